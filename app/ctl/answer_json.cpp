@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ctl/answer_json.h"
+
+#include <array>
+
+#include <nlohmann/json.hpp>
+
+namespace crownring::ctl {
+
+namespace {
+
+using nlohmann::ordered_json;
+
+ordered_json orNull(const std::optional<std::int64_t>& value) { return value ? ordered_json(*value) : ordered_json(); }
+
+ordered_json dateOrCount(ClockName clock, const std::optional<std::int64_t>& value) {
+    if (!value)
+        return nullptr;
+    return isCalendar(clock) ? ordered_json(CivilDate::fromDayNumber(*value).iso()) : ordered_json(*value);
+}
+
+ordered_json limitJson(const LimitState& limit) {
+    return {{"clock", clockNameText(limit.clock)},
+            {"last", dateOrCount(limit.clock, limit.last)},
+            {"due", dateOrCount(limit.clock, limit.due)},
+            {"left", orNull(limit.left)},
+            {"tolerance_left", orNull(limit.toleranceLeft)},
+            {"standing", standingText(limit.standing)}};
+}
+
+}
+
+void addFigures(ordered_json& object, const Figures& figures) {
+    object["minutes"] = orNull(count(figures.minutes));
+    object["landings"] = orNull(count(figures.landings));
+    object["inflations"] = orNull(count(figures.inflations));
+}
+
+std::string_view becauseText(Because because) {
+    constexpr std::array<std::string_view, 9> texts = {"limits",         "not-required", "exempt", "triggered", "type-missing",
+                                                       "serial-missing", "done",         "ended",  "row-full"};
+    return texts[static_cast<std::size_t>(because)];
+}
+
+ordered_json rowJson(const DueRow& row) {
+    const auto& requirement = *row.requirement;
+    const auto& state = row.state;
+    ordered_json object{
+        {"balloon", row.item->balloon ? ordered_json(row.item->balloon->text()) : ordered_json()},
+        {"item", row.item->id.text()},
+        {"kind", itemKindName(row.item->kind)},
+        {"requirement", requirement.id.text()},
+        {"title", requirement.title},
+        {"source", requirement.source},
+        {"standing", standingText(state.standing)},
+        {"governs", state.governs ? ordered_json(clockNameText(*state.governs)) : ordered_json()},
+        {"limits", ordered_json::array()},
+        {"programme", row.programme->id.text()},
+        {"required", state.because != Because::NotRequired},
+        {"force", requirement.force == Force::Mandatory ? "mandatory" : "recommended"},
+        {"blocks", requirement.blocks == Blocks::Flight ? "flight" : "filling"},
+        {"because", becauseText(state.because)}};
+    if (requirement.toleranceFor == ToleranceFor::Positioning)
+        object["tolerance_for"] = "positioning";
+    for (const auto& limit : state.limits)
+        object["limits"].push_back(limitJson(limit));
+    if (state.trigger)
+        object["trigger"] = {{"event", state.trigger->event},
+                             {"on", state.trigger->stamp.at.on().iso()},
+                             {"entry", state.trigger->stamp.id.text()}};
+    return object;
+}
+
+ordered_json questionJson(const Question& question) {
+    return {{"question", questionName(question.kind)},
+            {"subject", question.subject},
+            {"entry", question.stamp.id.empty() ? ordered_json() : ordered_json(question.stamp.id.text())},
+            {"on", question.stamp.id.empty() ? ordered_json() : ordered_json(question.stamp.at.on().iso())},
+            {"text", questionText(question)}};
+}
+
+}

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Answers as JSON, in the keys of the headless contract.
+
+#include <optional>
+
+#include <nlohmann/json_fwd.hpp>
+
+#include "registry/question.h"
+#include "rules/due_list.h"
+
+namespace crownring::ctl {
+
+template <class What>
+[[nodiscard]] std::optional<std::int64_t> count(const std::optional<Count<What>>& figure) {
+    return figure ? std::optional(figure->value()) : std::nullopt;
+}
+
+/// `minutes`, `landings`, `inflations`; null where unknown.
+void addFigures(nlohmann::ordered_json& object, const Figures& figures);
+
+/// One row: `last` and `due` are dates or whole numbers, `left` days or whole numbers, null when unproven. Beyond the
+/// contract: `programme`, `required`, `force`, `blocks`, `because`, `tolerance_for`, and `trigger` where an event made
+/// it due.
+[[nodiscard]] nlohmann::ordered_json rowJson(const DueRow& row);
+[[nodiscard]] nlohmann::ordered_json questionJson(const Question& question);
+[[nodiscard]] std::string_view becauseText(Because because);
+
+}

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What every call of crownringctl shares. Answers go to standard output, messages to standard error.
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <CLI/CLI.hpp>
+#include <nlohmann/json_fwd.hpp>
+
+#include "store/record_file.h"
+
+namespace crownring::ctl {
+
+/// Exit codes, part of the contract.
+enum Exit {
+    Done = 0,
+    AnswerIsNo = 1, ///< a verify that fails, a rig-up that may not fly
+    BadInput = 2,   ///< bad input or use; nothing was written
+};
+
+/// Options before the call's name.
+struct Common {
+    std::string record;
+    std::string writer;
+};
+
+/// A call that was chosen on the command line, ready to run.
+using Chosen = std::function<int()>;
+
+/// Opens the record or says why not. Empty after the latter.
+[[nodiscard]] std::unique_ptr<Record> open(const Common& common, OpenMode mode = OpenMode::Existing);
+
+/// Reads a whole file, or standard input for "-".
+[[nodiscard]] Result<std::string> contentOf(const std::string& file);
+
+/// A day from the command line; today when empty.
+[[nodiscard]] Result<CivilDate> dayFrom(const std::string& text);
+[[nodiscard]] CivilDate today();
+
+/// Says a problem on standard error. @return BadInput
+int refuse(const Problem& problem);
+int refuse(const std::vector<Problem>& problems);
+
+/// Prints one JSON document.
+void print(const nlohmann::ordered_json& document);
+
+// Each adds its call to the command line and sets `chosen` when it is the one.
+void addPost(CLI::App& app, Common& common, Chosen& chosen);
+void addAdopt(CLI::App& app, Common& common, Chosen& chosen);
+void addDue(CLI::App& app, Common& common, Chosen& chosen);
+void addClock(CLI::App& app, Common& common, Chosen& chosen);
+void addRigUp(CLI::App& app, Common& common, Chosen& chosen);
+void addVerify(CLI::App& app, Common& common, Chosen& chosen);
+void addImport(CLI::App& app, Common& common, Chosen& chosen);
+void addJournal(CLI::App& app, Common& common, Chosen& chosen);
+void addBackup(CLI::App& app, Common& common, Chosen& chosen);
+void addRebuild(CLI::App& app, Common& common, Chosen& chosen);
+
+}

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ctl/due_table.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+#include "measure/duration_text.h"
+
+namespace crownring::ctl {
+
+namespace {
+
+constexpr std::size_t columnCount = 7;
+using Cells = std::array<std::string, columnCount>;
+
+const LimitState* governing(const DueRow& row) {
+    for (const auto& limit : row.state.limits)
+        if (row.state.governs == limit.clock)
+            return &limit;
+    return nullptr;
+}
+
+std::string standingCell(const DueRow& row) {
+    std::string text(standingText(row.state.standing));
+    if (row.state.because == Because::NotRequired)
+        return "not required";
+    if (row.state.because == Because::Triggered)
+        text += " (" + row.state.trigger->event + ")";
+    if (row.state.because == Because::Exempt)
+        text += " (exempt)";
+    if (row.requirement->force == Force::Recommended)
+        text += ", advised";
+    else if (row.requirement->blocks == Blocks::Filling)
+        text += ", filling";
+    return text;
+}
+
+/// Characters, not bytes, so that columns stay straight with accented names.
+std::size_t width(const std::string& text) {
+    return static_cast<std::size_t>(
+        std::count_if(text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xc0) != 0x80; }));
+}
+
+void printRow(std::ostream& out, const Cells& cells, const std::array<std::size_t, columnCount>& widths) {
+    std::string line;
+    for (std::size_t i = 0; i < columnCount; ++i) {
+        line += cells[i];
+        if (i + 1 < columnCount)
+            line += std::string(widths[i] - width(cells[i]) + 2, ' ');
+    }
+    out << line << "\n";
+}
+
+}
+
+std::string leftText(const LimitState& limit) {
+    if (!limit.left)
+        return "unknown";
+    const auto left = *limit.left;
+    switch (limit.clock) {
+    case ClockName::Minutes:
+        return hoursAndMinutes(Minutes(left)) + " h";
+    case ClockName::Landings:
+        return std::to_string(left) + " landings";
+    case ClockName::Inflations:
+        return std::to_string(left) + " inflations";
+    case ClockName::Months:
+    case ClockName::Days:
+        break;
+    }
+    return std::to_string(left) + (left == 1 || left == -1 ? " day" : " days");
+}
+
+std::string dueText(const DueRow& row) {
+    const auto* limit = governing(row);
+    if (!limit || !limit->due)
+        return "";
+    if (isCalendar(limit->clock))
+        return CivilDate::fromDayNumber(*limit->due).iso();
+    return limit->clock == ClockName::Minutes ? "at " + hoursAndMinutes(Minutes(*limit->due)) + " h"
+                                              : "at " + std::to_string(*limit->due);
+}
+
+void printTable(std::ostream& out, const DueList& list, std::size_t most) {
+    std::vector<Cells> rows{{"standing", "left", "due", "balloon", "item", "kind", "requirement"}};
+    std::map<Standing, std::size_t> counts;
+    for (const auto& row : list.rows) {
+        if (row.state.because != Because::NotRequired)
+            ++counts[row.state.standing];
+        if (rows.size() > most)
+            continue;
+        const auto* limit = governing(row);
+        rows.push_back({standingCell(row), limit ? leftText(*limit) : "", dueText(row),
+                        row.item->balloon ? row.item->balloon->text() : "-", row.item->id.text(),
+                        std::string(itemKindName(row.item->kind)), row.requirement->title});
+    }
+    std::array<std::size_t, columnCount> widths{};
+    for (const auto& row : rows)
+        for (std::size_t i = 0; i < columnCount; ++i)
+            widths[i] = std::max(widths[i], width(row[i]));
+    for (const auto& row : rows)
+        printRow(out, row, widths);
+    if (list.rows.size() + 1 > rows.size())
+        out << "… and " << list.rows.size() + 1 - rows.size() << " more rows (--most 0 shows all)\n";
+    out << "\n" << list.rows.size() << " rows on " << list.on.iso() << ":";
+    for (const auto& [standing, number] : counts)
+        out << " " << number << " " << standingText(standing) << ",";
+    out << " worst first.\n"
+        << "From the record and the adopted rules only; whether a balloon is airworthy is for licensed people to decide.\n";
+}
+
+}

@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <iostream>
+
+#include <nlohmann/json.hpp>
+
+#include "ctl/call.h"
+#include "exchange/flight_log.h"
+#include "exchange/igc_flight.h"
+#include "measure/duration_text.h"
+
+namespace crownring::ctl {
+
+namespace {
+
+struct ImportOptions {
+    std::string file;
+    std::string balloon;
+    std::string dateOrder;
+    std::string duration;
+    bool utc = false;
+    bool accept = false;
+    bool skipBad = false;
+    bool json = false;
+};
+
+/// What a file came to, whichever form it has.
+struct Found {
+    std::vector<JudgedProposal> flights;
+    std::vector<Problem> refused;
+    std::vector<std::string> remarks;
+    bool open = false; ///< something must be chosen before anything can be accepted
+};
+
+std::string_view stateName(ProposalState state) {
+    switch (state) {
+    case ProposalState::New:
+        return "new";
+    case ProposalState::AlreadyLogged:
+        return "already-logged";
+    case ProposalState::TwiceInFile:
+        return "twice-in-file";
+    case ProposalState::UnknownBalloon:
+        return "unknown-balloon";
+    }
+    return "";
+}
+
+std::string_view openChoiceText(OpenChoice choice) {
+    switch (choice) {
+    case OpenChoice::Columns:
+        return "two columns may be meant for one thing: rename one in the header";
+    case OpenChoice::DateOrder:
+        return "the order of day and month cannot be told: give --date-order";
+    case OpenChoice::DurationUnit:
+        return "the unit of the durations cannot be told: give --duration";
+    case OpenChoice::TemperatureUnit:
+        return "the unit of the temperatures cannot be told: name it in the heading, e.g. (°C)";
+    }
+    return "";
+}
+
+bool isTrack(const std::string& file) {
+    auto ending = file.size() >= 4 ? file.substr(file.size() - 4) : "";
+    std::transform(ending.begin(), ending.end(), ending.begin(), [](unsigned char c) { return std::tolower(c); });
+    return ending == ".igc";
+}
+
+Results<Found> fromTrack(Books& books, const std::string& bytes, const ImportOptions& options) {
+    const auto balloon = options.balloon.empty() ? std::nullopt : std::optional(Registration(options.balloon));
+    auto preview = previewTrack(bytes, options.file, balloon);
+    if (!preview)
+        return tl::unexpected(std::vector{preview.error()});
+    auto judged = judge(books, std::move(preview->proposals));
+    if (!judged)
+        return tl::unexpected(std::vector{judged.error()});
+    return Found{std::move(*judged), {}, std::move(preview->remarks), false};
+}
+
+FlightLogChoices choicesOf(const ImportOptions& options) {
+    FlightLogChoices choices;
+    if (!options.balloon.empty())
+        choices.balloon = Registration(options.balloon);
+    if (options.dateOrder == "dmy")
+        choices.dateOrder = DateOrder::DayMonthYear;
+    else if (options.dateOrder == "mdy")
+        choices.dateOrder = DateOrder::MonthDayYear;
+    else if (options.dateOrder == "ymd")
+        choices.dateOrder = DateOrder::YearMonthDay;
+    if (options.duration == "minutes")
+        choices.bareDuration = BareDuration::Minutes;
+    else if (options.duration == "hours")
+        choices.bareDuration = BareDuration::Hours;
+    choices.timesAreUtc = options.utc;
+    choices.notAfter = today();
+    return choices;
+}
+
+Results<Found> fromLog(Books& books, const std::string& bytes, const ImportOptions& options) {
+    auto preview = previewFlightLog(bytes, options.file, choicesOf(options));
+    if (preview.refused)
+        return tl::unexpected(std::vector{*preview.refused});
+    auto judged = judge(books, std::move(preview.flights));
+    if (!judged)
+        return tl::unexpected(std::vector{judged.error()});
+    Found found{std::move(*judged), std::move(preview.badRows), std::move(preview.remarks), !preview.open.empty()};
+    for (const auto choice : preview.open)
+        found.remarks.emplace_back(openChoiceText(choice));
+    return found;
+}
+
+nlohmann::ordered_json flightJson(const JudgedProposal& judged) {
+    const auto& proposal = judged.proposal;
+    nlohmann::ordered_json row{{"line", proposal.line},
+                               {"state", stateName(judged.state)},
+                               {"balloon", proposal.balloon.text()},
+                               {"on", proposal.on.iso()}};
+    if (proposal.time)
+        row["time"] = proposal.time->iso();
+    row["minutes"] = proposal.flight.use.minutes.value();
+    row["landings"] = proposal.flight.use.landings.value();
+    if (!proposal.note.empty())
+        row["note"] = proposal.note;
+    return row;
+}
+
+nlohmann::ordered_json answerJson(const Found& found, std::size_t posted) {
+    nlohmann::ordered_json answer{{"posted", posted},
+                                  {"flights", nlohmann::ordered_json::array()},
+                                  {"refused", nlohmann::ordered_json::array()},
+                                  {"remarks", found.remarks}};
+    for (const auto& flight : found.flights)
+        answer["flights"].push_back(flightJson(flight));
+    for (const auto& each : found.refused)
+        answer["refused"].push_back({{"code", codeName(each.code)},
+                                     {"line", each.where.line},
+                                     {"column", each.where.key},
+                                     {"message", each.message},
+                                     {"mend", each.mend}});
+    return answer;
+}
+
+void printText(const Found& found, std::size_t posted, bool accepted) {
+    for (const auto& [proposal, state] : found.flights)
+        std::cout << (proposal.line > 0 ? "line " + std::to_string(proposal.line) + ": " : "") << proposal.on.iso() << " "
+                  << (proposal.time ? proposal.time->iso() + " " : "") << proposal.balloon.text() << " "
+                  << hoursAndMinutes(proposal.flight.use.minutes) << " h  " << stateName(state) << "\n";
+    for (const auto& each : found.refused)
+        std::cout << "refused: " << text(each) << "\n";
+    for (const auto& remark : found.remarks)
+        std::cout << "note: " << remark << "\n";
+    std::cout << (accepted ? std::to_string(posted) + " flights posted\n"
+                           : "Nothing was posted. Run again with --accept to post the new flights.\n");
+}
+
+int run(const ImportOptions& options, const Common& common) {
+    const auto bytes = contentOf(options.file);
+    if (!bytes)
+        return refuse(bytes.error());
+    const auto record = open(common);
+    if (!record)
+        return BadInput;
+    const auto found = isTrack(options.file) ? fromTrack(*record, *bytes, options) : fromLog(*record, *bytes, options);
+    if (!found)
+        return refuse(found.error());
+    std::size_t posted = 0;
+    if (options.accept) {
+        if (found->open) {
+            printText(*found, 0, false);
+            return refuse(Problem{Code::BadUse, "something must be chosen first", "see the notes", {options.file, 0, {}}});
+        }
+        if (!found->refused.empty() && !options.skipBad) {
+            refuse(found->refused);
+            return refuse(Problem{Code::BadUse, "some rows are bad, so nothing was posted",
+                                  "mend them, or leave them out with --skip-bad", {options.file, 0, {}}});
+        }
+        const auto receipt = accept(*record, *record, found->flights, options.file);
+        if (!receipt)
+            return refuse(receipt.error());
+        posted = receipt->ids.size();
+    }
+    if (options.json)
+        print(answerJson(*found, posted));
+    else
+        printText(*found, posted, options.accept);
+    return Done;
+}
+
+}
+
+void addImport(CLI::App& app, Common& common, Chosen& chosen) {
+    auto* call = app.add_subcommand("import", "Flights from a log (CSV with a header row) or a track (.igc)");
+    auto options = std::make_shared<ImportOptions>();
+    call->add_option("FILE", options->file, "The log or the track")->required();
+    call->add_option("--balloon", options->balloon, "The balloon of all flights, when the file does not say")
+        ->type_name("REG");
+    call->add_option("--date-order", options->dateOrder, "Order of dates where the file leaves it open")
+        ->check(CLI::IsMember({"dmy", "mdy", "ymd"}));
+    call->add_option("--duration", options->duration, "Unit of durations written as bare numbers")
+        ->check(CLI::IsMember({"minutes", "hours"}));
+    call->add_flag("--utc", options->utc, "The times of the log are UTC");
+    call->add_flag("--accept", options->accept, "Post the new flights; without it they are only shown");
+    call->add_flag("--skip-bad", options->skipBad, "Accept although some rows are bad, and leave those out");
+    call->add_flag("--json", options->json, "Answer as JSON");
+    call->footer("Flights that the record has already are recognised and not posted again.");
+    call->callback([=, &common, &chosen] { chosen = [=, &common] { return run(*options, common); }; });
+}
+
+}

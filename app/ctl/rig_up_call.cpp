@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <iostream>
+
+#include <nlohmann/json.hpp>
+
+#include "acts/check_rig_up.h"
+#include "ctl/answer_json.h"
+#include "ctl/call.h"
+#include "ctl/due_table.h"
+
+namespace crownring::ctl {
+
+namespace {
+
+struct RigUpOptions {
+    std::vector<std::string> kit;
+    std::string on;
+    std::int64_t minutes = 0;
+    bool positioning = false;
+    bool json = false;
+};
+
+std::string_view reasonName(RigUpReason::Kind kind) {
+    switch (kind) {
+    case RigUpReason::Kind::Standing:
+        return "standing";
+    case RigUpReason::Kind::TooLong:
+        return "too-long";
+    case RigUpReason::Kind::Positioning:
+        return "positioning";
+    }
+    return "";
+}
+
+std::string reasonText(const RigUpReason& reason) {
+    const auto& row = *reason.row;
+    auto text = row.item->id.text() + ": " + row.requirement->title + " is " + std::string(standingText(row.state.standing));
+    if (row.state.because == Because::Triggered)
+        text += " after " + row.state.trigger->event + " on " + row.state.trigger->stamp.at.on().iso();
+    else if (row.state.because == Because::TypeMissing)
+        text += ", because the item's type is not recorded";
+    else if (row.state.because == Because::SerialMissing)
+        text += ", because the item's serial number is not recorded";
+    if (reason.limit && reason.limit->left)
+        text += ", " + leftText(*reason.limit) + " left";
+    if (reason.kind == RigUpReason::Kind::TooLong)
+        text += ": less than the flight needs";
+    if (reason.kind == RigUpReason::Kind::Positioning)
+        text += ": this tolerance only serves to reach the place of the inspection";
+    return text;
+}
+
+nlohmann::ordered_json governsJson(const DueRow* row) {
+    if (!row)
+        return nullptr;
+    nlohmann::ordered_json left;
+    for (const auto& limit : row->state.limits)
+        if (row->state.governs == limit.clock && limit.left)
+            left = *limit.left;
+    return {{"item", row->item->id.text()},
+            {"requirement", row->requirement->id.text()},
+            {"clock", row->state.governs ? nlohmann::ordered_json(clockNameText(*row->state.governs))
+                                         : nlohmann::ordered_json()},
+            {"left", left},
+            {"standing", standingText(row->state.standing)}};
+}
+
+nlohmann::ordered_json answerJson(const RigUp& verdict) {
+    nlohmann::ordered_json answer{{"may_fly", verdict.mayFly},
+                                  {"governs", governsJson(verdict.governs)},
+                                  {"reasons", nlohmann::ordered_json::array()},
+                                  {"notes", nlohmann::ordered_json::array()}};
+    for (const auto& reason : verdict.reasons)
+        answer["reasons"].push_back({{"item", reason.row->item->id.text()},
+                                     {"requirement", reason.row->requirement->id.text()},
+                                     {"standing", standingText(reason.row->state.standing)},
+                                     {"reason", reasonName(reason.kind)},
+                                     {"text", reasonText(reason)}});
+    for (const auto* note : verdict.notes)
+        answer["notes"].push_back(rowJson(*note));
+    return answer;
+}
+
+void printText(const RigUp& verdict) {
+    std::cout << (verdict.mayFly ? "By the record nothing stands against this flight.\n"
+                                 : "By the record this kit may not fly:\n");
+    for (const auto& reason : verdict.reasons)
+        std::cout << "  " << reasonText(reason) << "\n";
+    if (verdict.governs)
+        std::cout << "Governs: " << verdict.governs->item->id.text() << ", " << verdict.governs->requirement->title << " ("
+                  << standingText(verdict.governs->state.standing) << ", due " << dueText(*verdict.governs) << ")\n";
+    for (const auto* note : verdict.notes)
+        std::cout << "To mind: " << note->item->id.text() << ", " << note->requirement->title << " ("
+                  << standingText(note->state.standing) << ")\n";
+    std::cout << "From the record and the adopted rules only; the pilot, the licensed person, the authority and the\n"
+                 "manufacturer's current instructions decide.\n";
+}
+
+int run(const RigUpOptions& options, const Common& common) {
+    const auto on = dayFrom(options.on);
+    if (!on)
+        return refuse(on.error());
+    const auto record = open(common);
+    if (!record)
+        return BadInput;
+    PlannedFlight flight;
+    flight.use.minutes = Minutes(options.minutes);
+    flight.positioning = options.positioning;
+    const auto answer =
+        checkRigUp(*record, std::vector<ItemId>(options.kit.begin(), options.kit.end()), *on, flight);
+    if (!answer)
+        return refuse(answer.error());
+    if (options.json)
+        print(answerJson(answer->verdict));
+    else
+        printText(answer->verdict);
+    return answer->verdict.mayFly ? Done : AnswerIsNo;
+}
+
+}
+
+void addRigUp(CLI::App& app, Common& common, Chosen& chosen) {
+    auto* call = app.add_subcommand("rig-up", "May these items fly together on a day, and what governs?");
+    auto options = std::make_shared<RigUpOptions>();
+    call->add_option("--kit", options->kit, "The items: envelope, basket, burner, cylinders …")
+        ->delimiter(',')
+        ->required()
+        ->type_name("A,B,C");
+    call->add_option("--on", options->on, "The day of the flight (default: today)")->type_name("DATE");
+    call->add_option("--minutes", options->minutes, "How long it is to last")->check(CLI::Range(0, 10080));
+    call->add_flag("--positioning", options->positioning, "Flown only to reach the place of an inspection");
+    call->add_flag("--json", options->json, "Answer as JSON");
+    call->footer("Exit status 1 when the kit may not fly. The kit flies as the balloon that its envelope is fitted to.");
+    call->callback([=, &common, &chosen] { chosen = [=, &common] { return run(*options, common); }; });
+}
+
+}

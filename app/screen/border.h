@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The border between the core (UTF-8 `std::string`) and Qt.
+
+#include <QString>
+
+#include <string>
+#include <string_view>
+
+namespace crownring::screen {
+
+[[nodiscard]] inline QString inward(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+[[nodiscard]] inline std::string outward(const QString& text) { return text.trimmed().toStdString(); }
+
+}

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "day.h"
+
+#include <QDate>
+#include <QJSEngine>
+#include <QLocale>
+
+#include "border.h"
+#include "words.h"
+
+namespace crownring::screen {
+
+namespace {
+Day* s_current = nullptr;
+}
+
+Day::Day(CivilDate today, QObject* parent) : QObject(parent), m_today(today), m_asked(today) { s_current = this; }
+
+Day::~Day() { s_current = nullptr; }
+
+Day* Day::current() { return s_current; }
+
+Day* Day::create(QQmlEngine*, QJSEngine*) {
+    QJSEngine::setObjectOwnership(s_current, QJSEngine::CppOwnership);
+    return s_current;
+}
+
+QString Day::asked() const { return inward(m_asked.iso()); }
+QString Day::today() const { return inward(m_today.iso()); }
+
+QString Day::distance() const {
+    const auto days = daysBetween(m_today, m_asked);
+    if (days == 0)
+        return {};
+    return days > 0 ? tr("in %1").arg(Words::days(days)) : tr("%1 ago").arg(Words::days(-days));
+}
+
+QString Day::spoken() const {
+    const QDate day(m_asked.year(), m_asked.month(), m_asked.day());
+    return QLocale().toString(day, QLocale::LongFormat);
+}
+
+QString Day::ask(const QString& iso) {
+    const auto day = CivilDate::parse(outward(iso));
+    if (!day)
+        return Words::problem(day.error());
+    setAsked(*day);
+    return {};
+}
+
+void Day::askToday() { setAsked(m_today); }
+void Day::stepDays(int days) { setAsked(addDays(m_asked, days)); }
+void Day::stepMonths(int months) { setAsked(addMonths(m_asked, months, DayRule::Same)); }
+
+void Day::setAsked(CivilDate day) {
+    if (day == m_asked)
+        return;
+    m_asked = day;
+    emit changed();
+}
+
+void Day::setToday(CivilDate day) {
+    if (day == m_today)
+        return;
+    const bool follows = isToday();
+    m_today = day;
+    if (follows)
+        m_asked = day;
+    emit changed();
+}
+
+}

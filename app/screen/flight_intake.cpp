@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "flight_intake.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QStringList>
+#include <QtConcurrent>
+
+#include <algorithm>
+#include <map>
+
+#include "border.h"
+#include "day.h"
+#include "exchange/igc_flight.h"
+#include "fleet.h"
+#include "habits.h"
+#include "notice.h"
+#include "record_desk.h"
+#include "sentences.h"
+#include "words.h"
+
+namespace crownring::screen {
+
+/// What either kind of file becomes.
+struct FlightIntake::Read {
+    std::optional<Problem> refused;
+    std::vector<FlightProposal> flights;
+    std::vector<Problem> bad;
+    std::vector<OpenChoice> open;
+    std::vector<std::string> remarks;
+};
+
+namespace {
+
+/// The format begins with the recorder's A record; a log begins with a heading.
+bool isTrack(const QByteArray& bytes, const std::string& file) {
+    return QString::fromStdString(file).endsWith(QStringLiteral(".igc"), Qt::CaseInsensitive) ||
+           bytes.contains("\nHFDTE") || bytes.startsWith("HFDTE");
+}
+
+QString fateText(ProposalState state) {
+    switch (state) {
+    case ProposalState::New: return FlightIntake::tr("new");
+    case ProposalState::AlreadyLogged: return FlightIntake::tr("in the record already");
+    case ProposalState::TwiceInFile: return FlightIntake::tr("stands twice in the file");
+    case ProposalState::UnknownBalloon: return FlightIntake::tr("balloon not in the record");
+    }
+    return {};
+}
+
+IntakeLine lineOf(const JudgedProposal& judged, int at) {
+    const auto& proposal = judged.proposal;
+    const Entry entry{.id = {}, .on = proposal.on, .time = proposal.time, .by = {}, .note = {}, .body = proposal.flight};
+    IntakeLine line;
+    line.line = proposal.line > 0 ? proposal.line : at + 1;
+    line.on = inward(proposal.on.iso());
+    if (proposal.time)
+        line.on += u' ' + inward(proposal.time->iso());
+    line.text = Sentences::of(entry);
+    line.fate = fateText(judged.state);
+    line.taken = judged.state == ProposalState::New;
+    return line;
+}
+
+}
+
+FlightIntake::FlightIntake(QObject* parent) : QObject(parent) {}
+
+FlightIntake::Read FlightIntake::readFlights(const QByteArray& bytes, const std::string& file,
+                                             const FlightLogChoices& choices) {
+    const std::string_view text(bytes.constData(), static_cast<std::size_t>(bytes.size()));
+    if (isTrack(bytes, file)) {
+        auto track = previewTrack(text, file, choices.balloon);
+        if (!track)
+            return {.refused = track.error(), .flights = {}, .bad = {}, .open = {}, .remarks = {}};
+        return {.refused = {}, .flights = std::move(track->proposals), .bad = {}, .open = {},
+                .remarks = std::move(track->remarks)};
+    }
+    auto log = previewFlightLog(text, file, choices);
+    return {.refused = std::move(log.refused), .flights = std::move(log.flights), .bad = std::move(log.badRows),
+            .open = std::move(log.open), .remarks = std::move(log.remarks)};
+}
+
+void FlightIntake::openFile(const QUrl& url) {
+    close();
+    const auto path = url.isLocalFile() ? url.toLocalFile() : url.toString();
+    m_file = QFileInfo(path).fileName();
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly)) {
+        m_problem = tr("%1: cannot be read: %2. Choose another file.").arg(m_file, file.errorString());
+        emit changed();
+        return;
+    }
+    m_bytes = file.readAll();
+    m_choices = {};
+    m_choices.notAfter = Day::current()->todayDate();
+    showBalloons();
+    read();
+}
+
+void FlightIntake::close() {
+    ++m_turn;
+    m_file.clear();
+    m_bytes.clear();
+    m_open.clear();
+    m_judged.clear();
+    m_problem.clear();
+    m_remarks.clear();
+    m_summary.clear();
+    m_acceptable = 0;
+    m_reading = false;
+    m_rows.show({});
+    emit changed();
+}
+
+void FlightIntake::datesAre(const QString& order) {
+    m_choices.dateOrder = order == u"day-first"     ? DateOrder::DayMonthYear
+                          : order == u"month-first" ? DateOrder::MonthDayYear
+                                                    : DateOrder::YearMonthDay;
+    read();
+}
+
+void FlightIntake::durationsAre(const QString& unit) {
+    m_choices.bareDuration = unit == u"minutes" ? BareDuration::Minutes
+                             : unit == u"hours" ? BareDuration::Hours
+                                                : BareDuration::HoursPointMinutes;
+    read();
+}
+
+void FlightIntake::temperaturesAre(const QString& unit) {
+    m_choices.temperatureUnit = unit == u"celsius" ? TemperatureUnit::Celsius : TemperatureUnit::Fahrenheit;
+    read();
+}
+
+void FlightIntake::setBalloon(const QString& balloon) {
+    m_choices.balloon = balloon.isEmpty() ? std::nullopt : std::optional(Registration(outward(balloon)));
+    showBalloons();
+    read();
+}
+
+QString FlightIntake::balloon() const { return m_choices.balloon ? inward(m_choices.balloon->text()) : QString(); }
+
+void FlightIntake::setTimesAreUtc(bool utc) {
+    if (utc == m_choices.timesAreUtc)
+        return;
+    m_choices.timesAreUtc = utc;
+    read();
+}
+
+bool FlightIntake::asks(OpenChoice choice) const { return std::find(m_open.begin(), m_open.end(), choice) != m_open.end(); }
+
+QString FlightIntake::verb() const {
+    return m_acceptable == 1 ? tr("Log this flight") : tr("Log these %1 flights").arg(m_acceptable);
+}
+
+void FlightIntake::showBalloons() {
+    std::vector<Choice> choices{{{}, tr("as the file says"), {}, -1, -1, !m_choices.balloon}};
+    if (const auto sheet = Fleet::current()->sheet())
+        for (const auto& card : sheet->balloons)
+            choices.push_back({inward(card.balloon.text()), inward(card.balloon.text()), inward(card.title), -1, -1,
+                               m_choices.balloon == card.balloon});
+    m_balloons.show(std::move(choices));
+}
+
+void FlightIntake::read() {
+    const auto turn = ++m_turn;
+    m_reading = true;
+    emit changed();
+    hear(QtConcurrent::run([bytes = m_bytes, file = outward(m_file), choices = m_choices] {
+             return readFlights(bytes, file, choices);
+         }),
+         this, [this, turn](const Read& read) {
+             if (turn == m_turn)
+                 judgeThem(read);
+         });
+}
+
+void FlightIntake::judgeThem(const Read& read) {
+    m_open = read.open;
+    QStringList remarks;
+    for (const auto& remark : read.remarks)
+        remarks += inward(remark);
+    m_remarks = remarks.join(u'\n');
+    m_problem = read.refused ? Words::problem(*read.refused) : QString();
+    auto flights = read.flights;
+    if (const auto person = outward(Habits::current()->person()); !person.empty())
+        for (auto& flight : flights)
+            if (flight.by.empty())
+                flight.by = person;
+    hear(RecordDesk::current()->ask([flights](Record& record) { return judge(record, flights); }), this,
+         [this, turn = m_turn, bad = read.bad](const Result<std::vector<JudgedProposal>>& judged) {
+             if (turn != m_turn)
+                 return;
+             m_reading = false;
+             if (!judged)
+                 m_problem = Words::problem(judged.error());
+             take(judged ? *judged : std::vector<JudgedProposal>{}, bad);
+         });
+}
+
+void FlightIntake::take(std::vector<JudgedProposal> judged, const std::vector<Problem>& bad) {
+    m_judged = std::move(judged);
+    std::vector<IntakeLine> lines;
+    std::map<ProposalState, int> counts;
+    for (std::size_t at = 0; at < m_judged.size(); ++at) {
+        lines.push_back(lineOf(m_judged[at], static_cast<int>(at)));
+        ++counts[m_judged[at].state];
+    }
+    for (std::size_t at = 0; at < bad.size(); ++at) {
+        IntakeLine line;
+        line.line = bad[at].where.line;
+        line.part = static_cast<int>(at) + 1;
+        auto shown = bad[at];
+        shown.where.file.clear();
+        shown.where.line = 0;
+        line.text = Words::problem(shown);
+        line.fate = tr("cannot be read");
+        line.bad = true;
+        lines.push_back(std::move(line));
+    }
+    std::stable_sort(lines.begin(), lines.end(), [](const IntakeLine& a, const IntakeLine& b) { return a.line < b.line; });
+    m_rows.show(std::move(lines));
+    m_acceptable = m_open.empty() ? counts[ProposalState::New] : 0;
+    QStringList parts;
+    for (const auto& [state, count] : counts)
+        if (count > 0)
+            parts += tr("%1 %2").arg(QString::number(count), fateText(state));
+    if (!bad.empty())
+        parts += tr("%1 cannot be read").arg(bad.size());
+    m_summary = parts.isEmpty() ? tr("No flights found.") : parts.join(QStringLiteral(" · "));
+    emit changed();
+}
+
+void FlightIntake::accept() {
+    if (m_acceptable == 0 || m_reading)
+        return;
+    m_reading = true;
+    emit changed();
+    hear(RecordDesk::current()->ask([judged = m_judged, file = outward(m_file)](Record& record) {
+             return crownring::accept(record, record, judged, file);
+         }),
+         this, [this](const Results<Receipt>& receipt) {
+             m_reading = false;
+             if (!receipt) {
+                 m_problem = Words::problems(receipt.error());
+                 emit changed();
+                 return;
+             }
+             Notice::current()->tellWritten(tr("%1 flights logged from %2").arg(receipt->ids.size()).arg(m_file),
+                                            receipt->ids, Habits::current()->person());
+             close();
+             emit accepted();
+             RecordDesk::current()->written();
+         });
+}
+
+}

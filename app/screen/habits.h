@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What the program remembers of its user between two starts: tones, and who writes.
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+class QJSEngine;
+class QQmlEngine;
+
+namespace crownring::screen {
+
+class Habits : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY changed FINAL)
+    Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY changed FINAL)
+
+public:
+    /// @param remembered false: nothing is read or written (tests, pictures)
+    explicit Habits(bool remembered, QObject* parent = nullptr);
+    ~Habits() override;
+    [[nodiscard]] static Habits* current();
+    static Habits* create(QQmlEngine*, QJSEngine*);
+
+    [[nodiscard]] bool dark() const { return m_dark; }
+    void setDark(bool dark);
+    [[nodiscard]] QString person() const { return m_person; }
+    void setPerson(const QString& person);
+
+signals:
+    void changed();
+
+private:
+    void remember(const QString& key, const QVariant& value) const;
+
+    bool m_remembered;
+    bool m_dark = false;
+    QString m_person;
+};
+
+}

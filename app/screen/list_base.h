@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What all lists on the screen have in common: a count, and rows that change in place.
+///
+/// A model keeps a vector of plain rows and hands a new one to `replaceRows`; views are told which rows went, came, moved
+/// or changed, so that a scroll position and a focused row survive. A row type has `sameAs(other)`: the same thing,
+/// perhaps with other content; and `==`.
+
+#include <QAbstractListModel>
+#include <QtQml/qqmlregistration.h>
+
+#include <algorithm>
+#include <utility>
+#include <vector>
+
+namespace crownring::screen {
+
+class ListBase : public QAbstractListModel {
+    Q_OBJECT
+    QML_NAMED_ELEMENT(ListBase)
+    QML_UNCREATABLE("made by the places")
+    Q_PROPERTY(int count READ count NOTIFY countChanged FINAL)
+
+public:
+    using QAbstractListModel::QAbstractListModel;
+    [[nodiscard]] int count() const { return rowCount(QModelIndex()); }
+
+signals:
+    void countChanged();
+
+protected:
+    template <class Row>
+    void replaceRows(std::vector<Row>& have, std::vector<Row> next);
+    /// All rows are told to be drawn again.
+    void touchAll();
+
+private:
+    /// Longer stretches than this are taken out and put in as a whole: moving row by row is quadratic.
+    static constexpr std::ptrdiff_t longestWalk = 400;
+
+    template <class Row>
+    void walk(std::vector<Row>& have, const std::vector<Row>& next, std::ptrdiff_t first, std::ptrdiff_t haveEnd,
+              std::ptrdiff_t nextEnd);
+    template <class Row>
+    void swapStretch(std::vector<Row>& have, const std::vector<Row>& next, std::ptrdiff_t first,
+                     std::ptrdiff_t haveEnd, std::ptrdiff_t nextEnd);
+    template <class Row>
+    void takeContent(std::vector<Row>& have, std::vector<Row>& next);
+};
+
+template <class Row>
+void ListBase::replaceRows(std::vector<Row>& have, std::vector<Row> next) {
+    const auto before = have.size();
+    const auto shorter = static_cast<std::ptrdiff_t>(std::min(have.size(), next.size()));
+    std::ptrdiff_t first = 0;
+    while (first < shorter && have[static_cast<std::size_t>(first)].sameAs(next[static_cast<std::size_t>(first)]))
+        ++first;
+    auto haveEnd = static_cast<std::ptrdiff_t>(have.size());
+    auto nextEnd = static_cast<std::ptrdiff_t>(next.size());
+    while (haveEnd > first && nextEnd > first &&
+           have[static_cast<std::size_t>(haveEnd - 1)].sameAs(next[static_cast<std::size_t>(nextEnd - 1)])) {
+        --haveEnd;
+        --nextEnd;
+    }
+    if (std::max(haveEnd, nextEnd) - first <= longestWalk)
+        walk(have, next, first, haveEnd, nextEnd);
+    else
+        swapStretch(have, next, first, haveEnd, nextEnd);
+    takeContent(have, next);
+    if (have.size() != before)
+        emit countChanged();
+}
+
+template <class Row>
+void ListBase::swapStretch(std::vector<Row>& have, const std::vector<Row>& next, std::ptrdiff_t first,
+                           std::ptrdiff_t haveEnd, std::ptrdiff_t nextEnd) {
+    if (haveEnd > first) {
+        beginRemoveRows({}, static_cast<int>(first), static_cast<int>(haveEnd - 1));
+        have.erase(have.begin() + first, have.begin() + haveEnd);
+        endRemoveRows();
+    }
+    if (nextEnd > first) {
+        beginInsertRows({}, static_cast<int>(first), static_cast<int>(nextEnd - 1));
+        have.insert(have.begin() + first, next.begin() + first, next.begin() + nextEnd);
+        endInsertRows();
+    }
+}
+
+template <class Row>
+void ListBase::walk(std::vector<Row>& have, const std::vector<Row>& next, std::ptrdiff_t first, std::ptrdiff_t haveEnd,
+                    std::ptrdiff_t nextEnd) {
+    for (auto at = haveEnd - 1; at >= first; --at) {
+        const auto& row = have[static_cast<std::size_t>(at)];
+        if (std::none_of(next.begin() + first, next.begin() + nextEnd, [&](const Row& r) { return r.sameAs(row); })) {
+            beginRemoveRows({}, static_cast<int>(at), static_cast<int>(at));
+            have.erase(have.begin() + at);
+            endRemoveRows();
+            --haveEnd;
+        }
+    }
+    for (auto at = first; at < nextEnd; ++at) {
+        const auto& wanted = next[static_cast<std::size_t>(at)];
+        const auto found = std::find_if(have.begin() + at, have.begin() + haveEnd,
+                                        [&](const Row& row) { return row.sameAs(wanted); });
+        const auto from = found - have.begin();
+        if (from == haveEnd) {
+            beginInsertRows({}, static_cast<int>(at), static_cast<int>(at));
+            have.insert(have.begin() + at, wanted);
+            endInsertRows();
+            ++haveEnd;
+        } else if (from != at) {
+            beginMoveRows({}, static_cast<int>(from), static_cast<int>(from), {}, static_cast<int>(at));
+            std::rotate(have.begin() + at, have.begin() + from, have.begin() + from + 1);
+            endMoveRows();
+        }
+    }
+}
+
+template <class Row>
+void ListBase::takeContent(std::vector<Row>& have, std::vector<Row>& next) {
+    const auto end = have.size();
+    for (std::size_t at = 0; at < end; ++at) {
+        const auto first = at;
+        bool changed = false;
+        for (; at < end; ++at) {
+            const bool differs = !(have[at] == next[at]);
+            have[at] = std::move(next[at]);
+            if (!differs)
+                break;
+            changed = true;
+        }
+        if (changed)
+            emit dataChanged(index(static_cast<int>(first)), index(static_cast<int>(std::min(at, end) - 1)));
+    }
+}
+
+inline void ListBase::touchAll() {
+    if (count() > 0)
+        emit dataChanged(index(0), index(count() - 1));
+}
+
+}

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "notice.h"
+
+#include <QJSEngine>
+
+#include "acts/post.h"
+#include "border.h"
+#include "day.h"
+#include "record_desk.h"
+#include "words.h"
+
+namespace crownring::screen {
+
+namespace {
+
+Notice* s_current = nullptr;
+
+/// Undoing a void voids the void; an entry written last is taken back first.
+std::vector<NumberedEntry> voidsOf(const std::vector<EntryId>& written, CivilDate on, const std::string& by) {
+    std::vector<NumberedEntry> voids;
+    for (auto id = written.rbegin(); id != written.rend(); ++id)
+        voids.push_back({{.id = {}, .on = on, .time = {}, .by = by, .note = {}, .body = EntryVoided{*id, "undone at once"}}, 0});
+    return voids;
+}
+
+}
+
+Notice::Notice(QObject* parent) : QObject(parent) {
+    s_current = this;
+    m_timer.setSingleShot(true);
+    m_timer.setInterval(10'000);
+    connect(&m_timer, &QTimer::timeout, this, &Notice::dismiss);
+}
+
+Notice::~Notice() { s_current = nullptr; }
+
+Notice* Notice::current() { return s_current; }
+
+Notice* Notice::create(QQmlEngine*, QJSEngine*) {
+    QJSEngine::setObjectOwnership(s_current, QJSEngine::CppOwnership);
+    return s_current;
+}
+
+void Notice::tell(const QString& text) { show(text, false, {}, {}); }
+
+void Notice::tellWritten(const QString& text, const std::vector<EntryId>& written, const QString& by) {
+    show(text, false, written, by);
+}
+
+void Notice::tellTrouble(const QString& text) { show(text, true, {}, {}); }
+
+void Notice::show(const QString& text, bool trouble, std::vector<EntryId> written, const QString& by) {
+    m_text = text;
+    m_trouble = trouble;
+    m_written = std::move(written);
+    m_by = by;
+    emit changed();
+    if (trouble)
+        m_timer.stop(); // what went wrong stays until it was read
+    else
+        m_timer.start();
+}
+
+void Notice::undo() {
+    if (m_written.empty())
+        return;
+    auto voids = voidsOf(m_written, Day::current()->todayDate(), outward(m_by));
+    dismiss();
+    hear(RecordDesk::current()->ask([voids](Record& record) { return post(record, record, voids, {}); }), this,
+         [this](const Results<Receipt>& answer) {
+             if (!answer)
+                 return tellTrouble(Words::problems(answer.error()));
+             tell(tr("Undone. The record keeps the entry and the void of it."));
+             RecordDesk::current()->written();
+         });
+}
+
+void Notice::dismiss() {
+    m_timer.stop();
+    m_text.clear();
+    m_written.clear();
+    m_trouble = false;
+    emit changed();
+}
+
+}

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "places.h"
+
+#include <QFont>
+#include <QFontDatabase>
+#include <QGuiApplication>
+#include <QQmlApplicationEngine>
+#include <QtQml/QQmlExtensionPlugin>
+
+Q_IMPORT_QML_PLUGIN(Crownring_ScreenPlugin)
+Q_IMPORT_QML_PLUGIN(Crownring_ThemePlugin)
+Q_IMPORT_QML_PLUGIN(Crownring_PartsPlugin)
+Q_IMPORT_QML_PLUGIN(Crownring_NextPlugin)
+Q_IMPORT_QML_PLUGIN(Crownring_BalloonsPlugin)
+Q_IMPORT_QML_PLUGIN(Crownring_RulesPlugin)
+Q_IMPORT_QML_PLUGIN(Crownring_RecordPlugin)
+Q_IMPORT_QML_PLUGIN(Crownring_FramePlugin)
+
+namespace crownring::screen {
+
+void useOwnFont() {
+    for (const char* face : {"B612-Regular", "B612-Bold", "B612-Italic"})
+        QFontDatabase::addApplicationFont(QStringLiteral(":/fonts/%1.ttf").arg(QLatin1String(face)));
+    if (QFontDatabase::families().contains(QStringLiteral("B612")))
+        QGuiApplication::setFont(QFont(QStringLiteral("B612")));
+}
+
+void addPlaces(QQmlEngine& engine) { engine.addImportPath(QStringLiteral("qrc:/qt/qml")); }
+
+bool loadFrame(QQmlApplicationEngine& engine) {
+    addPlaces(engine);
+    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Crownring/Frame/Main.qml")));
+    return !engine.rootObjects().isEmpty();
+}
+
+}

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The one thread on which the record is read and written. The screen hands questions over and gets plain values back.
+///
+///     hear(desk->ask([on](Record& record) { return due(record, {}, on); }), this, [this](auto answer) { … });
+
+#include <QFuture>
+#include <QFutureWatcher>
+#include <QObject>
+#include <QPromise>
+#include <QThread>
+#include <QtQml/qqmlregistration.h>
+
+#include <functional>
+#include <memory>
+#include <vector>
+
+#include "store/record_file.h"
+
+class QJSEngine;
+class QQmlEngine;
+
+namespace crownring::screen {
+
+/// Calls `then` with the result on the owner's thread, unless the owner is gone or the question could not be asked.
+template <class Answer, class Then>
+void hear(QFuture<Answer> future, QObject* owner, Then then) {
+    auto* watcher = new QFutureWatcher<Answer>(owner);
+    QObject::connect(watcher, &QFutureWatcherBase::finished, owner, [watcher, then = std::move(then)]() mutable {
+        watcher->deleteLater();
+        if (watcher->future().resultCount() > 0)
+            then(watcher->result());
+    });
+    watcher->setFuture(future);
+}
+
+class RecordDesk : public QObject {
+    Q_OBJECT
+    QML_NAMED_ELEMENT(Desk)
+    QML_SINGLETON
+    Q_PROPERTY(State state READ state NOTIFY stateChanged FINAL)
+    Q_PROPERTY(bool open READ isOpen NOTIFY stateChanged FINAL)
+    Q_PROPERTY(QString location READ location NOTIFY stateChanged FINAL)
+    /// Why the record cannot be opened, or why it may only be read.
+    Q_PROPERTY(QString trouble READ trouble NOTIFY stateChanged FINAL)
+    Q_PROPERTY(bool readOnly READ readOnly NOTIFY stateChanged FINAL)
+
+public:
+    enum class State { Waiting, Opening, Filling, Open, Failed };
+    Q_ENUM(State)
+
+    explicit RecordDesk(QObject* parent = nullptr);
+    /// Waits until the work under way is done.
+    ~RecordDesk() override;
+    [[nodiscard]] static RecordDesk* current();
+    static RecordDesk* create(QQmlEngine*, QJSEngine*);
+
+    /// Opens (and makes, if need be) the record. A record that was made now is filled with `firstEntries`, one JSON
+    /// object a line; an empty text leaves it empty.
+    void open(const QString& location, const QByteArray& firstEntries);
+
+    /// Runs `function(Record&)` on the storage thread, after all that was asked before. The future ends without a result
+    /// when there is no record.
+    template <class Function>
+    [[nodiscard]] auto ask(Function function) -> QFuture<std::invoke_result_t<Function, Record&>>;
+
+    /// Said by whoever has written: everything shown is asked anew.
+    void written() { emit changed(); }
+
+    [[nodiscard]] State state() const { return m_state; }
+    [[nodiscard]] bool isOpen() const { return m_state == State::Open; }
+    [[nodiscard]] QString location() const { return m_location; }
+    [[nodiscard]] QString trouble() const { return m_trouble; }
+    [[nodiscard]] bool readOnly() const { return m_readOnly; }
+
+signals:
+    void stateChanged();
+    /// The record was opened or written to.
+    void changed();
+
+private:
+    void hand(std::function<void()> work);
+    void setState(State state, const QString& trouble = {});
+    void openThere(const std::string& location, const QByteArray& firstEntries);
+
+    QThread m_thread;
+    QObject* m_worker;                ///< lives on the thread
+    std::unique_ptr<Record> m_record; ///< touched on the thread only
+    State m_state = State::Waiting;
+    QString m_location;
+    QString m_trouble;
+    bool m_readOnly = false;
+};
+
+template <class Function>
+auto RecordDesk::ask(Function function) -> QFuture<std::invoke_result_t<Function, Record&>> {
+    auto promise = std::make_shared<QPromise<std::invoke_result_t<Function, Record&>>>();
+    auto future = promise->future();
+    promise->start();
+    // A promise that is let go of unfinished cancels its future.
+    hand([this, promise = std::move(promise), function = std::move(function)]() mutable {
+        if (m_record) {
+            promise->addResult(function(*m_record));
+            promise->finish();
+        }
+        promise.reset();
+    });
+    return future;
+}
+
+}

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sentences.h"
+
+#include <QLocale>
+#include <QStringList>
+
+#include "border.h"
+#include "words.h"
+
+namespace crownring::screen {
+
+namespace {
+
+QString stated(const Figures& figures) {
+    QStringList parts;
+    if (figures.minutes)
+        parts += Words::hours(figures.minutes->value());
+    if (figures.landings)
+        parts += Words::landings(figures.landings->value());
+    if (figures.inflations)
+        parts += Words::inflations(figures.inflations->value());
+    return parts.join(QStringLiteral(", "));
+}
+
+struct Teller {
+    QString operator()(const ItemEntered& e) const {
+        QStringList more{Words::kind(e.kind)};
+        if (e.type)
+            more += inward(*e.type);
+        if (e.serial)
+            more += Sentences::tr("serial %1").arg(inward(*e.serial));
+        if (e.made)
+            more += Sentences::tr("made %1").arg(inward(e.made->iso()));
+        if (!(e.broughtForward == newFigures))
+            more += Sentences::tr("brought forward %1").arg(Words::figures(e.broughtForward));
+        return Sentences::tr("%1 entered: %2").arg(inward(e.item.text()), more.join(QStringLiteral(", ")));
+    }
+    QString operator()(const BalloonEntered& e) const {
+        return e.title.empty() ? Sentences::tr("Balloon %1 entered").arg(inward(e.balloon.text()))
+                               : Sentences::tr("Balloon %1 entered: %2").arg(inward(e.balloon.text()), inward(e.title));
+    }
+    QString operator()(const ItemFitted& e) const {
+        const auto text = Sentences::tr("%1 fitted to %2").arg(inward(e.item.text()), inward(e.balloon.text()));
+        return e.place.empty() ? text : Sentences::tr("%1, %2").arg(text, inward(e.place));
+    }
+    QString operator()(const ItemRemoved& e) const {
+        return Sentences::tr("%1 removed from %2").arg(inward(e.item.text()), inward(e.balloon.text()));
+    }
+    QString operator()(const FlightLogged& e) const {
+        QString text = Sentences::tr("%1 flew %2: %3, %4")
+                           .arg(inward(e.balloon.text()), Words::hours(e.use.minutes.value()),
+                                Words::landings(e.use.landings.value()), Words::inflations(e.use.inflations.value()));
+        if (e.maxCelsius)
+            text = Sentences::tr("%1, at most %2 °C").arg(text, QLocale().toString(*e.maxCelsius, 'f', 0));
+        if (e.tethered)
+            text = Sentences::tr("%1, tethered").arg(text);
+        if (e.kit) {
+            QStringList names;
+            for (const auto& item : *e.kit)
+                names += inward(item.text());
+            text = Sentences::tr("%1, with %2").arg(text, names.join(QStringLiteral(", ")));
+        }
+        return text;
+    }
+    QString operator()(const RequirementDone& e) const {
+        QString text = Sentences::tr("%1 done on %2").arg(inward(e.requirement.text()), inward(e.item.text()));
+        if (!e.method.empty())
+            text = Sentences::tr("%1, %2").arg(text, inward(e.method));
+        if (const auto clock = stated(e.clock); !clock.isEmpty())
+            text = Sentences::tr("%1, at %2").arg(text, clock);
+        return e.ref.empty() ? text : Sentences::tr("%1 (%2)").arg(text, inward(e.ref));
+    }
+    QString operator()(const ProgrammeAdopted& e) const {
+        struct Whom {
+            QString operator()(const BoundBalloons& b) const {
+                return b.balloons.size() == 1 ? inward(b.balloons.front().text())
+                                              : Sentences::tr("%1 balloons").arg(b.balloons.size());
+            }
+            QString operator()(const BoundItems& b) const {
+                return b.items.size() == 1 ? inward(b.items.front().text()) : Sentences::tr("%1 items").arg(b.items.size());
+            }
+            QString operator()(const BoundEverything&) const { return Sentences::tr("everything"); }
+        };
+        return Sentences::tr("Programme %1 adopted for %2").arg(inward(e.programme.text()), std::visit(Whom{}, e.bound));
+    }
+    QString operator()(const ReadingTaken& e) const {
+        const auto value = QLocale().toString(e.value, 'g', 6);
+        QString text = e.held ? Sentences::tr("%1: %2 held at %3 %4") : Sentences::tr("%1: %2 %3 %4");
+        text = text.arg(inward(e.item.text()), inward(e.quantity), value, inward(e.unit));
+        if (e.gore)
+            text = Sentences::tr("%1, gore %2").arg(text).arg(*e.gore);
+        if (e.row)
+            text = Sentences::tr("%1, row %2").arg(text).arg(*e.row);
+        return text;
+    }
+    QString operator()(const EventReported& e) const {
+        const auto subject = std::visit([](const auto& name) { return inward(name.text()); }, e.subject);
+        return Sentences::tr("%1 reported of %2").arg(Words::event(e.event), subject);
+    }
+    QString operator()(const EntryCorrected& e) const {
+        return Sentences::tr("Correction of %1: %2").arg(inward(e.replaces.text()), inward(e.with));
+    }
+    QString operator()(const EntryVoided& e) const {
+        return e.reason.empty() ? Sentences::tr("%1 voided").arg(inward(e.voids.text()))
+                                : Sentences::tr("%1 voided: %2").arg(inward(e.voids.text()), inward(e.reason));
+    }
+};
+
+}
+
+QString Sentences::of(const Entry& entry) {
+    auto text = std::visit(Teller{}, entry.body);
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    return text;
+}
+
+QString Sentences::kind(std::string_view kindName) {
+    if (kindName == "item.entered") return tr("item");
+    if (kindName == "balloon.entered") return tr("balloon");
+    if (kindName == "item.fitted") return tr("fitting");
+    if (kindName == "item.removed") return tr("removal");
+    if (kindName == "flight.logged") return tr("flight");
+    if (kindName == "requirement.done") return tr("requirement done");
+    if (kindName == "programme.adopted") return tr("programme");
+    if (kindName == "reading.taken") return tr("reading");
+    if (kindName == "event.reported") return tr("event");
+    if (kindName == "entry.corrected") return tr("correction");
+    if (kindName == "entry.voided") return tr("void");
+    return inward(kindName);
+}
+
+QString Sentences::question(Question::Kind kind) {
+    switch (kind) {
+    case Question::Kind::FittedElsewhere: return tr("fitted while on another balloon");
+    case Question::Kind::FittedAgain: return tr("fitted where it was already");
+    case Question::Kind::RemovedNotFitted: return tr("removed from where it was not");
+    case Question::Kind::ClockBackward: return tr("clock runs backward");
+    case Question::Kind::ClockDiffers: return tr("stated clock differs");
+    case Question::Kind::EnteredTwice: return tr("entered twice");
+    case Question::Kind::NotEntered: return tr("never entered");
+    case Question::Kind::CorrectionIdle: return tr("correction without effect");
+    }
+    return {};
+}
+
+}

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "acts/due.h"
+
+#include <map>
+
+#include "rules/programme.h"
+
+namespace crownring {
+
+Result<Obligations> obligationsOn(Books& books, CivilDate on) {
+    auto adopted = books.adoptions(on);
+    if (!adopted)
+        return tl::unexpected(adopted.error());
+    std::map<std::string, std::shared_ptr<const Programme>> programmes;
+    std::vector<Adoption> adoptions;
+    adoptions.reserve(adopted->size());
+    for (auto& each : *adopted) {
+        auto& programme = programmes[each.digest];
+        if (!programme) {
+            auto read = programmeFrom(*each.document);
+            if (!read)
+                return tl::unexpected(read.error());
+            programme = std::make_shared<const Programme>(std::move(*read));
+        }
+        adoptions.push_back({std::move(each.stamp), std::move(each.bound), programme});
+    }
+    return Obligations(std::move(adoptions));
+}
+
+Result<DueList> due(Books& books, const Scope& scope, CivilDate on) {
+    auto facts = books.facts(scope, on);
+    if (!facts)
+        return tl::unexpected(facts.error());
+    auto obligations = obligationsOn(books, on);
+    if (!obligations)
+        return tl::unexpected(obligations.error());
+    return dueList(std::move(*facts), std::move(*obligations), on);
+}
+
+}

@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "acts/flight_import.h"
+
+#include "acts/post.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <tuple>
+
+namespace crownring {
+
+namespace {
+
+/// Two flights with the same sameness may be the same flight; times decide where both state one.
+using Sameness = std::tuple<Registration, CivilDate, Minutes>;
+
+/// A flight of the record: its time where one was stated.
+using StatedTime = std::optional<TimeOfDay>;
+using Logged = std::multimap<Sameness, StatedTime>;
+
+Sameness samenessOf(const FlightProposal& proposal) {
+    return {proposal.balloon, proposal.on, proposal.flight.use.minutes};
+}
+
+struct Days {
+    CivilDate first;
+    CivilDate last;
+};
+
+std::map<Registration, Days> daysByBalloon(const std::vector<JudgedProposal>& judged) {
+    std::map<Registration, Days> days;
+    for (const auto& [proposal, state] : judged) {
+        if (state == ProposalState::UnknownBalloon)
+            continue;
+        auto& span = days.try_emplace(proposal.balloon, Days{proposal.on, proposal.on}).first->second;
+        span.first = std::min(span.first, proposal.on);
+        span.last = std::max(span.last, proposal.on);
+    }
+    return days;
+}
+
+Result<Logged> loggedFlights(Books& books, const std::map<Registration, Days>& days) {
+    Logged logged;
+    for (const auto& [balloon, span] : days) {
+        const auto flights = books.flights(balloon, span.first, span.last);
+        if (!flights)
+            return tl::unexpected(flights.error());
+        for (const auto& flight : *flights) {
+            const auto minute =
+                static_cast<int>(flight.stamp.at.minutes() - Moment::startOf(flight.stamp.at.on()).minutes());
+            logged.emplace(Sameness{balloon, flight.stamp.at.on(), flight.use.minutes},
+                           flight.timed ? StatedTime(TimeOfDay(minute / 60, minute % 60)) : std::nullopt);
+        }
+    }
+    return logged;
+}
+
+Result<void> markUnknownBalloons(Books& books, std::vector<JudgedProposal>& judged) {
+    const auto latest = std::max_element(judged.begin(), judged.end(),
+                                         [](const auto& a, const auto& b) { return a.proposal.on < b.proposal.on; });
+    const auto cards = books.balloons(latest->proposal.on);
+    if (!cards)
+        return tl::unexpected(cards.error());
+    std::map<Registration, CivilDate> entered;
+    for (const auto& card : *cards)
+        entered.emplace(card.balloon, card.entered);
+    for (auto& [proposal, state] : judged) {
+        const auto known = entered.find(proposal.balloon);
+        if (known == entered.end() || proposal.on < known->second)
+            state = ProposalState::UnknownBalloon;
+    }
+    return {};
+}
+
+/// A balloon takes off once in a minute: the second row that says so is a copy. Rows without a time are not compared
+/// with each other, two equal hops on one day are no mistake; the record decides on them by count.
+void markTwiceInFile(std::vector<JudgedProposal>& judged) {
+    std::set<std::pair<Sameness, TimeOfDay>> seen;
+    for (auto& [proposal, state] : judged)
+        if (state == ProposalState::New && proposal.time && !seen.emplace(samenessOf(proposal), *proposal.time).second)
+            state = ProposalState::TwiceInFile;
+}
+
+/// Every flight of the record makes one proposal a repetition, so that two equal rows against one equal flight leave
+/// one new. `matches(proposal, time in the record)` says which may pair; the surest pairs are sought first.
+template <class Matches>
+void markLogged(std::vector<JudgedProposal>& judged, Logged& logged, Matches matches) {
+    for (auto& [proposal, state] : judged) {
+        if (state != ProposalState::New)
+            continue;
+        const auto [first, last] = logged.equal_range(samenessOf(proposal));
+        const auto found =
+            std::find_if(first, last, [&](const auto& each) { return matches(proposal.time, each.second); });
+        if (found == last)
+            continue;
+        logged.erase(found);
+        state = ProposalState::AlreadyLogged;
+    }
+}
+
+Entry entryOf(const FlightProposal& proposal) {
+    Entry entry;
+    entry.on = proposal.on;
+    entry.time = proposal.time;
+    entry.by = proposal.by;
+    entry.note = proposal.note;
+    auto flight = proposal.flight;
+    flight.balloon = proposal.balloon;
+    entry.body = std::move(flight);
+    return entry;
+}
+
+std::vector<Problem> takenMeanwhile(const std::vector<JudgedProposal>& then, const std::vector<JudgedProposal>& now,
+                                    const std::string& file) {
+    std::vector<Problem> problems;
+    for (std::size_t i = 0; i < then.size(); ++i) {
+        const auto& proposal = then[i].proposal;
+        if (then[i].state == ProposalState::New && now[i].state != ProposalState::New)
+            problems.push_back({Code::AlreadyLogged,
+                                "the record has changed: the flight of " + proposal.balloon.text() + " on " +
+                                    proposal.on.iso() + " is no longer new",
+                                "look at the preview again",
+                                {file, proposal.line, {}}});
+    }
+    return problems;
+}
+
+}
+
+Result<std::vector<JudgedProposal>> judge(Books& books, std::vector<FlightProposal> proposals) {
+    std::vector<JudgedProposal> judged;
+    for (auto& proposal : proposals)
+        judged.push_back({std::move(proposal), ProposalState::New});
+    if (judged.empty())
+        return judged;
+    if (const auto marked = markUnknownBalloons(books, judged); !marked)
+        return tl::unexpected(marked.error());
+    markTwiceInFile(judged);
+    auto logged = loggedFlights(books, daysByBalloon(judged));
+    if (!logged)
+        return tl::unexpected(logged.error());
+    markLogged(judged, *logged, [](const StatedTime& ours, const StatedTime& theirs) { return ours == theirs; });
+    markLogged(judged, *logged, [](const StatedTime& ours, const StatedTime& theirs) { return !ours && theirs; });
+    markLogged(judged, *logged, [](const StatedTime& ours, const StatedTime& theirs) { return ours && !theirs; });
+    return judged;
+}
+
+Results<Receipt> accept(Journal& journal, Books& books, const std::vector<JudgedProposal>& proposals,
+                        const std::string& file) {
+    std::vector<FlightProposal> again;
+    for (const auto& each : proposals)
+        again.push_back(each.proposal);
+    const auto now = judge(books, std::move(again));
+    if (!now)
+        return tl::unexpected(std::vector{now.error()});
+    if (auto problems = takenMeanwhile(proposals, *now, file); !problems.empty())
+        return tl::unexpected(std::move(problems));
+    std::vector<NumberedEntry> entries;
+    for (const auto& [proposal, state] : proposals)
+        if (state == ProposalState::New)
+            entries.push_back({entryOf(proposal), proposal.line});
+    if (entries.empty())
+        return Receipt{};
+    return post(journal, books, std::move(entries), file);
+}
+
+}

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Flights that come from outside (a log, a track): proposed, looked at, then posted or not. Nothing is written before
+/// the user accepts.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "record/journal.h"
+#include "registry/books.h"
+
+namespace crownring {
+
+struct FlightProposal {
+    Registration balloon;
+    CivilDate on;
+    std::optional<TimeOfDay> time;
+    FlightLogged flight; ///< `balloon` repeated there
+    std::string by;
+    std::string note;
+    int line = 0; ///< of the file, from 1; 0 where there are no lines
+    bool operator==(const FlightProposal&) const = default;
+};
+
+enum class ProposalState {
+    New,
+    AlreadyLogged,   ///< the record has the same flight: balloon, day, minutes, and the time where both state one
+    TwiceInFile,     ///< the same flight stands earlier in the same file
+    UnknownBalloon,  ///< the registration is not in the record on that day
+};
+
+struct JudgedProposal {
+    FlightProposal proposal;
+    ProposalState state = ProposalState::New;
+};
+
+/// Holds proposals against the record.
+[[nodiscard]] Result<std::vector<JudgedProposal>> judge(Books& books, std::vector<FlightProposal> proposals);
+
+/// Posts those that are `New`, all or none.
+[[nodiscard]] Results<Receipt> accept(Journal& journal, Books& books, const std::vector<JudgedProposal>& proposals,
+                                      const std::string& file);
+
+}

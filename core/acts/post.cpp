@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "acts/post.h"
+
+#include "record/chain.h"
+#include "rules/programme.h"
+
+namespace crownring {
+
+namespace {
+
+/// Gives an adoption its programme's text and digest. The text of the entry itself comes first, then what the record
+/// holds, then the shelf.
+std::optional<Problem> fillIn(ProgrammeAdopted& adopted, Books& books) {
+    if (adopted.document.empty()) {
+        auto held = books.programmeDocument(adopted.programme);
+        if (!held)
+            return held.error();
+        adopted.document = held->empty() ? std::string(shelfText(adopted.programme)) : std::move(*held);
+    }
+    if (adopted.document.empty())
+        return Problem{Code::UnknownProgramme, "neither the record nor the shelf has a programme '" +
+                                                   adopted.programme.text() + "'",
+                       "adopt it with its document: crownringctl adopt PROGRAMME.json", {{}, 0, "programme"}};
+    const auto programme = programmeFrom(adopted.document);
+    if (!programme) {
+        auto problem = programme.error();
+        problem.where.key = "document" + problem.where.key;
+        return problem;
+    }
+    if (programme->id != adopted.programme)
+        return Problem{Code::BadValue, "the document is the programme '" + programme->id.text() + "'",
+                       "name the programme as its document does", {{}, 0, "programme"}};
+    const auto digest = hex(sha256(adopted.document));
+    if (!adopted.digest.empty() && adopted.digest != digest)
+        return Problem{Code::BadValue, "the digest is not that of the document",
+                       "leave the digest out; it is computed from the document's canonical text", {{}, 0, "digest"}};
+    adopted.digest = digest;
+    return std::nullopt;
+}
+
+}
+
+Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry> entries, const std::string& file) {
+    std::vector<Problem> problems;
+    for (auto& [entry, line] : entries)
+        if (auto* adopted = std::get_if<ProgrammeAdopted>(&entry.body))
+            if (auto problem = fillIn(*adopted, books)) {
+                problem->where.file = file;
+                problem->where.line = line;
+                problems.push_back(std::move(*problem));
+            }
+    if (!problems.empty())
+        return tl::unexpected(std::move(problems));
+    return journal.append(std::move(entries), file);
+}
+
+Results<Receipt> postText(Journal& journal, Books& books, std::string_view text, const std::string& file) {
+    auto entries = entriesFrom(text, file);
+    if (!entries)
+        return tl::unexpected(std::move(entries.error()));
+    return post(journal, books, std::move(*entries), file);
+}
+
+Results<Receipt> postOne(Journal& journal, Books& books, Entry entry) {
+    return post(journal, books, {{std::move(entry), 0}}, {});
+}
+
+}

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Writing to the record: the one gate. A programme that is adopted without its text gets it here, from the record or
+/// from the shelf, and is checked before anything is written.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "record/journal.h"
+#include "registry/books.h"
+
+namespace crownring {
+
+/// @param file named in problems; may be empty for entries that a person made on the screen.
+[[nodiscard]] Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry> entries,
+                                    const std::string& file);
+/// Entries as text, one JSON object a line.
+[[nodiscard]] Results<Receipt> postText(Journal& journal, Books& books, std::string_view text, const std::string& file);
+/// One entry made on the screen.
+[[nodiscard]] Results<Receipt> postOne(Journal& journal, Books& books, Entry entry);
+
+}

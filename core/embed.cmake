@@ -1,0 +1,17 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+set(text "#include <string_view>\n#include <utility>\n#include <vector>\n\nnamespace crownring::embedded {\n")
+string(APPEND text "const std::vector<std::pair<std::string_view, std::string_view>>& ${NAME}();\n")
+string(APPEND text "const std::vector<std::pair<std::string_view, std::string_view>>& ${NAME}() {\n")
+string(APPEND text "    static const std::vector<std::pair<std::string_view, std::string_view>> files = {\n")
+foreach(file IN LISTS FILES)
+    get_filename_component(base ${file} NAME)
+    file(READ ${file} content HEX)
+    string(LENGTH "${content}" length)
+    math(EXPR length "${length} / 2")
+    string(REGEX REPLACE "([0-9a-f][0-9a-f])" "\\\\x\\1" content "${content}")
+    # A string literal may be of limited length: pieces of 2,000 bytes follow each other.
+    string(REGEX REPLACE "(........................................................................................................................................................................................................)" "\\1\"\n\"" content "${content}")
+    string(APPEND text "        {\"${base}\", {\"${content}\", ${length}}},\n")
+endforeach()
+string(APPEND text "    };\n    return files;\n}\n}\n")
+file(WRITE ${OUT} "${text}")

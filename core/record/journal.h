@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What a journal is: entries come in, all of a batch or none; they can be read in the order of their arrival, and the
+/// chain over them can be verified. `store` implements it.
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "problem/problem.h"
+#include "record/chain.h"
+#include "record/entry.h"
+#include "record/entry_json.h"
+
+namespace crownring {
+
+struct Receipt {
+    std::vector<EntryId> ids; ///< of the entries posted, in their order
+};
+
+/// An entry as it stands in the journal, with what has become of it.
+struct JournalLine {
+    std::int64_t number = 0; ///< order of arrival, from 1
+    Entry entry;             ///< as written
+    std::string recordedAt;  ///< "2026-11-25T07:00:00Z"
+    WriterId writer;
+    Digest hash{};
+    bool voided = false;
+    std::optional<Entry> current; ///< what it says now, where corrections changed it
+};
+
+struct JournalQuery {
+    std::string text;                     ///< words that must all occur in the entry's text, any case; empty: all
+    std::optional<std::string> kind;      ///< "flight.logged" …
+    std::optional<std::int64_t> before;   ///< only entries that arrived before this number
+    int limit = 100;
+};
+
+struct Verdict {
+    std::int64_t entries = 0;
+    bool intact = true;
+    std::optional<EntryId> firstBad; ///< the first entry, by arrival, that is not what was written
+    std::string reason;
+};
+
+class Journal {
+public:
+    virtual ~Journal() = default;
+
+    /// Appends all entries in one durable transaction, or none and says why, with file, line and key. Entries without
+    /// an id get one. References to items and balloons may point anywhere into the record or the batch; an amended
+    /// entry must be in the record or earlier in the batch.
+    virtual Results<Receipt> append(std::vector<NumberedEntry> entries, const std::string& file) = 0;
+    /// Latest arrival first.
+    virtual Result<std::vector<JournalLine>> lines(const JournalQuery& query) = 0;
+    virtual Result<std::optional<JournalLine>> line(const EntryId& id) = 0;
+    /// Recomputes every hash. @param progress is told the share done (0 to 1) and may answer false to stop.
+    virtual Result<Verdict> verify(const std::function<bool(double)>& progress = {}) = 0;
+};
+
+}

@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Takes the keys of one JSON object by name and type, keeps the first problem, and at the end refuses what was not
+/// taken. Inside the record room only.
+
+#include "problem/problem.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <limits>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace crownring {
+
+class ObjectReader {
+public:
+    explicit ObjectReader(const nlohmann::json& object, std::string path = {})
+        : m_object(object), m_path(std::move(path)) {}
+
+    [[nodiscard]] bool good() const { return !m_problem; }
+    [[nodiscard]] const std::optional<Problem>& problem() const { return m_problem; }
+
+    void refuse(Code code, std::string_view key, std::string message, std::string mend) {
+        if (good())
+            m_problem = Problem{code, std::move(message), std::move(mend), {{}, 0, m_path + std::string(key)}};
+    }
+    void refuse(std::string_view key, Problem problem) {
+        refuse(problem.code, key, std::move(problem.message), std::move(problem.mend));
+    }
+
+    /// A required string; may be empty.
+    std::string text(std::string_view key) {
+        const auto* value = required(key);
+        return value ? asText(key, *value).value_or("") : "";
+    }
+    /// A required text that says something, at most `longest` characters.
+    std::string saying(std::string_view key, std::size_t longest = std::string::npos) {
+        auto value = text(key);
+        if (value.find_first_not_of(" \t\n\v\f\r") == std::string::npos)
+            refuse(Code::BadValue, key, "this must not be blank", "write what it is");
+        if (characters(value) > longest)
+            refuse(Code::BadValue, key, "too long", "at most " + std::to_string(longest) + " characters");
+        return value;
+    }
+    std::string optionalText(std::string_view key) {
+        const auto* value = take(key);
+        return value ? asText(key, *value).value_or("") : "";
+    }
+    /// Absent and null both mean "not known".
+    std::optional<std::string> nullableText(std::string_view key) {
+        const auto* value = take(key);
+        if (!value || value->is_null())
+            return std::nullopt;
+        return asText(key, *value);
+    }
+
+    /// A word of lower case letters, digits and hyphens, at most 64.
+    std::string slug(std::string_view key) {
+        auto value = text(key);
+        checkSlug(key, value);
+        return value;
+    }
+    std::string optionalSlug(std::string_view key) { return has(key) ? slug(key) : ""; }
+    /// A list of different words; may be empty.
+    std::vector<std::string> optionalSlugs(std::string_view key) {
+        const auto* value = take(key);
+        auto words = value ? asTexts(key, *value) : std::vector<std::string>{};
+        for (const auto& word : words)
+            checkSlug(key, word);
+        checkDifferent(key, words);
+        return words;
+    }
+
+    /// A required name: 1 to 200 characters, no control characters.
+    template <class NameOf>
+    NameOf name(std::string_view key) {
+        auto value = text(key);
+        checkName(key, value);
+        return NameOf(std::move(value));
+    }
+    template <class NameOf>
+    std::optional<NameOf> optionalName(std::string_view key) {
+        return has(key) ? std::optional(name<NameOf>(key)) : std::nullopt;
+    }
+    /// A list of different names, at least one.
+    template <class NameOf>
+    std::optional<std::vector<NameOf>> optionalNames(std::string_view key) {
+        const auto* value = take(key);
+        if (!value)
+            return std::nullopt;
+        const auto texts = asTexts(key, *value);
+        if (texts.empty())
+            refuse(Code::BadValue, key, "an empty list", "name at least one, or leave the key out");
+        for (const auto& each : texts)
+            checkName(key, each);
+        checkDifferent(key, texts);
+        return std::vector<NameOf>(texts.begin(), texts.end());
+    }
+
+    std::int64_t count(std::string_view key, std::int64_t least, std::int64_t most) {
+        const auto* value = required(key);
+        return value ? asCount(key, *value, least, most).value_or(least) : least;
+    }
+    std::optional<std::int64_t> optionalCount(std::string_view key, std::int64_t least, std::int64_t most) {
+        const auto* value = take(key);
+        return value ? asCount(key, *value, least, most) : std::nullopt;
+    }
+    std::optional<double> optionalNumber(std::string_view key, double least, double most) {
+        const auto* value = take(key);
+        if (!value)
+            return std::nullopt;
+        const double number = value->is_number() ? value->get<double>() : std::numeric_limits<double>::quiet_NaN();
+        if (!(number >= least && number <= most)) {
+            refuse(Code::BadQuantity, key, "not a number that this can be", "a number without quotes");
+            return std::nullopt;
+        }
+        return number;
+    }
+    bool optionalBool(std::string_view key) {
+        const auto* value = take(key);
+        if (!value)
+            return false;
+        if (!value->is_boolean())
+            refuse(Code::BadValue, key, "neither true nor false", "write true or false without quotes");
+        return value->is_boolean() && value->get<bool>();
+    }
+
+    [[nodiscard]] bool has(std::string_view key) const { return m_object.contains(key); }
+    [[nodiscard]] bool empty() const { return m_object.empty(); }
+
+    /// True, and the key taken, when it is there as null.
+    bool takeNull(std::string_view key) {
+        const auto found = m_object.find(key);
+        if (found == m_object.end() || !found->is_null())
+            return false;
+        take(key);
+        return true;
+    }
+
+    /// Reads an optional inner object with `read`; what `read` does not take is refused.
+    template <class Read>
+    void object(std::string_view key, Read read) {
+        const auto* value = take(key);
+        if (!value)
+            return;
+        if (!value->is_object()) {
+            refuse(Code::BadValue, key, "not a JSON object", "write { … }");
+            return;
+        }
+        ObjectReader inner(*value, m_path + std::string(key) + "/");
+        read(inner);
+        inner.refuseUnknownKeys(key);
+        if (good() && inner.m_problem)
+            m_problem = inner.m_problem;
+    }
+    /// The canonical text of a required inner object.
+    std::string objectText(std::string_view key) {
+        const auto* value = required(key);
+        return value ? asObjectText(key, *value) : "";
+    }
+    std::string optionalObjectText(std::string_view key) {
+        const auto* value = take(key);
+        return value ? asObjectText(key, *value) : "";
+    }
+
+    void refuseUnknownKeys(std::string_view what) {
+        if (m_taken.size() == m_object.size())
+            return;
+        for (const auto& [key, value] : m_object.items())
+            if (std::find(m_taken.begin(), m_taken.end(), key) == m_taken.end())
+                refuse(Code::UnknownKey, key, "not a key of " + std::string(what), "leave it out or mend its spelling");
+    }
+
+private:
+    const nlohmann::json* take(std::string_view key) {
+        const auto found = m_object.find(key);
+        if (found == m_object.end())
+            return nullptr;
+        m_taken.push_back(key);
+        return &*found;
+    }
+    const nlohmann::json* required(std::string_view key) {
+        const auto* value = take(key);
+        if (!value)
+            refuse(Code::MissingKey, key, "this key is missing", "add it");
+        return value;
+    }
+    std::optional<std::string> asText(std::string_view key, const nlohmann::json& value) {
+        if (!value.is_string()) {
+            refuse(Code::BadValue, key, "not a text", "write it in quotes");
+            return std::nullopt;
+        }
+        auto text = value.get<std::string>();
+        // A database may end a text at its first U+0000.
+        if (text.find('\0') != std::string::npos)
+            refuse(Code::BadValue, key, "a text with a null character", "leave the character U+0000 out");
+        return text;
+    }
+    std::vector<std::string> asTexts(std::string_view key, const nlohmann::json& value) {
+        std::vector<std::string> texts;
+        if (!value.is_array())
+            refuse(Code::BadValue, key, "not a list", "write [ … ]");
+        else
+            for (const auto& each : value)
+                texts.push_back(asText(key, each).value_or(""));
+        return texts;
+    }
+    std::optional<std::int64_t> asCount(std::string_view key, const nlohmann::json& value, std::int64_t least,
+                                        std::int64_t most) {
+        const bool whole = value.is_number_integer() &&
+                           (!value.is_number_unsigned() || value.get<std::uint64_t>() <= std::uint64_t(INT64_MAX));
+        if (whole && value.get<std::int64_t>() >= least && value.get<std::int64_t>() <= most)
+            return value.get<std::int64_t>();
+        refuse(Code::BadQuantity, key,
+               "not a whole number from " + std::to_string(least) + " to " + std::to_string(most),
+               "a whole number without quotes");
+        return std::nullopt;
+    }
+    std::string asObjectText(std::string_view key, const nlohmann::json& value) {
+        if (value.is_object())
+            return value.dump();
+        refuse(Code::BadValue, key, "not a JSON object", "write { … }");
+        return "";
+    }
+    /// In UTF-8 every character has one byte that is no continuation byte.
+    static std::size_t characters(const std::string& text) {
+        return static_cast<std::size_t>(
+            std::count_if(text.begin(), text.end(), [](char c) { return (c & 0xc0) != 0x80; }));
+    }
+    void checkName(std::string_view key, const std::string& value) {
+        constexpr std::size_t longest = 200;
+        const auto control = [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; };
+        if (value.empty() || characters(value) > longest || std::any_of(value.begin(), value.end(), control))
+            refuse(Code::BadValue, key, "not a usable name", "1 to 200 characters without control characters");
+    }
+    void checkSlug(std::string_view key, const std::string& value) {
+        constexpr std::size_t longest = 64;
+        const auto fits = [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-'; };
+        if (value.empty() || value.size() > longest || value.front() == '-' ||
+            !std::all_of(value.begin(), value.end(), fits))
+            refuse(Code::BadValue, key, "not one word of lower case letters, digits and hyphens",
+                   "write it as hard-landing is written");
+    }
+    void checkDifferent(std::string_view key, std::vector<std::string> values) {
+        std::sort(values.begin(), values.end());
+        if (const auto twice = std::adjacent_find(values.begin(), values.end()); twice != values.end())
+            refuse(Code::BadValue, key, "'" + *twice + "' is named twice", "name each one once");
+    }
+
+    const nlohmann::json& m_object;
+    std::string m_path;
+    std::vector<std::string_view> m_taken;
+    std::optional<Problem> m_problem;
+};
+
+}

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What the record can be asked. All answers are plain values; "today" is always an argument. `store` implements it.
+
+#include <cstdint>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "problem/problem.h"
+#include "record/journal.h"
+#include "registry/item_facts.h"
+#include "registry/question.h"
+
+namespace crownring {
+
+/// Which items are asked for; everything when neither is given.
+struct Scope {
+    std::optional<Registration> balloon; ///< what is fitted to it at the end of the day
+    std::vector<ItemId> items;
+};
+
+struct AdoptedProgramme {
+    Stamp stamp;
+    Bound bound;
+    ProgrammeId programme;
+    std::string digest;
+    std::shared_ptr<const std::string> document; ///< canonical JSON
+};
+
+struct BalloonCard {
+    Registration balloon;
+    std::string title;
+    std::vector<std::string> operations;
+    CivilDate entered;
+    std::int64_t items = 0; ///< fitted at the end of the day
+    Usage flown;            ///< by flights logged for it up to the end of the day, whatever flew
+    std::int64_t flights = 0;
+    std::optional<CivilDate> lastFlight;
+};
+
+/// A flight as the record has it now, for lists and for recognising one that is logged already.
+struct LoggedFlight {
+    Stamp stamp;
+    Registration balloon;
+    bool timed = false; ///< a time was stated
+    Usage use;
+};
+
+class Books {
+public:
+    virtual ~Books() = default;
+
+    /// UnknownReference when a balloon or item of the scope is not in the record. Items entered after `on` are left out.
+    virtual Result<std::vector<ItemFacts>> facts(const Scope& scope, CivilDate on) = 0;
+    /// Live adoptions dated on or before `on`, in the order of their stamps.
+    virtual Result<std::vector<AdoptedProgramme>> adoptions(CivilDate on) = 0;
+    /// Balloons entered on or before `on`, by registration.
+    virtual Result<std::vector<BalloonCard>> balloons(CivilDate on) = 0;
+    /// Live flights of a balloon from `first` to `last`, both inclusive, in order.
+    virtual Result<std::vector<LoggedFlight>> flights(const Registration& balloon, CivilDate first, CivilDate last) = 0;
+    /// All open questions, by stamp.
+    virtual Result<std::vector<Question>> questions() = 0;
+    /// The document of a programme that the record holds, latest adoption first; empty when none.
+    virtual Result<std::string> programmeDocument(const ProgrammeId& programme) = 0;
+    /// Entries about an item (also flights that it flew) or a balloon up to `on`, latest first.
+    virtual Result<std::vector<JournalLine>> history(const std::optional<Registration>& balloon,
+                                                     const std::optional<ItemId>& item, CivilDate on, int limit) = 0;
+};
+
+}

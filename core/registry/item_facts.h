@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What the record knows of one item at the end of a day: the plain value that the rules are applied to.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "civil/moment.h"
+#include "measure/name.h"
+#include "measure/usage.h"
+#include "record/entry.h"
+
+namespace crownring {
+
+/// A requirement was carried out on the item.
+struct Accomplishment {
+    RequirementId requirement;
+    Stamp stamp;
+    Figures clock;  ///< the item's clock then: stated on the paper, else computed; absent where neither is known
+    Figures stated; ///< only what the paper states
+    std::string method;
+    bool operator==(const Accomplishment&) const = default;
+};
+
+/// Something happened to the item, itself or with the balloon that it was fitted to.
+struct Occurrence {
+    std::string event;
+    Stamp stamp;
+    bool operator==(const Occurrence&) const = default;
+};
+
+/// All that the rules need to know of an item at the end of a day. Only what is dated on or before that day is in it.
+struct ItemFacts {
+    ItemId id;
+    ItemKind kind = ItemKind::Other;
+    std::optional<std::string> serial;
+    std::optional<std::string> type;
+    std::optional<DayOrMonth> made;
+    CivilDate entered;
+    Figures broughtForward = newFigures; ///< at 00:00 of `entered`
+    Figures clock = newFigures;          ///< at the end of the day asked
+    std::optional<Registration> balloon; ///< what it is fitted to
+    std::string place;
+    std::vector<std::string> operations; ///< of that balloon
+    std::vector<Accomplishment> done;    ///< in the order of their stamps
+    std::vector<Occurrence> events;      ///< in the order of their stamps
+    bool operator==(const ItemFacts&) const = default;
+};
+
+}

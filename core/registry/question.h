@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// An open question of the record: entries that contradict each other and that the order of arrival forbids to refuse.
+/// It is asked until a correction, a void or missing paper answers it.
+
+#include <string>
+#include <string_view>
+
+#include "civil/moment.h"
+#include "measure/name.h"
+
+namespace crownring {
+
+struct Question {
+    enum class Kind {
+        FittedElsewhere,  ///< fitted to a balloon while on another: it was moved
+        FittedAgain,      ///< fitted to the balloon that it was on already
+        RemovedNotFitted, ///< removed from a balloon that it was not on
+        ClockBackward,    ///< a stated clock is less than one stated before
+        ClockDiffers,     ///< a stated clock is not what the record makes it
+        EnteredTwice,     ///< a second entry of the same item or balloon: the earlier stands
+        NotEntered,       ///< spoken of, but never entered, or its entry was voided
+        CorrectionIdle,   ///< a correction whose result would make no sense: it was left out
+    };
+    Kind kind = Kind::NotEntered;
+    std::string subject; ///< an item id or a registration
+    Stamp stamp;         ///< the entry that raises it
+    std::string detail;  ///< figures or names that make it concrete, e.g. "QE-ABC" or "412:30, 410:00"
+    bool operator==(const Question&) const = default;
+};
+inline constexpr int questionKindCount = 8;
+
+/// A stable name, e.g. "fitted-elsewhere".
+[[nodiscard]] std::string_view questionName(Question::Kind kind);
+/// One sentence in English that says what is contradictory and how it is mended.
+[[nodiscard]] std::string questionText(const Question& question);
+
+}

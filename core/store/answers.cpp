@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include <nlohmann/json.hpp>
+
+#include "store/facts_reader.h"
+#include "store/sql_record.h"
+
+namespace crownring {
+
+Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on) {
+    return guarded([&]() -> Result<std::vector<ItemFacts>> {
+        auto& totals = m_projector.totals();
+        if (!scope.balloon && scope.items.empty())
+            return FactsReader(*m_connection, m_names, totals, false).read(on, std::nullopt);
+        std::vector<std::int64_t> items;
+        if (scope.balloon) {
+            const auto balloon = m_names.find(NameSort::Balloon, scope.balloon->text());
+            if (!balloon)
+                return problem(Code::UnknownReference, "no balloon '" + scope.balloon->text() + "' is in the record",
+                               "see the register for what is");
+            Statement fitted(*m_connection, "SELECT item_no FROM stay WHERE balloon_no = ? AND from_at < ?"
+                                            " AND (until_at IS NULL OR until_at >= ?) ORDER BY item_no");
+            fitted.run(*balloon, Moment::endOf(on).minutes(), Moment::endOf(on).minutes());
+            while (fitted.next())
+                items.push_back(fitted.read<std::int64_t>());
+        }
+        std::vector<std::int64_t> named;
+        for (const auto& id : scope.items) {
+            const auto item = m_names.find(NameSort::Item, id.text());
+            if (!item)
+                return problem(Code::UnknownReference, "no item '" + id.text() + "' is in the record",
+                               "see the register for what is");
+            named.push_back(*item);
+        }
+        if (!scope.balloon)
+            items = named;
+        else if (!named.empty())
+            std::erase_if(items, [&](auto item) { return std::find(named.begin(), named.end(), item) == named.end(); });
+        FactsReader reader(*m_connection, m_names, totals, true);
+        std::vector<ItemFacts> facts;
+        for (const auto item : items)
+            for (auto& each : reader.read(on, item))
+                facts.push_back(std::move(each));
+        return facts;
+    }).and_then([](auto&& answer) { return std::forward<decltype(answer)>(answer); });
+}
+
+Result<std::vector<AdoptedProgramme>> SqlRecord::adoptions(CivilDate on) {
+    return guarded([&] {
+        Statement rows(*m_connection, "SELECT at, entry_id, programme, digest, bound FROM adoption WHERE at < ?"
+                                      " ORDER BY at, entry_id");
+        Statement document(*m_connection, "SELECT document FROM adoption WHERE at = ? AND entry_id = ?");
+        std::vector<AdoptedProgramme> adoptions;
+        rows.run(Moment::endOf(on).minutes());
+        while (rows.next()) {
+            AdoptedProgramme each;
+            each.stamp.at = Moment(rows.read<std::int64_t>());
+            each.stamp.id = rows.read<EntryId>();
+            each.programme = rows.read<ProgrammeId>();
+            each.digest = rows.read<std::string>();
+            const auto entry = entryFrom(rows.read<std::string>());
+            each.bound = std::get<ProgrammeAdopted>(entry.value().body).bound;
+            auto& kept = m_documents[each.digest];
+            if (!kept) {
+                document.run(each.stamp.at.minutes(), each.stamp.id);
+                document.next();
+                kept = std::make_shared<const std::string>(document.read<std::string>());
+                document.finish();
+            }
+            each.document = kept;
+            adoptions.push_back(std::move(each));
+        }
+        return adoptions;
+    });
+}
+
+Result<std::string> SqlRecord::programmeDocument(const ProgrammeId& programme) {
+    return guarded([&] {
+        Statement row(*m_connection, "SELECT document FROM adoption WHERE programme = ? ORDER BY at DESC, entry_id DESC"
+                                     " LIMIT 1");
+        row.run(programme);
+        return row.next() ? row.read<std::string>() : std::string();
+    });
+}
+
+Result<std::vector<BalloonCard>> SqlRecord::balloons(CivilDate on) {
+    return guarded([&] {
+        const auto end = Moment::endOf(on).minutes();
+        std::vector<BalloonCard> cards;
+        std::unordered_map<std::int64_t, std::size_t> places;
+        Statement balloons(*m_connection, "SELECT b.balloon_no, n.text, b.day, b.title, b.operations FROM balloon_entered b"
+                                          " JOIN name n ON n.name_no = b.balloon_no WHERE b.stands = 1 AND b.day <= ?"
+                                          " ORDER BY n.text");
+        balloons.run(on.dayNumber());
+        while (balloons.next()) {
+            BalloonCard card;
+            places.emplace(balloons.read<std::int64_t>(), cards.size());
+            card.balloon = balloons.read<Registration>();
+            card.entered = CivilDate::fromDayNumber(balloons.read<std::int64_t>());
+            card.title = balloons.read<std::string>();
+            card.operations = nlohmann::json::parse(balloons.read<std::string>()).get<std::vector<std::string>>();
+            cards.push_back(std::move(card));
+        }
+        const auto cardOf = [&](std::int64_t balloon) -> BalloonCard* {
+            const auto place = places.find(balloon);
+            return place == places.end() ? nullptr : &cards[place->second];
+        };
+        Statement fitted(*m_connection, "SELECT balloon_no, COUNT(*) FROM stay WHERE from_at < ?"
+                                        " AND (until_at IS NULL OR until_at >= ?) GROUP BY balloon_no");
+        fitted.run(end, end);
+        while (fitted.next())
+            if (auto* card = cardOf(fitted.read<std::int64_t>()))
+                card->items = fitted.read<std::int64_t>();
+        Statement flown(*m_connection, "SELECT balloon_no, COUNT(*), CAST(SUM(minutes) AS BIGINT),"
+                                       " CAST(SUM(landings) AS BIGINT), CAST(SUM(inflations) AS BIGINT), MAX(at)"
+                                       " FROM flight WHERE at < ? GROUP BY balloon_no");
+        flown.run(end);
+        while (flown.next())
+            if (auto* card = cardOf(flown.read<std::int64_t>())) {
+                card->flights = flown.read<std::int64_t>();
+                card->flown.minutes = flown.read<Minutes>();
+                card->flown.landings = flown.read<Landings>();
+                card->flown.inflations = flown.read<Inflations>();
+                card->lastFlight = Moment(flown.read<std::int64_t>()).on();
+            }
+        return cards;
+    });
+}
+
+Result<std::vector<LoggedFlight>> SqlRecord::flights(const Registration& balloon, CivilDate first, CivilDate last) {
+    return guarded([&]() -> Result<std::vector<LoggedFlight>> {
+        const auto number = m_names.find(NameSort::Balloon, balloon.text());
+        if (!number)
+            return problem(Code::UnknownReference, "no balloon '" + balloon.text() + "' is in the record",
+                           "see the register for what is");
+        Statement rows(*m_connection, "SELECT at, entry_id, timed, minutes, landings, inflations FROM flight"
+                                      " WHERE balloon_no = ? AND at >= ? AND at < ? ORDER BY at, entry_id");
+        rows.run(*number, Moment::startOf(first).minutes(), Moment::endOf(last).minutes());
+        std::vector<LoggedFlight> flights;
+        while (rows.next()) {
+            LoggedFlight flight;
+            flight.balloon = balloon;
+            flight.stamp.at = Moment(rows.read<std::int64_t>());
+            flight.stamp.id = rows.read<EntryId>();
+            flight.timed = rows.read<bool>();
+            flight.use.minutes = rows.read<Minutes>();
+            flight.use.landings = rows.read<Landings>();
+            flight.use.inflations = rows.read<Inflations>();
+            flights.push_back(std::move(flight));
+        }
+        return flights;
+    }).and_then([](auto&& answer) { return std::forward<decltype(answer)>(answer); });
+}
+
+Result<std::vector<Question>> SqlRecord::questions() {
+    return guarded([&] {
+        std::vector<Question> questions;
+        Statement rows(*m_connection, "SELECT q.at, q.entry_id, q.kind, q.detail, n.text FROM question q"
+                                      " JOIN name n ON n.name_no = q.subject_no ORDER BY q.at, q.entry_id, n.text, q.kind");
+        rows.run();
+        while (rows.next()) {
+            Question question;
+            question.stamp.at = Moment(rows.read<std::int64_t>());
+            question.stamp.id = rows.read<EntryId>();
+            question.kind = static_cast<Question::Kind>(rows.read<int>());
+            question.detail = rows.read<std::string>();
+            question.subject = rows.read<std::string>();
+            questions.push_back(std::move(question));
+        }
+        Statement idle(*m_connection, "SELECT at, entry_id, root_id FROM idle_correction ORDER BY at, entry_id");
+        idle.run();
+        while (idle.next()) {
+            Question question{Question::Kind::CorrectionIdle, {}, {}, {}};
+            question.stamp.at = Moment(idle.read<std::int64_t>());
+            question.stamp.id = idle.read<EntryId>();
+            question.subject = idle.read<std::string>();
+            question.detail = question.stamp.id.text();
+            questions.push_back(std::move(question));
+        }
+        return questions;
+    });
+}
+
+Result<std::vector<JournalLine>> SqlRecord::lines(const JournalQuery& query) {
+    return guarded([&] { return m_journal.lines(query); });
+}
+
+Result<std::optional<JournalLine>> SqlRecord::line(const EntryId& id) {
+    return guarded([&] { return m_journal.line(id); });
+}
+
+Result<Verdict> SqlRecord::verify(const std::function<bool(double)>& progress) {
+    return guarded([&] { return m_journal.verify(progress); });
+}
+
+}

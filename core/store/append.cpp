@@ -1,0 +1,241 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QtCore/QDateTime>
+#include <algorithm>
+#include <unordered_set>
+
+#include "record/amendment.h"
+#include "record/new_id.h"
+#include "store/sql_record.h"
+
+namespace crownring {
+
+namespace {
+
+/// What an entry speaks of and must therefore be in the record: with the key that speaks of it.
+template <class Speak>
+struct References {
+    Speak speak; ///< (sort, name, key)
+
+    void operator()(const ItemEntered&) const {}
+    void operator()(const BalloonEntered&) const {}
+    void operator()(const ItemFitted& body) const { both(body.balloon, body.item); }
+    void operator()(const ItemRemoved& body) const { both(body.balloon, body.item); }
+    void both(const Registration& balloon, const ItemId& item) const {
+        speak(NameSort::Balloon, balloon.text(), "balloon");
+        speak(NameSort::Item, item.text(), "item");
+    }
+    void operator()(const FlightLogged& body) const {
+        speak(NameSort::Balloon, body.balloon.text(), "balloon");
+        if (body.kit)
+            for (const auto& item : *body.kit)
+                speak(NameSort::Item, item.text(), "kit");
+    }
+    void operator()(const RequirementDone& body) const { speak(NameSort::Item, body.item.text(), "item"); }
+    void operator()(const ProgrammeAdopted& body) const {
+        if (const auto* balloons = std::get_if<BoundBalloons>(&body.bound))
+            for (const auto& balloon : balloons->balloons)
+                speak(NameSort::Balloon, balloon.text(), "balloons");
+        if (const auto* items = std::get_if<BoundItems>(&body.bound))
+            for (const auto& item : items->items)
+                speak(NameSort::Item, item.text(), "items");
+    }
+    void operator()(const ReadingTaken& body) const { speak(NameSort::Item, body.item.text(), "item"); }
+    void operator()(const EventReported& body) const {
+        if (const auto* item = std::get_if<ItemId>(&body.subject))
+            speak(NameSort::Item, item->text(), "item");
+        else
+            speak(NameSort::Balloon, std::get<Registration>(body.subject).text(), "balloon");
+    }
+    void operator()(const EntryCorrected&) const {}
+    void operator()(const EntryVoided&) const {}
+};
+
+/// The first thing that `body` speaks of and `known` denies.
+template <class Known>
+std::optional<Problem> unknownReference(const Body& body, const Known& known) {
+    std::optional<Problem> found;
+    const auto speak = [&](NameSort sort, const std::string& name, const char* key) {
+        if (found || known(sort, name))
+            return;
+        const bool item = sort == NameSort::Item;
+        found = Problem{Code::UnknownReference,
+                        (item ? "no item '" : "no balloon '") + name + "' has been entered",
+                        item ? "enter it first with item.entered, or mend its id"
+                             : "enter it first with balloon.entered, or mend the registration",
+                        {{}, 0, key}};
+    };
+    std::visit(References<decltype(speak)>{speak}, body);
+    return found;
+}
+
+Problem placed(Problem problem, const std::string& file, int line) {
+    problem.where.file = file;
+    problem.where.line = line;
+    return problem;
+}
+
+/// A problem of one entry while writing: leaves the transaction, which then rolls back.
+struct Refused {
+    Problem problem;
+};
+
+std::string utcNow() {
+    return QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString();
+}
+
+}
+
+void SqlRecord::lockForWriting() {
+    if (m_connection->dialect() == Dialect::Postgres) {
+        m_connection->run(QStringLiteral("LOCK TABLE writer IN SHARE ROW EXCLUSIVE MODE"));
+        m_projector.forget(); // another program may have written since
+    }
+}
+
+void SqlRecord::forget() {
+    m_names.forget();
+    m_projector.forget();
+}
+
+void SqlRecord::writeAmendment(const Entry& amendment, const EntryId& target) {
+    const auto aimed = m_journal.find(target);
+    if (!aimed)
+        throw Refused{{Code::UnknownReference, "the record holds no entry '" + target.text() + "'",
+                       "point at the id of an entry that was posted before this one",
+                       {{}, 0, std::holds_alternative<EntryVoided>(amendment.body) ? "voids" : "replaces"}}};
+    if (const auto* correction = std::get_if<EntryCorrected>(&amendment.body)) {
+        auto result = patched(*aimed, correction->with);
+        if (!result)
+            if (const auto now = amended(*aimed, m_journal.amendmentsOf(target)).entry)
+                if (auto onTop = patched(*now, correction->with))
+                    result = std::move(onTop);
+        auto wrong = result ? unknownReference(result->body, [&](NameSort sort, const std::string& name) {
+            return m_names.find(sort, name).has_value();
+        })
+                            : std::optional(result.error());
+        if (wrong) {
+            wrong->where.key = "with/" + wrong->where.key;
+            throw Refused{std::move(*wrong)};
+        }
+    }
+    const auto root = m_journal.rootOf(amendment);
+    const auto before = amended(root, m_journal.amendmentsOf(root.id));
+    m_journal.noteAmendment(target, m_journal.write(amendment));
+    const auto amendments = m_journal.amendmentsOf(root.id);
+    const auto after = amended(root, amendments);
+    if (before.entry != after.entry) {
+        if (before.entry)
+            m_projector.withdraw(*before.entry);
+        if (after.entry)
+            m_projector.project(*after.entry);
+    }
+    if (before.notApplicable != after.notApplicable)
+        m_projector.noteIdle(root, after, amendments);
+}
+
+void SqlRecord::write(Entry& entry) {
+    if (const auto target = amends(entry)) {
+        writeAmendment(entry, *target);
+    } else {
+        m_journal.write(entry);
+        m_projector.project(entry);
+    }
+}
+
+Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std::string& file) {
+    using Problems = std::vector<Problem>;
+    if (!m_readOnlyReason.empty())
+        return tl::unexpected(Problems{{Code::StoreNewer, m_readOnlyReason, "use the newer program to write", {file, 0, {}}}});
+    Receipt receipt;
+    const EntryId* writing = nullptr;
+    int line = 0;
+    try {
+        Transaction transaction(*m_connection);
+        lockForWriting();
+        for (const auto& [entry, at] : entries) {
+            if (const auto* item = std::get_if<ItemEntered>(&entry.body))
+                m_names.findOrMake(NameSort::Item, item->item.text());
+            else if (const auto* balloon = std::get_if<BalloonEntered>(&entry.body))
+                m_names.findOrMake(NameSort::Balloon, balloon->balloon.text());
+        }
+        Problems problems;
+        std::unordered_set<EntryId> ids;
+        const auto known = [&](NameSort sort, const std::string& name) { return m_names.find(sort, name).has_value(); };
+        for (auto& [entry, at] : entries) {
+            if (entry.id.empty())
+                entry.id = newEntryId();
+            if (!ids.insert(entry.id).second)
+                problems.push_back({Code::DuplicateId, "the id '" + entry.id.text() + "' stands twice",
+                                    "give each entry an id of its own, or none", {file, at, "id"}});
+            if (auto wrong = unknownReference(entry.body, known))
+                problems.push_back(placed(std::move(*wrong), file, at));
+            if (const auto* adopted = std::get_if<ProgrammeAdopted>(&entry.body); adopted && adopted->document.empty())
+                problems.push_back({Code::UnknownProgramme, "the text of the programme is not known",
+                                    "adopt it with its document", {file, at, "programme"}});
+        }
+        if (!problems.empty()) {
+            forget();
+            return tl::unexpected(std::move(problems));
+        }
+        m_journal.beginWriting(m_writer, utcNow());
+        receipt.ids.reserve(entries.size());
+        for (auto& [entry, at] : entries) {
+            writing = &entry.id;
+            line = at;
+            write(entry);
+            receipt.ids.push_back(entry.id);
+        }
+        writing = nullptr;
+        line = 0;
+        m_projector.settle();
+        m_journal.finishWriting();
+        transaction.commit();
+        return receipt;
+    } catch (const Refused& refused) {
+        forget();
+        return tl::unexpected(Problems{placed(refused.problem, file, line)});
+    } catch (const StoreError& error) {
+        forget();
+        if (writing && error.code() == Code::StoreFailed && guarded([&] { return m_journal.has(*writing); }).value_or(false))
+            return tl::unexpected(Problems{{Code::DuplicateId, "the record already holds an entry '" + writing->text() + "'",
+                                            "if it is the same entry, leave it out; else give it another id",
+                                            {file, line, "id"}}});
+        return tl::unexpected(Problems{{error.code(), error.what(), "nothing was written; try again", {file, line, {}}}});
+    }
+}
+
+Result<void> SqlRecord::rebuild() {
+    return guarded([&] {
+        Transaction transaction(*m_connection);
+        lockForWriting();
+        m_projector.clear();
+        std::vector<std::pair<EntryId, std::int64_t>> amendments;
+        m_journal.each([&](std::int64_t number, Entry&& entry) {
+            if (const auto target = amends(entry))
+                amendments.emplace_back(*target, number);
+            else
+                m_projector.project(entry);
+        });
+        std::unordered_set<EntryId> roots;
+        for (const auto& [target, number] : amendments)
+            m_journal.noteAmendment(target, number);
+        for (const auto& [target, number] : amendments) {
+            const auto aimed = m_journal.find(target);
+            if (!aimed)
+                throw StoreError(Code::StoreFailed, "the journal lacks the entry " + target.text());
+            const auto root = m_journal.rootOf(*aimed);
+            if (!roots.insert(root.id).second)
+                continue;
+            const auto all = m_journal.amendmentsOf(root.id);
+            const auto now = amended(root, all);
+            m_projector.withdraw(root);
+            if (now.entry)
+                m_projector.project(*now.entry);
+            m_projector.noteIdle(root, now, all);
+        }
+        m_projector.settle();
+        transaction.commit();
+    });
+}
+
+}

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/backup.h"
+
+#include <QtCore/QFile>
+#include <unistd.h>
+
+#include "store/journal_table.h"
+
+namespace crownring {
+
+namespace {
+
+void checkCopy(const QString& file) {
+    const Connection copy(file.toStdString(), Access::ReadOnly);
+    if (copy.ask(QStringLiteral("PRAGMA integrity_check")) != QStringLiteral("ok"))
+        throw StoreError(Code::StoreFailed, "the copy is damaged");
+    if (!copy.ask(QStringLiteral("PRAGMA foreign_key_check")).isEmpty())
+        throw StoreError(Code::StoreFailed, "the copy has references that lead nowhere");
+    const auto verdict = JournalTable(copy).verify({});
+    if (!verdict.intact)
+        throw StoreError(Code::StoreFailed, "the chain of the copy is broken: " + verdict.reason);
+}
+
+void flushToDisk(const QString& file) {
+    QFile copy(file);
+    if (!copy.open(QIODevice::ReadWrite) || ::fsync(copy.handle()) != 0)
+        throw StoreError(Code::StoreFailed, "the copy cannot be written to disk");
+}
+
+}
+
+void backUp(const Connection& connection, const std::string& file) {
+    const auto target = QString::fromStdString(file);
+    const auto draft = target + QStringLiteral(".part");
+    if (connection.dialect() != Dialect::Sqlite)
+        throw StoreError(Code::StoreFailed, "a shared record is backed up by its database server");
+    if (QFile::exists(target))
+        throw StoreError(Code::StoreFailed, "the file exists already: " + file);
+    QFile::remove(draft);
+    try {
+        auto quoted = draft;
+        quoted.replace(QLatin1Char('\''), QStringLiteral("''"));
+        connection.run(QStringLiteral("VACUUM INTO '%1'").arg(quoted));
+        checkCopy(draft);
+        flushToDisk(draft);
+        if (!QFile::rename(draft, target))
+            throw StoreError(Code::StoreFailed, "the copy cannot be given its name: " + file);
+    } catch (...) {
+        QFile::remove(draft);
+        throw;
+    }
+}
+
+}

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// A copy of an SQLite record that is known to be good. The file itself must not be copied while it is open: what was
+/// written last stands in a file beside it.
+
+#include <string>
+
+#include "store/connection.h"
+
+namespace crownring {
+
+/// Writes a copy to `file`, checks its integrity, its references and its chain, and only then gives it its name.
+/// @throws StoreError StoreFailed when `file` exists, cannot be written or does not pass
+void backUp(const Connection& connection, const std::string& file);
+
+}

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// A database connection with the settings that a record needs, asserted rather than hoped for. SQLite by file name,
+/// PostgreSQL by URL. Belongs to the thread that made it.
+
+#include <QtSql/QSqlDatabase>
+#include <stdexcept>
+#include <string>
+
+#include "problem/problem.h"
+
+namespace crownring {
+
+/// The database refused or was lost. Thrown inside `store`; its border turns it into a `Problem`.
+class StoreError : public std::runtime_error {
+public:
+    StoreError(Code code, const std::string& what) : std::runtime_error(what), m_code(code) {}
+    [[nodiscard]] Code code() const { return m_code; }
+
+private:
+    Code m_code;
+};
+
+enum class Dialect { Sqlite, Postgres };
+enum class Access { ReadWrite, ReadOnly };
+
+class Connection {
+public:
+    /// @throws StoreError when it cannot be opened or a setting is not taken
+    /// @param location a file name, or "postgresql://[user[:password]@][host[:port]]/name[?host=/socket/folder]"
+    Connection(const std::string& location, Access access);
+    ~Connection();
+    Connection(const Connection&) = delete;
+    Connection& operator=(const Connection&) = delete;
+
+    [[nodiscard]] QSqlDatabase database() const { return QSqlDatabase::database(m_name, false); }
+    [[nodiscard]] Dialect dialect() const { return m_dialect; }
+    /// Runs one statement that returns nothing of interest. @throws StoreError
+    void run(const QString& statement) const;
+    /// The first column of the first row as text. @throws StoreError
+    [[nodiscard]] QString ask(const QString& statement) const;
+
+private:
+    void openSqlite(const std::string& file, Access access) const;
+    void openPostgres(const std::string& url) const;
+
+    QString m_name;
+    Dialect m_dialect;
+};
+
+[[nodiscard]] bool isPostgres(const std::string& location);
+
+/// A write transaction: takes the write lock at once, rolls back unless committed.
+class Transaction {
+public:
+    explicit Transaction(const Connection& connection);
+    ~Transaction();
+    Transaction(const Transaction&) = delete;
+    Transaction& operator=(const Transaction&) = delete;
+    void commit();
+
+private:
+    const Connection& m_connection;
+    bool m_open = true;
+};
+
+/// Turns what the database says into an error. @param statement for the message
+[[nodiscard]] StoreError errorOf(const QSqlError& error, const QString& statement);
+
+}

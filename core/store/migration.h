@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The schema and its numbered, forward steps. An applied step is never edited; a change is a new one.
+
+#include <string>
+#include <vector>
+
+#include "store/connection.h"
+
+namespace crownring {
+
+struct MigrationStep {
+    int version = 1;
+    std::string text; ///< statements parted by lines of four dashes
+};
+
+/// "CRNG": how an SQLite file is recognised as a record.
+inline constexpr std::int64_t applicationId = 0x43524E47;
+
+/// The steps that this program knows, in order.
+[[nodiscard]] std::vector<MigrationStep> migrationSteps(Dialect dialect);
+
+/// 0 for an empty database. @throws StoreError StoreForeign when it is not empty and not a record
+[[nodiscard]] int schemaVersion(const Connection& connection);
+
+/// Brings the schema to the last step, each step in a transaction of its own.
+void migrate(const Connection& connection, const std::vector<MigrationStep>& steps);
+
+}

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/record_file.h"
+
+#include <QtCore/QDateTime>
+#include <QtCore/QFileInfo>
+#include <QtCore/QSysInfo>
+
+#include "store/backup.h"
+#include "store/migration.h"
+#include "store/sql_record.h"
+
+namespace crownring {
+
+namespace {
+
+WriterId thisMachine() {
+    const auto id = QSysInfo::machineUniqueId();
+    const auto name = id.isEmpty() ? QSysInfo::machineHostName().toUtf8() : id;
+    return WriterId("m-" + hex(sha256(name.toStdString())).substr(0, 16));
+}
+
+std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, const WriterId& writer) {
+    const bool shared = isPostgres(location);
+    const QFileInfo file(QString::fromStdString(location));
+    if (!shared && mode == OpenMode::Existing && (!file.exists() || file.size() == 0))
+        throw StoreError(Code::StoreUnopened, "there is no record at " + location);
+    if (!shared && file.isDir())
+        throw StoreError(Code::StoreUnopened, location + " is a folder");
+
+    const bool writable = shared || !file.exists() || file.isWritable();
+    auto connection = std::make_unique<Connection>(location, writable ? Access::ReadWrite : Access::ReadOnly);
+    const auto steps = migrationSteps(connection->dialect());
+    const int version = schemaVersion(*connection);
+    const int newest = steps.back().version;
+    std::string readOnly = writable ? "" : "the file may only be read";
+    if (version == 0 && mode == OpenMode::Existing)
+        throw StoreError(Code::StoreUnopened, "there is no record at " + location);
+    if (version > newest) {
+        readOnly = "the record was written by a later version (schema " + std::to_string(version) + ", this program knows " +
+                   std::to_string(newest) + ")";
+    } else if (version < newest && writable) {
+        if (version > 0 && !shared)
+            backUp(*connection, location + ".before-" + std::to_string(newest) + "-" +
+                                    QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMddhhmmss")).toStdString());
+        migrate(*connection, steps);
+    }
+    return std::make_unique<SqlRecord>(std::move(connection), writer.empty() ? thisMachine() : writer, readOnly);
+}
+
+}
+
+SqlRecord::SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, std::string readOnlyReason)
+    : m_connection(std::move(connection)), m_writer(std::move(writer)), m_readOnlyReason(std::move(readOnlyReason)),
+      m_names(*m_connection), m_journal(*m_connection), m_projector(*m_connection, m_names) {}
+
+Result<void> SqlRecord::backUpTo(const std::string& file) {
+    return guarded([&] { backUp(*m_connection, file); });
+}
+
+Result<std::unique_ptr<Record>> openRecord(const std::string& location, OpenMode mode, const WriterId& writer) {
+    try {
+        return open(location, mode, writer);
+    } catch (const StoreError& error) {
+        const bool notADatabase = std::string_view(error.what()).find("not a database") != std::string_view::npos;
+        const auto code = notADatabase ? Code::StoreForeign : error.code();
+        return problem(code, error.what(),
+                       code == Code::StoreForeign ? "name a Crownring record, or a new file" : "check the name and whether it may be read and written",
+                       {location, 0, {}});
+    }
+}
+
+}

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Opening a record: an SQLite file, or a shared PostgreSQL database ("postgresql://user@host/name").
+
+#include <memory>
+#include <string>
+
+#include "record/journal.h"
+#include "registry/books.h"
+
+namespace crownring {
+
+/// A record that is open. Belongs to the thread that opened it; one thread a record.
+class Record : public Journal, public Books {
+public:
+    /// Throws all projections away and makes them anew from the journal, in one transaction.
+    virtual Result<void> rebuild() = 0;
+    /// Writes a verified copy to a new file (SQLite only). StoreFailed when the file exists.
+    virtual Result<void> backUpTo(const std::string& file) = 0;
+    /// Empty, or why the record may only be read: it was written by a later version.
+    [[nodiscard]] virtual std::string readOnlyReason() const = 0;
+};
+
+enum class OpenMode {
+    Existing, ///< StoreUnopened when there is no such record
+    OrCreate, ///< made when there is none
+};
+
+/// @param location a file name or a URL
+/// @param writer who writes: names the chain; empty for this machine's own name
+[[nodiscard]] Result<std::unique_ptr<Record>> openRecord(const std::string& location, OpenMode mode,
+                                                         const WriterId& writer = {});
+
+}

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The record over Qt SQL: journal, projections and answers, one connection.
+
+#include <unordered_map>
+
+#include "store/journal_table.h"
+#include "store/projector.h"
+#include "store/record_file.h"
+
+namespace crownring {
+
+class SqlRecord final : public Record {
+public:
+    SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, std::string readOnlyReason);
+
+    Results<Receipt> append(std::vector<NumberedEntry> entries, const std::string& file) override;
+    Result<std::vector<JournalLine>> lines(const JournalQuery& query) override;
+    Result<std::optional<JournalLine>> line(const EntryId& id) override;
+    Result<Verdict> verify(const std::function<bool(double)>& progress) override;
+
+    Result<std::vector<ItemFacts>> facts(const Scope& scope, CivilDate on) override;
+    Result<std::vector<AdoptedProgramme>> adoptions(CivilDate on) override;
+    Result<std::vector<BalloonCard>> balloons(CivilDate on) override;
+    Result<std::vector<LoggedFlight>> flights(const Registration& balloon, CivilDate first, CivilDate last) override;
+    Result<std::vector<Question>> questions() override;
+    Result<std::string> programmeDocument(const ProgrammeId& programme) override;
+    Result<std::vector<JournalLine>> history(const std::optional<Registration>& balloon,
+                                             const std::optional<ItemId>& item, CivilDate on, int limit) override;
+
+    Result<void> rebuild() override;
+    Result<void> backUpTo(const std::string& file) override;
+    [[nodiscard]] std::string readOnlyReason() const override { return m_readOnlyReason; }
+
+private:
+    void lockForWriting();
+    void forget();
+    void write(Entry& entry);
+    void writeAmendment(const Entry& amendment, const EntryId& target);
+
+    std::unique_ptr<Connection> m_connection;
+    WriterId m_writer;
+    std::string m_readOnlyReason;
+    Names m_names;
+    JournalTable m_journal;
+    Projector m_projector;
+    std::unordered_map<std::string, std::shared_ptr<const std::string>> m_documents;
+};
+
+/// Runs `act`, which may throw `StoreError`, and gives what it returns or the problem.
+template <class Act>
+auto guarded(Act act) -> Result<decltype(act())> {
+    try {
+        if constexpr (std::is_void_v<decltype(act())>) {
+            act();
+            return {};
+        } else {
+            return act();
+        }
+    } catch (const StoreError& error) {
+        return problem(error.code(), error.what(),
+                       error.code() == Code::StoreBusy ? "another program is writing: try again in a moment"
+                                                       : "nothing was written; see what the database says");
+    }
+}
+
+}

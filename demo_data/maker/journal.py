@@ -1,0 +1,75 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""The list of entries being written: which keys a kind may carry, their order, and the order of the lines."""
+
+import json
+from datetime import date
+
+COMMON_HEAD = ("entry", "id", "on", "time", "by")
+
+KEYS = {
+    "item.entered": ("item", "kind", "serial", "type", "made", "brought_forward"),
+    "balloon.entered": ("balloon", "title", "operations"),
+    "programme.adopted": ("programme", "balloons", "items"),
+    "item.fitted": ("balloon", "item", "place"),
+    "item.removed": ("balloon", "item", "place"),
+    "flight.logged": ("balloon", "minutes", "landings", "inflations", "kit", "max_temp_c", "tethered"),
+    "requirement.done": ("item", "requirement", "method", "clock", "ref"),
+    "reading.taken": ("item", "quantity", "value", "held_at", "unit", "gore", "row", "method"),
+    "event.reported": ("balloon", "item", "event"),
+    "entry.corrected": ("replaces", "with"),
+    "entry.voided": ("voids", "reason"),
+}
+
+# Minute of the day at which an entry without a time counts.
+UNTIMED_MINUTE = {
+    "flight.logged": 12 * 60,
+    "requirement.done": 18 * 60,
+    "reading.taken": 18 * 60,
+    "item.removed": 23 * 60 + 59,
+}
+
+# Within one minute: what others refer to comes first.
+RANK = {kind: rank for rank, kind in enumerate(
+    ("item.entered", "balloon.entered", "programme.adopted", "item.fitted", "flight.logged",
+     "event.reported", "requirement.done", "reading.taken", "item.removed", "entry.corrected", "entry.voided"))}
+
+
+def minute_of(kind: str, time: str | None) -> int:
+    """Minute of the day of an entry; `time` is "HH:MMZ" or None."""
+    if time is None:
+        return UNTIMED_MINUTE.get(kind, 0)
+    return int(time[:2]) * 60 + int(time[3:5])
+
+
+class Journal:
+    """Collects entries in any order and gives them back as lines by moment, references before use."""
+
+    def __init__(self) -> None:
+        self._entries: dict[str, tuple[tuple, dict]] = {}
+
+    def add(self, entry: str, entry_id: str, on: date, /, *, time: str | None = None, by: str | None = None,
+            note: str | None = None, filed: date | None = None, **keys) -> str:
+        """Adds one entry and returns its id. `filed` moves the line (never the moment) behind a later day:
+        paper about a day before its item was entered. Keys that are None are left out; an unknown key or a
+        second use of an id is a mistake of the maker and raises."""
+        unknown = set(keys) - set(KEYS[entry])
+        if unknown:
+            raise KeyError(f"{entry}: {sorted(unknown)}")
+        if entry_id in self._entries:
+            raise KeyError(f"id used twice: {entry_id}")
+        values = {"entry": entry, "id": entry_id, "on": on.isoformat(), "time": time, "by": by, **keys, "note": note}
+        ordered = {key: values[key] for key in (*COMMON_HEAD, *KEYS[entry], "note") if values.get(key) is not None}
+        minute = minute_of(entry, time) if filed is None else 0
+        place = (filed or on, minute, 0 if filed is None else 1, RANK[entry], entry_id)
+        self._entries[entry_id] = (place, ordered)
+        return entry_id
+
+    def last_of(self, prefix: str) -> str:
+        """The highest id that begins with `prefix`."""
+        return max(entry_id for entry_id in self._entries if entry_id.startswith(prefix))
+
+    def entries(self) -> list[dict]:
+        return [entry for _, entry in sorted(self._entries.values(), key=lambda pair: pair[0])]
+
+    def lines(self) -> list[str]:
+        return [json.dumps(entry, ensure_ascii=False) for entry in self.entries()]

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Theme
+import Crownring.Parts
+
+// One balloon of the register.
+Line {
+    id: row
+
+    required property int index
+    required property string balloon
+    required property string title
+    required property string flown
+    required property string items
+    required property string worst
+    required property string word
+    required property string left
+    required property int standing
+    required property double used
+
+    height: 68
+    Accessible.name: [row.balloon, row.title, row.word, row.left, row.worst, row.flown, row.items].filter(part => part !== "").join(", ")
+
+    contentItem: Item {
+        GoreGauge {
+            id: gauge
+            anchors.verticalCenter: parent.verticalCenter
+            width: 26
+            standing: row.standing
+            used: row.used
+            decoration: true
+        }
+        Column {
+            anchors.left: gauge.right
+            anchors.leftMargin: Theme.gap
+            anchors.right: state.left
+            anchors.rightMargin: Theme.gap
+            anchors.verticalCenter: parent.verticalCenter
+            spacing: 2
+            Label {
+                width: parent.width
+                text: row.balloon
+                font.bold: true
+                font.pixelSize: Theme.textLarge
+                elide: Text.ElideRight
+                wrapMode: Text.NoWrap
+                Accessible.ignored: true
+            }
+            Label {
+                width: parent.width
+                text: row.title === "" ? row.flown : qsTr("%1 · %2").arg(row.title).arg(row.flown)
+                soft: true
+                font.pixelSize: Theme.textSmall
+                elide: Text.ElideRight
+                maximumLineCount: 2
+                Accessible.ignored: true
+            }
+        }
+        Column {
+            id: state
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+            spacing: 2
+            width: Math.max(104, Math.min(200, row.width * 0.36))
+            Label {
+                width: parent.width
+                horizontalAlignment: Text.AlignRight
+                text: row.left === "" ? row.word : qsTr("%1 · %2").arg(row.word).arg(row.left)
+                font.bold: true
+                maximumLineCount: 2
+                elide: Text.ElideRight
+                Accessible.ignored: true
+            }
+            Label {
+                width: parent.width
+                horizontalAlignment: Text.AlignRight
+                visible: row.worst !== ""
+                text: row.worst
+                soft: true
+                font.pixelSize: Theme.textSmall
+                elide: Text.ElideRight
+                wrapMode: Text.NoWrap
+                Accessible.ignored: true
+            }
+        }
+    }
+}

@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// The place Balloons: the register and the items, and the page of the one that is chosen.
+FocusScope {
+    id: page
+
+    property bool phone: false
+    property int leaf: 0 // 0 balloons, 1 items
+
+    signal dueAsked(item: string, requirement: string)
+    signal act(kind: string, balloon: string, item: string, requirement: string)
+    signal correct(entry: string)
+    signal voidEntry(entry: string)
+
+    readonly property alias place: balloons
+    readonly property alias subject: shown
+
+    function showBalloon(balloon: string) {
+        page.leaf = 0;
+        pane.leaf = 0;
+        shown.showBalloon(balloon);
+        pair.detailShown = true;
+    }
+    function showItem(item: string) {
+        pane.leaf = 0;
+        shown.showItem(item);
+        pair.detailShown = true;
+    }
+
+    BalloonsPlace { id: balloons }
+    SubjectPage { id: shown }
+
+    ListAndDetail {
+        id: pair
+        anchors.fill: parent
+        phone: page.phone
+        detailName: shown.balloon === "" ? shown.item : shown.balloon
+        onLeft: pair.detailShown = false
+        list: [
+            Column {
+                id: head
+                x: Theme.wide
+                width: parent.width - 2 * Theme.wide
+                spacing: Theme.snug
+                bottomPadding: Theme.snug
+                Segments {
+                    names: [qsTr("Balloons %1").arg(balloons.balloons.count), qsTr("Items %1").arg(balloons.items.count)]
+                    current: page.leaf
+                    onChosen: index => page.leaf = index
+                }
+                Row {
+                    width: parent.width
+                    spacing: Theme.snug
+                    SearchField {
+                        width: parent.width - add.width - Theme.snug - (pool.visible ? pool.width + Theme.snug : 0)
+                        name: page.leaf === 0 ? qsTr("Registration or name") : qsTr("Item, serial, type, place")
+                        onSaid: words => balloons.words = words
+                    }
+                    Chip {
+                        id: pool
+                        visible: page.leaf === 1
+                        text: qsTr("pool")
+                        chosen: balloons.poolOnly
+                        onClicked: balloons.poolOnly = !balloons.poolOnly
+                    }
+                    Button {
+                        id: add
+                        text: page.leaf === 0 ? qsTr("New …") : qsTr("New …")
+                        Accessible.name: page.leaf === 0 ? qsTr("Enter a balloon") : qsTr("Enter an item")
+                        onClicked: page.act(page.leaf === 0 ? "balloon.entered" : "item.entered", "", "", "")
+                    }
+                }
+            },
+            RowList {
+                id: register
+                anchors.top: head.bottom
+                anchors.bottom: parent.bottom
+                width: parent.width
+                visible: page.leaf === 0
+                name: qsTr("Balloons")
+                model: balloons.balloons
+                delegate: BalloonRow {
+                    chosen: shown.balloon === balloon && !page.phone
+                    onClicked: {
+                        register.currentIndex = index;
+                        page.showBalloon(balloon);
+                    }
+                }
+                onOpened: index => page.showBalloon(String(balloons.balloons.data(balloons.balloons.index(index, 0), BalloonModel.BalloonRole)))
+            },
+            RowList {
+                id: items
+                anchors.top: head.bottom
+                anchors.bottom: parent.bottom
+                width: parent.width
+                visible: page.leaf === 1
+                name: qsTr("Items")
+                model: balloons.items
+                delegate: ItemRow {
+                    chosen: shown.item === item && !page.phone
+                    onClicked: {
+                        items.currentIndex = index;
+                        page.showItem(item);
+                    }
+                }
+                onOpened: index => page.showItem(String(balloons.items.data(balloons.items.index(index, 0), ItemModel.ItemRole)))
+            },
+            EmptyPlace {
+                anchors.top: head.bottom
+                anchors.bottom: parent.bottom
+                width: parent.width
+                visible: balloons.ready && (page.leaf === 0 ? balloons.balloons.count : balloons.items.count) === 0
+                title: balloons.words !== "" ? qsTr("Nothing of that name") : page.leaf === 0 ? qsTr("No balloon on this day") : qsTr("No item on this day")
+                text: balloons.words !== "" ? qsTr("Search for a part of it.") : page.leaf === 0 ? qsTr("Enter a balloon by its registration; then enter its items and fit them.") : qsTr("Enter the envelope, basket, burner and cylinders, each with its own clock.")
+                action: balloons.words !== "" ? "" : page.leaf === 0 ? qsTr("Enter a balloon …") : qsTr("Enter an item …")
+                onActed: page.act(page.leaf === 0 ? "balloon.entered" : "item.entered", "", "", "")
+            }
+        ]
+        detail: [
+            SubjectPane {
+                id: pane
+                anchors.fill: parent
+                subject: shown
+                onBalloonAsked: balloon => page.showBalloon(balloon)
+                onItemAsked: item => page.showItem(item)
+                onDueAsked: (item, requirement) => page.dueAsked(item, requirement)
+                onAct: (kind, balloon, item, requirement) => page.act(kind, balloon, item, requirement)
+                onCorrect: entry => page.correct(entry)
+                onVoidEntry: entry => page.voidEntry(entry)
+            }
+        ]
+    }
+}

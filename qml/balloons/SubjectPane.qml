@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// The page of a balloon or an item: what it is, what can be written about it, its items, what is due, its history.
+Item {
+    id: pane
+
+    required property SubjectPage subject
+    property int leaf: 0
+    readonly property bool ofBalloon: pane.subject.balloon !== ""
+
+    signal balloonAsked(balloon: string)
+    signal itemAsked(item: string)
+    signal dueAsked(item: string, requirement: string)
+    signal act(kind: string, balloon: string, item: string, requirement: string)
+    signal correct(entry: string)
+    signal voidEntry(entry: string)
+
+    EmptyPlace {
+        anchors.fill: parent
+        visible: !pane.subject.shown || !pane.subject.found
+        title: pane.subject.shown ? qsTr("Not in the record on %1").arg(Day.asked) : qsTr("Choose a balloon or an item")
+        text: pane.subject.shown ? qsTr("%1 was entered later. Ask for a later day.").arg(pane.subject.balloon === "" ? pane.subject.item : pane.subject.balloon)
+                                 : qsTr("Its items, clocks, gauges and history are shown here.")
+    }
+
+    Column {
+        id: head
+        x: Theme.broad
+        y: Theme.wide
+        width: parent.width - 2 * Theme.broad
+        visible: pane.subject.found
+        spacing: Theme.gap
+
+        Row {
+            width: parent.width
+            spacing: Theme.wide
+            GoreGauge {
+                width: Theme.gaugeBig
+                standing: pane.subject.standing
+                used: pane.subject.used
+                word: pane.subject.word
+            }
+            Column {
+                width: parent.width - Theme.gaugeBig - Theme.wide
+                spacing: 2
+                Heading {
+                    width: parent.width
+                    text: pane.ofBalloon ? pane.subject.balloon : qsTr("%1 · %2").arg(pane.subject.item).arg(pane.subject.title)
+                    font.pixelSize: Theme.textDisplay
+                    elide: Text.ElideRight
+                    maximumLineCount: 2
+                }
+                Label {
+                    width: parent.width
+                    visible: text !== ""
+                    text: pane.ofBalloon ? pane.subject.title : ""
+                }
+                Label {
+                    width: parent.width
+                    text: pane.subject.clock
+                }
+                Label {
+                    width: parent.width
+                    text: pane.subject.about
+                    soft: true
+                    font.pixelSize: Theme.textSmall
+                }
+            }
+        }
+        Label {
+            width: parent.width
+            visible: pane.subject.worst !== ""
+            text: pane.subject.left === "" ? qsTr("%1: %2").arg(pane.subject.worst).arg(pane.subject.word)
+                                           : qsTr("%1: %2 · %3").arg(pane.subject.worst).arg(pane.subject.word).arg(pane.subject.left)
+            font.bold: true
+        }
+        Flow {
+            width: parent.width
+            spacing: Theme.snug
+            Button {
+                visible: pane.ofBalloon
+                primary: true
+                text: qsTr("Log a flight …")
+                onClicked: pane.act("flight.logged", pane.subject.balloon, "", "")
+            }
+            Button {
+                primary: !pane.ofBalloon
+                text: qsTr("Requirement done …")
+                onClicked: pane.act("requirement.done", pane.subject.balloon, pane.subject.item, "")
+            }
+            Button {
+                visible: pane.ofBalloon || pane.subject.fittedTo === ""
+                text: pane.ofBalloon ? qsTr("Fit an item …") : qsTr("Fit it …")
+                onClicked: pane.act("item.fitted", pane.subject.balloon, pane.subject.item, "")
+            }
+            Button {
+                visible: pane.ofBalloon ? pane.subject.items.count > 0 : pane.subject.fittedTo !== ""
+                text: pane.ofBalloon ? qsTr("Remove an item …") : qsTr("Remove it …")
+                onClicked: pane.act("item.removed", pane.ofBalloon ? pane.subject.balloon : pane.subject.fittedTo, pane.subject.item, "")
+            }
+            Button {
+                text: qsTr("Report an event …")
+                onClicked: pane.act("event.reported", pane.subject.balloon, pane.subject.item, "")
+            }
+            Button {
+                visible: pane.subject.fittedTo !== ""
+                text: qsTr("Balloon %1").arg(pane.subject.fittedTo)
+                onClicked: pane.balloonAsked(pane.subject.fittedTo)
+            }
+        }
+        Segments {
+            names: pane.ofBalloon ? [qsTr("Items %1").arg(pane.subject.items.count), qsTr("Due %1").arg(pane.subject.dues.count), qsTr("History")]
+                                  : [qsTr("Due %1").arg(pane.subject.dues.count), qsTr("History")]
+            current: pane.leaf
+            onChosen: index => pane.leaf = index
+        }
+    }
+    Item {
+        anchors.top: head.bottom
+        anchors.bottom: parent.bottom
+        width: parent.width
+        visible: pane.subject.found
+
+        RowList {
+            id: items
+            anchors.fill: parent
+            visible: pane.ofBalloon && pane.leaf === 0
+            name: qsTr("Items fitted")
+            model: pane.subject.items
+            delegate: ItemRow {
+                onClicked: pane.itemAsked(item)
+            }
+            onOpened: index => pane.itemAsked(String(pane.subject.items.data(pane.subject.items.index(index, 0), ItemModel.ItemRole)))
+        }
+        EmptyPlace {
+            anchors.fill: parent
+            visible: items.visible && items.count === 0
+            title: qsTr("Nothing is fitted")
+            text: qsTr("Fit the envelope first, then basket, burner and cylinders.")
+            action: qsTr("Fit an item …")
+            onActed: pane.act("item.fitted", pane.subject.balloon, "", "")
+        }
+        RowList {
+            id: dues
+            anchors.fill: parent
+            visible: pane.leaf === (pane.ofBalloon ? 1 : 0)
+            name: qsTr("What is due")
+            model: pane.subject.dues
+            delegate: DueRow {
+                onClicked: pane.dueAsked(item, requirement)
+            }
+            footer: Caution {
+                width: dues.width
+            }
+            onOpened: index => {
+                const at = pane.subject.dues.index(index, 0);
+                pane.dueAsked(String(pane.subject.dues.data(at, DueModel.ItemRole)), String(pane.subject.dues.data(at, DueModel.RequirementRole)));
+            }
+        }
+        EmptyPlace {
+            anchors.fill: parent
+            visible: dues.visible && dues.count === 0
+            title: qsTr("No requirement binds it")
+            text: qsTr("Adopt a programme for it in Rules.")
+            shape: LineSign.Rules
+        }
+        RowList {
+            id: history
+            property string open: ""
+            anchors.fill: parent
+            visible: pane.leaf === (pane.ofBalloon ? 2 : 1)
+            name: qsTr("History")
+            model: pane.subject.history
+            delegate: HistoryRow {
+                id: past
+                required property bool amendable
+                readonly property bool opened: history.open === past.entry
+                chosen: past.opened
+                bottomPadding: past.opened ? Theme.touch + Theme.gap : Theme.snug
+                onClicked: history.open = past.opened ? "" : past.entry
+                Row {
+                    x: Theme.wide
+                    anchors.bottom: parent.bottom
+                    anchors.bottomMargin: Theme.tight
+                    spacing: Theme.snug
+                    visible: past.opened
+                    Button {
+                        text: qsTr("Correct …")
+                        visible: past.amendable
+                        onClicked: pane.correct(past.entry)
+                    }
+                    Button {
+                        text: qsTr("Void …")
+                        visible: !past.voided
+                        onClicked: pane.voidEntry(past.entry)
+                    }
+                }
+            }
+            onOpened: index => {
+                const entry = String(pane.subject.history.data(pane.subject.history.index(index, 0), JournalModel.EntryRole));
+                history.open = history.open === entry ? "" : entry;
+            }
+        }
+    }
+}

@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Window
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+import Crownring.Next
+import Crownring.Balloons
+import Crownring.Rules
+import Crownring.Record
+
+// The frame: a rail at the left on a desk, a bar at the bottom on a phone; the four places are the same.
+Window {
+    id: window
+
+    property int place: 0 // 0 Next, 1 Balloons, 2 Rules, 3 Record
+    readonly property bool phone: window.width < Theme.phoneBelow
+    readonly property list<string> titles: [qsTr("Next"), qsTr("Balloons"), qsTr("Rules"), qsTr("Record")]
+
+    width: 1280
+    height: 800
+    minimumWidth: 360
+    minimumHeight: 640
+    visible: true
+    color: Theme.paper
+    title: qsTr("Crownring · %1").arg(window.titles[window.place])
+
+    // "next", "rig-up", "balloons", "rules", "record", with a subject behind a slash where that makes sense.
+    function showPlace(name: string) {
+        const parts = name.split("/");
+        const subject = parts.slice(1).join("/");
+        window.place = ["next", "balloons", "rules", "record"].indexOf(parts[0] === "rig-up" ? "next" : parts[0]);
+        if (window.place < 0)
+            window.place = 0;
+        next.leaf = parts[0] === "rig-up" ? 1 : 0;
+        if (subject === "")
+            return;
+        if (parts[0] === "rig-up")
+            next.check.balloon = subject;
+        else if (parts[0] === "next")
+            next.openRow(0);
+        else if (parts[0] === "balloons")
+            balloons.showBalloon(subject);
+        else if (parts[0] === "rules")
+            rules.showProgramme(subject);
+        else if (parts[0] === "record")
+            record.leaf = ["journal", "questions", "flights", "upkeep"].indexOf(subject);
+    }
+    function goToBalloon(balloon: string) {
+        window.place = 1;
+        balloons.showBalloon(balloon);
+    }
+    function goToItem(item: string) {
+        window.place = 1;
+        balloons.showItem(item);
+    }
+    function goToDue(item: string, requirement: string) {
+        window.place = 0;
+        next.leaf = 0;
+        next.showDue(item, requirement);
+    }
+
+    Binding {
+        target: Theme
+        property: "dark"
+        value: Habits.dark
+    }
+    EntryForm { id: form }
+
+    Shortcut { sequence: "Ctrl+K"; onActivated: search.open() }
+    Shortcut { sequence: "Ctrl+D"; onActivated: day.open() }
+    Shortcut { sequence: "Ctrl+1"; onActivated: window.place = 0 }
+    Shortcut { sequence: "Ctrl+2"; onActivated: window.place = 1 }
+    Shortcut { sequence: "Ctrl+3"; onActivated: window.place = 2 }
+    Shortcut { sequence: "Ctrl+4"; onActivated: window.place = 3 }
+    Shortcut { sequences: [StandardKey.Undo]; onActivated: Notice.undo() }
+
+    Rail {
+        id: rail
+        objectName: "rail"
+        height: parent.height
+        visible: !window.phone
+        place: window.place
+        onChosen: place => window.place = place
+    }
+    Item {
+        id: room
+        x: window.phone ? 0 : rail.width
+        width: parent.width - x
+        height: parent.height - (window.phone ? bar.height : 0)
+
+        Column {
+            id: top
+            width: parent.width
+            TopBar {
+                width: parent.width
+                phone: window.phone
+                title: window.titles[window.place]
+                onSearchAsked: search.open()
+                onDayAsked: day.open()
+            }
+            DayBanner { width: parent.width }
+            Banner {
+                width: parent.width
+                visible: Desk.state === Desk.Failed || Desk.readOnly || text !== "" && Fleet.problem !== ""
+                edge: Theme.ember
+                text: Desk.trouble !== "" ? Desk.trouble : Fleet.problem
+            }
+        }
+        Item {
+            id: places
+            anchors.top: top.bottom
+            anchors.bottom: parent.bottom
+            width: parent.width
+
+            NextPage {
+                id: next
+                objectName: "next"
+                anchors.fill: parent
+                visible: window.place === 0 && Fleet.ready
+                phone: window.phone
+                onBalloonAsked: balloon => window.goToBalloon(balloon)
+                onItemAsked: item => window.goToItem(item)
+                onAct: (kind, balloon, item, requirement) => form.begin(kind, balloon, item, requirement)
+            }
+            BalloonsPage {
+                id: balloons
+                objectName: "balloons"
+                anchors.fill: parent
+                visible: window.place === 1 && Fleet.ready
+                phone: window.phone
+                onDueAsked: (item, requirement) => window.goToDue(item, requirement)
+                onAct: (kind, balloon, item, requirement) => form.begin(kind, balloon, item, requirement)
+                onCorrect: entry => form.correct(entry)
+                onVoidEntry: entry => form.voidEntry(entry)
+            }
+            RulesPage {
+                id: rules
+                objectName: "rules"
+                anchors.fill: parent
+                visible: window.place === 2 && Fleet.ready
+                phone: window.phone
+                onAdopt: programme => form.adopt(programme)
+                onDueAsked: (item, requirement) => window.goToDue(item, requirement)
+            }
+            RecordPage {
+                id: record
+                objectName: "record"
+                anchors.fill: parent
+                visible: window.place === 3 && Fleet.ready
+                phone: window.phone
+                onCorrect: entry => form.correct(entry)
+                onVoidEntry: entry => form.voidEntry(entry)
+            }
+            EmptyPlace {
+                anchors.fill: parent
+                visible: !Fleet.ready
+                title: Desk.state === Desk.Failed ? qsTr("The record is not open") : Desk.state === Desk.Filling ? qsTr("Writing the demo fleet into a new record …") : qsTr("Opening the record …")
+                text: Desk.state === Desk.Failed ? qsTr("Start Crownring with --record and the name of another file.") : Desk.location
+                shape: LineSign.Balloons
+            }
+        }
+    }
+    BottomBar {
+        id: bar
+        objectName: "bar"
+        anchors.bottom: parent.bottom
+        width: parent.width
+        visible: window.phone
+        place: window.place
+        onChosen: place => window.place = place
+    }
+    NoticeBar {
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: (window.phone ? bar.height : 0) + Theme.gap
+        x: room.x + Theme.gap
+        width: Math.min(room.width - 2 * Theme.gap, 640)
+    }
+
+    SearchSheet {
+        id: search
+        objectName: "search"
+        onBalloonChosen: balloon => window.goToBalloon(balloon)
+        onItemChosen: item => window.goToItem(item)
+        onRequirementChosen: requirement => {
+            window.place = 2;
+            rules.showRequirement(requirement);
+        }
+        onEntryChosen: entry => {
+            window.place = 3;
+            record.showEntry(entry);
+        }
+    }
+    DaySheet {
+        id: day
+        objectName: "day"
+    }
+    EntrySheet {
+        objectName: "form"
+        form: form
+    }
+}

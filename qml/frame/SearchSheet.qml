@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// Finds a registration, serial number, requirement or person from anywhere.
+Sheet {
+    id: sheet
+
+    signal balloonChosen(balloon: string)
+    signal itemChosen(item: string)
+    signal requirementChosen(requirement: string)
+    signal entryChosen(entry: string)
+
+    title: qsTr("Search")
+    onOpened: {
+        field.text = "";
+        search.words = "";
+        field.forceActiveFocus();
+    }
+
+    Search {
+        id: search
+        onBalloonChosen: balloon => { sheet.close(); sheet.balloonChosen(balloon); }
+        onItemChosen: item => { sheet.close(); sheet.itemChosen(item); }
+        onRequirementChosen: requirement => { sheet.close(); sheet.requirementChosen(requirement); }
+        onEntryChosen: entry => { sheet.close(); sheet.entryChosen(entry); }
+    }
+
+    SearchField {
+        id: field
+        x: Theme.wide
+        y: Theme.gap
+        width: parent.width - 2 * Theme.wide
+        name: qsTr("Registration, serial number, requirement, person")
+        onSaid: words => search.words = words
+        Keys.onDownPressed: found.forceActiveFocus()
+        onAccepted: {
+            search.words = field.text;
+            if (search.found.count > 0)
+                search.choose(search.found.valueAt(0));
+        }
+    }
+    RowList {
+        id: found
+        anchors.top: field.bottom
+        anchors.topMargin: Theme.gap
+        anchors.bottom: parent.bottom
+        width: parent.width
+        name: qsTr("Found")
+        model: search.found
+        delegate: Line {
+            id: row
+            required property int index
+            required property string value
+            required property string label
+            required property string detail
+            height: words.implicitHeight + 2 * Theme.snug
+            Accessible.name: qsTr("%1, %2").arg(row.label).arg(row.detail)
+            onClicked: search.choose(row.value)
+            contentItem: Item {
+                Column {
+                    id: words
+                    width: parent.width
+                    anchors.verticalCenter: parent.verticalCenter
+                    Label {
+                        width: parent.width
+                        text: row.label
+                        elide: Text.ElideRight
+                        maximumLineCount: 2
+                        Accessible.ignored: true
+                    }
+                    Label {
+                        width: parent.width
+                        text: row.detail
+                        soft: true
+                        font.pixelSize: Theme.textSmall
+                        elide: Text.ElideRight
+                        maximumLineCount: 1
+                        Accessible.ignored: true
+                    }
+                }
+            }
+        }
+        onOpened: index => search.choose(search.found.valueAt(index))
+    }
+    EmptyPlace {
+        anchors.fill: found
+        visible: search.nothing
+        title: qsTr("Nothing found")
+        text: qsTr("The search knows what is in the record on %1, and the whole journal.").arg(Day.asked)
+        shape: LineSign.Glass
+    }
+}

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// The fleet's next twelve months: what has a date along the calendar, what use governs by hours left. A tap on a bin
+// leaves its rows in the list.
+Item {
+    id: horizon
+
+    required property NextPlace place
+    property bool phone: false
+
+    readonly property real weekWidth: horizon.phone ? Theme.touch : Math.max(16, Math.floor((horizon.width - 2 * Theme.wide - 3 * 64) / 52))
+
+    implicitHeight: column.implicitHeight + Theme.gap
+
+    Column {
+        id: column
+        x: Theme.wide
+        y: Theme.snug
+        width: horizon.width - 2 * Theme.wide
+        spacing: Theme.tight
+
+        Label {
+            width: parent.width
+            text: qsTr("By date: the weeks from %1").arg(Day.asked)
+            soft: true
+            font.pixelSize: Theme.textSmall
+        }
+        HorizonLane {
+            width: parent.width
+            height: horizon.phone ? 116 : 118
+            bins: horizon.place.calendar
+            name: qsTr("Horizon by date")
+            chosen: horizon.place.calendarBin
+            binWidth: horizon.weekWidth
+            months: true
+            onPicked: bin => horizon.place.chooseCalendarBin(bin)
+        }
+        Label {
+            width: parent.width
+            text: qsTr("By use: hours left. These have no date until use is forecast")
+            soft: true
+            font.pixelSize: Theme.textSmall
+        }
+        HorizonLane {
+            width: parent.width
+            height: 80
+            bins: horizon.place.use
+            name: qsTr("Horizon by use")
+            chosen: horizon.place.useBin
+            zoneWidth: horizon.phone ? 72 : Math.min(160, column.width / 9)
+            onPicked: bin => horizon.place.chooseUseBin(bin)
+        }
+    }
+}

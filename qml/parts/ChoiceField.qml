@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Templates as T
+import QtQuick.Controls.Basic as Basic
+import Crownring.Screen
+import Crownring.Theme
+
+// One of several: a field that opens a list. `value` is what is chosen; choosing says `picked`.
+T.ComboBox {
+    id: choice
+
+    required property string name
+    property string value: ""
+    property bool wrong: false
+    property string empty: qsTr("choose …")
+
+    signal picked(value: string)
+
+    implicitHeight: Theme.touch
+    implicitWidth: 180
+    leftPadding: Theme.gap
+    rightPadding: Theme.vast
+    textRole: "label"
+    valueRole: "value"
+    displayText: choice.currentIndex < 0 ? choice.empty : choice.currentText
+    Accessible.role: Accessible.ComboBox
+    Accessible.name: qsTr("%1: %2").arg(choice.name).arg(choice.displayText)
+    onActivated: index => choice.picked(choice.valueAt(index))
+    onValueChanged: choice.follow()
+    onCountChanged: choice.follow()
+    onModelChanged: choice.follow()
+    Component.onCompleted: choice.follow()
+
+    function follow() {
+        choice.currentIndex = choice.indexOfValue(choice.value);
+    }
+
+    contentItem: Text {
+        text: choice.displayText
+        color: choice.currentIndex < 0 ? Theme.inkSoft : Theme.ink
+        font.pixelSize: Theme.text
+        verticalAlignment: Text.AlignVCenter
+        elide: Text.ElideRight
+        Accessible.ignored: true
+    }
+    indicator: LineSign {
+        x: choice.width - width - Theme.snug
+        y: (choice.height - height) / 2
+        width: 16
+        height: 16
+        rotation: 90
+        shape: LineSign.Forward
+        tone: Theme.inkSoft
+    }
+    background: Rectangle {
+        radius: Theme.radius
+        color: Theme.sheet
+        border.width: choice.wrong ? 2 : Theme.hair
+        border.color: choice.wrong ? Theme.ember : Theme.edge
+        FocusRing { shown: choice.visualFocus }
+    }
+    delegate: T.ItemDelegate {
+        id: option
+
+        required property int index
+
+        width: ListView.view ? ListView.view.width : choice.width
+        height: Theme.touch
+        highlighted: choice.highlightedIndex === option.index
+        Accessible.role: Accessible.ListItem
+        Accessible.name: choice.textAt(option.index)
+        contentItem: Text {
+            leftPadding: Theme.gap
+            rightPadding: Theme.gap
+            text: choice.textAt(option.index)
+            color: Theme.ink
+            font.pixelSize: Theme.text
+            font.bold: choice.currentIndex === option.index
+            verticalAlignment: Text.AlignVCenter
+            elide: Text.ElideRight
+            Accessible.ignored: true
+        }
+        background: Rectangle {
+            color: option.highlighted ? Theme.shade : Theme.sheet
+        }
+    }
+    popup: T.Popup {
+        y: choice.height + Theme.tight
+        width: Math.max(choice.width, 240)
+        height: Math.min(contentItem.implicitHeight + 2, 360)
+        margins: Theme.snug
+        padding: Theme.hair
+        contentItem: ListView {
+            clip: true
+            implicitHeight: contentHeight
+            model: choice.delegateModel
+            currentIndex: choice.highlightedIndex
+            T.ScrollBar.vertical: Basic.ScrollBar {}
+        }
+        background: Rectangle {
+            radius: Theme.radius
+            color: Theme.sheet
+            border.width: Theme.hair
+            border.color: Theme.edge
+        }
+    }
+}

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Theme
+
+// One requirement of one item: what, where, how it stands, what is left and when it is due.
+Line {
+    id: row
+
+    required property int index
+    required property string item
+    required property string requirement
+    required property string where
+    required property string title
+    required property int standing
+    required property string standingWord
+    required property double used
+    required property string left
+    required property string due
+    required property string remark
+    required property string spoken
+
+    height: Math.max(60, body.implicitHeight + 2 * Theme.snug)
+    Accessible.name: row.spoken
+
+    contentItem: Item {
+        GoreGauge {
+            id: gauge
+            anchors.verticalCenter: parent.verticalCenter
+            standing: row.standing
+            used: row.used
+            decoration: true
+        }
+        Column {
+            id: body
+            anchors.left: gauge.right
+            anchors.leftMargin: Theme.gap
+            anchors.right: state.left
+            anchors.rightMargin: Theme.gap
+            anchors.verticalCenter: parent.verticalCenter
+            spacing: 2
+            Label {
+                width: parent.width
+                text: row.title
+                elide: Text.ElideRight
+                maximumLineCount: 2
+                Accessible.ignored: true
+            }
+            Label {
+                width: parent.width
+                text: row.remark === "" ? row.where : qsTr("%1 · %2").arg(row.where).arg(row.remark)
+                soft: true
+                font.pixelSize: Theme.textSmall
+                elide: Text.ElideRight
+                maximumLineCount: 1
+                Accessible.ignored: true
+            }
+        }
+        Column {
+            id: state
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+            spacing: 2
+            width: Math.max(84, Math.min(132, row.width * 0.3))
+            Label {
+                width: parent.width
+                horizontalAlignment: Text.AlignRight
+                text: row.left === "" ? row.standingWord : row.left
+                font.bold: true
+                elide: Text.ElideRight
+                maximumLineCount: 1
+                Accessible.ignored: true
+            }
+            Label {
+                width: parent.width
+                horizontalAlignment: Text.AlignRight
+                text: row.left === "" ? row.due : row.standingWord
+                soft: true
+                font.pixelSize: Theme.textSmall
+                elide: Text.ElideRight
+                maximumLineCount: 1
+                visible: text !== ""
+                Accessible.ignored: true
+            }
+        }
+    }
+}

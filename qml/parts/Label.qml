@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Theme
+
+// Text in ink. Long words of other languages wrap rather than vanish.
+Text {
+    id: label
+
+    property bool soft: false
+
+    color: label.soft ? Theme.inkSoft : Theme.ink
+    font.pixelSize: Theme.text
+    textFormat: Text.PlainText
+    wrapMode: Text.Wrap
+    Accessible.role: Accessible.StaticText
+    Accessible.name: label.text
+    Accessible.ignored: label.text === ""
+}

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Templates as T
+import QtQuick.Controls.Basic as Basic
+import Crownring.Theme
+
+// A column that scrolls, and follows the keyboard: what is focused is brought into view.
+Flickable {
+    id: scroll
+
+    default property alias content: column.data
+    property int margin: Theme.wide
+    property alias spacing: column.spacing
+
+    clip: true
+    contentWidth: width
+    contentHeight: column.height + 2 * scroll.margin
+    boundsBehavior: Flickable.StopAtBounds
+    T.ScrollBar.vertical: Basic.ScrollBar {
+        policy: Basic.ScrollBar.AsNeeded
+    }
+
+    function reveal(item: Item) {
+        const top = item.mapToItem(column, 0, 0).y + scroll.margin;
+        if (top < scroll.contentY + Theme.snug)
+            scroll.contentY = Math.max(0, top - Theme.vast);
+        else if (top + item.height > scroll.contentY + scroll.height - Theme.snug)
+            scroll.contentY = Math.min(Math.max(0, scroll.contentHeight - scroll.height), top + item.height - scroll.height + Theme.vast);
+    }
+
+    Column {
+        id: column
+        x: scroll.margin
+        y: scroll.margin
+        width: scroll.width - 2 * scroll.margin
+        spacing: Theme.wide
+    }
+}

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Templates as T
+import Crownring.Theme
+
+// A few leaves of one place, side by side; the chosen one stands on a load tape.
+Row {
+    id: segments
+
+    required property list<string> names
+    property int current: 0
+
+    signal chosen(index: int)
+
+    Accessible.role: Accessible.PageTabList
+
+    Repeater {
+        model: segments.names
+        T.AbstractButton {
+            id: leaf
+
+            required property int index
+            required property string modelData
+            readonly property bool here: segments.current === leaf.index
+
+            implicitHeight: Theme.touch
+            implicitWidth: words.implicitWidth + 2 * Theme.gap
+            Accessible.role: Accessible.PageTab
+            Accessible.name: leaf.modelData
+            Accessible.selected: leaf.here
+            onClicked: segments.chosen(leaf.index)
+            Keys.onReturnPressed: segments.chosen(leaf.index)
+            contentItem: Text {
+                id: words
+                text: leaf.modelData
+                color: leaf.here ? Theme.ink : Theme.inkSoft
+                font.pixelSize: Theme.text
+                font.bold: leaf.here
+                horizontalAlignment: Text.AlignHCenter
+                verticalAlignment: Text.AlignVCenter
+                Accessible.ignored: true
+            }
+            background: Item {
+                Rectangle {
+                    anchors.bottom: parent.bottom
+                    width: parent.width
+                    height: leaf.here ? 3 : Theme.hair
+                    color: leaf.here ? Theme.rattan : Theme.hairline
+                }
+                FocusRing { shown: leaf.visualFocus; outset: -3 }
+            }
+        }
+    }
+}

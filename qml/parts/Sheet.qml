@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Templates as T
+import Crownring.Screen
+import Crownring.Theme
+
+// A sheet laid over the place: the whole screen on a phone, a page in the middle on a desk. Escape puts it away.
+T.Popup {
+    id: sheet
+
+    required property string title
+    property int widest: 560
+    property int tallest: 720
+    readonly property bool narrow: sheet.parent !== null && sheet.parent.width < Theme.phoneBelow
+    default property alias content: holder.data
+
+    parent: T.Overlay.overlay
+    x: sheet.narrow ? 0 : Math.round((parent.width - width) / 2)
+    y: sheet.narrow ? 0 : Math.round(Math.max(Theme.wide, (parent.height - height) / 3))
+    width: sheet.narrow && parent ? parent.width : sheet.widest
+    height: parent ? (sheet.narrow ? parent.height : Math.min(parent.height - 2 * Theme.wide, sheet.tallest)) : sheet.tallest
+    modal: true
+    focus: true
+    padding: 0
+    closePolicy: T.Popup.CloseOnEscape
+    T.Overlay.modal: Rectangle {
+        color: "#66000000"
+    }
+    background: Rectangle {
+        color: Theme.paper
+        radius: sheet.narrow ? 0 : Theme.radius
+        border.width: sheet.narrow ? 0 : Theme.hair
+        border.color: Theme.edge
+    }
+    contentItem: FocusScope {
+        focus: true
+        Accessible.role: Accessible.Dialog
+        Accessible.name: sheet.title
+        Heading {
+            id: heading
+            anchors.left: parent.left
+            anchors.leftMargin: Theme.wide
+            anchors.right: close.left
+            height: 56
+            verticalAlignment: Text.AlignVCenter
+            text: sheet.title
+            elide: Text.ElideRight
+            wrapMode: Text.NoWrap
+        }
+        IconButton {
+            id: close
+            anchors.right: parent.right
+            anchors.rightMargin: Theme.tight
+            anchors.verticalCenter: heading.verticalCenter
+            name: qsTr("Close")
+            shape: LineSign.Close
+            onClicked: sheet.close()
+        }
+        Rule {
+            anchors.top: heading.bottom
+            width: parent.width
+        }
+        Item {
+            id: holder
+            anchors.top: heading.bottom
+            anchors.topMargin: Theme.hair
+            anchors.bottom: parent.bottom
+            width: parent.width
+        }
+    }
+}

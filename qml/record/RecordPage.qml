@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// The place Record: the journal, open questions, flights from files, verification and backup.
+FocusScope {
+    id: page
+
+    property bool phone: false
+    property int leaf: 0 // 0 journal, 1 questions, 2 flights from a file, 3 upkeep
+
+    signal correct(entry: string)
+    signal voidEntry(entry: string)
+
+    readonly property alias place: record
+    readonly property alias intake: flights
+
+    function showEntry(entry: string) {
+        record.openEntry(entry);
+        if (page.leaf > 1)
+            page.leaf = 0;
+        pair.detailShown = true;
+    }
+
+    RecordPlace { id: record }
+    FlightIntake { id: flights }
+
+    Segments {
+        id: leaves
+        x: page.phone ? Theme.tight : Theme.wide
+        names: page.phone ? [qsTr("Journal"), qsTr("Questions %1").arg(record.questions.count), qsTr("Flights"), qsTr("Upkeep")]
+                          : [qsTr("Journal"), qsTr("Open questions %1").arg(record.questions.count), qsTr("Flights from a file"), qsTr("Verify and back up")]
+        current: page.leaf
+        onChosen: index => page.leaf = index
+    }
+    ListAndDetail {
+        id: pair
+        anchors.top: leaves.bottom
+        anchors.bottom: parent.bottom
+        width: parent.width
+        visible: page.leaf <= 1
+        phone: page.phone
+        listShare: 0.5
+        detailName: qsTr("Entry")
+        onLeft: pair.detailShown = false
+        list: [
+            JournalPane {
+                anchors.fill: parent
+                visible: page.leaf === 0
+                place: record
+                phone: page.phone
+                onOpened: entry => page.showEntry(entry)
+            },
+            QuestionsPane {
+                anchors.fill: parent
+                visible: page.leaf === 1
+                place: record
+                onOpened: entry => page.showEntry(entry)
+            }
+        ]
+        detail: [
+            EntryPane {
+                anchors.fill: parent
+                place: record
+                onCorrect: entry => page.correct(entry)
+                onVoidEntry: entry => page.voidEntry(entry)
+            }
+        ]
+    }
+    IntakePane {
+        anchors.top: leaves.bottom
+        anchors.bottom: parent.bottom
+        width: Math.min(parent.width, 900)
+        visible: page.leaf === 2
+        intake: flights
+    }
+    UpkeepPane {
+        anchors.top: leaves.bottom
+        anchors.bottom: parent.bottom
+        width: Math.min(parent.width, 760)
+        visible: page.leaf === 3
+        place: record
+    }
+}

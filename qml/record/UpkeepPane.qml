@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Dialogs
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// Verify and back up.
+Item {
+    id: pane
+
+    required property RecordPlace place
+
+    Scroll {
+        anchors.fill: parent
+        margin: Theme.broad
+        spacing: Theme.wide
+
+        Facts {
+            width: parent.width
+            name: qsTr("This record")
+            text: Desk.location
+        }
+        Rule { width: parent.width }
+        Heading {
+            width: parent.width
+            text: qsTr("Verify")
+        }
+        Label {
+            width: parent.width
+            text: qsTr("Every entry carries a hash over itself and over the one before it. Verifying computes them all again: a change anywhere in the past shows.")
+        }
+        Row {
+            spacing: Theme.snug
+            Button {
+                primary: true
+                enabled: !pane.place.verifying
+                text: qsTr("Verify the record")
+                onClicked: pane.place.verify()
+            }
+            Button {
+                visible: pane.place.verifying
+                text: qsTr("Stop")
+                onClicked: pane.place.stopVerifying()
+            }
+        }
+        Rectangle {
+            visible: pane.place.verifying
+            width: parent.width
+            height: 6
+            radius: 3
+            color: Theme.shade
+            Accessible.role: Accessible.ProgressBar
+            Accessible.name: qsTr("Verified so far")
+            Rectangle {
+                width: parent.width * pane.place.verified
+                height: parent.height
+                radius: 3
+                color: Theme.sky
+            }
+        }
+        Label {
+            width: parent.width
+            visible: text !== ""
+            text: pane.place.verdict
+            font.bold: true
+            color: pane.place.intact ? Theme.ink : Theme.ember
+            Accessible.role: Accessible.AlertMessage
+        }
+        Rule { width: parent.width }
+        Heading {
+            width: parent.width
+            text: qsTr("Back up")
+        }
+        Label {
+            width: parent.width
+            text: qsTr("Writes a copy to a new file and checks it. Do not copy the record's own file while Crownring runs: its latest entries may still be beside it.")
+        }
+        Button {
+            enabled: !pane.place.backingUp
+            text: qsTr("Back up to …")
+            onClicked: chooser.open()
+        }
+        Label {
+            width: parent.width
+            visible: text !== ""
+            text: pane.place.backup
+            color: pane.place.backupFailed ? Theme.ember : Theme.ink
+            Accessible.role: Accessible.AlertMessage
+        }
+    }
+
+    FileDialog {
+        id: chooser
+        title: qsTr("Back up to a new file")
+        fileMode: FileDialog.SaveFile
+        defaultSuffix: "sqlite"
+        selectedFile: pane.place.proposedBackup()
+        onAccepted: pane.place.backUpTo(selectedFile)
+    }
+}

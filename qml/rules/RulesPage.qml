@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// The place Rules: programmes in force and on the shelf.
+FocusScope {
+    id: page
+
+    property bool phone: false
+
+    signal adopt(programme: string)
+    signal dueAsked(item: string, requirement: string)
+
+    readonly property alias place: rules
+
+    function showProgramme(programme: string) {
+        rules.showProgramme(programme);
+        pair.detailShown = true;
+    }
+    function showRequirement(requirement: string) {
+        rules.find(requirement);
+        pair.detailShown = true;
+    }
+
+    RulesPlace { id: rules }
+
+    ListAndDetail {
+        id: pair
+        anchors.fill: parent
+        phone: page.phone
+        listShare: 0.36
+        detailName: rules.title
+        onLeft: pair.detailShown = false
+        list: [
+            RowList {
+                id: programmes
+                anchors.fill: parent
+                name: qsTr("Programmes")
+                model: rules.programmes
+                header: Label {
+                    width: programmes.width
+                    padding: Theme.wide
+                    text: qsTr("A programme binds what it is adopted for, from the day of its adoption on. Its text is kept in the record.")
+                    soft: true
+                }
+                delegate: Line {
+                    id: row
+                    required property int index
+                    required property string value
+                    required property string label
+                    required property string detail
+                    required property int number
+                    height: words.implicitHeight + 2 * Theme.gap
+                    chosen: rules.programme === row.value && !page.phone
+                    Accessible.name: qsTr("%1, %2").arg(row.label).arg(row.detail)
+                    onClicked: {
+                        programmes.currentIndex = row.index;
+                        page.showProgramme(row.value);
+                    }
+                    contentItem: Item {
+                        Column {
+                            id: words
+                            width: parent.width
+                            anchors.verticalCenter: parent.verticalCenter
+                            spacing: 2
+                            Label {
+                                width: parent.width
+                                text: row.label
+                                font.bold: true
+                                Accessible.ignored: true
+                            }
+                            Label {
+                                width: parent.width
+                                text: row.number === 1 ? qsTr("%1 · 1 requirement").arg(row.detail) : qsTr("%1 · %2 requirements").arg(row.detail).arg(row.number)
+                                soft: true
+                                font.pixelSize: Theme.textSmall
+                                Accessible.ignored: true
+                            }
+                        }
+                    }
+                }
+                onOpened: index => page.showProgramme(rules.programmes.valueAt(index))
+            }
+        ]
+        detail: [
+            ProgrammePane {
+                anchors.fill: parent
+                place: rules
+                onAdopt: programme => page.adopt(programme)
+                onDueAsked: (item, requirement) => page.dueAsked(item, requirement)
+            }
+        ]
+    }
+}

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QAbstractItemModelTester>
+#include <QTest>
+
+#include "gore_stack.h"
+#include "horizon_model.h"
+
+using namespace crownring;
+using namespace crownring::screen;
+
+namespace {
+
+CivilDate day(const char* iso) { return *CivilDate::parse(iso); }
+
+DueRow rowOf(const LimitState& limit, Standing standing) {
+    DueRow row;
+    row.state.standing = standing;
+    row.state.governs = limit.clock;
+    row.state.limits = {limit};
+    return row;
+}
+
+LimitState calendar(CivilDate due) {
+    LimitState limit;
+    limit.clock = ClockName::Months;
+    limit.due = due.dayNumber();
+    return limit;
+}
+
+LimitState hours(std::int64_t left) {
+    LimitState limit;
+    limit.clock = ClockName::Minutes;
+    limit.due = 6000;
+    limit.left = left;
+    return limit;
+}
+
+}
+
+class HorizonTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void theDueDateIsTheLastGoodDay() {
+        const auto on = day("2026-11-25");
+        const auto binOf = [&](const char* due) {
+            return horizonPlace(rowOf(calendar(day(due)), Standing::Nearing), on)->bin;
+        };
+        QCOMPARE(binOf("2026-11-24"), int(OverdueBin));
+        QCOMPARE(binOf("2026-11-25"), int(FirstWeekBin)); // due today is not overdue
+        QCOMPARE(binOf("2026-12-01"), int(FirstWeekBin));
+        QCOMPARE(binOf("2026-12-02"), int(FirstWeekBin) + 1);
+        QCOMPARE(binOf("2027-11-23"), int(FirstWeekBin) + weeksShown - 1);
+        QCOMPARE(binOf("2027-11-24"), int(LaterBin));
+    }
+
+    void whatUseGovernsHasNoDate() {
+        const auto on = day("2026-11-25");
+        const auto binOf = [&](std::int64_t left) {
+            const auto place = horizonPlace(rowOf(hours(left), Standing::Clear), on);
+            return place && place->byUse ? place->bin : -1;
+        };
+        QCOMPARE(binOf(-30), 0);
+        QCOMPARE(binOf(0), 0);
+        QCOMPARE(binOf(1), 1);
+        QCOMPARE(binOf(300), 1);
+        QCOMPARE(binOf(301), 2);
+        QCOMPARE(binOf(12'000), 6);
+        QCOMPARE(binOf(12'001), 7);
+    }
+
+    void unknownStandsBeforeEverything() {
+        DueRow row;
+        row.state.standing = Standing::Unproven;
+        const auto place = horizonPlace(row, day("2026-11-25"));
+        QVERIFY(place);
+        QVERIFY(!place->byUse);
+        QCOMPARE(place->bin, int(UnprovenBin));
+    }
+
+    void whatIsDoneWithIsNotOnTheHorizon() {
+        DueRow closed;
+        closed.state.standing = Standing::Closed;
+        QVERIFY(!horizonPlace(closed, day("2026-11-25")));
+        auto notRequired = rowOf(calendar(day("2026-01-01")), Standing::Lapsed);
+        notRequired.state.because = Because::NotRequired;
+        QVERIFY(!horizonPlace(notRequired, day("2026-11-25")));
+    }
+
+    void theStripSaysItsMonths() {
+        HorizonModel model;
+        QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+        std::array<Tally, calendarBins> tallies{};
+        tallies[OverdueBin][static_cast<std::size_t>(Standing::Lapsed)] = 3;
+        model.showCalendar(day("2026-11-25"), tallies);
+        const auto text = [&](int bin, int role) { return model.data(model.index(bin), role).toString(); };
+        QCOMPARE(text(FirstWeekBin, HorizonModel::MonthRole), QStringLiteral("Nov"));
+        QCOMPARE(text(FirstWeekBin + 1, HorizonModel::LabelRole), QStringLiteral("week from 2026-12-02"));
+        QCOMPARE(text(FirstWeekBin, HorizonModel::SpokenRole), QStringLiteral("week from 2026-11-25: nothing"));
+        QCOMPARE(text(OverdueBin, HorizonModel::SpokenRole), QStringLiteral("overdue: 3 lapsed"));
+        QStringList months;
+        for (int bin = FirstWeekBin; bin < LaterBin; ++bin)
+            if (const auto month = text(bin, HorizonModel::MonthRole); !month.isEmpty())
+                months += month;
+        QCOMPARE(months.size(), 13); // from November to November
+        QVERIFY(months.contains(QStringLiteral("Jan 2027")));
+        model.showCalendar(day("2027-02-01"), tallies);
+        QCOMPARE(text(FirstWeekBin, HorizonModel::MonthRole), QStringLiteral("Feb"));
+    }
+
+    void aFullBinStillShowsEveryStandingInIt() {
+        QCOMPARE(GoreStack::thinned({0, 1, 2, 0, 0, 3, 0}, 10), (QList<int>{0, 1, 2, 0, 0, 3, 0}));
+        const auto signs = GoreStack::thinned({1, 2, 0, 0, 0, 397, 0}, 8);
+        QCOMPARE(signs[0], 1);
+        QCOMPARE(signs[1], 1);
+        QVERIFY(signs[5] >= 1 && signs[0] + signs[1] + signs[5] <= 8);
+    }
+};
+
+QTEST_GUILESS_MAIN(HorizonTest)
+#include "horizon_test.moc"

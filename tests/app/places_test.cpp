@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QAbstractItemModelTester>
+#include <QTest>
+
+#include "balloons_place.h"
+#include "demo_house.h"
+#include "due_detail.h"
+#include "next_place.h"
+#include "rig_up_check.h"
+#include "rules_place.h"
+#include "search.h"
+#include "subject_page.h"
+
+using namespace crownring;
+using namespace crownring::screen;
+
+namespace {
+
+using Tester = QAbstractItemModelTester;
+constexpr auto strict = QAbstractItemModelTester::FailureReportingMode::Fatal;
+
+QString text(const QAbstractItemModel& model, int row, int role) {
+    return model.data(model.index(row, 0), role).toString();
+}
+
+}
+
+class PlacesTest : public QObject {
+    Q_OBJECT
+
+private:
+    std::unique_ptr<DemoHouse> m_demo;
+    [[nodiscard]] const Sheet& sheet() const { return m_demo->house.fleet.sheet(); }
+
+private slots:
+    void initTestCase() {
+        m_demo = std::make_unique<DemoHouse>();
+        QVERIFY2(m_demo->ready(), qPrintable(m_demo->house.desk.trouble()));
+        QVERIFY(sheet()->due.rows.size() > 300);
+        QCOMPARE(sheet()->balloons.size(), std::size_t(40));
+    }
+    void cleanup() {
+        m_demo->house.day.askToday();
+        QVERIFY(m_demo->settled());
+    }
+
+    void theListIsWorstFirst() {
+        NextPlace next;
+        Tester tester(next.list(), strict);
+        Tester lane(next.calendar(), strict);
+        QTRY_VERIFY(next.ready());
+        QCOMPARE(next.list()->count(), static_cast<int>(sheet()->due.rows.size()));
+        int before = 0;
+        for (int row = 0; row < next.list()->count(); ++row) {
+            const auto* due = next.list()->row(row);
+            if (due->state.because == Because::NotRequired)
+                continue;
+            QVERIFY(static_cast<int>(due->state.standing) >= before);
+            before = static_cast<int>(due->state.standing);
+        }
+    }
+
+    void filtersLeaveWhatTheySay() {
+        NextPlace next;
+        Tester tester(next.list(), strict);
+        QTRY_VERIFY(next.ready());
+        const int all = next.list()->count();
+        next.setStanding(static_cast<int>(Standing::Lapsed));
+        QTRY_VERIFY(next.list()->count() < all);
+        QVERIFY(next.list()->count() > 0);
+        for (int row = 0; row < next.list()->count(); ++row)
+            QCOMPARE(next.list()->row(row)->state.standing, Standing::Lapsed);
+        next.clearFilters();
+        QTRY_COMPARE(next.list()->count(), all);
+        next.setKind(QStringLiteral("cylinder"));
+        QTRY_VERIFY(next.list()->count() < all);
+        for (int row = 0; row < next.list()->count(); ++row)
+            QCOMPARE(next.list()->row(row)->item->kind, ItemKind::Cylinder);
+        next.clearFilters();
+        QTRY_COMPARE(next.list()->count(), all);
+        next.setBalloon(QStringLiteral("QE-OVA"));
+        QTRY_COMPARE(next.list()->count(), static_cast<int>(sheet()->rowsOfBalloon.at(Registration("QE-OVA")).size()));
+    }
+
+    void aBinOfTheHorizonHoldsItsRows() {
+        NextPlace next;
+        QTRY_VERIFY(next.ready());
+        int dated = 0;
+        for (int bin = 0; bin < next.calendar()->count(); ++bin) {
+            const int total = next.calendar()->data(next.calendar()->index(bin), HorizonModel::TotalRole).toInt();
+            dated += total;
+            if (total == 0 || bin % 5 != 0)
+                continue;
+            next.chooseCalendarBin(bin);
+            QTRY_COMPARE(next.list()->count(), total);
+            next.chooseCalendarBin(bin); // again: let go
+            QTRY_COMPARE(next.list()->count(), static_cast<int>(sheet()->due.rows.size()));
+        }
+        QVERIFY(dated > 100);
+    }
+
+    void soonestFirstIsByDate() {
+        NextPlace next;
+        QTRY_VERIFY(next.ready());
+        next.setSoonestFirst(true);
+        const auto sorted = [&] {
+            QString before;
+            for (int row = 0; row < next.list()->count(); ++row) {
+                const auto* due = next.list()->row(row);
+                if (due->state.standing == Standing::Closed || due->state.because == Because::NotRequired || due->state.limits.empty())
+                    continue;
+                std::optional<std::int64_t> date;
+                for (const auto& limit : due->state.limits)
+                    if (isCalendar(limit.clock) && limit.due)
+                        date = date ? std::min(*date, *limit.due) : *limit.due;
+                if (!date)
+                    continue;
+                const auto iso = QString::fromStdString(CivilDate::fromDayNumber(*date).iso());
+                if (iso < before)
+                    return false;
+                before = iso;
+            }
+            return true;
+        };
+        QTRY_VERIFY(sorted());
+    }
+
+    void anotherDayAnswersOtherwise() {
+        NextPlace next;
+        QTRY_VERIFY(next.ready());
+        const auto lapsedNow = text(*next.standings(), static_cast<int>(Standing::Lapsed), ChoiceModel::NumberRole).toInt();
+        QCOMPARE(m_demo->house.day.ask(QStringLiteral("2028-11-25")), QString());
+        QVERIFY(m_demo->settled());
+        QTRY_VERIFY(text(*next.standings(), static_cast<int>(Standing::Lapsed), ChoiceModel::NumberRole).toInt() > lapsedNow);
+        m_demo->house.day.ask(QStringLiteral("2020-06-01"));
+        QVERIFY(m_demo->settled());
+        QVERIFY(m_demo->house.fleet.empty());
+        QTRY_COMPARE(next.list()->count(), 0);
+    }
+
+    void everyRowHasItsTextsAndItsDetail() {
+        NextPlace next;
+        QTRY_VERIFY(next.ready());
+        DueDetail detail;
+        for (int row = 0; row < next.list()->count(); row += 37) {
+            for (const int role : {DueModel::WhereRole, DueModel::TitleRole, DueModel::SourceRole, DueModel::StandingWordRole,
+                                   DueModel::SpokenRole})
+                QVERIFY(!text(*next.list(), row, role).isEmpty());
+            detail.show(text(*next.list(), row, DueModel::ItemRole), text(*next.list(), row, DueModel::RequirementRole));
+            QVERIFY(detail.found());
+            QCOMPARE(detail.title(), text(*next.list(), row, DueModel::TitleRole));
+            QVERIFY(!detail.source().isEmpty() && !detail.programme().isEmpty() && !detail.rule().isEmpty());
+            if (detail.standing() == static_cast<int>(Standing::Unproven))
+                QVERIFY(!detail.because().isEmpty());
+        }
+    }
+
+    void aRigUpThatMayNotFlySaysWhy() {
+        RigUpCheck check;
+        Tester items(check.items(), strict);
+        Tester reasons(check.reasons(), strict);
+        int no = 0;
+        int yes = 0;
+        for (const auto& card : sheet()->balloons) {
+            if (card.items == 0)
+                continue;
+            check.setBalloon(QString::fromStdString(card.balloon.text()));
+            const auto kit = check.kit();
+            QTRY_VERIFY(check.answered());
+            QTest::qWait(30);
+            QCOMPARE(check.chosen(), static_cast<int>(card.items));
+            QCOMPARE(check.mayFly(), check.reasons()->count() == 0);
+            check.mayFly() ? ++yes : ++no;
+            for (int row = 0; row < check.reasons()->count(); ++row)
+                for (const int role : {ReasonModel::TitleRole, ReasonModel::TextRole, ReasonModel::MendRole, ReasonModel::SourceRole})
+                    QVERIFY(!text(*check.reasons(), row, role).isEmpty());
+        }
+        QVERIFY(no > 0 && yes > 0);
+    }
+
+    void aWrongDurationIsSaidAtTheField() {
+        RigUpCheck check;
+        check.setDuration(QStringLiteral("an hour"));
+        QVERIFY(!check.durationProblem().isEmpty());
+        check.setDuration(QStringLiteral("1:05"));
+        QVERIFY(check.durationProblem().isEmpty());
+    }
+
+    void theRegisterAndAPage() {
+        BalloonsPlace place;
+        Tester balloons(place.balloons(), strict);
+        Tester items(place.items(), strict);
+        QCOMPARE(place.balloons()->count(), 40);
+        QCOMPARE(place.items()->count(), static_cast<int>(sheet()->due.items.size()));
+        place.setPoolOnly(true);
+        QVERIFY(place.items()->count() > 0 && place.items()->count() < static_cast<int>(sheet()->due.items.size()));
+        place.setWords(QStringLiteral("ova"));
+        QCOMPARE(place.balloons()->count(), 1);
+
+        SubjectPage page;
+        Tester dues(page.dues(), strict);
+        Tester history(page.history(), strict);
+        page.showBalloon(QStringLiteral("QE-OVA"));
+        QVERIFY(page.found());
+        QVERIFY(page.items()->count() > 0);
+        QTRY_VERIFY(page.history()->count() > 10);
+        const auto item = text(*page.items(), 0, ItemModel::ItemRole);
+        page.showItem(item);
+        QVERIFY(page.found());
+        QCOMPARE(page.fittedTo(), QStringLiteral("QE-OVA"));
+        QTRY_VERIFY(page.history()->count() > 0);
+    }
+
+    void rulesSayWhomTheyBind() {
+        RulesPlace rules;
+        Tester programmes(rules.programmes(), strict);
+        Tester requirements(rules.requirements(), strict);
+        QVERIFY(rules.programmes()->count() >= 6);
+        rules.showProgramme(QStringLiteral("part-ml-hot-air"));
+        QVERIFY(rules.inForce());
+        QVERIFY(rules.requirements()->count() >= 4);
+        QVERIFY(rules.adoptions()->count() > 0);
+        rules.showRequirement(QStringLiteral("ml.inspection"));
+        QVERIFY(rules.bound()->count() > 20);
+        QCOMPARE(text(*rules.requirements(), 0, ChoiceModel::NumberRole).toInt(), rules.bound()->count());
+        QVERIFY(rules.requirementSource().contains(QStringLiteral("ML.A.302")));
+    }
+
+    void searchFindsFromAnywhere() {
+        Search search;
+        Tester tester(search.found(), strict);
+        search.setWords(QStringLiteral("QE-LAKE"));
+        QTRY_VERIFY(search.found()->count() > 1);
+        QCOMPARE(search.found()->valueAt(0), QStringLiteral("balloon:QE-LAKE"));
+        search.setWords(QStringLiteral("TA302")); // a serial number
+        QTRY_COMPARE(search.found()->valueAt(0), QStringLiteral("item:BRN-302"));
+        search.setWords(QStringLiteral("office kestle")); // a person of the journal
+        QTRY_VERIFY(search.found()->valueAt(0).startsWith(QStringLiteral("entry:")));
+        search.setWords(QStringLiteral("no such thing anywhere"));
+        QTRY_VERIFY(search.nothing());
+    }
+};
+
+QTEST_GUILESS_MAIN(PlacesTest)
+#include "places_test.moc"

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+#include <QTest>
+
+#include "demo_house.h"
+#include "flight_intake.h"
+#include "record_place.h"
+
+using namespace crownring;
+using namespace crownring::screen;
+
+namespace {
+constexpr auto strict = QAbstractItemModelTester::FailureReportingMode::Fatal;
+}
+
+class RecordPlaceTest : public QObject {
+    Q_OBJECT
+
+private:
+    std::unique_ptr<DemoHouse> m_demo;
+    QUrl written(const QString& name, const QByteArray& text) {
+        QFile file(m_demo->folder.filePath(name));
+        [[maybe_unused]] const bool open = file.open(QIODevice::WriteOnly);
+        file.write(text);
+        return QUrl::fromLocalFile(file.fileName());
+    }
+
+private slots:
+    void initTestCase() {
+        m_demo = std::make_unique<DemoHouse>();
+        QVERIFY2(m_demo->ready(), qPrintable(m_demo->house.desk.trouble()));
+    }
+
+    void theJournalComesInPages() {
+        RecordPlace place;
+        QAbstractItemModelTester tester(place.journal(), strict);
+        QTRY_COMPARE(place.journal()->count(), 100);
+        place.showMore();
+        QTRY_COMPARE(place.journal()->count(), 200);
+        place.setKind(QStringLiteral("event.reported"));
+        QTRY_COMPARE(place.journal()->count(), 4);
+        place.setWords(QStringLiteral("no such words"));
+        QTRY_COMPARE(place.journal()->count(), 0);
+    }
+
+    void anEntryIsShownAsItWasWritten() {
+        RecordPlace place;
+        place.openEntry(QStringLiteral("enter-BRN-302"));
+        QTRY_VERIFY(place.entryText().contains(QStringLiteral("\"item.entered\"")));
+        QCOMPARE(place.entryHash().size(), 64);
+        QVERIFY(place.entryCorrectable());
+    }
+
+    void theDemoFleetVerifies() {
+        RecordPlace place;
+        place.verify();
+        QTRY_VERIFY_WITH_TIMEOUT(!place.verifying(), 60'000);
+        QVERIFY2(place.intact(), qPrintable(place.verdict()));
+        QVERIFY(place.verdict().contains(QStringLiteral("17323")));
+    }
+
+    void aBackupIsANewFile() {
+        RecordPlace place;
+        const auto to = QUrl::fromLocalFile(m_demo->folder.filePath(QStringLiteral("copy.sqlite")));
+        place.backUpTo(to);
+        QTRY_VERIFY_WITH_TIMEOUT(!place.backingUp(), 60'000);
+        QVERIFY2(!place.backupFailed(), qPrintable(place.backup()));
+        QVERIFY(QFile::exists(to.toLocalFile()));
+        place.backUpTo(to); // never over an old one
+        QTRY_VERIFY_WITH_TIMEOUT(!place.backingUp(), 60'000);
+        QVERIFY(place.backupFailed());
+    }
+
+    void aLogIsPreviewedBeforeAnythingIsWritten() {
+        FlightIntake intake;
+        QAbstractItemModelTester tester(intake.rows(), strict);
+        const auto log = written(QStringLiteral("log.csv"), "Registration;Date;Duration (h:mm);Landings\n"
+                                                            "QE-OVA;2026-11-22;0:55;1\n"
+                                                            "QE-OVA;2026-11-22;0:55;1\n"
+                                                            "ZZ-NONE;2026-11-22;1:05;1\n"
+                                                            "QE-OVA;2026-02-30;1:05;1\n");
+        intake.openFile(log);
+        QTRY_VERIFY(!intake.reading());
+        QVERIFY2(intake.problem().isEmpty(), qPrintable(intake.problem()));
+        QCOMPARE(intake.acceptable(), 1);
+        QVERIFY(intake.rows()->count() >= 4);
+        const auto before = m_demo->house.fleet.sheet()->card(Registration("QE-OVA"))->flights;
+        QSignalSpy accepted(&intake, &FlightIntake::accepted);
+        intake.accept();
+        QTRY_COMPARE(accepted.size(), 1);
+        QTRY_COMPARE(m_demo->house.fleet.sheet()->card(Registration("QE-OVA"))->flights, before + 1);
+        intake.openFile(log); // importing twice changes nothing
+        QTRY_VERIFY(!intake.reading());
+        QCOMPARE(intake.acceptable(), 0);
+    }
+
+    void aFileThatIsNoLogSaysSo() {
+        FlightIntake intake;
+        intake.openFile(written(QStringLiteral("nothing.csv"), "hello\nworld\n"));
+        QTRY_VERIFY(!intake.reading());
+        QVERIFY(!intake.problem().isEmpty());
+        QCOMPARE(intake.acceptable(), 0);
+    }
+};
+
+QTEST_GUILESS_MAIN(RecordPlaceTest)
+#include "record_place_test.moc"

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QTest>
+
+#include "day.h"
+#include "sentences.h"
+#include "words.h"
+
+using namespace crownring;
+using namespace crownring::screen;
+
+class WordsTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void whatIsLeft() {
+        LimitState limit;
+        limit.clock = ClockName::Minutes;
+        limit.left = 564;
+        QCOMPARE(Words::left(limit), QStringLiteral("9:24 h"));
+        limit.left = -130;
+        QCOMPARE(Words::left(limit), QStringLiteral("2:10 h past"));
+        limit.left = 0;
+        QCOMPARE(Words::left(limit), QStringLiteral("nothing left"));
+        limit.clock = ClockName::Months;
+        QCOMPARE(Words::left(limit), QStringLiteral("last day")); // the due date is the last good day
+        limit.left = 1;
+        QCOMPARE(Words::left(limit), QStringLiteral("1 day"));
+        limit.left.reset();
+        QCOMPARE(Words::left(limit), QString());
+    }
+
+    void unknownFiguresSaySo() {
+        Figures figures{Minutes{24'750}, std::nullopt, Inflations{1}};
+        QCOMPARE(Words::figures(figures), QStringLiteral("412:30 h · unknown landings · 1 inflation"));
+    }
+
+    void aRuleInOneSentence() {
+        Requirement annual;
+        annual.limits = {{.clock = ClockName::Minutes, .every = 6000, .first = {}, .tolerance = 600, .day = DayRule::Same, .lookAhead = {}},
+                         {.clock = ClockName::Months, .every = 12, .first = {}, .tolerance = 1, .day = DayRule::Same, .lookAhead = {}}};
+        QCOMPARE(Words::limits(annual), QStringLiteral("every 100:00 h, tolerance 10:00 h or every 12 months, tolerance 1 month, "
+                                                       "whichever comes first"));
+    }
+
+    void aProblemSaysWhatWhereAndTheMend() {
+        const Problem problem{Code::UnknownKey, "'minuts' is no key of flight.logged", "write 'minutes'", {"fleet.jsonl", 12, ""}};
+        QCOMPARE(Words::problem(problem),
+                 QStringLiteral("fleet.jsonl, line 12: 'minuts' is no key of flight.logged. Write 'minutes'."));
+    }
+
+    void everyStandingAndKindHasAWord() {
+        for (int at = 0; at < standingCount; ++at)
+            QVERIFY(!Words::standing(static_cast<Standing>(at)).isEmpty());
+        for (int at = 0; at < itemKindCount; ++at)
+            QVERIFY(!Words::kind(static_cast<ItemKind>(at)).isEmpty() && !Words::kinds(static_cast<ItemKind>(at)).isEmpty());
+        for (const auto name : kindNames())
+            QVERIFY(Sentences::kind(name) != QString::fromUtf8(name.data(), qsizetype(name.size())));
+        for (int at = 0; at < questionKindCount; ++at)
+            QVERIFY(!Sentences::question(static_cast<Question::Kind>(at)).isEmpty());
+    }
+
+    void theDayIsAskedInOneForm() {
+        Day day(*CivilDate::parse("2026-11-25"));
+        QVERIFY(day.isToday());
+        QVERIFY(!day.ask(QStringLiteral("2026-02-30")).isEmpty());
+        QVERIFY(day.isToday());
+        QVERIFY(day.ask(QStringLiteral(" 2027-03-01 ")).isEmpty());
+        QCOMPARE(day.distance(), QStringLiteral("in 96 days"));
+        day.stepMonths(-4);
+        QCOMPARE(day.asked(), QStringLiteral("2026-11-01"));
+        QCOMPARE(day.distance(), QStringLiteral("24 days ago"));
+    }
+
+    void midnightMovesTheDayUnlessAnotherWasChosen() {
+        Day day(*CivilDate::parse("2026-11-25"));
+        day.setToday(*CivilDate::parse("2026-11-26"));
+        QCOMPARE(day.asked(), QStringLiteral("2026-11-26"));
+        day.setAsked(*CivilDate::parse("2027-01-31"));
+        day.setToday(*CivilDate::parse("2026-11-27"));
+        QCOMPARE(day.asked(), QStringLiteral("2027-01-31"));
+    }
+};
+
+QTEST_GUILESS_MAIN(WordsTest)
+#include "words_test.moc"

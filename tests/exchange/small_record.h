@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// A record in memory with only what importing flights asks of one.
+
+#include "record/journal.h"
+#include "registry/books.h"
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace crownring {
+
+class SmallRecord : public Journal, public Books {
+public:
+    explicit SmallRecord(std::vector<std::pair<std::string, CivilDate>> balloons) {
+        for (const auto& [name, entered] : balloons) {
+            BalloonCard card;
+            card.balloon = Registration(name);
+            card.entered = entered;
+            m_cards.push_back(card);
+        }
+    }
+
+    [[nodiscard]] const std::vector<Entry>& entries() const { return m_entries; }
+
+    Results<Receipt> append(std::vector<NumberedEntry> entries, const std::string&) override {
+        Receipt receipt;
+        for (auto& [entry, line] : entries) {
+            entry.id = EntryId("e" + std::to_string(m_entries.size()));
+            receipt.ids.push_back(entry.id);
+            m_entries.push_back(std::move(entry));
+        }
+        return receipt;
+    }
+
+    Result<std::vector<BalloonCard>> balloons(CivilDate on) override {
+        auto cards = m_cards;
+        std::erase_if(cards, [&](const BalloonCard& card) { return card.entered > on; });
+        return cards;
+    }
+
+    Result<std::vector<LoggedFlight>> flights(const Registration& balloon, CivilDate first, CivilDate last) override {
+        const auto known = [&](const BalloonCard& card) { return card.balloon == balloon; };
+        if (std::none_of(m_cards.begin(), m_cards.end(), known))
+            return problem(Code::UnknownReference, "no such balloon", "enter it");
+        std::vector<LoggedFlight> flights;
+        for (const auto& entry : m_entries) {
+            const auto* flight = std::get_if<FlightLogged>(&entry.body);
+            if (flight && flight->balloon == balloon && entry.on >= first && entry.on <= last)
+                flights.push_back({stampOf(entry), balloon, entry.time.has_value(), flight->use});
+        }
+        return flights;
+    }
+
+    Result<std::vector<JournalLine>> lines(const JournalQuery&) override { return std::vector<JournalLine>{}; }
+    Result<std::optional<JournalLine>> line(const EntryId&) override { return std::optional<JournalLine>{}; }
+    Result<Verdict> verify(const std::function<bool(double)>&) override { return Verdict{}; }
+    Result<std::vector<ItemFacts>> facts(const Scope&, CivilDate) override { return std::vector<ItemFacts>{}; }
+    Result<std::vector<AdoptedProgramme>> adoptions(CivilDate) override { return std::vector<AdoptedProgramme>{}; }
+    Result<std::vector<Question>> questions() override { return std::vector<Question>{}; }
+    Result<std::string> programmeDocument(const ProgrammeId&) override { return std::string(); }
+    Result<std::vector<JournalLine>> history(const std::optional<Registration>&, const std::optional<ItemId>&,
+                                             CivilDate, int) override {
+        return std::vector<JournalLine>{};
+    }
+
+private:
+    std::vector<BalloonCard> m_cards;
+    std::vector<Entry> m_entries;
+};
+
+}

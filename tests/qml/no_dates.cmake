@@ -1,0 +1,16 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# A date in JavaScript is a moment, and a moment has a zone: none is made or formatted in QML. No SQL either.
+file(GLOB_RECURSE files ${QML}/*.qml)
+list(LENGTH files count)
+if(count LESS 30)
+    message(FATAL_ERROR "only ${count} QML files found under ${QML}")
+endif()
+foreach(file IN LISTS files)
+    file(READ ${file} text)
+    foreach(banned "new Date" ".getDate(" ".getTime(" "Qt.formatDate" "Date.parse" "Date.now" "toLocaleDateString" "executeSql")
+        string(FIND "${text}" "${banned}" at)
+        if(NOT at EQUAL -1)
+            message(SEND_ERROR "${file}: '${banned}' does not belong into QML")
+        endif()
+    endforeach()
+endforeach()

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// Runs tst_*.qml of this folder over one record with the demo fleet.
+
+#include <QApplication>
+#include <QQmlEngine>
+#include <QQuickStyle>
+#include <QTest>
+#include <QtQuickTest>
+
+#include <memory>
+
+#include "app/demo_house.h"
+#include "heard_warnings.h"
+#include "places.h"
+
+using namespace crownring::screen;
+
+class Setup : public QObject {
+    Q_OBJECT
+
+public slots:
+    void applicationAvailable() {
+        QQuickStyle::setStyle(QStringLiteral("Basic"));
+        useOwnFont();
+        m_warnings = std::make_unique<HeardWarnings>();
+        m_demo = std::make_unique<DemoHouse>();
+        if (!m_demo->ready())
+            qFatal("%s", qPrintable(m_demo->house.desk.trouble()));
+    }
+    void qmlEngineAvailable(QQmlEngine* engine) { addPlaces(*engine); }
+    void cleanupTestCase() {
+        if (const auto heard = HeardWarnings::all(); !heard.isEmpty())
+            qFatal("Qt warned: %s", qPrintable(heard.join(u'\n')));
+        m_demo.reset();
+    }
+
+private:
+    std::unique_ptr<HeardWarnings> m_warnings;
+    std::unique_ptr<DemoHouse> m_demo;
+};
+
+int main(int argc, char** argv) {
+    // As the program does: Qt Charts needs it, and Qt Quick Test takes what is there.
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    QApplication application(argc, argv);
+    Setup setup;
+    return quick_test_main_with_setup(argc, argv, "crownring", nullptr, &setup);
+}
+
+#include "places_qml_test.moc"

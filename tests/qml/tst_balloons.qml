@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtTest
+import Crownring.Screen
+import Crownring.Balloons
+
+TestCase {
+    id: test
+    name: "Balloons"
+    when: windowShown
+    width: 1200
+    height: 800
+    visible: true
+
+    BalloonsPage {
+        id: page
+        anchors.fill: parent
+        onAct: (kind, balloon, item) => test.acted = [kind, balloon, item].join("|")
+        onDueAsked: (item, requirement) => test.due = item + "|" + requirement
+    }
+    property string acted: ""
+    property string due: ""
+
+    function test_theRegisterOpensAPage() {
+        tryCompare(page.place.balloons, "count", 40);
+        page.showBalloon("QE-OVA");
+        verify(page.subject.found);
+        verify(page.subject.items.count > 0);
+        tryVerify(() => page.subject.history.count > 10);
+    }
+    function test_aPhoneShowsOneAtATime() {
+        page.phone = true;
+        page.width = 360;
+        page.showBalloon("QE-OVA");
+        wait(50);
+        page.phone = false;
+    }
+    function test_anItemOnAnotherDay() {
+        page.showItem("BRN-302");
+        verify(page.subject.found);
+        Day.ask("2020-01-01");
+        tryVerify(() => !page.subject.found);
+        Day.askToday();
+        tryVerify(() => page.subject.found);
+    }
+}

@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// The whole window over the demo fleet: no warning of QML, a name for everything that a screen reader may stop at, every
+/// place reached by keyboard alone, and pictures for people to look at.
+
+#include <QAccessible>
+#include <QApplication>
+#include <QDir>
+#include <QQmlApplicationEngine>
+#include <QQuickItem>
+#include <QQuickStyle>
+#include <QQuickWindow>
+#include <QTest>
+
+#include <set>
+
+#include "app/demo_house.h"
+#include "heard_warnings.h"
+#include "places.h"
+
+using namespace crownring;
+using namespace crownring::screen;
+
+namespace {
+
+struct Stop {
+    QString role;
+    QString name;
+};
+
+/// Everything visible that can be focused and says no name.
+void nameless(QAccessibleInterface* at, QStringList& found, int& seen) {
+    if (at == nullptr || !at->isValid() || at->state().invisible)
+        return;
+    const auto* item = qobject_cast<QQuickItem*>(at->object());
+    if (item == nullptr || item->isVisible()) {
+        const bool stop = at->state().focusable || (item != nullptr && item->activeFocusOnTab());
+        seen += stop ? 1 : 0;
+        if (stop && at->text(QAccessible::Name).trimmed().isEmpty() && at->object() != nullptr)
+            found += QLatin1String(at->object()->metaObject()->className());
+    }
+    for (int child = 0; child < at->childCount(); ++child)
+        nameless(at->child(child), found, seen);
+}
+
+}
+
+class WindowTest : public QObject {
+    Q_OBJECT
+
+private:
+    std::unique_ptr<HeardWarnings> m_warnings;
+    std::unique_ptr<DemoHouse> m_demo;
+    std::unique_ptr<QQmlApplicationEngine> m_engine;
+    QQuickWindow* m_window = nullptr;
+
+    void show(const QString& place) {
+        QVERIFY(QMetaObject::invokeMethod(m_window, "showPlace", Q_ARG(QString, place)));
+        QTest::qWait(350);
+    }
+
+private slots:
+    void initTestCase() {
+        QQuickStyle::setStyle(QStringLiteral("Basic"));
+        useOwnFont();
+        QAccessible::setActive(true);
+        m_warnings = std::make_unique<HeardWarnings>();
+        m_demo = std::make_unique<DemoHouse>();
+        m_engine = std::make_unique<QQmlApplicationEngine>();
+        QVERIFY(loadFrame(*m_engine));
+        m_window = qobject_cast<QQuickWindow*>(m_engine->rootObjects().constFirst());
+        QVERIFY(m_window != nullptr);
+        QVERIFY(QTest::qWaitForWindowExposed(m_window));
+        QVERIFY2(m_demo->ready(), qPrintable(m_demo->house.desk.trouble()));
+        QTest::qWait(300);
+    }
+    void cleanupTestCase() {
+        QCOMPARE(HeardWarnings::all(), QStringList());
+        m_engine.reset();
+        m_demo.reset();
+    }
+
+    void everythingThatCanBeFocusedHasAName_data() {
+        QTest::addColumn<QString>("place");
+        for (const char* place : {"next", "next/0", "rig-up/QE-OVA", "balloons/QE-OVA", "rules/part-ml-hot-air", "record/journal",
+                                  "record/questions", "record/flights", "record/upkeep"})
+            QTest::newRow(place) << place;
+    }
+    void everythingThatCanBeFocusedHasAName() {
+        QFETCH(QString, place);
+        show(place);
+        QStringList found;
+        int seen = 0;
+        nameless(QAccessible::queryAccessibleInterface(m_window), found, seen);
+        QCOMPARE(found, QStringList());
+        QVERIFY2(seen > 5, qPrintable(QString::number(seen)));
+    }
+
+    void theTabKeyGoesRoundEveryPlace_data() { everythingThatCanBeFocusedHasAName_data(); }
+    void theTabKeyGoesRoundEveryPlace() {
+        QFETCH(QString, place);
+        show(place);
+        m_window->requestActivate();
+        std::set<QQuickItem*> stops;
+        for (int press = 0; press < 120; ++press) {
+            QTest::keyClick(m_window, Qt::Key_Tab);
+            auto* item = m_window->activeFocusItem();
+            QVERIFY(item != nullptr);
+            if (!stops.insert(item).second && stops.size() > 4)
+                break;
+            QVERIFY2(item->isVisible(), item->metaObject()->className());
+            // Where the keyboard is must be inside the window, or be scrolled to: the row of filters may not be cut off.
+            const auto area = item->mapRectToScene(item->boundingRect());
+            QVERIFY2(area.left() >= -1 && area.right() <= m_window->width() + 1,
+                     qPrintable(QStringLiteral("%1 at %2").arg(QLatin1String(item->metaObject()->className())).arg(area.left())));
+        }
+        QVERIFY2(stops.size() >= 8, qPrintable(QString::number(stops.size())));
+    }
+
+    void shortcutsReachPlacesSearchAndDay() {
+        show(QStringLiteral("next"));
+        QTest::keyClick(m_window, Qt::Key_3, Qt::ControlModifier);
+        QCOMPARE(m_window->property("place").toInt(), 2);
+        QTest::keyClick(m_window, Qt::Key_1, Qt::ControlModifier);
+        QCOMPARE(m_window->property("place").toInt(), 0);
+        auto* search = m_window->findChild<QObject*>(QStringLiteral("search"));
+        QVERIFY(search != nullptr);
+        QTest::keyClick(m_window, Qt::Key_K, Qt::ControlModifier);
+        QTRY_VERIFY(search->property("opened").toBool());
+        QTest::keyClicks(m_window, QStringLiteral("TA302"));
+        QTest::qWait(600);
+        QTest::keyClick(m_window, Qt::Key_Return);
+        QTRY_VERIFY(!search->property("opened").toBool());
+        QCOMPARE(m_window->property("place").toInt(), 1); // the burner of that serial number
+    }
+
+    void aFormIsFilledByKeyboard() {
+        show(QStringLiteral("balloons/QE-OVA"));
+        auto* form = m_window->findChild<QObject*>(QStringLiteral("form"));
+        QVERIFY(form != nullptr);
+        auto* page = m_window->findChild<QObject*>(QStringLiteral("balloons"));
+        QVERIFY(QMetaObject::invokeMethod(page, "act", Q_ARG(QString, QStringLiteral("flight.logged")), Q_ARG(QString, QStringLiteral("QE-OVA")),
+                                          Q_ARG(QString, QString()), Q_ARG(QString, QString())));
+        QTRY_VERIFY(form->property("opened").toBool());
+        QTest::qWait(200);
+        std::set<QQuickItem*> stops;
+        for (int press = 0; press < 30; ++press) {
+            QTest::keyClick(m_window, Qt::Key_Tab);
+            stops.insert(m_window->activeFocusItem());
+        }
+        QVERIFY2(stops.size() > 10, qPrintable(QString::number(stops.size())));
+        QDir().mkpath(QStringLiteral(PICTURES));
+        QVERIFY(m_window->grabWindow().save(QStringLiteral(PICTURES "/form-1280x800-light.png")));
+        QTest::keyClick(m_window, Qt::Key_Escape);
+        QTRY_VERIFY(!form->property("opened").toBool());
+    }
+
+    void theBannerShowsWhileTheDayIsNotToday() {
+        show(QStringLiteral("next"));
+        QCOMPARE(m_demo->house.day.ask(QStringLiteral("2027-03-01")), QString());
+        QVERIFY(m_demo->settled());
+        QTest::qWait(400);
+        QDir().mkpath(QStringLiteral(PICTURES));
+        QVERIFY(m_window->grabWindow().save(QStringLiteral(PICTURES "/next-2027-03-01.png")));
+        m_demo->house.day.askToday();
+        QVERIFY(m_demo->settled());
+    }
+
+    void pictures_data() {
+        QTest::addColumn<QString>("place");
+        QTest::addColumn<QSize>("size");
+        QTest::addColumn<bool>("dark");
+        for (const char* place : {"next/0", "rig-up/QE-OVA", "balloons/QE-OVA", "rules/part-ml-hot-air", "record/journal",
+                                  "record/questions", "record/flights", "record/upkeep"})
+            for (const QSize size : {QSize(360, 740), QSize(1280, 800), QSize(1920, 1080)})
+                for (const bool dark : {false, true})
+                    QTest::addRow("%s %dx%d %s", place, size.width(), size.height(), dark ? "dark" : "light")
+                        << QString::fromLatin1(place) << size << dark;
+    }
+    void pictures() {
+        QFETCH(QString, place);
+        QFETCH(QSize, size);
+        QFETCH(bool, dark);
+        m_demo->house.habits.setDark(dark);
+        m_window->resize(size);
+        show(place);
+        const auto picture = m_window->grabWindow();
+        QCOMPARE(picture.size(), size);
+        std::set<QRgb> tones;
+        for (int y = 0; y < picture.height(); y += 3)
+            for (int x = 0; x < picture.width(); x += 3)
+                tones.insert(picture.pixel(x, y));
+        QVERIFY(tones.size() > 20); // something is drawn
+        QDir().mkpath(QStringLiteral(PICTURES));
+        const auto name = QStringLiteral(PICTURES "/%1-%2x%3-%4.png")
+                              .arg(QString(place).replace(u'/', u'-'))
+                              .arg(size.width())
+                              .arg(size.height())
+                              .arg(dark ? QStringLiteral("dark") : QStringLiteral("light"));
+        QVERIFY(picture.save(name));
+    }
+};
+
+int main(int argc, char** argv) {
+    QApplication application(argc, argv);
+    WindowTest test;
+    return QTest::qExec(&test, argc, argv);
+}
+#include "window_test.moc"

@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/entry_json.h"
+#include "record/strict_json.h"
+
+#include <QtTest>
+#include <nlohmann/json.hpp>
+
+#include <string>
+
+using namespace crownring;
+
+Q_DECLARE_METATYPE(Code)
+
+class EntryRefusalTest : public QObject {
+    Q_OBJECT
+private slots:
+    void everyRefusalNamesItsCodeItsKeyAndItsMend_data() {
+        QTest::addColumn<QString>("line");
+        QTest::addColumn<Code>("code");
+        QTest::addColumn<QString>("key");
+        const auto row = [](const char* name, Code code, const char* key, const std::string& line) {
+            QTest::newRow(name) << QString::fromStdString(line).replace('\'', '"') << code << QString(key);
+        };
+        // A sound line of each kind, to which the rows below do one thing wrong. Quotes are written as apostrophes.
+        const std::string on = "'on':'2024-05-01'";
+        const auto item = [&](const std::string& more) {
+            return "{'entry':'item.entered'," + on + ",'item':'B1','kind':'basket'" + more + "}";
+        };
+        const auto flight = [&](const std::string& more) {
+            return "{'entry':'flight.logged'," + on + ",'balloon':'A','minutes':60" + more + "}";
+        };
+        const auto done = [&](const std::string& more) {
+            return "{'entry':'requirement.done'," + on + ",'item':'B1','requirement':'annual'" + more + "}";
+        };
+        const auto reading = [&](const std::string& more) {
+            return "{'entry':'reading.taken'," + on + ",'item':'B1','quantity':'grab-strength','unit':'N'" + more + "}";
+        };
+        const auto adopted = [&](const std::string& more) {
+            return "{'entry':'programme.adopted'," + on + ",'programme':'p'" + more + "}";
+        };
+        const auto event = [&](const std::string& more) { return "{'entry':'event.reported'," + on + more + "}"; };
+        const auto corrected = [&](const std::string& with) {
+            return "{'entry':'entry.corrected'," + on + ",'replaces':'e1','with':" + with + "}";
+        };
+
+        row("no JSON", Code::BadJson, "", "minutes 60");
+        row("two objects on a line", Code::BadJson, "", flight("") + flight(""));
+        row("cut off", Code::BadJson, "", flight("").substr(0, 40));
+        row("a list", Code::BadJson, "", "[]");
+        row("a number", Code::BadJson, "", "60");
+        row("a key twice", Code::BadJson, "", flight(",'minutes':90"));
+        row("a key twice further in", Code::BadJson, "", corrected("{'a':[{'b':1,'b':2}]}"));
+        row("a comment", Code::BadJson, "", flight("//"));
+        row("no UTF-8", Code::BadJson, "", flight(",'note':'\\ud800'"));
+
+        row("no kind", Code::MissingKey, "entry", "{" + on + "}");
+        row("an unknown kind", Code::UnknownKind, "entry", "{'entry':'flight.flown'," + on + "}");
+        row("a kind that is no text", Code::BadValue, "entry", "{'entry':7," + on + "}");
+        row("no day", Code::MissingKey, "on", "{'entry':'balloon.entered','balloon':'A'}");
+        row("a day that does not exist", Code::BadDate, "on",
+            "{'entry':'balloon.entered','on':'2023-02-30','balloon':'A'}");
+        row("a time without zone", Code::BadDate, "time", flight(",'time':'06:45'"));
+        row("an empty time", Code::BadDate, "time", flight(",'time':''"));
+        row("an empty id", Code::BadValue, "id", flight(",'id':''"));
+        row("a line end in an id", Code::BadValue, "id", flight(",'id':'a\\nb'"));
+        row("a null character", Code::BadValue, "note", flight(",'note':'a\\u0000b'"));
+        row("a misspelt key", Code::UnknownKey, "minuts", flight(",'minuts':60"));
+        row("a key of another kind", Code::UnknownKey, "serial", flight(",'serial':'7'"));
+
+        row("an item without a name", Code::BadValue, "item",
+            "{'entry':'item.entered'," + on + ",'item':'','kind':'basket'}");
+        row("a name of 201 characters", Code::BadValue, "balloon",
+            "{'entry':'balloon.entered'," + on + ",'balloon':'" + std::string(201, 'x') + "'}");
+        row("an item of no kind", Code::BadValue, "kind",
+            "{'entry':'item.entered'," + on + ",'item':'B1','kind':'gondola'}");
+        row("made at no day", Code::BadDate, "made", item(",'made':'05/06'"));
+        row("a serial number as a number", Code::BadValue, "serial", item(",'serial':123"));
+        row("minus minutes brought forward", Code::BadQuantity, "brought_forward/minutes",
+            item(",'brought_forward':{'minutes':-1}"));
+        row("half a landing brought forward", Code::BadQuantity, "brought_forward/landings",
+            item(",'brought_forward':{'landings':0.5}"));
+        row("hours brought forward", Code::UnknownKey, "brought_forward/hours", item(",'brought_forward':{'hours':3}"));
+        row("a number brought forward", Code::BadValue, "brought_forward", item(",'brought_forward':600"));
+        row("operations as a text", Code::BadValue, "operations",
+            "{'entry':'balloon.entered'," + on + ",'balloon':'A','operations':'x'}");
+        row("an operation in capitals", Code::BadValue, "operations",
+            "{'entry':'balloon.entered'," + on + ",'balloon':'A','operations':['Hire']}");
+        row("an operation twice", Code::BadValue, "operations",
+            "{'entry':'balloon.entered'," + on + ",'balloon':'A','operations':['a','a']}");
+        row("fitted to nothing", Code::MissingKey, "balloon", "{'entry':'item.fitted'," + on + ",'item':'B1'}");
+        row("nothing removed", Code::MissingKey, "item", "{'entry':'item.removed'," + on + ",'balloon':'A'}");
+
+        row("a flight of no length", Code::BadQuantity, "minutes",
+            "{'entry':'flight.logged'," + on + ",'balloon':'A','minutes':0}");
+        row("a flight of eight days", Code::BadQuantity, "minutes",
+            "{'entry':'flight.logged'," + on + ",'balloon':'A','minutes':11520}");
+        row("a flight in decimal minutes", Code::BadQuantity, "minutes",
+            "{'entry':'flight.logged'," + on + ",'balloon':'A','minutes':60.5}");
+        row("a flight in words", Code::BadQuantity, "minutes",
+            "{'entry':'flight.logged'," + on + ",'balloon':'A','minutes':'60'}");
+        row("201 landings", Code::BadQuantity, "landings", flight(",'landings':201"));
+        row("more than 64 bits", Code::BadQuantity, "landings", flight(",'landings':18446744073709551615"));
+        row("an empty kit", Code::BadValue, "kit", flight(",'kit':[]"));
+        row("an item twice in the kit", Code::BadValue, "kit", flight(",'kit':['E1','B1','E1']"));
+        row("hotter than a flame may be", Code::BadQuantity, "max_temp_c", flight(",'max_temp_c':401"));
+        row("tethered, perhaps", Code::BadValue, "tethered", flight(",'tethered':'yes'"));
+
+        row("a clock that states nothing", Code::BadValue, "clock/minutes", done(",'clock':{}"));
+        row("an unknown figure stated", Code::BadQuantity, "clock/minutes", done(",'clock':{'minutes':null}"));
+        row("a method of two words", Code::BadValue, "method", done(",'method':'proof test'"));
+        row("adopted for nobody", Code::MissingKey, "balloons", adopted(""));
+        row("adopted twice over", Code::MissingKey, "balloons", adopted(",'balloons':['A'],'everything':true"));
+        row("adopted for everything: false", Code::BadValue, "everything", adopted(",'everything':false"));
+        row("a digest of nothing", Code::BadValue, "digest", adopted(",'everything':true,'digest':'abc'"));
+        row("a document that is a text", Code::BadValue, "document", adopted(",'everything':true,'document':'x'"));
+        row("a reading of nothing", Code::MissingKey, "value", reading(""));
+        row("a reading and a load", Code::MissingKey, "value", reading(",'value':1,'held_at':2"));
+        row("a reading beyond all measure", Code::BadQuantity, "value", reading(",'value':1e13"));
+        row("gore zero", Code::BadQuantity, "gore", reading(",'value':1,'gore':0"));
+        row("a blank unit", Code::BadValue, "unit",
+            "{'entry':'reading.taken'," + on + ",'item':'B1','quantity':'q','value':1,'unit':' '}");
+        row("an event of nobody", Code::MissingKey, "balloon", event(",'event':'fire'"));
+        row("an event of two", Code::MissingKey, "balloon", event(",'event':'fire','balloon':'A','item':'B1'"));
+        row("an event without a word", Code::BadValue, "event", event(",'event':'','balloon':'A'"));
+
+        row("a correction of nothing", Code::BadValue, "with", corrected("{}"));
+        row("a correction that is a text", Code::BadValue, "with", corrected("'minutes'"));
+        row("a correction of the id", Code::CannotAmend, "with/id", corrected("{'id':'e2'}"));
+        row("a correction of the kind", Code::CannotAmend, "with/entry", corrected("{'entry':'item.fitted'}"));
+        row("a correction that points elsewhere", Code::CannotAmend, "with/replaces", corrected("{'replaces':'e2'}"));
+        row("a void without a reason", Code::BadValue, "reason",
+            "{'entry':'entry.voided'," + on + ",'voids':'e1','reason':' '}");
+    }
+    void everyRefusalNamesItsCodeItsKeyAndItsMend() {
+        QFETCH(QString, line);
+        QFETCH(Code, code);
+        QFETCH(QString, key);
+        const auto entry = entryFrom(std::string_view(line.toStdString()));
+        QVERIFY(!entry);
+        QCOMPARE(QByteArray(codeName(entry.error().code).data()), QByteArray(codeName(code).data()));
+        QCOMPARE(QString::fromStdString(entry.error().where.key), key);
+        QVERIFY(!entry.error().message.empty());
+        QVERIFY(!entry.error().mend.empty());
+    }
+
+    void aNameOf200CharactersIsANameInAnyScript() {
+        std::string name;
+        for (int i = 0; i < 200; ++i)
+            name += "Ж";
+        QVERIFY(entryFrom(nlohmann::json{{"entry", "balloon.entered"}, {"on", "2024-05-01"}, {"balloon", name}}));
+        QVERIFY(
+            !entryFrom(nlohmann::json{{"entry", "balloon.entered"}, {"on", "2024-05-01"}, {"balloon", name + "Ж"}}));
+    }
+
+    void jsonThatIsNestedWithoutEndIsRefusedWithoutEndingTheProgram() {
+        const std::string deep = std::string(200'000, '[') + std::string(200'000, ']');
+        QCOMPARE(strictJson(deep).error().code, Code::BadJson);
+        QCOMPARE(strictJson("{\"a\":" + deep + "}").error().code, Code::BadJson);
+        const auto nested = [](int levels) {
+            return std::string(std::size_t(levels), '[') + std::string(std::size_t(levels), ']');
+        };
+        QVERIFY(strictJson(nested(deepestJson)));
+        QVERIFY(!strictJson(nested(deepestJson + 1)));
+    }
+
+    void aLongListOfNamesTakesNoLongTime() {
+        nlohmann::json items = nlohmann::json::array();
+        for (int i = 0; i < 100'000; ++i)
+            items.push_back("item " + std::to_string(i));
+        QElapsedTimer timer;
+        timer.start();
+        QVERIFY(entryFrom(nlohmann::json{
+            {"entry", "programme.adopted"}, {"on", "2024-05-01"}, {"programme", "p"}, {"items", items}}));
+        QVERIFY(timer.elapsed() < 5'000);
+    }
+};
+
+QTEST_APPLESS_MAIN(EntryRefusalTest)
+#include "entry_refusal_test.moc"

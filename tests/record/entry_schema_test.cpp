@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/entry_json.h"
+#include "record/random_entries.h"
+
+#include <QFile>
+#include <QtTest>
+#include <nlohmann/json.hpp>
+#include <rapidcheck.h>
+#include <valijson/adapters/nlohmann_json_adapter.hpp>
+#include <valijson/schema.hpp>
+#include <valijson/schema_parser.hpp>
+#include <valijson/validator.hpp>
+
+#include <map>
+
+using namespace crownring;
+using nlohmann::json;
+
+namespace {
+
+class Schemas {
+public:
+    Schemas() {
+        for (const auto kind : kindNames()) {
+            QFile file(QString(CROWNRING_SOURCE_DIR "/assets/schema/%1.schema.json")
+                           .arg(QString::fromUtf8(kind.data(), qsizetype(kind.size()))));
+            if (!file.open(QIODevice::ReadOnly))
+                throw std::runtime_error("no schema of " + std::string(kind));
+            const auto document = json::parse(file.readAll().toStdString());
+            valijson::SchemaParser().populateSchema(valijson::adapters::NlohmannJsonAdapter(document),
+                                                    m_schemas[std::string(kind)]);
+        }
+    }
+    [[nodiscard]] bool accept(const json& object) const {
+        const auto schema = m_schemas.find(object.value("entry", ""));
+        return schema != m_schemas.end() &&
+               valijson::Validator().validate(schema->second, valijson::adapters::NlohmannJsonAdapter(object), nullptr);
+    }
+
+private:
+    std::map<std::string, valijson::Schema> m_schemas;
+};
+
+/// Values that a key is likely not to take, and some that it might.
+rc::Gen<json> oddValue() {
+    return rc::gen::exec([]() -> json {
+        return *rc::gen::elementOf(std::vector<json>{nullptr,
+                                                     true,
+                                                     false,
+                                                     0,
+                                                     1,
+                                                     -1,
+                                                     7,
+                                                     200,
+                                                     201,
+                                                     1000,
+                                                     1001,
+                                                     10'080,
+                                                     10'081,
+                                                     10'000'000'000,
+                                                     10'000'000'001,
+                                                     0.5,
+                                                     400.0,
+                                                     -60.5,
+                                                     1e12,
+                                                     2e12,
+                                                     "",
+                                                     " ",
+                                                     "x",
+                                                     "E1",
+                                                     "basket",
+                                                     "hard-landing",
+                                                     "Hard",
+                                                     "a\nb",
+                                                     "2024-02-29",
+                                                     "2024-13-01",
+                                                     "2016-05",
+                                                     "06:45Z",
+                                                     "6:45Z",
+                                                     std::string(64, 'a'),
+                                                     std::string(65, 'a'),
+                                                     std::string(200, 'x'),
+                                                     std::string(201, 'x'),
+                                                     std::string(64, '0'),
+                                                     json::array(),
+                                                     json::array({"E1"}),
+                                                     json::array({"E1", "E1"}),
+                                                     json::array({"E1", "B1"}),
+                                                     json::array({1}),
+                                                     json::array({""}),
+                                                     json::object(),
+                                                     json{{"minutes", 5}},
+                                                     json{{"minutes", nullptr}},
+                                                     json{{"minutes", -5}},
+                                                     json{{"hours", 5}},
+                                                     json{{"id", "x"}},
+                                                     json{{"note", nullptr}}});
+    });
+}
+
+std::string anyKeyOf(const json& object) {
+    std::vector<std::string> keys;
+    for (const auto& [key, value] : object.items())
+        keys.push_back(key);
+    return *rc::gen::elementOf(keys);
+}
+
+/// Does one thing to an entry that may make it wrong.
+void mutate(json& object) {
+    static const std::vector<std::string> keys = {
+        "id",          "time",       "by",         "note",       "item",
+        "kind",        "serial",     "type",       "made",       "brought_forward",
+        "balloon",     "title",      "operations", "place",      "minutes",
+        "landings",    "inflations", "kit",        "max_temp_c", "tethered",
+        "requirement", "clock",      "method",     "ref",        "programme",
+        "balloons",    "items",      "everything", "document",   "digest",
+        "quantity",    "value",      "held_at",    "unit",       "gore",
+        "row",         "event",      "replaces",   "with",       "voids",
+        "reason",      "spelt_wrong"};
+    switch (*rc::gen::inRange(0, 4)) {
+    case 0:
+        object.erase(anyKeyOf(object));
+        break;
+    case 1:
+        object[*rc::gen::elementOf(keys)] = *oddValue();
+        break;
+    default:
+        object[anyKeyOf(object)] = *oddValue();
+        break;
+    }
+}
+
+/// A schema cannot say which days exist, nor where the calendar begins.
+bool isADayThatDoesNotExist(const Problem& problem) { return problem.code == Code::BadDate; }
+
+}
+
+class EntrySchemaTest : public QObject {
+    Q_OBJECT
+private slots:
+    void whatTheRecordWritesFitsItsSchema() {
+        const Schemas schemas;
+        QVERIFY(rc::check("an entry of any kind", [&] {
+            const auto object = toJson(*random::anyEntry());
+            if (!schemas.accept(object))
+                RC_FAIL(object.dump());
+        }));
+    }
+
+    void theReaderTakesAnEntryExactlyWhenItsSchemaDoes() {
+        const Schemas schemas;
+        int taken = 0;
+        int refused = 0;
+        const auto ok = rc::check("an entry with up to three things changed", [&] {
+            auto object = toJson(*random::anyEntry());
+            for (int changes = *rc::gen::inRange(0, 4); changes > 0 && !object.empty(); --changes)
+                mutate(object);
+            const bool expected = object.contains("entry") && object["entry"].is_string() && schemas.accept(object);
+            const auto read = entryFrom(object);
+            if (read)
+                ++taken;
+            else
+                ++refused;
+            if (read.has_value() != expected && !(expected && isADayThatDoesNotExist(read.error())))
+                RC_FAIL((read ? std::string("the reader alone takes ")
+                              : text(read.error()) + " although its schema takes ") +
+                        object.dump());
+        });
+        QVERIFY(ok);
+        // Both answers must have been put to the test.
+        QVERIFY2(taken > 50 && refused > 50, qPrintable(QString("%1 taken, %2 refused").arg(taken).arg(refused)));
+    }
+
+    void schemasAreStandAloneAndRefuseUnknownKeys() {
+        for (const auto kind : kindNames()) {
+            QFile file(QString(CROWNRING_SOURCE_DIR "/assets/schema/%1.schema.json")
+                           .arg(QString::fromUtf8(kind.data(), qsizetype(kind.size()))));
+            QVERIFY(file.open(QIODevice::ReadOnly));
+            const auto schema = json::parse(file.readAll().toStdString());
+            QCOMPARE(schema.at("additionalProperties").get<bool>(), false);
+            QCOMPARE(schema.at("properties").at("entry").at("const").get<std::string>(), std::string(kind));
+            QVERIFY(schema.dump().find("\"$ref\":\"http") == std::string::npos);
+        }
+    }
+};
+
+QTEST_APPLESS_MAIN(EntrySchemaTest)
+#include "entry_schema_test.moc"

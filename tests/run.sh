@@ -1,0 +1,171 @@
+#!/bin/bash
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Runs every test of Crownring, from a fresh Debian 12 (as root: installs what is missing) or again in the same tree.
+#   tests/run.sh                         all steps, in order; stops at the first that fails
+#   tests/run.sh build zones             only these steps
+#   CROWNRING_FUZZ_SECONDS=3600 tests/run.sh fuzz
+set -euo pipefail
+
+root="$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)"
+cd "$root"
+logs="$root/build-test/logs"
+mkdir -p "$logs"
+
+export LC_ALL=C.UTF-8 QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
+unset DISPLAY WAYLAND_DISPLAY
+cores="$(nproc)"
+fuzz_seconds="${CROWNRING_FUZZ_SECONDS:-60}"
+
+# --- how a step runs: its output goes to a log; the end of it is shown when it fails -------------------------------
+
+step() {
+    local name="$1" began=$SECONDS
+    shift
+    printf '%-44s' "$name"
+    # Not in a condition: `set -e` must hold inside the step.
+    set +e
+    (set -e; "$@") >"$logs/step.log" 2>&1
+    local status=$?
+    set -e
+    cp "$logs/step.log" "$logs/${name//[^A-Za-z0-9]/-}.log"
+    if [ $status -ne 0 ]; then
+        printf 'FAILED after %d s\n' $((SECONDS - began))
+        tail -n 100 "$logs/step.log"
+        echo "tests/run.sh: the step '$name' failed; its whole output is in $logs/${name//[^A-Za-z0-9]/-}.log" >&2
+        exit 1
+    fi
+    printf '%5d s\n' $((SECONDS - began))
+}
+
+closing_lines() { sed -n '/tests passed/,$p' "$logs/step.log" | sed 's/^/    /'; }
+
+configure() {
+    local tree="$1"
+    shift
+    local launcher=()
+    if command -v ccache >/dev/null; then launcher=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache); fi
+    cmake -S "$root" -B "$root/$tree" -G Ninja "${launcher[@]}" "$@"
+}
+
+run_ctest() {
+    local tree="$1"
+    shift
+    ctest --test-dir "$root/$tree" --output-on-failure -j "$cores" --timeout 600 --no-tests=error "$@"
+}
+
+# --- a PostgreSQL cluster of our own: on a Unix socket in a temporary folder, gone at the end -----------------------
+
+cluster=""
+as_postgres() {
+    if [ "$(id -u)" -eq 0 ]; then runuser -u postgres -- "$@"; else "$@"; fi
+}
+postgres_bin=/usr/lib/postgresql/15/bin
+start_postgres() {
+    as_postgres "$postgres_bin/initdb" --pgdata "$cluster/data" --username postgres --auth trust --encoding UTF8 \
+        --no-locale --no-sync
+    as_postgres "$postgres_bin/pg_ctl" --pgdata "$cluster/data" --log "$cluster/log" --wait start \
+        --options "-c listen_addresses='' -c unix_socket_directories='$cluster' -c fsync=off"
+    as_postgres "$postgres_bin/createdb" --host "$cluster" --username postgres crownring
+}
+stop_postgres() {
+    if [ -z "$cluster" ]; then return; fi
+    as_postgres "$postgres_bin/pg_ctl" --pgdata "$cluster/data" --mode immediate stop >/dev/null 2>&1 || true
+    rm -rf "$cluster"
+}
+trap stop_postgres EXIT
+
+postgres() {
+    cluster="$(mktemp -d)"
+    if [ "$(id -u)" -eq 0 ]; then chown postgres "$cluster"; fi
+    step "PostgreSQL: a temporary cluster" start_postgres
+    export CROWNRING_TEST_POSTGRES="postgresql:///crownring?host=$cluster&user=postgres"
+}
+
+# --- the steps ------------------------------------------------------------------------------------------------------
+
+build_all() {
+    configure build-test -DCMAKE_BUILD_TYPE=RelWithDebInfo
+    cmake --build build-test
+}
+build() { step "build, warnings are errors" build_all; }
+
+zones() {
+    local zone
+    if [ -z "$cluster" ]; then postgres; fi
+    # The first zone runs every test; the others leave out what is slow or knows no time.
+    for zone in UTC America/New_York Pacific/Auckland; do
+        local choice=(--label-exclude 'slow|lint')
+        if [ "$zone" = UTC ]; then choice=(); fi
+        TZ="$zone" step "tests in $zone" run_ctest build-test "${choice[@]}"
+        closing_lines
+    done
+}
+
+sources() { find core app tests -name '*.h' -o -name '*.cpp' | sort; }
+check_scripts() { shellcheck app/run.sh app/install.sh tests/run.sh .ci/run; }
+check_format() { sources | xargs clang-format-14 --dry-run -Werror; }
+# Every source of core and app; the headers of the house are looked at through them.
+check_tidy() { run-clang-tidy-14 -quiet -p build-test -j "$cores" "^$root/(core|app)/.*\.cpp$"; }
+check_qml() { cmake --build build-test --target all_qmllint; }
+lint() {
+    step "shellcheck" check_scripts
+    step "clang-format" check_format
+    step "qmllint" check_qml
+    step "clang-tidy" check_tidy
+}
+
+build_sanitized() {
+    configure build-sanitize -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS_DEBUG="-O1 -g1" -DCROWNRING_SANITIZE=ON
+    cmake --build build-sanitize
+}
+sanitize() {
+    if [ -z "$cluster" ]; then postgres; fi
+    step "build with sanitizers" build_sanitized
+    export ASAN_OPTIONS=detect_stack_use_after_return=1:strict_string_checks=1
+    export LSAN_OPTIONS="suppressions=$root/tests/leaks_of_others.txt:print_suppressions=0"
+    export UBSAN_OPTIONS=print_stacktrace=1
+    TZ=UTC step "tests with sanitizers" run_ctest build-sanitize --label-exclude 'slow|lint'
+    closing_lines
+    unset ASAN_OPTIONS LSAN_OPTIONS UBSAN_OPTIONS
+}
+
+build_fuzzers() {
+    configure build-fuzz -DCMAKE_BUILD_TYPE=RelWithDebInfo -DCMAKE_C_COMPILER=clang-14 -DCMAKE_CXX_COMPILER=clang++-14 \
+        -DCROWNRING_FUZZ=ON
+    cmake --build build-fuzz
+}
+fuzz_one() {
+    local target="$1" found
+    found="$(mktemp -d)"
+    mkdir -p "$logs/findings"
+    "build-fuzz/tests/fuzz/${target}_fuzz" -max_total_time="$fuzz_seconds" -timeout=10 -rss_limit_mb=2560 -max_len=16384 \
+        -print_final_stats=1 -artifact_prefix="$logs/findings/$target-" "$found" "tests/fuzz/corpus/$target" \
+        >"$logs/fuzz-$target.log" 2>&1 || { tail -n 60 "$logs/fuzz-$target.log"; return 1; }
+    tail -n 12 "$logs/fuzz-$target.log"
+    rm -rf "$found"
+}
+fuzz_two() {
+    fuzz_one "$1" & local first=$!
+    fuzz_one "$2" & local second=$!
+    wait $first
+    wait $second
+}
+fuzz() {
+    step "build of the fuzz targets (clang)" build_fuzzers
+    step "fuzz: entry, programme, $fuzz_seconds s each" fuzz_two entry programme
+    step "fuzz: csv, igc, $fuzz_seconds s each" fuzz_two csv igc
+}
+
+app/install.sh build run test
+chosen=("$@")
+if [ $# -eq 0 ]; then chosen=(build zones lint sanitize fuzz); fi
+for each in "${chosen[@]}"; do
+    case "$each" in
+    build | zones | lint | sanitize | fuzz) "$each" ;;
+    *)
+        echo "tests/run.sh: no step '$each'; there are build zones lint sanitize fuzz" >&2
+        exit 2
+        ;;
+    esac
+done
+printf 'All steps passed in %d min %d s.\n' $((SECONDS / 60)) $((SECONDS % 60))

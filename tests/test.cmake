@@ -1,0 +1,14 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+#   crownring_test(NAME LABEL record SOURCES a_test.cpp LIBRARIES crownring_record …)
+# Each test is a Qt Test program without a window; RapidCheck is there for properties.
+function(crownring_test name)
+    cmake_parse_arguments(TEST "" "LABEL" "SOURCES;LIBRARIES" ${ARGN})
+    add_executable(${name} ${TEST_SOURCES})
+    # moc 6.4 cannot read the concepts of the standard library; as an older C++ it need not.
+    set_target_properties(${name} PROPERTIES AUTOMOC ON AUTOMOC_COMPILER_PREDEFINES OFF)
+    target_link_libraries(${name} PRIVATE ${TEST_LIBRARIES} Qt6::Test rapidcheck)
+    target_include_directories(${name} PRIVATE ${CMAKE_SOURCE_DIR}/tests)
+    target_compile_definitions(${name} PRIVATE CROWNRING_SOURCE_DIR="${CMAKE_SOURCE_DIR}")
+    add_test(NAME ${name} COMMAND ${name})
+    set_tests_properties(${name} PROPERTIES LABELS "${TEST_LABEL}" ENVIRONMENT "QT_QPA_PLATFORM=offscreen;RC_PARAMS=seed=20261125")
+endfunction()
