@@ -135,11 +135,13 @@ build_fuzzers() {
     cmake --build build-fuzz
 }
 fuzz_one() {
-    local target="$1" found
+    local target="$1" found corpora
     found="$(mktemp -d)"
+    corpora=("tests/fuzz/corpus/$target")
+    if [ "$target" = programme ]; then corpora+=(assets/programmes); fi
     mkdir -p "$logs/findings"
     "build-fuzz/tests/fuzz/${target}_fuzz" -max_total_time="$fuzz_seconds" -timeout=10 -rss_limit_mb=2560 -max_len=16384 \
-        -print_final_stats=1 -artifact_prefix="$logs/findings/$target-" "$found" "tests/fuzz/corpus/$target" \
+        -print_final_stats=1 -artifact_prefix="$logs/findings/$target-" "$found" "${corpora[@]}" \
         >"$logs/fuzz-$target.log" 2>&1 || { tail -n 60 "$logs/fuzz-$target.log"; return 1; }
     tail -n 12 "$logs/fuzz-$target.log"
     rm -rf "$found"

@@ -31,7 +31,7 @@ int run(const DueOptions& options, const Common& common) {
     Scope scope;
     if (!options.balloon.empty())
         scope.balloon = Registration(options.balloon);
-    scope.items.assign(options.items.begin(), options.items.end());
+    scope.items = std::vector<ItemId>(options.items.begin(), options.items.end());
     const auto list = due(*record, scope, *on);
     if (!list)
         return refuse(list.error());

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "balloon_model.h"
 
-#include <QStringList>
-
 #include "border.h"
 #include "due_model.h"
 #include "words.h"
+
+#include <QStringList>
 
 namespace crownring::screen {
 
@@ -13,16 +13,17 @@ BalloonLine balloonLine(const FleetSheet& sheet, const BalloonCard& card) {
     BalloonLine line;
     line.balloon = inward(card.balloon.text());
     line.title = inward(card.title);
-    QStringList flown{Words::hours(card.flown.minutes.value()),
-                      card.flights == 1 ? BalloonModel::tr("1 flight") : BalloonModel::tr("%1 flights").arg(card.flights)};
+    QStringList flown{Words::hours(card.flown.minutes.value()), card.flights == 1
+                                                                    ? BalloonModel::tr("1 flight")
+                                                                    : BalloonModel::tr("%1 flights").arg(card.flights)};
     if (card.lastFlight)
         flown += BalloonModel::tr("last %1").arg(inward(card.lastFlight->iso()));
     line.flown = flown.join(QStringLiteral(" · "));
     line.items = card.items == 1 ? BalloonModel::tr("1 item") : BalloonModel::tr("%1 items").arg(card.items);
     if (const auto* worst = sheet.worstOf(card.balloon)) {
-        line.worst = BalloonModel::tr("%1, %2 %3")
-                         .arg(inward(worst->requirement->title), Words::kind(worst->item->kind),
-                              inward(worst->item->id.text()));
+        line.worst =
+            BalloonModel::tr("%1, %2 %3")
+                .arg(inward(worst->requirement->title), Words::kind(worst->item->kind), inward(worst->item->id.text()));
         line.word = Words::standing(worst->state);
         line.left = DueTexts::left(*worst);
         line.standing = static_cast<int>(worst->state.standing);
@@ -39,23 +40,33 @@ QVariant BalloonModel::data(const QModelIndex& index, int role) const {
     const auto& line = m_lines[static_cast<std::size_t>(index.row())];
     switch (role) {
     case Qt::DisplayRole:
-    case BalloonRole: return line.balloon;
-    case TitleRole: return line.title;
-    case FlownRole: return line.flown;
-    case ItemsRole: return line.items;
-    case WorstRole: return line.worst;
-    case WordRole: return line.word;
-    case LeftRole: return line.left;
-    case StandingRole: return line.standing;
-    case UsedRole: return line.used;
-    default: return {};
+    case BalloonRole:
+        return line.balloon;
+    case TitleRole:
+        return line.title;
+    case FlownRole:
+        return line.flown;
+    case ItemsRole:
+        return line.items;
+    case WorstRole:
+        return line.worst;
+    case WordRole:
+        return line.word;
+    case LeftRole:
+        return line.left;
+    case StandingRole:
+        return line.standing;
+    case UsedRole:
+        return line.used;
+    default:
+        return {};
     }
 }
 
 QHash<int, QByteArray> BalloonModel::roleNames() const {
-    return {{BalloonRole, "balloon"}, {TitleRole, "title"}, {FlownRole, "flown"},       {ItemsRole, "items"},
-            {WorstRole, "worst"},     {WordRole, "word"},   {LeftRole, "left"},         {StandingRole, "standing"},
-            {UsedRole, "used"}};
+    return {{BalloonRole, "balloon"}, {TitleRole, "title"},       {FlownRole, "flown"},
+            {ItemsRole, "items"},     {WorstRole, "worst"},       {WordRole, "word"},
+            {LeftRole, "left"},       {StandingRole, "standing"}, {UsedRole, "used"}};
 }
 
 }

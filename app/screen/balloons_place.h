@@ -3,11 +3,11 @@
 
 /// The place Balloons: the register of balloons and of all items, with a search over both.
 
-#include <QObject>
-#include <QtQml/qqmlregistration.h>
-
 #include "balloon_model.h"
 #include "item_model.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 

@@ -8,14 +8,21 @@ QVariant ChoiceModel::data(const QModelIndex& index, int role) const {
         return {};
     const auto& choice = m_choices[static_cast<std::size_t>(index.row())];
     switch (role) {
-    case ValueRole: return choice.value;
+    case ValueRole:
+        return choice.value;
     case Qt::DisplayRole:
-    case LabelRole: return choice.label;
-    case DetailRole: return choice.detail;
-    case NumberRole: return choice.number;
-    case StandingRole: return choice.standing;
-    case ChosenRole: return choice.chosen;
-    default: return {};
+    case LabelRole:
+        return choice.label;
+    case DetailRole:
+        return choice.detail;
+    case NumberRole:
+        return choice.number;
+    case StandingRole:
+        return choice.standing;
+    case ChosenRole:
+        return choice.chosen;
+    default:
+        return {};
     }
 }
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "day.h"
 
+#include "border.h"
+#include "words.h"
+
 #include <QDate>
 #include <QJSEngine>
 #include <QLocale>
-
-#include "border.h"
-#include "words.h"
 
 namespace crownring::screen {
 

@@ -4,10 +4,10 @@
 /// The day that the whole screen answers for. Dates reach QML as ISO text only: a date that crosses into JavaScript
 /// becomes a moment there and may show the day before.
 
+#include "civil/civil_date.h"
+
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
-
-#include "civil/civil_date.h"
 
 class QJSEngine;
 class QQmlEngine;

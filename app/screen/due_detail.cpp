@@ -31,7 +31,9 @@ Choice limitLine(const DueRow& row, const LimitState& limit) {
 
 }
 
-DueDetail::DueDetail(QObject* parent) : QObject(parent) { connect(Fleet::current(), &Fleet::changed, this, &DueDetail::look); }
+DueDetail::DueDetail(QObject* parent) : QObject(parent) {
+    connect(Fleet::current(), &Fleet::changed, this, &DueDetail::look);
+}
 
 void DueDetail::setItem(const QString& item) { show(item, m_requirement); }
 void DueDetail::setRequirement(const QString& requirement) { show(m_item, requirement); }

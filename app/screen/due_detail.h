@@ -3,11 +3,11 @@
 
 /// One due row with everything behind it: the requirement, its source, each limit with what it counts from, and why.
 
-#include <QObject>
-#include <QtQml/qqmlregistration.h>
-
 #include "choice_model.h"
 #include "fleet.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 

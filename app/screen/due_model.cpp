@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "due_model.h"
 
+#include "border.h"
+#include "words.h"
+
 #include <QStringList>
 
 #include <algorithm>
-
-#include "border.h"
-#include "words.h"
 
 namespace crownring::screen {
 
@@ -32,31 +32,46 @@ QVariant DueModel::data(const QModelIndex& index, int role) const {
     if (row == nullptr)
         return {};
     switch (role) {
-    case ItemRole: return inward(row->item->id.text());
-    case KindRole: return Words::kind(row->item->kind);
-    case BalloonRole: return row->item->balloon ? inward(row->item->balloon->text()) : QString();
-    case WhereRole: return DueTexts::where(*row);
-    case RequirementRole: return inward(row->requirement->id.text());
+    case ItemRole:
+        return inward(row->item->id.text());
+    case KindRole:
+        return Words::kind(row->item->kind);
+    case BalloonRole:
+        return row->item->balloon ? inward(row->item->balloon->text()) : QString();
+    case WhereRole:
+        return DueTexts::where(*row);
+    case RequirementRole:
+        return inward(row->requirement->id.text());
     case Qt::DisplayRole:
-    case TitleRole: return inward(row->requirement->title);
-    case SourceRole: return inward(row->requirement->source);
-    case StandingRole: return static_cast<int>(row->state.standing);
-    case StandingWordRole: return Words::standing(row->state);
-    case UsedRole: return DueTexts::used(*row);
-    case LeftRole: return DueTexts::left(*row);
-    case DueRole: return DueTexts::due(*row);
-    case RemarkRole: return DueTexts::remark(*row);
-    case SpokenRole: return DueTexts::spoken(*row);
-    default: return {};
+    case TitleRole:
+        return inward(row->requirement->title);
+    case SourceRole:
+        return inward(row->requirement->source);
+    case StandingRole:
+        return static_cast<int>(row->state.standing);
+    case StandingWordRole:
+        return Words::standing(row->state);
+    case UsedRole:
+        return DueTexts::used(*row);
+    case LeftRole:
+        return DueTexts::left(*row);
+    case DueRole:
+        return DueTexts::due(*row);
+    case RemarkRole:
+        return DueTexts::remark(*row);
+    case SpokenRole:
+        return DueTexts::spoken(*row);
+    default:
+        return {};
     }
 }
 
 QHash<int, QByteArray> DueModel::roleNames() const {
-    return {{ItemRole, "item"},           {KindRole, "kind"},         {BalloonRole, "balloon"},
-            {WhereRole, "where"},         {TitleRole, "title"},       {RequirementRole, "requirement"},
-            {SourceRole, "source"},       {StandingRole, "standing"}, {StandingWordRole, "standingWord"},
-            {UsedRole, "used"},           {LeftRole, "left"},         {DueRole, "due"},
-            {RemarkRole, "remark"},       {SpokenRole, "spoken"}};
+    return {{ItemRole, "item"},     {KindRole, "kind"},         {BalloonRole, "balloon"},
+            {WhereRole, "where"},   {TitleRole, "title"},       {RequirementRole, "requirement"},
+            {SourceRole, "source"}, {StandingRole, "standing"}, {StandingWordRole, "standingWord"},
+            {UsedRole, "used"},     {LeftRole, "left"},         {DueRole, "due"},
+            {RemarkRole, "remark"}, {SpokenRole, "spoken"}};
 }
 
 void DueModel::show(Sheet sheet, const RowNumbers& numbers) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// A due list on the screen. Rows point into a sheet that the model keeps; texts are made when a row is drawn, so that a
-/// list of hundreds of thousands of rows costs no more than what is seen of it.
+/// A due list on the screen. Rows point into a sheet that the model keeps; texts are made when a row is drawn, so that
+/// a list of hundreds of thousands of rows costs no more than what is seen of it.
 
 #include "fleet.h"
 #include "list_base.h"

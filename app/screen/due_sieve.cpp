@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "due_sieve.h"
 
+#include "border.h"
+#include "words.h"
+
 #include <QStringList>
 
 #include <algorithm>
 #include <tuple>
-
-#include "border.h"
-#include "words.h"
 
 namespace crownring::screen {
 

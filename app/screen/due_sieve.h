@@ -4,13 +4,13 @@
 /// Which rows of a sheet a place shows, in which order, and how they spread over the horizon. Plain values in and out;
 /// runs off the GUI thread.
 
+#include "fleet.h"
+#include "horizon.h"
+
 #include <QString>
 
 #include <array>
 #include <optional>
-
-#include "fleet.h"
-#include "horizon.h"
 
 namespace crownring::screen {
 

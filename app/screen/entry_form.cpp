@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "entry_form.h"
 
-#include <algorithm>
-
 #include "acts/post.h"
 #include "border.h"
 #include "day.h"
@@ -12,6 +10,8 @@
 #include "record_desk.h"
 #include "sentences.h"
 #include "words.h"
+
+#include <algorithm>
 
 namespace crownring::screen {
 
@@ -198,7 +198,9 @@ void EntryForm::save() {
             emit changed();
             return;
         }
-        object = Json{{"entry", "entry.corrected"}, {"replaces", m_amends}, {"with", std::move(with)},
+        object = Json{{"entry", "entry.corrected"},
+                      {"replaces", m_amends},
+                      {"with", std::move(with)},
                       {"on", outward(Day::current()->today())}};
         if (const auto by = outward(m_fields.value("by")); !by.empty())
             (*object)["by"] = by;
@@ -213,9 +215,8 @@ void EntryForm::post(const Json& object) {
     m_saving = true;
     emit changed();
     const auto said = Sentences::of(*entry);
-    hear(RecordDesk::current()->ask(
-             [entry = *entry](Record& record) { return postOne(record, record, entry); }),
-         this, [this, said, by = m_fields.value("by")](const Results<Receipt>& answer) {
+    hear(RecordDesk::current()->ask([entry = *entry](Record& record) { return postOne(record, record, entry); }), this,
+         [this, said, by = m_fields.value("by")](const Results<Receipt>& answer) {
              m_saving = false;
              if (!answer)
                  return tell(answer.error());

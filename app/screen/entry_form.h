@@ -3,12 +3,12 @@
 
 /// A form that becomes one entry: a new one, the correction of one, or the void of one.
 
-#include <QObject>
-#include <QtQml/qqmlregistration.h>
-
 #include "form_field.h"
 #include "form_plan.h"
 #include "record/journal.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 
@@ -62,8 +62,8 @@ private:
 
     FormFields m_fields;
     std::string m_kind;
-    std::string m_amends;        ///< the entry that is corrected or voided
-    nlohmann::json m_before;     ///< what a corrected entry says now
+    std::string m_amends;    ///< the entry that is corrected or voided
+    nlohmann::json m_before; ///< what a corrected entry says now
     QString m_about;
     QString m_problem;
     bool m_saving = false;

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fleet.h"
 
-#include <QJSEngine>
-
-#include <algorithm>
-
 #include "acts/due.h"
 #include "day.h"
 #include "record_desk.h"
 #include "words.h"
+
+#include <QJSEngine>
+
+#include <algorithm>
 
 namespace crownring::screen {
 

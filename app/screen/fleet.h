@@ -4,6 +4,9 @@
 /// The whole fleet on the day asked: asked once of the record, then shared by all places. A sheet never changes; a new
 /// day or a new entry makes a new sheet.
 
+#include "registry/books.h"
+#include "rules/due_list.h"
+
 #include <QObject>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -11,9 +14,6 @@
 #include <memory>
 #include <unordered_map>
 #include <vector>
-
-#include "registry/books.h"
-#include "rules/due_list.h"
 
 class QJSEngine;
 class QQmlEngine;
@@ -27,9 +27,9 @@ struct FleetSheet {
     DueList due;
     std::vector<BalloonCard> balloons;
 
-    std::unordered_map<ItemId, RowNumbers> rowsOfItem;            ///< into due.rows, worst first
-    std::unordered_map<ItemId, const ItemFacts*> items;           ///< into due.items
-    std::unordered_map<Registration, RowNumbers> rowsOfBalloon;   ///< of what is fitted
+    std::unordered_map<ItemId, RowNumbers> rowsOfItem;          ///< into due.rows, worst first
+    std::unordered_map<ItemId, const ItemFacts*> items;         ///< into due.items
+    std::unordered_map<Registration, RowNumbers> rowsOfBalloon; ///< of what is fitted
     std::unordered_map<Registration, std::vector<const ItemFacts*>> itemsOfBalloon;
 
     /// The worst row that counts; null when there is none.

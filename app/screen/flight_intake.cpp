@@ -1,14 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "flight_intake.h"
 
-#include <QFile>
-#include <QFileInfo>
-#include <QStringList>
-#include <QtConcurrent>
-
-#include <algorithm>
-#include <map>
-
 #include "border.h"
 #include "day.h"
 #include "exchange/igc_flight.h"
@@ -18,6 +10,14 @@
 #include "record_desk.h"
 #include "sentences.h"
 #include "words.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QStringList>
+#include <QtConcurrent>
+
+#include <algorithm>
+#include <map>
 
 namespace crownring::screen {
 
@@ -40,17 +40,22 @@ bool isTrack(const QByteArray& bytes, const std::string& file) {
 
 QString fateText(ProposalState state) {
     switch (state) {
-    case ProposalState::New: return FlightIntake::tr("new");
-    case ProposalState::AlreadyLogged: return FlightIntake::tr("in the record already");
-    case ProposalState::TwiceInFile: return FlightIntake::tr("stands twice in the file");
-    case ProposalState::UnknownBalloon: return FlightIntake::tr("balloon not in the record");
+    case ProposalState::New:
+        return FlightIntake::tr("new");
+    case ProposalState::AlreadyLogged:
+        return FlightIntake::tr("in the record already");
+    case ProposalState::TwiceInFile:
+        return FlightIntake::tr("stands twice in the file");
+    case ProposalState::UnknownBalloon:
+        return FlightIntake::tr("balloon not in the record");
     }
     return {};
 }
 
 IntakeLine lineOf(const JudgedProposal& judged, int at) {
     const auto& proposal = judged.proposal;
-    const Entry entry{.id = {}, .on = proposal.on, .time = proposal.time, .by = {}, .note = {}, .body = proposal.flight};
+    const Entry entry{
+        .id = {}, .on = proposal.on, .time = proposal.time, .by = {}, .note = {}, .body = proposal.flight};
     IntakeLine line;
     line.line = proposal.line > 0 ? proposal.line : at + 1;
     line.on = inward(proposal.on.iso());
@@ -73,12 +78,18 @@ FlightIntake::Read FlightIntake::readFlights(const QByteArray& bytes, const std:
         auto track = previewTrack(text, file, choices.balloon);
         if (!track)
             return {.refused = track.error(), .flights = {}, .bad = {}, .open = {}, .remarks = {}};
-        return {.refused = {}, .flights = std::move(track->proposals), .bad = {}, .open = {},
+        return {.refused = {},
+                .flights = std::move(track->proposals),
+                .bad = {},
+                .open = {},
                 .remarks = std::move(track->remarks)};
     }
     auto log = previewFlightLog(text, file, choices);
-    return {.refused = std::move(log.refused), .flights = std::move(log.flights), .bad = std::move(log.badRows),
-            .open = std::move(log.open), .remarks = std::move(log.remarks)};
+    return {.refused = std::move(log.refused),
+            .flights = std::move(log.flights),
+            .bad = std::move(log.badRows),
+            .open = std::move(log.open),
+            .remarks = std::move(log.remarks)};
 }
 
 void FlightIntake::openFile(const QUrl& url) {
@@ -147,7 +158,9 @@ void FlightIntake::setTimesAreUtc(bool utc) {
     read();
 }
 
-bool FlightIntake::asks(OpenChoice choice) const { return std::find(m_open.begin(), m_open.end(), choice) != m_open.end(); }
+bool FlightIntake::asks(OpenChoice choice) const {
+    return std::find(m_open.begin(), m_open.end(), choice) != m_open.end();
+}
 
 QString FlightIntake::verb() const {
     return m_acceptable == 1 ? tr("Log this flight") : tr("Log these %1 flights").arg(m_acceptable);
@@ -218,7 +231,8 @@ void FlightIntake::take(std::vector<JudgedProposal> judged, const std::vector<Pr
         line.bad = true;
         lines.push_back(std::move(line));
     }
-    std::stable_sort(lines.begin(), lines.end(), [](const IntakeLine& a, const IntakeLine& b) { return a.line < b.line; });
+    std::stable_sort(lines.begin(), lines.end(),
+                     [](const IntakeLine& a, const IntakeLine& b) { return a.line < b.line; });
     m_rows.show(std::move(lines));
     m_acceptable = m_open.empty() ? counts[ProposalState::New] : 0;
     QStringList parts;
@@ -237,8 +251,8 @@ void FlightIntake::accept() {
     m_reading = true;
     emit changed();
     hear(RecordDesk::current()->ask([judged = m_judged, file = outward(m_file)](Record& record) {
-             return crownring::accept(record, record, judged, file);
-         }),
+        return crownring::accept(record, record, judged, file);
+    }),
          this, [this](const Results<Receipt>& receipt) {
              m_reading = false;
              if (!receipt) {

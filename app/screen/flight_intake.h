@@ -3,14 +3,14 @@
 
 /// Flights from a file: read, asked about where the file leaves something open, looked at, then accepted or not.
 
-#include <QObject>
-#include <QUrl>
-#include <QtQml/qqmlregistration.h>
-
 #include "acts/flight_import.h"
 #include "choice_model.h"
 #include "exchange/flight_log.h"
 #include "intake_model.h"
+
+#include <QObject>
+#include <QUrl>
+#include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 
@@ -74,7 +74,8 @@ signals:
 
 private:
     struct Read;
-    [[nodiscard]] static Read readFlights(const QByteArray& bytes, const std::string& file, const FlightLogChoices& choices);
+    [[nodiscard]] static Read readFlights(const QByteArray& bytes, const std::string& file,
+                                          const FlightLogChoices& choices);
     [[nodiscard]] bool asks(OpenChoice choice) const;
     void read();
     void judgeThem(const Read& read);

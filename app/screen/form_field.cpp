@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "form_field.h"
 
+#include "border.h"
+#include "civil/moment.h"
+#include "measure/duration_text.h"
+#include "words.h"
+
 #include <QLocale>
 #include <QStringList>
 #include <QVariantMap>
 
 #include <algorithm>
-
-#include "border.h"
-#include "civil/moment.h"
-#include "measure/duration_text.h"
-#include "words.h"
 
 namespace crownring::screen {
 
@@ -55,11 +55,16 @@ Result<std::optional<Json>> FormField::json() const {
         return Json(nullptr);
     switch (kind) {
     case Kind::Text:
-    case Kind::Choice: return Json(text);
-    case Kind::Check: return Json(true);
-    case Kind::Time: return timeFrom(text);
-    case Kind::Count: return countFrom(value.trimmed());
-    case Kind::Decimal: return decimalFrom(value.trimmed());
+    case Kind::Choice:
+        return Json(text);
+    case Kind::Check:
+        return Json(true);
+    case Kind::Time:
+        return timeFrom(text);
+    case Kind::Count:
+        return countFrom(value.trimmed());
+    case Kind::Decimal:
+        return decimalFrom(value.trimmed());
     case Kind::Date: {
         const auto date = CivilDate::parse(text);
         if (!date)
@@ -126,15 +131,23 @@ QVariant FormFields::data(const QModelIndex& index, int role) const {
         return {};
     const auto& field = m_fields[static_cast<std::size_t>(index.row())];
     switch (role) {
-    case KeyRole: return inward(field.key);
+    case KeyRole:
+        return inward(field.key);
     case Qt::DisplayRole:
-    case LabelRole: return field.label;
-    case HintRole: return field.hint;
-    case TypeRole: return static_cast<int>(field.kind);
-    case ValueRole: return field.value;
-    case RequiredRole: return field.required;
-    case ProblemRole: return field.problem;
-    case UnderstoodRole: return field.understood();
+    case LabelRole:
+        return field.label;
+    case HintRole:
+        return field.hint;
+    case TypeRole:
+        return static_cast<int>(field.kind);
+    case ValueRole:
+        return field.value;
+    case RequiredRole:
+        return field.required;
+    case ProblemRole:
+        return field.problem;
+    case UnderstoodRole:
+        return field.understood();
     case ChoicesRole: {
         const auto chosen = field.value.split(u'\n');
         QVariantList list;
@@ -144,7 +157,8 @@ QVariant FormFields::data(const QModelIndex& index, int role) const {
                                 {QStringLiteral("chosen"), chosen.contains(choice.value)}};
         return list;
     }
-    default: return {};
+    default:
+        return {};
     }
 }
 
@@ -159,9 +173,7 @@ QString FormFields::value(std::string_view key) const {
     return at == m_fields.end() ? QString() : at->value;
 }
 
-void FormFields::told(std::size_t row) {
-    emit dataChanged(index(static_cast<int>(row)), index(static_cast<int>(row)));
-}
+void FormFields::told(std::size_t row) { emit dataChanged(index(static_cast<int>(row)), index(static_cast<int>(row))); }
 
 void FormFields::setValue(int row, const QString& value) {
     auto& field = m_fields[static_cast<std::size_t>(row)];

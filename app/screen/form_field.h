@@ -3,10 +3,10 @@
 
 /// One field of a form: what is asked, how it is typed, what was understood, what is wrong with it.
 
-#include <nlohmann/json.hpp>
-
 #include "choice_model.h"
 #include "problem/problem.h"
+
+#include <nlohmann/json.hpp>
 
 namespace crownring::screen {
 
@@ -31,7 +31,7 @@ struct FormField {
     QString value; ///< of `Several`: the values, each on its line
     std::vector<Choice> choices;
     bool required = false;
-    bool unknownAllowed = false; ///< "?" says that nobody knows: null in the entry
+    bool unknownAllowed = false;  ///< "?" says that nobody knows: null in the entry
     bool onlyWhenTouched = false; ///< left out of the entry while it is as it was proposed
     bool touched = false;
     QString problem;

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "form_plan.h"
 
-#include <algorithm>
-#include <array>
-
 #include "border.h"
 #include "rules/programme.h"
 #include "words.h"
+
+#include <algorithm>
+#include <array>
 
 namespace crownring::screen {
 
@@ -74,29 +74,30 @@ Fields flightFields(const FormSubject& subject, const FleetSheet& sheet) {
     auto landings = field("landings", FormPlan::tr("Landings"), Kind::Count);
     auto inflations = field("inflations", FormPlan::tr("Inflations"), Kind::Count);
     landings.value = inflations.value = QStringLiteral("1");
-    return {choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon),
-            field("minutes", FormPlan::tr("Time in service"), Kind::Duration, true,
-                  FormPlan::tr("1:05, 65 min or 1.1 h")),
-            landings,
-            inflations,
-            field("time", FormPlan::tr("Time (UTC)"), Kind::Time, false, FormPlan::tr("HH:MM; may stay empty")),
-            field("max_temp_c", FormPlan::tr("Highest envelope temperature, °C"), Kind::Decimal),
-            field("tethered", FormPlan::tr("Tethered"), Kind::Check),
-            kitField};
+    return {
+        choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon),
+        field("minutes", FormPlan::tr("Time in service"), Kind::Duration, true, FormPlan::tr("1:05, 65 min or 1.1 h")),
+        landings,
+        inflations,
+        field("time", FormPlan::tr("Time (UTC)"), Kind::Time, false, FormPlan::tr("HH:MM; may stay empty")),
+        field("max_temp_c", FormPlan::tr("Highest envelope temperature, °C"), Kind::Decimal),
+        field("tethered", FormPlan::tr("Tethered"), Kind::Check),
+        kitField};
 }
 
 Fields itemFields(const FormSubject& subject) {
     std::vector<Choice> kinds;
     for (int at = 0; at < itemKindCount; ++at)
         kinds.push_back(plain(inward(itemKindName(static_cast<ItemKind>(at))), Words::kind(static_cast<ItemKind>(at))));
-    Fields fields{field("item", FormPlan::tr("Name of the item"), Kind::Text, true,
-                        FormPlan::tr("As you call it: ENV-101. It stays for good.")),
-                  choice("kind", FormPlan::tr("Kind"), kinds, {}),
-                  field("serial", FormPlan::tr("Serial number"), Kind::Text),
-                  field("type", FormPlan::tr("Type"), Kind::Text),
-                  field("made", FormPlan::tr("Made"), Kind::Made, false, FormPlan::tr("YYYY-MM-DD, or YYYY-MM as stamped"))};
-    add(fields, clockFields("brought_forward",
-                            FormPlan::tr("Brought forward at the start of that day. Empty: new. A ? : nobody knows."), true));
+    Fields fields{
+        field("item", FormPlan::tr("Name of the item"), Kind::Text, true,
+              FormPlan::tr("As you call it: ENV-101. It stays for good.")),
+        choice("kind", FormPlan::tr("Kind"), kinds, {}), field("serial", FormPlan::tr("Serial number"), Kind::Text),
+        field("type", FormPlan::tr("Type"), Kind::Text),
+        field("made", FormPlan::tr("Made"), Kind::Made, false, FormPlan::tr("YYYY-MM-DD, or YYYY-MM as stamped"))};
+    add(fields,
+        clockFields("brought_forward",
+                    FormPlan::tr("Brought forward at the start of that day. Empty: new. A ? : nobody knows."), true));
     fields.front().value = inward(subject.item);
     return fields;
 }
@@ -107,7 +108,8 @@ Fields doneFields(const FormSubject& subject, const FleetSheet& sheet) {
                          subject.requirement),
                   choice("method", FormPlan::tr("Method"), FormPlan::methods(sheet, subject.requirement), {}, false),
                   field("ref", FormPlan::tr("Reference on the paper"), Kind::Text)};
-    add(fields, clockFields("clock", FormPlan::tr("Only where the paper states the clock; else it is computed."), false));
+    add(fields,
+        clockFields("clock", FormPlan::tr("Only where the paper states the clock; else it is computed."), false));
     return fields;
 }
 
@@ -115,8 +117,9 @@ Fields eventFields(const FormSubject& subject, const FleetSheet& sheet) {
     std::vector<Choice> events;
     for (const char* each : {"hard-landing", "wire-contact", "over-temperature", "immersion", "dragged", "fire"})
         events.push_back(plain(QLatin1String(each), Words::event(each)));
-    return {subject.item.empty() ? choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon)
-                                 : choice("item", FormPlan::tr("Item"), FormPlan::items(sheet, {}), subject.item),
+    return {subject.item.empty()
+                ? choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon)
+                : choice("item", FormPlan::tr("Item"), FormPlan::items(sheet, {}), subject.item),
             choice("event", FormPlan::tr("What happened"), events, {})};
 }
 
@@ -151,7 +154,8 @@ std::vector<FormField> FormPlan::fields(std::string_view kind, const FormSubject
     else if (kind == "item.fitted")
         fields = {choice("balloon", tr("Balloon"), balloons(sheet), subject.balloon),
                   choice("item", tr("Item"), itemsNotOn(sheet, subject.balloon), subject.item),
-                  field("place", tr("Place on the balloon"), Kind::Text, false, tr("cylinder 1, left burner … may stay empty"))};
+                  field("place", tr("Place on the balloon"), Kind::Text, false,
+                        tr("cylinder 1, left burner … may stay empty"))};
     else if (kind == "item.removed")
         fields = {choice("balloon", tr("Balloon"), balloons(sheet), subject.balloon),
                   choice("item", tr("Item"), items(sheet, subject.balloon), subject.item)};
@@ -163,10 +167,13 @@ std::vector<FormField> FormPlan::fields(std::string_view kind, const FormSubject
         fields = adoptFields(subject, sheet);
     else if (kind == "reading.taken")
         fields = {choice("item", tr("Item"), items(sheet, subject.balloon), subject.item),
-                  field("quantity", tr("Quantity"), Kind::Text, true), field("value", tr("Value"), Kind::Decimal),
+                  field("quantity", tr("Quantity"), Kind::Text, true),
+                  field("value", tr("Value"), Kind::Decimal),
                   field("held_at", tr("Load that was held"), Kind::Decimal, false, tr("Instead of a value")),
-                  field("unit", tr("Unit"), Kind::Text, true),  field("gore", tr("Gore"), Kind::Count),
-                  field("row", tr("Panel row"), Kind::Count),   field("method", tr("Method"), Kind::Text)};
+                  field("unit", tr("Unit"), Kind::Text, true),
+                  field("gore", tr("Gore"), Kind::Count),
+                  field("row", tr("Panel row"), Kind::Count),
+                  field("method", tr("Method"), Kind::Text)};
     else if (kind == "entry.voided")
         fields = {field("reason", tr("Why"), Kind::Text, true)};
 
@@ -177,31 +184,47 @@ std::vector<FormField> FormPlan::fields(std::string_view kind, const FormSubject
 }
 
 bool FormPlan::known(std::string_view kind) {
-    constexpr std::array kinds{"flight.logged",    "balloon.entered", "item.entered",      "item.fitted",   "item.removed",
-                               "requirement.done", "event.reported",  "programme.adopted", "reading.taken", "entry.voided"};
+    constexpr std::array kinds{"flight.logged", "balloon.entered",  "item.entered",   "item.fitted",
+                               "item.removed",  "requirement.done", "event.reported", "programme.adopted",
+                               "reading.taken", "entry.voided"};
     return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
 }
 
 QString FormPlan::title(std::string_view kind) {
-    if (kind == "flight.logged") return tr("Log a flight");
-    if (kind == "balloon.entered") return tr("Enter a balloon");
-    if (kind == "item.entered") return tr("Enter an item");
-    if (kind == "item.fitted") return tr("Fit an item");
-    if (kind == "item.removed") return tr("Remove an item");
-    if (kind == "requirement.done") return tr("Requirement done");
-    if (kind == "event.reported") return tr("Report an event");
-    if (kind == "programme.adopted") return tr("Adopt a programme");
-    if (kind == "reading.taken") return tr("Enter a reading");
-    if (kind == "entry.voided") return tr("Void an entry");
+    if (kind == "flight.logged")
+        return tr("Log a flight");
+    if (kind == "balloon.entered")
+        return tr("Enter a balloon");
+    if (kind == "item.entered")
+        return tr("Enter an item");
+    if (kind == "item.fitted")
+        return tr("Fit an item");
+    if (kind == "item.removed")
+        return tr("Remove an item");
+    if (kind == "requirement.done")
+        return tr("Requirement done");
+    if (kind == "event.reported")
+        return tr("Report an event");
+    if (kind == "programme.adopted")
+        return tr("Adopt a programme");
+    if (kind == "reading.taken")
+        return tr("Enter a reading");
+    if (kind == "entry.voided")
+        return tr("Void an entry");
     return {};
 }
 
 QString FormPlan::verb(std::string_view kind) {
-    if (kind == "flight.logged") return tr("Log the flight");
-    if (kind == "item.fitted") return tr("Fit it");
-    if (kind == "item.removed") return tr("Remove it");
-    if (kind == "programme.adopted") return tr("Adopt it");
-    if (kind == "entry.voided") return tr("Void it");
+    if (kind == "flight.logged")
+        return tr("Log the flight");
+    if (kind == "item.fitted")
+        return tr("Fit it");
+    if (kind == "item.removed")
+        return tr("Remove it");
+    if (kind == "programme.adopted")
+        return tr("Adopt it");
+    if (kind == "entry.voided")
+        return tr("Void it");
     return tr("Enter it");
 }
 
@@ -249,9 +272,8 @@ std::vector<Choice> FormPlan::requirements(const FleetSheet& sheet, const std::s
 
 std::vector<Choice> FormPlan::methods(const FleetSheet& sheet, const std::string& requirement) {
     std::vector<Choice> choices;
-    const auto row = std::find_if(sheet.due.rows.begin(), sheet.due.rows.end(), [&](const DueRow& each) {
-        return each.requirement->id.text() == requirement;
-    });
+    const auto row = std::find_if(sheet.due.rows.begin(), sheet.due.rows.end(),
+                                  [&](const DueRow& each) { return each.requirement->id.text() == requirement; });
     if (row != sheet.due.rows.end())
         for (const auto& [method, months] : row->requirement->byMethod)
             choices.push_back(plain(inward(method), tr("%1 (next in %2)").arg(inward(method), Words::months(months))));

@@ -3,10 +3,10 @@
 
 /// Which fields each act asks for. A plan is plain data; the form checks and posts it, QML draws it.
 
-#include <QCoreApplication>
-
 #include "fleet.h"
 #include "form_field.h"
+
+#include <QCoreApplication>
 
 namespace crownring::screen {
 

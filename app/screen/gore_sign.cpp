@@ -112,10 +112,10 @@ QPainterPath goreOutline(const QRectF& area) {
     const double reach = area.width() * 0.66;
     QPainterPath path;
     path.moveTo(x, area.top());
-    path.cubicTo(QPointF(x + reach, area.top() + area.height() * 0.26), QPointF(x + reach, area.top() + area.height() * 0.64),
-                 QPointF(x, area.bottom()));
-    path.cubicTo(QPointF(x - reach, area.top() + area.height() * 0.64), QPointF(x - reach, area.top() + area.height() * 0.26),
-                 QPointF(x, area.top()));
+    path.cubicTo(QPointF(x + reach, area.top() + area.height() * 0.26),
+                 QPointF(x + reach, area.top() + area.height() * 0.64), QPointF(x, area.bottom()));
+    path.cubicTo(QPointF(x - reach, area.top() + area.height() * 0.64),
+                 QPointF(x - reach, area.top() + area.height() * 0.26), QPointF(x, area.top()));
     path.closeSubpath();
     return path;
 }
@@ -130,12 +130,24 @@ void drawGore(QPainter& painter, const QRectF& area, Standing standing, double u
         fill(painter, lens, box, used < 0 ? 0 : used, tone);
         painter.strokePath(lens, QPen(tone, line));
         break;
-    case Standing::Nearing: drawNearing(painter, lens, box, used, tone, line); break;
-    case Standing::Tolerance: drawTolerance(painter, lens, box, tone, line); break;
-    case Standing::Lapsed: drawLapsed(painter, lens, box, tone, line); break;
-    case Standing::Spent: drawSpent(painter, lens, box, tone, line); break;
-    case Standing::Unproven: drawUnproven(painter, lens, box, tone, line); break;
-    case Standing::Closed: drawClosed(painter, box, tone, line); break;
+    case Standing::Nearing:
+        drawNearing(painter, lens, box, used, tone, line);
+        break;
+    case Standing::Tolerance:
+        drawTolerance(painter, lens, box, tone, line);
+        break;
+    case Standing::Lapsed:
+        drawLapsed(painter, lens, box, tone, line);
+        break;
+    case Standing::Spent:
+        drawSpent(painter, lens, box, tone, line);
+        break;
+    case Standing::Unproven:
+        drawUnproven(painter, lens, box, tone, line);
+        break;
+    case Standing::Closed:
+        drawClosed(painter, box, tone, line);
+        break;
     }
 }
 

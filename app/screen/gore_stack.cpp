@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gore_stack.h"
 
+#include "gore_sign.h"
+
 #include <QPainter>
 
 #include <algorithm>
 #include <numeric>
-
-#include "gore_sign.h"
 
 namespace crownring::screen {
 
@@ -44,8 +44,8 @@ void GoreStack::paint(QPainter* painter) {
     const double left = (width() - inRow * (signWidth + gap) + gap) / 2;
     for (qsizetype standing = 0; standing < signs.size() && standing < m_tones.size(); ++standing)
         for (int n = 0; n < signs[standing]; ++n, ++at) {
-            const QRectF area(left + (at % across) * (signWidth + gap), height() - (at / across + 1) * (signHeight + gap) + gap,
-                              signWidth, signHeight);
+            const QRectF area(left + (at % across) * (signWidth + gap),
+                              height() - (at / across + 1) * (signHeight + gap) + gap, signWidth, signHeight);
             drawGore(*painter, area, static_cast<Standing>(standing), 0.4, m_tones[standing]);
         }
 }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "horizon.h"
 
-#include <algorithm>
-
 #include "words.h"
+
+#include <algorithm>
 
 namespace crownring::screen {
 

@@ -7,11 +7,11 @@
 /// forecast of use, so it stands in the lane "by use", ordered by what is left. When rows carry a projection (p10, p50,
 /// p90), `calendarBin` is where its p50 enters.
 
+#include "rules/due_list.h"
+
 #include <array>
 #include <cstdint>
 #include <optional>
-
-#include "rules/due_list.h"
 
 namespace crownring::screen {
 
@@ -23,7 +23,8 @@ inline constexpr int calendarBins = LaterBin + 1;
 
 /// Upper ends of the bins of hours left, in minutes. The first bin is "nothing left", the last but one "more".
 inline constexpr std::array<std::int64_t, 6> useSteps{5 * 60, 10 * 60, 25 * 60, 50 * 60, 100 * 60, 200 * 60};
-inline constexpr int useBins = static_cast<int>(useSteps.size()) + 3; ///< used up, the steps, more, landings and inflations
+inline constexpr int useBins =
+    static_cast<int>(useSteps.size()) + 3; ///< used up, the steps, more, landings and inflations
 
 struct Place {
     bool byUse = false;

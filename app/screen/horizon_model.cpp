@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "horizon_model.h"
 
+#include "border.h"
+#include "words.h"
+
 #include <QLocale>
 #include <QStringList>
 
 #include <algorithm>
 #include <numeric>
-
-#include "border.h"
-#include "words.h"
 
 namespace crownring::screen {
 
@@ -18,7 +18,8 @@ QString tallyText(const Tally& tally) {
     QStringList parts;
     for (int standing = 0; standing < standingCount; ++standing)
         if (const int n = tally[static_cast<std::size_t>(standing)]; n > 0)
-            parts += HorizonModel::tr("%1 %2").arg(QString::number(n), Words::standing(static_cast<Standing>(standing)));
+            parts +=
+                HorizonModel::tr("%1 %2").arg(QString::number(n), Words::standing(static_cast<Standing>(standing)));
     return parts.isEmpty() ? HorizonModel::tr("nothing") : parts.join(QStringLiteral(", "));
 }
 
@@ -45,15 +46,23 @@ QVariant HorizonModel::data(const QModelIndex& index, int role) const {
         return {};
     const auto& bin = m_bins[static_cast<std::size_t>(index.row())];
     switch (role) {
-    case BinRole: return bin.number;
+    case BinRole:
+        return bin.number;
     case Qt::DisplayRole:
-    case LabelRole: return bin.label;
-    case MonthRole: return bin.month;
-    case TallyRole: return QVariant::fromValue(QList<int>(bin.tally.begin(), bin.tally.end()));
-    case TotalRole: return bin.total();
-    case SpokenRole: return bin.spoken;
-    case ZoneRole: return bin.zone;
-    default: return {};
+    case LabelRole:
+        return bin.label;
+    case MonthRole:
+        return bin.month;
+    case TallyRole:
+        return QVariant::fromValue(QList<int>(bin.tally.begin(), bin.tally.end()));
+    case TotalRole:
+        return bin.total();
+    case SpokenRole:
+        return bin.spoken;
+    case ZoneRole:
+        return bin.zone;
+    default:
+        return {};
     }
 }
 

@@ -3,10 +3,10 @@
 
 /// One lane of the horizon: its bins with how many rows of each standing stand in them.
 
-#include <QList>
-
 #include "horizon.h"
 #include "list_base.h"
+
+#include <QList>
 
 namespace crownring::screen {
 
@@ -20,9 +20,9 @@ class HorizonModel : public ListBase {
 public:
     enum Role {
         BinRole = Qt::UserRole + 1,
-        LabelRole,  ///< "overdue", "30 Nov", "≤ 10 h"
-        MonthRole,  ///< "Dec" where a month begins, with the year in January; else empty
-        TallyRole,  ///< list of numbers, by standing
+        LabelRole, ///< "overdue", "30 Nov", "≤ 10 h"
+        MonthRole, ///< "Dec" where a month begins, with the year in January; else empty
+        TallyRole, ///< list of numbers, by standing
         TotalRole,
         SpokenRole, ///< "week from 2026-11-30: 2 lapsed, 5 clear"
         ZoneRole,   ///< true for the bins that are no week: no proof, overdue, later

@@ -8,19 +8,26 @@ QVariant IntakeModel::data(const QModelIndex& index, int role) const {
         return {};
     const auto& line = m_lines[static_cast<std::size_t>(index.row())];
     switch (role) {
-    case LineRole: return line.line;
-    case OnRole: return line.on;
+    case LineRole:
+        return line.line;
+    case OnRole:
+        return line.on;
     case Qt::DisplayRole:
-    case TextRole: return line.text;
-    case FateRole: return line.fate;
-    case TakenRole: return line.taken;
-    case BadRole: return line.bad;
-    default: return {};
+    case TextRole:
+        return line.text;
+    case FateRole:
+        return line.fate;
+    case TakenRole:
+        return line.taken;
+    case BadRole:
+        return line.bad;
+    default:
+        return {};
     }
 }
 
 QHash<int, QByteArray> IntakeModel::roleNames() const {
-    return {{LineRole, "line"}, {OnRole, "day"},       {TextRole, "says"},
+    return {{LineRole, "line"}, {OnRole, "day"},      {TextRole, "says"},
             {FateRole, "fate"}, {TakenRole, "taken"}, {BadRole, "bad"}};
 }
 

@@ -12,7 +12,7 @@ struct IntakeLine {
     int part = 0; ///< several problems of one line
     QString on;
     QString text;
-    QString fate;  ///< "new", "in the record already", "cannot be read" …
+    QString fate; ///< "new", "in the record already", "cannot be read" …
     bool taken = false;
     bool bad = false;
     [[nodiscard]] bool sameAs(const IntakeLine& other) const { return line == other.line && part == other.part; }

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "item_model.h"
 
-#include <QStringList>
-
 #include "border.h"
 #include "due_model.h"
 #include "words.h"
+
+#include <QStringList>
 
 namespace crownring::screen {
 
@@ -21,7 +21,9 @@ ItemLine itemLine(const FleetSheet& sheet, const ItemFacts& item, bool onBalloon
     if (item.made)
         about += ItemModel::tr("made %1").arg(inward(item.made->iso()));
     line.about = about.join(QStringLiteral(" · "));
-    line.where = onBalloon ? inward(item.place) : item.balloon ? inward(item.balloon->text()) : ItemModel::tr("in the pool");
+    line.where = onBalloon      ? inward(item.place)
+                 : item.balloon ? inward(item.balloon->text())
+                                : ItemModel::tr("in the pool");
     line.clock = Words::figures(item.clock);
     if (const auto* worst = sheet.worstOf(item.id)) {
         line.title = inward(worst->requirement->title);
@@ -41,23 +43,34 @@ QVariant ItemModel::data(const QModelIndex& index, int role) const {
     const auto& line = m_lines[static_cast<std::size_t>(index.row())];
     switch (role) {
     case Qt::DisplayRole:
-    case ItemRole: return line.item;
-    case KindRole: return line.kind;
-    case AboutRole: return line.about;
-    case WhereRole: return line.where;
-    case ClockRole: return line.clock;
-    case TitleRole: return line.title;
-    case WordRole: return line.word;
-    case LeftRole: return line.left;
-    case StandingRole: return line.standing;
-    case UsedRole: return line.used;
-    default: return {};
+    case ItemRole:
+        return line.item;
+    case KindRole:
+        return line.kind;
+    case AboutRole:
+        return line.about;
+    case WhereRole:
+        return line.where;
+    case ClockRole:
+        return line.clock;
+    case TitleRole:
+        return line.title;
+    case WordRole:
+        return line.word;
+    case LeftRole:
+        return line.left;
+    case StandingRole:
+        return line.standing;
+    case UsedRole:
+        return line.used;
+    default:
+        return {};
     }
 }
 
 QHash<int, QByteArray> ItemModel::roleNames() const {
-    return {{ItemRole, "item"},   {KindRole, "kind"},   {AboutRole, "about"}, {WhereRole, "where"},
-            {ClockRole, "clock"}, {TitleRole, "title"}, {WordRole, "word"},   {LeftRole, "left"},
+    return {{ItemRole, "item"},         {KindRole, "kind"},   {AboutRole, "about"}, {WhereRole, "where"},
+            {ClockRole, "clock"},       {TitleRole, "title"}, {WordRole, "word"},   {LeftRole, "left"},
             {StandingRole, "standing"}, {UsedRole, "used"}};
 }
 

@@ -11,10 +11,10 @@ namespace crownring::screen {
 struct ItemLine {
     QString item;
     QString kind;
-    QString about;   ///< type, serial number, made
-    QString where;   ///< place on the balloon, the balloon, or the pool
+    QString about; ///< type, serial number, made
+    QString where; ///< place on the balloon, the balloon, or the pool
     QString clock;
-    QString title;   ///< what is worst
+    QString title; ///< what is worst
     QString word;
     QString left;
     int standing = -1;

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "journal_model.h"
 
-#include <QStringList>
-
 #include "border.h"
 #include "sentences.h"
+
+#include <QStringList>
 
 namespace crownring::screen {
 
@@ -27,33 +27,45 @@ QVariant JournalModel::data(const QModelIndex& index, int role) const {
     const auto& row = m_lines[static_cast<std::size_t>(index.row())];
     const auto& entry = row.now();
     switch (role) {
-    case EntryRole: return inward(entry.id.text());
-    case NumberRole: return QVariant::fromValue(static_cast<qlonglong>(row.line.number));
-    case OnRole: return onText(entry);
-    case KindRole: return Sentences::kind(kindName(entry.body));
+    case EntryRole:
+        return inward(entry.id.text());
+    case NumberRole:
+        return QVariant::fromValue(static_cast<qlonglong>(row.line.number));
+    case OnRole:
+        return onText(entry);
+    case KindRole:
+        return Sentences::kind(kindName(entry.body));
     case Qt::DisplayRole:
-    case SentenceRole: return Sentences::of(entry);
-    case ByRole: return inward(entry.by);
-    case NoteRole: return inward(entry.note);
-    case RecordedRole: return inward(row.line.recordedAt);
-    case StateRole: return row.line.voided ? tr("voided") : row.line.current ? tr("corrected") : QString();
-    case VoidedRole: return row.line.voided;
-    case AmendableRole: return !row.line.voided && !amends(entry);
+    case SentenceRole:
+        return Sentences::of(entry);
+    case ByRole:
+        return inward(entry.by);
+    case NoteRole:
+        return inward(entry.note);
+    case RecordedRole:
+        return inward(row.line.recordedAt);
+    case StateRole:
+        return row.line.voided ? tr("voided") : row.line.current ? tr("corrected") : QString();
+    case VoidedRole:
+        return row.line.voided;
+    case AmendableRole:
+        return !row.line.voided && !amends(entry);
     case SpokenRole: {
         QStringList parts{onText(entry), Sentences::of(entry)};
         if (row.line.voided)
             parts += tr("voided");
         return parts.join(QStringLiteral(": "));
     }
-    default: return {};
+    default:
+        return {};
     }
 }
 
 QHash<int, QByteArray> JournalModel::roleNames() const {
-    return {{EntryRole, "entry"},       {NumberRole, "number"}, {OnRole, "day"},
-            {KindRole, "kind"},         {SentenceRole, "sentence"}, {ByRole, "by"},
-            {NoteRole, "note"},         {RecordedRole, "recorded"}, {StateRole, "change"},
-            {VoidedRole, "voided"},     {AmendableRole, "amendable"}, {SpokenRole, "spoken"}};
+    return {{EntryRole, "entry"},   {NumberRole, "number"},       {OnRole, "day"},
+            {KindRole, "kind"},     {SentenceRole, "sentence"},   {ByRole, "by"},
+            {NoteRole, "note"},     {RecordedRole, "recorded"},   {StateRole, "change"},
+            {VoidedRole, "voided"}, {AmendableRole, "amendable"}, {SpokenRole, "spoken"}};
 }
 
 void JournalModel::show(const std::vector<JournalLine>& lines) {

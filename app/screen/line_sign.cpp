@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "line_sign.h"
 
+#include "gore_sign.h"
+
 #include <QPainter>
 #include <QPainterPath>
 
 #include <cmath>
 #include <numbers>
-
-#include "gore_sign.h"
 
 namespace crownring::screen {
 
@@ -68,9 +68,12 @@ QPainterPath moonShape() {
 QPainterPath pathOf(LineSign::Shape shape) {
     QPainterPath path;
     switch (shape) {
-    case LineSign::None: break;
-    case LineSign::Next: return horizonShape();
-    case LineSign::Balloons: return balloonShape();
+    case LineSign::None:
+        break;
+    case LineSign::Next:
+        return horizonShape();
+    case LineSign::Balloons:
+        return balloonShape();
     case LineSign::Rules:
         polyline(path, {{5, 3}, {15, 3}, {19, 7}, {19, 21}, {5, 21}, {5, 3}});
         polyline(path, {{8, 9}, {16, 9}});
@@ -87,15 +90,23 @@ QPainterPath pathOf(LineSign::Shape shape) {
         path.addEllipse(QPointF(10, 10), 6.5, 6.5);
         polyline(path, {{15, 15}, {21, 21}});
         break;
-    case LineSign::Sun: return sunShape();
-    case LineSign::Moon: return moonShape();
-    case LineSign::Back: polyline(path, {{14.5, 5}, {7.5, 12}, {14.5, 19}}); break;
-    case LineSign::Forward: polyline(path, {{9.5, 5}, {16.5, 12}, {9.5, 19}}); break;
+    case LineSign::Sun:
+        return sunShape();
+    case LineSign::Moon:
+        return moonShape();
+    case LineSign::Back:
+        polyline(path, {{14.5, 5}, {7.5, 12}, {14.5, 19}});
+        break;
+    case LineSign::Forward:
+        polyline(path, {{9.5, 5}, {16.5, 12}, {9.5, 19}});
+        break;
     case LineSign::Close:
         polyline(path, {{6, 6}, {18, 18}});
         polyline(path, {{18, 6}, {6, 18}});
         break;
-    case LineSign::Tick: polyline(path, {{5, 12.5}, {10, 17.5}, {19.5, 6.5}}); break;
+    case LineSign::Tick:
+        polyline(path, {{5, 12.5}, {10, 17.5}, {19.5, 6.5}});
+        break;
     case LineSign::Plus:
         polyline(path, {{12, 5}, {12, 19}});
         polyline(path, {{5, 12}, {19, 12}});

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The few line drawings of the frame: the places, search, the day, and arrows. Drawn, so that they take any tone and size.
+/// The few line drawings of the frame: the places, search, the day, and arrows. Drawn, so that they take any tone and
+/// size.
 
 #include <QColor>
 #include <QQuickPaintedItem>

@@ -3,9 +3,9 @@
 
 /// What all lists on the screen have in common: a count, and rows that change in place.
 ///
-/// A model keeps a vector of plain rows and hands a new one to `replaceRows`; views are told which rows went, came, moved
-/// or changed, so that a scroll position and a focused row survive. A row type has `sameAs(other)`: the same thing,
-/// perhaps with other content; and `==`.
+/// A model keeps a vector of plain rows and hands a new one to `replaceRows`; views are told which rows went, came,
+/// moved or changed, so that a scroll position and a focused row survive. A row type has `sameAs(other)`: the same
+/// thing, perhaps with other content; and `==`.
 
 #include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
@@ -43,8 +43,8 @@ private:
     void walk(std::vector<Row>& have, const std::vector<Row>& next, std::ptrdiff_t first, std::ptrdiff_t haveEnd,
               std::ptrdiff_t nextEnd);
     template <class Row>
-    void swapStretch(std::vector<Row>& have, const std::vector<Row>& next, std::ptrdiff_t first,
-                     std::ptrdiff_t haveEnd, std::ptrdiff_t nextEnd);
+    void swapStretch(std::vector<Row>& have, const std::vector<Row>& next, std::ptrdiff_t first, std::ptrdiff_t haveEnd,
+                     std::ptrdiff_t nextEnd);
     template <class Row>
     void takeContent(std::vector<Row>& have, std::vector<Row>& next);
 };
@@ -101,8 +101,8 @@ void ListBase::walk(std::vector<Row>& have, const std::vector<Row>& next, std::p
     }
     for (auto at = first; at < nextEnd; ++at) {
         const auto& wanted = next[static_cast<std::size_t>(at)];
-        const auto found = std::find_if(have.begin() + at, have.begin() + haveEnd,
-                                        [&](const Row& row) { return row.sameAs(wanted); });
+        const auto found =
+            std::find_if(have.begin() + at, have.begin() + haveEnd, [&](const Row& row) { return row.sameAs(wanted); });
         const auto from = found - have.begin();
         if (from == haveEnd) {
             beginInsertRows({}, static_cast<int>(at), static_cast<int>(at));

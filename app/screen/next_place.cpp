@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "next_place.h"
 
+#include "border.h"
+#include "record_desk.h"
+#include "words.h"
+
 #include <QtConcurrent>
 
 #include <numeric>
 #include <set>
-
-#include "border.h"
-#include "record_desk.h"
-#include "words.h"
 
 namespace crownring::screen {
 
@@ -110,8 +110,12 @@ void NextPlace::take(const Sheet& sheet, const Sifted& sifted) {
 void NextPlace::showChoices(const FleetSheet& sheet, const Sifted& sifted) {
     std::vector<Choice> standings;
     for (int at = 0; at < standingCount; ++at)
-        standings.push_back({QString::number(at), Words::standing(static_cast<Standing>(at)), {},
-                             sifted.byStanding[static_cast<std::size_t>(at)], at, standing() == at});
+        standings.push_back({QString::number(at),
+                             Words::standing(static_cast<Standing>(at)),
+                             {},
+                             sifted.byStanding[static_cast<std::size_t>(at)],
+                             at,
+                             standing() == at});
     m_standings.show(std::move(standings));
 
     std::vector<Choice> balloons{{{}, tr("every balloon"), {}, -1, -1, !m_sieve.balloon}};

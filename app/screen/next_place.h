@@ -3,13 +3,13 @@
 
 /// The place Next: the horizon and the list under it, over the whole fleet on the day asked.
 
-#include <QObject>
-#include <QtQml/qqmlregistration.h>
-
 #include "choice_model.h"
 #include "due_model.h"
 #include "due_sieve.h"
 #include "horizon_model.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "notice.h"
 
-#include <QJSEngine>
-
 #include "acts/post.h"
 #include "border.h"
 #include "day.h"
 #include "record_desk.h"
 #include "words.h"
+
+#include <QJSEngine>
 
 namespace crownring::screen {
 
@@ -19,7 +19,8 @@ Notice* s_current = nullptr;
 std::vector<NumberedEntry> voidsOf(const std::vector<EntryId>& written, CivilDate on, const std::string& by) {
     std::vector<NumberedEntry> voids;
     for (auto id = written.rbegin(); id != written.rend(); ++id)
-        voids.push_back({{.id = {}, .on = on, .time = {}, .by = by, .note = {}, .body = EntryVoided{*id, "undone at once"}}, 0});
+        voids.push_back(
+            {{.id = {}, .on = on, .time = {}, .by = by, .note = {}, .body = EntryVoided{*id, "undone at once"}}, 0});
     return voids;
 }
 

@@ -4,13 +4,13 @@
 /// What has just happened, for ten seconds, with a way back. Undo voids the entries that were just written; the record
 /// keeps both.
 
+#include "record/journal.h"
+
 #include <QObject>
 #include <QTimer>
 #include <QtQml/qqmlregistration.h>
 
 #include <vector>
-
-#include "record/journal.h"
 
 class QJSEngine;
 class QQmlEngine;

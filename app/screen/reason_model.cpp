@@ -13,8 +13,8 @@ ReasonLine lineOf(const DueRow& row) {
     ReasonLine line;
     line.item = inward(row.item->id.text());
     line.requirement = inward(row.requirement->id.text());
-    line.title = ReasonModel::tr("%1 %2: %3")
-                     .arg(Words::kind(row.item->kind), line.item, inward(row.requirement->title));
+    line.title =
+        ReasonModel::tr("%1 %2: %3").arg(Words::kind(row.item->kind), line.item, inward(row.requirement->title));
     if (!line.title.isEmpty())
         line.title[0] = line.title[0].toUpper();
     line.source = inward(row.requirement->source);
@@ -36,10 +36,12 @@ QString stateText(const DueRow& row) {
 
 QString mendOf(const DueRow& row) {
     switch (row.state.standing) {
-    case Standing::Spent: return ReasonModel::tr("Its life limit is reached: fly another item.");
+    case Standing::Spent:
+        return ReasonModel::tr("Its life limit is reached: fly another item.");
     case Standing::Unproven:
         return ReasonModel::tr("Enter the paper that proves when it was last done, or have it done.");
-    default: return ReasonModel::tr("Have it done, or fly another item.");
+    default:
+        return ReasonModel::tr("Have it done, or fly another item.");
     }
 }
 
@@ -53,8 +55,9 @@ ReasonLine reasonLine(const RigUpReason& reason) {
         line.mend = mendOf(*reason.row);
         break;
     case RigUpReason::Kind::TooLong:
-        line.text = reason.limit ? ReasonModel::tr("The flight needs more than is left: %1.").arg(Words::left(*reason.limit))
-                                 : ReasonModel::tr("The flight needs more than is left.");
+        line.text = reason.limit
+                        ? ReasonModel::tr("The flight needs more than is left: %1.").arg(Words::left(*reason.limit))
+                        : ReasonModel::tr("The flight needs more than is left.");
         line.mend = ReasonModel::tr("Fly shorter, have it done before, or fly another item.");
         break;
     case RigUpReason::Kind::Positioning:
@@ -77,24 +80,34 @@ QVariant ReasonModel::data(const QModelIndex& index, int role) const {
         return {};
     const auto& line = m_lines[static_cast<std::size_t>(index.row())];
     switch (role) {
-    case ItemRole: return line.item;
-    case RequirementRole: return line.requirement;
+    case ItemRole:
+        return line.item;
+    case RequirementRole:
+        return line.requirement;
     case Qt::DisplayRole:
-    case TitleRole: return line.title;
-    case TextRole: return line.text;
-    case SourceRole: return line.source;
-    case MendRole: return line.mend;
-    case WordRole: return line.word;
-    case StandingRole: return line.standing;
-    case UsedRole: return line.used;
-    default: return {};
+    case TitleRole:
+        return line.title;
+    case TextRole:
+        return line.text;
+    case SourceRole:
+        return line.source;
+    case MendRole:
+        return line.mend;
+    case WordRole:
+        return line.word;
+    case StandingRole:
+        return line.standing;
+    case UsedRole:
+        return line.used;
+    default:
+        return {};
     }
 }
 
 QHash<int, QByteArray> ReasonModel::roleNames() const {
-    return {{ItemRole, "item"},     {RequirementRole, "requirement"}, {TitleRole, "title"},
-            {TextRole, "says"},           {SourceRole, "source"},           {MendRole, "mend"},
-            {WordRole, "word"},     {StandingRole, "standing"},       {UsedRole, "used"}};
+    return {{ItemRole, "item"}, {RequirementRole, "requirement"}, {TitleRole, "title"},
+            {TextRole, "says"}, {SourceRole, "source"},           {MendRole, "mend"},
+            {WordRole, "word"}, {StandingRole, "standing"},       {UsedRole, "used"}};
 }
 
 }

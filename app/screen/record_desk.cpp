@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record_desk.h"
 
-#include <QJSEngine>
-
 #include "acts/post.h"
 #include "border.h"
 #include "words.h"
+
+#include <QJSEngine>
 
 namespace crownring::screen {
 
@@ -23,7 +23,8 @@ RecordDesk::RecordDesk(QObject* parent) : QObject(parent), m_worker(new QObject)
 
 RecordDesk::~RecordDesk() {
     hand([this] { m_record.reset(); });
-    QMetaObject::invokeMethod(m_worker, [this] { m_thread.quit(); }, Qt::QueuedConnection);
+    QMetaObject::invokeMethod(
+        m_worker, [this] { m_thread.quit(); }, Qt::QueuedConnection);
     m_thread.wait();
     s_current = nullptr;
 }

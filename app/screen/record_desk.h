@@ -5,6 +5,8 @@
 ///
 ///     hear(desk->ask([on](Record& record) { return due(record, {}, on); }), this, [this](auto answer) { … });
 
+#include "store/record_file.h"
+
 #include <QFuture>
 #include <QFutureWatcher>
 #include <QObject>
@@ -15,8 +17,6 @@
 #include <functional>
 #include <memory>
 #include <vector>
-
-#include "store/record_file.h"
 
 class QJSEngine;
 class QQmlEngine;
@@ -60,8 +60,8 @@ public:
     /// object a line; an empty text leaves it empty.
     void open(const QString& location, const QByteArray& firstEntries);
 
-    /// Runs `function(Record&)` on the storage thread, after all that was asked before. The future ends without a result
-    /// when there is no record.
+    /// Runs `function(Record&)` on the storage thread, after all that was asked before. The future ends without a
+    /// result when there is no record.
     template <class Function>
     [[nodiscard]] auto ask(Function function) -> QFuture<std::invoke_result_t<Function, Record&>>;
 

@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record_place.h"
 
-#include <QPointer>
-#include <QStandardPaths>
-#include <QStringList>
-
 #include "border.h"
 #include "day.h"
 #include "form_plan.h"
@@ -12,6 +8,10 @@
 #include "record_desk.h"
 #include "sentences.h"
 #include "words.h"
+
+#include <QPointer>
+#include <QStandardPaths>
+#include <QStringList>
 
 namespace crownring::screen {
 
@@ -99,8 +99,9 @@ void RecordPlace::lookAtQuestions() {
                  for (const auto& question : *questions)
                      choices.push_back({inward(question.stamp.id.text()) + u'\t' + inward(questionName(question.kind)) +
                                             u'\t' + inward(question.subject),
-                                        tr("%1 · %2 · %3").arg(inward(question.stamp.at.on().iso()), inward(question.subject),
-                                                               Sentences::question(question.kind)),
+                                        tr("%1 · %2 · %3")
+                                            .arg(inward(question.stamp.at.on().iso()), inward(question.subject),
+                                                 Sentences::question(question.kind)),
                                         inward(questionText(question)), -1, -1, false});
              m_questions.show(std::move(choices));
          });
@@ -135,9 +136,10 @@ void RecordPlace::verify() {
              else if (verdict->intact)
                  m_verdict = tr("All %1 entries are as they were written.").arg(verdict->entries);
              else
-                 m_verdict = tr("Entry %1 is not what was written: %2. Keep this file, and restore a backup from before.")
-                                 .arg(verdict->firstBad ? inward(verdict->firstBad->text()) : tr("unknown"),
-                                      inward(verdict->reason));
+                 m_verdict =
+                     tr("Entry %1 is not what was written: %2. Keep this file, and restore a backup from before.")
+                         .arg(verdict->firstBad ? inward(verdict->firstBad->text()) : tr("unknown"),
+                              inward(verdict->reason));
              emit verifyChanged();
          });
 }

@@ -3,15 +3,15 @@
 
 /// The place Record: the journal and its search, open questions, verification, backup.
 
+#include "choice_model.h"
+#include "journal_model.h"
+
 #include <QObject>
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
 #include <atomic>
 #include <memory>
-
-#include "choice_model.h"
-#include "journal_model.h"
 
 namespace crownring::screen {
 

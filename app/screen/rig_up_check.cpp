@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rig_up_check.h"
 
-#include <QStringList>
-
-#include <algorithm>
-
 #include "border.h"
 #include "day.h"
 #include "due_model.h"
 #include "measure/duration_text.h"
 #include "record_desk.h"
 #include "words.h"
+
+#include <QStringList>
+
+#include <algorithm>
 
 namespace crownring::screen {
 
@@ -102,12 +102,15 @@ void RigUpCheck::showItems() {
         if (item.type)
             detail += inward(*item.type);
         detail += item.balloon ? inward(item.balloon->text()) : tr("in the pool");
-        Choice choice{inward(item.id.text()), inward(item.id.text()), detail.join(QStringLiteral(" · ")), -1,
-                      worst ? static_cast<int>(worst->state.standing) : -1, m_kit.contains(item.id)};
+        Choice choice{inward(item.id.text()),
+                      inward(item.id.text()),
+                      detail.join(QStringLiteral(" · ")),
+                      -1,
+                      worst ? static_cast<int>(worst->state.standing) : -1,
+                      m_kit.contains(item.id)};
         const auto text = choice.label + u' ' + choice.detail + u' ' + inward(item.serial.value_or(""));
-        const bool wanted = std::all_of(words.begin(), words.end(), [&](const QString& word) {
-            return text.contains(word, Qt::CaseInsensitive);
-        });
+        const bool wanted = std::all_of(words.begin(), words.end(),
+                                        [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
         if (choice.chosen || wanted)
             items.push_back(std::move(choice));
     }
@@ -136,11 +139,11 @@ void RigUpCheck::check() {
     using Answer = Result<std::shared_ptr<const RigUpAnswer>>;
     const std::vector<ItemId> kit(m_kit.begin(), m_kit.end());
     hear(RecordDesk::current()->ask([kit, on = Day::current()->date(), flight = m_flight](Record& record) -> Answer {
-             auto answer = checkRigUp(record, kit, on, flight);
-             if (!answer)
-                 return tl::unexpected(answer.error());
-             return std::make_shared<const RigUpAnswer>(std::move(*answer));
-         }),
+        auto answer = checkRigUp(record, kit, on, flight);
+        if (!answer)
+            return tl::unexpected(answer.error());
+        return std::make_shared<const RigUpAnswer>(std::move(*answer));
+    }),
          this, [this, turn](const Answer& answer) {
              if (turn != m_turn)
                  return;
@@ -158,7 +161,8 @@ void RigUpCheck::take(const RigUpAnswer& answer) {
     for (const auto& reason : answer.verdict.reasons) {
         auto line = reasonLine(reason);
         // One row may say no for two reasons; on the screen it is one, with both texts.
-        const auto same = std::find_if(reasons.begin(), reasons.end(), [&](const auto& have) { return have.sameAs(line); });
+        const auto same =
+            std::find_if(reasons.begin(), reasons.end(), [&](const auto& have) { return have.sameAs(line); });
         if (same == reasons.end())
             reasons.push_back(std::move(line));
         else
@@ -171,12 +175,12 @@ void RigUpCheck::take(const RigUpAnswer& answer) {
     m_notes.show(std::move(notes));
     if (const auto* row = answer.verdict.governs) {
         const auto left = DueTexts::left(*row);
-        m_governs = left.isEmpty() ? tr("What governs: %1, %2 (%3).")
-                                         .arg(DueTexts::where(*row), inward(row->requirement->title),
-                                              Words::standing(row->state))
-                                   : tr("What governs: %1, %2 (%3, %4).")
-                                         .arg(DueTexts::where(*row), inward(row->requirement->title),
-                                              Words::standing(row->state), left);
+        m_governs =
+            left.isEmpty()
+                ? tr("What governs: %1, %2 (%3).")
+                      .arg(DueTexts::where(*row), inward(row->requirement->title), Words::standing(row->state))
+                : tr("What governs: %1, %2 (%3, %4).")
+                      .arg(DueTexts::where(*row), inward(row->requirement->title), Words::standing(row->state), left);
     } else {
         m_governs = tr("Nothing in the record binds this kit. Adopt a programme for it in Rules.");
     }

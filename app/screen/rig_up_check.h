@@ -3,15 +3,15 @@
 
 /// The rig-up check: choose a kit and a flight, and hear whether the record allows it and why not.
 
-#include <QObject>
-#include <QtQml/qqmlregistration.h>
-
-#include <set>
-
 #include "acts/check_rig_up.h"
 #include "choice_model.h"
 #include "fleet.h"
 #include "reason_model.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+#include <set>
 
 namespace crownring::screen {
 

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules_place.h"
 
+#include "border.h"
+#include "rules/programme.h"
+#include "words.h"
+
 #include <QStringList>
 
 #include <algorithm>
 #include <map>
 #include <set>
-
-#include "border.h"
-#include "rules/programme.h"
-#include "words.h"
 
 namespace crownring::screen {
 
@@ -51,7 +51,8 @@ std::map<RequirementId, Reach> reachOf(const FleetSheet& sheet) {
     for (const auto& row : sheet.due.rows) {
         auto& each = reach[row.requirement->id];
         ++each.rows;
-        if (row.state.because != Because::NotRequired && (each.worst < 0 || static_cast<int>(row.state.standing) < each.worst))
+        if (row.state.because != Because::NotRequired &&
+            (each.worst < 0 || static_cast<int>(row.state.standing) < each.worst))
             each.worst = static_cast<int>(row.state.standing);
     }
     return reach;
@@ -113,7 +114,8 @@ void RulesPlace::lookAtProgrammes() {
             const auto& shelved = *m_known.back();
             choices.push_back({inward(shelved.id.text()), inward(shelved.title),
                                tr("on the shelf, binds nothing yet · revision %1").arg(inward(shelved.revision)),
-                               static_cast<int>(shelved.requirements.size()), -1, inward(shelved.id.text()) == m_programme});
+                               static_cast<int>(shelved.requirements.size()), -1,
+                               inward(shelved.id.text()) == m_programme});
         }
     m_programmes.show(std::move(choices));
     m_inForce = inForce.contains(ProgrammeId(outward(m_programme)));
@@ -129,14 +131,15 @@ void RulesPlace::lookAtProgramme() {
         auto reach = reachOf(*m_sheet);
         for (const auto& each : m_shown->requirements) {
             const auto id = inward(each.id.text());
-            requirements.push_back({id, inward(each.title), Words::limits(each), reach[each.id].rows, reach[each.id].worst,
-                                    id == m_requirement});
+            requirements.push_back({id, inward(each.title), Words::limits(each), reach[each.id].rows,
+                                    reach[each.id].worst, id == m_requirement});
         }
         const auto& all = m_sheet->due.obligations->adoptions();
         for (auto each = all.rbegin(); each != all.rend(); ++each)
             if (each->programme->id == m_shown->id)
                 adoptions.push_back({inward(each->stamp.id.text()),
-                                     tr("from %1").arg(inward(each->stamp.at.on().iso())), whom(each->bound), -1, -1, false});
+                                     tr("from %1").arg(inward(each->stamp.at.on().iso())), whom(each->bound), -1, -1,
+                                     false});
     }
     m_requirements.show(std::move(requirements));
     m_adoptions.show(std::move(adoptions));

@@ -4,12 +4,12 @@
 /// The place Rules: programmes in force on the day asked and those on the shelf, their requirements with sources, and
 /// whom each binds.
 
-#include <QObject>
-#include <QtQml/qqmlregistration.h>
-
 #include "choice_model.h"
 #include "due_model.h"
 #include "rules/requirement.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 

@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "search.h"
 
-#include <QStringList>
-
-#include <algorithm>
-#include <set>
-
 #include "border.h"
 #include "fleet.h"
 #include "record_desk.h"
 #include "sentences.h"
 #include "words.h"
+
+#include <QStringList>
+
+#include <algorithm>
+#include <set>
 
 namespace crownring::screen {
 
@@ -44,7 +44,7 @@ std::vector<Choice> Search::inTheFleet() const {
     for (const auto& card : sheet->balloons) {
         const auto name = inward(card.balloon.text());
         if (found.size() < ofEach && says(name + u' ' + inward(card.title), words))
-            found.push_back({u"balloon:" + name, name, tr("balloon · %1").arg(inward(card.title)), -1, -1, false});
+            found.push_back({QStringLiteral("balloon:") + name, name, tr("balloon · %1").arg(inward(card.title)), -1, -1, false});
     }
     std::size_t items = 0;
     for (const auto& item : sheet->due.items) {
@@ -52,9 +52,10 @@ std::vector<Choice> Search::inTheFleet() const {
         const auto serial = inward(item.serial.value_or(""));
         if (items < ofEach && says(name + u' ' + serial + u' ' + inward(item.type.value_or("")), words)) {
             ++items;
-            found.push_back({u"item:" + name, name,
-                             tr("%1 · serial %2 · %3").arg(Words::kind(item.kind), serial,
-                                                           item.balloon ? inward(item.balloon->text()) : tr("in the pool")),
+            found.push_back({QStringLiteral("item:") + name, name,
+                             tr("%1 · serial %2 · %3")
+                                 .arg(Words::kind(item.kind), serial,
+                                      item.balloon ? inward(item.balloon->text()) : tr("in the pool")),
                              -1, -1, false});
         }
     }
@@ -62,9 +63,10 @@ std::vector<Choice> Search::inTheFleet() const {
     for (const auto& row : sheet->due.rows) {
         const auto& requirement = *row.requirement;
         if (seen.size() < ofEach && !seen.contains(requirement.id) &&
-            says(inward(requirement.id.text()) + u' ' + inward(requirement.title) + u' ' + inward(requirement.source), words)) {
+            says(inward(requirement.id.text()) + u' ' + inward(requirement.title) + u' ' + inward(requirement.source),
+                 words)) {
             seen.insert(requirement.id);
-            found.push_back({u"requirement:" + inward(requirement.id.text()), inward(requirement.title),
+            found.push_back({QStringLiteral("requirement:") + inward(requirement.id.text()), inward(requirement.title),
                              tr("requirement · %1").arg(inward(requirement.source)), -1, -1, false});
         }
     }
@@ -91,8 +93,9 @@ void Search::look() {
              if (lines)
                  for (const auto& line : *lines) {
                      const auto& entry = line.current ? *line.current : line.entry;
-                     all.push_back({u"entry:" + inward(entry.id.text()), Sentences::of(entry),
-                                    tr("journal · %1 · %2").arg(inward(entry.on.iso()), inward(entry.by)), -1, -1, false});
+                     all.push_back({QStringLiteral("entry:") + inward(entry.id.text()), Sentences::of(entry),
+                                    tr("journal · %1 · %2").arg(inward(entry.on.iso()), inward(entry.by)), -1, -1,
+                                    false});
                  }
              m_nothing = all.empty();
              m_found.show(std::move(all));

@@ -3,10 +3,10 @@
 
 /// The search from anywhere: registrations, items and serial numbers, requirements, and the journal with its people.
 
+#include "choice_model.h"
+
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
-
-#include "choice_model.h"
 
 namespace crownring::screen {
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sentences.h"
 
-#include <QLocale>
-#include <QStringList>
-
 #include "border.h"
 #include "words.h"
+
+#include <QLocale>
+#include <QStringList>
 
 namespace crownring::screen {
 
@@ -77,11 +77,13 @@ struct Teller {
                                               : Sentences::tr("%1 balloons").arg(b.balloons.size());
             }
             QString operator()(const BoundItems& b) const {
-                return b.items.size() == 1 ? inward(b.items.front().text()) : Sentences::tr("%1 items").arg(b.items.size());
+                return b.items.size() == 1 ? inward(b.items.front().text())
+                                           : Sentences::tr("%1 items").arg(b.items.size());
             }
             QString operator()(const BoundEverything&) const { return Sentences::tr("everything"); }
         };
-        return Sentences::tr("Programme %1 adopted for %2").arg(inward(e.programme.text()), std::visit(Whom{}, e.bound));
+        return Sentences::tr("Programme %1 adopted for %2")
+            .arg(inward(e.programme.text()), std::visit(Whom{}, e.bound));
     }
     QString operator()(const ReadingTaken& e) const {
         const auto value = QLocale().toString(e.value, 'g', 6);
@@ -116,30 +118,49 @@ QString Sentences::of(const Entry& entry) {
 }
 
 QString Sentences::kind(std::string_view kindName) {
-    if (kindName == "item.entered") return tr("item");
-    if (kindName == "balloon.entered") return tr("balloon");
-    if (kindName == "item.fitted") return tr("fitting");
-    if (kindName == "item.removed") return tr("removal");
-    if (kindName == "flight.logged") return tr("flight");
-    if (kindName == "requirement.done") return tr("requirement done");
-    if (kindName == "programme.adopted") return tr("programme");
-    if (kindName == "reading.taken") return tr("reading");
-    if (kindName == "event.reported") return tr("event");
-    if (kindName == "entry.corrected") return tr("correction");
-    if (kindName == "entry.voided") return tr("void");
+    if (kindName == "item.entered")
+        return tr("item");
+    if (kindName == "balloon.entered")
+        return tr("balloon");
+    if (kindName == "item.fitted")
+        return tr("fitting");
+    if (kindName == "item.removed")
+        return tr("removal");
+    if (kindName == "flight.logged")
+        return tr("flight");
+    if (kindName == "requirement.done")
+        return tr("requirement done");
+    if (kindName == "programme.adopted")
+        return tr("programme");
+    if (kindName == "reading.taken")
+        return tr("reading");
+    if (kindName == "event.reported")
+        return tr("event");
+    if (kindName == "entry.corrected")
+        return tr("correction");
+    if (kindName == "entry.voided")
+        return tr("void");
     return inward(kindName);
 }
 
 QString Sentences::question(Question::Kind kind) {
     switch (kind) {
-    case Question::Kind::FittedElsewhere: return tr("fitted while on another balloon");
-    case Question::Kind::FittedAgain: return tr("fitted where it was already");
-    case Question::Kind::RemovedNotFitted: return tr("removed from where it was not");
-    case Question::Kind::ClockBackward: return tr("clock runs backward");
-    case Question::Kind::ClockDiffers: return tr("stated clock differs");
-    case Question::Kind::EnteredTwice: return tr("entered twice");
-    case Question::Kind::NotEntered: return tr("never entered");
-    case Question::Kind::CorrectionIdle: return tr("correction without effect");
+    case Question::Kind::FittedElsewhere:
+        return tr("fitted while on another balloon");
+    case Question::Kind::FittedAgain:
+        return tr("fitted where it was already");
+    case Question::Kind::RemovedNotFitted:
+        return tr("removed from where it was not");
+    case Question::Kind::ClockBackward:
+        return tr("clock runs backward");
+    case Question::Kind::ClockDiffers:
+        return tr("stated clock differs");
+    case Question::Kind::EnteredTwice:
+        return tr("entered twice");
+    case Question::Kind::NotEntered:
+        return tr("never entered");
+    case Question::Kind::CorrectionIdle:
+        return tr("correction without effect");
     }
     return {};
 }

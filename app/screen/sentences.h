@@ -3,11 +3,11 @@
 
 /// Entries as sentences of the trade, for histories and the journal.
 
-#include <QCoreApplication>
-#include <QString>
-
 #include "record/entry.h"
 #include "registry/question.h"
+
+#include <QCoreApplication>
+#include <QString>
 
 namespace crownring::screen {
 

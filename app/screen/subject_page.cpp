@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "subject_page.h"
 
-#include <QStringList>
-
 #include "balloon_model.h"
 #include "border.h"
 #include "day.h"
 #include "record_desk.h"
 #include "words.h"
+
+#include <QStringList>
 
 namespace crownring::screen {
 
@@ -67,8 +67,16 @@ void SubjectPage::lookAtBalloon(const Sheet& sheet) {
         for (const auto& operation : card->operations)
             about += inward(operation);
         m_about = about.join(QStringLiteral(" · "));
-        m_worst = {.item = {}, .kind = {}, .about = {}, .where = {}, .clock = {}, .title = line.worst, .word = line.word,
-                   .left = line.left, .standing = line.standing, .used = line.used};
+        m_worst = {.item = {},
+                   .kind = {},
+                   .about = {},
+                   .where = {},
+                   .clock = {},
+                   .title = line.worst,
+                   .word = line.word,
+                   .left = line.left,
+                   .standing = line.standing,
+                   .used = line.used};
         if (const auto fitted = sheet->itemsOfBalloon.find(balloon); fitted != sheet->itemsOfBalloon.end())
             for (const auto* item : fitted->second)
                 items.push_back(itemLine(*sheet, *item, true));
@@ -107,8 +115,8 @@ void SubjectPage::askHistory() {
     const auto balloon = m_balloon.isEmpty() ? std::nullopt : std::optional(Registration(outward(m_balloon)));
     const auto item = m_item.isEmpty() ? std::nullopt : std::optional(ItemId(outward(m_item)));
     hear(RecordDesk::current()->ask([balloon, item, on = Day::current()->date()](Record& record) {
-             return record.history(balloon, item, on, historyShown);
-         }),
+        return record.history(balloon, item, on, historyShown);
+    }),
          this, [this, turn](const Result<std::vector<JournalLine>>& lines) {
              if (turn == m_turn)
                  m_history.show(lines ? *lines : std::vector<JournalLine>{});

@@ -3,12 +3,12 @@
 
 /// The page of one balloon or one item: what it is, what is due on it, its items (a balloon's), its history.
 
-#include <QObject>
-#include <QtQml/qqmlregistration.h>
-
 #include "due_model.h"
 #include "item_model.h"
 #include "journal_model.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 

@@ -1,24 +1,31 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "words.h"
 
+#include "border.h"
+#include "measure/duration_text.h"
+
 #include <QStringList>
 
 #include <algorithm>
-
-#include "border.h"
-#include "measure/duration_text.h"
 
 namespace crownring::screen {
 
 QString Words::standing(Standing standing) {
     switch (standing) {
-    case Standing::Spent: return tr("spent");
-    case Standing::Lapsed: return tr("lapsed");
-    case Standing::Unproven: return tr("unproven");
-    case Standing::Tolerance: return tr("in tolerance");
-    case Standing::Nearing: return tr("nearing");
-    case Standing::Clear: return tr("clear");
-    case Standing::Closed: return tr("closed");
+    case Standing::Spent:
+        return tr("spent");
+    case Standing::Lapsed:
+        return tr("lapsed");
+    case Standing::Unproven:
+        return tr("unproven");
+    case Standing::Tolerance:
+        return tr("in tolerance");
+    case Standing::Nearing:
+        return tr("nearing");
+    case Standing::Clear:
+        return tr("clear");
+    case Standing::Closed:
+        return tr("closed");
     }
     return {};
 }
@@ -29,60 +36,90 @@ QString Words::standing(const Assessment& state) {
 
 QString Words::kind(ItemKind kind) {
     switch (kind) {
-    case ItemKind::Envelope: return tr("envelope");
-    case ItemKind::Basket: return tr("basket");
-    case ItemKind::Burner: return tr("burner");
-    case ItemKind::Cylinder: return tr("cylinder");
-    case ItemKind::Hose: return tr("hose");
-    case ItemKind::Instrument: return tr("instrument");
-    case ItemKind::Other: return tr("other item");
+    case ItemKind::Envelope:
+        return tr("envelope");
+    case ItemKind::Basket:
+        return tr("basket");
+    case ItemKind::Burner:
+        return tr("burner");
+    case ItemKind::Cylinder:
+        return tr("cylinder");
+    case ItemKind::Hose:
+        return tr("hose");
+    case ItemKind::Instrument:
+        return tr("instrument");
+    case ItemKind::Other:
+        return tr("other item");
     }
     return {};
 }
 
 QString Words::kinds(ItemKind kind) {
     switch (kind) {
-    case ItemKind::Envelope: return tr("envelopes");
-    case ItemKind::Basket: return tr("baskets");
-    case ItemKind::Burner: return tr("burners");
-    case ItemKind::Cylinder: return tr("cylinders");
-    case ItemKind::Hose: return tr("hoses");
-    case ItemKind::Instrument: return tr("instruments");
-    case ItemKind::Other: return tr("other items");
+    case ItemKind::Envelope:
+        return tr("envelopes");
+    case ItemKind::Basket:
+        return tr("baskets");
+    case ItemKind::Burner:
+        return tr("burners");
+    case ItemKind::Cylinder:
+        return tr("cylinders");
+    case ItemKind::Hose:
+        return tr("hoses");
+    case ItemKind::Instrument:
+        return tr("instruments");
+    case ItemKind::Other:
+        return tr("other items");
     }
     return {};
 }
 
 QString Words::action(Action action) {
     switch (action) {
-    case Action::Inspect: return tr("inspect");
-    case Action::Test: return tr("test");
-    case Action::Service: return tr("service");
-    case Action::Replace: return tr("replace");
-    case Action::Retire: return tr("retire");
-    case Action::Comply: return tr("comply");
+    case Action::Inspect:
+        return tr("inspect");
+    case Action::Test:
+        return tr("test");
+    case Action::Service:
+        return tr("service");
+    case Action::Replace:
+        return tr("replace");
+    case Action::Retire:
+        return tr("retire");
+    case Action::Comply:
+        return tr("comply");
     }
     return {};
 }
 
 QString Words::clock(ClockName clock) {
     switch (clock) {
-    case ClockName::Minutes: return tr("time in service");
-    case ClockName::Landings: return tr("landings");
-    case ClockName::Inflations: return tr("inflations");
+    case ClockName::Minutes:
+        return tr("time in service");
+    case ClockName::Landings:
+        return tr("landings");
+    case ClockName::Inflations:
+        return tr("inflations");
     case ClockName::Months:
-    case ClockName::Days: return tr("calendar");
+    case ClockName::Days:
+        return tr("calendar");
     }
     return {};
 }
 
 QString Words::event(const std::string& event) {
-    if (event == "hard-landing") return tr("hard landing");
-    if (event == "wire-contact") return tr("wire contact");
-    if (event == "over-temperature") return tr("over-temperature");
-    if (event == "immersion") return tr("immersion");
-    if (event == "dragged") return tr("dragged");
-    if (event == "fire") return tr("fire");
+    if (event == "hard-landing")
+        return tr("hard landing");
+    if (event == "wire-contact")
+        return tr("wire contact");
+    if (event == "over-temperature")
+        return tr("over-temperature");
+    if (event == "immersion")
+        return tr("immersion");
+    if (event == "dragged")
+        return tr("dragged");
+    if (event == "fire")
+        return tr("fire");
     return inward(event);
 }
 
@@ -94,11 +131,16 @@ QString Words::inflations(std::int64_t n) { return n == 1 ? tr("1 inflation") : 
 
 QString Words::amount(ClockName clock, std::int64_t amount) {
     switch (clock) {
-    case ClockName::Minutes: return hours(amount);
-    case ClockName::Landings: return landings(amount);
-    case ClockName::Inflations: return inflations(amount);
-    case ClockName::Months: return months(amount);
-    case ClockName::Days: return days(amount);
+    case ClockName::Minutes:
+        return hours(amount);
+    case ClockName::Landings:
+        return landings(amount);
+    case ClockName::Inflations:
+        return inflations(amount);
+    case ClockName::Months:
+        return months(amount);
+    case ClockName::Days:
+        return days(amount);
     }
     return {};
 }
@@ -126,7 +168,8 @@ QString Words::figures(const Figures& figures) {
         figures.minutes ? hours(figures.minutes->value()) : unknown.arg(tr("hours")),
         figures.landings ? landings(figures.landings->value()) : unknown.arg(tr("landings")),
         figures.inflations ? inflations(figures.inflations->value()) : unknown.arg(tr("inflations")),
-    }.join(QStringLiteral(" · "));
+    }
+        .join(QStringLiteral(" · "));
 }
 
 QString Words::limit(const Limit& limit) {
@@ -165,17 +208,24 @@ QString Words::because(const Assessment& state) {
     case Because::Limits:
         return state.standing == Standing::Unproven ? tr("The record holds nothing that its clock can start from.")
                                                     : QString();
-    case Because::NotRequired: return tr("The balloon's operations do not call for it.");
-    case Because::Exempt: return tr("Not compulsory yet: the item is under the ages and hours that the source names.");
+    case Because::NotRequired:
+        return tr("The balloon's operations do not call for it.");
+    case Because::Exempt:
+        return tr("Not compulsory yet: the item is under the ages and hours that the source names.");
     case Because::Triggered:
         return state.trigger ? tr("Made due by an event: %1 on %2.")
                                    .arg(event(state.trigger->event), inward(state.trigger->stamp.at.on().iso()))
                              : tr("Made due by an event.");
-    case Because::TypeMissing: return tr("It binds certain types, and this item's type is not in the record.");
-    case Because::SerialMissing: return tr("It binds certain serial numbers, and this item's is not in the record.");
-    case Because::Done: return tr("Done; it is required once.");
-    case Because::Ended: return tr("Ended by its terminating action.");
-    case Because::RowFull: return tr("It was done too often in a row; the fuller act is required first.");
+    case Because::TypeMissing:
+        return tr("It binds certain types, and this item's type is not in the record.");
+    case Because::SerialMissing:
+        return tr("It binds certain serial numbers, and this item's is not in the record.");
+    case Because::Done:
+        return tr("Done; it is required once.");
+    case Because::Ended:
+        return tr("Ended by its terminating action.");
+    case Because::RowFull:
+        return tr("It was done too often in a row; the fuller act is required first.");
     }
     return {};
 }

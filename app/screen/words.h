@@ -3,11 +3,11 @@
 
 /// The words and figures that the screen shows, translated. Core speaks in values; this is where they become text.
 
-#include <QCoreApplication>
-#include <QString>
-
 #include "problem/problem.h"
 #include "rules/due_list.h"
+
+#include <QCoreApplication>
+#include <QString>
 
 namespace crownring::screen {
 

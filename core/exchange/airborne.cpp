@@ -12,8 +12,8 @@ namespace crownring {
 
 namespace {
 
-constexpr double clearlyUp = 15;          // m
-constexpr double fasterThanWalking = 2.5; // m/s
+constexpr double clearlyUp = 15;        // m
+constexpr double fasterThanWalking = 2; // m/s
 
 /// Steps first to last, both inclusive, of one phase.
 struct Run {
@@ -53,6 +53,15 @@ public:
         std::nth_element(altitudes.begin(), fifth, altitudes.end());
         return *fifth;
     }
+    /// The middle half of a run stays where it is; air that carries a balloon by less is hardly ever met.
+    [[nodiscard]] bool atRest(const Run& run) const {
+        constexpr double slowest = 0.2; // m/s
+        const auto quarter = (run.last - run.first) / 4;
+        const auto& from = m_motion[run.first + quarter];
+        const auto& to = m_motion[run.last - quarter];
+        const auto seconds = static_cast<double>(to.second - from.second);
+        return std::hypot(to.east - from.east, to.north - from.north) <= slowest * seconds;
+    }
     [[nodiscard]] double altitude(std::size_t step) const { return m_motion[step].altitude; }
     [[nodiscard]] bool fast(std::size_t step) const {
         return std::hypot(m_motion[step].eastward, m_motion[step].northward) > fasterThanWalking;
@@ -64,14 +73,16 @@ private:
     const std::vector<Motion>& m_motion;
 };
 
-/// Standing below what was flown in the minute and a half before and after.
+/// At rest for a minute, below what was flown in the minute and a half before and after.
 bool isLanding(const Track& track, const Run& standing) {
     constexpr std::size_t reach = 90 / motionStep;
+    constexpr std::size_t shortest = 60 / motionStep;
     constexpr double below = 6;
     const double ground = track.ground(standing);
     const auto before = standing.first < reach ? 0 : standing.first - reach;
     const auto after = std::min(standing.last + reach, track.size() - 1);
-    return track.highest(before, standing.first) > ground + below &&
+    return standing.last - standing.first >= shortest && track.atRest(standing) &&
+           track.highest(before, standing.first) > ground + below &&
            track.highest(standing.last, after) > ground + below;
 }
 
@@ -116,6 +127,18 @@ std::size_t landingStep(const Track& track, const Run& flying, const Run& standi
     return down;
 }
 
+/// Seconds for the rest of the way to the ground, from a step near it, at the speed of the half minute on its far side.
+std::int64_t restOfWay(const Track& track, std::size_t near, std::size_t far, double ground) {
+    constexpr double slowest = 0.1; // m/s
+    constexpr double longest = 30;
+    const double seconds = std::abs(static_cast<double>(track.second(far) - track.second(near)));
+    const double height = track.altitude(near) - ground;
+    if (seconds == 0 || height <= 0)
+        return 0;
+    const double speed = std::max((track.altitude(far) - track.altitude(near)) / seconds, slowest);
+    return std::llround(std::min(height / speed, longest));
+}
+
 /// The span of the flying run `at` of the course; nothing when it never rises above its ends.
 std::optional<AirborneSpan> spanOf(const Track& track, const Course& course, std::size_t at, double nearGround) {
     const auto& flying = course[at];
@@ -134,7 +157,14 @@ std::optional<AirborneSpan> spanOf(const Track& track, const Course& course, std
         ends = track.ground(flying);
     if (track.highest(first, last) < ends + clearlyUp)
         return std::nullopt;
-    return AirborneSpan{track.second(first), track.second(last), beganAloft, endedAloft, false};
+    AirborneSpan span{track.second(first), track.second(last), beganAloft, endedAloft, false};
+    constexpr std::size_t halfMinute = 30 / motionStep;
+    if (!beganAloft && first > course[at - 1].first)
+        span.takeOff -= restOfWay(track, first, std::min(first + halfMinute, last), track.ground(course[at - 1]));
+    if (!endedAloft && last < course[at + 1].last)
+        span.landing +=
+            restOfWay(track, last, std::max(last - std::min(last, halfMinute), first), track.ground(course[at + 1]));
+    return span;
 }
 
 }

@@ -88,10 +88,16 @@ std::string quotedHeadings(const std::vector<LogHeading>& headings) {
 
 }
 
+bool LogColumns::fits(const CsvRow& row) const {
+    auto fields = row.fields.size();
+    while (fields > headings.size() && trimmed(row.fields[fields - 1]).empty())
+        --fields;
+    return fields == headings.size();
+}
+
 std::string_view LogColumns::cell(const CsvRow& row, LogColumn column) const {
     const auto found = at.find(column);
-    return found == at.end() || found->second >= row.fields.size() ? std::string_view{}
-                                                                   : trimmed(row.fields[found->second]);
+    return found == at.end() || !fits(row) ? std::string_view{} : trimmed(row.fields[found->second]);
 }
 
 const LogHeading* LogColumns::heading(LogColumn column) const {

@@ -22,7 +22,9 @@ struct LogColumns {
     std::vector<std::string> doubts; ///< two columns of one meaning, neither surer by name
 
     [[nodiscard]] bool has(LogColumn column) const { return at.contains(column); }
-    /// The cell, without blanks at its ends; empty when there is no such column.
+    /// As many fields as headings; blank ones may follow.
+    [[nodiscard]] bool fits(const CsvRow& row) const;
+    /// The cell, without blanks at its ends; empty when there is no such column, or the row does not fit.
     [[nodiscard]] std::string_view cell(const CsvRow& row, LogColumn column) const;
     [[nodiscard]] const LogHeading* heading(LogColumn column) const;
     void forget(LogColumn column);

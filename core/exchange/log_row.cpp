@@ -86,17 +86,13 @@ private:
     static std::string quoted(std::string_view text) { return "'" + std::string(text) + "'"; }
 
     bool fitsHeader() {
-        auto fields = m_row.fields.size();
-        while (fields > 0 && trimmed(m_row.fields[fields - 1]).empty())
-            --fields;
-        const auto named = m_columns.headings.size();
-        if (fields <= named && m_row.fields.size() >= named)
+        if (m_columns.fits(m_row))
             return true;
-        m_read.problems.push_back(
-            {Code::CsvBadRow,
-             "this row has " + std::to_string(m_row.fields.size()) + " fields, the header has " + std::to_string(named),
-             "put quotes around fields that hold a separator or a decimal comma",
-             {m_file, m_row.line, {}}});
+        m_read.problems.push_back({Code::CsvBadRow,
+                                   "this row has " + std::to_string(m_row.fields.size()) + " fields, the header has " +
+                                       std::to_string(m_columns.headings.size()),
+                                   "put quotes around fields that hold a separator or a decimal comma",
+                                   {m_file, m_row.line, {}}});
         return false;
     }
 

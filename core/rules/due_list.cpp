@@ -65,7 +65,7 @@ std::vector<std::uint32_t> itemRanks(const std::vector<ItemFacts>& items) {
     return ranks;
 }
 
-std::vector<DueRow> sorted(std::vector<DueRow> rows, const std::vector<ItemFacts>& items) {
+std::vector<Key> keysOf(const std::vector<DueRow>& rows, const std::vector<ItemFacts>& items) {
     const auto ofItem = itemRanks(items);
     const auto ofRequirement = ranksByName(requirementsIn(rows));
     std::vector<Key> keys;
@@ -74,12 +74,36 @@ std::vector<DueRow> sorted(std::vector<DueRow> rows, const std::vector<ItemFacts
         keys.push_back({placeOf(row.state), shareOf(row.state),
                         ofItem[static_cast<std::size_t>(row.item - items.data())], ofRequirement.at(row.requirement),
                         static_cast<std::uint32_t>(keys.size())});
+    return keys;
+}
+
+/// Sorts in place, following each cycle of moves, since a second list of all rows costs more than the sorting.
+void sortRows(std::vector<DueRow>& rows, const std::vector<ItemFacts>& items) {
+    auto keys = keysOf(rows, items);
     std::ranges::sort(keys);
-    std::vector<DueRow> inOrder;
-    inOrder.reserve(rows.size());
-    for (const auto& key : keys)
-        inOrder.push_back(std::move(rows[key.row]));
-    return inOrder;
+    for (std::uint32_t start = 0; start < keys.size(); ++start) {
+        if (keys[start].row == start)
+            continue;
+        auto held = std::move(rows[start]);
+        auto to = start;
+        for (auto from = keys[to].row; from != start; from = keys[to].row) {
+            rows[to] = std::move(rows[from]);
+            keys[to].row = to;
+            to = from;
+        }
+        rows[to] = std::move(held);
+        keys[to].row = to;
+    }
+}
+
+/// What is in force for each item, by its place in the list.
+std::vector<const RequirementSet*> setsOf(const std::vector<ItemFacts>& items, const Obligations& obligations,
+                                          const std::optional<Registration>& flyingAs) {
+    std::vector<const RequirementSet*> sets;
+    sets.reserve(items.size());
+    for (const auto& item : items)
+        sets.push_back(&obligations.of(item.id, flyingAs, item.balloon));
+    return sets;
 }
 
 }
@@ -90,14 +114,18 @@ DueList dueList(std::vector<ItemFacts> items, Obligations obligations, CivilDate
     list.on = on;
     list.items = std::move(items);
     list.obligations = std::make_unique<Obligations>(std::move(obligations));
-    std::vector<DueRow> rows;
-    for (const auto& item : list.items) {
-        const auto& inForce = list.obligations->of(item.id, flyingAs, item.balloon);
-        for (const auto& held : inForce.all())
-            if (binds(*held.requirement, item))
-                rows.push_back({&item, held.requirement, held.programme, assess(*held.requirement, item, inForce, on)});
+    const auto sets = setsOf(list.items, *list.obligations, flyingAs);
+    std::size_t most = 0;
+    for (const auto* set : sets)
+        most += set->all().size();
+    list.rows.reserve(most);
+    for (std::size_t i = 0; i < sets.size(); ++i) {
+        const auto& item = list.items[i];
+        for (const auto& [requirement, programme] : sets[i]->all())
+            if (binds(*requirement, item))
+                list.rows.push_back({&item, requirement, programme, assess(*requirement, item, *sets[i], on)});
     }
-    list.rows = sorted(std::move(rows), list.items);
+    sortRows(list.rows, list.items);
     return list;
 }
 

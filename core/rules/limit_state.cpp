@@ -138,6 +138,9 @@ std::optional<Interval> runningInterval(const Requirement& requirement, const Li
     // History on paper comes before the origin `entered`: nothing was due before it.
     if (requirement.startsFrom == StartsFrom::Entered && !acts.empty() && acts.front().on < item.entered)
         interval.reset();
+    // Counted from when it was done, only the last act matters.
+    if (requirement.nextFrom == NextFrom::Done && !acts.empty())
+        return nextInterval(requirement, limit, acts.back(), std::nullopt);
     for (const auto& act : acts)
         interval = nextInterval(requirement, limit, act, interval);
     return interval;

@@ -93,8 +93,8 @@ const RequirementSet& Obligations::of(const ItemId& item, const std::optional<Re
         Index::gather(places, m_index->balloons, *fittedTo);
     Index::gather(places, m_index->items, item);
     std::ranges::sort(places);
-    const auto twice = std::ranges::unique(places);
-    places.erase(twice.begin(), twice.end());
+    // Not std::ranges::unique: clang 14 cannot read its result, a subrange of libstdc++ 12.
+    places.erase(std::unique(places.begin(), places.end()), places.end());
     if (const auto known = m_index->sets.find(places); known != m_index->sets.end())
         return known->second;
     std::vector<const Adoption*> inOrder;

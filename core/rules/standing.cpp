@@ -83,7 +83,7 @@ void settle(Assessment& state, const Requirement& requirement, const ItemFacts& 
     if (const auto* trigger = triggerOf(requirement, item, counting.inOrder())) {
         state.standing = requirement.action == Action::Retire ? Standing::Spent : Standing::Lapsed;
         state.because = Because::Triggered;
-        state.trigger = *trigger;
+        state.trigger = trigger;
     } else if (isExempt(requirement, item, today)) {
         state.standing = Standing::Clear;
         state.because = Because::Exempt;

@@ -57,7 +57,7 @@ struct Assessment {
     std::vector<LimitState> limits;
     std::optional<double> share; ///< of the governing limit
     Because because = Because::Limits;
-    std::optional<Occurrence> trigger; ///< the event, with `Because::Triggered`
+    const Occurrence* trigger = nullptr; ///< the event, with `Because::Triggered`; it lives in the item's facts
     bool operator==(const Assessment&) const = default;
 };
 

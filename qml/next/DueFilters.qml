@@ -4,60 +4,73 @@ import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
 
-// Over the due list: how it stands (with numbers), which balloon, which kind, words, and the order.
+// Over the due list: how it stands (with numbers), which balloon, which kind, words, and the order. On a phone the fields
+// wait behind a button.
 Column {
     id: filters
 
     required property NextPlace place
+    property bool phone: false
+    property bool unfolded: !filters.phone
+
+    readonly property real inner: filters.width - 2 * Theme.wide
 
     leftPadding: Theme.wide
     rightPadding: Theme.wide
-    bottomPadding: Theme.snug
+    topPadding: Theme.tight
     spacing: Theme.tight
 
-    Flow {
-        width: filters.width - 2 * Theme.wide
-        spacing: Theme.tight
-        Repeater {
-            model: filters.place.standings
-            Chip {
-                required property int index
-                required property string label
-                text: label
-                // `number`, `standing` and `chosen` come from the model under the names that a chip has
-                required number
-                required standing
-                required chosen
-                visible: number > 0 || chosen
-                onClicked: filters.place.standing = filters.place.standing === index ? -1 : index
+    Flickable {
+        width: filters.inner
+        height: Theme.touch
+        contentWidth: chips.width
+        boundsBehavior: Flickable.StopAtBounds
+        flickableDirection: Flickable.HorizontalFlick
+        clip: contentWidth > width
+        Row {
+            id: chips
+            spacing: Theme.tight
+            Repeater {
+                model: filters.place.standings
+                Chip {
+                    required property int index
+                    required property string label
+                    required number
+                    required standing
+                    required chosen
+                    text: label
+                    visible: number > 0 || chosen
+                    onClicked: filters.place.standing = filters.place.standing === index ? -1 : index
+                }
             }
         }
     }
     Flow {
-        width: filters.width - 2 * Theme.wide
+        width: filters.inner
         spacing: Theme.snug
+        visible: filters.unfolded
         SearchField {
-            width: Math.max(160, Math.min(240, filters.width - 2 * Theme.wide))
+            width: filters.phone ? filters.inner : Math.max(160, Math.min(264, filters.inner - 2 * (160 + Theme.snug)))
             name: qsTr("Item, serial, requirement")
             onSaid: words => filters.place.words = words
         }
         ChoiceField {
             name: qsTr("Balloon")
-            width: 152
+            width: filters.phone ? (filters.inner - Theme.snug) / 2 : 160
             model: filters.place.balloons
             value: filters.place.balloon
             onPicked: value => filters.place.balloon = value
         }
         ChoiceField {
             name: qsTr("Kind")
-            width: 152
+            width: filters.phone ? (filters.inner - Theme.snug) / 2 : 160
             model: filters.place.kinds
             value: filters.place.kind
             onPicked: value => filters.place.kind = value
         }
     }
     Item {
-        width: filters.width - 2 * Theme.wide
+        width: filters.inner
         height: Theme.touch
         Label {
             anchors.verticalCenter: parent.verticalCenter
@@ -78,6 +91,13 @@ Column {
                 onClicked: filters.place.clearFilters()
             }
             Button {
+                visible: filters.phone
+                quiet: true
+                text: filters.unfolded ? qsTr("Fold") : qsTr("Filter")
+                onClicked: filters.unfolded = !filters.unfolded
+            }
+            Button {
+                visible: !filters.phone || filters.unfolded
                 quiet: true
                 text: filters.place.soonestFirst ? qsTr("Soonest first") : qsTr("Worst first")
                 onClicked: filters.place.soonestFirst = !filters.place.soonestFirst

@@ -5,12 +5,13 @@ import Crownring.Theme
 import Crownring.Parts
 
 // The fleet's next twelve months: what has a date along the calendar, what use governs by hours left. A tap on a bin
-// leaves its rows in the list.
+// leaves its rows in the list. A phone shows one lane at a time.
 Item {
     id: horizon
 
     required property NextPlace place
     property bool phone: false
+    property bool byUse: false
 
     readonly property real weekWidth: horizon.phone ? Theme.touch : Math.max(16, Math.floor((horizon.width - 2 * Theme.wide - 3 * 64) / 52))
 
@@ -19,19 +20,35 @@ Item {
     Column {
         id: column
         x: Theme.wide
-        y: Theme.snug
+        y: horizon.phone ? 0 : Theme.snug
         width: horizon.width - 2 * Theme.wide
         spacing: Theme.tight
 
+        Row {
+            visible: horizon.phone
+            spacing: Theme.tight
+            Chip {
+                text: qsTr("By date")
+                chosen: !horizon.byUse
+                onClicked: horizon.byUse = false
+            }
+            Chip {
+                text: qsTr("By hours left")
+                chosen: horizon.byUse
+                onClicked: horizon.byUse = true
+            }
+        }
         Label {
             width: parent.width
+            visible: !horizon.phone
             text: qsTr("By date: the weeks from %1").arg(Day.asked)
             soft: true
             font.pixelSize: Theme.textSmall
         }
         HorizonLane {
             width: parent.width
-            height: horizon.phone ? 116 : 118
+            height: 118
+            visible: !horizon.phone || !horizon.byUse
             bins: horizon.place.calendar
             name: qsTr("Horizon by date")
             chosen: horizon.place.calendarBin
@@ -41,15 +58,17 @@ Item {
         }
         Label {
             width: parent.width
-            text: qsTr("By use: hours left. These have no date until use is forecast")
+            visible: !horizon.phone
+            text: qsTr("By hours left: use governs these; they have no date until use is forecast")
             soft: true
             font.pixelSize: Theme.textSmall
         }
         HorizonLane {
             width: parent.width
-            height: 80
+            height: horizon.phone ? 118 : 80
+            visible: !horizon.phone || horizon.byUse
             bins: horizon.place.use
-            name: qsTr("Horizon by use")
+            name: qsTr("Horizon by hours left")
             chosen: horizon.place.useBin
             zoneWidth: horizon.phone ? 72 : Math.min(160, column.width / 9)
             onPicked: bin => horizon.place.chooseUseBin(bin)

@@ -95,7 +95,13 @@ FocusScope {
                         DueFilters {
                             width: parent.width
                             place: next
+                            phone: page.phone
                         }
+                    }
+                    footer: Caution {
+                        width: rows.width
+                        visible: page.phone
+                        height: visible ? implicitHeight : 0
                     }
                     delegate: DueRow {
                         chosen: detail.item === item && detail.requirement === requirement && detail.found && !page.phone
@@ -122,13 +128,13 @@ FocusScope {
                     id: foot
                     anchors.bottom: parent.bottom
                     width: parent.width
-                    height: caution.implicitHeight
+                    height: page.phone ? 0 : caution.implicitHeight
+                    visible: !page.phone
                     color: Theme.paper
                     Rule { width: parent.width }
                     Caution {
                         id: caution
                         width: parent.width
-                        font.pixelSize: page.phone ? 11 : Theme.textSmall
                         topPadding: Theme.snug
                         bottomPadding: Theme.snug
                     }

@@ -3,12 +3,12 @@
 /// A date that crosses into JavaScript becomes a moment at UTC midnight and shows the day before west of Greenwich. The
 /// trap is proven first, so that this test cannot pass by accident; then that what we hand over does not fall into it.
 
+#include "day.h"
+
 #include <QDate>
 #include <QQmlComponent>
 #include <QQmlEngine>
 #include <QTest>
-
-#include "day.h"
 
 using namespace crownring;
 using namespace crownring::screen;
@@ -27,10 +27,12 @@ private:
     static QVariant shown(QObject& source, const char* expression) {
         QQmlEngine engine;
         QQmlComponent component(&engine);
-        component.setData(QByteArray("import QtQml\nQtObject { required property QtObject source; property var shown: ") +
-                              expression + " }",
-                          QUrl());
-        const std::unique_ptr<QObject> object(component.createWithInitialProperties({{QStringLiteral("source"), QVariant::fromValue(&source)}}));
+        component.setData(
+            QByteArray("import QtQml\nQtObject { required property QtObject source; property var shown: ") +
+                expression + " }",
+            QUrl());
+        const std::unique_ptr<QObject> object(
+            component.createWithInitialProperties({{QStringLiteral("source"), QVariant::fromValue(&source)}}));
         return object ? object->property("shown") : QVariant();
     }
 

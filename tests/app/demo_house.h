@@ -3,11 +3,11 @@
 
 /// The whole screen without a window, over a real record in a folder of its own. Today is 2026-11-25.
 
+#include "house.h"
+
 #include <QFile>
 #include <QTemporaryDir>
 #include <QTest>
-
-#include "house.h"
 
 namespace crownring::screen {
 
@@ -24,11 +24,16 @@ struct DemoHouse {
         house.desk.open(folder.filePath(QStringLiteral("record.sqlite")), first);
     }
     /// Waits until the fleet's sheet is there.
-    [[nodiscard]] bool ready() { return QTest::qWaitFor([this] { return house.fleet.ready(); }, 240'000); }
+    [[nodiscard]] bool ready() {
+        return QTest::qWaitFor([this] { return house.fleet.ready(); }, 240'000);
+    }
     /// Waits until the sheet answers for the day asked.
     [[nodiscard]] bool settled() {
-        return QTest::qWaitFor([this] { return !house.fleet.asking() && house.fleet.ready() &&
-                                               house.fleet.sheet()->on == house.day.date(); }, 60'000);
+        return QTest::qWaitFor(
+            [this] {
+                return !house.fleet.asking() && house.fleet.ready() && house.fleet.sheet()->on == house.day.date();
+            },
+            60'000);
     }
 
     QTemporaryDir folder;

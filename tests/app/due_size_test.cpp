@@ -2,13 +2,13 @@
 
 /// The due list with 250,000 rows: sifted off the GUI thread, shown without a reset.
 
+#include "due_model.h"
+#include "due_sieve.h"
+
 #include <QElapsedTimer>
 #include <QTest>
 
 #include <memory>
-
-#include "due_model.h"
-#include "due_sieve.h"
 
 using namespace crownring;
 using namespace crownring::screen;
@@ -44,7 +44,9 @@ struct LargeSheet {
             limit.clock = ClockName::Months;
             limit.due = sheet->on.dayNumber() + static_cast<int>(at % 700) - 40;
             limit.left = static_cast<std::int64_t>(at % 700) - 40;
-            row.state.standing = *limit.left < 0 ? Standing::Lapsed : *limit.left < 31 ? Standing::Nearing : Standing::Clear;
+            row.state.standing = *limit.left < 0    ? Standing::Lapsed
+                                 : *limit.left < 31 ? Standing::Nearing
+                                                    : Standing::Clear;
             row.state.governs = ClockName::Months;
             row.state.limits = {limit};
             sheet->due.rows.push_back(std::move(row));

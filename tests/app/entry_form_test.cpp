@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "demo_house.h"
+#include "entry_form.h"
+
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>
 #include <QTest>
-
-#include "demo_house.h"
-#include "entry_form.h"
 
 using namespace crownring;
 using namespace crownring::screen;
@@ -102,7 +102,8 @@ private slots:
         EntryForm form;
         form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
         set(form, "minutes", "1,5 h");
-        QCOMPARE(form.fields()->fields()[static_cast<std::size_t>(rowOf(form, "minutes"))].understood(), QStringLiteral("1:30 h"));
+        QCOMPARE(form.fields()->fields()[static_cast<std::size_t>(rowOf(form, "minutes"))].understood(),
+                 QStringLiteral("1:30 h"));
     }
 
     void aCorrectionChangesOnlyWhatWasChanged() {
@@ -113,8 +114,8 @@ private slots:
         QVERIFY(save(form));
         std::optional<JournalLine> flight;
         hear(m_demo->house.desk.ask([](Record& record) {
-                 return record.lines({.text = {}, .kind = "flight.logged", .before = {}, .limit = 1});
-             }),
+            return record.lines({.text = {}, .kind = "flight.logged", .before = {}, .limit = 1});
+        }),
              this, [&](const Result<std::vector<JournalLine>>& lines) { flight = lines->front(); });
         QTRY_VERIFY(flight.has_value());
         form.correct(QString::fromStdString(flight->entry.id.text()));
@@ -128,11 +129,12 @@ private slots:
         QCOMPARE(minutesOf("E-1"), 6075);
         std::optional<JournalLine> correction;
         hear(m_demo->house.desk.ask([](Record& record) {
-                 return record.lines({.text = {}, .kind = "entry.corrected", .before = {}, .limit = 1});
-             }),
+            return record.lines({.text = {}, .kind = "entry.corrected", .before = {}, .limit = 1});
+        }),
              this, [&](const Result<std::vector<JournalLine>>& lines) { correction = lines->front(); });
         QTRY_VERIFY(correction.has_value());
-        QCOMPARE(QString::fromStdString(std::get<EntryCorrected>(correction->entry.body).with), QStringLiteral("{\"minutes\":75}"));
+        QCOMPARE(QString::fromStdString(std::get<EntryCorrected>(correction->entry.body).with),
+                 QStringLiteral("{\"minutes\":75}"));
     }
 
     void aProgrammeFromTheShelfBindsFromItsDay() {
@@ -142,7 +144,8 @@ private slots:
         QVERIFY2(save(form), qPrintable(form.problem()));
         const auto& sheet = m_demo->house.fleet.sheet();
         QVERIFY(!sheet->due.rows.empty());
-        QCOMPARE(sheet->worstOf(Registration("B-ONE"))->state.standing, Standing::Unproven); // nothing was ever done: never clear
+        QCOMPARE(sheet->worstOf(Registration("B-ONE"))->state.standing,
+                 Standing::Unproven); // nothing was ever done: never clear
     }
 
     void doneIsOfferedOnlyWhatBindsTheItem() {
@@ -150,7 +153,8 @@ private slots:
         form.adopt(QStringLiteral("part-ml-hot-air"));
         form.toggle(rowOf(form, "balloons"), QStringLiteral("B-ONE"));
         QVERIFY(save(form));
-        form.begin(QStringLiteral("requirement.done"), QStringLiteral("B-ONE"), QStringLiteral("E-1"), QStringLiteral("ml.inspection"));
+        form.begin(QStringLiteral("requirement.done"), QStringLiteral("B-ONE"), QStringLiteral("E-1"),
+                   QStringLiteral("ml.inspection"));
         const auto& field = form.fields()->fields()[static_cast<std::size_t>(rowOf(form, "requirement"))];
         QVERIFY(!field.choices.empty());
         set(form, "ref", "JC 7");

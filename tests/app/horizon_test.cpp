@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QAbstractItemModelTester>
-#include <QTest>
-
 #include "gore_stack.h"
 #include "horizon_model.h"
+
+#include <QAbstractItemModelTester>
+#include <QTest>
 
 using namespace crownring;
 using namespace crownring::screen;

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "choice_model.h"
+
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>
 #include <QTest>
-
 #include <rapidcheck.h>
-
-#include "choice_model.h"
 
 using namespace crownring::screen;
 

@@ -1,7 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QAbstractItemModelTester>
-#include <QTest>
-
 #include "balloons_place.h"
 #include "demo_house.h"
 #include "due_detail.h"
@@ -10,6 +7,9 @@
 #include "rules_place.h"
 #include "search.h"
 #include "subject_page.h"
+
+#include <QAbstractItemModelTester>
+#include <QTest>
 
 using namespace crownring;
 using namespace crownring::screen;
@@ -107,7 +107,8 @@ private slots:
             QString before;
             for (int row = 0; row < next.list()->count(); ++row) {
                 const auto* due = next.list()->row(row);
-                if (due->state.standing == Standing::Closed || due->state.because == Because::NotRequired || due->state.limits.empty())
+                if (due->state.standing == Standing::Closed || due->state.because == Because::NotRequired ||
+                    due->state.limits.empty())
                     continue;
                 std::optional<std::int64_t> date;
                 for (const auto& limit : due->state.limits)
@@ -128,10 +129,12 @@ private slots:
     void anotherDayAnswersOtherwise() {
         NextPlace next;
         QTRY_VERIFY(next.ready());
-        const auto lapsedNow = text(*next.standings(), static_cast<int>(Standing::Lapsed), ChoiceModel::NumberRole).toInt();
+        const auto lapsedNow =
+            text(*next.standings(), static_cast<int>(Standing::Lapsed), ChoiceModel::NumberRole).toInt();
         QCOMPARE(m_demo->house.day.ask(QStringLiteral("2028-11-25")), QString());
         QVERIFY(m_demo->settled());
-        QTRY_VERIFY(text(*next.standings(), static_cast<int>(Standing::Lapsed), ChoiceModel::NumberRole).toInt() > lapsedNow);
+        QTRY_VERIFY(text(*next.standings(), static_cast<int>(Standing::Lapsed), ChoiceModel::NumberRole).toInt() >
+                    lapsedNow);
         m_demo->house.day.ask(QStringLiteral("2020-06-01"));
         QVERIFY(m_demo->settled());
         QVERIFY(m_demo->house.fleet.empty());
@@ -143,10 +146,11 @@ private slots:
         QTRY_VERIFY(next.ready());
         DueDetail detail;
         for (int row = 0; row < next.list()->count(); row += 37) {
-            for (const int role : {DueModel::WhereRole, DueModel::TitleRole, DueModel::SourceRole, DueModel::StandingWordRole,
-                                   DueModel::SpokenRole})
+            for (const int role : {DueModel::WhereRole, DueModel::TitleRole, DueModel::SourceRole,
+                                   DueModel::StandingWordRole, DueModel::SpokenRole})
                 QVERIFY(!text(*next.list(), row, role).isEmpty());
-            detail.show(text(*next.list(), row, DueModel::ItemRole), text(*next.list(), row, DueModel::RequirementRole));
+            detail.show(text(*next.list(), row, DueModel::ItemRole),
+                        text(*next.list(), row, DueModel::RequirementRole));
             QVERIFY(detail.found());
             QCOMPARE(detail.title(), text(*next.list(), row, DueModel::TitleRole));
             QVERIFY(!detail.source().isEmpty() && !detail.programme().isEmpty() && !detail.rule().isEmpty());
@@ -172,7 +176,8 @@ private slots:
             QCOMPARE(check.mayFly(), check.reasons()->count() == 0);
             check.mayFly() ? ++yes : ++no;
             for (int row = 0; row < check.reasons()->count(); ++row)
-                for (const int role : {ReasonModel::TitleRole, ReasonModel::TextRole, ReasonModel::MendRole, ReasonModel::SourceRole})
+                for (const int role :
+                     {ReasonModel::TitleRole, ReasonModel::TextRole, ReasonModel::MendRole, ReasonModel::SourceRole})
                     QVERIFY(!text(*check.reasons(), row, role).isEmpty());
         }
         QVERIFY(no > 0 && yes > 0);

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QAbstractItemModelTester>
-#include <QSignalSpy>
-#include <QTest>
-
 #include "demo_house.h"
 #include "flight_intake.h"
 #include "record_place.h"
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+#include <QTest>
 
 using namespace crownring;
 using namespace crownring::screen;

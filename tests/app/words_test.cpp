@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QTest>
-
 #include "day.h"
 #include "sentences.h"
 #include "words.h"
+
+#include <QTest>
 
 using namespace crownring;
 using namespace crownring::screen;
@@ -36,14 +36,26 @@ private slots:
 
     void aRuleInOneSentence() {
         Requirement annual;
-        annual.limits = {{.clock = ClockName::Minutes, .every = 6000, .first = {}, .tolerance = 600, .day = DayRule::Same, .lookAhead = {}},
-                         {.clock = ClockName::Months, .every = 12, .first = {}, .tolerance = 1, .day = DayRule::Same, .lookAhead = {}}};
-        QCOMPARE(Words::limits(annual), QStringLiteral("every 100:00 h, tolerance 10:00 h or every 12 months, tolerance 1 month, "
-                                                       "whichever comes first"));
+        annual.limits = {{.clock = ClockName::Minutes,
+                          .every = 6000,
+                          .first = {},
+                          .tolerance = 600,
+                          .day = DayRule::Same,
+                          .lookAhead = {}},
+                         {.clock = ClockName::Months,
+                          .every = 12,
+                          .first = {},
+                          .tolerance = 1,
+                          .day = DayRule::Same,
+                          .lookAhead = {}}};
+        QCOMPARE(Words::limits(annual),
+                 QStringLiteral("every 100:00 h, tolerance 10:00 h or every 12 months, tolerance 1 month, "
+                                "whichever comes first"));
     }
 
     void aProblemSaysWhatWhereAndTheMend() {
-        const Problem problem{Code::UnknownKey, "'minuts' is no key of flight.logged", "write 'minutes'", {"fleet.jsonl", 12, ""}};
+        const Problem problem{
+            Code::UnknownKey, "'minuts' is no key of flight.logged", "write 'minutes'", {"fleet.jsonl", 12, ""}};
         QCOMPARE(Words::problem(problem),
                  QStringLiteral("fleet.jsonl, line 12: 'minuts' is no key of flight.logged. Write 'minutes'."));
     }
@@ -52,7 +64,8 @@ private slots:
         for (int at = 0; at < standingCount; ++at)
             QVERIFY(!Words::standing(static_cast<Standing>(at)).isEmpty());
         for (int at = 0; at < itemKindCount; ++at)
-            QVERIFY(!Words::kind(static_cast<ItemKind>(at)).isEmpty() && !Words::kinds(static_cast<ItemKind>(at)).isEmpty());
+            QVERIFY(!Words::kind(static_cast<ItemKind>(at)).isEmpty() &&
+                    !Words::kinds(static_cast<ItemKind>(at)).isEmpty());
         for (const auto name : kindNames())
             QVERIFY(Sentences::kind(name) != QString::fromUtf8(name.data(), qsizetype(name.size())));
         for (int at = 0; at < questionKindCount; ++at)

@@ -25,7 +25,8 @@ SmallRecord valley() { return SmallRecord({{"QE-RYE", day(0)}, {"QE-OVC", day(5)
 
 QString states(Books& books, const std::vector<FlightProposal>& proposals) {
     QString all;
-    for (const auto& each : judge(books, proposals).value())
+    const auto judged = judge(books, proposals).value();
+    for (const auto& each : judged)
         all += "NLTU"[static_cast<int>(each.state)]; // New, Logged, Twice, Unknown
     return all;
 }

@@ -6,6 +6,8 @@
 #include <QtTest>
 #include <rapidcheck.h>
 
+#include <set>
+
 using namespace crownring;
 
 namespace {
@@ -19,7 +21,7 @@ struct Manner {
     bool mark = false;
 };
 
-std::string quoted(const std::string& field, char separator) {
+std::string inQuotes(const std::string& field, char separator) {
     if (field.find_first_of("\"\r\n") == std::string::npos && field.find(separator) == std::string::npos)
         return field;
     std::string result = "\"";
@@ -45,7 +47,7 @@ std::string written(const std::vector<FlightProposal>& flights, const Manner& ma
     std::string text = manner.mark ? "\xEF\xBB\xBF" : "";
     const auto row = [&](std::vector<std::string> fields) {
         for (std::size_t i = 0; i < fields.size(); ++i)
-            text += (i == 0 ? "" : std::string(1, manner.separator)) + quoted(fields[i], manner.separator);
+            text += (i == 0 ? "" : std::string(1, manner.separator)) + inQuotes(fields[i], manner.separator);
         text += end;
     };
     row({"Registration", manner.date == '/' ? "Date (MM/DD/YYYY)" : "Date", "Take-off", "Duration (min)", "Landings",

@@ -224,6 +224,151 @@ private slots:
             QVERIFY(!(*flights)[i].beganAloft && !(*flights)[i].endedAloft);
         }
     }
+
+    void aStopOnTheWayIsALandingOfTheSameFlight() {
+        MadeTrack made(16 * 3600, 1);
+        made.stand(10);
+        made.fly(low, 2);
+        made.stand(4);
+        made.fly(usual, 2);
+        made.stand(10);
+        const auto preview = previewTrack(made.igc({}), "two hops.igc");
+        QVERIFY(preview);
+        QCOMPARE(preview->proposals.size(), std::size_t{1});
+        QCOMPARE(preview->proposals[0].flight.use.landings, Landings(2));
+        QCOMPARE(preview->proposals[0].flight.use.inflations, Inflations(1));
+        QVERIFY(std::abs(preview->proposals[0].flight.use.minutes.value() - (35 + 55)) <= 2); // the stop is not aloft
+    }
+
+    void afterAnHourOnTheGroundItIsAnotherFlight() {
+        MadeTrack made(6 * 3600, 1);
+        made.stand(10);
+        made.fly(low, 2);
+        made.stand(60);
+        made.fly(low, 2);
+        made.stand(10);
+        QCOMPARE(flightsIn(readIgc(made.igc({}), "t.igc").value(), "t.igc")->size(), std::size_t{2});
+    }
+
+    void whoeverStaysOnTheGroundHasNotFlown_data() {
+        QTest::addColumn<int>("which");
+        QTest::newRow("standing") << 0;
+        QTest::newRow("driving") << 1;
+        QTest::newRow("driving over hills") << 2;
+        QTest::newRow("walking") << 3;
+        QTest::newRow("motorway") << 4;
+    }
+    void whoeverStaysOnTheGroundHasNotFlown() {
+        QFETCH(int, which);
+        const std::vector<Story> stories = {
+            [](MadeTrack& t) { t.stand(60); },
+            [](MadeTrack& t) {
+                t.stand(5);
+                t.drive(40, 22, 0);
+                t.stand(5);
+            },
+            [](MadeTrack& t) {
+                t.drive(40, 22, 80);
+                t.stand(5);
+            },
+            [](MadeTrack& t) {
+                t.stand(5);
+                t.walk(20);
+                t.stand(5);
+            },
+            [](MadeTrack& t) {
+                t.stand(5);
+                t.drive(5, 20, 10);
+                t.motorway(30, 31, 10);
+                t.drive(5, 20, 10);
+                t.stand(5);
+            },
+        };
+        for (std::uint32_t seed = 1; seed <= 5; ++seed)
+            for (const auto& recorder : recorders) {
+                MadeTrack made(16 * 3600, seed);
+                stories[static_cast<std::size_t>(which)](made);
+                const auto preview = previewTrack(made.igc(recorder.noise), "t.igc");
+                QVERIFY2(!preview, recorder.name);
+                QCOMPARE(preview.error().code, Code::IgcNoFlight);
+                QCOMPARE(preview.error().where.file, std::string("t.igc"));
+            }
+    }
+
+    void overMidnightTheDayIsThatOfTheTakeOff() {
+        MadeTrack made(23 * 3600, 1);
+        made.stand(40);
+        made.fly(usual, 3);
+        made.stand(10);
+        const auto preview = previewTrack(made.igc({}), "t.igc").value();
+        QCOMPARE(preview.proposals[0].on.iso(), std::string("2025-07-01"));
+        QVERIFY(std::abs(preview.proposals[0].time->minutes() - (23 * 60 + 40)) <= 1);
+        QVERIFY(std::abs(preview.proposals[0].flight.use.minutes.value() - 55) <= 1);
+        QCOMPARE(preview.flights[0].landing.second / 86'400 - preview.flights[0].takeOff.second / 86'400,
+                 std::int64_t{1});
+    }
+
+    void aRecordingThatBeginsOrEndsAloftIsSaidToBeShort() {
+        MadeTrack made(16 * 3600, 1);
+        made.stand(10);
+        made.fly(usual, 3);
+        made.stand(10);
+        auto late = made;
+        late.cut(made.takeOffs()[0] + 600, made.landings()[0] + 600);
+        const auto begun = previewTrack(late.igc({}), "t.igc").value();
+        QVERIFY(begun.flights.at(0).beganAloft && !begun.flights[0].endedAloft);
+        QVERIFY(std::abs(begun.proposals[0].flight.use.minutes.value() - 45) <= 1);
+        QVERIFY(begun.proposals[0].note.find("in the air") != std::string::npos);
+        auto early = made;
+        early.cut(0, made.landings()[0] - 600);
+        const auto ended = previewTrack(early.igc({}), "t.igc").value();
+        QVERIFY(!ended.flights.at(0).beganAloft && ended.flights[0].endedAloft);
+        QVERIFY(std::abs(ended.proposals[0].flight.use.minutes.value() - 45) <= 1);
+    }
+
+    void theProposalSaysWhereItComesFrom() {
+        MadeTrack made(16 * 3600, 1);
+        made.stand(10);
+        made.fly(usual, 3);
+        made.stand(10);
+        const auto preview =
+            previewTrack(made.igc({}, "010725", "B12\r\nB13\r\n"), "/home/someone/evening.igc").value();
+        const auto& proposal = preview.proposals.at(0);
+        QCOMPARE(proposal.balloon, Registration("QE-HFC"));
+        QCOMPARE(proposal.flight.balloon, proposal.balloon);
+        QCOMPARE(proposal.by, std::string("pilot 22"));
+        QCOMPARE(proposal.note, std::string("from track evening.igc, 2 fixes skipped"));
+        QVERIFY(std::abs(preview.flights[0].highest - (412 - 47 + 620)) < 10);
+        QCOMPARE(previewTrack(made.igc({}), "t.igc", Registration("QE-RYE"))->proposals[0].balloon,
+                 Registration("QE-RYE"));
+    }
+
+    void wildFixesAreThrownOut() {
+        MadeTrack made(16 * 3600, 1);
+        made.stand(10);
+        made.fly(usual, 3);
+        made.stand(10);
+        auto text = made.igc({});
+        int wild = 0;
+        for (auto at = text.find("\r\nB"); at != std::string::npos; at = text.find("\r\nB", at + 37 * 40)) {
+            text.replace(at + 9, 7, "1234567"); // another latitude altogether
+            ++wild;
+        }
+        const auto preview = previewTrack(text, "t.igc").value();
+        QVERIFY(wild > 10);
+        QVERIFY(std::abs(preview.proposals.at(0).flight.use.minutes.value() - 55) <= 1);
+        QVERIFY(preview.proposals[0].note.find(std::to_string(wild) + " fixes skipped") != std::string::npos);
+    }
+
+    /// demo_data/README.md: 7 minutes on the ground, 55 aloft from 16:11 UTC, 6 on the ground.
+    void theDemoTrackIsTheFlightItWasMadeOf() {
+        const auto preview = previewTrack(fileText("/demo_data/evening.igc"), "evening.igc").value();
+        QCOMPARE(preview.proposals.size(), std::size_t{1});
+        QCOMPARE(preview.proposals[0].balloon, Registration("QE-HFC"));
+        QCOMPARE(preview.proposals[0].on.iso(), std::string("2026-11-21"));
+        QVERIFY(std::abs(preview.proposals[0].time->minutes() - (16 * 60 + 11)) <= 1);
+        QVERIFY(std::abs(preview.proposals[0].flight.use.minutes.value() - 55) <= 1);
+    }
 };
 
 QTEST_APPLESS_MAIN(IgcFlightTest)

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "civil/padded.h"
 #include "exchange/igc_track.h"
 
 #include <QtTest>
@@ -14,9 +15,7 @@ const std::string head = "AXXXMAD\r\nHFDTE010725\r\n";
 /// A B record as the FAI specification, Appendix A, "B record - fix" has it (from memory):
 /// B HHMMSS DDMMmmmN DDDMMmmmE V PPPPP GGGGG
 std::string fix(int second, const std::string& rest = "4624072N01230204WA0036600411") {
-    char clock[16];
-    std::snprintf(clock, sizeof clock, "B%02d%02d%02d", second / 3600 % 24, second / 60 % 60, second % 60);
-    return clock + rest + "\r\n";
+    return "B" + padded(second / 3600 % 24, 2) + padded(second / 60 % 60, 2) + padded(second % 60, 2) + rest + "\r\n";
 }
 
 std::string tenFixes(int from = 3600) {

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/made_track.h"
 
+#include "civil/padded.h"
+
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <numbers>
 
 namespace crownring {
@@ -25,18 +26,19 @@ double heightAt(const Profile& profile, double minute) {
 }
 
 /// DDMMmmm or DDDMMmmm with its letter.
-std::string angle(double degrees, int width, const char* letters) {
-    const auto thousandths = std::lround(std::abs(degrees) * 60'000);
-    char text[16];
-    std::snprintf(text, sizeof text, "%0*ld%05ld%c", width, thousandths / 60'000, thousandths % 60'000,
-                  letters[degrees < 0 ? 1 : 0]);
-    return text;
+std::string angle(double degrees, std::size_t width, const char* letters) {
+    const auto thousandths = static_cast<int>(std::lround(std::abs(degrees) * 60'000));
+    return padded(thousandths / 60'000, width) + padded(thousandths % 60'000, 5) + letters[degrees < 0 ? 1 : 0];
 }
 
 std::string altitude(double metres) {
-    char text[16];
-    std::snprintf(text, sizeof text, "%05ld", std::lround(metres));
-    return text;
+    const auto whole = static_cast<int>(std::lround(metres));
+    return whole < 0 ? "-" + padded(-whole, 4) : padded(whole, 5);
+}
+
+std::string clock(std::int64_t second) {
+    const auto ofDay = static_cast<int>(second % 86'400);
+    return padded(ofDay / 3600, 2) + padded(ofDay / 60 % 60, 2) + padded(ofDay % 60, 2);
 }
 
 }
@@ -71,7 +73,7 @@ void MadeTrack::fly(const Profile& profile, double wind) {
         const double height = heightAt(profile, i / 60.0);
         const double gathered =
             std::min({1.0, i / 20.0, (seconds - i) / 5.0}); // carried off, and stopped by the ground
-        const double speed = wind * (1 + std::min(height, 600.0) / 600) * gathered;
+        const double speed = wind * (1 + std::clamp(height, 0.0, 600.0) / 600) * gathered;
         const double turned = heading + std::min(height, 600.0) / 600 * 0.6;
         go(speed * std::cos(turned), speed * std::sin(turned), ground + height);
     }
@@ -144,11 +146,8 @@ std::string MadeTrack::igc(const MadeNoise& noise, const std::string& date, cons
         const double across = metresPerDegree * std::cos(latitude * std::numbers::pi / 180);
         const double east = longitude + (place.east + noise.position * normal(random)) / across;
         const double level = place.altitude + noise.altitude * normal(random) + wander;
-        char clock[16];
-        const int second = static_cast<int>(place.second % 86'400);
-        std::snprintf(clock, sizeof clock, "B%02d%02d%02d", second / 3600, second / 60 % 60, second % 60);
-        text += clock + angle(north, 2, "NS") + angle(east, 3, "EW") + "A" + altitude(noise.pressure ? level - 47 : 0) +
-                altitude(level) + "\r\n";
+        text += "B" + clock(place.second) + angle(north, 2, "NS") + angle(east, 3, "EW") + "A" +
+                altitude(noise.pressure ? level - 47 : 0) + altitude(level) + "\r\n";
     }
     return text;
 }

@@ -6,6 +6,7 @@
 #include "record/journal.h"
 #include "registry/books.h"
 
+#include <algorithm>
 #include <string>
 #include <utility>
 #include <vector>

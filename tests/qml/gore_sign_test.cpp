@@ -2,11 +2,11 @@
 
 /// The gore gauge must say the standing in grey: every two signs differ in shape, at the sizes that are used.
 
+#include "gore_sign.h"
+
 #include <QImage>
 #include <QPainter>
 #include <QTest>
-
-#include "gore_sign.h"
 
 using namespace crownring;
 using namespace crownring::screen;

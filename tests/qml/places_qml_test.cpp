@@ -2,6 +2,10 @@
 
 /// Runs tst_*.qml of this folder over one record with the demo fleet.
 
+#include "app/demo_house.h"
+#include "heard_warnings.h"
+#include "places.h"
+
 #include <QApplication>
 #include <QQmlEngine>
 #include <QQuickStyle>
@@ -9,10 +13,6 @@
 #include <QtQuickTest>
 
 #include <memory>
-
-#include "app/demo_house.h"
-#include "heard_warnings.h"
-#include "places.h"
 
 using namespace crownring::screen;
 

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-/// The whole window over the demo fleet: no warning of QML, a name for everything that a screen reader may stop at, every
-/// place reached by keyboard alone, and pictures for people to look at.
+/// The whole window over the demo fleet: no warning of QML, a name for everything that a screen reader may stop at,
+/// every place reached by keyboard alone, and pictures for people to look at.
+
+#include "app/demo_house.h"
+#include "heard_warnings.h"
+#include "places.h"
 
 #include <QAccessible>
 #include <QApplication>
@@ -13,10 +17,6 @@
 #include <QTest>
 
 #include <set>
-
-#include "app/demo_house.h"
-#include "heard_warnings.h"
-#include "places.h"
 
 using namespace crownring;
 using namespace crownring::screen;
@@ -82,8 +82,8 @@ private slots:
 
     void everythingThatCanBeFocusedHasAName_data() {
         QTest::addColumn<QString>("place");
-        for (const char* place : {"next", "next/0", "rig-up/QE-OVA", "balloons/QE-OVA", "rules/part-ml-hot-air", "record/journal",
-                                  "record/questions", "record/flights", "record/upkeep"})
+        for (const char* place : {"next", "next/0", "rig-up/QE-OVA", "balloons/QE-OVA", "rules/part-ml-hot-air",
+                                  "record/journal", "record/questions", "record/flights", "record/upkeep"})
             QTest::newRow(place) << place;
     }
     void everythingThatCanBeFocusedHasAName() {
@@ -109,10 +109,13 @@ private slots:
             if (!stops.insert(item).second && stops.size() > 4)
                 break;
             QVERIFY2(item->isVisible(), item->metaObject()->className());
-            // Where the keyboard is must be inside the window, or be scrolled to: the row of filters may not be cut off.
+            // Where the keyboard is must be inside the window, or be scrolled to: the row of filters may not be cut
+            // off.
             const auto area = item->mapRectToScene(item->boundingRect());
-            QVERIFY2(area.left() >= -1 && area.right() <= m_window->width() + 1,
-                     qPrintable(QStringLiteral("%1 at %2").arg(QLatin1String(item->metaObject()->className())).arg(area.left())));
+            QVERIFY2(
+                area.left() >= -1 && area.right() <= m_window->width() + 1,
+                qPrintable(
+                    QStringLiteral("%1 at %2").arg(QLatin1String(item->metaObject()->className())).arg(area.left())));
         }
         QVERIFY2(stops.size() >= 8, qPrintable(QString::number(stops.size())));
     }
@@ -139,8 +142,9 @@ private slots:
         auto* form = m_window->findChild<QObject*>(QStringLiteral("form"));
         QVERIFY(form != nullptr);
         auto* page = m_window->findChild<QObject*>(QStringLiteral("balloons"));
-        QVERIFY(QMetaObject::invokeMethod(page, "act", Q_ARG(QString, QStringLiteral("flight.logged")), Q_ARG(QString, QStringLiteral("QE-OVA")),
-                                          Q_ARG(QString, QString()), Q_ARG(QString, QString())));
+        QVERIFY(QMetaObject::invokeMethod(page, "act", Q_ARG(QString, QStringLiteral("flight.logged")),
+                                          Q_ARG(QString, QStringLiteral("QE-OVA")), Q_ARG(QString, QString()),
+                                          Q_ARG(QString, QString())));
         QTRY_VERIFY(form->property("opened").toBool());
         QTest::qWait(200);
         std::set<QQuickItem*> stops;
@@ -170,8 +174,8 @@ private slots:
         QTest::addColumn<QString>("place");
         QTest::addColumn<QSize>("size");
         QTest::addColumn<bool>("dark");
-        for (const char* place : {"next/0", "rig-up/QE-OVA", "balloons/QE-OVA", "rules/part-ml-hot-air", "record/journal",
-                                  "record/questions", "record/flights", "record/upkeep"})
+        for (const char* place : {"next/0", "rig-up/QE-OVA", "balloons/QE-OVA", "rules/part-ml-hot-air",
+                                  "record/journal", "record/questions", "record/flights", "record/upkeep"})
             for (const QSize size : {QSize(360, 740), QSize(1280, 800), QSize(1920, 1080)})
                 for (const bool dark : {false, true})
                     QTest::addRow("%s %dx%d %s", place, size.width(), size.height(), dark ? "dark" : "light")

@@ -10,7 +10,10 @@
 
 namespace crownring::shed {
 
-inline std::int64_t number(std::int64_t from, std::int64_t to) { return *rc::gen::inRange(from, to + 1); }
+/// From a to b, whatever the size of the test: each history is as rich as any other.
+inline std::int64_t number(std::int64_t from, std::int64_t to) {
+    return *rc::gen::resize(rc::kNominalSize, rc::gen::inRange(from, to + 1));
+}
 inline bool chance(int percent) { return number(1, 100) <= percent; }
 template <class What>
 What oneOf(std::vector<What> values) {

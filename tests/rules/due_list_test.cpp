@@ -70,6 +70,16 @@ private slots:
                                        R"("id": "act", "kinds": [], "triggered_by": ["fire"])"});
         QVERIFY(dueList({Item()}, Obligations(std::move(adoptions)), day("2024-01-02")).rows.empty());
     }
+    void flyingAsABalloonItsProgrammesBindToo() {
+        auto adoptions = adoptedByAll({R"("id": "r", "triggered_by": ["fire"])"});
+        adoptions.front().bound = BoundBalloons{{Registration("D-OABC")}};
+        const auto rowsFlyingAs = [&](const std::optional<Registration>& balloon) {
+            return dueList({Item()}, Obligations(adoptions), day("2024-01-02"), balloon).rows.size();
+        };
+        QCOMPARE(rowsFlyingAs(std::nullopt), std::size_t{0});
+        QCOMPARE(rowsFlyingAs(Registration("D-OABC")), std::size_t{1});
+        QCOMPARE(rowsFlyingAs(Registration("D-OXYZ")), std::size_t{0});
+    }
     void itMayBeMoved() {
         auto list = dueList({Item().done("r", "2024-01-01")},
                             Obligations(adoptedByAll({R"("id": "r", "limits": [{"clock": "months", "every": 12}])"})),

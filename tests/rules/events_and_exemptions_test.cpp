@@ -22,8 +22,8 @@ private slots:
     }
     void theEventMakesItDueAtOnce() {
         const auto requirement = rule(std::string(afterHardLanding) + withLimits);
-        const auto state =
-            on("2024-02-01", requirement, Item().done("r", "2024-01-10").happened("hard-landing", "2024-01-20"));
+        const Item item = Item().done("r", "2024-01-10").happened("hard-landing", "2024-01-20");
+        const auto state = on("2024-02-01", requirement, item);
         COMPARE_STANDING(state.standing, "lapsed");
         QCOMPARE(state.because, Because::Triggered);
         QVERIFY(!state.governs);

@@ -73,7 +73,8 @@ private slots:
         QFETCH(int, minutes);
         QFETCH(bool, positioning);
         QFETCH(bool, mayFly);
-        const auto requirement = hundredHours(R"(, "tolerance_for": ")" + use.toStdString() + "\"");
+        auto requirement = hundredHours();
+        requirement.toleranceFor = use == "flight" ? ToleranceFor::Flight : ToleranceFor::Positioning;
         const auto answer = Kit().with(requirement, flown(clock)).check(minutes, positioning);
         QCOMPARE(answer.mayFly, mayFly);
         QCOMPARE(answer.reasons.empty(), mayFly);

@@ -1,6 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-/// crownring: the screen program. It opens the record that is named, or one of its own, which begins with the demo fleet.
+/// crownring: the screen program. It opens the record that is named, or one of its own, which begins with the demo
+/// fleet.
+
+#include "border.h"
+#include "house.h"
+#include "picture.h"
+#include "places.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
@@ -13,11 +19,6 @@
 #include <QTemporaryDir>
 #include <QTextStream>
 #include <QTimer>
-
-#include "border.h"
-#include "house.h"
-#include "picture.h"
-#include "places.h"
 
 using namespace crownring;
 using namespace crownring::screen;
@@ -42,19 +43,21 @@ QString tr(const char* text) { return QCoreApplication::translate("Program", tex
 /// What the command line asks for, or why it makes no sense.
 tl::expected<Orders, QString> ordersFrom(const QStringList& arguments) {
     QCommandLineParser parser;
-    parser.setApplicationDescription(
-        tr("Continued airworthiness of hot-air balloons. Crownring keeps records and computes; it never declares a balloon "
-           "airworthy."));
+    parser.setApplicationDescription(tr("Continued airworthiness of hot-air balloons. Crownring keeps records and "
+                                        "computes; it never declares a balloon "
+                                        "airworthy."));
     parser.addHelpOption();
     parser.addVersionOption();
-    parser.addOption({QStringLiteral("record"), tr("The record to open or make: a file, or postgresql://…"), QStringLiteral("FILE")});
+    parser.addOption({QStringLiteral("record"), tr("The record to open or make: a file, or postgresql://…"),
+                      QStringLiteral("FILE")});
     parser.addOption({QStringLiteral("demo"), tr("Open a new record with the demo fleet, thrown away at the end.")});
     parser.addOption({QStringLiteral("on"), tr("Answer for this day instead of today."), QStringLiteral("DATE")});
     parser.addOption({QStringLiteral("dark"), tr("Use the dark tones.")});
     parser.addOption({QStringLiteral("picture"), tr("Write a picture of a place and end."), QStringLiteral("FILE")});
     parser.addOption({QStringLiteral("place"), tr("The place of the picture: next, rig-up, balloons, rules or record."),
                       QStringLiteral("NAME"), QStringLiteral("next")});
-    parser.addOption({QStringLiteral("size"), tr("The size of the picture."), QStringLiteral("WxH"), QStringLiteral("1280x800")});
+    parser.addOption(
+        {QStringLiteral("size"), tr("The size of the picture."), QStringLiteral("WxH"), QStringLiteral("1280x800")});
     parser.process(arguments);
 
     Orders orders;
@@ -73,7 +76,8 @@ tl::expected<Orders, QString> ordersFrom(const QStringList& arguments) {
         const auto size = sizeFrom(parser.value(QStringLiteral("size")));
         if (!size.isValid())
             return tl::unexpected(tr("--size is written as 1280x800, at least 360x640."));
-        orders.picture = PictureOrder{parser.value(QStringLiteral("picture")), parser.value(QStringLiteral("place")), size};
+        orders.picture =
+            PictureOrder{parser.value(QStringLiteral("picture")), parser.value(QStringLiteral("place")), size};
     }
     return orders;
 }
@@ -114,7 +118,7 @@ int main(int argc, char* argv[]) {
         return refuse(tr("The screen cannot be loaded."));
 
     QTemporaryDir demoFolder;
-    const auto location = orders->demo ? demoFolder.filePath(QStringLiteral("demo.sqlite"))
+    const auto location = orders->demo               ? demoFolder.filePath(QStringLiteral("demo.sqlite"))
                           : orders->record.isEmpty() ? ownRecord()
                                                      : orders->record;
     // A record that the user names begins empty; only the program's own begins with the demo fleet.

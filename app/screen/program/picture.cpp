@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "picture.h"
 
+#include "fleet.h"
+#include "record_desk.h"
+
 #include <QCoreApplication>
 #include <QImage>
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>
 #include <QTextStream>
 #include <QTimer>
-
-#include "fleet.h"
-#include "record_desk.h"
 
 namespace crownring::screen {
 
@@ -49,12 +49,15 @@ void takePicture(QQmlApplicationEngine& engine, const PictureOrder& order) {
         if (RecordDesk::current()->state() == RecordDesk::State::Failed)
             end(2, RecordDesk::current()->trouble());
     });
-    QObject::connect(Fleet::current(), &Fleet::changed, window, [window, order] {
-        const bool known = QMetaObject::invokeMethod(window, "showPlace", Q_ARG(QString, order.place));
-        if (!known)
-            return end(2, QCoreApplication::translate("Picture", "The window has no places."));
-        QTimer::singleShot(settleMs, window, [window, order] { grab(window, order); });
-    }, Qt::SingleShotConnection);
+    QObject::connect(
+        Fleet::current(), &Fleet::changed, window,
+        [window, order] {
+            const bool known = QMetaObject::invokeMethod(window, "showPlace", Q_ARG(QString, order.place));
+            if (!known)
+                return end(2, QCoreApplication::translate("Picture", "The window has no places."));
+            QTimer::singleShot(settleMs, window, [window, order] { grab(window, order); });
+        },
+        Qt::SingleShotConnection);
 }
 
 }

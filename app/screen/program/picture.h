@@ -19,8 +19,8 @@ struct PictureOrder {
 /// "1280x800"; nothing for anything else and below 360 x 640.
 [[nodiscard]] QSize sizeFrom(const QString& text);
 
-/// Shows the place in the engine's window, waits until the record has answered, writes a PNG and ends the program: exit 0
-/// when the file was written.
+/// Shows the place in the engine's window, waits until the record has answered, writes a PNG and ends the program: exit
+/// 0 when the file was written.
 void takePicture(QQmlApplicationEngine& engine, const PictureOrder& order);
 
 }

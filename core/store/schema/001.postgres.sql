@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 -- The journal: what was written, and the chain over it. Never changed, never deleted.
 CREATE TABLE writer (
     writer_no BIGINT PRIMARY KEY,

@@ -1,0 +1,211 @@
+#!/usr/bin/python3
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""The rules of the house that a compiler does not check. Prints every offence; exits with 1 when there is one.
+
+    house_rules.py ROOT
+
+Each rule is a function from a tree of sources to offences; house_rules_test.py plants one of each and sees it caught.
+"""
+import pathlib
+import re
+import sys
+
+# Who may know whom in core: a room sees itself and the rooms named here. No circle: each is built from those before it.
+ROOMS = {"problem": set(), "measure": {"problem"}, "civil": {"measure", "problem"}}
+ROOMS["record"] = ROOMS["civil"] | {"civil"}
+ROOMS["registry"] = ROOMS["record"] | {"record"}
+ROOMS["rules"] = ROOMS["registry"] | {"registry"}
+ROOMS["acts"] = ROOMS["rules"] | {"rules"}
+ROOMS["store"] = ROOMS["registry"] | {"registry"}
+ROOMS["exchange"] = ROOMS["acts"] | {"acts"}
+
+# Libraries that stay in their rooms: what an include of them looks like, and where in core it may stand.
+LIBRARIES = [
+    ("Boost.Date_Time", r"boost/date_time", {"civil"}),
+    ("Eigen", r"Eigen/", {"fabric", "forecast", "parts", "fleet"}),
+    ("nlohmann json", r"nlohmann/", {"record", "rules", "exchange", "acts"}),
+    ("valijson", r"valijson/", {"rules"}),
+    ("libsodium", r"sodium", {"record", "trust"}),
+    ("SQLite", r"sqlite3", {"store"}),
+    ("Qt SQL", r"QtSql|QSql", {"store"}),
+    ("Qt", r"Q[A-Z]|Qt[A-Z]|qt|q[a-z]+\.h", {"store", "exchange"}),
+]
+SCREEN = re.compile(r"Qt(Gui|Widgets|Quick|Qml|Charts|PrintSupport|Svg)\b|Q(Gui|Widget|Application|Window|Quick|Qml|Paint|Image|"
+                    r"Pixmap|Color|Font|Icon|Pdf|Printer|Svg|Chart|TextDocument|Clipboard)")
+
+INCLUDE = re.compile(r'^\s*#\s*include\s*([<"])([^>"]+)[>"]')
+SQL = re.compile(r"\bSELECT\b[^;]*\bFROM\b|\bINSERT INTO\b|\bDELETE FROM\b|\bCREATE (TABLE|INDEX)\b|\bUPDATE \w+ SET\b|QSqlQuery|"
+                 r"QSqlDatabase")
+QML_DATES = re.compile(r"new Date\(|\bDate\.now\(|\.get(Date|Month|FullYear|Day|Time)\(|Qt\.formatDate|\.toLocaleDate")
+QML_COLOURS = re.compile(r"""["']#[0-9a-fA-F]{3,8}["']|Qt\.(rgba|hsla|hsva|lighter|darker|tint)\(""")
+CLOCKS = re.compile(r"system_clock|currentDate\b|currentDateTime|currentMSecs|\btime\(\s*(nullptr|NULL|0)\s*\)|localtime|gmtime")
+EMPTY_NAMES = re.compile(r"\b(?:class|struct)\s+\w*(Manager|Helper|Utils?|Impl|Data)\b")
+# Written so that this file does not hold the words itself.
+MARKERS = re.compile(r"\b(TO" r"DO|FIX" r"ME|X" r"XX)\b")
+
+SOURCES = {".h", ".cpp", ".qml", ".py", ".sh", ".sql", ".cmake"}
+LONGEST = 400
+
+
+class Tree:
+    """The sources of a checkout: path from its root, and lines."""
+
+    def __init__(self, root):
+        self.root = pathlib.Path(root)
+        self.files = {}
+        for top in ("app", "core", "qml", "tests", "assets", "demo_data", ".ci"):
+            for path in sorted((self.root / top).rglob("*")):
+                name = path.relative_to(self.root)
+                if path.is_file() and self.is_source(path) and "corpus" not in name.parts:
+                    self.files[name] = path.read_text(encoding="utf-8").splitlines()
+
+    @staticmethod
+    def is_source(path):
+        return path.suffix in SOURCES or path.name == "CMakeLists.txt" or (path.parent.name == ".ci" and path.name == "run")
+
+    def lines(self, *tops, suffixes=(".h", ".cpp")):
+        """Path, line number and line of all sources under these folders."""
+        for path, lines in self.files.items():
+            if path.parts[0] in tops and path.suffix in suffixes:
+                for number, line in enumerate(lines, 1):
+                    yield path, number, line
+
+
+def offence(path, number, words):
+    return f"{path}:{number}: {words}"
+
+
+def includes(tree, *tops):
+    for path, number, line in tree.lines(*tops):
+        if found := INCLUDE.match(line):
+            yield path, number, found.group(1), found.group(2)
+
+
+def arrows(tree):
+    """core: a room includes only the rooms below it, and never the app."""
+    for path, number, mark, header in includes(tree, "core"):
+        if mark != '"' or len(path.parts) < 3:
+            continue
+        room, other = path.parts[1], header.split("/")[0]
+        if room not in ROOMS:
+            yield offence(path, number, f"the room '{room}' has no place in the table of rooms")
+        elif "/" not in header or other not in ROOMS:
+            yield offence(path, number, f'"{header}" is no header of a room of core')
+        elif other != room and other not in ROOMS[room]:
+            yield offence(path, number, f"{room} must not know {other}")
+        elif not (tree.root / "core" / header).is_file():
+            yield offence(path, number, f'there is no "{header}"')
+
+
+def libraries(tree):
+    """Libraries stay in their rooms; nothing of a screen is in core."""
+    for path, number, mark, header in includes(tree, "core"):
+        if mark != "<":
+            continue
+        for name, pattern, rooms in LIBRARIES:
+            if re.match(pattern, header):
+                if path.parts[1] not in rooms:
+                    yield offence(path, number, f"{name} must not be used in {path.parts[1]}")
+                break
+        if SCREEN.match(header):
+            yield offence(path, number, f"<{header}> belongs to the app")
+    for path, number, mark, header in includes(tree, "app"):
+        if mark == "<" and re.match(r"boost/date_time|Eigen/|sqlite3|QtSql|QSql", header):
+            yield offence(path, number, f"<{header}> must not be used in the app")
+
+
+def sql(tree):
+    """Only core/store speaks to the database."""
+    for path, number, line in tree.lines("core", "app", "qml", suffixes=(".h", ".cpp", ".qml")):
+        if path.parts[:2] != ("core", "store") and SQL.search(line):
+            yield offence(path, number, "SQL outside core/store")
+
+
+def qml_dates(tree):
+    """A date that crosses into JavaScript may become another day; dates come to QML as texts."""
+    for path, number, line in tree.lines("qml", "app", suffixes=(".qml",)):
+        if QML_DATES.search(line):
+            yield offence(path, number, "a JavaScript date")
+
+
+def qml_colours(tree):
+    """Colours stand in the Theme."""
+    for path, number, line in tree.lines("qml", "app", suffixes=(".qml",)):
+        if "Theme" not in path.stem and QML_COLOURS.search(line):
+            yield offence(path, number, "a colour outside the Theme")
+
+
+def context_properties(tree):
+    """What QML sees has a type."""
+    for path, number, line in tree.lines("app"):
+        if "setContextProperty" in line:
+            yield offence(path, number, "a context property")
+
+
+def clocks(tree):
+    """Today is an argument: only the store, which writes down when an entry came, asks the machine."""
+    for path, number, line in tree.lines("core"):
+        if path.parts[1] != "store" and CLOCKS.search(line):
+            yield offence(path, number, "the clock of the machine")
+
+
+def licences(tree):
+    """Every source says its licence in its first line, or the second behind a #! line."""
+    for path, lines in tree.files.items():
+        if not any("SPDX-License-Identifier: GPL-3.0-or-later" in line for line in lines[:2]):
+            yield offence(path, 1, "no SPDX line")
+
+
+def names(tree):
+    """Files are named in the manner of their language; no name says nothing."""
+    for path in tree.files:
+        if path.suffix in {".h", ".cpp", ".py"} and not re.fullmatch(r"_*[a-z0-9][a-z0-9_]*", path.stem):
+            yield offence(path, 1, "not in snake_case")
+        if path.suffix == ".qml" and not re.fullmatch(r"[A-Z][A-Za-z0-9]*|tst_[a-z0-9_]+", path.stem):
+            yield offence(path, 1, "not in PascalCase")
+    for path, number, line in tree.lines("core", "app"):
+        if EMPTY_NAMES.search(line):
+            yield offence(path, number, "a name that says nothing")
+
+
+def lengths(tree):
+    """A file has one subject."""
+    for path, lines in tree.files.items():
+        if len(lines) > LONGEST:
+            yield offence(path, len(lines), f"more than {LONGEST} lines")
+
+
+def markers(tree):
+    """What is left to do is not left in a source."""
+    for path, lines in tree.files.items():
+        for number, line in enumerate(lines, 1):
+            if MARKERS.search(line):
+                yield offence(path, number, "a marker of work left undone")
+
+
+def codes(tree):
+    """Every code of core/problem/problem.h is met in a test."""
+    header = "\n".join(tree.files.get(pathlib.Path("core/problem/problem.h"), []))
+    block = re.search(r"enum class Code \{(.*?)\};", header, re.S)
+    tests = "\n".join("\n".join(lines) for path, lines in tree.files.items() if path.name.endswith("_test.cpp"))
+    for code in re.findall(r"^\s*(\w+),", block.group(1) if block else "", re.M):
+        # problem_test.cpp looks at names only, with QCOMPARE(codeName(…)): that provokes nothing.
+        if not re.search(rf"(?<!codeName\()\bCode::{code}\b", tests):
+            yield offence("core/problem/problem.h", 1, f"no test provokes Code::{code}")
+
+
+RULES = [arrows, libraries, sql, qml_dates, qml_colours, context_properties, clocks, licences, names, lengths, markers, codes]
+
+
+def main(root):
+    tree = Tree(root)
+    if len(tree.files) < 10:
+        sys.exit(f"no sources under {root}")
+    offences = [f"{found} [{rule.__name__}]" for rule in RULES for found in rule(tree)]
+    print("\n".join(offences))
+    print(f"{len(tree.files)} sources, {len(RULES)} rules, {len(offences)} offences")
+    return 1 if offences else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1]))

@@ -1,0 +1,100 @@
+#!/usr/bin/python3
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Plants one offence after another in an orderly little tree and sees the right rule catch it."""
+import pathlib
+import tempfile
+import unittest
+
+import house_rules
+
+LICENCE = "// SPDX-License-Identifier: GPL-3.0-or-later\n"
+ORDERLY = {
+    "core/problem/problem.h": LICENCE + "enum class Code {\n    BadDate,\n    BadUse,\n};\n",
+    "core/record/entry.h": LICENCE + '#include "problem/problem.h"\n#include <nlohmann/json.hpp>\n',
+    "core/civil/civil_date.cpp": LICENCE + "#include <boost/date_time/gregorian/gregorian_types.hpp>\n",
+    "core/store/journal.cpp": LICENCE + '#include "record/entry.h"\n#include <QSqlQuery>\n// SELECT id FROM entry\n',
+    "app/screen/next_view.cpp": LICENCE + '#include "record/entry.h"\n#include <QGuiApplication>\n',
+    "qml/next/NextPage.qml": LICENCE + "Item { }\n",
+    "qml/theme/Theme.qml": LICENCE + 'QtObject { readonly property color paper: "#FAF7F0" }\n',
+    "tests/record/entry_test.cpp": LICENCE + "QCOMPARE(code, Code::BadDate); QCOMPARE(code, Code::BadUse);\n",
+}
+
+
+class HouseRules(unittest.TestCase):
+    def offences(self, planted):
+        """The names of the rules that object to the orderly tree with these files put over it."""
+        with tempfile.TemporaryDirectory() as root:
+            for name, text in {**ORDERLY, **planted}.items():
+                path = pathlib.Path(root, name)
+                path.parent.mkdir(parents=True, exist_ok=True)
+                path.write_text(text, encoding="utf-8")
+            tree = house_rules.Tree(root)
+            return {rule.__name__ for rule in house_rules.RULES if list(rule(tree))}
+
+    def catches(self, rule, name, line):
+        self.assertIn(rule, self.offences({name: LICENCE + line + "\n"}), f"{name}: {line}")
+
+    def test_order_is_left_alone(self):
+        self.assertEqual(self.offences({}), set())
+
+    def test_an_arrow_back(self):
+        self.catches("arrows", "core/problem/more.cpp", '#include "record/entry.h"')
+        self.catches("arrows", "core/record/more.cpp", '#include "store/journal.h"')
+        self.catches("arrows", "core/record/more.cpp", '#include "screen/next_view.h"')
+        self.catches("arrows", "core/record/more.cpp", '#include "problem/missing.h"')
+        self.catches("arrows", "core/attic/more.cpp", '#include "problem/problem.h"')
+
+    def test_a_library_out_of_its_room(self):
+        self.catches("libraries", "core/rules/more.cpp", "#include <boost/date_time/gregorian/gregorian.hpp>")
+        self.catches("libraries", "core/rules/more.cpp", "#include <Eigen/Dense>")
+        self.catches("libraries", "core/civil/more.cpp", "#include <nlohmann/json.hpp>")
+        self.catches("libraries", "core/rules/more.cpp", "#include <QString>")
+        self.catches("libraries", "core/rules/more.cpp", "#include <QtCore/qstring.h>")
+        self.catches("libraries", "core/exchange/more.cpp", "#include <QSqlQuery>")
+        self.catches("libraries", "core/store/more.cpp", "#include <QImage>")
+        self.catches("libraries", "core/store/more.cpp", "#include <QtGui/QColor>")
+        self.catches("libraries", "app/screen/more.cpp", "#include <QSqlDatabase>")
+
+    def test_sql_outside_the_store(self):
+        self.catches("sql", "core/acts/more.cpp", 'run("SELECT id FROM entry");')
+        self.catches("sql", "app/screen/more.cpp", 'run("INSERT INTO entry VALUES (1)");')
+        self.catches("sql", "app/screen/more.cpp", "QSqlQuery query;")
+
+    def test_a_javascript_date(self):
+        for line in ("property var d: new Date()", "text: on.getDate()", 'text: Qt.formatDate(on, "d")', "text: on.toLocaleDateString()"):
+            self.catches("qml_dates", "qml/next/More.qml", line)
+
+    def test_a_colour_outside_the_theme(self):
+        for line in ('color: "#fff"', "color: '#B3261E'", "color: Qt.rgba(1, 0, 0, 1)"):
+            self.catches("qml_colours", "qml/next/More.qml", line)
+
+    def test_a_context_property(self):
+        self.catches("context_properties", "app/screen/main.cpp", 'engine.rootContext()->setContextProperty("record", &record);')
+
+    def test_the_clock_of_the_machine(self):
+        self.catches("clocks", "core/rules/more.cpp", "const auto today = QDate::currentDate();")
+        self.catches("clocks", "core/civil/more.cpp", "std::chrono::system_clock::now();")
+
+    def test_no_licence(self):
+        for name in ("core/civil/more.h", "qml/next/More.qml", "tests/lint/more.py", "core/civil/CMakeLists.txt"):
+            self.assertIn("licences", self.offences({name: "\n\nint a;\n"}), name)
+
+    def test_a_name_in_another_manner(self):
+        self.catches("names", "core/civil/CivilDate.h", "")
+        self.catches("names", "qml/next/next_page.qml", "")
+        self.catches("names", "core/civil/more.h", "class DateManager;")
+        self.catches("names", "core/civil/more.h", "struct FlightData {")
+
+    def test_a_file_without_end(self):
+        self.catches("lengths", "core/civil/more.cpp", "\n" * house_rules.LONGEST)
+
+    def test_a_marker(self):
+        self.catches("markers", "core/civil/more.cpp", "// TO" "DO later")
+
+    def test_a_code_that_no_test_provokes(self):
+        self.catches("codes", "tests/record/entry_test.cpp", "QCOMPARE(code, Code::BadDate);")
+        self.catches("codes", "tests/record/entry_test.cpp", "QCOMPARE(code, Code::BadDate); codeName(Code::BadUse);")
+
+
+if __name__ == "__main__":
+    unittest.main()

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "registry/question.h"
+
+#include <QtTest>
+
+#include <set>
+
+using namespace crownring;
+
+class QuestionTest : public QObject {
+    Q_OBJECT
+private slots:
+    void everyKindHasItsOwnNameAndASentenceWithAMend() {
+        std::set<std::string_view> names;
+        std::set<std::string> sentences;
+        for (int i = 0; i < questionKindCount; ++i) {
+            const auto kind = static_cast<Question::Kind>(i);
+            names.insert(questionName(kind));
+            const auto sentence = questionText({kind, "B1", {}, ""});
+            QVERIFY(sentence.starts_with("B1 "));
+            sentences.insert(sentence);
+        }
+        QCOMPARE(int(names.size()), questionKindCount);
+        QCOMPARE(int(sentences.size()), questionKindCount);
+        QVERIFY(!names.contains(""));
+        QCOMPARE(questionName(Question::Kind::CorrectionIdle), std::string_view("correction-idle"));
+    }
+
+    void theDetailMakesItConcrete() {
+        QVERIFY(questionText({Question::Kind::RemovedNotFitted, "B1", {}, "QE-ABC"}).ends_with("(QE-ABC)"));
+    }
+};
+
+QTEST_APPLESS_MAIN(QuestionTest)
+#include "question_test.moc"
