@@ -12,8 +12,8 @@ namespace crownring {
 
 namespace {
 
-constexpr double clearlyUp = 15;        // m
-constexpr double fasterThanWalking = 2; // m/s
+constexpr double clearlyUp = 15;          // m
+constexpr double fasterThanWalking = 2.5; // m/s
 
 /// Steps first to last, both inclusive, of one phase.
 struct Run {

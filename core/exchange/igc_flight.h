@@ -2,6 +2,11 @@
 #pragma once
 
 /// The flights of a track, as proposals for the record; nothing is written here.
+///
+/// How good the times are, measured on made tracks (tests/exchange, twelve seeds that the figures were not chosen on):
+/// with a pressure sensor all of 912 tracks gave take-off and landing within a minute of the truth; with altitudes of
+/// satellites only, 450 of 456 tracks did, the others up to two minutes late or with a drive taken for a flight. No
+/// track of a real balloon has been tried.
 
 #include "acts/flight_import.h"
 #include "exchange/igc_track.h"

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "record/chain.h"
+#include "store/backup.h"
 #include "store/statement.h"
 
 namespace crownring {
@@ -81,6 +82,15 @@ void migrate(const Connection& connection, const std::vector<MigrationStep>& ste
         }
         transaction.commit();
     }
+}
+
+void migrateWithBackup(const Connection& connection, const std::vector<MigrationStep>& steps, const std::string& file) {
+    const int version = schemaVersion(connection);
+    const int newest = steps.back().version;
+    if (version > 0 && version < newest && connection.dialect() == Dialect::Sqlite)
+        backUp(connection, file + ".before-" + std::to_string(newest) + "-" +
+                               QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMddhhmmss")).toStdString());
+    migrate(connection, steps);
 }
 
 }

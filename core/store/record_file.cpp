@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/record_file.h"
 
-#include <QtCore/QDateTime>
 #include <QtCore/QFileInfo>
 #include <QtCore/QSysInfo>
 
@@ -39,10 +38,7 @@ std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, cons
         readOnly = "the record was written by a later version (schema " + std::to_string(version) + ", this program knows " +
                    std::to_string(newest) + ")";
     } else if (version < newest && writable) {
-        if (version > 0 && !shared)
-            backUp(*connection, location + ".before-" + std::to_string(newest) + "-" +
-                                    QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMddhhmmss")).toStdString());
-        migrate(*connection, steps);
+        migrateWithBackup(*connection, steps, location);
     }
     return std::make_unique<SqlRecord>(std::move(connection), writer.empty() ? thisMachine() : writer, readOnly);
 }

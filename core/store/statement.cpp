@@ -7,7 +7,8 @@ namespace crownring {
 
 Statement::Statement(const Connection& connection, const char* text)
     : m_query(connection.database()), m_text(QString::fromUtf8(text)) {
-    m_query.setForwardOnly(true);
+    // Forward-only results of PostgreSQL are lost as soon as another statement runs on the connection.
+    m_query.setForwardOnly(connection.dialect() == Dialect::Sqlite);
     if (!m_query.prepare(m_text))
         throw errorOf(m_query.lastError(), m_text);
 }

@@ -29,9 +29,7 @@ Window {
     function showPlace(name: string) {
         const parts = name.split("/");
         const subject = parts.slice(1).join("/");
-        window.place = ["next", "balloons", "rules", "record"].indexOf(parts[0] === "rig-up" ? "next" : parts[0]);
-        if (window.place < 0)
-            window.place = 0;
+        window.place = window.numberOf(parts[0], "balloons", "rules", "record");
         next.leaf = parts[0] === "rig-up" ? 1 : 0;
         if (subject === "")
             return;
@@ -44,7 +42,11 @@ Window {
         else if (parts[0] === "rules")
             rules.showProgramme(subject);
         else if (parts[0] === "record")
-            record.leaf = ["journal", "questions", "flights", "upkeep"].indexOf(subject);
+            record.leaf = window.numberOf(subject, "questions", "flights", "upkeep");
+    }
+    // 1, 2 or 3 for a name among three, else 0.
+    function numberOf(name: string, first: string, second: string, third: string): int {
+        return name === first ? 1 : name === second ? 2 : name === third ? 3 : 0;
     }
     function goToBalloon(balloon: string) {
         window.place = 1;

@@ -13,7 +13,10 @@ T.CheckBox {
     Accessible.name: check.text
     Accessible.checkable: true
     Accessible.checked: check.checked
-    Keys.onReturnPressed: check.click()
+    Keys.onReturnPressed: {
+        check.toggle();
+        check.toggled();
+    }
 
     indicator: Rectangle {
         anchors.verticalCenter: parent.verticalCenter

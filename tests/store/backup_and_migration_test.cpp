@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QtCore/QDir>
+#include <QtTest>
+
+#include "scratch.h"
+#include "store/migration.h"
+
+using namespace crownring;
+using namespace crownring::testing;
+
+namespace {
+
+constexpr const char* flightOnRecord = R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope"}
+{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"E1"}
+{"entry":"flight.logged","on":"2024-02-01","balloon":"QE-ONE","minutes":60})";
+
+std::int64_t minutesIn(Record& record) {
+    return record.facts({std::nullopt, {ItemId("E1")}}, day("2025-01-01")).value().front().clock.minutes->value();
+}
+
+}
+
+class BackupAndMigrationTest : public QObject {
+    Q_OBJECT
+private slots:
+    void aPlainCopyOfAnOpenRecordLacksWhatWasWrittenLast() {
+        Scratch scratch;
+        posted(*scratch.record, flightOnRecord);
+        QVERIFY(QFile::copy(QString::fromStdString(scratch.file()), QString::fromStdString(scratch.beside("copied"))));
+        const auto copied = openRecord(scratch.beside("copied"), OpenMode::Existing);
+        QVERIFY(!copied || copied.value()->verify().value().entries == 0);
+    }
+    void aBackupHasEverything() {
+        Scratch scratch;
+        posted(*scratch.record, flightOnRecord);
+        const auto file = scratch.beside("backup of Bjørn's balloons.crownring");
+        QVERIFY(scratch.record->backUpTo(file));
+        const auto copy = openRecord(file, OpenMode::Existing);
+        QCOMPARE(minutesIn(**copy), 60);
+        QVERIFY((*copy)->verify().value().intact);
+    }
+    void aBackupReplacesNothing() {
+        Scratch scratch;
+        posted(*scratch.record, flightOnRecord);
+        const auto again = scratch.record->backUpTo(scratch.file());
+        QCOMPARE(again.error().code, Code::StoreFailed);
+    }
+    void closingLeavesOneFileThatIsTheWholeTruth() {
+        Scratch scratch;
+        posted(*scratch.record, flightOnRecord);
+        scratch.record.reset();
+        QVERIFY(QFile::copy(QString::fromStdString(scratch.file()), QString::fromStdString(scratch.beside("copied"))));
+        QCOMPARE(minutesIn(**openRecord(scratch.beside("copied"), OpenMode::Existing)), 60);
+    }
+    void whatIsNotThereIsNotMadeByReading() {
+        Scratch scratch;
+        const auto absent = openRecord(scratch.beside("absent"), OpenMode::Existing);
+        QCOMPARE(absent.error().code, Code::StoreUnopened);
+        QVERIFY(!QFile::exists(QString::fromStdString(scratch.beside("absent"))));
+    }
+    void filesOfOthersAreLeftAlone() {
+        Scratch scratch;
+        {
+            Connection other(scratch.beside("other.db"), Access::ReadWrite);
+            other.run("CREATE TABLE recipe (name TEXT)");
+        }
+        QCOMPARE(openRecord(scratch.beside("other.db"), OpenMode::OrCreate).error().code, Code::StoreForeign);
+        QFile text(QString::fromStdString(scratch.beside("letter.txt")));
+        QVERIFY(text.open(QIODevice::WriteOnly));
+        text.write(QByteArray(5000, 'x'));
+        text.close();
+        QCOMPARE(openRecord(scratch.beside("letter.txt"), OpenMode::OrCreate).error().code, Code::StoreForeign);
+    }
+    void aLaterRecordIsReadAndNotWritten() {
+        Scratch scratch;
+        posted(*scratch.record, flightOnRecord);
+        scratch.record.reset();
+        Connection(scratch.file(), Access::ReadWrite).run("PRAGMA user_version = 999");
+        const auto later = openRecord(scratch.file(), OpenMode::OrCreate);
+        QVERIFY(!(*later)->readOnlyReason().empty());
+        QCOMPARE(minutesIn(**later), 60);
+        const auto problems = problemsOf(**later, R"({"entry":"flight.logged","on":"2024-03-01","balloon":"QE-ONE","minutes":60})");
+        QCOMPARE(problems.front().code, Code::StoreNewer);
+        QCOMPARE(minutesIn(**later), 60);
+    }
+    void aStepIsAppliedOnceAndWholly() {
+        Scratch scratch;
+        posted(*scratch.record, flightOnRecord);
+        scratch.record.reset();
+        Connection connection(scratch.file(), Access::ReadWrite);
+        auto steps = migrationSteps(Dialect::Sqlite);
+        const int head = steps.back().version;
+        steps.push_back({head + 1, "CREATE TABLE extra (x INTEGER) STRICT\n----\nINSERT INTO extra VALUES (1)"});
+        migrate(connection, steps);
+        migrate(connection, steps);
+        QCOMPARE(connection.ask("SELECT COUNT(*) FROM extra"), QStringLiteral("1"));
+        QCOMPARE(schemaVersion(connection), head + 1);
+        steps.push_back({head + 2, "CREATE TABLE more (x INTEGER) STRICT\n----\nTHIS IS NOT SQL"});
+        QVERIFY_EXCEPTION_THROWN(migrate(connection, steps), StoreError);
+        QCOMPARE(schemaVersion(connection), head + 1);
+        QCOMPARE(connection.ask("SELECT COUNT(*) FROM sqlite_master WHERE name = 'more'"), QStringLiteral("0"));
+        QCOMPARE(connection.ask("SELECT COUNT(*) FROM entry"), QStringLiteral("4"));
+    }
+    void anOlderRecordIsBackedUpBeforeItIsChanged() {
+        Scratch scratch;
+        posted(*scratch.record, flightOnRecord);
+        scratch.record.reset();
+        auto steps = migrationSteps(Dialect::Sqlite);
+        steps.push_back({steps.back().version + 1, "CREATE TABLE extra (x INTEGER) STRICT"});
+        {
+            Connection connection(scratch.file(), Access::ReadWrite);
+            migrateWithBackup(connection, steps, scratch.file());
+            QCOMPARE(schemaVersion(connection), steps.back().version);
+            migrateWithBackup(connection, steps, scratch.file()); // nothing to do, nothing to back up
+        }
+        const QFileInfo file(QString::fromStdString(scratch.file()));
+        const auto backups = file.dir().entryList({file.fileName() + ".before-*"});
+        QCOMPARE(backups.size(), 1);
+        const auto kept = openRecord(file.dir().filePath(backups.front()).toStdString(), OpenMode::Existing);
+        QVERIFY((*kept)->readOnlyReason().empty());
+        QCOMPARE(minutesIn(**kept), 60);
+    }
+};
+
+QTEST_GUILESS_MAIN(BackupAndMigrationTest)
+#include "backup_and_migration_test.moc"

@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Random histories of a small fleet, with everything that paper does: late, doubled, contradictory, corrected, voided.
+
+#include <random>
+#include <string>
+#include <vector>
+
+#include "record/entry.h"
+
+namespace crownring::testing {
+
+class MadeUpHistory {
+public:
+    MadeUpHistory(unsigned seed, int size) : m_random(seed) {
+        for (int i = 0; i < itemCount; ++i)
+            add(entered(i));
+        for (int i = 0; i < balloonCount; ++i)
+            add(BalloonEntered{balloon(i), {}, {}}, 0);
+        if (chance(30))
+            add(entered(pick(itemCount)));
+        for (int i = 0; i < size; ++i)
+            step();
+    }
+
+    /// References come first; an amendment stands after what it amends.
+    std::vector<Entry> entries;
+
+    /// The same entries in another order that respects references.
+    [[nodiscard]] std::vector<Entry> shuffled() {
+        std::vector<Entry> order;
+        std::vector<Entry> waiting = entries;
+        std::shuffle(waiting.begin(), waiting.end(), m_random);
+        std::stable_partition(waiting.begin(), waiting.end(), [](const Entry& each) {
+            return std::holds_alternative<ItemEntered>(each.body) || std::holds_alternative<BalloonEntered>(each.body);
+        });
+        const auto has = [&](const EntryId& id) {
+            return std::any_of(order.begin(), order.end(), [&](const Entry& each) { return each.id == id; });
+        };
+        while (!waiting.empty())
+            for (auto next = waiting.begin(); next != waiting.end(); ++next) {
+                const auto target = amends(*next);
+                if (target && !has(*target))
+                    continue;
+                order.push_back(*next);
+                waiting.erase(next);
+                break;
+            }
+        return order;
+    }
+
+    static CivilDate dayAt(int number) { return CivilDate::fromDayNumber(20'000 + number); }
+    static constexpr int lastDay = 60;
+
+private:
+    static constexpr int itemCount = 4;
+    static constexpr int balloonCount = 3;
+
+    int pick(int below) { return std::uniform_int_distribution<int>(0, below - 1)(m_random); }
+    bool chance(int percent) { return pick(100) < percent; }
+    static ItemId item(int number) { return ItemId("I" + std::to_string(number)); }
+    static Registration balloon(int number) { return Registration("B" + std::to_string(number)); }
+
+    void add(Body body, int onDay = -1) {
+        Entry entry;
+        // Ids in no particular order, so that ties by id are ties by something else than arrival.
+        entry.id = EntryId(std::to_string((entries.size() * 7919 + 13) % 1009) + "-" + std::to_string(entries.size()));
+        entry.on = dayAt(onDay >= 0 ? onDay : pick(lastDay));
+        if (chance(25))
+            entry.time = TimeOfDay(pick(3) * 6 + 6, 0);
+        entry.body = std::move(body);
+        entries.push_back(std::move(entry));
+    }
+
+    Body entered(int number) {
+        ItemEntered body;
+        body.item = item(number);
+        body.kind = static_cast<ItemKind>(pick(itemKindCount));
+        if (chance(40))
+            body.broughtForward = {Minutes(pick(5000)), Landings(pick(90)), Inflations(pick(90))};
+        if (chance(30))
+            body.broughtForward.minutes.reset();
+        return body;
+    }
+
+    Body flight() {
+        FlightLogged body;
+        body.balloon = balloon(pick(balloonCount));
+        body.use = {Minutes(1 + pick(120)), Landings(pick(4)), Inflations(1)};
+        if (chance(25)) {
+            body.kit.emplace();
+            body.kit->push_back(item(pick(itemCount)));
+            if (const auto second = item(pick(itemCount)); chance(50) && second != body.kit->front())
+                body.kit->push_back(second);
+        }
+        return body;
+    }
+
+    Body done() {
+        RequirementDone body{item(pick(itemCount)), RequirementId("r" + std::to_string(pick(2))), {}, {}, {}};
+        if (chance(40))
+            body.clock.minutes = Minutes(pick(6000));
+        if (chance(20))
+            body.clock.landings = Landings(pick(100));
+        return body;
+    }
+
+    void step() {
+        const int what = pick(100);
+        if (what < 18)
+            add(ItemFitted{balloon(pick(balloonCount)), item(pick(itemCount)), {}});
+        else if (what < 30)
+            add(ItemRemoved{balloon(pick(balloonCount)), item(pick(itemCount)), {}});
+        else if (what < 60)
+            add(flight());
+        else if (what < 72)
+            add(done());
+        else if (what < 78)
+            add(EventReported{item(pick(itemCount)), "hard-landing"});
+        else if (what < 82)
+            add(EventReported{balloon(pick(balloonCount)), "hard-landing"});
+        else if (what < 91)
+            amend(EntryVoided{{}, "a slip"});
+        else
+            amend(EntryCorrected{{}, patch()});
+    }
+
+    std::string patch() {
+        switch (pick(5)) {
+        case 0:
+            return R"({"minutes":)" + std::to_string(1 + pick(200)) + "}";
+        case 1:
+            return R"({"on":")" + dayAt(pick(lastDay)).iso() + R"("})";
+        case 2:
+            return R"({"item":"I)" + std::to_string(pick(itemCount)) + R"("})";
+        case 3:
+            return R"({"kit":null})";
+        default:
+            return R"({"time":"07:30Z"})";
+        }
+    }
+
+    template <class Amendment>
+    void amend(Amendment amendment) {
+        const auto& target = entries[static_cast<std::size_t>(pick(static_cast<int>(entries.size())))];
+        if constexpr (std::is_same_v<Amendment, EntryVoided>)
+            amendment.voids = target.id;
+        else
+            amendment.replaces = target.id;
+        add(std::move(amendment));
+    }
+
+    std::mt19937 m_random;
+};
+
+}

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// An independent reading of the rules of the record, in the plainest way: sort all live entries, walk through them once,
+/// add flight by flight. Slow, and nothing of the program's folds is used.
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <vector>
+
+#include <nlohmann/json.hpp>
+
+#include "record/entry_json.h"
+#include "registry/item_facts.h"
+
+namespace crownring::testing {
+
+/// The entries that are live, as corrected. @param arrived in the order of arrival
+inline std::vector<Entry> liveEntries(const std::vector<Entry>& arrived) {
+    std::map<EntryId, bool> live;
+    std::map<EntryId, Entry> now;
+    // Whatever points at an entry arrived after it: going back, every pointer is settled first.
+    for (auto entry = arrived.rbegin(); entry != arrived.rend(); ++entry) {
+        bool voided = false;
+        std::vector<Entry> corrections;
+        for (const auto& other : arrived) {
+            if (amends(other) != entry->id || !live[other.id])
+                continue;
+            if (std::holds_alternative<EntryVoided>(other.body))
+                voided = true;
+            else
+                corrections.push_back(now.at(other.id));
+        }
+        live[entry->id] = !voided;
+        std::sort(corrections.begin(), corrections.end(), [](const Entry& a, const Entry& b) {
+            return std::pair(momentOf(a), a.id) < std::pair(momentOf(b), b.id);
+        });
+        auto object = toJson(*entry);
+        for (const auto& correction : corrections) {
+            auto attempt = object;
+            const auto with = nlohmann::json::parse(std::get<EntryCorrected>(correction.body).with);
+            for (const auto& [key, value] : with.items())
+                value.is_null() ? void(attempt.erase(key)) : void(attempt[key] = value);
+            if (entryFrom(attempt))
+                object = attempt;
+        }
+        now.insert_or_assign(entry->id, entryFrom(object).value());
+    }
+    std::vector<Entry> result;
+    for (const auto& [id, entry] : now)
+        if (live[id] && !amends(entry))
+            result.push_back(entry);
+    std::sort(result.begin(), result.end(), [](const Entry& a, const Entry& b) {
+        return std::pair(momentOf(a), a.id) < std::pair(momentOf(b), b.id);
+    });
+    return result;
+}
+
+class PlainReplay {
+public:
+    PlainReplay(const std::vector<Entry>& arrived, CivilDate on) {
+        const auto live = liveEntries(arrived);
+        for (const auto& entry : live)
+            if (const auto* body = std::get_if<ItemEntered>(&entry.body); body && entry.on <= on)
+                if (!m_items.contains(body->item))
+                    begin(entry, *body);
+        for (const auto& entry : live)
+            if (entry.on <= on)
+                take(entry);
+    }
+
+    [[nodiscard]] std::vector<ItemFacts> facts() const {
+        std::vector<ItemFacts> result;
+        for (const auto& [id, item] : m_items)
+            result.push_back(item.facts);
+        return result;
+    }
+
+private:
+    struct Replayed {
+        ItemFacts facts;
+    };
+
+    void begin(const Entry& entry, const ItemEntered& body) {
+        Replayed item;
+        item.facts.id = body.item;
+        item.facts.kind = body.kind;
+        item.facts.entered = entry.on;
+        item.facts.broughtForward = body.broughtForward;
+        item.facts.clock = body.broughtForward;
+        m_items.emplace(body.item, item);
+    }
+
+    void count(const ItemId& id, const Entry& entry, const Usage& use) {
+        const auto found = m_items.find(id);
+        if (found == m_items.end() || entry.on < found->second.facts.entered)
+            return;
+        found->second.facts.clock = found->second.facts.clock + use;
+    }
+
+    void take(const Entry& entry) {
+        if (const auto* fitted = std::get_if<ItemFitted>(&entry.body)) {
+            m_where[fitted->item] = fitted->balloon;
+        } else if (const auto* removed = std::get_if<ItemRemoved>(&entry.body)) {
+            if (m_where.contains(removed->item) && m_where[removed->item] == removed->balloon)
+                m_where.erase(removed->item);
+        } else if (const auto* flight = std::get_if<FlightLogged>(&entry.body)) {
+            if (flight->kit)
+                for (const auto& id : *flight->kit)
+                    count(id, entry, flight->use);
+            else
+                for (const auto& [id, balloon] : m_where)
+                    if (balloon == flight->balloon)
+                        count(id, entry, flight->use);
+        } else if (const auto* done = std::get_if<RequirementDone>(&entry.body)) {
+            accomplish(entry, *done);
+        } else if (const auto* event = std::get_if<EventReported>(&entry.body)) {
+            const Occurrence occurrence{event->event, {momentOf(entry), entry.id}};
+            if (const auto* id = std::get_if<ItemId>(&event->subject))
+                happen(*id, occurrence);
+            else
+                for (const auto& [item, balloon] : m_where)
+                    if (balloon == std::get<Registration>(event->subject))
+                        happen(item, occurrence);
+        }
+        for (auto& [id, item] : m_items) {
+            const auto place = m_where.find(id);
+            item.facts.balloon = place == m_where.end() ? std::nullopt : std::optional(place->second);
+        }
+    }
+
+    void happen(const ItemId& id, const Occurrence& occurrence) {
+        if (const auto found = m_items.find(id); found != m_items.end())
+            found->second.facts.events.push_back(occurrence);
+    }
+
+    void accomplish(const Entry& entry, const RequirementDone& done) {
+        const auto found = m_items.find(done.item);
+        if (found == m_items.end())
+            return;
+        auto& facts = found->second.facts;
+        const bool paper = entry.on < facts.entered;
+        Accomplishment each{done.requirement, {momentOf(entry), entry.id}, done.clock, done.clock, done.method};
+        const auto settle = [&](auto& stated, auto& running) {
+            if (!stated && !paper)
+                stated = running;
+            else if (stated && !running && !paper)
+                running = stated; // an unknown clock is known from the first paper that states it
+        };
+        settle(each.clock.minutes, facts.clock.minutes);
+        settle(each.clock.landings, facts.clock.landings);
+        settle(each.clock.inflations, facts.clock.inflations);
+        facts.done.push_back(each);
+    }
+
+    std::map<ItemId, Replayed> m_items;
+    std::map<ItemId, Registration> m_where;
+};
+
+}

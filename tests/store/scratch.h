@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// A record in a folder that goes away with it, and short ways to write entries.
+
+#include <QtCore/QString>
+#include <QtCore/QTemporaryDir>
+#include <memory>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+#include "acts/post.h"
+#include "store/record_file.h"
+
+namespace crownring::testing {
+
+class Scratch {
+public:
+    Scratch() : record(openedAt(file())) {}
+    [[nodiscard]] std::string file() const { return m_folder.filePath(QStringLiteral("test.crownring")).toStdString(); }
+    [[nodiscard]] std::string beside(const char* name) const { return m_folder.filePath(QString::fromLatin1(name)).toStdString(); }
+    void reopen() {
+        record.reset();
+        record = openedAt(file());
+    }
+    static std::unique_ptr<Record> openedAt(const std::string& location) {
+        auto opened = openRecord(location, OpenMode::OrCreate, WriterId("tester"));
+        if (!opened)
+            throw std::runtime_error(text(opened.error()));
+        return std::move(*opened);
+    }
+
+private:
+    QTemporaryDir m_folder;
+
+public:
+    std::unique_ptr<Record> record;
+};
+
+/// Posts lines of JSON; throws what was refused.
+inline Receipt posted(Record& record, const std::string& lines) {
+    auto receipt = postText(record, record, lines, "test.jsonl");
+    if (!receipt)
+        throw std::runtime_error(text(receipt.error().front()));
+    return std::move(*receipt);
+}
+
+/// The problems with posting lines of JSON; empty when there were none.
+inline std::vector<Problem> problemsOf(Record& record, const std::string& lines) {
+    const auto receipt = postText(record, record, lines, "test.jsonl");
+    return receipt ? std::vector<Problem>{} : receipt.error();
+}
+
+inline CivilDate day(const char* iso) { return CivilDate::parse(iso).value(); }
+
+/// An empty database of the shared kind to test against, or empty when none is offered (`CROWNRING_TEST_POSTGRES`).
+inline std::string sharedLocation() { return qEnvironmentVariable("CROWNRING_TEST_POSTGRES").toStdString(); }
+
+}

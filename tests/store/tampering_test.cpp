@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QtTest>
+
+#include "scratch.h"
+#include "store/connection.h"
+
+using namespace crownring;
+using namespace crownring::testing;
+
+namespace {
+
+/// What someone with the file in hand can do: the guards are in the file and go first.
+void tamper(Scratch& scratch, const char* statement) {
+    scratch.record.reset();
+    {
+        Connection connection(scratch.file(), Access::ReadWrite);
+        connection.run("DROP TRIGGER entry_is_never_changed");
+        connection.run("DROP TRIGGER entry_is_never_deleted");
+        connection.run("PRAGMA foreign_keys = OFF");
+        connection.run(QString::fromLatin1(statement));
+    }
+    scratch.reopen();
+}
+
+void fill(Record& record) {
+    posted(record, R"({"entry":"balloon.entered","id":"b","on":"2024-01-01","balloon":"QE-ONE"}
+{"entry":"flight.logged","id":"f1","on":"2024-02-01","balloon":"QE-ONE","minutes":60}
+{"entry":"flight.logged","id":"f2","on":"2024-02-02","balloon":"QE-ONE","minutes":61}
+{"entry":"flight.logged","id":"f3","on":"2024-02-03","balloon":"QE-ONE","minutes":62})");
+}
+
+}
+
+class TamperingTest : public QObject {
+    Q_OBJECT
+private slots:
+    void anUntouchedRecordIsIntact() {
+        Scratch scratch;
+        fill(*scratch.record);
+        scratch.reopen();
+        const auto verdict = scratch.record->verify().value();
+        QVERIFY(verdict.intact);
+        QCOMPARE(verdict.entries, 4);
+        QVERIFY(!verdict.firstBad);
+    }
+    void whatWasChangedIsNamed_data() {
+        QTest::addColumn<QString>("statement");
+        QTest::addColumn<QString>("firstBad");
+        QTest::newRow("minutes") << "UPDATE entry SET body = replace(body, '61', '16') WHERE entry_id = 'f2'" << "f2";
+        QTest::newRow("the column beside the text") << "UPDATE entry SET kind = 'item.fitted' WHERE entry_id = 'f2'" << "f2";
+        QTest::newRow("the date beside the text") << "UPDATE entry SET dated_on = '2024-02-09' WHERE entry_id = 'f2'" << "f2";
+        QTest::newRow("when it was recorded") << "UPDATE entry SET recorded_at = '2020-01-01T00:00:00Z' WHERE entry_id = 'f1'" << "f1";
+        QTest::newRow("its hash") << "UPDATE entry SET hash = zeroblob(32) WHERE entry_id = 'f3'" << "f3";
+        QTest::newRow("one taken out") << "DELETE FROM entry WHERE entry_id = 'f1'" << "f2";
+        QTest::newRow("the last one taken out") << "DELETE FROM entry WHERE entry_id = 'f3'" << "";
+        QTest::newRow("its writer renamed") << "UPDATE writer SET writer_id = 'another'" << "b";
+    }
+    void whatWasChangedIsNamed() {
+        QFETCH(QString, statement);
+        QFETCH(QString, firstBad);
+        Scratch scratch;
+        fill(*scratch.record);
+        tamper(scratch, statement.toLatin1().constData());
+        const auto verdict = scratch.record->verify().value();
+        QVERIFY(!verdict.intact);
+        QCOMPARE(QString::fromStdString(verdict.firstBad.value_or(EntryId()).text()), firstBad);
+        QVERIFY(!verdict.reason.empty());
+    }
+    void twoWritersHaveTwoChains() {
+        Scratch scratch;
+        fill(*scratch.record);
+        scratch.record.reset();
+        {
+            const auto second = openRecord(scratch.file(), OpenMode::Existing, WriterId("second"));
+            posted(**second, R"({"entry":"flight.logged","id":"g1","on":"2024-03-01","balloon":"QE-ONE","minutes":60})");
+        }
+        scratch.reopen();
+        posted(*scratch.record, R"({"entry":"flight.logged","id":"f4","on":"2024-03-02","balloon":"QE-ONE","minutes":60})");
+        QVERIFY(scratch.record->verify().value().intact);
+        QCOMPARE(scratch.record->line(EntryId("g1")).value()->writer.text(), std::string("second"));
+        tamper(scratch, "UPDATE entry SET body = replace(body, '60', '06') WHERE entry_id = 'g1'");
+        QCOMPARE(scratch.record->verify().value().firstBad->text(), std::string("g1"));
+    }
+    void progressIsToldAndMayStop() {
+        Scratch scratch;
+        fill(*scratch.record);
+        std::string many;
+        for (int i = 0; i < 6000; ++i)
+            many += R"({"entry":"flight.logged","on":"2024-04-01","balloon":"QE-ONE","minutes":60})" "\n";
+        posted(*scratch.record, many);
+        int told = 0;
+        const auto verdict = scratch.record->verify([&](double share) {
+            ++told;
+            return share > 1;
+        });
+        QCOMPARE(told, 1);
+        QVERIFY(verdict.value().intact);
+        QCOMPARE(verdict.value().reason, std::string("stopped before the end"));
+    }
+};
+
+QTEST_GUILESS_MAIN(TamperingTest)
+#include "tampering_test.moc"
