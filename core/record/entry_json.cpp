@@ -5,6 +5,8 @@
 #include "record/object_reader.h"
 #include "record/strict_json.h"
 
+#include <algorithm>
+
 #include <nlohmann/json.hpp>
 
 namespace crownring {
@@ -245,6 +247,7 @@ Result<Entry> entryFrom(std::string_view line) {
 Results<std::vector<NumberedEntry>> entriesFrom(std::string_view text, const std::string& file) {
     std::vector<NumberedEntry> entries;
     std::vector<Problem> problems;
+    entries.reserve(static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n')) + 1);
     int number = 0;
     while (!text.empty()) {
         const auto end = text.find('\n');

@@ -5,8 +5,13 @@
 
 namespace crownring {
 
-Statement::Statement(const Connection& connection, const char* text)
-    : m_query(connection.database()), m_text(QString::fromUtf8(text)) {
+Statement::Statement(const Connection& connection, const char* text) : m_query(connection.database()) {
+    const auto parts = QString::fromUtf8(text).split(QLatin1Char('?'));
+    m_text = parts.front();
+    for (const auto& part : parts.sliced(1)) {
+        m_places.push_back(QStringLiteral(":v%1").arg(m_places.size()));
+        m_text += m_places.back() + part;
+    }
     // Forward-only results of PostgreSQL are lost as soon as another statement runs on the connection.
     m_query.setForwardOnly(connection.dialect() == Dialect::Sqlite);
     if (!m_query.prepare(m_text))

@@ -3,6 +3,7 @@
 
 /// A prepared statement with typed binding and reading; what the database refuses is thrown as `StoreError`.
 
+#include <QtCore/QStringList>
 #include <QtSql/QSqlQuery>
 #include <optional>
 #include <string>
@@ -22,8 +23,8 @@ public:
     /// Binds all values in order and runs it. Names, texts, counts, numbers, digests (as bytes), and optionals of them.
     template <class... Values>
     Statement& run(const Values&... values) {
-        int place = 0;
-        (m_query.bindValue(place++, variant(values)), ...);
+        qsizetype place = 0;
+        (m_query.bindValue(m_places[place++], variant(values)), ...);
         execute();
         m_column = 0;
         return *this;
@@ -31,7 +32,7 @@ public:
     /// For statements with a varying number of values: bind one after the other, then `runBound`.
     template <class Value>
     void bind(const Value& value) {
-        m_query.bindValue(m_bound++, variant(value));
+        m_query.bindValue(m_places[m_bound++], variant(value));
     }
     void runBound() {
         m_bound = 0;
@@ -92,8 +93,9 @@ private:
 
     QSqlQuery m_query;
     QString m_text;
+    QStringList m_places; ///< names of the values: Qt makes such a name anew at every bind by position
     int m_column = 0;
-    int m_bound = 0;
+    qsizetype m_bound = 0;
 };
 
 template <class What>

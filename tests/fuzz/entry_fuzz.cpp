@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-/// Bytes as a file of entries. What is taken must be written and read back as the same, and amended without harm; what is
-/// refused must say where and how to mend it.
-
-#include <cstdint>
-#include <cstdlib>
-#include <string_view>
+/// Bytes as a file of entries. What is taken must be written and read back as the same, and amended without harm; what
+/// is refused must say where and how to mend it.
 
 #include "record/amendment.h"
 #include "record/entry_json.h"
 
 #include <nlohmann/json.hpp>
+
+#include <cstdint>
+#include <cstdlib>
+#include <string_view>
 
 using namespace crownring;
 

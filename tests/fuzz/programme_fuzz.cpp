@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-/// Bytes as a programme document. What is taken has a canonical text that means the same, and an item can be held against
-/// each of its requirements; what is refused must say what is wrong and how to mend it.
+/// Bytes as a programme document. What is taken has a canonical text that means the same, and an item can be held
+/// against each of its requirements; what is refused must say what is wrong and how to mend it.
+
+#include "rules/programme.h"
+#include "rules/standing.h"
 
 #include <cstdint>
 #include <cstdlib>
 #include <string_view>
-
-#include "rules/programme.h"
-#include "rules/standing.h"
 
 using namespace crownring;
 
@@ -32,7 +32,8 @@ ItemFacts itemFor(const Requirement& requirement) {
     item.entered = *CivilDate::parse("2020-02-29");
     item.made = *DayOrMonth::parse("2016-05");
     item.clock = {Minutes(30'000), Landings(400), std::nullopt};
-    item.done = {{requirement.id, {Moment::startOf(*CivilDate::parse("2024-01-31")), EntryId("d1")}, item.clock, {}, "proof"}};
+    item.done = {
+        {requirement.id, {Moment::startOf(*CivilDate::parse("2024-01-31")), EntryId("d1")}, item.clock, {}, "proof"}};
     item.events = {{"hard-landing", {Moment::startOf(*CivilDate::parse("2024-06-01")), EntryId("v1")}}};
     return item;
 }
