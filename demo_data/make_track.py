@@ -4,7 +4,7 @@
 
 Format: FAI, Technical Specification for IGC-approved GNSS Flight Recorders, Appendix A: lines end with CR LF, the A
 record first, then the H records with the UTC date, the I record for the additions to each B record. The recorder is
-invented (code XXX), so there is no G record and the file proves nothing. The place is open ocean: the valley is on
+invented (code XCR), so there is no G record and the file proves nothing. The place is open ocean: the valley is on
 no map."""
 
 import math
@@ -76,12 +76,12 @@ def fixes() -> list[str]:
 
 
 def track() -> str:
-    head = ["AXXXCRD demo track, not a certified recorder", f"HFDTEDATE:{DATE},01", "HFFXA010",
+    head = ["AXCRCRD demo track, not a certified recorder", f"HFDTEDATE:{DATE},01", "HFFXA010",
             "HFPLTPILOTINCHARGE:pilot 22", "HFCM2CREW2:NIL", f"HFGTYGLIDERTYPE:{TYPE}",
             f"HFGIDGLIDERID:{REGISTRATION}", "HFDTMGPSDATUM:WGS84", "HFRFWFIRMWAREVERSION:1", "HFRHWHARDWAREVERSION:1",
             "HFFTYFRTYPE:Invented,Skyglass 2", "HFGPSRECEIVER:invented", "HFPRSPRESSALTSENSOR:invented",
             "HFALGALTGPS:ELL", "HFALPALTPRESSURE:ISA", "HFCCLCOMPETITIONCLASS:balloon", "I023638FXA3940SIU"]
-    return "\r\n".join((*head, *fixes(), "LXXXinvented data made by make_track.py")) + "\r\n"
+    return "\r\n".join((*head, *fixes(), "LXCRinvented data made by make_track.py")) + "\r\n"
 
 
 if __name__ == "__main__":

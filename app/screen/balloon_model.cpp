@@ -58,15 +58,18 @@ QVariant BalloonModel::data(const QModelIndex& index, int role) const {
         return line.standing;
     case UsedRole:
         return line.used;
+    case SpokenRole:
+        return joined({line.balloon, line.title, line.word, line.left, line.worst, line.flown, line.items},
+                      QStringLiteral(", "));
     default:
         return {};
     }
 }
 
 QHash<int, QByteArray> BalloonModel::roleNames() const {
-    return {{BalloonRole, "balloon"}, {TitleRole, "title"},       {FlownRole, "flown"},
-            {ItemsRole, "items"},     {WorstRole, "worst"},       {WordRole, "word"},
-            {LeftRole, "left"},       {StandingRole, "standing"}, {UsedRole, "used"}};
+    return {{BalloonRole, "balloon"}, {TitleRole, "title"},  {FlownRole, "flown"},  {ItemsRole, "items"},
+            {WorstRole, "worst"},     {WordRole, "word"},    {LeftRole, "remains"}, {StandingRole, "standing"},
+            {UsedRole, "used"},       {SpokenRole, "spoken"}};
 }
 
 }

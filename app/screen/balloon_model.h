@@ -24,7 +24,7 @@ struct BalloonLine {
 
 [[nodiscard]] BalloonLine balloonLine(const FleetSheet& sheet, const BalloonCard& card);
 
-class BalloonModel : public ListBase {
+class BalloonModel : public crownring::screen::ListBase {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the place Balloons")
@@ -39,7 +39,9 @@ public:
         WordRole,
         LeftRole,
         StandingRole,
-        UsedRole
+        UsedRole,
+        SpokenRole ///< the whole row as one sentence
+
     };
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override {

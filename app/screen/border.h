@@ -4,6 +4,7 @@
 /// The border between the core (UTF-8 `std::string`) and Qt.
 
 #include <QString>
+#include <QStringList>
 
 #include <string>
 #include <string_view>
@@ -12,6 +13,12 @@ namespace crownring::screen {
 
 [[nodiscard]] inline QString inward(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+/// The parts that say something, with `between` between them.
+[[nodiscard]] inline QString joined(QStringList parts, const QString& between) {
+    parts.removeAll(QString());
+    return parts.join(between);
 }
 
 [[nodiscard]] inline std::string outward(const QString& text) { return text.trimmed().toStdString(); }

@@ -18,7 +18,7 @@ struct Choice {
     bool operator==(const Choice&) const = default;
 };
 
-class ChoiceModel : public ListBase {
+class ChoiceModel : public crownring::screen::ListBase {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the places")

@@ -70,7 +70,7 @@ QHash<int, QByteArray> DueModel::roleNames() const {
     return {{ItemRole, "item"},     {KindRole, "kind"},         {BalloonRole, "balloon"},
             {WhereRole, "where"},   {TitleRole, "title"},       {RequirementRole, "requirement"},
             {SourceRole, "source"}, {StandingRole, "standing"}, {StandingWordRole, "standingWord"},
-            {UsedRole, "used"},     {LeftRole, "left"},         {DueRole, "due"},
+            {UsedRole, "used"},     {LeftRole, "remains"},      {DueRole, "due"},
             {RemarkRole, "remark"}, {SpokenRole, "spoken"}};
 }
 

@@ -9,7 +9,7 @@
 
 namespace crownring::screen {
 
-class DueModel : public ListBase {
+class DueModel : public crownring::screen::ListBase {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the places")

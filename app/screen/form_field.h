@@ -45,7 +45,7 @@ struct FormField {
     void take(const nlohmann::json& value);
 };
 
-class FormFields : public ListBase {
+class FormFields : public crownring::screen::ListBase {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by an entry form")

@@ -10,7 +10,7 @@
 
 namespace crownring::screen {
 
-class HorizonModel : public ListBase {
+class HorizonModel : public crownring::screen::ListBase {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the place Next")

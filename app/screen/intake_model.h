@@ -19,7 +19,7 @@ struct IntakeLine {
     bool operator==(const IntakeLine&) const = default;
 };
 
-class IntakeModel : public ListBase {
+class IntakeModel : public crownring::screen::ListBase {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the intake of flights")

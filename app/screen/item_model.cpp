@@ -63,15 +63,18 @@ QVariant ItemModel::data(const QModelIndex& index, int role) const {
         return line.standing;
     case UsedRole:
         return line.used;
+    case SpokenRole:
+        return joined({line.item, line.kind, line.where, line.clock, line.word, line.left, line.title},
+                      QStringLiteral(", "));
     default:
         return {};
     }
 }
 
 QHash<int, QByteArray> ItemModel::roleNames() const {
-    return {{ItemRole, "item"},         {KindRole, "kind"},   {AboutRole, "about"}, {WhereRole, "where"},
-            {ClockRole, "clock"},       {TitleRole, "title"}, {WordRole, "word"},   {LeftRole, "left"},
-            {StandingRole, "standing"}, {UsedRole, "used"}};
+    return {{ItemRole, "item"},         {KindRole, "kind"},   {AboutRole, "about"},  {WhereRole, "where"},
+            {ClockRole, "clock"},       {TitleRole, "title"}, {WordRole, "word"},    {LeftRole, "remains"},
+            {StandingRole, "standing"}, {UsedRole, "used"},   {SpokenRole, "spoken"}};
 }
 
 }

@@ -26,7 +26,7 @@ struct ItemLine {
 /// @param onBalloon the list is one balloon's: `where` is the place on it
 [[nodiscard]] ItemLine itemLine(const FleetSheet& sheet, const ItemFacts& item, bool onBalloon);
 
-class ItemModel : public ListBase {
+class ItemModel : public crownring::screen::ListBase {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the place Balloons")
@@ -42,7 +42,9 @@ public:
         WordRole,
         LeftRole,
         StandingRole,
-        UsedRole
+        UsedRole,
+        SpokenRole ///< the whole row as one sentence
+
     };
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override {

@@ -50,6 +50,10 @@ QVariant JournalModel::data(const QModelIndex& index, int role) const {
         return row.line.voided;
     case AmendableRole:
         return !row.line.voided && !amends(entry);
+    case FactsRole:
+        return joined({onText(entry), Sentences::kind(kindName(entry.body)), inward(entry.by),
+                       data(index, StateRole).toString(), inward(entry.note)},
+                      QStringLiteral(" · "));
     case SpokenRole: {
         QStringList parts{onText(entry), Sentences::of(entry)};
         if (row.line.voided)
@@ -65,7 +69,8 @@ QHash<int, QByteArray> JournalModel::roleNames() const {
     return {{EntryRole, "entry"},   {NumberRole, "number"},       {OnRole, "day"},
             {KindRole, "kind"},     {SentenceRole, "sentence"},   {ByRole, "by"},
             {NoteRole, "note"},     {RecordedRole, "recorded"},   {StateRole, "change"},
-            {VoidedRole, "voided"}, {AmendableRole, "amendable"}, {SpokenRole, "spoken"}};
+            {VoidedRole, "voided"}, {AmendableRole, "amendable"}, {FactsRole, "facts"},
+            {SpokenRole, "spoken"}};
 }
 
 void JournalModel::show(const std::vector<JournalLine>& lines) {

@@ -8,7 +8,7 @@
 
 namespace crownring::screen {
 
-class JournalModel : public ListBase {
+class JournalModel : public crownring::screen::ListBase {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the places")
@@ -26,6 +26,7 @@ public:
         StateRole,    ///< "voided", "corrected", or empty
         VoidedRole,
         AmendableRole, ///< a correction of it makes sense: not voided, not a void
+        FactsRole,     ///< day, kind, who, what became of it, note
         SpokenRole,
     };
 

@@ -99,15 +99,18 @@ QVariant ReasonModel::data(const QModelIndex& index, int role) const {
         return line.standing;
     case UsedRole:
         return line.used;
+    case SpokenRole:
+        return joined({line.title, line.word, line.text, line.mend, line.source}, QStringLiteral(", "));
     default:
         return {};
     }
 }
 
 QHash<int, QByteArray> ReasonModel::roleNames() const {
-    return {{ItemRole, "item"}, {RequirementRole, "requirement"}, {TitleRole, "title"},
-            {TextRole, "says"}, {SourceRole, "source"},           {MendRole, "mend"},
-            {WordRole, "word"}, {StandingRole, "standing"},       {UsedRole, "used"}};
+    return {{ItemRole, "item"},    {RequirementRole, "requirement"}, {TitleRole, "title"},
+            {TextRole, "says"},    {SourceRole, "source"},           {MendRole, "mend"},
+            {WordRole, "word"},    {StandingRole, "standing"},       {UsedRole, "used"},
+            {SpokenRole, "spoken"}};
 }
 
 }

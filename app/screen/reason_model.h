@@ -27,7 +27,7 @@ struct ReasonLine {
 [[nodiscard]] ReasonLine reasonLine(const RigUpReason& reason);
 [[nodiscard]] ReasonLine noteLine(const DueRow& row);
 
-class ReasonModel : public ListBase {
+class ReasonModel : public crownring::screen::ListBase {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the rig-up check")
@@ -42,7 +42,9 @@ public:
         MendRole,
         WordRole,
         StandingRole,
-        UsedRole
+        UsedRole,
+        SpokenRole ///< the whole row as one sentence
+
     };
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override {

@@ -44,7 +44,8 @@ std::vector<Choice> Search::inTheFleet() const {
     for (const auto& card : sheet->balloons) {
         const auto name = inward(card.balloon.text());
         if (found.size() < ofEach && says(name + u' ' + inward(card.title), words))
-            found.push_back({QStringLiteral("balloon:") + name, name, tr("balloon · %1").arg(inward(card.title)), -1, -1, false});
+            found.push_back(
+                {QStringLiteral("balloon:") + name, name, tr("balloon · %1").arg(inward(card.title)), -1, -1, false});
     }
     std::size_t items = 0;
     for (const auto& item : sheet->due.items) {

@@ -14,7 +14,11 @@ int placeOf(const Assessment& state) {
     return state.because == Because::NotRequired ? standingCount : static_cast<int>(state.standing);
 }
 
-double shareOf(const Assessment& state) { return state.share.value_or(-std::numeric_limits<double>::infinity()); }
+/// Without a share a row is as bad as its standing can be, but for a clear one: nothing of it is used up.
+double shareOf(const Assessment& state) {
+    constexpr auto end = std::numeric_limits<double>::infinity();
+    return state.share.value_or(state.standing == Standing::Clear ? end : -end);
+}
 
 /// What a row is sorted by, without following pointers to its names.
 struct Key {

@@ -159,12 +159,13 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
                 m_names.findOrMake(NameSort::Balloon, balloon->balloon.text());
         }
         Problems problems;
-        std::unordered_set<EntryId> ids;
+        std::unordered_set<std::string_view> ids;
+        ids.reserve(entries.size());
         const auto known = [&](NameSort sort, const std::string& name) { return m_names.find(sort, name).has_value(); };
         for (auto& [entry, at] : entries) {
             if (entry.id.empty())
                 entry.id = newEntryId();
-            if (!ids.insert(entry.id).second)
+            if (!ids.insert(entry.id.text()).second)
                 problems.push_back({Code::DuplicateId, "the id '" + entry.id.text() + "' stands twice",
                                     "give each entry an id of its own, or none", {file, at, "id"}});
             if (auto wrong = unknownReference(entry.body, known))

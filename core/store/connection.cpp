@@ -102,7 +102,8 @@ void Connection::openPostgres(const std::string& location) const {
     db.setHostName(socket.isEmpty() ? url.host() : socket);
     if (url.port() > 0)
         db.setPort(url.port());
-    db.setUserName(url.userName());
+    const auto user = options.queryItemValue(QStringLiteral("user"), QUrl::FullyDecoded);
+    db.setUserName(user.isEmpty() ? url.userName() : user);
     db.setPassword(url.password());
     db.setConnectOptions(QStringLiteral("connect_timeout=5;application_name=crownring"));
     if (!db.open())

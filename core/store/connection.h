@@ -28,7 +28,7 @@ enum class Access { ReadWrite, ReadOnly };
 class Connection {
 public:
     /// @throws StoreError when it cannot be opened or a setting is not taken
-    /// @param location a file name, or "postgresql://[user[:password]@][host[:port]]/name[?host=/socket/folder]"
+    /// @param location a file name, or "postgresql://[user[:password]@][host[:port]]/name[?host=/socket/folder&user=name]"
     Connection(const std::string& location, Access access);
     ~Connection();
     Connection(const Connection&) = delete;

@@ -40,9 +40,11 @@ FlightTotals::Tail& FlightTotals::tailOf(std::int64_t balloon) {
 }
 
 void FlightTotals::changed(std::int64_t balloon, const Stamp& stamp) {
-    const auto [place, fresh] = m_changes.emplace(balloon, stamp);
-    if (!fresh && stamp < place->second)
-        place->second = stamp;
+    const auto known = m_changes.find(balloon);
+    if (known == m_changes.end())
+        m_changes.emplace(balloon, stamp);
+    else if (stamp < known->second)
+        known->second = stamp;
 }
 
 void FlightTotals::add(std::int64_t balloon, const Entry& entry, const FlightLogged& flight) {

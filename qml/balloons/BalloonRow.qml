@@ -11,15 +11,15 @@ Line {
     required property string balloon
     required property string title
     required property string flown
-    required property string items
     required property string worst
     required property string word
-    required property string left
+    required property string remains
     required property int standing
     required property double used
+    required property string spoken
 
     height: 68
-    Accessible.name: [row.balloon, row.title, row.word, row.left, row.worst, row.flown, row.items].filter(part => part !== "").join(", ")
+    Accessible.name: row.spoken
 
     contentItem: Item {
         GoreGauge {
@@ -65,7 +65,7 @@ Line {
             Label {
                 width: parent.width
                 horizontalAlignment: Text.AlignRight
-                text: row.left === "" ? row.word : qsTr("%1 · %2").arg(row.word).arg(row.left)
+                text: row.remains === "" ? row.word : qsTr("%1 · %2").arg(row.word).arg(row.remains)
                 font.bold: true
                 maximumLineCount: 2
                 elide: Text.ElideRight

@@ -39,7 +39,7 @@ FocusScope {
         anchors.fill: parent
         phone: page.phone
         detailName: shown.balloon === "" ? shown.item : shown.balloon
-        onLeft: pair.detailShown = false
+        onClosed: pair.detailShown = false
         list: [
             Column {
                 id: head

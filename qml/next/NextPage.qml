@@ -71,7 +71,7 @@ FocusScope {
             phone: page.phone
             listShare: 0.56
             detailName: detail.title
-            onLeft: pair.detailShown = false
+            onClosed: pair.detailShown = false
             list: [
                 RowList {
                     id: rows

@@ -17,12 +17,13 @@ Line {
     required property string word
     required property int standing
     required property double used
+    required property string spoken
 
     height: body.implicitHeight + 2 * Theme.gap
     focusPolicy: Qt.StrongFocus
     held: row.visualFocus
     Accessible.role: Accessible.Button
-    Accessible.name: [row.title, row.word, row.says, row.mend, row.source].filter(part => part !== "").join(". ")
+    Accessible.name: row.spoken
     Keys.onReturnPressed: row.clicked()
 
     contentItem: Item {

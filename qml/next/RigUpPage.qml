@@ -19,7 +19,7 @@ Item {
         phone: page.phone
         listShare: 0.42
         detailName: qsTr("%1 items").arg(page.check.chosen)
-        onLeft: pair.detailShown = false
+        onClosed: pair.detailShown = false
         list: [
             RowList {
                 id: kit

@@ -14,7 +14,7 @@ Line {
     required property int standing
     required property string standingWord
     required property double used
-    required property string left
+    required property string remains
     required property string due
     required property string remark
     required property string spoken
@@ -64,7 +64,7 @@ Line {
             Label {
                 width: parent.width
                 horizontalAlignment: Text.AlignRight
-                text: row.left === "" ? row.standingWord : row.left
+                text: row.remains === "" ? row.standingWord : row.remains
                 font.bold: true
                 elide: Text.ElideRight
                 maximumLineCount: 1
@@ -73,7 +73,7 @@ Line {
             Label {
                 width: parent.width
                 horizontalAlignment: Text.AlignRight
-                text: row.left === "" ? row.due : row.standingWord
+                text: row.remains === "" ? row.due : row.standingWord
                 soft: true
                 font.pixelSize: Theme.textSmall
                 elide: Text.ElideRight

@@ -8,12 +8,8 @@ Line {
 
     required property int index
     required property string entry
-    required property string day
-    required property string kind
     required property string sentence
-    required property string by
-    required property string note
-    required property string change
+    required property string facts
     required property bool voided
     required property string spoken
 
@@ -37,7 +33,7 @@ Line {
             }
             Label {
                 width: parent.width
-                text: [row.day, row.kind, row.by, row.change, row.note].filter(part => part !== "").join(" · ")
+                text: row.facts
                 soft: true
                 font.pixelSize: Theme.textSmall
                 elide: Text.ElideRight

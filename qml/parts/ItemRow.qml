@@ -14,12 +14,13 @@ Line {
     required property string clock
     required property string title
     required property string word
-    required property string left
+    required property string remains
     required property int standing
     required property double used
+    required property string spoken
 
     height: Math.max(68, body.implicitHeight + 2 * Theme.snug)
-    Accessible.name: [row.item, row.kind, row.where, row.clock, row.word, row.left, row.title].join(", ")
+    Accessible.name: row.spoken
 
     contentItem: Item {
         GoreGauge {
@@ -74,7 +75,7 @@ Line {
             Label {
                 width: parent.width
                 horizontalAlignment: Text.AlignRight
-                text: row.left === "" ? row.word : qsTr("%1 · %2").arg(row.word).arg(row.left)
+                text: row.remains === "" ? row.word : qsTr("%1 · %2").arg(row.word).arg(row.remains)
                 font.bold: true
                 maximumLineCount: 2
                 Accessible.ignored: true

@@ -14,7 +14,7 @@ FocusScope {
     property alias list: listHolder.data
     property alias detail: detailHolder.data
 
-    signal left
+    signal closed
 
     Item {
         id: listHolder
@@ -44,7 +44,7 @@ FocusScope {
                 height: Theme.touch
                 quiet: true
                 text: qsTr("‹ Back")
-                onClicked: pair.left()
+                onClicked: pair.closed()
             }
             Label {
                 anchors.left: backButton.right

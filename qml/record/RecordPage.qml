@@ -44,7 +44,7 @@ FocusScope {
         phone: page.phone
         listShare: 0.5
         detailName: qsTr("Entry")
-        onLeft: pair.detailShown = false
+        onClosed: pair.detailShown = false
         list: [
             JournalPane {
                 anchors.fill: parent

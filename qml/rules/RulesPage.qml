@@ -32,7 +32,7 @@ FocusScope {
         phone: page.phone
         listShare: 0.36
         detailName: rules.title
-        onLeft: pair.detailShown = false
+        onClosed: pair.detailShown = false
         list: [
             RowList {
                 id: programmes

@@ -64,7 +64,7 @@ private slots:
             auto record = valley();
             const auto proposals = *rc::gen::container<std::vector<FlightProposal>>(rc::gen::exec([] {
                 const auto time = *rc::gen::element<std::optional<TimeOfDay>>(std::nullopt, dawn, dusk);
-                return flight(*rc::gen::element("QE-RYE", "QE-OVC", "QE-XXX"), *rc::gen::inRange(0, 8),
+                return flight(*rc::gen::element("QE-RYE", "QE-OVC", "QE-NONE"), *rc::gen::inRange(0, 8),
                               *rc::gen::element(50, 51), time);
             }));
             import(record, proposals);
@@ -115,9 +115,9 @@ private slots:
     void aBalloonMustBeInTheRecordOnThatDay() {
         auto record = valley();
         QCOMPARE(states(record,
-                        {flight("QE-XXX", 3, 50), flight("QE-OVC", 4, 50), flight("QE-OVC", 5, 50), flight("", 5, 50)}),
+                        {flight("QE-NONE", 3, 50), flight("QE-OVC", 4, 50), flight("QE-OVC", 5, 50), flight("", 5, 50)}),
                  QString("UUNU"));
-        QCOMPARE(import(record, {flight("QE-XXX", 3, 50)}), std::size_t{0});
+        QCOMPARE(import(record, {flight("QE-NONE", 3, 50)}), std::size_t{0});
         QVERIFY(record.entries().empty());
     }
 

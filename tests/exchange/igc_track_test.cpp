@@ -10,7 +10,7 @@ using namespace crownring;
 
 namespace {
 
-const std::string head = "AXXXMAD\r\nHFDTE010725\r\n";
+const std::string head = "AXCRMAD\r\nHFDTE010725\r\n";
 
 /// A B record as the FAI specification, Appendix A, "B record - fix" has it (from memory):
 /// B HHMMSS DDMMmmmN DDDMMmmmE V PPPPP GGGGG
@@ -79,7 +79,7 @@ private slots:
                                        fix(4010, "4624072X01230204WA0036600411") + "B12\r\n" +     // broken
                                        fix(3610) +                                                 // back in time
                                        fix(4020, "4699999N01230204WA0036600411") +                 // 99 minutes
-                                       "LXXXcomment\r\nGABCDEF\r\nK123\r\n?!\r\n" + fix(4030),
+                                       "LXCRcomment\r\nGABCDEF\r\nK123\r\n?!\r\n" + fix(4030),
                                    "t.igc");
         QCOMPARE(track->fixes.size(), std::size_t{11});
         QCOMPARE(track->withoutPosition, 1);
@@ -99,7 +99,7 @@ private slots:
     void badTracks_data() {
         QTest::addColumn<QByteArray>("text");
         QTest::newRow("empty") << QByteArray();
-        QTest::newRow("no date") << QByteArray::fromStdString("AXXX\r\n" + tenFixes());
+        QTest::newRow("no date") << QByteArray::fromStdString("AXCR\r\n" + tenFixes());
         QTest::newRow("a date that does not exist") << QByteArray::fromStdString("HFDTE310625\r\n" + tenFixes());
         QTest::newRow("no fixes") << QByteArray::fromStdString(head);
         QTest::newRow("nine fixes") << QByteArray::fromStdString(head + tenFixes().substr(37));

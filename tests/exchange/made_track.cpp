@@ -131,7 +131,7 @@ void MadeTrack::cut(std::int64_t from, std::int64_t to) {
 std::string MadeTrack::igc(const MadeNoise& noise, const std::string& date, const std::string& extra) const {
     std::mt19937 random(noise.seed);
     std::normal_distribution<> normal;
-    std::string text = "AXXXMAD made for a test\r\nHFDTE" + date +
+    std::string text = "AXCRMAD made for a test\r\nHFDTE" + date +
                        "\r\nHFPLTPILOTINCHARGE:pilot 22\r\nHFGIDGLIDERID:QE-HFC\r\n" + extra;
     double wander = 0;
     for (const auto& place : m_places) {

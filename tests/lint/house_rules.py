@@ -23,7 +23,7 @@ ROOMS["exchange"] = ROOMS["acts"] | {"acts"}
 LIBRARIES = [
     ("Boost.Date_Time", r"boost/date_time", {"civil"}),
     ("Eigen", r"Eigen/", {"fabric", "forecast", "parts", "fleet"}),
-    ("nlohmann json", r"nlohmann/", {"record", "rules", "exchange", "acts"}),
+    ("nlohmann json", r"nlohmann/", {"record", "rules", "exchange", "acts", "store"}),
     ("valijson", r"valijson/", {"rules"}),
     ("libsodium", r"sodium", {"record", "trust"}),
     ("SQLite", r"sqlite3", {"store"}),
