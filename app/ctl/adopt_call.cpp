@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/adopt.h"
-
-#include <nlohmann/json.hpp>
-
 #include "ctl/call.h"
 #include "rules/programme.h"
+
+#include <nlohmann/json.hpp>
 
 namespace crownring::ctl {
 
@@ -27,8 +26,10 @@ std::vector<NameOf> namesOf(const std::vector<std::string>& texts) {
 int run(const AdoptOptions& options, const Common& common) {
     const int said = (options.balloons.empty() ? 0 : 1) + (options.items.empty() ? 0 : 1) + (options.all ? 1 : 0);
     if (said != 1)
-        return refuse(Problem{Code::BadUse, "whom the programme binds is not said exactly once",
-                              "give --balloon, --item (each may repeat) or --all", {}});
+        return refuse(Problem{Code::BadUse,
+                              "whom the programme binds is not said exactly once",
+                              "give --balloon, --item (each may repeat) or --all",
+                              {}});
     const auto on = dayFrom(options.on);
     if (!on)
         return refuse(on.error());
@@ -67,7 +68,8 @@ int run(const AdoptOptions& options, const Common& common) {
 void addAdopt(CLI::App& app, Common& common, Chosen& chosen) {
     auto* call = app.add_subcommand("adopt", "Adopt a programme of requirements: its text goes into the record");
     auto options = std::make_shared<AdoptOptions>();
-    call->add_option("PROGRAMME", options->file, "A programme's file, or the name of one on the shelf (part-ml-hot-air …)")
+    call->add_option("PROGRAMME", options->file,
+                     "A programme's file, or the name of one on the shelf (part-ml-hot-air …)")
         ->required();
     call->add_option("--balloon", options->balloons, "Binds whatever is fitted to this balloon on the day asked")
         ->type_name("REG");
@@ -75,7 +77,8 @@ void addAdopt(CLI::App& app, Common& common, Chosen& chosen) {
     call->add_flag("--all", options->all, "Binds everything, the pool too");
     call->add_option("--on", options->on, "In force from this day (default: today)")->type_name("DATE");
     call->add_option("--by", options->by, "Who adopts it")->type_name("NAME");
-    call->add_flag_callback("--json", [] {}, "Answer as JSON (the answer always is)");
+    call->add_flag_callback(
+        "--json", [] {}, "Answer as JSON (the answer always is)");
     call->footer("A programme that breaks its schema is refused with the path inside the document.");
     call->callback([=, &common, &chosen] { chosen = [=, &common] { return run(*options, common); }; });
 }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/answer_json.h"
 
-#include <array>
-
 #include <nlohmann/json.hpp>
+
+#include <array>
 
 namespace crownring::ctl {
 
@@ -20,12 +20,9 @@ ordered_json dateOrCount(ClockName clock, const std::optional<std::int64_t>& val
 }
 
 ordered_json limitJson(const LimitState& limit) {
-    return {{"clock", clockNameText(limit.clock)},
-            {"last", dateOrCount(limit.clock, limit.last)},
-            {"due", dateOrCount(limit.clock, limit.due)},
-            {"left", orNull(limit.left)},
-            {"tolerance_left", orNull(limit.toleranceLeft)},
-            {"standing", standingText(limit.standing)}};
+    return {{"clock", clockNameText(limit.clock)},           {"last", dateOrCount(limit.clock, limit.last)},
+            {"due", dateOrCount(limit.clock, limit.due)},    {"left", orNull(limit.left)},
+            {"tolerance_left", orNull(limit.toleranceLeft)}, {"standing", standingText(limit.standing)}};
 }
 
 }
@@ -37,29 +34,28 @@ void addFigures(ordered_json& object, const Figures& figures) {
 }
 
 std::string_view becauseText(Because because) {
-    constexpr std::array<std::string_view, 9> texts = {"limits",         "not-required", "exempt", "triggered", "type-missing",
-                                                       "serial-missing", "done",         "ended",  "row-full"};
+    constexpr std::array<std::string_view, 9> texts = {
+        "limits", "not-required", "exempt", "triggered", "type-missing", "serial-missing", "done", "ended", "row-full"};
     return texts[static_cast<std::size_t>(because)];
 }
 
 ordered_json rowJson(const DueRow& row) {
     const auto& requirement = *row.requirement;
     const auto& state = row.state;
-    ordered_json object{
-        {"balloon", row.item->balloon ? ordered_json(row.item->balloon->text()) : ordered_json()},
-        {"item", row.item->id.text()},
-        {"kind", itemKindName(row.item->kind)},
-        {"requirement", requirement.id.text()},
-        {"title", requirement.title},
-        {"source", requirement.source},
-        {"standing", standingText(state.standing)},
-        {"governs", state.governs ? ordered_json(clockNameText(*state.governs)) : ordered_json()},
-        {"limits", ordered_json::array()},
-        {"programme", row.programme->id.text()},
-        {"required", state.because != Because::NotRequired},
-        {"force", requirement.force == Force::Mandatory ? "mandatory" : "recommended"},
-        {"blocks", requirement.blocks == Blocks::Flight ? "flight" : "filling"},
-        {"because", becauseText(state.because)}};
+    ordered_json object{{"balloon", row.item->balloon ? ordered_json(row.item->balloon->text()) : ordered_json()},
+                        {"item", row.item->id.text()},
+                        {"kind", itemKindName(row.item->kind)},
+                        {"requirement", requirement.id.text()},
+                        {"title", requirement.title},
+                        {"source", requirement.source},
+                        {"standing", standingText(state.standing)},
+                        {"governs", state.governs ? ordered_json(clockNameText(*state.governs)) : ordered_json()},
+                        {"limits", ordered_json::array()},
+                        {"programme", row.programme->id.text()},
+                        {"required", state.because != Because::NotRequired},
+                        {"force", requirement.force == Force::Mandatory ? "mandatory" : "recommended"},
+                        {"blocks", requirement.blocks == Blocks::Flight ? "flight" : "filling"},
+                        {"because", becauseText(state.because)}};
     if (requirement.toleranceFor == ToleranceFor::Positioning)
         object["tolerance_for"] = "positioning";
     for (const auto& limit : state.limits)

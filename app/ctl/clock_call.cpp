@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <iostream>
-
-#include <nlohmann/json.hpp>
-
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
 #include "measure/duration_text.h"
+
+#include <nlohmann/json.hpp>
+
+#include <iostream>
 
 namespace crownring::ctl {
 
@@ -26,8 +26,10 @@ int run(const std::string& item, const std::string& day, bool json, const Common
     if (!facts)
         return refuse(facts.error());
     if (facts->empty())
-        return refuse(Problem{Code::UnknownReference, "item '" + item + "' is not in the record on " + on->iso(),
-                              "ask for a later day", {}});
+        return refuse(Problem{Code::UnknownReference,
+                              "item '" + item + "' is not in the record on " + on->iso(),
+                              "ask for a later day",
+                              {}});
     const auto& clock = facts->front().clock;
     if (json) {
         nlohmann::ordered_json answer{{"item", item}};
@@ -36,7 +38,8 @@ int run(const std::string& item, const std::string& day, bool json, const Common
     } else {
         std::cout << item << " at the end of " << on->iso() << ": "
                   << (clock.minutes ? hoursAndMinutes(*clock.minutes) : "unknown") << " h, "
-                  << shown(count(clock.landings), " landings, ") << shown(count(clock.inflations), " inflations") << "\n";
+                  << shown(count(clock.landings), " landings, ") << shown(count(clock.inflations), " inflations")
+                  << "\n";
     }
     return Done;
 }

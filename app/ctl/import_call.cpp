@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <algorithm>
-#include <iostream>
-
-#include <nlohmann/json.hpp>
-
 #include "ctl/call.h"
 #include "exchange/flight_log.h"
 #include "exchange/igc_flight.h"
 #include "measure/duration_text.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <iostream>
 
 namespace crownring::ctl {
 
@@ -142,8 +142,8 @@ nlohmann::ordered_json answerJson(const Found& found, std::size_t posted) {
 
 void printText(const Found& found, std::size_t posted, bool accepted) {
     for (const auto& [proposal, state] : found.flights)
-        std::cout << (proposal.line > 0 ? "line " + std::to_string(proposal.line) + ": " : "") << proposal.on.iso() << " "
-                  << (proposal.time ? proposal.time->iso() + " " : "") << proposal.balloon.text() << " "
+        std::cout << (proposal.line > 0 ? "line " + std::to_string(proposal.line) + ": " : "") << proposal.on.iso()
+                  << " " << (proposal.time ? proposal.time->iso() + " " : "") << proposal.balloon.text() << " "
                   << hoursAndMinutes(proposal.flight.use.minutes) << " h  " << stateName(state) << "\n";
     for (const auto& each : found.refused)
         std::cout << "refused: " << text(each) << "\n";
@@ -167,12 +167,15 @@ int run(const ImportOptions& options, const Common& common) {
     if (options.accept) {
         if (found->open) {
             printText(*found, 0, false);
-            return refuse(Problem{Code::BadUse, "something must be chosen first", "see the notes", {options.file, 0, {}}});
+            return refuse(
+                Problem{Code::BadUse, "something must be chosen first", "see the notes", {options.file, 0, {}}});
         }
         if (!found->refused.empty() && !options.skipBad) {
             refuse(found->refused);
-            return refuse(Problem{Code::BadUse, "some rows are bad, so nothing was posted",
-                                  "mend them, or leave them out with --skip-bad", {options.file, 0, {}}});
+            return refuse(Problem{Code::BadUse,
+                                  "some rows are bad, so nothing was posted",
+                                  "mend them, or leave them out with --skip-bad",
+                                  {options.file, 0, {}}});
         }
         const auto receipt = accept(*record, *record, found->flights, options.file);
         if (!receipt)

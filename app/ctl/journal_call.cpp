@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <iostream>
+#include "ctl/call.h"
+#include "record/entry_json.h"
 
 #include <nlohmann/json.hpp>
 
-#include "ctl/call.h"
-#include "record/entry_json.h"
+#include <iostream>
 
 namespace crownring::ctl {
 
@@ -32,16 +32,17 @@ int run(const JournalOptions& options, const Common& common) {
     auto rows = nlohmann::ordered_json::array();
     for (const auto& line : *lines) {
         if (!options.json) {
-            std::cout << line.number << (line.voided ? " voided " : line.current ? " corrected " : " ")
+            std::cout << line.number
+                      << (line.voided    ? " voided "
+                          : line.current ? " corrected "
+                                         : " ")
                       << canonicalText(line.entry) << "\n";
             continue;
         }
-        nlohmann::ordered_json row{{"number", line.number},
-                                   {"entry", nlohmann::ordered_json(toJson(line.entry))},
-                                   {"voided", line.voided},
-                                   {"writer", line.writer.text()},
-                                   {"recorded_at", line.recordedAt},
-                                   {"hash", hex(line.hash)}};
+        nlohmann::ordered_json row{
+            {"number", line.number},          {"entry", nlohmann::ordered_json(toJson(line.entry))},
+            {"voided", line.voided},          {"writer", line.writer.text()},
+            {"recorded_at", line.recordedAt}, {"hash", hex(line.hash)}};
         if (line.current)
             row["current"] = nlohmann::ordered_json(toJson(*line.current));
         rows.push_back(std::move(row));

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <iostream>
+#include "acts/post.h"
+#include "ctl/call.h"
 
 #include <nlohmann/json.hpp>
 
-#include "acts/post.h"
-#include "ctl/call.h"
+#include <iostream>
 
 namespace crownring::ctl {
 
@@ -14,20 +14,21 @@ void addPost(CLI::App& app, Common& common, Chosen& chosen) {
     auto json = std::make_shared<bool>(false);
     call->add_option("FILE", *file, "Entries as JSON, one a line; - for standard input")->required();
     call->add_flag("--json", *json, "Answer as JSON (the answer always is)");
-    call->footer(
-        "An entry says what happened, when (on, time) and by whom (by). The kinds and their keys:\n"
-        "  item.entered       item kind [serial type made brought_forward{minutes landings inflations}]\n"
-        "  balloon.entered    balloon [title operations]\n"
-        "  item.fitted        balloon item [place]            item.removed   balloon item [place]\n"
-        "  flight.logged      balloon minutes [landings inflations kit max_temp_c tethered]\n"
-        "  requirement.done   item requirement [clock{…} method ref]\n"
-        "  programme.adopted  programme and one of balloons, items, everything [document digest]\n"
-        "  reading.taken      item quantity unit and one of value, held_at [gore row method]\n"
-        "  event.reported     event and one of balloon, item\n"
-        "  entry.corrected    replaces with{keys}             entry.voided   voids reason\n"
-        "Example:\n"
-        "  {\"entry\":\"flight.logged\",\"on\":\"2026-05-03\",\"time\":\"05:40Z\",\"balloon\":\"QE-OAK\",\"minutes\":62}\n"
-        "Unknown keys are refused with the line number and the key. The schemas are in assets/schema.");
+    call->footer("An entry says what happened, when (on, time) and by whom (by). The kinds and their keys:\n"
+                 "  item.entered       item kind [serial type made brought_forward{minutes landings inflations}]\n"
+                 "  balloon.entered    balloon [title operations]\n"
+                 "  item.fitted        balloon item [place]            item.removed   balloon item [place]\n"
+                 "  flight.logged      balloon minutes [landings inflations kit max_temp_c tethered]\n"
+                 "  requirement.done   item requirement [clock{…} method ref]\n"
+                 "  programme.adopted  programme and one of balloons, items, everything [document digest]\n"
+                 "  reading.taken      item quantity unit and one of value, held_at [gore row method]\n"
+                 "  event.reported     event and one of balloon, item\n"
+                 "  entry.corrected    replaces with{keys}             entry.voided   voids reason\n"
+                 "Example:\n"
+                 "  "
+                 "{\"entry\":\"flight.logged\",\"on\":\"2026-05-03\",\"time\":\"05:40Z\",\"balloon\":\"QE-OAK\","
+                 "\"minutes\":62}\n"
+                 "Unknown keys are refused with the line number and the key. The schemas are in assets/schema.");
     call->callback([=, &common, &chosen] {
         chosen = [=, &common]() -> int {
             const auto content = contentOf(*file);

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <iostream>
-
-#include <nlohmann/json.hpp>
-
 #include "acts/check_rig_up.h"
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
 #include "ctl/due_table.h"
+
+#include <nlohmann/json.hpp>
+
+#include <iostream>
 
 namespace crownring::ctl {
 
@@ -34,7 +34,8 @@ std::string_view reasonName(RigUpReason::Kind kind) {
 
 std::string reasonText(const RigUpReason& reason) {
     const auto& row = *reason.row;
-    auto text = row.item->id.text() + ": " + row.requirement->title + " is " + std::string(standingText(row.state.standing));
+    auto text =
+        row.item->id.text() + ": " + row.requirement->title + " is " + std::string(standingText(row.state.standing));
     if (row.state.because == Because::Triggered)
         text += " after " + row.state.trigger->event + " on " + row.state.trigger->stamp.at.on().iso();
     else if (row.state.because == Because::TypeMissing)
@@ -87,8 +88,9 @@ void printText(const RigUp& verdict) {
     for (const auto& reason : verdict.reasons)
         std::cout << "  " << reasonText(reason) << "\n";
     if (verdict.governs)
-        std::cout << "Governs: " << verdict.governs->item->id.text() << ", " << verdict.governs->requirement->title << " ("
-                  << standingText(verdict.governs->state.standing) << ", due " << dueText(*verdict.governs) << ")\n";
+        std::cout << "Governs: " << verdict.governs->item->id.text() << ", " << verdict.governs->requirement->title
+                  << " (" << standingText(verdict.governs->state.standing) << ", due " << dueText(*verdict.governs)
+                  << ")\n";
     for (const auto* note : verdict.notes)
         std::cout << "To mind: " << note->item->id.text() << ", " << note->requirement->title << " ("
                   << standingText(note->state.standing) << ")\n";
@@ -106,8 +108,7 @@ int run(const RigUpOptions& options, const Common& common) {
     PlannedFlight flight;
     flight.use.minutes = Minutes(options.minutes);
     flight.positioning = options.positioning;
-    const auto answer =
-        checkRigUp(*record, std::vector<ItemId>(options.kit.begin(), options.kit.end()), *on, flight);
+    const auto answer = checkRigUp(*record, std::vector<ItemId>(options.kit.begin(), options.kit.end()), *on, flight);
     if (!answer)
         return refuse(answer.error());
     if (options.json)
@@ -130,7 +131,8 @@ void addRigUp(CLI::App& app, Common& common, Chosen& chosen) {
     call->add_option("--minutes", options->minutes, "How long it is to last")->check(CLI::Range(0, 10080));
     call->add_flag("--positioning", options->positioning, "Flown only to reach the place of an inspection");
     call->add_flag("--json", options->json, "Answer as JSON");
-    call->footer("Exit status 1 when the kit may not fly. The kit flies as the balloon that its envelope is fitted to.");
+    call->footer(
+        "Exit status 1 when the kit may not fly. The kit flies as the balloon that its envelope is fitted to.");
     call->callback([=, &common, &chosen] { chosen = [=, &common] { return run(*options, common); }; });
 }
 

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <iostream>
+#include "ctl/answer_json.h"
+#include "ctl/call.h"
 
 #include <nlohmann/json.hpp>
 
-#include "ctl/answer_json.h"
-#include "ctl/call.h"
+#include <iostream>
 
 namespace crownring::ctl {
 
@@ -21,10 +21,11 @@ int run(bool json, const Common& common) {
     if (!questions)
         return refuse(questions.error());
     if (json) {
-        nlohmann::ordered_json answer{
-            {"entries", verdict->entries},
-            {"intact", verdict->intact},
-            {"first_bad", verdict->firstBad ? nlohmann::ordered_json(verdict->firstBad->text()) : nlohmann::ordered_json()}};
+        nlohmann::ordered_json answer{{"entries", verdict->entries},
+                                      {"intact", verdict->intact},
+                                      {"first_bad", verdict->firstBad
+                                                        ? nlohmann::ordered_json(verdict->firstBad->text())
+                                                        : nlohmann::ordered_json()}};
         if (!verdict->reason.empty())
             answer["reason"] = verdict->reason;
         answer["questions"] = nlohmann::ordered_json::array();
@@ -32,7 +33,8 @@ int run(bool json, const Common& common) {
             answer["questions"].push_back(questionJson(question));
         print(answer);
     } else {
-        std::cout << verdict->entries << " entries, " << (verdict->intact ? "the chain is intact" : "NOT INTACT") << "\n";
+        std::cout << verdict->entries << " entries, " << (verdict->intact ? "the chain is intact" : "NOT INTACT")
+                  << "\n";
         if (!verdict->intact)
             std::cout << (verdict->firstBad ? "First bad entry " + verdict->firstBad->text() + ": " : "")
                       << verdict->reason << "\n";
@@ -61,15 +63,17 @@ void addVerify(CLI::App& app, Common& common, Chosen& chosen) {
     auto* call = app.add_subcommand("verify", "Recompute the chain over all entries; list the open questions");
     auto json = std::make_shared<bool>(false);
     call->add_flag("--json", *json, "Answer as JSON");
-    call->footer("Exit status 1 when an entry is not what was written. Open questions are contradictions between entries;\n"
-                 "they do not break the chain. The chain shows an alteration; only copies held by others prove against\n"
-                 "someone who rewrites everything.");
+    call->footer(
+        "Exit status 1 when an entry is not what was written. Open questions are contradictions between entries;\n"
+        "they do not break the chain. The chain shows an alteration; only copies held by others prove against\n"
+        "someone who rewrites everything.");
     call->callback([=, &common, &chosen] { chosen = [=, &common] { return run(*json, common); }; });
 }
 
 void addRebuild(CLI::App& app, Common& common, Chosen& chosen) {
     auto* call = app.add_subcommand("rebuild", "Make all projections anew from the journal");
-    call->add_flag_callback("--json", [] {}, "Answer as JSON (the answer always is)");
+    call->add_flag_callback(
+        "--json", [] {}, "Answer as JSON (the answer always is)");
     call->callback([&common, &chosen] { chosen = [&common] { return rebuildRecord(common); }; });
 }
 

@@ -4,12 +4,12 @@
 /// Flights that come from outside (a log, a track): proposed, looked at, then posted or not. Nothing is written before
 /// the user accepts.
 
+#include "record/journal.h"
+#include "registry/books.h"
+
 #include <optional>
 #include <string>
 #include <vector>
-
-#include "record/journal.h"
-#include "registry/books.h"
 
 namespace crownring {
 
@@ -26,9 +26,9 @@ struct FlightProposal {
 
 enum class ProposalState {
     New,
-    AlreadyLogged,   ///< the record has the same flight: balloon, day, minutes, and the time where both state one
-    TwiceInFile,     ///< the same flight stands earlier in the same file
-    UnknownBalloon,  ///< the registration is not in the record on that day
+    AlreadyLogged,  ///< the record has the same flight: balloon, day, minutes, and the time where both state one
+    TwiceInFile,    ///< the same flight stands earlier in the same file
+    UnknownBalloon, ///< the registration is not in the record on that day
 };
 
 struct JudgedProposal {

@@ -18,9 +18,10 @@ std::optional<Problem> fillIn(ProgrammeAdopted& adopted, Books& books) {
         adopted.document = held->empty() ? std::string(shelfText(adopted.programme)) : std::move(*held);
     }
     if (adopted.document.empty())
-        return Problem{Code::UnknownProgramme, "neither the record nor the shelf has a programme '" +
-                                                   adopted.programme.text() + "'",
-                       "adopt it with its document: crownringctl adopt PROGRAMME.json", {{}, 0, "programme"}};
+        return Problem{Code::UnknownProgramme,
+                       "neither the record nor the shelf has a programme '" + adopted.programme.text() + "'",
+                       "adopt it with its document: crownringctl adopt PROGRAMME.json",
+                       {{}, 0, "programme"}};
     const auto programme = programmeFrom(adopted.document);
     if (!programme) {
         auto problem = programme.error();
@@ -28,12 +29,16 @@ std::optional<Problem> fillIn(ProgrammeAdopted& adopted, Books& books) {
         return problem;
     }
     if (programme->id != adopted.programme)
-        return Problem{Code::BadValue, "the document is the programme '" + programme->id.text() + "'",
-                       "name the programme as its document does", {{}, 0, "programme"}};
+        return Problem{Code::BadValue,
+                       "the document is the programme '" + programme->id.text() + "'",
+                       "name the programme as its document does",
+                       {{}, 0, "programme"}};
     const auto digest = hex(sha256(adopted.document));
     if (!adopted.digest.empty() && adopted.digest != digest)
-        return Problem{Code::BadValue, "the digest is not that of the document",
-                       "leave the digest out; it is computed from the document's canonical text", {{}, 0, "digest"}};
+        return Problem{Code::BadValue,
+                       "the digest is not that of the document",
+                       "leave the digest out; it is computed from the document's canonical text",
+                       {{}, 0, "digest"}};
     adopted.digest = digest;
     return std::nullopt;
 }

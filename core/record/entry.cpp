@@ -22,9 +22,10 @@ std::optional<ItemKind> itemKindFrom(std::string_view name) {
 }
 
 const std::vector<std::string_view>& kindNames() {
-    static const std::vector<std::string_view> names = {
-        "item.entered",      "balloon.entered", "item.fitted",    "item.removed",    "flight.logged", "requirement.done",
-        "programme.adopted", "reading.taken",   "event.reported", "entry.corrected", "entry.voided"};
+    static const std::vector<std::string_view> names = {"item.entered",      "balloon.entered", "item.fitted",
+                                                        "item.removed",      "flight.logged",   "requirement.done",
+                                                        "programme.adopted", "reading.taken",   "event.reported",
+                                                        "entry.corrected",   "entry.voided"};
     return names;
 }
 

@@ -4,17 +4,17 @@
 /// What a journal is: entries come in, all of a batch or none; they can be read in the order of their arrival, and the
 /// chain over them can be verified. `store` implements it.
 
+#include "problem/problem.h"
+#include "record/chain.h"
+#include "record/entry.h"
+#include "record/entry_json.h"
+
 #include <cstdint>
 #include <functional>
 #include <optional>
 #include <span>
 #include <string>
 #include <vector>
-
-#include "problem/problem.h"
-#include "record/chain.h"
-#include "record/entry.h"
-#include "record/entry_json.h"
 
 namespace crownring {
 
@@ -34,9 +34,9 @@ struct JournalLine {
 };
 
 struct JournalQuery {
-    std::string text;                     ///< words that must all occur in the entry's text, any case; empty: all
-    std::optional<std::string> kind;      ///< "flight.logged" …
-    std::optional<std::int64_t> before;   ///< only entries that arrived before this number
+    std::string text;                   ///< words that must all occur in the entry's text, any case; empty: all
+    std::optional<std::string> kind;    ///< "flight.logged" …
+    std::optional<std::int64_t> before; ///< only entries that arrived before this number
     int limit = 100;
 };
 

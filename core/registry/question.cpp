@@ -13,8 +13,9 @@ struct Wording {
 };
 
 constexpr std::array<Wording, questionKindCount> wordings = {{
-    {"fitted-elsewhere", "was fitted to a second balloon without having been removed from the first; add the removal, or "
-                         "void the fitting that never was"},
+    {"fitted-elsewhere",
+     "was fitted to a second balloon without having been removed from the first; add the removal, or "
+     "void the fitting that never was"},
     {"fitted-again", "was fitted to a balloon that it was on already; void the fitting that says it twice"},
     {"removed-not-fitted", "was removed from a balloon that it was not on; add the fitting, or correct the removal"},
     {"clock-backward", "has a stated clock that is less than one stated before; correct the one that was misread"},
@@ -22,7 +23,8 @@ constexpr std::array<Wording, questionKindCount> wordings = {{
                       "logged twice, or correct the figure"},
     {"entered-twice", "was entered twice; the earlier entry stands, void the one that is wrong"},
     {"not-entered", "is spoken of but was never entered, or its entry was voided; enter it"},
-    {"correction-idle", "has a correction whose result would make no sense; it was left out, void it and write another"},
+    {"correction-idle",
+     "has a correction whose result would make no sense; it was left out, void it and write another"},
 }};
 
 }

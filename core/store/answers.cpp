@@ -1,49 +1,52 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <algorithm>
+#include "store/facts_reader.h"
+#include "store/sql_record.h"
 
 #include <nlohmann/json.hpp>
 
-#include "store/facts_reader.h"
-#include "store/sql_record.h"
+#include <algorithm>
 
 namespace crownring {
 
 Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on) {
     return guarded([&]() -> Result<std::vector<ItemFacts>> {
-        auto& totals = m_projector.totals();
-        if (!scope.balloon && scope.items.empty())
-            return FactsReader(*m_connection, m_names, totals, false).read(on, std::nullopt);
-        std::vector<std::int64_t> items;
-        if (scope.balloon) {
-            const auto balloon = m_names.find(NameSort::Balloon, scope.balloon->text());
-            if (!balloon)
-                return problem(Code::UnknownReference, "no balloon '" + scope.balloon->text() + "' is in the record",
-                               "see the register for what is");
-            Statement fitted(*m_connection, "SELECT item_no FROM stay WHERE balloon_no = ? AND from_at < ?"
-                                            " AND (until_at IS NULL OR until_at >= ?) ORDER BY item_no");
-            fitted.run(*balloon, Moment::endOf(on).minutes(), Moment::endOf(on).minutes());
-            while (fitted.next())
-                items.push_back(fitted.read<std::int64_t>());
-        }
-        std::vector<std::int64_t> named;
-        for (const auto& id : scope.items) {
-            const auto item = m_names.find(NameSort::Item, id.text());
-            if (!item)
-                return problem(Code::UnknownReference, "no item '" + id.text() + "' is in the record",
-                               "see the register for what is");
-            named.push_back(*item);
-        }
-        if (!scope.balloon)
-            items = named;
-        else if (!named.empty())
-            std::erase_if(items, [&](auto item) { return std::find(named.begin(), named.end(), item) == named.end(); });
-        FactsReader reader(*m_connection, m_names, totals, true);
-        std::vector<ItemFacts> facts;
-        for (const auto item : items)
-            for (auto& each : reader.read(on, item))
-                facts.push_back(std::move(each));
-        return facts;
-    }).and_then([](auto&& answer) { return std::forward<decltype(answer)>(answer); });
+               auto& totals = m_projector.totals();
+               if (!scope.balloon && scope.items.empty())
+                   return FactsReader(*m_connection, m_names, totals, false).read(on, std::nullopt);
+               std::vector<std::int64_t> items;
+               if (scope.balloon) {
+                   const auto balloon = m_names.find(NameSort::Balloon, scope.balloon->text());
+                   if (!balloon)
+                       return problem(Code::UnknownReference,
+                                      "no balloon '" + scope.balloon->text() + "' is in the record",
+                                      "see the register for what is");
+                   Statement fitted(*m_connection, "SELECT item_no FROM stay WHERE balloon_no = ? AND from_at < ?"
+                                                   " AND (until_at IS NULL OR until_at >= ?) ORDER BY item_no");
+                   fitted.run(*balloon, Moment::endOf(on).minutes(), Moment::endOf(on).minutes());
+                   while (fitted.next())
+                       items.push_back(fitted.read<std::int64_t>());
+               }
+               std::vector<std::int64_t> named;
+               for (const auto& id : scope.items) {
+                   const auto item = m_names.find(NameSort::Item, id.text());
+                   if (!item)
+                       return problem(Code::UnknownReference, "no item '" + id.text() + "' is in the record",
+                                      "see the register for what is");
+                   named.push_back(*item);
+               }
+               if (!scope.balloon)
+                   items = named;
+               else if (!named.empty())
+                   std::erase_if(items,
+                                 [&](auto item) { return std::find(named.begin(), named.end(), item) == named.end(); });
+               FactsReader reader(*m_connection, m_names, totals, true);
+               std::vector<ItemFacts> facts;
+               for (const auto item : items)
+                   for (auto& each : reader.read(on, item))
+                       facts.push_back(std::move(each));
+               return facts;
+           })
+        .and_then([](auto&& answer) { return std::forward<decltype(answer)>(answer); });
 }
 
 Result<std::vector<AdoptedProgramme>> SqlRecord::adoptions(CivilDate on) {
@@ -89,9 +92,10 @@ Result<std::vector<BalloonCard>> SqlRecord::balloons(CivilDate on) {
         const auto end = Moment::endOf(on).minutes();
         std::vector<BalloonCard> cards;
         std::unordered_map<std::int64_t, std::size_t> places;
-        Statement balloons(*m_connection, "SELECT b.balloon_no, n.text, b.day, b.title, b.operations FROM balloon_entered b"
-                                          " JOIN name n ON n.name_no = b.balloon_no WHERE b.stands = 1 AND b.day <= ?"
-                                          " ORDER BY n.text");
+        Statement balloons(*m_connection,
+                           "SELECT b.balloon_no, n.text, b.day, b.title, b.operations FROM balloon_entered b"
+                           " JOIN name n ON n.name_no = b.balloon_no WHERE b.stands = 1 AND b.day <= ?"
+                           " ORDER BY n.text");
         balloons.run(on.dayNumber());
         while (balloons.next()) {
             BalloonCard card;
@@ -130,34 +134,36 @@ Result<std::vector<BalloonCard>> SqlRecord::balloons(CivilDate on) {
 
 Result<std::vector<LoggedFlight>> SqlRecord::flights(const Registration& balloon, CivilDate first, CivilDate last) {
     return guarded([&]() -> Result<std::vector<LoggedFlight>> {
-        const auto number = m_names.find(NameSort::Balloon, balloon.text());
-        if (!number)
-            return problem(Code::UnknownReference, "no balloon '" + balloon.text() + "' is in the record",
-                           "see the register for what is");
-        Statement rows(*m_connection, "SELECT at, entry_id, timed, minutes, landings, inflations FROM flight"
-                                      " WHERE balloon_no = ? AND at >= ? AND at < ? ORDER BY at, entry_id");
-        rows.run(*number, Moment::startOf(first).minutes(), Moment::endOf(last).minutes());
-        std::vector<LoggedFlight> flights;
-        while (rows.next()) {
-            LoggedFlight flight;
-            flight.balloon = balloon;
-            flight.stamp.at = Moment(rows.read<std::int64_t>());
-            flight.stamp.id = rows.read<EntryId>();
-            flight.timed = rows.read<bool>();
-            flight.use.minutes = rows.read<Minutes>();
-            flight.use.landings = rows.read<Landings>();
-            flight.use.inflations = rows.read<Inflations>();
-            flights.push_back(std::move(flight));
-        }
-        return flights;
-    }).and_then([](auto&& answer) { return std::forward<decltype(answer)>(answer); });
+               const auto number = m_names.find(NameSort::Balloon, balloon.text());
+               if (!number)
+                   return problem(Code::UnknownReference, "no balloon '" + balloon.text() + "' is in the record",
+                                  "see the register for what is");
+               Statement rows(*m_connection, "SELECT at, entry_id, timed, minutes, landings, inflations FROM flight"
+                                             " WHERE balloon_no = ? AND at >= ? AND at < ? ORDER BY at, entry_id");
+               rows.run(*number, Moment::startOf(first).minutes(), Moment::endOf(last).minutes());
+               std::vector<LoggedFlight> flights;
+               while (rows.next()) {
+                   LoggedFlight flight;
+                   flight.balloon = balloon;
+                   flight.stamp.at = Moment(rows.read<std::int64_t>());
+                   flight.stamp.id = rows.read<EntryId>();
+                   flight.timed = rows.read<bool>();
+                   flight.use.minutes = rows.read<Minutes>();
+                   flight.use.landings = rows.read<Landings>();
+                   flight.use.inflations = rows.read<Inflations>();
+                   flights.push_back(std::move(flight));
+               }
+               return flights;
+           })
+        .and_then([](auto&& answer) { return std::forward<decltype(answer)>(answer); });
 }
 
 Result<std::vector<Question>> SqlRecord::questions() {
     return guarded([&] {
         std::vector<Question> questions;
-        Statement rows(*m_connection, "SELECT q.at, q.entry_id, q.kind, q.detail, n.text FROM question q"
-                                      " JOIN name n ON n.name_no = q.subject_no ORDER BY q.at, q.entry_id, n.text, q.kind");
+        Statement rows(*m_connection,
+                       "SELECT q.at, q.entry_id, q.kind, q.detail, n.text FROM question q"
+                       " JOIN name n ON n.name_no = q.subject_no ORDER BY q.at, q.entry_id, n.text, q.kind");
         rows.run();
         while (rows.next()) {
             Question question;

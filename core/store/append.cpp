@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QtCore/QDateTime>
-#include <algorithm>
-#include <unordered_set>
-
 #include "record/amendment.h"
 #include "record/new_id.h"
 #include "store/sql_record.h"
+
+#include <QtCore/QDateTime>
+
+#include <algorithm>
+#include <unordered_set>
 
 namespace crownring {
 
@@ -79,9 +80,7 @@ struct Refused {
     Problem problem;
 };
 
-std::string utcNow() {
-    return QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString();
-}
+std::string utcNow() { return QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString(); }
 
 }
 
@@ -100,7 +99,8 @@ void SqlRecord::forget() {
 void SqlRecord::writeAmendment(const Entry& amendment, const EntryId& target) {
     const auto aimed = m_journal.find(target);
     if (!aimed)
-        throw Refused{{Code::UnknownReference, "the record holds no entry '" + target.text() + "'",
+        throw Refused{{Code::UnknownReference,
+                       "the record holds no entry '" + target.text() + "'",
                        "point at the id of an entry that was posted before this one",
                        {{}, 0, std::holds_alternative<EntryVoided>(amendment.body) ? "voids" : "replaces"}}};
     if (const auto* correction = std::get_if<EntryCorrected>(&amendment.body)) {
@@ -109,9 +109,10 @@ void SqlRecord::writeAmendment(const Entry& amendment, const EntryId& target) {
             if (const auto now = amended(*aimed, m_journal.amendmentsOf(target)).entry)
                 if (auto onTop = patched(*now, correction->with))
                     result = std::move(onTop);
-        auto wrong = result ? unknownReference(result->body, [&](NameSort sort, const std::string& name) {
-            return m_names.find(sort, name).has_value();
-        })
+        auto wrong = result ? unknownReference(result->body,
+                                               [&](NameSort sort, const std::string& name) {
+                                                   return m_names.find(sort, name).has_value();
+                                               })
                             : std::optional(result.error());
         if (wrong) {
             wrong->where.key = "with/" + wrong->where.key;
@@ -145,7 +146,8 @@ void SqlRecord::write(Entry& entry) {
 Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std::string& file) {
     using Problems = std::vector<Problem>;
     if (!m_readOnlyReason.empty())
-        return tl::unexpected(Problems{{Code::StoreNewer, m_readOnlyReason, "use the newer program to write", {file, 0, {}}}});
+        return tl::unexpected(
+            Problems{{Code::StoreNewer, m_readOnlyReason, "use the newer program to write", {file, 0, {}}}});
     Receipt receipt;
     const EntryId* writing = nullptr;
     int line = 0;
@@ -166,13 +168,17 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
             if (entry.id.empty())
                 entry.id = newEntryId();
             if (!ids.insert(entry.id.text()).second)
-                problems.push_back({Code::DuplicateId, "the id '" + entry.id.text() + "' stands twice",
-                                    "give each entry an id of its own, or none", {file, at, "id"}});
+                problems.push_back({Code::DuplicateId,
+                                    "the id '" + entry.id.text() + "' stands twice",
+                                    "give each entry an id of its own, or none",
+                                    {file, at, "id"}});
             if (auto wrong = unknownReference(entry.body, known))
                 problems.push_back(placed(std::move(*wrong), file, at));
             if (const auto* adopted = std::get_if<ProgrammeAdopted>(&entry.body); adopted && adopted->document.empty())
-                problems.push_back({Code::UnknownProgramme, "the text of the programme is not known",
-                                    "adopt it with its document", {file, at, "programme"}});
+                problems.push_back({Code::UnknownProgramme,
+                                    "the text of the programme is not known",
+                                    "adopt it with its document",
+                                    {file, at, "programme"}});
         }
         if (!problems.empty()) {
             forget();
@@ -197,11 +203,14 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
         return tl::unexpected(Problems{placed(refused.problem, file, line)});
     } catch (const StoreError& error) {
         forget();
-        if (writing && error.code() == Code::StoreFailed && guarded([&] { return m_journal.has(*writing); }).value_or(false))
-            return tl::unexpected(Problems{{Code::DuplicateId, "the record already holds an entry '" + writing->text() + "'",
+        if (writing && error.code() == Code::StoreFailed &&
+            guarded([&] { return m_journal.has(*writing); }).value_or(false))
+            return tl::unexpected(Problems{{Code::DuplicateId,
+                                            "the record already holds an entry '" + writing->text() + "'",
                                             "if it is the same entry, leave it out; else give it another id",
                                             {file, line, "id"}}});
-        return tl::unexpected(Problems{{error.code(), error.what(), "nothing was written; try again", {file, line, {}}}});
+        return tl::unexpected(
+            Problems{{error.code(), error.what(), "nothing was written; try again", {file, line, {}}}});
     }
 }
 

@@ -7,6 +7,7 @@
 #include <QtCore/QUuid>
 #include <QtSql/QSqlError>
 #include <QtSql/QSqlQuery>
+
 #include <array>
 #include <utility>
 
@@ -20,14 +21,16 @@ StoreError errorOf(const QSqlError& error, const QString& statement) {
     const auto native = error.nativeErrorCode();
     // SQLITE_BUSY and SQLITE_LOCKED with their extended codes; PostgreSQL's lock_not_available and deadlock.
     const auto primary = native.toInt() & 0xff;
-    const bool busy = primary == 5 || primary == 6 || native == QStringLiteral("55P03") || native == QStringLiteral("40P01");
+    const bool busy =
+        primary == 5 || primary == 6 || native == QStringLiteral("55P03") || native == QStringLiteral("40P01");
     const auto text = error.text() + QStringLiteral(" [") + native + QStringLiteral("] in: ") + statement.left(120);
     return {busy ? Code::StoreBusy : Code::StoreFailed, text.toStdString()};
 }
 
 Connection::Connection(const std::string& location, Access access)
     : m_name(QUuid::createUuid().toString()), m_dialect(isPostgres(location) ? Dialect::Postgres : Dialect::Sqlite) {
-    QSqlDatabase::addDatabase(m_dialect == Dialect::Sqlite ? QStringLiteral("QSQLITE") : QStringLiteral("QPSQL"), m_name);
+    QSqlDatabase::addDatabase(m_dialect == Dialect::Sqlite ? QStringLiteral("QSQLITE") : QStringLiteral("QPSQL"),
+                              m_name);
     try {
         if (m_dialect == Dialect::Sqlite)
             openSqlite(location, access);
@@ -115,7 +118,8 @@ void Connection::openPostgres(const std::string& location) const {
 
 Transaction::Transaction(const Connection& connection) : m_connection(connection) {
     // A deferred BEGIN that reads before it writes fails at once when another writes, whatever the timeout says.
-    connection.run(connection.dialect() == Dialect::Sqlite ? QStringLiteral("BEGIN IMMEDIATE") : QStringLiteral("BEGIN"));
+    connection.run(connection.dialect() == Dialect::Sqlite ? QStringLiteral("BEGIN IMMEDIATE")
+                                                           : QStringLiteral("BEGIN"));
 }
 
 Transaction::~Transaction() {

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/facts_reader.h"
 
-#include <algorithm>
+#include "registry/clock.h"
 
 #include <nlohmann/json.hpp>
 
-#include "registry/clock.h"
+#include <algorithm>
 
 namespace crownring {
 
@@ -63,10 +63,10 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
                                 " stated_inflations, minutes, landings, inflations FROM done WHERE at < ?",
                                 "item_no", " ORDER BY item_no, at, entry_id")
                              .c_str()),
-      m_itemEvents(connection, scoped(one,
-                                      "SELECT subject_no, at, entry_id, event FROM occurrence WHERE sort = 1 AND at < ?",
-                                      "subject_no", " ORDER BY subject_no, at, entry_id")
-                                   .c_str()),
+      m_itemEvents(connection,
+                   scoped(one, "SELECT subject_no, at, entry_id, event FROM occurrence WHERE sort = 1 AND at < ?",
+                          "subject_no", " ORDER BY subject_no, at, entry_id")
+                       .c_str()),
       m_balloonEvents(connection,
                       scoped(one,
                              "SELECT s.item_no, o.at, o.entry_id, o.event FROM occurrence o JOIN stay s"

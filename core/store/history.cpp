@@ -35,26 +35,27 @@ constexpr const char* ofBalloon = "SELECT at, entry_id FROM ("
 Result<std::vector<JournalLine>> SqlRecord::history(const std::optional<Registration>& balloon,
                                                     const std::optional<ItemId>& item, CivilDate on, int limit) {
     return guarded([&]() -> Result<std::vector<JournalLine>> {
-        const auto number = item      ? m_names.find(NameSort::Item, item->text())
-                            : balloon ? m_names.find(NameSort::Balloon, balloon->text())
-                                      : std::nullopt;
-        if (!number)
-            return problem(Code::UnknownReference, "no such item or balloon is in the record",
-                           "see the register for what is");
-        Statement rows(*m_connection, item ? ofItem : ofBalloon);
-        for (int i = 0; i < (item ? 8 : 4); ++i)
-            rows.bind(*number);
-        rows.bind(Moment::endOf(on).minutes());
-        rows.bind(limit);
-        rows.runBound();
-        std::vector<JournalLine> told;
-        while (rows.next()) {
-            rows.read<std::int64_t>();
-            if (auto line = m_journal.line(rows.read<EntryId>()))
-                told.push_back(std::move(*line));
-        }
-        return told;
-    }).and_then([](auto&& answer) { return std::forward<decltype(answer)>(answer); });
+               const auto number = item      ? m_names.find(NameSort::Item, item->text())
+                                   : balloon ? m_names.find(NameSort::Balloon, balloon->text())
+                                             : std::nullopt;
+               if (!number)
+                   return problem(Code::UnknownReference, "no such item or balloon is in the record",
+                                  "see the register for what is");
+               Statement rows(*m_connection, item ? ofItem : ofBalloon);
+               for (int i = 0; i < (item ? 8 : 4); ++i)
+                   rows.bind(*number);
+               rows.bind(Moment::endOf(on).minutes());
+               rows.bind(limit);
+               rows.runBound();
+               std::vector<JournalLine> told;
+               while (rows.next()) {
+                   rows.read<std::int64_t>();
+                   if (auto line = m_journal.line(rows.read<EntryId>()))
+                       told.push_back(std::move(*line));
+               }
+               return told;
+           })
+        .and_then([](auto&& answer) { return std::forward<decltype(answer)>(answer); });
 }
 
 }

@@ -7,13 +7,17 @@ namespace crownring {
 
 ItemProjection::ItemProjection(const Connection& connection, Names& names, FlightTotals& totals)
     : m_names(names), m_totals(totals), m_use(connection, totals),
-      m_entered(connection, "SELECT at, entry_id, day, minutes, landings, inflations FROM item_entered WHERE item_no = ?"
-                            " ORDER BY at, entry_id"),
-      m_stands(connection,
-               "UPDATE item_entered SET stands = CASE WHEN at = ? AND entry_id = ? THEN 1 ELSE 0 END WHERE item_no = ?"),
-      m_balloonEntered(connection, "SELECT at, entry_id FROM balloon_entered WHERE balloon_no = ? ORDER BY at, entry_id"),
-      m_balloonStands(connection, "UPDATE balloon_entered SET stands = CASE WHEN at = ? AND entry_id = ? THEN 1 ELSE 0 END"
-                                  " WHERE balloon_no = ?"),
+      m_entered(connection,
+                "SELECT at, entry_id, day, minutes, landings, inflations FROM item_entered WHERE item_no = ?"
+                " ORDER BY at, entry_id"),
+      m_stands(
+          connection,
+          "UPDATE item_entered SET stands = CASE WHEN at = ? AND entry_id = ? THEN 1 ELSE 0 END WHERE item_no = ?"),
+      m_balloonEntered(connection,
+                       "SELECT at, entry_id FROM balloon_entered WHERE balloon_no = ? ORDER BY at, entry_id"),
+      m_balloonStands(connection,
+                      "UPDATE balloon_entered SET stands = CASE WHEN at = ? AND entry_id = ? THEN 1 ELSE 0 END"
+                      " WHERE balloon_no = ?"),
       m_marks(connection, "SELECT at, entry_id, fitted, balloon_no, place FROM fitting WHERE item_no = ?"
                           " ORDER BY at, entry_id"),
       m_dropStays(connection, "DELETE FROM stay WHERE item_no = ?"),
@@ -160,8 +164,8 @@ void ItemProjection::settleDone(std::int64_t item, const std::optional<Standing>
 void ItemProjection::write(int sort, std::int64_t subject, const std::vector<Question>& questions) {
     m_dropQuestions.run(sort, subject);
     for (const auto& question : questions)
-        m_putQuestion.run(sort, subject, question.stamp.at.minutes(), question.stamp.id, static_cast<int>(question.kind),
-                          question.detail);
+        m_putQuestion.run(sort, subject, question.stamp.at.minutes(), question.stamp.id,
+                          static_cast<int>(question.kind), question.detail);
 }
 
 }

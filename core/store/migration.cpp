@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/migration.h"
 
-#include <QtCore/QDateTime>
-#include <QtCore/QString>
-#include <utility>
-
 #include "record/chain.h"
 #include "store/backup.h"
 #include "store/statement.h"
+
+#include <QtCore/QDateTime>
+#include <QtCore/QString>
+
+#include <utility>
 
 namespace crownring {
 
@@ -40,7 +41,8 @@ int sqliteVersion(const Connection& connection) {
 
 int postgresVersion(const Connection& connection) {
     const auto tables =
-        connection.ask(QStringLiteral("SELECT COUNT(*) FROM pg_tables WHERE schemaname = current_schema()")).toLongLong();
+        connection.ask(QStringLiteral("SELECT COUNT(*) FROM pg_tables WHERE schemaname = current_schema()"))
+            .toLongLong();
     if (tables == 0)
         return 0;
     const auto ours = connection.ask(QStringLiteral("SELECT COUNT(*) FROM pg_tables WHERE schemaname = current_schema()"
@@ -88,8 +90,9 @@ void migrateWithBackup(const Connection& connection, const std::vector<Migration
     const int version = schemaVersion(connection);
     const int newest = steps.back().version;
     if (version > 0 && version < newest && connection.dialect() == Dialect::Sqlite)
-        backUp(connection, file + ".before-" + std::to_string(newest) + "-" +
-                               QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMddhhmmss")).toStdString());
+        backUp(connection,
+               file + ".before-" + std::to_string(newest) + "-" +
+                   QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMddhhmmss")).toStdString());
     migrate(connection, steps);
 }
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/projector.h"
 
-#include <nlohmann/json.hpp>
-
 #include "record/entry_json.h"
+
+#include <nlohmann/json.hpp>
 
 namespace crownring {
 
@@ -58,8 +58,8 @@ struct Projector::Put {
     std::int64_t at = momentOf(entry).minutes();
 
     void operator()(const ItemEntered& body) const {
-        to.m_putItem.run(to.item(body.item), at, entry.id, entry.on.dayNumber(), static_cast<int>(body.kind), body.serial,
-                         body.type, body.made ? std::optional(body.made->iso()) : std::nullopt,
+        to.m_putItem.run(to.item(body.item), at, entry.id, entry.on.dayNumber(), static_cast<int>(body.kind),
+                         body.serial, body.type, body.made ? std::optional(body.made->iso()) : std::nullopt,
                          body.broughtForward.minutes, body.broughtForward.landings, body.broughtForward.inflations);
     }
     void operator()(const BalloonEntered& body) const {
@@ -98,8 +98,8 @@ struct Projector::Put {
         if (const auto* id = std::get_if<ItemId>(&body.subject))
             to.m_putOccurrence.run(static_cast<int>(NameSort::Item), to.item(*id), at, entry.id, body.event);
         else
-            to.m_putOccurrence.run(static_cast<int>(NameSort::Balloon), to.balloon(std::get<Registration>(body.subject)),
-                                   at, entry.id, body.event);
+            to.m_putOccurrence.run(static_cast<int>(NameSort::Balloon),
+                                   to.balloon(std::get<Registration>(body.subject)), at, entry.id, body.event);
     }
     void operator()(const EntryCorrected&) const {}
     void operator()(const EntryVoided&) const {}

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// Keeps the projections equal to what a rebuild from the journal would make. Each live entry, as corrected, has its rows
-/// in one place keyed by subject and stamp; `project` puts them there, `withdraw` takes the same rows away again.
-
-#include <set>
+/// Keeps the projections equal to what a rebuild from the journal would make. Each live entry, as corrected, has its
+/// rows in one place keyed by subject and stamp; `project` puts them there, `withdraw` takes the same rows away again.
 
 #include "record/amendment.h"
 #include "store/item_projection.h"
+
+#include <set>
 
 namespace crownring {
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/record_file.h"
 
-#include <QtCore/QFileInfo>
-#include <QtCore/QSysInfo>
-
 #include "store/backup.h"
 #include "store/migration.h"
 #include "store/sql_record.h"
+
+#include <QtCore/QFileInfo>
+#include <QtCore/QSysInfo>
 
 namespace crownring {
 
@@ -35,8 +35,8 @@ std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, cons
     if (version == 0 && mode == OpenMode::Existing)
         throw StoreError(Code::StoreUnopened, "there is no record at " + location);
     if (version > newest) {
-        readOnly = "the record was written by a later version (schema " + std::to_string(version) + ", this program knows " +
-                   std::to_string(newest) + ")";
+        readOnly = "the record was written by a later version (schema " + std::to_string(version) +
+                   ", this program knows " + std::to_string(newest) + ")";
     } else if (version < newest && writable) {
         migrateWithBackup(*connection, steps, location);
     }
@@ -60,7 +60,8 @@ Result<std::unique_ptr<Record>> openRecord(const std::string& location, OpenMode
         const bool notADatabase = std::string_view(error.what()).find("not a database") != std::string_view::npos;
         const auto code = notADatabase ? Code::StoreForeign : error.code();
         return problem(code, error.what(),
-                       code == Code::StoreForeign ? "name a Crownring record, or a new file" : "check the name and whether it may be read and written",
+                       code == Code::StoreForeign ? "name a Crownring record, or a new file"
+                                                  : "check the name and whether it may be read and written",
                        {location, 0, {}});
     }
 }

@@ -2,16 +2,25 @@
 #pragma once
 
 /// A prepared statement with typed binding and reading; what the database refuses is thrown as `StoreError`.
-
-#include <QtCore/QStringList>
-#include <QtSql/QSqlQuery>
-#include <optional>
-#include <string>
-#include <string_view>
+///
+/// SQLite is spoken to through the connection's own handle, which Qt hands out for this (`QSqlDriver::handle`): Qt
+/// makes a QVariant of every value of every row, and that cost twice what SQLite itself needs. PostgreSQL goes through
+/// QSqlQuery.
 
 #include "measure/count.h"
 #include "measure/name.h"
 #include "store/connection.h"
+
+#include <QtCore/QByteArray>
+#include <QtCore/QStringList>
+#include <QtSql/QSqlQuery>
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+
+struct sqlite3_stmt;
 
 namespace crownring {
 
@@ -19,97 +28,111 @@ class Statement {
 public:
     /// @param text portable SQL with `?` for each value
     Statement(const Connection& connection, const char* text);
+    ~Statement();
+    Statement(const Statement&) = delete;
+    Statement& operator=(const Statement&) = delete;
 
     /// Binds all values in order and runs it. Names, texts, counts, numbers, digests (as bytes), and optionals of them.
     template <class... Values>
     Statement& run(const Values&... values) {
-        qsizetype place = 0;
-        (m_query.bindValue(m_places[place++], variant(values)), ...);
+        begin();
+        (put(values), ...);
         execute();
-        m_column = 0;
         return *this;
     }
     /// For statements with a varying number of values: bind one after the other, then `runBound`.
     template <class Value>
     void bind(const Value& value) {
-        m_query.bindValue(m_places[m_bound++], variant(value));
+        if (m_bound == 0)
+            begin();
+        put(value);
     }
-    void runBound() {
-        m_bound = 0;
-        m_column = 0;
-        execute();
-    }
+    void runBound() { execute(); }
+
     /// The next row, or false; `read` then starts at its first column again.
-    bool next() {
-        m_column = 0;
-        return m_query.next();
-    }
-    /// The next column of the row.
+    bool next();
+    /// The next column of the row. A text or number that is NULL reads as empty or zero; ask for an optional to tell.
     template <class T>
     T read() {
-        return convert<T>(m_query.value(m_column++));
+        return Column<T>::of(*this, m_column++);
     }
-    void finish() { m_query.finish(); }
-    [[nodiscard]] std::int64_t changed() const { return m_query.numRowsAffected(); }
+    /// Lets go of the rows that were not read.
+    void finish();
 
 private:
-    static QVariant variant(std::int64_t value) { return QVariant(qlonglong{value}); }
-    static QVariant variant(int value) { return QVariant(qlonglong{value}); }
-    static QVariant variant(bool value) { return QVariant(qlonglong{value ? 1 : 0}); }
-    static QVariant variant(const std::string& value) { return QVariant(QString::fromStdString(value)); }
-    static QVariant variant(const QByteArray& value) { return QVariant(value); }
-    template <class What>
-    static QVariant variant(const Name<What>& value) {
-        return variant(value.text());
-    }
-    template <class What>
-    static QVariant variant(Count<What> value) {
-        return variant(value.value());
-    }
     template <class T>
-    static QVariant variant(const std::optional<T>& value) {
-        return value ? variant(*value) : QVariant(variant(T{}).metaType());
-    }
+    struct Column;
 
-    template <class T>
-    static T convert(const QVariant& value) {
-        if constexpr (std::is_same_v<T, std::int64_t>)
-            return value.toLongLong();
-        else if constexpr (std::is_same_v<T, int>)
-            return static_cast<int>(value.toLongLong());
-        else if constexpr (std::is_same_v<T, bool>)
-            return value.toLongLong() != 0;
-        else if constexpr (std::is_same_v<T, std::string>)
-            return value.toString().toStdString();
-        else if constexpr (std::is_same_v<T, QByteArray>)
-            return value.toByteArray();
-        else
-            return Convert<T>::from(value);
-    }
-    template <class T>
-    struct Convert;
-
+    void begin();
     void execute();
+    void put(std::int64_t value);
+    void put(int value) { put(std::int64_t{value}); }
+    void put(bool value) { put(std::int64_t{value ? 1 : 0}); }
+    void put(const std::string& value);
+    void put(const QByteArray& value);
+    template <class What>
+    void put(const Name<What>& value) {
+        put(value.text());
+    }
+    template <class What>
+    void put(Count<What> value) {
+        put(value.value());
+    }
+    template <class T>
+    void put(const std::optional<T>& value) {
+        if (value)
+            put(*value);
+        else
+            putNull(std::is_same_v<T, std::string> || std::is_same_v<T, EntryId>);
+    }
+    void putNull(bool ofText);
 
-    QSqlQuery m_query;
+    [[nodiscard]] bool isNull(int column) const;
+    [[nodiscard]] std::int64_t number(int column) const;
+    [[nodiscard]] std::string words(int column) const;
+    [[nodiscard]] QByteArray bytes(int column) const;
+
     QString m_text;
-    QStringList m_places; ///< names of the values: Qt makes such a name anew at every bind by position
+    sqlite3_stmt* m_sqlite = nullptr;
+    bool m_rowWaits = false;          ///< SQLite ran as far as the first row
+    std::optional<QSqlQuery> m_query; ///< PostgreSQL
+    QStringList m_places;             ///< its names of the values
     int m_column = 0;
-    qsizetype m_bound = 0;
+    int m_bound = 0;
 };
 
-template <class What>
-struct Statement::Convert<Count<What>> {
-    static Count<What> from(const QVariant& value) { return Count<What>(value.toLongLong()); }
+template <>
+struct Statement::Column<std::int64_t> {
+    static std::int64_t of(const Statement& row, int column) { return row.number(column); }
+};
+template <>
+struct Statement::Column<int> {
+    static int of(const Statement& row, int column) { return static_cast<int>(row.number(column)); }
+};
+template <>
+struct Statement::Column<bool> {
+    static bool of(const Statement& row, int column) { return row.number(column) != 0; }
+};
+template <>
+struct Statement::Column<std::string> {
+    static std::string of(const Statement& row, int column) { return row.words(column); }
+};
+template <>
+struct Statement::Column<QByteArray> {
+    static QByteArray of(const Statement& row, int column) { return row.bytes(column); }
 };
 template <class What>
-struct Statement::Convert<Name<What>> {
-    static Name<What> from(const QVariant& value) { return Name<What>(value.toString().toStdString()); }
+struct Statement::Column<Count<What>> {
+    static Count<What> of(const Statement& row, int column) { return Count<What>(row.number(column)); }
+};
+template <class What>
+struct Statement::Column<Name<What>> {
+    static Name<What> of(const Statement& row, int column) { return Name<What>(row.words(column)); }
 };
 template <class T>
-struct Statement::Convert<std::optional<T>> {
-    static std::optional<T> from(const QVariant& value) {
-        return value.isNull() ? std::nullopt : std::optional<T>(convert<T>(value));
+struct Statement::Column<std::optional<T>> {
+    static std::optional<T> of(const Statement& row, int column) {
+        return row.isNull(column) ? std::nullopt : std::optional<T>(Column<T>::of(row, column));
     }
 };
 

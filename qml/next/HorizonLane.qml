@@ -16,7 +16,6 @@ Item {
     property real binWidth: 20
     property real zoneWidth: 64
     property bool months: false
-    property string mark: "" // what stands at the first week: the day asked
 
     signal picked(bin: int)
 

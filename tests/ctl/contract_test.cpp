@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The headless contract, call by call, as another program would use it.
 #include <QtTest>
-
 #include <nlohmann/json.hpp>
 
 #include <set>
@@ -17,7 +16,8 @@ struct Answer {
     [[nodiscard]] json document() const { return json::parse(out); }
 };
 
-constexpr const char* shed = R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope","serial":"101","made":"2016-05","brought_forward":{"minutes":12000,"landings":190}}
+constexpr const char* shed =
+    R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope","serial":"101","made":"2016-05","brought_forward":{"minutes":12000,"landings":190}}
 {"entry":"item.entered","on":"2024-01-01","item":"C1","kind":"cylinder","serial":"7","made":"2016-05","brought_forward":{"minutes":null}}
 {"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE","operations":["for-hire"]}
 {"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"E1"}
@@ -75,8 +75,9 @@ private slots:
         QCOMPARE(answer.document(), (json{{"posted", 1}}));
     }
     void postRefusesWithFileLineAndKey() {
-        write("bad.jsonl", std::string(R"({"entry":"flight.logged","on":"2024-05-02","balloon":"QE-ONE","minutes":30})") +
-                               "\n\n" + R"({"entry":"flight.logged","on":"2024-05-02","balloon":"QE-ONE","minuts":30,"minutes":3})");
+        write("bad.jsonl",
+              std::string(R"({"entry":"flight.logged","on":"2024-05-02","balloon":"QE-ONE","minutes":30})") + "\n\n" +
+                  R"({"entry":"flight.logged","on":"2024-05-02","balloon":"QE-ONE","minuts":30,"minutes":3})");
         const auto answer = call({"post", path("bad.jsonl")});
         QCOMPARE(answer.status, 2);
         QCOMPARE(answer.out, std::string());
@@ -94,7 +95,8 @@ private slots:
         const auto answer = call({"due", "--on", "2025-04-28", "--json"}).document();
         QCOMPARE(answer["on"], "2025-04-28");
         for (const auto& row : answer["rows"])
-            for (const auto* key : {"balloon", "item", "kind", "requirement", "title", "source", "standing", "governs", "limits"})
+            for (const auto* key :
+                 {"balloon", "item", "kind", "requirement", "title", "source", "standing", "governs", "limits"})
                 QVERIFY2(row.contains(key), key);
         json inspection;
         for (const auto& row : answer["rows"])
@@ -105,8 +107,12 @@ private slots:
         QCOMPARE(inspection["governs"], "months");
         for (const auto& limit : inspection["limits"]) {
             if (limit["clock"] == "months") {
-                QCOMPARE(limit, (json{{"clock", "months"}, {"last", "2024-04-10"}, {"due", "2025-04-10"}, {"left", -18},
-                                      {"tolerance_left", 12}, {"standing", "tolerance"}}));
+                QCOMPARE(limit, (json{{"clock", "months"},
+                                      {"last", "2024-04-10"},
+                                      {"due", "2025-04-10"},
+                                      {"left", -18},
+                                      {"tolerance_left", 12},
+                                      {"standing", "tolerance"}}));
             } else {
                 QCOMPARE(limit["last"], 18744);
                 QCOMPARE(limit["due"], 24744);
@@ -129,10 +135,12 @@ private slots:
         QCOMPARE(call({"due", "--on", "2025-04-28", "--balloon", "QE-NONE", "--json"}).status, 2);
     }
     void theWorstStandsFirst() {
-        const std::vector<std::string> order = {"spent", "lapsed", "unproven", "tolerance", "nearing", "clear", "closed"};
+        const std::vector<std::string> order = {"spent",   "lapsed", "unproven", "tolerance",
+                                                "nearing", "clear",  "closed"};
         std::ptrdiff_t last = 0;
         for (const auto& row : call({"due", "--on", "2025-04-28", "--json"}).document()["rows"]) {
-            const auto place = std::find(order.begin(), order.end(), row["standing"].get<std::string>()) - order.begin();
+            const auto place =
+                std::find(order.begin(), order.end(), row["standing"].get<std::string>()) - order.begin();
             QVERIFY(place >= last);
             last = place;
         }
@@ -166,7 +174,9 @@ private slots:
         QCOMPARE(bad.document()["first_bad"], "annual");
     }
     void adoptRefusesABrokenProgrammeWithItsPath() {
-        write("broken.json", R"({"programme":"x","revision":"1","title":"t","source":"s","requirements":[{"id":"r","title":"t","source":"s","kinds":["envelope"],"action":"inspect","limits":[{"clock":"weeks","every":1}]}]})");
+        write(
+            "broken.json",
+            R"({"programme":"x","revision":"1","title":"t","source":"s","requirements":[{"id":"r","title":"t","source":"s","kinds":["envelope"],"action":"inspect","limits":[{"clock":"weeks","every":1}]}]})");
         const auto answer = call({"adopt", path("broken.json"), "--balloon", "QE-ONE", "--on", "2024-01-01"});
         QCOMPARE(answer.status, 2);
         QVERIFY(answer.errors.find("/requirements/0/limits/0/clock") != std::string::npos);
@@ -195,9 +205,11 @@ private slots:
     void helpTeaches() {
         const auto help = bare({"--help"});
         QCOMPARE(help.status, 0);
-        for (const auto* word : {"post", "adopt", "due", "clock", "rig-up", "verify", "import", "never declares a balloon airworthy"})
+        for (const auto* word :
+             {"post", "adopt", "due", "clock", "rig-up", "verify", "import", "never declares a balloon airworthy"})
             QVERIFY2(help.out.find(word) != std::string::npos, word);
-        for (const auto* name : {"post", "adopt", "due", "clock", "rig-up", "verify", "import", "journal", "backup", "rebuild"})
+        for (const auto* name :
+             {"post", "adopt", "due", "clock", "rig-up", "verify", "import", "journal", "backup", "rebuild"})
             QCOMPARE(bare({name, "--help"}).status, 0);
     }
     void backupAndRebuild() {

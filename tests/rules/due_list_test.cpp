@@ -62,8 +62,8 @@ private slots:
         std::vector<ItemFacts> items{Item().called("Z").at(clockOf(3000)), Item().called("M").at(clockOf(1000)),
                                      Item().called("A").at(clockOf(1000))};
         const auto list = dueList(std::move(items), Obligations(std::move(adoptions)), day("2024-01-02"));
-        QCOMPARE(rowsOf(list), (QStringList{"A c clear", "M c clear", "Z c clear", "Z a clear", "Z b clear",
-                                            "A a clear", "A b clear", "M a clear", "M b clear"}));
+        QCOMPARE(rowsOf(list), (QStringList{"Z a clear", "Z b clear", "A a clear", "A b clear", "M a clear",
+                                            "M b clear", "A c clear", "M c clear", "Z c clear"}));
     }
     void onlyWhatBindsMakesARow() {
         auto adoptions = adoptedByAll({R"("id": "basket", "kinds": ["basket"], "triggered_by": ["fire"])",
@@ -72,13 +72,13 @@ private slots:
     }
     void flyingAsABalloonItsProgrammesBindToo() {
         auto adoptions = adoptedByAll({R"("id": "r", "triggered_by": ["fire"])"});
-        adoptions.front().bound = BoundBalloons{{Registration("D-OABC")}};
+        adoptions.front().bound = BoundBalloons{{Registration("QE-ABC")}};
         const auto rowsFlyingAs = [&](const std::optional<Registration>& balloon) {
             return dueList({Item()}, Obligations(adoptions), day("2024-01-02"), balloon).rows.size();
         };
         QCOMPARE(rowsFlyingAs(std::nullopt), std::size_t{0});
-        QCOMPARE(rowsFlyingAs(Registration("D-OABC")), std::size_t{1});
-        QCOMPARE(rowsFlyingAs(Registration("D-OXYZ")), std::size_t{0});
+        QCOMPARE(rowsFlyingAs(Registration("QE-ABC")), std::size_t{1});
+        QCOMPARE(rowsFlyingAs(Registration("QE-XYZ")), std::size_t{0});
     }
     void itMayBeMoved() {
         auto list = dueList({Item().done("r", "2024-01-01")},

@@ -42,8 +42,8 @@ QString inForce(const RequirementSet& set) {
 }
 
 const ItemId envelope("ENV-1");
-const Registration balloon("D-OABC");
-const Registration other("D-OXYZ");
+const Registration balloon("QE-ABC");
+const Registration other("QE-XYZ");
 
 }
 
@@ -119,7 +119,7 @@ private slots:
         const auto& before = first.of(envelope, balloon);
         const auto second = std::move(first);
         QCOMPARE(&second.of(envelope, balloon), &before);
-        QCOMPARE(inForce(second.of(envelope, Registration("D-OABC"))), QString("annual@1"));
+        QCOMPARE(inForce(second.of(envelope, Registration("QE-ABC"))), QString("annual@1"));
     }
 };
 

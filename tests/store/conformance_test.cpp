@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// One suite against both engines. The shared one is tested where `CROWNRING_TEST_POSTGRES` names an empty database.
-#include <QtSql/QSqlQuery>
-#include <QtTest>
-
 #include "acts/due.h"
 #include "made_up_history.h"
 #include "scratch.h"
 #include "store/connection.h"
+
+#include <QtSql/QSqlQuery>
+#include <QtTest>
 
 using namespace crownring;
 using namespace crownring::testing;
@@ -65,7 +65,8 @@ private slots:
         }
     }
     void theDueListIsTheSame() {
-        const char* lines = R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope","serial":"1","made":"2016-05"}
+        const char* lines =
+            R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope","serial":"1","made":"2016-05"}
 {"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE","operations":["for-hire"]}
 {"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"E1"}
 {"entry":"programme.adopted","on":"2024-01-02","programme":"part-ml-hot-air","everything":true}
@@ -89,7 +90,9 @@ private slots:
     void largeSumsStayWhole() {
         // sum(bigint) is numeric there and would come back as a double that loses the last digit.
         const auto shared = openedShared();
-        posted(*shared, R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope","brought_forward":{"minutes":9999999999}}
+        posted(
+            *shared,
+            R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope","brought_forward":{"minutes":9999999999}}
 {"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"}
 {"entry":"flight.logged","on":"2024-05-01","balloon":"QE-ONE","minutes":7,"kit":["E1"]}
 {"entry":"flight.logged","on":"2024-05-02","balloon":"QE-ONE","minutes":6,"kit":["E1"]})");
@@ -107,8 +110,9 @@ private slots:
         const auto shared = openedShared();
         posted(*shared, R"({"entry":"balloon.entered","id":"b","on":"2024-01-01","balloon":"QE-ONE"})");
         Connection connection(sharedLocation(), Access::ReadWrite);
-        for (const char* statement : {"UPDATE entry SET body = '{}'", "DELETE FROM entry", "TRUNCATE entry CASCADE",
-                                      "INSERT INTO entry SELECT * FROM entry ON CONFLICT (entry_no) DO UPDATE SET body = '{}'"})
+        for (const char* statement :
+             {"UPDATE entry SET body = '{}'", "DELETE FROM entry", "TRUNCATE entry CASCADE",
+              "INSERT INTO entry SELECT * FROM entry ON CONFLICT (entry_no) DO UPDATE SET body = '{}'"})
             QVERIFY_EXCEPTION_THROWN(connection.run(statement), StoreError);
     }
     void twoProgramsWriteOneRecord() {

@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// An independent reading of the rules of the record, in the plainest way: sort all live entries, walk through them once,
-/// add flight by flight. Slow, and nothing of the program's folds is used.
+/// An independent reading of the rules of the record, in the plainest way: sort all live entries, walk through them
+/// once, add flight by flight. Slow, and nothing of the program's folds is used.
+
+#include "record/entry_json.h"
+#include "registry/item_facts.h"
+
+#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <map>
 #include <set>
 #include <vector>
-
-#include <nlohmann/json.hpp>
-
-#include "record/entry_json.h"
-#include "registry/item_facts.h"
 
 namespace crownring::testing {
 

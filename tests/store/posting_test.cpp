@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QtTest>
-
 #include "acts/due.h"
 #include "scratch.h"
+
+#include <QtTest>
 
 using namespace crownring;
 using namespace crownring::testing;
@@ -28,7 +28,8 @@ private slots:
     void allOrNothing() {
         Scratch scratch;
         posted(*scratch.record, start);
-        const auto problems = problemsOf(*scratch.record, R"({"entry":"flight.logged","id":"f1","on":"2024-02-01","balloon":"QE-ONE","minutes":60}
+        const auto problems = problemsOf(
+            *scratch.record, R"({"entry":"flight.logged","id":"f1","on":"2024-02-01","balloon":"QE-ONE","minutes":60}
 {"entry":"flight.logged","id":"f2","on":"2024-02-02","balloon":"QE-TWO","minutes":60}
 )");
         QCOMPARE(problems.size(), std::size_t{1});
@@ -41,7 +42,8 @@ private slots:
     void everyBadLineIsNamed() {
         Scratch scratch;
         posted(*scratch.record, start);
-        const auto problems = problemsOf(*scratch.record, R"({"entry":"flight.logged","on":"2024-02-01","balloon":"QE-X","minutes":60}
+        const auto problems =
+            problemsOf(*scratch.record, R"({"entry":"flight.logged","on":"2024-02-01","balloon":"QE-X","minutes":60}
 
 {"entry":"item.fitted","on":"2024-02-01","balloon":"QE-ONE","item":"E9"}
 {"entry":"flight.logged","on":"2024-02-01","balloon":"QE-ONE","minutes":60,"kit":["E1","K7"]}
@@ -57,19 +59,22 @@ private slots:
 {"entry":"flight.logged","on":"2024-01-02","balloon":"QE-ONE","minutes":45}
 {"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope"}
 {"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"}
-)").empty());
+)")
+                    .empty());
         QCOMPARE(minutesOf(*scratch.record, "2024-01-02"), 45);
         QCOMPARE(minutesOf(*scratch.record, "2024-01-01"), 0);
     }
     void anIdServesOnce() {
         Scratch scratch;
         posted(*scratch.record, start);
-        const auto again = problemsOf(*scratch.record, R"({"entry":"flight.logged","id":"new","on":"2024-02-01","balloon":"QE-ONE","minutes":60}
+        const auto again = problemsOf(
+            *scratch.record, R"({"entry":"flight.logged","id":"new","on":"2024-02-01","balloon":"QE-ONE","minutes":60}
 {"entry":"flight.logged","id":"c","on":"2024-02-01","balloon":"QE-ONE","minutes":60})");
         QCOMPARE(again.front().code, Code::DuplicateId);
         QCOMPARE(again.front().where, (Where{"test.jsonl", 2, "id"}));
         QCOMPARE(entriesIn(*scratch.record), 3);
-        const auto twice = problemsOf(*scratch.record, R"({"entry":"flight.logged","id":"x","on":"2024-02-01","balloon":"QE-ONE","minutes":60}
+        const auto twice = problemsOf(
+            *scratch.record, R"({"entry":"flight.logged","id":"x","on":"2024-02-01","balloon":"QE-ONE","minutes":60}
 {"entry":"flight.logged","id":"x","on":"2024-02-02","balloon":"QE-ONE","minutes":60})");
         QCOMPARE(twice.front().code, Code::DuplicateId);
         QCOMPARE(twice.front().where.line, 2);
@@ -77,7 +82,8 @@ private slots:
     void anIdIsMadeWhereNoneIsGiven() {
         Scratch scratch;
         posted(*scratch.record, start);
-        const auto receipt = posted(*scratch.record, R"({"entry":"flight.logged","on":"2024-02-01","balloon":"QE-ONE","minutes":60}
+        const auto receipt =
+            posted(*scratch.record, R"({"entry":"flight.logged","on":"2024-02-01","balloon":"QE-ONE","minutes":60}
 {"entry":"flight.logged","on":"2024-02-01","balloon":"QE-ONE","minutes":60})");
         QVERIFY(receipt.ids[0] != receipt.ids[1]);
         QVERIFY(scratch.record->line(receipt.ids[0]).value().has_value());
@@ -85,13 +91,17 @@ private slots:
     void whatIsAmendedMustBeThere() {
         Scratch scratch;
         posted(*scratch.record, start);
-        const auto voided = problemsOf(*scratch.record, R"({"entry":"entry.voided","on":"2024-02-01","voids":"nothing","reason":"x"})");
+        const auto voided =
+            problemsOf(*scratch.record, R"({"entry":"entry.voided","on":"2024-02-01","voids":"nothing","reason":"x"})");
         QCOMPARE(voided.front().code, Code::UnknownReference);
         QCOMPARE(voided.front().where.key, std::string("voids"));
-        const auto corrected = problemsOf(*scratch.record, R"({"entry":"entry.corrected","on":"2024-02-01","replaces":"c","with":{"balloon":"QE-NONE"}})");
+        const auto corrected =
+            problemsOf(*scratch.record,
+                       R"({"entry":"entry.corrected","on":"2024-02-01","replaces":"c","with":{"balloon":"QE-NONE"}})");
         QCOMPARE(corrected.front().code, Code::UnknownReference);
         QCOMPARE(corrected.front().where.key, std::string("with/balloon"));
-        const auto nonsense = problemsOf(*scratch.record, R"({"entry":"entry.corrected","on":"2024-02-01","replaces":"c","with":{"minuts":3}})");
+        const auto nonsense = problemsOf(
+            *scratch.record, R"({"entry":"entry.corrected","on":"2024-02-01","replaces":"c","with":{"minuts":3}})");
         QCOMPARE(nonsense.front().code, Code::UnknownKey);
         QCOMPARE(nonsense.front().where.key, std::string("with/minuts"));
         QCOMPARE(entriesIn(*scratch.record), 3);
@@ -99,7 +109,9 @@ private slots:
     void aCorrectedFlightReflowsToWhatWasFittedThen() {
         // regulations 7.F: corrections to an old flight reach the parts installed on that date.
         Scratch scratch;
-        posted(*scratch.record, R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope","brought_forward":{"minutes":12000}}
+        posted(
+            *scratch.record,
+            R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope","brought_forward":{"minutes":12000}}
 {"entry":"item.entered","on":"2024-01-01","item":"E2","kind":"envelope","brought_forward":{"minutes":3000}}
 {"entry":"item.entered","on":"2024-01-01","item":"B1","kind":"basket","brought_forward":{"minutes":38400}}
 {"entry":"item.entered","on":"2024-01-01","item":"R1","kind":"burner","brought_forward":{"minutes":5700}}
@@ -116,14 +128,18 @@ private slots:
 {"entry":"item.fitted","on":"2024-05-03","balloon":"QE-TWO","item":"B1"}
 {"entry":"flight.logged","on":"2024-05-04","balloon":"QE-TWO","minutes":120})");
         const auto minutes = [&](const char* item) {
-            return scratch.record->facts({std::nullopt, {ItemId(item)}}, day("2024-06-01")).value().front().clock.minutes->value();
+            return scratch.record->facts({std::nullopt, {ItemId(item)}}, day("2024-06-01"))
+                .value()
+                .front()
+                .clock.minutes->value();
         };
         QCOMPARE(minutes("E1"), 12090); // 201.5 h
         QCOMPARE(minutes("B1"), 38610); // 643.5 h
         QCOMPARE(minutes("R1"), 5790);  // 96.5 h
         QCOMPARE(minutes("E2"), 3120);  // 52.0 h
         QCOMPARE(minutes("R2"), 720);   // 12.0 h
-        posted(*scratch.record, R"({"entry":"entry.corrected","on":"2024-06-01","replaces":"first","with":{"minutes":100}})");
+        posted(*scratch.record,
+               R"({"entry":"entry.corrected","on":"2024-06-01","replaces":"first","with":{"minutes":100}})");
         QCOMPARE(minutes("E1"), 12100);
         QCOMPARE(minutes("B1"), 38620);
         QCOMPARE(minutes("R1"), 5800);
@@ -136,7 +152,8 @@ private slots:
 {"entry":"entry.voided","id":"v","on":"2024-02-02","voids":"f","reason":"logged twice"})");
         QCOMPARE(minutesOf(*scratch.record, "2024-03-01"), 0);
         QVERIFY(scratch.record->line(EntryId("f")).value()->voided);
-        posted(*scratch.record, R"({"entry":"entry.voided","on":"2024-02-03","voids":"v","reason":"it was flown after all"})");
+        posted(*scratch.record,
+               R"({"entry":"entry.voided","on":"2024-02-03","voids":"v","reason":"it was flown after all"})");
         QCOMPARE(minutesOf(*scratch.record, "2024-03-01"), 60);
         QVERIFY(!scratch.record->line(EntryId("f")).value()->voided);
     }
@@ -158,7 +175,8 @@ private slots:
         using Kind = Question::Kind;
         QCOMPARE(kinds, (std::vector{Kind::FittedElsewhere, Kind::RemovedNotFitted, Kind::ClockDiffers,
                                      Kind::ClockBackward, Kind::EnteredTwice}));
-        posted(*scratch.record, R"({"entry":"entry.voided","on":"2024-06-01","voids":"ghost","reason":"never happened"})");
+        posted(*scratch.record,
+               R"({"entry":"entry.voided","on":"2024-06-01","voids":"ghost","reason":"never happened"})");
         QCOMPARE(scratch.record->questions().value().size(), std::size_t{4});
     }
     void anItemWhoseEntryIsVoidedIsAsked() {
@@ -171,17 +189,23 @@ private slots:
     void aProgrammeIsAdoptedWithItsText() {
         Scratch scratch;
         posted(*scratch.record, start);
-        posted(*scratch.record, R"({"entry":"programme.adopted","id":"p","on":"2024-01-02","programme":"part-ml-hot-air","balloons":["QE-ONE"]})");
+        posted(
+            *scratch.record,
+            R"({"entry":"programme.adopted","id":"p","on":"2024-01-02","programme":"part-ml-hot-air","balloons":["QE-ONE"]})");
         const auto line = scratch.record->line(EntryId("p")).value();
         const auto& adopted = std::get<ProgrammeAdopted>(line->entry.body);
         QCOMPARE(adopted.digest, hex(sha256(adopted.document)));
         QVERIFY(adopted.document.find("ml.inspection") != std::string::npos);
         QVERIFY(due(*scratch.record, {}, day("2024-01-01")).value().rows.empty());
         QVERIFY(!due(*scratch.record, {}, day("2024-01-02")).value().rows.empty());
-        const auto unknown = problemsOf(*scratch.record, R"({"entry":"programme.adopted","on":"2024-01-02","programme":"nobody-knows","everything":true})");
+        const auto unknown = problemsOf(
+            *scratch.record,
+            R"({"entry":"programme.adopted","on":"2024-01-02","programme":"nobody-knows","everything":true})");
         QCOMPARE(unknown.front().code, Code::UnknownProgramme);
         QCOMPARE(unknown.front().where, (Where{"test.jsonl", 1, "programme"}));
-        const auto broken = problemsOf(*scratch.record, R"({"entry":"programme.adopted","on":"2024-01-02","programme":"x","everything":true,"document":{"programme":"x","revision":"1","title":"t","source":"s","requirements":[{"id":"r","title":"t","source":"s","kinds":["envelope"],"action":"inspect","limits":[{"clock":"months","every":0}]}]}})");
+        const auto broken = problemsOf(
+            *scratch.record,
+            R"({"entry":"programme.adopted","on":"2024-01-02","programme":"x","everything":true,"document":{"programme":"x","revision":"1","title":"t","source":"s","requirements":[{"id":"r","title":"t","source":"s","kinds":["envelope"],"action":"inspect","limits":[{"clock":"months","every":0}]}]}})");
         QCOMPARE(broken.front().code, Code::BadProgramme);
         QCOMPARE(broken.front().where.key, std::string("document/requirements/0/limits/0/every"));
     }

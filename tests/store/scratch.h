@@ -3,15 +3,16 @@
 
 /// A record in a folder that goes away with it, and short ways to write entries.
 
+#include "acts/post.h"
+#include "store/record_file.h"
+
 #include <QtCore/QString>
 #include <QtCore/QTemporaryDir>
+
 #include <memory>
 #include <stdexcept>
 #include <string>
 #include <vector>
-
-#include "acts/post.h"
-#include "store/record_file.h"
 
 namespace crownring::testing {
 
@@ -19,7 +20,9 @@ class Scratch {
 public:
     Scratch() : record(openedAt(file())) {}
     [[nodiscard]] std::string file() const { return m_folder.filePath(QStringLiteral("test.crownring")).toStdString(); }
-    [[nodiscard]] std::string beside(const char* name) const { return m_folder.filePath(QString::fromLatin1(name)).toStdString(); }
+    [[nodiscard]] std::string beside(const char* name) const {
+        return m_folder.filePath(QString::fromLatin1(name)).toStdString();
+    }
     void reopen() {
         record.reset();
         record = openedAt(file());

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The measured traps of SQLite through Qt 6.4: each connection must have the settings that a record needs.
-#include <QtSql/QSqlError>
-#include <QtTest>
-
 #include "scratch.h"
 #include "store/connection.h"
 #include "store/migration.h"
 #include "store/statement.h"
+
+#include <QtSql/QSqlError>
+#include <QtTest>
 
 using namespace crownring;
 using namespace crownring::testing;
@@ -27,7 +27,8 @@ struct Opened {
     }
     void putEntry(const char* on) {
         connection.run("INSERT OR IGNORE INTO writer VALUES (1, 'w', 0, zeroblob(32))");
-        connection.run(QStringLiteral("INSERT INTO entry VALUES (1, 'e', 'k', '%1', 1, 1, 'now', zeroblob(32), '{}')").arg(on));
+        connection.run(
+            QStringLiteral("INSERT INTO entry VALUES (1, 'e', 'k', '%1', 1, 1, 'now', zeroblob(32), '{}')").arg(on));
     }
 };
 
@@ -61,7 +62,8 @@ private slots:
         QVERIFY(opened.refused("UPDATE entry SET body = '{\"changed\":1}'"));
         QVERIFY(opened.refused("DELETE FROM entry"));
         // Without recursive_triggers this goes round the guard against deletion.
-        QVERIFY(opened.refused("INSERT OR REPLACE INTO entry VALUES (1, 'e', 'k', '2024-02-29', 1, 1, 'now', zeroblob(32), 'other')"));
+        QVERIFY(opened.refused(
+            "INSERT OR REPLACE INTO entry VALUES (1, 'e', 'k', '2024-02-29', 1, 1, 'now', zeroblob(32), 'other')"));
         QCOMPARE(opened.connection.ask("SELECT body FROM entry"), QStringLiteral("{}"));
     }
     void aDayThatDoesNotExistIsRefused() {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QtTest>
-
 #include "scratch.h"
 #include "store/connection.h"
+
+#include <QtTest>
 
 using namespace crownring;
 using namespace crownring::testing;
@@ -46,14 +46,23 @@ private slots:
     void whatWasChangedIsNamed_data() {
         QTest::addColumn<QString>("statement");
         QTest::addColumn<QString>("firstBad");
-        QTest::newRow("minutes") << "UPDATE entry SET body = replace(body, '61', '16') WHERE entry_id = 'f2'" << "f2";
-        QTest::newRow("the column beside the text") << "UPDATE entry SET kind = 'item.fitted' WHERE entry_id = 'f2'" << "f2";
-        QTest::newRow("the date beside the text") << "UPDATE entry SET dated_on = '2024-02-09' WHERE entry_id = 'f2'" << "f2";
-        QTest::newRow("when it was recorded") << "UPDATE entry SET recorded_at = '2020-01-01T00:00:00Z' WHERE entry_id = 'f1'" << "f1";
-        QTest::newRow("its hash") << "UPDATE entry SET hash = zeroblob(32) WHERE entry_id = 'f3'" << "f3";
-        QTest::newRow("one taken out") << "DELETE FROM entry WHERE entry_id = 'f1'" << "f2";
-        QTest::newRow("the last one taken out") << "DELETE FROM entry WHERE entry_id = 'f3'" << "";
-        QTest::newRow("its writer renamed") << "UPDATE writer SET writer_id = 'another'" << "b";
+        QTest::newRow("minutes") << "UPDATE entry SET body = replace(body, '61', '16') WHERE entry_id = 'f2'"
+                                 << "f2";
+        QTest::newRow("the column beside the text") << "UPDATE entry SET kind = 'item.fitted' WHERE entry_id = 'f2'"
+                                                    << "f2";
+        QTest::newRow("the date beside the text") << "UPDATE entry SET dated_on = '2024-02-09' WHERE entry_id = 'f2'"
+                                                  << "f2";
+        QTest::newRow("when it was recorded")
+            << "UPDATE entry SET recorded_at = '2020-01-01T00:00:00Z' WHERE entry_id = 'f1'"
+            << "f1";
+        QTest::newRow("its hash") << "UPDATE entry SET hash = zeroblob(32) WHERE entry_id = 'f3'"
+                                  << "f3";
+        QTest::newRow("one taken out") << "DELETE FROM entry WHERE entry_id = 'f1'"
+                                       << "f2";
+        QTest::newRow("the last one taken out") << "DELETE FROM entry WHERE entry_id = 'f3'"
+                                                << "";
+        QTest::newRow("its writer renamed") << "UPDATE writer SET writer_id = 'another'"
+                                            << "b";
     }
     void whatWasChangedIsNamed() {
         QFETCH(QString, statement);
@@ -72,10 +81,12 @@ private slots:
         scratch.record.reset();
         {
             const auto second = openRecord(scratch.file(), OpenMode::Existing, WriterId("second"));
-            posted(**second, R"({"entry":"flight.logged","id":"g1","on":"2024-03-01","balloon":"QE-ONE","minutes":60})");
+            posted(**second,
+                   R"({"entry":"flight.logged","id":"g1","on":"2024-03-01","balloon":"QE-ONE","minutes":60})");
         }
         scratch.reopen();
-        posted(*scratch.record, R"({"entry":"flight.logged","id":"f4","on":"2024-03-02","balloon":"QE-ONE","minutes":60})");
+        posted(*scratch.record,
+               R"({"entry":"flight.logged","id":"f4","on":"2024-03-02","balloon":"QE-ONE","minutes":60})");
         QVERIFY(scratch.record->verify().value().intact);
         QCOMPARE(scratch.record->line(EntryId("g1")).value()->writer.text(), std::string("second"));
         tamper(scratch, "UPDATE entry SET body = replace(body, '60', '06') WHERE entry_id = 'g1'");
@@ -86,7 +97,8 @@ private slots:
         fill(*scratch.record);
         std::string many;
         for (int i = 0; i < 6000; ++i)
-            many += R"({"entry":"flight.logged","on":"2024-04-01","balloon":"QE-ONE","minutes":60})" "\n";
+            many += R"({"entry":"flight.logged","on":"2024-04-01","balloon":"QE-ONE","minutes":60})"
+                    "\n";
         posted(*scratch.record, many);
         int told = 0;
         const auto verdict = scratch.record->verify([&](double share) {
