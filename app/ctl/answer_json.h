@@ -3,12 +3,12 @@
 
 /// Answers as JSON, in the keys of the headless contract.
 
-#include <optional>
+#include "registry/question.h"
+#include "rules/due_list.h"
 
 #include <nlohmann/json_fwd.hpp>
 
-#include "registry/question.h"
-#include "rules/due_list.h"
+#include <optional>
 
 namespace crownring::ctl {
 

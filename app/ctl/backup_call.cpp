@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <nlohmann/json.hpp>
-
 #include "ctl/call.h"
+
+#include <nlohmann/json.hpp>
 
 namespace crownring::ctl {
 
@@ -9,7 +9,8 @@ void addBackup(CLI::App& app, Common& common, Chosen& chosen) {
     auto* call = app.add_subcommand("backup", "Write a verified copy of the record to a new file");
     auto file = std::make_shared<std::string>();
     call->add_option("FILE", *file, "The copy; must not exist")->required();
-    call->add_flag_callback("--json", [] {}, "Answer as JSON (the answer always is)");
+    call->add_flag_callback(
+        "--json", [] {}, "Answer as JSON (the answer always is)");
     call->footer("Do not copy the record's file while it is open: what was written last stands in a file beside it.");
     call->callback([=, &common, &chosen] {
         chosen = [=, &common]() -> int {

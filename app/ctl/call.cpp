@@ -2,18 +2,19 @@
 #include "ctl/call.h"
 
 #include <QtCore/QDate>
+#include <nlohmann/json.hpp>
+
 #include <fstream>
 #include <iostream>
 #include <iterator>
 #include <sstream>
 
-#include <nlohmann/json.hpp>
-
 namespace crownring::ctl {
 
 std::unique_ptr<Record> open(const Common& common, OpenMode mode) {
     if (common.record.empty()) {
-        refuse(Problem{Code::BadUse, "no record is named", "name one with --record FILE or --record postgresql://…", {}});
+        refuse(
+            Problem{Code::BadUse, "no record is named", "name one with --record FILE or --record postgresql://…", {}});
         return nullptr;
     }
     auto record = openRecord(common.record, mode, WriterId(common.writer));

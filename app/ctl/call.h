@@ -3,16 +3,16 @@
 
 /// What every call of crownringctl shares. Answers go to standard output, messages to standard error.
 
+#include "store/record_file.h"
+
+#include <CLI/CLI.hpp>
+#include <nlohmann/json_fwd.hpp>
+
 #include <functional>
 #include <memory>
 #include <optional>
 #include <string>
 #include <vector>
-
-#include <CLI/CLI.hpp>
-#include <nlohmann/json_fwd.hpp>
-
-#include "store/record_file.h"
 
 namespace crownring::ctl {
 

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <iostream>
-#include <limits>
-
-#include <nlohmann/json.hpp>
-
 #include "acts/due.h"
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
 #include "ctl/due_table.h"
+
+#include <nlohmann/json.hpp>
+
+#include <iostream>
+#include <limits>
 
 namespace crownring::ctl {
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/due_table.h"
 
+#include "measure/duration_text.h"
+
 #include <algorithm>
 #include <array>
 #include <map>
-
-#include "measure/duration_text.h"
 
 namespace crownring::ctl {
 
@@ -107,7 +107,8 @@ void printTable(std::ostream& out, const DueList& list, std::size_t most) {
     for (const auto& [standing, number] : counts)
         out << " " << number << " " << standingText(standing) << ",";
     out << " worst first.\n"
-        << "From the record and the adopted rules only; whether a balloon is airworthy is for licensed people to decide.\n";
+        << "From the record and the adopted rules only; whether a balloon is airworthy is for licensed people to "
+           "decide.\n";
 }
 
 }

@@ -3,9 +3,9 @@
 
 /// The due list as a table that a person reads in a terminal.
 
-#include <ostream>
-
 #include "rules/due_list.h"
+
+#include <ostream>
 
 namespace crownring::ctl {
 

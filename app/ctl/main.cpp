@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QtCore/QCoreApplication>
-#include <iostream>
-
 #include "ctl/call.h"
+
+#include <QtCore/QCoreApplication>
+
+#include <iostream>
 
 namespace {
 
@@ -10,7 +11,8 @@ constexpr const char* about =
     "crownringctl keeps the record of hot-air balloons in service and answers what is due, without a screen.\n"
     "\n"
     "A first round:\n"
-    "  crownringctl --record fleet.crownring post entries.jsonl      put entries into a record (made if there is none)\n"
+    "  crownringctl --record fleet.crownring post entries.jsonl      put entries into a record (made if there is "
+    "none)\n"
     "  crownringctl --record fleet.crownring due --on 2026-11-25     what is due, worst first\n"
     "  crownringctl --record fleet.crownring rig-up --kit E1,K1,R1,C1 --minutes 60\n"
     "                                                                may these fly together, and what governs\n"

@@ -160,30 +160,28 @@ void GoreSign::paint(QPainter* painter) {
     drawGore(*painter, QRectF(0, 0, width(), height()), static_cast<Standing>(m_standing), m_used, m_tone);
 }
 
-void GoreSign::redraw() {
-    emit changed();
-    update();
-}
-
 void GoreSign::setStanding(int standing) {
     if (standing == m_standing)
         return;
     m_standing = standing;
-    redraw();
+    emit standingChanged();
+    update();
 }
 
 void GoreSign::setUsed(double used) {
     if (used == m_used)
         return;
     m_used = used;
-    redraw();
+    emit usedChanged();
+    update();
 }
 
 void GoreSign::setTone(const QColor& tone) {
     if (tone == m_tone)
         return;
     m_tone = tone;
-    redraw();
+    emit toneChanged();
+    update();
 }
 
 }

@@ -22,9 +22,9 @@ class GoreSign : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
     /// Number of the standing, 0 worst; -1 draws nothing.
-    Q_PROPERTY(int standing READ standing WRITE setStanding NOTIFY changed FINAL)
-    Q_PROPERTY(double used READ used WRITE setUsed NOTIFY changed FINAL)
-    Q_PROPERTY(QColor tone READ tone WRITE setTone NOTIFY changed FINAL)
+    Q_PROPERTY(int standing READ standing WRITE setStanding NOTIFY standingChanged FINAL)
+    Q_PROPERTY(double used READ used WRITE setUsed NOTIFY usedChanged FINAL)
+    Q_PROPERTY(QColor tone READ tone WRITE setTone NOTIFY toneChanged FINAL)
 
 public:
     explicit GoreSign(QQuickItem* parent = nullptr);
@@ -37,10 +37,11 @@ public:
     void setTone(const QColor& tone);
 
 signals:
-    void changed();
+    void standingChanged();
+    void usedChanged();
+    void toneChanged();
 
 private:
-    void redraw();
     int m_standing = -1;
     double m_used = -1;
     QColor m_tone{Qt::black};

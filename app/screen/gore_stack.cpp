@@ -54,7 +54,7 @@ void GoreStack::setTally(const QList<int>& tally) {
     if (tally == m_tally)
         return;
     m_tally = tally;
-    emit changed();
+    emit tallyChanged();
     update();
 }
 
@@ -62,7 +62,7 @@ void GoreStack::setTones(const QList<QColor>& tones) {
     if (tones == m_tones)
         return;
     m_tones = tones;
-    emit changed();
+    emit tonesChanged();
     update();
 }
 

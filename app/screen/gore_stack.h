@@ -14,9 +14,9 @@ class GoreStack : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
     /// How many of each standing, worst first.
-    Q_PROPERTY(QList<int> tally READ tally WRITE setTally NOTIFY changed FINAL)
+    Q_PROPERTY(QList<int> tally READ tally WRITE setTally NOTIFY tallyChanged FINAL)
     /// The tones of the standings, worst first.
-    Q_PROPERTY(QList<QColor> tones READ tones WRITE setTones NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QColor> tones READ tones WRITE setTones NOTIFY tonesChanged FINAL)
 
 public:
     explicit GoreStack(QQuickItem* parent = nullptr);
@@ -30,7 +30,8 @@ public:
     [[nodiscard]] static QList<int> thinned(const QList<int>& tally, int room);
 
 signals:
-    void changed();
+    void tallyChanged();
+    void tonesChanged();
 
 private:
     QList<int> m_tally;

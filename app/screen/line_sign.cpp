@@ -132,7 +132,7 @@ void LineSign::setShape(Shape shape) {
     if (shape == m_shape)
         return;
     m_shape = shape;
-    emit changed();
+    emit shapeChanged();
     update();
 }
 
@@ -140,7 +140,7 @@ void LineSign::setTone(const QColor& tone) {
     if (tone == m_tone)
         return;
     m_tone = tone;
-    emit changed();
+    emit toneChanged();
     update();
 }
 

@@ -12,8 +12,8 @@ namespace crownring::screen {
 class LineSign : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(Shape shape READ shape WRITE setShape NOTIFY changed FINAL)
-    Q_PROPERTY(QColor tone READ tone WRITE setTone NOTIFY changed FINAL)
+    Q_PROPERTY(Shape shape READ shape WRITE setShape NOTIFY shapeChanged FINAL)
+    Q_PROPERTY(QColor tone READ tone WRITE setTone NOTIFY toneChanged FINAL)
 
 public:
     enum Shape { None, Next, Balloons, Rules, Record, Glass, Sun, Back, Forward, Close, Tick, Plus, Moon };
@@ -27,7 +27,8 @@ public:
     void setTone(const QColor& tone);
 
 signals:
-    void changed();
+    void shapeChanged();
+    void toneChanged();
 
 private:
     Shape m_shape = None;

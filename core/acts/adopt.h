@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// Adopting a programme: its text goes into the record with its digest, so that the record can be read without the file.
-
-#include <string>
-#include <string_view>
+/// Adopting a programme: its text goes into the record with its digest, so that the record can be read without the
+/// file.
 
 #include "record/journal.h"
 #include "registry/books.h"
+
+#include <string>
+#include <string_view>
 
 namespace crownring {
 

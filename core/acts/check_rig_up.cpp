@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/check_rig_up.h"
 
-#include <algorithm>
-
 #include "acts/due.h"
+
+#include <algorithm>
 
 namespace crownring {
 
@@ -19,7 +19,8 @@ const ItemFacts* leading(const std::vector<ItemFacts>& kit) {
 
 }
 
-Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, CivilDate on, const PlannedFlight& flight) {
+Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, CivilDate on,
+                               const PlannedFlight& flight) {
     if (kit.empty())
         return problem(Code::BadUse, "no items to check", "name the items that would fly together");
     auto facts = books.facts({std::nullopt, kit}, on);

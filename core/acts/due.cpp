@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/due.h"
 
-#include <map>
-
 #include "rules/programme.h"
+
+#include <map>
 
 namespace crownring {
 

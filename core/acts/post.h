@@ -4,12 +4,12 @@
 /// Writing to the record: the one gate. A programme that is adopted without its text gets it here, from the record or
 /// from the shelf, and is checked before anything is written.
 
+#include "record/journal.h"
+#include "registry/books.h"
+
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include "record/journal.h"
-#include "registry/books.h"
 
 namespace crownring {
 

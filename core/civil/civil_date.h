@@ -10,19 +10,19 @@
 ///     addMonths(28 Feb 2023, 12, DayRule::Same)     == 28 Feb 2024   never snaps to a later month end
 ///     addMonths(15 Jan 2024, 12, DayRule::MonthEnd) == 31 Jan 2025   US calendar months (FAA-H-8083-11 ch. 2)
 
+#include "problem/problem.h"
+
 #include <compare>
 #include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
 
-#include "problem/problem.h"
-
 namespace crownring {
 
 /// How a period in months ends.
 enum class DayRule {
-    Same,     ///< on the same day of the month, or the last day of a shorter month (Reg. 1182/71 Art. 3(2)(c), from memory)
+    Same, ///< on the same day of the month, or the last day of a shorter month (Reg. 1182/71 Art. 3(2)(c), from memory)
     MonthEnd, ///< on the last day of that month
 };
 

@@ -16,9 +16,7 @@ Result<TimeOfDay> TimeOfDay::parse(std::string_view text) {
     return problem(Code::BadDate, "'" + std::string(text) + "' is not a time of day", "write it in UTC as HH:MMZ");
 }
 
-std::string TimeOfDay::iso() const {
-    return padded(m_minutes / 60, 2) + ":" + padded(m_minutes % 60, 2) + "Z";
-}
+std::string TimeOfDay::iso() const { return padded(m_minutes / 60, 2) + ":" + padded(m_minutes % 60, 2) + "Z"; }
 
 CivilDate Moment::on() const {
     const auto days = m_minutes >= 0 ? m_minutes / 1440 : (m_minutes - 1439) / 1440;

@@ -4,13 +4,13 @@
 /// A moment of the record: a day and a minute of that day (UTC where a time was stated). Where no time was stated the
 /// kind of the entry decides, so that paper without times still has one order.
 
+#include "civil/civil_date.h"
+#include "measure/name.h"
+
 #include <compare>
 #include <cstdint>
 #include <string>
 #include <string_view>
-
-#include "civil/civil_date.h"
-#include "measure/name.h"
 
 namespace crownring {
 

@@ -3,9 +3,9 @@
 
 /// What an item has been through: minutes, landings and inflations, known (`Usage`) or partly unknown (`Figures`).
 
-#include <optional>
-
 #include "measure/count.h"
+
+#include <optional>
 
 namespace crownring {
 

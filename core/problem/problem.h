@@ -4,12 +4,12 @@
 /// What can be wrong with input, as a plain value: a stable code, where it is, what is wrong and how to mend it.
 /// Nothing here is thrown; functions that may fail because of input return `Result<T>`.
 
+#include <tl/expected.hpp>
+
 #include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
-
-#include <tl/expected.hpp>
 
 namespace crownring {
 
@@ -75,7 +75,8 @@ using Result = tl::expected<T, Problem>;
 template <class T>
 using Results = tl::expected<T, std::vector<Problem>>;
 
-[[nodiscard]] inline tl::unexpected<Problem> problem(Code code, std::string message, std::string mend, Where where = {}) {
+[[nodiscard]] inline tl::unexpected<Problem> problem(Code code, std::string message, std::string mend,
+                                                     Where where = {}) {
     return tl::unexpected(Problem{code, std::move(message), std::move(mend), std::move(where)});
 }
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/amendment.h"
 
-#include <algorithm>
-#include <map>
+#include "record/entry_json.h"
 
 #include <nlohmann/json.hpp>
 
-#include "record/entry_json.h"
+#include <algorithm>
+#include <map>
 
 namespace crownring {
 

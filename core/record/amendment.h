@@ -6,11 +6,11 @@
 /// An entry is live unless a live void points at it, so a void can be voided. Live corrections apply in the order of
 /// their own moments, then ids; each is a shallow patch in which null removes a key. A void beats a correction.
 
+#include "record/entry.h"
+
 #include <optional>
 #include <span>
 #include <vector>
-
-#include "record/entry.h"
 
 namespace crownring {
 

@@ -9,13 +9,13 @@
 /// UTC) and the entry's canonical text, each preceded by its length as 8 bytes big-endian. Lengths are hashed too, so
 /// that "AB" + "C" and "A" + "BC" differ.
 
+#include "measure/name.h"
+
 #include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
-
-#include "measure/name.h"
 
 namespace crownring {
 

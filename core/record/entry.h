@@ -5,15 +5,15 @@
 /// Everything that the program knows is a fold over entries. A mistake is not erased: an `EntryCorrected` or
 /// `EntryVoided` points at the entry that it changes.
 
+#include "civil/moment.h"
+#include "measure/name.h"
+#include "measure/usage.h"
+
 #include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
 #include <vector>
-
-#include "civil/moment.h"
-#include "measure/name.h"
-#include "measure/usage.h"
 
 namespace crownring {
 

@@ -5,9 +5,9 @@
 #include "record/object_reader.h"
 #include "record/strict_json.h"
 
-#include <algorithm>
-
 #include <nlohmann/json.hpp>
+
+#include <algorithm>
 
 namespace crownring {
 

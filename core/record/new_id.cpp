@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/new_id.h"
 
-#include <array>
-
 #include <sodium.h>
+
+#include <array>
 
 namespace crownring {
 

@@ -3,17 +3,17 @@
 
 /// What the record can be asked. All answers are plain values; "today" is always an argument. `store` implements it.
 
+#include "problem/problem.h"
+#include "record/journal.h"
+#include "registry/item_facts.h"
+#include "registry/question.h"
+
 #include <cstdint>
 #include <functional>
 #include <memory>
 #include <optional>
 #include <string>
 #include <vector>
-
-#include "problem/problem.h"
-#include "record/journal.h"
-#include "registry/item_facts.h"
-#include "registry/question.h"
 
 namespace crownring {
 
@@ -54,7 +54,8 @@ class Books {
 public:
     virtual ~Books() = default;
 
-    /// UnknownReference when a balloon or item of the scope is not in the record. Items entered after `on` are left out.
+    /// UnknownReference when a balloon or item of the scope is not in the record. Items entered after `on` are left
+    /// out.
     virtual Result<std::vector<ItemFacts>> facts(const Scope& scope, CivilDate on) = 0;
     /// Live adoptions dated on or before `on`, in the order of their stamps.
     virtual Result<std::vector<AdoptedProgramme>> adoptions(CivilDate on) = 0;

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "registry/clock.h"
 
-#include <algorithm>
-
 #include "measure/duration_text.h"
+
+#include <algorithm>
 
 namespace crownring {
 

@@ -3,12 +3,12 @@
 
 /// An item's clock: what was brought forward and what was flown since; and the clock at each accomplishment.
 
+#include "registry/item_facts.h"
+#include "registry/question.h"
+
 #include <functional>
 #include <span>
 #include <vector>
-
-#include "registry/item_facts.h"
-#include "registry/question.h"
 
 namespace crownring {
 

@@ -3,14 +3,14 @@
 
 /// What the record knows of one item at the end of a day: the plain value that the rules are applied to.
 
-#include <optional>
-#include <string>
-#include <vector>
-
 #include "civil/moment.h"
 #include "measure/name.h"
 #include "measure/usage.h"
 #include "record/entry.h"
+
+#include <optional>
+#include <string>
+#include <vector>
 
 namespace crownring {
 

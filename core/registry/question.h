@@ -4,11 +4,11 @@
 /// An open question of the record: entries that contradict each other and that the order of arrival forbids to refuse.
 /// It is asked until a correction, a void or missing paper answers it.
 
-#include <string>
-#include <string_view>
-
 #include "civil/moment.h"
 #include "measure/name.h"
+
+#include <string>
+#include <string_view>
 
 namespace crownring {
 

@@ -6,12 +6,12 @@
 /// An item is in one place at a time: a fitting moves it, and a removal from a balloon that it is not on changes
 /// nothing. Both are open questions of the record; paper that arrives later may answer them.
 
+#include "registry/question.h"
+
 #include <optional>
 #include <span>
 #include <string>
 #include <vector>
-
-#include "registry/question.h"
 
 namespace crownring {
 

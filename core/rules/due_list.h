@@ -26,7 +26,8 @@ struct DueList {
 };
 
 /// Worst first: spent, lapsed, unproven, tolerance, nearing, clear, closed, and after all of them the rows that the
-/// operation does not call for. Equal standings by the smaller share left (where there is none, first; among clear ones last), then item, requirement.
+/// operation does not call for. Equal standings by the smaller share left (where there is none, first; among clear ones
+/// last), then item, requirement.
 /// @param flyingAs a balloon whose programmes bind all the items too, besides those of where each is fitted
 [[nodiscard]] DueList dueList(std::vector<ItemFacts> items, Obligations obligations, CivilDate on,
                               const std::optional<Registration>& flyingAs = {});

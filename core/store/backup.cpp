@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/backup.h"
 
+#include "store/journal_table.h"
+
 #include <QtCore/QFile>
 #include <unistd.h>
-
-#include "store/journal_table.h"
 
 namespace crownring {
 

@@ -4,9 +4,9 @@
 /// A copy of an SQLite record that is known to be good. The file itself must not be copied while it is open: what was
 /// written last stands in a file beside it.
 
-#include <string>
-
 #include "store/connection.h"
+
+#include <string>
 
 namespace crownring {
 

@@ -4,11 +4,12 @@
 /// A database connection with the settings that a record needs, asserted rather than hoped for. SQLite by file name,
 /// PostgreSQL by URL. Belongs to the thread that made it.
 
+#include "problem/problem.h"
+
 #include <QtSql/QSqlDatabase>
+
 #include <stdexcept>
 #include <string>
-
-#include "problem/problem.h"
 
 namespace crownring {
 
@@ -28,7 +29,8 @@ enum class Access { ReadWrite, ReadOnly };
 class Connection {
 public:
     /// @throws StoreError when it cannot be opened or a setting is not taken
-    /// @param location a file name, or "postgresql://[user[:password]@][host[:port]]/name[?host=/socket/folder&user=name]"
+    /// @param location a file name, or
+    /// "postgresql://[user[:password]@][host[:port]]/name[?host=/socket/folder&user=name]"
     Connection(const std::string& location, Access access);
     ~Connection();
     Connection(const Connection&) = delete;

@@ -4,9 +4,9 @@
 /// How much use was counted on one item before any stamp: from its stays and its balloons' running totals, and from the
 /// flights that name it in their kit.
 
-#include <vector>
-
 #include "store/flight_totals.h"
+
+#include <vector>
 
 namespace crownring {
 

@@ -4,12 +4,12 @@
 /// Reads the facts of one item or of all items on a day. Both ways run the same statements; for all items they are read
 /// in the order of the items and laid side by side.
 
-#include <map>
-#include <vector>
-
 #include "registry/item_facts.h"
 #include "store/counted_use.h"
 #include "store/names.h"
+
+#include <map>
+#include <vector>
 
 namespace crownring {
 

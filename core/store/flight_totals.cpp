@@ -6,8 +6,9 @@
 namespace crownring {
 
 FlightTotals::FlightTotals(const Connection& connection)
-    : m_insert(connection, "INSERT INTO flight (balloon_no, at, entry_id, counted, timed, minutes, landings, inflations,"
-                           " minutes_to, landings_to, inflations_to) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+    : m_insert(connection,
+               "INSERT INTO flight (balloon_no, at, entry_id, counted, timed, minutes, landings, inflations,"
+               " minutes_to, landings_to, inflations_to) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
       m_remove(connection, "DELETE FROM flight WHERE balloon_no = ? AND at = ? AND entry_id = ?"),
       m_before(connection, "SELECT minutes_to, landings_to, inflations_to FROM flight WHERE balloon_no = ?"
                            " AND (at, entry_id) < (?, ?) ORDER BY at DESC, entry_id DESC LIMIT 1"),

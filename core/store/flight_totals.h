@@ -5,12 +5,12 @@
 /// long the history. A flight at the end of a balloon's history costs one row; one that arrives late moves the totals
 /// of that balloon's later flights.
 
+#include "record/entry.h"
+#include "store/statement.h"
+
 #include <map>
 #include <unordered_map>
 #include <vector>
-
-#include "record/entry.h"
-#include "store/statement.h"
 
 namespace crownring {
 

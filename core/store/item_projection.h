@@ -4,13 +4,13 @@
 /// What the folds of `registry` make of one item: its stays, the clock at each accomplishment, its open questions. Made
 /// anew for an item whenever something about it changed; the cost is that of its own history.
 
-#include <vector>
-
 #include "record/entry.h"
 #include "registry/clock.h"
 #include "registry/stays.h"
 #include "store/counted_use.h"
 #include "store/names.h"
+
+#include <vector>
 
 namespace crownring {
 

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/journal_table.h"
 
+#include "record/amendment.h"
+
 #include <algorithm>
 #include <set>
-
-#include "record/amendment.h"
 
 namespace crownring {
 

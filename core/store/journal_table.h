@@ -4,12 +4,12 @@
 /// The journal's table: rows come in at the end, each linked to its writer's previous one, and are read back as they
 /// were written.
 
+#include "record/journal.h"
+#include "store/statement.h"
+
 #include <map>
 #include <optional>
 #include <vector>
-
-#include "record/journal.h"
-#include "store/statement.h"
 
 namespace crownring {
 

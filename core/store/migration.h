@@ -3,10 +3,10 @@
 
 /// The schema and its numbered, forward steps. An applied step is never edited; a change is a new one.
 
+#include "store/connection.h"
+
 #include <string>
 #include <vector>
-
-#include "store/connection.h"
 
 namespace crownring {
 

@@ -4,11 +4,11 @@
 /// Short numbers for the names that the projections repeat. A name is made when an item or a balloon is entered, or a
 /// requirement is first spoken of, and stays for good.
 
+#include "store/statement.h"
+
 #include <optional>
 #include <string>
 #include <unordered_map>
-
-#include "store/statement.h"
 
 namespace crownring {
 

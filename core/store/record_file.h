@@ -3,11 +3,11 @@
 
 /// Opening a record: an SQLite file, or a shared PostgreSQL database ("postgresql://user@host/name").
 
-#include <memory>
-#include <string>
-
 #include "record/journal.h"
 #include "registry/books.h"
+
+#include <memory>
+#include <string>
 
 namespace crownring {
 

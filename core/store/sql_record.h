@@ -3,11 +3,11 @@
 
 /// The record over Qt SQL: journal, projections and answers, one connection.
 
-#include <unordered_map>
-
 #include "store/journal_table.h"
 #include "store/projector.h"
 #include "store/record_file.h"
+
+#include <unordered_map>
 
 namespace crownring {
 

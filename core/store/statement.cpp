@@ -3,7 +3,6 @@
 
 #include <QtSql/QSqlDriver>
 #include <QtSql/QSqlError>
-
 #include <sqlite3.h>
 
 namespace crownring {
@@ -70,7 +69,8 @@ void Statement::put(const std::string& value) {
 
 void Statement::put(const QByteArray& value) {
     if (m_sqlite)
-        sqlite3_bind_blob64(m_sqlite, ++m_bound, value.data(), static_cast<sqlite3_uint64>(value.size()), SQLITE_TRANSIENT);
+        sqlite3_bind_blob64(m_sqlite, ++m_bound, value.data(), static_cast<sqlite3_uint64>(value.size()),
+                            SQLITE_TRANSIENT);
     else
         m_query->bindValue(m_places[m_bound++], QVariant(value));
 }

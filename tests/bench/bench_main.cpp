@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <benchmark/benchmark.h>
-
 #include <QtCore/QCoreApplication>
+#include <benchmark/benchmark.h>
 
 int main(int argc, char** argv) {
     const QCoreApplication application(argc, argv);

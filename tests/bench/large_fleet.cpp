@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "large_fleet.h"
 
+#include "acts/adopt.h"
+
 #include <QtCore/QDir>
 #include <QtCore/QFile>
-#include <stdexcept>
 
-#include "acts/adopt.h"
+#include <stdexcept>
 
 namespace crownring::bench {
 
@@ -20,7 +21,8 @@ const CivilDate firstDay = *CivilDate::fromYearMonthDay(2020, 1, 1);
 constexpr int days = 2190;
 
 std::string programmeText() {
-    std::string text = R"({"programme":"bench","revision":"1","title":"Five requirements","source":"made up","requirements":[)";
+    std::string text =
+        R"({"programme":"bench","revision":"1","title":"Five requirements","source":"made up","requirements":[)";
     for (int i = 0; i < requirementsPerItem; ++i)
         text += std::string(i ? "," : "") + R"({"id":"bench.)" + std::to_string(i) + R"(","title":"Requirement )" +
                 std::to_string(i) + R"(","source":"made up","kinds":["envelope","basket","burner","cylinder"],)" +

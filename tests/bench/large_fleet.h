@@ -4,10 +4,10 @@
 /// A made-up fleet of any size: for each balloon five items, for each item five requirements done once, and flights
 /// spread over six years.
 
+#include "store/record_file.h"
+
 #include <memory>
 #include <string>
-
-#include "store/record_file.h"
 
 namespace crownring::bench {
 

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// One flight logged and its balloon's standings refreshed, in a small and in a large fleet.
-#include <benchmark/benchmark.h>
-
 #include "acts/due.h"
 #include "acts/post.h"
 #include "large_fleet.h"
+
+#include <benchmark/benchmark.h>
 
 namespace crownring::bench {
 

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// Posting 1,000,000 flights as text, against raw inserts of the same rows into the same tables.
-#include <benchmark/benchmark.h>
-
-#include <QtCore/QFile>
-#include <sqlite3.h>
-#include <stdexcept>
-#include <vector>
-
 #include "acts/post.h"
 #include "large_fleet.h"
 #include "raw_sqlite.h"
+
+#include <QtCore/QFile>
+#include <benchmark/benchmark.h>
+#include <sqlite3.h>
+
+#include <stdexcept>
+#include <vector>
 
 namespace crownring::bench {
 
@@ -92,7 +92,8 @@ private:
 void insertTheSameRowsRaw(benchmark::State& state) {
     const auto posted = folder() + "/crownring-bench-post.crownring";
     const Copied journal(posted, "SELECT * FROM entry WHERE kind = 'flight.logged' ORDER BY entry_no");
-    const Copied projected(posted, "SELECT f.* FROM flight f JOIN entry e ON e.entry_id = f.entry_id ORDER BY e.entry_no");
+    const Copied projected(posted,
+                           "SELECT f.* FROM flight f JOIN entry e ON e.entry_id = f.entry_id ORDER BY e.entry_no");
     for (auto _ : state) {
         state.PauseTiming();
         RawSqlite raw(freshFile("crownring-bench-raw.crownring"));

@@ -2,6 +2,7 @@
 #include "raw_sqlite.h"
 
 #include <sqlite3.h>
+
 #include <stdexcept>
 
 namespace crownring::bench {

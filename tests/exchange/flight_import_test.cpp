@@ -114,8 +114,8 @@ private slots:
 
     void aBalloonMustBeInTheRecordOnThatDay() {
         auto record = valley();
-        QCOMPARE(states(record,
-                        {flight("QE-NONE", 3, 50), flight("QE-OVC", 4, 50), flight("QE-OVC", 5, 50), flight("", 5, 50)}),
+        QCOMPARE(states(record, {flight("QE-NONE", 3, 50), flight("QE-OVC", 4, 50), flight("QE-OVC", 5, 50),
+                                 flight("", 5, 50)}),
                  QString("UUNU"));
         QCOMPARE(import(record, {flight("QE-NONE", 3, 50)}), std::size_t{0});
         QVERIFY(record.entries().empty());

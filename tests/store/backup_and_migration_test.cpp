@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QtCore/QDir>
-#include <QtTest>
-
 #include "scratch.h"
 #include "store/migration.h"
+
+#include <QtCore/QDir>
+#include <QtTest>
 
 using namespace crownring;
 using namespace crownring::testing;
@@ -80,7 +80,8 @@ private slots:
         const auto later = openRecord(scratch.file(), OpenMode::OrCreate);
         QVERIFY(!(*later)->readOnlyReason().empty());
         QCOMPARE(minutesIn(**later), 60);
-        const auto problems = problemsOf(**later, R"({"entry":"flight.logged","on":"2024-03-01","balloon":"QE-ONE","minutes":60})");
+        const auto problems =
+            problemsOf(**later, R"({"entry":"flight.logged","on":"2024-03-01","balloon":"QE-ONE","minutes":60})");
         QCOMPARE(problems.front().code, Code::StoreNewer);
         QCOMPARE(minutesIn(**later), 60);
     }

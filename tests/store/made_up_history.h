@@ -3,11 +3,11 @@
 
 /// Random histories of a small fleet, with everything that paper does: late, doubled, contradictory, corrected, voided.
 
+#include "record/entry.h"
+
 #include <random>
 #include <string>
 #include <vector>
-
-#include "record/entry.h"
 
 namespace crownring::testing {
 

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QtTest>
-
-#include <rapidcheck.h>
-
 #include "made_up_history.h"
 #include "plain_replay.h"
 #include "scratch.h"
+
+#include <QtTest>
+#include <rapidcheck.h>
 
 using namespace crownring;
 using namespace crownring::testing;
