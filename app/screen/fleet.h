@@ -53,7 +53,7 @@ class Fleet : public QObject {
     Q_PROPERTY(bool empty READ empty NOTIFY changed FINAL)
 
 public:
-    explicit Fleet(QObject* parent = nullptr);
+    explicit Fleet(QObject* parent);
     ~Fleet() override;
     [[nodiscard]] static Fleet* current();
     static Fleet* create(QQmlEngine*, QJSEngine*);

@@ -12,7 +12,8 @@
 namespace crownring::screen {
 
 struct House {
-    House(CivilDate today, bool remembered) : habits(remembered), day(today) {}
+    House(CivilDate today, bool remembered)
+        : habits(remembered), day(today), desk(nullptr), fleet(nullptr), notice(nullptr) {}
 
     Habits habits;
     Day day;

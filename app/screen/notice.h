@@ -27,7 +27,7 @@ class Notice : public QObject {
     Q_PROPERTY(bool undoable READ undoable NOTIFY changed FINAL)
 
 public:
-    explicit Notice(QObject* parent = nullptr);
+    explicit Notice(QObject* parent);
     ~Notice() override;
     [[nodiscard]] static Notice* current();
     static Notice* create(QQmlEngine*, QJSEngine*);

@@ -50,7 +50,8 @@ public:
     enum class State { Waiting, Opening, Filling, Open, Failed };
     Q_ENUM(State)
 
-    explicit RecordDesk(QObject* parent = nullptr);
+    /// Takes a parent, be it none: QML would make a singleton of its own of what can be made without arguments.
+    explicit RecordDesk(QObject* parent);
     /// Waits until the work under way is done.
     ~RecordDesk() override;
     [[nodiscard]] static RecordDesk* current();

@@ -91,8 +91,10 @@ std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_
     const auto end = Moment::endOf(on);
     m_working.clear();
     m_totalsAtEnd.clear();
-    if (!m_one)
+    if (!m_one) {
         m_names.readAll();
+        m_working.reserve(m_names.count());
+    }
     readItems(on, item);
     readStays(end, item);
     readKits(end, item);
@@ -190,7 +192,10 @@ void FactsReader::readDone(Moment end, std::optional<std::int64_t> item) {
         auto* working = walk.to(m_done.read<std::int64_t>());
         if (!working)
             continue;
-        auto& done = working->facts.done.emplace_back();
+        auto& history = working->facts.done;
+        if (history.empty())
+            history.reserve(8);
+        auto& done = history.emplace_back();
         done.stamp.at = Moment(m_done.read<std::int64_t>());
         done.stamp.id = m_done.read<EntryId>();
         done.requirement = RequirementId(m_names.text(m_done.read<std::int64_t>()));

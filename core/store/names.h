@@ -23,6 +23,8 @@ public:
     [[nodiscard]] const std::string& text(std::int64_t number);
     /// Reads all names at once, for answers about everything.
     void readAll();
+    /// How many are known here: all, after `readAll`.
+    [[nodiscard]] std::size_t count() const { return m_texts.size(); }
     /// After a transaction that was rolled back.
     void forget();
 

@@ -130,7 +130,8 @@ private slots:
         QVERIFY(search != nullptr);
         QTest::keyClick(m_window, Qt::Key_K, Qt::ControlModifier);
         QTRY_VERIFY(search->property("opened").toBool());
-        QTest::keyClicks(m_window, QStringLiteral("TA302"));
+        for (const char key : QByteArray("TA302"))
+            QTest::keyClick(m_window, key);
         QTest::qWait(600);
         QTest::keyClick(m_window, Qt::Key_Return);
         QTRY_VERIFY(!search->property("opened").toBool());
