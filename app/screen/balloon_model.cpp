@@ -72,4 +72,11 @@ QHash<int, QByteArray> BalloonModel::roleNames() const {
             {UsedRole, "used"},       {SpokenRole, "spoken"}};
 }
 
+int BalloonModel::find(const QString& name) const {
+    for (std::size_t at = 0; at < m_lines.size(); ++at)
+        if (m_lines[at].balloon == name)
+            return static_cast<int>(at);
+    return -1;
+}
+
 }

@@ -25,6 +25,7 @@ class ChoiceModel : public crownring::screen::ListBase {
 
 public:
     enum Role { ValueRole = Qt::UserRole + 1, LabelRole, DetailRole, NumberRole, StandingRole, ChosenRole };
+    Q_ENUM(Role)
 
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override {

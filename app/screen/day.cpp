@@ -11,18 +11,18 @@
 namespace crownring::screen {
 
 namespace {
-Day* s_current = nullptr;
+Day* instance = nullptr;
 }
 
-Day::Day(CivilDate today, QObject* parent) : QObject(parent), m_today(today), m_asked(today) { s_current = this; }
+Day::Day(CivilDate today, QObject* parent) : QObject(parent), m_today(today), m_asked(today) { instance = this; }
 
-Day::~Day() { s_current = nullptr; }
+Day::~Day() { instance = nullptr; }
 
-Day* Day::current() { return s_current; }
+Day* Day::current() { return instance; }
 
 Day* Day::create(QQmlEngine*, QJSEngine*) {
-    QJSEngine::setObjectOwnership(s_current, QJSEngine::CppOwnership);
-    return s_current;
+    QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
+    return instance;
 }
 
 QString Day::asked() const { return inward(m_asked.iso()); }

@@ -31,6 +31,7 @@ public:
         RemarkRole,       ///< "recommended", "not to be refilled", "positioning only"; mostly empty
         SpokenRole,       ///< the whole row as one sentence
     };
+    Q_ENUM(Role)
 
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override;

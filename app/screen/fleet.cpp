@@ -14,7 +14,7 @@ namespace crownring::screen {
 
 namespace {
 
-Fleet* s_current = nullptr;
+Fleet* instance = nullptr;
 
 const DueRow* firstThatCounts(const FleetSheet& sheet, const RowNumbers& numbers) {
     for (const auto number : numbers)
@@ -70,6 +70,9 @@ Result<Sheet> fleetSheet(Books& books, CivilDate on) {
         if (item.balloon)
             sheet->rowsOfBalloon[*item.balloon].push_back(number);
     }
+    for (const auto& adoption : sheet->due.obligations->adoptions())
+        for (const auto& requirement : adoption.programme->requirements)
+            sheet->titles[requirement.id] = requirement.title;
     for (const auto& item : sheet->due.items) {
         sheet->items.emplace(item.id, &item);
         if (item.balloon)
@@ -83,18 +86,18 @@ Result<Sheet> fleetSheet(Books& books, CivilDate on) {
 }
 
 Fleet::Fleet(QObject* parent) : QObject(parent) {
-    s_current = this;
+    instance = this;
     connect(Day::current(), &Day::changed, this, &Fleet::askAgain);
     connect(RecordDesk::current(), &RecordDesk::changed, this, &Fleet::askAgain);
 }
 
-Fleet::~Fleet() { s_current = nullptr; }
+Fleet::~Fleet() { instance = nullptr; }
 
-Fleet* Fleet::current() { return s_current; }
+Fleet* Fleet::current() { return instance; }
 
 Fleet* Fleet::create(QQmlEngine*, QJSEngine*) {
-    QJSEngine::setObjectOwnership(s_current, QJSEngine::CppOwnership);
-    return s_current;
+    QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
+    return instance;
 }
 
 bool Fleet::empty() const { return m_sheet && m_sheet->balloons.empty() && m_sheet->due.items.empty(); }

@@ -32,6 +32,8 @@ struct FleetSheet {
     std::unordered_map<Registration, RowNumbers> rowsOfBalloon; ///< of what is fitted
     std::unordered_map<Registration, std::vector<const ItemFacts*>> itemsOfBalloon;
 
+    std::unordered_map<RequirementId, std::string> titles; ///< of every requirement in force anywhere
+
     /// The worst row that counts; null when there is none.
     [[nodiscard]] const DueRow* worstOf(const ItemId& item) const;
     [[nodiscard]] const DueRow* worstOf(const Registration& balloon) const;

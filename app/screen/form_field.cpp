@@ -205,6 +205,7 @@ void FormFields::setChoices(std::string_view key, std::vector<Choice> choices, b
         field.choices = std::move(choices);
         field.touched = false;
         told(row);
+        return; // a key stands once
     }
 }
 

@@ -62,6 +62,7 @@ public:
         ProblemRole,
         UnderstoodRole,
     };
+    Q_ENUM(Role)
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override {
         return parent.isValid() ? 0 : static_cast<int>(m_fields.size());

@@ -7,11 +7,11 @@
 namespace crownring::screen {
 
 namespace {
-Habits* s_current = nullptr;
+Habits* instance = nullptr;
 }
 
 Habits::Habits(bool remembered, QObject* parent) : QObject(parent), m_remembered(remembered) {
-    s_current = this;
+    instance = this;
     if (m_remembered) {
         const QSettings settings;
         m_dark = settings.value(QStringLiteral("dark"), false).toBool();
@@ -19,13 +19,13 @@ Habits::Habits(bool remembered, QObject* parent) : QObject(parent), m_remembered
     }
 }
 
-Habits::~Habits() { s_current = nullptr; }
+Habits::~Habits() { instance = nullptr; }
 
-Habits* Habits::current() { return s_current; }
+Habits* Habits::current() { return instance; }
 
 Habits* Habits::create(QQmlEngine*, QJSEngine*) {
-    QJSEngine::setObjectOwnership(s_current, QJSEngine::CppOwnership);
-    return s_current;
+    QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
+    return instance;
 }
 
 void Habits::setDark(bool dark) {

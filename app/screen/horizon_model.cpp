@@ -119,7 +119,8 @@ void HorizonModel::showUse(const std::array<Tally, useBins>& tallies) {
 void HorizonModel::show(std::vector<Bin> bins) {
     int tallest = 1;
     for (const auto& bin : bins)
-        tallest = std::max(tallest, bin.total());
+        if (!bin.zone)
+            tallest = std::max(tallest, bin.total());
     replaceRows(m_bins, std::move(bins));
     if (tallest != m_tallest) {
         m_tallest = tallest;

@@ -14,7 +14,7 @@ class HorizonModel : public crownring::screen::ListBase {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the place Next")
-    /// The fullest bin, at least 1.
+    /// The fullest bin of those of equal kind (the weeks, or all bins by use), at least 1.
     Q_PROPERTY(int tallest READ tallest NOTIFY tallestChanged FINAL)
 
 public:
@@ -27,6 +27,7 @@ public:
         SpokenRole, ///< "week from 2026-11-30: 2 lapsed, 5 clear"
         ZoneRole,   ///< true for the bins that are no week: no proof, overdue, later
     };
+    Q_ENUM(Role)
 
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override;

@@ -26,6 +26,7 @@ class IntakeModel : public crownring::screen::ListBase {
 
 public:
     enum Role { LineRole = Qt::UserRole + 1, OnRole, TextRole, FateRole, TakenRole, BadRole };
+    Q_ENUM(Role)
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override {
         return parent.isValid() ? 0 : static_cast<int>(m_lines.size());

@@ -77,4 +77,11 @@ QHash<int, QByteArray> ItemModel::roleNames() const {
             {StandingRole, "standing"}, {UsedRole, "used"},   {SpokenRole, "spoken"}};
 }
 
+int ItemModel::find(const QString& name) const {
+    for (std::size_t at = 0; at < m_lines.size(); ++at)
+        if (m_lines[at].item == name)
+            return static_cast<int>(at);
+    return -1;
+}
+
 }

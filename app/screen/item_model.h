@@ -46,12 +46,15 @@ public:
         SpokenRole ///< the whole row as one sentence
 
     };
+    Q_ENUM(Role)
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override {
         return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
     }
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+    /// The row of the one with that name, -1 when it is not in the list.
+    Q_INVOKABLE int find(const QString& name) const;
     void show(std::vector<ItemLine> lines) { replaceRows(m_lines, std::move(lines)); }
 
 private:

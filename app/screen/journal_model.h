@@ -29,6 +29,7 @@ public:
         FactsRole,     ///< day, kind, who, what became of it, note
         SpokenRole,
     };
+    Q_ENUM(Role)
 
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override;

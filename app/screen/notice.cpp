@@ -13,7 +13,7 @@ namespace crownring::screen {
 
 namespace {
 
-Notice* s_current = nullptr;
+Notice* instance = nullptr;
 
 /// Undoing a void voids the void; an entry written last is taken back first.
 std::vector<NumberedEntry> voidsOf(const std::vector<EntryId>& written, CivilDate on, const std::string& by) {
@@ -27,19 +27,19 @@ std::vector<NumberedEntry> voidsOf(const std::vector<EntryId>& written, CivilDat
 }
 
 Notice::Notice(QObject* parent) : QObject(parent) {
-    s_current = this;
+    instance = this;
     m_timer.setSingleShot(true);
     m_timer.setInterval(10'000);
     connect(&m_timer, &QTimer::timeout, this, &Notice::dismiss);
 }
 
-Notice::~Notice() { s_current = nullptr; }
+Notice::~Notice() { instance = nullptr; }
 
-Notice* Notice::current() { return s_current; }
+Notice* Notice::current() { return instance; }
 
 Notice* Notice::create(QQmlEngine*, QJSEngine*) {
-    QJSEngine::setObjectOwnership(s_current, QJSEngine::CppOwnership);
-    return s_current;
+    QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
+    return instance;
 }
 
 void Notice::tell(const QString& text) { show(text, false, {}, {}); }

@@ -46,6 +46,7 @@ public:
         SpokenRole ///< the whole row as one sentence
 
     };
+    Q_ENUM(Role)
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override {
         return parent.isValid() ? 0 : static_cast<int>(m_lines.size());

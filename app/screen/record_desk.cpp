@@ -10,11 +10,11 @@
 namespace crownring::screen {
 
 namespace {
-RecordDesk* s_current = nullptr;
+RecordDesk* instance = nullptr;
 }
 
 RecordDesk::RecordDesk(QObject* parent) : QObject(parent), m_worker(new QObject) {
-    s_current = this;
+    instance = this;
     m_thread.setObjectName(QStringLiteral("storage"));
     m_worker->moveToThread(&m_thread);
     connect(&m_thread, &QThread::finished, m_worker, &QObject::deleteLater);
@@ -26,14 +26,14 @@ RecordDesk::~RecordDesk() {
     QMetaObject::invokeMethod(
         m_worker, [this] { m_thread.quit(); }, Qt::QueuedConnection);
     m_thread.wait();
-    s_current = nullptr;
+    instance = nullptr;
 }
 
-RecordDesk* RecordDesk::current() { return s_current; }
+RecordDesk* RecordDesk::current() { return instance; }
 
 RecordDesk* RecordDesk::create(QQmlEngine*, QJSEngine*) {
-    QJSEngine::setObjectOwnership(s_current, QJSEngine::CppOwnership);
-    return s_current;
+    QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
+    return instance;
 }
 
 void RecordDesk::hand(std::function<void()> work) {

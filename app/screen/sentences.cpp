@@ -2,6 +2,7 @@
 #include "sentences.h"
 
 #include "border.h"
+#include "fleet.h"
 #include "words.h"
 
 #include <QLocale>
@@ -20,6 +21,17 @@ QString stated(const Figures& figures) {
     if (figures.inflations)
         parts += Words::inflations(figures.inflations->value());
     return parts.join(QStringLiteral(", "));
+}
+
+/// The requirement's title where a programme in force has it, else its id.
+QString title(const RequirementId& requirement) {
+    const auto* fleet = Fleet::current();
+    if (fleet != nullptr && fleet->sheet()) {
+        const auto at = fleet->sheet()->titles.find(requirement);
+        if (at != fleet->sheet()->titles.end())
+            return inward(at->second);
+    }
+    return inward(requirement.text());
 }
 
 struct Teller {
@@ -63,7 +75,7 @@ struct Teller {
         return text;
     }
     QString operator()(const RequirementDone& e) const {
-        QString text = Sentences::tr("%1 done on %2").arg(inward(e.requirement.text()), inward(e.item.text()));
+        QString text = Sentences::tr("%1 done on %2").arg(title(e.requirement), inward(e.item.text()));
         if (!e.method.empty())
             text = Sentences::tr("%1, %2").arg(text, inward(e.method));
         if (const auto clock = stated(e.clock); !clock.isEmpty())
@@ -110,12 +122,7 @@ struct Teller {
 
 }
 
-QString Sentences::of(const Entry& entry) {
-    auto text = std::visit(Teller{}, entry.body);
-    if (!text.isEmpty())
-        text[0] = text[0].toUpper();
-    return text;
-}
+QString Sentences::of(const Entry& entry) { return std::visit(Teller{}, entry.body); }
 
 QString Sentences::kind(std::string_view kindName) {
     if (kindName == "item.entered")

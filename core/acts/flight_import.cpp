@@ -86,16 +86,16 @@ void markTwiceInFile(std::vector<JudgedProposal>& judged) {
 /// one new. `matches(proposal, time in the record)` says which may pair; the surest pairs are sought first.
 template <class Matches>
 void markLogged(std::vector<JudgedProposal>& judged, Logged& logged, Matches matches) {
-    for (auto& [proposal, state] : judged) {
-        if (state != ProposalState::New)
+    for (auto& each : judged) {
+        if (each.state != ProposalState::New)
             continue;
-        const auto [first, last] = logged.equal_range(samenessOf(proposal));
+        const auto [first, last] = logged.equal_range(samenessOf(each.proposal));
         const auto found =
-            std::find_if(first, last, [&](const auto& each) { return matches(proposal.time, each.second); });
+            std::find_if(first, last, [&](const auto& flight) { return matches(each.proposal.time, flight.second); });
         if (found == last)
             continue;
         logged.erase(found);
-        state = ProposalState::AlreadyLogged;
+        each.state = ProposalState::AlreadyLogged;
     }
 }
 

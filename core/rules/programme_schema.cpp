@@ -15,7 +15,7 @@
 
 namespace crownring::embedded {
 
-const std::vector<std::pair<std::string_view, std::string_view>>& programme_schema_data();
+const std::vector<std::pair<std::string_view, std::string_view>>& programmeSchemaData();
 
 }
 
@@ -30,7 +30,7 @@ using JsonAdapter = valijson::adapters::NlohmannJsonAdapter;
 constexpr int deepest = 16;
 
 struct Schema {
-    Schema() : document(json::parse(embedded::programme_schema_data().front().second)) {
+    Schema() : document(json::parse(embedded::programmeSchemaData().front().second)) {
         valijson::SchemaParser(valijson::SchemaParser::kDraft7).populateSchema(JsonAdapter(document), compiled);
     }
     json document;

@@ -5,7 +5,7 @@
 
 namespace crownring::embedded {
 
-const std::vector<std::pair<std::string_view, std::string_view>>& programme_shelf_data();
+const std::vector<std::pair<std::string_view, std::string_view>>& programmeShelfData();
 
 }
 
@@ -14,7 +14,7 @@ namespace crownring {
 const std::vector<std::string>& shelf() {
     static const auto texts = [] {
         std::vector<std::string> canonical;
-        for (const auto& [name, text] : embedded::programme_shelf_data())
+        for (const auto& [name, text] : embedded::programmeShelfData())
             canonical.push_back(canonicalProgramme(text).value());
         return canonical;
     }();

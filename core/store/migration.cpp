@@ -13,7 +13,7 @@
 namespace crownring {
 
 namespace embedded {
-const std::vector<std::pair<std::string_view, std::string_view>>& store_schema_data();
+const std::vector<std::pair<std::string_view, std::string_view>>& storeSchemaData();
 }
 
 namespace {
@@ -57,7 +57,7 @@ int postgresVersion(const Connection& connection) {
 std::vector<MigrationStep> migrationSteps(Dialect dialect) {
     const std::string_view ending = dialect == Dialect::Sqlite ? ".sqlite.sql" : ".postgres.sql";
     std::vector<MigrationStep> steps;
-    for (const auto& [name, text] : embedded::store_schema_data())
+    for (const auto& [name, text] : embedded::storeSchemaData())
         if (name.ends_with(ending))
             steps.push_back({std::stoi(std::string(name.substr(0, 3))), std::string(text)});
     return steps;

@@ -9,6 +9,7 @@ FocusScope {
     id: page
 
     property bool phone: false
+    property alias detailShown: pair.detailShown
     property int leaf: 0 // 0 balloons, 1 items
 
     signal dueAsked(item: string, requirement: string)
@@ -24,11 +25,15 @@ FocusScope {
         pane.leaf = 0;
         shown.showBalloon(balloon);
         pair.detailShown = true;
+        register.currentIndex = balloons.balloons.find(balloon);
+        register.positionViewAtIndex(register.currentIndex, ListView.Contain);
     }
     function showItem(item: string) {
         pane.leaf = 0;
         shown.showItem(item);
         pair.detailShown = true;
+        items.currentIndex = balloons.items.find(item);
+        items.positionViewAtIndex(items.currentIndex, ListView.Contain);
     }
 
     BalloonsPlace { id: balloons }

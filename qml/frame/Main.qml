@@ -31,6 +31,7 @@ Window {
         const subject = parts.slice(1).join("/");
         window.place = window.numberOf(parts[0], "balloons", "rules", "record");
         next.leaf = parts[0] === "rig-up" ? 1 : 0;
+        next.detailShown = balloons.detailShown = rules.detailShown = record.detailShown = false;
         if (subject === "")
             return;
         if (parts[0] === "rig-up")

@@ -4,29 +4,24 @@ import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
 
-// Over the due list: how it stands (with numbers), which balloon, which kind, words, and the order. On a phone the fields
-// wait behind a button.
-Column {
+// Over the due list: how it stands, with numbers; words, which balloon, which kind. On a phone the fields may be folded.
+Flow {
     id: filters
 
     required property NextPlace place
     property bool phone: false
-    property bool unfolded: !filters.phone
+    property bool unfolded: true
 
-    readonly property real inner: filters.width - 2 * Theme.wide
-
-    leftPadding: Theme.wide
-    rightPadding: Theme.wide
-    topPadding: Theme.tight
-    spacing: Theme.tight
+    spacing: filters.phone ? Theme.tight : Theme.snug
 
     Flickable {
-        width: filters.inner
+        width: filters.phone ? filters.width : chips.width
         height: Theme.touch
         contentWidth: chips.width
         boundsBehavior: Flickable.StopAtBounds
         flickableDirection: Flickable.HorizontalFlick
-        clip: contentWidth > width
+        interactive: contentWidth > width
+        clip: filters.phone
         Row {
             id: chips
             spacing: Theme.tight
@@ -45,63 +40,26 @@ Column {
             }
         }
     }
-    Flow {
-        width: filters.inner
-        spacing: Theme.snug
+    SearchField {
         visible: filters.unfolded
-        SearchField {
-            width: filters.phone ? filters.inner : Math.max(160, Math.min(264, filters.inner - 2 * (160 + Theme.snug)))
-            name: qsTr("Item, serial, requirement")
-            onSaid: words => filters.place.words = words
-        }
-        ChoiceField {
-            name: qsTr("Balloon")
-            width: filters.phone ? (filters.inner - Theme.snug) / 2 : 160
-            model: filters.place.balloons
-            value: filters.place.balloon
-            onPicked: value => filters.place.balloon = value
-        }
-        ChoiceField {
-            name: qsTr("Kind")
-            width: filters.phone ? (filters.inner - Theme.snug) / 2 : 160
-            model: filters.place.kinds
-            value: filters.place.kind
-            onPicked: value => filters.place.kind = value
-        }
+        width: filters.phone ? filters.width : 200
+        name: qsTr("Item, serial …")
+        onSaid: words => filters.place.words = words
     }
-    Item {
-        width: filters.inner
-        height: Theme.touch
-        Label {
-            anchors.verticalCenter: parent.verticalCenter
-            anchors.left: parent.left
-            anchors.right: buttons.left
-            text: filters.place.summary
-            soft: true
-            elide: Text.ElideRight
-            wrapMode: Text.NoWrap
-        }
-        Row {
-            id: buttons
-            anchors.right: parent.right
-            Button {
-                visible: filters.place.filtered
-                quiet: true
-                text: qsTr("Clear")
-                onClicked: filters.place.clearFilters()
-            }
-            Button {
-                visible: filters.phone
-                quiet: true
-                text: filters.unfolded ? qsTr("Fold") : qsTr("Filter")
-                onClicked: filters.unfolded = !filters.unfolded
-            }
-            Button {
-                visible: !filters.phone || filters.unfolded
-                quiet: true
-                text: filters.place.soonestFirst ? qsTr("Soonest first") : qsTr("Worst first")
-                onClicked: filters.place.soonestFirst = !filters.place.soonestFirst
-            }
-        }
+    ChoiceField {
+        visible: filters.unfolded
+        name: qsTr("Balloon")
+        width: filters.phone ? (filters.width - Theme.tight) / 2 : 140
+        model: filters.place.balloons
+        value: filters.place.balloon
+        onPicked: value => filters.place.balloon = value
+    }
+    ChoiceField {
+        visible: filters.unfolded
+        name: qsTr("Kind")
+        width: filters.phone ? (filters.width - Theme.tight) / 2 : 132
+        model: filters.place.kinds
+        value: filters.place.kind
+        onPicked: value => filters.place.kind = value
     }
 }

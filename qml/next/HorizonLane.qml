@@ -71,7 +71,7 @@ Item {
             }
             Text {
                 anchors.horizontalCenter: parent.horizontalCenter
-                y: Math.max(2, stack.y + stack.height - stack.rows * 19 - 16)
+                y: Math.max(2, stack.y + stack.height - stack.stacked - 16)
                 visible: bin.total > 0
                 text: bin.total
                 color: Theme.ink
@@ -81,15 +81,15 @@ Item {
             }
             GoreStack {
                 id: stack
-                readonly property int across: Math.max(1, Math.floor((width + 1) / 12))
-                readonly property int rows: Math.min(Math.floor((height + 1) / 19), Math.ceil(bin.total / across))
-                x: bin.zone || !lane.months ? 8 : 1
+                x: bin.zone || !lane.months ? 8 : 0
                 width: bin.width - 2 * x
                 anchors.top: parent.top
                 anchors.topMargin: 18
                 anchors.bottom: parent.bottom
                 anchors.bottomMargin: ground.height + 2
                 tally: bin.tally
+                tallest: lane.bins.tallest
+                measureWidth: (lane.months ? lane.binWidth : lane.zoneWidth) - 2 * (lane.months ? 0 : 8)
                 tones: Theme.standings
             }
             Item {

@@ -9,7 +9,9 @@ FocusScope {
     id: page
 
     property bool phone: false
+    property alias detailShown: pair.detailShown
     property int leaf: 0 // 0 what comes next, 1 rig-up check
+    property bool unfolded: false // a phone's fields of the filter
 
     signal balloonAsked(balloon: string)
     signal itemAsked(item: string)
@@ -26,10 +28,17 @@ FocusScope {
         const at = next.list.index(index, 0);
         if (!at.valid)
             return;
-        detail.show(String(next.list.data(at, DueModel.ItemRole)), String(next.list.data(at, DueModel.RequirementRole)));
-        pair.detailShown = true;
+        page.showDue(String(next.list.data(at, DueModel.ItemRole)), String(next.list.data(at, DueModel.RequirementRole)));
     }
 
+    // A desk shows what is worst at once; a phone waits for a tap.
+    Connections {
+        target: next
+        function onListed() {
+            if (!page.phone && !detail.found)
+                page.openRow(0);
+        }
+    }
     NextPlace { id: next }
     DueDetail { id: detail }
     RigUpCheck { id: rigUp }
@@ -49,23 +58,27 @@ FocusScope {
         visible: page.leaf === 0
 
         Loader {
-            id: deskHorizon
+            id: deskTop
             width: parent.width
             active: !page.phone
-            sourceComponent: Horizon {
-                width: deskHorizon.width
-                place: next
+            sourceComponent: Column {
+                width: deskTop.width
+                spacing: Theme.snug
+                Horizon {
+                    width: parent.width
+                    place: next
+                }
+                DueFilters {
+                    x: Theme.wide
+                    width: parent.width - 2 * Theme.wide
+                    place: next
+                }
+                Rule { width: parent.width }
             }
-        }
-        Rule {
-            anchors.top: deskHorizon.bottom
-            width: parent.width
-            visible: !page.phone
         }
         ListAndDetail {
             id: pair
-            anchors.top: page.phone ? parent.top : deskHorizon.bottom
-            anchors.topMargin: page.phone ? 0 : Theme.hair
+            anchors.top: page.phone ? parent.top : deskTop.bottom
             anchors.bottom: parent.bottom
             width: parent.width
             phone: page.phone
@@ -92,16 +105,37 @@ FocusScope {
                                 phone: true
                             }
                         }
-                        DueFilters {
-                            width: parent.width
+                        Loader {
+                            id: phoneFilters
+                            x: Theme.wide
+                            width: parent.width - 2 * Theme.wide
+                            active: page.phone
+                            visible: active
+                            sourceComponent: DueFilters {
+                                width: phoneFilters.width
+                                place: next
+                                phone: true
+                                unfolded: page.unfolded
+                            }
+                        }
+                        DueSummary {
+                            x: Theme.wide
+                            width: parent.width - 2 * Theme.wide
                             place: next
                             phone: page.phone
+                            unfolded: page.unfolded
+                            onFold: page.unfolded = !page.unfolded
                         }
+                        Rule { width: parent.width }
                     }
-                    footer: Caution {
+                    footer: Item {
                         width: rows.width
+                        height: page.phone ? lastWord.implicitHeight : 0
                         visible: page.phone
-                        height: visible ? implicitHeight : 0
+                        Caution {
+                            id: lastWord
+                            width: parent.width
+                        }
                     }
                     delegate: DueRow {
                         chosen: detail.item === item && detail.requirement === requirement && detail.found && !page.phone

@@ -103,7 +103,7 @@ Item {
                                 height: 16
                                 visible: item.chosen
                                 shape: LineSign.Tick
-                                tone: Theme.onSky
+                                tone: Theme.skyInk
                             }
                         }
                         Column {

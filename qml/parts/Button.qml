@@ -20,7 +20,7 @@ T.Button {
     contentItem: Text {
         id: words
         text: button.text
-        color: button.primary ? Theme.onSky : Theme.ink
+        color: button.primary ? Theme.skyInk : Theme.ink
         font.pixelSize: Theme.text
         font.bold: button.primary
         horizontalAlignment: Text.AlignHCenter

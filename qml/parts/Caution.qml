@@ -9,5 +9,5 @@ Label {
     text: qsTr("Crownring keeps records and computes; it never declares a balloon airworthy. The licensed person, the competent authority and the manufacturer's current instructions decide.")
     soft: true
     font.pixelSize: Theme.textSmall
-    padding: Theme.gap
+    padding: Theme.wide
 }

@@ -32,7 +32,7 @@ T.CheckBox {
             height: 16
             visible: check.checked
             shape: LineSign.Tick
-            tone: Theme.onSky
+            tone: Theme.skyInk
         }
         FocusRing { shown: check.visualFocus }
     }

@@ -10,6 +10,7 @@ Sheet {
     required property EntryForm form
 
     title: sheet.form.title
+    onOpened: sheet.closer.nextItemInFocusChain().forceActiveFocus() // the first field
     onClosed: sheet.form.cancel()
 
     Connections {

@@ -16,7 +16,7 @@ T.TextField {
     color: Theme.ink
     placeholderTextColor: Theme.inkSoft
     selectionColor: Theme.sky
-    selectedTextColor: Theme.onSky
+    selectedTextColor: Theme.skyInk
     font.pixelSize: Theme.text
     verticalAlignment: TextInput.AlignVCenter
     selectByMouse: true

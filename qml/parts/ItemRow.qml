@@ -52,7 +52,7 @@ Line {
                 soft: true
                 font.pixelSize: Theme.textSmall
                 elide: Text.ElideRight
-                maximumLineCount: 1
+                maximumLineCount: 2
                 Accessible.ignored: true
             }
             Label {
@@ -71,7 +71,7 @@ Line {
             anchors.right: parent.right
             anchors.verticalCenter: parent.verticalCenter
             spacing: 2
-            width: Math.max(92, Math.min(180, row.width * 0.34))
+            width: Math.max(92, Math.min(180, row.width * 0.3))
             Label {
                 width: parent.width
                 horizontalAlignment: Text.AlignRight

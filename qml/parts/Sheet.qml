@@ -13,6 +13,7 @@ T.Popup {
     property int tallest: 720
     readonly property bool narrow: sheet.parent !== null && sheet.parent.width < Theme.phoneBelow
     default property alias content: holder.data
+    property alias closer: close
 
     parent: T.Overlay.overlay
     x: sheet.narrow ? 0 : Math.round((parent.width - width) / 2)
@@ -24,7 +25,7 @@ T.Popup {
     padding: 0
     closePolicy: T.Popup.CloseOnEscape
     T.Overlay.modal: Rectangle {
-        color: "#66000000"
+        color: Theme.veil
     }
     background: Rectangle {
         color: Theme.paper

@@ -25,7 +25,7 @@ Item {
             spacing: Theme.snug
             SearchField {
                 width: parent.width - kind.width - Theme.snug
-                name: qsTr("Words of an entry, a person, a reference")
+                name: qsTr("Words, person, reference")
                 onSaid: words => pane.place.words = words
             }
             ChoiceField {

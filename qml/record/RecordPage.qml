@@ -9,6 +9,7 @@ FocusScope {
     id: page
 
     property bool phone: false
+    property alias detailShown: pair.detailShown
     property int leaf: 0 // 0 journal, 1 questions, 2 flights from a file, 3 upkeep
 
     signal correct(entry: string)

@@ -53,6 +53,7 @@ Item {
             width: parent.width
             spacing: 0
             Label {
+                width: parent.width
                 bottomPadding: Theme.snug
                 text: qsTr("Requirements, and how many items each binds on %1").arg(Day.asked)
                 soft: true

@@ -9,6 +9,7 @@ FocusScope {
     id: page
 
     property bool phone: false
+    property alias detailShown: pair.detailShown
 
     signal adopt(programme: string)
     signal dueAsked(item: string, requirement: string)

@@ -24,7 +24,8 @@ QtObject {
     readonly property color heather: dark ? "#bb9edb" : "#6c4a8e"
     readonly property color smoke: dark ? "#9aa3b0" : "#6b7280"
     readonly property color rattan: dark ? "#cdab79" : "#8a6a43"
-    readonly property color onSky: dark ? "#0f1720" : "#faf7f0"
+    readonly property color skyInk: dark ? "#0f1720" : "#faf7f0"
+    readonly property color veil: "#66000000"                    // over what a sheet covers
 
     // In the order of the standings, worst first.
     readonly property list<color> standings: [soot, ember, heather, rust, straw, sky, smoke]
@@ -34,7 +35,7 @@ QtObject {
     }
 
     // Every pair of text and ground that is used, for the test of contrast.
-    readonly property list<color> textTones: [ink, ink, ink, inkSoft, inkSoft, inkSoft, sky, sky, rattan, ember, ember, onSky]
+    readonly property list<color> textTones: [ink, ink, ink, inkSoft, inkSoft, inkSoft, sky, sky, rattan, ember, ember, skyInk]
     readonly property list<color> grounds: [paper, sheet, shade, paper, sheet, shade, paper, sheet, paper, paper, sheet, sky]
 
     // A grid of 4.

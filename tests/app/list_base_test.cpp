@@ -12,7 +12,7 @@ namespace {
 
 /// Distinct values with small payloads, so that lists overlap.
 std::vector<Choice> someRows() {
-    const auto values = *rc::gen::unique<std::vector<int>>(rc::gen::inRange(0, 30));
+    const auto values = *rc::gen::unique<std::vector<int>>(rc::gen::inRange(0, 300));
     std::vector<Choice> rows;
     for (const int value : values)
         rows.push_back({QString::number(value), QString::number(value), {}, *rc::gen::inRange(0, 3), -1, false});

@@ -57,7 +57,7 @@ private slots:
         place.verify();
         QTRY_VERIFY_WITH_TIMEOUT(!place.verifying(), 60'000);
         QVERIFY2(place.intact(), qPrintable(place.verdict()));
-        QVERIFY(place.verdict().contains(QStringLiteral("17323")));
+        QVERIFY(place.verdict().contains(QStringLiteral("17144")));
     }
 
     void aBackupIsANewFile() {
@@ -83,13 +83,13 @@ private slots:
         intake.openFile(log);
         QTRY_VERIFY(!intake.reading());
         QVERIFY2(intake.problem().isEmpty(), qPrintable(intake.problem()));
-        QCOMPARE(intake.acceptable(), 1);
+        QCOMPARE(intake.acceptable(), 2); // without times, two equal rows are two flights
         QVERIFY(intake.rows()->count() >= 4);
         const auto before = m_demo->house.fleet.sheet()->card(Registration("QE-OVA"))->flights;
         QSignalSpy accepted(&intake, &FlightIntake::accepted);
         intake.accept();
         QTRY_COMPARE(accepted.size(), 1);
-        QTRY_COMPARE(m_demo->house.fleet.sheet()->card(Registration("QE-OVA"))->flights, before + 1);
+        QTRY_COMPARE(m_demo->house.fleet.sheet()->card(Registration("QE-OVA"))->flights, before + 2);
         intake.openFile(log); // importing twice changes nothing
         QTRY_VERIFY(!intake.reading());
         QCOMPARE(intake.acceptable(), 0);

@@ -175,8 +175,9 @@ private slots:
         QTest::addColumn<QString>("place");
         QTest::addColumn<QSize>("size");
         QTest::addColumn<bool>("dark");
-        for (const char* place : {"next/0", "rig-up/QE-OVA", "balloons/QE-OVA", "rules/part-ml-hot-air",
-                                  "record/journal", "record/questions", "record/flights", "record/upkeep"})
+        for (const char* place :
+             {"next", "next/0", "rig-up/QE-IVY", "balloons", "balloons/QE-OVA", "rules/part-ml-hot-air",
+              "record/journal", "record/questions", "record/flights", "record/upkeep"})
             for (const QSize size : {QSize(360, 740), QSize(1280, 800), QSize(1920, 1080)})
                 for (const bool dark : {false, true})
                     QTest::addRow("%s %dx%d %s", place, size.width(), size.height(), dark ? "dark" : "light")

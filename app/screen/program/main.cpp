@@ -20,6 +20,9 @@
 #include <QTextStream>
 #include <QTimer>
 
+#include <algorithm>
+#include <string_view>
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -96,6 +99,14 @@ QString ownRecord() {
 }
 
 int main(int argc, char* argv[]) {
+    if (std::any_of(argv, argv + argc,
+                    [](const char* each) { return std::string_view(each).starts_with("--picture"); })) {
+        // A picture needs no display; what the user has set stays.
+        if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
+            qputenv("QT_QPA_PLATFORM", "offscreen");
+        if (qEnvironmentVariableIsEmpty("QT_QUICK_BACKEND"))
+            qputenv("QT_QUICK_BACKEND", "software");
+    }
     // Qt Charts needs a QApplication; the style is Basic, which the parts dress.
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("crownring"));
