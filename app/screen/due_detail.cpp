@@ -19,7 +19,8 @@ Choice limitLine(const DueRow& row, const LimitState& limit) {
     if (!limit.due)
         line.detail = DueDetail::tr("nothing to count from");
     else
-        line.detail = DueDetail::tr("last %1 · due %2 · left %3")
+        line.detail = (limit.left.value_or(0) > 0 ? DueDetail::tr("last %1 · due %2 · left %3")
+                                                  : DueDetail::tr("last %1 · due %2 · %3"))
                           .arg(last.isEmpty() ? DueDetail::tr("never") : last, due, Words::left(limit));
     if (limit.toleranceLeft && limit.standing == Standing::Tolerance)
         line.detail = DueDetail::tr("%1 · tolerance left %2")

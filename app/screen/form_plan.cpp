@@ -115,7 +115,8 @@ Fields doneFields(const FormSubject& subject, const FleetSheet& sheet) {
 
 Fields eventFields(const FormSubject& subject, const FleetSheet& sheet) {
     std::vector<Choice> events;
-    for (const char* each : {"hard-landing", "wire-contact", "over-temperature", "immersion", "dragged", "fire"})
+    for (const char* each : {"hard-landing", "wire-contact", "over-temperature", "immersion", "dragged", "fire",
+                             "mildew", "increased-fuel-use"})
         events.push_back(plain(QLatin1String(each), Words::event(each)));
     return {subject.item.empty()
                 ? choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon)

@@ -20,6 +20,7 @@ ReasonLine lineOf(const DueRow& row) {
     line.source = inward(row.requirement->source);
     line.standing = static_cast<int>(row.state.standing);
     line.word = Words::standing(row.state);
+    line.word[0] = line.word[0].toUpper(); // it begins a sentence here
     line.used = DueTexts::used(row);
     return line;
 }

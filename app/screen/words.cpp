@@ -120,12 +120,16 @@ QString Words::event(const std::string& event) {
         return tr("dragged");
     if (event == "fire")
         return tr("fire");
+    if (event == "mildew")
+        return tr("mildew");
+    if (event == "increased-fuel-use")
+        return tr("increased fuel use");
     return inward(event);
 }
 
 QString Words::days(std::int64_t days) { return days == 1 ? tr("1 day") : tr("%1 days").arg(days); }
 QString Words::months(std::int64_t months) { return months == 1 ? tr("1 month") : tr("%1 months").arg(months); }
-QString Words::hours(std::int64_t minutes) { return tr("%1 h").arg(inward(hoursAndMinutes(Minutes{minutes}))); }
+QString Words::hours(std::int64_t minutes) { return tr("%1\u00a0h").arg(inward(hoursAndMinutes(Minutes{minutes}))); }
 QString Words::landings(std::int64_t n) { return n == 1 ? tr("1 landing") : tr("%1 landings").arg(n); }
 QString Words::inflations(std::int64_t n) { return n == 1 ? tr("1 inflation") : tr("%1 inflations").arg(n); }
 

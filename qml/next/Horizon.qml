@@ -70,7 +70,7 @@ Item {
             bins: horizon.place.use
             name: qsTr("Horizon by hours left")
             chosen: horizon.place.useBin
-            zoneWidth: horizon.phone ? 72 : Math.min(160, column.width / 9)
+            zoneWidth: horizon.phone ? 72 : column.width / 9
             onPicked: bin => horizon.place.chooseUseBin(bin)
         }
     }

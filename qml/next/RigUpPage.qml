@@ -10,6 +10,9 @@ Item {
 
     required property RigUpCheck check
     property bool phone: false
+    readonly property string taken: page.check.balloon
+
+    onTakenChanged: Qt.callLater(kit.positionViewAtBeginning)
 
     signal opened(item: string, requirement: string)
 

@@ -103,7 +103,7 @@ private slots:
         form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
         set(form, "minutes", "1,5 h");
         QCOMPARE(form.fields()->fields()[static_cast<std::size_t>(rowOf(form, "minutes"))].understood(),
-                 QStringLiteral("1:30 h"));
+                 QStringLiteral("1:30\u00a0h"));
     }
 
     void aCorrectionChangesOnlyWhatWasChanged() {

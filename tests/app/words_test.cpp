@@ -16,9 +16,9 @@ private slots:
         LimitState limit;
         limit.clock = ClockName::Minutes;
         limit.left = 564;
-        QCOMPARE(Words::left(limit), QStringLiteral("9:24 h"));
+        QCOMPARE(Words::left(limit), QStringLiteral("9:24\u00a0h"));
         limit.left = -130;
-        QCOMPARE(Words::left(limit), QStringLiteral("2:10 h past"));
+        QCOMPARE(Words::left(limit), QStringLiteral("2:10\u00a0h past"));
         limit.left = 0;
         QCOMPARE(Words::left(limit), QStringLiteral("nothing left"));
         limit.clock = ClockName::Months;
@@ -31,7 +31,7 @@ private slots:
 
     void unknownFiguresSaySo() {
         Figures figures{Minutes{24'750}, std::nullopt, Inflations{1}};
-        QCOMPARE(Words::figures(figures), QStringLiteral("412:30 h · unknown landings · 1 inflation"));
+        QCOMPARE(Words::figures(figures), QStringLiteral("412:30\u00a0h · unknown landings · 1 inflation"));
     }
 
     void aRuleInOneSentence() {
@@ -49,7 +49,7 @@ private slots:
                           .day = DayRule::Same,
                           .lookAhead = {}}};
         QCOMPARE(Words::limits(annual),
-                 QStringLiteral("every 100:00 h, tolerance 10:00 h or every 12 months, tolerance 1 month, "
+                 QStringLiteral("every 100:00\u00a0h, tolerance 10:00\u00a0h or every 12 months, tolerance 1 month, "
                                 "whichever comes first"));
     }
 
