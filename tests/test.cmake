@@ -1,4 +1,14 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
+# What is tested is optimised; the tests themselves are mostly templates that cost more to optimise than to run.
+# Without the two macros, which Qt gives each folder its own value of, the headers below can be shared.
+set(test_options -O0 -UQT_TESTCASE_BUILDDIR -UQT_TESTCASE_SOURCEDIR)
+
+# The heavy headers that most tests begin with, compiled once.
+add_library(crownring_test_headers STATIC test_headers.cpp)
+target_link_libraries(crownring_test_headers PRIVATE Qt6::Test rapidcheck)
+target_compile_options(crownring_test_headers PRIVATE ${test_options})
+target_precompile_headers(crownring_test_headers PRIVATE <QtTest> <rapidcheck.h>)
+
 #   crownring_test(NAME LABEL record SOURCES a_test.cpp LIBRARIES crownring_record …)
 # Each test is a Qt Test program without a window; RapidCheck is there for properties.
 function(crownring_test name)
@@ -7,8 +17,11 @@ function(crownring_test name)
     # moc 6.4 cannot read the concepts of the standard library; as an older C++ it need not.
     set_target_properties(${name} PROPERTIES AUTOMOC ON AUTOMOC_COMPILER_PREDEFINES OFF)
     target_link_libraries(${name} PRIVATE ${TEST_LIBRARIES} Qt6::Test rapidcheck)
-    # What is tested is optimised; the tests themselves are mostly templates that cost more to optimise than to run.
-    target_compile_options(${name} PRIVATE -O0)
+    target_compile_options(${name} PRIVATE ${test_options})
+    # Where Qt Gui is linked the same headers read differently.
+    if(NOT TEST_LIBRARIES MATCHES "crownring_screen|crownring_qml|Gui|Widgets")
+        target_precompile_headers(${name} REUSE_FROM crownring_test_headers)
+    endif()
     target_include_directories(${name} PRIVATE ${CMAKE_SOURCE_DIR}/tests)
     target_compile_definitions(${name} PRIVATE CROWNRING_SOURCE_DIR="${CMAKE_SOURCE_DIR}")
     add_test(NAME ${name} COMMAND ${name})

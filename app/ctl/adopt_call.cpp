@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/adopt.h"
 #include "ctl/call.h"
+#include "ctl/calls.h"
 #include "rules/programme.h"
 
 #include <nlohmann/json.hpp>
@@ -9,18 +10,11 @@ namespace crownring::ctl {
 
 namespace {
 
-struct AdoptOptions {
-    std::string file;
-    std::vector<std::string> balloons;
-    std::vector<std::string> items;
-    bool all = false;
-    std::string on;
-    std::string by;
-};
-
 template <class NameOf>
 std::vector<NameOf> namesOf(const std::vector<std::string>& texts) {
     return {texts.begin(), texts.end()};
+}
+
 }
 
 int run(const AdoptOptions& options, const Common& common) {
@@ -61,26 +55,6 @@ int run(const AdoptOptions& options, const Common& common) {
            {"digest", digest},
            {"entry", receipt->ids.front().text()}});
     return Done;
-}
-
-}
-
-void addAdopt(CLI::App& app, Common& common, Chosen& chosen) {
-    auto* call = app.add_subcommand("adopt", "Adopt a programme of requirements: its text goes into the record");
-    auto options = std::make_shared<AdoptOptions>();
-    call->add_option("PROGRAMME", options->file,
-                     "A programme's file, or the name of one on the shelf (part-ml-hot-air …)")
-        ->required();
-    call->add_option("--balloon", options->balloons, "Binds whatever is fitted to this balloon on the day asked")
-        ->type_name("REG");
-    call->add_option("--item", options->items, "Binds this item")->type_name("ID");
-    call->add_flag("--all", options->all, "Binds everything, the pool too");
-    call->add_option("--on", options->on, "In force from this day (default: today)")->type_name("DATE");
-    call->add_option("--by", options->by, "Who adopts it")->type_name("NAME");
-    call->add_flag_callback(
-        "--json", [] {}, "Answer as JSON (the answer always is)");
-    call->footer("A programme that breaks its schema is refused with the path inside the document.");
-    call->callback([=, &common, &chosen] { chosen = [=, &common] { return run(*options, common); }; });
 }
 
 }

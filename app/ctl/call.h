@@ -5,10 +5,8 @@
 
 #include "store/record_file.h"
 
-#include <CLI/CLI.hpp>
 #include <nlohmann/json_fwd.hpp>
 
-#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -29,9 +27,6 @@ struct Common {
     std::string writer;
 };
 
-/// A call that was chosen on the command line, ready to run.
-using Chosen = std::function<int()>;
-
 /// Opens the record or says why not. Empty after the latter.
 [[nodiscard]] std::unique_ptr<Record> open(const Common& common, OpenMode mode = OpenMode::Existing);
 
@@ -48,17 +43,5 @@ int refuse(const std::vector<Problem>& problems);
 
 /// Prints one JSON document.
 void print(const nlohmann::ordered_json& document);
-
-// Each adds its call to the command line and sets `chosen` when it is the one.
-void addPost(CLI::App& app, Common& common, Chosen& chosen);
-void addAdopt(CLI::App& app, Common& common, Chosen& chosen);
-void addDue(CLI::App& app, Common& common, Chosen& chosen);
-void addClock(CLI::App& app, Common& common, Chosen& chosen);
-void addRigUp(CLI::App& app, Common& common, Chosen& chosen);
-void addVerify(CLI::App& app, Common& common, Chosen& chosen);
-void addImport(CLI::App& app, Common& common, Chosen& chosen);
-void addJournal(CLI::App& app, Common& common, Chosen& chosen);
-void addBackup(CLI::App& app, Common& common, Chosen& chosen);
-void addRebuild(CLI::App& app, Common& common, Chosen& chosen);
 
 }

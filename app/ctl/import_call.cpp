@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/call.h"
+#include "ctl/calls.h"
 #include "exchange/flight_log.h"
 #include "exchange/igc_flight.h"
 #include "measure/duration_text.h"
@@ -12,17 +13,6 @@
 namespace crownring::ctl {
 
 namespace {
-
-struct ImportOptions {
-    std::string file;
-    std::string balloon;
-    std::string dateOrder;
-    std::string duration;
-    bool utc = false;
-    bool accept = false;
-    bool skipBad = false;
-    bool json = false;
-};
 
 /// What a file came to, whichever form it has.
 struct Found {
@@ -153,6 +143,8 @@ void printText(const Found& found, std::size_t posted, bool accepted) {
                            : "Nothing was posted. Run again with --accept to post the new flights.\n");
 }
 
+}
+
 int run(const ImportOptions& options, const Common& common) {
     const auto bytes = contentOf(options.file);
     if (!bytes)
@@ -187,26 +179,6 @@ int run(const ImportOptions& options, const Common& common) {
     else
         printText(*found, posted, options.accept);
     return Done;
-}
-
-}
-
-void addImport(CLI::App& app, Common& common, Chosen& chosen) {
-    auto* call = app.add_subcommand("import", "Flights from a log (CSV with a header row) or a track (.igc)");
-    auto options = std::make_shared<ImportOptions>();
-    call->add_option("FILE", options->file, "The log or the track")->required();
-    call->add_option("--balloon", options->balloon, "The balloon of all flights, when the file does not say")
-        ->type_name("REG");
-    call->add_option("--date-order", options->dateOrder, "Order of dates where the file leaves it open")
-        ->check(CLI::IsMember({"dmy", "mdy", "ymd"}));
-    call->add_option("--duration", options->duration, "Unit of durations written as bare numbers")
-        ->check(CLI::IsMember({"minutes", "hours"}));
-    call->add_flag("--utc", options->utc, "The times of the log are UTC");
-    call->add_flag("--accept", options->accept, "Post the new flights; without it they are only shown");
-    call->add_flag("--skip-bad", options->skipBad, "Accept although some rows are bad, and leave those out");
-    call->add_flag("--json", options->json, "Answer as JSON");
-    call->footer("Flights that the record has already are recognised and not posted again.");
-    call->callback([=, &common, &chosen] { chosen = [=, &common] { return run(*options, common); }; });
 }
 
 }

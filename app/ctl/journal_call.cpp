@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/call.h"
+#include "ctl/calls.h"
 #include "record/entry_json.h"
 
 #include <nlohmann/json.hpp>
@@ -7,15 +8,6 @@
 #include <iostream>
 
 namespace crownring::ctl {
-
-namespace {
-
-struct JournalOptions {
-    std::string text;
-    std::string kind;
-    int most = 100;
-    bool json = false;
-};
 
 int run(const JournalOptions& options, const Common& common) {
     const auto record = open(common);
@@ -50,18 +42,6 @@ int run(const JournalOptions& options, const Common& common) {
     if (options.json)
         print({{"lines", rows}});
     return Done;
-}
-
-}
-
-void addJournal(CLI::App& app, Common& common, Chosen& chosen) {
-    auto* call = app.add_subcommand("journal", "The entries as they came in, latest first");
-    auto options = std::make_shared<JournalOptions>();
-    call->add_option("--text", options->text, "Only entries that hold all these words")->type_name("WORDS");
-    call->add_option("--kind", options->kind, "Only entries of this kind")->type_name("KIND");
-    call->add_option("--most", options->most, "At most so many (default: 100)")->check(CLI::Range(1, 1'000'000));
-    call->add_flag("--json", options->json, "Answer as JSON");
-    call->callback([=, &common, &chosen] { chosen = [=, &common] { return run(*options, common); }; });
 }
 
 }

@@ -2,6 +2,7 @@
 #include "acts/check_rig_up.h"
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
+#include "ctl/calls.h"
 #include "ctl/due_table.h"
 
 #include <nlohmann/json.hpp>
@@ -11,14 +12,6 @@
 namespace crownring::ctl {
 
 namespace {
-
-struct RigUpOptions {
-    std::vector<std::string> kit;
-    std::string on;
-    std::int64_t minutes = 0;
-    bool positioning = false;
-    bool json = false;
-};
 
 std::string_view reasonName(RigUpReason::Kind kind) {
     switch (kind) {
@@ -98,6 +91,8 @@ void printText(const RigUp& verdict) {
                  "manufacturer's current instructions decide.\n";
 }
 
+}
+
 int run(const RigUpOptions& options, const Common& common) {
     const auto on = dayFrom(options.on);
     if (!on)
@@ -116,24 +111,6 @@ int run(const RigUpOptions& options, const Common& common) {
     else
         printText(answer->verdict);
     return answer->verdict.mayFly ? Done : AnswerIsNo;
-}
-
-}
-
-void addRigUp(CLI::App& app, Common& common, Chosen& chosen) {
-    auto* call = app.add_subcommand("rig-up", "May these items fly together on a day, and what governs?");
-    auto options = std::make_shared<RigUpOptions>();
-    call->add_option("--kit", options->kit, "The items: envelope, basket, burner, cylinders …")
-        ->delimiter(',')
-        ->required()
-        ->type_name("A,B,C");
-    call->add_option("--on", options->on, "The day of the flight (default: today)")->type_name("DATE");
-    call->add_option("--minutes", options->minutes, "How long it is to last")->check(CLI::Range(0, 10080));
-    call->add_flag("--positioning", options->positioning, "Flown only to reach the place of an inspection");
-    call->add_flag("--json", options->json, "Answer as JSON");
-    call->footer(
-        "Exit status 1 when the kit may not fly. The kit flies as the balloon that its envelope is fitted to.");
-    call->callback([=, &common, &chosen] { chosen = [=, &common] { return run(*options, common); }; });
 }
 
 }

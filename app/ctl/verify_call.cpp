@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
+#include "ctl/calls.h"
 
 #include <nlohmann/json.hpp>
 
@@ -8,9 +9,7 @@
 
 namespace crownring::ctl {
 
-namespace {
-
-int run(bool json, const Common& common) {
+int run(const VerifyOptions& options, const Common& common) {
     const auto record = open(common);
     if (!record)
         return BadInput;
@@ -20,7 +19,7 @@ int run(bool json, const Common& common) {
         return refuse(verdict.error());
     if (!questions)
         return refuse(questions.error());
-    if (json) {
+    if (options.json) {
         nlohmann::ordered_json answer{{"entries", verdict->entries},
                                       {"intact", verdict->intact},
                                       {"first_bad", verdict->firstBad
@@ -46,7 +45,7 @@ int run(bool json, const Common& common) {
     return verdict->intact ? Done : AnswerIsNo;
 }
 
-int rebuildRecord(const Common& common) {
+int run(const RebuildOptions&, const Common& common) {
     const auto record = open(common);
     if (!record)
         return BadInput;
@@ -55,26 +54,6 @@ int rebuildRecord(const Common& common) {
         return refuse(done.error());
     print({{"rebuilt", true}});
     return Done;
-}
-
-}
-
-void addVerify(CLI::App& app, Common& common, Chosen& chosen) {
-    auto* call = app.add_subcommand("verify", "Recompute the chain over all entries; list the open questions");
-    auto json = std::make_shared<bool>(false);
-    call->add_flag("--json", *json, "Answer as JSON");
-    call->footer(
-        "Exit status 1 when an entry is not what was written. Open questions are contradictions between entries;\n"
-        "they do not break the chain. The chain shows an alteration; only copies held by others prove against\n"
-        "someone who rewrites everything.");
-    call->callback([=, &common, &chosen] { chosen = [=, &common] { return run(*json, common); }; });
-}
-
-void addRebuild(CLI::App& app, Common& common, Chosen& chosen) {
-    auto* call = app.add_subcommand("rebuild", "Make all projections anew from the journal");
-    call->add_flag_callback(
-        "--json", [] {}, "Answer as JSON (the answer always is)");
-    call->callback([&common, &chosen] { chosen = [&common] { return rebuildRecord(common); }; });
 }
 
 }

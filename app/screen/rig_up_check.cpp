@@ -130,12 +130,12 @@ void RigUpCheck::showItems() {
 
 void RigUpCheck::check() {
     const auto turn = ++m_turn;
-    if (m_kit.empty() || !m_durationProblem.isEmpty()) {
-        m_answered = false;
-        m_problem.clear();
-        emit answerChanged();
+    // The answer to another question must not stand beside this kit, not for a moment.
+    m_answered = false;
+    m_problem.clear();
+    emit answerChanged();
+    if (m_kit.empty() || !m_durationProblem.isEmpty())
         return;
-    }
     using Answer = Result<std::shared_ptr<const RigUpAnswer>>;
     const std::vector<ItemId> kit(m_kit.begin(), m_kit.end());
     hear(RecordDesk::current()->ask([kit, on = Day::current()->date(), flight = m_flight](Record& record) -> Answer {

@@ -43,7 +43,8 @@ std::map<Registration, Days> daysByBalloon(const std::vector<JudgedProposal>& ju
 Result<Logged> loggedFlights(Books& books, const std::map<Registration, Days>& days) {
     Logged logged;
     for (const auto& [balloon, span] : days) {
-        const auto flights = books.flights(balloon, span.first, span.last);
+        // A flight may have begun on the day before.
+        const auto flights = books.flights(balloon, addDays(span.first, -1), span.last);
         if (!flights)
             return tl::unexpected(flights.error());
         for (const auto& flight : *flights) {
@@ -99,6 +100,28 @@ void markLogged(std::vector<JudgedProposal>& judged, Logged& logged, Matches mat
     }
 }
 
+/// Do they share more than half of the shorter one? Clocks are read and rounded by different hands.
+bool overlap(Moment a, Minutes ofA, Moment b, Minutes ofB) {
+    const auto shared = std::min(a.minutes() + ofA.value(), b.minutes() + ofB.value()) - std::max(a, b).minutes();
+    return 2 * shared > std::min(ofA, ofB).value();
+}
+
+/// A balloon is on one flight at a time: what overlaps a flight of the record is that flight, told by another source.
+void markOverlapping(std::vector<JudgedProposal>& judged, const Logged& logged) {
+    for (auto& [proposal, state] : judged) {
+        if (state != ProposalState::New || !proposal.time)
+            continue;
+        const Moment takeOff(proposal.on, *proposal.time);
+        const auto first = logged.lower_bound({proposal.balloon, addDays(proposal.on, -1), Minutes(0)});
+        const auto last = logged.lower_bound({proposal.balloon, addDays(proposal.on, 2), Minutes(0)});
+        if (std::any_of(first, last, [&, &use = proposal.flight.use](const auto& flight) {
+                const auto& [balloon, on, minutes] = flight.first;
+                return flight.second && overlap(takeOff, use.minutes, Moment(on, *flight.second), minutes);
+            }))
+            state = ProposalState::AlreadyLogged;
+    }
+}
+
 Entry entryOf(const FlightProposal& proposal) {
     Entry entry;
     entry.on = proposal.on;
@@ -143,6 +166,7 @@ Result<std::vector<JudgedProposal>> judge(Books& books, std::vector<FlightPropos
     markLogged(judged, *logged, [](const StatedTime& ours, const StatedTime& theirs) { return ours == theirs; });
     markLogged(judged, *logged, [](const StatedTime& ours, const StatedTime& theirs) { return !ours && theirs; });
     markLogged(judged, *logged, [](const StatedTime& ours, const StatedTime& theirs) { return ours && !theirs; });
+    markOverlapping(judged, *logged);
     return judged;
 }
 

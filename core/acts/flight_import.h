@@ -26,7 +26,8 @@ struct FlightProposal {
 
 enum class ProposalState {
     New,
-    AlreadyLogged,  ///< the record has the same flight: balloon, day, minutes, and the time where both state one
+    AlreadyLogged,  ///< the record has the same flight: balloon, day, minutes, and the time where both state one; or
+                    ///< one in the air at that time
     TwiceInFile,    ///< the same flight stands earlier in the same file
     UnknownBalloon, ///< the registration is not in the record on that day
 };

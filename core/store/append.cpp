@@ -215,6 +215,8 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
 }
 
 Result<void> SqlRecord::rebuild() {
+    if (!m_readOnlyReason.empty())
+        return problem(Code::StoreNewer, m_readOnlyReason, "use the newer program to write");
     return guarded([&] {
         Transaction transaction(*m_connection);
         lockForWriting();

@@ -30,6 +30,27 @@ Entry parsed(const std::string& body) {
     return std::move(*entry);
 }
 
+bool isAscii(const QString& word) {
+    return std::all_of(word.begin(), word.end(), [](QChar each) { return each.unicode() < 128; });
+}
+
+/// What LIKE can tell on both engines. They fold the letters beyond ASCII differently or not at all, so such a letter
+/// stands for anything there; `holdsAll` looks at it.
+std::string patternOf(const QString& word) {
+    QString pattern;
+    for (const QChar each : word) {
+        if (each == QLatin1Char('\\') || each == QLatin1Char('%') || each == QLatin1Char('_'))
+            pattern += QLatin1Char('\\');
+        pattern += each.unicode() < 128 ? each : QLatin1Char('%');
+    }
+    return (QLatin1Char('%') + pattern + QLatin1Char('%')).toStdString();
+}
+
+bool holdsAll(const std::string& body, const QStringList& words) {
+    const auto folded = QString::fromStdString(body).toLower();
+    return std::all_of(words.begin(), words.end(), [&](const QString& word) { return folded.contains(word); });
+}
+
 }
 
 JournalTable::JournalTable(const Connection& connection)
@@ -132,15 +153,10 @@ std::optional<JournalLine> JournalTable::line(const EntryId& id) {
 
 std::vector<JournalLine> JournalTable::lines(const JournalQuery& query) {
     std::string where = "e.entry_no < ?";
-    std::vector<std::string> words;
-    const auto text = QString::fromStdString(query.text).toLower();
-    for (const auto& word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
-        auto escaped = word;
-        for (const auto& special : {QStringLiteral("\\"), QStringLiteral("%"), QStringLiteral("_")})
-            escaped.replace(special, QStringLiteral("\\") + special);
-        words.push_back((QLatin1Char('%') + escaped + QLatin1Char('%')).toStdString());
+    const auto words = QString::fromStdString(query.text).toLower().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    const bool plain = std::all_of(words.begin(), words.end(), isAscii);
+    for (qsizetype i = 0; i < words.size(); ++i)
         where += " AND lower(e.body) LIKE ? ESCAPE '\\'";
-    }
     if (query.kind)
         where += " AND e.kind = ?";
     const auto sql = "SELECT " LINE_COLUMNS " FROM entry e JOIN writer w ON w.writer_no = e.writer_no WHERE " + where +
@@ -148,14 +164,16 @@ std::vector<JournalLine> JournalTable::lines(const JournalQuery& query) {
     Statement statement(m_connection, sql.c_str());
     statement.bind(query.before.value_or(INT64_MAX));
     for (const auto& word : words)
-        statement.bind(word);
+        statement.bind(patternOf(word));
     if (query.kind)
         statement.bind(*query.kind);
-    statement.bind(query.limit);
+    statement.bind(plain ? std::int64_t{query.limit} : INT64_MAX);
     statement.runBound();
     std::vector<JournalLine> lines;
-    while (statement.next())
-        lines.push_back(lineFrom(statement));
+    while (std::ssize(lines) < query.limit && statement.next())
+        if (auto line = lineFrom(statement); plain || holdsAll(canonicalText(line.entry), words))
+            lines.push_back(std::move(line));
+    statement.finish();
     for (auto& each : lines)
         addState(each);
     return lines;

@@ -18,8 +18,11 @@ const std::vector<std::pair<std::string_view, std::string_view>>& storeSchemaDat
 
 namespace {
 
-constexpr const char* migrationTable = "CREATE TABLE IF NOT EXISTS migration (version INTEGER PRIMARY KEY,"
-                                       " checksum TEXT NOT NULL, applied_at TEXT NOT NULL)";
+QString migrationTable(Dialect dialect) {
+    return QStringLiteral("CREATE TABLE IF NOT EXISTS migration (version INTEGER PRIMARY KEY, checksum TEXT NOT NULL,"
+                          " applied_at TEXT NOT NULL)") +
+           (dialect == Dialect::Sqlite ? QStringLiteral(" STRICT") : QString());
+}
 
 std::vector<QString> statementsOf(const std::string& text) {
     std::vector<QString> statements;
@@ -72,7 +75,7 @@ void migrate(const Connection& connection, const std::vector<MigrationStep>& ste
         if (step.version <= schemaVersion(connection))
             continue;
         Transaction transaction(connection);
-        connection.run(QString::fromLatin1(migrationTable));
+        connection.run(migrationTable(connection.dialect()));
         for (const auto& statement : statementsOf(step.text))
             connection.run(statement);
         Statement note(connection, "INSERT INTO migration (version, checksum, applied_at) VALUES (?, ?, ?)");

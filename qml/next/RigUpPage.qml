@@ -12,9 +12,16 @@ Item {
     property bool phone: false
     readonly property string taken: page.check.balloon
 
-    onTakenChanged: Qt.callLater(kit.positionViewAtBeginning)
+    onTakenChanged: toTop.start()
 
     signal opened(item: string, requirement: string)
+
+    // After the list has taken in the new kit.
+    Timer {
+        id: toTop
+        interval: 0
+        onTriggered: kit.positionViewAtBeginning()
+    }
 
     ListAndDetail {
         id: pair

@@ -13,7 +13,7 @@ Item {
 
     Scroll {
         anchors.fill: parent
-        margin: Theme.broad
+        margin: Theme.wide
         spacing: Theme.wide
 
         Facts {

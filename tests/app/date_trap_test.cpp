@@ -9,6 +9,7 @@
 #include <QQmlComponent>
 #include <QQmlEngine>
 #include <QTest>
+#include <QTimeZone>
 
 using namespace crownring;
 using namespace crownring::screen;
@@ -16,8 +17,10 @@ using namespace crownring::screen;
 class Naive : public QObject {
     Q_OBJECT
     Q_PROPERTY(QDate on READ on CONSTANT)
+    Q_PROPERTY(QDateTime at READ at CONSTANT)
 public:
     [[nodiscard]] QDate on() const { return {2024, 3, 1}; }
+    [[nodiscard]] QDateTime at() const { return {QDate(2024, 3, 1), QTime(5, 30), QTimeZone(9 * 3600)}; }
 };
 
 class DateTrapTest : public QObject {
@@ -40,6 +43,14 @@ private slots:
     void aQDateShowsTheDayBefore() {
         Naive naive;
         QCOMPARE(shown(naive, "source.on.getDate()").toInt(), 29);
+    }
+
+    void aMomentLosesItsZone() {
+        Naive naive;
+        const auto back = shown(naive, "source.at").toDateTime();
+        QCOMPARE(back, naive.at()); // the same instant
+        QCOMPARE(back.timeSpec(), Qt::LocalTime);
+        QCOMPARE(back.time(), QTime(15, 30)); // of the day before, in New York
     }
 
     void ourDaysAreText() {

@@ -170,8 +170,8 @@ private slots:
                 continue;
             check.setBalloon(QString::fromStdString(card.balloon.text()));
             const auto kit = check.kit();
+            QVERIFY(!check.answered()); // what was answered for another kit is gone at once
             QTRY_VERIFY(check.answered());
-            QTest::qWait(30);
             QCOMPARE(check.chosen(), static_cast<int>(card.items));
             QCOMPARE(check.mayFly(), check.reasons()->count() == 0);
             check.mayFly() ? ++yes : ++no;

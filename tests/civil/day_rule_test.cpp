@@ -36,6 +36,14 @@ private slots:
         QVERIFY(greg::date(2024, 4, 30) + greg::months(1) == greg::date(2024, 5, 31));
         QCOMPARE(addMonths(date("2023-02-28"), 12, DayRule::Same).iso(), std::string("2024-02-28"));
         QCOMPARE(addMonths(date("2024-04-30"), 1, DayRule::Same).iso(), std::string("2024-05-30"));
+        // A step back and one on; whoever adds up from the first day at once is not led there.
+        QVERIFY(greg::date(2024, 3, 30) - greg::months(1) + greg::months(1) == greg::date(2024, 3, 31));
+        QCOMPARE(addMonths(date("2024-03-30"), -1 + 1, DayRule::Same).iso(), std::string("2024-03-30"));
+        // The other trap of stepping, ours too: from 31 January by way of February the day is lost, from the anchor
+        // not.
+        QCOMPARE(addMonths(addMonths(date("2024-01-31"), 1, DayRule::Same), 1, DayRule::Same).iso(),
+                 std::string("2024-03-29"));
+        QCOMPARE(addMonths(date("2024-01-31"), 2, DayRule::Same).iso(), std::string("2024-03-31"));
     }
 
     // Reg. (EEC, Euratom) 1182/71 Art. 3(2)(c), from memory: a period in months ends on the same date; where the last

@@ -138,7 +138,8 @@ private slots:
         const std::vector<std::string> order = {"spent",   "lapsed", "unproven", "tolerance",
                                                 "nearing", "clear",  "closed"};
         std::ptrdiff_t last = 0;
-        for (const auto& row : call({"due", "--on", "2025-04-28", "--json"}).document()["rows"]) {
+        const auto answer = call({"due", "--on", "2025-04-28", "--json"}).document();
+        for (const auto& row : answer["rows"]) {
             const auto place =
                 std::find(order.begin(), order.end(), row["standing"].get<std::string>()) - order.begin();
             QVERIFY(place >= last);
@@ -195,7 +196,7 @@ private slots:
     }
     void aWrongUseIsSaidAndWritesNothing() {
         QCOMPARE(bare({"due"}).status, 2);
-        QVERIFY(bare({"due"}).errors.find("[bad-use]") != std::string::npos); // Code::BadUse
+        QVERIFY(bare({"due"}).errors.find("[bad-use]") != std::string::npos);
         QCOMPARE(bare({"nonsense"}).status, 2);
         QCOMPARE(bare({"--record", path("absent"), "due"}).status, 2);
         QVERIFY(!QFile::exists(path("absent")));

@@ -89,6 +89,22 @@ private slots:
         QCOMPARE(states(record, {flight("QE-RYE", 3, 50, dawn), flight("QE-RYE", 3, 50, dusk)}), QString("NN"));
     }
 
+    void whatWasInTheAirAtThatTimeIsTheSameFlight() {
+        auto record = valley();
+        import(record, {flight("QE-RYE", 1, 60, TimeOfDay(7, 30)), flight("QE-RYE", 2, 60, TimeOfDay(23, 30))});
+        // A track begins later and ends earlier than the pilot's watch.
+        QCOMPARE(states(record, {flight("QE-RYE", 1, 53, TimeOfDay(7, 34))}), QString("L"));
+        QCOMPARE(states(record, {flight("QE-RYE", 1, 200, TimeOfDay(6, 0))}), QString("L"));
+        // It lasted past midnight.
+        QCOMPARE(states(record, {flight("QE-RYE", 3, 30, TimeOfDay(0, 0))}), QString("L"));
+        // The next hop begins in the minute in which the one before ended, or was noted so.
+        QCOMPARE(states(record, {flight("QE-RYE", 1, 20, TimeOfDay(8, 30))}), QString("N"));
+        QCOMPARE(states(record, {flight("QE-RYE", 1, 20, TimeOfDay(8, 28))}), QString("N"));
+        QCOMPARE(states(record, {flight("QE-RYE", 1, 20, TimeOfDay(7, 12))}), QString("N"));
+        // Another balloon flies at the same time.
+        QCOMPARE(states(record, {flight("QE-OVC", 6, 53, TimeOfDay(7, 34))}), QString("N"));
+    }
+
     void theSameTakeOffTwiceInAFileIsACopy() {
         auto record = valley();
         QCOMPARE(states(record, {flight("QE-RYE", 3, 50, dawn), flight("QE-RYE", 3, 50, dawn)}), QString("NT"));

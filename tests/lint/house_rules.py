@@ -184,17 +184,36 @@ def markers(tree):
 
 
 def codes(tree):
-    """Every code of core/problem/problem.h is met in a test."""
+    """codeCount counts to the last code, so that tests/problem/every_code_test.cpp comes to every one."""
     header = "\n".join(tree.files.get(pathlib.Path("core/problem/problem.h"), []))
     block = re.search(r"enum class Code \{(.*?)\};", header, re.S)
-    tests = "\n".join("\n".join(lines) for path, lines in tree.files.items() if path.name.endswith("_test.cpp"))
-    for code in re.findall(r"^\s*(\w+),", block.group(1) if block else "", re.M):
-        # problem_test.cpp looks at names only, with QCOMPARE(codeName(…)): that provokes nothing.
-        if not re.search(rf"(?<!codeName\()\bCode::{code}\b", tests):
-            yield offence("core/problem/problem.h", 1, f"no test provokes Code::{code}")
+    last = re.findall(r"^\s*(\w+),", block.group(1) if block else "", re.M)[-1:]
+    if last != re.findall(r"codeCount = static_cast<int>\(Code::(\w+)\) \+ 1;", header):
+        yield offence("core/problem/problem.h", 1, "codeCount does not count to the last code")
 
 
-RULES = [arrows, libraries, sql, qml_dates, qml_colours, context_properties, clocks, licences, names, lengths, markers, codes]
+def qml_manners(tree):
+    """A file of QML speaks to what it names, not to where it happens to stand; a sentence is translated whole."""
+    for path, number, line in tree.lines("qml", "app", suffixes=(".qml",)):
+        if "parent.parent" in line:
+            yield offence(path, number, "parent.parent")
+        if re.search(r"""\bqsTr\([^()]*\)\s*\+|\+\s*qsTr\(""", line):
+            yield offence(path, number, "a sentence put together from pieces")
+
+
+def properties(tree):
+    """What QML reads is FINAL or CONSTANT, so that its compiler need not look for an override."""
+    for path, lines in tree.files.items():
+        if path.parts[0] != "app" or path.suffix != ".h":
+            continue
+        text = "\n".join(lines)
+        for found in re.finditer(r"Q_PROPERTY\(((?:[^()]|\([^()]*\))*)\)", text):
+            if not re.search(r"\b(FINAL|CONSTANT)\b", found.group(1)):
+                yield offence(path, text.count("\n", 0, found.start()) + 1, "a property that is neither FINAL nor CONSTANT")
+
+
+RULES = [arrows, libraries, sql, qml_dates, qml_colours, context_properties, clocks, licences, names, lengths, markers, codes,
+         qml_manners, properties]
 
 
 def main(root):

@@ -10,7 +10,7 @@ using namespace crownring;
 class ProblemTest : public QObject {
     Q_OBJECT
 private slots:
-    // That every code is provoked somewhere is checked by tests/lint (rule "codes").
+    // That every code is provoked: every_code_test.
     void everyCodeHasItsOwnStableName() {
         std::set<std::string_view> names;
         for (int i = 0; i < codeCount; ++i) {

@@ -4,6 +4,7 @@
 /// every place reached by keyboard alone, and pictures for people to look at.
 
 #include "app/demo_house.h"
+#include "flight_intake.h"
 #include "heard_warnings.h"
 #include "places.h"
 
@@ -14,9 +15,11 @@
 #include <QQuickItem>
 #include <QQuickStyle>
 #include <QQuickWindow>
+#include <QSignalSpy>
 #include <QTest>
 
 #include <set>
+#include <stdexcept>
 
 using namespace crownring;
 using namespace crownring::screen;
@@ -54,6 +57,33 @@ private:
     std::unique_ptr<QQmlApplicationEngine> m_engine;
     QQuickWindow* m_window = nullptr;
 
+    /// Of the annual or 100-hour inspection of the balloon's envelope, minutes.
+    std::int64_t leftOfHundredHours(const Registration& balloon) const {
+        const auto& sheet = *m_demo->house.fleet.sheet();
+        for (const auto number : sheet.rowsOfBalloon.at(balloon)) {
+            const auto& row = sheet.due.rows[number];
+            if (row.requirement->id != RequirementId("ml.inspection") || row.item->kind != ItemKind::Envelope)
+                continue;
+            for (const auto& limit : row.state.limits)
+                if (limit.clock == ClockName::Minutes)
+                    return limit.left.value();
+        }
+        throw std::runtime_error("no such limit");
+    }
+    void photograph(const QString& name) {
+        QDir().mkpath(QStringLiteral(PICTURES));
+        QVERIFY(m_window->grabWindow().save(
+            QStringLiteral(PICTURES "/%1-%2x%3-light.png").arg(name).arg(m_window->width()).arg(m_window->height())));
+    }
+    /// Clicks on the button of that text.
+    void press(const QString& text) {
+        for (auto* item : m_window->findChildren<QQuickItem*>())
+            if (item->isVisible() && item->property("text").toString() == text && item->activeFocusOnTab()) {
+                const auto middle = item->mapRectToScene(item->boundingRect()).center().toPoint();
+                return QTest::mouseClick(m_window, Qt::LeftButton, {}, middle);
+            }
+        QFAIL(qPrintable(QStringLiteral("no button says ") + text));
+    }
     void show(const QString& place) {
         QVERIFY(QMetaObject::invokeMethod(m_window, "showPlace", Q_ARG(QString, place)));
         QTest::qWait(350);
@@ -158,6 +188,43 @@ private slots:
         QVERIFY(m_window->grabWindow().save(QStringLiteral(PICTURES "/form-1280x800-light.png")));
         QTest::keyClick(m_window, Qt::Key_Escape);
         QTRY_VERIFY(!form->property("opened").toBool());
+    }
+
+    void flightsOfAFileAreShownThenAcceptedThenCounted_data() {
+        QTest::addColumn<QString>("file");
+        QTest::addColumn<QString>("balloon");
+        QTest::newRow("a log") << "flight_log.csv"
+                               << "QE-OAK";
+        QTest::newRow("a track") << "evening.igc"
+                                 << "QE-HFC";
+    }
+    void flightsOfAFileAreShownThenAcceptedThenCounted() {
+        QFETCH(QString, file);
+        QFETCH(QString, balloon);
+        const Registration named(balloon.toStdString());
+        show(QStringLiteral("record/flights"));
+        auto* intake =
+            m_window->findChild<QObject*>(QStringLiteral("record"))->property("intake").value<FlightIntake*>();
+        QVERIFY(intake != nullptr);
+        const auto minutesLeft = [&] { return leftOfHundredHours(named); };
+        const auto before = minutesLeft();
+        intake->openFile(QUrl::fromLocalFile(QStringLiteral(CROWNRING_SOURCE_DIR "/demo_data/") + file));
+        QTRY_VERIFY(!intake->reading());
+        QVERIFY2(intake->acceptable() > 0, qPrintable(intake->problem()));
+        QTest::qWait(200);
+        photograph(file.section(u'.', 0, 0));
+        m_window->resize(360, 740);
+        QTest::qWait(200);
+        photograph(file.section(u'.', 0, 0));
+        m_window->resize(1280, 800);
+        QTest::qWait(200);
+        QCOMPARE(minutesLeft(), before); // nothing is written yet
+        QSignalSpy accepted(intake, &FlightIntake::accepted);
+        press(intake->verb());
+        QTRY_COMPARE(accepted.size(), 1);
+        QTRY_VERIFY(minutesLeft() < before);
+        QVERIFY(minutesLeft() >= before - 24 * 60);
+        intake->close();
     }
 
     void theBannerShowsWhileTheDayIsNotToday() {

@@ -3,7 +3,7 @@
 #include "acts/due.h"
 #include "made_up_history.h"
 #include "scratch.h"
-#include "store/connection.h"
+#include "shared_database.h"
 
 #include <QtSql/QSqlQuery>
 #include <QtTest>
@@ -12,19 +12,6 @@ using namespace crownring;
 using namespace crownring::testing;
 
 namespace {
-
-void emptyShared() {
-    Connection connection(sharedLocation(), Access::ReadWrite);
-    connection.run("DROP SCHEMA public CASCADE");
-    connection.run("CREATE SCHEMA public");
-}
-
-std::unique_ptr<Record> openedShared(const char* writer = "tester") {
-    auto record = openRecord(sharedLocation(), OpenMode::OrCreate, WriterId(writer));
-    if (!record)
-        throw std::runtime_error(text(record.error()));
-    return std::move(*record);
-}
 
 std::vector<ItemFacts> byId(std::vector<ItemFacts> facts) {
     std::sort(facts.begin(), facts.end(), [](const auto& a, const auto& b) { return a.id < b.id; });
@@ -88,7 +75,7 @@ private slots:
         QCOMPARE(shared->history({}, ItemId("E1"), day("2025-01-01"), 10).value().size(), std::size_t{4});
     }
     void largeSumsStayWhole() {
-        // sum(bigint) is numeric there and would come back as a double that loses the last digit.
+        // A sum is no bigint there; the trap itself is in postgres_traps_test.
         const auto shared = openedShared();
         posted(
             *shared,

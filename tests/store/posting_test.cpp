@@ -145,6 +145,24 @@ private slots:
         QCOMPARE(minutes("R1"), 5800);
         QCOMPARE(minutes("E2"), 3120);
     }
+    void aSearchFoldsEveryLetter() {
+        Scratch scratch;
+        posted(*scratch.record, start);
+        posted(
+            *scratch.record,
+            R"({"entry":"flight.logged","on":"2024-02-01","balloon":"QE-ONE","minutes":60,"by":"Åse Ørn","note":"50% größer_als"}
+{"entry":"flight.logged","on":"2024-02-02","balloon":"QE-ONE","minutes":60,"by":"Aase Orn"})");
+        const auto found = [&](const char* text, int limit = 10) {
+            return scratch.record->lines({text, {}, {}, limit}).value().size();
+        };
+        for (const char* text : {"Åse", "åse", "ÅSE ørn", "Größer_", "50% GRÖßER"})
+            QVERIFY2(found(text) == 1, text);
+        for (const char* text : {"Öse", "é", "50%größer", "gr%ßer", "o_n"})
+            QVERIFY2(found(text) == 0, text);
+        QCOMPARE(found("orn"), std::size_t{1});
+        QCOMPARE(found("qe-one LOGGED"), std::size_t{2});
+        QCOMPARE(found("qe-one logged", 1), std::size_t{1});
+    }
     void aVoidCanBeVoided() {
         Scratch scratch;
         posted(*scratch.record, start);

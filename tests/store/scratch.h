@@ -57,7 +57,4 @@ inline std::vector<Problem> problemsOf(Record& record, const std::string& lines)
 
 inline CivilDate day(const char* iso) { return CivilDate::parse(iso).value(); }
 
-/// An empty database of the shared kind to test against, or empty when none is offered (`CROWNRING_TEST_POSTGRES`).
-inline std::string sharedLocation() { return qEnvironmentVariable("CROWNRING_TEST_POSTGRES").toStdString(); }
-
 }

@@ -49,12 +49,21 @@ private slots:
         QCOMPARE(is("application_id").toLongLong(), qlonglong{applicationId});
         QCOMPARE(is("user_version"), QStringLiteral("1"));
     }
+    void aConnectionThatOnlyReadsHasThemToo() {
+        const Scratch scratch;
+        const Connection reader(scratch.file(), Access::ReadOnly);
+        for (const auto& [pragma, value] : std::map<QString, QString>{
+                 {"foreign_keys", "1"}, {"recursive_triggers", "1"}, {"trusted_schema", "0"}, {"busy_timeout", "5000"}})
+            QCOMPARE(reader.ask(QStringLiteral("PRAGMA ") + pragma), value);
+        QVERIFY_EXCEPTION_THROWN(reader.run("DELETE FROM writer"), StoreError);
+    }
     void everyTableIsStrict() {
         Opened opened;
         QCOMPARE(opened.connection.ask("SELECT COUNT(*) FROM pragma_table_list WHERE schema = 'main' AND type = 'table'"
-                                       " AND strict = 0 AND name NOT LIKE 'sqlite_%' AND name <> 'migration'"),
+                                       " AND strict = 0 AND name NOT LIKE 'sqlite_%'"),
                  QStringLiteral("0"));
         QVERIFY(opened.refused("INSERT INTO name VALUES (1, 'not a number', 'x')"));
+        QVERIFY(opened.refused("INSERT INTO name VALUES (1, 2.5, 'x')"));
     }
     void theJournalIsAppendOnly() {
         Opened opened;
@@ -83,7 +92,7 @@ private slots:
         Opened opened;
         QVERIFY(opened.refused("INSERT INTO reading VALUES (77, 0, 'x')"));
     }
-    void aWriterTakesTheLockAtOnceAndASecondOneWaits() {
+    void aWriterTakesTheLockAtOnceAndASecondOneIsToldThatItIsBusy() {
         Scratch scratch;
         Connection other(scratch.file(), Access::ReadWrite);
         other.run("PRAGMA busy_timeout = 50");

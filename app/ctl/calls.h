@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The calls of crownringctl: what each is asked, and its doing. Each answers with an exit code (`Exit`).
+
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace crownring::ctl {
+
+struct Common;
+
+struct PostOptions {
+    std::string file;
+};
+int run(const PostOptions& options, const Common& common);
+
+struct AdoptOptions {
+    std::string file;
+    std::vector<std::string> balloons;
+    std::vector<std::string> items;
+    bool all = false;
+    std::string on;
+    std::string by;
+};
+int run(const AdoptOptions& options, const Common& common);
+
+struct DueOptions {
+    std::string on;
+    std::string balloon;
+    std::vector<std::string> items;
+    std::size_t most = 60;
+    bool json = false;
+};
+int run(const DueOptions& options, const Common& common);
+
+struct ClockOptions {
+    std::string item;
+    std::string on;
+    bool json = false;
+};
+int run(const ClockOptions& options, const Common& common);
+
+struct RigUpOptions {
+    std::vector<std::string> kit;
+    std::string on;
+    std::int64_t minutes = 0;
+    bool positioning = false;
+    bool json = false;
+};
+int run(const RigUpOptions& options, const Common& common);
+
+struct VerifyOptions {
+    bool json = false;
+};
+int run(const VerifyOptions& options, const Common& common);
+
+struct ImportOptions {
+    std::string file;
+    std::string balloon;
+    std::string dateOrder;
+    std::string duration;
+    bool utc = false;
+    bool accept = false;
+    bool skipBad = false;
+    bool json = false;
+};
+int run(const ImportOptions& options, const Common& common);
+
+struct JournalOptions {
+    std::string text;
+    std::string kind;
+    int most = 100;
+    bool json = false;
+};
+int run(const JournalOptions& options, const Common& common);
+
+struct BackupOptions {
+    std::string file;
+};
+int run(const BackupOptions& options, const Common& common);
+
+struct RebuildOptions {};
+int run(const RebuildOptions& options, const Common& common);
+
+}

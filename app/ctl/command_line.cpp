@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ctl/command_line.h"
+
+#include "ctl/call.h"
+#include "ctl/calls.h"
+
+#include <CLI/CLI.hpp>
+
+#include <functional>
+#include <memory>
+
+namespace crownring::ctl {
+
+namespace {
+
+constexpr const char* about =
+    "crownringctl keeps the record of hot-air balloons in service and answers what is due, without a screen.\n"
+    "\n"
+    "A first round:\n"
+    "  crownringctl --record fleet.crownring post entries.jsonl      put entries into a record (made if there is "
+    "none)\n"
+    "  crownringctl --record fleet.crownring due --on 2026-11-25     what is due, worst first\n"
+    "  crownringctl --record fleet.crownring rig-up --kit E1,K1,R1,C1 --minutes 60\n"
+    "                                                                may these fly together, and what governs\n"
+    "  crownringctl --record fleet.crownring verify                  has anything been altered, what is contradictory\n"
+    "\n"
+    "Answers go to standard output (one JSON document with --json), messages to standard error.\n"
+    "Exit status: 0 done; 1 the answer is no; 2 bad input or use, and then nothing was written.\n"
+    "\n"
+    "Crownring keeps records and computes. It never declares a balloon airworthy: the licensed person, the competent\n"
+    "authority and the manufacturer's current instructions decide.";
+
+/// The call that was chosen, ready to run.
+using Chosen = std::function<int(const Common&)>;
+
+constexpr const char* alwaysJson = "Answer as JSON (the answer always is)";
+
+/// Begins a call whose options fill the structure returned; chosen on the command line, it runs with them.
+template <class Options>
+std::pair<CLI::App*, std::shared_ptr<Options>> begin(CLI::App& app, Chosen& chosen, const char* name,
+                                                     const char* does) {
+    auto* call = app.add_subcommand(name, does);
+    auto options = std::make_shared<Options>();
+    call->callback([options, &chosen] { chosen = [options](const Common& common) { return run(*options, common); }; });
+    return {call, options};
+}
+
+void addPost(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<PostOptions>(app, chosen, "post", "Put entries into the record: all of them or none");
+    call->add_option("FILE", options->file, "Entries as JSON, one a line; - for standard input")->required();
+    call->add_flag("--json", alwaysJson);
+    call->footer("An entry says what happened, when (on, time) and by whom (by). The kinds and their keys:\n"
+                 "  item.entered       item kind [serial type made brought_forward{minutes landings inflations}]\n"
+                 "  balloon.entered    balloon [title operations]\n"
+                 "  item.fitted        balloon item [place]            item.removed   balloon item [place]\n"
+                 "  flight.logged      balloon minutes [landings inflations kit max_temp_c tethered]\n"
+                 "  requirement.done   item requirement [clock{…} method ref]\n"
+                 "  programme.adopted  programme and one of balloons, items, everything [document digest]\n"
+                 "  reading.taken      item quantity unit and one of value, held_at [gore row method]\n"
+                 "  event.reported     event and one of balloon, item\n"
+                 "  entry.corrected    replaces with{keys}             entry.voided   voids reason\n"
+                 "Example:\n"
+                 "  "
+                 "{\"entry\":\"flight.logged\",\"on\":\"2026-05-03\",\"time\":\"05:40Z\",\"balloon\":\"QE-OAK\","
+                 "\"minutes\":62}\n"
+                 "Unknown keys are refused with the line number and the key. The schemas are in assets/schema.");
+}
+
+void addAdopt(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<AdoptOptions>(app, chosen, "adopt", "Adopt a programme of requirements: its text goes into the record");
+    call->add_option("PROGRAMME", options->file,
+                     "A programme's file, or the name of one on the shelf (part-ml-hot-air …)")
+        ->required();
+    call->add_option("--balloon", options->balloons, "Binds whatever is fitted to this balloon on the day asked")
+        ->type_name("REG");
+    call->add_option("--item", options->items, "Binds this item")->type_name("ID");
+    call->add_flag("--all", options->all, "Binds everything, the pool too");
+    call->add_option("--on", options->on, "In force from this day (default: today)")->type_name("DATE");
+    call->add_option("--by", options->by, "Who adopts it")->type_name("NAME");
+    call->add_flag("--json", alwaysJson);
+    call->footer("A programme that breaks its schema is refused with the path inside the document.");
+}
+
+void addDue(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] = begin<DueOptions>(app, chosen, "due", "What is due on a day, worst first");
+    call->add_option("--on", options->on, "The day, past or future (default: today)")->type_name("DATE");
+    call->add_option("--balloon", options->balloon, "Only what is fitted to this balloon")->type_name("REG");
+    call->add_option("--item", options->items, "Only this item (may repeat)")->type_name("ID");
+    call->add_option("--most", options->most, "At most so many lines of the table; 0 for all (default: 60)");
+    call->add_flag("--json", options->json, "Answer as JSON, all rows");
+    call->footer("Standings: spent (a life limit is reached), lapsed, unproven (no record to count from), tolerance,\n"
+                 "nearing, clear, closed (done once for all, or ended).");
+}
+
+void addClock(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<ClockOptions>(app, chosen, "clock", "An item's clock at the end of a day: minutes, landings, inflations");
+    call->add_option("ITEM", options->item, "The item's id")->required();
+    call->add_option("--on", options->on, "The day (default: today)")->type_name("DATE");
+    call->add_flag("--json", options->json, "Answer as JSON; an unknown figure is null");
+}
+
+void addRigUp(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<RigUpOptions>(app, chosen, "rig-up", "May these items fly together on a day, and what governs?");
+    call->add_option("--kit", options->kit, "The items: envelope, basket, burner, cylinders …")
+        ->delimiter(',')
+        ->required()
+        ->type_name("A,B,C");
+    call->add_option("--on", options->on, "The day of the flight (default: today)")->type_name("DATE");
+    call->add_option("--minutes", options->minutes, "How long it is to last")->check(CLI::Range(0, 10080));
+    call->add_flag("--positioning", options->positioning, "Flown only to reach the place of an inspection");
+    call->add_flag("--json", options->json, "Answer as JSON");
+    call->footer(
+        "Exit status 1 when the kit may not fly. The kit flies as the balloon that its envelope is fitted to.");
+}
+
+void addVerify(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<VerifyOptions>(app, chosen, "verify", "Recompute the chain over all entries; list the open questions");
+    call->add_flag("--json", options->json, "Answer as JSON");
+    call->footer(
+        "Exit status 1 when an entry is not what was written. Open questions are contradictions between entries;\n"
+        "they do not break the chain. The chain shows an alteration; only copies held by others prove against\n"
+        "someone who rewrites everything.");
+}
+
+void addImport(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<ImportOptions>(app, chosen, "import", "Flights from a log (CSV with a header row) or a track (.igc)");
+    call->add_option("FILE", options->file, "The log or the track")->required();
+    call->add_option("--balloon", options->balloon, "The balloon of all flights, when the file does not say")
+        ->type_name("REG");
+    call->add_option("--date-order", options->dateOrder, "Order of dates where the file leaves it open")
+        ->check(CLI::IsMember({"dmy", "mdy", "ymd"}));
+    call->add_option("--duration", options->duration, "Unit of durations written as bare numbers")
+        ->check(CLI::IsMember({"minutes", "hours"}));
+    call->add_flag("--utc", options->utc, "The times of the log are UTC");
+    call->add_flag("--accept", options->accept, "Post the new flights; without it they are only shown");
+    call->add_flag("--skip-bad", options->skipBad, "Accept although some rows are bad, and leave those out");
+    call->add_flag("--json", options->json, "Answer as JSON");
+    call->footer("Flights that the record has already are recognised and not posted again.");
+}
+
+void addJournal(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<JournalOptions>(app, chosen, "journal", "The entries as they came in, latest first");
+    call->add_option("--text", options->text, "Only entries that hold all these words")->type_name("WORDS");
+    call->add_option("--kind", options->kind, "Only entries of this kind")->type_name("KIND");
+    call->add_option("--most", options->most, "At most so many (default: 100)")->check(CLI::Range(1, 1'000'000));
+    call->add_flag("--json", options->json, "Answer as JSON");
+}
+
+void addBackup(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<BackupOptions>(app, chosen, "backup", "Write a verified copy of the record to a new file");
+    call->add_option("FILE", options->file, "The copy; must not exist")->required();
+    call->add_flag("--json", alwaysJson);
+    call->footer("Do not copy the record's file while it is open: what was written last stands in a file beside it.");
+}
+
+void addRebuild(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<RebuildOptions>(app, chosen, "rebuild", "Make all projections anew from the journal");
+    call->add_flag("--json", alwaysJson);
+}
+
+}
+
+int runCommandLine(int argc, const char* const* argv) {
+    CLI::App app{about, "crownringctl"};
+    Common common;
+    Chosen chosen;
+    app.add_option("--record", common.record, "The record: a file, or postgresql://user@host/name for a shared one")
+        ->type_name("FILE|URL");
+    app.add_option("--writer", common.writer, "Who writes: names the chain of entries (default: this machine)")
+        ->type_name("NAME");
+    app.set_version_flag("--version", "crownringctl " CROWNRING_VERSION);
+    app.require_subcommand(1);
+    app.fallthrough();
+    addPost(app, chosen);
+    addAdopt(app, chosen);
+    addDue(app, chosen);
+    addClock(app, chosen);
+    addRigUp(app, chosen);
+    addVerify(app, chosen);
+    addImport(app, chosen);
+    addJournal(app, chosen);
+    addBackup(app, chosen);
+    addRebuild(app, chosen);
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError& error) {
+        return app.exit(error) == 0 ? Done : BadInput;
+    }
+    return chosen(common);
+}
+
+}

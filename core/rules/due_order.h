@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The order of the due list, worst first, as numbers: a large list is sorted without following pointers to names.
+
+#include "rules/due_list.h"
+
+#include <compare>
+#include <cstdint>
+#include <unordered_map>
+
+namespace crownring {
+
+/// What a row is sorted by.
+struct DueKey {
+    int place = 0; ///< 0 for spent to 6 for closed; 7 where the operation does not call for it
+    double share = 0;
+    std::uint32_t item = 0;        ///< its place in the order of names
+    std::uint32_t requirement = 0; ///< likewise
+    std::uint32_t row = 0;         ///< whose key it is
+    auto operator<=>(const DueKey&) const = default;
+};
+
+/// The places of items and requirements in the order of their names.
+class DueOrder {
+public:
+    /// @param sets what is in force for each item; may name one set many times
+    DueOrder(const std::vector<ItemFacts>& items, const std::vector<const RequirementSet*>& sets);
+    /// @pre the row is of those items and sets
+    [[nodiscard]] DueKey keyOf(const DueRow& row, std::uint32_t number) const;
+
+private:
+    const ItemFacts* m_first;
+    std::vector<std::uint32_t> m_items;
+    std::unordered_map<const Requirement*, std::uint32_t> m_requirements;
+};
+
+}
