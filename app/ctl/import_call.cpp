@@ -19,7 +19,8 @@ struct Found {
     std::vector<JudgedProposal> flights;
     std::vector<Problem> refused;
     std::vector<std::string> remarks;
-    bool open = false; ///< something must be chosen before anything can be accepted
+    std::vector<LogHeading> columns; ///< of a log
+    bool open = false;               ///< something must be chosen before anything can be accepted
 };
 
 std::string_view stateName(ProposalState state) {
@@ -64,7 +65,7 @@ Results<Found> fromTrack(Books& books, const std::string& bytes, const ImportOpt
     auto judged = judge(books, std::move(preview->proposals));
     if (!judged)
         return tl::unexpected(std::vector{judged.error()});
-    return Found{std::move(*judged), {}, std::move(preview->remarks), false};
+    return Found{std::move(*judged), {}, std::move(preview->remarks), {}, false};
 }
 
 FlightLogChoices choicesOf(const ImportOptions& options) {
@@ -93,7 +94,8 @@ Results<Found> fromLog(Books& books, const std::string& bytes, const ImportOptio
     auto judged = judge(books, std::move(preview.flights));
     if (!judged)
         return tl::unexpected(std::vector{judged.error()});
-    Found found{std::move(*judged), std::move(preview.badRows), std::move(preview.remarks), !preview.open.empty()};
+    Found found{std::move(*judged), std::move(preview.badRows), std::move(preview.remarks), std::move(preview.columns),
+                !preview.open.empty()};
     for (const auto choice : preview.open)
         found.remarks.emplace_back(openChoiceText(choice));
     return found;
@@ -118,7 +120,12 @@ nlohmann::ordered_json answerJson(const Found& found, std::size_t posted) {
     nlohmann::ordered_json answer{{"posted", posted},
                                   {"flights", nlohmann::ordered_json::array()},
                                   {"refused", nlohmann::ordered_json::array()},
-                                  {"remarks", found.remarks}};
+                                  {"remarks", found.remarks},
+                                  {"columns", nlohmann::ordered_json::array()}};
+    for (const auto& column : found.columns)
+        answer["columns"].push_back({{"heading", column.text},
+                                     {"read_as", column.meaning ? nlohmann::ordered_json(logColumnName(*column.meaning))
+                                                                : nlohmann::ordered_json()}});
     for (const auto& flight : found.flights)
         answer["flights"].push_back(flightJson(flight));
     for (const auto& each : found.refused)
@@ -137,6 +144,9 @@ void printText(const Found& found, std::size_t posted, bool accepted) {
                   << hoursAndMinutes(proposal.flight.use.minutes) << " h  " << stateName(state) << "\n";
     for (const auto& each : found.refused)
         std::cout << "refused: " << text(each) << "\n";
+    for (const auto& column : found.columns)
+        std::cout << "column: " << column.text << " = "
+                  << (column.meaning ? logColumnName(*column.meaning) : std::string_view("not read")) << "\n";
     for (const auto& remark : found.remarks)
         std::cout << "note: " << remark << "\n";
     std::cout << (accepted ? std::to_string(posted) + " flights posted\n"

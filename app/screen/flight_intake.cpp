@@ -18,6 +18,7 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 
 namespace crownring::screen {
 
@@ -28,9 +29,63 @@ struct FlightIntake::Read {
     std::vector<Problem> bad;
     std::vector<OpenChoice> open;
     std::vector<std::string> remarks;
+    std::vector<LogHeading> columns;
+    std::optional<DateOrder> dateOrder;
 };
 
 namespace {
+
+QString columnText(LogColumn column) {
+    switch (column) {
+    case LogColumn::Balloon:
+        return FlightIntake::tr("balloon");
+    case LogColumn::Date:
+        return FlightIntake::tr("date");
+    case LogColumn::TakeOff:
+        return FlightIntake::tr("take-off");
+    case LogColumn::Landing:
+        return FlightIntake::tr("landing");
+    case LogColumn::Duration:
+        return FlightIntake::tr("time aloft");
+    case LogColumn::Landings:
+        return FlightIntake::tr("landings");
+    case LogColumn::Inflations:
+        return FlightIntake::tr("inflations");
+    case LogColumn::MaxTemperature:
+        return FlightIntake::tr("highest envelope temperature");
+    case LogColumn::Tethered:
+        return FlightIntake::tr("tethered");
+    case LogColumn::By:
+        return FlightIntake::tr("who flew");
+    case LogColumn::Note:
+        return FlightIntake::tr("note");
+    }
+    return {};
+}
+
+QString orderText(DateOrder order) {
+    switch (order) {
+    case DateOrder::DayMonthYear:
+        return FlightIntake::tr("date, day first");
+    case DateOrder::MonthDayYear:
+        return FlightIntake::tr("date, month first");
+    case DateOrder::YearMonthDay:
+        return FlightIntake::tr("date, year first");
+    }
+    return {};
+}
+
+/// "Dauer: time aloft · Colour: not read"
+QString columnsText(const std::vector<LogHeading>& columns, const std::optional<DateOrder>& order) {
+    QStringList texts;
+    for (const auto& each : columns) {
+        const auto meaning = !each.meaning                               ? FlightIntake::tr("not read")
+                             : *each.meaning == LogColumn::Date && order ? orderText(*order)
+                                                                         : columnText(*each.meaning);
+        texts += FlightIntake::tr("%1: %2").arg(inward(each.text), meaning);
+    }
+    return texts.isEmpty() ? QString() : FlightIntake::tr("Columns read as: %1").arg(texts.join(QStringLiteral(" · ")));
+}
 
 /// The format begins with the recorder's A record; a log begins with a heading.
 bool isTrack(const QByteArray& bytes, const std::string& file) {
@@ -77,19 +132,29 @@ FlightIntake::Read FlightIntake::readFlights(const QByteArray& bytes, const std:
     if (isTrack(bytes, file)) {
         auto track = previewTrack(text, file, choices.balloon);
         if (!track)
-            return {.refused = track.error(), .flights = {}, .bad = {}, .open = {}, .remarks = {}};
+            return {.refused = track.error(),
+                    .flights = {},
+                    .bad = {},
+                    .open = {},
+                    .remarks = {},
+                    .columns = {},
+                    .dateOrder = {}};
         return {.refused = {},
                 .flights = std::move(track->proposals),
                 .bad = {},
                 .open = {},
-                .remarks = std::move(track->remarks)};
+                .remarks = std::move(track->remarks),
+                .columns = {},
+                .dateOrder = {}};
     }
     auto log = previewFlightLog(text, file, choices);
     return {.refused = std::move(log.refused),
             .flights = std::move(log.flights),
             .bad = std::move(log.badRows),
             .open = std::move(log.open),
-            .remarks = std::move(log.remarks)};
+            .remarks = std::move(log.remarks),
+            .columns = std::move(log.columns),
+            .dateOrder = log.dateOrder};
 }
 
 void FlightIntake::openFile(const QUrl& url) {
@@ -117,6 +182,7 @@ void FlightIntake::close() {
     m_judged.clear();
     m_problem.clear();
     m_remarks.clear();
+    m_columns.clear();
     m_summary.clear();
     m_acceptable = 0;
     m_reading = false;
@@ -194,6 +260,7 @@ void FlightIntake::judgeThem(const Read& read) {
     for (const auto& remark : read.remarks)
         remarks += inward(remark);
     m_remarks = remarks.join(u'\n');
+    m_columns = columnsText(read.columns, read.dateOrder);
     m_problem = read.refused ? Words::problem(*read.refused) : QString();
     auto flights = read.flights;
     if (const auto person = outward(Habits::current()->person()); !person.empty())
@@ -231,8 +298,10 @@ void FlightIntake::take(std::vector<JudgedProposal> judged, const std::vector<Pr
         line.bad = true;
         lines.push_back(std::move(line));
     }
-    std::stable_sort(lines.begin(), lines.end(),
-                     [](const IntakeLine& a, const IntakeLine& b) { return a.line < b.line; });
+    // What the user must look at stands first.
+    std::stable_sort(lines.begin(), lines.end(), [](const IntakeLine& a, const IntakeLine& b) {
+        return std::tuple(!a.bad, a.line) < std::tuple(!b.bad, b.line);
+    });
     m_rows.show(std::move(lines));
     m_acceptable = m_open.empty() ? counts[ProposalState::New] : 0;
     QStringList parts;
@@ -260,8 +329,10 @@ void FlightIntake::accept() {
                  emit changed();
                  return;
              }
-             Notice::current()->tellWritten(tr("%1 flights logged from %2").arg(receipt->ids.size()).arg(m_file),
-                                            receipt->ids, Habits::current()->person());
+             const auto count = receipt->ids.size();
+             const auto told = count == 1 ? tr("1 flight logged from %1").arg(m_file)
+                                          : tr("%1 flights logged from %2").arg(QString::number(count), m_file);
+             Notice::current()->tellWritten(told, receipt->ids, Habits::current()->person());
              close();
              emit accepted();
              RecordDesk::current()->written();

@@ -25,6 +25,8 @@ class FlightIntake : public QObject {
     Q_PROPERTY(QString summary READ summary NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
     Q_PROPERTY(QString remarks READ remarks NOTIFY changed FINAL)
+    /// What each column of a log is taken for.
+    Q_PROPERTY(QString columns READ columns NOTIFY changed FINAL)
     Q_PROPERTY(int acceptable READ acceptable NOTIFY changed FINAL)
     Q_PROPERTY(QString verb READ verb NOTIFY changed FINAL)
 
@@ -57,6 +59,7 @@ public:
     [[nodiscard]] QString summary() const { return m_summary; }
     [[nodiscard]] QString problem() const { return m_problem; }
     [[nodiscard]] QString remarks() const { return m_remarks; }
+    [[nodiscard]] QString columns() const { return m_columns; }
     [[nodiscard]] int acceptable() const { return m_acceptable; }
     [[nodiscard]] QString verb() const;
     [[nodiscard]] bool asksDateOrder() const { return asks(OpenChoice::DateOrder); }
@@ -92,6 +95,7 @@ private:
     QString m_summary;
     QString m_problem;
     QString m_remarks;
+    QString m_columns;
     int m_acceptable = 0;
     int m_turn = 0;
     bool m_reading = false;

@@ -173,10 +173,10 @@ Window {
         place: window.place
         onChosen: place => window.place = place
     }
+    // On a phone the actions are at the bottom: it stands at the top there.
     NoticeBar {
-        anchors.bottom: parent.bottom
-        anchors.bottomMargin: (window.phone ? bar.height : 0) + Theme.gap
         x: room.x + Theme.gap
+        y: window.phone ? places.y + Theme.gap : parent.height - height - Theme.gap
         width: Math.min(room.width - 2 * Theme.gap, 640)
     }
 

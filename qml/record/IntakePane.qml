@@ -51,6 +51,12 @@ Item {
         Label {
             width: parent.width
             visible: text !== ""
+            text: pane.intake.columns
+            soft: true
+        }
+        Label {
+            width: parent.width
+            visible: text !== ""
             text: pane.intake.remarks
             soft: true
         }

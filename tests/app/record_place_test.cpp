@@ -85,6 +85,11 @@ private slots:
         QVERIFY2(intake.problem().isEmpty(), qPrintable(intake.problem()));
         QCOMPARE(intake.acceptable(), 2); // without times, two equal rows are two flights
         QVERIFY(intake.rows()->count() >= 4);
+        QVERIFY2(intake.columns().contains(QStringLiteral("Date: date")), qPrintable(intake.columns()));
+        QVERIFY2(intake.columns().contains(QStringLiteral("Duration (h:mm): time aloft")),
+                 qPrintable(intake.columns()));
+        // What must be looked at stands first.
+        QVERIFY(intake.rows()->data(intake.rows()->index(0), IntakeModel::BadRole).toBool());
         const auto before = m_demo->house.fleet.sheet()->card(Registration("QE-OVA"))->flights;
         QSignalSpy accepted(&intake, &FlightIntake::accepted);
         intake.accept();

@@ -221,6 +221,30 @@ private slots:
         QCOMPARE(call({"due", "--on", "2025-04-28", "--json"}).out, before);
         QFile::remove(path("copy.crownring"));
     }
+    void flightsAreImportedOnceTheyAreAccepted() {
+        const auto minutes = [&] {
+            return call({"clock", "E1", "--on", "2026-11-25", "--json"}).document()["minutes"].get<int>();
+        };
+        write("log.csv", "Registration;Date;Duration (h:mm);Colour\n"
+                         "QE-ONE;2026-05-02;0:55;red\n"
+                         "QE-ONE;2026-02-30;0:40;red\n");
+        const auto before = minutes();
+        const auto preview = call({"import", path("log.csv"), "--json"}).document();
+        QCOMPARE(preview["posted"], 0);
+        QCOMPARE(preview["flights"].size(), std::size_t{1});
+        QCOMPARE(preview["refused"][0]["line"], 3);
+        QCOMPARE(preview["columns"][0]["read_as"], "balloon");
+        QVERIFY(preview["columns"][3]["read_as"].is_null());
+        QCOMPARE(call({"import", path("log.csv"), "--accept"}).status, 2); // a bad row, and nobody said to skip it
+        QCOMPARE(minutes(), before);
+        QCOMPARE(call({"import", path("log.csv"), "--accept", "--skip-bad"}).status, 0);
+        QCOMPARE(minutes(), before + 55);
+        const auto* track = CROWNRING_SOURCE_DIR "/demo_data/evening.igc"; // 55 minutes aloft by its own making
+        QCOMPARE(call({"import", track, "--balloon", "QE-ONE", "--accept"}).status, 0);
+        QCOMPARE(minutes(), before + 55 + 55);
+        QCOMPARE(call({"import", track, "--balloon", "QE-ONE", "--json"}).document()["flights"][0]["state"],
+                 "already-logged");
+    }
     void theDemoFleetIsTaken() {
         QFile::remove(path("demo"));
         const auto posted = bare({"--record", path("demo"), "post", CROWNRING_SOURCE_DIR "/demo_data/fleet.jsonl"});
