@@ -4,8 +4,6 @@
 #include "rules/due_order.h"
 
 #include <algorithm>
-#include <future>
-#include <thread>
 
 namespace crownring {
 
@@ -21,65 +19,45 @@ std::vector<const RequirementSet*> setsOf(const std::vector<ItemFacts>& items, c
     return sets;
 }
 
-/// The items of a list that are assessed together: a large fleet is shared out among the processors.
-struct Part {
-    std::size_t from = 0;
-    std::size_t to = 0;
-    std::vector<DueRow> rows;
-    std::vector<DueKey> keys; ///< in the order of the list
-};
-
-std::vector<Part> partsOf(std::size_t items) {
-    constexpr std::size_t worthAThread = 4'000;
-    const auto count =
-        std::clamp<std::size_t>(items / worthAThread, 1, std::max(std::thread::hardware_concurrency(), 1U));
-    std::vector<Part> parts(count);
-    for (std::size_t i = 0; i < count; ++i) {
-        parts[i].from = items * i / count;
-        parts[i].to = items * (i + 1) / count;
-    }
-    return parts;
-}
-
-void assessPart(Part& part, const std::vector<ItemFacts>& items, const std::vector<const RequirementSet*>& sets,
-                const DueOrder& order, CivilDate on) {
+/// As many as there can be; what is reserved and not used costs nothing.
+std::size_t mostRows(const std::vector<const RequirementSet*>& sets) {
     std::size_t most = 0;
-    for (auto i = part.from; i < part.to; ++i)
-        most += sets[i]->all().size();
-    part.rows.reserve(most);
-    part.keys.reserve(most);
-    for (auto i = part.from; i < part.to; ++i)
-        for (const auto& [requirement, programme] : sets[i]->all()) {
-            if (!binds(*requirement, items[i]))
-                continue;
-            part.rows.push_back({&items[i], requirement, programme, assess(*requirement, items[i], *sets[i], on)});
-            part.keys.push_back(order.keyOf(part.rows.back(), static_cast<std::uint32_t>(part.keys.size())));
-        }
-    std::ranges::sort(part.keys);
+    for (const auto* set : sets)
+        most += set->all().size();
+    return most;
 }
 
-/// The rows of all parts in one order.
-std::vector<DueRow> merged(std::vector<Part> parts) {
-    struct Next {
-        const DueKey* key;
-        const DueKey* end;
-        std::vector<DueRow>* rows;
-    };
-    std::size_t count = 0;
-    std::vector<Next> queues;
-    for (auto& part : parts) {
-        count += part.rows.size();
-        queues.push_back({part.keys.data(), part.keys.data() + part.keys.size(), &part.rows});
+void assessAll(DueList& list, const std::vector<const RequirementSet*>& sets) {
+    list.rows.reserve(mostRows(sets));
+    for (std::size_t i = 0; i < sets.size(); ++i) {
+        const auto& item = list.items[i];
+        for (const auto& [requirement, programme] : sets[i]->all())
+            if (binds(*requirement, item))
+                list.rows.push_back(
+                    {&item, requirement, programme, assess(*requirement, item, *sets[i], list.on, list.memory.get())});
     }
-    std::vector<DueRow> rows;
-    rows.reserve(count);
-    while (rows.size() < count) {
-        std::erase_if(queues, [](const Next& next) { return next.key == next.end; });
-        auto& first = *std::ranges::min_element(queues, [](const Next& a, const Next& b) { return *a.key < *b.key; });
-        rows.push_back(std::move((*first.rows)[first.key->row]));
-        ++first.key;
+}
+
+/// Sorts in place, following each cycle of moves, since a second list of all rows costs more than the sorting.
+void sortRows(std::vector<DueRow>& rows, const DueOrder& order) {
+    std::vector<DueKey> keys;
+    keys.reserve(rows.size());
+    for (const auto& row : rows)
+        keys.push_back(order.keyOf(row, static_cast<std::uint32_t>(keys.size())));
+    std::ranges::sort(keys);
+    for (std::uint32_t start = 0; start < keys.size(); ++start) {
+        if (keys[start].row == start)
+            continue;
+        auto held = std::move(rows[start]);
+        auto to = start;
+        for (auto from = keys[to].row; from != start; from = keys[to].row) {
+            rows[to] = std::move(rows[from]);
+            keys[to].row = to;
+            to = from;
+        }
+        rows[to] = std::move(held);
+        keys[to].row = to;
     }
-    return rows;
 }
 
 }
@@ -91,16 +69,8 @@ DueList dueList(std::vector<ItemFacts> items, Obligations obligations, CivilDate
     list.items = std::move(items);
     list.obligations = std::make_unique<Obligations>(std::move(obligations));
     const auto sets = setsOf(list.items, *list.obligations, flyingAs);
-    const DueOrder order(list.items, sets);
-    auto parts = partsOf(list.items.size());
-    std::vector<std::future<void>> others;
-    for (std::size_t i = 1; i < parts.size(); ++i)
-        others.push_back(std::async(std::launch::async, assessPart, std::ref(parts[i]), std::cref(list.items),
-                                    std::cref(sets), std::cref(order), on));
-    assessPart(parts.front(), list.items, sets, order, on);
-    for (auto& other : others)
-        other.get();
-    list.rows = merged(std::move(parts));
+    assessAll(list, sets);
+    sortRows(list.rows, DueOrder(list.items, sets));
     return list;
 }
 

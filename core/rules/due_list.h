@@ -6,6 +6,7 @@
 #include "rules/obligations.h"
 
 #include <memory>
+#include <memory_resource>
 #include <vector>
 
 namespace crownring {
@@ -17,11 +18,33 @@ struct DueRow {
     Assessment state;
 };
 
+/// One piece of memory for the limits of all rows: a quarter of a million small ones cost more than what is computed.
+/// Assigning leaves the old piece with the other until that goes, since rows may still lie in it.
+class RowMemory {
+public:
+    RowMemory() = default;
+    RowMemory(RowMemory&&) noexcept = default;
+    RowMemory& operator=(RowMemory&& other) noexcept {
+        m_pieces.swap(other.m_pieces);
+        return *this;
+    }
+    ~RowMemory() = default;
+    [[nodiscard]] std::pmr::memory_resource* get() {
+        if (!m_pieces)
+            m_pieces = std::make_unique<std::pmr::monotonic_buffer_resource>();
+        return m_pieces.get();
+    }
+
+private:
+    std::unique_ptr<std::pmr::monotonic_buffer_resource> m_pieces;
+};
+
 /// Keeps the facts and obligations that its rows point into. Movable, not copyable.
 struct DueList {
     CivilDate on;
     std::vector<ItemFacts> items;
     std::unique_ptr<Obligations> obligations;
+    RowMemory memory;
     std::vector<DueRow> rows;
 };
 

@@ -94,9 +94,8 @@ void settle(Assessment& state, const Requirement& requirement, const ItemFacts& 
 }
 
 /// Whether the item is bound is not known, so no limit of it is.
-Assessment unproven(const Requirement& requirement, Because because) {
-    Assessment state;
-    state.because = because;
+Assessment unproven(const Requirement& requirement, Because because, std::pmr::memory_resource* memory) {
+    Assessment state{.governs = {}, .limits = std::pmr::vector<LimitState>(memory), .share = {}, .because = because};
     state.limits.resize(requirement.limits.size());
     std::ranges::transform(requirement.limits, state.limits.begin(), [](const Limit& limit) {
         LimitState unknown;
@@ -107,15 +106,15 @@ Assessment unproven(const Requirement& requirement, Because because) {
 }
 
 Assessment assessWhereRequired(const Requirement& requirement, const ItemFacts& item, const InForce& inForce,
-                               CivilDate today) {
+                               CivilDate today, std::pmr::memory_resource* memory) {
     if (isEnded(requirement, item))
         return closed(Because::Ended);
     const auto counting = countingActs(requirement, item, inForce);
     if (requirement.once && !counting.acts.empty())
         return closed(Because::Done);
     if (const auto missing = missingFact(requirement, item))
-        return unproven(requirement, *missing);
-    Assessment state;
+        return unproven(requirement, *missing, memory);
+    Assessment state{.governs = {}, .limits = std::pmr::vector<LimitState>(memory), .share = {}};
     state.limits.reserve(requirement.limits.size());
     for (const auto& limit : requirement.limits)
         state.limits.push_back(limitState(requirement, limit, item, counting.inOrder(), today));
@@ -127,8 +126,9 @@ Assessment assessWhereRequired(const Requirement& requirement, const ItemFacts& 
 
 std::string_view standingText(Standing standing) { return names[static_cast<std::size_t>(standing)]; }
 
-Assessment assess(const Requirement& requirement, const ItemFacts& item, const InForce& inForce, CivilDate today) {
-    auto state = assessWhereRequired(requirement, item, inForce, today);
+Assessment assess(const Requirement& requirement, const ItemFacts& item, const InForce& inForce, CivilDate today,
+                  std::pmr::memory_resource* memory) {
+    auto state = assessWhereRequired(requirement, item, inForce, today, memory);
     if (!calledForBy(requirement, item.operations))
         state.because = Because::NotRequired;
     return state;

@@ -12,6 +12,7 @@
 
 #include <array>
 #include <cstdint>
+#include <memory_resource>
 #include <optional>
 #include <span>
 #include <string>
@@ -54,8 +55,8 @@ enum class Because {
 struct Assessment {
     Standing standing = Standing::Unproven;
     std::optional<ClockName> governs;
-    std::vector<LimitState> limits;
-    std::optional<double> share; ///< of the governing limit
+    std::pmr::vector<LimitState> limits; ///< from the memory given to `assess`, which must outlive it
+    std::optional<double> share;         ///< of the governing limit
     Because because = Because::Limits;
     const Occurrence* trigger = nullptr; ///< the event, with `Because::Triggered`; it lives in the item's facts
     bool operator==(const Assessment&) const = default;
@@ -74,8 +75,9 @@ public:
 [[nodiscard]] bool binds(const Requirement& requirement, const ItemFacts& item);
 
 /// @pre binds(requirement, item)
+/// @param memory for the limits; a long list gives its own
 [[nodiscard]] Assessment assess(const Requirement& requirement, const ItemFacts& item, const InForce& inForce,
-                                CivilDate today);
+                                CivilDate today, std::pmr::memory_resource* memory = std::pmr::get_default_resource());
 
 /// Natural order of serial numbers: runs of digits compare as numbers, the rest as bytes.
 [[nodiscard]] int compareSerials(std::string_view a, std::string_view b);

@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <iterator>
 
 namespace crownring {
 
@@ -187,14 +188,22 @@ void FactsReader::readKits(Moment end, std::optional<std::int64_t> item) {
 
 void FactsReader::readDone(Moment end, std::optional<std::int64_t> item) {
     Walk walk(m_working);
+    // An item's history is gathered here and then kept in a vector of its own size.
+    std::vector<Accomplishment> history;
+    Working* of = nullptr;
+    const auto keep = [&] {
+        if (of)
+            of->facts.done.assign(std::make_move_iterator(history.begin()), std::make_move_iterator(history.end()));
+        history.clear();
+    };
     run(m_done, item, end.minutes());
     while (m_done.next()) {
         auto* working = walk.to(m_done.read<std::int64_t>());
         if (!working)
             continue;
-        auto& history = working->facts.done;
-        if (history.empty())
-            history.reserve(8);
+        if (working != of)
+            keep();
+        of = working;
         auto& done = history.emplace_back();
         done.stamp.at = Moment(m_done.read<std::int64_t>());
         done.stamp.id = m_done.read<EntryId>();
@@ -207,6 +216,7 @@ void FactsReader::readDone(Moment end, std::optional<std::int64_t> item) {
         done.clock.landings = m_done.read<std::optional<Landings>>();
         done.clock.inflations = m_done.read<std::optional<Inflations>>();
     }
+    keep();
 }
 
 void FactsReader::readEvents(Statement& statement, Moment end, std::optional<std::int64_t> item) {

@@ -19,6 +19,10 @@ namespace {
 std::optional<double> started(const std::string& record, const QByteArray& what) {
     const auto began = std::chrono::steady_clock::now().time_since_epoch();
     QProcess program;
+    auto environment = QProcessEnvironment::systemEnvironment();
+    environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("offscreen"));
+    environment.insert(QStringLiteral("QT_QUICK_BACKEND"), QStringLiteral("software"));
+    program.setProcessEnvironment(environment);
     program.start(QStringLiteral(CROWNRING_START_ONCE),
                   {QString::fromStdString(record),
                    QString::number(std::chrono::duration_cast<std::chrono::nanoseconds>(began).count())});

@@ -7,6 +7,7 @@
 ///     complete 1312.8                             a frame shows the due list, ms
 
 #include "house.h"
+#include "kept_memory.h"
 #include "places.h"
 
 #include <QApplication>
@@ -69,6 +70,7 @@ private:
 }
 
 int main(int argc, char** argv) {
+    crownring::keepFreedMemory();
     QApplication application(argc, argv);
     const auto arguments = QApplication::arguments();
     if (arguments.size() != 3)

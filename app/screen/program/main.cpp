@@ -5,6 +5,7 @@
 
 #include "border.h"
 #include "house.h"
+#include "kept_memory.h"
 #include "picture.h"
 #include "places.h"
 
@@ -99,6 +100,7 @@ QString ownRecord() {
 }
 
 int main(int argc, char* argv[]) {
+    keepFreedMemory();
     if (std::any_of(argv, argv + argc,
                     [](const char* each) { return std::string_view(each).starts_with("--picture"); })) {
         // A picture needs no display; what the user has set stays.
