@@ -44,7 +44,7 @@ void sortRows(std::vector<DueRow>& rows, const DueOrder& order) {
     keys.reserve(rows.size());
     for (const auto& row : rows)
         keys.push_back(order.keyOf(row, static_cast<std::uint32_t>(keys.size())));
-    std::ranges::sort(keys);
+    std::sort(keys.begin(), keys.end());
     for (std::uint32_t start = 0; start < keys.size(); ++start) {
         if (keys[start].row == start)
             continue;

@@ -58,8 +58,8 @@ DueOrder::DueOrder(const std::vector<ItemFacts>& items, const std::vector<const 
     : m_first(items.data()), m_items(itemRanks(items)), m_requirements(requirementRanks(sets)) {}
 
 DueKey DueOrder::keyOf(const DueRow& row, std::uint32_t number) const {
-    return {placeOf(row.state), shareOf(row.state), m_items[static_cast<std::size_t>(row.item - m_first)],
-            m_requirements.at(row.requirement), number};
+    const std::uint64_t item = m_items[static_cast<std::size_t>(row.item - m_first)];
+    return {placeOf(row.state), number, shareOf(row.state), item << 32 | m_requirements.at(row.requirement)};
 }
 
 bool comesBefore(const DueRow& a, const DueRow& b) {

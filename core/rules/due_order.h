@@ -5,7 +5,6 @@
 
 #include "rules/due_list.h"
 
-#include <compare>
 #include <cstdint>
 #include <unordered_map>
 
@@ -13,12 +12,18 @@ namespace crownring {
 
 /// What a row is sorted by.
 struct DueKey {
-    int place = 0; ///< 0 for spent to 6 for closed; 7 where the operation does not call for it
+    int place = 0;         ///< 0 for spent to 6 for closed; 7 where the operation does not call for it
+    std::uint32_t row = 0; ///< whose key it is
     double share = 0;
-    std::uint32_t item = 0;        ///< its place in the order of names
-    std::uint32_t requirement = 0; ///< likewise
-    std::uint32_t row = 0;         ///< whose key it is
-    auto operator<=>(const DueKey&) const = default;
+    std::uint64_t names = 0; ///< the item's place in the order of names, then the requirement's
+
+    friend bool operator<(const DueKey& a, const DueKey& b) {
+        if (a.place != b.place)
+            return a.place < b.place;
+        if (a.share != b.share)
+            return a.share < b.share;
+        return a.names < b.names;
+    }
 };
 
 /// The places of items and requirements in the order of their names.
