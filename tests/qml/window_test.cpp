@@ -224,7 +224,7 @@ private slots:
         QTRY_COMPARE(accepted.size(), 1);
         QTRY_VERIFY(minutesLeft() < before);
         QVERIFY(minutesLeft() >= before - 24 * 60);
-        intake->close();
+        m_demo->house.notice.dismiss();
     }
 
     void theBannerShowsWhileTheDayIsNotToday() {
