@@ -20,6 +20,7 @@ Item {
 
         Label {
             width: parent.width
+            visible: !pane.intake.open // then the room is the rows'
             text: qsTr("Choose a flight log (CSV with a header row) or a track of a flight recorder (IGC). You see every flight before anything is written.")
         }
         Row {
