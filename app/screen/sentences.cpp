@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sentences.h"
 
+#include "bench_sentences.h"
 #include "border.h"
 #include "fleet.h"
 #include "words.h"
@@ -97,15 +98,9 @@ struct Teller {
         return Sentences::tr("Programme %1 adopted for %2")
             .arg(inward(e.programme.text()), std::visit(Whom{}, e.bound));
     }
-    QString operator()(const ReadingTaken& e) const {
-        const auto value = QLocale().toString(e.value, 'g', 6);
-        QString text = e.held ? Sentences::tr("%1: %2 held at %3 %4") : Sentences::tr("%1: %2 %3 %4");
-        text = text.arg(inward(e.item.text()), inward(e.quantity), value, inward(e.unit));
-        if (e.gore)
-            text = Sentences::tr("%1, gore %2").arg(text).arg(*e.gore);
-        if (e.row)
-            text = Sentences::tr("%1, row %2").arg(text).arg(*e.row);
-        return text;
+    template <class OfTheBench>
+    QString operator()(const OfTheBench& e) const {
+        return BenchSentences::of(e);
     }
     QString operator()(const EventReported& e) const {
         const auto subject = std::visit([](const auto& name) { return inward(name.text()); }, e.subject);
@@ -125,29 +120,34 @@ struct Teller {
 QString Sentences::of(const Entry& entry) { return std::visit(Teller{}, entry.body); }
 
 QString Sentences::kind(std::string_view kindName) {
-    if (kindName == "item.entered")
-        return tr("item");
-    if (kindName == "balloon.entered")
-        return tr("balloon");
-    if (kindName == "item.fitted")
-        return tr("fitting");
-    if (kindName == "item.removed")
-        return tr("removal");
-    if (kindName == "flight.logged")
-        return tr("flight");
-    if (kindName == "requirement.done")
-        return tr("requirement done");
-    if (kindName == "programme.adopted")
-        return tr("programme");
-    if (kindName == "reading.taken")
-        return tr("reading");
-    if (kindName == "event.reported")
-        return tr("event");
-    if (kindName == "entry.corrected")
-        return tr("correction");
-    if (kindName == "entry.voided")
-        return tr("void");
-    return inward(kindName);
+    static const std::map<std::string_view, const char*> words = {
+        {"item.entered", QT_TR_NOOP("item")},
+        {"balloon.entered", QT_TR_NOOP("balloon")},
+        {"item.fitted", QT_TR_NOOP("fitting")},
+        {"item.removed", QT_TR_NOOP("removal")},
+        {"flight.logged", QT_TR_NOOP("flight")},
+        {"requirement.done", QT_TR_NOOP("requirement done")},
+        {"programme.adopted", QT_TR_NOOP("programme")},
+        {"reading.taken", QT_TR_NOOP("reading")},
+        {"event.reported", QT_TR_NOOP("event")},
+        {"entry.corrected", QT_TR_NOOP("correction")},
+        {"entry.voided", QT_TR_NOOP("void")},
+        {"inspection.opened", QT_TR_NOOP("inspection opened")},
+        {"line.settled", QT_TR_NOOP("checklist line")},
+        {"defect.found", QT_TR_NOOP("defect")},
+        {"defect.deferred", QT_TR_NOOP("defect deferred")},
+        {"defect.cleared", QT_TR_NOOP("defect cleared")},
+        {"repair.made", QT_TR_NOOP("repair")},
+        {"part.replaced", QT_TR_NOOP("part replaced")},
+        {"inspection.closed", QT_TR_NOOP("inspection closed")},
+        {"person.entitled", QT_TR_NOOP("entitlement")},
+        {"tester.calibrated", QT_TR_NOOP("calibration")},
+        {"type.described", QT_TR_NOOP("type")},
+        {"limit.stated", QT_TR_NOOP("limit of a type")},
+        {"checklist.adopted", QT_TR_NOOP("checklist")},
+    };
+    const auto found = words.find(kindName);
+    return found == words.end() ? inward(kindName) : tr(found->second);
 }
 
 QString Sentences::question(Question::Kind kind) {

@@ -230,6 +230,10 @@ QString Words::because(const Assessment& state) {
         return tr("Ended by its terminating action.");
     case Because::RowFull:
         return tr("It was done too often in a row; the fuller act is required first.");
+    case Because::Defect:
+        return tr("An open defect: clear it, or have it deferred by who is entitled to.");
+    case Because::Deferred:
+        return tr("A defect that was put off: it is to be cleared before its limit.");
     }
     return {};
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/post.h"
 
+#include "acts/bench_gate.h"
 #include "record/chain.h"
 #include "rules/programme.h"
 
@@ -43,6 +44,11 @@ std::optional<Problem> fillIn(ProgrammeAdopted& adopted, Books& books) {
     return std::nullopt;
 }
 
+Problem placedIn(Problem problem, const std::string& file) {
+    problem.where.file = file;
+    return problem;
+}
+
 }
 
 Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry> entries, const std::string& file) {
@@ -54,9 +60,16 @@ Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry>
                 problem->where.line = line;
                 problems.push_back(std::move(*problem));
             }
+    for (auto& locked : lockedEntries(journal, books, entries))
+        problems.push_back(placedIn(std::move(locked), file));
     if (!problems.empty())
         return tl::unexpected(std::move(problems));
-    return journal.append(std::move(entries), file);
+    return journal.append(std::move(entries), file, [&](std::span<const NumberedEntry> written) {
+        auto barred = barredEntries(books, written);
+        for (auto& each : barred)
+            each = placedIn(std::move(each), file);
+        return barred;
+    });
 }
 
 Results<Receipt> postText(Journal& journal, Books& books, std::string_view text, const std::string& file) {

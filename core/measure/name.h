@@ -36,6 +36,12 @@ using RequirementId = Name<struct RequirementTag>;
 using ProgrammeId = Name<struct ProgrammeTag>;
 using EntryId = Name<struct EntryTag>;
 using WriterId = Name<struct WriterTag>;
+using InspectionId = Name<struct InspectionTag>;
+using DefectId = Name<struct DefectTag>;
+using PersonId = Name<struct PersonTag>;
+using TesterId = Name<struct TesterTag>;
+using TypeName = Name<struct TypeTag>;
+using ChecklistId = Name<struct ChecklistTag>;
 
 }
 

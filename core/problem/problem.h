@@ -33,6 +33,8 @@ enum class Code {
     IgcBadTrack,      ///< a track file without date or fixes
     IgcNoFlight,      ///< a track in which no flight can be found
     AlreadyLogged,    ///< a flight that the record holds already
+    NotReleasable,    ///< an inspection that may not be closed so, a defect that may not be deferred so, a locked
+                      ///< inspection
     StoreUnopened,    ///< a record that cannot be opened
     StoreForeign,     ///< a file that is no Crownring record
     StoreNewer,       ///< a record written by a later version

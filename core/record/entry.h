@@ -6,21 +6,12 @@
 /// `EntryVoided` points at the entry that it changes.
 
 #include "civil/moment.h"
-#include "measure/name.h"
 #include "measure/usage.h"
+#include "record/bench_entry.h"
 
-#include <optional>
-#include <string>
-#include <string_view>
 #include <variant>
-#include <vector>
 
 namespace crownring {
-
-enum class ItemKind { Envelope, Basket, Burner, Cylinder, Hose, Instrument, Other };
-inline constexpr int itemKindCount = 7;
-[[nodiscard]] std::string_view itemKindName(ItemKind kind);
-[[nodiscard]] std::optional<ItemKind> itemKindFrom(std::string_view name);
 
 /// An item comes into the record, with what was on its clock at 00:00 of that day.
 struct ItemEntered {
@@ -94,18 +85,6 @@ struct ProgrammeAdopted {
     bool operator==(const ProgrammeAdopted&) const = default;
 };
 
-struct ReadingTaken {
-    ItemId item;
-    std::string quantity;
-    double value = 0;
-    bool held = false; ///< `value` is a load that was survived: a bound, not a value
-    std::string unit;
-    std::optional<int> gore;
-    std::optional<int> row;
-    std::string method;
-    bool operator==(const ReadingTaken&) const = default;
-};
-
 /// Something happened to an item, or to a balloon and so to all that was fitted to it.
 struct EventReported {
     std::variant<Registration, ItemId> subject;
@@ -125,8 +104,11 @@ struct EntryVoided {
     bool operator==(const EntryVoided&) const = default;
 };
 
-using Body = std::variant<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightLogged, RequirementDone,
-                          ProgrammeAdopted, ReadingTaken, EventReported, EntryCorrected, EntryVoided>;
+using Body =
+    std::variant<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightLogged, RequirementDone, ProgrammeAdopted,
+                 ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened, LineSettled, DefectFound,
+                 DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed, PersonEntitled,
+                 TesterCalibrated, TypeDescribed, LimitStated, ChecklistAdopted>;
 
 struct Entry {
     EntryId id;
@@ -143,8 +125,9 @@ struct Entry {
 /// The alternatives of `Body` by name, in its order.
 [[nodiscard]] const std::vector<std::string_view>& kindNames();
 
-/// The time that an entry of this kind has when none is stated: a fitting 00:00, a flight 12:00, an accomplishment or a
-/// reading 18:00, a removal 23:59, all others 00:00.
+/// The time that an entry of this kind has when none is stated: a fitting 00:00, a flight 12:00, an accomplishment, a
+/// reading and what is found, settled or repaired on the bench 18:00, a deferral 18:01, a clearance 18:02, the close of
+/// an inspection 18:10, a removal 23:59, all others 00:00.
 [[nodiscard]] TimeOfDay defaultTime(const Body& body);
 
 [[nodiscard]] Moment momentOf(const Entry& entry);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/entry_json.h"
 
+#include "record/bench_reader.h"
 #include "record/chain.h"
-#include "record/object_reader.h"
 #include "record/strict_json.h"
 
 #include <nlohmann/json.hpp>
@@ -128,30 +128,6 @@ ProgrammeAdopted readAdopted(ObjectReader& reader) {
     return body;
 }
 
-ReadingTaken readReading(ObjectReader& reader) {
-    constexpr double farthest = 1e12;
-    constexpr std::size_t longestUnit = 40;
-    ReadingTaken body;
-    body.item = reader.name<ItemId>("item");
-    body.quantity = reader.slug("quantity");
-    const auto value = reader.optionalNumber("value", -farthest, farthest);
-    const auto held = reader.optionalNumber("held_at", -farthest, farthest);
-    if (value.has_value() == held.has_value())
-        reader.refuse(Code::MissingKey, "value", "a reading has either a value or a load that was held",
-                      "give one of value and held_at");
-    body.value = value.value_or(held.value_or(0));
-    body.held = held.has_value();
-    body.unit = reader.saying("unit", longestUnit);
-    const auto place = [&](std::string_view key) -> std::optional<int> {
-        const auto number = reader.optionalCount(key, 1, 1000);
-        return number ? std::optional<int>(static_cast<int>(*number)) : std::nullopt;
-    };
-    body.gore = place("gore");
-    body.row = place("row");
-    body.method = reader.optionalText("method");
-    return body;
-}
-
 EventReported readEvent(ObjectReader& reader) {
     EventReported body;
     body.event = reader.slug("event");
@@ -199,6 +175,19 @@ Body readBody(ObjectReader& reader, std::string_view kind) {
         [](ObjectReader& r) -> Body { return readEvent(r); },
         [](ObjectReader& r) -> Body { return readCorrected(r); },
         [](ObjectReader& r) -> Body { return readVoided(r); },
+        [](ObjectReader& r) -> Body { return readInspectionOpened(r); },
+        [](ObjectReader& r) -> Body { return readLineSettled(r); },
+        [](ObjectReader& r) -> Body { return readDefectFound(r); },
+        [](ObjectReader& r) -> Body { return readDefectDeferred(r); },
+        [](ObjectReader& r) -> Body { return readDefectCleared(r); },
+        [](ObjectReader& r) -> Body { return readRepairMade(r); },
+        [](ObjectReader& r) -> Body { return readPartReplaced(r); },
+        [](ObjectReader& r) -> Body { return readInspectionClosed(r); },
+        [](ObjectReader& r) -> Body { return readPersonEntitled(r); },
+        [](ObjectReader& r) -> Body { return readTesterCalibrated(r); },
+        [](ObjectReader& r) -> Body { return readTypeDescribed(r); },
+        [](ObjectReader& r) -> Body { return readLimitStated(r); },
+        [](ObjectReader& r) -> Body { return readChecklistAdopted(r); },
     };
     const auto& names = kindNames();
     for (std::size_t i = 0; i < names.size(); ++i)

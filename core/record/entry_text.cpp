@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/bench_writer.h"
 #include "record/entry_json.h"
-
-#include <nlohmann/json.hpp>
 
 namespace crownring {
 
@@ -26,22 +25,13 @@ void writeFigures(json& into, const char* key, const Figures& figures, const Fig
         into[key] = std::move(object);
 }
 
-void writeText(json& into, const char* key, const std::string& text) {
-    if (!text.empty())
-        into[key] = text;
-}
-
-template <class What>
-json namesOf(const std::vector<Name<What>>& names) {
-    json array = json::array();
-    for (const auto& name : names)
-        array.push_back(name.text());
-    return array;
-}
-
 struct BodyWriter {
     json& into;
 
+    template <class OfTheBench>
+    void operator()(const OfTheBench& body) const {
+        writeBody(into, body);
+    }
     void operator()(const ItemEntered& body) const {
         into["item"] = body.item.text();
         into["kind"] = itemKindName(body.kind);
@@ -98,17 +88,6 @@ struct BodyWriter {
         if (!body.document.empty())
             into["document"] = json::parse(body.document);
         writeText(into, "digest", body.digest);
-    }
-    void operator()(const ReadingTaken& body) const {
-        into["item"] = body.item.text();
-        into["quantity"] = body.quantity;
-        into[body.held ? "held_at" : "value"] = body.value;
-        into["unit"] = body.unit;
-        if (body.gore)
-            into["gore"] = *body.gore;
-        if (body.row)
-            into["row"] = *body.row;
-        writeText(into, "method", body.method);
     }
     void operator()(const EventReported& body) const {
         if (const auto* item = std::get_if<ItemId>(&body.subject))

@@ -47,6 +47,13 @@ struct Verdict {
     std::string reason;
 };
 
+/// A photograph that entries name by its digest.
+struct Picture {
+    std::string media; ///< "image/jpeg" or "image/png"
+    std::string bytes;
+    bool operator==(const Picture&) const = default;
+};
+
 class Journal {
 public:
     virtual ~Journal() = default;
@@ -54,10 +61,16 @@ public:
     /// Appends all entries in one durable transaction, or none and says why, with file, line and key. Entries without
     /// an id get one. References to items and balloons may point anywhere into the record or the batch; an amended
     /// entry must be in the record or earlier in the batch.
-    virtual Results<Receipt> append(std::vector<NumberedEntry> entries, const std::string& file) = 0;
+    /// @param judge is asked when all is written and nothing is durable yet; with any problem everything is rolled back
+    using Judge = std::function<std::vector<Problem>(std::span<const NumberedEntry> written)>;
+    virtual Results<Receipt> append(std::vector<NumberedEntry> entries, const std::string& file,
+                                    const Judge& judge = {}) = 0;
     /// Latest arrival first.
     virtual Result<std::vector<JournalLine>> lines(const JournalQuery& query) = 0;
     virtual Result<std::optional<JournalLine>> line(const EntryId& id) = 0;
+    /// Keeps a photograph durably. @return the SHA-256 of its bytes, 64 hex digits, by which entries name it
+    virtual Result<std::string> keepPicture(const Picture& picture) = 0;
+    virtual Result<std::optional<Picture>> picture(const std::string& digest) = 0;
     /// Recomputes every hash. @param progress is told the share done (0 to 1) and may answer false to stop.
     virtual Result<Verdict> verify(const std::function<bool(double)>& progress = {}) = 0;
 };

@@ -3,14 +3,36 @@
 
 #include <sodium.h>
 
+#include <algorithm>
 #include <array>
+#include <chrono>
+#include <mutex>
 
 namespace crownring {
 
+namespace {
+
+/// Milliseconds since 1970, at least one more than the last time: ids made by one program are in the order of making.
+std::uint64_t nextTick() {
+    static std::mutex guard;
+    static std::uint64_t last = 0;
+    const auto now =
+        std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::system_clock::now().time_since_epoch());
+    const std::scoped_lock lock(guard);
+    last = std::max(last + 1, static_cast<std::uint64_t>(now.count()));
+    return last;
+}
+
+}
+
 EntryId newEntryId() {
+    constexpr std::size_t ofTime = 6;
     std::array<unsigned char, 16> bytes{};
     randombytes_buf(bytes.data(), bytes.size());
-    bytes[6] = static_cast<unsigned char>((bytes[6] & 0x0f) | 0x40);
+    const auto tick = nextTick();
+    for (std::size_t i = 0; i < ofTime; ++i)
+        bytes[i] = static_cast<unsigned char>(tick >> (8 * (ofTime - 1 - i)));
+    bytes[6] = static_cast<unsigned char>((bytes[6] & 0x0f) | 0x70);
     bytes[8] = static_cast<unsigned char>((bytes[8] & 0x3f) | 0x80);
     constexpr std::string_view symbols = "0123456789abcdef";
     std::string text;

@@ -5,7 +5,8 @@
 
 namespace crownring {
 
-/// A fresh id for an entry that came without one: a random UUID (RFC 9562, version 4).
+/// A fresh id for an entry that came without one: a UUID of version 7 (RFC 9562). Such ids sort by when they were made,
+/// so that of two entries of one minute the later one has the last word.
 [[nodiscard]] EntryId newEntryId();
 
 }

@@ -4,6 +4,7 @@
 /// Takes the keys of one JSON object by name and type, keeps the first problem, and at the end refuses what was not
 /// taken. Inside the record room only.
 
+#include "civil/civil_date.h"
 #include "problem/problem.h"
 
 #include <nlohmann/json.hpp>
@@ -158,6 +159,63 @@ public:
         if (good() && inner.m_problem)
             m_problem = inner.m_problem;
     }
+    /// Reads an optional list of inner objects, at least one, each with `read`; what it does not take is refused.
+    template <class Read>
+    void objects(std::string_view key, Read read) {
+        const auto* value = take(key);
+        if (!value)
+            return;
+        if (!value->is_array() || value->empty()) {
+            refuse(Code::BadValue, key, "not a list of objects", "write [ { … }, … ], or leave the key out");
+            return;
+        }
+        for (std::size_t i = 0; i < value->size() && good(); ++i) {
+            const auto path = std::string(key) + "/" + std::to_string(i);
+            if (!(*value)[i].is_object()) {
+                refuse(Code::BadValue, path, "not a JSON object", "write { … }");
+                return;
+            }
+            ObjectReader inner((*value)[i], m_path + path + "/");
+            read(inner);
+            inner.refuseUnknownKeys(key);
+            m_problem = inner.m_problem;
+        }
+    }
+    /// A required civil date.
+    CivilDate date(std::string_view key) {
+        const auto written = text(key);
+        const auto day = CivilDate::parse(written);
+        if (!day)
+            refuse(key, day.error());
+        return day.value_or(CivilDate());
+    }
+    std::optional<CivilDate> optionalDate(std::string_view key) {
+        return has(key) ? std::optional(date(key)) : std::nullopt;
+    }
+    /// One of the words that `from` knows.
+    template <class From>
+    auto word(std::string_view key, From from, const char* words) {
+        const auto written = text(key);
+        const auto known = from(written);
+        if (!known)
+            refuse(Code::BadValue, key, "'" + written + "' is not a word for this", std::string("one of ") + words);
+        return known.value_or(typename decltype(known)::value_type{});
+    }
+    /// Different texts that say something, at least one.
+    std::vector<std::string> optionalTexts(std::string_view key) {
+        const auto* value = take(key);
+        if (!value)
+            return {};
+        auto texts = asTexts(key, *value);
+        if (texts.empty())
+            refuse(Code::BadValue, key, "an empty list", "name at least one, or leave the key out");
+        for (const auto& each : texts)
+            if (each.find_first_not_of(" \t\n\v\f\r") == std::string::npos)
+                refuse(Code::BadValue, key, "this must not be blank", "write what it is");
+        checkDifferent(key, texts);
+        return texts;
+    }
+
     /// The canonical text of a required inner object.
     std::string objectText(std::string_view key) {
         const auto* value = required(key);

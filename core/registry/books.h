@@ -50,6 +50,26 @@ struct LoggedFlight {
     Usage use;
 };
 
+/// What entries of the bench are found under.
+enum class Subject {
+    Item = 1,
+    Balloon = 2,
+    Inspection = 4,
+    Defect = 5,
+    Person = 6,
+    Tester = 7,
+    Type = 8,
+    Checklist = 9
+};
+
+/// Entries asked for by what they are about.
+struct Told {
+    Subject subject = Subject::Inspection;
+    std::optional<std::string> name;     ///< absent: about any
+    std::vector<std::string_view> kinds; ///< "inspection.opened" …; empty: any
+    CivilDate on;                        ///< dated up to this day
+};
+
 class Books {
 public:
     virtual ~Books() = default;
@@ -65,6 +85,10 @@ public:
     virtual Result<std::vector<LoggedFlight>> flights(const Registration& balloon, CivilDate first, CivilDate last) = 0;
     /// All open questions, by stamp.
     virtual Result<std::vector<Question>> questions() = 0;
+    /// Live entries of the bench, by stamp; what they say now is in `current` where corrections changed it.
+    virtual Result<std::vector<JournalLine>> told(const Told& asked) = 0;
+    /// Live readings of an item up to `on`, by stamp, as corrected.
+    virtual Result<std::vector<Entry>> readings(const ItemId& item, CivilDate on) = 0;
     /// The document of a programme that the record holds, latest adoption first; empty when none.
     virtual Result<std::string> programmeDocument(const ProgrammeId& programme) = 0;
     /// Entries about an item (also flights that it flew) or a balloon up to `on`, latest first.

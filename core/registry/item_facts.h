@@ -31,6 +31,19 @@ struct Occurrence {
     bool operator==(const Occurrence&) const = default;
 };
 
+/// What became of a defect: it was found, put off, or put right.
+struct DefectMark {
+    enum class Kind { Found, Deferred, Cleared };
+    Kind kind = Kind::Found;
+    DefectId defect;
+    Stamp stamp;
+    Severity severity = Severity::Barring; ///< with `Found`
+    std::string what;                      ///< what was found, why it may wait, or what was done
+    std::optional<CivilDate> until;        ///< with `Deferred`: the last good day
+    std::optional<Minutes> untilMinutes;   ///< with `Deferred`: a figure of the item's clock
+    bool operator==(const DefectMark&) const = default;
+};
+
 /// All that the rules need to know of an item at the end of a day. Only what is dated on or before that day is in it.
 struct ItemFacts {
     ItemId id;
@@ -46,6 +59,7 @@ struct ItemFacts {
     std::vector<std::string> operations; ///< of that balloon
     std::vector<Accomplishment> done;    ///< in the order of their stamps
     std::vector<Occurrence> events;      ///< in the order of their stamps
+    std::vector<DefectMark> defects;     ///< in the order of their stamps
     bool operator==(const ItemFacts&) const = default;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules/due_list.h"
 
+#include "rules/defects.h"
 #include "rules/due_order.h"
 
 #include <algorithm>
@@ -38,6 +39,13 @@ void assessAll(DueList& list, const std::vector<const RequirementSet*>& sets) {
     }
 }
 
+void addDefects(DueList& list) {
+    for (const auto& item : list.items)
+        for (const auto& open : openDefects(item))
+            list.rows.push_back({&item, &list.defects.emplace_back(defectRequirement(open)), &defectProgramme(),
+                                 assessDefect(open, item, list.on, list.memory.get())});
+}
+
 /// Sorts in place, following each cycle of moves, since a second list of all rows costs more than the sorting.
 void sortRows(std::vector<DueRow>& rows, const DueOrder& order) {
     std::vector<DueKey> keys;
@@ -70,7 +78,8 @@ DueList dueList(std::vector<ItemFacts> items, Obligations obligations, CivilDate
     list.obligations = std::make_unique<Obligations>(std::move(obligations));
     const auto sets = setsOf(list.items, *list.obligations, flyingAs);
     assessAll(list, sets);
-    sortRows(list.rows, DueOrder(list.items, sets));
+    addDefects(list);
+    sortRows(list.rows, DueOrder(list.items, sets, list.defects));
     return list;
 }
 

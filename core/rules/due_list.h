@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The due list: every requirement of every item, worst first.
+/// The due list: every requirement and every open defect of every item, worst first.
 
 #include "rules/obligations.h"
 
+#include <deque>
 #include <memory>
 #include <memory_resource>
 #include <vector>
@@ -39,11 +40,12 @@ private:
     std::unique_ptr<std::pmr::monotonic_buffer_resource> m_pieces;
 };
 
-/// Keeps the facts and obligations that its rows point into. Movable, not copyable.
+/// Keeps the facts, obligations and defects that its rows point into. Movable, not copyable.
 struct DueList {
     CivilDate on;
     std::vector<ItemFacts> items;
     std::unique_ptr<Obligations> obligations;
+    std::deque<Requirement> defects; ///< the open ones, as what rows point at
     RowMemory memory;
     std::vector<DueRow> rows;
 };

@@ -36,8 +36,11 @@ std::vector<std::uint32_t> itemRanks(const std::vector<ItemFacts>& items) {
 }
 
 /// Equal names, of different programmes, share one rank.
-std::unordered_map<const Requirement*, std::uint32_t> requirementRanks(const std::vector<const RequirementSet*>& sets) {
+std::unordered_map<const Requirement*, std::uint32_t> requirementRanks(const std::vector<const RequirementSet*>& sets,
+                                                                       const std::deque<Requirement>& defects) {
     std::vector<const Requirement*> byName;
+    for (const auto& defect : defects)
+        byName.push_back(&defect);
     for (const auto* set : std::unordered_set<const RequirementSet*>(sets.begin(), sets.end()))
         for (const auto& held : set->all())
             byName.push_back(held.requirement);
@@ -54,8 +57,9 @@ std::unordered_map<const Requirement*, std::uint32_t> requirementRanks(const std
 
 }
 
-DueOrder::DueOrder(const std::vector<ItemFacts>& items, const std::vector<const RequirementSet*>& sets)
-    : m_first(items.data()), m_items(itemRanks(items)), m_requirements(requirementRanks(sets)) {}
+DueOrder::DueOrder(const std::vector<ItemFacts>& items, const std::vector<const RequirementSet*>& sets,
+                   const std::deque<Requirement>& defects)
+    : m_first(items.data()), m_items(itemRanks(items)), m_requirements(requirementRanks(sets, defects)) {}
 
 DueKey DueOrder::keyOf(const DueRow& row, std::uint32_t number) const {
     const std::uint64_t item = m_items[static_cast<std::size_t>(row.item - m_first)];

@@ -30,8 +30,9 @@ struct DueKey {
 class DueOrder {
 public:
     /// @param sets what is in force for each item; may name one set many times
-    DueOrder(const std::vector<ItemFacts>& items, const std::vector<const RequirementSet*>& sets);
-    /// @pre the row is of those items and sets
+    DueOrder(const std::vector<ItemFacts>& items, const std::vector<const RequirementSet*>& sets,
+             const std::deque<Requirement>& defects);
+    /// @pre the row is of those items, and of those sets or defects
     [[nodiscard]] DueKey keyOf(const DueRow& row, std::uint32_t number) const;
 
 private:

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules/programme.h"
 
-#include "rules/programme_schema.h"
+#include "rules/document_schema.h"
 #include "rules/standing.h"
 
 #include <nlohmann/json.hpp>
@@ -9,6 +9,12 @@
 #include <algorithm>
 #include <array>
 #include <unordered_set>
+
+namespace crownring::embedded {
+
+const std::vector<std::pair<std::string_view, std::string_view>>& programmeSchemaData();
+
+}
 
 namespace crownring {
 
@@ -217,10 +223,11 @@ struct Checked {
 };
 
 Result<Checked> checked(std::string_view text) {
-    auto document = programmeJson(text);
+    static const DocumentSchema schema("programme", embedded::programmeSchemaData().front().second, Code::BadProgramme);
+    auto document = schema.read(text);
     if (!document)
         return tl::unexpected(std::move(document.error()));
-    if (auto breach = breachOfSchema(*document))
+    if (auto breach = schema.breachIn(*document))
         return tl::unexpected(*std::move(breach));
     auto programme = programmeOf(*document);
     if (auto found = contradictionIn(programme))

@@ -50,6 +50,8 @@ enum class Because {
     Done,          ///< a one-time requirement that is done
     Ended,         ///< ended by its terminating action
     RowFull,       ///< the last act was one too many in a row (`at_most`) and does not count
+    Defect,        ///< a defect that is open
+    Deferred,      ///< a defect that is open and put off until its limits
 };
 
 struct Assessment {

@@ -40,16 +40,88 @@ struct References {
             for (const auto& item : items->items)
                 speak(NameSort::Item, item.text(), "items");
     }
-    void operator()(const ReadingTaken& body) const { speak(NameSort::Item, body.item.text(), "item"); }
+    void operator()(const ReadingTaken& body) const { ofBench(body); }
     void operator()(const EventReported& body) const {
         if (const auto* item = std::get_if<ItemId>(&body.subject))
             speak(NameSort::Item, item->text(), "item");
         else
             speak(NameSort::Balloon, std::get<Registration>(body.subject).text(), "balloon");
     }
-    void operator()(const EntryCorrected&) const {}
-    void operator()(const EntryVoided&) const {}
+    void operator()(const InspectionOpened& body) const {
+        for (const auto& item : body.items)
+            speak(NameSort::Item, item.text(), "items");
+        for (const auto& work : body.work)
+            speak(NameSort::Item, work.item.text(), "work");
+        maybe(NameSort::Balloon, body.balloon, "balloon");
+    }
+    void operator()(const LineSettled& body) const {
+        speak(NameSort::Inspection, body.inspection.text(), "inspection");
+        maybe(NameSort::Item, body.item, "item");
+    }
+    void operator()(const DefectFound& body) const { ofBench(body); }
+    void operator()(const DefectDeferred& body) const {
+        ofDefect(body);
+        speak(NameSort::Person, body.agreedBy.text(), "agreed_by");
+    }
+    void operator()(const DefectCleared& body) const { ofDefect(body); }
+    void operator()(const RepairMade& body) const { ofWork(body); }
+    void operator()(const PartReplaced& body) const { ofWork(body); }
+    void operator()(const InspectionClosed& body) const {
+        speak(NameSort::Inspection, body.inspection.text(), "inspection");
+        maybe(NameSort::Person, body.signatory, "signatory");
+    }
+    void operator()(const PersonEntitled& body) const {
+        for (const auto& balloon : body.balloons)
+            speak(NameSort::Balloon, balloon.text(), "balloons");
+    }
+    /// Amendments, and what stands for itself.
+    template <class Other>
+    void operator()(const Other&) const {}
+
+private:
+    template <class What>
+    void maybe(NameSort sort, const std::optional<Name<What>>& name, const char* key) const {
+        if (name)
+            speak(sort, name->text(), key);
+    }
+    template <class OfBench>
+    void ofBench(const OfBench& body) const {
+        speak(NameSort::Item, body.item.text(), "item");
+        maybe(NameSort::Inspection, body.inspection, "inspection");
+    }
+    template <class OfDefect>
+    void ofDefect(const OfDefect& body) const {
+        speak(NameSort::Defect, body.defect.text(), "defect");
+        ofBench(body);
+    }
+    template <class OfWork>
+    void ofWork(const OfWork& body) const {
+        maybe(NameSort::Defect, body.defect, "defect");
+        ofBench(body);
+    }
 };
+
+struct SortWords {
+    const char* thing;
+    const char* mend;
+};
+
+SortWords wordsFor(NameSort sort) {
+    switch (sort) {
+    case NameSort::Item:
+        return {"item", "enter it first with item.entered, or mend its id"};
+    case NameSort::Balloon:
+        return {"balloon", "enter it first with balloon.entered, or mend the registration"};
+    case NameSort::Inspection:
+        return {"inspection", "open it first with inspection.opened, or mend its name"};
+    case NameSort::Defect:
+        return {"defect", "say first what was found with defect.found, or mend its name"};
+    case NameSort::Person:
+        return {"person", "say first what the person is entitled to with person.entitled, or mend the name"};
+    default:
+        return {"thing", "mend its name"};
+    }
+}
 
 /// The first thing that `body` speaks of and `known` denies.
 template <class Known>
@@ -58,11 +130,10 @@ std::optional<Problem> unknownReference(const Body& body, const Known& known) {
     const auto speak = [&](NameSort sort, const std::string& name, const char* key) {
         if (found || known(sort, name))
             return;
-        const bool item = sort == NameSort::Item;
+        const auto [thing, mend] = wordsFor(sort);
         found = Problem{Code::UnknownReference,
-                        (item ? "no item '" : "no balloon '") + name + "' has been entered",
-                        item ? "enter it first with item.entered, or mend its id"
-                             : "enter it first with balloon.entered, or mend the registration",
+                        std::string("no ") + thing + " '" + name + "' has been entered",
+                        mend,
                         {{}, 0, key}};
     };
     std::visit(References<decltype(speak)>{speak}, body);
@@ -143,7 +214,20 @@ void SqlRecord::write(Entry& entry) {
     }
 }
 
-Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std::string& file) {
+void SqlRecord::makeNames(const Body& body) {
+    if (const auto* item = std::get_if<ItemEntered>(&body))
+        m_names.findOrMake(NameSort::Item, item->item.text());
+    else if (const auto* balloon = std::get_if<BalloonEntered>(&body))
+        m_names.findOrMake(NameSort::Balloon, balloon->balloon.text());
+    else if (const auto* opened = std::get_if<InspectionOpened>(&body))
+        m_names.findOrMake(NameSort::Inspection, opened->inspection.text());
+    else if (const auto* found = std::get_if<DefectFound>(&body))
+        m_names.findOrMake(NameSort::Defect, found->defect.text());
+    else if (const auto* entitled = std::get_if<PersonEntitled>(&body))
+        m_names.findOrMake(NameSort::Person, entitled->person.text());
+}
+
+Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std::string& file, const Judge& judge) {
     using Problems = std::vector<Problem>;
     if (!m_readOnlyReason.empty())
         return tl::unexpected(
@@ -154,12 +238,8 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
     try {
         Transaction transaction(*m_connection);
         lockForWriting();
-        for (const auto& [entry, at] : entries) {
-            if (const auto* item = std::get_if<ItemEntered>(&entry.body))
-                m_names.findOrMake(NameSort::Item, item->item.text());
-            else if (const auto* balloon = std::get_if<BalloonEntered>(&entry.body))
-                m_names.findOrMake(NameSort::Balloon, balloon->balloon.text());
-        }
+        for (const auto& [entry, at] : entries)
+            makeNames(entry.body);
         Problems problems;
         std::unordered_set<std::string_view> ids;
         ids.reserve(entries.size());
@@ -196,6 +276,11 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
         line = 0;
         m_projector.settle();
         m_journal.finishWriting();
+        if (judge)
+            if (auto barred = judge(entries); !barred.empty()) {
+                forget();
+                return tl::unexpected(std::move(barred));
+            }
         transaction.commit();
         return receipt;
     } catch (const Refused& refused) {

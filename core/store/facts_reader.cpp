@@ -76,6 +76,11 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
                              " WHERE o.sort = 2 AND o.at < ?",
                              "s.item_no", " ORDER BY s.item_no, o.at, o.entry_id")
                           .c_str()),
+      m_defects(connection, scoped(one,
+                                   "SELECT item_no, at, entry_id, defect_no, mark, severity, what, until_day,"
+                                   " until_minutes FROM defect_mark WHERE at < ?",
+                                   "item_no", " ORDER BY item_no, at, entry_id")
+                                .c_str()),
       m_operations(connection, "SELECT balloon_no, operations FROM balloon_entered WHERE stands = 1 AND day <= ?"),
       m_operationsOf(connection,
                      "SELECT operations FROM balloon_entered WHERE stands = 1 AND day <= ? AND balloon_no = ?") {}
@@ -102,6 +107,7 @@ std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_
     readDone(end, item);
     readEvents(m_itemEvents, end, item);
     readEvents(m_balloonEvents, end, item);
+    readDefects(end, item);
     readOperations(on);
     std::vector<ItemFacts> facts;
     facts.reserve(m_working.size());
@@ -232,6 +238,27 @@ void FactsReader::readEvents(Statement& statement, Moment end, std::optional<std
         event.event = statement.read<std::string>();
         auto& events = working->facts.events;
         events.insert(std::upper_bound(events.begin(), events.end(), event, earlier), std::move(event));
+    }
+}
+
+void FactsReader::readDefects(Moment end, std::optional<std::int64_t> item) {
+    Walk walk(m_working);
+    run(m_defects, item, end.minutes());
+    while (m_defects.next()) {
+        auto* working = walk.to(m_defects.read<std::int64_t>());
+        if (!working)
+            continue;
+        DefectMark mark;
+        mark.stamp.at = Moment(m_defects.read<std::int64_t>());
+        mark.stamp.id = m_defects.read<EntryId>();
+        mark.defect = DefectId(m_names.text(m_defects.read<std::int64_t>()));
+        mark.kind = static_cast<DefectMark::Kind>(m_defects.read<int>());
+        mark.severity = static_cast<Severity>(m_defects.read<int>());
+        mark.what = m_defects.read<std::string>();
+        if (const auto day = m_defects.read<std::optional<std::int64_t>>())
+            mark.until = CivilDate::fromDayNumber(*day);
+        mark.untilMinutes = m_defects.read<std::optional<Minutes>>();
+        working->facts.defects.push_back(std::move(mark));
     }
 }
 

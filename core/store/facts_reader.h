@@ -35,6 +35,7 @@ private:
     void readKits(Moment end, std::optional<std::int64_t> item);
     void readDone(Moment end, std::optional<std::int64_t> item);
     void readEvents(Statement& statement, Moment end, std::optional<std::int64_t> item);
+    void readDefects(Moment end, std::optional<std::int64_t> item);
     void readOperations(CivilDate on);
     void finishClock(Working& working, Moment end);
     template <class... Values>
@@ -44,7 +45,7 @@ private:
     FlightTotals& m_totals;
     CountedUse m_use;
     bool m_one;
-    Statement m_items, m_stays, m_kits, m_done, m_itemEvents, m_balloonEvents, m_operations, m_operationsOf;
+    Statement m_items, m_stays, m_kits, m_done, m_itemEvents, m_balloonEvents, m_defects, m_operations, m_operationsOf;
     std::vector<Working> m_working;
     std::map<std::int64_t, Usage> m_totalsAtEnd;
 };

@@ -15,6 +15,8 @@ constexpr const char* ofItem =
     " UNION ALL SELECT at, entry_id FROM reading WHERE item_no = ?"
     " UNION ALL SELECT at, entry_id FROM kit_flight WHERE item_no = ?"
     " UNION ALL SELECT at, entry_id FROM occurrence WHERE sort = 1 AND subject_no = ?"
+    " UNION ALL SELECT at, entry_id FROM told WHERE sort = 1 AND subject_no = ?"
+    " UNION ALL SELECT at, entry_id FROM defect_mark WHERE item_no = ?"
     " UNION ALL SELECT f.at, f.entry_id FROM stay s JOIN flight f ON f.balloon_no = s.balloon_no AND f.counted = 1"
     " AND (f.at, f.entry_id) >= (s.from_at, s.from_id)"
     " AND (s.until_at IS NULL OR (f.at, f.entry_id) < (s.until_at, s.until_id)) WHERE s.item_no = ?"
@@ -28,6 +30,7 @@ constexpr const char* ofBalloon = "SELECT at, entry_id FROM ("
                                   " UNION ALL SELECT at, entry_id FROM fitting WHERE balloon_no = ?"
                                   " UNION ALL SELECT at, entry_id FROM flight WHERE balloon_no = ?"
                                   " UNION ALL SELECT at, entry_id FROM occurrence WHERE sort = 2 AND subject_no = ?"
+                                  " UNION ALL SELECT at, entry_id FROM told WHERE sort = 2 AND subject_no = ?"
                                   ") AS told WHERE at < ? ORDER BY at DESC, entry_id DESC LIMIT ?";
 
 }
@@ -42,7 +45,7 @@ Result<std::vector<JournalLine>> SqlRecord::history(const std::optional<Registra
                    return problem(Code::UnknownReference, "no such item or balloon is in the record",
                                   "see the register for what is");
                Statement rows(*m_connection, item ? ofItem : ofBalloon);
-               for (int i = 0; i < (item ? 8 : 4); ++i)
+               for (int i = 0; i < (item ? 10 : 5); ++i)
                    rows.bind(*number);
                rows.bind(Moment::endOf(on).minutes());
                rows.bind(limit);

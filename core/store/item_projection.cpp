@@ -27,6 +27,8 @@ ItemProjection::ItemProjection(const Connection& connection, Names& names, Fligh
       m_spokenOf(connection, "SELECT 1 FROM fitting WHERE item_no = ? UNION ALL SELECT 1 FROM done WHERE item_no = ?"
                              " UNION ALL SELECT 1 FROM kit_flight WHERE item_no = ?"
                              " UNION ALL SELECT 1 FROM reading WHERE item_no = ?"
+                             " UNION ALL SELECT 1 FROM defect_mark WHERE item_no = ?"
+                             " UNION ALL SELECT 1 FROM told WHERE sort = 1 AND subject_no = ?"
                              " UNION ALL SELECT 1 FROM occurrence WHERE sort = 1 AND subject_no = ? LIMIT 1"),
       m_done(connection, "SELECT at, entry_id, stated_minutes, stated_landings, stated_inflations FROM done"
                          " WHERE item_no = ? ORDER BY at, entry_id"),
@@ -125,7 +127,7 @@ void ItemProjection::settleStays(std::int64_t item, const std::optional<Standing
 }
 
 bool ItemProjection::isSpokenOf(std::int64_t item) {
-    m_spokenOf.run(item, item, item, item, item);
+    m_spokenOf.run(item, item, item, item, item, item, item);
     const bool spoken = m_spokenOf.next();
     m_spokenOf.finish();
     return spoken;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// Short numbers for the names that the projections repeat. A name is made when an item or a balloon is entered, or a
-/// requirement is first spoken of, and stays for good.
+/// Short numbers for the names that the projections repeat. A name is made when what it names is entered or
+/// first spoken of, and stays for good.
 
 #include "store/statement.h"
 
@@ -12,7 +12,18 @@
 
 namespace crownring {
 
-enum class NameSort { Item = 1, Balloon = 2, Requirement = 3 };
+enum class NameSort {
+    Item = 1,
+    Balloon = 2,
+    Requirement = 3,
+    Inspection = 4,
+    Defect = 5,
+    Person = 6,
+    Tester = 7,
+    Type = 8,
+    Checklist = 9,
+};
+inline constexpr int nameSorts = 10;
 
 class Names {
 public:
@@ -36,7 +47,7 @@ private:
     Statement m_make;
     Statement m_last;
     Statement m_all;
-    std::unordered_map<std::string, std::int64_t> m_numbers[4];
+    std::unordered_map<std::string, std::int64_t> m_numbers[nameSorts];
     std::unordered_map<std::int64_t, std::string> m_texts;
 };
 

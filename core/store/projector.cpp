@@ -2,6 +2,8 @@
 #include "store/projector.h"
 
 #include "record/entry_json.h"
+#include "registry/item_facts.h"
+#include "store/subjects.h"
 
 #include <nlohmann/json.hpp>
 
@@ -30,6 +32,13 @@ Projector::Projector(const Connection& connection, Names& names)
                        "DELETE FROM occurrence WHERE sort = ? AND subject_no = ? AND at = ? AND entry_id = ?"),
       m_putReading(connection, "INSERT INTO reading (item_no, at, entry_id) VALUES (?, ?, ?)"),
       m_dropReading(connection, "DELETE FROM reading WHERE item_no = ? AND at = ? AND entry_id = ?"),
+      m_putTold(connection, "INSERT INTO told (sort, subject_no, at, entry_id) VALUES (?, ?, ?, ?)"
+                            " ON CONFLICT DO NOTHING"),
+      m_dropTold(connection, "DELETE FROM told WHERE sort = ? AND subject_no = ? AND at = ? AND entry_id = ?"),
+      m_putMark(connection,
+                "INSERT INTO defect_mark (item_no, at, entry_id, defect_no, mark, severity, what, until_day,"
+                " until_minutes) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+      m_dropMark(connection, "DELETE FROM defect_mark WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_putAdoption(connection, "INSERT INTO adoption (at, entry_id, programme, digest, bound, document)"
                                 " VALUES (?, ?, ?, ?, ?, ?)"),
       m_dropAdoption(connection, "DELETE FROM adoption WHERE at = ? AND entry_id = ?"),
@@ -49,6 +58,15 @@ std::int64_t Projector::item(const ItemId& id) {
 
 std::int64_t Projector::balloon(const Registration& registration) {
     return m_names.findOrMake(NameSort::Balloon, registration.text());
+}
+
+void Projector::note(Statement& statement, const Entry& entry) {
+    const auto at = momentOf(entry).minutes();
+    eachSubject(entry, [&](NameSort sort, const std::string& name) {
+        if (sort == NameSort::Item)
+            m_touchedItems.insert(m_names.findOrMake(sort, name));
+        statement.run(static_cast<int>(sort), m_names.findOrMake(sort, name), at, entry.id);
+    });
 }
 
 /// Puts the rows of an entry.
@@ -101,8 +119,23 @@ struct Projector::Put {
             to.m_putOccurrence.run(static_cast<int>(NameSort::Balloon),
                                    to.balloon(std::get<Registration>(body.subject)), at, entry.id, body.event);
     }
-    void operator()(const EntryCorrected&) const {}
-    void operator()(const EntryVoided&) const {}
+    void operator()(const DefectFound& body) const { mark(body, DefectMark::Kind::Found, body.severity, body.what); }
+    void operator()(const DefectDeferred& body) const {
+        mark(body, DefectMark::Kind::Deferred, Severity::Barring, body.reason, body.until, body.untilMinutes);
+    }
+    void operator()(const DefectCleared& body) const {
+        mark(body, DefectMark::Kind::Cleared, Severity::Barring, body.what);
+    }
+    template <class OfDefect>
+    void mark(const OfDefect& body, DefectMark::Kind kind, Severity severity, const std::string& what,
+              const std::optional<CivilDate>& until = {}, const std::optional<Minutes>& untilMinutes = {}) const {
+        const auto day = until ? std::optional(std::int64_t{until->dayNumber()}) : std::nullopt;
+        to.m_putMark.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(NameSort::Defect, body.defect.text()),
+                         static_cast<int>(kind), static_cast<int>(severity), what, day, untilMinutes);
+    }
+    /// Those that have no rows of their own: amendments, and what is only noted under its subjects.
+    template <class Other>
+    void operator()(const Other&) const {}
 };
 
 /// Takes the rows of an entry away.
@@ -135,13 +168,22 @@ struct Projector::TakeAway {
             from.m_dropOccurrence.run(static_cast<int>(NameSort::Balloon),
                                       from.balloon(std::get<Registration>(body.subject)), at, entry.id);
     }
-    void operator()(const EntryCorrected&) const {}
-    void operator()(const EntryVoided&) const {}
+    void operator()(const DefectFound& body) const { from.m_dropMark.run(from.item(body.item), at, entry.id); }
+    void operator()(const DefectDeferred& body) const { from.m_dropMark.run(from.item(body.item), at, entry.id); }
+    void operator()(const DefectCleared& body) const { from.m_dropMark.run(from.item(body.item), at, entry.id); }
+    template <class Other>
+    void operator()(const Other&) const {}
 };
 
-void Projector::project(const Entry& entry) { std::visit(Put{*this, entry}, entry.body); }
+void Projector::project(const Entry& entry) {
+    std::visit(Put{*this, entry}, entry.body);
+    note(m_putTold, entry);
+}
 
-void Projector::withdraw(const Entry& entry) { std::visit(TakeAway{*this, entry}, entry.body); }
+void Projector::withdraw(const Entry& entry) {
+    std::visit(TakeAway{*this, entry}, entry.body);
+    note(m_dropTold, entry);
+}
 
 void Projector::noteIdle(const Entry& root, const Amended& now, std::span<const Entry> amendments) {
     m_dropIdle.run(root.id);
@@ -168,8 +210,9 @@ void Projector::settle() {
 }
 
 void Projector::clear() {
-    for (const auto* table : {"amendment", "item_entered", "balloon_entered", "fitting", "stay", "flight", "kit_flight",
-                              "done", "occurrence", "reading", "adoption", "question", "idle_correction"})
+    for (const auto* table :
+         {"amendment", "item_entered", "balloon_entered", "fitting", "stay", "flight", "kit_flight", "done",
+          "occurrence", "reading", "adoption", "question", "idle_correction", "told", "defect_mark"})
         m_connection.run(QStringLiteral("DELETE FROM ") + QString::fromLatin1(table));
     forget();
 }

@@ -34,6 +34,8 @@ private:
     struct TakeAway;
     std::int64_t item(const ItemId& id);
     std::int64_t balloon(const Registration& registration);
+    /// Puts it into the list of each thing that the entry is about, or takes it out.
+    void note(Statement& statement, const Entry& entry);
     void touchItemsUnder(const FlightTotals::Change& change);
 
     const Connection& m_connection;
@@ -50,6 +52,8 @@ private:
     Statement m_putDone, m_dropDone;
     Statement m_putOccurrence, m_dropOccurrence;
     Statement m_putReading, m_dropReading;
+    Statement m_putTold, m_dropTold;
+    Statement m_putMark, m_dropMark;
     Statement m_putAdoption, m_dropAdoption;
     Statement m_dropIdle, m_putIdle;
     Statement m_under;

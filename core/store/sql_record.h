@@ -15,7 +15,7 @@ class SqlRecord final : public Record {
 public:
     SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, std::string readOnlyReason);
 
-    Results<Receipt> append(std::vector<NumberedEntry> entries, const std::string& file) override;
+    Results<Receipt> append(std::vector<NumberedEntry> entries, const std::string& file, const Judge& judge) override;
     Result<std::vector<JournalLine>> lines(const JournalQuery& query) override;
     Result<std::optional<JournalLine>> line(const EntryId& id) override;
     Result<Verdict> verify(const std::function<bool(double)>& progress) override;
@@ -29,6 +29,11 @@ public:
     Result<std::vector<JournalLine>> history(const std::optional<Registration>& balloon,
                                              const std::optional<ItemId>& item, CivilDate on, int limit) override;
 
+    Result<std::vector<JournalLine>> told(const Told& asked) override;
+    Result<std::vector<Entry>> readings(const ItemId& item, CivilDate on) override;
+    Result<std::string> keepPicture(const Picture& picture) override;
+    Result<std::optional<Picture>> picture(const std::string& digest) override;
+
     Result<void> rebuild() override;
     Result<void> backUpTo(const std::string& file) override;
     [[nodiscard]] std::string readOnlyReason() const override { return m_readOnlyReason; }
@@ -36,6 +41,8 @@ public:
 private:
     void lockForWriting();
     void forget();
+    /// Of what the entry brings into the record, so that a batch may speak of it before.
+    void makeNames(const Body& body);
     void write(Entry& entry);
     void writeAmendment(const Entry& amendment, const EntryId& target);
 

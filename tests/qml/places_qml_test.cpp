@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-/// Runs tst_*.qml of this folder over one record with the demo fleet.
+/// Runs tst_*.qml of this folder over one record with the demo fleet. What a place would make for a part on its own is
+/// there from Crownring.Samples.
 
 #include "app/demo_house.h"
 #include "heard_warnings.h"
+#include "panel_model.h"
 #include "places.h"
+#include "sample_panels.h"
 
 #include <QApplication>
 #include <QQmlEngine>
@@ -16,6 +19,13 @@
 
 using namespace crownring::screen;
 
+class SamplePanels : public PanelModel {
+    Q_OBJECT
+
+public:
+    explicit SamplePanels(QObject* parent = nullptr) : PanelModel(parent) { show(sample::halfDone()); }
+};
+
 class Setup : public QObject {
     Q_OBJECT
 
@@ -23,6 +33,7 @@ public slots:
     void applicationAvailable() {
         QQuickStyle::setStyle(QStringLiteral("Basic"));
         useOwnFont();
+        qmlRegisterType<SamplePanels>("Crownring.Samples", 1, 0, "SamplePanels");
         m_warnings = std::make_unique<HeardWarnings>();
         m_demo = std::make_unique<DemoHouse>();
         if (!m_demo->ready())

@@ -94,7 +94,19 @@ rc::Gen<json> oddValue() {
                                                      json{{"minutes", -5}},
                                                      json{{"hours", 5}},
                                                      json{{"id", "x"}},
-                                                     json{{"note", nullptr}}});
+                                                     json{{"note", nullptr}},
+                                                     1e-6,
+                                                     1e6,
+                                                     1e-7,
+                                                     1'000'001,
+                                                     "warp",
+                                                     "barring",
+                                                     "abandoned",
+                                                     json::array({std::string(64, '0')}),
+                                                     json::array({" "}),
+                                                     json::array({json{{"item", "E1"}, {"requirement", "r"}}}),
+                                                     json::array({json{{"item", "E1"}}}),
+                                                     json{{"entries", {"e"}}, {"digest", std::string(64, 'f')}}});
     });
 }
 
@@ -107,16 +119,45 @@ std::string anyKeyOf(const json& object) {
 
 /// Does one thing to an entry that may make it wrong.
 void mutate(json& object) {
-    static const std::vector<std::string> keys = {
-        "id",          "time",       "by",         "note",       "item",
-        "kind",        "serial",     "type",       "made",       "brought_forward",
-        "balloon",     "title",      "operations", "place",      "minutes",
-        "landings",    "inflations", "kit",        "max_temp_c", "tethered",
-        "requirement", "clock",      "method",     "ref",        "programme",
-        "balloons",    "items",      "everything", "document",   "digest",
-        "quantity",    "value",      "held_at",    "unit",       "gore",
-        "row",         "event",      "replaces",   "with",       "voids",
-        "reason",      "spelt_wrong"};
+    static const std::vector<std::string> keys = {"id",          "time",
+                                                  "by",          "note",
+                                                  "item",        "kind",
+                                                  "serial",      "type",
+                                                  "made",        "brought_forward",
+                                                  "balloon",     "title",
+                                                  "operations",  "place",
+                                                  "minutes",     "landings",
+                                                  "inflations",  "kit",
+                                                  "max_temp_c",  "tethered",
+                                                  "requirement", "clock",
+                                                  "method",      "ref",
+                                                  "programme",   "balloons",
+                                                  "items",       "everything",
+                                                  "document",    "digest",
+                                                  "quantity",    "value",
+                                                  "held_at",     "unit",
+                                                  "gore",        "row",
+                                                  "event",       "replaces",
+                                                  "with",        "voids",
+                                                  "reason",      "spelt_wrong",
+                                                  "below",       "direction",
+                                                  "jaw_mm",      "inspection",
+                                                  "line",        "tester",
+                                                  "confirmed",   "visit",
+                                                  "work",        "checklist",
+                                                  "state",       "photographs",
+                                                  "finding",     "defect",
+                                                  "what",        "severity",
+                                                  "until",       "until_minutes",
+                                                  "agreed_by",   "width_mm",
+                                                  "part",        "release_document",
+                                                  "outcome",     "signatory",
+                                                  "capacity",    "manuals",
+                                                  "seal",        "person",
+                                                  "licence",     "manual",
+                                                  "gores",       "least",
+                                                  "most",        "proof",
+                                                  "places",      "source"};
     switch (*rc::gen::inRange(0, 4)) {
     case 0:
         object.erase(anyKeyOf(object));
@@ -130,8 +171,11 @@ void mutate(json& object) {
     }
 }
 
-/// A schema cannot say which days exist, nor where the calendar begins.
-bool isADayThatDoesNotExist(const Problem& problem) { return problem.code == Code::BadDate; }
+/// A schema cannot say which days exist, where the calendar begins, or which of two figures is the greater.
+bool isBeyondASchema(const Problem& problem) {
+    const auto& key = problem.where.key;
+    return problem.code == Code::BadDate || (problem.code == Code::BadValue && (key == "below" || key == "least"));
+}
 
 }
 
@@ -161,7 +205,7 @@ private slots:
                 ++taken;
             else
                 ++refused;
-            if (read.has_value() != expected && !(expected && isADayThatDoesNotExist(read.error())))
+            if (read.has_value() != expected && !(expected && isBeyondASchema(read.error())))
                 RC_FAIL((read ? std::string("the reader alone takes ")
                               : text(read.error()) + " although its schema takes ") +
                         object.dump());

@@ -3,6 +3,7 @@
 
 #include "record/chain.h"
 #include "record/entry_json.h"
+#include "record/random_bench.h"
 
 #include <nlohmann/json.hpp>
 
@@ -13,14 +14,6 @@
 #include <utility>
 
 namespace crownring::random {
-
-namespace {
-
-template <class T>
-rc::Gen<std::optional<T>> optionally(rc::Gen<T> gen) {
-    return rc::gen::oneOf(rc::gen::just(std::optional<T>()),
-                          rc::gen::map(std::move(gen), [](T value) { return std::optional<T>(std::move(value)); }));
-}
 
 rc::Gen<std::string> joined(rc::Gen<std::string> piece) {
     return rc::gen::map(rc::gen::container<std::vector<std::string>>(std::move(piece)),
@@ -38,27 +31,12 @@ rc::Gen<std::string> anyText() {
                                                 "\x7f", "é", "ß", "Ж", "中", "🎈", "\u2028", "null", "{}", "%1", ";--"));
 }
 
-/// A name: something, no control characters, at most 200 characters.
-template <class NameOf>
-rc::Gen<NameOf> anyName() {
-    return rc::gen::map(
-        joined(rc::gen::element<std::string>("a", "Z", "7", " ", "-", "\"", "\\", "'", "é", "Ж", "🎈", "%", "|")),
-        [](const std::string& text) { return NameOf(text.empty() ? "n" : text); });
-}
-
 rc::Gen<std::string> anySlug() {
     return rc::gen::element<std::string>("hard-landing", "over-temperature", "wire-contact", "proof", "volumetric", "7",
                                          "a-");
 }
 
-template <class CountOf>
-rc::Gen<CountOf> anyCount(std::int64_t least, std::int64_t most) {
-    // Both ends often, small figures often, any figure sometimes.
-    return rc::gen::map(rc::gen::oneOf(rc::gen::element(least, most),
-                                       rc::gen::inRange(least, std::min(most, least + 100) + 1),
-                                       rc::gen::inRange(least, most + 1)),
-                        [](std::int64_t value) { return CountOf(value); });
-}
+namespace {
 
 rc::Gen<Figures> anyFigures() {
     return rc::gen::build<Figures>(
@@ -79,17 +57,14 @@ rc::Gen<TimeOfDay> anyTime() {
     return rc::gen::map(rc::gen::inRange(0, 1440), [](int minute) { return TimeOfDay(minute / 60, minute % 60); });
 }
 
-/// Where entries get the names and days that they speak of.
-struct Names {
-    rc::Gen<ItemId> item;
-    rc::Gen<Registration> balloon;
-    rc::Gen<RequirementId> requirement;
-    rc::Gen<EntryId> target; ///< of corrections and voids
-    rc::Gen<CivilDate> on;
-};
-
 Names wildNames() {
-    return {anyName<ItemId>(), anyName<Registration>(), anyName<RequirementId>(), anyName<EntryId>(),
+    return {anyName<ItemId>(),
+            anyName<Registration>(),
+            anyName<RequirementId>(),
+            anyName<InspectionId>(),
+            anyName<DefectId>(),
+            anyName<PersonId>(),
+            anyName<EntryId>(),
             rc::gen::map(rc::gen::inRange(-141'349, 2'932'897), [](int day) { return CivilDate::fromDayNumber(day); })};
 }
 
@@ -119,17 +94,6 @@ rc::Gen<std::string> anyPatch(const Names& names) {
             break;
         }
         return patch.dump();
-    });
-}
-
-template <class NameOf>
-rc::Gen<std::vector<NameOf>> someOf(rc::Gen<NameOf> name) {
-    return rc::gen::map(rc::gen::container<std::vector<NameOf>>(name), [](std::vector<NameOf> names) {
-        std::sort(names.begin(), names.end());
-        names.erase(std::unique(names.begin(), names.end()), names.end());
-        if (names.empty())
-            names.emplace_back("n");
-        return names;
     });
 }
 
@@ -189,19 +153,6 @@ rc::Gen<ProgrammeAdopted> anyAdopted(const Names& names) {
     });
 }
 
-rc::Gen<ReadingTaken> anyReading(const Names& names) {
-    using rc::gen::set;
-    const auto number = rc::gen::oneOf(
-        rc::gen::map(rc::gen::inRange(-1'000'000, 1'000'000), [](int value) { return value / 64.0; }),
-        rc::gen::map(rc::gen::arbitrary<double>(), [](double value) { return std::abs(value) <= 1e12 ? value : 0.1; }));
-    return rc::gen::build<ReadingTaken>(set(&ReadingTaken::item, names.item), set(&ReadingTaken::quantity, anySlug()),
-                                        set(&ReadingTaken::value, number), set(&ReadingTaken::held),
-                                        set(&ReadingTaken::unit, rc::gen::element<std::string>("N", "mm/s", "°C")),
-                                        set(&ReadingTaken::gore, optionally(rc::gen::inRange(1, 1001))),
-                                        set(&ReadingTaken::row, optionally(rc::gen::inRange(1, 1001))),
-                                        set(&ReadingTaken::method, anyText()));
-}
-
 rc::Gen<EventReported> anyEvent(const Names& names) {
     using Subject = std::variant<Registration, ItemId>;
     return rc::gen::build<EventReported>(
@@ -232,7 +183,7 @@ rc::Gen<Body> anyEvents(const Names& names) {
     using rc::gen::cast;
     return rc::gen::oneOf(cast<Body>(anyFlight(names)), cast<Body>(anyFlight(names)),
                           cast<Body>(anyFitting<ItemFitted>(names)), cast<Body>(anyFitting<ItemRemoved>(names)),
-                          cast<Body>(anyDone(names)), cast<Body>(anyReading(names)), cast<Body>(anyEvent(names)));
+                          cast<Body>(anyDone(names)), cast<Body>(anyEvent(names)), anyOfTheBench(names));
 }
 rc::Gen<Body> anyBody(const Names& names) {
     using rc::gen::cast;
@@ -268,13 +219,20 @@ rc::Gen<std::vector<Entry>> anyHistory(const Cast& cast, int most) {
             add(rc::gen::cast<Body>(anyBalloonEntered(rc::gen::just(balloon))));
         for (const auto& item : cast.items)
             add(rc::gen::cast<Body>(anyItemEntered(rc::gen::just(item))));
+        for (const auto& body : castOfTheBench(cast.items))
+            add(rc::gen::just(body));
         const int count = *rc::gen::inRange(0, most + 1);
         for (int i = 0; i < count; ++i) {
             const auto before = static_cast<int>(history.size());
             const Names names{
-                rc::gen::elementOf(cast.items), rc::gen::elementOf(cast.balloons),
+                rc::gen::elementOf(cast.items),
+                rc::gen::elementOf(cast.balloons),
                 rc::gen::elementOf(cast.requirements),
-                rc::gen::map(rc::gen::inRange(0, before), [](int n) { return EntryId("e" + std::to_string(n)); }), on};
+                rc::gen::just(InspectionId("inspection")),
+                rc::gen::elementOf(std::vector<DefectId>{DefectId("d1"), DefectId("d2")}),
+                rc::gen::just(PersonId("person")),
+                rc::gen::map(rc::gen::inRange(0, before), [](int n) { return EntryId("e" + std::to_string(n)); }),
+                on};
             if (*rc::gen::inRange(0, 4) > 0)
                 add(anyEvents(names));
             else if (*rc::gen::arbitrary<bool>())

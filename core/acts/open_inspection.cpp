@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "acts/open_inspection.h"
+
+#include "acts/due.h"
+#include "acts/post.h"
+#include "bench/inspection.h"
+#include "rules/defects.h"
+
+#include <algorithm>
+#include <map>
+
+namespace crownring {
+
+namespace {
+
+bool isNearlyDue(const DueRow& row) {
+    return row.state.because != Because::NotRequired && row.state.standing < Standing::Clear;
+}
+
+bool isDefect(const DueRow& row) { return row.programme == &defectProgramme(); }
+
+/// The visit whose own requirement stands worst among the rows.
+Visit worstCallsFor(std::span<const DueRow> rows) {
+    for (const auto& row : rows)
+        for (const auto visit : allVisits)
+            if (const auto done = accomplishes(visit); std::ranges::find(done, row.requirement->id) != done.end())
+                return visit;
+    return Visit::PartMlInspection;
+}
+
+std::string_view checklistOf(Visit visit) {
+    return visit == Visit::PartMlOwnerTasks || visit == Visit::UsOwnerTasks ? "pilot-owner-tasks"
+                                                                            : "hot-air-inspection";
+}
+
+Result<Checklist> shelfChecklist(std::string_view id) {
+    for (const auto& text : checklistShelf())
+        if (auto checklist = checklistFrom(text); checklist && checklist->id == id)
+            return checklist;
+    return problem(Code::UnknownReference, "no checklist '" + std::string(id) + "' is on the shelf", "adopt one");
+}
+
+/// The shelf's list with the lines that organisations have adopted, the latest of each.
+Result<Checklist> checklistOn(Books& books, Visit visit, CivilDate on) {
+    auto checklist = shelfChecklist(checklistOf(visit));
+    const auto adopted = books.told({Subject::Checklist, {}, {"checklist.adopted"}, on});
+    if (!checklist || !adopted)
+        return checklist ? tl::unexpected(adopted.error()) : checklist;
+    std::map<ChecklistId, std::string> latest;
+    for (const auto& line : *adopted) {
+        const auto& body = std::get<ChecklistAdopted>((line.current ? *line.current : line.entry).body);
+        latest[body.checklist] = body.document;
+    }
+    for (const auto& [id, document] : latest) {
+        auto own = checklistFrom(document);
+        if (!own)
+            return own;
+        checklist = withOwnLines(std::move(*checklist), *own);
+        if (!checklist)
+            return checklist;
+    }
+    return checklist;
+}
+
+/// Only what the visit needs goes into the record.
+Checklist ofVisit(const Checklist& whole, Visit visit) {
+    auto checklist = whole;
+    checklist.lines.clear();
+    for (const auto* line : linesFor(whole, visitName(visit), regimeOf(visitName(visit))))
+        checklist.lines.push_back(*line);
+    std::erase_if(checklist.sections, [&](const ChecklistSection& section) {
+        return std::ranges::none_of(checklist.lines, [&](const auto& line) { return line.section == section.id; });
+    });
+    return checklist;
+}
+
+bool isServedBy(const Checklist& checklist, const RequirementId& requirement, ItemKind kind) {
+    return std::ranges::any_of(checklist.lines, [&](const ChecklistLine& line) {
+        return std::ranges::find(line.onlyWith, requirement) != line.onlyWith.end() &&
+               std::ranges::find(line.kinds, kind) != line.kinds.end();
+    });
+}
+
+constexpr const char* furtherWork = "further-work";
+
+/// A line for each requirement of the work that neither the visit nor a line of the list accomplishes.
+void addFurtherWork(Checklist& checklist, const Opening& opening, const DueList& due) {
+    const auto done = accomplishes(opening.visit);
+    std::vector<ChecklistLine> further;
+    for (const auto& work : opening.work) {
+        if (std::ranges::find(done, work.requirement) != done.end())
+            continue;
+        const auto row = std::ranges::find_if(due.rows, [&](const DueRow& each) {
+            return each.item->id == work.item && each.requirement->id == work.requirement;
+        });
+        if (row == due.rows.end() || isServedBy(checklist, work.requirement, row->item->kind))
+            continue;
+        const auto& [id, title, source, note] =
+            std::tie(row->requirement->id, row->requirement->title, row->requirement->source, row->requirement->note);
+        const auto known =
+            std::ranges::find_if(further, [&](const auto& line) { return line.id == "do/" + id.text(); });
+        if (known == further.end()) {
+            further.push_back(lineFor(id, title, source, note, row->item->kind, regimeOf(visitName(opening.visit))));
+            further.back().section = furtherWork;
+        } else if (std::ranges::find(known->kinds, row->item->kind) == known->kinds.end()) {
+            known->kinds.push_back(row->item->kind);
+        }
+    }
+    if (further.empty())
+        return;
+    checklist.sections.push_back({furtherWork, "Further work"});
+    checklist.lines.insert(checklist.lines.end(), further.begin(), further.end());
+}
+
+/// The work, and what the visit by itself accomplishes on each item that is bound to it.
+std::vector<Work> wholeWork(const Opening& opening, const DueList& due) {
+    auto work = opening.work;
+    const auto done = accomplishes(opening.visit);
+    for (const auto& row : due.rows) {
+        const Work each{row.item->id, row.requirement->id};
+        if (isPeriodic(visitName(opening.visit)) && std::ranges::find(done, row.requirement->id) != done.end() &&
+            std::ranges::find(work, each) == work.end())
+            work.push_back(each);
+    }
+    return work;
+}
+
+Result<InspectionId> freshName(Books& books, const Opening& opening) {
+    const auto subject = opening.balloon ? opening.balloon->text() : opening.items.front().text();
+    const auto name = opening.on.iso() + " " + subject;
+    for (int turn = 1;; ++turn) {
+        const auto candidate = turn == 1 ? name : name + " (" + std::to_string(turn) + ")";
+        const auto known = books.told({Subject::Inspection, candidate, {"inspection.opened"}, opening.on});
+        if (!known)
+            return tl::unexpected(known.error());
+        if (known->empty())
+            return InspectionId(candidate);
+    }
+}
+
+}
+
+Result<Offer> offerInspection(Books& books, const std::optional<Registration>& balloon,
+                              const std::vector<ItemId>& items, CivilDate on) {
+    if (!balloon && items.empty())
+        return problem(Code::BadUse, "nothing to inspect", "name a balloon, or the items that came in");
+    auto list = due(books, {balloon, items}, on);
+    if (!list)
+        return tl::unexpected(list.error());
+    Offer offer;
+    offer.due = std::move(*list);
+    offer.visit = worstCallsFor(offer.due.rows);
+    const auto done = accomplishes(offer.visit);
+    for (const auto& row : offer.due.rows)
+        if (!isDefect(row) && row.state.standing != Standing::Closed)
+            offer.proposals.push_back(
+                {&row, isNearlyDue(row) || std::ranges::find(done, row.requirement->id) != done.end()});
+    std::ranges::stable_sort(offer.proposals, {}, [](const Proposal& each) {
+        return std::pair(!each.due, each.row->requirement->force == Force::Recommended);
+    });
+    return offer;
+}
+
+Result<Entry> openingEntry(Books& books, const Opening& opening) {
+    if (opening.items.empty())
+        return problem(Code::BadUse, "nothing to inspect", "name at least one item", {{}, 0, "items"});
+    auto list = due(books, {std::nullopt, opening.items}, opening.on);
+    if (!list)
+        return tl::unexpected(list.error());
+    for (const auto& id : opening.items)
+        if (std::ranges::none_of(list->items, [&](const ItemFacts& item) { return item.id == id; }))
+            return problem(Code::UnknownReference,
+                           "item '" + id.text() + "' is not in the record on " + opening.on.iso(),
+                           "open it on a later day, or leave the item out", {{}, 0, "items"});
+    auto whole = checklistOn(books, opening.visit, opening.on);
+    if (!whole)
+        return tl::unexpected(whole.error());
+    auto checklist = ofVisit(*whole, opening.visit);
+    addFurtherWork(checklist, opening, *list);
+    auto name = opening.inspection.empty() ? freshName(books, opening) : Result<InspectionId>(opening.inspection);
+    if (!name)
+        return tl::unexpected(name.error());
+    Entry entry;
+    entry.on = opening.on;
+    entry.time = opening.time;
+    entry.by = opening.by;
+    entry.body = InspectionOpened{std::move(*name),
+                                  std::string(visitName(opening.visit)),
+                                  opening.items,
+                                  opening.balloon,
+                                  wholeWork(opening, *list),
+                                  checklistText(checklist)};
+    return entry;
+}
+
+Results<InspectionId> openInspection(Journal& journal, Books& books, const Opening& opening) {
+    auto entry = openingEntry(books, opening);
+    if (!entry)
+        return tl::unexpected(std::vector<Problem>{entry.error()});
+    auto name = std::get<InspectionOpened>(entry->body).inspection;
+    const auto posted = postOne(journal, books, std::move(*entry));
+    if (!posted)
+        return tl::unexpected(posted.error());
+    return name;
+}
+
+}

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Closing an inspection: what would be signed is composed and shown; signing posts it, with all that it accomplishes,
+/// in one transaction. A release that the rules refuse cannot be posted.
+
+#include "bench/release.h"
+#include "record/journal.h"
+#include "registry/books.h"
+
+namespace crownring {
+
+struct ReleaseDraft {
+    BenchFile file;
+    ReleaseFacts facts;
+    std::vector<ReleaseSection> sections;
+    PrescribedStatement statement;
+    std::vector<Refusal> refusals; ///< empty: it may be signed
+    std::vector<Work> accomplishments;
+};
+
+[[nodiscard]] Result<ReleaseDraft> draftRelease(Books& books, const InspectionId& inspection, const Signing& signing);
+
+/// @param time of the signature, UTC
+/// NotReleasable with every reason while anything stands in the way; then nothing is written.
+[[nodiscard]] Results<Receipt> sign(Journal& journal, Books& books, const InspectionId& inspection,
+                                    const Signing& signing, std::optional<TimeOfDay> time);
+
+/// A digest over the entries as they were written: SHA-256 of the hashes of their lines in the journal, in the order
+/// given. Empty when one is not in the journal.
+[[nodiscard]] Result<std::string> sealDigest(Journal& journal, std::span<const EntryId> entries);
+
+}

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/bench_file.h"
+
+#include "measure/unit.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace crownring {
+
+namespace {
+
+std::string boundsText(const StatedLimit& limit) {
+    const auto* quantity = quantityNamed(limit.quantity);
+    if (!quantity)
+        return {};
+    const auto& unit = unitOf(*quantity);
+    std::string text;
+    const auto add = [&](const char* word, const std::optional<double>& bound) {
+        if (bound)
+            text += (text.empty() ? "" : ", ") + std::string(word) + amountText(*bound, unit);
+    };
+    add("at least ", limit.least);
+    add("at most ", limit.most);
+    return text;
+}
+
+std::optional<double> shareOf(const Measured& measured, const StatedLimit& limit) {
+    if (limit.least && *limit.least > 0)
+        return measured.value / *limit.least;
+    if (limit.most && *limit.most > 0 && measured.value > 0)
+        return *limit.most / measured.below.value_or(measured.value);
+    return std::nullopt;
+}
+
+auto placeOf(const ReadingTaken& reading) {
+    return std::tie(reading.item, reading.quantity, reading.place.gore, reading.place.row,
+                    reading.conditions.direction);
+}
+
+}
+
+Visit BenchFile::visit() const { return visitFrom(inspection.opened.body.visit).value_or(Visit::PartMlInspection); }
+
+const ItemFacts* BenchFile::item(const ItemId& id) const {
+    const auto found = std::ranges::find(items, id, &ItemFacts::id);
+    return found == items.end() ? nullptr : &*found;
+}
+
+const ItemFacts* BenchFile::envelope() const {
+    const auto found = std::ranges::find(items, ItemKind::Envelope, &ItemFacts::kind);
+    return found == items.end() ? nullptr : &*found;
+}
+
+const TypeDescribed* BenchFile::type(const ItemFacts& item) const {
+    const auto found = std::ranges::find_if(types, [&](const TypeDescribed& each) {
+        return each.kind == item.kind && item.type && each.type.text() == *item.type;
+    });
+    return found == types.end() ? nullptr : &*found;
+}
+
+std::vector<StatedLimit> BenchFile::limitsOf(const ItemFacts& item) const {
+    std::vector<StatedLimit> found;
+    for (const auto& limit : limits)
+        if (limit.kind == item.kind && item.type && limit.type.text() == *item.type)
+            found.push_back(limit);
+    return found;
+}
+
+bool BenchFile::isCalibrated(const TesterId& tester, CivilDate day) const {
+    return std::ranges::any_of(calibrations, [&](const Calibration& each) {
+        return each.tester == tester && each.from <= day && day <= each.until;
+    });
+}
+
+ReadingState stateOf(const BenchFile& file, const ReadingTaken& reading) {
+    ReadingState state;
+    auto measured = measuredFrom(reading);
+    if (!measured) {
+        state.judgement = Judgement::Incomparable;
+        state.reason = measured.error().message;
+        return state;
+    }
+    const auto* item = file.item(reading.item);
+    const auto limits = item ? file.limitsOf(*item) : std::vector<StatedLimit>{};
+    const auto judged = judge(*measured, limits);
+    state.judgement = judged.judgement;
+    state.reason = judged.reason;
+    if (judged.limit) {
+        state.share = shareOf(*measured, *judged.limit);
+        state.limit = boundsText(*judged.limit);
+    }
+    state.measured = std::move(*measured);
+    return state;
+}
+
+std::vector<const Said<ReadingTaken>*> speakingReadings(const Inspection& inspection) {
+    std::vector<const Said<ReadingTaken>*> speaking;
+    for (const auto& reading : inspection.readings) {
+        const auto earlier = std::ranges::find_if(
+            speaking, [&](const auto* each) { return placeOf(each->body) == placeOf(reading.body); });
+        if (earlier != speaking.end())
+            speaking.erase(earlier);
+        speaking.push_back(&reading);
+    }
+    return speaking;
+}
+
+std::string highestTemperature(const BenchFile& file) {
+    const Said<ReadingTaken>* highest = nullptr;
+    for (const auto* reading : speakingReadings(file.inspection))
+        if (reading->body.quantity == "tell-tale" && (!highest || reading->body.value > highest->body.value))
+            highest = reading;
+    if (!highest)
+        return {};
+    const auto& body = highest->body;
+    const auto* named = unitNamed(body.unit, Dimension::Temperature);
+    const auto unit = named ? std::string(named->shown) : body.unit;
+    return body.below ? "at least " + figureText(body.value) + ", below " + figureText(*body.below) + " " + unit
+                      : figureText(body.value) + " " + unit;
+}
+
+}

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// All that an inspection is judged by, as plain values: what was said on the bench, the facts of its items, who is
+/// entitled to what, which tester is in calibration, and what the types' manuals state.
+
+#include "bench/entitlement.h"
+#include "bench/inspection.h"
+#include "bench/verdict.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace crownring {
+
+struct Calibration {
+    TesterId tester;
+    std::string what;
+    CivilDate from;
+    CivilDate until; ///< the last good day
+};
+
+struct BenchFile {
+    CivilDate on; ///< the day asked
+    Inspection inspection;
+    std::vector<ItemFacts> items; ///< of what is inspected, at the end of that day, in the order of the opening
+    std::string balloonTitle;
+    std::vector<std::string> operations; ///< of the balloon
+    std::vector<Entitlement> entitlements;
+    std::vector<Calibration> calibrations;
+    std::vector<StatedLimit> limits; ///< of all types; the latest of each sort
+    std::vector<TypeDescribed> types;
+
+    [[nodiscard]] Visit visit() const;
+    [[nodiscard]] const ItemFacts* item(const ItemId& id) const;
+    /// The envelope that is inspected; null where there is none.
+    [[nodiscard]] const ItemFacts* envelope() const;
+    [[nodiscard]] const TypeDescribed* type(const ItemFacts& item) const;
+    /// What the type's manual states for an item.
+    [[nodiscard]] std::vector<StatedLimit> limitsOf(const ItemFacts& item) const;
+    [[nodiscard]] bool isCalibrated(const TesterId& tester, CivilDate on) const;
+};
+
+/// How one reading stands, for lists, maps and papers.
+struct ReadingState {
+    std::optional<Measured> measured; ///< absent: nothing that the bench knows
+    Judgement judgement = Judgement::NoLimit;
+    std::string reason;
+    std::optional<double> share; ///< 1 at the limit, more is better
+    std::string limit;           ///< "at least 133.4 N", empty where there is none
+};
+[[nodiscard]] ReadingState stateOf(const BenchFile& file, const ReadingTaken& reading);
+
+/// Among readings of one quantity at one place of one item the latest speaks: a panel that failed was repaired and
+/// pulled again. @return those that speak, by stamp
+[[nodiscard]] std::vector<const Said<ReadingTaken>*> speakingReadings(const Inspection& inspection);
+
+/// "at least 127, below 132 °C": the tell-tale of the inspection; empty when none was read.
+[[nodiscard]] std::string highestTemperature(const BenchFile& file);
+
+}

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// A checklist: what is looked at in an inspection, line by line, in the order in which one works, each line with the
+/// clause that asks for it. A plain value read from a document (assets/checklists;
+/// assets/schema/checklist.schema.json). It says what to look for; what passes is said by the type's own manual, and by
+/// nobody here.
+
+#include "measure/name.h"
+#include "problem/problem.h"
+#include "record/item_kind.h"
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace crownring {
+
+/// A reading that a line asks for.
+struct AskedReading {
+    std::string quantity;  ///< "grab-strength" …
+    bool required = false; ///< the line is not done without it, whatever limits the type has
+    bool placed = false;   ///< taken at gores and rows of the envelope
+    bool operator==(const AskedReading&) const = default;
+};
+
+struct ChecklistSection {
+    std::string id;
+    std::string title;
+    bool operator==(const ChecklistSection&) const = default;
+};
+
+struct ChecklistLine {
+    std::string id; ///< different in all lines of a checklist, e.g. "envelope.crown-ring"
+    std::string section;
+    std::vector<ItemKind> kinds; ///< once for each such item; empty: once a visit
+    std::string title;
+    std::string lookFor;
+    std::vector<std::pair<std::string, std::string>> sources; ///< regime and clause, sorted by regime, at least one
+    std::vector<std::string> visits;     ///< empty: every periodic inspection (`isPeriodic`) of a regime with a source
+    std::vector<RequirementId> onlyWith; ///< it comes only when one of these is part of the work; empty: always
+    std::vector<AskedReading> readings;
+    bool photograph = false; ///< one is asked for
+    bool tester = false;     ///< done with a tool that must be in calibration
+    std::string ownerRule;   ///< in visits of owner's tasks: the rule that lets the pilot-owner do it
+    bool required = true;    ///< without it the inspection cannot be released
+    bool operator==(const ChecklistLine&) const = default;
+};
+
+struct Checklist {
+    std::string id;
+    std::string revision;
+    std::string title;
+    std::string source;
+    std::string note;
+    std::vector<ChecklistSection> sections;
+    std::vector<ChecklistLine> lines; ///< in the order of their sections
+    bool operator==(const Checklist&) const = default;
+};
+
+/// Reads a checklist document (JSON). BadJson when it is no JSON; BadValue with the path inside the document
+/// (`Where::key`, a JSON pointer such as "/lines/3/section") when it breaks the schema or contradicts itself: an id
+/// twice, a section that is not there, lines out of the order of the sections, a visit of a regime without a source,
+/// a reading of a line that has no item, a reading at places of something that is no envelope, an owner's task without
+/// the rule that allows it.
+[[nodiscard]] Result<Checklist> checklistFrom(std::string_view text);
+
+/// The canonical text of a document: keys sorted, no spaces.
+[[nodiscard]] Result<std::string> canonicalChecklist(std::string_view text);
+
+/// The document of a checklist, canonical; what has its default is left out. `checklistFrom` reads it back equal.
+[[nodiscard]] std::string checklistText(const Checklist& checklist);
+
+/// The checklists that ship with the program, as their canonical texts.
+[[nodiscard]] const std::vector<std::string>& checklistShelf();
+
+/// part-ml-inspection, us-annual, us-hundred-hour: the visits of a line that names none.
+[[nodiscard]] bool isPeriodic(std::string_view visit);
+/// "part-ml" of "part-ml-special", "us-14cfr" of "us-annual"; empty for what is no visit.
+[[nodiscard]] std::string_view regimeOf(std::string_view visit);
+
+/// The lines of a visit under a regime, in working order. `onlyWith` is left to who knows the work. The pointers are
+/// into `checklist`.
+[[nodiscard]] std::vector<const ChecklistLine*> linesFor(const Checklist& checklist, std::string_view visit,
+                                                         std::string_view regime);
+
+/// `base` with an organisation's own lines behind those of their section, and its own sections at the end. A section
+/// that both have keeps the base's title. A line id that the base has is BadValue at "/lines/N/id" of `own`.
+[[nodiscard]] Result<Checklist> withOwnLines(Checklist base, const Checklist& own);
+
+}

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// A visit: one kind of stay on the bench, under one set of rules, and what it accomplishes.
+
+#include "measure/name.h"
+
+#include <array>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+namespace crownring {
+
+/// Whose rules a visit is carried out under. A visit is under one; both may bind one balloon in turn.
+enum class Regime {
+    PartMl,  ///< Regulation (EU) 1321/2014, Annex Vb (Part-ML)
+    Us14Cfr, ///< 14 CFR Parts 43 and 91
+};
+inline constexpr int regimeCount = 2;
+/// "part-ml", "us-14cfr".
+[[nodiscard]] std::string_view regimeName(Regime regime);
+
+enum class Visit {
+    PartMlInspection, ///< annual or 100-hour
+    PartMlSpecial,    ///< after a hard landing, an over-temperature …
+    PartMlOwnerTasks, ///< limited pilot-owner maintenance
+    UsAnnual,
+    UsHundredHour,
+    UsSpecial,
+    UsOwnerTasks, ///< preventive maintenance
+};
+inline constexpr std::array allVisits{Visit::PartMlInspection, Visit::PartMlSpecial, Visit::PartMlOwnerTasks,
+                                      Visit::UsAnnual,         Visit::UsHundredHour, Visit::UsSpecial,
+                                      Visit::UsOwnerTasks};
+
+/// "part-ml-inspection" …, as the record writes it.
+[[nodiscard]] std::string_view visitName(Visit visit);
+[[nodiscard]] std::optional<Visit> visitFrom(std::string_view name);
+/// English: "Annual or 100-hour inspection (Part-ML)".
+[[nodiscard]] std::string_view visitTitle(Visit visit);
+[[nodiscard]] Regime regimeOf(Visit visit);
+
+/// The requirements that a released visit accomplishes on the items inspected; none for owner's tasks, which accomplish
+/// what they were opened for. An annual counts as a 100-hour by the requirement's own `satisfied_by`.
+[[nodiscard]] std::vector<RequirementId> accomplishes(Visit visit);
+
+}

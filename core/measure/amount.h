@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Physical amounts that do not mix: newtons, millimetres, pascals. Each is a number of its one unit; how people write
+/// them is in `unit.h`.
+
+#include <compare>
+
+namespace crownring {
+
+/// A number of `What`. It adds to its own kind only, and does not become a bare number unasked.
+template <class What>
+class Amount {
+public:
+    constexpr Amount() = default;
+    constexpr explicit Amount(double value) : m_value(value) {}
+
+    [[nodiscard]] constexpr double value() const { return m_value; }
+
+    friend constexpr Amount operator+(Amount a, Amount b) { return Amount(a.m_value + b.m_value); }
+    friend constexpr Amount operator-(Amount a, Amount b) { return Amount(a.m_value - b.m_value); }
+    friend constexpr auto operator<=>(Amount, Amount) = default;
+
+private:
+    double m_value = 0;
+};
+
+using Newtons = Amount<struct NewtonsTag>;
+using Pascals = Amount<struct PascalsTag>;
+using Millimetres = Amount<struct MillimetresTag>;
+using SquareCentimetres = Amount<struct SquareCentimetresTag>;
+using Kilograms = Amount<struct KilogramsTag>;
+/// Air permeability: the velocity of the air that passes perpendicularly through the fabric (ISO 9237).
+using MillimetresPerSecond = Amount<struct MillimetresPerSecondTag>;
+/// A difference of two temperatures.
+using Kelvins = Amount<struct KelvinsTag>;
+
+/// A temperature. Two of them differ by kelvins and have no sum.
+class Celsius {
+public:
+    constexpr Celsius() = default;
+    constexpr explicit Celsius(double value) : m_value(value) {}
+
+    [[nodiscard]] constexpr double value() const { return m_value; }
+
+    friend constexpr Kelvins operator-(Celsius a, Celsius b) { return Kelvins(a.m_value - b.m_value); }
+    friend constexpr Celsius operator+(Celsius a, Kelvins b) { return Celsius(a.m_value + b.value()); }
+    friend constexpr auto operator<=>(Celsius, Celsius) = default;
+
+private:
+    double m_value = 0;
+};
+
+}

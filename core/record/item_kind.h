@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What an item is.
+
+#include <optional>
+#include <string_view>
+
+namespace crownring {
+
+enum class ItemKind { Envelope, Basket, Burner, Cylinder, Hose, Instrument, Other };
+inline constexpr int itemKindCount = 7;
+[[nodiscard]] std::string_view itemKindName(ItemKind kind);
+[[nodiscard]] std::optional<ItemKind> itemKindFrom(std::string_view name);
+
+}

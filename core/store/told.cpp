@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/chain.h"
+#include "store/sql_record.h"
+
+#include <algorithm>
+
+namespace crownring {
+
+Result<std::vector<JournalLine>> SqlRecord::told(const Told& asked) {
+    return guarded([&] {
+        std::vector<JournalLine> lines;
+        std::string text = "SELECT DISTINCT t.at, t.entry_id FROM told t JOIN entry e ON e.entry_id = t.entry_id"
+                           " WHERE t.sort = ? AND t.at < ?";
+        std::optional<std::int64_t> number;
+        if (asked.name) {
+            number = m_names.find(static_cast<NameSort>(asked.subject), *asked.name);
+            if (!number)
+                return lines;
+            text += " AND t.subject_no = ?";
+        }
+        for (std::size_t i = 0; i < asked.kinds.size(); ++i)
+            text += i == 0 ? " AND (e.kind = ?" : " OR e.kind = ?";
+        text += asked.kinds.empty() ? "" : ")";
+        text += " ORDER BY t.at, t.entry_id";
+        Statement rows(*m_connection, text.c_str());
+        rows.bind(static_cast<int>(asked.subject));
+        rows.bind(Moment::endOf(asked.on).minutes());
+        if (number)
+            rows.bind(*number);
+        for (const auto kind : asked.kinds)
+            rows.bind(std::string(kind));
+        rows.runBound();
+        while (rows.next()) {
+            rows.read<std::int64_t>();
+            if (auto line = m_journal.line(rows.read<EntryId>()))
+                lines.push_back(std::move(*line));
+        }
+        return lines;
+    });
+}
+
+Result<std::vector<Entry>> SqlRecord::readings(const ItemId& item, CivilDate on) {
+    return guarded([&] {
+        std::vector<Entry> readings;
+        const auto number = m_names.find(NameSort::Item, item.text());
+        if (!number)
+            return readings;
+        Statement rows(*m_connection,
+                       "SELECT entry_id FROM reading WHERE item_no = ? AND at < ? ORDER BY at, entry_id");
+        rows.run(*number, Moment::endOf(on).minutes());
+        while (rows.next())
+            if (auto line = m_journal.line(rows.read<EntryId>()))
+                readings.push_back(line->current ? std::move(*line->current) : std::move(line->entry));
+        return readings;
+    });
+}
+
+Result<std::string> SqlRecord::keepPicture(const Picture& picture) {
+    if (!m_readOnlyReason.empty())
+        return problem(Code::StoreNewer, m_readOnlyReason, "use the newer program to write");
+    return guarded([&] {
+        const auto digest = hex(sha256(picture.bytes));
+        Transaction transaction(*m_connection);
+        Statement put(*m_connection,
+                      "INSERT INTO picture (digest, media, bytes) VALUES (?, ?, ?) ON CONFLICT DO NOTHING");
+        put.run(digest, picture.media, QByteArray::fromStdString(picture.bytes));
+        transaction.commit();
+        return digest;
+    });
+}
+
+Result<std::optional<Picture>> SqlRecord::picture(const std::string& digest) {
+    return guarded([&]() -> std::optional<Picture> {
+        Statement row(*m_connection, "SELECT media, bytes FROM picture WHERE digest = ?");
+        row.run(digest);
+        if (!row.next())
+            return std::nullopt;
+        Picture picture;
+        picture.media = row.read<std::string>();
+        picture.bytes = row.read<QByteArray>().toStdString();
+        return picture;
+    });
+}
+
+}

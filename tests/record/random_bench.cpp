@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/random_bench.h"
+
+#include <nlohmann/json.hpp>
+
+#include <cmath>
+
+namespace crownring::random {
+
+namespace {
+
+using rc::gen::set;
+
+rc::Gen<double> anyNumber() {
+    return rc::gen::oneOf(
+        rc::gen::map(rc::gen::inRange(-1'000'000, 1'000'000), [](int value) { return value / 64.0; }),
+        rc::gen::map(rc::gen::arbitrary<double>(), [](double value) { return std::abs(value) <= 1e12 ? value : 0.1; }));
+}
+
+rc::Gen<double> anyAmount() {
+    return rc::gen::map(rc::gen::inRange(1, 1'000'000), [](int value) { return value / 16.0; });
+}
+
+rc::Gen<std::string> saying() {
+    return rc::gen::map(anyText(), [](const std::string& text) { return "x" + text; });
+}
+
+rc::Gen<std::string> anyDigest() { return rc::gen::element(std::string(64, '0'), std::string(64, 'a')); }
+
+rc::Gen<PanelPlace> anyPlace() {
+    return rc::gen::build<PanelPlace>(set(&PanelPlace::gore, optionally(rc::gen::inRange(1, 1001))),
+                                      set(&PanelPlace::row, optionally(rc::gen::inRange(1, 1001))));
+}
+
+rc::Gen<TestConditions> anyConditions() {
+    using C = TestConditions;
+    return rc::gen::build<C>(set(&C::direction, optionally(rc::gen::element<std::string>("warp", "weft"))),
+                             set(&C::jawMillimetres, optionally(anyAmount())),
+                             set(&C::pressurePascals, optionally(anyAmount())),
+                             set(&C::areaSquareCentimetres, optionally(anyAmount())));
+}
+
+rc::Gen<ItemKind> anyKind() {
+    return rc::gen::map(rc::gen::inRange(0, itemKindCount), [](int i) { return static_cast<ItemKind>(i); });
+}
+
+rc::Gen<Body> anyReading(const Names& names) {
+    return rc::gen::exec([names]() -> Body {
+        ReadingTaken body;
+        body.item = *names.item;
+        body.quantity = *anySlug();
+        body.value = *anyNumber();
+        body.held = *rc::gen::arbitrary<bool>();
+        if (!body.held && *rc::gen::arbitrary<bool>())
+            body.below = std::nextafter(body.value, 2e12);
+        body.unit = *rc::gen::element<std::string>("N", "mm/s", "°C");
+        body.place = *anyPlace();
+        body.conditions = *anyConditions();
+        body.method = *anyText();
+        body.inspection = *optionally(names.inspection);
+        body.line = *anyText();
+        body.tester = *optionally(anyName<TesterId>());
+        body.confirmed = *rc::gen::arbitrary<bool>();
+        return body;
+    });
+}
+
+rc::Gen<Body> anyLine(const Names& names) {
+    using L = LineSettled;
+    return rc::gen::cast<Body>(rc::gen::build<L>(
+        set(&L::inspection, names.inspection), set(&L::line, saying()), set(&L::item, optionally(names.item)),
+        set(&L::state, rc::gen::element(LineState::Open, LineState::Done, LineState::NotApplicable)),
+        set(&L::finding, anyText()), set(&L::tester, optionally(anyName<TesterId>())),
+        set(&L::photographs, rc::gen::elementOf(std::vector<std::vector<std::string>>{
+                                 {}, {std::string(64, '0')}, {std::string(64, 'a'), std::string(64, '1')}}))));
+}
+
+rc::Gen<Body> anyFound(const Names& names) {
+    using D = DefectFound;
+    return rc::gen::cast<Body>(
+        rc::gen::build<D>(set(&D::defect, names.defect), set(&D::item, names.item), set(&D::what, saying()),
+                          set(&D::severity, rc::gen::element(Severity::Barring, Severity::Minor)),
+                          set(&D::inspection, optionally(names.inspection)), set(&D::line, anyText()),
+                          set(&D::reading, optionally(names.target)), set(&D::place, anyPlace())));
+}
+
+rc::Gen<Body> anyDeferred(const Names& names) {
+    return rc::gen::exec([names]() -> Body {
+        DefectDeferred body{*names.defect,
+                            *names.item,
+                            *saying(),
+                            *optionally(names.on),
+                            {},
+                            *names.person,
+                            *optionally(names.inspection)};
+        if (!body.until || *rc::gen::arbitrary<bool>())
+            body.untilMinutes = *anyCount<Minutes>(0, largestCount);
+        return body;
+    });
+}
+
+rc::Gen<Body> anyCleared(const Names& names) {
+    using D = DefectCleared;
+    return rc::gen::cast<Body>(rc::gen::build<D>(set(&D::defect, names.defect), set(&D::item, names.item),
+                                                 set(&D::what, saying()), set(&D::ref, anyText()),
+                                                 set(&D::inspection, optionally(names.inspection))));
+}
+
+rc::Gen<Body> anyRepair(const Names& names) {
+    using R = RepairMade;
+    return rc::gen::cast<Body>(rc::gen::build<R>(
+        set(&R::item, names.item), set(&R::method, saying()), set(&R::place, anyPlace()),
+        set(&R::widthMillimetres, optionally(anyAmount())), set(&R::heightMillimetres, optionally(anyAmount())),
+        set(&R::lot, anyText()), set(&R::defect, optionally(names.defect)),
+        set(&R::inspection, optionally(names.inspection))));
+}
+
+rc::Gen<Body> anyPart(const Names& names) {
+    using P = PartReplaced;
+    return rc::gen::cast<Body>(rc::gen::build<P>(
+        set(&P::item, names.item), set(&P::part, saying()), set(&P::removedSerial, anyText()),
+        set(&P::fittedSerial, anyText()), set(&P::releaseDocument, saying()), set(&P::defect, optionally(names.defect)),
+        set(&P::inspection, optionally(names.inspection))));
+}
+
+rc::Gen<Body> anyOpened(const Names& names) {
+    return rc::gen::exec([names]() -> Body {
+        InspectionOpened body{*names.inspection, *anySlug(), *someOf(names.item), *optionally(names.balloon), {}, {}};
+        for (int i = *rc::gen::inRange(0, 3); i > 0; --i)
+            body.work.push_back({*names.item, *names.requirement});
+        if (*rc::gen::arbitrary<bool>())
+            body.checklist = nlohmann::json{{"title", *anyText()}, {"lines", {1, nullptr}}}.dump();
+        return body;
+    });
+}
+
+rc::Gen<Body> anyClosed(const Names& names) {
+    return rc::gen::exec([names]() -> Body {
+        InspectionClosed body;
+        body.inspection = *names.inspection;
+        body.outcome = *rc::gen::element(Outcome::Released, Outcome::Discrepancies, Outcome::Abandoned);
+        body.statement = *anyText();
+        if (body.outcome != Outcome::Abandoned || *rc::gen::arbitrary<bool>())
+            body.signatory = *names.person;
+        body.capacity = *rc::gen::oneOf(rc::gen::just(std::string()), anySlug());
+        body.licence = *anyText();
+        if (*rc::gen::arbitrary<bool>())
+            body.manuals = {*saying()};
+        body.limitations = *anyText();
+        if (*rc::gen::arbitrary<bool>())
+            body.seal = Seal{{*names.target}, *anyDigest()};
+        return body;
+    });
+}
+
+rc::Gen<Body> anyEntitled(const Names& names) {
+    return rc::gen::exec([names]() -> Body {
+        PersonEntitled body{*names.person, *anySlug(), *saying(), *optionally(names.on), {}};
+        if (*rc::gen::arbitrary<bool>())
+            body.balloons = {*names.balloon};
+        return body;
+    });
+}
+
+rc::Gen<Body> anyCalibrated(const Names& names) {
+    using T = TesterCalibrated;
+    return rc::gen::cast<Body>(rc::gen::build<T>(set(&T::tester, anyName<TesterId>()), set(&T::until, names.on),
+                                                 set(&T::what, anyText()), set(&T::certificate, anyText())));
+}
+
+rc::Gen<Body> anyType() {
+    using T = TypeDescribed;
+    return rc::gen::cast<Body>(rc::gen::build<T>(set(&T::type, anyName<TypeName>()), set(&T::kind, anyKind()),
+                                                 set(&T::manual, saying()), set(&T::revision, saying()),
+                                                 set(&T::gores, optionally(rc::gen::inRange(1, 1001))),
+                                                 set(&T::rows, optionally(rc::gen::inRange(1, 1001)))));
+}
+
+rc::Gen<Body> anyLimit() {
+    return rc::gen::exec([]() -> Body {
+        LimitStated body;
+        body.type = *anyName<TypeName>();
+        body.kind = *anyKind();
+        body.quantity = *anySlug();
+        body.unit = *rc::gen::element<std::string>("N", "mm/s", "°C");
+        const auto figure = *anyNumber();
+        const int which = *rc::gen::inRange(1, 4);
+        if ((which & 1) != 0)
+            body.least = figure;
+        if ((which & 2) != 0)
+            body.most = figure;
+        body.proof = *optionally(anyNumber());
+        body.places = *optionally(rc::gen::inRange(1, 1001));
+        body.conditions = *anyConditions();
+        body.passes = *anyText();
+        body.source = *saying();
+        return body;
+    });
+}
+
+rc::Gen<Body> anyChecklist() {
+    return rc::gen::map(anyName<ChecklistId>(), [](const ChecklistId& checklist) -> Body {
+        return ChecklistAdopted{checklist, nlohmann::json{{"lines", {1, "two"}}}.dump()};
+    });
+}
+
+}
+
+rc::Gen<Body> anyOfTheBench(const Names& names) {
+    return rc::gen::oneOf(anyReading(names), anyReading(names), anyLine(names), anyFound(names), anyDeferred(names),
+                          anyCleared(names), anyRepair(names), anyPart(names), anyOpened(names), anyClosed(names),
+                          anyEntitled(names), anyCalibrated(names), anyType(), anyLimit(), anyChecklist());
+}
+
+std::vector<Body> castOfTheBench(const std::vector<ItemId>& items) {
+    return {PersonEntitled{PersonId("person"), "mechanic", "L 1", {}, {}},
+            InspectionOpened{InspectionId("inspection"), "us-annual", items, {}, {}, {}},
+            DefectFound{DefectId("d1"), items.front(), "torn", Severity::Barring, {}, {}, {}, {}},
+            DefectFound{DefectId("d2"), items.back(), "worn", Severity::Minor, {}, {}, {}, {}}};
+}
+
+}
