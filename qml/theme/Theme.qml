@@ -25,18 +25,25 @@ QtObject {
     readonly property color smoke: dark ? "#9aa3b0" : "#6b7280"
     readonly property color rattan: dark ? "#cdab79" : "#8a6a43"
     readonly property color skyInk: dark ? "#0f1720" : "#faf7f0"
+    readonly property color mapWeak: dark ? "#27323f" : "#e2eaee"  // panels of the envelope map: at the limit
+    readonly property color mapStrong: dark ? "#41627a" : "#7fa8c3" // and at twice the limit; ink is read on both
     readonly property color veil: "#66000000"                    // over what a sheet covers
 
     // In the order of the standings, worst first.
     readonly property list<color> standings: [soot, ember, heather, rust, straw, sky, smoke]
+
+    // Of the envelope map: never read, at the limit, well above it, signs, failures, seams.
+    readonly property list<color> mapTones: [sheet, mapWeak, mapStrong, ink, ember, edge]
 
     function standing(number: int): color {
         return number < 0 ? theme.smoke : theme.standings[number];
     }
 
     // Every pair of text and ground that is used, for the test of contrast.
-    readonly property list<color> textTones: [ink, ink, ink, inkSoft, inkSoft, inkSoft, sky, sky, rattan, ember, ember, skyInk]
-    readonly property list<color> grounds: [paper, sheet, shade, paper, sheet, shade, paper, sheet, paper, paper, sheet, sky]
+    readonly property list<color> textTones: [ink, ink, ink, inkSoft, inkSoft, inkSoft, sky, sky, rattan, ember, ember, skyInk,
+        ink, ink]
+    readonly property list<color> grounds: [paper, sheet, shade, paper, sheet, shade, paper, sheet, paper, paper, sheet, sky,
+        mapWeak, mapStrong]
 
     // A grid of 4.
     readonly property int hair: 1

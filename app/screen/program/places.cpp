@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "places.h"
 
-#include <QFile>
+#include "print/typeface.h"
+
 #include <QFont>
-#include <QFontDatabase>
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
 #include <QtQml/QQmlExtensionPlugin>
@@ -19,28 +19,8 @@ Q_IMPORT_QML_PLUGIN(Crownring_FramePlugin)
 
 namespace crownring::screen {
 
-namespace {
-
-/// Where the monospaced B612 is installed too, it answers to the family name of the other, and Qt takes it for the
-/// regular face. So our copy goes by a name of its own: the first letter of the family's name, in memory only.
-QByteArray renamed(QByteArray font) {
-    const QByteArray name("\0B\0006\0001\0002", 8); // "B612", UTF-16 big-endian, as the name table has it
-    const QByteArray ours("\0C\0006\0001\0002", 8);
-    return font.replace(name, ours);
-}
-
-}
-
 void useOwnFont() {
-    QString family;
-    for (const char* face : {"B612-Regular", "B612-Bold", "B612-Italic"}) {
-        QFile file(QStringLiteral(":/fonts/%1.ttf").arg(QLatin1String(face)));
-        if (!file.open(QIODevice::ReadOnly))
-            continue;
-        const int id = QFontDatabase::addApplicationFontFromData(renamed(file.readAll()));
-        family = QFontDatabase::applicationFontFamilies(id).value(0, family);
-    }
-    if (!family.isEmpty())
+    if (const QString family = print::ownFamily(); !family.isEmpty())
         QGuiApplication::setFont(QFont(family));
 }
 

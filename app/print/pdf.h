@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Paper: a document drawn to a PDF file, or to pictures of its pages. Needs a QGuiApplication (without a screen: the
+/// platform "offscreen"); any thread may call, one at a time.
+
+#include "paper/document.h"
+#include "print/sheet.h"
+#include "problem/problem.h"
+
+#include <QtGui/QImage>
+
+#include <string>
+#include <vector>
+
+namespace crownring::print {
+
+/// Writes beside the file first and renames then: whoever reads it finds all of the old or all of the new. The file
+/// asks for PDF/A-1b (ISO 19005-1): every font is inside, so that it reads the same in ten years.
+/// @return FileUnreadable when the file cannot be written
+[[nodiscard]] Result<void> writePdf(const paper::Document& document, PageFormat format, const std::string& file);
+
+/// The same pages as pictures on white, for a preview.
+/// @param dotsPerInch of the pictures, e.g. 96
+[[nodiscard]] std::vector<QImage> renderPages(const paper::Document& document, PageFormat format, double dotsPerInch);
+
+}

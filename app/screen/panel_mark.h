@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What the envelope map shows at one panel. Who makes a mark has judged the reading; the map only draws it.
+
+#include <QObject>
+#include <QString>
+#include <QtQml/qqmlregistration.h>
+
+namespace crownring::screen {
+
+namespace panel {
+Q_NAMESPACE
+QML_NAMED_ELEMENT(Panel)
+
+enum class Reading {
+    None,  ///< never read
+    Held,  ///< a bound: it held this much, and its strength is not known
+    Value, ///< a value, within its limit
+    Fails, ///< beyond its limit, whether a value or a bound
+};
+Q_ENUM_NS(Reading)
+}
+
+struct PanelMark {
+    int gore = 0; ///< as on the data plate, from 1
+    int row = 0;  ///< from 1 at the mouth upward
+    panel::Reading reading = panel::Reading::None;
+    /// How the reading stands to its limit, 1 at the limit: value over limit where the limit is a least, limit over
+    /// value where it is a most. Below 1 is beyond the limit; unused without a reading.
+    double share = 0;
+    QString text;          ///< a few characters for the panel: "133", "98"
+    QString says;          ///< the same in words, with its unit: "held at 133 N"
+    int count = 0;         ///< readings taken there, the latest included
+    bool asked = false;    ///< the plan still asks for a reading here
+    bool repaired = false; ///< a repair was made here
+    bool defect = false;   ///< an open defect is here
+
+    [[nodiscard]] bool sameAs(const PanelMark& other) const { return gore == other.gore && row == other.row; }
+    bool operator==(const PanelMark&) const = default;
+};
+
+}

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+
+// What the signs of the envelope map mean.
+Column {
+    id: legend
+
+    spacing: Theme.tight
+    Accessible.role: Accessible.List
+    Accessible.name: qsTr("Signs of the envelope map")
+
+    component Sign: Row {
+        id: line
+
+        required property string text
+        property alias reading: sign.reading
+        property alias share: sign.share
+        property alias readings: sign.readings
+        property alias asked: sign.asked
+        property alias repaired: sign.repaired
+        property alias defect: sign.defect
+
+        width: legend.width
+        spacing: Theme.snug
+        PanelSign {
+            id: sign
+            width: Theme.vast
+            height: Theme.broad + Theme.tight
+            tones: Theme.mapTones
+            Accessible.ignored: true
+        }
+        Label {
+            width: line.width - sign.width - line.spacing
+            height: Math.max(implicitHeight, sign.height)
+            verticalAlignment: Text.AlignVCenter
+            text: line.text
+            font.pixelSize: Theme.textSmall
+        }
+    }
+
+    Sign { text: qsTr("not read") }
+    Sign {
+        text: qsTr("a reading is asked for")
+        asked: true
+    }
+    Sign {
+        text: qsTr("held: at least this much")
+        reading: Panel.Held
+        share: 1.0
+    }
+    Sign {
+        text: qsTr("fails its limit")
+        reading: Panel.Fails
+    }
+    Sign {
+        text: qsTr("at its limit")
+        reading: Panel.Value
+        share: 1.0
+    }
+    Sign {
+        text: qsTr("half as good again")
+        reading: Panel.Value
+        share: 1.5
+    }
+    Sign {
+        text: qsTr("twice as good or better")
+        reading: Panel.Value
+        share: 2.0
+    }
+    Sign {
+        text: qsTr("repaired")
+        repaired: true
+    }
+    Sign {
+        text: qsTr("an open defect")
+        defect: true
+    }
+    Sign {
+        text: qsTr("dots: earlier readings")
+        reading: Panel.Value
+        share: 1.5
+        readings: 3
+    }
+}
