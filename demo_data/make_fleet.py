@@ -15,7 +15,10 @@ from pathlib import Path
 from maker import FIRST_DAY, LAST_DAY
 from maker.cases import FIXED_VISITS, Cases
 from maker.check import problems
+from maker.inspections import Inspections
 from maker.journal import Journal
+from maker.manual import publish
+from maker.papers import calibrate, entitle
 from maker.pool import Pool
 from maker.roster import ROWS
 from maker.shed import Shed
@@ -35,9 +38,13 @@ def live_through() -> Journal:
     workshop = Workshop(world, pool)
     sky, shed, cases = Sky(world, workshop), Shed(world, workshop), Cases(world, pool, workshop)
 
+    publish(journal)
+    calibrate(journal)
+    entitle(journal)
     pool.open()
     shed.plan(range(FIRST_DAY.year, LAST_DAY.year + 1))
     cases.plan()
+    Inspections(world, workshop).plan()
     pending = {row.registration for row in ROWS}
     day = FIRST_DAY
     while day <= LAST_DAY:

@@ -106,6 +106,20 @@ std::vector<const Said<ReadingTaken>*> speakingReadings(const Inspection& inspec
     return speaking;
 }
 
+ReadingCount readingCount(const BenchFile& file, const ItemFacts& item, const AskedReading& asked) {
+    ReadingCount count;
+    count.wanted = asked.required ? 1 : 0;
+    for (const auto& limit : file.limitsOf(item))
+        if (limit.quantity == asked.quantity && limit.places.value_or(1) > count.wanted) {
+            count.wanted = limit.places.value_or(1);
+            count.source = limit.source;
+        }
+    for (const auto* reading : speakingReadings(file.inspection))
+        if (reading->body.item == item.id && reading->body.quantity == asked.quantity)
+            ++count.taken;
+    return count;
+}
+
 std::string highestTemperature(const BenchFile& file) {
     const Said<ReadingTaken>* highest = nullptr;
     for (const auto* reading : speakingReadings(file.inspection))

@@ -56,6 +56,15 @@ struct ReadingState {
 /// pulled again. @return those that speak, by stamp
 [[nodiscard]] std::vector<const Said<ReadingTaken>*> speakingReadings(const Inspection& inspection);
 
+/// How many readings a line asks for: as many as the type's manual says, at least one where the line or a limit asks.
+struct ReadingCount {
+    int taken = 0;
+    int wanted = 0;
+    std::string source; ///< of the limit that asks for most; empty where the line itself asks
+    [[nodiscard]] bool enough() const { return taken >= wanted; }
+};
+[[nodiscard]] ReadingCount readingCount(const BenchFile& file, const ItemFacts& item, const AskedReading& asked);
+
 /// "at least 127, below 132 °C": the tell-tale of the inspection; empty when none was read.
 [[nodiscard]] std::string highestTemperature(const BenchFile& file);
 

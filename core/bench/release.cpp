@@ -99,26 +99,17 @@ private:
         return {};
     }
 
-    /// As many as the type's manual asks for; at least one where the line itself or a limit asks.
     void askEnough(const WorkLine& work, const AskedReading& asked) {
-        int wanted = asked.required ? 1 : 0;
-        std::string source = sourceOf(work);
-        for (const auto& limit : m_file.limitsOf(*work.item))
-            if (limit.quantity == asked.quantity && limit.places.value_or(1) > wanted) {
-                wanted = limit.places.value_or(1);
-                source = limit.source;
-            }
-        const auto taken = std::ranges::count_if(speakingReadings(m_file.inspection), [&](const auto* reading) {
-            return reading->body.item == work.item->id && reading->body.quantity == asked.quantity;
-        });
-        if (taken >= wanted)
+        const auto count = readingCount(m_file, *work.item, asked);
+        if (count.enough())
             return;
         const auto* quantity = quantityNamed(asked.quantity);
         const auto title = std::string(quantity ? quantity->title : asked.quantity);
         refuse(Refusal::Kind::NoReading,
-               title + onItem(work.item) + ": " + std::to_string(taken) + " of " + std::to_string(wanted) +
+               title + onItem(work.item) + ": " + std::to_string(count.taken) + " of " + std::to_string(count.wanted) +
                    " readings taken",
-               "take the readings that are missing", source, work.line->id, work.item->id);
+               "take the readings that are missing", count.source.empty() ? sourceOf(work) : count.source,
+               work.line->id, work.item->id);
     }
 
     void askTester(const std::optional<TesterId>& tester, CivilDate day, const std::string& what,

@@ -5,6 +5,7 @@ import json
 from datetime import date
 
 from . import FIRST_DAY, LAST_DAY
+from .check_bench import BenchReader
 from .journal import COMMON_HEAD, KEYS, minute_of
 
 MOST_BYTES = 6_000_000
@@ -26,6 +27,7 @@ class Reader:
         self._items: dict[str, str] = {}         # and the day on which each was entered
         self._balloons: set[str] = set()
         self._last = (FIRST_DAY.isoformat(), 0)
+        self._bench = BenchReader(self._require)
 
     def read(self, entry: dict) -> None:
         self._number += 1
@@ -37,6 +39,7 @@ class Reader:
             self._balloons.add(entry["balloon"])
         self._references(entry)
         self._figures(entry)
+        self._bench.read(entry)
         self._seen.add(entry["id"])
 
     def _require(self, holds: bool, what: str, entry: dict) -> None:

@@ -14,8 +14,23 @@ KEYS = {
     "item.removed": ("balloon", "item", "place"),
     "flight.logged": ("balloon", "minutes", "landings", "inflations", "kit", "max_temp_c", "tethered"),
     "requirement.done": ("item", "requirement", "method", "clock", "ref"),
-    "reading.taken": ("item", "quantity", "value", "held_at", "unit", "gore", "row", "method"),
+    "reading.taken": ("item", "quantity", "value", "below", "held_at", "unit", "gore", "row", "direction", "jaw_mm",
+                      "pressure_pa", "area_cm2", "method", "inspection", "line", "tester", "confirmed"),
     "event.reported": ("balloon", "item", "event"),
+    "type.described": ("type", "kind", "manual", "revision", "gores", "rows"),
+    "limit.stated": ("type", "kind", "quantity", "unit", "least", "most", "proof", "places", "direction", "jaw_mm",
+                     "pressure_pa", "area_cm2", "passes", "source"),
+    "person.entitled": ("person", "capacity", "licence", "until", "balloons"),
+    "tester.calibrated": ("tester", "until", "what", "certificate"),
+    "inspection.opened": ("inspection", "visit", "items", "balloon", "work", "checklist"),
+    "line.settled": ("inspection", "line", "item", "state", "finding", "tester", "photographs"),
+    "defect.found": ("defect", "item", "what", "severity", "inspection", "line", "reading", "gore", "row"),
+    "repair.made": ("item", "method", "gore", "row", "width_mm", "height_mm", "lot", "defect", "inspection"),
+    "part.replaced": ("item", "part", "removed_serial", "fitted_serial", "release_document", "defect", "inspection"),
+    "defect.deferred": ("defect", "item", "reason", "until", "until_minutes", "agreed_by", "inspection"),
+    "defect.cleared": ("defect", "item", "what", "ref", "inspection"),
+    "inspection.closed": ("inspection", "outcome", "statement", "signatory", "capacity", "licence", "manuals",
+                          "limitations"),
     "entry.corrected": ("replaces", "with"),
     "entry.voided": ("voids", "reason"),
 }
@@ -24,14 +39,19 @@ KEYS = {
 UNTIMED_MINUTE = {
     "flight.logged": 12 * 60,
     "requirement.done": 18 * 60,
-    "reading.taken": 18 * 60,
+    **dict.fromkeys(("reading.taken", "line.settled", "defect.found", "repair.made", "part.replaced"), 18 * 60),
+    "defect.deferred": 18 * 60 + 1,
+    "defect.cleared": 18 * 60 + 2,
+    "inspection.closed": 18 * 60 + 10,
     "item.removed": 23 * 60 + 59,
 }
 
 # Within one minute: what others refer to comes first.
 RANK = {kind: rank for rank, kind in enumerate(
-    ("item.entered", "balloon.entered", "programme.adopted", "item.fitted", "flight.logged",
-     "event.reported", "requirement.done", "reading.taken", "item.removed", "entry.corrected", "entry.voided"))}
+    ("item.entered", "balloon.entered", "programme.adopted", "type.described", "limit.stated", "person.entitled",
+     "tester.calibrated", "item.fitted", "flight.logged", "event.reported", "inspection.opened", "requirement.done",
+     "reading.taken", "line.settled", "defect.found", "repair.made", "part.replaced", "defect.deferred",
+     "defect.cleared", "inspection.closed", "item.removed", "entry.corrected", "entry.voided"))}
 
 
 def minute_of(kind: str, time: str | None) -> int:

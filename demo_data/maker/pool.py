@@ -4,7 +4,8 @@
 from datetime import date, timedelta
 
 from . import FIRST_DAY, stream
-from .roster import CYLINDER_TYPES, OPERATORS, PROGRAMMES, ROWS, SIZES, TURN_TAKERS, Row
+from .roster import (CYLINDER_TYPES, HOSE_TYPE, INSTRUMENT_TYPE, OPERATORS, PROGRAMMES, ROWS, SIZES, TURN_TAKERS,
+                     Row)
 from .world import INSPECTED_KINDS, ONE_DAY, Balloon, Item, World
 
 SERIES = {"envelope": ("ENV", 1000), "basket": ("BSK", 200), "burner": ("BRN", 300), "cylinder": ("CYL", 4000),
@@ -69,9 +70,9 @@ class Pool:
                                               None if known else NOTHING_KNOWN), f"tank {tank}"))
         for hose in range(1, size.hoses + 1):
             made = month if new else f"{self.chance.randrange(2013, 2020)}-{self.chance.randrange(1, 13):02}"
-            parts.append((self.enter_item("hose", row.operator, day, "Liquid hose 1.2 m", made), f"hose {hose}"))
+            parts.append((self.enter_item("hose", row.operator, day, HOSE_TYPE, made), f"hose {hose}"))
         if row.size in "HL" and row.operator != "school":
-            parts.append((self.enter_item("instrument", row.operator, day, "Skyglass 2", month), "panel"))
+            parts.append((self.enter_item("instrument", row.operator, day, INSTRUMENT_TYPE, month), "panel"))
         return parts
 
     # -- balloons ----------------------------------------------------------------------------------------------

@@ -37,17 +37,20 @@ class Size:
     burner: str
     cylinders: int
     hoses: int
+    fabric_tests: int        # places of the envelope at which its manual wants the strength tested
 
 
 SIZES = {
-    "S": Size("Sedge 65", 12, 14, "Creel 3", "Ember single", 2, 1),
-    "A": Size("Alder 77", 16, 16, "Creel 4", "Ember twin", 2, 1),
-    "R": Size("Rowan 105", 20, 18, "Hamper 6", "Ember twin", 3, 2),
-    "H": Size("Hornbeam 160", 24, 20, "Pannier 10", "Ember triple", 4, 2),
-    "L": Size("Great Lime 210", 28, 22, "Pannier 16", "Ember quad", 4, 2),
+    "S": Size("Sedge 65", 12, 14, "Creel 3", "Ember single", 2, 1, 12),
+    "A": Size("Alder 77", 16, 16, "Creel 4", "Ember twin", 2, 1, 16),
+    "R": Size("Rowan 105", 20, 18, "Hamper 6", "Ember twin", 3, 2, 24),
+    "H": Size("Hornbeam 160", 24, 20, "Pannier 10", "Ember triple", 4, 2, 24),
+    "L": Size("Great Lime 210", 28, 22, "Pannier 16", "Ember quad", 4, 2, 24),
 }
 
 CYLINDER_TYPES = ("Flask 40 steel", "Flask 50 aluminium", "Flask 60 steel")
+HOSE_TYPE = "Liquid hose 1.2 m"
+INSTRUMENT_TYPE = "Skyglass 2"
 
 
 @dataclass(frozen=True)

@@ -159,6 +159,8 @@ class Sky:
             "max_temp_c": max(62, min(112, round(self.chance.gauss(86, 9)))) if hot else None,
             "tethered": True if tethered else None,
         }
+        for envelope in self.world.fitted(balloon.registration, "envelope"):
+            envelope.hottest = max(envelope.hottest, keys["max_temp_c"] or 0)
         entry_id = f"flt-{balloon.registration}-{day.isoformat()}-{slot}"
         pilot = self.chance.choice(OPERATORS[balloon.operator].pilots)
         self.world.fly(kit, minutes, landings, 1)

@@ -2,11 +2,14 @@
 """The repair station's side: yearly visits, 100-hour inspections, certificates, fabric tests, hoses."""
 
 import math
+from collections.abc import Callable
 from datetime import date, timedelta
+from random import Random
 
 from . import LAST_DAY, stream
+from .manual import AIR, GRAB, SIZE_OF_ENVELOPE
 from .pool import Pool
-from .roster import OPERATORS, SIZES
+from .roster import OPERATORS
 from .world import INSPECTED_KINDS, ONE_DAY, Balloon, Item, World
 
 STATED_ALWAYS = ("QE-HFA",)          # its office copies the clock from each release
@@ -15,11 +18,26 @@ PROOF_N = {"ml": 135.0, "us": 133.4}  # load of a grab test that is only held; 3
 GRAB_METHOD = "grab, 25 mm jaws, warp"
 WEAK_NOTE = "tore below the proof load"
 AIR_METHOD = "ISO 9237, 100 Pa, 20 cm2"
-SIZE_OF_ENVELOPE = {size.envelope: size for size in SIZES.values()}
 
 
 def months_old(made: str, day: date) -> int:
     return (day.year - int(made[:4])) * 12 + day.month - int(made[5:7])
+
+
+def wear(envelope: Item, row: int) -> float:
+    """Fabric age at a row in units of log strength: the crown ages most, the mouth about half as fast."""
+    rows = SIZE_OF_ENVELOPE[envelope.type].rows
+    return envelope.decay * envelope.clock[0] / 6000 * math.exp(-0.7 * (1 - row / rows))
+
+
+def grab_strength(envelope: Item, row: int, chance: Random) -> float:
+    """What the fabric of a row bears, newtons."""
+    return NEW_FABRIC_N * math.exp(-wear(envelope, row) + chance.gauss(0, 0.06))
+
+
+def air_speed(envelope: Item, row: int, chance: Random) -> float:
+    """The air that goes through the fabric of a row, mm/s at 100 Pa."""
+    return 6 * math.exp(2.1 * wear(envelope, row) + chance.gauss(0, 0.15))
 
 
 class Workshop:
@@ -27,6 +45,7 @@ class Workshop:
         self.world, self.pool = world, pool
         self.chance = stream("workshop")
         self._extensions: dict[str, int] = {}
+        self.on_the_bench: dict[str, Callable[[date, str], None]] = {}   # whose next inspection is written line by line
 
     # -- the yearly visit --------------------------------------------------------------------------------------
     def plan_visits(self, balloon: Balloon, fixed: dict[int, date | None]) -> None:
@@ -45,7 +64,7 @@ class Workshop:
             if delay < 30:
                 self.world.plan(day + ONE_DAY, lambda on: self.visit(registration, on, delay + 1))
             return
-        ref = self._work_order(balloon.operator, day)
+        ref = self.work_order(balloon.operator, day)
         for item in self.world.fitted(registration, *INSPECTED_KINDS):
             self.inspect(item, day, ref, stated=registration in STATED_ALWAYS or self.chance.random() < 0.4)
         for envelope in self.world.fitted(registration, "envelope"):
@@ -59,11 +78,14 @@ class Workshop:
     def hundred_hours(self, registration: str, day: date) -> None:
         """The inspection in the season: what has used its hours, and all of it once the envelope has."""
         balloon = self.world.balloons[registration]
+        if registration in self.on_the_bench:
+            self.on_the_bench.pop(registration)(day, self.work_order(balloon.operator, day))
+            return
         fitted = self.world.fitted(registration, *INSPECTED_KINDS)
         used = [item for item in fitted if item.since_inspection() > 0.9 * balloon.threshold]
         if any(item.kind == "envelope" for item in used):
             used = fitted
-        ref = self._work_order(balloon.operator, day)
+        ref = self.work_order(balloon.operator, day)
         for item in used:
             self.inspect(item, day, ref, yearly=False, stated=self.chance.random() < 0.5)
             if item.kind == "envelope":
@@ -84,7 +106,7 @@ class Workshop:
     def inspect_shelf(self, day: date) -> None:
         """The spare parts are looked through once a winter; some are passed over."""
         for operator in OPERATORS:
-            ref = self._work_order(operator, day)
+            ref = self.work_order(operator, day)
             for kind in ("basket", "burner", "cylinder"):
                 for item in self.world.shelf(operator, kind):
                     if not item.set_aside and self.chance.random() < 0.8:
@@ -115,13 +137,9 @@ class Workshop:
         if self.chance.random() < 0.6:
             self._air(envelope, day)
 
-    def _wear(self, envelope: Item, row: int, rows: int) -> float:
-        """Fabric age at a row in units of log strength: the crown ages most, the mouth about half as fast."""
-        return envelope.decay * envelope.clock[0] / 6000 * math.exp(-0.7 * (1 - row / rows))
-
     def _grab(self, envelope: Item, day: date, row: int) -> None:
         size = SIZE_OF_ENVELOPE[envelope.type]
-        strength = NEW_FABRIC_N * math.exp(-self._wear(envelope, row, size.rows) + self.chance.gauss(0, 0.06))
+        strength = grab_strength(envelope, row, self.chance)
         proof = PROOF_N[envelope.rules]
         weak = strength < proof
         pulled_through = self.chance.random() < 0.35 or weak
@@ -130,15 +148,16 @@ class Workshop:
             self.world.ground(envelope.id, date.max)           # it does not fly again
             result["note"] = WEAK_NOTE
         self.world.reading(envelope, day, self._inspector(envelope), quantity="grab-strength", unit="N",
-                           gore=self.chance.randrange(1, size.gores + 1), row=row, method=GRAB_METHOD, **result)
+                           gore=self.chance.randrange(1, size.gores + 1), row=row, method=GRAB_METHOD, **GRAB,
+                           **result)
 
     def _air(self, envelope: Item, day: date) -> None:
         size = SIZE_OF_ENVELOPE[envelope.type]
         row = self.chance.randrange(size.rows // 2, size.rows + 1)
-        speed = 6 * math.exp(2.1 * self._wear(envelope, row, size.rows) + self.chance.gauss(0, 0.15))
+        speed = air_speed(envelope, row, self.chance)
         self.world.reading(envelope, day, self._inspector(envelope), quantity="air-permeability", unit="mm/s",
                            value=round(speed, 1), gore=self.chance.randrange(1, size.gores + 1), row=row,
-                           method=AIR_METHOD)
+                           method=AIR_METHOD, **AIR)
 
     # -- hoses -------------------------------------------------------------------------------------------------
     def _renew_hose(self, hose: Item, day: date, ref: str) -> None:
@@ -162,6 +181,6 @@ class Workshop:
         inspectors = OPERATORS[item.operator].inspectors
         return inspectors[int(item.id[4:]) % len(inspectors)]
 
-    def _work_order(self, operator: str, day: date) -> str:
+    def work_order(self, operator: str, day: date) -> str:
         prefix = OPERATORS[operator].prefix
         return f"{prefix}-{day.year}-{self.world.number(f'{prefix}-{day.year}'):03}"

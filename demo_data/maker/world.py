@@ -32,6 +32,7 @@ class Item:
     test_months: int = 120           # and the interval that it left
     set_aside: bool = False          # kept on the shelf, not to be fitted
     fabric_tested: bool = False      # a strength test is on record
+    hottest: int = 0                 # envelope: the highest temperature that a flight logged, degrees Celsius
     decay: float = 0.2               # fabric: loss of log strength in 100 h at the crown
 
     def since_inspection(self) -> int:
