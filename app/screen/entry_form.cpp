@@ -7,6 +7,7 @@
 #include "habits.h"
 #include "notice.h"
 #include "record/entry_json.h"
+#include "record/new_id.h"
 #include "record_desk.h"
 #include "sentences.h"
 #include "words.h"
@@ -35,6 +36,18 @@ void EntryForm::begin(const QString& kind, const QString& balloon, const QString
     open(outward(kind), {outward(balloon), outward(item), outward(requirement), {}});
 }
 
+void EntryForm::beginAtBench(const QString& kind, const QString& inspection, const QString& defect,
+                             const QString& item) {
+    begin(kind, {}, item);
+    m_given = {{"inspection", outward(inspection)}};
+    if (!defect.isEmpty())
+        m_given["defect"] = outward(defect);
+    else if (m_kind == "defect.found")
+        m_given["defect"] = outward(inspection) + " " + newEntryId().text().substr(0, 13);
+    if (!item.isEmpty() && m_kind.starts_with("defect."))
+        m_given["item"] = outward(item);
+}
+
 void EntryForm::adopt(const QString& programme) { open("programme.adopted", {{}, {}, {}, outward(programme)}); }
 
 void EntryForm::open(std::string kind, const FormSubject& subject) {
@@ -44,6 +57,7 @@ void EntryForm::open(std::string kind, const FormSubject& subject) {
     m_kind = std::move(kind);
     m_amends.clear();
     m_before = Json();
+    m_given = Json::object();
     m_about.clear();
     m_problem.clear();
     auto fields = FormPlan::fields(m_kind, subject, *sheet);
@@ -154,6 +168,9 @@ std::optional<Json> EntryForm::gathered() {
             good = false;
         }
     }
+    for (const auto& [key, value] : m_given.items())
+        if (!object.contains(key))
+            object[key] = value;
     return good ? std::optional(object) : std::nullopt;
 }
 

@@ -30,6 +30,9 @@ public:
     /// @param kind an entry kind; the other texts may be empty
     Q_INVOKABLE void begin(const QString& kind, const QString& balloon = {}, const QString& item = {},
                            const QString& requirement = {});
+    /// An entry of an inspection; `defect` may be empty, then one that is found gets a name of its own.
+    Q_INVOKABLE void beginAtBench(const QString& kind, const QString& inspection, const QString& defect,
+                                  const QString& item);
     Q_INVOKABLE void adopt(const QString& programme);
     Q_INVOKABLE void correct(const QString& entry);
     Q_INVOKABLE void voidEntry(const QString& entry);
@@ -63,6 +66,7 @@ private:
     FormFields m_fields;
     std::string m_kind;
     std::string m_amends;    ///< the entry that is corrected or voided
+    nlohmann::json m_given;  ///< keys that no field asks for
     nlohmann::json m_before; ///< what a corrected entry says now
     QString m_about;
     QString m_problem;

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "form_plan.h"
 
+#include "bench_form_plan.h"
 #include "border.h"
+#include "form_parts.h"
 #include "rules/programme.h"
 #include "words.h"
 
@@ -16,13 +18,7 @@ using Kind = FormField::Kind;
 using Fields = std::vector<FormField>;
 
 FormField field(std::string key, const QString& label, Kind kind, bool required = false, const QString& hint = {}) {
-    FormField made;
-    made.key = std::move(key);
-    made.label = label;
-    made.hint = hint;
-    made.kind = kind;
-    made.required = required;
-    return made;
+    return plannedField(std::move(key), label, kind, required, hint);
 }
 
 FormField choice(std::string key, const QString& label, std::vector<Choice> choices, const std::string& value,
@@ -53,7 +49,7 @@ QString all(const std::vector<Choice>& choices) {
     return values.join(u'\n');
 }
 
-Choice plain(const QString& value, const QString& label) { return {value, label, {}, -1, -1, false}; }
+Choice plain(const QString& value, const QString& label) { return plainChoice(value, label); }
 
 Fields clockFields(const std::string& under, const QString& hint, bool unknownAllowed) {
     Fields fields{field(under + ".minutes", FormPlan::tr("Hours"), Kind::Duration, false, hint),
@@ -177,6 +173,8 @@ std::vector<FormField> FormPlan::fields(std::string_view kind, const FormSubject
                   field("method", tr("Method"), Kind::Text)};
     else if (kind == "entry.voided")
         fields = {field("reason", tr("Why"), Kind::Text, true)};
+    else
+        fields = BenchFormPlan::fields(kind, subject, sheet);
 
     fields.insert(fields.begin(), field("on", tr("Day"), Kind::Date, true, tr("YYYY-MM-DD")));
     fields.push_back(field("by", tr("Written by"), Kind::Text));
@@ -188,7 +186,7 @@ bool FormPlan::known(std::string_view kind) {
     constexpr std::array kinds{"flight.logged", "balloon.entered",  "item.entered",   "item.fitted",
                                "item.removed",  "requirement.done", "event.reported", "programme.adopted",
                                "reading.taken", "entry.voided"};
-    return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
+    return BenchFormPlan::known(kind) || std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
 }
 
 QString FormPlan::title(std::string_view kind) {
@@ -212,7 +210,7 @@ QString FormPlan::title(std::string_view kind) {
         return tr("Enter a reading");
     if (kind == "entry.voided")
         return tr("Void an entry");
-    return {};
+    return BenchFormPlan::title(kind);
 }
 
 QString FormPlan::verb(std::string_view kind) {

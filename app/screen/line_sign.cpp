@@ -74,6 +74,11 @@ QPainterPath pathOf(LineSign::Shape shape) {
         return horizonShape();
     case LineSign::Balloons:
         return balloonShape();
+    case LineSign::Bench: // a clipboard with a tick
+        polyline(path, {{9, 4}, {5, 4}, {5, 21}, {19, 21}, {19, 4}, {15, 4}});
+        path.addRoundedRect(QRectF(9, 2.5, 6, 4), 1, 1);
+        polyline(path, {{8.5, 13.5}, {11, 16.5}, {15.5, 10.5}});
+        break;
     case LineSign::Rules:
         polyline(path, {{5, 3}, {15, 3}, {19, 7}, {19, 21}, {5, 21}, {5, 3}});
         polyline(path, {{8, 9}, {16, 9}});

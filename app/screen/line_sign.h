@@ -16,7 +16,7 @@ class LineSign : public QQuickPaintedItem {
     Q_PROPERTY(QColor tone READ tone WRITE setTone NOTIFY toneChanged FINAL)
 
 public:
-    enum Shape { None, Next, Balloons, Rules, Record, Glass, Sun, Back, Forward, Close, Tick, Plus, Moon };
+    enum Shape { None, Next, Balloons, Bench, Rules, Record, Glass, Sun, Back, Forward, Close, Tick, Plus, Moon };
     Q_ENUM(Shape)
 
     explicit LineSign(QQuickItem* parent = nullptr);

@@ -3,8 +3,7 @@
 
 #include "acts/bench_file.h"
 #include "bench/release.h"
-
-#include <nlohmann/json.hpp>
+#include "record/amendment.h"
 
 #include <algorithm>
 #include <map>
@@ -32,24 +31,49 @@ struct InspectionOf {
     }
 };
 
+/// The line of the entry that an amendment is about in the end: amendments may stand on one another.
+std::optional<JournalLine> rootOf(Journal& journal, EntryId id) {
+    for (;;) {
+        auto line = journal.line(id);
+        if (!line || !*line)
+            return std::nullopt;
+        const auto target = amends((*line)->entry);
+        if (!target)
+            return std::move(*line);
+        id = *target;
+    }
+}
+
+/// A void takes a word away: that is one on the inspection too, but for the void of its closing, which opens it again.
+std::optional<InspectionId> inspectionOf(Journal& journal, const Entry& entry) {
+    const auto* taken = std::get_if<EntryVoided>(&entry.body);
+    if (!taken)
+        return std::visit(InspectionOf{}, entry.body);
+    const auto line = journal.line(taken->voids);
+    if (!line || !*line || std::holds_alternative<InspectionClosed>((*line)->entry.body))
+        return std::nullopt;
+    return std::visit(InspectionOf{}, (*line)->entry.body);
+}
+
 /// The day on which the record holds an inspection as closed.
 std::optional<CivilDate> closedOn(Books& books, const InspectionId& inspection) {
     const auto closing = books.told({Subject::Inspection, inspection.text(), {"inspection.closed"}, endOfDays});
     return closing && !closing->empty() ? std::optional(closing->front().entry.on) : std::nullopt;
 }
 
-std::optional<Problem> lockedCorrection(Journal& journal, const EntryCorrected& correction) {
-    const auto line = journal.line(correction.replaces);
-    if (!line || !*line || !std::holds_alternative<InspectionClosed>((*line)->entry.body))
+/// A checklist that breaks its schema does not come into the record.
+std::optional<Problem> brokenChecklist(const Body& body) {
+    const auto* opened = std::get_if<InspectionOpened>(&body);
+    const auto* adopted = std::get_if<ChecklistAdopted>(&body);
+    const auto text = opened ? opened->checklist : adopted ? adopted->document : std::string();
+    if (text.empty())
         return std::nullopt;
-    const auto patch = nlohmann::json::parse(correction.with);
-    for (const auto* key : {"outcome", "inspection", "signatory", "capacity", "seal", "statement"})
-        if (patch.contains(key))
-            return Problem{Code::CannotAmend,
-                           "what was signed is not corrected into something else",
-                           "void the closing with a reason, and close the inspection again",
-                           {{}, 0, std::string("with/") + key}};
-    return std::nullopt;
+    const auto checklist = checklistFrom(text);
+    if (checklist)
+        return std::nullopt;
+    auto problem = checklist.error();
+    problem.where.key = (opened ? "checklist" : "document") + problem.where.key;
+    return problem;
 }
 
 Problem notReleasable(std::string text, std::string mend, const std::string& rule, int line) {
@@ -93,25 +117,54 @@ void judgeDeferral(Books& books, const Entry& entry, const DefectDeferred& defer
                    std::vector<Problem>& problems) {
     const auto entitlements = entitlementsOn(books, entry.on);
     const auto facts = books.facts({std::nullopt, {deferral.item}}, entry.on);
-    if (!entitlements || !facts || facts->empty())
+    if (!entitlements || !facts)
         return;
-    auto severity = Severity::Minor;
-    for (const auto& mark : facts->front().defects)
+    const ItemFacts item = facts->empty() ? ItemFacts{} : facts->front();
+    auto severity = Severity::Barring;
+    for (const auto& mark : item.defects)
         if (mark.defect == deferral.defect && mark.kind == DefectMark::Kind::Found)
             severity = mark.severity;
-    std::optional<Barred> bar;
+    Barred bar{deferral.agreedBy.text() + " is entitled to nothing on " + entry.on.iso(), "ML.A.403(b) (from memory)"};
     for (const auto& each : *entitlements) {
         if (each.person != deferral.agreedBy)
             continue;
-        bar = mayDefer(*entitlements,
-                       {each.person, each.capacity, facts->front().balloon, facts->front().operations, entry.on},
-                       severity);
-        if (!bar)
+        auto next =
+            mayDefer(*entitlements, {each.person, each.capacity, item.balloon, item.operations, entry.on}, severity);
+        if (!next)
             return;
+        bar = std::move(*next);
     }
-    if (bar)
-        problems.push_back(
-            notReleasable(bar->text, "have it deferred by who is entitled to, or clear it", bar->rule, line));
+    problems.push_back(notReleasable(bar.text, "have it deferred by who is entitled to, or clear it", bar.rule, line));
+}
+
+/// What a signature covers stays as it was written.
+void judgeClosingNow(const InspectionClosed& written, const InspectionClosed& now, int line,
+                     std::vector<Problem>& problems) {
+    const auto keep = [&](bool same, const char* key) {
+        if (!same)
+            problems.push_back({Code::CannotAmend,
+                                "what was signed is not corrected into something else",
+                                "void the closing with a reason, and close the inspection again",
+                                {{}, line, std::string("with/") + key}});
+    };
+    keep(written.outcome == now.outcome, "outcome");
+    keep(written.inspection == now.inspection, "inspection");
+    keep(written.signatory == now.signatory, "signatory");
+    keep(written.capacity == now.capacity, "capacity");
+    keep(written.statement == now.statement, "statement");
+    keep(written.seal == now.seal, "seal");
+}
+
+/// What an entry says by now, with the correction.
+void judgeCorrection(Journal& journal, Books& books, const EntryCorrected& correction, int line,
+                     std::vector<Problem>& problems) {
+    const auto root = rootOf(journal, correction.replaces);
+    if (!root || !root->current)
+        return;
+    if (const auto* closing = std::get_if<InspectionClosed>(&root->entry.body))
+        judgeClosingNow(*closing, std::get<InspectionClosed>(root->current->body), line, problems);
+    else if (const auto* deferral = std::get_if<DefectDeferred>(&root->current->body))
+        judgeDeferral(books, *root->current, *deferral, line, problems);
 }
 
 }
@@ -120,14 +173,11 @@ std::vector<Problem> lockedEntries(Journal& journal, Books& books, std::span<con
     std::vector<Problem> problems;
     std::map<InspectionId, std::optional<CivilDate>> known;
     for (const auto& [entry, line] : entries) {
-        if (const auto* correction = std::get_if<EntryCorrected>(&entry.body)) {
-            if (auto locked = lockedCorrection(journal, *correction)) {
-                locked->where.line = line;
-                problems.push_back(std::move(*locked));
-            }
-            continue;
+        if (auto broken = brokenChecklist(entry.body)) {
+            broken->where.line = line;
+            problems.push_back(std::move(*broken));
         }
-        const auto inspection = std::visit(InspectionOf{}, entry.body);
+        const auto inspection = inspectionOf(journal, entry);
         if (!inspection)
             continue;
         auto place = known.find(*inspection);
@@ -141,13 +191,15 @@ std::vector<Problem> lockedEntries(Journal& journal, Books& books, std::span<con
     return problems;
 }
 
-std::vector<Problem> barredEntries(Books& books, std::span<const NumberedEntry> entries) {
+std::vector<Problem> barredEntries(Journal& journal, Books& books, std::span<const NumberedEntry> entries) {
     std::vector<Problem> problems;
     for (const auto& [entry, line] : entries)
         if (const auto* closing = std::get_if<InspectionClosed>(&entry.body))
             judgeClosing(books, entry, *closing, line, problems);
         else if (const auto* deferral = std::get_if<DefectDeferred>(&entry.body))
             judgeDeferral(books, entry, *deferral, line, problems);
+        else if (const auto* correction = std::get_if<EntryCorrected>(&entry.body))
+            judgeCorrection(journal, books, *correction, line, problems);
     return problems;
 }
 

@@ -12,13 +12,15 @@
 
 namespace crownring {
 
-/// Before anything is written: NotReleasable for an entry about an inspection that the record holds as closed;
-/// CannotAmend for a correction of what an inspection was closed with.
+/// Before anything is written: NotReleasable for an entry about an inspection that the record holds as closed, and for
+/// the void of one, unless it voids the closing itself.
 [[nodiscard]] std::vector<Problem> lockedEntries(Journal& journal, Books& books,
                                                  std::span<const NumberedEntry> entries);
 
-/// After the batch is written and before it is made durable: NotReleasable for each closing and each deferral that may
-/// not be, judged by the record with the batch in it.
-[[nodiscard]] std::vector<Problem> barredEntries(Books& books, std::span<const NumberedEntry> entries);
+/// After the batch is written and before it is made durable: NotReleasable for each closing and each deferral, as
+/// written or as corrected, that may not be, judged by the record with the batch in it; CannotAmend where a correction
+/// changes what a signature covers.
+[[nodiscard]] std::vector<Problem> barredEntries(Journal& journal, Books& books,
+                                                 std::span<const NumberedEntry> entries);
 
 }

@@ -65,7 +65,7 @@ Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry>
     if (!problems.empty())
         return tl::unexpected(std::move(problems));
     return journal.append(std::move(entries), file, [&](std::span<const NumberedEntry> written) {
-        auto barred = barredEntries(books, written);
+        auto barred = barredEntries(journal, books, written);
         for (auto& each : barred)
             each = placedIn(std::move(each), file);
         return barred;

@@ -64,7 +64,7 @@ ChecklistLine lineFrom(const json& object) {
     line.id = object.at("id");
     line.section = object.at("section");
     for (const auto& kind : object.at("kinds"))
-        line.kinds.push_back(*itemKindFrom(kind.get<std::string_view>()));
+        line.kinds.push_back(itemKindFrom(kind.get<std::string_view>()).value());
     line.title = object.at("title");
     line.lookFor = object.at("look_for");
     for (const auto& [regime, source] : object.at("sources").items())
@@ -188,6 +188,15 @@ Result<Checked> checked(std::string_view text) {
 
 Result<Checklist> checklistFrom(std::string_view text) {
     return checked(text).map([](Checked&& good) { return std::move(good.checklist); });
+}
+
+Result<Checklist> keptChecklist(std::string_view text) {
+    try {
+        return checklistOf(json::parse(text));
+    } catch (const std::exception& thrown) {
+        return problem(Code::BadValue, std::string("the checklist that was kept cannot be read: ") + thrown.what(),
+                       "verify the record");
+    }
 }
 
 Result<std::string> canonicalChecklist(std::string_view text) {

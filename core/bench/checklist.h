@@ -66,6 +66,10 @@ struct Checklist {
 /// the rule that allows it.
 [[nodiscard]] Result<Checklist> checklistFrom(std::string_view text);
 
+/// Reads a document that was checked when it came into the record; the schema is not asked again. BadValue where it
+/// cannot be read all the same.
+[[nodiscard]] Result<Checklist> keptChecklist(std::string_view text);
+
 /// The canonical text of a document: keys sorted, no spaces.
 [[nodiscard]] Result<std::string> canonicalChecklist(std::string_view text);
 

@@ -96,7 +96,7 @@ Result<Inspection> inspectionFrom(const InspectionId& id, std::span<const Journa
                        "see crownringctl inspection list for what is");
     inspection.opened = said(*opening, nowOf(*opening), std::get<InspectionOpened>(nowOf(*opening).body));
     if (!inspection.opened.body.checklist.empty()) {
-        auto checklist = checklistFrom(inspection.opened.body.checklist);
+        auto checklist = keptChecklist(inspection.opened.body.checklist);
         if (!checklist)
             return tl::unexpected(checklist.error());
         inspection.checklist = std::move(*checklist);

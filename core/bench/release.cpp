@@ -154,10 +154,18 @@ private:
         });
     }
 
-    /// A defect was written down for it and has been cleared since; an open one is refused as a defect.
+    /// A defect was written down for it: cleared since, or barring, which is refused as a defect unless it is deferred.
     [[nodiscard]] bool isAnswered(const Said<ReadingTaken>& reading) const {
-        return std::ranges::any_of(m_file.inspection.found,
-                                   [&](const auto& found) { return found.body.reading == reading.id; });
+        return std::ranges::any_of(m_file.inspection.found, [&](const auto& found) {
+            return found.body.reading == reading.id && found.body.item == reading.body.item &&
+                   (found.body.severity == Severity::Barring || !isOpen(found.body));
+        });
+    }
+
+    [[nodiscard]] bool isOpen(const DefectFound& found) const {
+        const auto* item = m_file.item(found.item);
+        return item && std::ranges::any_of(openDefects(*item),
+                                           [&](const auto& open) { return open.found->defect == found.defect; });
     }
 
     void askDefects() {
