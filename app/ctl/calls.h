@@ -69,6 +69,29 @@ struct ImportOptions {
 };
 int run(const ImportOptions& options, const Common& common);
 
+struct InspectionListOptions {
+    std::string on;
+    bool json = false;
+};
+int run(const InspectionListOptions& options, const Common& common);
+
+struct InspectionShowOptions {
+    std::string inspection;
+    std::string on;
+    std::string csv; ///< "lines" or "readings"
+    bool json = false;
+};
+int run(const InspectionShowOptions& options, const Common& common);
+
+struct InspectionPrintOptions {
+    std::string inspection;
+    std::string on;
+    std::string to;
+    std::vector<std::string> what; ///< empty: all that apply
+    bool letter = false;
+};
+int run(const InspectionPrintOptions& options, const Common& common);
+
 struct JournalOptions {
     std::string text;
     std::string kind;

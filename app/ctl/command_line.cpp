@@ -57,14 +57,53 @@ void addPost(CLI::App& app, Chosen& chosen) {
                  "  flight.logged      balloon minutes [landings inflations kit max_temp_c tethered]\n"
                  "  requirement.done   item requirement [clock{…} method ref]\n"
                  "  programme.adopted  programme and one of balloons, items, everything [document digest]\n"
-                 "  reading.taken      item quantity unit and one of value, held_at [gore row method]\n"
+                 "  reading.taken      item quantity unit and one of value, held_at [below gore row direction jaw_mm\n"
+                 "                     pressure_pa area_cm2 method tester inspection line confirmed]\n"
                  "  event.reported     event and one of balloon, item\n"
+                 "  inspection.opened  inspection visit items [balloon work[{item requirement}] checklist]\n"
+                 "  line.settled       inspection line state [item finding tester photographs]\n"
+                 "  defect.found       defect item what severity [inspection line reading gore row]\n"
+                 "  defect.deferred    defect item reason agreed_by and until or until_minutes [inspection]\n"
+                 "  defect.cleared     defect item what [ref inspection]\n"
+                 "  repair.made        item method [gore row width_mm height_mm lot defect inspection]\n"
+                 "  part.replaced      item part release_document [removed_serial fitted_serial defect inspection]\n"
+                 "  inspection.closed  inspection outcome signatory capacity [statement licence manuals limitations]\n"
+                 "  person.entitled    person capacity licence [until balloons]\n"
+                 "  tester.calibrated  tester until [what certificate]\n"
+                 "  type.described     type kind manual revision [gores rows]\n"
+                 "  limit.stated       type kind quantity unit source and least or most [proof places direction …]\n"
+                 "  checklist.adopted  checklist document\n"
                  "  entry.corrected    replaces with{keys}             entry.voided   voids reason\n"
                  "Example:\n"
                  "  "
                  "{\"entry\":\"flight.logged\",\"on\":\"2026-05-03\",\"time\":\"05:40Z\",\"balloon\":\"QE-OAK\","
                  "\"minutes\":62}\n"
                  "Unknown keys are refused with the line number and the key. The schemas are in assets/schema.");
+}
+
+void addInspection(CLI::App& app, Chosen& chosen) {
+    auto* group = app.add_subcommand("inspection", "Inspections on the bench: list them, show one, print its papers");
+    group->require_subcommand(1);
+    const auto [list, listed] =
+        begin<InspectionListOptions>(*group, chosen, "list", "All inspections, open ones first");
+    list->add_option("--on", listed->on, "Opened up to this day (default: today)")->type_name("DATE");
+    list->add_flag("--json", listed->json, "Answer as JSON");
+    const auto [show, shown] =
+        begin<InspectionShowOptions>(*group, chosen, "show", "One inspection: lines, readings, defects, release");
+    show->add_option("ID", shown->inspection, "Its name, as list has it")->required();
+    show->add_option("--on", shown->on, "With the facts of this day (default: today)")->type_name("DATE");
+    auto* csv = show->add_option("--csv", shown->csv, "Only the lines or the readings, for a spreadsheet")
+                    ->check(CLI::IsMember({"lines", "readings"}));
+    show->add_flag("--json", shown->json, "Answer as JSON")->excludes(csv);
+    const auto [print, printed] = begin<InspectionPrintOptions>(*group, chosen, "print", "Its papers as PDF");
+    print->add_option("ID", printed->inspection, "Its name, as list has it")->required();
+    print->add_option("--to", printed->to, "The PDF file to write")->required()->type_name("FILE.pdf");
+    print->add_option("--on", printed->on, "With the facts of this day (default: today)")->type_name("DATE");
+    print->add_option("--what", printed->what, "Which papers (default: all that apply)")
+        ->check(CLI::IsMember({"report", "release", "logbook", "map", "discrepancies"}));
+    print->add_flag("--letter", printed->letter, "On Letter instead of A4");
+    group->footer(
+        "Example: crownringctl --record fleet.crownring inspection print OL-2026-017 --to release.pdf --what release");
 }
 
 void addAdopt(CLI::App& app, Chosen& chosen) {
@@ -182,6 +221,7 @@ int runCommandLine(int argc, const char* const* argv) {
     app.fallthrough();
     addPost(app, chosen);
     addAdopt(app, chosen);
+    addInspection(app, chosen);
     addDue(app, chosen);
     addClock(app, chosen);
     addRigUp(app, chosen);

@@ -8,8 +8,12 @@
 #include "day.h"
 #include "due_model.h"
 #include "notice.h"
+#include "print/pdf.h"
 #include "record_desk.h"
+#include "sheets/sheets.h"
 #include "words.h"
+
+#include <QtConcurrent>
 
 #include <algorithm>
 
@@ -225,10 +229,23 @@ void ReleaseDesk::showDueNext() {
 }
 
 void ReleaseDesk::print(const QUrl& file, bool letter) {
-    static_cast<void>(file);
-    static_cast<void>(letter);
-    if (m_desk && m_desk->file())
-        Notice::current()->tellTrouble(tr("Printing waits for the papers."));
+    if (!m_desk || !m_desk->file())
+        return;
+    std::vector<paper::Document> documents;
+    for (const auto kind : sheetsOf(*m_desk->file()))
+        documents.push_back(sheet(kind, *m_desk->file()));
+    const auto path = file.isLocalFile() ? file.toLocalFile() : file.toString();
+    const auto format = letter ? print::PageFormat::Letter : print::PageFormat::A4;
+    // Pages are set off the screen's thread; one paper is written at a time.
+    hear(QtConcurrent::run([document = bound(documents), format, path]() -> Result<void> {
+             return print::writePdf(document, format, path.toStdString());
+         }),
+         this, [path](const Result<void>& answer) {
+             if (answer)
+                 Notice::current()->tell(tr("Written: %1").arg(path));
+             else
+                 Notice::current()->tellTrouble(Words::problem(answer.error()));
+         });
 }
 
 }

@@ -61,9 +61,15 @@ std::optional<CivilDate> closedOn(Books& books, const InspectionId& inspection) 
     return closing && !closing->empty() ? std::optional(closing->front().entry.on) : std::nullopt;
 }
 
-/// A checklist that breaks its schema does not come into the record.
-std::optional<Problem> brokenChecklist(const Body& body) {
+/// A visit that is none, or a checklist that breaks its schema, does not come into the record.
+std::optional<Problem> brokenOpening(const Body& body) {
     const auto* opened = std::get_if<InspectionOpened>(&body);
+    if (opened && !visitFrom(opened->visit))
+        return Problem{Code::BadValue,
+                       "'" + opened->visit + "' is no kind of visit",
+                       "one of part-ml-inspection, part-ml-special, part-ml-owner-tasks, us-annual, us-hundred-hour, "
+                       "us-special, us-owner-tasks",
+                       {{}, 0, "visit"}};
     const auto* adopted = std::get_if<ChecklistAdopted>(&body);
     const auto text = opened ? opened->checklist : adopted ? adopted->document : std::string();
     if (text.empty())
@@ -161,7 +167,13 @@ void judgeCorrection(Journal& journal, Books& books, const EntryCorrected& corre
     const auto root = rootOf(journal, correction.replaces);
     if (!root || !root->current)
         return;
-    if (const auto* closing = std::get_if<InspectionClosed>(&root->entry.body))
+    const auto* closing = std::get_if<InspectionClosed>(&root->entry.body);
+    if (closing && momentOf(root->entry) != momentOf(*root->current))
+        problems.push_back({Code::CannotAmend,
+                            "the day and time of a signature are not corrected into others",
+                            "void the closing with a reason, and close the inspection again",
+                            {{}, line, "with/on"}});
+    if (closing)
         judgeClosingNow(*closing, std::get<InspectionClosed>(root->current->body), line, problems);
     else if (const auto* deferral = std::get_if<DefectDeferred>(&root->current->body))
         judgeDeferral(books, *root->current, *deferral, line, problems);
@@ -173,7 +185,7 @@ std::vector<Problem> lockedEntries(Journal& journal, Books& books, std::span<con
     std::vector<Problem> problems;
     std::map<InspectionId, std::optional<CivilDate>> known;
     for (const auto& [entry, line] : entries) {
-        if (auto broken = brokenChecklist(entry.body)) {
+        if (auto broken = brokenOpening(entry.body)) {
             broken->where.line = line;
             problems.push_back(std::move(*broken));
         }

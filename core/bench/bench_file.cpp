@@ -33,9 +33,14 @@ std::optional<double> shareOf(const Measured& measured, const StatedLimit& limit
     return std::nullopt;
 }
 
-auto placeOf(const ReadingTaken& reading) {
-    return std::tie(reading.item, reading.quantity, reading.place.gore, reading.place.row,
-                    reading.conditions.direction);
+/// Of the same series at the same place; where a quantity is read at places, an unstated one is no place.
+bool takesThePlaceOf(const ReadingTaken& later, const ReadingTaken& earlier) {
+    const auto* quantity = quantityNamed(later.quantity);
+    const bool somewhere = later.place.gore && later.place.row;
+    return later.item == earlier.item && later.place == earlier.place &&
+           later.conditions.direction == earlier.conditions.direction &&
+           seriesOf(later.quantity, later.conditions) == seriesOf(earlier.quantity, earlier.conditions) &&
+           (somewhere || !quantity || !quantity->traits.placed);
 }
 
 }
@@ -97,8 +102,8 @@ ReadingState stateOf(const BenchFile& file, const ReadingTaken& reading) {
 std::vector<const Said<ReadingTaken>*> speakingReadings(const Inspection& inspection) {
     std::vector<const Said<ReadingTaken>*> speaking;
     for (const auto& reading : inspection.readings) {
-        const auto earlier = std::ranges::find_if(
-            speaking, [&](const auto* each) { return placeOf(each->body) == placeOf(reading.body); });
+        const auto earlier =
+            std::ranges::find_if(speaking, [&](const auto* each) { return takesThePlaceOf(reading.body, each->body); });
         if (earlier != speaking.end())
             speaking.erase(earlier);
         speaking.push_back(&reading);

@@ -16,6 +16,7 @@ ROOMS["record"] = ROOMS["civil"] | {"civil"}
 ROOMS["registry"] = ROOMS["record"] | {"record"}
 ROOMS["rules"] = ROOMS["registry"] | {"registry"}
 ROOMS["bench"] = ROOMS["rules"] | {"rules"}
+ROOMS["sheets"] = ROOMS["bench"] | {"bench", "paper"}
 ROOMS["acts"] = ROOMS["bench"] | {"bench"}
 ROOMS["store"] = ROOMS["registry"] | {"registry"}
 ROOMS["exchange"] = ROOMS["acts"] | {"acts"}
@@ -24,7 +25,7 @@ ROOMS["exchange"] = ROOMS["acts"] | {"acts"}
 LIBRARIES = [
     ("Boost.Date_Time", r"boost/date_time", {"civil"}),
     ("Eigen", r"Eigen/", {"fabric", "forecast", "parts", "fleet"}),
-    ("nlohmann json", r"nlohmann/", {"paper", "record", "rules", "bench", "exchange", "acts", "store"}),
+    ("nlohmann json", r"nlohmann/", {"paper", "record", "rules", "bench", "sheets", "exchange", "acts", "store"}),
     ("valijson", r"valijson/", {"rules"}),
     ("libsodium", r"sodium", {"record", "trust"}),
     ("SQLite", r"sqlite3", {"store"}),

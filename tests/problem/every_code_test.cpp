@@ -82,6 +82,17 @@ Problem backupOverAFile() {
     return scratch.record->backUpTo(scratch.file()).error();
 }
 
+/// An inspection that is closed takes no further word.
+Problem wordAfterTheClosing() {
+    Scratch scratch;
+    posted(*scratch.record, R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope"}
+{"entry":"inspection.opened","on":"2024-05-01","inspection":"I1","visit":"us-annual","items":["E1"]}
+{"entry":"inspection.closed","on":"2024-05-02","inspection":"I1","outcome":"abandoned"})");
+    return problemsOf(*scratch.record,
+                      R"({"entry":"line.settled","on":"2024-05-03","inspection":"I1","line":"vent","state":"done"})")
+        .at(0);
+}
+
 Problem provoked(Code code) {
     switch (code) {
     case Code::BadDate:
@@ -138,6 +149,8 @@ Problem provoked(Code code) {
         return backupOverAFile();
     case Code::BadUse:
         return emptyKit();
+    case Code::NotReleasable:
+        return wordAfterTheClosing();
     }
     return {};
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// One suite against both engines. The shared one is tested where `CROWNRING_TEST_POSTGRES` names an empty database.
 #include "acts/due.h"
+#include "frozen_entries.h"
 #include "made_up_history.h"
 #include "scratch.h"
 #include "shared_database.h"
@@ -16,6 +17,17 @@ namespace {
 std::vector<ItemFacts> byId(std::vector<ItemFacts> facts) {
     std::sort(facts.begin(), facts.end(), [](const auto& a, const auto& b) { return a.id < b.id; });
     return facts;
+}
+
+/// The ids of what was told, with what a defect says by now.
+QStringList toldBy(Record& record, const Told& asked) {
+    QStringList told;
+    const auto lines = record.told(asked).value();
+    for (const auto& line : lines) {
+        const auto* found = std::get_if<DefectFound>(&(line.current ? *line.current : line.entry).body);
+        told += QString::fromStdString(line.entry.id.text() + " " + (found ? found->what : ""));
+    }
+    return told;
 }
 
 }
@@ -73,6 +85,68 @@ private slots:
         QCOMPARE(shared->lines({"", "item.fitted", {}, 10}).value().size(), std::size_t{1});
         QCOMPARE(shared->history(Registration("QE-ONE"), {}, day("2025-01-01"), 10).value().size(), std::size_t{3});
         QCOMPARE(shared->history({}, ItemId("E1"), day("2025-01-01"), 10).value().size(), std::size_t{4});
+    }
+    void theBenchIsTheSame() {
+        Scratch scratch;
+        const auto shared = openedShared();
+        appendFrozen(*scratch.record, 2);
+        appendFrozen(*shared, 2);
+        const auto compare = [&] {
+            for (const char* on : {"2024-05-20", "2024-06-10", "2024-06-11", "2024-07-01"}) {
+                QCOMPARE(byId(shared->facts({}, day(on)).value()), byId(scratch.record->facts({}, day(on)).value()));
+                QCOMPARE(shared->readings(ItemId("E1"), day(on)).value(),
+                         scratch.record->readings(ItemId("E1"), day(on)).value());
+                for (const auto subject : {Subject::Item, Subject::Balloon, Subject::Inspection, Subject::Defect,
+                                           Subject::Person, Subject::Tester, Subject::Type, Subject::Checklist}) {
+                    const auto here = toldBy(*scratch.record, {subject, {}, {}, day(on)});
+                    QCOMPARE(toldBy(*shared, {subject, {}, {}, day(on)}), here);
+                    QVERIFY(subject == Subject::Balloon || on == std::string("2024-05-20") || !here.isEmpty());
+                }
+            }
+            const Told defects{Subject::Defect, "D-2", {"defect.found", "defect.deferred"}, day("2024-07-01")};
+            QCOMPARE(toldBy(*shared, defects), (QStringList{"n-2 cover torn", "q-1 "}));
+            QCOMPARE(toldBy(*scratch.record, defects), (QStringList{"n-2 cover torn", "q-1 "}));
+        };
+        compare();
+        QVERIFY(shared->rebuild());
+        compare();
+        // The gate stands before both: the inspection is closed.
+        const char* late =
+            R"({"entry":"line.settled","on":"2024-06-10","inspection":"2024-06-10 QE-ONE","line":"look","state":"done"})";
+        QCOMPARE(problemsOf(*shared, late).front().code, Code::NotReleasable);
+        QCOMPARE(problemsOf(*scratch.record, late).front().code, Code::NotReleasable);
+    }
+    void aBatchThatIsBarredLeavesNothingBehind() {
+        const auto shared = openedShared();
+        posted(*shared, R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope"}
+{"entry":"person.entitled","on":"2024-01-01","person":"Pia","capacity":"private-pilot","licence":"PP 1"})");
+        const auto problems = problemsOf(
+            *shared,
+            R"({"entry":"defect.found","on":"2024-02-01","item":"E1","defect":"D","what":"x","severity":"barring"}
+{"entry":"defect.deferred","on":"2024-02-01","item":"E1","defect":"D","reason":"x","until":"2024-03-01","agreed_by":"Pia"})");
+        QCOMPARE(problems.size(), std::size_t{1});
+        QCOMPARE(problems.front().code, Code::NotReleasable);
+        QCOMPARE(problems.front().where.line, 2);
+        QCOMPARE(shared->verify().value().entries, 2);
+        QVERIFY(shared->facts({}, day("2024-03-01")).value().front().defects.empty());
+        // Neither does the record remember the name of a defect that it did not take.
+        QCOMPARE(
+            problemsOf(*shared, R"({"entry":"defect.cleared","on":"2024-02-02","item":"E1","defect":"D","what":"x"})")
+                .front()
+                .code,
+            Code::UnknownReference);
+    }
+    void picturesAreKeptAlike() {
+        Scratch scratch;
+        const auto shared = openedShared();
+        const Picture picture{"image/png", std::string("\x89PNG\0\r\n\xff", 8)}; // bytes that are no text
+        const auto digest = scratch.record->keepPicture(picture).value();
+        QCOMPARE(shared->keepPicture(picture).value(), digest);
+        QCOMPARE(shared->keepPicture(picture).value(), digest); // again is no harm
+        QCOMPARE(digest, hex(sha256(picture.bytes)));
+        QCOMPARE(shared->picture(digest).value(), std::optional(picture));
+        QCOMPARE(scratch.record->picture(digest).value(), std::optional(picture));
+        QCOMPARE(shared->picture(std::string(64, '0')).value(), std::nullopt);
     }
     void largeSumsStayWhole() {
         // A sum is no bigint there; the trap itself is in postgres_traps_test.

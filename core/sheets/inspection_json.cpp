@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheets/sheet_parts.h"
+#include "sheets/sheets.h"
+
+#include <nlohmann/json.hpp>
+
+namespace crownring {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+template <class Body>
+Json saidJson(const Said<Body>& said, Json json) {
+    json["entry"] = said.id.text();
+    json["on"] = said.stamp.at.on().iso();
+    json["by"] = said.by;
+    json["corrected"] = said.first.has_value();
+    return json;
+}
+
+template <class Value>
+Json orNull(const std::optional<Value>& value) {
+    return value ? Json(*value) : Json();
+}
+
+Json readingJson(const BenchFile& file, const Said<ReadingTaken>& said) {
+    const auto& body = said.body;
+    const auto state = stateOf(file, body);
+    Json json = {{"item", body.item.text()}, {"quantity", body.quantity}};
+    json[body.held ? "held_at" : "value"] = body.value;
+    json["below"] = orNull(body.below);
+    json["unit"] = body.unit;
+    json["gore"] = orNull(body.place.gore);
+    json["row"] = orNull(body.place.row);
+    json["direction"] = orNull(body.conditions.direction);
+    json["jaw_mm"] = orNull(body.conditions.jawMillimetres);
+    json["pressure_pa"] = orNull(body.conditions.pressurePascals);
+    json["area_cm2"] = orNull(body.conditions.areaSquareCentimetres);
+    json["tester"] = body.tester ? Json(body.tester->text()) : Json();
+    json["judgement"] = judgementName(state.judgement);
+    json["reason"] = state.reason;
+    json["limit"] = state.limit;
+    return saidJson(said, std::move(json));
+}
+
+Json itemsJson(const BenchFile& file) {
+    auto items = Json::array();
+    for (const auto& item : file.items)
+        items.push_back({{"item", item.id.text()},
+                         {"kind", itemKindName(item.kind)},
+                         {"type", orNull(item.type)},
+                         {"serial", orNull(item.serial)},
+                         {"minutes", item.clock.minutes ? Json(item.clock.minutes->value()) : Json()}});
+    return items;
+}
+
+Json linesJson(const BenchFile& file) {
+    auto lines = Json::array();
+    const auto table = linesTable(file);
+    for (const auto& row : table.rows) {
+        Json line;
+        for (std::size_t i = 0; i < table.columns.size(); ++i)
+            line[table.columns[i].title] = row[i];
+        lines.push_back(std::move(line));
+    }
+    return lines;
+}
+
+Json closedJson(const Said<InspectionClosed>& closed) {
+    const auto& body = closed.body;
+    return saidJson(closed, {{"outcome", outcomeName(body.outcome)},
+                             {"statement", body.statement},
+                             {"signatory", body.signatory ? Json(body.signatory->text()) : Json()},
+                             {"capacity", body.capacity},
+                             {"licence", body.licence},
+                             {"manuals", body.manuals},
+                             {"limitations", body.limitations},
+                             {"seal", body.seal ? Json(body.seal->digest) : Json()}});
+}
+
+}
+
+nlohmann::ordered_json inspectionJson(const BenchFile& file) {
+    const auto& inspection = file.inspection;
+    const auto& opened = inspection.opened.body;
+    Json json = {{"inspection", inspection.id.text()},
+                 {"visit", opened.visit},
+                 {"title", visitTitle(file.visit())},
+                 {"balloon", opened.balloon ? Json(opened.balloon->text()) : Json()},
+                 {"opened", inspection.opened.stamp.at.on().iso()},
+                 {"by", inspection.opened.by},
+                 {"items", itemsJson(file)},
+                 {"work", Json::array()},
+                 {"lines", linesJson(file)},
+                 {"readings", Json::array()},
+                 {"defects", Json::array()},
+                 {"repairs", Json::array()},
+                 {"parts", Json::array()}};
+    for (const auto& work : opened.work)
+        json["work"].push_back({{"item", work.item.text()}, {"requirement", work.requirement.text()}});
+    for (const auto& reading : inspection.readings)
+        json["readings"].push_back(readingJson(file, reading));
+    for (const auto& line : defectLines(file))
+        json["defects"].push_back({{"item", line.item},
+                                   {"what", line.what},
+                                   {"severity", line.severity},
+                                   {"state", line.state},
+                                   {"open", line.open},
+                                   {"bars_flight", line.barring}});
+    for (const auto& repair : inspection.repairs)
+        json["repairs"].push_back(saidJson(repair, {{"item", repair.body.item.text()},
+                                                    {"method", repair.body.method},
+                                                    {"gore", orNull(repair.body.place.gore)},
+                                                    {"row", orNull(repair.body.place.row)},
+                                                    {"width_mm", orNull(repair.body.widthMillimetres)},
+                                                    {"height_mm", orNull(repair.body.heightMillimetres)},
+                                                    {"lot", repair.body.lot}}));
+    for (const auto& part : inspection.parts)
+        json["parts"].push_back(saidJson(part, {{"item", part.body.item.text()},
+                                                {"part", part.body.part},
+                                                {"removed_serial", part.body.removedSerial},
+                                                {"fitted_serial", part.body.fittedSerial},
+                                                {"release_document", part.body.releaseDocument}}));
+    json["closed"] = inspection.closed ? closedJson(*inspection.closed) : Json();
+    return json;
+}
+
+}

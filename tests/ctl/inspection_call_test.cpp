@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// crownringctl inspection: what a shop's own system, a terminal and a printer get of an inspection. The demo fleet
+/// holds one that was released (OL-2026-017), one closed with discrepancies (KS-2026-015) and one that is open
+/// (OL-2026-018).
+
+#include <QFile>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <QtTest>
+#include <nlohmann/json.hpp>
+
+using nlohmann::json;
+
+namespace {
+
+struct Answer {
+    int code = -1;
+    QByteArray out;
+    QByteArray err;
+};
+
+Answer run(const QString& program, const QStringList& arguments) {
+    QProcess process;
+    process.start(program, arguments);
+    process.waitForFinished(120'000);
+    return {process.exitCode(), process.readAllStandardOutput(), process.readAllStandardError()};
+}
+
+}
+
+class InspectionCallTest : public QObject {
+    Q_OBJECT
+
+private:
+    QTemporaryDir m_folder;
+
+    Answer ctl(const QStringList& arguments) {
+        return run(QStringLiteral(CROWNRINGCTL),
+                   QStringList{QStringLiteral("--record"), m_folder.filePath(QStringLiteral("r"))} + arguments);
+    }
+    /// The text of a PDF as poppler reads it, one text a page.
+    QStringList pagesOf(const QString& file) {
+        const auto text = QString::fromUtf8(run(QStringLiteral("pdftotext"), {"-layout", file, "-"}).out);
+        return text.split(u'\f', Qt::SkipEmptyParts);
+    }
+
+private slots:
+    void initTestCase() {
+        QCOMPARE(ctl({"post", QStringLiteral(CROWNRING_SOURCE_DIR "/demo_data/fleet.jsonl")}).code, 0);
+    }
+
+    void listHasOpenOnesFirst() {
+        const auto answer = ctl({"inspection", "list", "--on", "2026-11-25", "--json"});
+        QCOMPARE(answer.code, 0);
+        const auto list = json::parse(answer.out.toStdString()).at("inspections");
+        QCOMPARE(list.size(), std::size_t(3));
+        QVERIFY(list[0].at("outcome").is_null());
+        QCOMPARE(list[0].at("inspection").get<std::string>(), std::string("OL-2026-018"));
+        // Before the first was opened there is nothing, which is no error.
+        const auto before = ctl({"inspection", "list", "--on", "2026-01-01", "--json"});
+        QCOMPARE(before.code, 0);
+        QVERIFY(json::parse(before.out.toStdString()).at("inspections").empty());
+    }
+
+    void showAnswersAsJsonAndCsv() {
+        const auto shown = json::parse(ctl({"inspection", "show", "OL-2026-017", "--json"}).out.toStdString());
+        QCOMPARE(shown.at("closed").at("outcome").get<std::string>(), std::string("released"));
+        QCOMPARE(shown.at("readings").size(), std::size_t(50));
+        const auto held = std::count_if(shown.at("readings").begin(), shown.at("readings").end(),
+                                        [](const json& reading) { return reading.contains("held_at"); });
+        QVERIFY(held >= 20);
+        const auto lines = ctl({"inspection", "show", "OL-2026-017", "--csv", "lines"}).out;
+        QVERIFY(lines.startsWith("line,item,title,state,finding,by,on,source\r\n"));
+        QCOMPARE(lines.count("\r\n"), static_cast<int>(shown.at("lines").size()) + 1);
+        QVERIFY(ctl({"inspection", "show", "OL-2026-017", "--csv", "readings"}).out.contains("≥ 133.4 N"));
+    }
+
+    void whatIsNotThereIsRefused() {
+        const auto answer = ctl({"inspection", "show", "OL-1999-001"});
+        QCOMPARE(answer.code, 2);
+        QVERIFY(answer.err.contains("OL-1999-001"));
+        const auto unwritable = ctl({"inspection", "print", "OL-2026-017", "--to", "/no/such/folder/x.pdf"});
+        QCOMPARE(unwritable.code, 2);
+    }
+
+    void thePaperReadsBack_data() {
+        QTest::addColumn<QString>("inspection");
+        QTest::addColumn<QString>("what");
+        QTest::addColumn<QStringList>("says");
+        // AMC M.A.801(e)1(a), read in a UK-retained copy of Part-M; its Part-ML twin is from memory.
+        QTest::newRow("European release")
+            << "OL-2026-017"
+            << "release"
+            << QStringList{"Certificate of release to service",
+                           "Certifies that the work specified except as otherwise specified was carried out in",
+                           "Licence or certificate no."};
+        // 14 CFR 43.11(a)(5) and (b), read.
+        QTest::newRow("United States, not airworthy")
+            << "KS-2026-015"
+            << "release" << QStringList{"a list of discrepancies and unairworthy items dated 2026-11-18"};
+        QTest::newRow("list of discrepancies") << "KS-2026-015"
+                                               << "discrepancies" << QStringList{"Dated 2026-11-18", "bars flight"};
+        QTest::newRow("an open one is a draft") << "OL-2026-018"
+                                                << "report" << QStringList{"DRAFT, not signed", "Readings"};
+        QTest::newRow("map") << "OL-2026-017"
+                             << "map" << QStringList{"mouth at the foot", "grab strength"};
+        QTest::newRow("logbook") << "OL-2026-017"
+                                 << "logbook" << QStringList{"Total time in service", "Data used"};
+    }
+    void thePaperReadsBack() {
+        QFETCH(QString, inspection);
+        QFETCH(QString, what);
+        QFETCH(QStringList, says);
+        for (const bool letter : {false, true}) {
+            const auto file = m_folder.filePath(QStringLiteral("p.pdf"));
+            QStringList call{"inspection", "print", inspection, "--to", file, "--what", what};
+            if (letter)
+                call += QStringLiteral("--letter");
+            const auto answer = ctl(call);
+            QVERIFY2(answer.code == 0, answer.err);
+            const auto pages = pagesOf(file);
+            QVERIFY(!pages.isEmpty());
+            const auto all = pages.join(u'\n').simplified();
+            for (const auto& each : says)
+                QVERIFY2(all.contains(each), qPrintable(each + u'\n' + all.left(1500)));
+            for (qsizetype i = 0; i < pages.size(); ++i) {
+                QVERIFY(pages[i].contains(inspection));
+                QVERIFY(pages[i].contains(QStringLiteral("page %1 of %2").arg(i + 1).arg(pages.size())));
+                QVERIFY(pages[i].simplified().contains(QStringLiteral("it never declares a balloon airworthy")));
+            }
+        }
+    }
+};
+
+QTEST_GUILESS_MAIN(InspectionCallTest)
+#include "inspection_call_test.moc"

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// A repair station's record in a folder of its own: one balloon, what its manual states, who may sign, the testers.
+/// All of it is invented. The inspections are opened, carried out and signed through the acts.
+
+#include "acts/due.h"
+#include "acts/open_inspection.h"
+#include "acts/sign.h"
+#include "store/scratch.h"
+
+#include <algorithm>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace crownring::testing {
+
+class Shop {
+public:
+    /// @param operations of the balloon, as a JSON list
+    explicit Shop(const std::string& operations = "[]") {
+        say(R"({"entry":"item.entered","on":"2016-05-01","item":"E1","kind":"envelope","serial":"101","type":"T-77","brought_forward":{"minutes":12000,"landings":190,"inflations":195}}
+{"entry":"balloon.entered","on":"2016-05-01","balloon":"QE-ONE","title":"One","operations":)" +
+            operations + R"(}
+{"entry":"item.fitted","on":"2016-05-01","balloon":"QE-ONE","item":"E1"}
+{"entry":"programme.adopted","on":"2016-05-01","programme":"part-ml-hot-air","everything":true}
+{"entry":"programme.adopted","on":"2016-05-01","programme":"us-14cfr","everything":true}
+{"entry":"type.described","on":"2016-05-01","type":"T-77","kind":"envelope","manual":"Manual 77","revision":"4","gores":24,"rows":18}
+{"entry":"limit.stated","on":"2016-05-01","type":"T-77","kind":"envelope","quantity":"grab-strength","unit":"N","least":133.4,"places":2,"source":"Manual 77, 6.3"}
+{"entry":"limit.stated","on":"2016-05-01","type":"T-77","kind":"envelope","quantity":"tell-tale","unit":"degC","most":127,"source":"Manual 77, 6.5"}
+{"entry":"tester.calibrated","on":"2026-01-01","tester":"F-1","until":"2026-12-31","what":"force gauge"}
+{"entry":"tester.calibrated","on":"2025-01-01","tester":"F-2","until":"2026-05-31","what":"force gauge"}
+{"entry":"person.entitled","on":"2020-01-01","person":"Ada Rhos","capacity":"independent-certifying-staff","licence":"QE.66.1"}
+{"entry":"person.entitled","on":"2020-01-01","person":"Una Past","capacity":"independent-certifying-staff","licence":"QE.66.2","until":"2026-06-01"}
+{"entry":"person.entitled","on":"2026-06-03","person":"Tom Soon","capacity":"independent-certifying-staff","licence":"QE.66.3"}
+{"entry":"person.entitled","on":"2020-01-01","person":"Ole Berg","capacity":"pilot-owner","licence":"BPL 4","balloons":["QE-ONE"]}
+{"entry":"person.entitled","on":"2020-01-01","person":"Kit Moor","capacity":"mechanic","licence":"A&P 5"}
+{"entry":"person.entitled","on":"2020-01-01","person":"Ines Holt","capacity":"inspection-authorization","licence":"A&P 6, IA"}
+{"entry":"person.entitled","on":"2020-01-01","person":"Pia Lund","capacity":"private-pilot","licence":"PP 7"})");
+    }
+
+    Scratch scratch;
+    InspectionId inspection; ///< the one in hand
+
+    [[nodiscard]] Record& record() const { return *scratch.record; }
+    Receipt say(const std::string& lines) { return posted(record(), lines); }
+    [[nodiscard]] std::int64_t entries() const { return record().verify().value().entries; }
+
+    /// On 2026-06-01, of the envelope.
+    Shop& open(Visit visit) {
+        Opening opening;
+        opening.visit = visit;
+        opening.balloon = Registration("QE-ONE");
+        opening.items = {ItemId("E1")};
+        opening.on = day("2026-06-01");
+        opening.by = "Ada Rhos";
+        inspection = openInspection(record(), record(), opening).value();
+        return *this;
+    }
+    /// Every line is done, but these.
+    Shop& carriedOut(const std::set<std::string>& but = {}) {
+        const auto file = draft(signing()).file;
+        std::string text;
+        for (const auto& work : workLines(file.inspection, file.items))
+            if (!but.contains(work.line->id))
+                text += line(work.line->id, "done", work.item != nullptr) + "\n";
+        say(text);
+        return *this;
+    }
+    /// What the manual asks for: two pulls and the tell-tale.
+    Shop& measured() { return pull(3), pull(9), tellTale(110, 116), *this; }
+    /// Nothing stands in the way of a release.
+    Shop& ready(Visit visit) { return open(visit).carriedOut().measured(); }
+
+    Receipt settle(const std::string& id, const char* state = "done") { return say(line(id, state, true)); }
+    /// A grab test on row 16. @param more further keys, e.g. `,"confirmed":true`
+    Receipt pull(int gore, const std::string& load = R"("value":300)", const std::string& more = R"(,"tester":"F-1")") {
+        return say(R"({"entry":"reading.taken","on":"2026-06-01","item":"E1","quantity":"grab-strength","unit":"N",)" +
+                   load + R"(,"direction":"warp","row":16,"gore":)" + std::to_string(gore) + about() + more + "}");
+    }
+    Receipt tellTale(int atLeast, int below) {
+        return say(
+            R"({"entry":"reading.taken","on":"2026-06-01","item":"E1","quantity":"tell-tale","unit":"degC","value":)" +
+            std::to_string(atLeast) + R"(,"below":)" + std::to_string(below) + about() + "}");
+    }
+    /// @param reading that failed, where it is one
+    Receipt find(const char* defect, const char* severity, const EntryId& reading = {}) {
+        const auto because = reading.empty() ? "" : R"(,"reading":")" + reading.text() + '"';
+        return say(R"({"entry":"defect.found","on":"2026-06-01","item":"E1","what":"a torn panel","defect":")" +
+                   std::string(defect) + R"(","severity":")" + severity + '"' + because + about() + "}");
+    }
+    [[nodiscard]] std::string clearing(const char* defect) const {
+        return R"({"entry":"defect.cleared","on":"2026-06-01","item":"E1","what":"panel replaced","defect":")" +
+               std::string(defect) + '"' + about() + "}";
+    }
+    [[nodiscard]] std::string deferral(const char* defect, const char* agreedBy) const {
+        return R"({"entry":"defect.deferred","on":"2026-06-01","item":"E1","reason":"a patch is ordered","until":"2026-07-31","defect":")" +
+               std::string(defect) + R"(","agreed_by":")" + agreedBy + '"' + about() + "}";
+    }
+
+    /// On 2026-06-02, by who may sign everything of Part-ML.
+    [[nodiscard]] static Signing signing(const char* person = "Ada Rhos",
+                                         Capacity capacity = Capacity::IndependentCertifyingStaff) {
+        Signing signing;
+        signing.person = PersonId(person);
+        signing.capacity = capacity;
+        signing.manuals = {"Manual 77, revision 4"};
+        signing.on = day("2026-06-02");
+        return signing;
+    }
+    [[nodiscard]] ReleaseDraft draft(const Signing& by) const { return draftRelease(record(), inspection, by).value(); }
+    /// The refusals by name, each once, in their order.
+    [[nodiscard]] QStringList refused(const Signing& by) const {
+        QStringList names;
+        for (const auto& refusal : draft(by).refusals)
+            names << QString::fromStdString(std::string(refusalName(refusal.kind)));
+        names.removeDuplicates();
+        return names;
+    }
+    Results<Receipt> sign(const Signing& by) { return crownring::sign(record(), record(), inspection, by, {}); }
+    [[nodiscard]] Inspection now() const { return draft(signing()).file.inspection; }
+
+    /// `,"inspection":"…"`
+    [[nodiscard]] std::string about() const { return R"(,"inspection":")" + inspection.text() + '"'; }
+
+private:
+    [[nodiscard]] std::string line(const std::string& id, const char* state, bool ofItem) const {
+        return R"({"entry":"line.settled","on":"2026-06-01","by":"Ada Rhos","state":")" + std::string(state) +
+               R"(","line":")" + id + '"' + (ofItem ? R"(,"item":"E1")" : "") + about() + "}";
+    }
+};
+
+}
