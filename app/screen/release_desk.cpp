@@ -101,6 +101,10 @@ void ReleaseDesk::refresh() {
         m_limitations.clear();
         m_signer.clear();
         m_manuals = manualsOf(file);
+        m_statement.clear(); // nothing of the inspection before stands under this one
+        m_statementSource.clear();
+        m_refusals.show({});
+        m_sections.show({});
         m_dueNext.show({});
     }
     showPeople();
@@ -109,6 +113,7 @@ void ReleaseDesk::refresh() {
     if (file.inspection.closed) {
         m_statement = inward(file.inspection.closed->body.statement);
         m_refusals.show({});
+        m_sections.show({});
         showDueNext();
         emit changed();
         return;

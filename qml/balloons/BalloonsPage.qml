@@ -16,6 +16,7 @@ FocusScope {
     signal act(kind: string, balloon: string, item: string, requirement: string)
     signal correct(entry: string)
     signal voidEntry(entry: string)
+    signal inspect(balloon: string)
 
     readonly property alias place: balloons
     readonly property alias subject: shown
@@ -136,6 +137,7 @@ FocusScope {
                 onAct: (kind, balloon, item, requirement) => page.act(kind, balloon, item, requirement)
                 onCorrect: entry => page.correct(entry)
                 onVoidEntry: entry => page.voidEntry(entry)
+                onInspect: balloon => page.inspect(balloon)
             }
         ]
     }

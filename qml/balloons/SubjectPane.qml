@@ -18,6 +18,7 @@ Item {
     signal act(kind: string, balloon: string, item: string, requirement: string)
     signal correct(entry: string)
     signal voidEntry(entry: string)
+    signal inspect(balloon: string)
 
     EmptyPlace {
         anchors.fill: parent
@@ -86,6 +87,12 @@ Item {
                 primary: true
                 text: qsTr("Log a flight …")
                 onClicked: pane.act("flight.logged", pane.subject.balloon, "", "")
+            }
+            Button {
+                objectName: "balloon.inspect"
+                visible: pane.ofBalloon
+                text: qsTr("Inspect …")
+                onClicked: pane.inspect(pane.subject.balloon)
             }
             Button {
                 primary: !pane.ofBalloon

@@ -21,7 +21,7 @@ Rectangle {
     Row {
         anchors.fill: parent
         PlaceButton {
-            width: bar.width / 4
+            width: bar.width / 5
             height: bar.height
             below: true
             text: qsTr("Next")
@@ -30,7 +30,7 @@ Rectangle {
             onClicked: bar.chosen(0)
         }
         PlaceButton {
-            width: bar.width / 4
+            width: bar.width / 5
             height: bar.height
             below: true
             text: qsTr("Balloons")
@@ -39,22 +39,31 @@ Rectangle {
             onClicked: bar.chosen(1)
         }
         PlaceButton {
-            width: bar.width / 4
+            width: bar.width / 5
             height: bar.height
             below: true
-            text: qsTr("Rules")
-            shape: LineSign.Rules
+            text: qsTr("Bench")
+            shape: LineSign.Bench
             here: bar.place === 2
             onClicked: bar.chosen(2)
         }
         PlaceButton {
-            width: bar.width / 4
+            width: bar.width / 5
+            height: bar.height
+            below: true
+            text: qsTr("Rules")
+            shape: LineSign.Rules
+            here: bar.place === 3
+            onClicked: bar.chosen(3)
+        }
+        PlaceButton {
+            width: bar.width / 5
             height: bar.height
             below: true
             text: qsTr("Record")
             shape: LineSign.Record
-            here: bar.place === 3
-            onClicked: bar.chosen(3)
+            here: bar.place === 4
+            onClicked: bar.chosen(4)
         }
     }
 }

@@ -6,16 +6,17 @@ import Crownring.Theme
 import Crownring.Parts
 import Crownring.Next
 import Crownring.Balloons
+import Crownring.Bench
 import Crownring.Rules
 import Crownring.Record
 
-// The frame: a rail at the left on a desk, a bar at the bottom on a phone; the four places are the same.
+// The frame: a rail at the left on a desk, a bar at the bottom on a phone; the five places are the same.
 Window {
     id: window
 
-    property int place: 0 // 0 Next, 1 Balloons, 2 Rules, 3 Record
+    property int place: 0 // 0 Next, 1 Balloons, 2 Bench, 3 Rules, 4 Record
     readonly property bool phone: window.width < Theme.phoneBelow
-    readonly property list<string> titles: [qsTr("Next"), qsTr("Balloons"), qsTr("Rules"), qsTr("Record")]
+    readonly property list<string> titles: [qsTr("Next"), qsTr("Balloons"), qsTr("Bench"), qsTr("Rules"), qsTr("Record")]
 
     width: 1280
     height: 800
@@ -25,13 +26,15 @@ Window {
     color: Theme.paper
     title: qsTr("Crownring · %1").arg(window.titles[window.place])
 
-    // "next", "rig-up", "balloons", "rules", "record", with a subject behind a slash where that makes sense.
+    // "next", "rig-up", "balloons", "bench", "rules", "record", with a subject behind a slash where that makes sense; an
+    // inspection's leaf stands behind another one, "bench/open/…" opens one.
     function showPlace(name: string) {
         const parts = name.split("/");
         const subject = parts.slice(1).join("/");
-        window.place = window.numberOf(parts[0], "balloons", "rules", "record");
+        window.place = window.numberOf(parts[0], ["", "balloons", "bench", "rules", "record"]);
         next.leaf = parts[0] === "rig-up" ? 1 : 0;
-        next.detailShown = balloons.detailShown = rules.detailShown = record.detailShown = false;
+        next.detailShown = balloons.detailShown = bench.detailShown = rules.detailShown = record.detailShown = false;
+        bench.opening.close();
         if (subject === "")
             return;
         if (parts[0] === "rig-up")
@@ -40,14 +43,24 @@ Window {
             next.openRow(0);
         else if (parts[0] === "balloons")
             balloons.showBalloon(subject);
-        else if (parts[0] === "rules")
+        else if (parts[0] === "bench" && parts[1] === "open")
+            bench.beginVisit(parts[2] ?? "");
+        else if (parts[0] === "bench") {
+            bench.showInspection(parts[1]);
+            bench.showLeaf(window.numberOf(parts[2] ?? "", ["", "readings", "defects", "release"]));
+        } else if (parts[0] === "rules")
             rules.showProgramme(subject);
         else if (parts[0] === "record")
-            record.leaf = window.numberOf(subject, "questions", "flights", "upkeep");
+            record.leaf = window.numberOf(subject, ["", "questions", "flights", "upkeep"]);
     }
-    // 1, 2 or 3 for a name among three, else 0.
-    function numberOf(name: string, first: string, second: string, third: string): int {
-        return name === first ? 1 : name === second ? 2 : name === third ? 3 : 0;
+    // Where the name stands among these, else 0.
+    function numberOf(name: string, names: list<string>): int {
+        return Math.max(0, names.indexOf(name));
+    }
+    function inspect(balloon: string) {
+        window.place = 2;
+        bench.detailShown = false;
+        bench.beginVisit(balloon);
     }
     function goToBalloon(balloon: string) {
         window.place = 1;
@@ -76,6 +89,7 @@ Window {
     Shortcut { sequence: "Ctrl+2"; onActivated: window.place = 1 }
     Shortcut { sequence: "Ctrl+3"; onActivated: window.place = 2 }
     Shortcut { sequence: "Ctrl+4"; onActivated: window.place = 3 }
+    Shortcut { sequence: "Ctrl+5"; onActivated: window.place = 4 }
     Shortcut { sequences: [StandardKey.Undo]; onActivated: Notice.undo() }
 
     Rail {
@@ -136,12 +150,21 @@ Window {
                 onAct: (kind, balloon, item, requirement) => form.begin(kind, balloon, item, requirement)
                 onCorrect: entry => form.correct(entry)
                 onVoidEntry: entry => form.voidEntry(entry)
+                onInspect: balloon => window.inspect(balloon)
+            }
+            BenchPage {
+                id: bench
+                objectName: "bench"
+                anchors.fill: parent
+                visible: window.place === 2 && Fleet.ready
+                phone: window.phone
+                onAct: (kind, inspection, defect, item) => form.beginAtBench(kind, inspection, defect, item)
             }
             RulesPage {
                 id: rules
                 objectName: "rules"
                 anchors.fill: parent
-                visible: window.place === 2 && Fleet.ready
+                visible: window.place === 3 && Fleet.ready
                 phone: window.phone
                 onAdopt: programme => form.adopt(programme)
                 onDueAsked: (item, requirement) => window.goToDue(item, requirement)
@@ -150,7 +173,7 @@ Window {
                 id: record
                 objectName: "record"
                 anchors.fill: parent
-                visible: window.place === 3 && Fleet.ready
+                visible: window.place === 4 && Fleet.ready
                 phone: window.phone
                 onCorrect: entry => form.correct(entry)
                 onVoidEntry: entry => form.voidEntry(entry)
@@ -186,11 +209,11 @@ Window {
         onBalloonChosen: balloon => window.goToBalloon(balloon)
         onItemChosen: item => window.goToItem(item)
         onRequirementChosen: requirement => {
-            window.place = 2;
+            window.place = 3;
             rules.showRequirement(requirement);
         }
         onEntryChosen: entry => {
-            window.place = 3;
+            window.place = 4;
             record.showEntry(entry);
         }
     }

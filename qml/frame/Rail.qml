@@ -35,16 +35,22 @@ Rectangle {
             onClicked: rail.chosen(1)
         }
         PlaceButton {
-            text: qsTr("Rules")
-            shape: LineSign.Rules
+            text: qsTr("Bench")
+            shape: LineSign.Bench
             here: rail.place === 2
             onClicked: rail.chosen(2)
         }
         PlaceButton {
-            text: qsTr("Record")
-            shape: LineSign.Record
+            text: qsTr("Rules")
+            shape: LineSign.Rules
             here: rail.place === 3
             onClicked: rail.chosen(3)
+        }
+        PlaceButton {
+            text: qsTr("Record")
+            shape: LineSign.Record
+            here: rail.place === 4
+            onClicked: rail.chosen(4)
         }
     }
     IconButton {

@@ -5,7 +5,8 @@ import QtQuick.Controls.Basic as Basic
 import Crownring.Screen
 import Crownring.Theme
 
-// One of several: a field that opens a list. `value` is what is chosen; choosing says `picked`.
+// One of several: a field that opens a list. `value` is what is chosen; choosing says `picked`. What has a detail says it
+// in a second line.
 T.ComboBox {
     id: choice
 
@@ -63,22 +64,38 @@ T.ComboBox {
         id: option
 
         required property int index
+        required property var model
+        readonly property string detail: option.model.detail ?? ""
 
         width: ListView.view ? ListView.view.width : choice.width
-        height: Theme.touch
+        height: option.detail === "" ? Theme.touch : Theme.touch + Theme.gap
         highlighted: choice.highlightedIndex === option.index
         Accessible.role: Accessible.ListItem
-        Accessible.name: choice.textAt(option.index)
-        contentItem: Text {
-            leftPadding: Theme.gap
-            rightPadding: Theme.gap
-            text: choice.textAt(option.index)
-            color: Theme.ink
-            font.pixelSize: Theme.text
-            font.bold: choice.currentIndex === option.index
-            verticalAlignment: Text.AlignVCenter
-            elide: Text.ElideRight
-            Accessible.ignored: true
+        Accessible.name: option.detail === "" ? choice.textAt(option.index) : qsTr("%1, %2").arg(choice.textAt(option.index)).arg(option.detail)
+        contentItem: Item {
+            Column {
+                x: Theme.gap
+                width: parent.width - 2 * Theme.gap
+                anchors.verticalCenter: parent.verticalCenter
+                Text {
+                    width: parent.width
+                    text: choice.textAt(option.index)
+                    color: Theme.ink
+                    font.pixelSize: Theme.text
+                    font.bold: choice.currentIndex === option.index
+                    elide: Text.ElideRight
+                    Accessible.ignored: true
+                }
+                Text {
+                    width: parent.width
+                    visible: option.detail !== ""
+                    text: option.detail
+                    color: Theme.inkSoft
+                    font.pixelSize: Theme.textSmall
+                    elide: Text.ElideRight
+                    Accessible.ignored: true
+                }
+            }
         }
         background: Rectangle {
             color: option.highlighted ? Theme.shade : Theme.sheet

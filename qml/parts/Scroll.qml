@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import QtQuick.Window
 import QtQuick.Templates as T
 import QtQuick.Controls.Basic as Basic
 import Crownring.Theme
@@ -18,6 +19,19 @@ Flickable {
     boundsBehavior: Flickable.StopAtBounds
     T.ScrollBar.vertical: Basic.ScrollBar {
         policy: Basic.ScrollBar.AsNeeded
+    }
+
+    // Only where the tab key led: a finger has seen what it touches.
+    readonly property Item focused: Window.activeFocusItem
+    onFocusedChanged: {
+        const control = scroll.focused as T.Control;
+        const field = scroll.focused as T.TextField;
+        const why = control !== null ? control.focusReason : field !== null ? field.focusReason : Qt.OtherFocusReason;
+        if (why !== Qt.TabFocusReason && why !== Qt.BacktabFocusReason)
+            return;
+        for (let at = scroll.focused.parent; at !== null; at = at.parent)
+            if (at === column)
+                return scroll.reveal(scroll.focused);
     }
 
     function reveal(item: Item) {

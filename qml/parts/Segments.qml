@@ -8,13 +8,21 @@ Row {
     id: segments
 
     required property list<string> names
+    property list<string> codes // the objects' names, for who looks for a leaf by name
     property int current: 0
 
     signal chosen(index: int)
 
+    function focusCurrent() {
+        const leaf = leaves.itemAt(segments.current);
+        if (leaf !== null)
+            leaf.forceActiveFocus(Qt.TabFocusReason);
+    }
+
     Accessible.role: Accessible.PageTabList
 
     Repeater {
+        id: leaves
         model: segments.names
         T.AbstractButton {
             id: leaf
@@ -23,6 +31,7 @@ Row {
             required property string modelData
             readonly property bool here: segments.current === leaf.index
 
+            objectName: segments.codes.length > leaf.index ? segments.codes[leaf.index] : ""
             implicitHeight: Theme.touch
             implicitWidth: words.implicitWidth + 2 * Theme.gap
             Accessible.role: Accessible.PageTab
@@ -30,6 +39,7 @@ Row {
             Accessible.selected: leaf.here
             onClicked: segments.chosen(leaf.index)
             Keys.onReturnPressed: segments.chosen(leaf.index)
+            Keys.onEnterPressed: segments.chosen(leaf.index)
             contentItem: Text {
                 id: words
                 text: leaf.modelData

@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// The place Bench: the inspections, and the one that is at hand. While one is at hand it has the whole width, unless
+// there is plenty.
+FocusScope {
+    id: page
+
+    property bool phone: false
+    property alias detailShown: pair.detailShown
+    property alias leaf: pane.leaf // 0 checklist, 1 readings, 2 defects, 3 release
+
+    signal act(kind: string, inspection: string, defect: string, item: string)
+
+    readonly property alias place: bench
+    readonly property alias desk: work
+    readonly property alias opening: visit
+    readonly property alias readings: pane.readings
+    readonly property alias release: pane.release
+    readonly property bool roomForBoth: page.width >= 2 * Theme.phoneBelow
+
+    function showInspection(inspection: string) {
+        pane.leaf = 0;
+        work.inspection = inspection;
+        pair.detailShown = true;
+        pane.takeFocus();
+    }
+    function showLeaf(leaf: int) {
+        pane.show(leaf);
+    }
+    function beginVisit(balloon: string) {
+        visit.begin(balloon);
+    }
+    function backToList() {
+        pair.detailShown = false;
+        rows.forceActiveFocus();
+    }
+
+    BenchPlace { id: bench }
+    InspectionDesk { id: work }
+
+    ListAndDetail {
+        id: pair
+        anchors.fill: parent
+        phone: page.phone || pair.detailShown && !page.roomForBoth
+        listShare: 0.28
+        detailName: work.title
+        onClosed: page.backToList()
+        list: [
+            Item {
+                id: head
+                width: parent.width
+                height: Theme.touch + 2 * Theme.gap
+                Button {
+                    id: open
+                    objectName: "bench.open"
+                    x: Theme.wide
+                    anchors.verticalCenter: parent.verticalCenter
+                    primary: true
+                    text: qsTr("Open an inspection …")
+                    onClicked: page.beginVisit("")
+                }
+                Label {
+                    anchors.left: open.right
+                    anchors.leftMargin: Theme.gap
+                    anchors.right: parent.right
+                    anchors.rightMargin: Theme.wide
+                    anchors.verticalCenter: parent.verticalCenter
+                    visible: bench.ready
+                    text: bench.openCount === 1 ? qsTr("1 is open") : qsTr("%1 are open").arg(bench.openCount)
+                    soft: true
+                }
+                Rule {
+                    anchors.bottom: parent.bottom
+                    width: parent.width
+                }
+            },
+            RowList {
+                id: rows
+                objectName: "bench.inspections"
+                anchors.top: head.bottom
+                anchors.bottom: parent.bottom
+                width: parent.width
+                name: qsTr("Inspections")
+                model: bench.inspections
+                delegate: Line {
+                    id: row
+                    required property int index
+                    required property string value
+                    required property string label
+                    required property string detail
+                    required property var model // its `chosen` says that the inspection is open
+                    readonly property bool atWork: row.model.chosen
+                    height: Math.max(60, words.implicitHeight + 2 * Theme.snug)
+                    chosen: work.inspection === row.value && !page.phone
+                    Accessible.name: qsTr("%1, %2, record %3").arg(row.label).arg(row.detail).arg(row.value)
+                    onClicked: {
+                        rows.currentIndex = row.index;
+                        page.showInspection(row.value);
+                    }
+                    contentItem: Item {
+                        StateBox {
+                            id: state
+                            anchors.verticalCenter: parent.verticalCenter
+                            settledAs: row.atWork ? 0 : 1
+                        }
+                        Column {
+                            id: words
+                            anchors.left: state.right
+                            anchors.leftMargin: Theme.gap
+                            anchors.right: parent.right
+                            anchors.verticalCenter: parent.verticalCenter
+                            spacing: 2
+                            Label {
+                                width: parent.width
+                                text: row.label
+                                font.bold: row.atWork
+                                elide: Text.ElideRight
+                                maximumLineCount: 2
+                                Accessible.ignored: true
+                            }
+                            Label {
+                                width: parent.width
+                                text: qsTr("%1 · %2").arg(row.detail).arg(row.value)
+                                soft: true
+                                font.pixelSize: Theme.textSmall
+                                Accessible.ignored: true
+                            }
+                        }
+                    }
+                }
+                onOpened: index => page.showInspection(bench.inspections.valueAt(index))
+            },
+            EmptyPlace {
+                anchors.fill: rows
+                visible: bench.ready && rows.count === 0
+                title: bench.problem === "" ? qsTr("Nothing is on the bench") : qsTr("The inspections cannot be read")
+                text: bench.problem === "" ? qsTr("A balloon came in? Open an inspection: what is due on it is proposed, and the checklist is made from that.") : bench.problem
+                action: qsTr("Open the first inspection …")
+                shape: LineSign.Bench
+                onActed: page.beginVisit("")
+            }
+        ]
+        detail: [
+            EmptyPlace {
+                anchors.fill: parent
+                visible: work.inspection === ""
+                title: qsTr("Choose an inspection")
+                text: qsTr("Its checklist, readings, defects and release are shown here.")
+                shape: LineSign.Bench
+            },
+            InspectionPane {
+                id: pane
+                anchors.fill: parent
+                visible: work.inspection !== ""
+                desk: work
+                phone: page.phone
+                titled: !pair.phone
+                onAct: (kind, inspection, defect, item) => page.act(kind, inspection, defect, item)
+            }
+        ]
+    }
+    OpenVisitSheet {
+        id: visit
+        objectName: "bench.visit"
+        onInspectionOpened: inspection => page.showInspection(inspection)
+    }
+}

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// One line of the checklist: what to look for, and what became of it. It is saved as soon as it is said.
+Item {
+    id: row
+
+    required property InspectionDesk desk
+    required property int index
+    required property string line
+    required property string item
+    required property string title
+    required property string lookFor
+    required property string source
+    required property string finding
+    required property string settled
+    required property string readings
+    required property string tester
+    required property int settledAs
+    required property int photographs
+    required property bool asksTester
+    required property bool asksPhotograph
+    property bool writing: false
+    readonly property string code: "bench.line." + row.index
+
+    signal readingsAsked
+    signal photographAsked
+
+    readonly property string stateWord: row.settledAs === 0 ? qsTr("open") : row.settledAs === 1 ? qsTr("done") : qsTr("not applicable")
+
+    implicitHeight: body.height + 2 * Theme.gap
+    height: implicitHeight
+
+    function settleAs(state: int) {
+        row.desk.settle(row.index, row.settledAs === state ? 0 : state);
+    }
+    function write() {
+        row.writing = true;
+        field.text = row.finding;
+        field.forceActiveFocus();
+    }
+
+    StateBox {
+        id: box
+        y: Theme.gap
+        settledAs: row.settledAs
+    }
+    Column {
+        id: body
+        y: Theme.gap
+        anchors.left: box.right
+        anchors.leftMargin: Theme.gap
+        anchors.right: parent.right
+        spacing: Theme.tight
+        Label {
+            width: parent.width
+            text: row.title
+            font.bold: true
+            Accessible.name: qsTr("%1: %2").arg(row.title).arg(row.stateWord)
+        }
+        Label {
+            width: parent.width
+            visible: text !== ""
+            text: row.lookFor
+        }
+        Label {
+            width: parent.width
+            visible: text !== ""
+            text: row.source
+            soft: true
+            font.pixelSize: Theme.textSmall
+        }
+        Label {
+            width: parent.width
+            visible: row.finding !== "" && !row.writing
+            text: qsTr("Finding: %1").arg(row.finding)
+            font.bold: true
+        }
+        Label {
+            width: parent.width
+            text: {
+                const said = row.settled === "" ? row.stateWord : qsTr("%1, %2").arg(row.stateWord).arg(row.settled);
+                const seen = row.photographs === 0 ? said : row.photographs === 1 ? qsTr("%1 · 1 photograph").arg(said) : qsTr("%1 · %2 photographs").arg(said).arg(row.photographs);
+                return row.tester === "" ? seen : qsTr("%1 · tester %2").arg(seen).arg(row.tester);
+            }
+            soft: true
+            font.pixelSize: Theme.textSmall
+        }
+        Flow {
+            width: parent.width
+            spacing: Theme.snug
+            visible: row.desk.open
+            Chip {
+                objectName: row.code + ".done"
+                text: qsTr("Done")
+                chosen: row.settledAs === 1
+                Accessible.name: qsTr("Done: %1").arg(row.title)
+                onClicked: row.settleAs(1)
+            }
+            Chip {
+                objectName: row.code + ".none"
+                text: qsTr("n.a.")
+                chosen: row.settledAs === 2
+                Accessible.name: qsTr("Not applicable: %1").arg(row.title)
+                onClicked: row.settleAs(2)
+            }
+            Button {
+                id: finder
+                objectName: row.code + ".finding"
+                quiet: true
+                text: qsTr("Finding …")
+                Accessible.name: qsTr("Finding on %1").arg(row.title)
+                onClicked: row.write()
+            }
+            Button {
+                objectName: row.code + ".photograph"
+                quiet: !row.asksPhotograph || row.photographs > 0
+                text: qsTr("Photograph …")
+                Accessible.name: qsTr("Photograph of %1").arg(row.title)
+                onClicked: row.photographAsked()
+            }
+            Button {
+                objectName: row.code + ".readings"
+                visible: row.readings !== ""
+                text: qsTr("%1 ›").arg(row.readings)
+                Accessible.name: qsTr("%1: %2").arg(row.title).arg(row.readings)
+                onClicked: row.readingsAsked()
+            }
+            ChoiceField {
+                objectName: row.code + ".tester"
+                visible: row.asksTester
+                width: Math.min(280, body.width)
+                name: qsTr("Tester for %1").arg(row.title)
+                empty: row.desk.testers.count === 0 ? qsTr("no tester in calibration") : qsTr("tester …")
+                model: row.desk.testers
+                value: row.tester
+                onPicked: value => row.desk.setTester(row.index, value)
+            }
+        }
+        Field {
+            id: field
+            objectName: row.code + ".text"
+            width: parent.width
+            visible: row.writing
+            name: qsTr("What was found on %1").arg(row.title)
+            placeholderText: qsTr("what was found; Enter keeps it")
+            onEditingFinished: {
+                row.desk.setFinding(row.index, text);
+                row.writing = false;
+            }
+            onAccepted: finder.forceActiveFocus(Qt.TabFocusReason)
+            Keys.onEscapePressed: {
+                field.text = row.finding;
+                row.writing = false;
+                finder.forceActiveFocus(Qt.TabFocusReason);
+            }
+        }
+    }
+    Rule {
+        anchors.bottom: parent.bottom
+        width: parent.width
+    }
+}

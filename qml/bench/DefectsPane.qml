@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// What was found, what bars flight, and what was done about it.
+Item {
+    id: pane
+
+    required property InspectionDesk desk
+    property bool phone: false
+
+    readonly property string inspection: pane.desk.inspection
+    onInspectionChanged: scroll.contentY = 0
+
+    signal act(kind: string, defect: string, item: string)
+
+    Scroll {
+        id: scroll
+        anchors.fill: parent
+        margin: pane.phone ? Theme.wide : Theme.broad
+        spacing: Theme.gap
+
+        Flow {
+            width: parent.width
+            visible: pane.desk.open
+            spacing: Theme.snug
+            Button {
+                objectName: "bench.defect.found"
+                primary: true
+                text: qsTr("Write down a defect …")
+                onClicked: pane.act("defect.found", "", "")
+            }
+            Button {
+                objectName: "bench.repair"
+                text: qsTr("Repair …")
+                onClicked: pane.act("repair.made", "", "")
+            }
+            Button {
+                objectName: "bench.replaced"
+                text: qsTr("Part replaced …")
+                onClicked: pane.act("part.replaced", "", "")
+            }
+        }
+        Label {
+            width: parent.width
+            text: pane.desk.defects.count === 0 ? qsTr("No defect is open on the items of this inspection.")
+                : pane.desk.barring === 0 ? qsTr("None of the open defects bars flight.")
+                : pane.desk.barring === 1 ? qsTr("1 defect bars flight, and with it the release: clear it, or let who is entitled defer it.")
+                : qsTr("%1 defects bar flight, and with them the release: clear them, or let who is entitled defer them.").arg(pane.desk.barring)
+            font.bold: pane.desk.barring > 0
+        }
+        Column {
+            width: parent.width
+            Repeater {
+                model: pane.desk.defects
+                Item {
+                    id: row
+                    required property int index
+                    required property string value
+                    required property string label
+                    required property string detail
+                    required property int standing
+                    required property bool chosen // it bars flight
+                    readonly property string item: pane.desk.itemOfDefect(row.value)
+                    width: scroll.width - 2 * scroll.margin
+                    height: words.implicitHeight + 2 * Theme.gap
+                    GoreGauge {
+                        id: gauge
+                        y: Theme.gap
+                        standing: row.standing
+                        used: 0.4
+                        decoration: true
+                    }
+                    Column {
+                        id: words
+                        y: Theme.gap
+                        anchors.left: gauge.right
+                        anchors.leftMargin: Theme.gap
+                        anchors.right: parent.right
+                        spacing: Theme.tight
+                        Label {
+                            width: parent.width
+                            text: row.label
+                            font.bold: true
+                        }
+                        Label {
+                            width: parent.width
+                            text: row.detail
+                            color: row.chosen ? Theme.ember : Theme.inkSoft
+                            font.bold: row.chosen
+                        }
+                        Label {
+                            width: parent.width
+                            text: row.value
+                            soft: true
+                            font.pixelSize: Theme.textSmall
+                        }
+                        Flow {
+                            width: parent.width
+                            spacing: Theme.snug
+                            visible: pane.desk.open
+                            Button {
+                                objectName: "bench.defect." + row.index + ".clear"
+                                text: qsTr("Clear …")
+                                Accessible.name: qsTr("Clear: %1").arg(row.label)
+                                onClicked: pane.act("defect.cleared", row.value, row.item)
+                            }
+                            Button {
+                                objectName: "bench.defect." + row.index + ".defer"
+                                text: qsTr("Defer …")
+                                Accessible.name: qsTr("Defer: %1").arg(row.label)
+                                onClicked: pane.act("defect.deferred", row.value, row.item)
+                            }
+                        }
+                    }
+                    Rule {
+                        anchors.bottom: parent.bottom
+                        width: parent.width
+                    }
+                }
+            }
+        }
+        Heading {
+            width: parent.width
+            visible: pane.desk.repairs.count > 0
+            text: qsTr("Done in this inspection")
+            font.pixelSize: Theme.textLarge
+        }
+        Repeater {
+            model: pane.desk.repairs
+            Column {
+                id: made
+                required property string label
+                required property string detail
+                width: scroll.width - 2 * scroll.margin
+                Label {
+                    width: parent.width
+                    text: made.label
+                }
+                Label {
+                    width: parent.width
+                    text: made.detail
+                    soft: true
+                    font.pixelSize: Theme.textSmall
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// One inspection: what it is and what of it is saved, and its four leaves.
+FocusScope {
+    id: pane
+
+    required property InspectionDesk desk
+    property bool phone: false
+    property bool titled: true // else the bar with "Back" says it
+    property int leaf: 0 // 0 checklist, 1 readings, 2 defects, 3 release
+
+    signal act(kind: string, inspection: string, defect: string, item: string)
+
+    readonly property alias readings: reader
+    readonly property alias release: releaser
+
+    function takeFocus() {
+        leaves.focusCurrent();
+    }
+    // To the readings of one line.
+    function showReadings(item: string, line: string) {
+        const series = reader.series;
+        for (let at = 0; at < series.count; ++at)
+            if (series.valueAt(at).startsWith(item + "|" + line + "|")) {
+                reader.current = series.valueAt(at);
+                break;
+            }
+        pane.show(1);
+    }
+    function show(leaf: int) {
+        pane.leaf = leaf;
+        leaves.focusCurrent();
+    }
+
+    ReadingDesk {
+        id: reader
+        desk: pane.desk
+    }
+    ReleaseDesk {
+        id: releaser
+        desk: pane.desk
+    }
+
+    Column {
+        id: head
+        x: pane.phone ? Theme.wide : Theme.broad
+        y: pane.phone ? Theme.tight : Theme.gap
+        width: parent.width - 2 * x
+        spacing: 2
+        Heading {
+            width: parent.width
+            visible: pane.titled
+            text: pane.desk.title
+            elide: Text.ElideRight
+            maximumLineCount: 1
+        }
+        Label {
+            width: parent.width
+            text: pane.desk.subtitle
+            soft: true
+            font.pixelSize: pane.phone ? Theme.textSmall : Theme.text
+            elide: Text.ElideRight
+            maximumLineCount: 2
+        }
+        Label {
+            objectName: "bench.saved"
+            width: parent.width
+            text: {
+                const saved = pane.desk.saving ? qsTr("saving …") : pane.desk.savedAs;
+                if (pane.desk.outcome !== "")
+                    return qsTr("%1 · %2").arg(pane.desk.outcome).arg(saved);
+                const open = qsTr("%1 of %2 lines open").arg(pane.desk.linesOpen).arg(pane.desk.linesAll);
+                return pane.desk.barring === 0 ? qsTr("%1 · %2").arg(open).arg(saved)
+                    : qsTr("%1 · bars flight: %2 · %3").arg(open).arg(pane.desk.barring).arg(saved);
+            }
+            font.bold: pane.desk.outcome !== ""
+            font.pixelSize: Theme.textSmall
+            elide: Text.ElideRight
+            maximumLineCount: 2
+        }
+        Label {
+            width: parent.width
+            visible: text !== ""
+            text: pane.desk.problem
+            color: Theme.ember
+            font.bold: true
+            Accessible.role: Accessible.AlertMessage
+        }
+        Segments {
+            id: leaves
+            x: pane.phone ? -Theme.gap : 0
+            names: [qsTr("Checklist"), qsTr("Readings"), qsTr("Defects"), qsTr("Release")]
+            codes: ["bench.segment.checklist", "bench.segment.readings", "bench.segment.defects", "bench.segment.release"]
+            current: pane.leaf
+            onChosen: index => pane.leaf = index
+        }
+    }
+    Item {
+        anchors.top: head.bottom
+        anchors.bottom: parent.bottom
+        width: parent.width
+        ChecklistPane {
+            anchors.fill: parent
+            visible: pane.leaf === 0
+            desk: pane.desk
+            phone: pane.phone
+            onReadingsAsked: (item, line) => pane.showReadings(item, line)
+            onFinished: pane.show(reader.series.count > 0 && pane.stillToRead() ? 1 : 3)
+        }
+        ReadingsPane {
+            anchors.fill: parent
+            visible: pane.leaf === 1
+            reader: reader
+            phone: pane.phone
+        }
+        DefectsPane {
+            anchors.fill: parent
+            visible: pane.leaf === 2
+            desk: pane.desk
+            phone: pane.phone
+            onAct: (kind, defect, item) => pane.act(kind, pane.desk.inspection, defect, item)
+        }
+        ReleasePane {
+            anchors.fill: parent
+            visible: pane.leaf === 3
+            desk: pane.desk
+            release: releaser
+            phone: pane.phone
+            onLineAsked: line => {
+                if (pane.desk.showLine(line))
+                    pane.show(0);
+            }
+            onDefectsAsked: pane.show(2)
+        }
+    }
+
+    function stillToRead(): bool {
+        const series = reader.series;
+        for (let at = 0; at < series.count; ++at)
+            if (series.data(series.index(at, 0), ChoiceModel.NumberRole) > 0)
+                return true;
+        return false;
+    }
+}

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// What belongs to each figure: the tester, the pressure and area of the test, the jaws, the load that is held.
+Flow {
+    id: conditions
+
+    required property ReadingDesk reader
+    readonly property real half: (conditions.width - Theme.gap) / 2
+
+    spacing: Theme.gap
+
+    component Asked: Column {
+        id: asked
+        required property string label
+        required property string code
+        property string text: ""
+        signal edited(text: string)
+        width: conditions.half
+        spacing: Theme.tight
+        Label {
+            width: parent.width
+            text: asked.label
+            soft: true
+            font.pixelSize: Theme.textSmall
+            Accessible.ignored: true
+        }
+        Field {
+            objectName: asked.code
+            width: parent.width
+            name: asked.label
+            text: asked.text
+            inputMethodHints: Qt.ImhFormattedNumbersOnly
+            onTextEdited: asked.edited(text)
+        }
+    }
+
+    Column {
+        width: conditions.width
+        visible: conditions.reader.asksTester
+        spacing: Theme.tight
+        Label {
+            text: qsTr("Tester, in calibration on this day")
+            soft: true
+            font.pixelSize: Theme.textSmall
+            Accessible.ignored: true
+        }
+        ChoiceField {
+            objectName: "bench.tester"
+            width: parent.width
+            name: qsTr("Tester")
+            empty: conditions.reader.desk !== null && conditions.reader.desk.testers.count > 0 ? qsTr("choose …") : qsTr("none is in calibration")
+            model: conditions.reader.desk !== null ? conditions.reader.desk.testers : null
+            value: conditions.reader.tester
+            onPicked: value => conditions.reader.tester = value
+        }
+    }
+    Asked {
+        visible: conditions.reader.canHold && conditions.reader.held
+        label: qsTr("Proof load, %1").arg(conditions.reader.unit)
+        code: "bench.proof"
+        text: conditions.reader.proof
+        onEdited: text => conditions.reader.proof = text
+    }
+    Asked {
+        visible: conditions.reader.asksJaw
+        label: qsTr("Width of the jaws, mm")
+        code: "bench.jaw"
+        text: conditions.reader.jaw
+        onEdited: text => conditions.reader.jaw = text
+    }
+    Asked {
+        visible: conditions.reader.asksAirflow
+        label: qsTr("Pressure, Pa")
+        code: "bench.pressure"
+        text: conditions.reader.pressure
+        onEdited: text => conditions.reader.pressure = text
+    }
+    Asked {
+        visible: conditions.reader.asksAirflow
+        label: qsTr("Area, cm²")
+        code: "bench.area"
+        text: conditions.reader.area
+        onEdited: text => conditions.reader.area = text
+    }
+}

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// Who signs what, why not yet, and the exact words; after signing, what is due next and the papers.
+Item {
+    id: pane
+
+    required property InspectionDesk desk
+    required property ReleaseDesk release
+    property bool phone: false
+
+    readonly property string inspection: pane.desk.inspection
+    onInspectionChanged: scroll.contentY = 0
+
+    signal lineAsked(line: string)
+    signal defectsAsked
+
+    readonly property bool open: pane.desk.loaded && pane.desk.open
+    readonly property real measure: Math.min(scroll.width - 2 * scroll.margin, 820) // of a line that is read
+
+    Scroll {
+        id: scroll
+        anchors.fill: parent
+        visible: pane.desk.loaded
+        margin: pane.phone ? Theme.wide : Theme.broad
+
+        Label {
+            width: pane.measure
+            visible: !pane.open
+            text: pane.desk.outcome
+            font.bold: true
+            font.pixelSize: Theme.textLarge
+        }
+        SigningForm {
+            width: pane.measure
+            visible: pane.open
+            release: pane.release
+        }
+        RefusalList {
+            width: pane.measure
+            visible: pane.open && pane.release.refusals.count > 0
+            release: pane.release
+            barring: pane.desk.barring
+            onLineAsked: line => pane.lineAsked(line)
+            onDefectsAsked: pane.defectsAsked()
+        }
+        Statement {
+            width: pane.measure
+            release: pane.release
+            signed: !pane.open
+        }
+        Caution {
+            width: pane.measure
+            padding: 0
+            text: pane.release.caution
+            font.pixelSize: Theme.text
+            color: Theme.ink
+        }
+        Label {
+            width: pane.measure
+            visible: text !== ""
+            text: pane.release.problem
+            color: Theme.ember
+            font.bold: true
+            Accessible.role: Accessible.AlertMessage
+        }
+        Button {
+            objectName: "bench.sign"
+            visible: pane.open
+            enabled: pane.release.maySign
+            primary: true
+            text: pane.release.outcome === 0 ? qsTr("Sign the release …") : pane.release.outcome === 1 ? qsTr("Sign the list of discrepancies …") : qsTr("Abandon the inspection …")
+            onClicked: signing.open()
+        }
+        TextRows {
+            width: pane.measure
+            visible: pane.open && count > 0
+            title: qsTr("What it states")
+            rows: pane.release.sections
+        }
+        TextRows {
+            width: pane.measure
+            title: qsTr("What an owner may not release")
+            rows: pane.release.ownerRules
+        }
+        Papers {
+            id: papers
+            width: pane.measure
+            release: pane.release
+        }
+        TextRows {
+            width: pane.measure
+            visible: !pane.open && count > 0
+            title: qsTr("Due next")
+            rows: pane.release.dueNext
+        }
+    }
+    SignSheet {
+        id: signing
+        objectName: "bench.signing"
+        release: pane.release
+        onClosed: {
+            if (signing.done)
+                papers.takeFocus();
+        }
+    }
+}

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// How the inspection ends, who signs and as what, on which data, with which limitations.
+Column {
+    id: form
+
+    required property ReleaseDesk release
+
+    readonly property string standingOfSigner: {
+        const people = form.release.people;
+        const at = form.release.signer === "" ? -1 : people.indexOf(form.release.signer);
+        return at < 0 || people.count === 0 ? "" : String(people.data(people.index(at, 0), ChoiceModel.DetailRole) ?? "");
+    }
+
+    spacing: Theme.gap
+
+    Segments {
+        names: [qsTr("Release"), qsTr("Discrepancies"), qsTr("Abandon")]
+        codes: ["bench.outcome.release", "bench.outcome.discrepancies", "bench.outcome.abandon"]
+        current: form.release.outcome
+        onChosen: index => form.release.outcome = index
+    }
+    Label {
+        width: parent.width
+        visible: form.release.outcome > 0
+        text: form.release.outcome === 1 ? qsTr("The inspection ends with a signed list of what was found; nothing is released.") : qsTr("The inspection ends without a release. What was written stays in the record.")
+        soft: true
+    }
+    Column {
+        width: parent.width
+        spacing: Theme.tight
+        Label {
+            text: qsTr("Who signs")
+            font.bold: true
+            Accessible.ignored: true
+        }
+        ChoiceField {
+            objectName: "bench.signer"
+            width: parent.width
+            name: qsTr("Who signs, and as what")
+            empty: form.release.people.count === 0 ? qsTr("the record entitles nobody") : qsTr("choose …")
+            model: form.release.people
+            value: form.release.signer
+            onPicked: value => form.release.signer = value
+        }
+        Label {
+            width: parent.width
+            visible: text !== ""
+            text: form.standingOfSigner
+            soft: true
+            font.pixelSize: Theme.textSmall
+        }
+    }
+    Column {
+        width: parent.width
+        spacing: Theme.tight
+        Label {
+            text: qsTr("Data used, with revision: one a line")
+            font.bold: true
+            Accessible.ignored: true
+        }
+        TextBox {
+            id: manuals
+            objectName: "bench.manuals"
+            width: parent.width
+            name: qsTr("Data used, with revision")
+            text: form.release.manuals
+            onSaid: text => form.release.manuals = text
+        }
+    }
+    Column {
+        width: parent.width
+        spacing: Theme.tight
+        Label {
+            text: qsTr("Limitations")
+            font.bold: true
+            Accessible.ignored: true
+        }
+        TextBox {
+            id: limitations
+            objectName: "bench.limitations"
+            width: parent.width
+            name: qsTr("Limitations")
+            placeholderText: qsTr("none")
+            text: form.release.limitations
+            onSaid: text => form.release.limitations = text
+        }
+    }
+    Connections {
+        target: form.release
+        function onChanged() {
+            manuals.follow(form.release.manuals);
+            limitations.follow(form.release.limitations);
+        }
+    }
+}
