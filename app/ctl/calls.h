@@ -87,8 +87,8 @@ struct InspectionPrintOptions {
     std::string inspection;
     std::string on;
     std::string to;
-    std::vector<std::string> what; ///< empty: all that apply
-    bool letter = false;
+    std::vector<std::string> what; ///< empty or "all": all that apply
+    std::string paper = "a4";      ///< or "letter"
 };
 int run(const InspectionPrintOptions& options, const Common& common);
 

@@ -67,11 +67,13 @@ void addPost(CLI::App& app, Chosen& chosen) {
                  "  defect.cleared     defect item what [ref inspection]\n"
                  "  repair.made        item method [gore row width_mm height_mm lot defect inspection]\n"
                  "  part.replaced      item part release_document [removed_serial fitted_serial defect inspection]\n"
-                 "  inspection.closed  inspection outcome signatory capacity [statement licence manuals limitations]\n"
+                 "  inspection.closed  inspection outcome signatory capacity [statement licence manuals limitations\n"
+                 "                     seal{entries digest}]\n"
                  "  person.entitled    person capacity licence [until balloons]\n"
                  "  tester.calibrated  tester until [what certificate]\n"
                  "  type.described     type kind manual revision [gores rows]\n"
-                 "  limit.stated       type kind quantity unit source and least or most [proof places direction …]\n"
+                 "  limit.stated       type kind quantity unit source and least or most [proof places direction\n"
+                 "                     jaw_mm pressure_pa area_cm2 passes]\n"
                  "  checklist.adopted  checklist document\n"
                  "  entry.corrected    replaces with{keys}             entry.voided   voids reason\n"
                  "Example:\n"
@@ -91,17 +93,20 @@ void addInspection(CLI::App& app, Chosen& chosen) {
     const auto [show, shown] =
         begin<InspectionShowOptions>(*group, chosen, "show", "One inspection: lines, readings, defects, release");
     show->add_option("ID", shown->inspection, "Its name, as list has it")->required();
-    show->add_option("--on", shown->on, "With the facts of this day (default: today)")->type_name("DATE");
+    show->add_option("--on", shown->on, "One still open with the facts of this day (default: today)")
+        ->type_name("DATE");
     auto* csv = show->add_option("--csv", shown->csv, "Only the lines or the readings, for a spreadsheet")
                     ->check(CLI::IsMember({"lines", "readings"}));
     show->add_flag("--json", shown->json, "Answer as JSON")->excludes(csv);
     const auto [print, printed] = begin<InspectionPrintOptions>(*group, chosen, "print", "Its papers as PDF");
     print->add_option("ID", printed->inspection, "Its name, as list has it")->required();
     print->add_option("--to", printed->to, "The PDF file to write")->required()->type_name("FILE.pdf");
-    print->add_option("--on", printed->on, "With the facts of this day (default: today)")->type_name("DATE");
+    print->add_option("--on", printed->on, "One still open with the facts of this day (default: today)")
+        ->type_name("DATE");
     print->add_option("--what", printed->what, "Which papers (default: all that apply)")
-        ->check(CLI::IsMember({"report", "release", "logbook", "map", "discrepancies"}));
-    print->add_flag("--letter", printed->letter, "On Letter instead of A4");
+        ->check(CLI::IsMember({"report", "release", "logbook", "map", "discrepancies", "all"}));
+    print->add_option("--paper", printed->paper, "The size of its pages (default: a4)")
+        ->check(CLI::IsMember({"a4", "letter"}));
     group->footer(
         "Example: crownringctl --record fleet.crownring inspection print OL-2026-017 --to release.pdf --what release");
 }

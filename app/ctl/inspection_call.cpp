@@ -8,8 +8,6 @@
 #include "print/pdf.h"
 #include "sheets/sheets.h"
 
-#include <QtCore/QByteArray>
-#include <QtGui/QGuiApplication>
 #include <nlohmann/json.hpp>
 
 #include <iostream>
@@ -44,15 +42,17 @@ Json jsonOf(const InspectionCard& card) {
             {"signatory", card.signatory ? Json(card.signatory->text()) : Json()}};
 }
 
-/// The file of an inspection on a day, today where none is said.
-Result<BenchFile> fileOf(const Common& common, const std::string& inspection, const std::string& on) {
+/// Calls `use` with the file of an inspection on a day, today where none is said; says why not otherwise.
+template <class Use>
+int withFile(const Common& common, const std::string& inspection, const std::string& on, Use use) {
     const auto day = dayFrom(on);
     if (!day)
-        return tl::unexpected(day.error());
+        return refuse(day.error());
     const auto record = open(common);
     if (!record)
-        return problem(Code::StoreUnopened, "there is no record to read", "name it with --record");
-    return benchFile(*record, InspectionId(inspection), *day);
+        return BadInput;
+    const auto file = benchFile(*record, InspectionId(inspection), *day);
+    return file ? use(*file) : refuse(file.error());
 }
 
 }
@@ -68,50 +68,51 @@ int run(const InspectionListOptions& options, const Common& common) {
     if (!cards)
         return refuse(cards.error());
     Json list = Json::array();
+    paper::Table table{{{"Inspection"}, {"Of"}, {"Visit"}, {"Opened"}, {"State"}}, {}, {}};
     for (const auto& card : *cards) {
-        if (options.json)
-            list.push_back(jsonOf(card));
-        else
-            std::cout << card.inspection.text() << "  " << subjectOf(card) << "  " << card.visit << "  "
-                      << (card.outcome ? std::string(outcomeName(*card.outcome)) + " " + card.closed->iso()
-                                       : "open since " + card.opened.iso())
-                      << "\n";
+        list.push_back(jsonOf(card));
+        table.rows.push_back(
+            {card.inspection.text(), subjectOf(card), card.visit, card.opened.iso(),
+             card.outcome ? std::string(outcomeName(*card.outcome)) + " " + card.closed->iso() : "open"});
     }
     if (options.json)
         print({{"on", day->iso()}, {"inspections", list}});
     else if (cards->empty())
         std::cout << "No inspection up to " << day->iso() << ".\n";
+    else
+        std::cout << paper::toText({"Inspections up to " + day->iso(), {}, {}, {}, {table}});
     return Done;
 }
 
 int run(const InspectionShowOptions& options, const Common& common) {
-    const auto file = fileOf(common, options.inspection, options.on);
-    if (!file)
-        return refuse(file.error());
-    if (options.csv == "lines")
-        std::cout << paper::csv(linesTable(*file));
-    else if (options.csv == "readings")
-        std::cout << paper::csv(readingsTable(*file));
-    else if (options.json)
-        print(inspectionJson(*file));
-    else
-        std::cout << paper::toText(inspectionReport(*file));
-    return Done;
+    return withFile(common, options.inspection, options.on, [&](const BenchFile& file) -> int {
+        if (options.csv == "lines")
+            std::cout << paper::csv(linesTable(file));
+        else if (options.csv == "readings")
+            std::cout << paper::csv(readingsTable(file));
+        else if (options.json)
+            print(inspectionJson(file));
+        else
+            std::cout << paper::toText(inspectionReport(file));
+        return Done;
+    });
 }
 
 int run(const InspectionPrintOptions& options, const Common& common) {
-    const auto file = fileOf(common, options.inspection, options.on);
-    if (!file)
-        return refuse(file.error());
-    std::vector<paper::Document> documents;
-    if (options.what.empty())
-        for (const auto kind : sheetsOf(*file))
-            documents.push_back(sheet(kind, *file));
-    for (const auto& name : options.what)
-        documents.push_back(sheet(sheetFrom(name).value_or(SheetKind::Report), *file));
-    const auto written = print::writePdf(
-        bound(documents), options.letter ? print::PageFormat::Letter : print::PageFormat::A4, options.to);
-    return written ? int{Done} : refuse(written.error());
+    return withFile(common, options.inspection, options.on, [&](const BenchFile& file) -> int {
+        std::vector<SheetKind> kinds;
+        for (const auto& name : options.what)
+            if (const auto kind = sheetFrom(name))
+                kinds.push_back(*kind);
+        if (kinds.empty() || kinds.size() < options.what.size())
+            kinds = sheetsOf(file);
+        std::vector<paper::Document> documents;
+        for (const auto kind : kinds)
+            documents.push_back(sheet(kind, file));
+        const auto format = options.paper == "letter" ? print::PageFormat::Letter : print::PageFormat::A4;
+        const auto written = print::writePdf(bound(documents), format, options.to);
+        return written ? int{Done} : refuse(written.error());
+    });
 }
 
 }

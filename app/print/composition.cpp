@@ -72,7 +72,7 @@ public:
         boxed({.piece = std::make_shared<SignatureBox>(signature, m_body.width())});
     }
     void operator()(const paper::EnvelopeMapFigure& map) {
-        const double most = m_body.height() - points(40); // a heading has room above it
+        const double most = m_body.height() - points(110); // title, subtitle and a line have room above it
         boxed({.piece = std::make_shared<MapFigure>(map, m_body.width(), most)});
     }
 

@@ -123,9 +123,9 @@ void addTable(Flow& flow, const paper::Table& table, QSizeF body) {
 void addChecks(Flow& flow, const paper::Checks& checks, QSizeF body) {
     using paper::Align;
     const paper::Table columns{{{"No.", Align::Right, 0.8},
-                                {"Line", Align::Left, 8},
+                                {"Line", Align::Left, 9.6},
                                 {"Mark", Align::Left, 1.3},
-                                {"Finding", Align::Left, 5.5},
+                                {"Finding", Align::Left, 3.9},
                                 {"By", Align::Left, 2.4}},
                                {},
                                ""};

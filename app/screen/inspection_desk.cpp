@@ -176,7 +176,8 @@ void InspectionDesk::post(std::vector<Body> bodies) {
         return {std::move(posted), std::make_shared<const BenchFile>(std::move(*file))};
     }),
          this, [this, turn, elsewhere](const Answer& answer) {
-             --m_pending;
+             if (--m_pending == 0)
+                 m_handed.clear();
              m_problem = answer.posted ? QString() : Words::problems(answer.posted.error());
              if (answer.file && turn == m_turn)
                  take(*answer.file);
@@ -253,48 +254,59 @@ void InspectionDesk::showDefects() {
     m_repairs.show(repairRows(m_file->inspection));
 }
 
-void InspectionDesk::settleAs(const CheckRow& row, int state, const QString& finding, const QString& tester,
-                              const std::vector<std::string>& photographs) {
+std::optional<LineSettled> InspectionDesk::lineAt(int row) const {
+    const auto& rows = m_lines.rows();
+    if (!m_file || row < 0 || row >= static_cast<int>(rows.size()))
+        return std::nullopt;
+    const auto& shown = rows[static_cast<std::size_t>(row)];
     LineSettled line;
-    line.inspection = InspectionId(outward(m_inspection));
-    line.line = outward(row.line);
-    if (!row.item.isEmpty())
-        line.item = ItemId(outward(row.item));
-    line.state = static_cast<LineState>(state);
-    line.finding = outward(finding);
-    if (!tester.isEmpty())
-        line.tester = TesterId(outward(tester));
-    line.photographs = photographs;
+    line.inspection = m_file->inspection.id;
+    line.line = outward(shown.line);
+    if (!shown.item.isEmpty())
+        line.item = ItemId(outward(shown.item));
+    const auto handed = std::ranges::find_if(
+        m_handed, [&](const LineSettled& each) { return each.line == line.line && each.item == line.item; });
+    if (handed != m_handed.end())
+        return *handed;
+    line.state = static_cast<LineState>(shown.state);
+    line.finding = outward(shown.finding);
+    if (!shown.tester.isEmpty())
+        line.tester = TesterId(outward(shown.tester));
+    line.photographs = photographsOf(*m_file, shown);
+    return line;
+}
+
+void InspectionDesk::settleAs(LineSettled line) {
+    std::erase_if(m_handed, [&](const LineSettled& each) { return each.line == line.line && each.item == line.item; });
+    m_handed.push_back(line);
     post({std::move(line)});
 }
 
-namespace {
-
-const CheckRow* rowAt(const CheckLineModel& lines, int row) {
-    return row >= 0 && row < static_cast<int>(lines.rows().size()) ? &lines.rows()[static_cast<std::size_t>(row)]
-                                                                   : nullptr;
-}
-
-}
-
 void InspectionDesk::settle(int row, int state) {
-    if (const auto* line = rowAt(m_lines, row); line && m_file && state >= 0 && state < lineStateCount)
-        settleAs(*line, state, line->finding, line->tester, photographsOf(*m_file, *line));
+    if (auto line = lineAt(row); line && state >= 0 && state < lineStateCount) {
+        line->state = static_cast<LineState>(state);
+        settleAs(std::move(*line));
+    }
 }
 
 void InspectionDesk::setFinding(int row, const QString& finding) {
-    if (const auto* line = rowAt(m_lines, row); line && m_file && line->finding != finding)
-        settleAs(*line, line->state, finding, line->tester, photographsOf(*m_file, *line));
+    if (auto line = lineAt(row); line && line->finding != outward(finding)) {
+        line->finding = outward(finding);
+        settleAs(std::move(*line));
+    }
 }
 
 void InspectionDesk::setTester(int row, const QString& tester) {
-    if (const auto* line = rowAt(m_lines, row); line && m_file && line->tester != tester)
-        settleAs(*line, line->state, line->finding, tester, photographsOf(*m_file, *line));
+    const auto named = tester.isEmpty() ? std::optional<TesterId>() : std::optional(TesterId(outward(tester)));
+    if (auto line = lineAt(row); line && line->tester != named) {
+        line->tester = named;
+        settleAs(std::move(*line));
+    }
 }
 
 void InspectionDesk::addPhotograph(int row, const QUrl& file) {
-    const auto* line = rowAt(m_lines, row);
-    if (!line || !m_file)
+    auto line = lineAt(row);
+    if (!line)
         return;
     const auto picture = photographFrom(file);
     if (!picture) {
@@ -304,16 +316,15 @@ void InspectionDesk::addPhotograph(int row, const QUrl& file) {
     }
     using Answer = Result<std::string>;
     hear(RecordDesk::current()->ask([kept = *picture](Record& record) -> Answer { return record.keepPicture(kept); }),
-         this, [this, row = *line](const Answer& digest) {
+         this, [this, line = *line](const Answer& digest) mutable {
              if (!digest) {
                  m_problem = Words::problem(digest.error());
                  emit savedChanged();
                  return;
              }
-             auto photographs = photographsOf(*m_file, row);
-             if (std::ranges::find(photographs, *digest) == photographs.end())
-                 photographs.push_back(*digest);
-             settleAs(row, row.state, row.finding, row.tester, photographs);
+             if (std::ranges::find(line.photographs, *digest) == line.photographs.end())
+                 line.photographs.push_back(*digest);
+             settleAs(std::move(line));
          });
 }
 

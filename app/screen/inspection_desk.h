@@ -104,8 +104,9 @@ private:
     void showParts();
     void showLines();
     void showDefects();
-    void settleAs(const CheckRow& row, int state, const QString& finding, const QString& tester,
-                  const std::vector<std::string>& photographs);
+    /// What was handed over last for a line of the part at hand, or what the record says of it.
+    [[nodiscard]] std::optional<LineSettled> lineAt(int row) const;
+    void settleAs(LineSettled line);
 
     QString m_inspection;
     std::shared_ptr<const BenchFile> m_file;
@@ -118,7 +119,8 @@ private:
     QString m_part;
     QString m_savedAs;
     QString m_problem;
-    QTimer m_others; ///< another inspector may be at work on the same record
+    QTimer m_others;                   ///< another inspector may be at work on the same record
+    std::vector<LineSettled> m_handed; ///< not answered for yet
     int m_linesOpen = 0;
     int m_linesAll = 0;
     int m_barring = 0;

@@ -172,8 +172,11 @@ void ReadingDesk::chooseDefaults() {
             m_tester = tester.value;
             break;
         }
+    // The one that was used last for this quantity; where none serves it by name, the last one on this item.
+    const bool named = !m_tester.isEmpty();
     for (const auto& reading : m_desk->file()->inspection.readings)
-        if (reading.body.quantity == known->slug && reading.body.tester)
+        if (reading.body.tester &&
+            (reading.body.quantity == known->slug || (!named && reading.body.item == key().item)))
             m_tester = inward(reading.body.tester->text());
 }
 

@@ -79,7 +79,11 @@ Signing ReleaseDesk::asSigned() const {
     Signing signing;
     signing.outcome = static_cast<Outcome>(m_outcome);
     signing.person = PersonId(outward(m_signer.section(u'|', 0, 0)));
-    signing.capacity = capacityFrom(outward(m_signer.section(u'|', 1))).value_or(Capacity::PilotOwner);
+    // Until somebody is chosen the words are those of who usually signs.
+    const bool european = !m_desk || !m_desk->file() || regimeOf(m_desk->file()->visit()) == Regime::PartMl;
+    signing.capacity =
+        capacityFrom(outward(m_signer.section(u'|', 1)))
+            .value_or(european ? Capacity::IndependentCertifyingStaff : Capacity::InspectionAuthorization);
     for (const auto& line : m_manuals.split(u'\n', Qt::SkipEmptyParts))
         if (!line.trimmed().isEmpty())
             signing.manuals.push_back(outward(line));

@@ -88,9 +88,11 @@ Result<BenchFile> benchFile(Books& books, const InspectionId& id, CivilDate on) 
     if (!inspection)
         return tl::unexpected(inspection.error());
     BenchFile file;
-    file.on = on;
     file.inspection = std::move(*inspection);
-    auto entitlements = entitlementsOn(books, on);
+    // What was signed is read as of the day of the signature, whenever it is asked for.
+    const auto& closed = file.inspection.closed;
+    file.on = closed ? std::min(on, closed->stamp.at.on()) : on;
+    auto entitlements = entitlementsOn(books, file.on);
     if (!entitlements)
         return tl::unexpected(entitlements.error());
     file.entitlements = std::move(*entitlements);

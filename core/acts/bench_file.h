@@ -8,7 +8,8 @@
 
 namespace crownring {
 
-/// @param on facts, entitlements and limits as of that day; the inspection itself is read whole
+/// @param on facts, entitlements and limits as of that day, or of the day on which it was closed where that came first,
+///        so that a paper says the same in ten years; the inspection itself is read whole
 /// UnknownReference when the record holds no such inspection.
 [[nodiscard]] Result<BenchFile> benchFile(Books& books, const InspectionId& inspection, CivilDate on);
 

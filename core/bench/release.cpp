@@ -230,8 +230,11 @@ std::string extentOf(const BenchFile& file) {
         done += work.state() == LineState::Done ? 1 : 0;
         notApplicable += work.state() == LineState::NotApplicable ? 1 : 0;
     }
-    return std::string(visitTitle(file.visit())) + " by the checklist '" + file.inspection.checklist.title +
-           "', revision " + file.inspection.checklist.revision + ": " + std::to_string(done) + " lines done, " +
+    const auto& checklist = file.inspection.checklist;
+    const auto by = checklist.title.empty()
+                        ? " by the shop's own lines"
+                        : " by the checklist '" + checklist.title + "', revision " + checklist.revision;
+    return std::string(visitTitle(file.visit())) + by + ": " + std::to_string(done) + " lines done, " +
            std::to_string(notApplicable) + " not applicable, " + std::to_string(file.inspection.readings.size()) +
            " readings; details in inspection " + file.inspection.id.text();
 }

@@ -170,12 +170,14 @@ std::string toText(const Document& document, std::size_t columns) {
     std::string text = writer(Heading{1, document.title});
     if (!document.subtitle.empty())
         text += writer(Paragraph{document.subtitle, Emphasis::Plain});
-    text += writer(Facts{{{"Record", document.recordId}}, 1});
+    const auto record = document.recordId.empty() ? std::string() : writer(Facts{{{"Record", document.recordId}}, 1});
+    text += record;
     for (const Block& block : document.blocks)
         if (const std::string lines = std::visit(writer, block); !lines.empty())
             text += "\n" + lines;
-    return text + "\n" + writer(Paragraph{document.caution, Emphasis::Plain}) +
-           writer(Facts{{{"Record", document.recordId}}, 1});
+    if (!document.caution.empty())
+        text += "\n" + writer(Paragraph{document.caution, Emphasis::Plain});
+    return text + record;
 }
 
 }

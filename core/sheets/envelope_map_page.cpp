@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "measure/unit.h"
 #include "sheets/sheet_parts.h"
 #include "sheets/sheets.h"
 
@@ -20,35 +21,46 @@ PanelVerdict verdictOf(Judgement judgement) {
                                             : PanelVerdict::Unjudged;
 }
 
-EnvelopeMapFigure mapOf(const BenchFile& file, const ItemFacts& envelope,
+/// One figure: one series in one direction, so that no panel has two readings.
+using Drawn = std::pair<SeriesKey, std::string>;
+
+/// In the quantity's own unit, whatever each was read in.
+Panel panelOf(const ReadingTaken& body, const ReadingState& state) {
+    Panel panel;
+    panel.gore = *body.place.gore;
+    panel.row = *body.place.row;
+    panel.text = figureText(state.measured->value);
+    panel.verdict = verdictOf(state.judgement);
+    panel.bound = body.held;
+    panel.shade = state.share ? std::clamp(*state.share - 1.0, 0.0, 1.0) : 0;
+    return panel;
+}
+
+EnvelopeMapFigure mapOf(const BenchFile& file, const ItemFacts& envelope, const Drawn& drawn,
                         const std::vector<const Said<ReadingTaken>*>& readings) {
     EnvelopeMapFigure map;
     const auto* type = file.type(envelope);
-    map.gores = type && type->gores ? *type->gores : fewestGores;
-    map.rows = type && type->rows ? *type->rows : fewestRows;
     std::string limit;
+    int gores = fewestGores;
+    int rows = fewestRows;
     for (const auto* reading : readings) {
-        const auto& body = reading->body;
-        const auto state = stateOf(file, body);
-        Panel panel;
-        panel.gore = *body.place.gore;
-        panel.row = *body.place.row;
-        panel.text = figureText(body.value);
-        panel.verdict = verdictOf(state.judgement);
-        panel.bound = body.held;
-        panel.shade = state.share ? std::clamp(*state.share - 1.0, 0.0, 1.0) : 0;
-        map.panels.push_back(std::move(panel));
+        const auto state = stateOf(file, reading->body);
+        map.panels.push_back(panelOf(reading->body, state));
+        gores = std::max(gores, *reading->body.place.gore);
+        rows = std::max(rows, *reading->body.place.row);
         if (!state.limit.empty())
             limit = state.limit;
     }
-    const auto& first = readings.front()->body;
-    const auto* quantity = quantityNamed(first.quantity);
-    map.legend.push_back(std::string(quantity ? quantity->title : first.quantity) + " in " + first.unit +
+    map.gores = type && type->gores ? *type->gores : gores;
+    map.rows = type && type->rows ? *type->rows : rows;
+    const auto* quantity = quantityNamed(drawn.first.quantity);
+    const auto title = seriesText(drawn.first) + (drawn.second.empty() ? "" : ", " + drawn.second);
+    map.caption = "Envelope " + envelope.id.text() + ": " + title;
+    map.legend.push_back(title + ", in " + std::string(unitOf(*quantity).shown) +
                          (limit.empty() ? "" : "; limit " + limit));
-    if (const auto conditions = conditionsText(first.conditions); !conditions.empty())
-        map.legend.push_back(conditions);
-    map.caption =
-        "Envelope " + envelope.id.text() + ": mouth at the foot, crown at the head, gores as on the data plate";
+    map.legend.emplace_back("Mouth at the foot, crown at the head, gores as on the data plate");
+    if (!type || !type->gores || !type->rows)
+        map.legend.emplace_back("The record does not state the number of gores and rows of the type");
     return map;
 }
 
@@ -56,18 +68,20 @@ EnvelopeMapFigure mapOf(const BenchFile& file, const ItemFacts& envelope,
 
 paper::Document envelopeMapPage(const BenchFile& file) {
     auto document = blankSheet(file, "Envelope map");
-    std::map<SeriesKey, std::vector<const Said<ReadingTaken>*>> series;
+    addDraftNote(document, file);
+    std::map<Drawn, std::vector<const Said<ReadingTaken>*>> series;
     const auto* envelope = file.envelope();
     if (envelope)
-        for (const auto* reading : speakingReadings(file.inspection))
-            if (reading->body.item == envelope->id && reading->body.place.gore && reading->body.place.row)
-                series[seriesOf(reading->body.quantity, reading->body.conditions)].push_back(reading);
+        for (const auto* reading : speakingReadings(file.inspection)) {
+            const auto& body = reading->body;
+            if (body.item == envelope->id && body.place.gore && body.place.row && measuredFrom(body))
+                series[{seriesOf(body.quantity, body.conditions), body.conditions.direction.value_or("")}].push_back(
+                    reading);
+        }
     if (series.empty())
         document.blocks.emplace_back(Paragraph{"No reading was taken at a place of the envelope.", Emphasis::Plain});
-    for (const auto& [key, readings] : series) {
-        document.blocks.emplace_back(Heading{2, seriesText(key)});
-        document.blocks.emplace_back(mapOf(file, *envelope, readings));
-    }
+    for (const auto& [drawn, readings] : series)
+        document.blocks.emplace_back(mapOf(file, *envelope, drawn, readings));
     return document;
 }
 

@@ -102,12 +102,13 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file) {
     for (const auto& reading : inspection.readings)
         json["readings"].push_back(readingJson(file, reading));
     for (const auto& line : defectLines(file))
-        json["defects"].push_back({{"item", line.item},
+        json["defects"].push_back({{"defect", line.defect.text()},
+                                   {"item", line.item},
                                    {"what", line.what},
-                                   {"severity", line.severity},
+                                   {"severity", severityName(line.severity)},
                                    {"state", line.state},
                                    {"open", line.open},
-                                   {"bars_flight", line.barring}});
+                                   {"bars_flight", line.bars}});
     for (const auto& repair : inspection.repairs)
         json["repairs"].push_back(saidJson(repair, {{"item", repair.body.item.text()},
                                                     {"method", repair.body.method},

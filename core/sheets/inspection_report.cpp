@@ -1,10 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/duration_text.h"
-#include "record/entry_json.h"
 #include "sheets/sheet_parts.h"
 #include "sheets/sheets.h"
-
-#include <nlohmann/json.hpp>
 
 #include <set>
 
@@ -24,6 +21,18 @@ std::string_view ofRegime(const WorkLine& work, const BenchFile& file) {
 
 std::string titleOf(const WorkLine& work) { return work.line ? work.line->title : work.settled->body.line; }
 
+std::string outcomeText(Outcome outcome) {
+    switch (outcome) {
+    case Outcome::Released:
+        return "released";
+    case Outcome::Discrepancies:
+        return "not released; a list of discrepancies was given";
+    case Outcome::Abandoned:
+        return "abandoned; nothing is released";
+    }
+    return {};
+}
+
 Facts headFacts(const BenchFile& file) {
     const auto& opened = file.inspection.opened;
     Facts facts;
@@ -32,8 +41,9 @@ Facts headFacts(const BenchFile& file) {
         {"Visit", std::string(visitTitle(file.visit()))},
         {"Opened", who(opened.by, opened.stamp.at.on())},
         {"Closed", file.inspection.closed ? file.inspection.closed->stamp.at.on().iso() : "not yet"},
+        {"Outcome", file.inspection.closed ? outcomeText(file.inspection.closed->body.outcome) : "none yet"},
         {"Checklist", file.inspection.checklist.title.empty()
-                          ? "of the shop's own"
+                          ? "none in the record; the lines are the shop's own"
                           : file.inspection.checklist.title + ", revision " + file.inspection.checklist.revision}};
     std::set<std::string> people;
     for (const auto& line : file.inspection.lines)
@@ -46,6 +56,11 @@ Facts headFacts(const BenchFile& file) {
         names += (names.empty() ? "" : ", ") + person;
     if (!names.empty())
         facts.facts.push_back({"Inspectors", names});
+    std::string work;
+    for (const auto& each : file.inspection.opened.body.work)
+        work += (work.empty() ? "" : "; ") + each.item.text() + ": " + each.requirement.text();
+    if (!work.empty())
+        facts.facts.push_back({"To be done", work});
     if (const auto highest = highestTemperature(file); !highest.empty())
         facts.facts.push_back({"Highest temperature of the tell-tale", highest});
     return facts;
@@ -88,6 +103,8 @@ void addChecks(Document& document, const BenchFile& file) {
         CheckLine line{titleOf(work), std::string(ofRegime(work, file)), markOf(work.state()), {}, {}};
         if (work.settled) {
             line.finding = work.settled->body.finding;
+            if (work.settled->body.tester)
+                line.finding += (line.finding.empty() ? "tester " : "; tester ") + work.settled->body.tester->text();
             if (!work.settled->body.photographs.empty())
                 line.finding += (line.finding.empty() ? "" : "; ") +
                                 std::to_string(work.settled->body.photographs.size()) + " photograph(s) in the record";
@@ -97,27 +114,12 @@ void addChecks(Document& document, const BenchFile& file) {
     }
 }
 
-template <class All>
-void noteCorrections(Table& table, const All& all) {
-    for (const auto& said : all)
-        if (said.first)
-            table.rows.push_back({said.id.text(), canonicalText(*said.first), said.by});
-}
-
 /// Both wordings stay legible.
 void addCorrections(Document& document, const BenchFile& file) {
-    Table table;
-    table.columns = {{"Entry", Align::Left, 1.5}, {"As first written", Align::Left, 4}, {"By", Align::Left, 1}};
-    table.note = "The paper above says what these entries say now.";
-    noteCorrections(table, file.inspection.lines);
-    noteCorrections(table, file.inspection.readings);
-    noteCorrections(table, file.inspection.found);
-    noteCorrections(table, file.inspection.deferred);
-    noteCorrections(table, file.inspection.cleared);
-    noteCorrections(table, file.inspection.repairs);
-    noteCorrections(table, file.inspection.parts);
+    auto table = correctionsTable(file);
     if (table.rows.empty())
         return;
+    table.note = "The rest of this report says what these entries say now; the record keeps both.";
     document.blocks.emplace_back(Heading{2, "Corrected since"});
     document.blocks.emplace_back(std::move(table));
 }
@@ -155,7 +157,7 @@ void addDefects(Document& document, const BenchFile& file) {
                      {"Severity", Align::Left, 1},
                      {"What became of it", Align::Left, 3.4}};
     for (const auto& line : defectLines(file))
-        table.rows.push_back({line.item, line.what, line.severity, line.state});
+        table.rows.push_back({line.item, line.what, severityText(line.severity), line.state});
     if (table.rows.empty())
         return;
     document.blocks.emplace_back(Heading{2, "Defects"});
@@ -176,29 +178,9 @@ paper::Table linesTable(const BenchFile& file) {
     return table;
 }
 
-paper::Table readingsTable(const BenchFile& file) {
-    Table table;
-    table.columns = {{"Item", Align::Left, 1.3},     {"Quantity", Align::Left, 1.8}, {"Where", Align::Left, 1.6},
-                     {"Reading", Align::Right, 1.4}, {"Test", Align::Left, 1.8},     {"Limit", Align::Left, 1.7},
-                     {"Result", Align::Left, 1.2},   {"Tester", Align::Left, 1.4},   {"By", Align::Left, 1.6}};
-    for (const auto& reading : file.inspection.readings) {
-        const auto& body = reading.body;
-        const auto state = stateOf(file, body);
-        const auto* quantity = quantityNamed(body.quantity);
-        std::string tester = body.tester ? body.tester->text() : "";
-        for (const auto& each : file.calibrations)
-            if (body.tester == each.tester && each.from <= reading.stamp.at.on() && reading.stamp.at.on() <= each.until)
-                tester = each.tester.text() + ", in calibration until " + each.until.iso();
-        table.rows.push_back({body.item.text(), std::string(quantity ? quantity->title : body.quantity),
-                              placeText(body.place), valueText(body), conditionsText(body.conditions), state.limit,
-                              std::string(judgementName(state.judgement)), tester,
-                              who(reading.by, reading.stamp.at.on())});
-    }
-    return table;
-}
-
 paper::Document inspectionReport(const BenchFile& file) {
     auto document = blankSheet(file, "Inspection report");
+    addDraftNote(document, file);
     document.blocks.emplace_back(headFacts(file));
     document.blocks.emplace_back(Heading{2, "Items"});
     document.blocks.emplace_back(itemsTable(file));
@@ -206,9 +188,11 @@ paper::Document inspectionReport(const BenchFile& file) {
     addWork(document, file);
     if (!file.inspection.readings.empty()) {
         document.blocks.emplace_back(Heading{2, "Readings"});
-        auto table = readingsTable(file);
-        table.note = "≥: the load was held; the strength is at least this.";
-        document.blocks.emplace_back(std::move(table));
+        document.blocks.emplace_back(readingsToRead(file));
+    }
+    if (auto testers = testersTable(file); !testers.rows.empty()) {
+        document.blocks.emplace_back(Heading{2, "Testers"});
+        document.blocks.emplace_back(std::move(testers));
     }
     addChecks(document, file);
     addCorrections(document, file);

@@ -33,14 +33,37 @@ void addStatement(Document& document, const BenchFile& file, const ReleaseFacts&
         document.blocks.emplace_back(Paragraph{prescribed.because, Emphasis::Quiet});
 }
 
-void addSections(Document& document, const ReleaseFacts& facts) {
+/// A release may leave minor defects open; it names them.
+void addOpenMinor(Document& document, const BenchFile& file, const ReleaseFacts& facts) {
+    if (facts.outcome != Outcome::Released)
+        return;
+    bool any = false;
+    for (const auto& line : defectLines(file)) {
+        if (!line.open || line.deferred)
+            continue;
+        if (!any)
+            document.blocks.emplace_back(Heading{3, "Open defects"});
+        any = true;
+        document.blocks.emplace_back(
+            Paragraph{line.item + ": " + line.what + " (" + severityText(line.severity) + ")"});
+    }
+}
+
+/// Who signed stands in the signature below, and nowhere else.
+void addSections(Document& document, ReleaseFacts facts) {
+    facts.person.clear();
+    facts.capacity.reset();
+    facts.licence.clear();
     auto sections = sectionsOf(facts);
     if (!sections.empty())
         sections.pop_back(); // the caution, which stands on every page
     for (const auto& section : sections) {
         document.blocks.emplace_back(Heading{3, section.heading});
+        std::string lines;
         for (const auto& paragraph : section.paragraphs)
-            document.blocks.emplace_back(Paragraph{paragraph, Emphasis::Plain});
+            lines += (lines.empty() ? "" : "\n") + paragraph;
+        if (!lines.empty())
+            document.blocks.emplace_back(Paragraph{lines, Emphasis::Plain});
     }
 }
 
@@ -51,14 +74,21 @@ void addSeal(Document& document, const BenchFile& file) {
                                                    " entries of the record; digest " + seal.digest + ".",
                                                Emphasis::Quiet});
     }
+    if (!correctionsTable(file).rows.empty())
+        document.blocks.emplace_back(
+            Paragraph{"Entries of this inspection were corrected since they were written; the inspection report shows "
+                      "both wordings.",
+                      Emphasis::Strong});
 }
 
 }
 
 paper::Document releasePaper(const BenchFile& file) {
     auto document = blankSheet(file, titleOf(file));
-    const auto facts = releaseFacts(file, signingOf(file));
+    const auto facts = factsOf(file);
+    addDraftNote(document, file);
     addSections(document, facts);
+    addOpenMinor(document, file, facts);
     addStatement(document, file, facts);
     document.blocks.emplace_back(signatureOf(file));
     addSeal(document, file);
@@ -67,10 +97,10 @@ paper::Document releasePaper(const BenchFile& file) {
 
 paper::Document logbookPage(const BenchFile& file) {
     auto document = blankSheet(file, "Logbook entry");
-    const auto facts = releaseFacts(file, signingOf(file));
+    const auto facts = factsOf(file);
+    addDraftNote(document, file);
     Facts head;
-    head.columns = 2;
-    head.facts = {{"Date", facts.date ? facts.date->iso() : "not given"},
+    head.facts = {{"Date", facts.date ? facts.date->iso() : "not signed"},
                   {"Inspection", std::string(visitTitle(file.visit()))},
                   {"Total time in service", facts.totalTime ? hoursAndMinutes(*facts.totalTime) + " h" : "not known"},
                   {"Highest temperature of the tell-tale",
@@ -83,6 +113,7 @@ paper::Document logbookPage(const BenchFile& file) {
         manuals += (manuals.empty() ? "" : "; ") + manual;
     if (!manuals.empty())
         document.blocks.emplace_back(Paragraph{"Data used: " + manuals, Emphasis::Plain});
+    addOpenMinor(document, file, facts);
     for (const auto& each : facts.deferred)
         document.blocks.emplace_back(Paragraph{"Deferred: " + each, Emphasis::Plain});
     if (!facts.limitations.empty())
@@ -94,9 +125,9 @@ paper::Document logbookPage(const BenchFile& file) {
 
 paper::Document discrepancyList(const BenchFile& file) {
     auto document = blankSheet(file, "List of discrepancies and unairworthy items");
-    const auto signing = signingOf(file);
+    addDraftNote(document, file);
     document.blocks.emplace_back(
-        Paragraph{"Dated " + signing.on.iso() +
+        Paragraph{"Dated " + signingOf(file).on.iso() +
                       ", for the owner or operator. What is listed here is open; an item that bars "
                       "flight is put right, or deferred by who is entitled to, before the next flight.",
                   Emphasis::Plain});
@@ -109,7 +140,7 @@ paper::Document discrepancyList(const BenchFile& file) {
     for (const auto& line : defectLines(file))
         if (line.open)
             table.rows.push_back(
-                {std::to_string(table.rows.size() + 1), line.item, line.what, line.severity, line.state});
+                {std::to_string(table.rows.size() + 1), line.item, line.what, severityText(line.severity), line.state});
     if (table.rows.empty())
         document.blocks.emplace_back(Paragraph{"Nothing is open.", Emphasis::Plain});
     else

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/sheet_parts.h"
 
-#include "measure/duration_text.h"
 #include "measure/unit.h"
-#include "rules/defects.h"
 #include "sheets/sheets.h"
 
 #include <algorithm>
@@ -15,13 +13,8 @@ namespace {
 
 constexpr std::array<std::string_view, 5> names = {"report", "release", "logbook", "map", "discrepancies"};
 
-template <class Body>
-const Said<Body>* lastOf(const std::vector<Said<Body>>& all, const DefectId& defect) {
-    const Said<Body>* last = nullptr;
-    for (const auto& each : all)
-        if (each.body.defect == defect)
-            last = &each;
-    return last;
+bool isOnMap(const BenchFile& file, const ReadingTaken& reading) {
+    return file.envelope() && reading.item == file.envelope()->id && reading.place.gore && reading.place.row;
 }
 
 }
@@ -52,6 +45,27 @@ Signing signingOf(const BenchFile& file) {
         signing.on = closed->stamp.at.on();
     }
     return signing;
+}
+
+ReleaseFacts factsOf(const BenchFile& file) {
+    auto facts = releaseFacts(file, signingOf(file));
+    const auto& closed = file.inspection.closed;
+    if (!closed) {
+        facts.capacity.reset();
+        facts.date.reset();
+    } else {
+        facts.licence = closed->body.licence;
+    }
+    if (facts.outcome == Outcome::Released)
+        facts.discrepancies.clear();
+    return facts;
+}
+
+void addDraftNote(paper::Document& document, const BenchFile& file) {
+    if (!file.inspection.closed)
+        document.blocks.emplace_back(paper::Paragraph{"DRAFT: the inspection is open on " + file.on.iso() +
+                                                          ". Nothing on this page is signed or released.",
+                                                      paper::Emphasis::Strong});
 }
 
 paper::Signature signatureOf(const BenchFile& file) {
@@ -97,42 +111,6 @@ std::string conditionsText(const TestConditions& conditions) {
 
 std::string who(const std::string& by, CivilDate on) { return by.empty() ? on.iso() : by + ", " + on.iso(); }
 
-std::vector<DefectLine> defectLines(const BenchFile& file) {
-    std::vector<DefectLine> lines;
-    for (const auto& found : file.inspection.found) {
-        DefectLine line{found.body.item.text(),
-                        found.body.what,
-                        found.body.severity == Severity::Barring ? "bars flight" : "minor",
-                        "open",
-                        true,
-                        false};
-        if (const auto* cleared = lastOf(file.inspection.cleared, found.body.defect)) {
-            line.state = "cleared: " + cleared->body.what + " (" + who(cleared->by, cleared->stamp.at.on()) + ")";
-            line.open = false;
-        } else if (const auto* deferred = lastOf(file.inspection.deferred, found.body.defect)) {
-            line.state = "deferred: " + deferred->body.reason + "; agreed by " + deferred->body.agreedBy.text();
-            if (deferred->body.until)
-                line.state += ", until " + deferred->body.until->iso();
-            if (deferred->body.untilMinutes)
-                line.state += ", until the clock shows " + hoursAndMinutes(*deferred->body.untilMinutes) + " h";
-        }
-        lines.push_back(std::move(line));
-    }
-    // What was open on the items before, and is so still.
-    for (const auto& item : file.items)
-        for (const auto& open : openDefects(item)) {
-            const auto known = std::ranges::any_of(
-                file.inspection.found, [&](const auto& found) { return found.body.defect == open.found->defect; });
-            if (!known)
-                lines.push_back({item.id.text(), open.found->what,
-                                 open.found->severity == Severity::Barring ? "bars flight" : "minor",
-                                 open.deferred ? "deferred: " + open.deferred->what : "open", true, false});
-        }
-    for (auto& line : lines)
-        line.barring = line.open && line.severity == "bars flight" && !line.state.starts_with("deferred");
-    return lines;
-}
-
 std::string_view sheetName(SheetKind kind) { return names[static_cast<std::size_t>(kind)]; }
 
 std::optional<SheetKind> sheetFrom(std::string_view name) {
@@ -159,24 +137,32 @@ paper::Document sheet(SheetKind kind, const BenchFile& file) {
 }
 
 std::vector<SheetKind> sheetsOf(const BenchFile& file) {
-    std::vector<SheetKind> kinds{SheetKind::Release, SheetKind::Logbook};
-    const auto defects = defectLines(file);
-    if (std::ranges::any_of(defects, &DefectLine::open))
-        kinds.push_back(SheetKind::Discrepancies);
+    std::vector<SheetKind> kinds;
+    const auto& closed = file.inspection.closed;
+    if (!closed || closed->body.outcome != Outcome::Abandoned) {
+        kinds = {SheetKind::Release, SheetKind::Logbook};
+        if (std::ranges::any_of(defectLines(file), &DefectLine::open))
+            kinds.push_back(SheetKind::Discrepancies);
+    }
     kinds.push_back(SheetKind::Report);
-    if (file.envelope())
+    if (std::ranges::any_of(file.inspection.readings, [&](const auto& reading) { return isOnMap(file, reading.body); }))
         kinds.push_back(SheetKind::Map);
     return kinds;
 }
 
 paper::Document bound(const std::vector<paper::Document>& documents) {
+    if (documents.size() == 1)
+        return documents.front();
     paper::Document whole;
     for (const auto& document : documents) {
-        if (whole.title.empty()) {
-            whole = document;
-            continue;
-        }
-        whole.blocks.emplace_back(paper::PageBreak{});
+        if (whole.blocks.empty())
+            whole = {"Papers of inspection " + document.recordId,
+                     document.subtitle,
+                     document.recordId,
+                     document.caution,
+                     {}};
+        else
+            whole.blocks.emplace_back(paper::PageBreak{});
         whole.blocks.emplace_back(paper::Heading{1, document.title});
         whole.blocks.insert(whole.blocks.end(), document.blocks.begin(), document.blocks.end());
     }

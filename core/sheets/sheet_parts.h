@@ -12,6 +12,11 @@ namespace crownring {
 [[nodiscard]] paper::Document blankSheet(const BenchFile& file, const std::string& title);
 /// What it was closed with; the day asked and nobody while it is open.
 [[nodiscard]] Signing signingOf(const BenchFile& file);
+/// What the release is composed of. While it is open nobody has signed and nothing is completed; once it is closed the
+/// licence is the one that was signed with, and on a release only what was put off is deferred.
+[[nodiscard]] ReleaseFacts factsOf(const BenchFile& file);
+/// Says on the paper itself that nothing of it is signed; nothing once it is closed.
+void addDraftNote(paper::Document& document, const BenchFile& file);
 [[nodiscard]] paper::Signature signatureOf(const BenchFile& file);
 [[nodiscard]] std::string placeText(const PanelPlace& place);
 /// "≥ 133.4 N", "98 N", "104 to below 110 °C"
@@ -20,10 +25,23 @@ namespace crownring {
 [[nodiscard]] std::string who(const std::string& by, CivilDate on);
 /// What was found, and what has become of it up to the day of the file.
 struct DefectLine {
-    std::string item, what, severity, state;
+    DefectId defect;
+    std::string item, what;
+    Severity severity = Severity::Barring;
+    std::string state; ///< in words
     bool open = false;
-    bool barring = false;
+    bool deferred = false; ///< open, and may wait
+    bool bars = false;     ///< open, and bars flight on that day
 };
 [[nodiscard]] std::vector<DefectLine> defectLines(const BenchFile& file);
+/// "bars flight", "minor"
+[[nodiscard]] std::string severityText(Severity severity);
+
+/// The readings as a table to read: with words, units and "≥" for a load that was held.
+[[nodiscard]] paper::Table readingsToRead(const BenchFile& file);
+/// The testers that were used, with the end of their latest calibration up to the day of the file.
+[[nodiscard]] paper::Table testersTable(const BenchFile& file);
+/// What corrections changed, key by key; no rows where nothing was corrected.
+[[nodiscard]] paper::Table correctionsTable(const BenchFile& file);
 
 }

@@ -21,7 +21,7 @@ namespace crownring {
 [[nodiscard]] paper::Document releasePaper(const BenchFile& file);
 /// One compact entry for the logbook.
 [[nodiscard]] paper::Document logbookPage(const BenchFile& file);
-/// The envelope unrolled, one map for each series that was read at places; no blocks but a remark where there is none.
+/// The envelope unrolled, one map for each series and direction that was read at places; a remark where there is none.
 [[nodiscard]] paper::Document envelopeMapPage(const BenchFile& file);
 /// The signed and dated list for the owner (14 CFR 43.11(b), read).
 [[nodiscard]] paper::Document discrepancyList(const BenchFile& file);
@@ -30,12 +30,13 @@ enum class SheetKind { Report, Release, Logbook, Map, Discrepancies };
 [[nodiscard]] std::string_view sheetName(SheetKind kind);
 [[nodiscard]] std::optional<SheetKind> sheetFrom(std::string_view name);
 [[nodiscard]] paper::Document sheet(SheetKind kind, const BenchFile& file);
-/// Those that an inspection has: a list of discrepancies only with one, a map only with an envelope.
+/// Those that an inspection has: a list of discrepancies only with one, a map only with readings at places of the
+/// envelope, nothing but a report (and map) of a visit that was abandoned.
 [[nodiscard]] std::vector<SheetKind> sheetsOf(const BenchFile& file);
-/// Several as one document, each beginning on a page of its own.
+/// Several as one document, each beginning on a page of its own under its own title; one stays as it is.
 [[nodiscard]] paper::Document bound(const std::vector<paper::Document>& documents);
 
-/// The lines and the readings, for a spreadsheet.
+/// The lines and the readings, for a spreadsheet: a column a key, all digits, a load that was held in `held_at`.
 [[nodiscard]] paper::Table linesTable(const BenchFile& file);
 [[nodiscard]] paper::Table readingsTable(const BenchFile& file);
 /// All of it, for another program; the keys are stable.

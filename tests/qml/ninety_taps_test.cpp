@@ -10,6 +10,7 @@
 #include "places.h"
 #include "reading_desk.h"
 #include "release_desk.h"
+#include "unrolled_envelope.h"
 
 #include <QApplication>
 #include <QQmlApplicationEngine>
@@ -42,6 +43,12 @@ public:
         auto* item = find(name);
         if (item == nullptr || !item->isEnabled())
             return false;
+        const QRect sight(0, 0, m_window.width(), m_window.height());
+        if (!sight.contains(item->mapRectToScene(item->boundingRect()).toRect())) {
+            ++m_count; // the flick that brings it into sight
+            item->forceActiveFocus(Qt::TabFocusReason);
+            QTest::qWait(100);
+        }
         return tapAt(item->mapRectToScene(item->boundingRect()).center().toPoint());
     }
     /// Opens a field of choices, brings the one into sight and taps it: two taps and, where it is far down, a flick.
@@ -68,6 +75,15 @@ public:
         if (option == nullptr || !tapAt(option->mapRectToScene(option->boundingRect()).center().toPoint()))
             return false;
         return QTest::qWaitFor([&] { return !popup->property("visible").toBool(); }, 3000);
+    }
+    /// The panel of the envelope map that the plan asks for next.
+    [[nodiscard]] bool tapChosenPanel() {
+        auto* map = find(QStringLiteral("bench.map"));
+        auto* sheet = map == nullptr ? nullptr : map->findChild<UnrolledEnvelope*>();
+        if (sheet == nullptr)
+            return false;
+        const auto area = sheet->property("chosenArea").toRectF();
+        return !area.isEmpty() && tapAt(sheet->mapRectToScene(area).center().toPoint());
     }
     void key(Qt::Key which, Qt::KeyboardModifiers with = Qt::NoModifier) {
         ++m_count;
@@ -158,13 +174,11 @@ private slots:
         QVERIFY(hand.tap(QStringLiteral("bench.segment.readings")));
         for (int i = 0; i < 90 && reading->series()->choices().front().number > 0; ++i) {
             const auto before = desk->file()->inspection.readings.size();
+            if (reading->asksTester() && reading->tester().isEmpty())
+                QVERIFY(hand.pick(QStringLiteral("bench.tester"),
+                                  desk->testers()->indexOf(QStringLiteral("test gauge OL"))));
             if (reading->held() && reading->placed()) {
-                auto* map = hand.find(QStringLiteral("bench.map"));
-                QVERIFY(map != nullptr);
-                if (!map->property("activeFocus").toBool())
-                    map->forceActiveFocus(Qt::TabFocusReason),
-                        hand.key(Qt::Key_Tab); // counted as the tap that it takes
-                hand.key(Qt::Key_Return);
+                QVERIFY(hand.tapChosenPanel());
             } else if (reading->held()) {
                 QVERIFY(hand.tap(QStringLiteral("bench.held.take")));
             } else {
@@ -211,15 +225,7 @@ private slots:
                                                  : release->refusals()->choices().front().label),
                                   10'000);
         QTest::qWait(100);
-        auto* sign = hand.find(QStringLiteral("bench.sign"));
-        QVERIFY(sign != nullptr);
-        if (sign->mapRectToScene(sign->boundingRect()).bottom() > window->height()) {
-            hand.key(Qt::Key_End); // scrolled to
-            sign->forceActiveFocus(Qt::TabFocusReason);
-            hand.key(Qt::Key_Return);
-        } else {
-            QVERIFY(hand.tap(QStringLiteral("bench.sign")));
-        }
+        QVERIFY(hand.tap(QStringLiteral("bench.sign")));
         QTest::qWait(300);
         QVERIFY(hand.tap(QStringLiteral("bench.sign.confirm")));
         QTRY_VERIFY_WITH_TIMEOUT(desk->loaded() && !desk->isOpen(), 10'000);

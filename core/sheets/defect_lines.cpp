@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "measure/duration_text.h"
+#include "rules/defects.h"
+#include "sheets/sheet_parts.h"
+
+#include <algorithm>
+
+namespace crownring {
+
+namespace {
+
+template <class Body>
+const Said<Body>* lastOf(const std::vector<Said<Body>>& all, const DefectId& defect) {
+    const Said<Body>* last = nullptr;
+    for (const auto& each : all)
+        if (each.body.defect == defect)
+            last = &each;
+    return last;
+}
+
+std::string deferralText(const std::string& reason, const std::string& agreedBy, const std::optional<CivilDate>& until,
+                         const std::optional<Minutes>& untilMinutes) {
+    std::string text = "deferred: " + reason;
+    if (!agreedBy.empty())
+        text += "; agreed by " + agreedBy;
+    if (until)
+        text += ", until " + until->iso();
+    if (untilMinutes)
+        text += ", until the clock shows " + hoursAndMinutes(*untilMinutes) + " h";
+    return text;
+}
+
+/// What the bench said of it last; the words with the most in them.
+void speak(DefectLine& line, const Inspection& inspection) {
+    if (const auto* cleared = lastOf(inspection.cleared, line.defect)) {
+        line.state = "cleared: " + cleared->body.what + (cleared->body.ref.empty() ? "" : ", " + cleared->body.ref) +
+                     " (" + who(cleared->by, cleared->stamp.at.on()) + ")";
+        line.open = false;
+    } else if (const auto* deferred = lastOf(inspection.deferred, line.defect)) {
+        const auto& body = deferred->body;
+        line.state = deferralText(body.reason, body.agreedBy.text(), body.until, body.untilMinutes);
+        line.deferred = true;
+    }
+}
+
+DefectLine lineOf(const OpenDefect& open, const ItemFacts& item, CivilDate on) {
+    DefectLine line{open.found->defect,  item.id.text(), open.found->what, open.found->severity, "open", true, false,
+                    bars(open, item, on)};
+    if (open.deferred) {
+        line.state = deferralText(open.deferred->what, {}, open.deferred->until, open.deferred->untilMinutes);
+        line.deferred = true;
+    }
+    return line;
+}
+
+}
+
+std::string severityText(Severity severity) { return severity == Severity::Barring ? "bars flight" : "minor"; }
+
+std::vector<DefectLine> defectLines(const BenchFile& file) {
+    std::vector<DefectLine> lines;
+    for (const auto& found : file.inspection.found) {
+        DefectLine line{found.body.defect,
+                        found.body.item.text(),
+                        found.body.what,
+                        found.body.severity,
+                        "open",
+                        true,
+                        false,
+                        found.body.severity == Severity::Barring};
+        speak(line, file.inspection);
+        line.bars = line.bars && line.open && !line.deferred;
+        lines.push_back(std::move(line));
+    }
+    // The record knows more: what was open on the items before, and whether a deferral has ended.
+    for (const auto& item : file.items)
+        for (const auto& open : openDefects(item)) {
+            const auto known = std::ranges::find(lines, open.found->defect, &DefectLine::defect);
+            if (known == lines.end())
+                lines.push_back(lineOf(open, item, file.on));
+            else
+                known->bars = bars(open, item, file.on);
+        }
+    return lines;
+}
+
+}

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "measure/unit.h"
+#include "sheets/sheet_parts.h"
+#include "sheets/sheets.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <set>
+#include <tuple>
+
+namespace crownring {
+
+namespace {
+
+using namespace paper;
+
+/// All digits of it, for a program; nothing where there is none.
+std::string digits(double value) {
+    std::array<char, 32> text{};
+    const auto end = std::to_chars(text.data(), text.data() + text.size(), value).ptr;
+    return {text.data(), end};
+}
+std::string digits(const std::optional<double>& value) { return value ? digits(*value) : std::string(); }
+std::string digits(const std::optional<int>& value) { return value ? std::to_string(*value) : std::string(); }
+
+std::string judgementText(const ReadingState& state) {
+    switch (state.judgement) {
+    case Judgement::Passes:
+        return "passes";
+    case Judgement::Fails:
+        return "FAILS"; // how far, the two columns before say
+    case Judgement::Undecided:
+        return "undecided: " + state.reason;
+    case Judgement::Incomparable:
+        return "not comparable: " + state.reason;
+    case Judgement::NoLimit:
+        return "no limit stated";
+    }
+    return {};
+}
+
+std::string testerText(const BenchFile& file, const Said<ReadingTaken>& reading) {
+    const auto& tester = reading.body.tester;
+    if (!tester)
+        return {};
+    return tester->text() +
+           (file.isCalibrated(*tester, reading.stamp.at.on()) ? "" : ", NOT in calibration on that day");
+}
+
+/// Item by item as they were opened, test by test, place by place.
+std::vector<const Said<ReadingTaken>*> inOrder(const BenchFile& file) {
+    std::vector<const Said<ReadingTaken>*> readings;
+    for (const auto& reading : file.inspection.readings)
+        readings.push_back(&reading);
+    const auto key = [&](const Said<ReadingTaken>* reading) {
+        const auto& body = reading->body;
+        return std::tuple(file.item(body.item) - file.items.data(), seriesOf(body.quantity, body.conditions),
+                          body.conditions.direction, body.place.gore, body.place.row);
+    };
+    std::ranges::stable_sort(readings, [&](const auto* a, const auto* b) { return key(a) < key(b); });
+    return readings;
+}
+
+}
+
+Table readingsToRead(const BenchFile& file) {
+    Table table;
+    table.columns = {{"Item", Align::Left, 1.4},   {"Quantity and test", Align::Left, 2.4},
+                     {"Where", Align::Left, 1.3},  {"Reading", Align::Right, 1.5},
+                     {"Limit", Align::Left, 1.6},  {"Result", Align::Left, 1.4},
+                     {"Tester", Align::Left, 1.5}, {"By", Align::Left, 1.8}};
+    for (const auto* each : inOrder(file)) {
+        const auto& reading = *each;
+        const auto& body = reading.body;
+        const auto state = stateOf(file, body);
+        const auto* quantity = quantityNamed(body.quantity);
+        const auto conditions = conditionsText(body.conditions);
+        table.rows.push_back(
+            {body.item.text(),
+             std::string(quantity ? quantity->title : body.quantity) + (conditions.empty() ? "" : ", " + conditions),
+             placeText(body.place), valueText(body), state.limit, judgementText(state), testerText(file, reading),
+             who(reading.by, reading.stamp.at.on())});
+    }
+    if (std::ranges::any_of(file.inspection.readings, [](const auto& reading) { return reading.body.held; }))
+        table.note = "≥: this load was held and nothing broke; the strength is at least this.";
+    return table;
+}
+
+Table testersTable(const BenchFile& file) {
+    Table table;
+    table.columns = {{"Tester", Align::Left, 2}, {"What", Align::Left, 3}, {"In calibration until", Align::Left, 2}};
+    std::set<TesterId> used;
+    for (const auto& reading : file.inspection.readings)
+        if (reading.body.tester)
+            used.insert(*reading.body.tester);
+    for (const auto& line : file.inspection.lines)
+        if (line.body.tester)
+            used.insert(*line.body.tester);
+    for (const auto& tester : used) {
+        const Calibration* last = nullptr;
+        for (const auto& each : file.calibrations)
+            if (each.tester == tester)
+                last = &each;
+        table.rows.push_back(
+            {tester.text(), last ? last->what : "", last ? last->until.iso() : "no calibration in the record"});
+    }
+    return table;
+}
+
+Table readingsTable(const BenchFile& file) {
+    Table table;
+    for (const auto* key : {"item", "quantity", "value", "held_at", "below", "unit", "gore", "row", "direction",
+                            "jaw_mm", "pressure_pa", "area_cm2", "tester", "judgement", "reason", "limit", "on", "by"})
+        table.columns.push_back({key, Align::Left, 1});
+    for (const auto& reading : file.inspection.readings) {
+        const auto& body = reading.body;
+        const auto& test = body.conditions;
+        const auto state = stateOf(file, body);
+        const auto figure = digits(body.value);
+        table.rows.push_back({body.item.text(), body.quantity, body.held ? "" : figure, body.held ? figure : "",
+                              digits(body.below), body.unit, digits(body.place.gore), digits(body.place.row),
+                              test.direction.value_or(""), digits(test.jawMillimetres), digits(test.pressurePascals),
+                              digits(test.areaSquareCentimetres), body.tester ? body.tester->text() : "",
+                              std::string(judgementName(state.judgement)), state.reason, state.limit,
+                              reading.stamp.at.on().iso(), reading.by});
+    }
+    return table;
+}
+
+}
