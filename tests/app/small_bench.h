@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// A small record with one balloon on the bench, for tests that drive the desks. The maker and all figures are invented.
+/// A small record with one balloon on the bench, for tests that drive the desks. The maker and all figures are
+/// invented.
 
 namespace crownring::screen {
 
-inline constexpr const char* smallBench = R"({"entry":"item.entered","id":"e1","on":"2024-01-01","item":"ENV-1","kind":"envelope","serial":"S1","type":"Heron 60","made":"2023-11"}
+inline constexpr const char* smallBench =
+    R"({"entry":"item.entered","id":"e1","on":"2024-01-01","item":"ENV-1","kind":"envelope","serial":"S1","type":"Heron 60","made":"2023-11"}
 {"entry":"item.entered","id":"e2","on":"2024-01-01","item":"BRN-1","kind":"burner","serial":"S2","type":"Flare"}
 {"entry":"balloon.entered","id":"e3","on":"2024-01-01","balloon":"QE-SML","title":"Small Heron","operations":["private"]}
 {"entry":"item.fitted","id":"e4","on":"2024-01-01","balloon":"QE-SML","item":"ENV-1"}

@@ -58,7 +58,8 @@ tl::expected<Orders, QString> ordersFrom(const QStringList& arguments) {
     parser.addOption({QStringLiteral("on"), tr("Answer for this day instead of today."), QStringLiteral("DATE")});
     parser.addOption({QStringLiteral("dark"), tr("Use the dark tones.")});
     parser.addOption({QStringLiteral("picture"), tr("Write a picture of a place and end."), QStringLiteral("FILE")});
-    parser.addOption({QStringLiteral("place"), tr("The place of the picture: next, rig-up, balloons, bench, rules or record."),
+    parser.addOption({QStringLiteral("place"),
+                      tr("The place of the picture: next, rig-up, balloons, bench, rules or record."),
                       QStringLiteral("NAME"), QStringLiteral("next")});
     parser.addOption(
         {QStringLiteral("size"), tr("The size of the picture."), QStringLiteral("WxH"), QStringLiteral("1280x800")});
