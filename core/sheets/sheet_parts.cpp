@@ -56,8 +56,6 @@ ReleaseFacts factsOf(const BenchFile& file) {
     } else {
         facts.licence = closed->body.licence;
     }
-    if (facts.outcome == Outcome::Released)
-        facts.discrepancies.clear();
     return facts;
 }
 
