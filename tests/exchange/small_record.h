@@ -26,7 +26,7 @@ public:
 
     [[nodiscard]] const std::vector<Entry>& entries() const { return m_entries; }
 
-    Results<Receipt> append(std::vector<NumberedEntry> entries, const std::string&) override {
+    Results<Receipt> append(std::vector<NumberedEntry> entries, const std::string&, const Judge&) override {
         Receipt receipt;
         for (auto& [entry, line] : entries) {
             entry.id = EntryId("e" + std::to_string(m_entries.size()));
@@ -57,6 +57,10 @@ public:
 
     Result<std::vector<JournalLine>> lines(const JournalQuery&) override { return std::vector<JournalLine>{}; }
     Result<std::optional<JournalLine>> line(const EntryId&) override { return std::optional<JournalLine>{}; }
+    Result<std::string> keepPicture(const Picture&) override { return std::string(); }
+    Result<std::optional<Picture>> picture(const std::string&) override { return std::optional<Picture>{}; }
+    Result<std::vector<JournalLine>> told(const Told&) override { return std::vector<JournalLine>{}; }
+    Result<std::vector<Entry>> readings(const ItemId&, CivilDate) override { return std::vector<Entry>{}; }
     Result<Verdict> verify(const std::function<bool(double)>&) override { return Verdict{}; }
     Result<std::vector<ItemFacts>> facts(const Scope&, CivilDate) override { return std::vector<ItemFacts>{}; }
     Result<std::vector<AdoptedProgramme>> adoptions(CivilDate) override { return std::vector<AdoptedProgramme>{}; }
