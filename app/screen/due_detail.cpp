@@ -3,6 +3,7 @@
 
 #include "border.h"
 #include "due_model.h"
+#include "rules/defects.h"
 #include "words.h"
 
 namespace crownring::screen {
@@ -71,7 +72,12 @@ void DueDetail::look() {
 QString DueDetail::title() const { return m_row ? inward(m_row->requirement->title) : QString(); }
 QString DueDetail::where() const { return m_row ? DueTexts::where(*m_row) : QString(); }
 QString DueDetail::source() const { return m_row ? inward(m_row->requirement->source) : QString(); }
-QString DueDetail::rule() const { return m_row ? Words::limits(*m_row->requirement) : QString(); }
+QString DueDetail::rule() const {
+    if (m_row == nullptr)
+        return {};
+    return m_row->programme == &defectProgramme() ? tr("from when it is found until it is cleared")
+                                                  : Words::limits(*m_row->requirement);
+}
 QString DueDetail::note() const { return m_row ? inward(m_row->requirement->note) : QString(); }
 QString DueDetail::because() const { return m_row ? Words::because(m_row->state) : QString(); }
 QString DueDetail::remark() const { return m_row ? DueTexts::remark(*m_row) : QString(); }
@@ -88,6 +94,8 @@ QString DueDetail::balloon() const {
 QString DueDetail::programme() const {
     if (m_row == nullptr || m_row->programme == nullptr)
         return {};
+    if (m_row->programme->revision.empty())
+        return inward(m_row->programme->title);
     return tr("%1, revision %2").arg(inward(m_row->programme->title), inward(m_row->programme->revision));
 }
 

@@ -120,7 +120,8 @@ ReadingCount readingCount(const BenchFile& file, const ItemFacts& item, const As
             count.source = limit.source;
         }
     for (const auto* reading : speakingReadings(file.inspection))
-        if (reading->body.item == item.id && reading->body.quantity == asked.quantity)
+        if (reading->body.item == item.id && reading->body.quantity == asked.quantity &&
+            stateOf(file, reading->body).judgement != Judgement::Incomparable)
             ++count.taken;
     return count;
 }

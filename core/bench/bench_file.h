@@ -57,6 +57,7 @@ struct ReadingState {
 [[nodiscard]] std::vector<const Said<ReadingTaken>*> speakingReadings(const Inspection& inspection);
 
 /// How many readings a line asks for: as many as the type's manual says, at least one where the line or a limit asks.
+/// One of another test than the limit's is not counted.
 struct ReadingCount {
     int taken = 0;
     int wanted = 0;

@@ -138,12 +138,24 @@ private:
             refuse(Refusal::Kind::Fails, text + " fails: " + state.reason,
                    "put it right and take the reading again in the same place, or write down the defect and clear it",
                    m_doneRule, body.line, body.item);
-        if (state.judgement == Judgement::Undecided || state.judgement == Judgement::Incomparable ||
-            (state.judgement == Judgement::NoLimit && isAskedFor(body)))
+        const bool nothing = state.judgement == Judgement::Undecided || state.judgement == Judgement::Incomparable ||
+                             (state.judgement == Judgement::NoLimit && isAskedFor(body));
+        if (nothing && !isDecidedBeside(reading))
             refuse(Refusal::Kind::Undecided, text + " decides nothing: " + state.reason,
                    state.judgement == Judgement::NoLimit ? "state the limit of the type's manual"
                                                          : "take one that does",
                    m_doneRule, body.line, body.item);
+    }
+
+    /// Another reading of the quantity in the same place, by the test that the limit is stated for, decides.
+    [[nodiscard]] bool isDecidedBeside(const Said<ReadingTaken>& reading) const {
+        const auto& body = reading.body;
+        return std::ranges::any_of(speakingReadings(m_file.inspection), [&](const auto* other) {
+            const auto judgement = stateOf(m_file, other->body).judgement;
+            return other->body.item == body.item && other->body.quantity == body.quantity && body.place.gore &&
+                   other->body.place == body.place && other->body.conditions.direction == body.conditions.direction &&
+                   (judgement == Judgement::Passes || judgement == Judgement::Fails);
+        });
     }
 
     [[nodiscard]] bool isAskedFor(const ReadingTaken& body) const {

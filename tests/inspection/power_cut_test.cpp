@@ -115,7 +115,12 @@ void cutOnce(const std::string& file, int round, bool opening, std::chrono::micr
         words.append(buffer.data(), static_cast<std::size_t>(std::max<ssize_t>(size, 0)));
         return size > 0;
     };
-    while (!opening && words.find(ready) == std::string::npos && listen()) {
+    // Open, and at work: the moment is counted from the first word that was told, so that a slow build is cut while it
+    // writes too.
+    const auto isAtWork = [&] {
+        return words.find(ready) != std::string::npos && words.find('\n') != std::string::npos;
+    };
+    while (!opening && !isAtWork() && listen()) {
     }
     std::this_thread::sleep_for(after);
     kill(child, SIGKILL);
