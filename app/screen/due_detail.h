@@ -17,6 +17,7 @@ class DueDetail : public QObject {
     Q_PROPERTY(QString item READ item WRITE setItem NOTIFY subjectChanged FINAL)
     Q_PROPERTY(QString requirement READ requirement WRITE setRequirement NOTIFY subjectChanged FINAL)
     Q_PROPERTY(bool found READ found NOTIFY changed FINAL)
+    Q_PROPERTY(bool defect READ isDefect NOTIFY changed FINAL) ///< the row is an open defect, no requirement
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString where READ where NOTIFY changed FINAL)
     Q_PROPERTY(QString balloon READ balloon NOTIFY changed FINAL)
@@ -44,6 +45,7 @@ public:
     Q_INVOKABLE void show(const QString& item, const QString& requirement);
 
     [[nodiscard]] bool found() const { return m_row != nullptr; }
+    [[nodiscard]] bool isDefect() const;
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString where() const;
     [[nodiscard]] QString balloon() const;

@@ -34,6 +34,9 @@ EntryForm::EntryForm(QObject* parent) : QObject(parent) {}
 
 void EntryForm::begin(const QString& kind, const QString& balloon, const QString& item, const QString& requirement) {
     open(outward(kind), {outward(balloon), outward(item), outward(requirement), {}});
+    // An open defect is a row of the due list under a name of its own.
+    if (const auto prefix = QStringLiteral("defect/"); m_kind.starts_with("defect.") && requirement.startsWith(prefix))
+        m_given = {{"item", outward(item)}, {"defect", outward(requirement.mid(prefix.size()))}};
 }
 
 void EntryForm::beginAtBench(const QString& kind, const QString& inspection, const QString& defect,

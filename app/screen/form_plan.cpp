@@ -4,6 +4,7 @@
 #include "bench_form_plan.h"
 #include "border.h"
 #include "form_parts.h"
+#include "rules/defects.h"
 #include "rules/programme.h"
 #include "words.h"
 
@@ -263,6 +264,8 @@ std::vector<Choice> FormPlan::requirements(const FleetSheet& sheet, const std::s
     const auto rows = sheet.rowsOfItem.find(ItemId(item));
     if (rows != sheet.rowsOfItem.end())
         for (const auto number : rows->second) {
+            if (sheet.due.rows[number].programme == &defectProgramme())
+                continue;
             const auto& requirement = *sheet.due.rows[number].requirement;
             choices.push_back(plain(inward(requirement.id.text()), inward(requirement.title)));
         }

@@ -63,8 +63,8 @@ Item {
             spacing: Theme.snug
             Button {
                 primary: true
-                text: qsTr("Requirement done …")
-                onClicked: pane.act("requirement.done", pane.detail.balloon, pane.detail.item, pane.detail.requirement)
+                text: pane.detail.defect ? qsTr("Clear the defect …") : qsTr("Requirement done …")
+                onClicked: pane.act(pane.detail.defect ? "defect.cleared" : "requirement.done", pane.detail.balloon, pane.detail.item, pane.detail.requirement)
             }
             Button {
                 text: qsTr("Item %1").arg(pane.detail.item)

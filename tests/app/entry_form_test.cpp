@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "acts/post.h"
 #include "demo_house.h"
 #include "entry_form.h"
 
@@ -82,6 +83,27 @@ private slots:
         QVERIFY(m_demo->house.notice.undoable());
         m_demo->house.notice.undo();
         QTRY_COMPARE(minutesOf("E-1"), 6000);
+    }
+
+    void anOpenDefectIsClearedFromItsRow() {
+        auto posted = m_demo->house.desk.ask([](Record& record) {
+            return postText(record, record,
+                            R"({"entry":"defect.found","on":"2026-11-20","defect":"D 1","item":"E-1",)"
+                            R"("what":"torn","severity":"barring"})",
+                            {});
+        });
+        posted.waitForFinished();
+        QVERIFY(posted.result().has_value());
+        m_demo->house.desk.written();
+        QVERIFY(m_demo->settled());
+        const auto* row = m_demo->house.fleet.sheet()->worstOf(ItemId("E-1"));
+        QVERIFY(row != nullptr && row->state.standing == Standing::Lapsed);
+        EntryForm form;
+        form.begin(QStringLiteral("defect.cleared"), QStringLiteral("B-ONE"), QStringLiteral("E-1"),
+                   QString::fromStdString(row->requirement->id.text()));
+        set(form, "what", "sewn");
+        QVERIFY(save(form));
+        QVERIFY(m_demo->house.fleet.sheet()->worstOf(ItemId("E-1")) == nullptr);
     }
 
     void wrongFieldsSayWhatIsWrongAndNothingIsWritten() {
