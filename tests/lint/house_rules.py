@@ -16,8 +16,9 @@ ROOMS["record"] = ROOMS["civil"] | {"civil"}
 ROOMS["registry"] = ROOMS["record"] | {"record"}
 ROOMS["rules"] = ROOMS["registry"] | {"registry"}
 ROOMS["bench"] = ROOMS["rules"] | {"rules"}
+ROOMS["fabric"] = ROOMS["rules"] | {"rules"}
 ROOMS["sheets"] = ROOMS["bench"] | {"bench", "paper"}
-ROOMS["acts"] = ROOMS["bench"] | {"bench"}
+ROOMS["acts"] = ROOMS["bench"] | {"bench", "fabric"}
 ROOMS["store"] = ROOMS["registry"] | {"registry"}
 ROOMS["exchange"] = ROOMS["acts"] | {"acts"}
 

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "acts/fabric_record.h"
+#include "store/scratch.h"
+
+#include <QtTest>
+
+#include <algorithm>
+#include <cmath>
+
+using namespace crownring;
+using namespace crownring::testing;
+
+namespace {
+
+/// Two envelopes of one type and one of another. All of it is invented.
+constexpr const char* shed = R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope","type":"T-77"}
+{"entry":"item.entered","on":"2024-01-01","item":"E2","kind":"envelope","type":"T-77","brought_forward":{"minutes":6000}}
+{"entry":"item.entered","on":"2024-01-01","item":"E3","kind":"envelope","type":"T-50"}
+{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"E1"}
+{"entry":"type.described","on":"2024-01-01","type":"T-77","kind":"envelope","manual":"Manual 77","revision":"4","gores":24,"rows":11}
+{"entry":"limit.stated","on":"2024-01-01","type":"T-77","kind":"envelope","quantity":"grab-strength","unit":"N","least":130,"jaw_mm":25,"source":"Manual 77, 6.3"}
+{"entry":"flight.logged","on":"2024-05-10","balloon":"QE-ONE","minutes":600}
+{"entry":"flight.logged","on":"2024-06-10","balloon":"QE-ONE","minutes":1200}
+{"entry":"flight.logged","on":"2025-06-20","balloon":"QE-ONE","minutes":600})";
+
+std::string pull(const char* on, const char* item, const char* more) {
+    return std::string(R"({"entry":"reading.taken","on":")") + on + R"(","item":")" + item +
+           R"(","quantity":"grab-strength",)" + more + "}";
+}
+
+const SetReading* readingOf(const FabricRecord& record, double load) {
+    const auto found = std::ranges::find_if(record.fleet.readings, [&](const SetReading& reading) {
+        return std::abs(std::exp(reading.observed.low) - load) < 1e-6;
+    });
+    return found == record.fleet.readings.end() ? nullptr : &*found;
+}
+
+}
+
+/// From the record to what the fabric room computes with.
+class FabricRecordTest : public QObject {
+    Q_OBJECT
+private slots:
+    void hoursRowAndBoundOfEachPull() {
+        Scratch scratch;
+        posted(*scratch.record, shed);
+        posted(*scratch.record, pull("2024-05-20", "E1", R"("unit":"N","held_at":150,"gore":3,"row":11,"jaw_mm":25)"));
+        posted(*scratch.record, pull("2024-07-01", "E1", R"("unit":"N","value":140,"gore":3,"row":1,"jaw_mm":25)"));
+        posted(*scratch.record, pull("2024-07-01", "E2", R"("unit":"lbf","value":40,"jaw_mm":25.4)"));
+        const auto record = fabricRecord(*scratch.record, "T-77", day("2025-01-01")).value();
+        QCOMPARE(record.limit, 130.0);
+        QCOMPARE(record.envelopes, (std::vector<ItemId>{ItemId("E1"), ItemId("E2")}));
+        QCOMPARE(record.fleet.readings.size(), std::size_t{3});
+        const auto* held = readingOf(record, 150);
+        QVERIFY(held != nullptr);
+        QCOMPARE(held->hours, 10.0);
+        QCOMPARE(held->row, 1.0);
+        QCOMPARE(held->observed.seen, Seen::AtLeast);
+        const auto* broke = readingOf(record, 140);
+        QCOMPARE(broke->hours, 30.0);
+        QCOMPARE(broke->row, 0.0);
+        QCOMPARE(broke->observed.seen, Seen::Exactly);
+        const auto* pounds = readingOf(record, 40 * 4.4482216152605); // 1 lbf, exactly (NIST SP 811)
+        QVERIFY(pounds != nullptr);
+        QCOMPARE(pounds->hours, 100.0);
+        QCOMPARE(pounds->row, 1.0); // no row is stated
+        QCOMPARE(record.useOfSet[0].hours, 30.0);
+        QCOMPARE(record.useOfSet[1].hours, 100.0);
+    }
+    void newFabricStartsANewClockForItsPanel() {
+        Scratch scratch;
+        posted(*scratch.record, shed);
+        posted(
+            *scratch.record,
+            R"({"entry":"repair.made","on":"2024-05-31","item":"E1","method":"panel replaced","gore":3,"row":11,"lot":"L-9"})");
+        posted(*scratch.record, pull("2024-07-01", "E1", R"("unit":"N","value":300,"gore":3,"row":11,"jaw_mm":25)"));
+        posted(*scratch.record, pull("2024-07-01", "E1", R"("unit":"N","value":200,"gore":4,"row":11,"jaw_mm":25)"));
+        posted(*scratch.record, pull("2024-05-20", "E1", R"("unit":"N","value":190,"gore":3,"row":11,"jaw_mm":25)"));
+        const auto record = fabricRecord(*scratch.record, "T-77", day("2025-01-01")).value();
+        const auto* patched = readingOf(record, 300);
+        const auto* beside = readingOf(record, 200);
+        const auto* before = readingOf(record, 190);
+        QCOMPARE(patched->hours, 20.0);
+        QCOMPARE(beside->hours, 30.0);
+        QCOMPARE(before->set, beside->set);
+        QVERIFY(patched->set != beside->set);
+        QCOMPARE(record.lots[record.fleet.lotOfSet[patched->set]], std::string("L-9"));
+        QCOMPARE(record.useOfSet[patched->set].hours, 20.0);
+    }
+    void pullsOfAnotherTestAreLeftOutAndCounted() {
+        // ASTM D5034 grab and D5035 strip, and other widths, are other tests: never converted (see bench/series.h).
+        Scratch scratch;
+        posted(*scratch.record, shed);
+        posted(*scratch.record, pull("2024-07-01", "E1", R"("unit":"N","value":200,"row":11,"jaw_mm":50)"));
+        posted(
+            *scratch.record,
+            R"({"entry":"reading.taken","on":"2024-07-01","item":"E1","quantity":"strip-strength","unit":"N","value":500})");
+        const auto record = fabricRecord(*scratch.record, "T-77", day("2025-01-01")).value();
+        QCOMPARE(record.fleet.readings.size(), std::size_t{0});
+        QCOMPARE(record.leftOut, std::size_t{1});
+    }
+    void withoutALimitThereIsNoAnswer() {
+        Scratch scratch;
+        posted(*scratch.record, shed);
+        const auto record = fabricRecord(*scratch.record, "T-50", day("2025-01-01"));
+        QVERIFY(!record.has_value());
+        QCOMPARE(record.error().code, Code::UnknownReference);
+        QVERIFY(record.error().mend.find("limit.stated") != std::string::npos);
+    }
+    void thePaceIsThatOfTheLastTwoYearsByMonth() {
+        Scratch scratch;
+        posted(*scratch.record, shed);
+        const auto pace = paceOfItem(*scratch.record, ItemId("E1"), day("2026-03-15")).value();
+        // March 2024 to February 2026: June saw 20 h and 10 h, May 10 h and none.
+        QCOMPARE(pace[5], 15.0);
+        QCOMPARE(pace[4], 5.0);
+        QCOMPARE(pace[6], 0.0);
+    }
+};
+
+QTEST_GUILESS_MAIN(FabricRecordTest)
+#include "fabric_record_test.moc"
