@@ -92,6 +92,22 @@ struct InspectionPrintOptions {
 };
 int run(const InspectionPrintOptions& options, const Common& common);
 
+struct FabricForecastOptions {
+    std::string envelope;
+    std::string on;
+    std::uint64_t seed = 1;
+    bool json = false;
+};
+int run(const FabricForecastOptions& options, const Common& common);
+
+struct FabricFitOptions {
+    std::string readings;
+    double limit = 0;
+    std::uint64_t seed = 1;
+    bool json = false;
+};
+int run(const FabricFitOptions& options, const Common& common);
+
 struct JournalOptions {
     std::string text;
     std::string kind;

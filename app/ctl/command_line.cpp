@@ -68,11 +68,11 @@ void addPost(CLI::App& app, Chosen& chosen) {
                  "  repair.made        item method [gore row width_mm height_mm lot defect inspection]\n"
                  "  part.replaced      item part release_document [removed_serial fitted_serial defect inspection]\n"
                  "  inspection.closed  inspection outcome signatory capacity [statement licence manuals limitations\n"
-                 "                     seal{entries digest}]\n"
+                 "                     clocks[{item minutes landings inflations}] seal{entries digest}]\n"
                  "  person.entitled    person capacity licence [until balloons]\n"
                  "  tester.calibrated  tester until [what certificate]\n"
                  "  type.described     type kind manual revision [gores rows]\n"
-                 "  limit.stated       type kind quantity unit source and least or most [proof places direction\n"
+                 "  limit.stated       type kind quantity unit source and least, most or proof [places direction\n"
                  "                     jaw_mm pressure_pa area_cm2 passes]\n"
                  "  checklist.adopted  checklist document\n"
                  "  entry.corrected    replaces with{keys}             entry.voided   voids reason\n"
@@ -136,6 +136,36 @@ void addDue(CLI::App& app, Chosen& chosen) {
     call->add_flag("--json", options->json, "Answer as JSON, all rows");
     call->footer("Standings: spent (a life limit is reached), lapsed, unproven (no record to count from), tolerance,\n"
                  "nearing, clear, closed (done once for all, or ended).");
+}
+
+void addFabric(CLI::App& app, Chosen& chosen) {
+    auto* group =
+        app.add_subcommand("fabric", "How strong fabric is and how it ages: forecast an envelope, fit a table");
+    group->require_subcommand(1);
+    const auto [forecast, asked] =
+        begin<FabricForecastOptions>(*group, chosen, "forecast", "An envelope's strength and life from the record");
+    forecast->add_option("ENVELOPE", asked->envelope, "The envelope's id")->required();
+    forecast->add_option("--on", asked->on, "The day (default: today)")->type_name("DATE");
+    forecast->add_option("--seed", asked->seed, "The same seed gives the same answer (default: 1)");
+    forecast->add_flag("--json", asked->json, "Answer as JSON");
+    forecast->footer("All envelopes of its type are fitted together; the limit is that of its type (limit.stated).\n"
+                     "Dates follow what it flew in the last two years, month by month.\n"
+                     "A forecast plans tests; it takes the place of none. What retires fabric is the manual's test.");
+    const auto [fit, options] = begin<FabricFitOptions>(*group, chosen, "fit", "Fit a bare table of strength tests");
+    fit->add_option("--readings", options->readings,
+                    "CSV with the columns envelope,lot,fabric,hours,row,dose,load,outcome; - for standard input")
+        ->required()
+        ->type_name("FILE");
+    fit->add_option("--limit", options->limit, "The load that fabric must hold, in the unit of the table")
+        ->required()
+        ->check(CLI::PositiveNumber);
+    fit->add_option("--seed", options->seed, "The same seed gives the same answer (default: 1)");
+    fit->add_flag("--json", options->json, "Answer as JSON");
+    fit->footer(
+        "row runs from 0 at the mouth to 1 at the crown, dose is in equivalent hours of over-temperature, outcome\n"
+        "is held or broke; an empty envelope is a coupon of new fabric at zero hours. Life is in hours flown at the\n"
+        "crown without further over-temperature, given that the envelope serves now.\n"
+        "A forecast plans tests; it takes the place of none. What retires fabric is the manual's test.");
 }
 
 void addClock(CLI::App& app, Chosen& chosen) {
@@ -228,6 +258,7 @@ int runCommandLine(int argc, const char* const* argv) {
     addAdopt(app, chosen);
     addInspection(app, chosen);
     addDue(app, chosen);
+    addFabric(app, chosen);
     addClock(app, chosen);
     addRigUp(app, chosen);
     addVerify(app, chosen);

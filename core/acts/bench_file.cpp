@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/bench_file.h"
 
+#include "acts/type_book.h"
+
 #include <algorithm>
 #include <map>
 
@@ -12,29 +14,12 @@ const CivilDate endOfDays = CivilDate::fromDayNumber(2'932'896);
 
 const Entry& nowOf(const JournalLine& line) { return line.current ? *line.current : line.entry; }
 
-/// What stands for one sort of limit: a later statement of it takes the place of an earlier one.
-bool isSameSort(const StatedLimit& a, const StatedLimit& b) {
-    return a.type == b.type && a.kind == b.kind && a.conditions.direction == b.conditions.direction &&
-           seriesOf(a.quantity, a.conditions) == seriesOf(b.quantity, b.conditions);
-}
-
 Result<void> readTypes(Books& books, BenchFile& file) {
-    const auto told = books.told({Subject::Type, {}, {}, file.on});
-    if (!told)
-        return tl::unexpected(told.error());
-    for (const auto& line : *told) {
-        const auto& now = nowOf(line);
-        if (const auto* type = std::get_if<TypeDescribed>(&now.body)) {
-            std::erase_if(file.types,
-                          [&](const auto& each) { return each.type == type->type && each.kind == type->kind; });
-            file.types.push_back(*type);
-        } else if (const auto* stated = std::get_if<LimitStated>(&now.body)) {
-            if (auto limit = limitFrom(*stated)) {
-                std::erase_if(file.limits, [&](const auto& each) { return isSameSort(each, *limit); });
-                file.limits.push_back(std::move(*limit));
-            }
-        }
-    }
+    auto book = typeBook(books, file.on);
+    if (!book)
+        return tl::unexpected(book.error());
+    file.types = std::move(book->types);
+    file.limits = std::move(book->limits);
     return {};
 }
 
@@ -54,6 +39,10 @@ Result<void> readItems(Books& books, BenchFile& file) {
     if (!facts)
         return tl::unexpected(facts.error());
     file.items = std::move(*facts);
+    if (file.inspection.closed)
+        for (const auto& each : file.inspection.closed->body.clocks)
+            if (const auto item = std::ranges::find(file.items, each.item, &ItemFacts::id); item != file.items.end())
+                item->clock = each.clock;
     if (!opened.balloon)
         return {};
     const auto cards = books.balloons(file.on);

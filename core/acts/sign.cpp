@@ -62,6 +62,8 @@ Results<Receipt> sign(Journal& journal, Books& books, const InspectionId& inspec
     closing.licence = draft->facts.licence;
     closing.manuals = signing.manuals;
     closing.limitations = signing.limitations;
+    for (const auto& item : draft->file.items)
+        closing.clocks.push_back({item.id, item.clock});
     closing.seal = Seal{sealed, std::move(*digest)};
     std::vector<NumberedEntry> entries;
     entries.push_back({signedEntry(signing, time, std::move(closing)), 0});

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ctl/call.h"
+#include "ctl/calls.h"
+#include "ctl/fabric_answer.h"
+#include "exchange/fabric_table.h"
+#include "fabric/ageing_sampler.h"
+
+#include <cmath>
+#include <iomanip>
+#include <iostream>
+
+namespace crownring::ctl {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+struct Fit {
+    FabricTable table;
+    std::vector<SetOutlook> sets;
+    std::vector<std::optional<LotPace>> lots;
+    double worstRHat = 1;
+    std::size_t draws = 0;
+
+    /// Of the sets of an envelope the one that ends first.
+    [[nodiscard]] const SetOutlook& outlookOf(std::size_t envelope) const {
+        const SetOutlook* first = nullptr;
+        for (std::size_t set = 0; set < sets.size(); ++set)
+            if (table.envelopeOfSet[set] == envelope && (!first || endsBefore(sets[set], *first)))
+                first = &sets[set];
+        return *first;
+    }
+
+private:
+    static bool endsBefore(const SetOutlook& one, const SetOutlook& other) {
+        const auto left = [](const SetOutlook& each) {
+            return each.life.life ? each.life.life->middle - each.use.hours : 0;
+        };
+        return left(one) < left(other);
+    }
+};
+
+Result<Fit> fitted(FabricTable table, const FabricFitOptions& options) {
+    const auto columns = fleetColumns(table.fleet);
+    if (!columns)
+        return tl::unexpected(columns.error());
+    const auto prior = priorFor(columns->fabrics, options.limit);
+    auto settings = settingsFor(*columns);
+    settings.seed = options.seed;
+    const auto posterior = sampledPosterior(*columns, prior, settings);
+    Fit fit;
+    fit.table = std::move(table);
+    for (std::size_t set = 0; set < columns->sets(); ++set)
+        fit.sets.push_back(
+            outlookOf(*columns, prior, *posterior, set, std::log(options.limit), fit.table.useOfSet[set]));
+    for (std::size_t lot = 0; lot < columns->lots(); ++lot)
+        fit.lots.push_back(paceOfLot(*columns, *posterior, lot));
+    fit.worstRHat = worstRHat(*posterior);
+    fit.draws = posterior->draws();
+    return fit;
+}
+
+Json answerOf(const Fit& fit) {
+    Json envelopes = Json::array();
+    for (std::size_t envelope = 0; envelope < fit.table.envelopes.size(); ++envelope) {
+        const auto& outlook = fit.outlookOf(envelope);
+        envelopes.push_back({{"envelope", fit.table.envelopes[envelope]},
+                             {"hours_now", outlook.use.hours},
+                             {"life", jsonOf(outlook.life.life)},
+                             {"fails_next", outlook.failsNext},
+                             {"enough", outlook.grounds.ground == Ground::Enough},
+                             {"ground", wordOf(outlook.grounds.ground)},
+                             {"beyond_flown", outlook.grounds.isBeyondFlown},
+                             {"strength", jsonOf(outlook.strength)}});
+    }
+    Json lots = Json::array();
+    for (std::size_t lot = 0; lot < fit.lots.size(); ++lot)
+        lots.push_back({{"lot", fit.table.lots[lot]},
+                        {"fabric", fit.table.fabrics[fit.table.fleet.fabricOfLot[lot]]},
+                        {"rate_ratio", fit.lots[lot] ? jsonOf(fit.lots[lot]->ratio) : Json()},
+                        {"faster", fit.lots[lot] ? Json(fit.lots[lot]->faster) : Json()}});
+    return {
+        {"envelopes", envelopes}, {"lots", lots}, {"convergence", {{"rhat_max", fit.worstRHat}, {"draws", fit.draws}}}};
+}
+
+void printTable(const Fit& fit) {
+    std::cout << std::left << std::setw(18) << "envelope" << std::right << std::setw(8) << "hours" << std::setw(8)
+              << "p05" << std::setw(8) << "p50" << std::setw(8) << "p95" << std::setw(12) << "fails next"
+              << "\n"
+              << std::fixed;
+    for (std::size_t envelope = 0; envelope < fit.table.envelopes.size(); ++envelope) {
+        const auto& outlook = fit.outlookOf(envelope);
+        std::cout << std::left << std::setw(18) << fit.table.envelopes[envelope] << std::right << std::setprecision(0)
+                  << std::setw(8) << outlook.use.hours;
+        if (outlook.grounds.ground != Ground::Enough || !outlook.life.life)
+            std::cout << std::setw(8) << (outlook.life.life ? std::to_string(std::lround(outlook.life.life->low)) : "-")
+                      << std::setw(8) << "-" << std::setw(8) << "-";
+        else
+            std::cout << std::setw(8) << outlook.life.life->low << std::setw(8) << outlook.life.life->middle
+                      << std::setw(8) << outlook.life.life->high;
+        std::cout << std::setprecision(3) << std::setw(12) << outlook.failsNext << "  " << sentenceOf(outlook.grounds)
+                  << "\n";
+    }
+    std::cout << "Life in hours flown at the crown. " << noSubstitute << "\n";
+}
+
+}
+
+int run(const FabricFitOptions& options, const Common&) {
+    const auto bytes = contentOf(options.readings);
+    if (!bytes)
+        return refuse(bytes.error());
+    auto table = readFabricTable(*bytes, options.readings);
+    if (!table)
+        return refuse(table.error());
+    if (table->fleet.readings.empty())
+        return refuse(Problem{Code::BadValue,
+                              "no envelope has been tested",
+                              "add at least one pull of an envelope",
+                              {options.readings, 0, {}}});
+    const auto fit = fitted(std::move(*table), options);
+    if (!fit)
+        return refuse(fit.error());
+    if (options.json)
+        print(answerOf(*fit));
+    else
+        printTable(*fit);
+    return Done;
+}
+
+}

@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// crownringctl fabric fit, against the reference fleet: case 40 of tests/reference (a long chain of an independent
+/// sampler in R) on the same table.
+
+#include "fabric/reference_cases.h"
+
+#include <QProcess>
+#include <QTemporaryDir>
+#include <QtTest>
+#include <nlohmann/json.hpp>
+
+using namespace crownring;
+using nlohmann::json;
+
+namespace {
+
+struct Answer {
+    int code = -1;
+    QByteArray out;
+    QByteArray err;
+};
+
+}
+
+class FabricCallTest : public QObject {
+    Q_OBJECT
+
+    QTemporaryDir m_folder;
+
+    QString written(const QString& name, const QByteArray& text) {
+        const auto path = m_folder.filePath(name);
+        QFile file(path);
+        return file.open(QIODevice::WriteOnly) && file.write(text) == text.size() ? path : QString();
+    }
+    Answer ctl(const QStringList& arguments) {
+        QProcess process;
+        process.start(QStringLiteral(CROWNRINGCTL),
+                      QStringList{"--record", m_folder.filePath(QStringLiteral("r"))} + arguments);
+        process.waitForFinished(300'000);
+        return {process.exitCode(), process.readAllStandardOutput(), process.readAllStandardError()};
+    }
+    Answer fit(const QString& readings, const QStringList& more = {}) {
+        return ctl(QStringList{"fabric", "fit", "--readings", readings, "--limit", "30"} + more);
+    }
+    /// Counted in the entries themselves.
+    static int pullsInTheDemo(const std::string& envelope) {
+        QFile fleet(QStringLiteral(CROWNRING_SOURCE_DIR "/demo_data/fleet.jsonl"));
+        int pulls = 0;
+        if (fleet.open(QIODevice::ReadOnly))
+            for (const auto& line : fleet.readAll().split('\n'))
+                if (line.contains("\"grab-strength\"") && line.contains("reading.taken"))
+                    pulls += json::parse(line.toStdString())["item"] == envelope ? 1 : 0;
+        return pulls;
+    }
+    /// The reference fleet as such a table.
+    static QByteArray referenceTable() {
+        const auto rows = reference::table("37_fleet_readings.csv");
+        QByteArray text = "envelope,lot,fabric,hours,row,dose,load,outcome\n";
+        for (std::size_t row = 0; row < rows.at("env").size(); ++row) {
+            const auto figure = [&](const char* column) { return QByteArray::number(rows.at(column)[row], 'g', 17); };
+            const bool isCoupon = rows.at("env")[row] == 0;
+            text += (isCoupon ? QByteArray() : "E" + figure("env")) + ",L" + figure("lot") + ",F" + figure("fab") +
+                    "," + figure("hours") + "," + figure("row") + "," + figure("dose") + "," + figure("load") + "," +
+                    (rows.at("kind")[row] == 1 ? "held" : "broke") + "\n";
+        }
+        return text;
+    }
+
+private slots:
+    void theReferenceFleet() {
+        const auto table = written(QStringLiteral("fleet.csv"), referenceTable());
+        const auto answer = fit(table, {"--json", "--seed", "7"});
+        QCOMPARE(answer.code, 0);
+        const auto told = json::parse(answer.out.toStdString());
+        QVERIFY(told["convergence"]["rhat_max"].get<double>() < 1.05);
+        QVERIFY(told["convergence"]["draws"].get<int>() >= 1000);
+        QCOMPARE(told["envelopes"].size(), std::size_t{24});
+        for (int number = 1; number <= 6; ++number) {
+            const auto& envelope = told["envelopes"][static_cast<std::size_t>(number - 1)];
+            QCOMPARE(envelope["envelope"].get<std::string>(), "E" + std::to_string(number));
+            const auto row = QStringLiteral("env%1_life_q50_h").arg(number, 2, 10, QChar(u'0')).toStdString();
+            const auto& expected = reference::expected("40_fleet_gibbs_phi", row);
+            // The reference asks nothing of those that are past their hours; it is compared where that does not matter.
+            if (envelope["hours_now"].get<double>() > 0.8 * expected.value)
+                continue;
+            const double found = envelope["life"]["p50"].get<double>();
+            QVERIFY2(std::abs(found - expected.value) <= 0.04 * expected.value,
+                     qPrintable(QStringLiteral("E%1: %2 for %3").arg(number).arg(found).arg(expected.value)));
+            QVERIFY(envelope["life"]["p05"].get<double>() < found && found < envelope["life"]["p95"].get<double>());
+            const double fails = envelope["fails_next"].get<double>();
+            QVERIFY(fails >= 0 && fails <= 1);
+        }
+        QCOMPARE(told["lots"].size(), std::size_t{6});
+        for (const auto& lot : told["lots"]) {
+            QVERIFY(lot["rate_ratio"]["p05"].get<double>() < lot["rate_ratio"]["p95"].get<double>());
+            QVERIFY(lot["faster"].get<double>() >= 0 && lot["faster"].get<double>() <= 1);
+        }
+    }
+    void oneSeedGivesOneAnswer() {
+        const auto table = written(QStringLiteral("small.csv"), "envelope,lot,fabric,hours,row,dose,load,outcome\n"
+                                                                "E1,L1,F,300,1,0,48,broke\nE1,L1,F,400,1,0,45,held\n");
+        const auto once = fit(table, {"--json", "--seed", "3"});
+        QCOMPARE(once.code, 0);
+        QCOMPARE(fit(table, {"--json", "--seed", "3"}).out, once.out);
+        QVERIFY(fit(table, {"--json", "--seed", "4"}).out != once.out);
+    }
+    void heldTestsAloneWarrantNoNumber() {
+        const auto table = written(QStringLiteral("held.csv"), "envelope,lot,fabric,hours,row,dose,load,outcome\n"
+                                                               "E1,L1,F,100,1,0,30,held\nE1,L1,F,200,1,0,30,held\n");
+        const auto told = json::parse(fit(table, {"--json"}).out.toStdString());
+        QCOMPARE(told["envelopes"][0]["enough"].get<bool>(), false);
+        QVERIFY(told["lots"][0]["rate_ratio"].is_null());
+        QVERIFY(fit(table).out.contains("only held tests bound this"));
+    }
+    void anEnvelopeOfTheDemoFleet() {
+        QVERIFY(ctl({"post", QStringLiteral(CROWNRING_SOURCE_DIR "/demo_data/fleet.jsonl")}).code == 0);
+        const auto answer = ctl({"fabric", "forecast", "ENV-1009", "--on", "2026-11-25", "--json"});
+        QVERIFY2(answer.code == 0, answer.err.constData());
+        const auto told = json::parse(answer.out.toStdString());
+        const auto clock = json::parse(ctl({"clock", "ENV-1009", "--on", "2026-11-25", "--json"}).out.toStdString());
+        QCOMPARE(told["hours_now"].get<double>(), clock["minutes"].get<double>() / 60);
+        QCOMPARE(told["readings"].get<int>(), pullsInTheDemo("ENV-1009"));
+        QVERIFY(told["limit"]["value"].get<double>() > 0);
+        QVERIFY(!told["limit"]["source"].get<std::string>().empty());
+        QVERIFY(told["strength"]["p05"].get<double>() < told["strength"]["p95"].get<double>());
+        QVERIFY(told["convergence"]["rhat_max"].get<double>() < 1.1);
+        const double fails = told["fails_next"].get<double>();
+        QVERIFY(fails > 0 && fails < 1);
+        QVERIFY(told["below_by_next"].get<double>() <= 1);
+        if (told["enough"].get<bool>())
+            QVERIFY(told["dates"]["p05"].get<std::string>() <= told["dates"]["p50"].get<std::string>());
+        else
+            QVERIFY(told["dates"].is_null());
+        QVERIFY(ctl({"fabric", "forecast", "ENV-1009", "--on", "2026-11-25"}).out.contains("takes the place of none"));
+
+        QCOMPARE(ctl({"fabric", "forecast", "BRN-301", "--on", "2026-11-25"}).code, 2);
+        QCOMPARE(ctl({"fabric", "forecast", "nobody", "--on", "2026-11-25"}).code, 2);
+    }
+    void badTablesAreSentBack() {
+        const auto bad = fit(written(QStringLiteral("bad.csv"), "envelope,lot,fabric,hours,row,dose,load,outcome\n"
+                                                                "E1,L1,F,100,2,0,30,held\n"));
+        QCOMPARE(bad.code, 2);
+        QVERIFY(bad.out.isEmpty() && bad.err.contains("bad.csv:2"));
+        QCOMPARE(fit(written(QStringLiteral("new.csv"), "envelope,lot,fabric,hours,row,dose,load,outcome\n"
+                                                        ",L1,F,0,1,0,100,broke\n"))
+                     .code,
+                 2);
+        QCOMPARE(fit(QStringLiteral("/nowhere/at/all.csv")).code, 2);
+    }
+};
+
+QTEST_GUILESS_MAIN(FabricCallTest)
+#include "fabric_call_test.moc"
