@@ -103,7 +103,7 @@ zones() {
     export UBSAN_OPTIONS=print_stacktrace=1
     # The first zone runs every test; the others leave out what is slow or knows no time.
     for zone in UTC America/New_York Pacific/Auckland; do
-        local choice=(--label-exclude 'slow|lint')
+        local choice=(--label-exclude 'slow|lint|fabric')
         if [ "$zone" = UTC ]; then choice=(); fi
         TZ="$zone" step "tests in $zone" run_ctest build-test "${choice[@]}"
         closing_lines

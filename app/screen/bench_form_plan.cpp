@@ -5,6 +5,7 @@
 #include "bench/quantity.h"
 #include "border.h"
 #include "form_parts.h"
+#include "own_line_form.h"
 #include "words.h"
 
 #include <map>
@@ -134,6 +135,8 @@ Fields stated(const FormSubject&, const FleetSheet&) {
                          BenchFormPlan::tr("manual, revision and page"))};
 }
 
+Fields ownLine(const FormSubject&, const FleetSheet&) { return OwnLineForm::fields(); }
+
 struct Plan {
     Fields (*fields)(const FormSubject&, const FleetSheet&);
     const char* title;
@@ -149,6 +152,7 @@ const std::map<std::string_view, Plan>& plans() {
         {"person.entitled", {entitled, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter what a person is entitled to")}},
         {"tester.calibrated", {calibrated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a tester's calibration")}},
         {"type.described", {described, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a type and its manual")}},
+        {"checklist.adopted", {ownLine, QT_TRANSLATE_NOOP("BenchFormPlan", "Add a line to the checklists")}},
         {"limit.stated", {stated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a limit of a type")}},
     };
     return plans;

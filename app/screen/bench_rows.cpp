@@ -85,7 +85,8 @@ CheckRow rowOf(const BenchFile& file, const WorkLine& work) {
     if (work.settled) {
         row.finding = inward(work.settled->body.finding);
         row.tester = work.settled->body.tester ? inward(work.settled->body.tester->text()) : QString();
-        row.photographs = static_cast<int>(work.settled->body.photographs.size());
+        for (const auto& digest : work.settled->body.photographs)
+            row.photographs.push_back(inward(digest));
         row.settled =
             joined({inward(work.settled->by), inward(work.settled->stamp.at.on().iso())}, QStringLiteral(", "));
         if (work.settled->first)

@@ -5,6 +5,8 @@
 
 #include "list_base.h"
 
+#include <QStringList>
+
 namespace crownring::screen {
 
 struct CheckRow {
@@ -17,8 +19,8 @@ struct CheckRow {
     QString settled;  ///< "done, insp. 14, 2026-11-25"
     QString readings; ///< "12 of 24 readings", empty where none are asked
     QString tester;
-    int state = 0; ///< 0 open, 1 done, 2 not applicable
-    int photographs = 0;
+    int state = 0;           ///< 0 open, 1 done, 2 not applicable
+    QStringList photographs; ///< digests
     bool required = true;
     bool asksTester = false;
     bool asksPhotograph = false;

@@ -6,6 +6,7 @@
 #include "day.h"
 #include "habits.h"
 #include "notice.h"
+#include "own_line_form.h"
 #include "record/entry_json.h"
 #include "record/new_id.h"
 #include "record_desk.h"
@@ -42,7 +43,9 @@ void EntryForm::begin(const QString& kind, const QString& balloon, const QString
 void EntryForm::beginAtBench(const QString& kind, const QString& inspection, const QString& defect,
                              const QString& item) {
     begin(kind, {}, item);
-    m_given = {{"inspection", outward(inspection)}};
+    m_given = Json::object();
+    if (!inspection.isEmpty())
+        m_given["inspection"] = outward(inspection);
     if (!defect.isEmpty())
         m_given["defect"] = outward(defect);
     else if (m_kind == "defect.found")
@@ -174,7 +177,9 @@ std::optional<Json> EntryForm::gathered() {
     for (const auto& [key, value] : m_given.items())
         if (!object.contains(key))
             object[key] = value;
-    return good ? std::optional(object) : std::nullopt;
+    if (!good)
+        return std::nullopt;
+    return m_kind == "checklist.adopted" ? OwnLineForm::entry(std::move(object), m_before) : object;
 }
 
 Json EntryForm::asCorrection(const Json& gathered) const {

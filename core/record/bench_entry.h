@@ -160,6 +160,13 @@ struct Seal {
     bool operator==(const Seal&) const = default;
 };
 
+/// What an item's clock showed when it was signed for: only the figures that were known.
+struct SignedClock {
+    ItemId item;
+    Figures clock;
+    bool operator==(const SignedClock&) const = default;
+};
+
 struct InspectionClosed {
     InspectionId inspection;
     Outcome outcome = Outcome::Released;
@@ -169,6 +176,7 @@ struct InspectionClosed {
     std::string licence;
     std::vector<std::string> manuals; ///< data used, with revision
     std::string limitations;
+    std::vector<SignedClock> clocks; ///< of what was inspected: a flight logged late changes no paper
     std::optional<Seal> seal;
     bool operator==(const InspectionClosed&) const = default;
 };

@@ -55,9 +55,24 @@ void checkEither(ObjectReader& reader, std::string_view one, std::string_view ot
                       what);
 }
 
+SignedClock readSignedClock(ObjectReader& reader) {
+    SignedClock signedFor{reader.name<ItemId>("item"), {}};
+    const auto read = [&]<class C>(std::string_view key, std::optional<C>& figure) {
+        if (const auto value = reader.optionalCount(key, 0, largestCount))
+            figure = C(*value);
+    };
+    read("minutes", signedFor.clock.minutes);
+    read("landings", signedFor.clock.landings);
+    read("inflations", signedFor.clock.inflations);
+    return signedFor;
+}
+
 Seal readSeal(ObjectReader& reader) {
     Seal seal;
-    seal.entries = reader.optionalNames<EntryId>("entries").value_or(std::vector<EntryId>{});
+    if (auto entries = reader.optionalNames<EntryId>("entries"))
+        seal.entries = std::move(*entries);
+    else
+        reader.refuse(Code::MissingKey, "entries", "a seal over nothing", "name what the signature covers");
     seal.digest = reader.text("digest");
     checkDigest(reader, "digest", seal.digest);
     return seal;
@@ -189,6 +204,7 @@ InspectionClosed readInspectionClosed(ObjectReader& reader) {
     body.licence = reader.optionalText("licence");
     body.manuals = reader.optionalTexts("manuals");
     body.limitations = reader.optionalText("limitations");
+    reader.objects("clocks", [&](ObjectReader& inner) { body.clocks.push_back(readSignedClock(inner)); });
     reader.object("seal", [&](ObjectReader& inner) { body.seal = readSeal(inner); });
     if (body.outcome != Outcome::Abandoned && !body.signatory)
         reader.refuse(Code::MissingKey, "signatory", "who signs is not said", "name the person who signs");
@@ -229,7 +245,8 @@ LimitStated readLimitStated(ObjectReader& reader) {
     body.unit = reader.saying("unit", longestUnit);
     body.least = reader.optionalNumber("least", -farthest, farthest);
     body.most = reader.optionalNumber("most", -farthest, farthest);
-    checkEither(reader, "least", "most", "a limit bounds a reading: give the least, the most, or both");
+    if (!reader.has("proof"))
+        checkEither(reader, "least", "most", "a limit bounds a reading: give the least, the most, or a proof load");
     if (body.least && body.most && *body.least > *body.most)
         reader.refuse(Code::BadValue, "least", "more than the most", "exchange the two");
     body.proof = reader.optionalNumber("proof", -farthest, farthest);

@@ -137,10 +137,20 @@ void writeBody(json& into, const InspectionClosed& body) {
     if (!body.manuals.empty())
         into["manuals"] = body.manuals;
     writeText(into, "limitations", body.limitations);
+    for (const auto& each : body.clocks) {
+        json clock = {{"item", each.item.text()}};
+        const auto write = [&](const char* key, const auto& figure) {
+            if (figure)
+                clock[key] = figure->value();
+        };
+        write("minutes", each.clock.minutes);
+        write("landings", each.clock.landings);
+        write("inflations", each.clock.inflations);
+        into["clocks"].push_back(std::move(clock));
+    }
     if (body.seal) {
         auto& seal = into["seal"] = json::object();
-        if (!body.seal->entries.empty())
-            seal["entries"] = namesOf(body.seal->entries);
+        seal["entries"] = namesOf(body.seal->entries);
         seal["digest"] = body.seal->digest;
     }
 }

@@ -12,8 +12,10 @@ FocusScope {
     property bool phone: false
     property alias detailShown: pair.detailShown
     property alias leaf: pane.leaf // 0 checklist, 1 readings, 2 defects, 3 release
+    property bool shopShown: false
 
     signal act(kind: string, inspection: string, defect: string, item: string)
+    signal correct(entry: string)
 
     readonly property alias place: bench
     readonly property alias desk: work
@@ -24,6 +26,7 @@ FocusScope {
 
     function showInspection(inspection: string) {
         pane.leaf = 0;
+        page.shopShown = false;
         work.inspection = inspection;
         pair.detailShown = true;
         pane.takeFocus();
@@ -42,9 +45,31 @@ FocusScope {
     BenchPlace { id: bench }
     InspectionDesk { id: work }
 
+    Segments {
+        id: leaves
+        x: page.phone ? Theme.tight : Theme.wide
+        height: visible ? implicitHeight : 0
+        visible: !(pair.phone && pair.detailShown)
+        names: [qsTr("Inspections"), qsTr("What releases rest on")]
+        codes: ["bench.leaf.inspections", "bench.leaf.shop"]
+        current: page.shopShown ? 1 : 0
+        onChosen: index => page.shopShown = index === 1
+    }
+    ShopPane {
+        anchors.top: leaves.bottom
+        anchors.bottom: parent.bottom
+        width: parent.width
+        visible: page.shopShown
+        phone: page.phone
+        onAct: kind => page.act(kind, "", "", "")
+        onCorrect: entry => page.correct(entry)
+    }
     ListAndDetail {
         id: pair
-        anchors.fill: parent
+        anchors.top: leaves.bottom
+        anchors.bottom: parent.bottom
+        width: parent.width
+        visible: !page.shopShown
         phone: page.phone || pair.detailShown && !page.roomForBoth
         listShare: 0.28
         detailName: work.title

@@ -20,7 +20,7 @@ Item {
     required property string readings
     required property string tester
     required property int settledAs
-    required property int photographs
+    required property list<string> photographs
     required property bool asksTester
     required property bool asksPhotograph
     property bool writing: false
@@ -28,6 +28,7 @@ Item {
 
     signal readingsAsked
     signal photographAsked
+    signal photographShown(digest: string)
 
     readonly property string stateWord: row.settledAs === 0 ? qsTr("open") : row.settledAs === 1 ? qsTr("done") : qsTr("not applicable")
 
@@ -83,11 +84,25 @@ Item {
             width: parent.width
             text: {
                 const said = row.settled === "" ? row.stateWord : qsTr("%1, %2").arg(row.stateWord).arg(row.settled);
-                const seen = row.photographs === 0 ? said : row.photographs === 1 ? qsTr("%1 · 1 photograph").arg(said) : qsTr("%1 · %2 photographs").arg(said).arg(row.photographs);
-                return row.tester === "" ? seen : qsTr("%1 · tester %2").arg(seen).arg(row.tester);
+                return row.tester === "" ? said : qsTr("%1 · tester %2").arg(said).arg(row.tester);
             }
             soft: true
             font.pixelSize: Theme.textSmall
+        }
+        Flow {
+            width: parent.width
+            spacing: Theme.snug
+            visible: row.photographs.length > 0
+            Repeater {
+                model: row.photographs
+                Photograph {
+                    required property int index
+                    required property string modelData
+                    digest: modelData
+                    Accessible.name: qsTr("Photograph %1 of %2").arg(index + 1).arg(row.title)
+                    onClicked: row.photographShown(digest)
+                }
+            }
         }
         Flow {
             width: parent.width
@@ -117,7 +132,7 @@ Item {
             }
             Button {
                 objectName: row.code + ".photograph"
-                quiet: !row.asksPhotograph || row.photographs > 0
+                quiet: !row.asksPhotograph || row.photographs.length > 0
                 text: qsTr("Photograph …")
                 Accessible.name: qsTr("Photograph of %1").arg(row.title)
                 onClicked: row.photographAsked()

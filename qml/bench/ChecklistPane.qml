@@ -106,6 +106,7 @@ Item {
                     width: scroll.width - 2 * scroll.margin
                     desk: pane.desk
                     onReadingsAsked: pane.readingsAsked(item, line)
+                    onPhotographShown: digest => photograph.show(digest)
                     onPhotographAsked: {
                         chooser.row = index;
                         chooser.open();
@@ -114,6 +115,7 @@ Item {
             }
         }
     }
+    PhotographSheet { id: photograph }
     FileDialog {
         id: chooser
         property int row: -1

@@ -27,7 +27,7 @@ Window {
     title: qsTr("Crownring · %1").arg(window.titles[window.place])
 
     // "next", "rig-up", "balloons", "bench", "rules", "record", with a subject behind a slash where that makes sense; an
-    // inspection's leaf stands behind another one, "bench/open/…" opens one.
+    // inspection's leaf stands behind another one, "bench/open/…" opens one, "bench/shop" is what releases rest on.
     function showPlace(name: string) {
         const parts = name.split("/");
         const subject = parts.slice(1).join("/");
@@ -35,6 +35,7 @@ Window {
         next.leaf = parts[0] === "rig-up" ? 1 : 0;
         next.detailShown = balloons.detailShown = bench.detailShown = rules.detailShown = record.detailShown = false;
         bench.opening.close();
+        bench.shopShown = name === "bench/shop";
         if (subject === "")
             return;
         if (parts[0] === "rig-up")
@@ -45,7 +46,7 @@ Window {
             balloons.showBalloon(subject);
         else if (parts[0] === "bench" && parts[1] === "open")
             bench.beginVisit(parts[2] ?? "");
-        else if (parts[0] === "bench") {
+        else if (parts[0] === "bench" && !bench.shopShown) {
             bench.showInspection(parts[1]);
             bench.showLeaf(window.numberOf(parts[2] ?? "", ["", "readings", "defects", "release"]));
         } else if (parts[0] === "rules")
@@ -159,6 +160,7 @@ Window {
                 visible: window.place === 2 && Fleet.ready
                 phone: window.phone
                 onAct: (kind, inspection, defect, item) => form.beginAtBench(kind, inspection, defect, item)
+                onCorrect: entry => form.correct(entry)
             }
             RulesPage {
                 id: rules

@@ -203,7 +203,7 @@ private slots:
                 return refusal.detail.contains(QStringLiteral("(b)(9)"));
             });
         };
-        QTRY_VERIFY(isForbidden());
+        QTRY_VERIFY_WITH_TIMEOUT(isForbidden(), 30'000);
         QVERIFY(!desks.release.maySign());
         desks.release.setSigner(QStringLiteral("insp. A|independent-certifying-staff"));
         QTRY_VERIFY2(desks.release.maySign(), qPrintable(desks.release.refusals()->choices().empty()
@@ -212,9 +212,9 @@ private slots:
         QVERIFY(desks.release.statement().startsWith(QStringLiteral("Certifies that the work specified")));
         QSignalSpy done(&desks.release, &ReleaseDesk::signedNow);
         desks.release.sign();
-        QTRY_COMPARE(done.size(), 1);
-        QTRY_VERIFY(!desks.inspection.isOpen());
-        QTRY_VERIFY(desks.release.dueNext()->count() > 0);
+        QTRY_COMPARE_WITH_TIMEOUT(done.size(), 1, 30'000);
+        QTRY_VERIFY_WITH_TIMEOUT(!desks.inspection.isOpen(), 30'000);
+        QTRY_VERIFY_WITH_TIMEOUT(desks.release.dueNext()->count() > 0, 30'000);
         // Locked: another word on a line is refused, and nothing of it is kept.
         const auto lines = desks.inspection.file()->inspection.lines.size();
         desks.inspection.settle(0, 2);
@@ -234,7 +234,8 @@ private slots:
         desks.reading.enter(QStringLiteral("98"));
         desks.settle();
         QCOMPARE(desks.inspection.barring(), 1);
-        QTRY_COMPARE(shop.house.fleet.sheet()->worstOf(Registration("QE-SML"))->state.standing, Standing::Lapsed);
+        QTRY_COMPARE_WITH_TIMEOUT(shop.house.fleet.sheet()->worstOf(Registration("QE-SML"))->state.standing,
+                                  Standing::Lapsed, 30'000);
         // A slip of the decimal is questioned, and not kept until somebody stands by it.
         desks.reading.tap(4, 10);
         desks.reading.enter(QStringLiteral("1334"));

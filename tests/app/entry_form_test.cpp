@@ -82,7 +82,7 @@ private slots:
         QVERIFY(save(form));
         QVERIFY(m_demo->house.notice.undoable());
         m_demo->house.notice.undo();
-        QTRY_COMPARE(minutesOf("E-1"), 6000);
+        QTRY_COMPARE_WITH_TIMEOUT(minutesOf("E-1"), 6000, 30'000);
     }
 
     void anOpenDefectIsClearedFromItsRow() {
@@ -139,9 +139,9 @@ private slots:
             return record.lines({.text = {}, .kind = "flight.logged", .before = {}, .limit = 1});
         }),
              this, [&](const Result<std::vector<JournalLine>>& lines) { flight = lines->front(); });
-        QTRY_VERIFY(flight.has_value());
+        QTRY_VERIFY_WITH_TIMEOUT(flight.has_value(), 30'000);
         form.correct(QString::fromStdString(flight->entry.id.text()));
-        QTRY_VERIFY(form.isOpen());
+        QTRY_VERIFY_WITH_TIMEOUT(form.isOpen(), 30'000);
         QCOMPARE(form.fields()->value("minutes"), QStringLiteral("1:05"));
         QCOMPARE(form.fields()->value("note"), QStringLiteral("over the lake"));
         form.save();
@@ -154,7 +154,7 @@ private slots:
             return record.lines({.text = {}, .kind = "entry.corrected", .before = {}, .limit = 1});
         }),
              this, [&](const Result<std::vector<JournalLine>>& lines) { correction = lines->front(); });
-        QTRY_VERIFY(correction.has_value());
+        QTRY_VERIFY_WITH_TIMEOUT(correction.has_value(), 30'000);
         QCOMPARE(QString::fromStdString(std::get<EntryCorrected>(correction->entry.body).with),
                  QStringLiteral("{\"minutes\":75}"));
     }

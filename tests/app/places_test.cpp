@@ -48,7 +48,7 @@ private slots:
         NextPlace next;
         Tester tester(next.list(), strict);
         Tester lane(next.calendar(), strict);
-        QTRY_VERIFY(next.ready());
+        QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);
         QCOMPARE(next.list()->count(), static_cast<int>(sheet()->due.rows.size()));
         int before = 0;
         for (int row = 0; row < next.list()->count(); ++row) {
@@ -63,28 +63,29 @@ private slots:
     void filtersLeaveWhatTheySay() {
         NextPlace next;
         Tester tester(next.list(), strict);
-        QTRY_VERIFY(next.ready());
+        QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);
         const int all = next.list()->count();
         next.setStanding(static_cast<int>(Standing::Lapsed));
-        QTRY_VERIFY(next.list()->count() < all);
+        QTRY_VERIFY_WITH_TIMEOUT(next.list()->count() < all, 30'000);
         QVERIFY(next.list()->count() > 0);
         for (int row = 0; row < next.list()->count(); ++row)
             QCOMPARE(next.list()->row(row)->state.standing, Standing::Lapsed);
         next.clearFilters();
-        QTRY_COMPARE(next.list()->count(), all);
+        QTRY_COMPARE_WITH_TIMEOUT(next.list()->count(), all, 30'000);
         next.setKind(QStringLiteral("cylinder"));
-        QTRY_VERIFY(next.list()->count() < all);
+        QTRY_VERIFY_WITH_TIMEOUT(next.list()->count() < all, 30'000);
         for (int row = 0; row < next.list()->count(); ++row)
             QCOMPARE(next.list()->row(row)->item->kind, ItemKind::Cylinder);
         next.clearFilters();
-        QTRY_COMPARE(next.list()->count(), all);
+        QTRY_COMPARE_WITH_TIMEOUT(next.list()->count(), all, 30'000);
         next.setBalloon(QStringLiteral("QE-OVA"));
-        QTRY_COMPARE(next.list()->count(), static_cast<int>(sheet()->rowsOfBalloon.at(Registration("QE-OVA")).size()));
+        QTRY_COMPARE_WITH_TIMEOUT(next.list()->count(),
+                                  static_cast<int>(sheet()->rowsOfBalloon.at(Registration("QE-OVA")).size()), 30'000);
     }
 
     void aBinOfTheHorizonHoldsItsRows() {
         NextPlace next;
-        QTRY_VERIFY(next.ready());
+        QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);
         int dated = 0;
         for (int bin = 0; bin < next.calendar()->count(); ++bin) {
             const int total = next.calendar()->data(next.calendar()->index(bin), HorizonModel::TotalRole).toInt();
@@ -92,16 +93,16 @@ private slots:
             if (total == 0 || bin % 5 != 0)
                 continue;
             next.chooseCalendarBin(bin);
-            QTRY_COMPARE(next.list()->count(), total);
+            QTRY_COMPARE_WITH_TIMEOUT(next.list()->count(), total, 30'000);
             next.chooseCalendarBin(bin); // again: let go
-            QTRY_COMPARE(next.list()->count(), static_cast<int>(sheet()->due.rows.size()));
+            QTRY_COMPARE_WITH_TIMEOUT(next.list()->count(), static_cast<int>(sheet()->due.rows.size()), 30'000);
         }
         QVERIFY(dated > 100);
     }
 
     void soonestFirstIsByDate() {
         NextPlace next;
-        QTRY_VERIFY(next.ready());
+        QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);
         next.setSoonestFirst(true);
         const auto sorted = [&] {
             QString before;
@@ -123,12 +124,12 @@ private slots:
             }
             return true;
         };
-        QTRY_VERIFY(sorted());
+        QTRY_VERIFY_WITH_TIMEOUT(sorted(), 30'000);
     }
 
     void anotherDayAnswersOtherwise() {
         NextPlace next;
-        QTRY_VERIFY(next.ready());
+        QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);
         const auto lapsedNow =
             text(*next.standings(), static_cast<int>(Standing::Lapsed), ChoiceModel::NumberRole).toInt();
         QCOMPARE(m_demo->house.day.ask(QStringLiteral("2028-11-25")), QString());
@@ -138,12 +139,12 @@ private slots:
         m_demo->house.day.ask(QStringLiteral("2020-06-01"));
         QVERIFY(m_demo->settled());
         QVERIFY(m_demo->house.fleet.empty());
-        QTRY_COMPARE(next.list()->count(), 0);
+        QTRY_COMPARE_WITH_TIMEOUT(next.list()->count(), 0, 30'000);
     }
 
     void everyRowHasItsTextsAndItsDetail() {
         NextPlace next;
-        QTRY_VERIFY(next.ready());
+        QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);
         DueDetail detail;
         for (int row = 0; row < next.list()->count(); row += 37) {
             for (const int role : {DueModel::WhereRole, DueModel::TitleRole, DueModel::SourceRole,
@@ -171,7 +172,7 @@ private slots:
             check.setBalloon(QString::fromStdString(card.balloon.text()));
             const auto kit = check.kit();
             QVERIFY(!check.answered()); // what was answered for another kit is gone at once
-            QTRY_VERIFY(check.answered());
+            QTRY_VERIFY_WITH_TIMEOUT(check.answered(), 30'000);
             QCOMPARE(check.chosen(), static_cast<int>(card.items));
             QCOMPARE(check.mayFly(), check.reasons()->count() == 0);
             check.mayFly() ? ++yes : ++no;
@@ -208,12 +209,12 @@ private slots:
         page.showBalloon(QStringLiteral("QE-OVA"));
         QVERIFY(page.found());
         QVERIFY(page.items()->count() > 0);
-        QTRY_VERIFY(page.history()->count() > 10);
+        QTRY_VERIFY_WITH_TIMEOUT(page.history()->count() > 10, 30'000);
         const auto item = text(*page.items(), 0, ItemModel::ItemRole);
         page.showItem(item);
         QVERIFY(page.found());
         QCOMPARE(page.fittedTo(), QStringLiteral("QE-OVA"));
-        QTRY_VERIFY(page.history()->count() > 0);
+        QTRY_VERIFY_WITH_TIMEOUT(page.history()->count() > 0, 30'000);
     }
 
     void rulesSayWhomTheyBind() {
@@ -235,14 +236,14 @@ private slots:
         Search search;
         Tester tester(search.found(), strict);
         search.setWords(QStringLiteral("QE-LAKE"));
-        QTRY_VERIFY(search.found()->count() > 1);
+        QTRY_VERIFY_WITH_TIMEOUT(search.found()->count() > 1, 30'000);
         QCOMPARE(search.found()->valueAt(0), QStringLiteral("balloon:QE-LAKE"));
         search.setWords(QStringLiteral("TA302")); // a serial number
-        QTRY_COMPARE(search.found()->valueAt(0), QStringLiteral("item:BRN-302"));
+        QTRY_COMPARE_WITH_TIMEOUT(search.found()->valueAt(0), QStringLiteral("item:BRN-302"), 30'000);
         search.setWords(QStringLiteral("office kestle")); // a person of the journal
-        QTRY_VERIFY(search.found()->valueAt(0).startsWith(QStringLiteral("entry:")));
+        QTRY_VERIFY_WITH_TIMEOUT(search.found()->valueAt(0).startsWith(QStringLiteral("entry:")), 30'000);
         search.setWords(QStringLiteral("no such thing anywhere"));
-        QTRY_VERIFY(search.nothing());
+        QTRY_VERIFY_WITH_TIMEOUT(search.nothing(), 30'000);
     }
 };
 

@@ -35,19 +35,19 @@ private slots:
     void theJournalComesInPages() {
         RecordPlace place;
         QAbstractItemModelTester tester(place.journal(), strict);
-        QTRY_COMPARE(place.journal()->count(), 100);
+        QTRY_COMPARE_WITH_TIMEOUT(place.journal()->count(), 100, 30'000);
         place.showMore();
-        QTRY_COMPARE(place.journal()->count(), 200);
+        QTRY_COMPARE_WITH_TIMEOUT(place.journal()->count(), 200, 30'000);
         place.setKind(QStringLiteral("event.reported"));
-        QTRY_COMPARE(place.journal()->count(), 4);
+        QTRY_COMPARE_WITH_TIMEOUT(place.journal()->count(), 4, 30'000);
         place.setWords(QStringLiteral("no such words"));
-        QTRY_COMPARE(place.journal()->count(), 0);
+        QTRY_COMPARE_WITH_TIMEOUT(place.journal()->count(), 0, 30'000);
     }
 
     void anEntryIsShownAsItWasWritten() {
         RecordPlace place;
         place.openEntry(QStringLiteral("enter-BRN-302"));
-        QTRY_VERIFY(place.entryText().contains(QStringLiteral("\"item.entered\"")));
+        QTRY_VERIFY_WITH_TIMEOUT(place.entryText().contains(QStringLiteral("\"item.entered\"")), 30'000);
         QCOMPARE(place.entryHash().size(), 64);
         QVERIFY(place.entryCorrectable());
     }
@@ -81,7 +81,7 @@ private slots:
                                                             "ZZ-NONE;2026-11-22;1:05;1\n"
                                                             "QE-OVA;2026-02-30;1:05;1\n");
         intake.openFile(log);
-        QTRY_VERIFY(!intake.reading());
+        QTRY_VERIFY_WITH_TIMEOUT(!intake.reading(), 30'000);
         QVERIFY2(intake.problem().isEmpty(), qPrintable(intake.problem()));
         QCOMPARE(intake.acceptable(), 2); // without times, two equal rows are two flights
         QVERIFY(intake.rows()->count() >= 4);
@@ -93,17 +93,18 @@ private slots:
         const auto before = m_demo->house.fleet.sheet()->card(Registration("QE-OVA"))->flights;
         QSignalSpy accepted(&intake, &FlightIntake::accepted);
         intake.accept();
-        QTRY_COMPARE(accepted.size(), 1);
-        QTRY_COMPARE(m_demo->house.fleet.sheet()->card(Registration("QE-OVA"))->flights, before + 2);
+        QTRY_COMPARE_WITH_TIMEOUT(accepted.size(), 1, 30'000);
+        QTRY_COMPARE_WITH_TIMEOUT(m_demo->house.fleet.sheet()->card(Registration("QE-OVA"))->flights, before + 2,
+                                  30'000);
         intake.openFile(log); // importing twice changes nothing
-        QTRY_VERIFY(!intake.reading());
+        QTRY_VERIFY_WITH_TIMEOUT(!intake.reading(), 30'000);
         QCOMPARE(intake.acceptable(), 0);
     }
 
     void aFileThatIsNoLogSaysSo() {
         FlightIntake intake;
         intake.openFile(written(QStringLiteral("nothing.csv"), "hello\nworld\n"));
-        QTRY_VERIFY(!intake.reading());
+        QTRY_VERIFY_WITH_TIMEOUT(!intake.reading(), 30'000);
         QVERIFY(!intake.problem().isEmpty());
         QCOMPARE(intake.acceptable(), 0);
     }

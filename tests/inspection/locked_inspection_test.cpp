@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "acts/bench_file.h"
 #include "shop.h"
 
 #include <QtTest>
@@ -72,6 +73,19 @@ private slots:
         QVERIFY(closed.statement.starts_with("Certifies that the work specified except as otherwise specified was "
                                              "carried out in accordance with Part-ML"));
         QCOMPARE(closed.licence, std::string("QE.66.1"));
+    }
+    void aFlightLoggedLateChangesNoPaper() {
+        // ML.A.801(e) (from memory): the release states the total time; what was signed stays as it was.
+        Shop shop;
+        QVERIFY(shop.ready(Visit::PartMlInspection).sign(Shop::signing()));
+        const auto signedFor = shop.now().closed->body.clocks;
+        QCOMPARE(signedFor.size(), std::size_t{1});
+        QCOMPARE(signedFor[0].clock.minutes, std::optional(Minutes{12000}));
+        shop.say(R"({"entry":"flight.logged","on":"2026-06-02","time":"05:00Z","balloon":"QE-ONE","minutes":90})");
+        const auto later = benchFile(shop.record(), shop.inspection, day("2026-06-05")).value();
+        QCOMPARE(later.items[0].clock.minutes, std::optional(Minutes{12000}));
+        const auto facts = shop.record().facts({Registration("QE-ONE"), {}}, day("2026-06-05")).value();
+        QCOMPARE(facts[0].clock.minutes, std::optional(Minutes{12090}));
     }
     void nothingMoreIsTaken() {
         Shop shop;

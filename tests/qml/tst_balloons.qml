@@ -4,13 +4,10 @@ import QtTest
 import Crownring.Screen
 import Crownring.Balloons
 
-TestCase {
+PlaceCase {
     id: test
     name: "Balloons"
-    when: windowShown
-    width: 1200
-    height: 800
-    visible: true
+    subject: page
 
     BalloonsPage {
         id: page
@@ -22,11 +19,11 @@ TestCase {
     property string due: ""
 
     function test_theRegisterOpensAPage() {
-        tryCompare(page.place.balloons, "count", 40);
+        soonIs(page.place.balloons, "count", 40);
         page.showBalloon("QE-OVA");
         verify(page.subject.found);
         verify(page.subject.items.count > 0);
-        tryVerify(() => page.subject.history.count > 10);
+        soon(() => page.subject.history.count > 10);
     }
     function test_aPhoneShowsOneAtATime() {
         page.phone = true;
@@ -39,8 +36,8 @@ TestCase {
         page.showItem("BRN-302");
         verify(page.subject.found);
         Day.ask("2020-01-01");
-        tryVerify(() => !page.subject.found);
+        soon(() => !page.subject.found);
         Day.askToday();
-        tryVerify(() => page.subject.found);
+        soon(() => page.subject.found);
     }
 }

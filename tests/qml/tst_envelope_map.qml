@@ -4,13 +4,12 @@ import QtTest
 import Crownring.Parts
 import Crownring.Samples
 
-TestCase {
+PlaceCase {
     id: test
     name: "EnvelopeMap"
-    when: windowShown
     width: 900
     height: 500
-    visible: true
+    subject: map
 
     SamplePanels { id: sample }
     EnvelopeMap {
@@ -46,19 +45,6 @@ TestCase {
         map.choose(before[0], before[1]);
         return middle;
     }
-    function findBy(item, fits) {
-        if (fits(item))
-            return item;
-        for (let at = 0; at < item.children.length; ++at) {
-            const found = findBy(item.children[at], fits);
-            if (found !== null)
-                return found;
-        }
-        return null;
-    }
-    function findText(text) {
-        return findBy(map, item => item instanceof Text && item.visible && item.text === text);
-    }
 
     function test_aTapChoosesThePanelUnderIt() {
         const at = middleOf(3, 12);
@@ -67,7 +53,7 @@ TestCase {
         compare(map.chosenGore, 3);
         compare(map.chosenRow, 12);
         compare(map.chosenText, "gore 3, row 12: not read");
-        verify(findText(map.chosenText) !== null);
+        soon(() => findText(map.chosenText) !== null);
     }
     function test_twoQuickTapsAreTwoTaps() {
         const at = middleOf(5, 10);
@@ -141,9 +127,9 @@ TestCase {
         map.height = 420;
         map.legendShown = false;
         verify(findText("held: at least this much") === null);
-        mouseClick(findBy(map, item => item.visible && item.Accessible && item.Accessible.name === "What the signs mean"));
-        verify(findText("held: at least this much") !== null);
-        mouseClick(findBy(map, item => item.visible && item.Accessible && item.Accessible.name === "Show the map"));
+        press(spoken("What the signs mean"));
+        soon(() => findText("held: at least this much") !== null);
+        press(spoken("Show the map"));
         verify(findText("held: at least this much") === null);
         map.legendShown = Qt.binding(() => !map.phone);
     }

@@ -4,12 +4,10 @@ import QtTest
 import Crownring.Screen
 import Crownring.Record
 
-TestCase {
+PlaceCase {
+    id: test
     name: "Record"
-    when: windowShown
-    width: 1200
-    height: 800
-    visible: true
+    subject: page
 
     RecordPage {
         id: page
@@ -17,19 +15,19 @@ TestCase {
     }
 
     function test_theJournalAndAnEntry() {
-        tryCompare(page.place.journal, "count", 100);
+        soonIs(page.place.journal, "count", 100);
         page.showEntry("enter-BRN-302");
-        tryVerify(() => page.place.entryText.includes("item.entered"));
+        soon(() => page.place.entryText.includes("item.entered"));
     }
     function test_questionsAreListed() {
         page.leaf = 1;
-        tryVerify(() => page.place.ready);
+        soon(() => page.place.ready);
         page.leaf = 0;
     }
     function test_verify() {
         page.leaf = 3;
         page.place.verify();
-        tryVerify(() => !page.place.verifying, 60000);
+        soon(() => !page.place.verifying);
         verify(page.place.intact, page.place.verdict);
         page.leaf = 0;
     }

@@ -4,13 +4,10 @@ import QtTest
 import Crownring.Screen
 import Crownring.Rules
 
-TestCase {
+PlaceCase {
     id: test
     name: "Rules"
-    when: windowShown
-    width: 1200
-    height: 800
-    visible: true
+    subject: page
 
     RulesPage {
         id: page

@@ -112,10 +112,11 @@ private slots:
 
     void everythingThatCanBeFocusedHasAName_data() {
         QTest::addColumn<QString>("place");
-        for (const char* place : {"next", "next/0", "rig-up/QE-OVA", "balloons/QE-OVA", "bench", "bench/OL-2026-018",
-                                  "bench/OL-2026-018/readings", "bench/OL-2026-018/defects",
-                                  "bench/OL-2026-018/release", "bench/OL-2026-017/release", "rules/part-ml-hot-air",
-                                  "record/journal", "record/questions", "record/flights", "record/upkeep"})
+        for (const char* place :
+             {"next", "next/0", "rig-up/QE-OVA", "balloons/QE-OVA", "bench", "bench/OL-2026-018",
+              "bench/OL-2026-018/readings", "bench/OL-2026-018/defects", "bench/OL-2026-018/release",
+              "bench/OL-2026-017/release", "bench/shop", "rules/part-ml-hot-air", "record/journal", "record/questions",
+              "record/flights", "record/upkeep"})
             QTest::newRow(place) << place;
     }
     void everythingThatCanBeFocusedHasAName() {
@@ -161,12 +162,12 @@ private slots:
         auto* search = m_window->findChild<QObject*>(QStringLiteral("search"));
         QVERIFY(search != nullptr);
         QTest::keyClick(m_window, Qt::Key_K, Qt::ControlModifier);
-        QTRY_VERIFY(search->property("opened").toBool());
+        QTRY_VERIFY_WITH_TIMEOUT(search->property("opened").toBool(), 30'000);
         for (const char key : QByteArray("TA302"))
             QTest::keyClick(m_window, key);
         QTest::qWait(600);
         QTest::keyClick(m_window, Qt::Key_Return);
-        QTRY_VERIFY(!search->property("opened").toBool());
+        QTRY_VERIFY_WITH_TIMEOUT(!search->property("opened").toBool(), 30'000);
         QCOMPARE(m_window->property("place").toInt(), 1); // the burner of that serial number
     }
 
@@ -178,7 +179,7 @@ private slots:
         QVERIFY(QMetaObject::invokeMethod(page, "act", Q_ARG(QString, QStringLiteral("flight.logged")),
                                           Q_ARG(QString, QStringLiteral("QE-OVA")), Q_ARG(QString, QString()),
                                           Q_ARG(QString, QString())));
-        QTRY_VERIFY(form->property("opened").toBool());
+        QTRY_VERIFY_WITH_TIMEOUT(form->property("opened").toBool(), 30'000);
         QTest::qWait(200);
         std::set<QQuickItem*> stops;
         for (int press = 0; press < 30; ++press) {
@@ -189,7 +190,7 @@ private slots:
         QDir().mkpath(QStringLiteral(PICTURES));
         QVERIFY(m_window->grabWindow().save(QStringLiteral(PICTURES "/form-1280x800-light.png")));
         QTest::keyClick(m_window, Qt::Key_Escape);
-        QTRY_VERIFY(!form->property("opened").toBool());
+        QTRY_VERIFY_WITH_TIMEOUT(!form->property("opened").toBool(), 30'000);
     }
 
     void flightsOfAFileAreShownThenAcceptedThenCounted_data() {
@@ -211,7 +212,7 @@ private slots:
         const auto minutesLeft = [&] { return leftOfHundredHours(named); };
         const auto before = minutesLeft();
         intake->openFile(QUrl::fromLocalFile(QStringLiteral(CROWNRING_SOURCE_DIR "/demo_data/") + file));
-        QTRY_VERIFY(!intake->reading());
+        QTRY_VERIFY_WITH_TIMEOUT(!intake->reading(), 30'000);
         QVERIFY2(intake->acceptable() > 0, qPrintable(intake->problem()));
         QTest::qWait(200);
         photograph(file.section(u'.', 0, 0));
@@ -223,8 +224,8 @@ private slots:
         QCOMPARE(minutesLeft(), before); // nothing is written yet
         QSignalSpy accepted(intake, &FlightIntake::accepted);
         press(intake->verb());
-        QTRY_COMPARE(accepted.size(), 1);
-        QTRY_VERIFY(minutesLeft() < before);
+        QTRY_COMPARE_WITH_TIMEOUT(accepted.size(), 1, 30'000);
+        QTRY_VERIFY_WITH_TIMEOUT(minutesLeft() < before, 30'000);
         QVERIFY(minutesLeft() >= before - 24 * 60);
         m_demo->house.notice.dismiss();
     }
@@ -247,8 +248,8 @@ private slots:
         for (const char* place :
              {"next", "next/0", "rig-up/QE-IVY", "balloons", "balloons/QE-OVA", "bench", "bench/open/QE-OVA",
               "bench/OL-2026-018", "bench/OL-2026-018/readings", "bench/OL-2026-018/defects",
-              "bench/OL-2026-018/release", "bench/OL-2026-017/release", "rules/part-ml-hot-air", "record/journal",
-              "record/questions", "record/flights", "record/upkeep"})
+              "bench/OL-2026-018/release", "bench/OL-2026-017/release", "bench/shop", "rules/part-ml-hot-air",
+              "record/journal", "record/questions", "record/flights", "record/upkeep"})
             for (const QSize size : {QSize(360, 640), QSize(360, 740), QSize(1280, 800), QSize(1920, 1080)})
                 for (const bool dark : {false, true})
                     QTest::addRow("%s %dx%d %s", place, size.width(), size.height(), dark ? "dark" : "light")

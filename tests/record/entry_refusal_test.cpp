@@ -90,6 +90,22 @@ private slots:
         row("fitted to nothing", Code::MissingKey, "balloon", "{'entry':'item.fitted'," + on + ",'item':'B1'}");
         row("nothing removed", Code::MissingKey, "item", "{'entry':'item.removed'," + on + ",'balloon':'A'}");
 
+        const auto limit = [&](const std::string& more) {
+            return "{'entry':'limit.stated'," + on + ",'type':'T','kind':'envelope','quantity':'grab-strength'" +
+                   ",'unit':'N','source':'manual'" + more + "}";
+        };
+        row("a limit that bounds nothing", Code::MissingKey, "least", limit(""));
+        row("a least above the most", Code::BadValue, "least", limit(",'least':2,'most':1"));
+        const auto closing = [&](const std::string& more) {
+            return "{'entry':'inspection.closed'," + on + ",'inspection':'I','outcome':'released','signatory':'A'" +
+                   more + "}";
+        };
+        row("a seal over nothing", Code::MissingKey, "seal/entries",
+            closing(",'seal':{'digest':'" + std::string(64, '0') + "'}"));
+        row("a signed clock of nothing", Code::MissingKey, "clocks/0/item", closing(",'clocks':[{'minutes':1}]"));
+        row("a signed clock in hours", Code::BadQuantity, "clocks/0/minutes",
+            closing(",'clocks':[{'item':'E','minutes':'1:00'}]"));
+
         row("a flight of no length", Code::BadQuantity, "minutes",
             "{'entry':'flight.logged'," + on + ",'balloon':'A','minutes':0}");
         row("a flight of eight days", Code::BadQuantity, "minutes",

@@ -148,6 +148,8 @@ rc::Gen<Body> anyClosed(const Names& names) {
             body.manuals = {*saying()};
         body.limitations = *anyText();
         if (*rc::gen::arbitrary<bool>())
+            body.clocks = {{*names.item, {Minutes{*rc::gen::inRange(0, 100'000)}, {}, Inflations{7}}}};
+        if (*rc::gen::arbitrary<bool>())
             body.seal = Seal{{*names.target}, *anyDigest()};
         return body;
     });
@@ -184,12 +186,12 @@ rc::Gen<Body> anyLimit() {
         body.quantity = *anySlug();
         body.unit = *rc::gen::element<std::string>("N", "mm/s", "°C");
         const auto figure = *anyNumber();
-        const int which = *rc::gen::inRange(1, 4);
+        const int which = *rc::gen::inRange(0, 4);
         if ((which & 1) != 0)
             body.least = figure;
         if ((which & 2) != 0)
             body.most = figure;
-        body.proof = *optionally(anyNumber());
+        body.proof = which == 0 ? std::optional(figure) : *optionally(anyNumber());
         body.places = *optionally(rc::gen::inRange(1, 1001));
         body.conditions = *anyConditions();
         body.passes = *anyText();

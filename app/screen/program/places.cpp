@@ -2,6 +2,7 @@
 #include "places.h"
 
 #include "print/typeface.h"
+#include "record_pictures.h"
 
 #include <QFont>
 #include <QGuiApplication>
@@ -25,7 +26,10 @@ void useOwnFont() {
         QGuiApplication::setFont(QFont(family));
 }
 
-void addPlaces(QQmlEngine& engine) { engine.addImportPath(QStringLiteral("qrc:/qt/qml")); }
+void addPlaces(QQmlEngine& engine) {
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    engine.addImageProvider(QStringLiteral("record"), new RecordPictures);
+}
 
 bool loadFrame(QQmlApplicationEngine& engine) {
     addPlaces(engine);

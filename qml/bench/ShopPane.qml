@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Screen
+import Crownring.Theme
+import Crownring.Parts
+
+// What releases rest on besides the balloons: people, testers, the types' manuals, and lines of one's own.
+Scroll {
+    id: pane
+
+    property bool phone: false
+
+    signal act(kind: string)
+    signal correct(entry: string)
+
+    readonly property alias shop: shop
+    readonly property real blockWidth: pane.width < 2 * Theme.phoneBelow ? flow.width : (flow.width - flow.spacing) / 2
+
+    margin: pane.phone ? Theme.wide : Theme.broad
+
+    ShopPlace { id: shop }
+
+    Label {
+        width: parent.width
+        visible: text !== ""
+        text: shop.problem
+        color: Theme.ember
+    }
+    Flow {
+        id: flow
+        width: parent.width
+        spacing: Theme.broad
+        ShopBlock {
+            width: pane.blockWidth
+            title: qsTr("People")
+            about: qsTr("Who may sign what, and until when. A release is refused to anybody else.")
+            rows: shop.people
+            verbs: [qsTr("Enter what a person is entitled to …")]
+            codes: ["bench.shop.person"]
+            onAsked: pane.act("person.entitled")
+            onCorrect: entry => pane.correct(entry)
+        }
+        ShopBlock {
+            width: pane.blockWidth
+            title: qsTr("Testers")
+            about: qsTr("A reading counts only if its tester was in calibration on that day.")
+            rows: shop.testers
+            verbs: [qsTr("Enter a calibration …")]
+            codes: ["bench.shop.tester"]
+            onAsked: pane.act("tester.calibrated")
+            onCorrect: entry => pane.correct(entry)
+        }
+        ShopBlock {
+            width: pane.blockWidth
+            title: qsTr("Types and their limits")
+            about: qsTr("What passes is said by the type's own manual. Without a limit a reading is kept, and decides nothing.")
+            rows: shop.types
+            verbs: [qsTr("Enter a type …"), qsTr("Enter a limit …")]
+            codes: ["bench.shop.type", "bench.shop.limit"]
+            onAsked: index => pane.act(index === 0 ? "type.described" : "limit.stated")
+            onCorrect: entry => pane.correct(entry)
+        }
+        ShopBlock {
+            width: pane.blockWidth
+            title: qsTr("Our own lines")
+            about: qsTr("They come in every checklist that is opened from their day on, behind the lines of their section.")
+            rows: shop.lines
+            verbs: [qsTr("Add a line …")]
+            codes: ["bench.shop.line"]
+            onAsked: pane.act("checklist.adopted")
+            onCorrect: entry => pane.correct(entry)
+        }
+    }
+}

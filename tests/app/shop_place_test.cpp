@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/checklist.h"
+#include "demo_house.h"
+#include "entry_form.h"
+#include "inspection_desk.h"
+#include "record_pictures.h"
+#include "shop_place.h"
+#include "visit_opening.h"
+
+#include <QBuffer>
+#include <QImage>
+#include <QQuickTextureFactory>
+#include <QSignalSpy>
+#include <QTest>
+
+#include <algorithm>
+
+using namespace crownring;
+using namespace crownring::screen;
+
+namespace {
+
+void set(EntryForm& form, std::string_view key, const QString& value) {
+    const auto& fields = form.fields()->fields();
+    const auto at = std::ranges::find(fields, key, &FormField::key);
+    QVERIFY2(at != fields.end(), std::string(key).c_str());
+    form.setValue(static_cast<int>(at - fields.begin()), value);
+}
+
+const Choice* named(ChoiceModel* model, const QString& label) {
+    const auto& choices = model->choices();
+    const auto at = std::ranges::find(choices, label, &Choice::label);
+    return at == choices.end() ? nullptr : &*at;
+}
+
+}
+
+/// What releases rest on can be seen and entered without a file, and photographs come back out of the record.
+class ShopPlaceTest : public QObject {
+    Q_OBJECT
+
+    std::unique_ptr<DemoHouse> m_demo;
+
+    bool save(EntryForm& form) {
+        QSignalSpy saved(&form, &EntryForm::saved);
+        form.save();
+        return QTest::qWaitFor([&] { return !saved.isEmpty(); }, 30'000) && m_demo->settled();
+    }
+
+private slots:
+    void initTestCase() {
+        m_demo = std::make_unique<DemoHouse>();
+        QVERIFY2(m_demo->ready(), qPrintable(m_demo->house.desk.trouble()));
+    }
+    void cleanupTestCase() { m_demo.reset(); }
+
+    void whatTheDemoFleetRestsOnIsListed() {
+        ShopPlace shop;
+        QTRY_VERIFY_WITH_TIMEOUT(shop.people()->rowCount({}) > 0 && shop.testers()->rowCount({}) > 0, 30'000);
+        QVERIFY(shop.types()->rowCount({}) > 0);
+        QCOMPARE(shop.problem(), QString());
+    }
+
+    void aPersonATesterATypeAndALimitAreEntered() {
+        ShopPlace shop;
+        EntryForm form;
+        form.beginAtBench(QStringLiteral("person.entitled"), {}, {}, {});
+        set(form, "person", QStringLiteral("insp. 77"));
+        set(form, "capacity", QStringLiteral("mechanic"));
+        set(form, "licence", QStringLiteral("A&P 77"));
+        set(form, "until", QStringLiteral("2026-11-24"));
+        set(form, "on", QStringLiteral("2020-01-01"));
+        QVERIFY2(save(form), qPrintable(form.problem()));
+        QTRY_VERIFY_WITH_TIMEOUT(named(shop.people(), QStringLiteral("insp. 77")) != nullptr, 30'000);
+        QVERIFY(!named(shop.people(), QStringLiteral("insp. 77"))->chosen); // ended the day before
+
+        form.beginAtBench(QStringLiteral("tester.calibrated"), {}, {}, {});
+        set(form, "tester", QStringLiteral("gauge 77"));
+        set(form, "until", QStringLiteral("2026-11-25"));
+        set(form, "on", QStringLiteral("2026-01-01"));
+        QVERIFY2(save(form), qPrintable(form.problem()));
+        QTRY_VERIFY_WITH_TIMEOUT(named(shop.testers(), QStringLiteral("gauge 77")) != nullptr, 30'000);
+        QVERIFY(named(shop.testers(), QStringLiteral("gauge 77"))->chosen); // the last good day
+
+        form.beginAtBench(QStringLiteral("limit.stated"), {}, {}, {});
+        set(form, "type", QStringLiteral("Type 77"));
+        set(form, "kind", QStringLiteral("envelope"));
+        set(form, "quantity", QStringLiteral("grab-strength"));
+        set(form, "unit", QStringLiteral("lbf"));
+        set(form, "proof", QStringLiteral("30"));
+        set(form, "source", QStringLiteral("manual 77, 5.2"));
+        QVERIFY2(save(form), qPrintable(form.problem()));
+        QTRY_VERIFY_WITH_TIMEOUT(std::ranges::any_of(shop.types()->choices(),
+                                                     [](const Choice& each) {
+                                                         return each.label.startsWith(QStringLiteral("Type 77")) &&
+                                                                each.detail.contains(QStringLiteral("30 lbf"));
+                                                     }),
+                                 30'000);
+    }
+
+    void aLineOfOnesOwnComesInTheNextChecklist() {
+        ShopPlace shop;
+        EntryForm form;
+        form.beginAtBench(QStringLiteral("checklist.adopted"), {}, {}, {});
+        set(form, "document.lines.0.section", QStringLiteral("basket"));
+        set(form, "document.lines.0.kinds", QStringLiteral("basket"));
+        set(form, "document.lines.0.title", QStringLiteral("Rope handles counted"));
+        set(form, "document.lines.0.look_for", QStringLiteral("All four are there."));
+        form.save();
+        QVERIFY(form.isOpen()); // what asks for it is missing
+        set(form, "document.lines.0.sources.part-ml", QStringLiteral("our handbook, 4.2"));
+        QVERIFY2(save(form), qPrintable(form.problem()));
+        QTRY_VERIFY_WITH_TIMEOUT(named(shop.lines(), QStringLiteral("Rope handles counted")) != nullptr, 30'000);
+        const auto entry = named(shop.lines(), QStringLiteral("Rope handles counted"))->value;
+
+        form.correct(entry);
+        QTRY_VERIFY_WITH_TIMEOUT(form.isOpen(), 30'000);
+        set(form, "document.lines.0.title", QStringLiteral("Rope handles, four"));
+        QVERIFY2(save(form), qPrintable(form.problem()));
+        QTRY_VERIFY_WITH_TIMEOUT(named(shop.lines(), QStringLiteral("Rope handles, four")) != nullptr, 30'000);
+        QVERIFY(named(shop.lines(), QStringLiteral("Rope handles counted")) == nullptr);
+
+        VisitOpening opening;
+        opening.begin(QStringLiteral("QE-OVA"));
+        QTRY_VERIFY_WITH_TIMEOUT(opening.canOpen(), 30'000);
+        QSignalSpy opened(&opening, &VisitOpening::opened);
+        opening.openIt();
+        QTRY_COMPARE_WITH_TIMEOUT(opened.size(), 1, 30'000);
+        InspectionDesk desk;
+        desk.setInspection(opened.front().front().toString());
+        QTRY_VERIFY_WITH_TIMEOUT(desk.loaded(), 30'000);
+        const auto kept = keptChecklist(desk.file()->inspection.opened.body.checklist);
+        QVERIFY(kept.has_value());
+        const auto line = std::ranges::find(kept->lines, std::string("Rope handles, four"), &ChecklistLine::title);
+        QVERIFY(line != kept->lines.end());
+        QCOMPARE(line->section, std::string("basket"));
+        QCOMPARE(line->kinds, std::vector{ItemKind::Basket});
+    }
+
+    void aPhotographComesBackAsItWasKept() {
+        QImage image(40, 30, QImage::Format_RGB32);
+        image.fill(Qt::red);
+        QByteArray bytes;
+        QBuffer buffer(&bytes);
+        QVERIFY(buffer.open(QIODevice::WriteOnly) && image.save(&buffer, "PNG"));
+        auto kept = m_demo->house.desk.ask([picture = Picture{"image/png", bytes.toStdString()}](Record& record) {
+            return record.keepPicture(picture);
+        });
+        kept.waitForFinished();
+        QVERIFY(kept.result().has_value());
+        const auto digest = QString::fromStdString(*kept.result());
+
+        RecordPictures pictures;
+        const auto answered = [&](const QString& name, const QSize& wanted) {
+            std::unique_ptr<QQuickImageResponse> response(pictures.requestImageResponse(name, wanted));
+            QSignalSpy finished(response.get(), &QQuickImageResponse::finished);
+            [[maybe_unused]] const bool came = QTest::qWaitFor([&] { return !finished.isEmpty(); }, 30'000);
+            return response;
+        };
+        const auto whole = answered(digest, {});
+        QCOMPARE(whole->errorString(), QString());
+        const std::unique_ptr<QQuickTextureFactory> texture(whole->textureFactory());
+        QCOMPARE(texture->image().size(), QSize(40, 30));
+        QCOMPARE(texture->image().pixelColor(20, 15), QColor(Qt::red));
+        const auto small = answered(digest, {20, 20});
+        const std::unique_ptr<QQuickTextureFactory> smaller(small->textureFactory());
+        QCOMPARE(smaller->textureSize(), QSize(20, 15));
+        QVERIFY(!answered(QString(64, u'0'), {})->errorString().isEmpty());
+    }
+};
+
+QTEST_MAIN(ShopPlaceTest)
+#include "shop_place_test.moc"
