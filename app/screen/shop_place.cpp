@@ -6,6 +6,7 @@
 #include "bench/quantity.h"
 #include "border.h"
 #include "day.h"
+#include "measure/unit.h"
 #include "record_desk.h"
 #include "words.h"
 
@@ -78,7 +79,7 @@ Choice row(const TypeDescribed& said, CivilDate) {
         said.gores && said.rows ? ShopPlace::tr("%1 gores × %2 rows").arg(*said.gores).arg(*said.rows) : QString();
     return {{},
             ShopPlace::tr("%1, %2").arg(inward(said.type.text()), Words::kind(said.kind)),
-            joined({inward(said.manual), inward(said.revision), map}),
+            joined({inward(said.manual), ShopPlace::tr("revision %1").arg(inward(said.revision)), map}),
             -1,
             -1,
             true};
@@ -86,20 +87,22 @@ Choice row(const TypeDescribed& said, CivilDate) {
 
 Choice row(const LimitStated& said, CivilDate) {
     const auto* quantity = quantityNamed(said.quantity);
-    const auto unit = inward(said.unit);
     const auto bound = [&](const std::optional<double>& figure, const QString& words) {
-        return figure ? words.arg(QLocale().toString(*figure, 'g', 6), unit) : QString();
+        if (!figure)
+            return QString();
+        const auto unit = quantity ? unitFor(*quantity, said.unit) : Result<const Unit*>(nullptr);
+        return words.arg(unit && *unit ? inward(amountText(*figure, **unit))
+                                       : QLocale().toString(*figure, 'g', 6) + u' ' + inward(said.unit));
     };
     const auto places = said.places ? ShopPlace::tr("%1 readings").arg(*said.places) : QString();
-    return {
-        {},
-        ShopPlace::tr("%1: %2").arg(inward(said.type.text()),
-                                    quantity ? inward(quantity->title) : inward(said.quantity)),
-        joined({bound(said.least, ShopPlace::tr("at least %1 %2")), bound(said.most, ShopPlace::tr("at most %1 %2")),
-                bound(said.proof, ShopPlace::tr("to be held: %1 %2")), places, inward(said.source)}),
-        -1,
-        -1,
-        true};
+    return {{},
+            ShopPlace::tr("%1: %2").arg(inward(said.type.text()),
+                                        quantity ? inward(quantity->title) : inward(said.quantity)),
+            joined({bound(said.least, ShopPlace::tr("at least %1")), bound(said.most, ShopPlace::tr("at most %1")),
+                    bound(said.proof, ShopPlace::tr("to be held: %1")), places, inward(said.source)}),
+            -1,
+            -1,
+            true};
 }
 
 Choice row(const ChecklistAdopted& said, CivilDate) {

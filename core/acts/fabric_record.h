@@ -6,7 +6,8 @@
 /// a panel that was repaired with new fabric begins a set of its own, at zero hours, with the lot of the repair.
 ///
 /// Of pulls of another test than the limit's (width of the jaws) none is taken. Where no row is stated a pull counts as
-/// one at the crown; one from before the envelope was entered has no hours and is left out. Over-temperatures are not counted as dose: the record knows how hot it was, and not for how long.
+/// one at the crown; one from before the envelope was entered has no hours and is left out. Over-temperatures are not
+/// counted as dose: the record knows how hot it was, and not for how long.
 
 #include "fabric/fleet.h"
 #include "fabric/life.h"

@@ -10,8 +10,6 @@ double effectiveAge(const AgeingShape& shape, double hours, double row, double d
     return tau <= 0 ? 0 : agePivot * std::pow(tau / agePivot, shape.phi);
 }
 
-double effectiveHours(double phi, double age) {
-    return hoursOfAgeUnit * agePivot * std::pow(age / agePivot, 1 / phi);
-}
+double effectiveHours(double phi, double age) { return hoursOfAgeUnit * agePivot * std::pow(age / agePivot, 1 / phi); }
 
 }

@@ -3,8 +3,9 @@
 
 /// The readings of a fleet as plain columns, ready for arithmetic.
 ///
-/// The unit is the fabric set: the panels of one envelope that came from one lot and were put in at the same hours. A panel
-/// replaced begins a set of its own, at zero hours. Sets stand within lots, lots within fabrics; all are numbered from 0.
+/// The unit is the fabric set: the panels of one envelope that came from one lot and were put in at the same hours. A
+/// panel replaced begins a set of its own, at zero hours. Sets stand within lots, lots within fabrics; all are numbered
+/// from 0.
 
 #include "fabric/observation.h"
 
@@ -42,8 +43,8 @@ struct AgeingShape {
     double phi = 1;     ///< 1: a plain exponential; above 1: slowly first, then faster
 };
 
-inline constexpr double agePivot = 6;        ///< T0, in hundreds of hours
-inline constexpr double doseWeight = 1;      ///< kappa
+inline constexpr double agePivot = 6;         ///< T0, in hundreds of hours
+inline constexpr double doseWeight = 1;       ///< kappa
 inline constexpr double hoursOfAgeUnit = 100; ///< hours in a unit of t
 
 }

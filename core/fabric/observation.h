@@ -3,8 +3,8 @@
 
 /// What one test says of the quantity that it tests, on the scale of natural logarithms.
 ///
-/// A pull that broke is a value; one that held at the proof load is a bound from below; fabric that tore below the least
-/// mark of the gauge is a bound from above; held at one step and broken at the next lies between the two.
+/// A pull that broke is a value; one that held at the proof load is a bound from below; fabric that tore below the
+/// least mark of the gauge is a bound from above; held at one step and broken at the next lies between the two.
 
 #include <cstdint>
 

@@ -35,7 +35,8 @@ struct LotPace {
 /// The worst R-hat of ranks of what is common to the fleet, of its fabrics and lots, and of the sets' slopes.
 [[nodiscard]] double worstRHat(const Posterior& posterior);
 
-/// What is believed of fabrics that nothing is specified of: as `AgeingPrior` has it, on a scale whose limit is this one.
+/// What is believed of fabrics that nothing is specified of: as `AgeingPrior` has it, on a scale whose limit is this
+/// one.
 [[nodiscard]] AgeingPrior priorFor(std::size_t fabrics, double limit);
 
 }

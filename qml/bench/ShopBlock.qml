@@ -11,7 +11,7 @@ Column {
     required property string title
     required property string about
     required property ChoiceModel rows
-    required property list<string> verbs // what the buttons below say
+    required property list<string> verbs // what the buttons say
     required property list<string> codes // their objects' names
 
     signal asked(index: int)
@@ -28,6 +28,20 @@ Column {
         width: parent.width
         text: block.about
         soft: true
+    }
+    Flow {
+        width: parent.width
+        spacing: Theme.snug
+        Repeater {
+            model: block.verbs
+            Button {
+                required property int index
+                required property string modelData
+                objectName: block.codes[index] ?? ""
+                text: modelData
+                onClicked: block.asked(index)
+            }
+        }
     }
     Column {
         width: parent.width
@@ -82,19 +96,5 @@ Column {
         width: parent.width
         visible: block.rows.count === 0
         text: qsTr("Nothing yet.")
-    }
-    Flow {
-        width: parent.width
-        spacing: Theme.snug
-        Repeater {
-            model: block.verbs
-            Button {
-                required property int index
-                required property string modelData
-                objectName: block.codes[index] ?? ""
-                text: modelData
-                onClicked: block.asked(index)
-            }
-        }
     }
 }
