@@ -3,25 +3,15 @@
 /// crownringctl fabric fit, against the reference fleet: case 40 of tests/reference (a long chain of an independent
 /// sampler in R) on the same table.
 
+#include "ctl/answer.h"
 #include "fabric/reference_cases.h"
 
-#include <QProcess>
 #include <QTemporaryDir>
 #include <QtTest>
-#include <nlohmann/json.hpp>
 
 using namespace crownring;
+using namespace crownring::testing;
 using nlohmann::json;
-
-namespace {
-
-struct Answer {
-    int code = -1;
-    QByteArray out;
-    QByteArray err;
-};
-
-}
 
 class FabricCallTest : public QObject {
     Q_OBJECT
@@ -34,11 +24,8 @@ class FabricCallTest : public QObject {
         return file.open(QIODevice::WriteOnly) && file.write(text) == text.size() ? path : QString();
     }
     Answer ctl(const QStringList& arguments) {
-        QProcess process;
-        process.start(QStringLiteral(CROWNRINGCTL),
-                      QStringList{"--record", m_folder.filePath(QStringLiteral("r"))} + arguments);
-        process.waitForFinished(300'000);
-        return {process.exitCode(), process.readAllStandardOutput(), process.readAllStandardError()};
+        return answerOf(QStringLiteral(CROWNRINGCTL),
+                        QStringList{"--record", m_folder.filePath(QStringLiteral("r"))} + arguments);
     }
     Answer fit(const QString& readings, const QStringList& more = {}) {
         return ctl(QStringList{"fabric", "fit", "--readings", readings, "--limit", "30"} + more);
@@ -118,7 +105,7 @@ private slots:
         const auto answer = ctl({"fabric", "forecast", "ENV-1009", "--on", "2026-11-25", "--json"});
         QVERIFY2(answer.code == 0, answer.err.constData());
         const auto told = json::parse(answer.out.toStdString());
-        const auto clock = json::parse(ctl({"clock", "ENV-1009", "--on", "2026-11-25", "--json"}).out.toStdString());
+        const auto clock = ctl({"clock", "ENV-1009", "--on", "2026-11-25", "--json"}).document();
         QCOMPARE(told["hours_now"].get<double>(), clock["minutes"].get<double>() / 60);
         QCOMPARE(told["readings"].get<int>(), pullsInTheDemo("ENV-1009"));
         QVERIFY(told["limit"]["value"].get<double>() > 0);

@@ -4,30 +4,14 @@
 /// holds one that was released (OL-2026-017), one closed with discrepancies (KS-2026-015) and one that is open
 /// (OL-2026-018).
 
+#include "ctl/answer.h"
+
 #include <QFile>
-#include <QProcess>
 #include <QTemporaryDir>
 #include <QtTest>
-#include <nlohmann/json.hpp>
 
+using namespace crownring::testing;
 using nlohmann::json;
-
-namespace {
-
-struct Answer {
-    int code = -1;
-    QByteArray out;
-    QByteArray err;
-};
-
-Answer run(const QString& program, const QStringList& arguments) {
-    QProcess process;
-    process.start(program, arguments);
-    process.waitForFinished(120'000);
-    return {process.exitCode(), process.readAllStandardOutput(), process.readAllStandardError()};
-}
-
-}
 
 class InspectionCallTest : public QObject {
     Q_OBJECT
@@ -36,8 +20,8 @@ private:
     QTemporaryDir m_folder;
 
     Answer ctl(const QStringList& arguments) {
-        return run(QStringLiteral(CROWNRINGCTL),
-                   QStringList{QStringLiteral("--record"), m_folder.filePath(QStringLiteral("r"))} + arguments);
+        return answerOf(QStringLiteral(CROWNRINGCTL),
+                        QStringList{QStringLiteral("--record"), m_folder.filePath(QStringLiteral("r"))} + arguments);
     }
     /// Counted in the entries themselves.
     static std::ptrdiff_t heldInTheDemo(const char* inspection) {
@@ -51,7 +35,7 @@ private:
     }
     /// The text of a PDF as poppler reads it, one text a page.
     QStringList pagesOf(const QString& file) {
-        const auto text = QString::fromUtf8(run(QStringLiteral("pdftotext"), {"-layout", file, "-"}).out);
+        const auto text = QString::fromUtf8(answerOf(QStringLiteral("pdftotext"), {"-layout", file, "-"}).out);
         return text.split(u'\f', Qt::SkipEmptyParts);
     }
 

@@ -3,22 +3,16 @@
 /// A shop's own system posts a whole inspection, with lines of its own and no checklist; crownringctl lists it, shows
 /// it and prints its papers. All of it is invented.
 
+#include "ctl/answer.h"
+
 #include <QFile>
-#include <QProcess>
 #include <QTemporaryDir>
 #include <QtTest>
-#include <nlohmann/json.hpp>
 
+using namespace crownring::testing;
 using nlohmann::json;
 
 namespace {
-
-struct Answer {
-    int code = -1;
-    QByteArray out;
-    QByteArray err;
-    [[nodiscard]] json document() const { return json::parse(out.toStdString()); }
-};
 
 constexpr const char* shed =
     R"({"entry":"item.entered","on":"2020-01-01","item":"E9","kind":"envelope","type":"Q-90","serial":"906","brought_forward":{"minutes":15125,"landings":200,"inflations":210}}
@@ -70,17 +64,9 @@ class PostedInspectionTest : public QObject {
 
     QTemporaryDir m_folder;
 
-    static Answer run(const QString& program, const QStringList& arguments, const QByteArray& input = {}) {
-        QProcess process;
-        process.start(program, arguments);
-        process.write(input);
-        process.closeWriteChannel();
-        process.waitForFinished(120'000);
-        return {process.exitCode(), process.readAllStandardOutput(), process.readAllStandardError()};
-    }
     Answer ctl(const QStringList& arguments, const QByteArray& input = {}) const {
         const QStringList record{QStringLiteral("--record"), m_folder.filePath(QStringLiteral("r"))};
-        return run(QStringLiteral(CROWNRINGCTL), record + arguments, input);
+        return answerOf(QStringLiteral(CROWNRINGCTL), record + arguments, input);
     }
     Answer inspection(const QStringList& arguments) const {
         return ctl(QStringList{QStringLiteral("inspection")} + arguments);
@@ -90,7 +76,7 @@ class PostedInspectionTest : public QObject {
         const auto answer = inspection(QStringList{"print", "SH-7", "--to", file} + arguments);
         if (answer.code != 0)
             qWarning("%s", answer.err.constData());
-        return QString::fromUtf8(run(QStringLiteral("pdftotext"), {"-layout", "-enc", "UTF-8", file, "-"}).out)
+        return QString::fromUtf8(answerOf(QStringLiteral("pdftotext"), {"-layout", "-enc", "UTF-8", file, "-"}).out)
             .split(QChar(u'\f'), Qt::SkipEmptyParts);
     }
 
