@@ -158,6 +158,7 @@ void judgeClosingNow(const InspectionClosed& written, const InspectionClosed& no
     keep(written.signatory == now.signatory, "signatory");
     keep(written.capacity == now.capacity, "capacity");
     keep(written.statement == now.statement, "statement");
+    keep(written.clocks == now.clocks, "clocks");
     keep(written.seal == now.seal, "seal");
 }
 

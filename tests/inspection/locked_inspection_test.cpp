@@ -133,7 +133,7 @@ private slots:
             R"({"entry":"inspection.opened","on":"2026-06-01","inspection":"other","visit":"part-ml-special","items":["E1"]})");
         for (const char* with :
              {R"({"outcome":"abandoned"})", R"({"signatory":"Una Past"})", R"({"capacity":"pilot-owner"})",
-              R"({"statement":"fit to fly"})", R"({"seal":null})", R"({"inspection":"other"})"})
+              R"({"statement":"fit to fly"})", R"({"seal":null})", R"({"clocks":null})", R"({"inspection":"other"})"})
             expectTurnedAway(shop, correction(closed, with), Code::CannotAmend);
         // Nor by way of a correction of a correction.
         const auto harmless = shop.say(correction(closed, R"({"limitations":"none"})")).ids.at(0);
