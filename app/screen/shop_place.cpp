@@ -10,6 +10,8 @@
 #include "record_desk.h"
 #include "words.h"
 
+#include <QLocale>
+
 #include <algorithm>
 #include <array>
 #include <map>

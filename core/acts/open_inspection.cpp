@@ -95,12 +95,12 @@ void addFurtherWork(Checklist& checklist, const Opening& opening, const DueList&
         });
         if (row == due.rows.end() || isServedBy(checklist, work.requirement, row->item->kind))
             continue;
-        const auto& [id, title, source, note] =
-            std::tie(row->requirement->id, row->requirement->title, row->requirement->source, row->requirement->note);
+        const auto& asked = *row->requirement;
         const auto known =
-            std::ranges::find_if(further, [&](const auto& line) { return line.id == "do/" + id.text(); });
+            std::ranges::find_if(further, [&](const auto& line) { return line.id == "do/" + asked.id.text(); });
         if (known == further.end()) {
-            further.push_back(lineFor(id, title, source, note, row->item->kind, regimeOf(visitName(opening.visit))));
+            further.push_back(lineFor(asked.id, asked.title, asked.source, asked.note, row->item->kind,
+                                      regimeOf(visitName(opening.visit))));
             further.back().section = furtherWork;
         } else if (std::ranges::find(known->kinds, row->item->kind) == known->kinds.end()) {
             known->kinds.push_back(row->item->kind);

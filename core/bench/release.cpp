@@ -12,6 +12,7 @@ namespace crownring {
 namespace {
 
 constexpr const char* europeanTools = "ML.A.402(b)(4)";
+constexpr const char* doneRule = "ML.A.801(a); 14 CFR 43.15(c)(1) (from memory)";
 
 std::string titleOf(const WorkLine& work) { return work.line ? work.line->title : work.settled->body.line; }
 
@@ -45,7 +46,7 @@ public:
         const auto lines = workLines(m_file.inspection, m_file.items);
         if (m_signing.outcome != Outcome::Abandoned) {
             if (lines.empty())
-                refuse(Refusal::Kind::LineOpen, "nothing was looked at", "carry out the inspection first", m_doneRule);
+                refuse(Refusal::Kind::LineOpen, "nothing was looked at", "carry out the inspection first", doneRule);
             for (const auto& work : lines)
                 askLine(work);
             for (const auto* reading : speakingReadings(m_file.inspection))
@@ -137,14 +138,14 @@ private:
         if (state.judgement == Judgement::Fails && m_signing.outcome == Outcome::Released && !isAnswered(reading))
             refuse(Refusal::Kind::Fails, text + " fails: " + state.reason,
                    "put it right and take the reading again in the same place, or write down the defect and clear it",
-                   m_doneRule, body.line, body.item);
+                   doneRule, body.line, body.item);
         const bool nothing = state.judgement == Judgement::Undecided || state.judgement == Judgement::Incomparable ||
                              (state.judgement == Judgement::NoLimit && isAskedFor(body));
         if (nothing && !isDecidedBeside(reading))
             refuse(Refusal::Kind::Undecided, text + " decides nothing: " + state.reason,
                    state.judgement == Judgement::NoLimit ? "state the limit of the type's manual"
                                                          : "take one that does",
-                   m_doneRule, body.line, body.item);
+                   doneRule, body.line, body.item);
     }
 
     /// Another reading of the quantity in the same place, by the test that the limit is stated for, decides.
@@ -211,7 +212,6 @@ private:
             refuse(Refusal::Kind::Content, each.what + " is not given", "give it", each.rule);
     }
 
-    static constexpr const char* m_doneRule = "ML.A.801(a); 14 CFR 43.15(c)(1) (from memory)";
     const BenchFile& m_file;
     const Signing& m_signing;
     std::vector<Refusal> m_refusals;

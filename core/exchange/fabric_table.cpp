@@ -15,12 +15,12 @@ namespace crownring {
 
 namespace {
 
-enum Column { Envelope, Lot, Fabric, Hours, Row, Dose, Load, Outcome, columnCount };
-constexpr std::array<std::string_view, columnCount> names{"envelope", "lot",  "fabric", "hours",
+enum Column { Envelope, Lot, Fabric, Hours, Row, Dose, Load, Outcome, ColumnCount };
+constexpr std::array<std::string_view, ColumnCount> names{"envelope", "lot",  "fabric", "hours",
                                                           "row",      "dose", "load",   "outcome"};
 constexpr double unbounded = std::numeric_limits<double>::max();
 
-using Places = std::array<std::size_t, columnCount>; ///< in the file
+using Places = std::array<std::size_t, ColumnCount>; ///< in the file
 
 struct Pull {
     int line = 0;
@@ -40,7 +40,7 @@ Result<Places> placesOf(const CsvTable& table, const std::string& file) {
         return problem(Code::CsvNoHeader, "the table is empty", "write a first row with the names of the columns",
                        {file, 0, {}});
     const auto& heading = table.rows.front();
-    for (std::size_t column = 0; column < columnCount; ++column) {
+    for (std::size_t column = 0; column < ColumnCount; ++column) {
         const auto named = [&](const std::string& field) { return trimmed(field) == names[column]; };
         const auto found = std::ranges::find_if(heading.fields, named);
         if (std::ranges::count_if(heading.fields, named) != 1)

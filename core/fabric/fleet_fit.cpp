@@ -144,7 +144,9 @@ Result<FleetFit> fitFleet(const FabricFleet& fleet, const FleetFitChoice& choice
     if (!pooled)
         return tl::unexpected(pooled.error());
     const FleetLikelihood likelihood(fleet, choice.restricted);
-    auto [parameters, row] = startFrom(likelihood, *pooled, choice);
+    auto start = startFrom(likelihood, *pooled, choice);
+    auto& parameters = start.parameters;
+    auto& row = start.row;
     const auto free = freeParameters(fleet, likelihood, choice);
     const Smooth function = [&, all = parameters](const Eigen::VectorXd& some) mutable {
         all(free) = some;
