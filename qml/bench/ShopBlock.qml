@@ -14,6 +14,8 @@ Column {
     required property list<string> verbs // what the buttons say
     required property list<string> codes // their objects' names
 
+    property int columns: 1
+
     signal asked(index: int)
     signal correct(entry: string)
 
@@ -43,8 +45,11 @@ Column {
             }
         }
     }
-    Column {
+    Grid {
+        id: grid
         width: parent.width
+        columns: block.columns
+        columnSpacing: Theme.broad
         Repeater {
             model: block.rows
             Item {
@@ -53,7 +58,7 @@ Column {
                 required property string label
                 required property string detail
                 required property bool chosen // it holds on the day asked
-                width: block.width
+                width: (grid.width - (grid.columns - 1) * grid.columnSpacing) / grid.columns
                 height: Math.max(words.height, mend.height) + 2 * Theme.snug
                 Column {
                     id: words

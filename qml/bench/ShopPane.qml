@@ -14,9 +14,11 @@ Scroll {
     signal correct(entry: string)
 
     readonly property alias shop: shop
-    readonly property real blockWidth: pane.width < 2 * Theme.phoneBelow ? flow.width : (flow.width - flow.spacing) / 2
+    readonly property bool wide: pane.width >= 1.5 * Theme.phoneBelow
+    readonly property real blockWidth: pane.wide ? (flow.width - 2 * flow.spacing) / 3 : flow.width
 
     margin: pane.phone ? Theme.wide : Theme.broad
+    onVisibleChanged: pane.contentY = 0
 
     ShopPlace { id: shop }
 
@@ -52,22 +54,23 @@ Scroll {
         }
         ShopBlock {
             width: pane.blockWidth
-            title: qsTr("Types and their limits")
-            about: qsTr("What passes is said by the type's own manual. Without a limit a reading is kept, and decides nothing.")
-            rows: shop.types
-            verbs: [qsTr("Enter a type …"), qsTr("Enter a limit …")]
-            codes: ["bench.shop.type", "bench.shop.limit"]
-            onAsked: index => pane.act(index === 0 ? "type.described" : "limit.stated")
-            onCorrect: entry => pane.correct(entry)
-        }
-        ShopBlock {
-            width: pane.blockWidth
             title: qsTr("Our own lines")
             about: qsTr("They come in every checklist that is opened from their day on, behind the lines of their section.")
             rows: shop.lines
             verbs: [qsTr("Add a line …")]
             codes: ["bench.shop.line"]
             onAsked: pane.act("checklist.adopted")
+            onCorrect: entry => pane.correct(entry)
+        }
+        ShopBlock {
+            width: flow.width
+            columns: pane.wide ? 2 : 1
+            title: qsTr("Types and their limits")
+            about: qsTr("What passes is said by the type's own manual. Without a limit a reading is kept, and decides nothing.")
+            rows: shop.types
+            verbs: [qsTr("Enter a type …"), qsTr("Enter a limit …")]
+            codes: ["bench.shop.type", "bench.shop.limit"]
+            onAsked: index => pane.act(index === 0 ? "type.described" : "limit.stated")
             onCorrect: entry => pane.correct(entry)
         }
     }
