@@ -3,7 +3,7 @@
 
 #include "bench/checklist.h"
 #include "bench/entitlement.h"
-#include "bench/quantity.h"
+#include "bench/series.h"
 #include "border.h"
 #include "day.h"
 #include "measure/unit.h"
@@ -99,7 +99,8 @@ Choice row(const LimitStated& said, CivilDate) {
     const auto places = said.places ? ShopPlace::tr("%1 readings").arg(*said.places) : QString();
     return {{},
             ShopPlace::tr("%1: %2").arg(inward(said.type.text()),
-                                        quantity ? inward(quantity->title) : inward(said.quantity)),
+                                        quantity ? inward(seriesText(seriesOf(said.quantity, said.conditions)))
+                                                 : inward(said.quantity)),
             joined({bound(said.least, ShopPlace::tr("at least %1")), bound(said.most, ShopPlace::tr("at most %1")),
                     bound(said.proof, ShopPlace::tr("to be held: %1")), places, inward(said.source)}),
             -1,

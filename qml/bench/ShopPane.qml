@@ -15,7 +15,7 @@ Scroll {
 
     readonly property alias shop: shop
     readonly property bool wide: pane.width >= 1.5 * Theme.phoneBelow
-    readonly property real blockWidth: pane.wide ? (flow.width - 2 * flow.spacing) / 3 : flow.width
+    readonly property real blockWidth: pane.wide ? Math.floor((flow.width - 2 * flow.spacing) / 3) : flow.width
 
     margin: pane.phone ? Theme.wide : Theme.broad
     onVisibleChanged: pane.contentY = 0
