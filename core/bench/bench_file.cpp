@@ -22,25 +22,17 @@ std::string boundsText(const StatedLimit& limit) {
     };
     add("at least ", limit.least);
     add("at most ", limit.most);
+    if (!limit.least)
+        add("to be held: ", limit.proof);
     return text;
 }
 
 std::optional<double> shareOf(const Measured& measured, const StatedLimit& limit) {
-    if (limit.least && *limit.least > 0)
-        return measured.value / *limit.least;
+    if (const auto least = limit.least ? limit.least : limit.proof; least && *least > 0)
+        return measured.value / *least;
     if (limit.most && *limit.most > 0 && measured.value > 0)
         return *limit.most / measured.below.value_or(measured.value);
     return std::nullopt;
-}
-
-/// Of the same series at the same place; where a quantity is read at places, an unstated one is no place.
-bool takesThePlaceOf(const ReadingTaken& later, const ReadingTaken& earlier) {
-    const auto* quantity = quantityNamed(later.quantity);
-    const bool somewhere = later.place.gore && later.place.row;
-    return later.item == earlier.item && later.place == earlier.place &&
-           later.conditions.direction == earlier.conditions.direction &&
-           seriesOf(later.quantity, later.conditions) == seriesOf(earlier.quantity, earlier.conditions) &&
-           (somewhere || !quantity || !quantity->traits.placed);
 }
 
 }
@@ -78,7 +70,21 @@ bool BenchFile::isCalibrated(const TesterId& tester, CivilDate day) const {
     });
 }
 
+bool takesThePlaceOf(const ReadingTaken& later, const ReadingTaken& earlier) {
+    const auto* quantity = quantityNamed(later.quantity);
+    const bool somewhere = later.place.gore && later.place.row;
+    return later.item == earlier.item && later.place == earlier.place &&
+           later.conditions.direction == earlier.conditions.direction &&
+           seriesOf(later.quantity, later.conditions) == seriesOf(earlier.quantity, earlier.conditions) &&
+           (somewhere || !quantity || !quantity->traits.placed);
+}
+
 ReadingState stateOf(const BenchFile& file, const ReadingTaken& reading) {
+    const auto* item = file.item(reading.item);
+    return stateOf(reading, item ? file.limitsOf(*item) : std::vector<StatedLimit>{});
+}
+
+ReadingState stateOf(const ReadingTaken& reading, std::span<const StatedLimit> limits) {
     ReadingState state;
     auto measured = measuredFrom(reading);
     if (!measured) {
@@ -86,14 +92,14 @@ ReadingState stateOf(const BenchFile& file, const ReadingTaken& reading) {
         state.reason = measured.error().message;
         return state;
     }
-    const auto* item = file.item(reading.item);
-    const auto limits = item ? file.limitsOf(*item) : std::vector<StatedLimit>{};
     const auto judged = judge(*measured, limits);
     state.judgement = judged.judgement;
     state.reason = judged.reason;
     if (judged.limit) {
         state.share = shareOf(*measured, *judged.limit);
         state.limit = boundsText(*judged.limit);
+        state.retires = judged.limit->retires;
+        state.source = judged.limit->source;
     }
     state.measured = std::move(*measured);
     return state;

@@ -47,10 +47,17 @@ struct ReadingState {
     std::optional<Measured> measured; ///< absent: nothing that the bench knows
     Judgement judgement = Judgement::NoLimit;
     std::string reason;
-    std::optional<double> share; ///< 1 at the limit, more is better
-    std::string limit;           ///< "at least 133.4 N", empty where there is none
+    std::optional<double> share;      ///< 1 at the limit, more is better
+    std::string limit;                ///< "at least 133.4 N", empty where there is none
+    std::string source;               ///< of that limit
+    Retired retires = Retired::Panel; ///< what a reading beyond it retires
 };
 [[nodiscard]] ReadingState stateOf(const BenchFile& file, const ReadingTaken& reading);
+/// Held against the limits of its item's type and kind.
+[[nodiscard]] ReadingState stateOf(const ReadingTaken& reading, std::span<const StatedLimit> limits);
+
+/// Of the same series at the same place of one item; where a quantity is read at places, an unstated one is no place.
+[[nodiscard]] bool takesThePlaceOf(const ReadingTaken& later, const ReadingTaken& earlier);
 
 /// Among readings of one quantity at one place of one item the latest speaks: a panel that failed was repaired and
 /// pulled again. @return those that speak, by stamp

@@ -184,6 +184,7 @@ Result<StatedLimit> limitFrom(const LimitStated& stated) {
     limit.conditions = stated.conditions;
     limit.passes = stated.passes;
     limit.source = stated.source;
+    limit.retires = stated.retires;
     return withBounds(std::move(limit), stated, **quantity, **unit);
 }
 

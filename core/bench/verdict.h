@@ -38,6 +38,7 @@ struct StatedLimit {
     TestConditions conditions;   ///< what it does not state is not asked for, except the pressure of a permeability
     std::string passes;          ///< what passing means, in words
     std::string source;
+    Retired retires = Retired::Panel; ///< what goes when a reading lies beyond
     bool operator==(const StatedLimit&) const = default;
 };
 

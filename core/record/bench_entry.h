@@ -11,6 +11,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace crownring {
@@ -210,6 +211,24 @@ struct TypeDescribed {
     bool operator==(const TypeDescribed&) const = default;
 };
 
+/// Of which lot the panels are that an envelope came with. Bounds that are not given reach to the end.
+struct FabricStated {
+    ItemId item;
+    std::string lot;
+    std::string fabric; ///< the cloth, as its maker names it; may be empty
+    std::optional<int> firstGore;
+    std::optional<int> lastGore;
+    std::optional<int> firstRow;
+    std::optional<int> lastRow;
+    bool operator==(const FabricStated&) const = default;
+};
+
+/// What goes when a reading lies beyond its limit.
+enum class Retired { Panel, Item };
+inline constexpr int retiredCount = 2;
+[[nodiscard]] std::string_view retiredName(Retired retired);
+[[nodiscard]] std::optional<Retired> retiredFrom(std::string_view name);
+
 /// A bound that a type's manual puts on a reading.
 struct LimitStated {
     TypeName type;
@@ -223,6 +242,7 @@ struct LimitStated {
     TestConditions conditions;
     std::string passes; ///< what passing means, in words
     std::string source;
+    Retired retires = Retired::Panel;
     bool operator==(const LimitStated&) const = default;
 };
 

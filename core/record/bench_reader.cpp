@@ -254,6 +254,25 @@ LimitStated readLimitStated(ObjectReader& reader) {
     body.conditions = readConditions(reader);
     body.passes = reader.optionalText("passes");
     body.source = reader.saying("source");
+    if (reader.has("retires"))
+        body.retires = reader.word("retires", retiredFrom, "panel, item");
+    return body;
+}
+
+FabricStated readFabricStated(ObjectReader& reader) {
+    FabricStated body;
+    body.item = reader.name<ItemId>("item");
+    body.lot = reader.saying("lot");
+    body.fabric = reader.optionalText("fabric");
+    const auto span = [&](std::string_view first, std::string_view last, std::optional<int>& from,
+                          std::optional<int>& to) {
+        from = smallCount(reader, first);
+        to = smallCount(reader, last);
+        if (from && to && *from > *to)
+            reader.refuse(Code::BadValue, first, "after the last", "exchange the two");
+    };
+    span("first_gore", "last_gore", body.firstGore, body.lastGore);
+    span("first_row", "last_row", body.firstRow, body.lastRow);
     return body;
 }
 

@@ -21,6 +21,7 @@ namespace crownring {
 [[nodiscard]] TesterCalibrated readTesterCalibrated(ObjectReader& reader);
 [[nodiscard]] TypeDescribed readTypeDescribed(ObjectReader& reader);
 [[nodiscard]] LimitStated readLimitStated(ObjectReader& reader);
+[[nodiscard]] FabricStated readFabricStated(ObjectReader& reader);
 [[nodiscard]] ChecklistAdopted readChecklistAdopted(ObjectReader& reader);
 
 }

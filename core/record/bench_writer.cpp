@@ -192,6 +192,18 @@ void writeBody(json& into, const LimitStated& body) {
     writeConditions(into, body.conditions);
     writeText(into, "passes", body.passes);
     into["source"] = body.source;
+    if (body.retires != Retired::Panel)
+        into["retires"] = retiredName(body.retires);
+}
+
+void writeBody(json& into, const FabricStated& body) {
+    into["item"] = body.item.text();
+    into["lot"] = body.lot;
+    writeText(into, "fabric", body.fabric);
+    writeNumber(into, "first_gore", body.firstGore);
+    writeNumber(into, "last_gore", body.lastGore);
+    writeNumber(into, "first_row", body.firstRow);
+    writeNumber(into, "last_row", body.lastRow);
 }
 
 void writeBody(json& into, const ChecklistAdopted& body) {

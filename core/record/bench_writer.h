@@ -35,6 +35,7 @@ void writeBody(nlohmann::json& into, const PersonEntitled& body);
 void writeBody(nlohmann::json& into, const TesterCalibrated& body);
 void writeBody(nlohmann::json& into, const TypeDescribed& body);
 void writeBody(nlohmann::json& into, const LimitStated& body);
+void writeBody(nlohmann::json& into, const FabricStated& body);
 void writeBody(nlohmann::json& into, const ChecklistAdopted& body);
 
 }

@@ -14,6 +14,7 @@ constexpr Words<itemKindCount> itemKinds = {"envelope", "basket", "burner", "cyl
 constexpr Words<lineStateCount> lineStates = {"open", "done", "not-applicable"};
 constexpr Words<severityCount> severities = {"barring", "minor"};
 constexpr Words<outcomeCount> outcomes = {"released", "discrepancies", "abandoned"};
+constexpr Words<retiredCount> retiredThings = {"panel", "item"};
 
 template <class Value, std::size_t Count>
 std::optional<Value> among(const Words<Count>& words, std::string_view name) {
@@ -52,6 +53,8 @@ std::string_view severityName(Severity severity) { return severities[static_cast
 std::optional<Severity> severityFrom(std::string_view name) { return among<Severity>(severities, name); }
 std::string_view outcomeName(Outcome outcome) { return outcomes[static_cast<std::size_t>(outcome)]; }
 std::optional<Outcome> outcomeFrom(std::string_view name) { return among<Outcome>(outcomes, name); }
+std::string_view retiredName(Retired retired) { return retiredThings[static_cast<std::size_t>(retired)]; }
+std::optional<Retired> retiredFrom(std::string_view name) { return among<Retired>(retiredThings, name); }
 
 const std::vector<std::string_view>& kindNames() {
     static const std::vector<std::string_view> names = {
@@ -59,7 +62,7 @@ const std::vector<std::string_view>& kindNames() {
         "requirement.done",  "programme.adopted", "reading.taken", "event.reported",    "entry.corrected",
         "entry.voided",      "inspection.opened", "line.settled",  "defect.found",      "defect.deferred",
         "defect.cleared",    "repair.made",       "part.replaced", "inspection.closed", "person.entitled",
-        "tester.calibrated", "type.described",    "limit.stated",  "checklist.adopted"};
+        "tester.calibrated", "type.described",    "limit.stated",  "checklist.adopted", "fabric.stated"};
     return names;
 }
 

@@ -89,6 +89,8 @@ struct ProgrammeAdopted {
 struct EventReported {
     std::variant<Registration, ItemId> subject;
     std::string event;
+    std::optional<double> celsius; ///< how hot the fabric became; where a tell-tale gives a band, its upper edge
+    std::optional<Minutes> lasted; ///< how long
     bool operator==(const EventReported&) const = default;
 };
 
@@ -108,7 +110,7 @@ using Body =
     std::variant<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightLogged, RequirementDone, ProgrammeAdopted,
                  ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened, LineSettled, DefectFound,
                  DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed, PersonEntitled,
-                 TesterCalibrated, TypeDescribed, LimitStated, ChecklistAdopted>;
+                 TesterCalibrated, TypeDescribed, LimitStated, ChecklistAdopted, FabricStated>;
 
 struct Entry {
     EntryId id;

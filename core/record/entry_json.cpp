@@ -13,6 +13,8 @@ namespace crownring {
 
 namespace {
 
+constexpr std::int64_t longestFlight = 7 * 24 * 60; // minutes
+
 using nlohmann::json;
 
 template <class Read>
@@ -81,7 +83,6 @@ Fitting readFitting(ObjectReader& reader) {
 }
 
 FlightLogged readFlight(ObjectReader& reader) {
-    constexpr std::int64_t longestFlight = 7 * 24 * 60;
     constexpr std::int64_t mostLandings = 200;
     FlightLogged body;
     body.balloon = reader.name<Registration>("balloon");
@@ -140,6 +141,9 @@ EventReported readEvent(ObjectReader& reader) {
         body.subject = *item;
     else
         body.subject = *balloon;
+    body.celsius = reader.optionalNumber("temp_c", -60, 400);
+    if (const auto minutes = reader.optionalCount("minutes", 1, longestFlight))
+        body.lasted = Minutes(*minutes);
     return body;
 }
 
@@ -188,6 +192,7 @@ Body readBody(ObjectReader& reader, std::string_view kind) {
         [](ObjectReader& r) -> Body { return readTypeDescribed(r); },
         [](ObjectReader& r) -> Body { return readLimitStated(r); },
         [](ObjectReader& r) -> Body { return readChecklistAdopted(r); },
+        [](ObjectReader& r) -> Body { return readFabricStated(r); },
     };
     const auto& names = kindNames();
     for (std::size_t i = 0; i < names.size(); ++i)

@@ -95,6 +95,10 @@ struct BodyWriter {
         else
             into["balloon"] = std::get<Registration>(body.subject).text();
         into["event"] = body.event;
+        if (body.celsius)
+            into["temp_c"] = *body.celsius;
+        if (body.lasted)
+            into["minutes"] = body.lasted->value();
     }
     void operator()(const EntryCorrected& body) const {
         into["replaces"] = body.replaces.text();

@@ -44,6 +44,25 @@ struct DefectMark {
     bool operator==(const DefectMark&) const = default;
 };
 
+/// How the fabric of an envelope stands by its readings to one bound of its type's manual; forecasts have no say here.
+struct FabricMark {
+    enum class State {
+        Within,    ///< all places that were read last are within the bound
+        Near,      ///< so they are, and one is close to it
+        Undecided, ///< nothing that was read decides: bounds that reach across the limit, or another test
+        Panel,     ///< a panel is beyond it and was not replaced
+        Item,      ///< a reading was beyond it, and that retires the envelope
+    };
+    State state = State::Undecided;
+    std::string quantity; ///< "grab-strength" …
+    std::string title;    ///< "grab strength between jaws of 25 mm"
+    std::string what;     ///< of the worst place: "98 N, gore 3, row 12; at least 133.4 N"
+    std::string source;   ///< of the bound
+    Stamp stamp;          ///< of the reading that decides
+    double share = 0;     ///< of the worst place to the bound; 1 at it, more is better
+    bool operator==(const FabricMark&) const = default;
+};
+
 /// All that the rules need to know of an item at the end of a day. Only what is dated on or before that day is in it.
 struct ItemFacts {
     ItemId id;
@@ -60,6 +79,7 @@ struct ItemFacts {
     std::vector<Accomplishment> done;    ///< in the order of their stamps
     std::vector<Occurrence> events;      ///< in the order of their stamps
     std::vector<DefectMark> defects;     ///< in the order of their stamps
+    std::vector<FabricMark> fabric; ///< one for each bound that something was read for; `acts/fabric_marks` adds it
     bool operator==(const ItemFacts&) const = default;
 };
 

@@ -64,6 +64,7 @@ struct References {
         speak(NameSort::Person, body.agreedBy.text(), "agreed_by");
     }
     void operator()(const DefectCleared& body) const { ofDefect(body); }
+    void operator()(const FabricStated& body) const { speak(NameSort::Item, body.item.text(), "item"); }
     void operator()(const RepairMade& body) const { ofWork(body); }
     void operator()(const PartReplaced& body) const { ofWork(body); }
     void operator()(const InspectionClosed& body) const {

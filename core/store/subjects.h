@@ -31,6 +31,7 @@ struct Subjects {
     void operator()(const TesterCalibrated& body) const { about(NameSort::Tester, body.tester.text()); }
     void operator()(const TypeDescribed& body) const { about(NameSort::Type, body.type.text()); }
     void operator()(const LimitStated& body) const { about(NameSort::Type, body.type.text()); }
+    void operator()(const FabricStated& body) const { about(NameSort::Item, body.item.text()); }
     void operator()(const ChecklistAdopted& body) const { about(NameSort::Checklist, body.checklist.text()); }
     template <class Other>
     void operator()(const Other&) const {}

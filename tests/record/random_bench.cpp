@@ -196,6 +196,18 @@ rc::Gen<Body> anyLimit() {
         body.conditions = *anyConditions();
         body.passes = *anyText();
         body.source = *saying();
+        body.retires = *rc::gen::element(Retired::Panel, Retired::Item);
+        return body;
+    });
+}
+
+rc::Gen<Body> anyFabric(const Names& names) {
+    return rc::gen::exec([names]() -> Body {
+        FabricStated body{*names.item, *saying(), *anyText(), {}, {}, {}, {}};
+        body.firstGore = *optionally(rc::gen::inRange(1, 500));
+        body.lastGore = *optionally(rc::gen::inRange(500, 1001));
+        body.firstRow = *optionally(rc::gen::inRange(1, 500));
+        body.lastRow = *optionally(rc::gen::inRange(500, 1001));
         return body;
     });
 }
@@ -211,7 +223,8 @@ rc::Gen<Body> anyChecklist() {
 rc::Gen<Body> anyOfTheBench(const Names& names) {
     return rc::gen::oneOf(anyReading(names), anyReading(names), anyLine(names), anyFound(names), anyDeferred(names),
                           anyCleared(names), anyRepair(names), anyPart(names), anyOpened(names), anyClosed(names),
-                          anyEntitled(names), anyCalibrated(names), anyType(), anyLimit(), anyChecklist());
+                          anyEntitled(names), anyCalibrated(names), anyType(), anyLimit(), anyFabric(names),
+                          anyChecklist());
 }
 
 std::vector<Body> castOfTheBench(const std::vector<ItemId>& items) {

@@ -158,7 +158,9 @@ rc::Gen<EventReported> anyEvent(const Names& names) {
     return rc::gen::build<EventReported>(
         rc::gen::set(&EventReported::subject,
                      rc::gen::oneOf(rc::gen::cast<Subject>(names.balloon), rc::gen::cast<Subject>(names.item))),
-        rc::gen::set(&EventReported::event, anySlug()));
+        rc::gen::set(&EventReported::event, anySlug()),
+        rc::gen::set(&EventReported::celsius, optionally(rc::gen::element(-60.0, 99.5, 135.0, 400.0))),
+        rc::gen::set(&EventReported::lasted, optionally(anyCount<Minutes>(1, 10'080))));
 }
 
 template <class Fitting>

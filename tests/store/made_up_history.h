@@ -117,9 +117,9 @@ private:
         else if (what < 72)
             add(done());
         else if (what < 78)
-            add(EventReported{item(pick(itemCount)), "hard-landing"});
+            add(EventReported{item(pick(itemCount)), "hard-landing", {}, {}});
         else if (what < 82)
-            add(EventReported{balloon(pick(balloonCount)), "hard-landing"});
+            add(EventReported{balloon(pick(balloonCount)), "hard-landing", {}, {}});
         else if (what < 91)
             amend(EntryVoided{{}, "a slip"});
         else
