@@ -2,6 +2,7 @@
 #include "acts/check_rig_up.h"
 
 #include "acts/due.h"
+#include "acts/fabric_marks.h"
 
 #include <algorithm>
 
@@ -33,6 +34,8 @@ Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, Civ
     auto obligations = obligationsOn(books, on);
     if (!obligations)
         return tl::unexpected(obligations.error());
+    if (auto marked = addFabricMarks(books, *facts, on); !marked)
+        return tl::unexpected(marked.error());
     std::optional<Registration> balloon;
     if (const auto* envelope = leading(*facts)) {
         balloon = envelope->balloon;

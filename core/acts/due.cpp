@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/due.h"
 
+#include "acts/fabric_marks.h"
 #include "rules/programme.h"
 
 #include <map>
@@ -34,6 +35,8 @@ Result<DueList> due(Books& books, const Scope& scope, CivilDate on) {
     auto obligations = obligationsOn(books, on);
     if (!obligations)
         return tl::unexpected(obligations.error());
+    if (auto marked = addFabricMarks(books, *facts, on); !marked)
+        return tl::unexpected(marked.error());
     return dueList(std::move(*facts), std::move(*obligations), on);
 }
 

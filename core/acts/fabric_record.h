@@ -1,14 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The strength tests of all envelopes of one type, as the record has them, in the form that the fabric room computes
-/// with. The panels that an envelope came with are one set of it, since the record does not say of which lots they are;
-/// a panel that was repaired with new fabric begins a set of its own, at zero hours, with the lot of the repair.
+/// The tests of fabric that the record holds, in the form that the fabric room computes with: all envelopes whose
+/// types' manuals bound the same quantity in the same test, since what ages alike is learnt of together.
 ///
-/// Of pulls of another test than the limit's (width of the jaws) none is taken. Where no row is stated a pull counts as
-/// one at the crown; one from before the envelope was entered has no hours and is left out. Over-temperatures are not
-/// counted as dose: the record knows how hot it was, and not for how long.
+/// A fabric set is the panels of one envelope that are of one lot and were put in at the same hours. Panels that an
+/// envelope came with are of the lot that is stated for them (`FabricStated`), or of one that nobody knows; a panel
+/// that was repaired begins a set of its own, at zero hours, of the repair's lot. Lots are of a cloth; where no cloth
+/// is named, that of a type is taken to be its own.
+///
+/// Left out are tests of another series than the limit's, those from before the envelope was entered (their hours are
+/// not known), and those that look impossible and that nobody stands by. A test without a row counts at the top of its
+/// set. Over-temperatures count as dose where both the heat and its length were reported.
 
+#include "acts/type_book.h"
 #include "fabric/fleet.h"
 #include "fabric/life.h"
 #include "fabric/pace.h"
@@ -19,20 +24,91 @@
 
 namespace crownring {
 
-struct FabricRecord {
-    std::string type;
-    double limit = 0; ///< newtons: the least that passes, or the proof load where only that is stated
-    std::string source;
-    std::vector<ItemId> envelopes;
-    std::vector<std::string> lots;          ///< the first is that of all original panels: not stated, empty
-    std::vector<std::size_t> envelopeOfSet; ///< the first set of an envelope is that of its original panels
-    std::vector<CrownUse> useOfSet;
-    FabricFleet fleet;
-    std::size_t leftOut = 0; ///< pulls of another test, or that cannot be read
+/// A quantity that is followed, in one test. Strength falls as fabric ages; permeability rises, and the model follows
+/// its reciprocal.
+struct FabricChannel {
+    std::string quantity;
+    SeriesKey series;
+    bool rises = false;
+    bool operator==(const FabricChannel&) const = default;
+
+    /// From a figure in the quantity's own unit to the one that falls, and back: they are each other's inverse.
+    [[nodiscard]] double turned(double value) const { return rises ? 1 / value : value; }
+    [[nodiscard]] Band turned(const Band& band) const {
+        return rises ? Band{1 / band.high, 1 / band.middle, 1 / band.low} : band;
+    }
 };
 
-/// UnknownReference where the type's manual states no strength, MissingKey where an envelope's hours are not known.
-[[nodiscard]] Result<FabricRecord> fabricRecord(Books& books, const std::string& type, CivilDate on);
+/// What the manual of a type bounds of its fabric: strength first.
+[[nodiscard]] std::vector<FabricChannel> channelsOf(const TypeBook& book, const std::string& type);
+
+/// What is followed of one envelope. UnknownReference where it is none in the record on that day, or its manual bounds
+/// nothing that is followed; MissingKey where its type is not known.
+[[nodiscard]] Result<std::vector<FabricChannel>> channelsOf(Books& books, const ItemId& envelope, CivilDate on);
+/// All that is followed of any envelope.
+[[nodiscard]] std::vector<FabricChannel> channelsOf(const TypeBook& book);
+
+struct FollowedEnvelope {
+    ItemId id;
+    std::string type;
+    double limit = 0;   ///< in the quantity's own unit: the least that passes, or the proof load; the most
+    std::string source; ///< of the limit
+    TestConditions conditions; ///< that the limit is stated for
+    int gores = 0;      ///< 0 where its type does not say
+    int rows = 0;
+    double hours = 0; ///< flown on the day asked
+    std::size_t firstSet = 0;
+    std::size_t setCount = 0;
+};
+
+struct FollowedSet {
+    std::size_t envelope = 0;
+    std::size_t lot = 0;
+    std::optional<PanelPlace> patch;  ///< of a panel that was repaired; nothing for what the envelope came with
+    std::optional<FabricStated> came; ///< as it was stated; nothing where its lot is not known
+    double fittedAt = 0;              ///< hours of the envelope when it was put in
+    PlaceUse use;                     ///< of its highest place, on the day asked
+};
+
+struct FollowedReading {
+    EntryId entry;
+    CivilDate on;
+    PanelPlace place;
+    double value = 0;  ///< in the quantity's own unit
+    bool held = false; ///< at least this
+    Judgement judgement = Judgement::NoLimit;
+};
+
+struct LeftOut {
+    std::size_t envelope = 0;
+    EntryId entry;
+    std::string why; ///< English
+};
+
+struct FabricRecord {
+    FabricChannel channel;
+    CivilDate on;
+    std::vector<FollowedEnvelope> envelopes;
+    std::vector<FollowedSet> sets;
+    std::vector<std::string> lots;    ///< empty where not known
+    std::vector<std::string> fabrics; ///< the cloth, or the type where it is not named
+    FabricFleet fleet;
+    std::vector<FollowedReading> readings; ///< in the order of `fleet.readings`
+    std::vector<LeftOut> leftOut;
+
+    /// Past the last one for an envelope that is not followed.
+    [[nodiscard]] std::size_t numberOf(const ItemId& envelope) const;
+    /// Of the figure that falls.
+    [[nodiscard]] double lnLimit(std::size_t envelope) const;
+    /// The set that a panel of an envelope is of now; the set of all else where no such panel is told apart.
+    [[nodiscard]] std::size_t setAt(std::size_t envelope, const PanelPlace& place) const;
+};
+
+/// UnknownReference where no envelope has such a limit, MissingKey where an envelope's hours are not known.
+[[nodiscard]] Result<FabricRecord> fabricRecord(Books& books, const FabricChannel& channel, CivilDate on);
+
+/// The same record without the readings of that day and later.
+[[nodiscard]] FabricRecord before(const FabricRecord& record, CivilDate day);
 
 /// What an item flew in the last two years, by month of the year.
 [[nodiscard]] Result<YearlyPace> paceOfItem(Books& books, const ItemId& item, CivilDate on);

@@ -17,8 +17,6 @@ bool isNearlyDue(const DueRow& row) {
     return row.state.because != Because::NotRequired && row.state.standing < Standing::Clear;
 }
 
-bool isDefect(const DueRow& row) { return row.programme == &defectProgramme(); }
-
 /// The visit whose own requirement stands worst among the rows.
 Visit worstCallsFor(std::span<const DueRow> rows) {
     for (const auto& row : rows)
@@ -152,7 +150,7 @@ Result<Offer> offerInspection(Books& books, const std::optional<Registration>& b
     offer.visit = worstCallsFor(offer.due.rows);
     const auto done = accomplishes(offer.visit);
     for (const auto& row : offer.due.rows)
-        if (!isDefect(row) && row.state.standing != Standing::Closed)
+        if (!isOfTheRecord(row) && row.state.standing != Standing::Closed)
             offer.proposals.push_back(
                 {&row, isNearlyDue(row) || std::ranges::find(done, row.requirement->id) != done.end()});
     std::ranges::stable_sort(offer.proposals, {}, [](const Proposal& each) {

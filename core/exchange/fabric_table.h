@@ -24,7 +24,7 @@ struct FabricTable {
     std::vector<std::string> lots;
     std::vector<std::string> envelopes;
     std::vector<std::size_t> envelopeOfSet;
-    std::vector<CrownUse> useOfSet; ///< as of the latest pull on it; nothing is expected of hours to come
+    std::vector<PlaceUse> useOfSet; ///< as of the latest pull on it; nothing is expected of hours to come
     FabricFleet fleet;
 };
 

@@ -20,13 +20,13 @@ struct Outlook {
 };
 
 /// Those of the draws still in service, from the shortest life.
-std::vector<Outlook> outlooksOf(const Posterior& posterior, std::size_t set, double lnLimit, const CrownUse& use) {
+std::vector<Outlook> outlooksOf(const Posterior& posterior, std::size_t set, double lnLimit, const PlaceUse& use) {
     const auto lives = livesOf(posterior, set, lnLimit, use);
     const auto& line = posterior.sets[set];
     std::vector<Outlook> outlooks;
     for (std::size_t draw = 0; draw < lives.size(); ++draw) {
         const AgeingShape shape{posterior.gamma[draw], posterior.phi[draw]};
-        const double age = effectiveAge(shape, use.hours, 1, use.dose);
+        const double age = effectiveAge(shape, use.hours, use.row, use.dose);
         if (lives[draw] > use.hours)
             outlooks.push_back({lives[draw], line.intercept[draw] - line.slope[draw] * age, posterior.scatter[draw]});
     }
@@ -60,7 +60,7 @@ double bandAfter(const std::vector<Outlook>& outlooks, const Observation& found)
 
 }
 
-std::optional<WorthOfPull> worthOfPull(const Posterior& posterior, std::size_t set, double lnLimit, const CrownUse& use,
+std::optional<WorthOfPull> worthOfPull(const Posterior& posterior, std::size_t set, double lnLimit, const PlaceUse& use,
                                        const PlannedPull& pull, std::size_t trials, std::uint64_t seed) {
     const auto outlooks = outlooksOf(posterior, set, lnLimit, use);
     if (outlooks.empty() || !lifeForecast(livesOf(posterior, set, lnLimit, use), use.hours).life)

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// Which pull at the crown of a set would tell most of its life: a pull is tried in thought on draws of the posterior,
-/// one after the other as if it were the truth, and the band of life that would follow is that of all draws weighted by
-/// what the pull found.
+/// Which pull at the weakest place of a set would tell most of its life: a pull is tried in thought on draws of the
+/// posterior, one after the other as if it were the truth, and the band of life that would follow is that of all draws
+/// weighted by what the pull found.
 
 #include "fabric/life.h"
 
@@ -24,7 +24,7 @@ struct WorthOfPull {
 
 /// Nothing where hardly a draw says that the set is still in service. `trials` >= 1 outcomes are tried.
 [[nodiscard]] std::optional<WorthOfPull> worthOfPull(const Posterior& posterior, std::size_t set, double lnLimit,
-                                                     const CrownUse& use, const PlannedPull& pull,
+                                                     const PlaceUse& use, const PlannedPull& pull,
                                                      std::size_t trials = 400, std::uint64_t seed = 1);
 
 }

@@ -10,6 +10,8 @@ double effectiveAge(const AgeingShape& shape, double hours, double row, double d
     return tau <= 0 ? 0 : agePivot * std::pow(tau / agePivot, shape.phi);
 }
 
-double effectiveHours(double phi, double age) { return hoursOfAgeUnit * agePivot * std::pow(age / agePivot, 1 / phi); }
+double effectiveHours(const AgeingShape& shape, double age, double row) {
+    return hoursOfAgeUnit * agePivot * std::pow(age / agePivot, 1 / shape.phi) * std::exp(shape.gamma * (1 - row));
+}
 
 }

@@ -20,6 +20,8 @@ struct SetReading {
     double row = 1;   ///< height of the place: 0 at the mouth, 1 at the crown
     double dose = 0;  ///< equivalent hours of over-temperature up to then, >= 0 (`fabric/heat.h`)
     Observation observed;
+
+    bool operator==(const SetReading&) const = default;
 };
 
 /// A test of new fabric of a lot, at zero hours: a mill's certificate or a pull from the bolt.

@@ -53,7 +53,7 @@ Ground groundOf(const ForecastGrounds& grounds) {
 }
 
 ForecastGrounds groundsOf(const FleetColumns& fleet, const AgeingPrior& prior, const Posterior& posterior,
-                          std::size_t set, double lnLimit, const CrownUse& use, std::uint64_t seed) {
+                          std::size_t set, double lnLimit, const PlaceUse& use, std::uint64_t seed) {
     ForecastGrounds grounds;
     const auto fabric = fleet.fabricOfLot[fleet.lotOfSet[set]];
     lookAtFabric(fleet, fabric, grounds);

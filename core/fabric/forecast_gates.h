@@ -36,6 +36,6 @@ struct ForecastGrounds {
 
 /// `seed` is of the draws from the prior.
 [[nodiscard]] ForecastGrounds groundsOf(const FleetColumns& fleet, const AgeingPrior& prior, const Posterior& posterior,
-                                        std::size_t set, double lnLimit, const CrownUse& use, std::uint64_t seed = 1);
+                                        std::size_t set, double lnLimit, const PlaceUse& use, std::uint64_t seed = 1);
 
 }

@@ -17,9 +17,11 @@ AgeingShape shapeOf(const Posterior& posterior, std::size_t draw) {
     return {posterior.gamma[draw], posterior.phi[draw]};
 }
 
-double lnCrown(const Posterior& posterior, std::size_t set, std::size_t draw, double hours, double dose) {
+/// Mean logarithm at the place when `hours` are flown.
+double lnMean(const Posterior& posterior, std::size_t set, std::size_t draw, const PlaceUse& use, double hours) {
     const auto& line = posterior.sets[set];
-    return line.intercept[draw] - line.slope[draw] * effectiveAge(shapeOf(posterior, draw), hours, 1, dose);
+    const double dose = use.dose + use.dosePerHour * (hours - use.hours);
+    return line.intercept[draw] - line.slope[draw] * effectiveAge(shapeOf(posterior, draw), hours, use.row, dose);
 }
 
 DrawColumn stillAbove(const DrawColumn& lives, double hoursNow) {
@@ -42,12 +44,12 @@ Band bandOf(const DrawColumn& draws) {
     return {quantileOf(draws, 0.05), quantileOf(draws, 0.5), quantileOf(draws, 0.95)};
 }
 
-DrawColumn livesOf(const Posterior& posterior, std::size_t set, double lnLimit, const CrownUse& use) {
+DrawColumn livesOf(const Posterior& posterior, std::size_t set, double lnLimit, const PlaceUse& use) {
     const auto& line = posterior.sets[set];
     DrawColumn lives(posterior.draws());
     for (std::size_t draw = 0; draw < lives.size(); ++draw) {
         const double age = (line.intercept[draw] - lnLimit) / line.slope[draw];
-        const double effective = age > 0 ? effectiveHours(posterior.phi[draw], age) : 0;
+        const double effective = age > 0 ? effectiveHours(shapeOf(posterior, draw), age, use.row) : 0;
         const double spent = effective - doseWeight * use.dose + doseWeight * use.dosePerHour * use.hours;
         lives[draw] = age > 0 ? spent / (1 + doseWeight * use.dosePerHour) : 0;
     }
@@ -70,22 +72,37 @@ double chanceReached(const DrawColumn& lives, double hoursNow, double hoursThen)
     return 1 - static_cast<double>(stillAbove(above, hoursThen).size()) / static_cast<double>(above.size());
 }
 
-Band strengthNow(const Posterior& posterior, std::size_t set, const CrownUse& use) {
+Band strengthAt(const Posterior& posterior, std::size_t set, const PlaceUse& use, double hoursThen) {
     DrawColumn strengths(posterior.draws());
     for (std::size_t draw = 0; draw < strengths.size(); ++draw)
-        strengths[draw] = std::exp(lnCrown(posterior, set, draw, use.hours, use.dose));
+        strengths[draw] = std::exp(lnMean(posterior, set, draw, use, hoursThen));
     return bandOf(strengths);
 }
 
-double chancePullBelow(const Posterior& posterior, std::size_t set, double lnLimit, const CrownUse& use,
+double chanceBelowAt(const Posterior& posterior, std::size_t set, double lnLimit, const PlaceUse& use,
+                     double hoursThen) {
+    std::size_t below = 0;
+    for (std::size_t draw = 0; draw < posterior.draws(); ++draw)
+        below += lnMean(posterior, set, draw, use, hoursThen) < lnLimit ? 1 : 0;
+    return static_cast<double>(below) / static_cast<double>(posterior.draws());
+}
+
+double chanceBreaksBelow(const Posterior& posterior, std::size_t set, double lnLimit, const PlaceUse& use,
+                         double hoursThen) {
+    double sum = 0;
+    for (std::size_t draw = 0; draw < posterior.draws(); ++draw)
+        sum += normalBelow((lnLimit - lnMean(posterior, set, draw, use, hoursThen)) / posterior.scatter[draw]);
+    return sum / static_cast<double>(posterior.draws());
+}
+
+double chancePullBelow(const Posterior& posterior, std::size_t set, double lnLimit, const PlaceUse& use,
                        double hoursThen, int pulls) {
-    const double doseThen = use.dose + use.dosePerHour * (hoursThen - use.hours);
     double allHold = 0;
     std::size_t counted = 0;
     for (std::size_t draw = 0; draw < posterior.draws(); ++draw) {
-        if (lnCrown(posterior, set, draw, use.hours, use.dose) <= lnLimit)
+        if (lnMean(posterior, set, draw, use, use.hours) <= lnLimit)
             continue;
-        const double then = lnCrown(posterior, set, draw, hoursThen, doseThen);
+        const double then = lnMean(posterior, set, draw, use, hoursThen);
         allHold += std::pow(normalBelow((then - lnLimit) / posterior.scatter[draw]), pulls);
         ++counted;
     }

@@ -9,12 +9,12 @@
 namespace crownring {
 
 SetOutlook outlookOf(const FleetColumns& fleet, const AgeingPrior& prior, const Posterior& posterior, std::size_t set,
-                     double lnLimit, const CrownUse& use) {
+                     double lnLimit, const PlaceUse& use, double ahead) {
     const auto lives = livesOf(posterior, set, lnLimit, use);
-    const double then = use.hours + nextTestAfter;
+    const double then = use.hours + ahead;
     SetOutlook outlook;
     outlook.use = use;
-    outlook.strength = strengthNow(posterior, set, use);
+    outlook.strength = strengthAt(posterior, set, use, use.hours);
     outlook.life = lifeForecast(lives, use.hours);
     outlook.failsNext = chancePullBelow(posterior, set, lnLimit, use, then, 1);
     outlook.belowByNext = chanceReached(lives, use.hours, then);

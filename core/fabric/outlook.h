@@ -14,15 +14,17 @@ namespace crownring {
 inline constexpr double nextTestAfter = 100; ///< hours flown between two strength tests
 
 struct SetOutlook {
-    CrownUse use;
-    Band strength;          ///< of the crown now, in the unit of the readings
+    PlaceUse use;
+    Band strength;          ///< of its weakest place now, in the unit of the readings
     LifeForecast life;      ///< hours flown
-    double failsNext = 1;   ///< chance that one pull at the crown, `nextTestAfter` hours on, breaks below the limit
-    double belowByNext = 1; ///< chance that the crown's mean is below the limit by then
+    double failsNext = 1;   ///< chance that one pull there at the next test breaks below the limit
+    double belowByNext = 1; ///< chance that the mean there is below the limit by then
     ForecastGrounds grounds;
 };
+
+/// @param ahead hours flown until the next test, >= 0
 [[nodiscard]] SetOutlook outlookOf(const FleetColumns& fleet, const AgeingPrior& prior, const Posterior& posterior,
-                                   std::size_t set, double lnLimit, const CrownUse& use);
+                                   std::size_t set, double lnLimit, const PlaceUse& use, double ahead = nextTestAfter);
 
 /// How fast a lot ages beside the other lots of its fabric.
 struct LotPace {

@@ -26,6 +26,15 @@ YearlyPace paceOf(std::span<const double> hoursOfMonths, int firstMonth) {
     return sums;
 }
 
+double flownBetween(const PointOfMonth& now, const PointOfMonth& then, const YearlyPace& pace) {
+    const auto ofMonth = [&](int month) { return pace[static_cast<std::size_t>(month) - 1]; };
+    const int months = (then.year - now.year) * 12 + then.month - now.month;
+    double hours = then.gone * ofMonth(then.month) - now.gone * ofMonth(now.month);
+    for (int ahead = 0; ahead < months; ++ahead)
+        hours += ofMonth((now.month - 1 + ahead) % 12 + 1);
+    return months < 0 || hours < 0 ? 0 : hours;
+}
+
 std::optional<PointOfMonth> reachedAt(const PointOfMonth& now, double hours, const YearlyPace& pace) {
     if (hours <= 0)
         return now;

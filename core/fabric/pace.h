@@ -25,6 +25,9 @@ struct PointOfMonth {
     bool operator==(const PointOfMonth&) const = default;
 };
 
+/// Hours flown from one point to a later one; 0 where it is not later.
+[[nodiscard]] double flownBetween(const PointOfMonth& now, const PointOfMonth& then, const YearlyPace& pace);
+
 /// When `hours` > 0 more are flown; `now` for 0 or less, nothing where that takes more than a hundred years.
 [[nodiscard]] std::optional<PointOfMonth> reachedAt(const PointOfMonth& now, double hours, const YearlyPace& pace);
 

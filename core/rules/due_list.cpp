@@ -3,6 +3,7 @@
 
 #include "rules/defects.h"
 #include "rules/due_order.h"
+#include "rules/fabric_rows.h"
 
 #include <algorithm>
 
@@ -39,11 +40,15 @@ void assessAll(DueList& list, const std::vector<const RequirementSet*>& sets) {
     }
 }
 
-void addDefects(DueList& list) {
-    for (const auto& item : list.items)
+void addWhatTheRecordAsks(DueList& list) {
+    for (const auto& item : list.items) {
         for (const auto& open : openDefects(item))
-            list.rows.push_back({&item, &list.defects.emplace_back(defectRequirement(open)), &defectProgramme(),
+            list.rows.push_back({&item, &list.own.emplace_back(defectRequirement(open)), &defectProgramme(),
                                  assessDefect(open, item, list.on, list.memory.get())});
+        for (const auto& mark : item.fabric)
+            list.rows.push_back({&item, &list.own.emplace_back(fabricRequirement(mark)), &fabricProgramme(),
+                                 assessFabric(mark, list.memory.get())});
+    }
 }
 
 /// Sorts in place, following each cycle of moves, since a second list of all rows costs more than the sorting.
@@ -70,6 +75,10 @@ void sortRows(std::vector<DueRow>& rows, const DueOrder& order) {
 
 }
 
+bool isOfTheRecord(const DueRow& row) {
+    return row.programme == &defectProgramme() || row.programme == &fabricProgramme();
+}
+
 DueList dueList(std::vector<ItemFacts> items, Obligations obligations, CivilDate on,
                 const std::optional<Registration>& flyingAs) {
     DueList list;
@@ -78,8 +87,8 @@ DueList dueList(std::vector<ItemFacts> items, Obligations obligations, CivilDate
     list.obligations = std::make_unique<Obligations>(std::move(obligations));
     const auto sets = setsOf(list.items, *list.obligations, flyingAs);
     assessAll(list, sets);
-    addDefects(list);
-    sortRows(list.rows, DueOrder(list.items, sets, list.defects));
+    addWhatTheRecordAsks(list);
+    sortRows(list.rows, DueOrder(list.items, sets, list.own));
     return list;
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The due list: every requirement and every open defect of every item, worst first.
+/// The due list: every requirement, every open defect and all bounded readings of fabric of every item, worst first.
 
 #include "rules/obligations.h"
 
@@ -40,12 +40,12 @@ private:
     std::unique_ptr<std::pmr::monotonic_buffer_resource> m_pieces;
 };
 
-/// Keeps the facts, obligations and defects that its rows point into. Movable, not copyable.
+/// Keeps the facts and obligations that its rows point into. Movable, not copyable.
 struct DueList {
     CivilDate on;
     std::vector<ItemFacts> items;
     std::unique_ptr<Obligations> obligations;
-    std::deque<Requirement> defects; ///< the open ones, as what rows point at
+    std::deque<Requirement> own; ///< what the record itself asks, not a programme: what its rows point at
     RowMemory memory;
     std::vector<DueRow> rows;
 };
@@ -56,6 +56,9 @@ struct DueList {
 /// @param flyingAs a balloon whose programmes bind all the items too, besides those of where each is fitted
 [[nodiscard]] DueList dueList(std::vector<ItemFacts> items, Obligations obligations, CivilDate on,
                               const std::optional<Registration>& flyingAs = {});
+
+/// An open defect, or readings of fabric: nothing that could be written down as done.
+[[nodiscard]] bool isOfTheRecord(const DueRow& row);
 
 /// The order of the list.
 [[nodiscard]] bool comesBefore(const DueRow& a, const DueRow& b);

@@ -52,6 +52,7 @@ enum class Because {
     RowFull,       ///< the last act was one too many in a row (`at_most`) and does not count
     Defect,        ///< a defect that is open
     Deferred,      ///< a defect that is open and put off until its limits
+    Fabric,        ///< readings of fabric, held against the bounds of the type's manual
 };
 
 struct Assessment {

@@ -138,7 +138,7 @@ void fitWarm() {
         const auto& use = made.truth[set].use;
         SamplerSettings settings;
         const auto before = sampledPosterior(fleetColumns(made.fleet).value(), prior, settings).value();
-        const double load = strengthNow(before, set, use).low;
+        const double load = strengthAt(before, set, use, use.hours).low;
         made.fleet.readings.push_back({set, use.hours, 1, use.dose, {Seen::Exactly, std::log(load), 0}});
         const auto fleet = fleetColumns(made.fleet).value();
         WarmFit warm;

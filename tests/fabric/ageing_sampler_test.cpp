@@ -126,7 +126,7 @@ private slots:
         QVERIFY(isFinite(posterior));
         QVERIFY(band.high - band.low < nothing.high - nothing.low);
         QVERIFY(band.high > 1.5 * band.low);
-        const auto now = strengthNow(posterior, 0, {300, 0, 0});
+        const auto now = strengthAt(posterior, 0, {300, 0, 0}, 300);
         QVERIFY(now.low < 55 && 55 < now.high);
     }
 
@@ -147,7 +147,7 @@ private slots:
             day.push_back(reading(250, Seen::Exactly, load));
         const auto posterior = fitted(oneSet(day));
         QVERIFY(isFinite(posterior));
-        const auto now = strengthNow(posterior, 0, {250, 0, 0});
+        const auto now = strengthAt(posterior, 0, {250, 0, 0}, 250);
         QVERIFY(now.low > 40 && now.high < 75);
         QVERIFY(lifeOf(posterior).high > 1.5 * lifeOf(posterior).low);
     }

@@ -11,7 +11,7 @@ using namespace crownring;
 namespace {
 
 const double limit = std::log(30);
-const CrownUse use{300, 0, 0};
+const PlaceUse use{300, 0, 0};
 
 /// Slopes from 0.15 to 0.3, one intercept, phi 1: strength now is from 41 to 64, and a pull tells the slope.
 Posterior posterior() {

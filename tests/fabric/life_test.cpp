@@ -35,12 +35,12 @@ private slots:
     /// At its life the crown is at the limit, whatever phi and however hot it is flown.
     void atItsLifeTheCrownIsAtTheLimit() {
         for (const double phi : {0.7, 1.0, 1.4}) {
-            const CrownUse use{200, 12, 0.03};
+            const PlaceUse use{200, 12, 0.03};
             const auto posterior = of({{4.6, 0.21}}, phi);
             const double life = livesOf(posterior, 0, limit, use)[0];
             const double dose = use.dose + use.dosePerHour * (life - use.hours);
             QVERIFY(std::abs(4.6 - 0.21 * effectiveAge({0.7, phi}, life, 1, dose) - limit) < 1e-12);
-            QVERIFY(strengthNow(posterior, 0, {life, dose, 0}).middle - 30 < 1e-9);
+            QVERIFY(strengthAt(posterior, 0, {life, dose, 0}, life).middle - 30 < 1e-9);
         }
     }
 

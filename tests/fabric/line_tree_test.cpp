@@ -119,7 +119,7 @@ private slots:
         const AgeingLine line{exact.mean[4], exact.mean[5], exact.covariance(4, 4), exact.covariance(5, 5),
                               exact.covariance(4, 5)};
         const double limit = std::log(30);
-        const CrownUse use{400, 0, 0};
+        const PlaceUse use{400, 0, 0};
         const auto lives = livesOf(posterior, 0, limit, use);
         for (const double hours : {450.0, 500.0, 550.0, 600.0, 700.0}) {
             const double given = reachedByGivenOk(line, limit, hours / 100, 4);

@@ -88,7 +88,8 @@ private:
         const auto& use = made.use;
         const double reached = std::max((made.line.intercept - std::log(madeLimit)) / made.line.slope, 0.0);
         made.life =
-            (effectiveHours(m_making.phi, reached) - use.dose + use.dosePerHour * use.hours) / (1 + use.dosePerHour);
+            (effectiveHours({m_making.gamma, m_making.phi}, reached, 1) - use.dose + use.dosePerHour * use.hours) /
+            (1 + use.dosePerHour);
         for (int k = 0; k < crownPulls; ++k)
             made.nextFails |= pull(made.line, use.hours + inspectionEvery, 1,
                                    use.dose + use.dosePerHour * inspectionEvery) < std::log(madeLimit);

@@ -37,7 +37,7 @@ inline constexpr double inspectionEvery = 100; ///< hours, give or take a tenth
 /// What nobody can see of a set.
 struct MadeSet {
     Line line;
-    CrownUse use;           ///< when last seen
+    PlaceUse use;           ///< when last seen
     double life = 0;        ///< in hours flown, from `use` on at its dose per hour
     bool retired = false;   ///< a pull broke below the limit
     bool nextFails = false; ///< whether a pull at the crown breaks below the limit at the next inspection

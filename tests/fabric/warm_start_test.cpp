@@ -51,7 +51,7 @@ private slots:
     void aWarmFitIsTheFullFitButForChance() {
         auto tested = testedOnceMore(1);
         const auto before = fitted(tested.before);
-        const auto now = strengthNow(before, tested.set, {tested.hours, 0, 0});
+        const auto now = strengthAt(before, tested.set, {tested.hours, 0, 0}, tested.hours);
         tested = testedOnceMore(now.low);
         const auto warm = warmFit(before, fleetColumns(tested.after).value(), tested.set, 1);
         QVERIFY(warm.worth > leastWorth);
