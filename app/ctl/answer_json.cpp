@@ -34,9 +34,9 @@ void addFigures(ordered_json& object, const Figures& figures) {
 }
 
 std::string_view becauseText(Because because) {
-    constexpr std::array<std::string_view, 11> texts = {"limits",       "not-required",   "exempt",  "triggered",
-                                                        "type-missing", "serial-missing", "done",    "ended",
-                                                        "row-full",     "defect",         "deferred"};
+    constexpr std::array<std::string_view, 12> texts = {"limits",       "not-required",   "exempt",   "triggered",
+                                                        "type-missing", "serial-missing", "done",     "ended",
+                                                        "row-full",     "defect",         "deferred", "fabric"};
     return texts[static_cast<std::size_t>(because)];
 }
 

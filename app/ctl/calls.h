@@ -94,11 +94,28 @@ int run(const InspectionPrintOptions& options, const Common& common);
 
 struct FabricForecastOptions {
     std::string envelope;
+    std::string quantity; ///< empty: the first that its manual bounds
     std::string on;
     std::uint64_t seed = 1;
     bool json = false;
 };
 int run(const FabricForecastOptions& options, const Common& common);
+
+struct FabricLotsOptions {
+    std::string quantity; ///< empty: the first that any manual bounds
+    std::string on;
+    std::uint64_t seed = 1;
+    bool json = false;
+};
+int run(const FabricLotsOptions& options, const Common& common);
+
+struct FabricScoreOptions {
+    std::string quantity; ///< empty: the first that any manual bounds
+    std::string on;
+    std::uint64_t seed = 1;
+    bool json = false;
+};
+int run(const FabricScoreOptions& options, const Common& common);
 
 struct FabricFitOptions {
     std::string readings;

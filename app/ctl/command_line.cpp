@@ -59,7 +59,7 @@ void addPost(CLI::App& app, Chosen& chosen) {
                  "  programme.adopted  programme and one of balloons, items, everything [document digest]\n"
                  "  reading.taken      item quantity unit and one of value, held_at [below gore row direction jaw_mm\n"
                  "                     pressure_pa area_cm2 method tester inspection line confirmed]\n"
-                 "  event.reported     event and one of balloon, item\n"
+                 "  event.reported     event and one of balloon, item [temp_c minutes]\n"
                  "  inspection.opened  inspection visit items [balloon work[{item requirement}] checklist]\n"
                  "  line.settled       inspection line state [item finding tester photographs]\n"
                  "  defect.found       defect item what severity [inspection line reading gore row]\n"
@@ -73,7 +73,8 @@ void addPost(CLI::App& app, Chosen& chosen) {
                  "  tester.calibrated  tester until [what certificate]\n"
                  "  type.described     type kind manual revision [gores rows]\n"
                  "  limit.stated       type kind quantity unit source and least, most or proof [places direction\n"
-                 "                     jaw_mm pressure_pa area_cm2 passes]\n"
+                 "                     jaw_mm pressure_pa area_cm2 passes retires]\n"
+                 "  fabric.stated      item lot [fabric first_gore last_gore first_row last_row]\n"
                  "  checklist.adopted  checklist document\n"
                  "  entry.corrected    replaces with{keys}             entry.voided   voids reason\n"
                  "Example:\n"
@@ -138,19 +139,35 @@ void addDue(CLI::App& app, Chosen& chosen) {
                  "nearing, clear, closed (done once for all, or ended).");
 }
 
+template <class Options>
+void addFabricWords(CLI::App& call, Options& options) {
+    call.add_option("--quantity", options.quantity,
+                    "grab-strength, strip-strength or air-permeability (default: the first that is bounded)")
+        ->type_name("NAME");
+    call.add_option("--on", options.on, "The day (default: today)")->type_name("DATE");
+    call.add_option("--seed", options.seed, "The same seed gives the same answer (default: 1)");
+    call.add_flag("--json", options.json, "Answer as JSON");
+}
+
 void addFabric(CLI::App& app, Chosen& chosen) {
-    auto* group =
-        app.add_subcommand("fabric", "How strong fabric is and how it ages: forecast an envelope, fit a table");
+    auto* group = app.add_subcommand("fabric", "How strong fabric is and how it ages");
     group->require_subcommand(1);
     const auto [forecast, asked] =
         begin<FabricForecastOptions>(*group, chosen, "forecast", "An envelope's strength and life from the record");
     forecast->add_option("ENVELOPE", asked->envelope, "The envelope's id")->required();
-    forecast->add_option("--on", asked->on, "The day (default: today)")->type_name("DATE");
-    forecast->add_option("--seed", asked->seed, "The same seed gives the same answer (default: 1)");
-    forecast->add_flag("--json", asked->json, "Answer as JSON");
-    forecast->footer("All envelopes of its type are fitted together; the limit is that of its type (limit.stated).\n"
-                     "Dates follow what it flew in the last two years, month by month.\n"
-                     "A forecast plans tests; it takes the place of none. What retires fabric is the manual's test.");
+    addFabricWords(*forecast, *asked);
+    forecast->footer(
+        "All envelopes whose manuals bound the same test are fitted together; the limit is that of its own type.\n"
+        "Dates follow what it flew in the last two years, month by month.\n"
+        "A forecast plans tests; it takes the place of none. What retires fabric is the manual's test.");
+    const auto [lots, ofLots] =
+        begin<FabricLotsOptions>(*group, chosen, "lots", "Which lots of fabric age faster than the others of theirs");
+    addFabricWords(*lots, *ofLots);
+    lots->footer("watch: of lots called so, one in ten may be as good as the others. alarm: two looks three months\n"
+                 "apart agree, and in one fleet of twenty some lot is called so although all are good.");
+    const auto [score, ofScore] = begin<FabricScoreOptions>(
+        *group, chosen, "score", "How the forecasts of the last four years did against what the tests found");
+    addFabricWords(*score, *ofScore);
     const auto [fit, options] = begin<FabricFitOptions>(*group, chosen, "fit", "Fit a bare table of strength tests");
     fit->add_option("--readings", options->readings,
                     "CSV with the columns envelope,lot,fabric,hours,row,dose,load,outcome; - for standard input")

@@ -33,4 +33,32 @@ std::string sentenceOf(const ForecastGrounds& grounds) {
     return grounds.isBeyondFlown ? "beyond what any envelope of this fabric has flown" : "";
 }
 
+Result<FabricChannel> chosenChannel(const std::vector<FabricChannel>& channels, const std::string& quantity) {
+    std::string known;
+    for (const auto& channel : channels) {
+        if (quantity.empty() || channel.quantity == quantity)
+            return channel;
+        known += (known.empty() ? "" : ", ") + channel.quantity;
+    }
+    return problem(Code::BadUse, "no limit is stated for '" + quantity + "'",
+                   known.empty() ? "enter the limit that the manual states (limit.stated)" : "ask for " + known);
+}
+
+Result<FabricChannel> channelOfFleet(Books& books, const std::string& quantity, CivilDate on) {
+    const auto book = typeBook(books, on);
+    if (!book)
+        return tl::unexpected(book.error());
+    return chosenChannel(channelsOf(*book), quantity);
+}
+
+Result<FabricFit> fittedFleet(Books& books, const FabricChannel& channel, CivilDate on, std::uint64_t seed) {
+    auto record = fabricRecord(books, channel, on);
+    if (!record)
+        return tl::unexpected(record.error());
+    auto fit = fitOf(std::make_shared<const FabricRecord>(std::move(*record)), seed);
+    if (!fit)
+        return tl::unexpected(fit.error());
+    return std::move(**fit);
+}
+
 }

@@ -3,7 +3,7 @@
 
 /// How forecasts of fabric are said.
 
-#include "fabric/outlook.h"
+#include "acts/fabric_forecast.h"
 
 #include <nlohmann/json.hpp>
 
@@ -18,6 +18,15 @@ namespace crownring::ctl {
 [[nodiscard]] std::string_view wordOf(Ground ground);
 /// What a number must not be read without; empty where there is nothing to add.
 [[nodiscard]] std::string sentenceOf(const ForecastGrounds& grounds);
+
+/// The channel of this quantity, the first of all where none is named. BadUse for one that is not among them.
+[[nodiscard]] Result<FabricChannel> chosenChannel(const std::vector<FabricChannel>& channels,
+                                                  const std::string& quantity);
+/// The same of all that is followed of any envelope.
+[[nodiscard]] Result<FabricChannel> channelOfFleet(Books& books, const std::string& quantity, CivilDate on);
+/// All envelopes of a channel, fitted.
+[[nodiscard]] Result<FabricFit> fittedFleet(Books& books, const FabricChannel& channel, CivilDate on,
+                                            std::uint64_t seed);
 
 inline constexpr const char* noSubstitute = "A forecast plans tests and takes the place of none.";
 

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "acts/fabric_record.h"
+#include "acts/fabric_forecast.h"
+#include "bench/quantity.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "ctl/fabric_answer.h"
-#include "fabric/ageing_sampler.h"
 
-#include <algorithm>
 #include <cmath>
 #include <iomanip>
 #include <iostream>
@@ -16,123 +15,136 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-struct Forecast {
-    FabricRecord record;
-    SetOutlook outlook; ///< of the panels that the envelope came with
-    YearlyPace pace{};
-    CivilDate on;
-    std::size_t readings = 0; ///< of those panels
-    double worstRHat = 1;
-    std::size_t draws = 0;
+struct Told {
+    FabricFit fit;
+    Ahead ahead;
+    std::size_t envelope = 0;
+    EnvelopeForecast forecast;
 
-    /// The day on which this many hours are flown; nothing where that is not within sight.
-    [[nodiscard]] std::optional<std::string> dayOf(double hours) const {
-        const auto days = endOfMonth(on).day();
-        const PointOfMonth now{on.year(), on.month(), (on.day() - 1.0) / days};
-        const auto at = reachedAt(now, hours - outlook.use.hours, pace);
-        const auto first = at ? CivilDate::fromYearMonthDay(at->year, at->month, 1) : std::nullopt;
-        if (!first)
-            return std::nullopt;
-        return addDays(*first, static_cast<std::int64_t>(at->gone * endOfMonth(*first).day())).iso();
-    }
+    [[nodiscard]] const SetForecast& weakest() const { return forecast.sets[forecast.weakest]; }
+    [[nodiscard]] const FollowedEnvelope& of() const { return fit.record->envelopes[envelope]; }
+    [[nodiscard]] std::string_view unit() const { return quantityNamed(fit.record->channel.quantity)->unit; }
 };
 
-Result<std::string> typeOf(Books& books, const ItemId& envelope, CivilDate on) {
-    const auto facts = books.facts({std::nullopt, {envelope}}, on);
-    if (!facts)
-        return tl::unexpected(facts.error());
-    if (facts->empty() || facts->front().kind != ItemKind::Envelope)
-        return problem(Code::UnknownReference, "'" + envelope.text() + "' is no envelope in the record on " + on.iso(),
-                       "ask for another, or a later day");
-    if (!facts->front().type)
-        return problem(Code::MissingKey, "the type of '" + envelope.text() + "' is not known",
-                       "correct its entry: without a type there is no limit", {{}, 0, "type"});
-    return *facts->front().type;
-}
-
-Result<Forecast> forecastOf(Books& books, const FabricForecastOptions& options, CivilDate on) {
+Result<Told> toldOf(Books& books, const FabricForecastOptions& options, CivilDate on) {
     const ItemId envelope(options.envelope);
-    const auto type = typeOf(books, envelope, on);
-    if (!type)
-        return tl::unexpected(type.error());
-    auto record = fabricRecord(books, *type, on);
-    const auto pace = paceOfItem(books, envelope, on);
-    if (!record || !pace)
-        return tl::unexpected(record ? pace.error() : record.error());
-    const auto columns = fleetColumns(record->fleet);
-    if (!columns)
-        return tl::unexpected(columns.error());
-    const auto at =
-        static_cast<std::size_t>(std::ranges::find(record->envelopes, envelope) - record->envelopes.begin());
-    const auto set =
-        static_cast<std::size_t>(std::ranges::find(record->envelopeOfSet, at) - record->envelopeOfSet.begin());
-    const auto prior = priorFor(columns->fabrics, record->limit);
-    auto settings = settingsFor(*columns);
-    settings.seed = options.seed;
-    const auto posterior = sampledPosterior(*columns, prior, settings);
-    Forecast forecast;
-    forecast.outlook = outlookOf(*columns, prior, *posterior, set, std::log(record->limit), record->useOfSet[set]);
-    forecast.readings = columns->firstOfSet[set + 1] - columns->firstOfSet[set];
-    forecast.pace = *pace;
-    forecast.on = on;
-    forecast.worstRHat = worstRHat(*posterior);
-    forecast.draws = posterior->draws();
-    forecast.record = std::move(*record);
-    return forecast;
+    const auto channels = channelsOf(books, envelope, on);
+    if (!channels)
+        return tl::unexpected(channels.error());
+    const auto channel = chosenChannel(*channels, options.quantity);
+    if (!channel)
+        return tl::unexpected(channel.error());
+    auto fit = fittedFleet(books, *channel, on, options.seed);
+    auto ahead = aheadOf(books, envelope, on);
+    if (!fit || !ahead)
+        return tl::unexpected(fit ? ahead.error() : fit.error());
+    const auto number = fit->record->numberOf(envelope);
+    auto forecast = forecastOf(*fit, number, *ahead);
+    return Told{std::move(*fit), std::move(*ahead), number, std::move(forecast)};
 }
 
-Json answerOf(const Forecast& forecast, const std::string& envelope) {
-    const auto& outlook = forecast.outlook;
-    Json days;
-    if (outlook.grounds.ground == Ground::Enough && outlook.life.life) {
-        const auto day = [&](double hours) {
-            const auto found = forecast.dayOf(hours);
-            return found ? Json(*found) : Json();
-        };
-        days = {{"p05", day(outlook.life.life->low)},
-                {"p50", day(outlook.life.life->middle)},
-                {"p95", day(outlook.life.life->high)}};
-    }
-    return {{"envelope", envelope},
-            {"on", forecast.on.iso()},
-            {"type", forecast.record.type},
-            {"limit", {{"value", forecast.record.limit}, {"unit", "N"}, {"source", forecast.record.source}}},
+Json dayText(const std::optional<CivilDate>& day) { return day ? Json(day->iso()) : Json(); }
+
+bool isWarranted(const SetOutlook& outlook) {
+    return outlook.grounds.ground == Ground::Enough && outlook.life.life.has_value();
+}
+
+Json datesOf(const Told& told, const SetOutlook& outlook) {
+    if (!isWarranted(outlook))
+        return {};
+    const auto day = [&](double hours) { return dayText(told.ahead.dayAfter(hours - outlook.use.hours)); };
+    const auto& life = *outlook.life.life;
+    return {{"p05", day(life.low)}, {"p50", day(life.middle)}, {"p95", day(life.high)}};
+}
+
+Json setJson(const Told& told, const SetForecast& set) {
+    const auto& record = *told.fit.record;
+    const auto& followed = record.sets[set.set];
+    const auto& outlook = set.outlook;
+    Json place;
+    if (followed.patch)
+        place = {{"gore", *followed.patch->gore}, {"row", *followed.patch->row}};
+    return {{"lot", record.lots[followed.lot].empty() ? Json() : Json(record.lots[followed.lot])},
+            {"panel", place},
             {"hours_now", outlook.use.hours},
+            {"dose", outlook.use.dose},
+            {"readings", set.readings},
+            {"held", set.held},
             {"strength", jsonOf(outlook.strength)},
             {"life", jsonOf(outlook.life.life)},
             {"reached_already", outlook.life.reachedAlready},
-            {"dates", days},
+            {"dates", datesOf(told, outlook)},
             {"fails_next", outlook.failsNext},
             {"below_by_next", outlook.belowByNext},
             {"enough", outlook.grounds.ground == Ground::Enough},
             {"ground", wordOf(outlook.grounds.ground)},
-            {"beyond_flown", outlook.grounds.isBeyondFlown},
-            {"readings", forecast.readings},
-            {"fleet",
-             {{"envelopes", forecast.record.envelopes.size()},
-              {"readings", forecast.record.fleet.readings.size()},
-              {"left_out", forecast.record.leftOut}}},
-            {"convergence", {{"rhat_max", forecast.worstRHat}, {"draws", forecast.draws}}}};
+            {"beyond_flown", outlook.grounds.isBeyondFlown}};
 }
 
-void printForecast(const Forecast& forecast, const std::string& envelope) {
-    const auto& outlook = forecast.outlook;
-    std::cout << std::fixed << std::setprecision(0) << envelope << ", " << forecast.record.type << ", on "
-              << forecast.on.iso() << ": " << outlook.use.hours << " h flown, " << forecast.readings
-              << " strength tests; limit " << forecast.record.limit << " N (" << forecast.record.source << ")\n"
-              << "  strength of the crown now   " << outlook.strength.low << " to " << outlook.strength.high
-              << " N, middle " << outlook.strength.middle << " N\n";
-    if (const auto& life = outlook.life.life; life && outlook.grounds.ground == Ground::Enough) {
+Json pullsJson(const Told& told) {
+    Json pulls = Json::array();
+    for (const auto& [pull, worth] : told.forecast.pulls)
+        pulls.push_back({{"proof", pull.proof ? Json(*pull.proof) : Json()},
+                         {"band_now", worth.bandNow},
+                         {"band_then", worth.bandThen}});
+    return pulls;
+}
+
+/// The weakest set stands for the envelope; all of them are told besides.
+Json answerOf(const Told& told) {
+    const auto& record = *told.fit.record;
+    Json answer{{"envelope", told.of().id.text()},
+                {"on", record.on.iso()},
+                {"type", told.of().type},
+                {"quantity", record.channel.quantity},
+                {"limit", {{"value", told.of().limit}, {"unit", told.unit()}, {"source", told.of().source}}},
+                {"next", {{"on", dayText(told.ahead.day)}, {"hours", told.ahead.hours}}}};
+    answer.update(setJson(told, told.weakest()));
+    answer["sets"] = Json::array();
+    for (const auto& set : told.forecast.sets)
+        answer["sets"].push_back(setJson(told, set));
+    answer["next_reading"] = pullsJson(told);
+    answer["fleet"] = {{"envelopes", record.envelopes.size()},
+                       {"readings", record.readings.size()},
+                       {"left_out", record.leftOut.size()}};
+    answer["convergence"] = {{"rhat_max", told.fit.worstRHat}, {"draws", told.fit.posterior.draws()}};
+    return answer;
+}
+
+void printPulls(const Told& told) {
+    for (const auto& [pull, worth] : told.forecast.pulls) {
+        std::cout << std::setprecision(0) << "  a test ";
+        if (pull.proof)
+            std::cout << "held up to " << *pull.proof << " " << told.unit();
+        else
+            std::cout << (told.fit.record->channel.rises ? "more" : "until it breaks");
+        std::cout << " would narrow the life from " << worth.bandNow << " h to " << worth.bandThen << " h\n";
+    }
+}
+
+void printForecast(const Told& told) {
+    const auto& record = *told.fit.record;
+    const auto& set = told.weakest();
+    const auto& outlook = set.outlook;
+    std::cout << std::fixed << std::setprecision(0) << told.of().id.text() << ", " << told.of().type << ", on "
+              << record.on.iso() << ": " << told.of().hours << " h flown; limit " << told.of().limit << " "
+              << told.unit() << " (" << told.of().source << ")\n"
+              << "  " << seriesText(record.channel.series) << " at the weakest place now   " << outlook.strength.low
+              << " to " << outlook.strength.high << " " << told.unit() << ", middle " << outlook.strength.middle
+              << ", by " << set.readings << " tests of these panels, of which " << set.held << " were held\n";
+    if (const auto& life = outlook.life.life; life && isWarranted(outlook)) {
         std::cout << "  to the limit at             " << life->low << " to " << life->high << " h, middle "
                   << life->middle << " h";
-        if (const auto day = forecast.dayOf(life->low))
-            std::cout << "; earliest " << *day;
+        if (const auto day = told.ahead.dayAfter(life->low - outlook.use.hours))
+            std::cout << "; earliest " << day->iso();
         std::cout << "\n";
     } else if (life) {
         std::cout << "  not before                  " << life->low << " h\n";
     }
-    std::cout << std::setprecision(2) << "  the next pull fails         " << outlook.failsNext << " (chance, in "
-              << std::lround(nextTestAfter) << " h)\n";
+    std::cout << std::setprecision(2) << "  the next test fails         " << outlook.failsNext << " (chance, in "
+              << std::lround(told.ahead.hours) << " h)\n"
+              << "  below the limit by then     " << outlook.belowByNext << "\n";
+    printPulls(told);
     if (const auto words = sentenceOf(outlook.grounds); !words.empty())
         std::cout << "  " << words << "\n";
     std::cout << noSubstitute << "\n";
@@ -147,13 +159,13 @@ int run(const FabricForecastOptions& options, const Common& common) {
     const auto record = open(common);
     if (!record)
         return BadInput;
-    const auto forecast = forecastOf(*record, options, *on);
-    if (!forecast)
-        return refuse(forecast.error());
+    const auto told = toldOf(*record, options, *on);
+    if (!told)
+        return refuse(told.error());
     if (options.json)
-        print(answerOf(*forecast, options.envelope));
+        print(answerOf(*told));
     else
-        printForecast(*forecast, options.envelope);
+        printForecast(*told);
     return Done;
 }
 
