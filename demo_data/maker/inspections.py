@@ -66,7 +66,7 @@ class Inspections:
                             by, day, **place)
         bench.turn_to(by, day)
         bench.write("repair.made", f"repair-{bench.name}-1", by, day, item=envelope.id, defect=defect, **place,
-                    method="TM-10, chapter 6, sewn patch", width_mm=160, height_mm=140, lot="fabric lot 25-04")
+                    method="TM-10, chapter 6, sewn patch", width_mm=160, height_mm=140, lot="25-02")
         bench.write("defect.cleared", f"cleared-{bench.name}-1", by, day, defect=defect, item=envelope.id,
                     what="patched on both sides of the tape, tape untouched", ref=bench.name)
 

@@ -16,10 +16,11 @@ KEYS = {
     "requirement.done": ("item", "requirement", "method", "clock", "ref"),
     "reading.taken": ("item", "quantity", "value", "below", "held_at", "unit", "gore", "row", "direction", "jaw_mm",
                       "pressure_pa", "area_cm2", "method", "inspection", "line", "tester", "confirmed"),
-    "event.reported": ("balloon", "item", "event"),
+    "event.reported": ("balloon", "item", "event", "temp_c", "minutes"),
     "type.described": ("type", "kind", "manual", "revision", "gores", "rows"),
     "limit.stated": ("type", "kind", "quantity", "unit", "least", "most", "proof", "places", "direction", "jaw_mm",
-                     "pressure_pa", "area_cm2", "passes", "source"),
+                     "pressure_pa", "area_cm2", "passes", "source", "retires"),
+    "fabric.stated": ("item", "lot", "fabric", "first_gore", "last_gore", "first_row", "last_row"),
     "person.entitled": ("person", "capacity", "licence", "until", "balloons"),
     "tester.calibrated": ("tester", "until", "what", "certificate"),
     "inspection.opened": ("inspection", "visit", "items", "balloon", "work", "checklist"),
@@ -48,7 +49,7 @@ UNTIMED_MINUTE = {
 
 # Within one minute: what others refer to comes first.
 RANK = {kind: rank for rank, kind in enumerate(
-    ("item.entered", "balloon.entered", "programme.adopted", "type.described", "limit.stated", "person.entitled",
+    ("item.entered", "balloon.entered", "programme.adopted", "type.described", "limit.stated", "fabric.stated", "person.entitled",
      "tester.calibrated", "item.fitted", "flight.logged", "event.reported", "inspection.opened", "requirement.done",
      "reading.taken", "line.settled", "defect.found", "repair.made", "part.replaced", "defect.deferred",
      "defect.cleared", "inspection.closed", "item.removed", "entry.corrected", "entry.voided"))}

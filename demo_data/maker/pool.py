@@ -4,6 +4,7 @@
 from datetime import date, timedelta
 
 from . import FIRST_DAY, stream
+from .manual import MAKER, SIZE_OF_ENVELOPE
 from .roster import (CYLINDER_TYPES, HOSE_TYPE, INSTRUMENT_TYPE, OPERATORS, PROGRAMMES, ROWS, SIZES, TURN_TAKERS,
                      Row)
 from .world import INSPECTED_KINDS, ONE_DAY, Balloon, Item, World
@@ -12,6 +13,8 @@ SERIES = {"envelope": ("ENV", 1000), "basket": ("BSK", 200), "burner": ("BRN", 3
           "hose": ("HSE", 5000), "instrument": ("INS", 600)}
 NOTHING_KNOWN = {"minutes": None, "landings": None, "inflations": None}
 WORN_LOT = ("QE-OVB", "QE-OVD", "QE-GLOW", "QN126K")   # envelopes of one fabric lot that ages faster
+CLOTH, HEAVY_CLOTH = "Tarnwick 40", "Tarnwick 55"      # invented
+LARGE, HEAVY_ROWS = 18, 4                              # panel rows of a large envelope; of them of the heavier cloth
 SECOND_HAND = "QE-NEWT"                                # bought without its papers
 USUAL_MINUTES = {"rides": 61, "school": 54, "shore": 64}
 
@@ -111,15 +114,27 @@ class Pool:
     def new_envelope(self, row: Row, day: date, made: str, hours: float) -> Item:
         worn = row.registration in WORN_LOT and hours > 0 or row.registration == "QE-GLOW"
         partly = row.registration == "QE-IVY"
-        number = self.chance.randrange(1, 8)
-        lot = "fabric lot 19-03" if worn else f"fabric lot {made[2:4]}-{number:02}" if made else None
-        item = self.enter_item("envelope", row.operator, day, SIZES[row.size].envelope, made or None, hours,
-                               {"minutes": round(hours * 60), "landings": None, "inflations": None} if partly else None,
-                               lot)
+        half = 1 + self.chance.randrange(1, 8) // 4
+        lot = "19-03" if worn else f"{made[2:4]}-{half:02}" if made else None
+        known = {"minutes": round(hours * 60), "landings": None, "inflations": None} if partly else None
+        item = self.enter_item("envelope", row.operator, day, SIZES[row.size].envelope, made or None, hours, known)
+        if lot:
+            self._state_lots(item, day, lot, made[2:4])
         if partly:
             item.clock[0] = round(hours * 60)
         item.decay = self.chance.gauss(0.240 if worn else 0.192, 0.010)
         return item
+
+    def _state_lots(self, item: Item, day: date, lot: str, year: str) -> None:
+        """Large envelopes have a heavier cloth in the rows at the mouth."""
+        rows = SIZE_OF_ENVELOPE[item.type].rows
+        heavy = HEAVY_ROWS if rows >= LARGE else 0
+        add = self.world.journal.add
+        add("fabric.stated", f"lot-{item.id}", day, by=MAKER, item=item.id, lot=lot, fabric=CLOTH,
+            first_row=heavy + 1 if heavy else None)
+        if heavy:
+            add("fabric.stated", f"lot-{item.id}-mouth", day, by=MAKER, item=item.id, lot=f"{year}-H",
+                fabric=HEAVY_CLOTH, last_row=heavy)
 
     def adopt(self, programmes: tuple[str, ...], day: date, by: str, name: str, **whom: list[str]) -> None:
         """Adopts programmes; `whom`: `balloons` or `items`."""

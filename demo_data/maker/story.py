@@ -61,7 +61,7 @@ allows. Each change of state writes its entry, so a stated `clock` agrees with t
 a case below says otherwise. Yearly visits gather in January to March; busy balloons get a 100-hour inspection in the
 season. A history dated before {first} stands directly behind the entry of its item. In readings `gore` counts
 from 1 around the envelope and `row` from 1 at the mouth upward, the highest row being at the crown. Fabric loses log
-strength in proportion to its hours, faster toward the crown; the four envelopes of "fabric lot 19-03" lose it faster.
+strength in proportion to its hours, faster toward the crown; the four envelopes of lot 19-03 lose it faster.
 These laws and all odds are our own choice, not measured on any real fabric. Until autumn 2026 an inspection is one
 line of the logbook for each item, with five pulls of the fabric; from then on three are written as the bench does it,
 each line of the checklist with who settled it and when, and the fabric tested at every place that the manual asks.
