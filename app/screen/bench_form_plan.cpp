@@ -130,9 +130,26 @@ Fields stated(const FormSubject&, const FleetSheet&) {
             plannedField("jaw_mm", BenchFormPlan::tr("Width of the jaws, mm"), Kind::Decimal),
             plannedField("pressure_pa", BenchFormPlan::tr("Test pressure, Pa"), Kind::Decimal),
             plannedField("area_cm2", BenchFormPlan::tr("Test area, cm²"), Kind::Decimal),
+            chosen("retires", BenchFormPlan::tr("A reading beyond it retires"),
+                   {plainChoice(QStringLiteral("panel"), BenchFormPlan::tr("the panel, which is replaced")),
+                    plainChoice(QStringLiteral("item"), BenchFormPlan::tr("the whole item"))},
+                   "panel"),
             plannedField("passes", BenchFormPlan::tr("What passing means"), Kind::Text),
             plannedField("source", BenchFormPlan::tr("Source"), Kind::Text, true,
                          BenchFormPlan::tr("manual, revision and page"))};
+}
+
+Fields ofLot(const FormSubject& subject, const FleetSheet& sheet) {
+    return {itemField(subject, sheet),
+            plannedField("lot", BenchFormPlan::tr("Lot"), Kind::Text, true),
+            plannedField("fabric", BenchFormPlan::tr("Fabric"), Kind::Text, false,
+                         BenchFormPlan::tr("as its maker names the cloth")),
+            plannedField("first_gore", BenchFormPlan::tr("First gore"), Kind::Count, false,
+                         BenchFormPlan::tr("empty: from the first")),
+            plannedField("last_gore", BenchFormPlan::tr("Last gore"), Kind::Count),
+            plannedField("first_row", BenchFormPlan::tr("Lowest panel row"), Kind::Count, false,
+                         BenchFormPlan::tr("empty: from the mouth")),
+            plannedField("last_row", BenchFormPlan::tr("Highest panel row"), Kind::Count)};
 }
 
 Fields ownLine(const FormSubject&, const FleetSheet&) { return OwnLineForm::fields(); }
@@ -153,6 +170,7 @@ const std::map<std::string_view, Plan>& plans() {
         {"tester.calibrated", {calibrated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a tester's calibration")}},
         {"type.described", {described, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a type and its manual")}},
         {"checklist.adopted", {ownLine, QT_TRANSLATE_NOOP("BenchFormPlan", "Add a line to the checklists")}},
+        {"fabric.stated", {ofLot, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter the lot of an envelope's panels")}},
         {"limit.stated", {stated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a limit of a type")}},
     };
     return plans;

@@ -119,6 +119,20 @@ QString BenchSentences::of(const LimitStated& e) {
     return tr("Limit of %1: %2 %3 (%4)").arg(named(e.type), inward(e.quantity), bounds, inward(e.source));
 }
 
+QString BenchSentences::of(const FabricStated& e) {
+    const auto span = [](const std::optional<int>& first, const std::optional<int>& last, const QString& both,
+                         const QString& from, const QString& to) {
+        return first && last ? both.arg(*first).arg(*last)
+               : first       ? from.arg(*first)
+               : last        ? to.arg(*last)
+                             : QString();
+    };
+    return joined({tr("%1: panels of lot %2").arg(named(e.item), inward(e.lot)), inward(e.fabric),
+                   span(e.firstGore, e.lastGore, tr("gores %1 to %2"), tr("from gore %1"), tr("to gore %1")),
+                   span(e.firstRow, e.lastRow, tr("rows %1 to %2"), tr("from row %1"), tr("to row %1"))},
+                  QStringLiteral(", "));
+}
+
 QString BenchSentences::of(const ChecklistAdopted& e) { return tr("Checklist %1 adopted").arg(named(e.checklist)); }
 
 }

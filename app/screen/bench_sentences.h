@@ -28,6 +28,7 @@ public:
     [[nodiscard]] static QString of(const TesterCalibrated& e);
     [[nodiscard]] static QString of(const TypeDescribed& e);
     [[nodiscard]] static QString of(const LimitStated& e);
+    [[nodiscard]] static QString of(const FabricStated& e);
     [[nodiscard]] static QString of(const ChecklistAdopted& e);
     /// "gore 3, row 12"; what is unknown is left out.
     [[nodiscard]] static QString place(const PanelPlace& place);

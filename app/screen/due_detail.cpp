@@ -70,13 +70,16 @@ void DueDetail::look() {
 }
 
 bool DueDetail::isDefect() const { return m_row && m_row->programme == &defectProgramme(); }
+bool DueDetail::isFabric() const { return m_row && isOfTheRecord(*m_row) && !isDefect(); }
 QString DueDetail::title() const { return m_row ? inward(m_row->requirement->title) : QString(); }
 QString DueDetail::where() const { return m_row ? DueTexts::where(*m_row) : QString(); }
 QString DueDetail::source() const { return m_row ? inward(m_row->requirement->source) : QString(); }
 QString DueDetail::rule() const {
     if (m_row == nullptr)
         return {};
-    return isDefect() ? tr("from when it is found until it is cleared") : Words::limits(*m_row->requirement);
+    return isDefect()              ? tr("from when it is found until it is cleared")
+           : isOfTheRecord(*m_row) ? tr("the latest readings at each place, against the bound of its type's manual")
+                                   : Words::limits(*m_row->requirement);
 }
 QString DueDetail::note() const { return m_row ? inward(m_row->requirement->note) : QString(); }
 QString DueDetail::because() const { return m_row ? Words::because(m_row->state) : QString(); }

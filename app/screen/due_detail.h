@@ -18,6 +18,7 @@ class DueDetail : public QObject {
     Q_PROPERTY(QString requirement READ requirement WRITE setRequirement NOTIFY subjectChanged FINAL)
     Q_PROPERTY(bool found READ found NOTIFY changed FINAL)
     Q_PROPERTY(bool defect READ isDefect NOTIFY changed FINAL) ///< the row is an open defect, no requirement
+    Q_PROPERTY(bool fabric READ isFabric NOTIFY changed FINAL) ///< the row is of readings of fabric
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString where READ where NOTIFY changed FINAL)
     Q_PROPERTY(QString balloon READ balloon NOTIFY changed FINAL)
@@ -46,6 +47,7 @@ public:
 
     [[nodiscard]] bool found() const { return m_row != nullptr; }
     [[nodiscard]] bool isDefect() const;
+    [[nodiscard]] bool isFabric() const;
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString where() const;
     [[nodiscard]] QString balloon() const;

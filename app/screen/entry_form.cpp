@@ -13,6 +13,9 @@
 #include "sentences.h"
 #include "words.h"
 
+#include <QJsonArray>
+#include <QJsonDocument>
+
 #include <algorithm>
 
 namespace crownring::screen {
@@ -52,6 +55,22 @@ void EntryForm::beginAtBench(const QString& kind, const QString& inspection, con
         m_given["defect"] = outward(inspection) + " " + newEntryId().text().substr(0, 13);
     if (!item.isEmpty() && m_kind.starts_with("defect."))
         m_given["item"] = outward(item);
+}
+
+void EntryForm::beginWith(const QString& kind, const QString& item, const QVariantMap& given, const QString& about) {
+    begin(kind, {}, item);
+    m_about = about;
+    auto fields = m_fields.fields();
+    for (auto at = given.begin(); at != given.end(); ++at) {
+        const auto field = std::ranges::find(fields, outward(at.key()), &FormField::key);
+        const auto value = Json::parse(QJsonDocument(QJsonArray{QJsonValue::fromVariant(at.value())}).toJson());
+        if (field != fields.end())
+            field->take(value.at(0));
+        else
+            m_given[outward(at.key())] = value.at(0);
+    }
+    m_fields.show(std::move(fields));
+    emit changed();
 }
 
 void EntryForm::adopt(const QString& programme) { open("programme.adopted", {{}, {}, {}, outward(programme)}); }

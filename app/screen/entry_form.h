@@ -8,6 +8,7 @@
 #include "record/journal.h"
 
 #include <QObject>
+#include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
@@ -33,6 +34,10 @@ public:
     /// An entry of an inspection; `defect` may be empty, then one that is found gets a name of its own.
     Q_INVOKABLE void beginAtBench(const QString& kind, const QString& inspection, const QString& defect,
                                   const QString& item);
+    /// @param given values by key of the entry: those of fields stand in them, the rest is written with the entry
+    /// @param about said above the form
+    Q_INVOKABLE void beginWith(const QString& kind, const QString& item, const QVariantMap& given,
+                               const QString& about);
     Q_INVOKABLE void adopt(const QString& programme);
     Q_INVOKABLE void correct(const QString& entry);
     Q_INVOKABLE void voidEntry(const QString& entry);

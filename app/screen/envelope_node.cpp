@@ -4,10 +4,10 @@
 #include <QPainter>
 #include <QQuickWindow>
 #include <QSGImageNode>
-#include <QSGRectangleNode>
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace crownring::screen {
 
@@ -22,157 +22,178 @@ QSGNode* layerIn(QSGNode& parent) {
     return layer;
 }
 
-/// Two marks of equal look have the same signs; empty without any.
-QString lookOf(const PanelMark* mark) {
-    if (mark == nullptr)
-        return {};
-    const bool bare = mark->reading == panel::Reading::None && mark->text.isEmpty() && mark->count < 2 &&
-                      !mark->asked && !mark->repaired && !mark->defect;
-    if (bare)
-        return {};
-    return QStringLiteral("%1 %2 %3%4%5 %6")
-        .arg(static_cast<int>(mark->reading))
-        .arg(mark->count)
-        .arg(int{mark->asked})
-        .arg(int{mark->repaired})
-        .arg(int{mark->defect})
-        .arg(mark->text);
 }
 
+bool EnvelopeNode::Shown::operator==(const Shown& other) const {
+    return ground == other.ground && shapes.cacheKey() == other.shapes.cacheKey() &&
+           figure.cacheKey() == other.figure.cacheKey();
 }
 
 EnvelopeNode::EnvelopeNode(QQuickWindow& window, const PanelGrid& grid, const MapTones& tones)
-    : m_window(window), m_grid(grid), m_tones(tones), m_panels(static_cast<std::size_t>(grid.gores * grid.rows)),
-      m_grounds(layerIn(*this)), m_seams(layerIn(*this)), m_signs(layerIn(*this)) {
-    auto* paper = window.createRectangleNode();
-    paper->setRect(grid.field());
-    paper->setColor(tones.paper);
-    m_grounds->appendChildNode(paper);
-    drawSeams();
+    : m_window(window), m_grid(grid), m_tones(tones),
+      m_panels(static_cast<std::size_t>(grid.gores * grid.rows), Shown{tones.paper.rgb(), {}, {}}),
+      m_rows(static_cast<std::size_t>(grid.rows)), m_field(layerIn(*this)) {
     if (grid.vent > 0)
         drawVentSheet();
 }
 
 EnvelopeNode::~EnvelopeNode() = default;
 
-std::unique_ptr<QSGTexture> EnvelopeNode::paint(QSizeF size, const std::function<void(QPainter&)>& draw) const {
+// --- images
+
+QImage EnvelopeNode::sheet(QSizeF size, QImage::Format format) const {
     const double density = m_window.effectiveDevicePixelRatio();
-    const QSize points(static_cast<int>(std::ceil(size.width() * density)),
-                       static_cast<int>(std::ceil(size.height() * density)));
-    QImage sheet(points, QImage::Format_ARGB32_Premultiplied);
-    sheet.setDevicePixelRatio(density);
-    sheet.fill(Qt::transparent);
-    QPainter painter(&sheet);
-    draw(painter);
-    painter.end();
-    sheet.setDevicePixelRatio(1);
-    QQuickWindow::CreateTextureOptions options(QQuickWindow::TextureHasAlphaChannel);
-    options.setFlag(QQuickWindow::TextureCanUseAtlas);
-    return std::unique_ptr<QSGTexture>(m_window.createTextureFromImage(sheet, options));
+    QImage image(static_cast<int>(std::ceil(size.width() * density)),
+                 static_cast<int>(std::ceil(size.height() * density)), format);
+    image.setDevicePixelRatio(density);
+    return image;
 }
 
-QSGImageNode* EnvelopeNode::image(QSGTexture& texture, const QRectF& area) const {
+QImage EnvelopeNode::paint(QSizeF size, const std::function<void(QPainter&)>& draw) const {
+    auto image = sheet(size, QImage::Format_ARGB32_Premultiplied);
+    image.fill(Qt::transparent);
+    QPainter painter(&image);
+    draw(painter);
+    return image;
+}
+
+std::unique_ptr<QSGTexture> EnvelopeNode::texture(const QImage& image) const {
+    return std::unique_ptr<QSGTexture>(m_window.createTextureFromImage(
+        image, image.hasAlphaChannel() ? QQuickWindow::TextureHasAlphaChannel : QQuickWindow::TextureIsOpaque));
+}
+
+QSGImageNode* EnvelopeNode::placed(QSGTexture& texture, QPointF at) const {
+    const QSizeF points(texture.textureSize());
     auto* node = m_window.createImageNode();
     node->setOwnsTexture(false);
     node->setTexture(&texture);
-    node->setSourceRect(QRectF(QPointF(0, 0), QSizeF(texture.textureSize())));
-    node->setRect(area);
+    node->setSourceRect(QRectF(QPointF(0, 0), points));
+    node->setRect(QRectF(at, points / m_window.effectiveDevicePixelRatio()));
     return node;
 }
 
-void EnvelopeNode::drawSeams() {
-    const auto field = m_grid.field();
-    const auto line = [this](const QRectF& area) {
-        auto* node = m_window.createRectangleNode();
-        node->setRect(area);
-        node->setColor(m_tones.seam);
-        m_seams->appendChildNode(node);
-    };
-    for (int gore = 0; gore <= m_grid.gores; ++gore)
-        line(QRectF(std::min(gore * m_grid.panel.width(), field.right() - 1), field.top(), 1, field.height()));
-    for (int row = 0; row <= m_grid.rows; ++row)
-        line(QRectF(field.left(), std::min(field.top() + row * m_grid.panel.height(), field.bottom() - 1),
-                    field.width(), 1));
+QImage EnvelopeNode::shapes(const PanelMark& mark) {
+    const auto look = shapesOf(mark);
+    if (look == 0)
+        return {};
+    auto& image = m_shapes[look];
+    if (image.isNull())
+        image = paint(m_grid.panel, [&](QPainter& painter) {
+            drawPanelShapes(painter, QRectF(QPointF(0, 0), m_grid.panel), mark, m_tones);
+        });
+    return image;
+}
+
+QImage EnvelopeNode::figure(const PanelMark& mark) {
+    if (mark.text.isEmpty())
+        return {};
+    auto& image = m_figures[figureOf(mark)];
+    if (image.isNull())
+        image = paint(m_grid.panel, [&](QPainter& painter) {
+            drawPanelFigure(painter, QRectF(QPointF(0, 0), m_grid.panel), mark, m_tones);
+        });
+    return image;
+}
+
+void EnvelopeNode::forgetUnused() {
+    if (imagesKept() <= imagesSpare + std::ssize(m_panels))
+        return;
+    // What a panel shows is held by it as well.
+    m_shapes.removeIf([](const auto& kept) { return kept.value().isDetached(); });
+    m_figures.removeIf([](const auto& kept) { return kept.value().isDetached(); });
+}
+
+// --- what is shown
+
+void EnvelopeNode::show(Panel at, const PanelMark* mark) {
+    Shown next{m_tones.paper.rgb(), {}, {}};
+    if (mark != nullptr)
+        next = {panelGround(*mark, m_tones).rgb(), shapes(*mark), figure(*mark)};
+    auto& shown = m_panels[m_grid.number(at)];
+    if (next == shown)
+        return;
+    shown = std::move(next);
+    m_rows[static_cast<std::size_t>(at.row - 1)].drawn = false;
+}
+
+void EnvelopeNode::drawPanel(QPainter& painter, const QRectF& area, const Shown& shown) const {
+    painter.fillRect(area, shown.ground);
+    if (!shown.shapes.isNull())
+        painter.drawImage(area.topLeft(), shown.shapes);
+    if (!shown.figure.isNull())
+        painter.drawImage(area.topLeft(), shown.figure);
+}
+
+QImage EnvelopeNode::rowImage(int row) const {
+    const QSizeF size(m_grid.field().width(), m_grid.panel.height());
+    auto image = sheet(size, QImage::Format_RGB32);
+    QPainter painter(&image);
+    const auto seam = [&](const QRectF& area) { painter.fillRect(area, m_tones.seam); };
+    for (int gore = 1; gore <= m_grid.gores; ++gore) {
+        const QRectF area(QPointF((gore - 1) * m_grid.panel.width(), 0), m_grid.panel);
+        drawPanel(painter, area, m_panels[m_grid.number({gore, row})]);
+        seam(QRectF(area.left(), 0, 1, size.height()));
+    }
+    seam(QRectF(size.width() - 1, 0, 1, size.height()));
+    seam(QRectF(0, 0, size.width(), 1));
+    if (row == 1)
+        seam(QRectF(0, size.height() - 1, size.width(), 1));
+    return image;
+}
+
+std::shared_ptr<QSGTexture> EnvelopeNode::rowTexture(int row) {
+    const auto first = m_panels.begin() + (row - 1) * m_grid.gores;
+    const Shown bare{m_tones.paper.rgb(), {}, {}};
+    // The row at the mouth has a seam more.
+    if (row == 1 || std::any_of(first, first + m_grid.gores, [&](const Shown& shown) { return !(shown == bare); }))
+        return texture(rowImage(row));
+    if (m_bareRow == nullptr)
+        m_bareRow = texture(rowImage(row));
+    return m_bareRow;
+}
+
+void EnvelopeNode::draw() {
+    for (int row = 1; row <= m_grid.rows; ++row) {
+        auto& [kept, node, drawn] = m_rows[static_cast<std::size_t>(row - 1)];
+        if (std::exchange(drawn, true))
+            continue;
+        auto next = rowTexture(row);
+        if (node == nullptr) {
+            node = placed(*next, m_grid.area({1, row}).topLeft());
+            m_field->appendChildNode(node);
+        } else {
+            node->setTexture(next.get());
+        }
+        kept = std::move(next);
+    }
+    forgetUnused();
 }
 
 void EnvelopeNode::drawVentSheet() {
-    const QRectF area(0, 0, m_grid.size().width(), m_grid.vent);
-    m_vent = paint(area.size(), [&](QPainter& painter) { drawVent(painter, area, m_tones); });
-    m_seams->appendChildNode(image(*m_vent, area));
-}
-
-void EnvelopeNode::show(Panel at, const PanelMark* mark) {
-    auto& shown = m_panels[static_cast<std::size_t>((at.row - 1) * m_grid.gores + at.gore - 1)];
-    const auto area = m_grid.area(at);
-    showGround(shown, area, mark);
-    showSigns(shown, area, mark);
-}
-
-void EnvelopeNode::showGround(Shown& shown, const QRectF& area, const PanelMark* mark) {
-    if (mark == nullptr || mark->reading == panel::Reading::None) {
-        delete std::exchange(shown.ground, nullptr); // leaves its parent by itself
-        return;
-    }
-    if (shown.ground == nullptr) {
-        shown.ground = m_window.createRectangleNode();
-        shown.ground->setRect(area);
-        m_grounds->appendChildNode(shown.ground);
-    }
-    if (const auto tone = panelGround(*mark, m_tones); shown.ground->color() != tone)
-        shown.ground->setColor(tone);
-}
-
-void EnvelopeNode::showSigns(Shown& shown, const QRectF& area, const PanelMark* mark) {
-    auto look = lookOf(mark);
-    if (look == shown.look)
-        return;
-    if (!shown.look.isEmpty())
-        --m_sheets.value(shown.look)->users;
-    shown.look = std::move(look);
-    if (shown.look.isEmpty()) {
-        delete std::exchange(shown.signs, nullptr);
-        return;
-    }
-    auto& sheet = m_sheets[shown.look];
-    if (sheet == nullptr) {
-        sheet = std::make_shared<Sheet>();
-        const QRectF own(QPointF(0, 0), area.size());
-        sheet->texture = paint(own.size(), [&](QPainter& painter) { drawPanelSigns(painter, own, *mark, m_tones); });
-    }
-    ++sheet->users;
-    if (shown.signs != nullptr) {
-        shown.signs->setTexture(sheet->texture.get());
-        return;
-    }
-    shown.signs = image(*sheet->texture, area);
-    m_signs->appendChildNode(shown.signs);
+    const QSizeF size(m_grid.size().width(), m_grid.vent);
+    m_vent = texture(paint(size, [&](QPainter& painter) { drawVent(painter, QRectF({0, 0}, size), m_tones); }));
+    m_field->appendChildNode(placed(*m_vent, {0, 0}));
 }
 
 void EnvelopeNode::frame(std::optional<Panel> at, bool held) {
     if (!at) {
-        delete std::exchange(m_frame, nullptr);
+        delete std::exchange(m_frame, nullptr); // leaves its parent by itself
         return;
     }
     const auto reach = m_grid.area(*at).adjusted(-frameReach, -frameReach, frameReach, frameReach);
-    auto& texture = m_frames[held ? 1 : 0];
-    if (texture == nullptr) {
-        const QRectF own(QPointF(frameReach, frameReach), m_grid.panel);
-        texture = paint(reach.size(), [&](QPainter& painter) { drawChosenFrame(painter, own, held, m_tones); });
-    }
+    auto& kept = m_frames[held ? 1 : 0];
+    if (kept == nullptr)
+        kept = texture(paint(reach.size(), [&](QPainter& painter) {
+            drawChosenFrame(painter, QRectF(QPointF(frameReach, frameReach), m_grid.panel), held, m_tones);
+        }));
     if (m_frame == nullptr) {
-        m_frame = image(*texture, reach);
+        m_frame = placed(*kept, reach.topLeft());
         appendChildNode(m_frame);
     }
-    if (m_frame->texture() != texture.get())
-        m_frame->setTexture(texture.get());
-    if (m_frame->rect() != reach)
-        m_frame->setRect(reach);
-}
-
-void EnvelopeNode::forgetUnused() {
-    if (m_sheets.size() <= imagesSpare + static_cast<qsizetype>(m_panels.size()))
-        return;
-    m_sheets.removeIf([](const auto& sheet) { return sheet.value()->users == 0; });
+    if (m_frame->texture() != kept.get())
+        m_frame->setTexture(kept.get());
+    if (m_frame->rect().topLeft() != reach.topLeft())
+        m_frame->setRect(QRectF(reach.topLeft(), m_frame->rect().size()));
 }
 
 }

@@ -118,7 +118,10 @@ Fields eventFields(const FormSubject& subject, const FleetSheet& sheet) {
     return {subject.item.empty()
                 ? choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon)
                 : choice("item", FormPlan::tr("Item"), FormPlan::items(sheet, {}), subject.item),
-            choice("event", FormPlan::tr("What happened"), events, {})};
+            choice("event", FormPlan::tr("What happened"), events, {}),
+            field("temp_c", FormPlan::tr("Hottest, °C"), Kind::Decimal, false,
+                  FormPlan::tr("of an over-temperature: the upper edge of the tell-tale's band")),
+            field("minutes", FormPlan::tr("For how many minutes"), Kind::Count)};
 }
 
 Fields adoptFields(const FormSubject& subject, const FleetSheet& sheet) {
@@ -264,7 +267,7 @@ std::vector<Choice> FormPlan::requirements(const FleetSheet& sheet, const std::s
     const auto rows = sheet.rowsOfItem.find(ItemId(item));
     if (rows != sheet.rowsOfItem.end())
         for (const auto number : rows->second) {
-            if (sheet.due.rows[number].programme == &defectProgramme())
+            if (isOfTheRecord(sheet.due.rows[number]))
                 continue;
             const auto& requirement = *sheet.due.rows[number].requirement;
             choices.push_back(plain(inward(requirement.id.text()), inward(requirement.title)));

@@ -33,6 +33,10 @@ struct PanelGrid {
     /// The area of all panels, without the vent.
     [[nodiscard]] QRectF field() const;
     [[nodiscard]] QRectF area(Panel at) const;
+    /// Panels are numbered from 0 at the mouth, gore by gore. @param at a panel of the grid
+    [[nodiscard]] std::size_t number(Panel at) const {
+        return static_cast<std::size_t>((at.row - 1) * gores + at.gore - 1);
+    }
     /// The panel at a point, or the nearest one when the point lies at most `slop` outside the field.
     [[nodiscard]] std::optional<Panel> at(QPointF point, double slop = 0) const;
     /// One step over the map. Sideways it goes round, as the envelope does; up and down it ends at crown and mouth.

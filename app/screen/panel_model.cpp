@@ -34,21 +34,26 @@ QVariant PanelModel::data(const QModelIndex& index, int role) const {
         return mark.repaired;
     case DefectRole:
         return mark.defect;
+    case LotRole:
+        return mark.lot;
+    case LotNameRole:
+        return mark.lotName;
     default:
         return {};
     }
 }
 
 QHash<int, QByteArray> PanelModel::roleNames() const {
-    return {{GoreRole, "gore"},         {RowRole, "row"},      {ReadingRole, "reading"}, {ShareRole, "share"},
-            {TextRole, "text"},         {SaysRole, "says"},    {CountRole, "readings"},  {AskedRole, "asked"},
-            {RepairedRole, "repaired"}, {DefectRole, "defect"}};
+    return {{GoreRole, "gore"},         {RowRole, "row"},       {ReadingRole, "reading"}, {ShareRole, "share"},
+            {TextRole, "text"},         {SaysRole, "says"},     {CountRole, "readings"},  {AskedRole, "asked"},
+            {RepairedRole, "repaired"}, {DefectRole, "defect"}, {LotRole, "lot"},         {LotNameRole, "lotName"}};
 }
 
 void PanelModel::show(std::vector<PanelMark> marks) {
     std::set<std::pair<int, int>> seen;
     std::erase_if(marks, [&](const PanelMark& mark) { return !seen.emplace(mark.gore, mark.row).second; });
     replaceRows(m_marks, std::move(marks));
+    emit shown();
 }
 
 }

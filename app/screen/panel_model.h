@@ -27,6 +27,8 @@ public:
         AskedRole,
         RepairedRole,
         DefectRole,
+        LotRole,
+        LotNameRole,
     };
     Q_ENUM(Role)
 
@@ -38,6 +40,10 @@ public:
     [[nodiscard]] const std::vector<PanelMark>& marks() const { return m_marks; }
     /// Takes new marks; views are told what differs. Of two marks for one panel the first counts.
     void show(std::vector<PanelMark> marks);
+
+signals:
+    /// New marks are there: once, however many rows went, came or changed.
+    void shown();
 
 private:
     std::vector<PanelMark> m_marks;

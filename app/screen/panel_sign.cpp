@@ -22,50 +22,53 @@ QColor between(const QColor& from, const QColor& to, double part) {
     return QColor(mix(from.red(), to.red()), mix(from.green(), to.green()), mix(from.blue(), to.blue()));
 }
 
-/// Where the figure stands: below the arrow of a bound, else in the middle.
-QRectF figureArea(const QRectF& area, panel::Reading reading) {
-    return reading == panel::Reading::Held ? area.adjusted(0, area.height() * 0.26, 0, 0) : area;
+/// The strip of a panel that shows its lot, beside the seam.
+QRectF lotStrip(const QRectF& area) {
+    const double width = std::clamp(std::round(area.width() / 7), 5.0, 6.0);
+    return {area.left() + 1, area.top() + 1, width, area.height() - 1};
 }
 
-/// The largest size at which the text fits into the panel, between 8 and 15 pixels.
-QFont figureFont(const QString& text, const QRectF& area) {
+/// Where the other signs stand: beside the strip.
+QRectF signArea(const QRectF& area, const PanelMark& mark) {
+    return mark.lot > 0 ? area.adjusted(lotStrip(area).right() - area.left(), 0, 0, 0) : area;
+}
+
+/// Where the figure stands: below the arrow of a bound, else in the middle.
+QRectF figureArea(const QRectF& area, const PanelMark& mark) {
+    const auto signs = signArea(area, mark);
+    return mark.reading == panel::Reading::Held ? signs.adjusted(0, signs.height() * 0.26, 0, 0) : signs;
+}
+
+/// How wide a text is drawn: slanted letters reach over their advance.
+double drawnWidth(const QFontMetricsF& metrics, const QString& text) {
+    return std::max(metrics.horizontalAdvance(text), metrics.tightBoundingRect(text).right());
+}
+
+/// The largest size at which the text fits into the panel, between 8 and 15 pixels; one size for all up to three
+/// digits.
+QFont figureFont(const PanelMark& mark, const QRectF& area) {
     QFont font = QGuiApplication::font();
+    font.setItalic(mark.reading == panel::Reading::Forecast);
+    const auto widest = mark.text.size() < 3 ? QStringLiteral("888") : mark.text;
     int size = static_cast<int>(std::clamp(area.height() * 0.42, 8.0, 15.0));
     for (; size > 8; --size) {
         font.setPixelSize(size);
-        if (QFontMetricsF(font).horizontalAdvance(text) <= area.width() - 4)
+        if (drawnWidth(QFontMetricsF(font), widest) <= area.width() - 3)
             break;
     }
     font.setPixelSize(size);
     return font;
 }
 
-void drawDiagonal(QPainter& painter, const QRectF& area, const MapTones& tones) {
+void drawDiagonal(QPainter& painter, const QRectF& area, bool dashed, const MapTones& tones) {
+    QPen pen(tones.fails, lineOf(area) * 1.8, Qt::SolidLine, Qt::FlatCap);
+    if (dashed)
+        pen.setDashPattern({1.5, 1.1});
     painter.save();
     painter.setClipRect(area, Qt::IntersectClip);
-    painter.setPen(QPen(tones.fails, lineOf(area) * 1.8, Qt::SolidLine, Qt::FlatCap));
+    painter.setPen(pen);
     painter.drawLine(area.bottomLeft(), area.topRight());
     painter.restore();
-}
-
-void drawFigure(QPainter& painter, const QRectF& area, const PanelMark& mark, const MapTones& tones) {
-    if (mark.text.isEmpty())
-        return;
-    const auto font = figureFont(mark.text, area);
-    const QFontMetricsF metrics(font);
-    const auto text = metrics.elidedText(mark.text, Qt::ElideRight, area.width() - 2);
-    if (mark.reading == panel::Reading::Fails) {
-        // The diagonal keeps clear of the figure.
-        QPainterPath outline;
-        outline.addText(area.center().x() - metrics.horizontalAdvance(text) / 2,
-                        area.center().y() + metrics.capHeight() / 2, font, text);
-        painter.strokePath(outline, QPen(panelGround(mark, tones), 3.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-        painter.fillPath(outline, tones.ink);
-        return;
-    }
-    painter.setFont(font);
-    painter.setPen(tones.ink);
-    painter.drawText(area, Qt::AlignCenter, text);
 }
 
 void drawArrowUp(QPainter& painter, const QRectF& area, const MapTones& tones) {
@@ -104,9 +107,8 @@ void drawDefect(QPainter& painter, const QRectF& area, const MapTones& tones) {
     painter.setBrush(Qt::NoBrush);
 }
 
-void drawDots(QPainter& painter, const QRectF& area, int earlier, const MapTones& tones) {
+void drawDots(QPainter& painter, const QRectF& area, int dots, const MapTones& tones) {
     const double radius = lineOf(area);
-    const int dots = std::min(earlier, mostDots);
     painter.setPen(Qt::NoPen);
     painter.setBrush(tones.ink);
     for (int dot = 0; dot < dots; ++dot)
@@ -116,7 +118,67 @@ void drawDots(QPainter& painter, const QRectF& area, int earlier, const MapTones
     painter.setBrush(Qt::NoBrush);
 }
 
+/// Readings that the figure has behind it, as far as they are dotted.
+int dotsOf(const PanelMark& mark) {
+    const int behind = mark.reading == panel::Reading::Forecast ? mark.count : mark.count - 1;
+    return std::clamp(behind, 0, mostDots);
 }
+
+/// Lines over the strip that step down by `step` and fall by `fall` from its left to its right.
+void drawHatching(QPainter& painter, const QRectF& strip, double step, double fall) {
+    for (double y = strip.top() + 1.5 - std::abs(fall); y < strip.bottom() + std::abs(fall); y += step)
+        painter.drawLine(QPointF(strip.left(), y), QPointF(strip.right(), y + fall));
+}
+
+void drawBlocks(QPainter& painter, const QRectF& strip, double length, double gap, const QColor& ink) {
+    for (double y = strip.top() + 1; y < strip.bottom(); y += length + gap)
+        painter.fillRect(QRectF(strip.left(), y, strip.width(), length), ink);
+}
+
+void drawPoints(QPainter& painter, const QRectF& strip, const QColor& ink) {
+    painter.setBrush(ink);
+    painter.setPen(Qt::NoPen);
+    for (double y = strip.top() + 3; y < strip.bottom() - 1; y += 5)
+        painter.drawEllipse(QPointF(strip.center().x(), y), 1.5, 1.5);
+}
+
+void drawTexture(QPainter& painter, const QRectF& strip, int texture, const QColor& ink) {
+    const double slope = strip.width();
+    painter.setPen(QPen(ink, 1.2, Qt::SolidLine, Qt::FlatCap));
+    switch (texture) {
+    case 1:
+        return drawHatching(painter, strip, 4, -slope);
+    case 2:
+        return painter.fillRect(QRectF(std::round(strip.center().x()) - 1, strip.top(), 2, strip.height()), ink);
+    case 3:
+        return drawPoints(painter, strip, ink);
+    case 4:
+        return drawBlocks(painter, strip, 1, 3, ink);
+    case 5:
+        return drawHatching(painter, strip, 4, slope);
+    case 6:
+        return painter.fillRect(strip, ink);
+    case 7:
+        drawHatching(painter, strip, slope + 2, -slope);
+        return drawHatching(painter, strip, slope + 2, slope);
+    default:
+        return drawBlocks(painter, strip, 6, 4, ink);
+    }
+}
+
+void drawLot(QPainter& painter, const QRectF& area, const PanelMark& mark, const MapTones& tones) {
+    const auto strip = lotStrip(area);
+    painter.save();
+    painter.setClipRect(strip, Qt::IntersectClip);
+    painter.fillRect(strip, tones.paper);
+    drawTexture(painter, strip.adjusted(0, 0, -1, 0), lotTexture(mark.lot), tones.ink);
+    painter.fillRect(QRectF(strip.right() - 1, strip.top(), 1, strip.height()), tones.seam);
+    painter.restore();
+}
+
+}
+
+int lotTexture(int lot) { return lot > 0 ? (lot - 1) % lotTextures + 1 : 0; }
 
 MapTones MapTones::of(const QList<QColor>& tones) {
     MapTones map;
@@ -138,24 +200,67 @@ QColor panelGround(const PanelMark& mark, const MapTones& tones) {
     return between(tones.weak, tones.strong, std::clamp(mark.share - 1, 0.0, 1.0));
 }
 
-void drawPanelSigns(QPainter& painter, const QRectF& area, const PanelMark& mark, const MapTones& tones) {
+void drawPanelShapes(QPainter& painter, const QRectF& area, const PanelMark& mark, const MapTones& tones) {
+    const auto signs = signArea(area, mark);
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setBrush(Qt::NoBrush);
-    if (mark.reading == panel::Reading::Fails)
-        drawDiagonal(painter, area, tones);
+    if (mark.reading == panel::Reading::Fails || mark.expectedBelow())
+        drawDiagonal(painter, signs, mark.expectedBelow(), tones);
     if (mark.defect)
-        drawDefect(painter, area, tones);
+        drawDefect(painter, signs, tones);
     if (mark.repaired)
-        drawStitches(painter, area, tones);
+        drawStitches(painter, signs, tones);
     if (mark.reading == panel::Reading::Held)
-        drawArrowUp(painter, area, tones);
-    drawFigure(painter, figureArea(area, mark.reading), mark, tones);
+        drawArrowUp(painter, signs, tones);
     if (mark.asked)
-        drawRing(painter, area, mark, tones);
-    if (mark.count > 1)
-        drawDots(painter, area, mark.count - 1, tones);
+        drawRing(painter, signs, mark, tones);
+    drawDots(painter, signs, dotsOf(mark), tones);
+    if (mark.lot > 0)
+        drawLot(painter, area, mark, tones);
     painter.restore();
+}
+
+void drawPanelFigure(QPainter& painter, const QRectF& area, const PanelMark& mark, const MapTones& tones) {
+    if (mark.text.isEmpty())
+        return;
+    const auto field = figureArea(area, mark);
+    const auto font = figureFont(mark, field);
+    const QFontMetricsF metrics(font);
+    const auto text = metrics.elidedText(mark.text, Qt::ElideRight, field.width() - 2);
+    const QPointF foot(field.center().x() - drawnWidth(metrics, text) / 2,
+                       field.center().y() + metrics.capHeight() / 2);
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (mark.reading == panel::Reading::Fails || mark.expectedBelow()) {
+        // The diagonal keeps clear of the figure.
+        QPainterPath outline;
+        outline.addText(foot, font, text);
+        painter.strokePath(outline, QPen(panelGround(mark, tones), 3.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    }
+    painter.setFont(font);
+    painter.setPen(tones.ink);
+    painter.drawText(foot, text);
+    painter.restore();
+}
+
+void drawPanelSigns(QPainter& painter, const QRectF& area, const PanelMark& mark, const MapTones& tones) {
+    drawPanelShapes(painter, area, mark, tones);
+    drawPanelFigure(painter, area, mark, tones);
+}
+
+std::uint32_t shapesOf(const PanelMark& mark) {
+    const auto flag = [](bool on, int at) { return std::uint32_t{on} << at; };
+    const bool fails = mark.reading == panel::Reading::Fails;
+    return static_cast<std::uint32_t>(lotTexture(mark.lot)) | static_cast<std::uint32_t>(dotsOf(mark)) << 4U |
+           flag(mark.asked, 8) | flag(mark.asked && mark.reading == panel::Reading::None, 9) | flag(mark.repaired, 10) |
+           flag(mark.defect, 11) | flag(mark.reading == panel::Reading::Held, 12) | flag(fails, 13) |
+           flag(mark.expectedBelow(), 14);
+}
+
+PanelFigure figureOf(const PanelMark& mark) {
+    return {mark.text, mark.reading == panel::Reading::Forecast, mark.reading == panel::Reading::Held,
+            mark.reading == panel::Reading::Fails || mark.expectedBelow(), mark.lot > 0};
 }
 
 void drawVent(QPainter& painter, const QRectF& area, const MapTones& tones) {

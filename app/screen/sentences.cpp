@@ -104,7 +104,10 @@ struct Teller {
     }
     QString operator()(const EventReported& e) const {
         const auto subject = std::visit([](const auto& name) { return inward(name.text()); }, e.subject);
-        return Sentences::tr("%1 reported of %2").arg(Words::event(e.event), subject);
+        const auto told = Sentences::tr("%1 reported of %2").arg(Words::event(e.event), subject);
+        return joined({told, e.celsius ? Sentences::tr("%1 °C").arg(QLocale().toString(*e.celsius, 'f', 0)) : QString(),
+                       e.lasted ? Sentences::tr("for %1").arg(Words::hours(e.lasted->value())) : QString()},
+                      QStringLiteral(", "));
     }
     QString operator()(const EntryCorrected& e) const {
         return Sentences::tr("Correction of %1: %2").arg(inward(e.replaces.text()), inward(e.with));
@@ -145,6 +148,7 @@ QString Sentences::kind(std::string_view kindName) {
         {"type.described", QT_TR_NOOP("type")},
         {"limit.stated", QT_TR_NOOP("limit of a type")},
         {"checklist.adopted", QT_TR_NOOP("checklist")},
+        {"fabric.stated", QT_TR_NOOP("lot of panels")},
     };
     const auto found = words.find(kindName);
     return found == words.end() ? inward(kindName) : tr(found->second);

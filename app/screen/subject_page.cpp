@@ -43,6 +43,7 @@ void SubjectPage::look() {
     m_about.clear();
     m_clock.clear();
     m_fittedTo.clear();
+    m_fabricOf.clear();
     m_worst = {};
     if (const auto sheet = Fleet::current()->sheet(); sheet && shown()) {
         if (!m_balloon.isEmpty())
@@ -78,8 +79,11 @@ void SubjectPage::lookAtBalloon(const Sheet& sheet) {
                    .standing = line.standing,
                    .used = line.used};
         if (const auto fitted = sheet->itemsOfBalloon.find(balloon); fitted != sheet->itemsOfBalloon.end())
-            for (const auto* item : fitted->second)
+            for (const auto* item : fitted->second) {
                 items.push_back(itemLine(*sheet, *item, true));
+                if (item->kind == ItemKind::Envelope)
+                    m_fabricOf = inward(item->id.text());
+            }
         if (const auto of = sheet->rowsOfBalloon.find(balloon); of != sheet->rowsOfBalloon.end())
             rows = of->second;
     }
@@ -92,6 +96,8 @@ void SubjectPage::lookAtItem(const Sheet& sheet) {
     RowNumbers rows;
     if (const auto* item = sheet->item(id)) {
         m_found = true;
+        if (item->kind == ItemKind::Envelope)
+            m_fabricOf = m_item;
         m_worst = itemLine(*sheet, *item, false);
         m_title = m_worst.kind;
         m_clock = m_worst.clock;

@@ -26,6 +26,8 @@ class SubjectPage : public QObject {
     Q_PROPERTY(QString clock READ clock NOTIFY changed FINAL)
     /// An item's balloon, or empty.
     Q_PROPERTY(QString fittedTo READ fittedTo NOTIFY changed FINAL)
+    /// The envelope whose fabric belongs on the page: the item itself, or the one that is fitted; or empty.
+    Q_PROPERTY(QString fabricOf READ fabricOf NOTIFY changed FINAL)
     Q_PROPERTY(int standing READ standing NOTIFY changed FINAL)
     Q_PROPERTY(double used READ used NOTIFY changed FINAL)
     Q_PROPERTY(QString word READ word NOTIFY changed FINAL)
@@ -50,6 +52,7 @@ public:
     [[nodiscard]] QString about() const { return m_about; }
     [[nodiscard]] QString clock() const { return m_clock; }
     [[nodiscard]] QString fittedTo() const { return m_fittedTo; }
+    [[nodiscard]] QString fabricOf() const { return m_fabricOf; }
     [[nodiscard]] int standing() const { return m_worst.standing; }
     [[nodiscard]] double used() const { return m_worst.used; }
     [[nodiscard]] QString word() const { return m_worst.word; }
@@ -75,6 +78,7 @@ private:
     QString m_about;
     QString m_clock;
     QString m_fittedTo;
+    QString m_fabricOf;
     ItemLine m_worst;
     ItemModel m_items;
     DueModel m_dues;

@@ -105,11 +105,7 @@ void UnrolledEnvelope::setPanels(PanelModel* panels) {
         m_panels->disconnect(this);
     m_panels = panels;
     if (panels != nullptr) {
-        connect(panels, &PanelModel::dataChanged, this, &UnrolledEnvelope::readMarks);
-        connect(panels, &PanelModel::rowsInserted, this, &UnrolledEnvelope::readMarks);
-        connect(panels, &PanelModel::rowsRemoved, this, &UnrolledEnvelope::readMarks);
-        connect(panels, &PanelModel::rowsMoved, this, &UnrolledEnvelope::readMarks);
-        connect(panels, &PanelModel::modelReset, this, &UnrolledEnvelope::readMarks);
+        connect(panels, &PanelModel::shown, this, &UnrolledEnvelope::readMarks);
         connect(panels, &QObject::destroyed, this, &UnrolledEnvelope::readMarks);
     }
     emit panelsChanged();
@@ -124,7 +120,7 @@ void UnrolledEnvelope::readMarks() {
     if (m_panels != nullptr)
         for (const auto& mark : m_panels->marks()) {
             if (m_grid.holds({mark.gore, mark.row})) {
-                m_markOf[static_cast<std::size_t>((mark.row - 1) * m_grid.gores + mark.gore - 1)] = number;
+                m_markOf[m_grid.number({mark.gore, mark.row})] = number;
                 m_asked += mark.asked ? 1 : 0;
             } else {
                 ++m_outside;
@@ -139,30 +135,55 @@ void UnrolledEnvelope::readMarks() {
 const PanelMark* UnrolledEnvelope::markAt(Panel at) const {
     if (m_panels == nullptr || !m_grid.holds(at))
         return nullptr;
-    const int number = m_markOf[static_cast<std::size_t>((at.row - 1) * m_grid.gores + at.gore - 1)];
-    return number < 0 ? nullptr : &m_panels->marks()[static_cast<std::size_t>(number)];
+    const auto number = m_markOf[m_grid.number(at)];
+    // While the model is changing its rows, its marks may be fewer than those last read.
+    return number < 0 || number >= std::ssize(m_panels->marks()) ? nullptr
+                                                                 : &m_panels->marks()[static_cast<std::size_t>(number)];
 }
 
 QString UnrolledEnvelope::textOf(Panel at) const {
     if (!m_grid.holds(at))
         return {};
     const auto* mark = markAt(at);
-    QStringList says;
-    if (mark == nullptr || mark->reading == panel::Reading::None)
-        says += tr("not read");
-    else
-        says += mark->says.isEmpty() ? mark->text : mark->says;
-    if (mark != nullptr && mark->reading == panel::Reading::Fails)
-        says += tr("fails its limit");
-    if (mark != nullptr && mark->count > 1)
-        says += tr("the latest of %1 readings").arg(mark->count);
-    if (mark != nullptr && mark->asked)
-        says += tr("a reading is asked for");
-    if (mark != nullptr && mark->repaired)
-        says += tr("repaired");
-    if (mark != nullptr && mark->defect)
-        says += tr("an open defect");
+    const auto says = mark == nullptr ? QStringList(tr("not read")) : sayings(*mark);
     return tr("gore %1, row %2: %3").arg(at.gore).arg(at.row).arg(says.join(tr(", ")));
+}
+
+QStringList UnrolledEnvelope::sayings(const PanelMark& mark) {
+    auto says = figureSayings(mark);
+    if (mark.asked)
+        says += tr("a reading is asked for");
+    if (mark.repaired)
+        says += tr("repaired");
+    if (mark.defect)
+        says += tr("an open defect");
+    if (!mark.lotName.isEmpty())
+        says += tr("lot %1").arg(mark.lotName);
+    return says;
+}
+
+QStringList UnrolledEnvelope::figureSayings(const PanelMark& mark) {
+    const auto figure = mark.says.isEmpty() ? mark.text : mark.says;
+    QStringList says;
+    switch (mark.reading) {
+    case panel::Reading::None:
+        return {tr("not read")};
+    case panel::Reading::Forecast:
+        says += tr("expected %1").arg(figure);
+        if (mark.expectedBelow())
+            says += tr("expected beyond its limit");
+        if (mark.count > 0)
+            says += tr("readings taken there: %1").arg(mark.count);
+        return says;
+    case panel::Reading::Fails:
+        says = {figure, tr("fails its limit")};
+        break;
+    default:
+        says = {figure};
+    }
+    if (mark.count > 1)
+        says += tr("the latest of %1 readings").arg(mark.count);
+    return says;
 }
 
 QString UnrolledEnvelope::chosenText() const { return textOf(m_chosen); }
@@ -277,7 +298,7 @@ QSGNode* UnrolledEnvelope::updatePaintNode(QSGNode* old, UpdatePaintNodeData*) {
         for (int gore = 1; gore <= m_grid.gores; ++gore)
             node->show({gore, row}, markAt({gore, row}));
     node->frame(m_grid.holds(m_chosen) ? std::optional(m_chosen) : std::nullopt, hasActiveFocus());
-    node->forgetUnused();
+    node->draw();
     return node;
 }
 

@@ -5,8 +5,8 @@
 /// what the marks say and tells which panel was tapped or chosen; it judges nothing.
 ///
 /// It takes the room that it is given as long as panels stay as large as `leastPanel`; else it is larger than the room,
-/// and whoever holds it scrolls. Drawn with rectangles and images of the scene graph, so that it works without a
-/// graphics card, and only panels that changed are drawn anew.
+/// and whoever holds it scrolls. Drawn with images of the scene graph, so that it works without a graphics card, and
+/// only rows that changed are drawn anew.
 
 #include "panel_grid.h"
 #include "panel_model.h"
@@ -115,6 +115,8 @@ private:
     void shape(T& have, T next);
     void fit();
     void readMarks();
+    [[nodiscard]] static QStringList sayings(const PanelMark& mark);
+    [[nodiscard]] static QStringList figureSayings(const PanelMark& mark);
     void redrawAll();
     void choose(Panel at);
     void step(PanelStep step);

@@ -234,6 +234,19 @@ QString Words::because(const Assessment& state) {
         return tr("An open defect: clear it, or have it deferred by who is entitled to.");
     case Because::Deferred:
         return tr("A defect that was put off: it is to be cleared before its limit.");
+    case Because::Fabric:
+        switch (state.standing) {
+        case Standing::Spent:
+            return tr("A reading was beyond the bound, and the manual of its type retires the envelope for that.");
+        case Standing::Lapsed:
+            return tr("A panel was beyond the bound when it was read last: it is to be replaced, as the manual says.");
+        case Standing::Unproven:
+            return tr("Nothing that was read decides: test it as the manual says.");
+        case Standing::Nearing:
+            return tr("A reading was close to the bound.");
+        default:
+            return {};
+        }
     }
     return {};
 }

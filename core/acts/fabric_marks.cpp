@@ -139,7 +139,7 @@ std::optional<FabricMark> markOf(const ItemFacts& item, const Works& works, cons
                 (worst->state.limit.empty() ? "" : "; " + worst->state.limit);
     mark.source = worst->state.source;
     mark.stamp = worst->stamp;
-    mark.share = worst->state.share.value_or(0);
+    mark.share = worst->body.held ? 0 : worst->state.share.value_or(0);
     return mark;
 }
 

@@ -59,7 +59,7 @@ struct FabricMark {
     std::string what;     ///< of the worst place: "98 N, gore 3, row 12; at least 133.4 N"
     std::string source;   ///< of the bound
     Stamp stamp;          ///< of the reading that decides
-    double share = 0;     ///< of the worst place to the bound; 1 at it, more is better
+    double share = 0;     ///< of the worst place to the bound, 1 at it, more is better; 0 where it was only held
     bool operator==(const FabricMark&) const = default;
 };
 

@@ -3,6 +3,7 @@ import QtQuick
 import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Fabric
 
 // The place Balloons: the register and the items, and the page of the one that is chosen.
 FocusScope {
@@ -10,13 +11,14 @@ FocusScope {
 
     property bool phone: false
     property alias detailShown: pair.detailShown
-    property int leaf: 0 // 0 balloons, 1 items
+    property int leaf: 0 // 0 balloons, 1 items, 2 the fabric of the fleet
 
     signal dueAsked(item: string, requirement: string)
     signal act(kind: string, balloon: string, item: string, requirement: string)
     signal correct(entry: string)
     signal voidEntry(entry: string)
     signal inspect(balloon: string)
+    signal readingAsked(item: string, given: var, about: string)
 
     readonly property alias place: balloons
     readonly property alias subject: shown
@@ -29,6 +31,13 @@ FocusScope {
         register.currentIndex = balloons.balloons.find(balloon);
         register.positionViewAtIndex(register.currentIndex, ListView.Contain);
     }
+    function showLots() {
+        page.leaf = 2;
+    }
+    function showLeaf(code: string, fabricLeaf: int) {
+        pane.showLeaf(code);
+        pane.showFabric(fabricLeaf);
+    }
     function showItem(item: string) {
         pane.leaf = 0;
         shown.showItem(item);
@@ -39,6 +48,10 @@ FocusScope {
 
     BalloonsPlace { id: balloons }
     SubjectPage { id: shown }
+    LotsDesk {
+        id: lots
+        active: page.leaf === 2 && page.visible
+    }
 
     ListAndDetail {
         id: pair
@@ -54,13 +67,15 @@ FocusScope {
                 spacing: Theme.snug
                 bottomPadding: Theme.snug
                 Segments {
-                    names: [qsTr("Balloons %1").arg(balloons.balloons.count), qsTr("Items %1").arg(balloons.items.count)]
+                    names: [qsTr("Balloons %1").arg(balloons.balloons.count), qsTr("Items %1").arg(balloons.items.count), qsTr("Fabric")]
+                    codes: ["balloons.balloons", "balloons.items", "balloons.fabric"]
                     current: page.leaf
                     onChosen: index => page.leaf = index
                 }
                 Row {
                     width: parent.width
                     spacing: Theme.snug
+                    visible: page.leaf < 2
                     SearchField {
                         width: parent.width - add.width - Theme.snug - (pool.visible ? pool.width + Theme.snug : 0)
                         name: page.leaf === 0 ? qsTr("Registration or name") : qsTr("Item, serial, type, place")
@@ -115,11 +130,20 @@ FocusScope {
                 }
                 onOpened: index => page.showItem(String(balloons.items.data(balloons.items.index(index, 0), ItemModel.ItemRole)))
             },
+            LotsPane {
+                anchors.top: head.bottom
+                anchors.bottom: parent.bottom
+                width: parent.width
+                visible: page.leaf === 2
+                desk: lots
+                phone: true // it has the width of a list
+                withScore: page.phone
+            },
             EmptyPlace {
                 anchors.top: head.bottom
                 anchors.bottom: parent.bottom
                 width: parent.width
-                visible: balloons.ready && (page.leaf === 0 ? balloons.balloons.count : balloons.items.count) === 0
+                visible: balloons.ready && page.leaf < 2 && (page.leaf === 0 ? balloons.balloons.count : balloons.items.count) === 0
                 title: balloons.words !== "" ? qsTr("Nothing of that name") : page.leaf === 0 ? qsTr("No balloon on this day") : qsTr("No item on this day")
                 text: balloons.words !== "" ? qsTr("Search for a part of it.") : page.leaf === 0 ? qsTr("Enter a balloon by its registration; then enter its items and fit them.") : qsTr("Enter the envelope, basket, burner and cylinders, each with its own clock.")
                 action: balloons.words !== "" ? "" : page.leaf === 0 ? qsTr("Enter a balloon …") : qsTr("Enter an item …")
@@ -127,10 +151,32 @@ FocusScope {
             }
         ]
         detail: [
+            Scroll {
+                anchors.fill: parent
+                visible: page.leaf === 2
+                margin: Theme.broad
+                Heading {
+                    width: parent.width
+                    visible: lots.ready
+                    text: qsTr("What can be found")
+                }
+                LotsNote {
+                    width: parent.width
+                    visible: lots.ready
+                    desk: lots
+                }
+                ScoreBlock {
+                    width: parent.width
+                    visible: lots.ready
+                    desk: lots
+                }
+            },
             SubjectPane {
                 id: pane
                 anchors.fill: parent
+                visible: page.leaf < 2
                 subject: shown
+                phone: page.phone
                 onBalloonAsked: balloon => page.showBalloon(balloon)
                 onItemAsked: item => page.showItem(item)
                 onDueAsked: (item, requirement) => page.dueAsked(item, requirement)
@@ -138,6 +184,7 @@ FocusScope {
                 onCorrect: entry => page.correct(entry)
                 onVoidEntry: entry => page.voidEntry(entry)
                 onInspect: balloon => page.inspect(balloon)
+                onReadingAsked: (item, given, about) => page.readingAsked(item, given, about)
             }
         ]
     }

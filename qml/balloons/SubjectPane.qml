@@ -3,14 +3,40 @@ import QtQuick
 import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Fabric
 
 // The page of a balloon or an item: what it is, what can be written about it, its items, what is due, its history.
 Item {
     id: pane
 
     required property SubjectPage subject
+    property bool phone: false
     property int leaf: 0
     readonly property bool ofBalloon: pane.subject.balloon !== ""
+    // Where there is no fabric its leaf is left out.
+    readonly property list<string> leafCodes: (pane.ofBalloon ? ["items"] : []).concat(["due"], pane.subject.fabricOf !== "" ? ["fabric"] : [], ["history"])
+    readonly property string shownLeaf: pane.leafCodes[Math.min(pane.leaf, pane.leafCodes.length - 1)] ?? ""
+    readonly property alias fabric: fabricDesk
+    readonly property bool atFabric: pane.shownLeaf === "fabric" // which needs the room
+
+    function showLeaf(code: string) {
+        pane.leaf = Math.max(0, pane.leafCodes.indexOf(code));
+    }
+    function showFabric(leaf: int) {
+        fabricPane.leaf = leaf;
+    }
+    function nameOf(code: string): string {
+        switch (code) {
+        case "items":
+            return qsTr("Items %1").arg(pane.subject.items.count);
+        case "due":
+            return qsTr("Due %1").arg(pane.subject.dues.count);
+        case "fabric":
+            return qsTr("Fabric");
+        default:
+            return qsTr("History");
+        }
+    }
 
     signal balloonAsked(balloon: string)
     signal itemAsked(item: string)
@@ -19,6 +45,12 @@ Item {
     signal correct(entry: string)
     signal voidEntry(entry: string)
     signal inspect(balloon: string)
+    signal readingAsked(item: string, given: var, about: string)
+
+    FabricDesk {
+        id: fabricDesk
+        envelope: pane.shownLeaf === "fabric" && pane.visible ? pane.subject.fabricOf : ""
+    }
 
     EmptyPlace {
         anchors.fill: parent
@@ -31,13 +63,14 @@ Item {
     Column {
         id: head
         x: Theme.broad
-        y: Theme.wide
+        y: pane.atFabric && pane.phone ? Theme.tight : Theme.wide
         width: parent.width - 2 * Theme.broad
         visible: pane.subject.found
         spacing: Theme.gap
 
         Row {
             width: parent.width
+            visible: !pane.atFabric || !pane.phone
             spacing: Theme.wide
             GoreGauge {
                 width: Theme.gaugeBig
@@ -74,13 +107,14 @@ Item {
         }
         Label {
             width: parent.width
-            visible: pane.subject.worst !== ""
+            visible: pane.subject.worst !== "" && !pane.atFabric
             text: pane.subject.left === "" ? qsTr("%1: %2").arg(pane.subject.worst).arg(pane.subject.word)
                                            : qsTr("%1: %2 · %3").arg(pane.subject.worst).arg(pane.subject.word).arg(pane.subject.left)
             font.bold: true
         }
         Flow {
             width: parent.width
+            visible: !pane.atFabric
             spacing: Theme.snug
             Button {
                 visible: pane.ofBalloon
@@ -120,9 +154,9 @@ Item {
             }
         }
         Segments {
-            names: pane.ofBalloon ? [qsTr("Items %1").arg(pane.subject.items.count), qsTr("Due %1").arg(pane.subject.dues.count), qsTr("History")]
-                                  : [qsTr("Due %1").arg(pane.subject.dues.count), qsTr("History")]
-            current: pane.leaf
+            names: pane.leafCodes.map(code => pane.nameOf(code))
+            codes: pane.leafCodes.map(code => "subject." + code)
+            current: pane.leafCodes.indexOf(pane.shownLeaf)
             onChosen: index => pane.leaf = index
         }
     }
@@ -135,7 +169,7 @@ Item {
         RowList {
             id: items
             anchors.fill: parent
-            visible: pane.ofBalloon && pane.leaf === 0
+            visible: pane.shownLeaf === "items"
             name: qsTr("Items fitted")
             model: pane.subject.items
             delegate: ItemRow {
@@ -154,7 +188,7 @@ Item {
         RowList {
             id: dues
             anchors.fill: parent
-            visible: pane.leaf === (pane.ofBalloon ? 1 : 0)
+            visible: pane.shownLeaf === "due"
             name: qsTr("What is due")
             model: pane.subject.dues
             delegate: DueRow {
@@ -179,7 +213,7 @@ Item {
             id: history
             property string open: ""
             anchors.fill: parent
-            visible: pane.leaf === (pane.ofBalloon ? 2 : 1)
+            visible: pane.shownLeaf === "history"
             name: qsTr("History")
             model: pane.subject.history
             delegate: HistoryRow {
@@ -211,6 +245,15 @@ Item {
                 const entry = String(pane.subject.history.data(pane.subject.history.index(index, 0), JournalModel.EntryRole));
                 history.open = history.open === entry ? "" : entry;
             }
+        }
+        FabricPane {
+            id: fabricPane
+            objectName: "subject.fabricPane"
+            anchors.fill: parent
+            visible: pane.shownLeaf === "fabric"
+            phone: pane.phone
+            desk: fabricDesk
+            onReadingAsked: (given, about) => pane.readingAsked(fabricDesk.envelope, given, about)
         }
     }
 }

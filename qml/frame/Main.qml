@@ -27,7 +27,8 @@ Window {
     title: qsTr("Crownring · %1").arg(window.titles[window.place])
 
     // "next", "rig-up", "balloons", "bench", "rules", "record", with a subject behind a slash where that makes sense; an
-    // inspection's leaf stands behind another one, "bench/open/…" opens one, "bench/shop" is what releases rest on.
+    // inspection's leaf stands behind another one, "bench/open/…" opens one, "bench/shop" is what releases rest on;
+    // "balloons/…/fabric/chart" is a leaf of a balloon's fabric, "balloons/fabric" that of the fleet.
     function showPlace(name: string) {
         const parts = name.split("/");
         const subject = parts.slice(1).join("/");
@@ -42,8 +43,12 @@ Window {
             next.check.balloon = subject;
         else if (parts[0] === "next")
             next.openRow(0);
-        else if (parts[0] === "balloons")
-            balloons.showBalloon(subject);
+        else if (name === "balloons/fabric")
+            balloons.showLots();
+        else if (parts[0] === "balloons") {
+            balloons.showBalloon(parts[1]);
+            balloons.showLeaf(parts[2] ?? "", window.numberOf(parts[3] ?? "", ["map", "chart", "table"]));
+        }
         else if (parts[0] === "bench" && parts[1] === "open")
             bench.beginVisit(parts[2] ?? "");
         else if (parts[0] === "bench" && !bench.shopShown) {
@@ -152,6 +157,7 @@ Window {
                 onCorrect: entry => form.correct(entry)
                 onVoidEntry: entry => form.voidEntry(entry)
                 onInspect: balloon => window.inspect(balloon)
+                onReadingAsked: (item, given, about) => form.beginWith("reading.taken", item, given, about)
             }
             BenchPage {
                 id: bench

@@ -7,6 +7,9 @@ import Crownring.Theme
 Column {
     id: legend
 
+    property bool forecast: false
+    property list<string> lots
+
     spacing: Theme.tight
     Accessible.role: Accessible.List
     Accessible.name: qsTr("Signs of the envelope map")
@@ -17,6 +20,8 @@ Column {
         required property string text
         property alias reading: sign.reading
         property alias share: sign.share
+        property alias figure: sign.figure
+        property alias lot: sign.lot
         property alias readings: sign.readings
         property alias asked: sign.asked
         property alias repaired: sign.repaired
@@ -40,19 +45,41 @@ Column {
         }
     }
 
-    Sign { text: qsTr("not read") }
-    Sign {
-        text: qsTr("a reading is asked for")
-        asked: true
+    component Signs: Column {
+        spacing: legend.spacing
     }
-    Sign {
-        text: qsTr("held: at least this much")
-        reading: Panel.Held
-        share: 1.0
+
+    Signs {
+        visible: !legend.forecast
+        Sign { text: qsTr("not read") }
+        Sign {
+            text: qsTr("a reading is asked for")
+            asked: true
+        }
+        Sign {
+            text: qsTr("held: at least this much")
+            reading: Panel.Held
+            share: 1.0
+        }
+        Sign {
+            text: qsTr("fails its limit")
+            reading: Panel.Fails
+        }
     }
-    Sign {
-        text: qsTr("fails its limit")
-        reading: Panel.Fails
+    Signs {
+        visible: legend.forecast
+        Sign { text: qsTr("nothing is expected") }
+        Sign {
+            text: qsTr("slanted: expected, not read")
+            reading: Panel.Forecast
+            share: 1.5
+            figure: "150"
+        }
+        Sign {
+            text: qsTr("expected beyond its limit")
+            reading: Panel.Forecast
+            share: 0.5
+        }
     }
     Sign {
         text: qsTr("at its limit")
@@ -78,9 +105,19 @@ Column {
         defect: true
     }
     Sign {
-        text: qsTr("dots: earlier readings")
+        text: legend.forecast ? qsTr("dots: readings taken there") : qsTr("dots: earlier readings")
         reading: Panel.Value
         share: 1.5
         readings: 3
+    }
+    Repeater {
+        model: legend.lots
+        Sign {
+            required property int index
+            required property string modelData
+
+            text: qsTr("lot %1").arg(modelData)
+            lot: index + 1
+        }
     }
 }

@@ -13,6 +13,8 @@ FocusScope {
     required property PanelModel panels
     property int gores: 0 // as on the data plate; 0 when not known
     property int rows: 0
+    property list<string> lots // their names, in the order of the marks' numbers
+    property bool forecast: false // what is expected is shown, not what was read
     property bool phone: false
     property bool legendShown: !map.phone
     readonly property int chosenGore: field.chosenGore
@@ -219,7 +221,11 @@ FocusScope {
         Scroll {
             anchors.fill: parent
             margin: Theme.tight
-            EnvelopeLegend { width: parent.width }
+            EnvelopeLegend {
+                width: parent.width
+                forecast: map.forecast
+                lots: map.lots
+            }
         }
     }
 

@@ -11,14 +11,47 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QPainter>
 #include <QQmlComponent>
 #include <QQmlEngine>
 #include <QQuickItem>
 #include <QQuickStyle>
 #include <QQuickView>
+#include <QSignalSpy>
 #include <QTest>
 
 using namespace crownring::screen;
+
+namespace {
+
+QImage drawn(const PanelMark& mark, QSize size) {
+    MapTones tones;
+    tones.fails = QColor(60, 60, 60);
+    QImage image(size, QImage::Format_Grayscale8);
+    image.fill(tones.weak); // one ground for all, so that only shape can differ
+    QPainter painter(&image);
+    drawPanelSigns(painter, QRectF(QPointF(0, 0), QSizeF(size)), mark, tones);
+    return image;
+}
+
+/// The part of the points that clearly differ.
+double difference(const QImage& a, const QImage& b) {
+    int differ = 0;
+    for (int y = 0; y < a.height(); ++y)
+        for (int x = 0; x < a.width(); ++x)
+            differ += std::abs(qGray(a.pixel(x, y)) - qGray(b.pixel(x, y))) > 64 ? 1 : 0;
+    return double(differ) / (a.width() * a.height());
+}
+
+int inkIn(const QImage& image, const QRect& part) {
+    int ink = 0;
+    for (int y = part.top(); y <= part.bottom(); ++y)
+        for (int x = part.left(); x <= part.right(); ++x)
+            ink += qGray(image.pixel(x, y)) < 255 ? 1 : 0;
+    return ink;
+}
+
+}
 
 class EnvelopeMapWindowTest : public QObject {
     Q_OBJECT
@@ -45,6 +78,13 @@ private:
         const auto area = field()->mapRectToScene(field()->chosenArea()).toRect().adjusted(1, 1, -1, -1);
         field()->choose(0, 0);
         return picture.copy(area);
+    }
+
+    static void sizes() {
+        QTest::addColumn<QSize>("size");
+        QTest::newRow("the least on a desk") << QSize(28, 28);
+        QTest::newRow("on a phone") << QSize(44, 44);
+        QTest::newRow("in the legend") << QSize(32, 28);
     }
 
 private slots:
@@ -97,6 +137,18 @@ private slots:
         const auto focused = grab();
         QVERIFY(focused != chosen);
     }
+    void aLotThatBecomesKnownChangesItsPanelAndNoOther() {
+        const auto before = grab();
+        auto marks = m_panels.marks();
+        marks.push_back(sample::ofLot(2, 3, 1));
+        m_panels.show(marks);
+        const auto after = grab();
+        QVERIFY(of(before, 2, 3) != of(after, 2, 3));
+        QCOMPARE(of(after, 3, 3), of(before, 3, 3));
+        const auto strip = QRect(0, 0, 8, of(after, 2, 3).height());
+        const auto rest = of(after, 2, 3).rect().adjusted(strip.width(), 0, 0, 0);
+        QCOMPARE(of(after, 2, 3).copy(rest), of(before, 2, 3).copy(rest));
+    }
     void imagesThatNoPanelShowsAnyMoreAreLetGo() {
         const PanelGrid grid{sample::gores, sample::rows, {28, 28}, 24};
         const qsizetype panels = grid.gores * grid.rows;
@@ -106,22 +158,97 @@ private slots:
         for (int step = 0; step < 12; ++step) {
             for (int gore = 1; gore <= grid.gores; ++gore)
                 for (int row = 1; row <= grid.rows; ++row) {
-                    const auto mark = sample::broke(gore, row, 1000 * step + gore * grid.rows + row, 1.5);
+                    const auto mark = sample::expected(gore, row, 1000 * step + gore * grid.rows + row, 1.5);
                     node.show({gore, row}, &mark);
                 }
-            node.forgetUnused();
+            node.draw();
             most = std::max(most, node.imagesKept());
         }
         QVERIFY2(most <= panels + EnvelopeNode::imagesSpare, qPrintable(QString::number(most)));
         QVERIFY(most >= panels);
     }
-    void panelsWithTheSameSignsShareAnImage() {
-        EnvelopeNode node(*m_view, PanelGrid{10, 1, {28, 28}, 0}, MapTones{});
+    void panelsWithTheSameSignsShareTheirImages() {
+        EnvelopeNode node(*m_view, PanelGrid{10, 2, {28, 28}, 0}, MapTones{});
         for (int gore = 1; gore <= 10; ++gore) {
             const auto mark = sample::held(gore, 1, 133, 1 + gore / 10.0); // the ground differs, the signs do not
             node.show({gore, 1}, &mark);
+            QCOMPARE(node.imagesKept(), 2); // an arrow and a figure
         }
-        QCOMPARE(node.imagesKept(), 1);
+        for (int gore = 1; gore <= 10; ++gore) {
+            auto mark = sample::held(gore, 2, 133, 1);
+            mark.count = 2;
+            node.show({gore, 2}, &mark);
+            QCOMPARE(node.imagesKept(), 3); // the figure is the same, the shapes have a dot
+        }
+    }
+    void whatIsExpectedAndTheLotAreSaid() {
+        m_panels.show(sample::allExpected(5));
+        QCOMPARE(field()->textOf({1, 1}),
+                 QStringLiteral("gore 1, row 1: expected 249 N, readings taken there: 1, lot A-17"));
+        QCOMPARE(field()->textOf({15, 14}),
+                 QStringLiteral("gore 15, row 14: expected 87 N, expected beyond its limit, lot A-21"));
+        m_panels.show({sample::ofLot(2, 1, 3)});
+        QCOMPARE(field()->textOf({2, 1}), QStringLiteral("gore 2, row 1: not read, lot A-19"));
+        QCOMPARE(m_panels.data(m_panels.index(0), PanelModel::LotRole), QVariant(3));
+        QCOMPARE(m_panels.data(m_panels.index(0), PanelModel::LotNameRole), QVariant(QStringLiteral("A-19")));
+    }
+    void everyMarkAtOnceIsOneChangeToTheMap() {
+        m_panels.show(sample::allExpected(5));
+        QSignalSpy read(field(), &UnrolledEnvelope::marksChanged);
+        auto marks = m_panels.marks();
+        for (std::size_t number = 0; number < marks.size(); number += 2)
+            marks[number].text = QStringLiteral("77");
+        m_panels.show(marks);
+        QCOMPARE(read.size(), 1);
+    }
+
+    // --- lots and forecasts, as they are drawn
+
+    void everyTwoLotsDifferInGreyAndFurtherOnesBeginAnew_data() { sizes(); }
+    void everyTwoLotsDifferInGreyAndFurtherOnesBeginAnew() {
+        QFETCH(QSize, size);
+        const auto strip = [&](int lot) { return drawn(sample::ofLot(1, 1, lot), size).copy(0, 0, 8, size.height()); };
+        for (int a = 0; a <= lotTextures; ++a)
+            for (int b = a + 1; b <= lotTextures; ++b) {
+                const double share = difference(strip(a), strip(b));
+                QVERIFY2(share > 0.08, qPrintable(QStringLiteral("%1 and %2: %3").arg(a).arg(b).arg(share)));
+            }
+        QCOMPARE(strip(lotTextures + 1), strip(1));
+    }
+    void theFigureKeepsClearOfTheStripAndInsideItsPanel_data() { sizes(); }
+    void theFigureKeepsClearOfTheStripAndInsideItsPanel() {
+        QFETCH(QSize, size);
+        for (const int newtons : {133, 77, 888, 1888}) {
+            auto mark = sample::expected(1, 1, newtons, 1.2);
+            mark.lot = 1;
+            QImage image(size + QSize(20, 20), QImage::Format_Grayscale8);
+            image.fill(Qt::white);
+            QPainter painter(&image);
+            const QRect panel(QPoint(10, 10), size);
+            drawPanelFigure(painter, panel, mark, MapTones{});
+            painter.end();
+            QVERIFY(inkIn(image, panel.adjusted(8, 1, 0, 0)) > 0);
+            QCOMPARE(inkIn(image, image.rect()), inkIn(image, panel.adjusted(8, 1, 0, 0)));
+        }
+    }
+    void aForecastIsNoReading_data() { sizes(); }
+    void aForecastIsNoReading() {
+        QFETCH(QSize, size);
+        const auto kept = drawn(sample::expected(1, 1, 133, 1.2), size);
+        const auto below = drawn(sample::expected(1, 1, 133, 0.8), size);
+        QVERIFY(kept != drawn(sample::broke(1, 1, 133, 1.2), size)); // slanted
+        QVERIFY(difference(below, kept) > 0.02);
+        const auto solid = drawn(sample::broke(1, 1, 133, 0.8), size);
+        const auto corner = [&](const QImage& panel) {
+            return panel.copy(0, size.height() / 2, size.width() / 2, size.height() / 2);
+        };
+        QVERIFY(difference(corner(below), corner(solid)) > 0.02); // dashed
+    }
+    void aForecastsGroundIsOnTheScaleOfReadings() {
+        const MapTones tones;
+        for (const double share : {0.5, 1.0, 1.3, 2.0, 3.0})
+            QCOMPARE(panelGround(sample::expected(1, 1, 1, share), tones),
+                     panelGround(sample::broke(1, 1, 1, share), tones));
     }
 
     void pictures_data() {
@@ -152,6 +279,33 @@ private slots:
             m_view->rootObject()->setProperty("legendShown", true);
             QVERIFY(grab().save(QStringLiteral(PICTURES "/envelope-map-signs-%1.png").arg(tone)));
         }
+        theme()->setProperty("dark", false);
+    }
+    void picturesOfAForecast_data() { pictures_data(); }
+    void picturesOfAForecast() {
+        QFETCH(QSize, size);
+        QFETCH(bool, dark);
+        QVERIFY(theme()->setProperty("dark", dark));
+        m_view->setColor(theme()->property("paper").value<QColor>());
+        const bool phone = size.width() < 760;
+        auto* map = m_view->rootObject();
+        map->setProperty("phone", phone);
+        map->setProperty("forecast", true);
+        QStringList lots;
+        for (int lot = 1; lot <= lotTextures; ++lot)
+            lots += QStringLiteral("A-%1").arg(16 + lot);
+        QVERIFY(map->setProperty("lots", lots));
+        m_panels.show(sample::allExpected(lotTextures));
+        m_view->resize(size);
+        field()->choose(4, 13);
+        const auto tone = dark ? QStringLiteral("dark") : QStringLiteral("light");
+        const auto file = [&](const QString& what) {
+            return QStringLiteral(PICTURES "/envelope-forecast%1-%2-%3.png").arg(what).arg(size.width()).arg(tone);
+        };
+        QDir().mkpath(QStringLiteral(PICTURES));
+        QVERIFY(grab().save(file({})));
+        map->setProperty("legendShown", true);
+        QVERIFY(!phone || grab().save(file(QStringLiteral("-signs"))));
         theme()->setProperty("dark", false);
     }
 };

@@ -36,6 +36,42 @@ inline PanelMark wanted(int gore, int row) {
     mark.asked = true;
     return mark;
 }
+inline PanelMark expected(int gore, int row, int newtons, double share) {
+    PanelMark mark;
+    mark.gore = gore;
+    mark.row = row;
+    mark.reading = panel::Reading::Forecast;
+    mark.share = share;
+    mark.text = QString::number(newtons);
+    mark.says = QStringLiteral("%1 N").arg(newtons);
+    return mark;
+}
+/// A panel of which only the lot is known.
+inline PanelMark ofLot(int gore, int row, int lot) {
+    PanelMark mark;
+    mark.gore = gore;
+    mark.row = row;
+    mark.lot = lot;
+    mark.lotName = lot > 0 ? QStringLiteral("A-%1").arg(16 + lot) : QString();
+    return mark;
+}
+/// Lots of fabric as a maker cuts them, in blocks of gores.
+inline void cutFrom(PanelMark& mark, int lots) {
+    mark.lot = (mark.gore - 1) / 3 % lots + 1;
+    mark.lotName = QStringLiteral("A-%1").arg(16 + mark.lot);
+}
+/// What is expected of every panel: the crown ages fastest, and falls below its limit.
+inline std::vector<PanelMark> allExpected(int lots) {
+    std::vector<PanelMark> marks;
+    for (int row = 1; row <= rows; ++row)
+        for (int gore = 1; gore <= gores; ++gore) {
+            const int newtons = 290 - 12 * row - (gore * 29) % 50;
+            marks.push_back(expected(gore, row, newtons, newtons / 133.0));
+            marks.back().count = gore % 5;
+            cutFrom(marks.back(), lots);
+        }
+    return marks;
+}
 inline std::vector<PanelMark> halfDone() {
     std::vector<PanelMark> marks;
     for (int gore = 1; gore <= gores; gore += 2)

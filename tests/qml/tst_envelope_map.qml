@@ -27,6 +27,8 @@ PlaceCase {
         test.heard = [];
         map.gores = 24;
         map.phone = false;
+        map.forecast = false;
+        map.lots = [];
         map.width = 900;
         map.height = 500;
         map.choose(0, 0);
@@ -132,6 +134,24 @@ PlaceCase {
         press(spoken("Show the map"));
         verify(findText("held: at least this much") === null);
         map.legendShown = Qt.binding(() => !map.phone);
+    }
+    function test_aForecastHasSignsOfItsOwn() {
+        verify(findText("expected beyond its limit") === null);
+        map.forecast = true;
+        soon(() => findText("expected beyond its limit") !== null);
+        verify(findText("fails its limit") === null);
+        verify(findText("held: at least this much") === null);
+        verify(findText("dots: readings taken there") !== null);
+    }
+    function test_eachLotStandsBelowTheSignsWithItsTexture() {
+        verify(findText("lot A-17") === null);
+        map.lots = ["A-17", "B-2"];
+        soon(() => findText("lot A-17") !== null && findText("lot B-2") !== null);
+        const signs = ["lot A-17", "lot B-2"].map(name => findBy(findText(name).parent, item => item.lot !== undefined && item.tones !== undefined));
+        compare(signs.map(sign => sign.lot), [1, 2]);
+        soon(() => findText("lot A-17").mapToItem(map, 0, 0).y > findText("dots: earlier readings").mapToItem(map, 0, 0).y);
+        map.lots = [];
+        soon(() => findText("lot A-17") === null);
     }
     function test_withoutGoresItSaysWhatIsMissing() {
         map.gores = 0;

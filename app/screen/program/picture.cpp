@@ -9,6 +9,7 @@
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>
 #include <QTextStream>
+#include <QThreadPool>
 #include <QTimer>
 
 namespace crownring::screen {
@@ -28,6 +29,18 @@ void grab(QQuickWindow* window, const PictureOrder& order) {
     if (!picture.save(order.file))
         return end(2, QCoreApplication::translate("Picture", "%1 cannot be written.").arg(order.file));
     end(0, QCoreApplication::translate("Picture", "%1 written.").arg(order.file));
+}
+
+/// Pages ask the record, and a forecast takes its time: the picture is of what they say in the end.
+void grabWhenAtRest(QQuickWindow* window, const PictureOrder& order) {
+    hear(RecordDesk::current()->ask([](Record&) { return true; }), window, [window, order](bool) {
+        QTimer::singleShot(settleMs, window, [window, order] {
+            if (QThreadPool::globalInstance()->activeThreadCount() > 0)
+                grabWhenAtRest(window, order);
+            else
+                QTimer::singleShot(settleMs, window, [window, order] { grab(window, order); });
+        });
+    });
 }
 
 }
@@ -55,7 +68,7 @@ void takePicture(QQmlApplicationEngine& engine, const PictureOrder& order) {
             const bool known = QMetaObject::invokeMethod(window, "showPlace", Q_ARG(QString, order.place));
             if (!known)
                 return end(2, QCoreApplication::translate("Picture", "The window has no places."));
-            QTimer::singleShot(settleMs, window, [window, order] { grab(window, order); });
+            QTimer::singleShot(settleMs, window, [window, order] { grabWhenAtRest(window, order); });
         },
         Qt::SingleShotConnection);
 }

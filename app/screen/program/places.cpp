@@ -12,6 +12,7 @@
 Q_IMPORT_QML_PLUGIN(Crownring_ScreenPlugin)
 Q_IMPORT_QML_PLUGIN(Crownring_ThemePlugin)
 Q_IMPORT_QML_PLUGIN(Crownring_PartsPlugin)
+Q_IMPORT_QML_PLUGIN(Crownring_FabricPlugin)
 Q_IMPORT_QML_PLUGIN(Crownring_NextPlugin)
 Q_IMPORT_QML_PLUGIN(Crownring_BalloonsPlugin)
 Q_IMPORT_QML_PLUGIN(Crownring_BenchPlugin)

@@ -1,0 +1,205 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// The fabric of one envelope and the lots of the fleet, as the screen is told of them, over the demo fleet and a small
+/// record. What the numbers are is tested in tests/fabric; here, that they come, from whose thread, and in which words.
+
+#include "acts/post.h"
+#include "demo_house.h"
+#include "fabric_desk.h"
+#include "fabric_marks.h"
+#include "lots_desk.h"
+#include "record_desk.h"
+#include "small_bench.h"
+
+#include <QApplication>
+#include <QSignalSpy>
+#include <QtTest>
+
+using namespace crownring;
+using namespace crownring::screen;
+
+namespace {
+
+constexpr int patience = 120'000;
+
+QString answerTo(FabricDesk& desk, const QString& words) {
+    for (const auto& row : desk.answers()->choices())
+        if (row.label.contains(words))
+            return row.detail;
+    return {};
+}
+
+const PanelMark* markAt(PanelModel& panels, int gore, int row) {
+    for (const auto& mark : panels.marks())
+        if (mark.gore == gore && mark.row == row)
+            return &mark;
+    return nullptr;
+}
+
+std::string pull(const std::string& day, const std::string& value, int gore) {
+    return R"({"entry":"reading.taken","on":")" + day + R"(","item":"ENV-1","quantity":"grab-strength","unit":"N",)" +
+           value + R"(,"gore":)" + std::to_string(gore) + R"(,"row":10,"jaw_mm":25})" + "\n";
+}
+
+/// A small record of its own, with these entries besides.
+struct SmallHouse {
+    explicit SmallHouse(const std::string& more) : house(*CivilDate::parse("2026-11-25"), false) {
+        house.desk.open(folder.filePath(QStringLiteral("small.sqlite")), QByteArray::fromStdString(smallBench + more));
+    }
+    bool ready() {
+        return QTest::qWaitFor([this] { return house.fleet.ready(); }, patience);
+    }
+    void post(const std::string& lines) {
+        bool done = false;
+        hear(house.desk.ask([lines](Record& record) { return postText(record, record, lines, {}).has_value(); }),
+             &house.desk, [&](bool well) { done = well; });
+        QVERIFY(QTest::qWaitFor([&] { return done; }, patience));
+        house.desk.written();
+    }
+    QTemporaryDir folder;
+    House house;
+};
+
+}
+
+class FabricDeskTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void theDemoFleet() {
+        DemoHouse demo;
+        QVERIFY(demo.ready());
+        FabricDesk desk;
+        QSignalSpy told(&demo.house.fits, &FabricFits::progressed);
+        desk.setEnvelope(QStringLiteral("ENV-1009"));
+        QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
+        QCOMPARE(desk.channels().size(), 2);
+        QVERIFY(QTest::qWaitFor([&] { return desk.isForetold(); }, patience));
+        QVERIFY(told.count() > 0); // it says how far it is
+        QVERIFY(desk.isForetoldByReadings());
+        QVERIFY2(answerTo(desk, QStringLiteral("How strong")).contains(QStringLiteral(" N")),
+                 qPrintable(answerTo(desk, QStringLiteral("How strong"))));
+        QVERIFY(!answerTo(desk, QStringLiteral("On which day")).isEmpty());
+        QVERIFY(desk.chart()->hasBand());
+        QVERIFY(desk.chart()->caution().contains(QStringLiteral("no substitute")));
+        QCOMPARE(desk.sets()->count(), 3); // the heavier cloth at the mouth is another, and a panel that was replaced
+        QVERIFY(desk.pulls()->count() > 0);
+        QCOMPARE(desk.lots().size(), 2);
+
+        // The slider drives the forecast: later is weaker, and it is never told as read.
+        const auto rows = desk.rows();
+        desk.setHoursAhead(50);
+        const auto* soon = markAt(*desk.panels(), 1, rows);
+        QVERIFY(soon != nullptr && soon->reading == panel::Reading::Forecast);
+        const double shareSoon = soon->share;
+        desk.setHoursAhead(250);
+        QVERIFY(markAt(*desk.panels(), 1, rows)->share < shareSoon);
+        QVERIFY(markAt(*desk.panels(), 1, rows)->share < markAt(*desk.panels(), 1, 1)->share); // the crown ages first
+        desk.setHoursAhead(0);
+        for (const auto& mark : desk.panels()->marks())
+            QVERIFY(mark.reading != panel::Reading::Forecast);
+
+        LotsDesk lots;
+        lots.setActive(true);
+        QVERIFY(QTest::qWaitFor([&] { return lots.isReady(); }, patience));
+        QVERIFY2(lots.problem().isEmpty(), qPrintable(lots.problem()));
+        // How the demo fleet is made: lot 19-03 ages a quarter faster than the others.
+        QVERIFY2(lots.lots()->choices().front().label.startsWith(QStringLiteral("lot 19-03")),
+                 qPrintable(lots.lots()->choices().front().label));
+        QVERIFY(lots.lots()->choices().front().chosen);
+        QVERIFY(lots.detectable().contains(QStringLiteral("smallest effect")));
+    }
+
+    void heldTestsAloneWarrantNoNumber() {
+        SmallHouse small(pull("2026-10-01", R"("held_at":135)", 1) + pull("2026-10-02", R"("held_at":135)", 2));
+        QVERIFY(small.ready());
+        FabricDesk desk;
+        desk.setEnvelope(QStringLiteral("ENV-1"));
+        QVERIFY(QTest::qWaitFor([&] { return desk.isForetold(); }, patience));
+        QVERIFY(!desk.isForetoldByReadings());
+        QVERIFY(desk.ground().contains(QStringLiteral("Only held tests bound this")));
+        QVERIFY(answerTo(desk, QStringLiteral("On which day")).isEmpty());
+        QCOMPARE(answerTo(desk, QStringLiteral("Chance that one test")),
+                 QStringLiteral("not known from these readings"));
+        QVERIFY(!desk.chart()->hasBand());
+    }
+
+    void noReadingsNoForecast() {
+        SmallHouse small("");
+        QVERIFY(small.ready());
+        FabricDesk desk;
+        desk.setEnvelope(QStringLiteral("ENV-1"));
+        QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
+        QTest::qWait(200);
+        QVERIFY(!desk.isWorking() && !desk.isForetold());
+        QCOMPARE(desk.answers()->count(), 0);
+        QCOMPARE(desk.chart()->readings()->count(), 0);
+    }
+
+    void withoutALimitItSaysWhatToDo() {
+        SmallHouse small(
+            R"({"entry":"item.entered","on":"2024-01-01","item":"ENV-2","kind":"envelope","type":"Ibis 30"})"
+            "\n");
+        QVERIFY(small.ready());
+        FabricDesk desk;
+        desk.setEnvelope(QStringLiteral("ENV-2"));
+        QVERIFY(QTest::qWaitFor([&] { return !desk.problem().isEmpty(); }, patience));
+        QVERIFY2(desk.problem().contains(QStringLiteral("limit.stated")), qPrintable(desk.problem()));
+        QVERIFY(!desk.isRead());
+    }
+
+    void itCanBeStoppedAndBegunAgain() {
+        DemoHouse demo;
+        QVERIFY(demo.ready());
+        FabricDesk desk;
+        desk.setEnvelope(QStringLiteral("ENV-1009"));
+        QVERIFY(QTest::qWaitFor([&] { return desk.isWorking(); }, patience));
+        desk.stop();
+        QVERIFY(desk.isStopped());
+        QTest::qWait(500);
+        QVERIFY(!desk.isForetold());
+        desk.begin();
+        QVERIFY(QTest::qWaitFor([&] { return desk.isForetold(); }, patience));
+    }
+
+    void oneReadingMoreCarriesTheFitOn() {
+        std::string readings;
+        for (int gore = 1; gore <= 8; ++gore)
+            readings += pull("2026-10-01", R"("value":)" + std::to_string(240 + 5 * gore), gore);
+        SmallHouse small(readings + R"({"entry":"flight.logged","on":"2026-05-01","balloon":"QE-SML","minutes":9000})"
+                                    "\n");
+        QVERIFY(small.ready());
+        FabricDesk desk;
+        desk.setEnvelope(QStringLiteral("ENV-1"));
+        QVERIFY(QTest::qWaitFor([&] { return desk.isForetold(); }, patience));
+        const auto before = answerTo(desk, QStringLiteral("How strong"));
+        const auto draws = desk.fitted();
+        small.post(pull("2026-11-01", R"("value":262)", 9));
+        QVERIFY(QTest::qWaitFor([&] { return desk.isForetold() && desk.fitted() != draws; }, patience));
+        QVERIFY2(desk.fitted().contains(QStringLiteral("9 tests")), qPrintable(desk.fitted()));
+        QVERIFY(!before.isEmpty() && !answerTo(desk, QStringLiteral("How strong")).isEmpty());
+    }
+
+    void aReadingIsWrittenAsTheLimitIsStated() {
+        SmallHouse small("");
+        QVERIFY(small.ready());
+        FabricDesk desk;
+        desk.setEnvelope(QStringLiteral("ENV-1"));
+        QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
+        const auto given = desk.readingAt(3, 10);
+        QCOMPARE(given.value(QStringLiteral("quantity")).toString(), QStringLiteral("grab-strength"));
+        QCOMPARE(given.value(QStringLiteral("jaw_mm")).toDouble(), 25.0);
+        QCOMPARE(given.value(QStringLiteral("gore")).toInt(), 3);
+        desk.setChannel(1);
+        QVERIFY(
+            QTest::qWaitFor([&] { return desk.readingAt(1, 1).contains(QStringLiteral("pressure_pa")); }, patience));
+        QCOMPARE(desk.readingAt(1, 1).value(QStringLiteral("pressure_pa")).toDouble(), 100.0);
+    }
+};
+
+int main(int argc, char** argv) {
+    QApplication application(argc, argv);
+    FabricDeskTest test;
+    return QTest::qExec(&test, argc, argv);
+}
+#include "fabric_desk_test.moc"
