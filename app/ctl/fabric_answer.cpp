@@ -25,7 +25,8 @@ std::string_view wordOf(Ground ground) {
 
 std::string sentenceOf(const ForecastGrounds& grounds) {
     if (grounds.ground == Ground::HeldOnly)
-        return "only held tests bound this";
+        return grounds.broken == 0 ? "only held tests bound this"
+                                   : "hardly any test was pulled until it broke; the others only bound this";
     if (grounds.ground == Ground::Prior)
         return "rests on what is assumed, not on readings";
     if (grounds.isOpenEnded)

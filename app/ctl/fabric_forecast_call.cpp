@@ -107,7 +107,9 @@ Json answerOf(const Told& told) {
     answer["fleet"] = {{"envelopes", record.envelopes.size()},
                        {"readings", record.readings.size()},
                        {"left_out", record.leftOut.size()}};
-    answer["convergence"] = {{"rhat_max", told.fit.worstRHat}, {"draws", told.fit.posterior.draws()}};
+    answer["convergence"] = {{"rhat_max", told.fit.worstRHat},
+                             {"draws", told.fit.posterior.draws()},
+                             {"effective_draws", told.weakest().effectiveDraws}};
     return answer;
 }
 

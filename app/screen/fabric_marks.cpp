@@ -99,7 +99,8 @@ std::vector<PanelMark> FabricMarks::read(const FabricSight& sight) {
                                                                : panel::Reading::Value;
         mark->share = shareOf(sight, followed.value);
         mark->text = figure(followed.value);
-        mark->says = tr("%1, on %2").arg(FabricWords::reading(sight.at(), followed), inward(followed.on.iso()));
+        const auto says = tr("%1, on %2").arg(FabricWords::reading(sight.at(), followed), inward(followed.on.iso()));
+        mark->says = mark->count == 0 ? says : tr("%1; before that %2").arg(says, mark->says);
         ++mark->count;
     }
     return listed(std::move(marks));

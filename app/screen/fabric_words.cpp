@@ -160,7 +160,10 @@ std::vector<Choice> FabricWords::pulls(const FabricSight& sight, const FabricOut
 QString FabricWords::ground(const ForecastGrounds& grounds) {
     QStringList says;
     if (grounds.ground == Ground::HeldOnly)
-        says += tr("Only held tests bound this: how much more the fabric would hold, nobody has tried.");
+        says += grounds.broken == 0
+                    ? tr("Only held tests bound this: how much more the fabric would hold, nobody has tried.")
+                    : tr("Hardly any test of this fabric was pulled until it broke (%1); the others only bound it.")
+                          .arg(grounds.broken);
     if (grounds.ground == Ground::Prior)
         says += tr("This rests on what is assumed of such fabric, not on your readings.");
     if (grounds.isBeyondFlown)
@@ -170,11 +173,14 @@ QString FabricWords::ground(const ForecastGrounds& grounds) {
 }
 
 QString FabricWords::fitted(const FabricOutlook& outlook) {
-    return tr("From %1 tests of %2 envelopes, fitted together: %3 draws, chains agree to %4 (1.00 is best).")
+    return tr("From %1 tests of %2 envelopes, fitted together: %3 draws, worth %4 independent ones for its early end; "
+              "chains "
+              "agree to %5 (R-hat, 1.00 is best).")
         .arg(outlook.readings)
         .arg(outlook.envelopes)
         .arg(outlook.draws)
-        .arg(QLocale().toString(outlook.worstRHat, 'f', 2));
+        .arg(QLocale().toString(outlook.weakest().effectiveDraws, 'f', 0),
+             QLocale().toString(outlook.worstRHat, 'f', 2));
 }
 
 QString FabricWords::leftOut(const FabricSight& sight) {

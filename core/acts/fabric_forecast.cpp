@@ -2,6 +2,7 @@
 #include "acts/fabric_forecast.h"
 
 #include "acts/due.h"
+#include "fabric/convergence.h"
 #include "fabric/warm_start.h"
 
 #include <algorithm>
@@ -52,6 +53,8 @@ SetForecast forecastOfSet(const FabricFit& fit, std::size_t set, double ahead) {
         ++forecast.readings;
         forecast.held += fit.columns.observed[at].seen == Seen::AtLeast ? 1 : 0;
     }
+    const auto lives = livesOf(fit.posterior, set, record.lnLimit(followed.envelope), followed.use);
+    forecast.effectiveDraws = effectiveDrawsOfQuantile(lives, fit.posterior.chains, 0.05);
     return forecast;
 }
 

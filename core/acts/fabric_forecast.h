@@ -31,7 +31,8 @@ struct SetForecast {
     std::size_t set = 0;
     SetOutlook outlook; ///< figures turned back to the quantity's own unit
     std::size_t readings = 0;
-    std::size_t held = 0; ///< of them, only bounds
+    std::size_t held = 0;      ///< of them, only bounds
+    double effectiveDraws = 0; ///< independent draws that the early end of its life (5 %) rests on
 };
 
 /// A pull that might be made at the weakest place.
@@ -42,7 +43,7 @@ struct PullChoice {
 
 struct EnvelopeForecast {
     std::vector<SetForecast> sets; ///< of the envelope
-    std::size_t weakest = 0; ///< into `sets`: the one of which the early end of life is nearest
+    std::size_t weakest = 0;       ///< into `sets`: the one of which the early end of life is nearest
     std::vector<PullChoice> pulls; ///< at the weakest place: the load of today, more of it, and until it breaks
 };
 

@@ -254,6 +254,7 @@ Item {
             phone: pane.phone
             desk: fabricDesk
             onReadingAsked: (given, about) => pane.readingAsked(fabricDesk.envelope, given, about)
+            onLotAsked: pane.act("fabric.stated", "", fabricDesk.envelope, "")
         }
     }
 }

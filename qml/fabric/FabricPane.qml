@@ -13,6 +13,7 @@ Item {
     property int leaf: 0 // 0 map, 1 chart, 2 table
 
     signal readingAsked(given: var, about: string)
+    signal lotAsked
 
     EmptyPlace {
         anchors.fill: parent
@@ -67,6 +68,11 @@ Item {
                 width: parent.width
                 rows: pane.desk.sets
             }
+        }
+        Button {
+            objectName: "fabric.lot"
+            text: qsTr("State of which lot its panels are …")
+            onClicked: pane.lotAsked()
         }
         Label {
             width: parent.width

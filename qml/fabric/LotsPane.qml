@@ -74,7 +74,7 @@ Item {
                         id: gauge
                         width: Theme.gauge
                         standing: lot.standing
-                        used: 0.4
+                        used: 0
                         decoration: true
                     }
                     Column {

@@ -84,7 +84,7 @@ private slots:
         QVERIFY(desk.chart()->caution().contains(QStringLiteral("no substitute")));
         QCOMPARE(desk.sets()->count(), 3); // the heavier cloth at the mouth is another, and a panel that was replaced
         QVERIFY(desk.pulls()->count() > 0);
-        QCOMPARE(desk.lots().size(), 2);
+        QCOMPARE(desk.lots().size(), 3);
 
         // The slider drives the forecast: later is weaker, and it is never told as read.
         const auto rows = desk.rows();

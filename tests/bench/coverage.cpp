@@ -12,6 +12,7 @@
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
+#include <ranges>
 #include <string>
 
 namespace crownring::bench {
@@ -123,7 +124,8 @@ std::vector<FleetMaking> cells(std::uint64_t seed) {
     return all;
 }
 
-void run(long fleets, std::uint64_t seed, unsigned threads) {
+/// @param first number of the first cell, so that a run can be taken up again
+void run(long fleets, std::uint64_t seed, unsigned threads, std::size_t first) {
     std::printf(
         "| cell | sets | 90 %% band holds | lower 95 %% holds | the same within %.0f h of the end | width / life |"
         " Brier of next pulls | Brier of the base rate | unmixed |\n|---|---|---|---|---|---|---|---|---|\n",
@@ -136,7 +138,7 @@ void run(long fleets, std::uint64_t seed, unsigned threads) {
             printRow("**proof " + std::to_string(proof).substr(0, 3) + "**", ofProof);
         ofProof = {};
     };
-    for (const auto& cell : cells(seed)) {
+    for (const auto& cell : cells(seed) | std::views::drop(static_cast<std::ptrdiff_t>(first))) {
         if (cell.proof != proof)
             closeProof();
         proof = cell.proof;
@@ -171,6 +173,7 @@ int main(int argc, char** argv) {
     if (argc > 1 && std::string(argv[1]) == "ranks")
         crownring::bench::rank(static_cast<long>(number(2, 2000)), number(3, 1));
     else
-        crownring::bench::run(static_cast<long>(number(1, 20)), number(2, 1), static_cast<unsigned>(number(3, 0)));
+        crownring::bench::run(static_cast<long>(number(1, 20)), number(2, 1), static_cast<unsigned>(number(3, 0)),
+                              number(4, 0));
     return 0;
 }

@@ -107,7 +107,13 @@ private slots:
         const auto told = json::parse(answer.out.toStdString());
         const auto clock = ctl({"clock", "ENV-1009", "--on", "2026-11-25", "--json"}).document();
         QCOMPARE(told["hours_now"].get<double>(), clock["minutes"].get<double>() / 60);
-        QCOMPARE(told["readings"].get<int>(), pullsInTheDemo("ENV-1009"));
+        int readings = 0;
+        for (const auto& set : told["sets"])
+            readings += set["readings"].get<int>();
+        QCOMPARE(readings, pullsInTheDemo("ENV-1009"));
+        QVERIFY(told["next"]["hours"].get<double>() >= 0);
+        QVERIFY(told["next_reading"].size() == 4);
+        QVERIFY(told["convergence"]["effective_draws"].get<double>() > 400);
         QVERIFY(told["limit"]["value"].get<double>() > 0);
         QVERIFY(!told["limit"]["source"].get<std::string>().empty());
         QVERIFY(told["strength"]["p05"].get<double>() < told["strength"]["p95"].get<double>());
@@ -123,6 +129,29 @@ private slots:
 
         QCOMPARE(ctl({"fabric", "forecast", "BRN-301", "--on", "2026-11-25"}).code, 2);
         QCOMPARE(ctl({"fabric", "forecast", "nobody", "--on", "2026-11-25"}).code, 2);
+    }
+    void eachChannelLotsAndScoreOfTheDemoFleet() {
+        const auto air =
+            ctl({"fabric", "forecast", "ENV-1009", "--on", "2026-11-25", "--quantity", "air-permeability", "--json"});
+        QVERIFY2(air.code == 0, air.err.constData());
+        const auto told = json::parse(air.out.toStdString());
+        QCOMPARE(told["limit"]["unit"].get<std::string>(), std::string("mm/s"));
+        QVERIFY(told["strength"]["p05"].get<double>() < told["strength"]["p95"].get<double>());
+        QCOMPARE(ctl({"fabric", "forecast", "ENV-1009", "--on", "2026-11-25", "--quantity", "tear-strength"}).code, 2);
+
+        // How the demo fleet is made: the four envelopes of lot 19-03 age a quarter faster.
+        const auto lots = ctl({"fabric", "lots", "--on", "2026-11-25", "--json"}).document();
+        QCOMPARE(lots["fabrics"][0]["lots"][0]["lot"].get<std::string>(), std::string("19-03"));
+        QCOMPARE(lots["fabrics"][0]["lots"][0]["envelopes"].get<int>(), 4);
+        QVERIFY(lots["fabrics"][0]["lots"][0]["rate_ratio"]["p05"].get<double>() > 1);
+        QVERIFY(lots["fabrics"][0]["smallest_detectable_ratio"].get<double>() > 1);
+        for (std::size_t at = 1; at < lots["fabrics"][0]["lots"].size(); ++at)
+            QVERIFY(lots["fabrics"][0]["lots"][at]["standing"].get<std::string>() != "alarm");
+
+        // On a day on which hardly anything was known before, so that it is soon done.
+        const auto score = ctl({"fabric", "score", "--on", "2023-03-01", "--json"}).document();
+        QVERIFY(score["tests"].get<int>() > 0);
+        QVERIFY(score["brier"].get<double>() <= 1);
     }
     void badTablesAreSentBack() {
         const auto bad = fit(written(QStringLiteral("bad.csv"), "envelope,lot,fabric,hours,row,dose,load,outcome\n"

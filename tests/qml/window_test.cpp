@@ -17,6 +17,7 @@
 #include <QQuickWindow>
 #include <QSignalSpy>
 #include <QTest>
+#include <QThreadPool>
 
 #include <set>
 #include <stdexcept>
@@ -87,6 +88,17 @@ private:
     void show(const QString& place) {
         QVERIFY(QMetaObject::invokeMethod(m_window, "showPlace", Q_ARG(QString, place)));
         QTest::qWait(350);
+        if (place.contains(QStringLiteral("fabric")))
+            waitForForecasts();
+    }
+    /// Pages of fabric ask the record, and what they show comes from other threads.
+    void waitForForecasts() {
+        bool told = false;
+        hear(m_demo->house.desk.ask([](Record&) { return true; }), m_window, [&](bool) { told = true; });
+        QVERIFY(QTest::qWaitFor([&] { return told; }, 60'000));
+        QTest::qWait(100);
+        QVERIFY(QTest::qWaitFor([] { return QThreadPool::globalInstance()->activeThreadCount() == 0; }, 120'000));
+        QTest::qWait(300);
     }
 
 private slots:
@@ -112,11 +124,26 @@ private slots:
 
     void everythingThatCanBeFocusedHasAName_data() {
         QTest::addColumn<QString>("place");
-        for (const char* place :
-             {"next", "next/0", "rig-up/QE-OVA", "balloons/QE-OVA", "bench", "bench/OL-2026-018",
-              "bench/OL-2026-018/readings", "bench/OL-2026-018/defects", "bench/OL-2026-018/release",
-              "bench/OL-2026-017/release", "bench/shop", "rules/part-ml-hot-air", "record/journal", "record/questions",
-              "record/flights", "record/upkeep"})
+        for (const char* place : {"next",
+                                  "next/0",
+                                  "rig-up/QE-OVA",
+                                  "balloons/QE-OVA",
+                                  "balloons/QE-MIST/fabric",
+                                  "balloons/QE-MIST/fabric/chart",
+                                  "balloons/QE-MIST/fabric/table",
+                                  "balloons/fabric",
+                                  "bench",
+                                  "bench/OL-2026-018",
+                                  "bench/OL-2026-018/readings",
+                                  "bench/OL-2026-018/defects",
+                                  "bench/OL-2026-018/release",
+                                  "bench/OL-2026-017/release",
+                                  "bench/shop",
+                                  "rules/part-ml-hot-air",
+                                  "record/journal",
+                                  "record/questions",
+                                  "record/flights",
+                                  "record/upkeep"})
             QTest::newRow(place) << place;
     }
     void everythingThatCanBeFocusedHasAName() {
@@ -245,15 +272,34 @@ private slots:
         QTest::addColumn<QString>("place");
         QTest::addColumn<QSize>("size");
         QTest::addColumn<bool>("dark");
-        for (const char* place :
-             {"next", "next/0", "rig-up/QE-IVY", "balloons", "balloons/QE-OVA", "bench", "bench/open/QE-OVA",
-              "bench/OL-2026-018", "bench/OL-2026-018/readings", "bench/OL-2026-018/defects",
-              "bench/OL-2026-018/release", "bench/OL-2026-017/release", "bench/shop", "rules/part-ml-hot-air",
-              "record/journal", "record/questions", "record/flights", "record/upkeep"})
+        for (const char* place : {"next",
+                                  "next/0",
+                                  "rig-up/QE-IVY",
+                                  "balloons",
+                                  "balloons/QE-OVA",
+                                  "bench",
+                                  "bench/open/QE-OVA",
+                                  "bench/OL-2026-018",
+                                  "bench/OL-2026-018/readings",
+                                  "bench/OL-2026-018/defects",
+                                  "bench/OL-2026-018/release",
+                                  "bench/OL-2026-017/release",
+                                  "bench/shop",
+                                  "rules/part-ml-hot-air",
+                                  "record/journal",
+                                  "record/questions",
+                                  "record/flights",
+                                  "record/upkeep"})
             for (const QSize size : {QSize(360, 640), QSize(360, 740), QSize(1280, 800), QSize(1920, 1080)})
                 for (const bool dark : {false, true})
                     QTest::addRow("%s %dx%d %s", place, size.width(), size.height(), dark ? "dark" : "light")
                         << QString::fromLatin1(place) << size << dark;
+        // What a forecast is waited for, in fewer sizes.
+        for (const char* place : {"balloons/QE-MIST/fabric", "balloons/QE-MIST/fabric/chart",
+                                  "balloons/QE-MIST/fabric/table", "balloons/fabric"}) {
+            QTest::addRow("%s, phone", place) << QString::fromLatin1(place) << QSize(360, 740) << false;
+            QTest::addRow("%s, desk", place) << QString::fromLatin1(place) << QSize(1280, 800) << true;
+        }
     }
     void pictures() {
         QFETCH(QString, place);
