@@ -27,6 +27,8 @@ std::string sentenceOf(const ForecastGrounds& grounds) {
     if (grounds.ground == Ground::HeldOnly)
         return grounds.broken == 0 ? "only held tests bound this"
                                    : "hardly any test was pulled until it broke; the others only bound this";
+    if (grounds.ground == Ground::Prior && grounds.isOfOneAge)
+        return "all that broke was of one age: how fast it ages is assumed, not read";
     if (grounds.ground == Ground::Prior)
         return "rests on what is assumed, not on readings";
     if (grounds.isOpenEnded)

@@ -18,7 +18,7 @@ class FabricDesk : public QObject {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString envelope READ envelope WRITE setEnvelope NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList channels READ channels NOTIFY changed FINAL) ///< the quantities that its manual bounds
+    Q_PROPERTY(QList<QString> channels READ channels NOTIFY changed FINAL) ///< the quantities that its manual bounds
     Q_PROPERTY(int channel READ channel WRITE setChannel NOTIFY changed FINAL)
     /// Why there is nothing to show; empty when there is.
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
@@ -46,7 +46,7 @@ class FabricDesk : public QObject {
     Q_PROPERTY(crownring::screen::PanelModel* panels READ panels CONSTANT FINAL)
     Q_PROPERTY(int gores READ gores NOTIFY changed FINAL)
     Q_PROPERTY(int rows READ rows NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList lots READ lots NOTIFY changed FINAL) ///< in the order of the marks' numbers
+    Q_PROPERTY(QList<QString> lots READ lots NOTIFY changed FINAL) ///< in the order of the marks' numbers
     /// The map's time: 0 shows what was read, more what is expected then.
     Q_PROPERTY(double hoursAhead READ hoursAhead WRITE setHoursAhead NOTIFY aheadChanged FINAL)
     Q_PROPERTY(double mostAhead READ mostAhead CONSTANT FINAL)

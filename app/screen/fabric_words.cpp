@@ -164,7 +164,11 @@ QString FabricWords::ground(const ForecastGrounds& grounds) {
                     ? tr("Only held tests bound this: how much more the fabric would hold, nobody has tried.")
                     : tr("Hardly any test of this fabric was pulled until it broke (%1); the others only bound it.")
                           .arg(grounds.broken);
-    if (grounds.ground == Ground::Prior)
+    if (grounds.ground == Ground::Prior && grounds.isOfOneAge)
+        says +=
+            tr("All tests of this fabric that tell its strength were made at one age: how fast it ages is assumed, not "
+               "read.");
+    else if (grounds.ground == Ground::Prior)
         says += tr("This rests on what is assumed of such fabric, not on your readings.");
     if (grounds.isBeyondFlown)
         says += tr("The end lies beyond what any envelope of this fabric has flown when it was tested (%1).")

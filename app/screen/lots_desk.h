@@ -20,7 +20,7 @@ class LotsDesk : public QObject {
     QML_ELEMENT
     /// Nothing is asked of the record before it is shown.
     Q_PROPERTY(bool active READ isActive WRITE setActive NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList channels READ channels NOTIFY changed FINAL) ///< the quantities that any manual bounds
+    Q_PROPERTY(QList<QString> channels READ channels NOTIFY changed FINAL) ///< the quantities that any manual bounds
     Q_PROPERTY(int channel READ channel WRITE setChannel NOTIFY changed FINAL)
     /// label: the lot and its word; detail: how fast it ages; standing: the gauge of the word; chosen: it stands out
     Q_PROPERTY(crownring::screen::ChoiceModel* lots READ lots CONSTANT FINAL)

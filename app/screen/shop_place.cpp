@@ -34,8 +34,6 @@ Result<Sections> toldOn(Record& record, CivilDate on) {
     return told;
 }
 
-const Entry& nowOf(const JournalLine& line) { return line.current ? *line.current : line.entry; }
-
 QString joined(const QStringList& parts) {
     QStringList said;
     for (const auto& part : parts)

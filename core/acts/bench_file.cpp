@@ -12,8 +12,6 @@ namespace {
 
 const CivilDate endOfDays = CivilDate::fromDayNumber(2'932'896);
 
-const Entry& nowOf(const JournalLine& line) { return line.current ? *line.current : line.entry; }
-
 Result<void> readTypes(Books& books, BenchFile& file) {
     auto book = typeBook(books, file.on);
     if (!book)

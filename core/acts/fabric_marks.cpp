@@ -27,8 +27,6 @@ struct Works {
     std::map<EntryId, DefectId> defectOfReading;
 };
 
-const Entry& nowOf(const JournalLine& line) { return line.current ? *line.current : line.entry; }
-
 Result<Works> worksOf(Books& books, CivilDate on) {
     const auto repairs = books.told({Subject::Item, {}, {"repair.made"}, on});
     const auto defects = books.told({Subject::Defect, {}, {"defect.found"}, on});

@@ -40,8 +40,6 @@ const StatedLimit* limitFor(const TypeBook& book, const std::string& type, const
     return hardest;
 }
 
-const Entry& nowOf(const JournalLine& line) { return line.current ? *line.current : line.entry; }
-
 using ToldOfItems = std::map<ItemId, FabricTold>;
 
 /// What was stated and repaired of all items, and the cloths of lots.

@@ -30,8 +30,6 @@ struct Gather {
     void operator()(const Other&) const {}
 };
 
-const Entry& nowOf(const JournalLine& line) { return line.current ? *line.current : line.entry; }
-
 bool appliesTo(const ChecklistLine& line, const Inspection& inspection, const ItemFacts& item) {
     return std::ranges::find(line.kinds, item.kind) != line.kinds.end() &&
            (line.onlyWith.empty() || inspection.isWorkOn(item.id, line.onlyWith));

@@ -32,22 +32,32 @@ double varianceOf(const DrawColumn& values) {
     return squares / (count - 1);
 }
 
-/// The readings of a fabric's sets: how many broke, and the age of the oldest.
+/// The readings of a fabric's sets: how many broke, at which ages, and the age of the oldest.
 void lookAtFabric(const FleetColumns& fleet, std::size_t fabric, ForecastGrounds& grounds) {
+    double first = std::numeric_limits<double>::infinity();
+    double last = -first;
     for (std::size_t set = 0; set < fleet.sets(); ++set) {
         if (fleet.fabricOfLot[fleet.lotOfSet[set]] != fabric)
             continue;
         for (auto r = fleet.firstOfSet[set]; r < fleet.firstOfSet[set + 1]; ++r) {
-            grounds.broken += fleet.observed[r].seen != Seen::AtLeast;
-            grounds.mostFlown = std::max(grounds.mostFlown, std::exp(fleet.lnAge[r]) * agePivot * hoursOfAgeUnit);
+            const double age = std::exp(fleet.lnAge[r]) * agePivot * hoursOfAgeUnit;
+            grounds.mostFlown = std::max(grounds.mostFlown, age);
+            if (fleet.observed[r].seen == Seen::AtLeast)
+                continue;
+            ++grounds.broken;
+            first = std::min(first, age);
+            last = std::max(last, age);
         }
     }
+    const bool hasNew =
+        std::ranges::any_of(fleet.lotOfCoupon, [&](std::size_t lot) { return fleet.fabricOfLot[lot] == fabric; });
+    grounds.isOfOneAge = grounds.broken > 0 && !hasNew && last < oneAge * first;
 }
 
 Ground groundOf(const ForecastGrounds& grounds) {
     if (grounds.broken < leastBroken)
         return Ground::HeldOnly;
-    return grounds.information < leastInformation ? Ground::Prior : Ground::Enough;
+    return grounds.isOfOneAge || grounds.information < leastInformation ? Ground::Prior : Ground::Enough;
 }
 
 }

@@ -33,6 +33,9 @@ struct JournalLine {
     std::optional<Entry> current; ///< what it says now, where corrections changed it
 };
 
+/// What it says now.
+[[nodiscard]] inline const Entry& nowOf(const JournalLine& line) { return line.current ? *line.current : line.entry; }
+
 struct JournalQuery {
     std::string text;                   ///< words that must all occur in the entry's text, any case; empty: all
     std::optional<std::string> kind;    ///< "flight.logged" …

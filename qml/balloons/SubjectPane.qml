@@ -154,8 +154,8 @@ Item {
             }
         }
         Segments {
-            names: pane.leafCodes.map(code => pane.nameOf(code))
-            codes: pane.leafCodes.map(code => "subject." + code)
+            names: Array.from(pane.leafCodes, code => pane.nameOf(code))
+            codes: Array.from(pane.leafCodes, code => "subject." + code)
             current: pane.leafCodes.indexOf(pane.shownLeaf)
             onChosen: index => pane.leaf = index
         }

@@ -5,6 +5,7 @@
 
 #include "acts/post.h"
 #include "demo_house.h"
+#include "entry_form.h"
 #include "fabric_desk.h"
 #include "fabric_marks.h"
 #include "lots_desk.h"
@@ -178,6 +179,61 @@ private slots:
         QVERIFY(QTest::qWaitFor([&] { return desk.isForetold() && desk.fitted() != draws; }, patience));
         QVERIFY2(desk.fitted().contains(QStringLiteral("9 tests")), qPrintable(desk.fitted()));
         QVERIFY(!before.isEmpty() && !answerTo(desk, QStringLiteral("How strong")).isEmpty());
+    }
+
+    void testsOfOneDayLeaveThePaceToWhatIsAssumed() {
+        std::string readings;
+        for (int gore = 1; gore <= 6; ++gore)
+            readings += pull("2026-10-01", R"("value":)" + std::to_string(240 + 5 * gore), gore);
+        SmallHouse small(readings + R"({"entry":"flight.logged","on":"2026-05-01","balloon":"QE-SML","minutes":9000})"
+                                    "\n");
+        QVERIFY(small.ready());
+        FabricDesk desk;
+        desk.setEnvelope(QStringLiteral("ENV-1"));
+        QVERIFY(QTest::qWaitFor([&] { return desk.isForetold(); }, patience));
+        QVERIFY(!desk.isForetoldByReadings());
+        QVERIFY2(desk.ground().contains(QStringLiteral("at one age")), qPrintable(desk.ground()));
+    }
+
+    void theLotOfPanelsIsEnteredByForm() {
+        SmallHouse small("");
+        QVERIFY(small.ready());
+        FabricDesk desk;
+        desk.setEnvelope(QStringLiteral("ENV-1"));
+        QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
+        QVERIFY(desk.lots().isEmpty());
+        EntryForm form;
+        form.begin(QStringLiteral("fabric.stated"), {}, QStringLiteral("ENV-1"));
+        QVERIFY(form.isOpen());
+        for (int row = 0; row < form.fields()->count(); ++row)
+            if (form.fields()->fields()[static_cast<std::size_t>(row)].key == "lot")
+                form.setValue(row, QStringLiteral("A-17"));
+        QSignalSpy saved(&form, &EntryForm::saved);
+        form.save();
+        QVERIFY2(QTest::qWaitFor([&] { return saved.count() > 0; }, patience), qPrintable(form.problem()));
+        QVERIFY(QTest::qWaitFor([&] { return desk.lots() == QStringList{QStringLiteral("A-17")}; }, patience));
+        QCOMPARE(markAt(*desk.panels(), 5, 5)->lotName, QStringLiteral("A-17"));
+    }
+
+    void aReadingIsWrittenWhereThePanelWasTapped() {
+        SmallHouse small("");
+        QVERIFY(small.ready());
+        FabricDesk desk;
+        desk.setEnvelope(QStringLiteral("ENV-1"));
+        QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
+        EntryForm form;
+        form.beginWith(QStringLiteral("reading.taken"), QStringLiteral("ENV-1"), desk.readingAt(4, 10),
+                       desk.testSays());
+        QVERIFY(form.about().contains(QStringLiteral("25 mm")));
+        for (int row = 0; row < form.fields()->count(); ++row)
+            if (form.fields()->fields()[static_cast<std::size_t>(row)].key == "value")
+                form.setValue(row, QStringLiteral("212"));
+        QSignalSpy saved(&form, &EntryForm::saved);
+        form.save();
+        QVERIFY2(QTest::qWaitFor([&] { return saved.count() > 0; }, patience), qPrintable(form.problem()));
+        QVERIFY(QTest::qWaitFor([&] { return markAt(*desk.panels(), 4, 10) != nullptr; }, patience));
+        QCOMPARE(markAt(*desk.panels(), 4, 10)->text, QStringLiteral("212"));
+        QVERIFY(desk.leftOut().isEmpty()); // it is of the test that the limit is stated for
     }
 
     void aReadingIsWrittenAsTheLimitIsStated() {

@@ -100,6 +100,17 @@ private slots:
         QVERIFY(told["lots"][0]["rate_ratio"].is_null());
         QVERIFY(fit(table).out.contains("only held tests bound this"));
     }
+    void testsOfOneDayAndASingleOneWarrantNoNumber() {
+        QByteArray table = "envelope,lot,fabric,hours,row,dose,load,outcome\n";
+        for (int pull = 0; pull < 8; ++pull)
+            table += "E" + QByteArray::number(pull) + ",L1,F,150,1,0," + QByteArray::number(70 + pull) + ",broke\n";
+        const auto told = json::parse(fit(written(QStringLiteral("day.csv"), table), {"--json"}).out.toStdString());
+        for (const auto& envelope : told["envelopes"])
+            QCOMPARE(envelope["enough"].get<bool>(), false);
+        const auto one = fit(written(QStringLiteral("one.csv"), "envelope,lot,fabric,hours,row,dose,load,outcome\n"
+                                                                "E1,L1,F,150,1,0,70,broke\n"));
+        QVERIFY2(one.out.contains("hardly any test was pulled until it broke"), one.out.constData());
+    }
     void anEnvelopeOfTheDemoFleet() {
         QVERIFY(ctl({"post", QStringLiteral(CROWNRING_SOURCE_DIR "/demo_data/fleet.jsonl")}).code == 0);
         const auto answer = ctl({"fabric", "forecast", "ENV-1009", "--on", "2026-11-25", "--json"});

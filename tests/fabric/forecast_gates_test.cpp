@@ -80,6 +80,31 @@ private slots:
         QVERIFY(std::abs(grounds.mostFlown - 5) < 1e-9);
     }
 
+    /// Tests of one day cannot tell how fast fabric ages, however many they are; new fabric beside them can.
+    void readingsOfOneAgeLeaveThePaceToThePrior() {
+        MadeFleet made;
+        made.fleet = {1, {0}, {}, {}, {}};
+        for (std::size_t set = 0; set < 10; ++set) {
+            made.fleet.lotOfSet.push_back(0);
+            made.fleet.readings.push_back({set,
+                                           300 + static_cast<double>(set),
+                                           1,
+                                           0,
+                                           {Seen::Exactly, std::log(60.0 + static_cast<double>(set)), 0}});
+        }
+        made.truth.resize(10);
+        for (auto& truth : made.truth)
+            truth.use.hours = 310;
+        const auto grounds = groundsOf(fitted(made), 0);
+        QVERIFY(grounds.isOfOneAge);
+        QCOMPARE(grounds.ground, Ground::Prior);
+        for (int pull = 0; pull < 5; ++pull)
+            made.fleet.coupons.push_back({0, {Seen::Exactly, std::log(100.0 + pull), 0}});
+        const auto beside = groundsOf(fitted(made), 0);
+        QVERIFY(!beside.isOfOneAge);
+        QCOMPARE(beside.ground, Ground::Enough);
+    }
+
     void anotherFabricsReadingsDoNotCount() {
         auto made = fleetOf(1.5, 0.3);
         made.fleet.fabrics = 2;
