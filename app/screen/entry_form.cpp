@@ -106,7 +106,7 @@ void EntryForm::correct(const QString& entry) {
 }
 
 void EntryForm::takeEntry(const JournalLine& line) {
-    const auto& entry = line.current ? *line.current : line.entry;
+    const auto& entry = nowOf(line);
     const auto object = toJson(entry);
     FormSubject subject;
     subject.balloon = object.value("balloon", std::string());

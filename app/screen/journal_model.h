@@ -48,7 +48,7 @@ private:
         bool operator==(const Line& other) const {
             return line.voided == other.line.voided && line.current == other.line.current;
         }
-        [[nodiscard]] const Entry& now() const { return line.current ? *line.current : line.entry; }
+        [[nodiscard]] const Entry& now() const { return nowOf(line); }
     };
     std::vector<Line> m_lines;
 };

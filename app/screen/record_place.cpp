@@ -179,7 +179,7 @@ void RecordPlace::openEntry(const QString& entry) {
 }
 
 void RecordPlace::takeEntry(const JournalLine& line) {
-    m_entryTitle = Sentences::of(line.current ? *line.current : line.entry);
+    m_entryTitle = Sentences::of(nowOf(line));
     QStringList facts{tr("number %1").arg(line.number), tr("recorded %1").arg(inward(line.recordedAt)),
                       tr("writer %1").arg(inward(line.writer.text()))};
     if (!line.entry.by.empty())

@@ -93,7 +93,7 @@ void Search::look() {
              auto all = found;
              if (lines)
                  for (const auto& line : *lines) {
-                     const auto& entry = line.current ? *line.current : line.entry;
+                     const auto& entry = nowOf(line);
                      all.push_back({QStringLiteral("entry:") + inward(entry.id.text()), Sentences::of(entry),
                                     tr("journal · %1 · %2").arg(inward(entry.on.iso()), inward(entry.by)), -1, -1,
                                     false});

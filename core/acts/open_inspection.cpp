@@ -46,7 +46,7 @@ Result<Checklist> checklistOn(Books& books, Visit visit, CivilDate on) {
         return checklist ? tl::unexpected(adopted.error()) : checklist;
     std::map<ChecklistId, std::string> latest;
     for (const auto& line : *adopted) {
-        const auto& body = std::get<ChecklistAdopted>((line.current ? *line.current : line.entry).body);
+        const auto& body = std::get<ChecklistAdopted>(nowOf(line).body);
         latest[body.checklist] = body.document;
     }
     for (const auto& [id, document] : latest) {

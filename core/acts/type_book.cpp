@@ -21,7 +21,7 @@ Result<TypeBook> typeBook(Books& books, CivilDate on) {
         return tl::unexpected(told.error());
     TypeBook book;
     for (const auto& line : *told) {
-        const auto& now = line.current ? *line.current : line.entry;
+        const auto& now = nowOf(line);
         if (const auto* type = std::get_if<TypeDescribed>(&now.body)) {
             std::erase_if(book.types,
                           [&](const auto& each) { return each.type == type->type && each.kind == type->kind; });

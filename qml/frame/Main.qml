@@ -76,6 +76,10 @@ Window {
         window.place = 1;
         balloons.showItem(item);
     }
+    function goToFabric(item: string) {
+        window.goToItem(item);
+        balloons.showLeaf("fabric", 0);
+    }
     function goToDue(item: string, requirement: string) {
         window.place = 0;
         next.leaf = 0;
@@ -144,6 +148,7 @@ Window {
                 phone: window.phone
                 onBalloonAsked: balloon => window.goToBalloon(balloon)
                 onItemAsked: item => window.goToItem(item)
+                onFabricAsked: item => window.goToFabric(item)
                 onAct: (kind, balloon, item, requirement) => form.begin(kind, balloon, item, requirement)
             }
             BalloonsPage {

@@ -12,6 +12,7 @@ Item {
 
     signal balloonAsked(balloon: string)
     signal itemAsked(item: string)
+    signal fabricAsked(item: string)
     signal act(kind: string, balloon: string, item: string, requirement: string)
 
     EmptyPlace {
@@ -63,8 +64,16 @@ Item {
             spacing: Theme.snug
             Button {
                 primary: true
+                visible: !pane.detail.fabric
                 text: pane.detail.defect ? qsTr("Clear the defect …") : qsTr("Requirement done …")
                 onClicked: pane.act(pane.detail.defect ? "defect.cleared" : "requirement.done", pane.detail.balloon, pane.detail.item, pane.detail.requirement)
+            }
+            Button {
+                objectName: "due.fabric"
+                primary: true
+                visible: pane.detail.fabric
+                text: qsTr("Its fabric")
+                onClicked: pane.fabricAsked(pane.detail.item)
             }
             Button {
                 text: qsTr("Item %1").arg(pane.detail.item)

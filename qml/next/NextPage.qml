@@ -15,6 +15,7 @@ FocusScope {
 
     signal balloonAsked(balloon: string)
     signal itemAsked(item: string)
+    signal fabricAsked(item: string)
     signal act(kind: string, balloon: string, item: string, requirement: string)
 
     readonly property alias place: next
@@ -180,6 +181,7 @@ FocusScope {
                     detail: detail
                     onBalloonAsked: balloon => page.balloonAsked(balloon)
                     onItemAsked: item => page.itemAsked(item)
+                    onFabricAsked: item => page.fabricAsked(item)
                     onAct: (kind, balloon, item, requirement) => page.act(kind, balloon, item, requirement)
                 }
             ]
