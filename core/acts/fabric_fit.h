@@ -24,8 +24,8 @@ struct FabricFit {
                                                      std::stop_token stop = {}, const Progress& progress = {});
 
 /// The same without a new fit: on another day with no reading more, or with readings added to one set
-/// (`fabric/warm_start.h`). Nothing where the fleets differ by more, or what is left of the draws will not do: then only
-/// `fitOf` answers.
+/// (`fabric/warm_start.h`). Nothing where the fleets differ by more, or what is left of the draws will not do: then
+/// only `fitOf` answers.
 [[nodiscard]] std::optional<FabricFit> refitted(const FabricFit& before, std::shared_ptr<const FabricRecord> record);
 
 }

@@ -51,10 +51,10 @@ struct FabricChannel {
 struct FollowedEnvelope {
     ItemId id;
     std::string type;
-    double limit = 0;   ///< in the quantity's own unit: the least that passes, or the proof load; the most
-    std::string source; ///< of the limit
+    double limit = 0;          ///< in the quantity's own unit: the least that passes, or the proof load; the most
+    std::string source;        ///< of the limit
     TestConditions conditions; ///< that the limit is stated for
-    int gores = 0;      ///< 0 where its type does not say
+    int gores = 0;             ///< 0 where its type does not say
     int rows = 0;
     double hours = 0; ///< flown on the day asked
     std::size_t firstSet = 0;

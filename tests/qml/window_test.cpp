@@ -272,24 +272,11 @@ private slots:
         QTest::addColumn<QString>("place");
         QTest::addColumn<QSize>("size");
         QTest::addColumn<bool>("dark");
-        for (const char* place : {"next",
-                                  "next/0",
-                                  "rig-up/QE-IVY",
-                                  "balloons",
-                                  "balloons/QE-OVA",
-                                  "bench",
-                                  "bench/open/QE-OVA",
-                                  "bench/OL-2026-018",
-                                  "bench/OL-2026-018/readings",
-                                  "bench/OL-2026-018/defects",
-                                  "bench/OL-2026-018/release",
-                                  "bench/OL-2026-017/release",
-                                  "bench/shop",
-                                  "rules/part-ml-hot-air",
-                                  "record/journal",
-                                  "record/questions",
-                                  "record/flights",
-                                  "record/upkeep"})
+        for (const char* place :
+             {"next", "next/0", "rig-up/QE-IVY", "balloons", "balloons/QE-OVA", "bench", "bench/open/QE-OVA",
+              "bench/OL-2026-018", "bench/OL-2026-018/readings", "bench/OL-2026-018/defects",
+              "bench/OL-2026-018/release", "bench/OL-2026-017/release", "bench/shop", "rules/part-ml-hot-air",
+              "record/journal", "record/questions", "record/flights", "record/upkeep"})
             for (const QSize size : {QSize(360, 640), QSize(360, 740), QSize(1280, 800), QSize(1920, 1080)})
                 for (const bool dark : {false, true})
                     QTest::addRow("%s %dx%d %s", place, size.width(), size.height(), dark ? "dark" : "light")
