@@ -121,10 +121,10 @@ void LotsDesk::setActive(bool active) {
     if (active == m_active)
         return;
     m_active = active;
-    if (active && m_channels.empty())
-        look();
-    else if (active)
+    if (active && m_fleet)
         begin();
+    else if (active)
+        look();
     emit changed();
 }
 

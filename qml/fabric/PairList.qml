@@ -9,7 +9,7 @@ Grid {
     id: list
 
     required property ChoiceModel rows
-    property int columnWidth: 300
+    property int columnWidth: 280
     readonly property real cell: (list.width - (list.columns - 1) * list.columnSpacing) / list.columns
 
     columns: Math.max(1, Math.floor((list.width + list.columnSpacing) / (list.columnWidth + list.columnSpacing)))

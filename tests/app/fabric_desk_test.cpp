@@ -109,6 +109,13 @@ private slots:
                  qPrintable(lots.lots()->choices().front().label));
         QVERIFY(lots.lots()->choices().front().chosen);
         QVERIFY(lots.detectable().contains(QStringLiteral("smallest effect")));
+
+        // What changed while it was not looked at is asked for again.
+        lots.setActive(false);
+        demo.house.day.stepDays(-1);
+        QVERIFY(!lots.isReady());
+        lots.setActive(true);
+        QVERIFY(QTest::qWaitFor([&] { return lots.isReady(); }, patience));
     }
 
     void heldTestsAloneWarrantNoNumber() {
