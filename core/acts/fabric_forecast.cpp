@@ -2,6 +2,8 @@
 #include "acts/fabric_forecast.h"
 
 #include "acts/due.h"
+#include "bench/checklist.h"
+#include "bench/visit.h"
 #include "fabric/convergence.h"
 #include "fabric/warm_start.h"
 
@@ -15,8 +17,15 @@ namespace {
 
 PointOfMonth pointOf(CivilDate day) { return {day.year(), day.month(), (day.day() - 1.0) / endOfMonth(day).day()}; }
 
+/// A test of its own, or the inspection that goes over the whole envelope; a review of papers pulls no fabric.
 bool isTest(const DueRow& row) {
-    return row.requirement->action == Action::Inspect || row.requirement->action == Action::Test;
+    const auto& requirement = *row.requirement;
+    if (isOfTheRecord(row))
+        return false;
+    return requirement.action == Action::Test || std::ranges::any_of(allVisits, [&](Visit visit) {
+               const auto done = accomplishes(visit);
+               return isPeriodic(visitName(visit)) && std::ranges::find(done, requirement.id) != done.end();
+           });
 }
 
 /// The first day and the fewest hours on which one of these rows is due.

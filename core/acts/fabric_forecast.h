@@ -23,7 +23,7 @@ struct Ahead {
     [[nodiscard]] std::optional<CivilDate> dayAfter(double more) const;
 };
 
-/// By the due list of the envelope: the earliest date of what is to be inspected or tested, or earlier where a limit by
+/// By the due list of the envelope: the earliest date of a test or a periodic inspection, or earlier where a limit by
 /// hours comes first at its pace; `nextTestAfter` hours where nothing is due.
 [[nodiscard]] Result<Ahead> aheadOf(Books& books, const ItemId& envelope, CivilDate on);
 

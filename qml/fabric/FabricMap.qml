@@ -87,7 +87,7 @@ Column {
         id: map
         objectName: "fabric.map"
         width: parent.width
-        height: pane.phone ? 420 : 520
+        height: pane.phone ? 420 : Math.max(320, Math.min(760, pane.desk.rows * (Theme.broad + Theme.tight) + 3 * Theme.touch))
         phone: pane.phone
         panels: pane.desk.panels
         gores: pane.desk.gores

@@ -101,6 +101,22 @@ private slots:
         QVERIFY(forecast.pulls[3].worth.bandThen < forecast.pulls[0].worth.bandThen);
         QVERIFY(forecast.pulls[0].worth.bandThen > 0.9 * forecast.pulls[0].worth.bandNow);
     }
+    /// ML.A.901: the review of papers falls due sooner here, and pulls no fabric.
+    void theNextTestIsThatOfTheFabric() {
+        Scratch scratch;
+        posted(
+            *scratch.record,
+            R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope","type":"T-77","made":"2020-05"}
+{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"E1"}
+{"entry":"programme.adopted","on":"2024-01-01","programme":"part-ml-hot-air","balloons":["QE-ONE"]}
+{"entry":"requirement.done","on":"2024-02-01","item":"E1","requirement":"ml.arc-review"}
+{"entry":"requirement.done","on":"2024-06-10","item":"E1","requirement":"ml.inspection"}
+{"entry":"flight.logged","on":"2024-07-10","balloon":"QE-ONE","minutes":1200})");
+        const auto ahead = aheadOf(*scratch.record, ItemId("E1"), day("2024-08-15")).value();
+        QCOMPARE(ahead.day, day("2025-06-10"));
+        QVERIFY(ahead.hours > 0 && ahead.hours <= 80); // a hundred hours less the twenty that were flown since
+    }
     void lowerPanelsLastLonger() {
         const auto fit = fitted(made({}, 2));
         const auto crown = panelForecast(fit, 0, 10, 150);
