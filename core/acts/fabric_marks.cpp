@@ -7,7 +7,6 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
 
 namespace crownring {
 
@@ -21,24 +20,30 @@ struct Judgeable {
     ReadingState state;
 };
 
-/// What else than readings bears on the fabric of items.
+/// What else than readings bears on the fabric of an item.
 struct Works {
-    std::map<ItemId, std::vector<Entry>> repairs; ///< with a place
+    std::vector<Entry> repairs; ///< with a place
     std::map<EntryId, DefectId> defectOfReading;
 };
 
-Result<Works> worksOf(Books& books, CivilDate on) {
-    const auto repairs = books.told({Subject::Item, {}, {"repair.made"}, on});
-    const auto defects = books.told({Subject::Defect, {}, {"defect.found"}, on});
-    if (!repairs || !defects)
-        return tl::unexpected(repairs ? defects.error() : repairs.error());
+Result<Works> worksOn(Books& books, const ItemFacts& item, CivilDate on) {
     Works works;
+    const auto repairs = books.told({Subject::Item, item.id.text(), {"repair.made"}, on});
+    if (!repairs)
+        return tl::unexpected(repairs.error());
     for (const auto& line : *repairs)
         if (const auto* made = std::get_if<RepairMade>(&nowOf(line).body); made && made->place.gore && made->place.row)
-            works.repairs[made->item].push_back(nowOf(line));
-    for (const auto& line : *defects)
-        if (const auto* found = std::get_if<DefectFound>(&nowOf(line).body); found && found->reading)
-            works.defectOfReading[*found->reading] = found->defect;
+            works.repairs.push_back(nowOf(line));
+    for (const auto& mark : item.defects) {
+        if (mark.kind != DefectMark::Kind::Found)
+            continue;
+        const auto found = books.told({Subject::Defect, mark.defect.text(), {"defect.found"}, on});
+        if (!found)
+            return tl::unexpected(found.error());
+        for (const auto& line : *found)
+            if (const auto* defect = std::get_if<DefectFound>(&nowOf(line).body); defect && defect->reading)
+                works.defectOfReading[*defect->reading] = defect->defect;
+    }
     return works;
 }
 
@@ -110,8 +115,7 @@ std::pair<int, double> weightOf(State state, const Judgeable& reading) {
 std::optional<FabricMark> markOf(const ItemFacts& item, const Works& works, const FabricChannel& channel,
                                  const std::vector<Judgeable>& all) {
     const Weighing weighing(item, works);
-    const auto repairs = works.repairs.find(item.id);
-    const auto latest = speaking(all, repairs == works.repairs.end() ? std::vector<Entry>{} : repairs->second);
+    const auto latest = speaking(all, works.repairs);
     const Judgeable* worst = nullptr;
     State state = State::Undecided;
     const auto weigh = [&](const Judgeable& reading) {
@@ -141,13 +145,18 @@ std::optional<FabricMark> markOf(const ItemFacts& item, const Works& works, cons
     return mark;
 }
 
-Result<void> addTo(ItemFacts& item, Books& books, const TypeBook& book, const Works& works, CivilDate on) {
+Result<void> addTo(ItemFacts& item, Books& books, const TypeBook& book, CivilDate on) {
     const auto channels = channelsOf(book, *item.type);
     if (channels.empty())
         return {};
     const auto readings = books.readings(item.id, on);
     if (!readings)
         return tl::unexpected(readings.error());
+    if (readings->empty())
+        return {};
+    const auto works = worksOn(books, item, on);
+    if (!works)
+        return tl::unexpected(works.error());
     for (const auto& channel : channels) {
         std::vector<StatedLimit> limits;
         for (const auto& limit : book.limits)
@@ -163,7 +172,7 @@ Result<void> addTo(ItemFacts& item, Books& books, const TypeBook& book, const Wo
             if (state.judgement != Judgement::NoLimit && state.judgement != Judgement::Incomparable)
                 judged.push_back({stampOf(entry), body, std::move(state)});
         }
-        if (auto mark = markOf(item, works, channel, judged))
+        if (auto mark = markOf(item, *works, channel, judged))
             item.fabric.push_back(std::move(*mark));
     }
     return {};
@@ -177,12 +186,9 @@ Result<void> addFabricMarks(Books& books, std::vector<ItemFacts>& facts, CivilDa
         return tl::unexpected(book.error());
     if (book->limits.empty())
         return {};
-    const auto works = worksOf(books, on);
-    if (!works)
-        return tl::unexpected(works.error());
     for (auto& item : facts)
         if (item.kind == ItemKind::Envelope && item.type)
-            if (auto added = addTo(item, books, *book, *works, on); !added)
+            if (auto added = addTo(item, books, *book, on); !added)
                 return added;
     return {};
 }
