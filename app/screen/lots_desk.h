@@ -8,6 +8,7 @@
 #include "acts/fabric_score.h"
 #include "choice_model.h"
 
+#include <QFuture>
 #include <QObject>
 
 #include <memory>
