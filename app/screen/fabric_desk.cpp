@@ -22,6 +22,7 @@ using State = FabricFits::State;
 
 FabricDesk::FabricDesk(QObject* parent) : QObject(parent) {
     auto* fits = FabricFits::current();
+    connect(Fleet::current(), &Fleet::changed, this, &FabricDesk::standingChanged);
     connect(Day::current(), &Day::changed, this, &FabricDesk::look);
     connect(RecordDesk::current(), &RecordDesk::changed, this, &FabricDesk::look);
     connect(fits, &FabricFits::changed, this, [this] {
@@ -113,6 +114,7 @@ void FabricDesk::show() {
     emit changed();
     emit foretoldChanged();
     emit aheadChanged();
+    emit standingChanged();
 }
 
 void FabricDesk::showMap() {
@@ -163,6 +165,30 @@ QString FabricDesk::work() const {
     if (!isWorking())
         return {};
     return tr("Fitting how the fabric of the fleet ages …");
+}
+
+const DueRow* FabricDesk::rowOfReadings() const {
+    const auto& sheet = Fleet::current()->sheet();
+    if (!sheet || !m_sight)
+        return nullptr;
+    const auto rows = sheet->rowsOfItem.find(m_sight->of().id);
+    if (rows == sheet->rowsOfItem.end())
+        return nullptr;
+    const RequirementId id("fabric/" + m_sight->at().quantity);
+    for (const auto number : rows->second)
+        if (sheet->due.rows[number].requirement->id == id)
+            return &sheet->due.rows[number];
+    return nullptr;
+}
+
+QString FabricDesk::byReadings() const {
+    const auto* row = rowOfReadings();
+    return row ? tr("%1: %2").arg(Words::standing(row->state), inward(row->requirement->note)) : QString();
+}
+
+bool FabricDesk::isBeyond() const {
+    const auto* row = rowOfReadings();
+    return row && (row->state.standing == Standing::Lapsed || row->state.standing == Standing::Spent);
 }
 
 QVariantMap FabricDesk::readingAt(int gore, int row) const {

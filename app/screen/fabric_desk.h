@@ -7,6 +7,7 @@
 #include "ageing_chart.h"
 #include "choice_model.h"
 #include "fabric_sight.h"
+#include "fleet.h"
 #include "panel_model.h"
 
 #include <QObject>
@@ -28,6 +29,10 @@ class FabricDesk : public QObject {
     Q_PROPERTY(bool stopped READ isStopped NOTIFY workChanged FINAL)
     Q_PROPERTY(double progress READ progress NOTIFY workChanged FINAL)
     Q_PROPERTY(QString work READ work NOTIFY workChanged FINAL) ///< what is under way, in words
+
+    /// How it stands by what was read of it, from the due list; empty where nothing was. A forecast has no say in it.
+    Q_PROPERTY(QString byReadings READ byReadings NOTIFY standingChanged FINAL)
+    Q_PROPERTY(bool beyond READ isBeyond NOTIFY standingChanged FINAL) ///< a reading is beyond its bound
 
     /// What a rigger asks. label: the question; detail: the answer
     Q_PROPERTY(crownring::screen::ChoiceModel* answers READ answers CONSTANT FINAL)
@@ -62,6 +67,8 @@ public:
     [[nodiscard]] QString problem() const;
     [[nodiscard]] bool isRead() const { return m_sight != nullptr; }
     [[nodiscard]] bool isForetold() const { return m_outlook != nullptr; }
+    [[nodiscard]] QString byReadings() const;
+    [[nodiscard]] bool isBeyond() const;
     [[nodiscard]] bool isForetoldByReadings() const;
     [[nodiscard]] bool isWorking() const;
     [[nodiscard]] bool isStopped() const;
@@ -97,8 +104,10 @@ signals:
     void foretoldChanged();
     void workChanged();
     void aheadChanged();
+    void standingChanged();
 
 private:
+    [[nodiscard]] const DueRow* rowOfReadings() const;
     void look();
     void takeSight(const Result<FabricSight>& sight);
     void foretell();

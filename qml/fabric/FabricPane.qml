@@ -135,6 +135,13 @@ Item {
                 onBegin: pane.desk.begin()
             }
             Banner {
+                objectName: "fabric.standing"
+                width: parent.width
+                visible: text !== ""
+                text: pane.desk.byReadings
+                edge: pane.desk.beyond ? Theme.ember : Theme.sky
+            }
+            Banner {
                 width: parent.width
                 visible: text !== ""
                 text: pane.desk.ground

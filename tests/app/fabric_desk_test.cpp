@@ -42,6 +42,15 @@ std::string pull(const std::string& day, const std::string& value, int gore) {
            value + R"(,"gore":)" + std::to_string(gore) + R"(,"row":10,"jaw_mm":25})" + "\n";
 }
 
+/// 150 hours, and then so many pulls of one day.
+std::string flownAndPulled(int pulls) {
+    std::string entries = R"({"entry":"flight.logged","on":"2026-05-01","balloon":"QE-SML","minutes":9000})"
+                          "\n";
+    for (int gore = 1; gore <= pulls; ++gore)
+        entries += pull("2026-10-01", R"("value":)" + std::to_string(240 + 5 * gore), gore);
+    return entries;
+}
+
 /// A small record of its own, with these entries besides.
 struct SmallHouse {
     explicit SmallHouse(const std::string& more) : house(*CivilDate::parse("2026-11-25"), false) {
@@ -139,6 +148,18 @@ private slots:
         QCOMPARE(lots.lots()->count(), 1);
     }
 
+    /// What was read stands before what is foretold.
+    void aPanelBeyondItsLimitIsSaid() {
+        SmallHouse small(flownAndPulled(3) + pull("2026-10-02", R"("value":120)", 5));
+        QVERIFY(small.ready());
+        FabricDesk desk;
+        desk.setEnvelope(QStringLiteral("ENV-1"));
+        QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
+        QVERIFY(desk.isBeyond());
+        QVERIFY2(desk.byReadings().contains(QStringLiteral("120 N, gore 5, row 10; at least 133.4 N")),
+                 qPrintable(desk.byReadings()));
+    }
+
     void noReadingsNoForecast() {
         SmallHouse small("");
         QVERIFY(small.ready());
@@ -178,11 +199,7 @@ private slots:
     }
 
     void oneReadingMoreCarriesTheFitOn() {
-        std::string readings;
-        for (int gore = 1; gore <= 8; ++gore)
-            readings += pull("2026-10-01", R"("value":)" + std::to_string(240 + 5 * gore), gore);
-        SmallHouse small(readings + R"({"entry":"flight.logged","on":"2026-05-01","balloon":"QE-SML","minutes":9000})"
-                                    "\n");
+        SmallHouse small(flownAndPulled(8));
         QVERIFY(small.ready());
         FabricDesk desk;
         desk.setEnvelope(QStringLiteral("ENV-1"));
@@ -196,11 +213,7 @@ private slots:
     }
 
     void testsOfOneDayLeaveThePaceToWhatIsAssumed() {
-        std::string readings;
-        for (int gore = 1; gore <= 6; ++gore)
-            readings += pull("2026-10-01", R"("value":)" + std::to_string(240 + 5 * gore), gore);
-        SmallHouse small(readings + R"({"entry":"flight.logged","on":"2026-05-01","balloon":"QE-SML","minutes":9000})"
-                                    "\n");
+        SmallHouse small(flownAndPulled(6));
         QVERIFY(small.ready());
         FabricDesk desk;
         desk.setEnvelope(QStringLiteral("ENV-1"));
