@@ -1,9 +1,11 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # A room of the house is one static library that sees only the rooms named for it: what is not linked is not found.
+# A folder inside a room is a room of its own: `fabric/numeric` is the target crownring_fabric_numeric.
 #   crownring_room(NAME SOURCES a.cpp … [ROOMS other …] [LIBRARIES lib …])
 function(crownring_room name)
     cmake_parse_arguments(ROOM "" "" "SOURCES;ROOMS;LIBRARIES;PRIVATE_LIBRARIES" ${ARGN})
-    set(target crownring_${name})
+    string(REPLACE "/" "_" target crownring_${name})
+    list(TRANSFORM ROOM_ROOMS REPLACE "/" "_")
     list(TRANSFORM ROOM_ROOMS PREPEND crownring_)
     if(ROOM_SOURCES)
         add_library(${target} STATIC ${ROOM_SOURCES})
@@ -14,6 +16,16 @@ function(crownring_room name)
         target_include_directories(${target} INTERFACE ${CMAKE_SOURCE_DIR}/core)
         target_link_libraries(${target} INTERFACE ${ROOM_ROOMS} ${ROOM_LIBRARIES})
     endif()
+endfunction()
+
+# A room that is nothing but its folders; who links it links them all.
+#   crownring_rooms(NAME folder …)
+function(crownring_rooms name)
+    foreach(folder IN LISTS ARGN)
+        add_subdirectory(${folder})
+        list(APPEND folders ${name}/${folder})
+    endforeach()
+    crownring_room(${name} ROOMS ${folders})
 endfunction()
 
 # Puts files into the program as texts: defines in NAME.cpp `namespace crownring::embedded`, a function NAME() that returns

@@ -2,7 +2,7 @@
 #include "acts/adopt.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
-#include "rules/programme.h"
+#include "rules/programme/programme.h"
 
 #include <nlohmann/json.hpp>
 

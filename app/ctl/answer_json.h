@@ -4,7 +4,7 @@
 /// Answers as JSON, in the keys of the headless contract.
 
 #include "registry/question.h"
-#include "rules/due_list.h"
+#include "rules/due/due_list.h"
 
 #include <nlohmann/json_fwd.hpp>
 

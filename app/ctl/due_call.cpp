@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "acts/due.h"
+#include "answers/due.h"
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"

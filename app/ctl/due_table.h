@@ -3,7 +3,7 @@
 
 /// The due list as a table that a person reads in a terminal.
 
-#include "rules/due_list.h"
+#include "rules/due/due_list.h"
 
 #include <ostream>
 

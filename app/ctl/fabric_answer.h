@@ -3,7 +3,7 @@
 
 /// How forecasts of fabric are said.
 
-#include "acts/fabric_forecast.h"
+#include "answers/fabric/forecast.h"
 
 #include <nlohmann/json.hpp>
 

@@ -2,8 +2,8 @@
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "ctl/fabric_answer.h"
-#include "exchange/fabric_table.h"
-#include "fabric/ageing_sampler.h"
+#include "exchange/table/fabric_table.h"
+#include "fabric/sampler/ageing_sampler.h"
 
 #include <cmath>
 #include <iomanip>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "acts/fabric_forecast.h"
-#include "bench/quantity.h"
+#include "answers/fabric/forecast.h"
+#include "bench/reading/quantity.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "ctl/fabric_answer.h"

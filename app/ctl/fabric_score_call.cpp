@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "acts/fabric_score.h"
+#include "answers/fabric/score.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "ctl/fabric_answer.h"

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "acts/flight_import.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
-#include "exchange/flight_log.h"
-#include "exchange/igc_flight.h"
+#include "exchange/log/flight_log.h"
+#include "exchange/track/igc_flight.h"
 #include "measure/duration_text.h"
 
 #include <nlohmann/json.hpp>

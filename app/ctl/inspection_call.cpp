@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "acts/bench_file.h"
-#include "bench/visit.h"
+#include "answers/bench_file.h"
+#include "bench/checklist/visit.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "paper/csv.h"

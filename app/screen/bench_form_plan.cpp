@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench_form_plan.h"
 
-#include "bench/entitlement.h"
-#include "bench/quantity.h"
+#include "bench/reading/quantity.h"
+#include "bench/release/entitlement.h"
 #include "border.h"
 #include "form_parts.h"
 #include "own_line_form.h"

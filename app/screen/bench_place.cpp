@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench_place.h"
 
-#include "acts/bench_file.h"
+#include "answers/bench_file.h"
 #include "bench_words.h"
 #include "border.h"
 #include "day.h"

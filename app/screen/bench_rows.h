@@ -3,7 +3,7 @@
 
 /// What the inspection desk shows: rows made from the file of an inspection.
 
-#include "bench/bench_file.h"
+#include "bench/release/bench_file.h"
 #include "check_line_model.h"
 #include "choice_model.h"
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench_words.h"
 
-#include "bench/quantity.h"
-#include "bench/visit.h"
+#include "bench/checklist/visit.h"
+#include "bench/reading/quantity.h"
 #include "bench_sentences.h"
 #include "border.h"
 

@@ -3,7 +3,7 @@
 
 /// Words of the bench that the screen shows.
 
-#include "bench/bench_file.h"
+#include "bench/release/bench_file.h"
 
 #include <QCoreApplication>
 #include <QString>

@@ -3,7 +3,7 @@
 
 #include "border.h"
 #include "due_model.h"
-#include "rules/defects.h"
+#include "rules/due/defects.h"
 #include "words.h"
 
 namespace crownring::screen {

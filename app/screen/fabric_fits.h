@@ -5,7 +5,7 @@
 /// read from the record on its thread and computed on another one, never on that of the interface; it tells how far it
 /// is and can be stopped. After new readings of one set the fit there is carried on, which takes no second.
 
-#include "acts/fabric_fit.h"
+#include "answers/fabric/fit.h"
 
 #include <QFuture>
 #include <QObject>

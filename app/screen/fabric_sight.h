@@ -4,7 +4,7 @@
 /// What the page of one envelope's fabric shows, as plain values: what the record holds of it (`FabricSight`, read on
 /// the record's thread), and what a fit says of it to come (`FabricOutlook`, computed on a thread of its own).
 
-#include "acts/fabric_forecast.h"
+#include "answers/fabric/forecast.h"
 
 #include <array>
 #include <map>

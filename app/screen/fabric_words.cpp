@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fabric_words.h"
 
-#include "bench/quantity.h"
+#include "bench/reading/quantity.h"
 #include "bench_sentences.h"
 #include "bench_words.h"
 #include "border.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fleet.h"
 
-#include "acts/due.h"
+#include "answers/due.h"
 #include "day.h"
 #include "record_desk.h"
 #include "words.h"

@@ -5,7 +5,7 @@
 /// day or a new entry makes a new sheet.
 
 #include "registry/books.h"
-#include "rules/due_list.h"
+#include "rules/due/due_list.h"
 
 #include <QObject>
 #include <QString>

@@ -3,7 +3,7 @@
 
 #include "border.h"
 #include "day.h"
-#include "exchange/igc_flight.h"
+#include "exchange/track/igc_flight.h"
 #include "fleet.h"
 #include "habits.h"
 #include "notice.h"

@@ -5,7 +5,7 @@
 
 #include "acts/flight_import.h"
 #include "choice_model.h"
-#include "exchange/flight_log.h"
+#include "exchange/log/flight_log.h"
 #include "intake_model.h"
 
 #include <QObject>

@@ -4,8 +4,8 @@
 #include "bench_form_plan.h"
 #include "border.h"
 #include "form_parts.h"
-#include "rules/defects.h"
-#include "rules/programme.h"
+#include "rules/due/defects.h"
+#include "rules/programme/programme.h"
 #include "words.h"
 
 #include <algorithm>

@@ -4,7 +4,7 @@
 /// The gore gauge's drawing: one gore, pointed at crown and mouth, filled from the mouth as the interval is used. Every
 /// standing has a shape of its own, so that it can be told without colour.
 
-#include "rules/standing.h"
+#include "rules/standing/standing.h"
 
 #include <QColor>
 #include <QQuickPaintedItem>

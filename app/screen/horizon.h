@@ -7,7 +7,7 @@
 /// forecast of use, so it stands in the lane "by use", ordered by what is left. When rows carry a projection (p10, p50,
 /// p90), `calendarBin` is where its p50 enters.
 
-#include "rules/due_list.h"
+#include "rules/due/due_list.h"
 
 #include <array>
 #include <cstdint>

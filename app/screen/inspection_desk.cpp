@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "inspection_desk.h"
 
-#include "acts/bench_file.h"
 #include "acts/post.h"
+#include "answers/bench_file.h"
 #include "bench_rows.h"
 #include "bench_words.h"
 #include "border.h"
@@ -11,7 +11,7 @@
 #include "kept_photograph.h"
 #include "record/new_id.h"
 #include "record_desk.h"
-#include "rules/defects.h"
+#include "rules/due/defects.h"
 #include "words.h"
 
 #include <algorithm>

@@ -4,7 +4,7 @@
 /// One inspection on the bench: its parts in the order in which one works, the lines of the part at hand, and every
 /// line saved as it is settled. `savedAs` says what the record holds: it changes only when the record has answered.
 
-#include "bench/bench_file.h"
+#include "bench/release/bench_file.h"
 #include "check_line_model.h"
 #include "choice_model.h"
 

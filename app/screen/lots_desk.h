@@ -4,8 +4,8 @@
 /// The fabric of the whole fleet: which lots age faster than the others of theirs, what could be found at all, and how
 /// the forecasts of the last years did.
 
-#include "acts/fabric_lots.h"
-#include "acts/fabric_score.h"
+#include "answers/fabric/lots.h"
+#include "answers/fabric/score.h"
 #include "choice_model.h"
 
 #include <QFuture>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "own_line_form.h"
 
-#include "bench/own_line.h"
+#include "bench/checklist/own_line.h"
 #include "border.h"
 #include "form_parts.h"
 #include "record/new_id.h"

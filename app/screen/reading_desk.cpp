@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "reading_desk.h"
 
-#include "bench/place_plan.h"
+#include "bench/reading/place_plan.h"
 #include "bench_sentences.h"
 #include "bench_words.h"
 #include "border.h"

@@ -4,7 +4,7 @@
 /// Readings of one quantity on one item: taken by tapping the envelope map or by a figure, judged by the type's limits,
 /// questioned when they look impossible, and saved one by one. A failing one brings a defect with it that bars flight.
 
-#include "bench/doubt.h"
+#include "bench/reading/doubt.h"
 #include "choice_model.h"
 #include "inspection_desk.h"
 #include "panel_model.h"

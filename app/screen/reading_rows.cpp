@@ -4,7 +4,7 @@
 #include "bench_sentences.h"
 #include "bench_words.h"
 #include "border.h"
-#include "rules/defects.h"
+#include "rules/due/defects.h"
 
 #include <QLocale>
 

@@ -3,7 +3,7 @@
 
 /// What the reading desk shows: rows and marks made from the file of an inspection.
 
-#include "bench/bench_file.h"
+#include "bench/release/bench_file.h"
 #include "choice_model.h"
 #include "panel_mark.h"
 

@@ -4,7 +4,7 @@
 /// The reasons of a rig-up answer, each with its gauge, what it says, its source and what would answer it.
 
 #include "list_base.h"
-#include "rules/rig_up.h"
+#include "rules/due/rig_up.h"
 
 namespace crownring::screen {
 

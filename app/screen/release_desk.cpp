@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "release_desk.h"
 
-#include "acts/due.h"
-#include "bench/owner_rule.h"
+#include "answers/due.h"
+#include "bench/release/owner_rule.h"
 #include "bench_words.h"
 #include "border.h"
 #include "day.h"

@@ -3,7 +3,7 @@
 
 /// The rig-up check: choose a kit and a flight, and hear whether the record allows it and why not.
 
-#include "acts/check_rig_up.h"
+#include "answers/check_rig_up.h"
 #include "choice_model.h"
 #include "fleet.h"
 #include "reason_model.h"

@@ -2,7 +2,7 @@
 #include "rules_place.h"
 
 #include "border.h"
-#include "rules/programme.h"
+#include "rules/programme/programme.h"
 #include "words.h"
 
 #include <QStringList>

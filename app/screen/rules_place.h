@@ -6,7 +6,7 @@
 
 #include "choice_model.h"
 #include "due_model.h"
-#include "rules/requirement.h"
+#include "rules/programme/requirement.h"
 
 #include <QObject>
 #include <QtQml/qqmlregistration.h>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shop_place.h"
 
-#include "bench/checklist.h"
-#include "bench/entitlement.h"
-#include "bench/series.h"
+#include "bench/checklist/checklist.h"
+#include "bench/reading/series.h"
+#include "bench/release/entitlement.h"
 #include "border.h"
 #include "day.h"
 #include "measure/unit.h"

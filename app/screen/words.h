@@ -4,7 +4,7 @@
 /// The words and figures that the screen shows, translated. Core speaks in values; this is where they become text.
 
 #include "problem/problem.h"
-#include "rules/due_list.h"
+#include "rules/due/due_list.h"
 
 #include <QCoreApplication>
 #include <QString>

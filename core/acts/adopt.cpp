@@ -2,7 +2,7 @@
 #include "acts/adopt.h"
 
 #include "acts/post.h"
-#include "rules/programme.h"
+#include "rules/programme/programme.h"
 
 namespace crownring {
 

@@ -6,23 +6,13 @@
 
 #include "record/journal.h"
 #include "registry/books.h"
+#include "registry/flight_proposal.h"
 
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace crownring {
-
-struct FlightProposal {
-    Registration balloon;
-    CivilDate on;
-    std::optional<TimeOfDay> time;
-    FlightLogged flight; ///< `balloon` repeated there
-    std::string by;
-    std::string note;
-    int line = 0; ///< of the file, from 1; 0 where there are no lines
-    bool operator==(const FlightProposal&) const = default;
-};
 
 enum class ProposalState {
     New,

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/open_inspection.h"
 
-#include "acts/due.h"
 #include "acts/post.h"
-#include "bench/inspection.h"
-#include "rules/defects.h"
+#include "answers/due.h"
+#include "bench/checklist/inspection.h"
+#include "rules/due/defects.h"
 
 #include <algorithm>
 #include <map>

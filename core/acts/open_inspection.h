@@ -4,10 +4,10 @@
 /// "The balloon came in": what is due or nearly due on it is proposed, what is to be done is settled, and the
 /// inspection is opened with the whole checklist in hand.
 
-#include "bench/entitlement.h"
+#include "bench/release/entitlement.h"
 #include "record/journal.h"
 #include "registry/books.h"
-#include "rules/due_list.h"
+#include "rules/due/due_list.h"
 
 #include <optional>
 #include <vector>

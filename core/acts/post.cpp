@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/post.h"
 
-#include "acts/bench_gate.h"
+#include "gate/bench_gate.h"
 #include "record/chain.h"
-#include "rules/programme.h"
+#include "rules/programme/programme.h"
 
 namespace crownring {
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/sign.h"
 
-#include "acts/bench_file.h"
 #include "acts/post.h"
+#include "answers/bench_file.h"
 
 namespace crownring {
 

@@ -4,7 +4,7 @@
 /// Takes the entries of the bench from JSON. Inside the record room only.
 
 #include "record/entry.h"
-#include "record/object_reader.h"
+#include "record/json/object_reader.h"
 
 namespace crownring {
 

@@ -3,7 +3,7 @@
 
 #include "record/bench_reader.h"
 #include "record/chain.h"
-#include "record/strict_json.h"
+#include "record/json/strict_json.h"
 
 #include <nlohmann/json.hpp>
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/duration_text.h"
-#include "rules/defects.h"
+#include "rules/due/defects.h"
 #include "sheets/sheet_parts.h"
 
 #include <algorithm>

@@ -3,7 +3,7 @@
 
 /// The pieces that several papers share.
 
-#include "bench/release.h"
+#include "bench/release/release.h"
 #include "paper/document.h"
 
 namespace crownring {

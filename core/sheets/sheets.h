@@ -4,7 +4,7 @@
 /// An inspection as papers. One that is not closed says DRAFT in its title and bears no signature. Every paper carries
 /// the inspection's name as record id, and the caution.
 
-#include "bench/bench_file.h"
+#include "bench/release/bench_file.h"
 #include "paper/document.h"
 
 #include <nlohmann/json_fwd.hpp>

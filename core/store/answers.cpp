@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "store/facts_reader.h"
+#include "store/queries/facts_reader.h"
 #include "store/sql_record.h"
 
 #include <nlohmann/json.hpp>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/backup.h"
 
-#include "store/journal_table.h"
+#include "store/journal/journal_table.h"
 
 #include <QtCore/QFile>
 #include <unistd.h>

@@ -4,7 +4,7 @@
 /// A copy of an SQLite record that is known to be good. The file itself must not be copied while it is open: what was
 /// written last stands in a file beside it.
 
-#include "store/connection.h"
+#include "store/connection/connection.h"
 
 #include <string>
 

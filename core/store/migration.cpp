@@ -3,7 +3,7 @@
 
 #include "record/chain.h"
 #include "store/backup.h"
-#include "store/statement.h"
+#include "store/connection/statement.h"
 
 #include <QtCore/QDateTime>
 #include <QtCore/QString>

@@ -3,7 +3,7 @@
 
 /// The schema and its numbered, forward steps. An applied step is never edited; a change is a new one.
 
-#include "store/connection.h"
+#include "store/connection/connection.h"
 
 #include <string>
 #include <vector>

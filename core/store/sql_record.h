@@ -3,8 +3,8 @@
 
 /// The record over Qt SQL: journal, projections and answers, one connection.
 
-#include "store/journal_table.h"
-#include "store/projector.h"
+#include "store/journal/journal_table.h"
+#include "store/projection/projector.h"
 #include "store/record_file.h"
 
 #include <unordered_map>

@@ -3,14 +3,14 @@
 /// The desks of the bench, driven as a hand would: one inspection from its opening to the signature; and random walks
 /// over everything that can be pressed, none of which may end in a release while a defect is open that bars flight.
 
-#include "acts/bench_file.h"
+#include "answers/bench_file.h"
 #include "app/small_bench.h"
 #include "bench_place.h"
 #include "house.h"
 #include "inspection_desk.h"
 #include "reading_desk.h"
 #include "release_desk.h"
-#include "rules/defects.h"
+#include "rules/due/defects.h"
 #include "visit_opening.h"
 
 #include <QSignalSpy>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/checklist.h"
+#include "bench/checklist/checklist.h"
 #include "demo_house.h"
 #include "entry_form.h"
 #include "inspection_desk.h"

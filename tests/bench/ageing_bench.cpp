@@ -5,11 +5,11 @@
 ///     draws crownring_ageing_bench warm                    one new reading against the full fit crownring_ageing_bench
 ///     write FOLDER | compare FOLDER SECONDS           for ageing_against_jags.sh
 #include "coda.h"
-#include "fabric/ageing_sampler.h"
-#include "fabric/convergence.h"
-#include "fabric/life.h"
 #include "fabric/made_fleet.h"
-#include "fabric/warm_start.h"
+#include "fabric/numeric/convergence.h"
+#include "fabric/outlook/life.h"
+#include "fabric/sampler/ageing_sampler.h"
+#include "fabric/sampler/warm_start.h"
 
 #include <algorithm>
 #include <chrono>

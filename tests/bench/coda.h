@@ -3,7 +3,7 @@
 
 /// Readings of a fleet as JAGS takes them (R's dump), and draws as it gives them (CODA).
 
-#include "fabric/fleet.h"
+#include "fabric/likelihood/fleet.h"
 
 #include <map>
 #include <string>

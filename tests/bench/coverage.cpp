@@ -3,11 +3,11 @@
 ///
 ///     crownring_coverage [fleets of each cell = 20] [seed = 1] [threads = 0: all]
 ///     crownring_coverage ranks [fleets = 2000] [seed = 1]      simulation-based calibration of the sampler, long
-#include "fabric/ageing_sampler.h"
-#include "fabric/convergence.h"
-#include "fabric/life.h"
 #include "fabric/made_fleet.h"
+#include "fabric/numeric/convergence.h"
+#include "fabric/outlook/life.h"
 #include "fabric/rank_calibration.h"
+#include "fabric/sampler/ageing_sampler.h"
 
 #include <cmath>
 #include <cstdio>

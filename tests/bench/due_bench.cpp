@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The due list of 10,000 balloons with 50,000 items, 250,000 requirement rows and 5,000,000 flights, against the
 /// floor: the same projected rows read by SQLite itself and added up.
-#include "acts/due.h"
+#include "answers/due.h"
 #include "large_fleet.h"
 #include "raw_sqlite.h"
 

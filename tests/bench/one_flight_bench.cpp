@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// One flight logged and its balloon's standings refreshed, in a small and in a large fleet.
-#include "acts/due.h"
 #include "acts/post.h"
+#include "answers/due.h"
 #include "large_fleet.h"
 
 #include <benchmark/benchmark.h>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/csv_table.h"
-#include "exchange/plain_text.h"
+#include "exchange/table/csv_table.h"
+#include "exchange/text/plain_text.h"
 
 #include <QtTest>
 

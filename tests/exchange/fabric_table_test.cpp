@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/fabric_table.h"
+#include "exchange/table/fabric_table.h"
 
 #include <QtTest>
 

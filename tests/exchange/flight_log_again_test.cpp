@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "civil/padded.h"
-#include "exchange/flight_log.h"
+#include "exchange/log/flight_log.h"
 #include "measure/duration_text.h"
 
 #include <QtTest>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/flight_log.h"
+#include "exchange/log/flight_log.h"
 
 #include <QtTest>
 

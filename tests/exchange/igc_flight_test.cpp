@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/igc_flight.h"
 #include "exchange/made_track.h"
+#include "exchange/track/igc_flight.h"
 
 #include <QtTest>
 

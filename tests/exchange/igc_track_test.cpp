@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "civil/padded.h"
-#include "exchange/igc_track.h"
+#include "exchange/track/igc_track.h"
 
 #include <QtTest>
 

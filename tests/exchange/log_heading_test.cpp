@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/log_heading.h"
+#include "exchange/log/log_heading.h"
 
 #include <QtTest>
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/settled_form.h"
-#include "exchange/written_date.h"
-#include "exchange/written_quantity.h"
-#include "exchange/written_time.h"
+#include "exchange/text/settled_form.h"
+#include "exchange/text/written_date.h"
+#include "exchange/text/written_quantity.h"
+#include "exchange/text/written_time.h"
 
 #include <QtTest>
 

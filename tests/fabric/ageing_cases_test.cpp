@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The two reference fits of a whole fleet by an independent sampler: cases 39 (phi = 1) and 40 (phi free).
-#include "fabric/ageing_sampler.h"
-#include "fabric/convergence.h"
-#include "fabric/life.h"
-#include "fabric/quantile.h"
+#include "fabric/numeric/convergence.h"
+#include "fabric/numeric/quantile.h"
+#include "fabric/outlook/life.h"
 #include "fabric/reference_fleet.h"
+#include "fabric/sampler/ageing_sampler.h"
 
 #include <QtTest>
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/ageing_sampler.h"
-#include "fabric/life.h"
 #include "fabric/made_fleet.h"
-#include "fabric/normal_table.h"
-#include "fabric/normal_tail.h"
-#include "fabric/prior_draws.h"
-#include "fabric/quantile.h"
+#include "fabric/numeric/normal_table.h"
+#include "fabric/numeric/normal_tail.h"
+#include "fabric/numeric/quantile.h"
+#include "fabric/outlook/life.h"
+#include "fabric/sampler/ageing_sampler.h"
+#include "fabric/sampler/prior_draws.h"
 
 #include <QtTest>
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/best_next_reading.h"
-#include "fabric/draws.h"
+#include "fabric/numeric/draws.h"
+#include "fabric/outlook/best_next_reading.h"
 
 #include <QtTest>
 

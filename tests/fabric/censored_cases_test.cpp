@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/censored_regression.h"
+#include "fabric/likelihood/censored_regression.h"
 #include "fabric/reference_cases.h"
 
 #include <QtTest>

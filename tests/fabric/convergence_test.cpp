@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/convergence.h"
-#include "fabric/draws.h"
+#include "fabric/numeric/convergence.h"
+#include "fabric/numeric/draws.h"
 
 #include <QtTest>
 

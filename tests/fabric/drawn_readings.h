@@ -3,8 +3,8 @@
 
 /// Readings of one fabric, drawn: the sample as the room takes it, and the file that R reads.
 
-#include "fabric/censored_regression.h"
-#include "fabric/draws.h"
+#include "fabric/likelihood/censored_regression.h"
+#include "fabric/numeric/draws.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/draws.h"
-#include "fabric/normal_tail.h"
+#include "fabric/numeric/draws.h"
+#include "fabric/numeric/normal_tail.h"
 
 #include <QtTest>
 #include <boost/math/special_functions/gamma.hpp>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "acts/fabric_forecast.h"
-#include "acts/fabric_lots.h"
-#include "acts/fabric_score.h"
-#include "fabric/draws.h"
+#include "answers/fabric/forecast.h"
+#include "answers/fabric/lots.h"
+#include "answers/fabric/score.h"
+#include "fabric/numeric/draws.h"
 #include "store/scratch.h"
 
 #include <QtTest>

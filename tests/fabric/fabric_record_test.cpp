@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "acts/fabric_record.h"
+#include "answers/fabric/record.h"
 #include "store/scratch.h"
 
 #include <QtTest>

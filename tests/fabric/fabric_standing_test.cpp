@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "acts/check_rig_up.h"
-#include "acts/due.h"
+#include "answers/check_rig_up.h"
+#include "answers/due.h"
 #include "store/scratch.h"
 
 #include <QtTest>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/first_passage.h"
-#include "fabric/gauss_hermite.h"
+#include "fabric/numeric/first_passage.h"
+#include "fabric/numeric/gauss_hermite.h"
 #include "fabric/reference_cases.h"
 
 #include <QtTest>

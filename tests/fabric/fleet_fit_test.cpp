@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/fleet_fit.h"
+#include "fabric/likelihood/fleet_fit.h"
 #include "fabric/reference_fleet.h"
 #include "fabric/simulated_fleet.h"
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/fleet_likelihood.h"
+#include "fabric/likelihood/fleet_likelihood.h"
 #include "fabric/reference_fleet.h"
 
 #include <QtTest>

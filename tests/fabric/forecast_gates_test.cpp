@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/ageing_sampler.h"
-#include "fabric/forecast_gates.h"
 #include "fabric/made_fleet.h"
+#include "fabric/outlook/forecast_gates.h"
+#include "fabric/sampler/ageing_sampler.h"
 
 #include <QtTest>
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/heat.h"
+#include "fabric/likelihood/heat.h"
 #include "fabric/reference_fleet.h"
 
 #include <QtTest>

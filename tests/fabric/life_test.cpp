@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/effective_age.h"
-#include "fabric/life.h"
-#include "fabric/quantile.h"
+#include "fabric/likelihood/effective_age.h"
+#include "fabric/numeric/quantile.h"
+#include "fabric/outlook/life.h"
 
 #include <QtTest>
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The draws of lines against linear algebra, and lives against first passage in closed form: phi = 1, known spreads.
-#include "fabric/first_passage.h"
-#include "fabric/life.h"
-#include "fabric/line_tree.h"
+#include "fabric/numeric/first_passage.h"
+#include "fabric/outlook/life.h"
+#include "fabric/sampler/line_tree.h"
 
 #include <QtTest>
 

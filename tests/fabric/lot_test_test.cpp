@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/lot_slopes.h"
-#include "fabric/lot_test.h"
+#include "fabric/outlook/lot_slopes.h"
+#include "fabric/outlook/lot_test.h"
 #include "fabric/simulated_fleet.h"
 
 #include <QtTest>

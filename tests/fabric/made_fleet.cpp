@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fabric/made_fleet.h"
 
-#include "fabric/draws.h"
-#include "fabric/effective_age.h"
-#include "fabric/heat.h"
+#include "fabric/likelihood/effective_age.h"
+#include "fabric/likelihood/heat.h"
+#include "fabric/numeric/draws.h"
 
 #include <algorithm>
 #include <cmath>

@@ -4,8 +4,8 @@
 /// Made-up fleets whose truth is known: lots, sets, overheatings, inspections, retirements, as a workshop would have
 /// seen them. One fabric, new at 100, limit 30.
 
-#include "fabric/ageing_state.h"
-#include "fabric/life.h"
+#include "fabric/likelihood/ageing_state.h"
+#include "fabric/outlook/life.h"
 
 #include <cstdint>
 #include <vector>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/multiplicity.h"
+#include "fabric/numeric/multiplicity.h"
 #include "fabric/reference_cases.h"
 
 #include <QtTest>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/normal_tail.h"
+#include "fabric/likelihood/standard_term.h"
+#include "fabric/numeric/normal_tail.h"
 #include "fabric/reference_cases.h"
-#include "fabric/standard_term.h"
 
 #include <QtTest>
 #include <boost/math/special_functions/erf.hpp>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/pace.h"
+#include "fabric/outlook/pace.h"
 
 #include <QtTest>
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fabric/rank_calibration.h"
 
-#include "fabric/ageing_chain.h"
-#include "fabric/effective_age.h"
-#include "fabric/prior_draws.h"
+#include "fabric/likelihood/effective_age.h"
+#include "fabric/sampler/ageing_chain.h"
+#include "fabric/sampler/prior_draws.h"
 
 #include <boost/math/special_functions/gamma.hpp>
 

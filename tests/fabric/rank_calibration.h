@@ -6,7 +6,7 @@
 /// every rank must come equally often; a sampler that is of another model, or that leaves something out, cannot do that
 /// by chance.
 
-#include "fabric/ageing_prior.h"
+#include "fabric/sampler/ageing_prior.h"
 
 #include <cstdint>
 #include <map>

@@ -4,7 +4,7 @@
 /// The made-up fleet of the reference cases 37, 39 and 40: 24 fabric sets from 6 lots of 2 fabrics, proof load 45,
 /// limit 30. Its rows are in the order of the sets; set 0 are the pulls of new fabric.
 
-#include "fabric/fleet.h"
+#include "fabric/likelihood/fleet.h"
 #include "fabric/reference_cases.h"
 
 #include <algorithm>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/score.h"
+#include "fabric/outlook/score.h"
 
 #include <QtTest>
 

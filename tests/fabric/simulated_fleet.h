@@ -3,9 +3,9 @@
 
 /// Fleets drawn from the very model that is fitted: what went in is known.
 
-#include "fabric/ageing_state.h"
-#include "fabric/draws.h"
-#include "fabric/effective_age.h"
+#include "fabric/likelihood/ageing_state.h"
+#include "fabric/likelihood/effective_age.h"
+#include "fabric/numeric/draws.h"
 
 #include <cmath>
 

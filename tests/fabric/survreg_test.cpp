@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/censored_regression.h"
 #include "fabric/drawn_readings.h"
+#include "fabric/likelihood/censored_regression.h"
 
 #include <QtCore/QProcess>
 #include <QtCore/QTemporaryDir>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/normal_term.h"
-#include "fabric/standard_term.h"
+#include "fabric/likelihood/normal_term.h"
+#include "fabric/likelihood/standard_term.h"
 
 #include <QtTest>
 

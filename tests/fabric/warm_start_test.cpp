@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fabric/ageing_sampler.h"
-#include "fabric/life.h"
 #include "fabric/made_fleet.h"
-#include "fabric/warm_start.h"
-#include "fabric/weights.h"
+#include "fabric/numeric/weights.h"
+#include "fabric/outlook/life.h"
+#include "fabric/sampler/ageing_sampler.h"
+#include "fabric/sampler/warm_start.h"
 
 #include <QtTest>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// Any bytes read as a flight log: no crash, and no row is lost between good, bad and waiting.
 
-#include "exchange/flight_log.h"
+#include "exchange/log/flight_log.h"
 
 #include <cstddef>
 #include <cstdint>

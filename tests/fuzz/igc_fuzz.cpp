@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// Any bytes read as a track: no crash, and every flight found lies in order of time and takes at least a minute.
 
-#include "exchange/igc_flight.h"
+#include "exchange/track/igc_flight.h"
 
 #include <cstddef>
 #include <cstdint>

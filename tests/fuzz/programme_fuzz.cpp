@@ -2,8 +2,8 @@
 /// Bytes as a programme document. What is taken has a canonical text that means the same, and an item can be held
 /// against each of its requirements; what is refused must say what is wrong and how to mend it.
 
-#include "rules/programme.h"
-#include "rules/standing.h"
+#include "rules/programme/programme.h"
+#include "rules/standing/standing.h"
 
 #include <cstdint>
 #include <cstdlib>

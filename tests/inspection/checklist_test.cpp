@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/checklist.h"
+#include "bench/checklist/checklist.h"
 
 #include <QtTest>
 #include <rapidcheck.h>

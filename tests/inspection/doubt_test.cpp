@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/doubt.h"
+#include "bench/reading/doubt.h"
 
 #include <QtTest>
 #include <rapidcheck.h>

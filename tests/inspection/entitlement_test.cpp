@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/entitlement.h"
-#include "bench/owner_rule.h"
+#include "bench/release/entitlement.h"
+#include "bench/release/owner_rule.h"
 
 #include <QtTest>
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "acts/bench_file.h"
+#include "answers/bench_file.h"
 #include "shop.h"
 
 #include <QtTest>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/place_plan.h"
+#include "bench/reading/place_plan.h"
 
 #include <QtTest>
 #include <rapidcheck.h>

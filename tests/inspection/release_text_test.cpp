@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/release_text.h"
+#include "bench/release/release_text.h"
 
 #include <QtTest>
 

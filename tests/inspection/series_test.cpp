@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/series.h"
+#include "bench/reading/series.h"
 
 #include <QtTest>
 #include <rapidcheck.h>

@@ -3,7 +3,7 @@
 /// An inspection as papers: what is not signed says so, both wordings of a correction stay, a load that was held is a
 /// bound, and what was signed reads the same on any later day.
 
-#include "acts/bench_file.h"
+#include "answers/bench_file.h"
 #include "paper/document_text.h"
 #include "sheets/sheets.h"
 #include "shop.h"

@@ -4,9 +4,9 @@
 /// A repair station's record in a folder of its own: one balloon, what its manual states, who may sign, the testers.
 /// All of it is invented. The inspections are opened, carried out and signed through the acts.
 
-#include "acts/due.h"
 #include "acts/open_inspection.h"
 #include "acts/sign.h"
+#include "answers/due.h"
 #include "store/scratch.h"
 
 #include <algorithm>

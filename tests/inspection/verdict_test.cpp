@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/verdict.h"
+#include "bench/reading/verdict.h"
 
 #include <QtTest>
 #include <rapidcheck.h>

@@ -18,15 +18,17 @@ ROOMS["rules"] = ROOMS["registry"] | {"registry"}
 ROOMS["bench"] = ROOMS["rules"] | {"rules"}
 ROOMS["fabric"] = ROOMS["rules"] | {"rules"}
 ROOMS["sheets"] = ROOMS["bench"] | {"bench", "paper"}
-ROOMS["acts"] = ROOMS["bench"] | {"bench", "fabric"}
+ROOMS["answers"] = ROOMS["bench"] | {"bench", "fabric"}
+ROOMS["gate"] = ROOMS["answers"] | {"answers"}
+ROOMS["acts"] = ROOMS["gate"] | {"gate"}
 ROOMS["store"] = ROOMS["registry"] | {"registry"}
-ROOMS["exchange"] = ROOMS["acts"] | {"acts"}
+ROOMS["exchange"] = ROOMS["registry"] | {"registry", "fabric"}
 
 # Libraries that stay in their rooms: what an include of them looks like, and where in core it may stand.
 LIBRARIES = [
     ("Boost.Date_Time", r"boost/date_time", {"civil"}),
     ("Eigen", r"Eigen/", {"fabric", "forecast", "parts", "fleet"}),
-    ("nlohmann json", r"nlohmann/", {"paper", "record", "rules", "bench", "sheets", "exchange", "acts", "store"}),
+    ("nlohmann json", r"nlohmann/", {"paper", "record", "rules", "bench", "sheets", "exchange", "answers", "acts", "store"}),
     ("valijson", r"valijson/", {"rules"}),
     ("libsodium", r"sodium", {"record", "trust"}),
     ("SQLite", r"sqlite3", {"store"}),

@@ -3,13 +3,13 @@
 /// Every code is provoked by what a user could do. A new code does not compile until it has a case here, and does not
 /// pass until the case meets it.
 
-#include "acts/check_rig_up.h"
 #include "acts/flight_import.h"
-#include "exchange/flight_log.h"
-#include "exchange/igc_flight.h"
+#include "answers/check_rig_up.h"
+#include "exchange/log/flight_log.h"
+#include "exchange/track/igc_flight.h"
 #include "record/entry_json.h"
-#include "rules/programme.h"
-#include "store/connection.h"
+#include "rules/programme/programme.h"
+#include "store/connection/connection.h"
 #include "store/scratch.h"
 
 #include <QtTest>

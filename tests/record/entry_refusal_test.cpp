@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/entry_json.h"
-#include "record/strict_json.h"
+#include "record/json/strict_json.h"
 
 #include <QtTest>
 #include <nlohmann/json.hpp>

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "rules/programme/serial_order.h"
 #include "rules/shed.h"
 
 using namespace crownring;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "rules/defects.h"
-#include "rules/due_list.h"
-#include "rules/rig_up.h"
+#include "rules/due/defects.h"
+#include "rules/due/due_list.h"
+#include "rules/due/rig_up.h"
 #include "rules/shed.h"
 
 #include <rapidcheck.h>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "rules/due_list.h"
+#include "rules/due/due_list.h"
 #include "rules/shed.h"
 
 using namespace crownring;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "rules/obligations.h"
+#include "rules/due/obligations.h"
 #include "rules/shed.h"
 
 using namespace crownring;

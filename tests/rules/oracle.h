@@ -4,7 +4,7 @@
 /// The rules once more, read from the design in the plainest possible way and without the arithmetic of the rooms:
 /// dates by std::chrono, every act looked at again for every limit, no shortcut. It only serves to compare.
 
-#include "rules/standing.h"
+#include "rules/standing/standing.h"
 
 #include <optional>
 #include <string>

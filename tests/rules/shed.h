@@ -3,8 +3,8 @@
 
 /// Builds the facts of items and requirements for the tests of the rules, as short as they are written in a logbook.
 
-#include "rules/programme.h"
-#include "rules/standing.h"
+#include "rules/programme/programme.h"
+#include "rules/standing/standing.h"
 
 #include <QtTest>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules/any_history.h"
-#include "rules/due_list.h"
-#include "rules/rig_up.h"
+#include "rules/due/due_list.h"
+#include "rules/due/rig_up.h"
 
 using namespace crownring;
 using namespace crownring::shed;

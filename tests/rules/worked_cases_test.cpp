@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "rules/rig_up.h"
+#include "rules/due/rig_up.h"
 #include "rules/shed.h"
 
 using namespace crownring;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// One suite against both engines. The shared one is tested where `CROWNRING_TEST_POSTGRES` names an empty database.
-#include "acts/due.h"
+#include "answers/due.h"
 #include "frozen_entries.h"
 #include "made_up_history.h"
 #include "scratch.h"

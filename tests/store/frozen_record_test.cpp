@@ -7,7 +7,7 @@
 
 #include "frozen_entries.h"
 #include "scratch.h"
-#include "store/connection.h"
+#include "store/connection/connection.h"
 #include "store/migration.h"
 
 #include <QtCore/QDir>

@@ -2,7 +2,7 @@
 
 /// A durable commit is what costs time on a disk: one for whatever is posted together, none for asking.
 
-#include "acts/due.h"
+#include "answers/due.h"
 #include "scratch.h"
 
 #include <QtSql/QSqlDatabase>

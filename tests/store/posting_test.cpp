@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "acts/due.h"
+#include "answers/due.h"
 #include "scratch.h"
 
 #include <QtTest>

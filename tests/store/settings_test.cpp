@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The measured traps of SQLite through Qt 6.4: each connection must have the settings that a record needs.
 #include "scratch.h"
-#include "store/connection.h"
+#include "store/connection/connection.h"
+#include "store/connection/statement.h"
 #include "store/migration.h"
-#include "store/statement.h"
 
 #include <QtSql/QSqlError>
 #include <QtTest>

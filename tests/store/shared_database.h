@@ -4,7 +4,7 @@
 /// An empty database of the shared kind to test against, where `CROWNRING_TEST_POSTGRES` offers one. It is wiped; tests
 /// that use it take turns (RESOURCE_LOCK shared_database).
 
-#include "store/connection.h"
+#include "store/connection/connection.h"
 #include "store/record_file.h"
 
 #include <memory>

@@ -4,7 +4,7 @@
 /// trap is sprung first on a plain connection, so that the second half cannot pass by accident.
 
 #include "scratch.h"
-#include "store/connection.h"
+#include "store/connection/connection.h"
 #include "store/migration.h"
 
 #include <QtSql/QSqlDatabase>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "scratch.h"
-#include "store/connection.h"
+#include "store/connection/connection.h"
 
 #include <QtTest>
 

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Reads all that an inspection is judged by from the record.
+
+#include "bench/release/bench_file.h"
+#include "registry/books.h"
+
+namespace crownring {
+
+/// @param on facts, entitlements and limits as of that day, or of the day on which it was closed where that came first,
+///        so that a paper says the same in ten years; the inspection itself is read whole
+/// UnknownReference when the record holds no such inspection.
+[[nodiscard]] Result<BenchFile> benchFile(Books& books, const InspectionId& inspection, CivilDate on);
+
+/// Who is entitled to what, as said up to a day.
+[[nodiscard]] Result<std::vector<Entitlement>> entitlementsOn(Books& books, CivilDate on);
+
+/// A line of the list of inspections.
+struct InspectionCard {
+    InspectionId inspection;
+    std::string visit;
+    std::optional<Registration> balloon;
+    std::vector<ItemId> items;
+    CivilDate opened;
+    std::string by;
+    std::optional<Outcome> outcome; ///< absent: open
+    std::optional<CivilDate> closed;
+    std::optional<PersonId> signatory;
+};
+
+/// All inspections opened up to a day: open ones first, then the latest closed.
+[[nodiscard]] Result<std::vector<InspectionCard>> inspectionsOn(Books& books, CivilDate on);
+
+}

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/check_rig_up.h"
+
+#include "answers/due.h"
+#include "answers/fabric_marks.h"
+
+#include <algorithm>
+
+namespace crownring {
+
+namespace {
+
+/// The balloon that the kit flies as, with its operations: that of its envelope.
+const ItemFacts* leading(const std::vector<ItemFacts>& kit) {
+    for (const auto& item : kit)
+        if (item.kind == ItemKind::Envelope && item.balloon)
+            return &item;
+    return nullptr;
+}
+
+}
+
+Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, CivilDate on,
+                               const PlannedFlight& flight) {
+    if (kit.empty())
+        return problem(Code::BadUse, "no items to check", "name the items that would fly together");
+    auto facts = books.facts({std::nullopt, kit}, on);
+    if (!facts)
+        return tl::unexpected(facts.error());
+    for (const auto& id : kit)
+        if (std::none_of(facts->begin(), facts->end(), [&](const auto& item) { return item.id == id; }))
+            return problem(Code::UnknownReference, "item '" + id.text() + "' is not in the record on " + on.iso(),
+                           "ask for a later day, or leave it out");
+    auto obligations = obligationsOn(books, on);
+    if (!obligations)
+        return tl::unexpected(obligations.error());
+    if (auto marked = addFabricMarks(books, *facts, on); !marked)
+        return tl::unexpected(marked.error());
+    std::optional<Registration> balloon;
+    if (const auto* envelope = leading(*facts)) {
+        balloon = envelope->balloon;
+        const auto operations = envelope->operations;
+        for (auto& item : *facts)
+            for (const auto& operation : operations)
+                if (std::find(item.operations.begin(), item.operations.end(), operation) == item.operations.end())
+                    item.operations.push_back(operation);
+    }
+    RigUpAnswer answer;
+    answer.due = dueList(std::move(*facts), std::move(*obligations), on, balloon);
+    answer.verdict = rigUp(answer.due.rows, flight);
+    return answer;
+}
+
+}

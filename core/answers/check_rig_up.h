@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// "If I fly this envelope with this basket, this burner and these cylinders: may I, and what governs?"
+
+#include "registry/books.h"
+#include "rules/due/rig_up.h"
+
+#include <vector>
+
+namespace crownring {
+
+/// The answer and the due list of the kit that it points into.
+struct RigUpAnswer {
+    DueList due;
+    RigUp verdict;
+};
+
+/// The kit flies as the balloon that its envelope is fitted to: that balloon's programmes and operations bind all of
+/// it, besides those that bind each item where it is fitted now.
+/// @return UnknownReference when an item is not in the record on that day; BadUse when the kit is empty.
+[[nodiscard]] Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, CivilDate on,
+                                             const PlannedFlight& flight);
+
+}

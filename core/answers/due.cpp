@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/due.h"
+
+#include "answers/fabric_marks.h"
+#include "rules/programme/programme.h"
+
+#include <map>
+
+namespace crownring {
+
+Result<Obligations> obligationsOn(Books& books, CivilDate on) {
+    auto adopted = books.adoptions(on);
+    if (!adopted)
+        return tl::unexpected(adopted.error());
+    std::map<std::string, std::shared_ptr<const Programme>> programmes;
+    std::vector<Adoption> adoptions;
+    adoptions.reserve(adopted->size());
+    for (auto& each : *adopted) {
+        auto& programme = programmes[each.digest];
+        if (!programme) {
+            auto read = programmeFrom(*each.document);
+            if (!read)
+                return tl::unexpected(read.error());
+            programme = std::make_shared<const Programme>(std::move(*read));
+        }
+        adoptions.push_back({std::move(each.stamp), std::move(each.bound), programme});
+    }
+    return Obligations(std::move(adoptions));
+}
+
+Result<DueList> due(Books& books, const Scope& scope, CivilDate on) {
+    auto facts = books.facts(scope, on);
+    if (!facts)
+        return tl::unexpected(facts.error());
+    auto obligations = obligationsOn(books, on);
+    if (!obligations)
+        return tl::unexpected(obligations.error());
+    if (auto marked = addFabricMarks(books, *facts, on); !marked)
+        return tl::unexpected(marked.error());
+    return dueList(std::move(*facts), std::move(*obligations), on);
+}
+
+}

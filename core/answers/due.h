@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What is due: the record's facts on a day, held against the rules in force on that day.
+
+#include "registry/books.h"
+#include "rules/due/due_list.h"
+
+namespace crownring {
+
+/// The requirements in force on a day, read from the adopted texts in the record.
+[[nodiscard]] Result<Obligations> obligationsOn(Books& books, CivilDate on);
+
+[[nodiscard]] Result<DueList> due(Books& books, const Scope& scope, CivilDate on);
+
+}

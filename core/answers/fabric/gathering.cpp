@@ -1,0 +1,249 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/fabric/gathering.h"
+
+#include "bench/reading/doubt.h"
+#include "fabric/likelihood/heat.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace crownring {
+
+namespace {
+
+bool isWithin(const std::optional<int>& at, const std::optional<int>& first, const std::optional<int>& last) {
+    return at ? (!first || *at >= *first) && (!last || *at <= *last) : !first && !last;
+}
+
+/// Does what was stated speak of this panel? A place that is not known in full lies in what has no bounds there.
+bool speaksOf(const FabricStated& stated, const PanelPlace& place) {
+    return isWithin(place.gore, stated.firstGore, stated.lastGore) &&
+           isWithin(place.row, stated.firstRow, stated.lastRow);
+}
+
+/// Is every panel of the envelope spoken of? Where its panels are not counted, by what has no bounds.
+bool isStatedThroughout(const std::vector<Entry>& stated, const FollowedEnvelope& envelope) {
+    const auto isStated = [&](const PanelPlace& place) {
+        return std::ranges::any_of(
+            stated, [&](const Entry& entry) { return speaksOf(std::get<FabricStated>(entry.body), place); });
+    };
+    for (int gore = 1; gore <= envelope.gores; ++gore)
+        for (int row = 1; row <= envelope.rows; ++row)
+            if (!isStated({gore, row}))
+                return false;
+    return envelope.gores > 0 && envelope.rows > 0 ? !stated.empty() : isStated({});
+}
+
+/// A panel that was put in speaks for the tests at its own place.
+bool holds(const FollowedSet& set, const PanelPlace& place) {
+    return set.patch ? *set.patch == place : !set.came || speaksOf(*set.came, place);
+}
+
+}
+
+std::size_t FabricRecord::numberOf(const ItemId& envelope) const {
+    return static_cast<std::size_t>(std::ranges::find(envelopes, envelope, &FollowedEnvelope::id) - envelopes.begin());
+}
+
+double FabricRecord::lnLimit(std::size_t envelope) const { return std::log(channel.turned(envelopes[envelope].limit)); }
+
+std::size_t FabricRecord::setAt(std::size_t envelope, const PanelPlace& place) const {
+    const auto& of = envelopes[envelope];
+    for (auto set = of.firstSet + of.setCount; set-- > of.firstSet;)
+        if (holds(sets[set], place))
+            return set;
+    return of.firstSet;
+}
+
+Result<void> FabricGathering::take(const ItemFacts& envelope, const StatedLimit& limit, const FabricTold& told) {
+    FlownHours hours(m_books, envelope.id);
+    const auto& minutes = envelope.clock.minutes;
+    if (!minutes)
+        return problem(Code::MissingKey, "the hours of '" + envelope.id.text() + "' are not known",
+                       "state its clock with the next inspection");
+    const auto type = std::ranges::find_if(m_book.types, [&](const TypeDescribed& each) {
+        return each.kind == ItemKind::Envelope && each.type == limit.type;
+    });
+    FollowedEnvelope followed;
+    followed.id = envelope.id;
+    followed.type = limit.type.text();
+    followed.limit = m_record.channel.rises ? *limit.most : limit.least ? *limit.least : *limit.proof;
+    followed.source = limit.source;
+    followed.conditions = limit.conditions;
+    followed.gores = type == m_book.types.end() ? 0 : type->gores.value_or(0);
+    followed.rows = type == m_book.types.end() ? 0 : type->rows.value_or(0);
+    followed.hours = static_cast<double>(minutes->value()) / 60;
+    followed.firstSet = m_record.sets.size();
+    m_record.envelopes.push_back(followed);
+
+    m_heats.clear();
+    m_panels.clear();
+    for (const auto& entry : told.heats) {
+        const auto then = hours.at(entry.on);
+        if (!then)
+            return tl::unexpected(then.error());
+        const auto& heat = std::get<EventReported>(entry.body);
+        if (*then)
+            m_heats.push_back({**then, *heat.celsius, static_cast<double>(heat.lasted->value())});
+    }
+    std::string cloth;
+    for (const auto& entry : told.stated)
+        if (const auto& stated = std::get<FabricStated>(entry.body); cloth.empty())
+            cloth = stated.fabric;
+    addSets(told, cloth);
+    if (auto done = addPatches(told, hours, cloth); !done)
+        return done;
+    for (const auto& entry : told.readings)
+        if (std::get<ReadingTaken>(entry.body).quantity == m_record.channel.quantity)
+            if (auto done = addReading(entry, hours, limit); !done)
+                return done;
+    const auto& original = m_record.sets[followed.firstSet];
+    m_heatAll += doseAt(original, followed.hours);
+    m_flownAll += followed.hours;
+    return {};
+}
+
+/// What is not stated of any lot comes first, so that what is stated later is found before it.
+void FabricGathering::addSets(const FabricTold& told, const std::string& cloth) {
+    if (!isStatedThroughout(told.stated, m_record.envelopes.back()))
+        newSet({}, cloth, 0);
+    for (const auto& entry : told.stated) {
+        const auto& stated = std::get<FabricStated>(entry.body);
+        auto& set = m_record.sets[newSet(stated.lot, stated.fabric.empty() ? cloth : stated.fabric, 0)];
+        set.came = stated;
+        if (stated.lastRow)
+            set.use.row = heightOf(*stated.lastRow);
+    }
+}
+
+Result<void> FabricGathering::addPatches(const FabricTold& told, FlownHours& hours, const std::string& cloth) {
+    for (const auto& entry : told.repairs) {
+        const auto& made = std::get<RepairMade>(entry.body);
+        const auto then = hours.at(entry.on);
+        if (!then)
+            return tl::unexpected(then.error());
+        if (!*then)
+            continue;
+        const auto of = m_cloths.find(made.lot);
+        auto& set = m_record.sets[newSet(made.lot, of == m_cloths.end() ? cloth : of->second, **then)];
+        set.patch = made.place;
+        set.use.row = heightOf(*made.place.row);
+        m_panels.back().stamp = stampOf(entry);
+    }
+    return {};
+}
+
+double FabricGathering::heightOf(int row) const {
+    const int rows = m_record.envelopes.back().rows;
+    return rows > 1 ? std::clamp((row - 1.0) / (rows - 1.0), 0.0, 1.0) : 1.0;
+}
+
+std::size_t FabricGathering::newSet(const std::string& lot, const std::string& cloth, double fittedAt) {
+    const auto number = m_record.sets.size();
+    auto& envelope = m_record.envelopes.back();
+    FollowedSet set;
+    set.envelope = m_record.envelopes.size() - 1;
+    set.lot = numberOfLot(lot, cloth);
+    set.fittedAt = fittedAt;
+    set.use.hours = envelope.hours - fittedAt;
+    set.use.dose = doseAt(set, envelope.hours);
+    m_record.fleet.lotOfSet.push_back(set.lot);
+    m_record.sets.push_back(std::move(set));
+    m_panels.push_back({number, {}});
+    ++envelope.setCount;
+    return number;
+}
+
+std::size_t FabricGathering::numberOfLot(const std::string& lot, const std::string& cloth) {
+    const auto known = m_cloths.find(lot);
+    const auto& stated = cloth.empty() && known != m_cloths.end() ? known->second : cloth;
+    const auto& fabric = stated.empty() ? m_record.envelopes.back().type : stated;
+    auto& fabrics = m_record.fabrics;
+    const auto ofFabric = static_cast<std::size_t>(std::ranges::find(fabrics, fabric) - fabrics.begin());
+    if (ofFabric == fabrics.size())
+        fabrics.push_back(fabric);
+    auto& fabricOfLot = m_record.fleet.fabricOfLot;
+    for (std::size_t at = 0; at < fabricOfLot.size(); ++at)
+        if (fabricOfLot[at] == ofFabric && m_record.lots[at] == lot)
+            return at;
+    fabricOfLot.push_back(ofFabric);
+    m_record.lots.push_back(lot);
+    return fabricOfLot.size() - 1;
+}
+
+std::size_t FabricGathering::setAt(const PanelPlace& place, const Stamp& when) const {
+    for (auto at = m_panels.rbegin(); at != m_panels.rend(); ++at)
+        if (const auto& set = m_record.sets[at->set]; holds(set, place) && (!set.patch || at->stamp < when))
+            return at->set;
+    return m_panels.front().set;
+}
+
+double FabricGathering::doseAt(const FollowedSet& set, double hoursOfEnvelope) const {
+    std::vector<Overheating> heats;
+    for (const auto& heat : m_heats)
+        if (heat.hours >= set.fittedAt)
+            heats.push_back({heat.hours - set.fittedAt, heat.celsius, heat.minutes});
+    return heatDose(heats, hoursOfEnvelope - set.fittedAt);
+}
+
+void FabricGathering::leaveOut(const Entry& entry, std::string why) {
+    m_record.leftOut.push_back({m_record.envelopes.size() - 1, entry.id, std::move(why)});
+}
+
+Result<void> FabricGathering::addReading(const Entry& entry, FlownHours& hours, const StatedLimit& limit) {
+    const auto& reading = std::get<ReadingTaken>(entry.body);
+    const auto then = hours.at(entry.on);
+    if (!then)
+        return tl::unexpected(then.error());
+    const auto measured = measuredFrom(reading);
+    if (!*then || !measured) {
+        leaveOut(entry, *then ? measured.error().message : "it was taken before the envelope was entered");
+        return {};
+    }
+    const auto judged = judge(*measured, std::span(&limit, 1));
+    if (judged.judgement == Judgement::Incomparable || judged.judgement == Judgement::NoLimit) {
+        leaveOut(entry, judged.reason);
+        return {};
+    }
+    if (measured->value <= 0) {
+        leaveOut(entry, "a figure of nothing has no place on a scale of ratios");
+        return {};
+    }
+    if (const auto doubted = doubt(*measured, unitOf(*quantityNamed(measured->quantity)));
+        doubted && !reading.confirmed) {
+        leaveOut(entry, doubted->question);
+        return {};
+    }
+    const auto number = setAt(reading.place, stampOf(entry));
+    const auto& set = m_record.sets[number];
+    SetReading row;
+    row.set = number;
+    row.hours = **then - set.fittedAt;
+    row.row = reading.place.row ? heightOf(*reading.place.row) : set.use.row;
+    row.dose = doseAt(set, **then);
+    const double ln = std::log(m_record.channel.turned(measured->value));
+    row.observed = {measured->held ? Seen::AtLeast : Seen::Exactly, ln, 0};
+    m_record.fleet.readings.push_back(row);
+    m_record.readings.push_back({entry.id, entry.on, reading.place, measured->value, measured->held, judged.judgement});
+    return {};
+}
+
+void FabricGathering::finish() {
+    m_record.fleet.fabrics = m_record.fabrics.size();
+    for (auto& set : m_record.sets)
+        set.use.dosePerHour = m_flownAll > 0 ? m_heatAll / m_flownAll : 0;
+    std::vector<std::size_t> order(m_record.readings.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, {}, [&](std::size_t at) { return m_record.fleet.readings[at].set; });
+    std::vector<SetReading> rows;
+    std::vector<FollowedReading> readings;
+    for (const auto at : order) {
+        rows.push_back(m_record.fleet.readings[at]);
+        readings.push_back(std::move(m_record.readings[at]));
+    }
+    m_record.fleet.readings = std::move(rows);
+    m_record.readings = std::move(readings);
+}
+
+}

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/fabric_channel.h"
+
+#include <algorithm>
+#include <array>
+
+namespace crownring {
+
+namespace {
+
+constexpr std::array followed{"grab-strength", "strip-strength", "air-permeability"};
+
+}
+
+std::optional<FabricChannel> channelOf(const StatedLimit& limit) {
+    const auto* quantity = quantityNamed(limit.quantity);
+    const bool rises = quantity && quantity->good == Good::Lower;
+    const bool bounded = rises ? limit.most.value_or(0) > 0 : limit.least.value_or(limit.proof.value_or(0)) > 0;
+    if (limit.kind != ItemKind::Envelope || !bounded || std::ranges::find(followed, limit.quantity) == followed.end())
+        return std::nullopt;
+    return FabricChannel{limit.quantity, seriesOf(limit.quantity, limit.conditions), rises};
+}
+
+std::vector<FabricChannel> channelsOf(const TypeBook& book) {
+    std::vector<FabricChannel> channels;
+    for (const auto* quantity : followed)
+        for (const auto& limit : book.limits)
+            if (const auto channel = channelOf(limit);
+                channel && limit.quantity == quantity && std::ranges::find(channels, *channel) == channels.end())
+                channels.push_back(*channel);
+    return channels;
+}
+
+std::vector<FabricChannel> channelsOf(const TypeBook& book, const std::string& type) {
+    auto ofType = book;
+    std::erase_if(ofType.limits, [&](const StatedLimit& limit) { return limit.type.text() != type; });
+    return channelsOf(ofType);
+}
+
+Result<std::vector<FabricChannel>> channelsOf(Books& books, const ItemId& envelope, CivilDate on) {
+    const auto facts = books.facts({std::nullopt, {envelope}}, on);
+    const auto book = typeBook(books, on);
+    if (!facts || !book)
+        return tl::unexpected(facts ? book.error() : facts.error());
+    if (facts->empty() || facts->front().kind != ItemKind::Envelope)
+        return problem(Code::UnknownReference, "'" + envelope.text() + "' is no envelope in the record on " + on.iso(),
+                       "ask for another, or a later day");
+    const auto& type = facts->front().type;
+    if (!type)
+        return problem(Code::MissingKey, "the type of '" + envelope.text() + "' is not known",
+                       "correct its entry: without a type there is no limit", {{}, 0, "type"});
+    auto channels = channelsOf(*book, *type);
+    if (channels.empty())
+        return problem(Code::UnknownReference,
+                       "no strength and no permeability is stated that fabric of '" + *type + "' must have",
+                       "enter the limit that its manual states (limit.stated, grab-strength)");
+    return channels;
+}
+
+}

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/flown_hours.h"
+
+namespace crownring {
+
+Result<std::optional<double>> FlownHours::at(CivilDate day) {
+    constexpr double minutesOfHour = 60;
+    if (const auto known = m_known.find(day); known != m_known.end())
+        return known->second;
+    const auto facts = m_books.facts({std::nullopt, {m_item}}, day);
+    if (!facts)
+        return tl::unexpected(facts.error());
+    if (facts->empty())
+        return m_known[day] = std::nullopt;
+    const auto& minutes = facts->front().clock.minutes;
+    if (!minutes)
+        return problem(Code::MissingKey, "the hours of '" + m_item.text() + "' are not known on " + day.iso(),
+                       "state its clock with the next inspection");
+    return m_known[day] = static_cast<double>(minutes->value()) / minutesOfHour;
+}
+
+}

@@ -1,0 +1,256 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/checklist/checklist.h"
+
+#include "rules/programme/document_schema.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <array>
+#include <set>
+
+namespace crownring::embedded {
+
+const std::vector<std::pair<std::string_view, std::string_view>>& checklistSchemaData();
+const std::vector<std::pair<std::string_view, std::string_view>>& checklistShelfData();
+
+}
+
+namespace crownring {
+
+namespace {
+
+using nlohmann::json;
+
+enum class Errand { Periodic, Special, OwnerTasks };
+struct Visit {
+    std::string_view name;
+    std::string_view regime;
+    Errand errand;
+};
+constexpr std::array<Visit, 7> visits = {{{"part-ml-inspection", "part-ml", Errand::Periodic},
+                                          {"part-ml-special", "part-ml", Errand::Special},
+                                          {"part-ml-owner-tasks", "part-ml", Errand::OwnerTasks},
+                                          {"us-annual", "us-14cfr", Errand::Periodic},
+                                          {"us-hundred-hour", "us-14cfr", Errand::Periodic},
+                                          {"us-special", "us-14cfr", Errand::Special},
+                                          {"us-owner-tasks", "us-14cfr", Errand::OwnerTasks}}};
+
+const Visit* visitNamed(std::string_view name) {
+    const auto found = std::ranges::find(visits, name, &Visit::name);
+    return found == visits.end() ? nullptr : &*found;
+}
+
+bool isOwnersTask(std::string_view visit) {
+    const auto* known = visitNamed(visit);
+    return known && known->errand == Errand::OwnerTasks;
+}
+
+bool hasSource(const ChecklistLine& line, std::string_view regime) {
+    return std::ranges::any_of(line.sources, [&](const auto& source) { return source.first == regime; });
+}
+
+template <class Value>
+std::vector<Value> listOf(const json& object, const char* key) {
+    std::vector<Value> values;
+    for (const auto& each : object.value(key, json::array()))
+        values.emplace_back(each.get<std::string>());
+    return values;
+}
+
+/// Of an object that the schema has found good.
+ChecklistLine lineFrom(const json& object) {
+    ChecklistLine line;
+    line.id = object.at("id");
+    line.section = object.at("section");
+    for (const auto& kind : object.at("kinds"))
+        line.kinds.push_back(itemKindFrom(kind.get<std::string_view>()).value());
+    line.title = object.at("title");
+    line.lookFor = object.at("look_for");
+    for (const auto& [regime, source] : object.at("sources").items())
+        line.sources.emplace_back(regime, source.get<std::string>());
+    line.visits = listOf<std::string>(object, "visits");
+    line.onlyWith = listOf<RequirementId>(object, "only_with");
+    for (const auto& reading : object.value("readings", json::array()))
+        line.readings.push_back(
+            {reading.at("quantity"), reading.value("required", false), reading.value("placed", false)});
+    line.photograph = object.value("photograph", false);
+    line.tester = object.value("tester", false);
+    line.ownerRule = object.value("owner_rule", std::string());
+    line.required = object.value("required", true);
+    return line;
+}
+
+Checklist checklistOf(const json& document) {
+    Checklist checklist;
+    checklist.id = document.at("checklist");
+    checklist.revision = document.at("revision");
+    checklist.title = document.at("title");
+    checklist.source = document.at("source");
+    checklist.note = document.value("note", std::string());
+    for (const auto& section : document.at("sections"))
+        checklist.sections.push_back({section.at("id"), section.at("title")});
+    for (const auto& line : document.at("lines"))
+        checklist.lines.push_back(lineFrom(line));
+    return checklist;
+}
+
+Problem contradiction(const std::string& path, std::string message, std::string mend) {
+    return Problem{Code::BadValue, std::move(message), std::move(mend), {{}, 0, path}};
+}
+
+std::optional<Problem> contradictionInVisits(const ChecklistLine& line, const std::string& path) {
+    for (std::size_t i = 0; i < line.visits.size(); ++i)
+        if (!hasSource(line, regimeOf(line.visits[i])))
+            return contradiction(path + "/visits/" + std::to_string(i), "this line has no source for this visit",
+                                 "add its source, or leave the visit out");
+    const bool ownersTask = std::ranges::any_of(line.visits, isOwnersTask);
+    if (ownersTask && line.ownerRule.empty())
+        return contradiction(path + "/owner_rule", "an owner's task must say which rule allows it",
+                             "name the rule that lets the pilot-owner do it");
+    if (!ownersTask && !line.ownerRule.empty())
+        return contradiction(path + "/owner_rule", "no visit of this line is one of owner's tasks",
+                             "name such a visit, or leave the rule out");
+    return std::nullopt;
+}
+
+std::optional<Problem> contradictionInReadings(const ChecklistLine& line, const std::string& path) {
+    std::set<std::string_view> seen;
+    const bool onEnvelope = std::ranges::find(line.kinds, ItemKind::Envelope) != line.kinds.end();
+    for (std::size_t i = 0; i < line.readings.size(); ++i) {
+        const auto& reading = line.readings[i];
+        const auto here = path + "/readings/" + std::to_string(i);
+        if (line.kinds.empty())
+            return contradiction(here, "a line of no kind of item has nothing to take a reading of", "name a kind");
+        if (!seen.insert(reading.quantity).second)
+            return contradiction(here + "/quantity", "this line asks for it already", "keep one of them");
+        if (reading.placed && !onEnvelope)
+            return contradiction(here + "/placed", "only an envelope has gores and rows", "leave it out");
+    }
+    return std::nullopt;
+}
+
+std::optional<Problem> contradictionIn(const std::vector<ChecklistSection>& sections) {
+    std::set<std::string_view> seen;
+    for (std::size_t i = 0; i < sections.size(); ++i)
+        if (!seen.insert(sections[i].id).second)
+            return contradiction("/sections/" + std::to_string(i) + "/id", "this section is there already",
+                                 "give each an id of its own");
+    return std::nullopt;
+}
+
+/// What the schema cannot say.
+std::optional<Problem> contradictionIn(const Checklist& checklist) {
+    if (auto found = contradictionIn(checklist.sections))
+        return found;
+    std::set<std::string_view> seen;
+    auto section = checklist.sections.begin();
+    for (std::size_t i = 0; i < checklist.lines.size(); ++i) {
+        const auto& line = checklist.lines[i];
+        const auto path = "/lines/" + std::to_string(i);
+        if (!seen.insert(line.id).second)
+            return contradiction(path + "/id", "'" + line.id + "' is the id of two lines",
+                                 "give each an id of its own");
+        const auto own = std::ranges::find(checklist.sections, line.section, &ChecklistSection::id);
+        if (own == checklist.sections.end())
+            return contradiction(path + "/section", "there is no such section", "add it to the sections");
+        if (own < section)
+            return contradiction(path + "/section", "this line stands behind those of a later section",
+                                 "put the lines in the order of their sections");
+        section = own;
+        if (auto found = contradictionInVisits(line, path))
+            return found;
+        if (auto found = contradictionInReadings(line, path))
+            return found;
+    }
+    return std::nullopt;
+}
+
+struct Checked {
+    json document;
+    Checklist checklist;
+};
+
+Result<Checked> checked(std::string_view text) {
+    static const DocumentSchema schema("checklist", embedded::checklistSchemaData().front().second, Code::BadValue);
+    auto document = schema.read(text);
+    if (!document)
+        return tl::unexpected(std::move(document.error()));
+    if (auto breach = schema.breachIn(*document))
+        return tl::unexpected(*std::move(breach));
+    auto checklist = checklistOf(*document);
+    if (auto found = contradictionIn(checklist))
+        return tl::unexpected(*std::move(found));
+    return Checked{*std::move(document), std::move(checklist)};
+}
+
+}
+
+Result<Checklist> checklistFrom(std::string_view text) {
+    return checked(text).map([](Checked&& good) { return std::move(good.checklist); });
+}
+
+Result<Checklist> keptChecklist(std::string_view text) {
+    try {
+        return checklistOf(json::parse(text));
+    } catch (const std::exception& thrown) {
+        return problem(Code::BadValue, std::string("the checklist that was kept cannot be read: ") + thrown.what(),
+                       "verify the record");
+    }
+}
+
+Result<std::string> canonicalChecklist(std::string_view text) {
+    return checked(text).map([](const Checked& good) { return good.document.dump(); });
+}
+
+const std::vector<std::string>& checklistShelf() {
+    static const auto texts = [] {
+        std::vector<std::string> canonical;
+        for (const auto& [name, text] : embedded::checklistShelfData())
+            canonical.push_back(canonicalChecklist(text).value());
+        return canonical;
+    }();
+    return texts;
+}
+
+bool isPeriodic(std::string_view visit) {
+    const auto* known = visitNamed(visit);
+    return known && known->errand == Errand::Periodic;
+}
+
+std::string_view regimeOf(std::string_view visit) {
+    const auto* known = visitNamed(visit);
+    return known ? known->regime : std::string_view();
+}
+
+std::vector<const ChecklistLine*> linesFor(const Checklist& checklist, std::string_view visit,
+                                           std::string_view regime) {
+    std::vector<const ChecklistLine*> lines;
+    for (const auto& line : checklist.lines) {
+        const bool named = std::ranges::find(line.visits, visit) != line.visits.end();
+        if (hasSource(line, regime) && regimeOf(visit) == regime &&
+            (named || (line.visits.empty() && isPeriodic(visit))))
+            lines.push_back(&line);
+    }
+    return lines;
+}
+
+Result<Checklist> withOwnLines(Checklist base, const Checklist& own) {
+    for (std::size_t i = 0; i < own.lines.size(); ++i)
+        if (std::ranges::find(base.lines, own.lines[i].id, &ChecklistLine::id) != base.lines.end())
+            return tl::unexpected(contradiction("/lines/" + std::to_string(i) + "/id",
+                                                "'" + own.lines[i].id + "' is a line of " + base.id,
+                                                "give a line of your own an id of its own"));
+    for (const auto& section : own.sections)
+        if (std::ranges::find(base.sections, section.id, &ChecklistSection::id) == base.sections.end())
+            base.sections.push_back(section);
+    std::vector<ChecklistLine> lines;
+    for (const auto& section : base.sections)
+        for (const auto* from : {&std::as_const(base.lines), &own.lines})
+            std::ranges::copy_if(*from, std::back_inserter(lines),
+                                 [&](const ChecklistLine& line) { return line.section == section.id; });
+    base.lines = std::move(lines);
+    return base;
+}
+
+}

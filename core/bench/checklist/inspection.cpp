@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/checklist/inspection.h"
+
+#include <algorithm>
+
+namespace crownring {
+
+namespace {
+
+template <class Body>
+Said<Body> said(const JournalLine& line, const Entry& now, const Body& body) {
+    return {now.id, stampOf(now), now.by, now.note, body, line.current ? std::optional(line.entry) : std::nullopt};
+}
+
+/// Puts each entry where it belongs.
+struct Gather {
+    Inspection& into;
+    const JournalLine& line;
+    const Entry& now;
+
+    void operator()(const LineSettled& body) const { into.lines.push_back(said(line, now, body)); }
+    void operator()(const ReadingTaken& body) const { into.readings.push_back(said(line, now, body)); }
+    void operator()(const DefectFound& body) const { into.found.push_back(said(line, now, body)); }
+    void operator()(const DefectDeferred& body) const { into.deferred.push_back(said(line, now, body)); }
+    void operator()(const DefectCleared& body) const { into.cleared.push_back(said(line, now, body)); }
+    void operator()(const RepairMade& body) const { into.repairs.push_back(said(line, now, body)); }
+    void operator()(const PartReplaced& body) const { into.parts.push_back(said(line, now, body)); }
+    void operator()(const InspectionClosed& body) const { into.closed = said(line, now, body); }
+    template <class Other>
+    void operator()(const Other&) const {}
+};
+
+bool appliesTo(const ChecklistLine& line, const Inspection& inspection, const ItemFacts& item) {
+    return std::ranges::find(line.kinds, item.kind) != line.kinds.end() &&
+           (line.onlyWith.empty() || inspection.isWorkOn(item.id, line.onlyWith));
+}
+
+bool isWorkOnAny(const Inspection& inspection, std::span<const ItemFacts> items,
+                 std::span<const RequirementId> requirements) {
+    return std::ranges::any_of(items,
+                               [&](const ItemFacts& item) { return inspection.isWorkOn(item.id, requirements); });
+}
+
+bool isAbout(const WorkLine& work, const std::string& line, const std::optional<ItemId>& item) {
+    return work.line && work.line->id == line && (work.item ? item == work.item->id : !item);
+}
+
+/// A reading that names no line belongs to the first line of its item that asks for its quantity.
+WorkLine* lineOf(std::vector<WorkLine>& lines, const ReadingTaken& reading) {
+    const auto fits = [&](const WorkLine& work) {
+        if (!work.line || !work.item || work.item->id != reading.item)
+            return false;
+        return reading.line.empty()
+                   ? std::ranges::any_of(work.line->readings,
+                                         [&](const auto& asked) { return asked.quantity == reading.quantity; })
+                   : work.line->id == reading.line;
+    };
+    const auto found = std::ranges::find_if(lines, fits);
+    return found == lines.end() ? nullptr : &*found;
+}
+
+std::vector<WorkLine> listed(const Inspection& inspection, std::span<const ItemFacts> items) {
+    std::vector<WorkLine> lines;
+    const auto regime = regimeOf(inspection.opened.body.visit);
+    const auto ofVisit = linesFor(inspection.checklist, inspection.opened.body.visit, regime);
+    for (const auto& section : inspection.checklist.sections) {
+        for (const auto* line : ofVisit)
+            if (line->section == section.id && line->kinds.empty() &&
+                (line->onlyWith.empty() || isWorkOnAny(inspection, items, line->onlyWith)))
+                lines.push_back({line, nullptr, nullptr, {}});
+        for (const auto& item : items)
+            for (const auto* line : ofVisit)
+                if (line->section == section.id && appliesTo(*line, inspection, item))
+                    lines.push_back({line, &item, nullptr, {}});
+    }
+    return lines;
+}
+
+}
+
+bool Inspection::isWorkOn(const ItemId& item, std::span<const RequirementId> requirements) const {
+    return std::ranges::any_of(opened.body.work, [&](const Work& work) {
+        return work.item == item && std::ranges::find(requirements, work.requirement) != requirements.end();
+    });
+}
+
+Result<Inspection> inspectionFrom(const InspectionId& id, std::span<const JournalLine> told) {
+    Inspection inspection;
+    inspection.id = id;
+    const auto opening = std::ranges::find_if(
+        told, [](const JournalLine& line) { return std::holds_alternative<InspectionOpened>(nowOf(line).body); });
+    if (opening == told.end())
+        return problem(Code::UnknownReference, "no inspection '" + id.text() + "' is in the record",
+                       "see crownringctl inspection list for what is");
+    inspection.opened = said(*opening, nowOf(*opening), std::get<InspectionOpened>(nowOf(*opening).body));
+    if (!inspection.opened.body.checklist.empty()) {
+        auto checklist = keptChecklist(inspection.opened.body.checklist);
+        if (!checklist)
+            return tl::unexpected(checklist.error());
+        inspection.checklist = std::move(*checklist);
+    }
+    for (const auto& line : told) {
+        const auto& now = nowOf(line);
+        if (inspection.closed)
+            inspection.late.push_back(now.id);
+        else
+            std::visit(Gather{inspection, line, now}, now.body);
+    }
+    return inspection;
+}
+
+std::vector<WorkLine> workLines(const Inspection& inspection, std::span<const ItemFacts> items) {
+    auto lines = listed(inspection, items);
+    for (const auto& settled : inspection.lines) {
+        const auto known = std::ranges::find_if(
+            lines, [&](const WorkLine& work) { return isAbout(work, settled.body.line, settled.body.item); });
+        const auto own = std::ranges::find_if(lines, [&](const WorkLine& work) {
+            return !work.line && work.settled->body.line == settled.body.line &&
+                   work.settled->body.item == settled.body.item;
+        });
+        if (known != lines.end()) {
+            known->settled = &settled;
+        } else if (own != lines.end()) {
+            own->settled = &settled;
+        } else {
+            const auto item =
+                std::ranges::find_if(items, [&](const ItemFacts& each) { return settled.body.item == each.id; });
+            lines.push_back({nullptr, item == items.end() ? nullptr : &*item, &settled, {}});
+        }
+    }
+    for (const auto& reading : inspection.readings)
+        if (auto* line = lineOf(lines, reading.body))
+            line->readings.push_back(&reading);
+    return lines;
+}
+
+ChecklistLine lineFor(const RequirementId& requirement, const std::string& title, const std::string& source,
+                      const std::string& note, ItemKind kind, std::string_view regime) {
+    ChecklistLine line;
+    line.id = "do/" + requirement.text();
+    line.kinds = {kind};
+    line.title = title;
+    line.lookFor = note.empty() ? "As its source says." : note;
+    line.sources = {{std::string(regime), source}};
+    line.onlyWith = {requirement};
+    return line;
+}
+
+}

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// An inspection: a fold over what the record says about one, by stamp. It is open until it is closed; what is dated
+/// after that does not belong to it. A correction speaks through the entry that it corrects, and the words that it
+/// replaced stay beside it.
+
+#include "bench/checklist/checklist.h"
+#include "record/journal.h"
+#include "registry/item_facts.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace crownring {
+
+/// Something said on the bench, with who said it and when.
+template <class Body>
+struct Said {
+    EntryId id;
+    Stamp stamp;
+    std::string by;
+    std::string note;
+    Body body;
+    std::optional<Entry> first; ///< as first written, where a correction changed it
+};
+
+struct Inspection {
+    InspectionId id;
+    Said<InspectionOpened> opened;
+    Checklist checklist; ///< as opened with; empty where a shop's own system said none
+    std::vector<Said<LineSettled>> lines;
+    std::vector<Said<ReadingTaken>> readings;
+    std::vector<Said<DefectFound>> found;
+    std::vector<Said<DefectDeferred>> deferred;
+    std::vector<Said<DefectCleared>> cleared;
+    std::vector<Said<RepairMade>> repairs;
+    std::vector<Said<PartReplaced>> parts;
+    std::optional<Said<InspectionClosed>> closed; ///< the first one; an inspection closes once
+    std::vector<EntryId> late;                    ///< dated after the close: they do not count
+
+    [[nodiscard]] bool isOpen() const { return !closed; }
+    [[nodiscard]] bool isWorkOn(const ItemId& item, std::span<const RequirementId> requirements) const;
+};
+
+/// @param told about the inspection, by stamp. UnknownReference when it was never opened.
+[[nodiscard]] Result<Inspection> inspectionFrom(const InspectionId& id, std::span<const JournalLine> told);
+
+/// One line to be done: of the checklist, for one item or for the visit.
+struct WorkLine {
+    const ChecklistLine* line =
+        nullptr;                     ///< in the inspection's checklist; null for a line that only a shop's entry names
+    const ItemFacts* item = nullptr; ///< null: once a visit
+    const Said<LineSettled>* settled = nullptr; ///< the latest word on it
+    std::vector<const Said<ReadingTaken>*> readings;
+
+    [[nodiscard]] LineState state() const { return settled ? settled->body.state : LineState::Open; }
+};
+
+/// All lines in the order in which one works: by section, then item, then line; at the end what was settled and stands
+/// on no list. The pointers are into `inspection` and `items`.
+/// @param items the facts of what is inspected
+[[nodiscard]] std::vector<WorkLine> workLines(const Inspection& inspection, std::span<const ItemFacts> items);
+
+/// The line that stands for a requirement of the work which the visit by itself does not accomplish: "do/…".
+[[nodiscard]] ChecklistLine lineFor(const RequirementId& requirement, const std::string& title,
+                                    const std::string& source, const std::string& note, ItemKind kind,
+                                    std::string_view regime);
+
+}

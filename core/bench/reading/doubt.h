@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// A question about a reading that looks impossible, with the slip that is most likely behind it. It never refuses: a
+/// person who looked again may stand by the figure (`ReadingTaken::confirmed`).
+///
+///     1334 N of fabric   "grab strength: 1334 N is outside 50 to 1200 N. Is it 133.4 N?"
+///     30 N of fabric     "grab strength: 30 N is outside 50 to 1200 N. Is it 30 daN, 30 kgf or 30 lbf?"
+
+#include "bench/reading/series.h"
+#include "measure/unit.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace crownring {
+
+/// What may have been meant: a figure with its unit.
+struct Slip {
+    double value = 0;
+    std::string_view unit; ///< a symbol of the quantity's dimension
+    bool operator==(const Slip&) const = default;
+};
+
+struct Doubt {
+    std::string question;     ///< English
+    std::vector<Slip> likely; ///< at most three: first the same digits in another unit, then with the point moved
+};
+
+/// Nothing for a reading inside the plausible range of its quantity. A step of an indicator is plausible when its end
+/// is: that no dot has turned is written as a step that begins low.
+/// @param given the unit that the reading was written in
+[[nodiscard]] std::optional<Doubt> doubt(const Measured& reading, const Unit& given);
+
+}

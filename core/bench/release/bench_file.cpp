@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/release/bench_file.h"
+
+#include "measure/unit.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace crownring {
+
+namespace {
+
+std::string boundsText(const StatedLimit& limit) {
+    const auto* quantity = quantityNamed(limit.quantity);
+    if (!quantity)
+        return {};
+    const auto& unit = unitOf(*quantity);
+    std::string text;
+    const auto add = [&](const char* word, const std::optional<double>& bound) {
+        if (bound)
+            text += (text.empty() ? "" : ", ") + std::string(word) + amountText(*bound, unit);
+    };
+    add("at least ", limit.least);
+    add("at most ", limit.most);
+    if (!limit.least)
+        add("to be held: ", limit.proof);
+    return text;
+}
+
+std::optional<double> shareOf(const Measured& measured, const StatedLimit& limit) {
+    if (const auto least = limit.least ? limit.least : limit.proof; least && *least > 0)
+        return measured.value / *least;
+    if (limit.most && *limit.most > 0 && measured.value > 0)
+        return *limit.most / measured.below.value_or(measured.value);
+    return std::nullopt;
+}
+
+}
+
+Visit BenchFile::visit() const { return visitFrom(inspection.opened.body.visit).value_or(Visit::PartMlInspection); }
+
+const ItemFacts* BenchFile::item(const ItemId& id) const {
+    const auto found = std::ranges::find(items, id, &ItemFacts::id);
+    return found == items.end() ? nullptr : &*found;
+}
+
+const ItemFacts* BenchFile::envelope() const {
+    const auto found = std::ranges::find(items, ItemKind::Envelope, &ItemFacts::kind);
+    return found == items.end() ? nullptr : &*found;
+}
+
+const TypeDescribed* BenchFile::type(const ItemFacts& item) const {
+    const auto found = std::ranges::find_if(types, [&](const TypeDescribed& each) {
+        return each.kind == item.kind && item.type && each.type.text() == *item.type;
+    });
+    return found == types.end() ? nullptr : &*found;
+}
+
+std::vector<StatedLimit> BenchFile::limitsOf(const ItemFacts& item) const {
+    std::vector<StatedLimit> found;
+    for (const auto& limit : limits)
+        if (limit.kind == item.kind && item.type && limit.type.text() == *item.type)
+            found.push_back(limit);
+    return found;
+}
+
+bool BenchFile::isCalibrated(const TesterId& tester, CivilDate day) const {
+    return std::ranges::any_of(calibrations, [&](const Calibration& each) {
+        return each.tester == tester && each.from <= day && day <= each.until;
+    });
+}
+
+bool takesThePlaceOf(const ReadingTaken& later, const ReadingTaken& earlier) {
+    const auto* quantity = quantityNamed(later.quantity);
+    const bool somewhere = later.place.gore && later.place.row;
+    return later.item == earlier.item && later.place == earlier.place &&
+           later.conditions.direction == earlier.conditions.direction &&
+           seriesOf(later.quantity, later.conditions) == seriesOf(earlier.quantity, earlier.conditions) &&
+           (somewhere || !quantity || !quantity->traits.placed);
+}
+
+ReadingState stateOf(const BenchFile& file, const ReadingTaken& reading) {
+    const auto* item = file.item(reading.item);
+    return stateOf(reading, item ? file.limitsOf(*item) : std::vector<StatedLimit>{});
+}
+
+ReadingState stateOf(const ReadingTaken& reading, std::span<const StatedLimit> limits) {
+    ReadingState state;
+    auto measured = measuredFrom(reading);
+    if (!measured) {
+        state.judgement = Judgement::Incomparable;
+        state.reason = measured.error().message;
+        return state;
+    }
+    const auto judged = judge(*measured, limits);
+    state.judgement = judged.judgement;
+    state.reason = judged.reason;
+    if (judged.limit) {
+        state.share = shareOf(*measured, *judged.limit);
+        state.limit = boundsText(*judged.limit);
+        state.retires = judged.limit->retires;
+        state.source = judged.limit->source;
+    }
+    state.measured = std::move(*measured);
+    return state;
+}
+
+std::vector<const Said<ReadingTaken>*> speakingReadings(const Inspection& inspection) {
+    std::vector<const Said<ReadingTaken>*> speaking;
+    for (const auto& reading : inspection.readings) {
+        const auto earlier =
+            std::ranges::find_if(speaking, [&](const auto* each) { return takesThePlaceOf(reading.body, each->body); });
+        if (earlier != speaking.end())
+            speaking.erase(earlier);
+        speaking.push_back(&reading);
+    }
+    return speaking;
+}
+
+ReadingCount readingCount(const BenchFile& file, const ItemFacts& item, const AskedReading& asked) {
+    ReadingCount count;
+    count.wanted = asked.required ? 1 : 0;
+    for (const auto& limit : file.limitsOf(item))
+        if (limit.quantity == asked.quantity && limit.places.value_or(1) > count.wanted) {
+            count.wanted = limit.places.value_or(1);
+            count.source = limit.source;
+        }
+    for (const auto* reading : speakingReadings(file.inspection))
+        if (reading->body.item == item.id && reading->body.quantity == asked.quantity &&
+            stateOf(file, reading->body).judgement != Judgement::Incomparable)
+            ++count.taken;
+    return count;
+}
+
+std::string highestTemperature(const BenchFile& file) {
+    const Said<ReadingTaken>* highest = nullptr;
+    for (const auto* reading : speakingReadings(file.inspection))
+        if (reading->body.quantity == "tell-tale" && (!highest || reading->body.value > highest->body.value))
+            highest = reading;
+    if (!highest)
+        return {};
+    const auto& body = highest->body;
+    const auto* named = unitNamed(body.unit, Dimension::Temperature);
+    const auto unit = named ? std::string(named->shown) : body.unit;
+    return body.below ? "at least " + figureText(body.value) + ", below " + figureText(*body.below) + " " + unit
+                      : figureText(body.value) + " " + unit;
+}
+
+}

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// All that an inspection is judged by, as plain values: what was said on the bench, the facts of its items, who is
+/// entitled to what, which tester is in calibration, and what the types' manuals state.
+
+#include "bench/checklist/inspection.h"
+#include "bench/reading/verdict.h"
+#include "bench/release/entitlement.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace crownring {
+
+struct Calibration {
+    TesterId tester;
+    std::string what;
+    CivilDate from;
+    CivilDate until; ///< the last good day
+};
+
+struct BenchFile {
+    CivilDate on; ///< the day asked
+    Inspection inspection;
+    std::vector<ItemFacts> items; ///< of what is inspected, at the end of that day, in the order of the opening
+    std::string balloonTitle;
+    std::vector<std::string> operations; ///< of the balloon
+    std::vector<Entitlement> entitlements;
+    std::vector<Calibration> calibrations;
+    std::vector<StatedLimit> limits; ///< of all types; the latest of each sort
+    std::vector<TypeDescribed> types;
+
+    [[nodiscard]] Visit visit() const;
+    [[nodiscard]] const ItemFacts* item(const ItemId& id) const;
+    /// The envelope that is inspected; null where there is none.
+    [[nodiscard]] const ItemFacts* envelope() const;
+    [[nodiscard]] const TypeDescribed* type(const ItemFacts& item) const;
+    /// What the type's manual states for an item.
+    [[nodiscard]] std::vector<StatedLimit> limitsOf(const ItemFacts& item) const;
+    [[nodiscard]] bool isCalibrated(const TesterId& tester, CivilDate on) const;
+};
+
+/// How one reading stands, for lists, maps and papers.
+struct ReadingState {
+    std::optional<Measured> measured; ///< absent: nothing that the bench knows
+    Judgement judgement = Judgement::NoLimit;
+    std::string reason;
+    std::optional<double> share;      ///< 1 at the limit, more is better
+    std::string limit;                ///< "at least 133.4 N", empty where there is none
+    std::string source;               ///< of that limit
+    Retired retires = Retired::Panel; ///< what a reading beyond it retires
+};
+[[nodiscard]] ReadingState stateOf(const BenchFile& file, const ReadingTaken& reading);
+/// Held against the limits of its item's type and kind.
+[[nodiscard]] ReadingState stateOf(const ReadingTaken& reading, std::span<const StatedLimit> limits);
+
+/// Of the same series at the same place of one item; where a quantity is read at places, an unstated one is no place.
+[[nodiscard]] bool takesThePlaceOf(const ReadingTaken& later, const ReadingTaken& earlier);
+
+/// Among readings of one quantity at one place of one item the latest speaks: a panel that failed was repaired and
+/// pulled again. @return those that speak, by stamp
+[[nodiscard]] std::vector<const Said<ReadingTaken>*> speakingReadings(const Inspection& inspection);
+
+/// How many readings a line asks for: as many as the type's manual says, at least one where the line or a limit asks.
+/// One of another test than the limit's is not counted.
+struct ReadingCount {
+    int taken = 0;
+    int wanted = 0;
+    std::string source; ///< of the limit that asks for most; empty where the line itself asks
+    [[nodiscard]] bool enough() const { return taken >= wanted; }
+};
+[[nodiscard]] ReadingCount readingCount(const BenchFile& file, const ItemFacts& item, const AskedReading& asked);
+
+/// "at least 127, below 132 °C": the tell-tale of the inspection; empty when none was read.
+[[nodiscard]] std::string highestTemperature(const BenchFile& file);
+
+}

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Who may release what, and who may defer a defect. The record says in which capacity a person may act, from when to
+/// when and for which balloons; the rules say what that capacity may sign.
+///
+/// Sources, read unless marked: ML.A.801(b) (who issues a certificate of release); Part-ML Appendix II(b)(1) to (9)
+/// (what a pilot-owner may not release); FAA-H-8083-11 ch. 2 (annual: repair station, manufacturer, A&P with IA;
+/// 100-hour: also A&P). From memory: ML.A.803, ML.A.403(b), 14 CFR 43.3(g), 43.7(f), 91.213(d), 91.405.
+///
+/// Not judged here: ratings inside a licence, whether work for balloons under Subpart-ADD needs an approved
+/// organisation (ML.A.201, not read), and the airworthiness review, which is another act (ML.A.901).
+
+#include "bench/checklist/visit.h"
+#include "civil/civil_date.h"
+#include "measure/name.h"
+#include "record/bench_entry.h"
+
+#include <array>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace crownring {
+
+enum class Capacity {
+    IndependentCertifyingStaff,  ///< Part-66 licence, in his own name
+    OrganisationCertifyingStaff, ///< for an approved maintenance organisation
+    PilotOwner,
+    Mechanic,                ///< airframe and powerplant (A&P)
+    InspectionAuthorization, ///< A&P who holds one (IA)
+    RepairStation,
+    Manufacturer,
+    PrivatePilot, ///< owner or operator, at least a private pilot
+};
+inline constexpr std::array allCapacities{Capacity::IndependentCertifyingStaff,
+                                          Capacity::OrganisationCertifyingStaff,
+                                          Capacity::PilotOwner,
+                                          Capacity::Mechanic,
+                                          Capacity::InspectionAuthorization,
+                                          Capacity::RepairStation,
+                                          Capacity::Manufacturer,
+                                          Capacity::PrivatePilot};
+/// "independent-certifying-staff" …, as the record writes it.
+[[nodiscard]] std::string_view capacityName(Capacity capacity);
+[[nodiscard]] std::optional<Capacity> capacityFrom(std::string_view name);
+/// English: "mechanic (A&P) with inspection authorization".
+[[nodiscard]] std::string_view capacityTitle(Capacity capacity);
+[[nodiscard]] Regime regimeOf(Capacity capacity);
+
+struct Entitlement {
+    PersonId person;
+    Capacity capacity = Capacity::PilotOwner;
+    std::string licence;
+    CivilDate from;
+    std::optional<CivilDate> until;     ///< the last good day
+    std::vector<Registration> balloons; ///< only for these; empty: any, and items that are on none
+    bool operator==(const Entitlement&) const = default;
+};
+
+/// Of an entry `person.entitled` dated `from`. BadValue for a capacity that does not exist.
+[[nodiscard]] Result<Entitlement> entitlementFrom(const PersonEntitled& said, CivilDate from);
+
+/// Why not, and by which rule.
+struct Barred {
+    std::string text; ///< an English sentence without a full stop
+    std::string rule; ///< document and clause
+    bool operator==(const Barred&) const = default;
+};
+
+/// A person about to act.
+struct Signatory {
+    PersonId person;
+    Capacity capacity = Capacity::PilotOwner;
+    std::optional<Registration> balloon; ///< what is acted on; none: items that are on no balloon
+    std::vector<std::string> operations; ///< of that balloon
+    CivilDate on;
+};
+
+/// Commercial passenger ballooning, Subpart-ADD of Part-BOP (Reg. (EU) 2018/395): operations "for-hire" or
+/// "subpart-add".
+[[nodiscard]] bool isUnderSubpartAdd(std::span<const std::string> operations);
+
+/// What a capacity may never sign, whoever holds it; nothing when it may.
+[[nodiscard]] std::optional<Barred> barOf(Capacity capacity, Visit visit);
+
+/// Nothing when the person may release the visit (or sign its list of discrepancies).
+[[nodiscard]] std::optional<Barred> mayRelease(std::span<const Entitlement> entitlements, const Signatory& signatory,
+                                               Visit visit);
+
+/// Nothing when the person may agree to put off a defect. Part-ML: certifying staff; a pilot-owner unless under
+/// Subpart-ADD. United States: what bars flight is not put off by a pilot (interpretation of 91.213(d) and 91.405);
+/// what is no hazard is. No one may put off what seriously endangers flight safety (ML.A.403(a)): that is for the
+/// person to judge.
+[[nodiscard]] std::optional<Barred> mayDefer(std::span<const Entitlement> entitlements, const Signatory& signatory,
+                                             Severity severity);
+
+}

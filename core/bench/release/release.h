@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// May this inspection be closed so, by this person, on this day? Pure: what it judges by is in the file. A release is
+/// refused while anything that is required is missing, and each refusal says what would answer it and which rule asks.
+
+#include "bench/release/bench_file.h"
+#include "bench/release/release_text.h"
+
+#include <string>
+#include <vector>
+
+namespace crownring {
+
+struct Signing {
+    Outcome outcome = Outcome::Released;
+    PersonId person;
+    Capacity capacity = Capacity::IndependentCertifyingStaff;
+    std::vector<std::string> manuals; ///< data used, with revision
+    std::string limitations;
+    CivilDate on;
+};
+
+struct Refusal {
+    enum class Kind {
+        Closed,    ///< it is closed already
+        LineOpen,  ///< a required line is neither done nor put down as not applicable
+        NoReading, ///< a reading that is asked for is missing, or there are too few
+        Fails,     ///< a reading fails and no cleared or open defect answers for it
+        Undecided, ///< a reading decides nothing: a bound below the limit, another test, no limit known
+        Doubtful,  ///< a reading that looks impossible and that nobody stands by
+        Tester,    ///< taken without a tester, or with one out of calibration that day
+        Defect,    ///< an open defect bars flight
+        NoDefect,  ///< a list of discrepancies without a discrepancy
+        Signatory, ///< the person is not entitled to this act on that day
+        Content,   ///< the rule asks for something that was not given
+        Order,     ///< dated before what it covers
+    };
+    Kind kind = Kind::LineOpen;
+    std::string text; ///< one English sentence without a full stop
+    std::string mend;
+    std::string rule;
+    std::string line;           ///< of the checklist, where it is about one
+    std::optional<ItemId> item; ///< where it is about one
+    bool operator==(const Refusal&) const = default;
+};
+[[nodiscard]] std::string_view refusalName(Refusal::Kind kind);
+
+/// What stands in the way; empty when it may be closed so.
+[[nodiscard]] std::vector<Refusal> refusals(const BenchFile& file, const Signing& signing);
+
+/// What the release is composed of.
+[[nodiscard]] ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing);
+
+/// What closing it with a release accomplishes: of its work what the visit itself answers, and what lines of it that
+/// were done do; what was put down as not applicable was not done.
+[[nodiscard]] std::vector<Work> accomplishments(const BenchFile& file);
+
+}

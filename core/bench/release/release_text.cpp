@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/release/release_text.h"
+
+#include "measure/duration_text.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace crownring {
+
+namespace {
+
+bool isLoose(const ReleaseFacts& facts) { return facts.registration.empty(); }
+
+bool isUsInspection(Visit visit) { return visit == Visit::UsAnnual || visit == Visit::UsHundredHour; }
+
+bool isPeriodicInspection(Visit visit) { return visit == Visit::PartMlInspection || isUsInspection(visit); }
+
+bool hasEnvelope(const ReleaseFacts& facts) {
+    return !facts.envelopeType.empty() || std::any_of(facts.items.begin(), facts.items.end(),
+                                                      [](const auto& item) { return item.kind == ItemKind::Envelope; });
+}
+
+PrescribedStatement noStatement(std::string because) { return {{}, {}, std::move(because)}; }
+
+// 14 CFR 43.11(a)(4), (a)(5), read, verbatim; "(insert type)" and "(date)" filled in.
+PrescribedStatement usInspectionStatement(const ReleaseFacts& facts) {
+    const std::string type = facts.visit == Visit::UsAnnual ? "annual" : "100-hour";
+    const auto begin =
+        "I certify that this aircraft has been inspected in accordance with " + type + " inspection and ";
+    if (facts.outcome == Outcome::Released)
+        return {begin + "was determined to be in airworthy condition.", "14 CFR 43.11(a)(4)", {}};
+    const auto dated = facts.discrepanciesDated ? facts.discrepanciesDated->iso() : "(date)";
+    return {begin + "a list of discrepancies and unairworthy items dated " + dated +
+                " has been provided for the aircraft owner or operator.",
+            "14 CFR 43.11(a)(5)",
+            {}};
+}
+
+PrescribedStatement partMlStatement(const ReleaseFacts& facts) {
+    // AMC M.A.801(e)1(a) and (b), read in a UK consolidated copy of Part-M; with "Part-ML" from memory.
+    const bool byOwner = facts.capacity == Capacity::PilotOwner;
+    return {"Certifies that the " + std::string(byOwner ? "limited pilot-owner maintenance" : "work") +
+                " specified except as otherwise specified was carried out in accordance with Part-ML and in respect to "
+                "that work the aircraft is considered ready for release to service.",
+            "ML.A.801(e) and its AMC (wording from memory, after AMC M.A.801(e)1)",
+            {}};
+}
+
+PrescribedStatement looseStatement(const ReleaseFacts& facts) {
+    if (regimeOf(facts.visit) == Regime::PartMl)
+        return noStatement(
+            "Record of work on items that are on no balloon. The statement of Part-ML is for an aircraft: "
+            "a component is released on an EASA Form 1, or at the aircraft when it is fitted (ML.A.502, "
+            "ML.A.802).");
+    return noStatement(
+        "Record of inspection of items that are on no balloon. The statement of 14 CFR 43.11(a) is for an "
+        "aircraft: an annual or 100-hour inspection is signed for the balloon.");
+}
+
+std::string hours(const std::optional<Minutes>& time) { return time ? hoursAndMinutes(*time) + " h" : "not known"; }
+
+std::string listed(const std::string& label, const std::string& text) { return label + ": " + text; }
+
+ReleaseSection aircraft(const ReleaseFacts& facts) {
+    if (isLoose(facts))
+        return {"Items", {"On no balloon"}};
+    ReleaseSection section{"Aircraft", {listed("Registration", facts.registration)}};
+    if (!facts.title.empty())
+        section.paragraphs.push_back(facts.title);
+    if (!facts.envelopeType.empty())
+        section.paragraphs.push_back(listed("Envelope type", facts.envelopeType));
+    if (!facts.envelopeSerial.empty())
+        section.paragraphs.push_back(listed("Envelope serial number", facts.envelopeSerial));
+    return section;
+}
+
+ReleaseSection times(const ReleaseFacts& facts) {
+    ReleaseSection section{"Time in service", {}};
+    if (!isLoose(facts))
+        section.paragraphs.push_back(listed("Aircraft total time", hours(facts.totalTime)));
+    for (const auto& item : facts.items)
+        section.paragraphs.push_back(listed(item.title, hours(item.time)));
+    if (!facts.highestTemperature.empty())
+        section.paragraphs.push_back(listed("Highest temperature of the tell-tale", facts.highestTemperature));
+    return section;
+}
+
+ReleaseSection signedBy(const ReleaseFacts& facts) {
+    ReleaseSection section{facts.outcome == Outcome::Released ? "Released by" : "Signed by", {}};
+    if (!facts.person.empty())
+        section.paragraphs.push_back(facts.person);
+    if (facts.capacity)
+        section.paragraphs.push_back(listed("Acting as", std::string(capacityTitle(*facts.capacity))));
+    if (!facts.licence.empty())
+        section.paragraphs.push_back(listed("Licence, certificate or approval", facts.licence));
+    return section;
+}
+
+ReleaseSection discrepancies(const ReleaseFacts& facts) {
+    ReleaseSection section{"Discrepancies and unairworthy items", facts.discrepancies};
+    if (facts.discrepanciesDated)
+        section.paragraphs.push_back(listed("List dated", facts.discrepanciesDated->iso()));
+    return section;
+}
+
+/// Which rule asks for each of the contents that all entries have.
+struct Clauses {
+    std::string extent;
+    std::string date;
+    std::string person;
+};
+
+Clauses clausesOf(Visit visit) {
+    if (isUsInspection(visit))
+        return {"14 CFR 43.11(a)(1)", "14 CFR 43.11(a)(2)", "14 CFR 43.11(a)(3)"};
+    if (regimeOf(visit) == Regime::Us14Cfr)
+        return {"14 CFR 43.9(a)(1) (from memory)", "14 CFR 43.9(a)(2) (from memory)",
+                "14 CFR 43.9(a)(3), (a)(4) (from memory)"};
+    return {"ML.A.801(e) (from memory)", "ML.A.801(e) (from memory)", "ML.A.801(e) (from memory)"};
+}
+
+class Wanted {
+public:
+    void need(bool given, std::string what, std::string rule, bool law = true) {
+        if (!given)
+            m_missing.push_back({std::move(what), std::move(rule), law});
+    }
+    std::vector<MissingContent> take() { return std::move(m_missing); }
+
+private:
+    std::vector<MissingContent> m_missing;
+};
+
+}
+
+PrescribedStatement statementOf(const ReleaseFacts& facts) {
+    if (facts.outcome == Outcome::Abandoned)
+        return noStatement("The visit was abandoned: nothing is released.");
+    if (isLoose(facts) && (isUsInspection(facts.visit) || regimeOf(facts.visit) == Regime::PartMl))
+        return looseStatement(facts);
+    if (isUsInspection(facts.visit))
+        return usInspectionStatement(facts);
+    if (facts.outcome == Outcome::Discrepancies)
+        return noStatement("Nothing is released: the discrepancies found are listed.");
+    if (regimeOf(facts.visit) == Regime::PartMl)
+        return partMlStatement(facts);
+    return {"The signature constitutes the approval for return to service only for the work performed.",
+            "14 CFR 43.9(a)(4) (from memory)",
+            {}};
+}
+
+std::vector<ReleaseSection> sectionsOf(const ReleaseFacts& facts) {
+    std::vector<ReleaseSection> sections{aircraft(facts)};
+    ReleaseSection visit{std::string(visitTitle(facts.visit)), {}};
+    if (facts.date)
+        visit.paragraphs.push_back(listed("Completed on", facts.date->iso()));
+    sections.push_back(std::move(visit));
+    sections.push_back({"Work carried out", facts.extent});
+    sections.push_back({"Data used", facts.manuals});
+    sections.push_back(times(facts));
+    sections.push_back({"Deferred defects", facts.deferred});
+    sections.push_back(discrepancies(facts));
+    if (!facts.limitations.empty())
+        sections.push_back({"Limitations", {facts.limitations}});
+    sections.push_back(signedBy(facts));
+    std::erase_if(sections, [&](const auto& section) {
+        return section.paragraphs.empty() && section.heading != visitTitle(facts.visit);
+    });
+    sections.push_back({"Caution", {std::string(caution)}});
+    return sections;
+}
+
+std::vector<MissingContent> missing(const ReleaseFacts& facts) {
+    if (facts.outcome == Outcome::Abandoned)
+        return {};
+    Wanted wanted;
+    const auto clauses = clausesOf(facts.visit);
+    const bool partMl = regimeOf(facts.visit) == Regime::PartMl;
+    wanted.need(!facts.extent.empty(), "a description of the work", clauses.extent);
+    wanted.need(facts.date.has_value(), "the date on which it was completed", clauses.date);
+    wanted.need(!facts.person.empty(), "the name of the person who signs", clauses.person);
+    wanted.need(facts.capacity.has_value(), "the capacity of the person who signs", clauses.person);
+    wanted.need(!facts.licence.empty(), "the number of the licence, certificate or approval", clauses.person);
+    if (partMl)
+        wanted.need(!facts.manuals.empty(), "the maintenance data used, with their revision", "ML.A.401(a)");
+    if (!isLoose(facts) && isUsInspection(facts.visit))
+        wanted.need(facts.totalTime.has_value(), "the total time in service of the aircraft", "14 CFR 43.11(a)(2)");
+    else if (!isLoose(facts) && partMl)
+        wanted.need(facts.totalTime.has_value(), "the total time in service", "ML.A.305(b) (from memory)");
+    if (facts.outcome == Outcome::Discrepancies) {
+        const std::string rule = partMl ? "ML.A.403 (from memory)" : "14 CFR 43.11(a)(5), (b)";
+        wanted.need(!facts.discrepancies.empty(), "the list of discrepancies", rule);
+        if (isUsInspection(facts.visit))
+            wanted.need(facts.discrepanciesDated.has_value(), "the date of the list of discrepancies", rule);
+    }
+    if (isPeriodicInspection(facts.visit) && hasEnvelope(facts))
+        wanted.need(!facts.highestTemperature.empty(), "the highest temperature that the tell-tale shows",
+                    "a manufacturer's checklist of the annual inspection; see that of the type", false);
+    return wanted.take();
+}
+
+}

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The words of a release: what the rules want in it, the statement that they prescribe, and what is still missing. It
+/// composes what it is given and judges nothing: whether a balloon may be released is for the person who signs.
+///
+/// Sources. Read: 14 CFR 43.11(a), (b). Read in a UK-retained copy of Part-M: AMC M.A.801(e)1(a), (b), whose Part-ML
+/// twin is from memory, as are ML.A.801(e) to (g) and 14 CFR 43.9(a). A manufacturer's checklist, read, asks for total
+/// time and highest temperature; it is an example of a type's own instructions and no law.
+
+#include "bench/checklist/visit.h"
+#include "bench/release/entitlement.h"
+#include "measure/count.h"
+#include "record/bench_entry.h"
+#include "record/item_kind.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace crownring {
+
+/// Stands on every paper and on the release screen.
+inline constexpr std::string_view caution =
+    "Crownring keeps records and computes from stated rules; it never declares a balloon airworthy. The licensed "
+    "person, "
+    "the competent authority and the manufacturer's current instructions decide.";
+
+struct ReleasedItem {
+    ItemKind kind = ItemKind::Other;
+    std::string title;           ///< "Basket, type B-4, serial 88"
+    std::optional<Minutes> time; ///< in service; absent: not known
+};
+
+/// Everything that a release is composed of. What is empty or absent was not given.
+struct ReleaseFacts {
+    Visit visit = Visit::PartMlInspection;
+    Outcome outcome = Outcome::Released;
+    std::string registration; ///< empty: items that are on no balloon
+    std::string title;        ///< of the balloon
+    std::string envelopeType;
+    std::string envelopeSerial;
+    std::vector<ReleasedItem> items;
+    std::vector<std::string> extent;  ///< what was done
+    std::vector<std::string> manuals; ///< the data used, with their revision
+    std::optional<CivilDate> date;    ///< when the work was completed
+    std::optional<Minutes> totalTime; ///< in service, of the balloon: that of its envelope
+    std::string highestTemperature;   ///< of the tell-tale, as text: "121 to below 127 °C"
+    std::vector<std::string> deferred;
+    std::string limitations;
+    std::vector<std::string> discrepancies;
+    std::optional<CivilDate> discrepanciesDated; ///< the list given to the owner
+    std::string person;
+    std::optional<Capacity> capacity;
+    std::string licence;
+};
+
+struct ReleaseSection {
+    std::string heading;
+    std::vector<std::string> paragraphs;
+    bool operator==(const ReleaseSection&) const = default;
+};
+
+/// The wording to be signed as it stands.
+struct PrescribedStatement {
+    std::string text;    ///< empty where no rule gives one; `because` then says why
+    std::string source;  ///< the rule that prescribes it
+    std::string because; ///< e.g. items on no balloon: the statement of Part-ML is for an aircraft
+    bool operator==(const PrescribedStatement&) const = default;
+};
+[[nodiscard]] PrescribedStatement statementOf(const ReleaseFacts& facts);
+
+/// The release as headings and paragraphs, without the statement and its signature; sections of which nothing was given
+/// are left out, except that unknown times are said to be unknown. The last section is the caution.
+[[nodiscard]] std::vector<ReleaseSection> sectionsOf(const ReleaseFacts& facts);
+
+/// A required content that was not given.
+struct MissingContent {
+    std::string what; ///< "the total time in service"
+    std::string rule; ///< document and clause
+    bool law = true;  ///< false: asked by a type's instructions, not by law
+    bool operator==(const MissingContent&) const = default;
+};
+[[nodiscard]] std::vector<MissingContent> missing(const ReleaseFacts& facts);
+
+}

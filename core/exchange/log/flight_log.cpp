@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "exchange/log/flight_log.h"
+
+#include "exchange/log/log_columns.h"
+#include "exchange/log/log_row.h"
+#include "exchange/table/csv_table.h"
+#include "exchange/text/settled_form.h"
+
+#include <algorithm>
+#include <cstdlib>
+#include <span>
+
+namespace crownring {
+
+namespace {
+
+using Rows = std::span<const CsvRow>;
+
+/// "line 7" or "lines 7, 9, 12 …"
+std::string linesText(const std::vector<int>& lines) {
+    constexpr std::size_t mostShown = 5;
+    std::string all = lines.size() == 1 ? "line " : "lines ";
+    for (std::size_t i = 0; i < std::min(lines.size(), mostShown); ++i)
+        all += (i == 0 ? "" : ", ") + std::to_string(lines[i]);
+    return lines.size() > mostShown ? all + " …" : all;
+}
+
+class Preview {
+public:
+    Preview(const std::string& file, const FlightLogChoices& choices) : m_file(file), m_choices(choices) {}
+
+    FlightLogPreview of(std::string_view bytes) {
+        auto table = readCsv(bytes, m_file);
+        if (!table) {
+            m_preview.refused = table.error();
+            return std::move(m_preview);
+        }
+        m_columns = findColumns(*table, m_choices.columns);
+        m_preview.separator = table->separator;
+        m_preview.headerLine = table->rows.empty() ? 0 : table->rows[m_columns.headerRow].line;
+        const auto rows = Rows(table->rows).subspan(table->rows.empty() ? 0 : m_columns.headerRow + 1);
+        forgetColumnsWithoutTimes(rows);
+        m_preview.refused = missingColumns(m_columns, m_choices.balloon.has_value(), m_file, m_preview.headerLine);
+        m_preview.columns = m_columns.headings;
+        if (m_preview.refused)
+            return std::move(m_preview);
+        if (table->converted)
+            remark("the text was not UTF-8 and has been read as Windows-1252 (Latin-1)");
+        takeDoubts();
+        settleDates(rows);
+        settleDurations(rows);
+        settleTemperatures(rows);
+        m_preview.badRows = std::move(table->badRows);
+        m_preview.rows = static_cast<int>(rows.size() + m_preview.badRows.size());
+        readRows(rows);
+        return std::move(m_preview);
+    }
+
+private:
+    void remark(std::string text) { m_preview.remarks.push_back(std::move(text)); }
+
+    /// "Take-off" above a column of villages is not a time.
+    void forgetColumnsWithoutTimes(Rows rows) {
+        for (const auto column : {LogColumn::TakeOff, LogColumn::Landing}) {
+            if (!m_columns.has(column) || m_choices.columns.contains(column))
+                continue;
+            bool filled = false;
+            const bool timed = std::any_of(rows.begin(), rows.end(), [&](const CsvRow& row) {
+                const auto cell = m_columns.cell(row, column);
+                filled = filled || !cell.empty();
+                return !cell.empty() && (readTime(cell) || readTime(dateAndTime(cell).second));
+            });
+            if (filled && !timed) {
+                remark("'" + m_columns.heading(column)->text + "' holds no times of day and is left out");
+                m_columns.forget(column);
+            }
+        }
+    }
+
+    void takeDoubts() {
+        if (m_columns.doubts.empty())
+            return;
+        m_preview.open.push_back(OpenChoice::Columns);
+        m_preview.remarks.insert(m_preview.remarks.end(), m_columns.doubts.begin(), m_columns.doubts.end());
+    }
+
+    void settleDates(Rows rows) {
+        m_forms.dateOrder = m_choices.dateOrder;
+        if (!m_forms.dateOrder)
+            m_forms.dateOrder = m_columns.heading(LogColumn::Date)->dateOrder;
+        if (!m_forms.dateOrder) {
+            const auto settled = settledForm(rows, dateOrders, [&](const CsvRow& row, DateOrder order) {
+                auto date = readDate(dateText(row, m_columns), order);
+                return date && m_choices.notAfter && *date > *m_choices.notAfter ? std::nullopt : date;
+            });
+            m_forms.dateOrder = settled.form;
+            if (!settled.form) {
+                m_preview.open.push_back(OpenChoice::DateOrder);
+                remark(settled.contradicts ? "the dates of this file are not all in one order of day and month"
+                                           : "no date of this file tells whether the day or the month comes first");
+            }
+        }
+        m_preview.dateOrder = m_forms.dateOrder;
+        const auto shortYears = std::count_if(rows.begin(), rows.end(), [&](const CsvRow& row) {
+            const auto text = dateText(row, m_columns);
+            return readDate(text, m_forms.dateOrder.value_or(DateOrder::DayMonthYear)) && hasShortYear(text);
+        });
+        if (shortYears > 0)
+            remark(std::to_string(shortYears) + " dates have a year of two digits, read as 1969 to 2068");
+    }
+
+    void settleDurations(Rows rows) {
+        const auto* heading = m_columns.heading(LogColumn::Duration);
+        m_forms.bareDuration = m_choices.bareDuration;
+        if (!heading)
+            return;
+        if (!m_forms.bareDuration)
+            m_forms.bareDuration = heading->durationUnit;
+        if (!m_forms.bareDuration) {
+            const auto settled = settledForm(
+                rows, bareDurations, [&](const CsvRow& row, BareDuration bare) { return durationBornOut(row, bare); });
+            m_forms.bareDuration = settled.form;
+            if (!settled.form) {
+                m_preview.open.push_back(OpenChoice::DurationUnit);
+                remark("'" + heading->text +
+                       "' does not say whether its numbers are minutes, hours, or hours and minutes");
+            }
+        }
+        m_preview.bareDuration = m_forms.bareDuration;
+    }
+
+    /// A duration that the row's own times do not speak against.
+    [[nodiscard]] std::optional<Minutes> durationBornOut(const CsvRow& row, BareDuration bare) const {
+        constexpr std::int64_t tolerated = 5;
+        const auto minutes = likelyDuration(m_columns.cell(row, LogColumn::Duration), bare);
+        const auto between = minutesBetween(timesOf(row, m_columns, m_choices.timesAreUtc));
+        const bool against = minutes && between && std::abs((*between - *minutes).value()) > tolerated;
+        return against ? std::nullopt : minutes;
+    }
+
+    void settleTemperatures(Rows rows) {
+        const auto* heading = m_columns.heading(LogColumn::MaxTemperature);
+        m_forms.temperatureUnit = m_choices.temperatureUnit;
+        if (!heading)
+            return;
+        if (!m_forms.temperatureUnit)
+            m_forms.temperatureUnit = heading->temperatureUnit;
+        if (m_forms.temperatureUnit)
+            return;
+        constexpr double hotInFahrenheit = 140;
+        const bool bareAndHigh = std::any_of(rows.begin(), rows.end(), [&](const CsvRow& row) {
+            const auto cell = m_columns.cell(row, LogColumn::MaxTemperature);
+            const auto celsius = readCelsius(cell, TemperatureUnit::Celsius);
+            return celsius && *celsius >= hotInFahrenheit && celsius != readCelsius(cell, TemperatureUnit::Fahrenheit);
+        });
+        if (!bareAndHigh) {
+            m_forms.temperatureUnit = TemperatureUnit::Celsius;
+            return;
+        }
+        m_preview.open.push_back(OpenChoice::TemperatureUnit);
+        remark("'" + heading->text + "' does not say whether its figures are °C or °F");
+    }
+
+    void readRows(Rows rows) {
+        std::vector<int> local;
+        std::vector<int> differing;
+        for (const auto& row : rows) {
+            auto read = readLogRow(row, m_columns, m_forms, m_choices, m_file);
+            m_preview.badRows.insert(m_preview.badRows.end(), read.problems.begin(), read.problems.end());
+            if (read.problems.empty() && read.waits)
+                m_preview.waiting.push_back(row.line);
+            if (!read.flight)
+                continue;
+            if (read.localTime)
+                local.push_back(row.line);
+            if (read.timesDiffer)
+                differing.push_back(row.line);
+            m_preview.flights.push_back(std::move(*read.flight));
+        }
+        std::stable_sort(m_preview.badRows.begin(), m_preview.badRows.end(),
+                         [](const Problem& a, const Problem& b) { return a.where.line < b.where.line; });
+        if (!local.empty())
+            remark("take-off times whose zone is not stated are kept in the note only: " + linesText(local));
+        if (!differing.empty())
+            remark("the duration differs from the times by more than five minutes and was taken: " +
+                   linesText(differing));
+    }
+
+    const std::string& m_file;
+    const FlightLogChoices& m_choices;
+    LogColumns m_columns;
+    LogForms m_forms;
+    FlightLogPreview m_preview;
+};
+
+}
+
+FlightLogPreview previewFlightLog(std::string_view bytes, const std::string& file, const FlightLogChoices& choices) {
+    return Preview(file, choices).of(bytes);
+}
+
+}

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What the heading of a column of a flight log means, by its name in English, German, French or Spanish, and what it
+/// says about the cells below it: a unit, a form of dates, UTC.
+
+#include "exchange/text/written_date.h"
+#include "exchange/text/written_quantity.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace crownring {
+
+enum class LogColumn {
+    Balloon, ///< the registration
+    Date,
+    TakeOff,  ///< a time of day
+    Landing,  ///< a time of day
+    Duration, ///< time aloft
+    Landings, ///< how many
+    Inflations,
+    MaxTemperature, ///< of the envelope's fabric
+    Tethered,
+    By, ///< who says so: the pilot
+    Note,
+};
+
+/// The columns in their order, with stable names for the command line: "balloon", "take-off", "max-temp" …
+[[nodiscard]] const std::vector<LogColumn>& logColumns();
+[[nodiscard]] std::string_view logColumnName(LogColumn column);
+[[nodiscard]] std::optional<LogColumn> logColumnFrom(std::string_view name);
+
+struct LogHeading {
+    std::string text; ///< as it stands in the file
+    std::optional<LogColumn> meaning;
+    /// The name names this and nothing else: "registration" does, "balloon" may be the balloon's title.
+    bool sure = false;
+    std::optional<BareDuration> durationUnit;
+    std::optional<TemperatureUnit> temperatureUnit;
+    std::optional<DateOrder> dateOrder;
+    bool utc = false;
+};
+
+/// Case, accents and punctuation do not matter; a unit may stand in brackets or behind: "Duration (h)", "Dauer min",
+/// "Take-off UTC", "Datum (TT.MM.JJJJ)", "Max temp °F".
+[[nodiscard]] LogHeading headingFrom(std::string_view text);
+
+/// For messages: some names of each column that are understood.
+[[nodiscard]] std::string understoodHeadings();
+
+}

@@ -1,0 +1,292 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "exchange/log/log_row.h"
+
+#include "civil/padded.h"
+#include "exchange/text/plain_text.h"
+
+#include <algorithm>
+#include <cstdlib>
+
+namespace crownring {
+
+const std::vector<DateOrder> dateOrders = {DateOrder::DayMonthYear, DateOrder::MonthDayYear, DateOrder::YearMonthDay};
+const std::vector<BareDuration> bareDurations = {BareDuration::Minutes, BareDuration::Hours,
+                                                 BareDuration::HoursPointMinutes};
+const std::vector<TemperatureUnit> temperatureUnits = {TemperatureUnit::Celsius, TemperatureUnit::Fahrenheit};
+
+namespace {
+
+constexpr int minutesOfDay = 24 * 60;
+constexpr int secondsOfDay = minutesOfDay * 60;
+
+std::optional<WrittenTime> timeIn(std::string_view cell, const LogHeading* heading, bool timesAreUtc) {
+    const auto [date, behind] = dateAndTime(cell);
+    auto time = readTime(behind.empty() ? cell : behind);
+    if (time && !time->offsetMinutes && (timesAreUtc || (heading && heading->utc)))
+        time->offsetMinutes = 0;
+    return time;
+}
+
+/// A cell read under the form that holds, or under every form when that is open: `different` when they do not agree.
+template <class Value>
+struct Reading {
+    std::optional<Value> value;
+    bool different = false;
+};
+
+template <class Form, class Read>
+auto readUnder(std::optional<Form> form, const std::vector<Form>& forms, Read read) {
+    Reading<typename decltype(read(forms.front()))::value_type> reading;
+    if (form) {
+        reading.value = read(*form);
+        return reading;
+    }
+    for (const auto each : forms)
+        if (const auto value = read(each)) {
+            reading.different = reading.different || (reading.value && reading.value != value);
+            reading.value = value;
+        }
+    return reading;
+}
+
+class RowReader {
+public:
+    RowReader(const CsvRow& row, const LogColumns& columns, const LogForms& forms, const FlightLogChoices& choices,
+              const std::string& file)
+        : m_row(row), m_columns(columns), m_forms(forms), m_choices(choices), m_file(file) {}
+
+    LogRowRead read() {
+        if (!fitsHeader())
+            return std::move(m_read);
+        m_times = timesOf(m_row, m_columns, m_choices.timesAreUtc);
+        m_flight.line = m_row.line;
+        readBalloon();
+        readOn();
+        checkTimes();
+        readMinutes();
+        readCounts();
+        readTemperature();
+        readTethered();
+        m_flight.by = std::string(cell(LogColumn::By));
+        m_flight.note = std::string(cell(LogColumn::Note));
+        placeInTime();
+        if (m_read.problems.empty() && !m_read.waits)
+            m_read.flight = std::move(m_flight);
+        return std::move(m_read);
+    }
+
+private:
+    [[nodiscard]] std::string_view cell(LogColumn column) const { return m_columns.cell(m_row, column); }
+
+    void refuse(Code code, LogColumn column, std::string message, std::string mend) {
+        const auto* heading = m_columns.heading(column);
+        const auto key = heading ? heading->text : std::string(logColumnName(column));
+        m_read.problems.push_back({code, std::move(message), std::move(mend), {m_file, m_row.line, key}});
+    }
+    static std::string quoted(std::string_view text) { return "'" + std::string(text) + "'"; }
+
+    bool fitsHeader() {
+        if (m_columns.fits(m_row))
+            return true;
+        m_read.problems.push_back({Code::CsvBadRow,
+                                   "this row has " + std::to_string(m_row.fields.size()) + " fields, the header has " +
+                                       std::to_string(m_columns.headings.size()),
+                                   "put quotes around fields that hold a separator or a decimal comma",
+                                   {m_file, m_row.line, {}}});
+        return false;
+    }
+
+    void readBalloon() {
+        const auto text = cell(LogColumn::Balloon);
+        constexpr std::size_t longest = 200; // of a name in the record
+        const auto control = [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; };
+        if (text.empty() && !m_choices.balloon)
+            refuse(Code::CsvBadRow, LogColumn::Balloon, "this row names no balloon", "write its registration");
+        else if (text.size() > longest || std::any_of(text.begin(), text.end(), control))
+            refuse(Code::BadValue, LogColumn::Balloon, "not a usable registration", "1 to 200 bytes on one line");
+        else
+            m_flight.balloon = m_choices.balloon ? *m_choices.balloon : Registration(text);
+        m_flight.flight.balloon = m_flight.balloon;
+    }
+
+    void readOn() {
+        const auto text = dateText(m_row, m_columns);
+        const auto date =
+            readUnder(m_forms.dateOrder, dateOrders, [&](DateOrder order) { return readDate(text, order); });
+        if (text.empty())
+            refuse(Code::CsvBadRow, LogColumn::Date, "this row has no date", "write the day of the flight");
+        else if (!date.value)
+            refuse(Code::BadDate, LogColumn::Date,
+                   quoted(text) + (readsInAnyOrder(text) ? " is not a date in this column's order" : " is not a date"),
+                   allDigits(text) ? "format the column as dates before saving the sheet" : "write it as 2025-12-31");
+        else if (date.different)
+            m_read.waits = true;
+        else if (m_choices.notAfter && *date.value > *m_choices.notAfter)
+            refuse(Code::BadDate, LogColumn::Date, quoted(text) + " is later than today", "mend the date");
+        else
+            m_flight.on = *date.value;
+    }
+
+    static bool readsInAnyOrder(std::string_view text) {
+        return std::any_of(dateOrders.begin(), dateOrders.end(),
+                           [&](DateOrder order) { return readDate(text, order); });
+    }
+
+    [[nodiscard]] bool hasOtherMark(std::string_view text) const {
+        return m_choices.decimalMark && text.find(*m_choices.decimalMark == ',' ? '.' : ',') != std::string_view::npos;
+    }
+
+    void readMinutes() {
+        const auto text = cell(LogColumn::Duration);
+        const auto between = minutesBetween(m_times);
+        if (text.empty()) {
+            if (between && between->value() > 0)
+                m_flight.flight.use.minutes = *between;
+            else
+                refuseMissingDuration();
+            return;
+        }
+        const auto minutes =
+            readUnder(m_forms.bareDuration, bareDurations, [&](BareDuration bare) { return readDuration(text, bare); });
+        if (!minutes.value || hasOtherMark(text))
+            refuse(Code::BadQuantity, LogColumn::Duration, quoted(text) + " is not a time aloft of at most seven days",
+                   "write hours and minutes as 1:35, decimal hours as 1.6 h, or minutes as 95 min");
+        else if (minutes.different)
+            m_read.waits = true;
+        else if (minutes.value->value() < 1)
+            refuse(Code::BadQuantity, LogColumn::Duration, "a flight takes at least one minute", "mend the duration");
+        else
+            takeMinutes(*minutes.value, between);
+    }
+
+    void takeMinutes(Minutes minutes, std::optional<Minutes> between) {
+        constexpr std::int64_t tolerated = 5;
+        m_flight.flight.use.minutes = minutes;
+        m_read.timesDiffer = between && std::abs((*between - minutes).value()) > tolerated;
+    }
+
+    void checkTimes() {
+        for (const auto column : {LogColumn::TakeOff, LogColumn::Landing})
+            if (const auto text = cell(column); !text.empty() && !timeIn(text, nullptr, false))
+                refuse(Code::BadDate, column, quoted(text) + " is not a time of day",
+                       "write it as 07:34, or leave it empty");
+    }
+
+    void refuseMissingDuration() {
+        if (!m_read.problems.empty())
+            return;
+        if (m_times.takeOff && m_times.landing)
+            return refuse(Code::CsvBadRow, LogColumn::Landing,
+                          "take-off " + std::string(cell(LogColumn::TakeOff)) + " and landing " +
+                              std::string(cell(LogColumn::Landing)) + " give no time aloft of 1 minute to 12 hours",
+                          "mend the times, or write the duration");
+        refuse(Code::CsvBadRow, LogColumn::Duration, "this row says nothing about the time aloft",
+               "write the duration, or both take-off and landing times");
+    }
+
+    template <class Quantity>
+    void readCountOf(LogColumn column, Quantity& into) {
+        constexpr std::int64_t most = 200; // of one flight in the record
+        const auto text = cell(column);
+        const auto count = readCount(text);
+        if (text.empty())
+            return;
+        if (count && *count <= most)
+            into = Quantity(*count);
+        else
+            refuse(Code::BadQuantity, column, quoted(text) + " is not a whole number from 0 to 200", "write how many");
+    }
+
+    void readCounts() {
+        readCountOf(LogColumn::Landings, m_flight.flight.use.landings);
+        readCountOf(LogColumn::Inflations, m_flight.flight.use.inflations);
+    }
+
+    void readTemperature() {
+        const auto text = cell(LogColumn::MaxTemperature);
+        if (text.empty() || text == "-")
+            return;
+        const auto celsius = readUnder(m_forms.temperatureUnit, temperatureUnits,
+                                       [&](TemperatureUnit unit) { return readCelsius(text, unit); });
+        if (!celsius.value || *celsius.value < -60 || *celsius.value > 400 || hasOtherMark(text))
+            refuse(Code::BadQuantity, LogColumn::MaxTemperature,
+                   quoted(text) + " is not a temperature from -60 to 400 °C",
+                   "write a number, with °C or °F where the heading does not say");
+        else if (celsius.different)
+            m_read.waits = true;
+        else
+            m_flight.flight.maxCelsius = celsius.value;
+    }
+
+    void readTethered() {
+        const auto text = cell(LogColumn::Tethered);
+        if (text.empty())
+            return;
+        if (const auto tethered = readYesNo(text))
+            m_flight.flight.tethered = *tethered;
+        else
+            refuse(Code::BadValue, LogColumn::Tethered, quoted(text) + " is neither yes nor no", "write yes or no");
+    }
+
+    /// A known offset gives the time in UTC and with it the day; an unknown one leaves the time to the note.
+    void placeInTime() {
+        if (!m_times.takeOff)
+            return;
+        const int local = m_times.takeOff->seconds / 60;
+        if (!m_times.takeOff->offsetMinutes) {
+            m_flight.note += (m_flight.note.empty() ? "" : "; ") + std::string("take-off ") + padded(local / 60, 2) +
+                             ":" + padded(local % 60, 2) + ", zone not stated";
+            m_read.localTime = true;
+            return;
+        }
+        const int utc = local - *m_times.takeOff->offsetMinutes;
+        const int day = utc < 0 ? -1 : utc / minutesOfDay;
+        m_flight.on = addDays(m_flight.on, day);
+        m_flight.time = TimeOfDay((utc - day * minutesOfDay) / 60, (utc - day * minutesOfDay) % 60);
+    }
+
+    const CsvRow& m_row;
+    const LogColumns& m_columns;
+    const LogForms& m_forms;
+    const FlightLogChoices& m_choices;
+    const std::string& m_file;
+    LogTimes m_times;
+    FlightProposal m_flight;
+    LogRowRead m_read;
+};
+
+}
+
+LogTimes timesOf(const CsvRow& row, const LogColumns& columns, bool timesAreUtc) {
+    LogTimes times;
+    auto takeOff = columns.cell(row, LogColumn::TakeOff);
+    const auto* heading = columns.heading(LogColumn::TakeOff);
+    if (takeOff.empty()) {
+        takeOff = dateAndTime(columns.cell(row, LogColumn::Date)).second;
+        heading = columns.heading(LogColumn::Date);
+    }
+    times.takeOff = timeIn(takeOff, heading, timesAreUtc);
+    times.landing = timeIn(columns.cell(row, LogColumn::Landing), columns.heading(LogColumn::Landing), timesAreUtc);
+    return times;
+}
+
+std::optional<Minutes> minutesBetween(const LogTimes& times) {
+    if (!times.takeOff || !times.landing ||
+        times.takeOff->offsetMinutes.has_value() != times.landing->offsetMinutes.has_value())
+        return std::nullopt;
+    constexpr int longest = 12 * 3600;
+    const auto utc = [](const WrittenTime& time) { return time.seconds - 60 * time.offsetMinutes.value_or(0); };
+    const int between = (utc(*times.landing) - utc(*times.takeOff) + 3 * secondsOfDay) % secondsOfDay;
+    return between <= longest ? std::optional<Minutes>(Minutes((between + 30) / 60)) : std::nullopt;
+}
+
+std::string_view dateText(const CsvRow& row, const LogColumns& columns) {
+    return dateAndTime(columns.cell(row, LogColumn::Date)).first;
+}
+
+LogRowRead readLogRow(const CsvRow& row, const LogColumns& columns, const LogForms& forms,
+                      const FlightLogChoices& choices, const std::string& file) {
+    return RowReader(row, columns, forms, choices, file).read();
+}
+
+}

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/json/strict_json.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <array>
+
+namespace crownring {
+
+namespace {
+
+using nlohmann::json;
+
+/// Watches a text being parsed: counts the keys written in each object and holds them against the keys that it got.
+class Watch {
+public:
+    bool operator()(int depth, json::parse_event_t event, const json& parsed) {
+        const auto level = static_cast<std::size_t>(std::min(depth, deepestJson));
+        switch (event) {
+        case json::parse_event_t::object_start:
+        case json::parse_event_t::array_start:
+            m_tooDeep = m_tooDeep || depth >= deepestJson;
+            m_keys[level] = 0;
+            return !m_tooDeep;
+        case json::parse_event_t::key:
+            ++m_keys[level - 1];
+            return true;
+        case json::parse_event_t::object_end:
+            m_twice = m_twice || parsed.size() != m_keys[level];
+            return true;
+        case json::parse_event_t::array_end:
+        case json::parse_event_t::value:
+            return true;
+        }
+        return true;
+    }
+    [[nodiscard]] bool tooDeep() const { return m_tooDeep; }
+    [[nodiscard]] bool twice() const { return m_twice; }
+
+private:
+    std::array<std::size_t, deepestJson + 1> m_keys{};
+    bool m_tooDeep = false;
+    bool m_twice = false;
+};
+
+}
+
+Result<json> strictJson(std::string_view text) {
+    Watch watch;
+    auto value = json::parse(text, std::ref(watch), false);
+    if (watch.tooDeep())
+        return problem(Code::BadJson, "objects or lists stand in one another too deep",
+                       "nest at most " + std::to_string(deepestJson) + " levels");
+    if (value.is_discarded())
+        return problem(Code::BadJson, "this is not JSON", "write one whole JSON object a line, in UTF-8");
+    if (watch.twice())
+        return problem(Code::BadJson, "a key stands twice in one object", "write each key once");
+    return value;
+}
+
+}

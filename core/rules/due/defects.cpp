@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rules/due/defects.h"
+
+#include <algorithm>
+
+namespace crownring {
+
+namespace {
+
+LimitState bounded(ClockName clock, std::int64_t from, std::int64_t due, std::optional<std::int64_t> now) {
+    LimitState state;
+    state.clock = clock;
+    if (!now)
+        return state;
+    const std::int64_t least = isCalendar(clock) ? 0 : 1;
+    state.last = from;
+    state.due = due;
+    state.left = due - *now;
+    state.toleranceLeft = state.left;
+    state.standing = *state.left < least                      ? Standing::Lapsed
+                     : *state.left <= defaultLookAhead(clock) ? Standing::Nearing
+                                                              : Standing::Clear;
+    state.share = static_cast<double>(*state.left) / static_cast<double>(std::max<std::int64_t>(due - from, 1));
+    return state;
+}
+
+/// From the day on which it was put off, since no clock was read then.
+void limitsOf(const DefectMark& deferred, const ItemFacts& item, CivilDate today,
+              std::pmr::vector<LimitState>& limits) {
+    if (deferred.until)
+        limits.push_back(bounded(ClockName::Days, deferred.stamp.at.on().dayNumber(), deferred.until->dayNumber(),
+                                 today.dayNumber()));
+    if (deferred.untilMinutes) {
+        const auto now = item.clock.minutes ? std::optional(item.clock.minutes->value()) : std::nullopt;
+        limits.push_back(bounded(ClockName::Minutes, 0, deferred.untilMinutes->value(), now));
+    }
+}
+
+}
+
+std::vector<OpenDefect> openDefects(const ItemFacts& item) {
+    std::vector<OpenDefect> open;
+    for (const auto& mark : item.defects) {
+        const auto known =
+            std::ranges::find_if(open, [&](const OpenDefect& each) { return each.found->defect == mark.defect; });
+        if (mark.kind == DefectMark::Kind::Found && known == open.end())
+            open.push_back({&mark, nullptr});
+        else if (known == open.end())
+            continue;
+        else if (mark.kind == DefectMark::Kind::Found)
+            *known = {&mark, known->deferred};
+        else if (mark.kind == DefectMark::Kind::Deferred)
+            known->deferred = &mark;
+        else
+            open.erase(known);
+    }
+    return open;
+}
+
+bool bars(const OpenDefect& defect, const ItemFacts& item, CivilDate today) {
+    const auto standing = assessDefect(defect, item, today).standing;
+    return defect.found->severity == Severity::Barring &&
+           (standing == Standing::Lapsed || standing == Standing::Unproven);
+}
+
+Requirement defectRequirement(const OpenDefect& defect) {
+    Requirement requirement;
+    requirement.id = RequirementId("defect/" + defect.found->defect.text());
+    requirement.title = "Defect: " + defect.found->what;
+    requirement.source =
+        defect.deferred ? "Deferred: " + defect.deferred->what : "Found on " + defect.found->stamp.at.on().iso();
+    requirement.note =
+        "An open defect of the record. It goes when it is cleared on the bench (ML.A.403; 14 CFR 91.405).";
+    requirement.action = Action::Service;
+    requirement.force = defect.found->severity == Severity::Barring ? Force::Mandatory : Force::Recommended;
+    return requirement;
+}
+
+const Programme& defectProgramme() {
+    static const Programme programme{
+        ProgrammeId("defects"), "", "Defects found", "The record itself", "Open defects; they are no programme.", {}};
+    return programme;
+}
+
+Assessment assessDefect(const OpenDefect& defect, const ItemFacts& item, CivilDate today,
+                        std::pmr::memory_resource* memory) {
+    Assessment state{.governs = {}, .limits = std::pmr::vector<LimitState>(memory), .share = {}};
+    state.because = Because::Defect;
+    state.standing = defect.found->severity == Severity::Barring ? Standing::Lapsed : Standing::Nearing;
+    if (!defect.deferred)
+        return state;
+    state.because = Because::Deferred;
+    limitsOf(*defect.deferred, item, today, state.limits);
+    const auto worst = std::ranges::min_element(state.limits, [](const LimitState& a, const LimitState& b) {
+        return a.standing != b.standing ? a.standing < b.standing : a.share < b.share;
+    });
+    if (worst == state.limits.end())
+        return state;
+    state.standing = worst->standing;
+    state.governs = worst->clock;
+    state.share = worst->share;
+    return state;
+}
+
+}

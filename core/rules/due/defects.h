@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Open defects of an item, and how they stand in the due list. A barring defect grounds the item from the moment when
+/// it was found until it is cleared (ML.A.403(a), from memory: what seriously endangers flight safety is put right
+/// before further flight; 14 CFR 91.405, gist read) or deferred; a deferred one, from the end of its deferral on
+/// (ML.A.403(c), from memory).
+
+#include "registry/item_facts.h"
+#include "rules/programme/requirement.h"
+#include "rules/standing/standing.h"
+
+#include <memory_resource>
+#include <vector>
+
+namespace crownring {
+
+/// A defect that was found and not cleared; the marks live in the item's facts.
+struct OpenDefect {
+    const DefectMark* found = nullptr;
+    const DefectMark* deferred = nullptr; ///< the latest deferral since it was found; null when there is none
+};
+
+/// In the order in which they were found. What was found again after it was cleared is open again; a mark of a defect
+/// that was never found says nothing.
+[[nodiscard]] std::vector<OpenDefect> openDefects(const ItemFacts& item);
+
+/// Does the defect bar flight on that day? A minor one never does.
+[[nodiscard]] bool bars(const OpenDefect& defect, const ItemFacts& item, CivilDate today);
+
+/// "defect/…" and what was found, as a requirement of the due list: mandatory when barring, else recommended.
+[[nodiscard]] Requirement defectRequirement(const OpenDefect& defect);
+[[nodiscard]] const Programme& defectProgramme();
+
+/// Barring: `Lapsed` until deferred. Deferred: `Clear`, `Nearing` (30 days, 10 h), `Lapsed` by the worse of its limits;
+/// `Unproven` where it ends by a clock that is not known. Minor and not deferred: `Nearing`.
+[[nodiscard]] Assessment assessDefect(const OpenDefect& defect, const ItemFacts& item, CivilDate today,
+                                      std::pmr::memory_resource* memory = std::pmr::get_default_resource());
+
+}

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rules/due/due_list.h"
+
+#include "rules/due/defects.h"
+#include "rules/due/due_order.h"
+#include "rules/due/fabric_rows.h"
+
+#include <algorithm>
+
+namespace crownring {
+
+namespace {
+
+/// What is in force for each item, by its place in the list.
+std::vector<const RequirementSet*> setsOf(const std::vector<ItemFacts>& items, const Obligations& obligations,
+                                          const std::optional<Registration>& flyingAs) {
+    std::vector<const RequirementSet*> sets;
+    sets.reserve(items.size());
+    for (const auto& item : items)
+        sets.push_back(&obligations.of(item.id, flyingAs, item.balloon));
+    return sets;
+}
+
+/// As many as there can be; what is reserved and not used costs nothing.
+std::size_t mostRows(const std::vector<const RequirementSet*>& sets) {
+    std::size_t most = 0;
+    for (const auto* set : sets)
+        most += set->all().size();
+    return most;
+}
+
+void assessAll(DueList& list, const std::vector<const RequirementSet*>& sets) {
+    list.rows.reserve(mostRows(sets));
+    for (std::size_t i = 0; i < sets.size(); ++i) {
+        const auto& item = list.items[i];
+        for (const auto& [requirement, programme] : sets[i]->all())
+            if (binds(*requirement, item))
+                list.rows.push_back(
+                    {&item, requirement, programme, assess(*requirement, item, *sets[i], list.on, list.memory.get())});
+    }
+}
+
+void addWhatTheRecordAsks(DueList& list) {
+    for (const auto& item : list.items) {
+        for (const auto& open : openDefects(item))
+            list.rows.push_back({&item, &list.own.emplace_back(defectRequirement(open)), &defectProgramme(),
+                                 assessDefect(open, item, list.on, list.memory.get())});
+        for (const auto& mark : item.fabric)
+            list.rows.push_back({&item, &list.own.emplace_back(fabricRequirement(mark)), &fabricProgramme(),
+                                 assessFabric(mark, list.memory.get())});
+    }
+}
+
+/// Sorts in place, following each cycle of moves, since a second list of all rows costs more than the sorting.
+void sortRows(std::vector<DueRow>& rows, const DueOrder& order) {
+    std::vector<DueKey> keys;
+    keys.reserve(rows.size());
+    for (const auto& row : rows)
+        keys.push_back(order.keyOf(row, static_cast<std::uint32_t>(keys.size())));
+    std::sort(keys.begin(), keys.end());
+    for (std::uint32_t start = 0; start < keys.size(); ++start) {
+        if (keys[start].row == start)
+            continue;
+        auto held = std::move(rows[start]);
+        auto to = start;
+        for (auto from = keys[to].row; from != start; from = keys[to].row) {
+            rows[to] = std::move(rows[from]);
+            keys[to].row = to;
+            to = from;
+        }
+        rows[to] = std::move(held);
+        keys[to].row = to;
+    }
+}
+
+}
+
+bool isOfTheRecord(const DueRow& row) {
+    return row.programme == &defectProgramme() || row.programme == &fabricProgramme();
+}
+
+DueList dueList(std::vector<ItemFacts> items, Obligations obligations, CivilDate on,
+                const std::optional<Registration>& flyingAs) {
+    DueList list;
+    list.on = on;
+    list.items = std::move(items);
+    list.obligations = std::make_unique<Obligations>(std::move(obligations));
+    const auto sets = setsOf(list.items, *list.obligations, flyingAs);
+    assessAll(list, sets);
+    addWhatTheRecordAsks(list);
+    sortRows(list.rows, DueOrder(list.items, sets, list.own));
+    return list;
+}
+
+}

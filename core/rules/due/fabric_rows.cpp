@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rules/due/fabric_rows.h"
+
+#include <algorithm>
+
+namespace crownring {
+
+namespace {
+
+Standing standingOf(FabricMark::State state) {
+    switch (state) {
+    case FabricMark::State::Within:
+        return Standing::Clear;
+    case FabricMark::State::Near:
+        return Standing::Nearing;
+    case FabricMark::State::Undecided:
+        return Standing::Unproven;
+    case FabricMark::State::Panel:
+        return Standing::Lapsed;
+    case FabricMark::State::Item:
+        return Standing::Spent;
+    }
+    return Standing::Unproven;
+}
+
+}
+
+Requirement fabricRequirement(const FabricMark& mark) {
+    Requirement requirement;
+    requirement.id = RequirementId("fabric/" + mark.quantity);
+    requirement.title = "Fabric: " + mark.title;
+    requirement.source = mark.source;
+    requirement.note = mark.what + ", on " + mark.stamp.at.on().iso() +
+                       ". By readings only: a forecast retires no fabric, and takes the place of no test.";
+    requirement.action = mark.state == FabricMark::State::Item ? Action::Retire : Action::Test;
+    return requirement;
+}
+
+const Programme& fabricProgramme() {
+    static const Programme programme{ProgrammeId("fabric"),
+                                     "",
+                                     "Readings of fabric",
+                                     "The record itself",
+                                     "Readings against limits; no programme.",
+                                     {}};
+    return programme;
+}
+
+Assessment assessFabric(const FabricMark& mark, std::pmr::memory_resource* memory) {
+    Assessment state{.governs = {}, .limits = std::pmr::vector<LimitState>(memory), .share = {}};
+    state.because = Because::Fabric;
+    state.standing = standingOf(mark.state);
+    if (mark.share > 0)
+        state.share = std::clamp(1 - 1 / mark.share, -1.0, 1.0);
+    return state;
+}
+
+}

@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rules/due/rig_up.h"
+
+#include "rules/standing/limit_state.h"
+
+#include <algorithm>
+
+namespace crownring {
+
+namespace {
+
+bool isBinding(const DueRow& row) {
+    return row.requirement->force == Force::Mandatory && row.requirement->blocks == Blocks::Flight &&
+           row.state.because != Because::NotRequired;
+}
+
+std::int64_t needOf(const PlannedFlight& flight, ClockName clock) {
+    switch (clock) {
+    case ClockName::Minutes:
+        return flight.use.minutes.value();
+    case ClockName::Landings:
+        return flight.use.landings.value();
+    case ClockName::Inflations:
+        return flight.use.inflations.value();
+    case ClockName::Months:
+    case ClockName::Days:
+        return 0;
+    }
+    return 0;
+}
+
+/// The limit that decided the standing.
+std::optional<LimitState> governingLimit(const Assessment& state) {
+    const auto found = std::ranges::find_if(state.limits, [&](const LimitState& limit) {
+        return state.governs == limit.clock && state.standing == limit.standing && state.share == limit.share;
+    });
+    return found == state.limits.end() ? std::nullopt : std::optional(*found);
+}
+
+class Check {
+public:
+    explicit Check(const PlannedFlight& flight) : m_flight(flight) {}
+
+    void ask(const DueRow& row) {
+        switch (row.state.standing) {
+        case Standing::Spent:
+        case Standing::Lapsed:
+        case Standing::Unproven:
+            return refuse(RigUpReason::Kind::Standing, row, governingLimit(row.state));
+        case Standing::Tolerance:
+            if (!mayUseTolerance(row))
+                return refuse(RigUpReason::Kind::Positioning, row, governingLimit(row.state));
+            [[fallthrough]];
+        case Standing::Nearing:
+        case Standing::Clear:
+            if (!staysExempt(row))
+                askLimits(row);
+            return;
+        case Standing::Closed:
+            return;
+        }
+    }
+    [[nodiscard]] std::vector<RigUpReason> reasons() && { return std::move(m_reasons); }
+
+private:
+    void refuse(RigUpReason::Kind kind, const DueRow& row, std::optional<LimitState> limit) {
+        m_reasons.push_back({kind, &row, limit});
+    }
+
+    [[nodiscard]] bool mayUseTolerance(const DueRow& row) const {
+        return m_flight.positioning || row.requirement->toleranceFor == ToleranceFor::Flight;
+    }
+
+    /// Exempt now and still so at the end of the flight: its limits do not matter yet.
+    [[nodiscard]] bool staysExempt(const DueRow& row) const {
+        if (row.state.because != Because::Exempt)
+            return false;
+        const auto after = row.item->clock + m_flight.use;
+        return std::ranges::all_of(row.requirement->exemptUntil, [&](const auto& bound) {
+            const auto figure = figureOf(after, bound.first);
+            return isCalendar(bound.first) || (figure && *figure < bound.second);
+        });
+    }
+
+    /// Does the limit leave enough for the whole flight? Nothing left means no flight, not even a short one.
+    [[nodiscard]] bool leavesEnough(const DueRow& row, const LimitState& limit) const {
+        const auto& left = mayUseTolerance(row) ? limit.toleranceLeft : limit.left;
+        const std::int64_t least = isCalendar(limit.clock) ? 0 : 1;
+        return left && *left >= std::max(least, needOf(m_flight, limit.clock));
+    }
+
+    void askLimits(const DueRow& row) {
+        const auto& limits = row.state.limits;
+        if (row.requirement->whichever == Whichever::Last) {
+            const bool anyEnough =
+                std::ranges::any_of(limits, [&](const auto& limit) { return leavesEnough(row, limit); });
+            if (!limits.empty() && !anyEnough)
+                refuse(RigUpReason::Kind::TooLong, row, governingLimit(row.state));
+            return;
+        }
+        for (const auto& limit : limits)
+            if (!leavesEnough(row, limit))
+                refuse(RigUpReason::Kind::TooLong, row, limit);
+    }
+
+    const PlannedFlight& m_flight;
+    std::vector<RigUpReason> m_reasons;
+};
+
+}
+
+RigUp rigUp(std::span<const DueRow> rows, const PlannedFlight& flight) {
+    RigUp answer;
+    Check check(flight);
+    for (const auto& row : rows) {
+        if (!isBinding(row)) {
+            if (row.state.standing < Standing::Clear)
+                answer.notes.push_back(&row);
+            continue;
+        }
+        if (!answer.governs || comesBefore(row, *answer.governs))
+            answer.governs = &row;
+        check.ask(row);
+    }
+    answer.reasons = std::move(check).reasons();
+    answer.mayFly = answer.reasons.empty();
+    return answer;
+}
+
+}

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The rig-up check: if these items fly together, may they by the record, and what governs? It answers from the record
+/// and the adopted rules only; whether the balloon is airworthy is for the pilot and the licensed people to decide.
+
+#include "rules/due/due_list.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace crownring {
+
+struct PlannedFlight {
+    Usage use{Minutes{0}, Landings{1}, Inflations{1}}; ///< minutes zero: a flight of unsaid length
+    bool positioning = false;                          ///< flown only to reach the place of the inspection
+};
+
+/// Why not, or what to mind.
+struct RigUpReason {
+    enum class Kind {
+        Standing,    ///< lapsed, spent or unproven
+        TooLong,     ///< the flight would use more than is left, tolerance included
+        Positioning, ///< inside a tolerance that only serves to reach the place of the inspection
+    };
+    Kind kind = Kind::Standing;
+    const DueRow* row = nullptr;
+    std::optional<LimitState> limit; ///< the limit that says no, where one does
+};
+
+struct RigUp {
+    bool mayFly = false;
+    const DueRow* governs = nullptr;  ///< the worst binding row; absent when nothing binds the kit
+    std::vector<RigUpReason> reasons; ///< empty when it may fly
+    std::vector<const DueRow*> notes; ///< recommended, filling-only or not required rows that are not clear
+};
+
+/// @param rows the kit's due rows on the day of the flight (from `dueList`), which must outlive the answer.
+/// A row blocks when it is mandatory, blocks flight and is required, and: it is spent, lapsed or unproven; or in
+/// tolerance that only serves positioning and the flight is none; or a limit leaves less (tolerance included, where it
+/// may be used) than the flight needs. Nothing left means no flight, not even a short one.
+[[nodiscard]] RigUp rigUp(std::span<const DueRow> rows, const PlannedFlight& flight);
+
+}

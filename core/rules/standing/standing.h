@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Where an item stands against one requirement on one day. Pure arithmetic: all facts are arguments, "today" too.
+///
+///     done 2024-04-10 at 312.4 h, every 12 months (tolerance 1) or 100 h (tolerance 10 h), whichever is first:
+///     due 2025-04-10 or 412.4 h; on 2025-04-28 at 398.0 h it is in `Tolerance`, from 2025-05-11 on it is `Lapsed`.
+
+#include "civil/moment.h"
+#include "registry/item_facts.h"
+#include "rules/programme/requirement.h"
+
+#include <array>
+#include <cstdint>
+#include <memory_resource>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace crownring {
+
+/// Worst first: a smaller value is a worse standing.
+enum class Standing { Spent, Lapsed, Unproven, Tolerance, Nearing, Clear, Closed };
+inline constexpr int standingCount = 7;
+[[nodiscard]] std::string_view standingText(Standing standing);
+
+/// One limit's state. `last` and `due` are day numbers (`CivilDate::dayNumber`) for calendar clocks, counts otherwise;
+/// `left` and `toleranceLeft` are days or counts, negative beyond. All absent when unproven.
+struct LimitState {
+    ClockName clock = ClockName::Months;
+    std::optional<std::int64_t> last; ///< the accomplishment itself, or the origin before any
+    std::optional<std::int64_t> due;
+    std::optional<std::int64_t> left;
+    std::optional<std::int64_t> toleranceLeft;
+    Standing standing = Standing::Unproven;
+    std::optional<double> share; ///< left / (due - what it was counted from), calendar in days
+    bool operator==(const LimitState&) const = default;
+};
+
+/// Why a row stands as it does, where the limits alone do not say it.
+enum class Because {
+    Limits,
+    NotRequired,   ///< the balloon's operations do not call for it: shown, never blocks
+    Exempt,        ///< under every bound of `exempt_until`
+    Triggered,     ///< an event made it due at once
+    TypeMissing,   ///< it binds certain types and the item's is not recorded
+    SerialMissing, ///< it binds certain serial numbers and the item's is not recorded
+    Done,          ///< a one-time requirement that is done
+    Ended,         ///< ended by its terminating action
+    RowFull,       ///< the last act was one too many in a row (`at_most`) and does not count
+    Defect,        ///< a defect that is open
+    Deferred,      ///< a defect that is open and put off until its limits
+    Fabric,        ///< readings of fabric, held against the bounds of the type's manual
+};
+
+struct Assessment {
+    Standing standing = Standing::Unproven;
+    std::optional<ClockName> governs;
+    std::pmr::vector<LimitState> limits; ///< from the memory given to `assess`, which must outlive it
+    std::optional<double> share;         ///< of the governing limit
+    Because because = Because::Limits;
+    const Occurrence* trigger = nullptr; ///< the event, with `Because::Triggered`; it lives in the item's facts
+    bool operator==(const Assessment&) const = default;
+};
+
+/// Looks up a requirement that is in force for the item; used for `satisfied_by`: the window and `at_most` of an act
+/// are those of the requirement that was carried out. May return nullptr.
+class InForce {
+public:
+    virtual ~InForce() = default;
+    [[nodiscard]] virtual const Requirement* find(const RequirementId& id) const = 0;
+};
+
+/// Does the requirement bind this item (kind, types, serials)? Missing type or serial counts as bound: the row is then
+/// `Unproven` with that reason.
+[[nodiscard]] bool binds(const Requirement& requirement, const ItemFacts& item);
+
+/// @pre binds(requirement, item)
+/// @param memory for the limits; a long list gives its own
+[[nodiscard]] Assessment assess(const Requirement& requirement, const ItemFacts& item, const InForce& inForce,
+                                CivilDate today, std::pmr::memory_resource* memory = std::pmr::get_default_resource());
+
+}

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// A prepared statement with typed binding and reading; what the database refuses is thrown as `StoreError`.
+///
+/// SQLite is spoken to through the connection's own handle, which Qt hands out for this (`QSqlDriver::handle`): Qt
+/// makes a QVariant of every value of every row, and that cost twice what SQLite itself needs. PostgreSQL goes through
+/// QSqlQuery.
+
+#include "measure/count.h"
+#include "measure/name.h"
+#include "store/connection/connection.h"
+
+#include <QtCore/QByteArray>
+#include <QtCore/QStringList>
+#include <QtSql/QSqlQuery>
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+
+struct sqlite3_stmt;
+
+namespace crownring {
+
+class Statement {
+public:
+    /// @param text portable SQL with `?` for each value
+    Statement(const Connection& connection, const char* text);
+    ~Statement();
+    Statement(const Statement&) = delete;
+    Statement& operator=(const Statement&) = delete;
+
+    /// Binds all values in order and runs it. Names, texts, counts, numbers, digests (as bytes), and optionals of them.
+    template <class... Values>
+    Statement& run(const Values&... values) {
+        begin();
+        (put(values), ...);
+        execute();
+        return *this;
+    }
+    /// For statements with a varying number of values: bind one after the other, then `runBound`.
+    template <class Value>
+    void bind(const Value& value) {
+        if (m_bound == 0)
+            begin();
+        put(value);
+    }
+    void runBound() { execute(); }
+
+    /// The next row, or false; `read` then starts at its first column again.
+    bool next();
+    /// The next column of the row. A text or number that is NULL reads as empty or zero; ask for an optional to tell.
+    template <class T>
+    T read() {
+        return Column<T>::of(*this, m_column++);
+    }
+    /// Lets go of the rows that were not read.
+    void finish();
+
+private:
+    template <class T>
+    struct Column;
+
+    void begin();
+    void execute();
+    void put(std::int64_t value);
+    void put(int value) { put(std::int64_t{value}); }
+    void put(bool value) { put(std::int64_t{value ? 1 : 0}); }
+    void put(const std::string& value);
+    void put(const QByteArray& value);
+    template <class What>
+    void put(const Name<What>& value) {
+        put(value.text());
+    }
+    template <class What>
+    void put(Count<What> value) {
+        put(value.value());
+    }
+    template <class T>
+    void put(const std::optional<T>& value) {
+        if (value)
+            put(*value);
+        else
+            putNull(std::is_same_v<T, std::string> || std::is_same_v<T, EntryId>);
+    }
+    void putNull(bool ofText);
+
+    [[nodiscard]] bool isNull(int column) const;
+    [[nodiscard]] std::int64_t number(int column) const;
+    [[nodiscard]] std::string words(int column) const;
+    [[nodiscard]] QByteArray bytes(int column) const;
+
+    QString m_text;
+    sqlite3_stmt* m_sqlite = nullptr;
+    bool m_rowWaits = false;          ///< SQLite ran as far as the first row
+    std::optional<QSqlQuery> m_query; ///< PostgreSQL
+    QStringList m_places;             ///< its names of the values
+    int m_column = 0;
+    int m_bound = 0;
+};
+
+template <>
+struct Statement::Column<std::int64_t> {
+    static std::int64_t of(const Statement& row, int column) { return row.number(column); }
+};
+template <>
+struct Statement::Column<int> {
+    static int of(const Statement& row, int column) { return static_cast<int>(row.number(column)); }
+};
+template <>
+struct Statement::Column<bool> {
+    static bool of(const Statement& row, int column) { return row.number(column) != 0; }
+};
+template <>
+struct Statement::Column<std::string> {
+    static std::string of(const Statement& row, int column) { return row.words(column); }
+};
+template <>
+struct Statement::Column<QByteArray> {
+    static QByteArray of(const Statement& row, int column) { return row.bytes(column); }
+};
+template <class What>
+struct Statement::Column<Count<What>> {
+    static Count<What> of(const Statement& row, int column) { return Count<What>(row.number(column)); }
+};
+template <class What>
+struct Statement::Column<Name<What>> {
+    static Name<What> of(const Statement& row, int column) { return Name<What>(row.words(column)); }
+};
+template <class T>
+struct Statement::Column<std::optional<T>> {
+    static std::optional<T> of(const Statement& row, int column) {
+        return row.isNull(column) ? std::nullopt : std::optional<T>(Column<T>::of(row, column));
+    }
+};
+
+}

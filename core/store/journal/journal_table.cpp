@@ -1,0 +1,224 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/journal/journal_table.h"
+
+#include "record/amendment.h"
+
+#include <algorithm>
+#include <set>
+
+namespace crownring {
+
+namespace {
+
+#define LINE_COLUMNS "e.entry_no, w.writer_id, e.recorded_at, e.hash, e.body"
+
+QByteArray bytes(const Digest& digest) {
+    return {reinterpret_cast<const char*>(digest.data()), static_cast<qsizetype>(digest.size())};
+}
+
+Digest digestFrom(const QByteArray& bytes) {
+    Digest digest{};
+    if (static_cast<std::size_t>(bytes.size()) == digest.size())
+        std::copy(bytes.begin(), bytes.end(), digest.begin());
+    return digest;
+}
+
+Entry parsed(const std::string& body) {
+    auto entry = entryFrom(body);
+    if (!entry)
+        throw StoreError(Code::StoreFailed, "an entry of the journal cannot be read: " + text(entry.error()));
+    return std::move(*entry);
+}
+
+bool isAscii(const QString& word) {
+    return std::all_of(word.begin(), word.end(), [](QChar each) { return each.unicode() < 128; });
+}
+
+/// What LIKE can tell on both engines. They fold the letters beyond ASCII differently or not at all, so such a letter
+/// stands for anything there; `holdsAll` looks at it.
+std::string patternOf(const QString& word) {
+    QString pattern;
+    for (const QChar each : word) {
+        if (each == QLatin1Char('\\') || each == QLatin1Char('%') || each == QLatin1Char('_'))
+            pattern += QLatin1Char('\\');
+        pattern += each.unicode() < 128 ? each : QLatin1Char('%');
+    }
+    return (QLatin1Char('%') + pattern + QLatin1Char('%')).toStdString();
+}
+
+bool holdsAll(const std::string& body, const QStringList& words) {
+    const auto folded = QString::fromStdString(body).toLower();
+    return std::all_of(words.begin(), words.end(), [&](const QString& word) { return folded.contains(word); });
+}
+
+}
+
+JournalTable::JournalTable(const Connection& connection)
+    : m_connection(connection), m_lastNumber(connection, "SELECT COALESCE(MAX(entry_no), 0) FROM entry"),
+      m_head(connection, "SELECT writer_no, last_sequence, last_hash FROM writer WHERE writer_id = ?"),
+      m_putWriter(connection, "INSERT INTO writer (writer_no, writer_id, last_sequence, last_hash)"
+                              " SELECT COALESCE(MAX(writer_no), 0) + 1, ?, 0, ? FROM writer"),
+      m_setHead(connection, "UPDATE writer SET last_sequence = ?, last_hash = ? WHERE writer_no = ?"),
+      m_put(connection, "INSERT INTO entry (entry_no, entry_id, kind, dated_on, writer_no, sequence, recorded_at, hash,"
+                        " body) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+      m_has(connection, "SELECT 1 FROM entry WHERE entry_id = ?"),
+      m_find(connection, "SELECT body FROM entry WHERE entry_id = ?"),
+      m_line(connection, "SELECT " LINE_COLUMNS " FROM entry e JOIN writer w ON w.writer_no = e.writer_no"
+                         " WHERE e.entry_id = ?"),
+      m_each(connection, "SELECT entry_no, body FROM entry ORDER BY entry_no"),
+      m_putAmendment(connection, "INSERT INTO amendment (target_id, entry_no) VALUES (?, ?)"),
+      m_amendments(connection, "SELECT a.entry_no, e.body FROM amendment a JOIN entry e ON e.entry_no = a.entry_no"
+                               " WHERE a.target_id = ?"),
+      m_heads(connection, "SELECT writer_no, writer_id, last_sequence, last_hash FROM writer"),
+      m_verify(connection, "SELECT entry_no, entry_id, kind, dated_on, writer_no, sequence, recorded_at, hash, body"
+                           " FROM entry ORDER BY entry_no") {}
+
+void JournalTable::beginWriting(const WriterId& writer, const std::string& recordedAt) {
+    m_writer = writer;
+    m_recordedAt = recordedAt;
+    m_lastNumber.run();
+    m_lastNumber.next();
+    m_number = m_lastNumber.read<std::int64_t>();
+    m_lastNumber.finish();
+    m_head.run(writer);
+    if (!m_head.next()) {
+        m_putWriter.run(writer, bytes(Digest{}));
+        m_head.run(writer);
+        m_head.next();
+    }
+    m_end.writerNo = m_head.read<std::int64_t>();
+    m_end.sequence = m_head.read<std::int64_t>();
+    m_end.hash = digestFrom(m_head.read<QByteArray>());
+    m_head.finish();
+}
+
+std::int64_t JournalTable::write(const Entry& entry) {
+    const auto body = canonicalText(entry);
+    const Link link{m_writer, static_cast<std::uint64_t>(m_end.sequence + 1), m_recordedAt, m_end.hash};
+    const auto hash = entryHash(link, body);
+    m_put.run(m_number + 1, entry.id, std::string(kindName(entry.body)), entry.on.iso(), m_end.writerNo,
+              m_end.sequence + 1, m_recordedAt, bytes(hash), body);
+    ++m_end.sequence;
+    m_end.hash = hash;
+    return ++m_number;
+}
+
+void JournalTable::finishWriting() { m_setHead.run(m_end.sequence, bytes(m_end.hash), m_end.writerNo); }
+
+bool JournalTable::has(const EntryId& id) {
+    m_has.run(id);
+    const bool found = m_has.next();
+    m_has.finish();
+    return found;
+}
+
+std::optional<Entry> JournalTable::find(const EntryId& id) {
+    m_find.run(id);
+    if (!m_find.next())
+        return std::nullopt;
+    const auto body = m_find.read<std::string>();
+    m_find.finish();
+    return parsed(body);
+}
+
+JournalLine JournalTable::lineFrom(Statement& row) {
+    JournalLine line;
+    line.number = row.read<std::int64_t>();
+    line.writer = row.read<WriterId>();
+    line.recordedAt = row.read<std::string>();
+    line.hash = digestFrom(row.read<QByteArray>());
+    line.entry = parsed(row.read<std::string>());
+    return line;
+}
+
+void JournalTable::addState(JournalLine& line) {
+    const auto amendments = amendmentsOf(line.entry.id);
+    if (amendments.empty())
+        return;
+    auto now = amended(line.entry, amendments);
+    line.voided = !now.entry;
+    if (now.entry && *now.entry != line.entry)
+        line.current = std::move(now.entry);
+}
+
+std::optional<JournalLine> JournalTable::line(const EntryId& id) {
+    m_line.run(id);
+    if (!m_line.next())
+        return std::nullopt;
+    auto line = lineFrom(m_line);
+    m_line.finish();
+    addState(line);
+    return line;
+}
+
+std::vector<JournalLine> JournalTable::lines(const JournalQuery& query) {
+    std::string where = "e.entry_no < ?";
+    const auto words = QString::fromStdString(query.text).toLower().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    const bool plain = std::all_of(words.begin(), words.end(), isAscii);
+    for (qsizetype i = 0; i < words.size(); ++i)
+        where += " AND lower(e.body) LIKE ? ESCAPE '\\'";
+    if (query.kind)
+        where += " AND e.kind = ?";
+    const auto sql = "SELECT " LINE_COLUMNS " FROM entry e JOIN writer w ON w.writer_no = e.writer_no WHERE " + where +
+                     " ORDER BY e.entry_no DESC LIMIT ?";
+    Statement statement(m_connection, sql.c_str());
+    statement.bind(query.before.value_or(INT64_MAX));
+    for (const auto& word : words)
+        statement.bind(patternOf(word));
+    if (query.kind)
+        statement.bind(*query.kind);
+    statement.bind(plain ? std::int64_t{query.limit} : INT64_MAX);
+    statement.runBound();
+    std::vector<JournalLine> lines;
+    while (std::ssize(lines) < query.limit && statement.next())
+        if (auto line = lineFrom(statement); plain || holdsAll(canonicalText(line.entry), words))
+            lines.push_back(std::move(line));
+    statement.finish();
+    for (auto& each : lines)
+        addState(each);
+    return lines;
+}
+
+void JournalTable::each(const std::function<void(std::int64_t, Entry&&)>& take) {
+    m_each.run();
+    while (m_each.next()) {
+        const auto number = m_each.read<std::int64_t>();
+        take(number, parsed(m_each.read<std::string>()));
+    }
+}
+
+void JournalTable::noteAmendment(const EntryId& target, std::int64_t number) { m_putAmendment.run(target, number); }
+
+std::vector<Entry> JournalTable::amendmentsOf(const EntryId& id) {
+    std::map<std::int64_t, Entry> found;
+    std::vector<EntryId> open{id};
+    while (!open.empty()) {
+        const auto target = std::move(open.back());
+        open.pop_back();
+        m_amendments.run(target);
+        while (m_amendments.next()) {
+            const auto number = m_amendments.read<std::int64_t>();
+            auto entry = parsed(m_amendments.read<std::string>());
+            open.push_back(entry.id);
+            found.emplace(number, std::move(entry));
+        }
+    }
+    std::vector<Entry> amendments;
+    amendments.reserve(found.size());
+    for (auto& [number, entry] : found)
+        amendments.push_back(std::move(entry));
+    return amendments;
+}
+
+Entry JournalTable::rootOf(const Entry& amendment) {
+    auto entry = amendment;
+    while (const auto target = amends(entry)) {
+        auto next = find(*target);
+        if (!next)
+            throw StoreError(Code::StoreFailed, "the journal lacks an entry that another amends: " + target->text());
+        entry = std::move(*next);
+    }
+    return entry;
+}
+
+}

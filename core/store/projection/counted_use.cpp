@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/projection/counted_use.h"
+
+namespace crownring {
+
+namespace {
+
+Usage readUsage(Statement& row) {
+    Usage use;
+    use.minutes = row.read<Minutes>();
+    use.landings = row.read<Landings>();
+    use.inflations = row.read<Inflations>();
+    return use;
+}
+
+}
+
+CountedUse::CountedUse(const Connection& connection, FlightTotals& totals)
+    : m_totals(totals),
+      m_readStays(connection, "SELECT balloon_no, from_at, from_id, until_at, until_id, in_minutes, in_landings,"
+                              " in_inflations, out_minutes, out_landings, out_inflations FROM stay WHERE item_no = ?"
+                              " ORDER BY from_at, from_id"),
+      m_readKits(connection, "SELECT at, entry_id, minutes, landings, inflations FROM kit_flight"
+                             " WHERE item_no = ? AND at >= ? ORDER BY at, entry_id") {}
+
+void CountedUse::load(std::int64_t item, CivilDate entered) {
+    m_entered = entered;
+    m_stays.clear();
+    m_kits.clear();
+    m_readStays.run(item);
+    while (m_readStays.next()) {
+        CountedStay stay;
+        stay.balloon = m_readStays.read<std::int64_t>();
+        stay.from.at = Moment(m_readStays.read<std::int64_t>());
+        stay.from.id = m_readStays.read<EntryId>();
+        const auto until = m_readStays.read<std::optional<std::int64_t>>();
+        const auto untilId = m_readStays.read<EntryId>();
+        if (until)
+            stay.until = Stamp{Moment(*until), untilId};
+        stay.in = readUsage(m_readStays);
+        stay.out = readUsage(m_readStays);
+        m_stays.push_back(std::move(stay));
+    }
+    m_readKits.run(item, Moment::startOf(entered).minutes());
+    while (m_readKits.next()) {
+        KitFlight flight;
+        flight.stamp.at = Moment(m_readKits.read<std::int64_t>());
+        flight.stamp.id = m_readKits.read<EntryId>();
+        flight.use = readUsage(m_readKits);
+        m_kits.push_back(std::move(flight));
+    }
+}
+
+Usage CountedUse::before(const Stamp& stamp) {
+    Usage use;
+    if (stamp < Stamp::before(Moment::startOf(m_entered)))
+        return use;
+    for (const auto& stay : m_stays) {
+        if (!(stay.from < stamp))
+            break;
+        const bool over = stay.until && !(stamp < *stay.until);
+        use += (over ? stay.out : m_totals.before(stay.balloon, stamp)) - stay.in;
+    }
+    for (const auto& kit : m_kits)
+        if (kit.stamp < stamp)
+            use += kit.use;
+    return use;
+}
+
+}

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/projection/flight_totals.h"
+
+#include <utility>
+
+namespace crownring {
+
+FlightTotals::FlightTotals(const Connection& connection)
+    : m_insert(connection,
+               "INSERT INTO flight (balloon_no, at, entry_id, counted, timed, minutes, landings, inflations,"
+               " minutes_to, landings_to, inflations_to) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+      m_remove(connection, "DELETE FROM flight WHERE balloon_no = ? AND at = ? AND entry_id = ?"),
+      m_before(connection, "SELECT minutes_to, landings_to, inflations_to FROM flight WHERE balloon_no = ?"
+                           " AND (at, entry_id) < (?, ?) ORDER BY at DESC, entry_id DESC LIMIT 1"),
+      m_last(connection, "SELECT at, entry_id, minutes_to, landings_to, inflations_to FROM flight WHERE balloon_no = ?"
+                         " ORDER BY at DESC, entry_id DESC LIMIT 1"),
+      m_accumulate(connection,
+                   "UPDATE flight SET minutes_to = sums.minutes, landings_to = sums.landings,"
+                   " inflations_to = sums.inflations FROM (SELECT at, entry_id,"
+                   " CAST(? + SUM(counted * minutes) OVER span AS BIGINT) AS minutes,"
+                   " CAST(? + SUM(counted * landings) OVER span AS BIGINT) AS landings,"
+                   " CAST(? + SUM(counted * inflations) OVER span AS BIGINT) AS inflations"
+                   " FROM flight WHERE balloon_no = ? AND (at, entry_id) >= (?, ?)"
+                   " WINDOW span AS (ORDER BY at, entry_id)) AS sums"
+                   " WHERE flight.balloon_no = ? AND flight.at = sums.at AND flight.entry_id = sums.entry_id") {}
+
+FlightTotals::Tail& FlightTotals::tailOf(std::int64_t balloon) {
+    if (const auto found = m_tails.find(balloon); found != m_tails.end())
+        return found->second;
+    Tail tail{Stamp::before(Moment(INT64_MIN / 2)), {}, true};
+    m_last.run(balloon);
+    if (m_last.next()) {
+        tail.last.at = Moment(m_last.read<std::int64_t>());
+        tail.last.id = m_last.read<EntryId>();
+        tail.totals.minutes = m_last.read<Minutes>();
+        tail.totals.landings = m_last.read<Landings>();
+        tail.totals.inflations = m_last.read<Inflations>();
+        m_last.finish();
+    }
+    return m_tails.emplace(balloon, std::move(tail)).first->second;
+}
+
+void FlightTotals::changed(std::int64_t balloon, const Stamp& stamp) {
+    const auto known = m_changes.find(balloon);
+    if (known == m_changes.end())
+        m_changes.emplace(balloon, stamp);
+    else if (stamp < known->second)
+        known->second = stamp;
+}
+
+void FlightTotals::add(std::int64_t balloon, const Entry& entry, const FlightLogged& flight) {
+    auto& tail = tailOf(balloon);
+    const auto stamp = stampOf(entry);
+    const bool counted = !flight.kit;
+    if (tail.last < stamp) {
+        tail.last = stamp;
+        if (counted)
+            tail.totals += flight.use;
+    } else {
+        tail.settled = false;
+    }
+    changed(balloon, stamp);
+    m_insert.run(balloon, stamp.at.minutes(), stamp.id, counted, entry.time.has_value(), flight.use.minutes,
+                 flight.use.landings, flight.use.inflations, tail.totals.minutes, tail.totals.landings,
+                 tail.totals.inflations);
+}
+
+void FlightTotals::remove(std::int64_t balloon, const Entry& entry) {
+    const auto stamp = stampOf(entry);
+    tailOf(balloon).settled = false;
+    changed(balloon, stamp);
+    m_remove.run(balloon, stamp.at.minutes(), stamp.id);
+}
+
+std::vector<FlightTotals::Change> FlightTotals::settle() {
+    std::vector<Change> changes;
+    for (const auto& [balloon, from] : std::exchange(m_changes, {})) {
+        changes.push_back({balloon, from});
+        if (tailOf(balloon).settled)
+            continue;
+        const auto base = before(balloon, from);
+        m_accumulate.run(base.minutes, base.landings, base.inflations, balloon, from.at.minutes(), from.id, balloon);
+        m_tails.erase(balloon);
+    }
+    return changes;
+}
+
+Usage FlightTotals::before(std::int64_t balloon, const Stamp& stamp) {
+    m_before.run(balloon, stamp.at.minutes(), stamp.id);
+    if (!m_before.next())
+        return {};
+    Usage use;
+    use.minutes = m_before.read<Minutes>();
+    use.landings = m_before.read<Landings>();
+    use.inflations = m_before.read<Inflations>();
+    m_before.finish();
+    return use;
+}
+
+void FlightTotals::forget() {
+    m_tails.clear();
+    m_changes.clear();
+}
+
+}

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/projection/names.h"
+
+namespace crownring {
+
+Names::Names(const Connection& connection)
+    : m_find(connection, "SELECT name_no FROM name WHERE sort = ? AND text = ?"),
+      m_text(connection, "SELECT text FROM name WHERE name_no = ?"),
+      m_make(connection, "INSERT INTO name (name_no, sort, text) VALUES (?, ?, ?)"),
+      m_last(connection, "SELECT COALESCE(MAX(name_no), 0) FROM name"),
+      m_all(connection, "SELECT name_no, sort, text FROM name WHERE name_no > ?") {}
+
+void Names::keep(NameSort sort, std::int64_t number, const std::string& text) {
+    m_numbers[static_cast<int>(sort)].emplace(text, number);
+    m_texts.emplace(number, text);
+}
+
+std::optional<std::int64_t> Names::find(NameSort sort, const std::string& text) {
+    const auto& known = m_numbers[static_cast<int>(sort)];
+    if (const auto found = known.find(text); found != known.end())
+        return found->second;
+    m_find.run(static_cast<int>(sort), text);
+    if (!m_find.next())
+        return std::nullopt;
+    const auto number = m_find.read<std::int64_t>();
+    m_find.finish();
+    keep(sort, number, text);
+    return number;
+}
+
+std::int64_t Names::findOrMake(NameSort sort, const std::string& text) {
+    if (const auto number = find(sort, text))
+        return *number;
+    m_last.run();
+    m_last.next();
+    const auto number = m_last.read<std::int64_t>() + 1;
+    m_last.finish();
+    m_make.run(number, static_cast<int>(sort), text);
+    keep(sort, number, text);
+    return number;
+}
+
+const std::string& Names::text(std::int64_t number) {
+    if (const auto found = m_texts.find(number); found != m_texts.end())
+        return found->second;
+    m_text.run(number);
+    if (!m_text.next())
+        throw StoreError(Code::StoreFailed, "a projection speaks of a name that is not there");
+    return m_texts.emplace(number, m_text.read<std::string>()).first->second;
+}
+
+void Names::readAll() {
+    std::int64_t known = 0;
+    for (const auto& [number, text] : m_texts)
+        known = std::max(known, number);
+    if (static_cast<std::int64_t>(m_texts.size()) < known)
+        known = 0;
+    m_all.run(known);
+    while (m_all.next()) {
+        const auto number = m_all.read<std::int64_t>();
+        const auto sort = static_cast<NameSort>(m_all.read<int>());
+        keep(sort, number, m_all.read<std::string>());
+    }
+}
+
+void Names::forget() {
+    for (auto& numbers : m_numbers)
+        numbers.clear();
+    m_texts.clear();
+}
+
+}

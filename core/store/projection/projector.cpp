@@ -1,0 +1,226 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/projection/projector.h"
+
+#include "record/entry_json.h"
+#include "registry/item_facts.h"
+#include "store/projection/subjects.h"
+
+#include <nlohmann/json.hpp>
+
+namespace crownring {
+
+Projector::Projector(const Connection& connection, Names& names)
+    : m_connection(connection), m_names(names), m_totals(connection), m_items(connection, names, m_totals),
+      m_putItem(connection, "INSERT INTO item_entered (item_no, at, entry_id, day, kind, serial, type, made, minutes,"
+                            " landings, inflations) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+      m_dropItem(connection, "DELETE FROM item_entered WHERE item_no = ? AND at = ? AND entry_id = ?"),
+      m_putBalloon(connection, "INSERT INTO balloon_entered (balloon_no, at, entry_id, day, title, operations)"
+                               " VALUES (?, ?, ?, ?, ?, ?)"),
+      m_dropBalloon(connection, "DELETE FROM balloon_entered WHERE balloon_no = ? AND at = ? AND entry_id = ?"),
+      m_putFitting(connection, "INSERT INTO fitting (item_no, at, entry_id, fitted, balloon_no, place)"
+                               " VALUES (?, ?, ?, ?, ?, ?)"),
+      m_dropFitting(connection, "DELETE FROM fitting WHERE item_no = ? AND at = ? AND entry_id = ?"),
+      m_putKitFlight(connection, "INSERT INTO kit_flight (item_no, at, entry_id, minutes, landings, inflations)"
+                                 " VALUES (?, ?, ?, ?, ?, ?)"),
+      m_dropKitFlight(connection, "DELETE FROM kit_flight WHERE item_no = ? AND at = ? AND entry_id = ?"),
+      m_putDone(connection, "INSERT INTO done (item_no, at, entry_id, requirement_no, method, stated_minutes,"
+                            " stated_landings, stated_inflations) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"),
+      m_dropDone(connection, "DELETE FROM done WHERE item_no = ? AND at = ? AND entry_id = ?"),
+      m_putOccurrence(connection,
+                      "INSERT INTO occurrence (sort, subject_no, at, entry_id, event) VALUES (?, ?, ?, ?, ?)"),
+      m_dropOccurrence(connection,
+                       "DELETE FROM occurrence WHERE sort = ? AND subject_no = ? AND at = ? AND entry_id = ?"),
+      m_putReading(connection, "INSERT INTO reading (item_no, at, entry_id) VALUES (?, ?, ?)"),
+      m_dropReading(connection, "DELETE FROM reading WHERE item_no = ? AND at = ? AND entry_id = ?"),
+      m_putTold(connection, "INSERT INTO told (sort, subject_no, at, entry_id) VALUES (?, ?, ?, ?)"
+                            " ON CONFLICT DO NOTHING"),
+      m_dropTold(connection, "DELETE FROM told WHERE sort = ? AND subject_no = ? AND at = ? AND entry_id = ?"),
+      m_putMark(connection,
+                "INSERT INTO defect_mark (item_no, at, entry_id, defect_no, mark, severity, what, until_day,"
+                " until_minutes) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+      m_dropMark(connection, "DELETE FROM defect_mark WHERE item_no = ? AND at = ? AND entry_id = ?"),
+      m_putAdoption(connection, "INSERT INTO adoption (at, entry_id, programme, digest, bound, document)"
+                                " VALUES (?, ?, ?, ?, ?, ?)"),
+      m_dropAdoption(connection, "DELETE FROM adoption WHERE at = ? AND entry_id = ?"),
+      m_dropIdle(connection, "DELETE FROM idle_correction WHERE root_id = ?"),
+      m_putIdle(connection, "INSERT INTO idle_correction (root_id, entry_id, at) VALUES (?, ?, ?)"),
+      m_under(connection,
+              "SELECT DISTINCT s.item_no FROM stay s WHERE s.balloon_no = ? AND (s.until_at IS NULL OR s.until_at >= ?)"
+              " AND (s.from_at >= ? OR s.until_at IS NOT NULL"
+              " OR EXISTS (SELECT 1 FROM done d WHERE d.item_no = s.item_no AND d.at >= ?)"
+              " OR EXISTS (SELECT 1 FROM item_entered e WHERE e.item_no = s.item_no AND e.day >= ?))") {}
+
+std::int64_t Projector::item(const ItemId& id) {
+    const auto number = m_names.findOrMake(NameSort::Item, id.text());
+    m_touchedItems.insert(number);
+    return number;
+}
+
+std::int64_t Projector::balloon(const Registration& registration) {
+    return m_names.findOrMake(NameSort::Balloon, registration.text());
+}
+
+void Projector::note(Statement& statement, const Entry& entry) {
+    const auto at = momentOf(entry).minutes();
+    eachSubject(entry, [&](NameSort sort, const std::string& name) {
+        if (sort == NameSort::Item)
+            m_touchedItems.insert(m_names.findOrMake(sort, name));
+        statement.run(static_cast<int>(sort), m_names.findOrMake(sort, name), at, entry.id);
+    });
+}
+
+/// Puts the rows of an entry.
+struct Projector::Put {
+    Projector& to;
+    const Entry& entry;
+    std::int64_t at = momentOf(entry).minutes();
+
+    void operator()(const ItemEntered& body) const {
+        to.m_putItem.run(to.item(body.item), at, entry.id, entry.on.dayNumber(), static_cast<int>(body.kind),
+                         body.serial, body.type, body.made ? std::optional(body.made->iso()) : std::nullopt,
+                         body.broughtForward.minutes, body.broughtForward.landings, body.broughtForward.inflations);
+    }
+    void operator()(const BalloonEntered& body) const {
+        const auto number = to.balloon(body.balloon);
+        to.m_touchedBalloons.insert(number);
+        to.m_putBalloon.run(number, at, entry.id, entry.on.dayNumber(), body.title,
+                            nlohmann::json(body.operations).dump());
+    }
+    void operator()(const ItemFitted& body) const { fitting(true, body.balloon, body.item, body.place); }
+    void operator()(const ItemRemoved& body) const { fitting(false, body.balloon, body.item, body.place); }
+    void fitting(bool fitted, const Registration& balloon, const ItemId& id, const std::string& place) const {
+        to.m_putFitting.run(to.item(id), at, entry.id, fitted, to.balloon(balloon), place);
+    }
+    void operator()(const FlightLogged& body) const {
+        to.m_totals.add(to.balloon(body.balloon), entry, body);
+        if (body.kit)
+            for (const auto& id : *body.kit)
+                to.m_putKitFlight.run(to.item(id), at, entry.id, body.use.minutes, body.use.landings,
+                                      body.use.inflations);
+    }
+    void operator()(const RequirementDone& body) const {
+        to.m_putDone.run(to.item(body.item), at, entry.id,
+                         to.m_names.findOrMake(NameSort::Requirement, body.requirement.text()),
+                         body.method.empty() ? std::nullopt : std::optional(body.method), body.clock.minutes,
+                         body.clock.landings, body.clock.inflations);
+    }
+    void operator()(const ProgrammeAdopted& body) const {
+        auto without = body;
+        without.document.clear();
+        auto adoption = entry;
+        adoption.body = without;
+        to.m_putAdoption.run(at, entry.id, body.programme, body.digest, canonicalText(adoption), body.document);
+    }
+    void operator()(const ReadingTaken& body) const { to.m_putReading.run(to.item(body.item), at, entry.id); }
+    void operator()(const EventReported& body) const {
+        if (const auto* id = std::get_if<ItemId>(&body.subject))
+            to.m_putOccurrence.run(static_cast<int>(NameSort::Item), to.item(*id), at, entry.id, body.event);
+        else
+            to.m_putOccurrence.run(static_cast<int>(NameSort::Balloon),
+                                   to.balloon(std::get<Registration>(body.subject)), at, entry.id, body.event);
+    }
+    void operator()(const DefectFound& body) const { mark(body, DefectMark::Kind::Found, body.severity, body.what); }
+    void operator()(const DefectDeferred& body) const {
+        mark(body, DefectMark::Kind::Deferred, Severity::Barring, body.reason, body.until, body.untilMinutes);
+    }
+    void operator()(const DefectCleared& body) const {
+        mark(body, DefectMark::Kind::Cleared, Severity::Barring, body.what);
+    }
+    template <class OfDefect>
+    void mark(const OfDefect& body, DefectMark::Kind kind, Severity severity, const std::string& what,
+              const std::optional<CivilDate>& until = {}, const std::optional<Minutes>& untilMinutes = {}) const {
+        const auto day = until ? std::optional(std::int64_t{until->dayNumber()}) : std::nullopt;
+        to.m_putMark.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(NameSort::Defect, body.defect.text()),
+                         static_cast<int>(kind), static_cast<int>(severity), what, day, untilMinutes);
+    }
+    /// Those that have no rows of their own: amendments, and what is only noted under its subjects.
+    template <class Other>
+    void operator()(const Other&) const {}
+};
+
+/// Takes the rows of an entry away.
+struct Projector::TakeAway {
+    Projector& from;
+    const Entry& entry;
+    std::int64_t at = momentOf(entry).minutes();
+
+    void operator()(const ItemEntered& body) const { from.m_dropItem.run(from.item(body.item), at, entry.id); }
+    void operator()(const BalloonEntered& body) const {
+        const auto number = from.balloon(body.balloon);
+        from.m_touchedBalloons.insert(number);
+        from.m_dropBalloon.run(number, at, entry.id);
+    }
+    void operator()(const ItemFitted& body) const { from.m_dropFitting.run(from.item(body.item), at, entry.id); }
+    void operator()(const ItemRemoved& body) const { from.m_dropFitting.run(from.item(body.item), at, entry.id); }
+    void operator()(const FlightLogged& body) const {
+        from.m_totals.remove(from.balloon(body.balloon), entry);
+        if (body.kit)
+            for (const auto& id : *body.kit)
+                from.m_dropKitFlight.run(from.item(id), at, entry.id);
+    }
+    void operator()(const RequirementDone& body) const { from.m_dropDone.run(from.item(body.item), at, entry.id); }
+    void operator()(const ProgrammeAdopted&) const { from.m_dropAdoption.run(at, entry.id); }
+    void operator()(const ReadingTaken& body) const { from.m_dropReading.run(from.item(body.item), at, entry.id); }
+    void operator()(const EventReported& body) const {
+        if (const auto* id = std::get_if<ItemId>(&body.subject))
+            from.m_dropOccurrence.run(static_cast<int>(NameSort::Item), from.item(*id), at, entry.id);
+        else
+            from.m_dropOccurrence.run(static_cast<int>(NameSort::Balloon),
+                                      from.balloon(std::get<Registration>(body.subject)), at, entry.id);
+    }
+    void operator()(const DefectFound& body) const { from.m_dropMark.run(from.item(body.item), at, entry.id); }
+    void operator()(const DefectDeferred& body) const { from.m_dropMark.run(from.item(body.item), at, entry.id); }
+    void operator()(const DefectCleared& body) const { from.m_dropMark.run(from.item(body.item), at, entry.id); }
+    template <class Other>
+    void operator()(const Other&) const {}
+};
+
+void Projector::project(const Entry& entry) {
+    std::visit(Put{*this, entry}, entry.body);
+    note(m_putTold, entry);
+}
+
+void Projector::withdraw(const Entry& entry) {
+    std::visit(TakeAway{*this, entry}, entry.body);
+    note(m_dropTold, entry);
+}
+
+void Projector::noteIdle(const Entry& root, const Amended& now, std::span<const Entry> amendments) {
+    m_dropIdle.run(root.id);
+    for (const auto& id : now.notApplicable)
+        for (const auto& amendment : amendments)
+            if (amendment.id == id)
+                m_putIdle.run(root.id, id, momentOf(amendment).minutes());
+}
+
+void Projector::touchItemsUnder(const FlightTotals::Change& change) {
+    const auto at = change.from.at.minutes();
+    m_under.run(change.balloon, at, at, at, change.from.at.on().dayNumber());
+    while (m_under.next())
+        m_touchedItems.insert(m_under.read<std::int64_t>());
+}
+
+void Projector::settle() {
+    for (const auto& change : m_totals.settle())
+        touchItemsUnder(change);
+    for (const auto item : std::exchange(m_touchedItems, {}))
+        m_items.refreshItem(item);
+    for (const auto balloon : std::exchange(m_touchedBalloons, {}))
+        m_items.refreshBalloon(balloon);
+}
+
+void Projector::clear() {
+    for (const auto* table :
+         {"amendment", "item_entered", "balloon_entered", "fitting", "stay", "flight", "kit_flight", "done",
+          "occurrence", "reading", "adoption", "question", "idle_correction", "told", "defect_mark"})
+        m_connection.run(QStringLiteral("DELETE FROM ") + QString::fromLatin1(table));
+    forget();
+}
+
+void Projector::forget() {
+    m_totals.forget();
+    m_touchedItems.clear();
+    m_touchedBalloons.clear();
+}
+
+}

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Keeps the projections equal to what a rebuild from the journal would make. Each live entry, as corrected, has its
+/// rows in one place keyed by subject and stamp; `project` puts them there, `withdraw` takes the same rows away again.
+
+#include "record/amendment.h"
+#include "store/projection/item_projection.h"
+
+#include <set>
+
+namespace crownring {
+
+class Projector {
+public:
+    Projector(const Connection& connection, Names& names);
+
+    /// @pre `entry` is no amendment
+    void project(const Entry& entry);
+    void withdraw(const Entry& entry);
+    /// The corrections of `root` that were left out, after its amendments changed.
+    void noteIdle(const Entry& root, const Amended& now, std::span<const Entry> amendments);
+    /// Carries what changed through to clocks, stays and questions; to be called once before the transaction ends.
+    void settle();
+    /// Empties every projection.
+    void clear();
+    /// After a transaction that was rolled back or left to others.
+    void forget();
+
+    [[nodiscard]] FlightTotals& totals() { return m_totals; }
+
+private:
+    struct Put;
+    struct TakeAway;
+    std::int64_t item(const ItemId& id);
+    std::int64_t balloon(const Registration& registration);
+    /// Puts it into the list of each thing that the entry is about, or takes it out.
+    void note(Statement& statement, const Entry& entry);
+    void touchItemsUnder(const FlightTotals::Change& change);
+
+    const Connection& m_connection;
+    Names& m_names;
+    FlightTotals m_totals;
+    ItemProjection m_items;
+    std::set<std::int64_t> m_touchedItems;
+    std::set<std::int64_t> m_touchedBalloons;
+
+    Statement m_putItem, m_dropItem;
+    Statement m_putBalloon, m_dropBalloon;
+    Statement m_putFitting, m_dropFitting;
+    Statement m_putKitFlight, m_dropKitFlight;
+    Statement m_putDone, m_dropDone;
+    Statement m_putOccurrence, m_dropOccurrence;
+    Statement m_putReading, m_dropReading;
+    Statement m_putTold, m_dropTold;
+    Statement m_putMark, m_dropMark;
+    Statement m_putAdoption, m_dropAdoption;
+    Statement m_dropIdle, m_putIdle;
+    Statement m_under;
+};
+
+}
