@@ -21,11 +21,26 @@ std::string_view reasonName(RigUpReason::Kind kind) {
         return "too-long";
     case RigUpReason::Kind::Positioning:
         return "positioning";
+    case RigUpReason::Kind::Incomplete:
+        return "incomplete";
+    case RigUpReason::Kind::CannotSay:
+        return "cannot-say";
     }
     return "";
 }
 
+std::string incompleteText(const RigUpReason& reason) {
+    const std::string part(itemKindName(reason.part));
+    if (reason.count == 0)
+        return "no " + part + " is in the kit";
+    return std::to_string(reason.count) + " " + part + "s are in the kit: a balloon has one";
+}
+
 std::string reasonText(const RigUpReason& reason) {
+    if (reason.kind == RigUpReason::Kind::Incomplete)
+        return incompleteText(reason);
+    if (reason.kind == RigUpReason::Kind::CannotSay)
+        return reason.item->id.text() + ": no mandatory requirement that was adopted binds it, so nothing can be said";
     const auto& row = *reason.row;
     auto text =
         row.item->id.text() + ": " + row.requirement->title + " is " + std::string(standingText(row.state.standing));
@@ -59,17 +74,28 @@ nlohmann::ordered_json governsJson(const DueRow* row) {
             {"standing", standingText(row->state.standing)}};
 }
 
+nlohmann::ordered_json reasonJson(const RigUpReason& reason) {
+    nlohmann::ordered_json object{{"reason", reasonName(reason.kind)}, {"text", reasonText(reason)}};
+    if (reason.kind == RigUpReason::Kind::Incomplete) {
+        object["kind"] = itemKindName(reason.part);
+        object["count"] = reason.count;
+    } else if (reason.kind == RigUpReason::Kind::CannotSay) {
+        object["item"] = reason.item->id.text();
+    } else {
+        object["item"] = reason.row->item->id.text();
+        object["requirement"] = reason.row->requirement->id.text();
+        object["standing"] = standingText(reason.row->state.standing);
+    }
+    return object;
+}
+
 nlohmann::ordered_json answerJson(const RigUp& verdict) {
     nlohmann::ordered_json answer{{"may_fly", verdict.mayFly},
                                   {"governs", governsJson(verdict.governs)},
                                   {"reasons", nlohmann::ordered_json::array()},
                                   {"notes", nlohmann::ordered_json::array()}};
     for (const auto& reason : verdict.reasons)
-        answer["reasons"].push_back({{"item", reason.row->item->id.text()},
-                                     {"requirement", reason.row->requirement->id.text()},
-                                     {"standing", standingText(reason.row->state.standing)},
-                                     {"reason", reasonName(reason.kind)},
-                                     {"text", reasonText(reason)}});
+        answer["reasons"].push_back(reasonJson(reason));
     for (const auto* note : verdict.notes)
         answer["notes"].push_back(rowJson(*note));
     return answer;

@@ -9,18 +9,23 @@ namespace crownring::screen {
 
 namespace {
 
+QString capitalised(QString text) {
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    return text;
+}
+
 ReasonLine lineOf(const DueRow& row) {
     ReasonLine line;
     line.item = inward(row.item->id.text());
     line.requirement = inward(row.requirement->id.text());
     line.title =
         ReasonModel::tr("%1 %2: %3").arg(Words::kind(row.item->kind), line.item, inward(row.requirement->title));
-    if (!line.title.isEmpty())
-        line.title[0] = line.title[0].toUpper();
+    line.title = capitalised(line.title);
     line.source = inward(row.requirement->source);
     line.standing = static_cast<int>(row.state.standing);
     line.word = Words::standing(row.state);
-    line.word[0] = line.word[0].toUpper(); // it begins a sentence here
+    line.word = capitalised(line.word); // it begins a sentence here
     line.used = DueTexts::used(row);
     return line;
 }
@@ -33,6 +38,40 @@ QString stateText(const DueRow& row) {
     if (left.isEmpty() || due.isEmpty())
         return Words::standing(row.state);
     return ReasonModel::tr("Due %1: %2.").arg(due, left);
+}
+
+/// What is not known is as bad as what is not proven.
+ReasonLine unknownLine() {
+    ReasonLine line;
+    line.standing = static_cast<int>(Standing::Unproven);
+    return line;
+}
+
+ReasonLine incompleteLine(const RigUpReason& reason) {
+    auto line = unknownLine();
+    line.word = ReasonModel::tr("Incomplete");
+    line.source = ReasonModel::tr("A balloon is one envelope, one basket, one burner and at least one cylinder.");
+    if (reason.count == 0) {
+        line.title = capitalised(ReasonModel::tr("%1: none chosen").arg(Words::kind(reason.part)));
+        line.text = ReasonModel::tr("This kit is no whole balloon.");
+        line.mend = ReasonModel::tr("Choose the one that flies.");
+    } else {
+        line.title = capitalised(ReasonModel::tr("%1: %2 chosen").arg(Words::kinds(reason.part)).arg(reason.count));
+        line.text = ReasonModel::tr("A balloon flies with one.");
+        line.mend = ReasonModel::tr("Leave out what does not fly.");
+    }
+    return line;
+}
+
+ReasonLine cannotSayLine(const ItemFacts& item) {
+    auto line = unknownLine();
+    line.item = inward(item.id.text());
+    line.word = ReasonModel::tr("Cannot be said");
+    line.title = capitalised(ReasonModel::tr("%1 %2").arg(Words::kind(item.kind), line.item));
+    line.text = ReasonModel::tr("No mandatory requirement that was adopted binds it.");
+    line.source = ReasonModel::tr("The programmes that the record has adopted.");
+    line.mend = ReasonModel::tr("Adopt the programme that it is kept by, in Rules.");
+    return line;
 }
 
 QString mendOf(const DueRow& row) {
@@ -49,8 +88,14 @@ QString mendOf(const DueRow& row) {
 }
 
 ReasonLine reasonLine(const RigUpReason& reason) {
+    if (reason.kind == RigUpReason::Kind::Incomplete)
+        return incompleteLine(reason);
+    if (reason.kind == RigUpReason::Kind::CannotSay)
+        return cannotSayLine(*reason.item);
     auto line = lineOf(*reason.row);
     switch (reason.kind) {
+    case RigUpReason::Kind::Incomplete:
+    case RigUpReason::Kind::CannotSay:
     case RigUpReason::Kind::Standing:
         line.text = stateText(*reason.row);
         line.mend = mendOf(*reason.row);

@@ -19,7 +19,7 @@ struct ReasonLine {
     int standing = 0;
     double used = -1;
     [[nodiscard]] bool sameAs(const ReasonLine& other) const {
-        return item == other.item && requirement == other.requirement;
+        return title == other.title && requirement == other.requirement;
     }
     bool operator==(const ReasonLine&) const = default;
 };

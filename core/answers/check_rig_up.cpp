@@ -47,7 +47,7 @@ Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, Civ
     }
     RigUpAnswer answer;
     answer.due = dueList(std::move(*facts), std::move(*obligations), on, balloon);
-    answer.verdict = rigUp(answer.due.rows, flight);
+    answer.verdict = rigUp(answer.due, flight);
     return answer;
 }
 

@@ -217,7 +217,7 @@ Item {
                         model: page.check.reasons
                         ReasonRow {
                             width: parent ? parent.width : 0
-                            onClicked: page.opened(item, requirement)
+                            onClicked: if (requirement !== "") page.opened(item, requirement)
                         }
                     }
                 }

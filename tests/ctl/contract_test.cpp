@@ -30,6 +30,16 @@ constexpr const char* shed =
 
 }
 
+/// What makes a balloon of E1: each with what part-ml-hot-air asks of it done.
+constexpr const char* wholeBalloon =
+    R"({"entry":"item.entered","on":"2024-01-01","item":"B1","kind":"basket","serial":"1","made":"2023-01-10"}
+{"entry":"item.entered","on":"2024-01-01","item":"R1","kind":"burner","serial":"2","made":"2023-01-10"}
+{"entry":"item.entered","on":"2024-01-01","item":"C2","kind":"cylinder","serial":"8","made":"2023-01-10"}
+{"entry":"requirement.done","on":"2024-05-10","item":"B1","requirement":"ml.inspection"}
+{"entry":"requirement.done","on":"2024-05-10","item":"R1","requirement":"ml.inspection"}
+{"entry":"requirement.done","on":"2024-05-10","item":"C2","requirement":"ml.inspection"}
+)";
+
 class ContractTest : public QObject {
     Q_OBJECT
 
@@ -147,13 +157,26 @@ private slots:
         }
     }
     void rigUpSaysYesAndWhatGoverns() {
-        const auto answer = call({"rig-up", "--kit", "E1", "--on", "2024-06-01", "--minutes", "60", "--json"});
-        QCOMPARE(answer.status, 0);
+        const auto parts = call({"post", "-"}, wholeBalloon);
+        QCOMPARE(parts.errors, std::string());
+        const auto answer = call({"rig-up", "--kit", "E1,B1,R1,C2", "--on", "2024-06-01", "--minutes", "60", "--json"});
+        QVERIFY2(answer.status == 0, answer.out.c_str());
         const auto document = answer.document();
         QCOMPARE(document["may_fly"], true);
         QCOMPARE(document["governs"]["item"], "E1");
         QVERIFY(document["governs"]["left"].is_number());
         QVERIFY(document["reasons"].empty());
+    }
+    void aKitThatIsNoBalloonMayNotFly() {
+        const auto answer = call({"rig-up", "--kit", "E1", "--on", "2024-06-01", "--json"});
+        QCOMPARE(answer.status, 1);
+        const auto document = answer.document();
+        QCOMPARE(document["may_fly"], false);
+        std::vector<std::string> missing;
+        for (const auto& reason : document["reasons"])
+            if (reason["reason"] == "incomplete")
+                missing.push_back(reason["kind"]);
+        QCOMPARE(missing, (std::vector<std::string>{"basket", "burner", "cylinder"}));
     }
     void rigUpSaysNoWithAReason() {
         const auto answer = call({"rig-up", "--kit", "E1,C1", "--on", "2024-06-01", "--json"});

@@ -67,7 +67,9 @@ private slots:
         QVERIFY2(row.note.find("120 N, gore 3, row 9; at least 130 N") != std::string::npos, row.note.c_str());
         QCOMPARE(fabricRow(*scratch.record, "2024-08-01").standing, Standing::Nearing); // the past stays as it was
         const auto flight = checkRigUp(*scratch.record, {ItemId("E1")}, day("2024-10-01"), {}).value();
-        QVERIFY(!flight.verdict.mayFly);
+        QVERIFY(std::ranges::any_of(flight.verdict.reasons, [](const RigUpReason& reason) {
+            return reason.row && reason.row->requirement->id.text() == "fabric/grab-strength";
+        }));
     }
     void aBoundThatDecidesNothingIsNeverClear() {
         Scratch scratch;

@@ -157,18 +157,22 @@ private slots:
         QVERIFY(damaged.bars("2024-05-03"));
         QVERIFY(!rigUp(listOf(damaged, "2024-05-03").rows, {}).mayFly);
     }
-    void aMinorOneNeverGrounds() {
+    void aMinorOneGroundsOnlyWhenItsDeferralHasRunOut() {
         const auto open = Damaged().found("D-1", "2024-05-01", Severity::Minor);
-        const auto overdue = Damaged(open).deferred("D-1", "2024-05-02", "2024-05-10");
         QVERIFY(!open.bars("2024-05-01") && !open.bars("2034-05-01"));
-        QVERIFY(!overdue.bars("2024-05-11"));
-        const auto list = listOf(overdue, "2024-05-11");
+        const auto noted = listOf(open, "2024-05-01");
+        COMPARE_STANDING(noted.rows.front().state.standing, "nearing");
+        QCOMPARE(noted.rows.front().requirement->force, Force::Recommended);
+        QCOMPARE(rigUp(noted.rows, {}).notes.size(), std::size_t{1});
+
+        const auto deferred = Damaged(open).deferred("D-1", "2024-05-02", "2024-05-10");
+        QVERIFY(!deferred.bars("2024-05-10"));
+        QCOMPARE(listOf(deferred, "2024-05-10").rows.front().requirement->force, Force::Recommended);
+        QVERIFY(deferred.bars("2024-05-11"));
+        const auto list = listOf(deferred, "2024-05-11");
         COMPARE_STANDING(list.rows.front().state.standing, "lapsed");
-        QCOMPARE(list.rows.front().requirement->force, Force::Recommended);
-        const auto verdict = rigUp(list.rows, {});
-        QVERIFY(verdict.mayFly);
-        QCOMPARE(verdict.notes.size(), std::size_t{1});
-        COMPARE_STANDING(listOf(open, "2024-05-01").rows.front().state.standing, "nearing");
+        QCOMPARE(list.rows.front().requirement->force, Force::Mandatory);
+        QVERIFY(!rigUp(list.rows, {}).mayFly);
     }
     void whatIsClearedGoes() {
         const auto damaged = Damaged().found("D-1", "2024-05-01").cleared("D-1", "2024-05-03");

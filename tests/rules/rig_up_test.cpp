@@ -174,6 +174,91 @@ private slots:
         QCOMPARE(answer.reasons.size(), std::size_t{1});
         QCOMPARE(answer.reasons.at(0).row, kit.row(1));
     }
+    void aKitIsAWholeBalloonOrMayNotFly_data() {
+        QTest::addColumn<QString>("kit");
+        QTest::addColumn<QString>("refused");
+        QTest::newRow("one of each") << "EBRC"
+                                     << "";
+        QTest::newRow("four cylinders") << "EBRCCCC"
+                                        << "";
+        QTest::newRow("no envelope") << "BRC"
+                                     << "E0";
+        QTest::newRow("no basket") << "ERC"
+                                   << "B0";
+        QTest::newRow("no burner") << "EBC"
+                                   << "R0";
+        QTest::newRow("no cylinder") << "EBR"
+                                     << "C0";
+        QTest::newRow("two envelopes") << "EEBRC"
+                                       << "E2";
+        QTest::newRow("two baskets and no burner") << "EBBC"
+                                                   << "B2R0";
+        QTest::newRow("a hose beside them") << "EBRCH"
+                                            << "";
+        QTest::newRow("only a cylinder") << "C"
+                                         << "E0B0R0";
+    }
+    void aKitIsAWholeBalloonOrMayNotFly() {
+        QFETCH(QString, kit);
+        QFETCH(QString, refused);
+        const std::map<QChar, ItemKind> kinds{{u'E', ItemKind::Envelope},
+                                              {u'B', ItemKind::Basket},
+                                              {u'R', ItemKind::Burner},
+                                              {u'C', ItemKind::Cylinder},
+                                              {u'H', ItemKind::Hose}};
+        DueList list;
+        for (const auto letter : kit)
+            list.items.push_back(Item(kinds.at(letter)));
+        const auto requirement = rule(R"("triggered_by": ["fire"])");
+        for (const auto& item : list.items) {
+            list.rows.push_back({&item, &requirement, nullptr, {}});
+            list.rows.back().state.standing = Standing::Clear;
+            list.rows.back().state.because = Because::Exempt;
+        }
+        const auto answer = rigUp(list, {});
+        QString found;
+        for (const auto& reason : answer.reasons) {
+            QCOMPARE(reason.kind, RigUpReason::Kind::Incomplete);
+            const auto letter = std::ranges::find(kinds, reason.part, &std::pair<const QChar, ItemKind>::second)->first;
+            found += letter + QString::number(reason.count);
+        }
+        QCOMPARE(found, refused);
+        QCOMPARE(answer.mayFly, refused.isEmpty());
+    }
+    /// An item that nothing mandatory binds is not known to be anything.
+    void whatNothingBindsCannotBeSaid_data() {
+        QTest::addColumn<QString>("keys");
+        QTest::addColumn<bool>("known");
+        QTest::newRow("a mandatory requirement") << R"("triggered_by": ["fire"])" << true;
+        QTest::newRow("a recommendation") << R"("triggered_by": ["fire"], "force": "recommended")" << false;
+        QTest::newRow("one that the operation does not call for")
+            << R"("triggered_by": ["fire"], "operations": ["for-hire"])" << false;
+        QTest::newRow("none") << "" << false;
+    }
+    void whatNothingBindsCannotBeSaid() {
+        QFETCH(QString, keys);
+        QFETCH(bool, known);
+        DueList list;
+        for (const auto kind : {ItemKind::Envelope, ItemKind::Basket, ItemKind::Burner, ItemKind::Cylinder})
+            list.items.push_back(Item(kind));
+        const auto sure = rule(R"("triggered_by": ["fire"])");
+        const auto asked = rule(keys.isEmpty() ? R"("triggered_by": ["fire"])" : keys.toStdString());
+        for (const auto& item : list.items)
+            if (&item != &list.items.back() || !keys.isEmpty()) {
+                const auto& requirement = &item == &list.items.back() ? asked : sure;
+                list.rows.push_back({&item, &requirement, nullptr, {}});
+                list.rows.back().state.standing = Standing::Clear;
+                list.rows.back().state.because =
+                    requirement.operations.empty() ? Because::Exempt : Because::NotRequired;
+            }
+        const auto answer = rigUp(list, {});
+        QCOMPARE(answer.mayFly, known);
+        if (!known) {
+            QCOMPARE(answer.reasons.size(), std::size_t{1});
+            QCOMPARE(answer.reasons.front().kind, RigUpReason::Kind::CannotSay);
+            QCOMPARE(answer.reasons.front().item, &list.items.back());
+        }
+    }
     void theWorstGovernsAlsoWhereItMayFly() {
         const auto kit = Kit().with(hundredHours(), flown(10)).with(hundredHours(), flown(5500));
         QVERIFY(kit.check().mayFly);

@@ -58,12 +58,13 @@ std::vector<OpenDefect> openDefects(const ItemFacts& item) {
 }
 
 bool bars(const OpenDefect& defect, const ItemFacts& item, CivilDate today) {
+    if (defect.found->severity == Severity::Minor && !defect.deferred)
+        return false;
     const auto standing = assessDefect(defect, item, today).standing;
-    return defect.found->severity == Severity::Barring &&
-           (standing == Standing::Lapsed || standing == Standing::Unproven);
+    return standing == Standing::Lapsed || standing == Standing::Unproven;
 }
 
-Requirement defectRequirement(const OpenDefect& defect) {
+Requirement defectRequirement(const OpenDefect& defect, const ItemFacts& item, CivilDate today) {
     Requirement requirement;
     requirement.id = RequirementId("defect/" + defect.found->defect.text());
     requirement.title = "Defect: " + defect.found->what;
@@ -72,7 +73,8 @@ Requirement defectRequirement(const OpenDefect& defect) {
     requirement.note =
         "An open defect of the record. It goes when it is cleared on the bench (ML.A.403; 14 CFR 91.405).";
     requirement.action = Action::Service;
-    requirement.force = defect.found->severity == Severity::Barring ? Force::Mandatory : Force::Recommended;
+    const bool mandatory = defect.found->severity == Severity::Barring || bars(defect, item, today);
+    requirement.force = mandatory ? Force::Mandatory : Force::Recommended;
     return requirement;
 }
 

@@ -64,7 +64,7 @@ public:
 
 private:
     void refuse(RigUpReason::Kind kind, const DueRow& row, std::optional<LimitState> limit) {
-        m_reasons.push_back({kind, &row, limit});
+        m_reasons.push_back({.kind = kind, .row = &row, .limit = limit});
     }
 
     [[nodiscard]] bool mayUseTolerance(const DueRow& row) const {
@@ -107,6 +107,24 @@ private:
     std::vector<RigUpReason> m_reasons;
 };
 
+void askWhole(const DueList& kit, std::vector<RigUpReason>& reasons) {
+    const auto countOf = [&](ItemKind kind) {
+        return static_cast<std::size_t>(std::ranges::count(kit.items, kind, &ItemFacts::kind));
+    };
+    for (const auto part : {ItemKind::Envelope, ItemKind::Basket, ItemKind::Burner, ItemKind::Cylinder}) {
+        const auto count = countOf(part);
+        if (count == 0 || (count > 1 && part != ItemKind::Cylinder))
+            reasons.push_back({.kind = RigUpReason::Kind::Incomplete, .part = part, .count = count});
+    }
+}
+
+bool isBound(const DueList& kit, const ItemFacts& item) {
+    return std::ranges::any_of(kit.rows, [&](const DueRow& row) {
+        return row.item == &item && !isOfTheRecord(row) && row.requirement->force == Force::Mandatory &&
+               row.state.because != Because::NotRequired;
+    });
+}
+
 }
 
 RigUp rigUp(std::span<const DueRow> rows, const PlannedFlight& flight) {
@@ -123,6 +141,16 @@ RigUp rigUp(std::span<const DueRow> rows, const PlannedFlight& flight) {
         check.ask(row);
     }
     answer.reasons = std::move(check).reasons();
+    answer.mayFly = answer.reasons.empty();
+    return answer;
+}
+
+RigUp rigUp(const DueList& kit, const PlannedFlight& flight) {
+    auto answer = rigUp(kit.rows, flight);
+    askWhole(kit, answer.reasons);
+    for (const auto& item : kit.items)
+        if (!isBound(kit, item))
+            answer.reasons.push_back({.kind = RigUpReason::Kind::CannotSay, .item = &item});
     answer.mayFly = answer.reasons.empty();
     return answer;
 }

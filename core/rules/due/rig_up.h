@@ -24,10 +24,15 @@ struct RigUpReason {
         Standing,    ///< lapsed, spent or unproven
         TooLong,     ///< the flight would use more than is left, tolerance included
         Positioning, ///< inside a tolerance that only serves to reach the place of the inspection
+        Incomplete,  ///< no balloon: a part of it is missing, or there is more than one of what there is one of
+        CannotSay,   ///< no mandatory requirement that was adopted binds the item: nothing is known of it
     };
     Kind kind = Kind::Standing;
-    const DueRow* row = nullptr;
-    std::optional<LimitState> limit; ///< the limit that says no, where one does
+    const DueRow* row = nullptr;        ///< with the first three
+    std::optional<LimitState> limit{};  ///< the limit that says no, where one does
+    const ItemFacts* item = nullptr;    ///< with `CannotSay`
+    ItemKind part = ItemKind::Envelope; ///< with `Incomplete`: of what there is too little or too much
+    std::size_t count = 0;              ///< with `Incomplete`: how many of it the kit has
 };
 
 struct RigUp {
@@ -42,5 +47,10 @@ struct RigUp {
 /// tolerance that only serves positioning and the flight is none; or a limit leaves less (tolerance included, where it
 /// may be used) than the flight needs. Nothing left means no flight, not even a short one.
 [[nodiscard]] RigUp rigUp(std::span<const DueRow> rows, const PlannedFlight& flight);
+
+/// The same for a kit that is to be a balloon: exactly one envelope, one basket and one burner, at least one cylinder,
+/// each bound by at least one mandatory requirement that was adopted; else it may not fly.
+/// @param kit its due list, which must outlive the answer
+[[nodiscard]] RigUp rigUp(const DueList& kit, const PlannedFlight& flight);
 
 }
