@@ -27,6 +27,11 @@ ordered_json limitJson(const LimitState& limit) {
 
 }
 
+void addDueAndLeft(ordered_json& object, const std::optional<LimitState>& limit) {
+    object["due"] = limit ? dateOrCount(limit->clock, limit->due) : ordered_json();
+    object["left"] = limit ? orNull(limit->left) : ordered_json();
+}
+
 void addFigures(ordered_json& object, const Figures& figures) {
     object["minutes"] = orNull(count(figures.minutes));
     object["landings"] = orNull(count(figures.landings));

@@ -20,6 +20,9 @@ template <class What>
 /// `minutes`, `landings`, `inflations`; null where unknown.
 void addFigures(nlohmann::ordered_json& object, const Figures& figures);
 
+/// `due` and `left` of a limit, in the keys and forms of a row's limits; null where there is none.
+void addDueAndLeft(nlohmann::ordered_json& object, const std::optional<LimitState>& limit);
+
 /// One row: `last` and `due` are dates or whole numbers, `left` days or whole numbers, null when unproven. Beyond the
 /// contract: `programme`, `required`, `force`, `blocks`, `because`, `tolerance_for`, and `trigger` where an event made
 /// it due.

@@ -36,6 +36,13 @@ struct DueOptions {
 };
 int run(const DueOptions& options, const Common& common);
 
+struct BalloonsOptions {
+    std::string on;
+    std::string balloon;
+    bool json = false;
+};
+int run(const BalloonsOptions& options, const Common& common);
+
 struct ClockOptions {
     std::string item;
     std::string on;

@@ -139,6 +139,17 @@ void addDue(CLI::App& app, Chosen& chosen) {
                  "nearing, clear, closed (done once for all, or ended).");
 }
 
+void addBalloons(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] = begin<BalloonsOptions>(app, chosen, "balloons", "One line a balloon: what governs it");
+    call->add_option("--on", options->on, "The day, past or future (default: today)")->type_name("DATE");
+    call->add_option("--balloon", options->balloon, "Only this balloon")->type_name("REG");
+    call->add_flag("--json", options->json, "Answer as JSON");
+    call->footer(
+        "Among what is mandatory and blocks flight the worst standing governs; among rows that stand clear or\n"
+        "nearing the one that comes first, by date, or by hours at the pace of the last 24 months.\n"
+        "Flights and minutes are those logged for the registration, whatever envelope flew.");
+}
+
 template <class Options>
 void addFabricWords(CLI::App& call, Options& options) {
     call.add_option("--quantity", options.quantity,
@@ -275,6 +286,7 @@ int runCommandLine(int argc, const char* const* argv) {
     addAdopt(app, chosen);
     addInspection(app, chosen);
     addDue(app, chosen);
+    addBalloons(app, chosen);
     addFabric(app, chosen);
     addClock(app, chosen);
     addRigUp(app, chosen);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules/due/rig_up.h"
 
+#include "rules/due/headline.h"
 #include "rules/standing/limit_state.h"
 
 #include <algorithm>
@@ -8,11 +9,6 @@
 namespace crownring {
 
 namespace {
-
-bool isBinding(const DueRow& row) {
-    return row.requirement->force == Force::Mandatory && row.requirement->blocks == Blocks::Flight &&
-           row.state.because != Because::NotRequired;
-}
 
 std::int64_t needOf(const PlannedFlight& flight, ClockName clock) {
     switch (clock) {

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/balloon_lines.h"
+#include "ctl/answer_json.h"
+#include "ctl/call.h"
+#include "ctl/calls.h"
+#include "ctl/due_table.h"
+#include "measure/duration_text.h"
+
+#include <nlohmann/json.hpp>
+
+#include <iomanip>
+#include <iostream>
+
+namespace crownring::ctl {
+
+namespace {
+
+nlohmann::ordered_json lineJson(const BalloonLine& line) {
+    const auto* row = line.headline.row;
+    const auto& limit = line.headline.limit;
+    nlohmann::ordered_json none;
+    auto object =
+        nlohmann::ordered_json{{"balloon", line.card.balloon.text()},
+                               {"title", line.card.title},
+                               {"standing", standingText(line.standing())},
+                               {"item", row ? nlohmann::ordered_json(row->item->id.text()) : none},
+                               {"requirement", row ? nlohmann::ordered_json(row->requirement->id.text()) : none}};
+    object["governs"] = limit ? nlohmann::ordered_json(clockNameText(limit->clock)) : none;
+    addDueAndLeft(object, limit);
+    object["items"] = line.card.items;
+    object["flights"] = line.card.flights;
+    object["minutes"] = line.card.flown.minutes.value();
+    return object;
+}
+
+void printLine(const BalloonLine& line) {
+    std::cout << std::left << std::setw(10) << line.card.balloon.text() << std::setw(10)
+              << standingText(line.standing());
+    if (const auto* row = line.headline.row) {
+        std::cout << row->item->id.text() << ", " << row->requirement->title;
+        if (line.headline.limit && line.headline.limit->left)
+            std::cout << ", " << leftText(*line.headline.limit) << " left";
+    } else {
+        std::cout << "no mandatory requirement binds it";
+    }
+    std::cout << "; " << line.card.items << " items, " << line.card.flights << " flights, "
+              << hoursAndMinutes(line.card.flown.minutes) << " h logged for the registration\n";
+}
+
+}
+
+int run(const BalloonsOptions& options, const Common& common) {
+    const auto on = dayFrom(options.on);
+    if (!on)
+        return refuse(on.error());
+    const auto record = open(common);
+    if (!record)
+        return BadInput;
+    const auto answer = balloonLines(
+        *record, options.balloon.empty() ? std::nullopt : std::optional(Registration(options.balloon)), *on);
+    if (!answer)
+        return refuse(answer.error());
+    if (!options.json) {
+        for (const auto& line : answer->lines)
+            printLine(line);
+        return Done;
+    }
+    nlohmann::ordered_json json{{"on", on->iso()}, {"balloons", nlohmann::ordered_json::array()}};
+    for (const auto& line : answer->lines)
+        json["balloons"].push_back(lineJson(line));
+    print(json);
+    return Done;
+}
+
+}

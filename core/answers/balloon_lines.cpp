@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/balloon_lines.h"
+
+#include "answers/due.h"
+
+#include <algorithm>
+#include <map>
+#include <unordered_map>
+
+namespace crownring {
+
+namespace {
+
+using Clocks = std::unordered_map<ItemId, Figures>;
+
+/// What items went through since `from`: their clock on the day asked without what it was then, or when they came.
+class Paces {
+public:
+    Paces(Clocks before, CivilDate from, CivilDate on) : m_before(std::move(before)), m_from(from), m_on(on) {}
+
+    RecentUse operator()(const ItemFacts& item) const {
+        const auto known = m_before.find(item.id);
+        const auto& then = known == m_before.end() ? item.broughtForward : known->second;
+        const auto since = known == m_before.end() ? item.entered : m_from;
+        const auto gained = [](const auto& now, const auto& before) {
+            using Count = std::decay_t<decltype(*now)>;
+            return now && before ? *now - *before : Count{};
+        };
+        return {{gained(item.clock.minutes, then.minutes), gained(item.clock.landings, then.landings),
+                 gained(item.clock.inflations, then.inflations)},
+                daysBetween(since, m_on)};
+    }
+
+private:
+    Clocks m_before;
+    CivilDate m_from;
+    CivilDate m_on;
+};
+
+Result<Paces> pacesOn(Books& books, const DueList& due, bool everything, CivilDate on) {
+    const auto from = addMonths(on, -monthsOfRecentUse, DayRule::Same);
+    Scope scope;
+    if (!everything)
+        for (const auto& item : due.items)
+            scope.items.push_back(item.id);
+    Clocks clocks;
+    if (everything || !scope.items.empty()) {
+        const auto facts = books.facts(scope, from);
+        if (!facts)
+            return tl::unexpected(facts.error());
+        clocks.reserve(facts->size());
+        for (const auto& item : *facts)
+            clocks.emplace(item.id, item.clock);
+    }
+    return Paces(std::move(clocks), from, on);
+}
+
+Result<std::vector<BalloonCard>> cardsOf(Books& books, const std::optional<Registration>& balloon, CivilDate on) {
+    auto cards = books.balloons(on);
+    if (!cards || !balloon)
+        return cards;
+    std::erase_if(*cards, [&](const BalloonCard& card) { return card.balloon != *balloon; });
+    if (cards->empty())
+        return problem(Code::UnknownReference, "no balloon '" + balloon->text() + "' is in the record on " + on.iso(),
+                       "see the register for what is");
+    return cards;
+}
+
+}
+
+Result<BalloonLines> balloonLines(Books& books, const std::optional<Registration>& balloon, CivilDate on) {
+    auto cards = cardsOf(books, balloon, on);
+    auto list = cards ? due(books, {balloon, {}}, on) : Result<DueList>(tl::unexpected(cards.error()));
+    if (!list)
+        return tl::unexpected(list.error());
+    const auto paces = pacesOn(books, *list, !balloon, on);
+    if (!paces)
+        return tl::unexpected(paces.error());
+    BalloonLines answer;
+    answer.due = std::make_shared<const DueList>(std::move(*list));
+    std::map<Registration, std::vector<const DueRow*>> rows;
+    for (const auto& row : answer.due->rows)
+        if (row.item->balloon)
+            rows[*row.item->balloon].push_back(&row);
+    for (auto& card : *cards) {
+        const auto found = rows.find(card.balloon);
+        auto headline = found == rows.end() ? Headline{} : headlineOf(found->second, *paces, on);
+        answer.lines.push_back({std::move(card), std::move(headline)});
+    }
+    return answer;
+}
+
+}

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// One line for each balloon: what it is, and what governs it.
+
+#include "registry/books.h"
+#include "rules/due/headline.h"
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace crownring {
+
+struct BalloonLine {
+    BalloonCard card;
+    Headline headline; ///< into the due list of the answer
+    [[nodiscard]] Standing standing() const { return headline.row ? headline.row->state.standing : Standing::Unproven; }
+};
+
+struct BalloonLines {
+    std::shared_ptr<const DueList> due;
+    std::vector<BalloonLine> lines; ///< by registration
+};
+
+/// Over this much past use an item's pace is taken.
+inline constexpr int monthsOfRecentUse = 24;
+
+/// @param balloon only this one; UnknownReference when it is not in the record on that day
+[[nodiscard]] Result<BalloonLines> balloonLines(Books& books, const std::optional<Registration>& balloon, CivilDate on);
+
+}
