@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/post.h"
 
-#include "gate/bench_gate.h"
+#include "gate/gate.h"
 #include "record/chain.h"
 #include "rules/programme/programme.h"
 
@@ -60,15 +60,13 @@ Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry>
                 problem->where.line = line;
                 problems.push_back(std::move(*problem));
             }
-    for (auto& locked : lockedEntries(journal, books, entries))
-        problems.push_back(placedIn(std::move(locked), file));
     if (!problems.empty())
         return tl::unexpected(std::move(problems));
     return journal.append(std::move(entries), file, [&](std::span<const NumberedEntry> written) {
-        auto barred = barredEntries(journal, books, written);
-        for (auto& each : barred)
+        auto refused = refusalsOf({journal, books, written});
+        for (auto& each : refused)
             each = placedIn(std::move(each), file);
-        return barred;
+        return refused;
     });
 }
 

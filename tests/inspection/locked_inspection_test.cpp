@@ -188,8 +188,9 @@ private slots:
     void inOneBatchWithTheClearingItIsTaken() {
         Shop shop;
         shop.ready(Visit::PartMlInspection).find("D-1", "barring");
-        // In whichever order they stand in the file: the stamps tell.
-        QVERIFY(problemsOf(shop.record(), closing(shop) + "\n" + shop.clearing("D-1")).empty());
+        // What arrives behind the closing is no part of what was signed, whatever its time says.
+        expectTurnedAway(shop, closing(shop) + "\n" + shop.clearing("D-1"), Code::NotReleasable);
+        QVERIFY(problemsOf(shop.record(), shop.clearing("D-1") + "\n" + closing(shop)).empty());
         QCOMPARE(shop.now().closed->body.outcome, Outcome::Released);
     }
     void aShopPostsAWholeInspectionAtOnce() {
@@ -202,6 +203,15 @@ private slots:
             shop.about() + "}\n";
         expectTurnedAway(shop, lines + closing(shop, "discrepancies"), Code::NotReleasable); // there is none
         QVERIFY(problemsOf(shop.record(), lines + closing(shop)).empty());
+    }
+    void noWordIsSlippedInBehindTheClosing() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection);
+        const auto word =
+            R"({"entry":"line.settled","on":"2026-06-01","line":"envelope.crown-ring","item":"E1","state":"not-applicable")" +
+            shop.about() + "}";
+        expectTurnedAway(shop, closing(shop) + "\n" + word, Code::NotReleasable);
+        QVERIFY(problemsOf(shop.record(), closing(shop)).empty());
     }
     void twoClosingsInOneBatch() {
         Shop shop;

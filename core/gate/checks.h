@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The checks of the gate, one a file; `allChecks` is their table.
+
+#include "gate/check.h"
+
+namespace crownring {
+
+/// BadValue for a visit that is none, and for a checklist that breaks its schema.
+[[nodiscard]] Findings askOpenings(const Batch& batch);
+
+/// NotReleasable for a word on an inspection, and for the void of one, that arrives after its closing; the void of the
+/// closing itself opens it again.
+[[nodiscard]] Findings askClosedInspections(const Batch& batch);
+
+/// NotReleasable, with every reason, for each closing that the rules refuse.
+[[nodiscard]] Findings askClosings(const Batch& batch);
+
+/// NotReleasable for a deferral, as written or as corrected, that is agreed to by somebody who may not.
+[[nodiscard]] Findings askDeferrals(const Batch& batch);
+
+/// CannotAmend where a correction changes what a signature covers.
+[[nodiscard]] Findings askSignedWords(const Batch& batch);
+
+}

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gate/checks.h"
+#include "gate/refusing.h"
+
+#include <map>
+
+namespace crownring {
+
+namespace {
+
+const CivilDate endOfDays = CivilDate::fromDayNumber(2'932'896);
+
+/// The inspection that an entry adds a word to.
+struct InspectionOf {
+    std::optional<InspectionId> operator()(const LineSettled& body) const { return body.inspection; }
+    std::optional<InspectionId> operator()(const InspectionClosed& body) const { return body.inspection; }
+    std::optional<InspectionId> operator()(const InspectionOpened& body) const { return body.inspection; }
+    std::optional<InspectionId> operator()(const ReadingTaken& body) const { return body.inspection; }
+    std::optional<InspectionId> operator()(const DefectFound& body) const { return body.inspection; }
+    std::optional<InspectionId> operator()(const DefectDeferred& body) const { return body.inspection; }
+    std::optional<InspectionId> operator()(const DefectCleared& body) const { return body.inspection; }
+    std::optional<InspectionId> operator()(const RepairMade& body) const { return body.inspection; }
+    std::optional<InspectionId> operator()(const PartReplaced& body) const { return body.inspection; }
+    template <class Other>
+    std::optional<InspectionId> operator()(const Other&) const {
+        return std::nullopt;
+    }
+};
+
+/// A void takes a word away: that is one on the inspection too, but for the void of its closing.
+Result<std::optional<InspectionId>> inspectionOf(Journal& journal, const Entry& entry) {
+    const auto* taken = std::get_if<EntryVoided>(&entry.body);
+    if (!taken)
+        return std::visit(InspectionOf{}, entry.body);
+    const auto line = journal.line(taken->voids);
+    if (!line)
+        return tl::unexpected(line.error());
+    if (!*line || std::holds_alternative<InspectionClosed>((*line)->entry.body))
+        return std::nullopt;
+    return std::visit(InspectionOf{}, (*line)->entry.body);
+}
+
+/// The closings of an inspection that hold, with the batch in the record.
+class Closings {
+public:
+    explicit Closings(Books& books) : m_books(books) {}
+
+    Result<std::vector<JournalLine>> of(const InspectionId& inspection) {
+        const auto known = m_known.find(inspection);
+        if (known != m_known.end())
+            return known->second;
+        auto told = m_books.told({Subject::Inspection, inspection.text(), {"inspection.closed"}, endOfDays});
+        if (told)
+            m_known.emplace(inspection, *told);
+        return told;
+    }
+
+private:
+    Books& m_books;
+    std::map<InspectionId, std::vector<JournalLine>> m_known;
+};
+
+}
+
+Findings askClosedInspections(const Batch& batch) {
+    std::vector<Problem> problems;
+    Closings closings(batch.books);
+    for (const auto& [entry, line] : batch.entries) {
+        const auto inspection = inspectionOf(batch.journal, entry);
+        if (!inspection)
+            return tl::unexpected(inspection.error());
+        if (!*inspection)
+            continue;
+        const auto closed = closings.of(**inspection);
+        if (!closed)
+            return tl::unexpected(closed.error());
+        if (closed->empty())
+            continue;
+        const auto written = batch.journal.line(entry.id);
+        if (!written)
+            return tl::unexpected(written.error());
+        for (const auto& closing : *closed)
+            if (*written && closing.number < (*written)->number) {
+                problems.push_back(notReleasable(
+                    "the inspection '" + (*inspection)->text() + "' is closed since " + closing.entry.on.iso(),
+                    "correct what was written with entry.corrected, or open another", "", line));
+                break;
+            }
+    }
+    return problems;
+}
+
+}

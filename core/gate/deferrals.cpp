@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/bench_file.h"
+#include "gate/checks.h"
+#include "gate/refusing.h"
+
+namespace crownring {
+
+namespace {
+
+/// @param entry the deferral as it stands now
+Findings judged(Books& books, const Entry& entry, const DefectDeferred& deferral, int line) {
+    const auto entitlements = entitlementsOn(books, entry.on);
+    if (!entitlements)
+        return tl::unexpected(entitlements.error());
+    const auto facts = books.facts({std::nullopt, {deferral.item}}, entry.on);
+    if (!facts)
+        return tl::unexpected(facts.error());
+    const ItemFacts item = facts->empty() ? ItemFacts{} : facts->front();
+    auto severity = Severity::Barring;
+    for (const auto& mark : item.defects)
+        if (mark.defect == deferral.defect && mark.kind == DefectMark::Kind::Found)
+            severity = mark.severity;
+    Barred bar{deferral.agreedBy.text() + " is entitled to nothing on " + entry.on.iso(), "ML.A.403(b) (from memory)"};
+    for (const auto& each : *entitlements) {
+        if (each.person != deferral.agreedBy)
+            continue;
+        auto next =
+            mayDefer(*entitlements, {each.person, each.capacity, item.balloon, item.operations, entry.on}, severity);
+        if (!next)
+            return std::vector<Problem>{};
+        bar = std::move(*next);
+    }
+    return std::vector{notReleasable(bar.text, "have it deferred by who is entitled to, or clear it", bar.rule, line)};
+}
+
+/// The entry of a batch that defers, as it stands: itself, or what a correction made of another.
+Result<std::optional<Entry>> deferralOf(Journal& journal, const Entry& entry) {
+    if (std::holds_alternative<DefectDeferred>(entry.body))
+        return entry;
+    const auto* correction = std::get_if<EntryCorrected>(&entry.body);
+    if (!correction)
+        return std::nullopt;
+    const auto root = rootOf(journal, correction->replaces);
+    if (!root)
+        return tl::unexpected(root.error());
+    if (root->voided || !std::holds_alternative<DefectDeferred>(nowOf(*root).body))
+        return std::nullopt;
+    return nowOf(*root);
+}
+
+}
+
+Findings askDeferrals(const Batch& batch) {
+    std::vector<Problem> problems;
+    for (const auto& [entry, line] : batch.entries) {
+        const auto deferral = deferralOf(batch.journal, entry);
+        if (!deferral)
+            return tl::unexpected(atLine(deferral.error(), line));
+        if (!*deferral)
+            continue;
+        auto found = judged(batch.books, **deferral, std::get<DefectDeferred>((*deferral)->body), line);
+        if (!found)
+            return tl::unexpected(atLine(found.error(), line));
+        problems.insert(problems.end(), found->begin(), found->end());
+    }
+    return problems;
+}
+
+}

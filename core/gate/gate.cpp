@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gate/gate.h"
+
+#include "gate/checks.h"
+
+#include <array>
+#include <iterator>
+
+namespace crownring {
+
+std::span<const Check> allChecks() {
+    static constexpr std::array checks{
+        Check{"an inspection is opened with a visit and a checklist that can be read", askOpenings},
+        Check{"nothing is added to an inspection that is closed", askClosedInspections},
+        Check{"a release is supported by the record", askClosings},
+        Check{"a defect is deferred by who may", askDeferrals},
+        Check{"what was signed is not corrected into something else", askSignedWords},
+    };
+    return checks;
+}
+
+std::vector<Problem> refusalsOf(const Batch& batch, std::span<const Check> checks) {
+    std::vector<Problem> refused;
+    for (const auto& check : checks) {
+        auto found = check.ask(batch);
+        if (found)
+            std::ranges::move(*found, std::back_inserter(refused));
+        else
+            refused.push_back(std::move(found.error()));
+    }
+    return refused;
+}
+
+}

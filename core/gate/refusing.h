@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What several checks of the gate say and look up.
+
+#include "record/journal.h"
+
+#include <optional>
+#include <string>
+
+namespace crownring {
+
+/// @param rule the clause that asks for it; may be empty
+[[nodiscard]] Problem notReleasable(std::string text, std::string mend, const std::string& rule, int line);
+
+/// The same problem at the line of an entry.
+[[nodiscard]] Problem atLine(Problem problem, int line);
+
+/// The line of the entry that an amendment is about in the end: amendments may stand on one another.
+[[nodiscard]] Result<JournalLine> rootOf(Journal& journal, EntryId id);
+
+}

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gate/checks.h"
+#include "gate/refusing.h"
+
+namespace crownring {
+
+namespace {
+
+/// What a signature covers stays as it was written.
+void compare(const JournalLine& root, const InspectionClosed& written, int line, std::vector<Problem>& problems) {
+    const auto refuse = [&](const char* what, const char* key) {
+        problems.push_back({Code::CannotAmend,
+                            what,
+                            "void the closing with a reason, and close the inspection again",
+                            {{}, line, std::string("with/") + key}});
+    };
+    if (momentOf(root.entry) != momentOf(*root.current))
+        refuse("the day and time of a signature are not corrected into others", "on");
+    const auto& now = std::get<InspectionClosed>(root.current->body);
+    const auto keep = [&](bool same, const char* key) {
+        if (!same)
+            refuse("what was signed is not corrected into something else", key);
+    };
+    keep(written.outcome == now.outcome, "outcome");
+    keep(written.inspection == now.inspection, "inspection");
+    keep(written.signatory == now.signatory, "signatory");
+    keep(written.capacity == now.capacity, "capacity");
+    keep(written.statement == now.statement, "statement");
+    keep(written.clocks == now.clocks, "clocks");
+    keep(written.seal == now.seal, "seal");
+}
+
+}
+
+Findings askSignedWords(const Batch& batch) {
+    std::vector<Problem> problems;
+    for (const auto& [entry, line] : batch.entries) {
+        const auto* correction = std::get_if<EntryCorrected>(&entry.body);
+        if (!correction)
+            continue;
+        const auto root = rootOf(batch.journal, correction->replaces);
+        if (!root)
+            return tl::unexpected(atLine(root.error(), line));
+        if (const auto* closing = std::get_if<InspectionClosed>(&root->entry.body); closing && root->current)
+            compare(*root, *closing, line, problems);
+    }
+    return problems;
+}
+
+}

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gate/gate.h"
+#include "store/scratch.h"
+
+#include <QtTest>
+
+#include <array>
+#include <set>
+
+using namespace crownring;
+using namespace crownring::testing;
+
+namespace {
+
+Findings nothing(const Batch&) { return std::vector<Problem>{}; }
+Findings something(const Batch&) {
+    return std::vector{Problem{Code::NotReleasable, "a line is open", "carry it out", {{}, 3, {}}}};
+}
+Findings unread(const Batch&) { return problem(Code::StoreFailed, "the page cannot be read", "see the disk"); }
+
+}
+
+/// The gate as a table: every check is asked, and one that cannot be asked refuses.
+class GateTest : public QObject {
+    Q_OBJECT
+private slots:
+    void whatNoCheckRefusesIsTaken() {
+        Scratch scratch;
+        constexpr std::array checks{Check{"a", nothing}, Check{"b", nothing}};
+        QVERIFY(refusalsOf({*scratch.record, *scratch.record, {}}, checks).empty());
+    }
+    void aCheckThatCannotBeAskedRefuses() {
+        Scratch scratch;
+        constexpr std::array checks{Check{"a", unread}, Check{"b", something}, Check{"c", nothing}};
+        const auto refused = refusalsOf({*scratch.record, *scratch.record, {}}, checks);
+        QCOMPARE(refused.size(), std::size_t{2});
+        QCOMPARE(refused[0].code, Code::StoreFailed);
+        QCOMPARE(refused[1].where.line, 3);
+    }
+    void everyCheckHasAName() {
+        std::set<std::string_view> names;
+        for (const auto& check : allChecks())
+            QVERIFY(names.insert(check.name).second && !check.name.empty() && check.ask);
+        QVERIFY(!names.empty());
+    }
+};
+
+QTEST_APPLESS_MAIN(GateTest)
+#include "gate_test.moc"
