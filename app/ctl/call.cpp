@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/call.h"
 
+#include "text/shown.h"
+
 #include <QtCore/QDate>
 #include <nlohmann/json.hpp>
 
@@ -62,6 +64,6 @@ int refuse(const std::vector<Problem>& problems) {
     return BadInput;
 }
 
-void print(const nlohmann::ordered_json& document) { std::cout << document.dump(2) << "\n"; }
+void print(const nlohmann::ordered_json& document) { std::cout << escapedJson(document.dump(2)) << "\n"; }
 
 }

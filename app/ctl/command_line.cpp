@@ -3,10 +3,13 @@
 
 #include "ctl/call.h"
 #include "ctl/calls.h"
+#include "ctl/shown_output.h"
+#include "text/utf8.h"
 
 #include <CLI/CLI.hpp>
 
 #include <functional>
+#include <iostream>
 #include <memory>
 
 namespace crownring::ctl {
@@ -272,6 +275,15 @@ void addRebuild(CLI::App& app, Chosen& chosen) {
 }
 
 int runCommandLine(int argc, const char* const* argv) {
+    const ShownOutput answers(std::cout);
+    const ShownOutput messages(std::cerr);
+    for (int at = 1; at < argc; ++at)
+        if (const auto bad = firstBadByte(argv[at]))
+            return refuse(Problem{Code::BadUse,
+                                  "argument " + std::to_string(at) + " is not UTF-8 from its byte " +
+                                      std::to_string(*bad + 1) + " on",
+                                  "write it in UTF-8, and see that the terminal does",
+                                  {}});
     CLI::App app{about, "crownringctl"};
     Common common;
     Chosen chosen;

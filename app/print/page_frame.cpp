@@ -2,6 +2,7 @@
 #include "print/page_frame.h"
 
 #include "print/typeface.h"
+#include "text/shown.h"
 
 #include <QtCore/QCoreApplication>
 #include <QtGui/QFontMetricsF>
@@ -25,7 +26,8 @@ QFont fitting(const QString& words, double room) {
 }
 
 PageFrame::PageFrame(const paper::Document& document, QRectF area)
-    : m_title(QString::fromStdString(document.title)), m_record(QString::fromStdString(document.recordId)),
+    : m_title(QString::fromStdString(shownOnOneLine(document.title))),
+      m_record(QString::fromStdString(shownOnOneLine(document.recordId))),
       m_caution(setText(document.caution, area.width(), {typeFont(cautionSize), softInk, Qt::AlignLeft, 1.05})),
       m_area(area) {}
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/text_line.h"
 
+#include "text/shown.h"
+
 #include <QtGui/QPainter>
 
 #include <algorithm>
@@ -19,8 +21,8 @@ void TextLine::draw(QPainter& painter, QPointF topLeft) const {
 }
 
 TextLines setText(const std::string& text, double width, const TextStyle& style) {
-    const auto layout =
-        std::make_shared<QTextLayout>(QString::fromStdString(text).replace(u'\n', QChar::LineSeparator), style.font);
+    const auto layout = std::make_shared<QTextLayout>(
+        QString::fromStdString(shown(text)).replace(u'\n', QChar::LineSeparator), style.font);
     QTextOption option(style.align);
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     option.setUseDesignMetrics(true);

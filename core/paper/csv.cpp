@@ -7,10 +7,20 @@ namespace crownring::paper {
 
 namespace {
 
+/// Would a spreadsheet take it for a formula (OWASP, CSV Injection)? A number with a sign is none.
+bool isFormula(std::string_view text) {
+    if (text.empty() || std::string_view("=+-@\t\r").find(text.front()) == std::string_view::npos)
+        return false;
+    const bool isSigned = text.front() == '-' || text.front() == '+';
+    const auto rest = text.substr(1);
+    return !isSigned || rest.empty() || rest.find_first_not_of("0123456789.") != std::string_view::npos;
+}
+
 /// @param alone the only field of its line: empty and without quotes it would be no line at all
-std::string field(std::string_view text, bool alone) {
-    if (text.find_first_of(",\"\r\n") == std::string_view::npos && !(alone && text.empty()))
-        return std::string(text);
+std::string field(std::string_view given, bool alone) {
+    const auto text = isFormula(given) ? "'" + std::string(given) : std::string(given);
+    if (text.find_first_of(",\"\r\n") == std::string::npos && !(alone && text.empty()))
+        return text;
     std::string quoted = "\"";
     for (const char letter : text) {
         if (letter == '"')

@@ -11,7 +11,10 @@ import re
 import sys
 
 # Who may know whom in core: a room sees itself and the rooms named here. No circle: each is built from those before it.
-ROOMS = {"problem": set(), "paper": {"problem"}, "measure": {"problem"}, "civil": {"measure", "problem"}}
+ROOMS = {"text": set(), "problem": {"text"}}
+ROOMS["paper"] = ROOMS["problem"] | {"problem"}
+ROOMS["measure"] = ROOMS["problem"] | {"problem"}
+ROOMS["civil"] = ROOMS["measure"] | {"measure"}
 ROOMS["record"] = ROOMS["civil"] | {"civil"}
 ROOMS["registry"] = ROOMS["record"] | {"record"}
 ROOMS["rules"] = ROOMS["registry"] | {"registry"}

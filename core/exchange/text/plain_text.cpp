@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/text/plain_text.h"
 
+#include "text/utf8.h"
+
 #include <algorithm>
 #include <array>
 #include <cstdint>
@@ -8,38 +10,6 @@
 namespace crownring {
 
 namespace {
-
-/// Length of the well-formed UTF-8 sequence at the start of `text` (Unicode standard, table 3-7), 0 when it is none.
-std::size_t sequenceLength(std::string_view text) {
-    const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0u; };
-    const auto within = [&](std::size_t i, unsigned low, unsigned high) { return byte(i) >= low && byte(i) <= high; };
-    const auto lead = byte(0);
-    if (lead < 0x80)
-        return 1;
-    if (lead >= 0xC2 && lead <= 0xDF)
-        return within(1, 0x80, 0xBF) ? 2 : 0;
-    if (lead >= 0xE0 && lead <= 0xEF) {
-        const unsigned low = lead == 0xE0 ? 0xA0 : 0x80;
-        const unsigned high = lead == 0xED ? 0x9F : 0xBF;
-        return within(1, low, high) && within(2, 0x80, 0xBF) ? 3 : 0;
-    }
-    if (lead >= 0xF0 && lead <= 0xF4) {
-        const unsigned low = lead == 0xF0 ? 0x90 : 0x80;
-        const unsigned high = lead == 0xF4 ? 0x8F : 0xBF;
-        return within(1, low, high) && within(2, 0x80, 0xBF) && within(3, 0x80, 0xBF) ? 4 : 0;
-    }
-    return 0;
-}
-
-bool isUtf8(std::string_view text) {
-    while (!text.empty()) {
-        const auto length = sequenceLength(text);
-        if (length == 0)
-            return false;
-        text.remove_prefix(length);
-    }
-    return true;
-}
 
 void appendUtf8(std::string& to, std::uint32_t point) {
     const auto put = [&](std::uint32_t byte) { to.push_back(static_cast<char>(static_cast<unsigned char>(byte))); };
