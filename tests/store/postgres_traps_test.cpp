@@ -104,6 +104,31 @@ private slots:
                  Code::StoreNewer);
         QCOMPARE(later->rebuild().error().code, Code::StoreNewer);
     }
+    /// 42501 is insufficient_privilege; its low byte as a number is SQLite's BUSY.
+    void missingRightsAreNotSomebodyElseWriting() {
+        NEEDS_SHARED;
+        connection.run("DROP ROLE IF EXISTS crownring_reader");
+        connection.run("CREATE ROLE crownring_reader");
+        connection.run("CREATE TABLE t (x BIGINT)");
+        connection.run("SET ROLE crownring_reader");
+        try {
+            connection.run("INSERT INTO t VALUES (1)");
+            QFAIL("it was written");
+        } catch (const StoreError& error) {
+            QCOMPARE(error.code(), Code::StoreFailed);
+        }
+        connection.run("RESET ROLE");
+        connection.run("DROP ROLE crownring_reader");
+    }
+    void whatTheUrlAsksOfTheConnectionIsHonoured() {
+        NEEDS_SHARED;
+        const auto with = [](const char* keys) { return openRecord(sharedLocation() + keys, OpenMode::OrCreate); };
+        QVERIFY(with("&sslmode=prefer&connect_timeout=7"));
+        // libpq itself says no: the keys reach it.
+        for (const auto* wrong :
+             {"&sslmode=nonsense", "&no_such_key=1", "&target_session_attrs=standby", "&sslmode=pre'fer"})
+            QVERIFY2(!with(wrong), wrong);
+    }
     void aPositiveNumberComesUnsigned() {
         NEEDS_SHARED;
         QCOMPARE(answer(connection, "SELECT CAST(5 AS BIGINT)").typeId(), int{QMetaType::ULongLong});

@@ -19,12 +19,34 @@ bool isPostgres(const std::string& location) {
 
 StoreError errorOf(const QSqlError& error, const QString& statement) {
     const auto native = error.nativeErrorCode();
-    // SQLITE_BUSY and SQLITE_LOCKED with their extended codes; PostgreSQL's lock_not_available and deadlock.
-    const auto primary = native.toInt() & 0xff;
+    // A SQLSTATE has five letters; of SQLite's numbers the low byte is the primary code, here BUSY and LOCKED.
+    // PostgreSQL: lock_not_available and deadlock_detected.
+    const bool isState = native.size() == 5;
+    const auto primary = isState ? 0 : native.toInt() & 0xff;
     const bool busy =
         primary == 5 || primary == 6 || native == QStringLiteral("55P03") || native == QStringLiteral("40P01");
     const auto text = error.text() + QStringLiteral(" [") + native + QStringLiteral("] in: ") + statement.left(120);
     return {busy ? Code::StoreBusy : Code::StoreFailed, text.toStdString()};
+}
+
+namespace {
+
+/// What a URL says beyond host and user goes to libpq as it is (sslmode, sslrootcert, target_session_attrs …); a key
+/// that libpq does not know is refused by it. @return "key='value';…"
+QString connectOptions(const QUrlQuery& asked) {
+    auto options = QStringLiteral("application_name=crownring");
+    bool hasTimeout = false;
+    for (const auto& [key, value] : asked.queryItems(QUrl::FullyDecoded)) {
+        if (key == QStringLiteral("host") || key == QStringLiteral("user") || key == QStringLiteral("application_name"))
+            continue;
+        hasTimeout = hasTimeout || key == QStringLiteral("connect_timeout");
+        auto quoted = value;
+        quoted.replace(u'\\', QStringLiteral("\\\\")).replace(u'\'', QStringLiteral("\\'"));
+        options += QStringLiteral(";%1='%2'").arg(key, quoted);
+    }
+    return hasTimeout ? options : options + QStringLiteral(";connect_timeout=5");
+}
+
 }
 
 Connection::Connection(const std::string& location, Access access)
@@ -108,7 +130,7 @@ void Connection::openPostgres(const std::string& location) const {
     const auto user = options.queryItemValue(QStringLiteral("user"), QUrl::FullyDecoded);
     db.setUserName(user.isEmpty() ? url.userName() : user);
     db.setPassword(url.password());
-    db.setConnectOptions(QStringLiteral("connect_timeout=5;application_name=crownring"));
+    db.setConnectOptions(connectOptions(options));
     if (!db.open())
         throw StoreError(Code::StoreUnopened, db.lastError().text().toStdString());
     run(QStringLiteral("SET client_min_messages = warning"));

@@ -30,7 +30,8 @@ class Connection {
 public:
     /// @throws StoreError when it cannot be opened or a setting is not taken
     /// @param location a file name, or
-    /// "postgresql://[user[:password]@][host[:port]]/name[?host=/socket/folder&user=name]"
+    /// "postgresql://[user[:password]@][host[:port]]/name[?host=/socket/folder&user=name&sslmode=verify-full…]":
+    /// further keys are those of libpq
     Connection(const std::string& location, Access access);
     ~Connection();
     Connection(const Connection&) = delete;
