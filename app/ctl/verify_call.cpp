@@ -32,7 +32,10 @@ int run(const VerifyOptions& options, const Common& common) {
             answer["questions"].push_back(questionJson(question));
         print(answer);
     } else {
-        std::cout << verdict->entries << " entries, " << (verdict->intact ? "the chain is intact" : "NOT INTACT")
+        std::cout << verdict->entries << " entries, "
+                  << (verdict->intact         ? "the chain is intact"
+                      : verdict->rebuildMends ? "the chain is intact, BUT NOT WHAT WAS COMPUTED FROM IT"
+                                              : "NOT INTACT")
                   << "\n";
         if (!verdict->intact)
             std::cout << (verdict->firstBad ? "First bad entry " + verdict->firstBad->text() + ": " : "")

@@ -135,6 +135,10 @@ void RecordPlace::verify() {
                  m_verdict = Words::problem(verdict.error());
              else if (verdict->intact)
                  m_verdict = tr("All %1 entries are as they were written.").arg(verdict->entries);
+             else if (verdict->rebuildMends)
+                 m_verdict = tr("All %1 entries are as they were written, but what was computed from them is not: %2.")
+                                 .arg(verdict->entries)
+                                 .arg(inward(verdict->reason));
              else
                  m_verdict =
                      tr("Entry %1 is not what was written: %2. Keep this file, and restore a backup from before.")

@@ -48,6 +48,7 @@ struct Verdict {
     bool intact = true;
     std::optional<EntryId> firstBad; ///< the first entry, by arrival, that is not what was written
     std::string reason;
+    bool rebuildMends = false; ///< not intact, but all entries are: what was computed from them is wrong
 };
 
 /// A photograph that entries name by its digest.

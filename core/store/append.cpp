@@ -156,16 +156,34 @@ std::string utcNow() { return QDateTime::currentDateTimeUtc().toString(Qt::ISODa
 
 }
 
-void SqlRecord::lockForWriting() {
+SqlRecord::Writing::Writing(SqlRecord& record) : m_record(record), m_transaction(*record.m_connection) {
+    record.forgetWhatOthersWrote();
+}
+
+SqlRecord::Writing::~Writing() {
+    if (!m_committed)
+        m_record.forget();
+}
+
+void SqlRecord::Writing::commit() {
+    m_transaction.commit();
+    m_committed = true;
+}
+
+void SqlRecord::forgetWhatOthersWrote() {
     if (m_connection->dialect() == Dialect::Postgres) {
         m_connection->run(QStringLiteral("LOCK TABLE writer IN SHARE ROW EXCLUSIVE MODE"));
-        m_projector.forget(); // another program may have written since
+        m_projector.forget();
+    } else if (const auto version = m_connection->writtenByOthers(); version != m_writtenByOthers) {
+        forget();
+        m_writtenByOthers = version;
     }
 }
 
 void SqlRecord::forget() {
     m_names.forget();
     m_projector.forget();
+    m_documents.clear();
 }
 
 void SqlRecord::writeAmendment(const Entry& amendment, const EntryId& target) {
@@ -237,8 +255,7 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
     const EntryId* writing = nullptr;
     int line = 0;
     try {
-        Transaction transaction(*m_connection);
-        lockForWriting();
+        Writing transaction(*this);
         for (const auto& [entry, at] : entries)
             makeNames(entry.body);
         Problems problems;
@@ -261,10 +278,8 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
                                     "adopt it with its document",
                                     {file, at, "programme"}});
         }
-        if (!problems.empty()) {
-            forget();
+        if (!problems.empty())
             return tl::unexpected(std::move(problems));
-        }
         m_journal.beginWriting(m_writer, utcNow());
         receipt.ids.reserve(entries.size());
         for (auto& [entry, at] : entries) {
@@ -278,17 +293,13 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
         m_projector.settle();
         m_journal.finishWriting();
         if (judge)
-            if (auto barred = judge(entries); !barred.empty()) {
-                forget();
+            if (auto barred = judge(entries); !barred.empty())
                 return tl::unexpected(std::move(barred));
-            }
         transaction.commit();
         return receipt;
     } catch (const Refused& refused) {
-        forget();
         return tl::unexpected(Problems{placed(refused.problem, file, line)});
     } catch (const StoreError& error) {
-        forget();
         if (writing && error.code() == Code::StoreFailed &&
             guarded([&] { return m_journal.has(*writing); }).value_or(false))
             return tl::unexpected(Problems{{Code::DuplicateId,
@@ -304,8 +315,7 @@ Result<void> SqlRecord::rebuild() {
     if (!m_readOnlyReason.empty())
         return problem(Code::StoreNewer, m_readOnlyReason, "use the newer program to write");
     return guarded([&] {
-        Transaction transaction(*m_connection);
-        lockForWriting();
+        Writing transaction(*this);
         m_projector.clear();
         std::vector<std::pair<EntryId, std::int64_t>> amendments;
         m_journal.each([&](std::int64_t number, Entry&& entry) {

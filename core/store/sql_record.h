@@ -39,7 +39,8 @@ public:
     [[nodiscard]] std::string readOnlyReason() const override { return m_readOnlyReason; }
 
 private:
-    void lockForWriting();
+    class Writing;
+    void forgetWhatOthersWrote();
     void forget();
     /// Of what the entry brings into the record, so that a batch may speak of it before.
     void makeNames(const Body& body);
@@ -53,6 +54,23 @@ private:
     JournalTable m_journal;
     Projector m_projector;
     std::unordered_map<std::string, std::shared_ptr<const std::string>> m_documents;
+    std::optional<std::int64_t> m_writtenByOthers; ///< as it was when anything was last remembered for writing
+};
+
+/// A write transaction of the record: what is remembered is what the record says when it begins, and is forgotten when
+/// it is not committed.
+class SqlRecord::Writing {
+public:
+    explicit Writing(SqlRecord& record);
+    ~Writing();
+    Writing(const Writing&) = delete;
+    Writing& operator=(const Writing&) = delete;
+    void commit();
+
+private:
+    SqlRecord& m_record;
+    Transaction m_transaction;
+    bool m_committed = false;
 };
 
 /// Runs `act`, which may throw `StoreError`, and gives what it returns or the problem.

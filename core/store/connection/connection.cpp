@@ -90,6 +90,8 @@ QString Connection::ask(const QString& statement) const {
     return query.next() ? query.value(0).toString() : QString();
 }
 
+std::int64_t Connection::writtenByOthers() const { return ask(QStringLiteral("PRAGMA data_version")).toLongLong(); }
+
 void Connection::openSqlite(const std::string& file, Access access) const {
     auto db = database();
     db.setDatabaseName(QString::fromStdString(file));

@@ -8,6 +8,7 @@
 
 #include <QtSql/QSqlDatabase>
 
+#include <cstdint>
 #include <stdexcept>
 #include <string>
 
@@ -43,6 +44,9 @@ public:
     void run(const QString& statement) const;
     /// The first column of the first row as text. @throws StoreError
     [[nodiscard]] QString ask(const QString& statement) const;
+    /// A number that has changed when another connection has written to the file since it was last asked for; inside a
+    /// write transaction nobody can write any more. SQLite only. https://www.sqlite.org/pragma.html#pragma_data_version
+    [[nodiscard]] std::int64_t writtenByOthers() const;
 
 private:
     void openSqlite(const std::string& file, Access access) const;
