@@ -15,19 +15,14 @@ Problem atLine(Problem problem, int line) {
     return problem;
 }
 
-Result<JournalLine> rootOf(Journal& journal, EntryId id) {
-    for (;;) {
-        auto line = journal.line(id);
-        if (!line)
-            return tl::unexpected(line.error());
-        if (!*line)
-            return problem(Code::UnknownReference, "the record holds no entry '" + id.text() + "'",
-                           "point at the id of an entry that was posted before this one");
-        const auto target = amends((*line)->entry);
-        if (!target)
-            return std::move(**line);
-        id = *target;
-    }
+Result<JournalLine> rootOf(Journal& journal, const EntryId& id) {
+    auto line = journal.root(id);
+    if (!line)
+        return tl::unexpected(line.error());
+    if (!*line)
+        return problem(Code::UnknownReference, "the record holds no entry '" + id.text() + "'",
+                       "point at the id of an entry that was posted before this one");
+    return std::move(**line);
 }
 
 }

@@ -16,7 +16,7 @@ namespace crownring {
 /// The same problem at the line of an entry.
 [[nodiscard]] Problem atLine(Problem problem, int line);
 
-/// The line of the entry that an amendment is about in the end: amendments may stand on one another.
-[[nodiscard]] Result<JournalLine> rootOf(Journal& journal, EntryId id);
+/// The line of the entry that an amendment is about in the end (`Journal::root`); a problem where there is none.
+[[nodiscard]] Result<JournalLine> rootOf(Journal& journal, const EntryId& id);
 
 }

@@ -72,6 +72,9 @@ public:
     /// Latest arrival first.
     virtual Result<std::vector<JournalLine>> lines(const JournalQuery& query) = 0;
     virtual Result<std::optional<JournalLine>> line(const EntryId& id) = 0;
+    /// The line of the entry that an amendment is about in the end, since amendments may stand on one another; of the
+    /// entry itself where it amends nothing.
+    virtual Result<std::optional<JournalLine>> root(const EntryId& id) = 0;
     /// Keeps a photograph durably. @return the SHA-256 of its bytes, 64 hex digits, by which entries name it
     virtual Result<std::string> keepPicture(const Picture& picture) = 0;
     virtual Result<std::optional<Picture>> picture(const std::string& digest) = 0;

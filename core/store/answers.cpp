@@ -196,6 +196,10 @@ Result<std::optional<JournalLine>> SqlRecord::line(const EntryId& id) {
     return guarded([&] { return m_journal.line(id); });
 }
 
+Result<std::optional<JournalLine>> SqlRecord::root(const EntryId& id) {
+    return guarded([&] { return m_journal.root(id); });
+}
+
 Result<Verdict> SqlRecord::verify(const std::function<bool(double)>& progress) {
     return guarded([&] {
         auto verdict = m_journal.verify(progress);

@@ -161,6 +161,7 @@ SqlRecord::Writing::Writing(SqlRecord& record) : m_record(record), m_transaction
 }
 
 SqlRecord::Writing::~Writing() {
+    m_record.m_journal.forget();
     if (!m_committed)
         m_record.forget();
 }
@@ -187,16 +188,16 @@ void SqlRecord::forget() {
 }
 
 void SqlRecord::writeAmendment(const Entry& amendment, const EntryId& target) {
-    const auto aimed = m_journal.find(target);
-    if (!aimed)
+    const auto around = m_journal.around(target);
+    if (!around)
         throw Refused{{Code::UnknownReference,
                        "the record holds no entry '" + target.text() + "'",
                        "point at the id of an entry that was posted before this one",
                        {{}, 0, std::holds_alternative<EntryVoided>(amendment.body) ? "voids" : "replaces"}}};
     if (const auto* correction = std::get_if<EntryCorrected>(&amendment.body)) {
-        auto result = patched(*aimed, correction->with);
+        auto result = patched(around->said(target), correction->with);
         if (!result)
-            if (const auto now = amended(*aimed, m_journal.amendmentsOf(target)).entry)
+            if (const auto& now = around->now(target))
                 if (auto onTop = patched(*now, correction->with))
                     result = std::move(onTop);
         auto wrong = result ? unknownReference(result->body,
@@ -209,11 +210,9 @@ void SqlRecord::writeAmendment(const Entry& amendment, const EntryId& target) {
             throw Refused{std::move(*wrong)};
         }
     }
-    const auto root = m_journal.rootOf(amendment);
-    const auto before = amended(root, m_journal.amendmentsOf(root.id));
-    m_journal.noteAmendment(target, m_journal.write(amendment));
-    const auto amendments = m_journal.amendmentsOf(root.id);
-    const auto after = amended(root, amendments);
+    const auto before = around->amended();
+    m_journal.amend(amendment, around);
+    const auto after = around->amended();
     if (before.entry != after.entry) {
         if (before.entry)
             m_projector.withdraw(*before.entry);
@@ -221,7 +220,7 @@ void SqlRecord::writeAmendment(const Entry& amendment, const EntryId& target) {
             m_projector.project(*after.entry);
     }
     if (before.notApplicable != after.notApplicable)
-        m_projector.noteIdle(root, after, amendments);
+        m_projector.noteIdle(*around);
 }
 
 void SqlRecord::write(Entry& entry) {
@@ -317,29 +316,30 @@ Result<void> SqlRecord::rebuild() {
     return guarded([&] {
         Writing transaction(*this);
         m_projector.clear();
-        std::vector<std::pair<EntryId, std::int64_t>> amendments;
+        std::vector<std::pair<EntryId, std::int64_t>> amendments; ///< by what they amend
+        std::vector<EntryId> roots;
+        std::unordered_map<EntryId, EntryId> rootOf;
         m_journal.each([&](std::int64_t number, Entry&& entry) {
-            if (const auto target = amends(entry))
-                amendments.emplace_back(*target, number);
-            else
-                m_projector.project(entry);
+            const auto target = amends(entry);
+            if (!target)
+                return m_projector.project(entry);
+            amendments.emplace_back(*target, number);
+            const auto known = rootOf.find(*target);
+            rootOf.emplace(entry.id, known == rootOf.end() ? *target : known->second);
+            if (known == rootOf.end())
+                roots.push_back(*target);
         });
-        std::unordered_set<EntryId> roots;
         for (const auto& [target, number] : amendments)
             m_journal.noteAmendment(target, number);
-        for (const auto& [target, number] : amendments) {
-            const auto aimed = m_journal.find(target);
-            if (!aimed)
-                throw StoreError(Code::StoreFailed, "the journal lacks the entry " + target.text());
-            const auto root = m_journal.rootOf(*aimed);
-            if (!roots.insert(root.id).second)
+        std::unordered_set<EntryId> done;
+        for (const auto& root : roots) {
+            if (!done.insert(root).second)
                 continue;
-            const auto all = m_journal.amendmentsOf(root.id);
-            const auto now = amended(root, all);
-            m_projector.withdraw(root);
-            if (now.entry)
-                m_projector.project(*now.entry);
-            m_projector.noteIdle(root, now, all);
+            const auto tree = m_journal.amendedBy(root);
+            m_projector.withdraw(tree.original());
+            if (tree.now())
+                m_projector.project(*tree.now());
+            m_projector.noteIdle(tree);
         }
         m_projector.settle();
         transaction.commit();

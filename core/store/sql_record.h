@@ -18,6 +18,7 @@ public:
     Results<Receipt> append(std::vector<NumberedEntry> entries, const std::string& file, const Judge& judge) override;
     Result<std::vector<JournalLine>> lines(const JournalQuery& query) override;
     Result<std::optional<JournalLine>> line(const EntryId& id) override;
+    Result<std::optional<JournalLine>> root(const EntryId& id) override;
     Result<Verdict> verify(const std::function<bool(double)>& progress) override;
 
     Result<std::vector<ItemFacts>> facts(const Scope& scope, CivilDate on) override;

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/journal/journal_table.h"
 
-#include "record/amendment.h"
-
 #include <algorithm>
 #include <set>
 
@@ -74,6 +72,7 @@ JournalTable::JournalTable(const Connection& connection)
                            " FROM entry ORDER BY entry_no") {}
 
 void JournalTable::beginWriting(const WriterId& writer, const std::string& recordedAt) {
+    m_writing = true;
     m_writer = writer;
     m_recordedAt = recordedAt;
     m_lastNumber.run();
@@ -105,6 +104,11 @@ std::int64_t JournalTable::write(const Entry& entry) {
 
 void JournalTable::finishWriting() { m_setHead.run(m_end.sequence, bytes(m_end.hash), m_end.writerNo); }
 
+void JournalTable::forget() {
+    m_writing = false;
+    m_around.clear();
+}
+
 bool JournalTable::has(const EntryId& id) {
     m_has.run(id);
     const bool found = m_has.next();
@@ -132,13 +136,16 @@ JournalLine JournalTable::lineFrom(Statement& row) {
 }
 
 void JournalTable::addState(JournalLine& line) {
-    const auto amendments = amendmentsOf(line.entry.id);
-    if (amendments.empty())
-        return;
-    auto now = amended(line.entry, amendments);
-    line.voided = !now.entry;
-    if (now.entry && *now.entry != line.entry)
-        line.current = std::move(now.entry);
+    if (const auto known = m_around.find(line.entry.id); known != m_around.end())
+        addState(line, known->second->now(line.entry.id));
+    else if (const auto amendments = amendmentsOf(line.entry.id); !amendments.empty())
+        addState(line, amended(line.entry, amendments).entry);
+}
+
+void JournalTable::addState(JournalLine& line, const std::optional<Entry>& now) {
+    line.voided = !now;
+    if (now && *now != line.entry)
+        line.current = now;
 }
 
 std::optional<JournalLine> JournalTable::line(const EntryId& id) {
@@ -148,6 +155,18 @@ std::optional<JournalLine> JournalTable::line(const EntryId& id) {
     auto line = lineFrom(m_line);
     m_line.finish();
     addState(line);
+    return line;
+}
+
+std::optional<JournalLine> JournalTable::root(const EntryId& id) {
+    const auto tree = around(id);
+    if (!tree)
+        return std::nullopt;
+    m_line.run(tree->original().id);
+    m_line.next();
+    auto line = lineFrom(m_line);
+    m_line.finish();
+    addState(line, tree->now());
     return line;
 }
 
@@ -210,15 +229,40 @@ std::vector<Entry> JournalTable::amendmentsOf(const EntryId& id) {
     return amendments;
 }
 
-Entry JournalTable::rootOf(const Entry& amendment) {
-    auto entry = amendment;
-    while (const auto target = amends(entry)) {
-        auto next = find(*target);
-        if (!next)
-            throw StoreError(Code::StoreFailed, "the journal lacks an entry that another amends: " + target->text());
-        entry = std::move(*next);
+AmendmentTree JournalTable::amendedBy(const EntryId& original) {
+    auto entry = find(original);
+    if (!entry)
+        throw StoreError(Code::StoreFailed, "the journal lacks an entry that another amends: " + original.text());
+    AmendmentTree tree(std::move(*entry));
+    for (auto& amendment : amendmentsOf(original))
+        tree.add(std::move(amendment));
+    return tree;
+}
+
+std::shared_ptr<AmendmentTree> JournalTable::around(const EntryId& id) {
+    auto root = id;
+    for (;;) {
+        if (const auto known = m_around.find(root); known != m_around.end())
+            return known->second;
+        const auto entry = find(root);
+        if (!entry)
+            return nullptr;
+        const auto target = amends(*entry);
+        if (!target)
+            break;
+        root = *target;
     }
-    return entry;
+    auto tree = std::make_shared<AmendmentTree>(amendedBy(root));
+    if (m_writing)
+        for (const auto& member : tree->ids())
+            m_around.emplace(member, tree);
+    return tree;
+}
+
+void JournalTable::amend(const Entry& amendment, const std::shared_ptr<AmendmentTree>& around) {
+    noteAmendment(*amends(amendment), write(amendment));
+    around->add(amendment);
+    m_around.emplace(amendment.id, around);
 }
 
 }

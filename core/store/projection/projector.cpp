@@ -185,12 +185,11 @@ void Projector::withdraw(const Entry& entry) {
     note(m_dropTold, entry);
 }
 
-void Projector::noteIdle(const Entry& root, const Amended& now, std::span<const Entry> amendments) {
-    m_dropIdle.run(root.id);
-    for (const auto& id : now.notApplicable)
-        for (const auto& amendment : amendments)
-            if (amendment.id == id)
-                m_putIdle.run(root.id, id, momentOf(amendment).minutes());
+void Projector::noteIdle(const AmendmentTree& amended) {
+    const auto& root = amended.original().id;
+    m_dropIdle.run(root);
+    for (const auto& id : amended.amended().notApplicable)
+        m_putIdle.run(root, id, momentOf(amended.said(id)).minutes());
 }
 
 void Projector::touchItemsUnder(const FlightTotals::Change& change) {

@@ -18,8 +18,8 @@ public:
     /// @pre `entry` is no amendment
     void project(const Entry& entry);
     void withdraw(const Entry& entry);
-    /// The corrections of `root` that were left out, after its amendments changed.
-    void noteIdle(const Entry& root, const Amended& now, std::span<const Entry> amendments);
+    /// The corrections of an entry that were left out, after its amendments changed.
+    void noteIdle(const AmendmentTree& amended);
     /// Carries what changed through to clocks, stays and questions; to be called once before the transaction ends.
     void settle();
     /// Empties every projection.
