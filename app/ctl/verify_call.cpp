@@ -9,6 +9,16 @@
 
 namespace crownring::ctl {
 
+namespace {
+
+/// The entry that is not what was written, or that is behind what is not what it gives.
+nlohmann::ordered_json firstOf(const Verdict& verdict) {
+    const auto& first = verdict.firstBad ? verdict.firstBad : verdict.behind;
+    return first ? nlohmann::ordered_json(first->text()) : nlohmann::ordered_json();
+}
+
+}
+
 int run(const VerifyOptions& options, const Common& common) {
     const auto record = open(common);
     if (!record)
@@ -17,18 +27,17 @@ int run(const VerifyOptions& options, const Common& common) {
     const auto questions = record->questions();
     if (!verdict)
         return refuse(verdict.error());
-    if (!questions)
+    if (!questions && verdict->intact)
         return refuse(questions.error());
     if (options.json) {
-        nlohmann::ordered_json answer{{"entries", verdict->entries},
-                                      {"intact", verdict->intact},
-                                      {"first_bad", verdict->firstBad
-                                                        ? nlohmann::ordered_json(verdict->firstBad->text())
-                                                        : nlohmann::ordered_json()}};
+        nlohmann::ordered_json answer{
+            {"entries", verdict->entries}, {"intact", verdict->intact}, {"first_bad", firstOf(*verdict)}};
+        if (!verdict->projection.empty())
+            answer["projection"] = verdict->projection;
         if (!verdict->reason.empty())
             answer["reason"] = verdict->reason;
         answer["questions"] = nlohmann::ordered_json::array();
-        for (const auto& question : *questions)
+        for (const auto& question : questions.value_or(std::vector<Question>{}))
             answer["questions"].push_back(questionJson(question));
         print(answer);
     } else {
@@ -40,8 +49,9 @@ int run(const VerifyOptions& options, const Common& common) {
         if (!verdict->intact)
             std::cout << (verdict->firstBad ? "First bad entry " + verdict->firstBad->text() + ": " : "")
                       << verdict->reason << "\n";
-        std::cout << questions->size() << " open questions\n";
-        for (const auto& question : *questions)
+        const auto open = questions.value_or(std::vector<Question>{});
+        std::cout << open.size() << " open questions\n";
+        for (const auto& question : open)
             std::cout << "  " << (question.stamp.id.empty() ? "" : question.stamp.at.on().iso() + " ")
                       << questionText(question) << "\n";
     }

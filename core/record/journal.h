@@ -48,7 +48,9 @@ struct Verdict {
     bool intact = true;
     std::optional<EntryId> firstBad; ///< the first entry, by arrival, that is not what was written
     std::string reason;
-    bool rebuildMends = false; ///< not intact, but all entries are: what was computed from them is wrong
+    bool rebuildMends = false;     ///< not intact, but all entries are: what was computed from them is wrong
+    std::string projection;        ///< with `rebuildMends`: the table that is not what the journal gives
+    std::optional<EntryId> behind; ///< with `rebuildMends`: the entry behind the row that differs
 };
 
 /// A photograph that entries name by its digest.
@@ -78,7 +80,9 @@ public:
     /// Keeps a photograph durably. @return the SHA-256 of its bytes, 64 hex digits, by which entries name it
     virtual Result<std::string> keepPicture(const Picture& picture) = 0;
     virtual Result<std::optional<Picture>> picture(const std::string& digest) = 0;
-    /// Recomputes every hash. @param progress is told the share done (0 to 1) and may answer false to stop.
+    /// Recomputes every hash, holds every projection against what the journal gives, photographs against their digests
+    /// and the schema against that of this version, and lets the database check its pages. @param progress is told the
+    /// share done (0 to 1) and may answer false to stop.
     virtual Result<Verdict> verify(const std::function<bool(double)>& progress = {}) = 0;
 };
 

@@ -200,18 +200,4 @@ Result<std::optional<JournalLine>> SqlRecord::root(const EntryId& id) {
     return guarded([&] { return m_journal.root(id); });
 }
 
-Result<Verdict> SqlRecord::verify(const std::function<bool(double)>& progress) {
-    return guarded([&] {
-        auto verdict = m_journal.verify(progress);
-        const bool whole = verdict.intact && verdict.reason.empty();
-        if (const auto balloon = whole ? m_projector.totals().firstWrong() : std::nullopt) {
-            verdict.intact = false;
-            verdict.rebuildMends = true;
-            verdict.reason = "the running totals of " + m_names.text(*balloon) +
-                             " are not what its flights add up to; crownringctl rebuild makes them anew";
-        }
-        return verdict;
-    });
-}
-
 }

@@ -2,6 +2,7 @@
 #include "record/amendment.h"
 #include "record/new_id.h"
 #include "store/sql_record.h"
+#include "store/verify/replay.h"
 
 #include <QtCore/QDateTime>
 
@@ -316,32 +317,8 @@ Result<void> SqlRecord::rebuild() {
     return guarded([&] {
         Writing transaction(*this);
         m_projector.clear();
-        std::vector<std::pair<EntryId, std::int64_t>> amendments; ///< by what they amend
-        std::vector<EntryId> roots;
-        std::unordered_map<EntryId, EntryId> rootOf;
-        m_journal.each([&](std::int64_t number, Entry&& entry) {
-            const auto target = amends(entry);
-            if (!target)
-                return m_projector.project(entry);
-            amendments.emplace_back(*target, number);
-            const auto known = rootOf.find(*target);
-            rootOf.emplace(entry.id, known == rootOf.end() ? *target : known->second);
-            if (known == rootOf.end())
-                roots.push_back(*target);
-        });
-        for (const auto& [target, number] : amendments)
+        for (const auto& [target, number] : replay(m_journal, m_projector))
             m_journal.noteAmendment(target, number);
-        std::unordered_set<EntryId> done;
-        for (const auto& root : roots) {
-            if (!done.insert(root).second)
-                continue;
-            const auto tree = m_journal.amendedBy(root);
-            m_projector.withdraw(tree.original());
-            if (tree.now())
-                m_projector.project(*tree.now());
-            m_projector.noteIdle(tree);
-        }
-        m_projector.settle();
         transaction.commit();
     });
 }

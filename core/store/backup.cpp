@@ -3,6 +3,7 @@
 
 #include "store/journal/journal_table.h"
 
+#include <QtCore/QDateTime>
 #include <QtCore/QFile>
 #include <unistd.h>
 
@@ -49,6 +50,16 @@ void backUp(const Connection& connection, const std::string& file) {
         QFile::remove(draft);
         throw;
     }
+}
+
+void migrateWithBackup(const Connection& connection, const std::vector<MigrationStep>& steps, const std::string& file) {
+    const int version = schemaVersion(connection);
+    const int newest = steps.back().version;
+    if (version > 0 && version < newest && connection.dialect() == Dialect::Sqlite)
+        backUp(connection,
+               file + ".before-" + std::to_string(newest) + "-" +
+                   QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMddhhmmss")).toStdString());
+    migrate(connection, steps);
 }
 
 }

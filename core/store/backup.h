@@ -4,7 +4,7 @@
 /// A copy of an SQLite record that is known to be good. The file itself must not be copied while it is open: what was
 /// written last stands in a file beside it.
 
-#include "store/connection/connection.h"
+#include "store/schema/migration.h"
 
 #include <string>
 
@@ -13,5 +13,9 @@ namespace crownring {
 /// Writes a copy to `file`, checks its integrity, its references and its chain, and only then gives it its name.
 /// @throws StoreError StoreFailed when `file` exists, cannot be written or does not pass
 void backUp(const Connection& connection, const std::string& file);
+
+/// Brings the schema to the last step; an SQLite record that is not new is first copied to "FILE.before-N-TIME",
+/// verified. A shared record is backed up by its server.
+void migrateWithBackup(const Connection& connection, const std::vector<MigrationStep>& steps, const std::string& file);
 
 }

@@ -2,7 +2,7 @@
 #include "store/record_file.h"
 
 #include "store/backup.h"
-#include "store/migration.h"
+#include "store/schema/migration.h"
 #include "store/sql_record.h"
 
 #include <QtCore/QFileInfo>

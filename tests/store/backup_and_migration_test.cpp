@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/chain.h"
 #include "scratch.h"
-#include "store/migration.h"
+#include "store/schema/migration.h"
 
 #include <QtCore/QDir>
 #include <QtTest>

@@ -8,7 +8,7 @@
 #include "frozen_entries.h"
 #include "scratch.h"
 #include "store/connection/connection.h"
-#include "store/migration.h"
+#include "store/schema/migration.h"
 
 #include <QtCore/QDir>
 #include <QtSql/QSqlQuery>

@@ -6,7 +6,7 @@
 #include "record/chain.h"
 #include "scratch.h"
 #include "shared_database.h"
-#include "store/migration.h"
+#include "store/schema/migration.h"
 
 #include <QtSql/QSqlError>
 #include <QtSql/QSqlQuery>

@@ -3,7 +3,7 @@
 #include "scratch.h"
 #include "store/connection/connection.h"
 #include "store/connection/statement.h"
-#include "store/migration.h"
+#include "store/schema/migration.h"
 
 #include <QtSql/QSqlError>
 #include <QtTest>

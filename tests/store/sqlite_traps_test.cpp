@@ -5,7 +5,7 @@
 
 #include "scratch.h"
 #include "store/connection/connection.h"
-#include "store/migration.h"
+#include "store/schema/migration.h"
 
 #include <QtSql/QSqlDatabase>
 #include <QtSql/QSqlError>

@@ -22,13 +22,7 @@ FlightTotals::FlightTotals(const Connection& connection)
                    " CAST(? + SUM(counted * inflations) OVER span AS BIGINT) AS inflations"
                    " FROM flight WHERE balloon_no = ? AND (at, entry_id) >= (?, ?)"
                    " WINDOW span AS (ORDER BY at, entry_id)) AS sums"
-                   " WHERE flight.balloon_no = ? AND flight.at = sums.at AND flight.entry_id = sums.entry_id"),
-      m_wrong(connection, "SELECT balloon_no FROM (SELECT balloon_no, minutes_to, landings_to, inflations_to,"
-                          " SUM(counted * minutes) OVER span AS minutes, SUM(counted * landings) OVER span AS landings,"
-                          " SUM(counted * inflations) OVER span AS inflations FROM flight"
-                          " WINDOW span AS (PARTITION BY balloon_no ORDER BY at, entry_id)) AS sums"
-                          " WHERE minutes_to <> minutes OR landings_to <> landings OR inflations_to <> inflations"
-                          " LIMIT 1") {}
+                   " WHERE flight.balloon_no = ? AND flight.at = sums.at AND flight.entry_id = sums.entry_id") {}
 
 FlightTotals::Tail& FlightTotals::tailOf(std::int64_t balloon) {
     if (const auto found = m_tails.find(balloon); found != m_tails.end())
@@ -101,15 +95,6 @@ Usage FlightTotals::before(std::int64_t balloon, const Stamp& stamp) {
     use.inflations = m_before.read<Inflations>();
     m_before.finish();
     return use;
-}
-
-std::optional<std::int64_t> FlightTotals::firstWrong() {
-    m_wrong.run();
-    if (!m_wrong.next())
-        return std::nullopt;
-    const auto balloon = m_wrong.read<std::int64_t>();
-    m_wrong.finish();
-    return balloon;
 }
 
 void FlightTotals::forget() {

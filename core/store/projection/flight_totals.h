@@ -32,8 +32,6 @@ public:
 
     /// By flights that count on what is fitted. Only valid when settled.
     [[nodiscard]] Usage before(std::int64_t balloon, const Stamp& stamp);
-    /// A balloon whose running totals are not what its flights add up to.
-    [[nodiscard]] std::optional<std::int64_t> firstWrong();
     /// After a transaction that was rolled back or left to others.
     void forget();
 
@@ -51,7 +49,6 @@ private:
     Statement m_before;
     Statement m_last;
     Statement m_accumulate;
-    Statement m_wrong;
     std::unordered_map<std::int64_t, Tail> m_tails;
     std::map<std::int64_t, Stamp> m_changes;
 };

@@ -7,6 +7,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include <array>
+
 namespace crownring {
 
 Projector::Projector(const Connection& connection, Names& names)
@@ -208,11 +210,17 @@ void Projector::settle() {
         m_items.refreshBalloon(balloon);
 }
 
+std::span<const std::string_view> Projector::tables() {
+    static constexpr std::array<std::string_view, 15> tables{
+        "amendment",       "item_entered", "balloon_entered", "fitting", "stay",     "flight",
+        "kit_flight",      "done",         "occurrence",      "reading", "adoption", "question",
+        "idle_correction", "told",         "defect_mark"};
+    return tables;
+}
+
 void Projector::clear() {
-    for (const auto* table :
-         {"amendment", "item_entered", "balloon_entered", "fitting", "stay", "flight", "kit_flight", "done",
-          "occurrence", "reading", "adoption", "question", "idle_correction", "told", "defect_mark"})
-        m_connection.run(QStringLiteral("DELETE FROM ") + QString::fromLatin1(table));
+    for (const auto table : tables())
+        m_connection.run(QStringLiteral("DELETE FROM ") + QString::fromUtf8(table.data(), qsizetype(table.size())));
     forget();
 }
 

@@ -24,6 +24,8 @@ public:
     void settle();
     /// Empties every projection.
     void clear();
+    /// The tables that are made from the journal, and can be made anew.
+    [[nodiscard]] static std::span<const std::string_view> tables();
     /// After a transaction that was rolled back or left to others.
     void forget();
 

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "store/migration.h"
+#include "store/schema/migration.h"
 
 #include "record/chain.h"
-#include "store/backup.h"
 #include "store/connection/statement.h"
 
 #include <QtCore/QDateTime>
@@ -87,16 +86,6 @@ void migrate(const Connection& connection, const std::vector<MigrationStep>& ste
         }
         transaction.commit();
     }
-}
-
-void migrateWithBackup(const Connection& connection, const std::vector<MigrationStep>& steps, const std::string& file) {
-    const int version = schemaVersion(connection);
-    const int newest = steps.back().version;
-    if (version > 0 && version < newest && connection.dialect() == Dialect::Sqlite)
-        backUp(connection,
-               file + ".before-" + std::to_string(newest) + "-" +
-                   QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMddhhmmss")).toStdString());
-    migrate(connection, steps);
 }
 
 }

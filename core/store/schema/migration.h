@@ -27,8 +27,4 @@ inline constexpr std::int64_t applicationId = 0x43524E47;
 /// Brings the schema to the last step, each step in a transaction of its own.
 void migrate(const Connection& connection, const std::vector<MigrationStep>& steps);
 
-/// The same, but an SQLite record that is not new is first copied to "FILE.before-N-TIME", verified. A shared record is
-/// backed up by its server.
-void migrateWithBackup(const Connection& connection, const std::vector<MigrationStep>& steps, const std::string& file);
-
 }

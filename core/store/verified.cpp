@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/sql_record.h"
+#include "store/verify/pages.h"
+#include "store/verify/projections.h"
+
+namespace crownring {
+
+namespace {
+
+void doubt(Verdict& verdict, std::string reason) {
+    verdict.intact = false;
+    verdict.reason = std::move(reason);
+}
+
+/// What stands on a journal whose chain holds.
+void verifyAround(const Connection& connection, JournalTable& journal, Verdict& verdict,
+                  const std::function<bool(double)>& progress) {
+    if (const auto part = schemaFlaw(connection))
+        return doubt(verdict, "the schema is not that of this version: " + *part);
+    if (const auto digest = pictureFlaw(connection))
+        return doubt(verdict, "the photograph " + *digest + " is not what it was");
+    const auto flaw = projectionFlaw(connection, journal, progress);
+    if (!flaw)
+        return;
+    doubt(verdict, "the table " + flaw->table +
+                       (flaw->lacking ? " lacks what the journal gives: " : " holds what the journal does not give: ") +
+                       flaw->row);
+    verdict.projection = flaw->table;
+    verdict.rebuildMends = true;
+    if (!flaw->entry.empty())
+        verdict.behind = flaw->entry;
+}
+
+}
+
+Result<Verdict> SqlRecord::verify(const std::function<bool(double)>& progress) {
+    Verdict verdict;
+    const auto part = [&](double from, double to) -> std::function<bool(double)> {
+        if (!progress)
+            return {};
+        return [&progress, from, to](double done) { return progress(from + (to - from) * done); };
+    };
+    try {
+        if (const auto pages = pageFlaw(*m_connection)) {
+            doubt(verdict, "the file is damaged: " + *pages);
+            return verdict;
+        }
+        verdict = m_journal.verify(part(0, 0.5));
+        if (verdict.intact && verdict.reason.empty())
+            verifyAround(*m_connection, m_journal, verdict, part(0.5, 1));
+        return verdict;
+    } catch (const StoreError& error) {
+        if (error.code() == Code::StoreBusy)
+            return problem(error.code(), error.what(), "another program is writing: try again in a moment");
+        // What cannot be read is not what was written.
+        doubt(verdict, std::string("the record cannot be read: ") + error.what());
+        return verdict;
+    }
+}
+
+}
