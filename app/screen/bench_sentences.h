@@ -3,7 +3,7 @@
 
 /// Entries of the bench as sentences of the trade.
 
-#include "record/bench_entry.h"
+#include "record/entry.h"
 
 #include <QCoreApplication>
 #include <QString>

@@ -41,7 +41,7 @@ Result<Checklist> shelfChecklist(std::string_view id) {
 /// The shelf's list with the lines that organisations have adopted, the latest of each.
 Result<Checklist> checklistOn(Books& books, Visit visit, CivilDate on) {
     auto checklist = shelfChecklist(checklistOf(visit));
-    const auto adopted = books.told({Subject::Checklist, {}, {"checklist.adopted"}, on});
+    const auto adopted = books.told({Subject::Checklist, {}, {Kind<ChecklistAdopted>::name}, on});
     if (!checklist || !adopted)
         return checklist ? tl::unexpected(adopted.error()) : checklist;
     std::map<ChecklistId, std::string> latest;
@@ -128,7 +128,7 @@ Result<InspectionId> freshName(Books& books, const Opening& opening) {
     const auto name = opening.on.iso() + " " + subject;
     for (int turn = 1;; ++turn) {
         const auto candidate = turn == 1 ? name : name + " (" + std::to_string(turn) + ")";
-        const auto known = books.told({Subject::Inspection, candidate, {"inspection.opened"}, opening.on});
+        const auto known = books.told({Subject::Inspection, candidate, {Kind<InspectionOpened>::name}, opening.on});
         if (!known)
             return tl::unexpected(known.error());
         if (known->empty())

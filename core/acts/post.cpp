@@ -2,7 +2,7 @@
 #include "acts/post.h"
 
 #include "gate/gate.h"
-#include "record/chain.h"
+#include "record/chain/chain.h"
 #include "rules/programme/programme.h"
 
 namespace crownring {

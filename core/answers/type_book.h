@@ -4,7 +4,7 @@
 /// What the manuals of types state, as the record holds it up to a day.
 
 #include "bench/reading/verdict.h"
-#include "record/bench_entry.h"
+#include "record/kinds/shop.h"
 #include "registry/books.h"
 
 #include <vector>

@@ -10,34 +10,17 @@ namespace {
 
 const CivilDate endOfDays = CivilDate::fromDayNumber(2'932'896);
 
-/// The inspection that an entry adds a word to.
-struct InspectionOf {
-    std::optional<InspectionId> operator()(const LineSettled& body) const { return body.inspection; }
-    std::optional<InspectionId> operator()(const InspectionClosed& body) const { return body.inspection; }
-    std::optional<InspectionId> operator()(const InspectionOpened& body) const { return body.inspection; }
-    std::optional<InspectionId> operator()(const ReadingTaken& body) const { return body.inspection; }
-    std::optional<InspectionId> operator()(const DefectFound& body) const { return body.inspection; }
-    std::optional<InspectionId> operator()(const DefectDeferred& body) const { return body.inspection; }
-    std::optional<InspectionId> operator()(const DefectCleared& body) const { return body.inspection; }
-    std::optional<InspectionId> operator()(const RepairMade& body) const { return body.inspection; }
-    std::optional<InspectionId> operator()(const PartReplaced& body) const { return body.inspection; }
-    template <class Other>
-    std::optional<InspectionId> operator()(const Other&) const {
-        return std::nullopt;
-    }
-};
-
 /// A void takes a word away: that is one on the inspection too, but for the void of its closing.
 Result<std::optional<InspectionId>> inspectionOf(Journal& journal, const Entry& entry) {
     const auto* taken = std::get_if<EntryVoided>(&entry.body);
     if (!taken)
-        return std::visit(InspectionOf{}, entry.body);
+        return inspectionOf(entry.body);
     const auto line = journal.line(taken->voids);
     if (!line)
         return tl::unexpected(line.error());
     if (!*line || std::holds_alternative<InspectionClosed>((*line)->entry.body))
         return std::nullopt;
-    return std::visit(InspectionOf{}, (*line)->entry.body);
+    return inspectionOf((*line)->entry.body);
 }
 
 /// The closings of an inspection that hold, with the batch in the record.
@@ -49,7 +32,7 @@ public:
         const auto known = m_known.find(inspection);
         if (known != m_known.end())
             return known->second;
-        auto told = m_books.told({Subject::Inspection, inspection.text(), {"inspection.closed"}, endOfDays});
+        auto told = m_books.told({Subject::Inspection, inspection.text(), {Kind<InspectionClosed>::name}, endOfDays});
         if (told)
             m_known.emplace(inspection, *told);
         return told;

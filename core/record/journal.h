@@ -5,7 +5,7 @@
 /// chain over them can be verified. `store` implements it.
 
 #include "problem/problem.h"
-#include "record/chain.h"
+#include "record/chain/chain.h"
 #include "record/entry.h"
 #include "record/entry_json.h"
 

@@ -50,18 +50,6 @@ struct LoggedFlight {
     Usage use;
 };
 
-/// What entries of the bench are found under.
-enum class Subject {
-    Item = 1,
-    Balloon = 2,
-    Inspection = 4,
-    Defect = 5,
-    Person = 6,
-    Tester = 7,
-    Type = 8,
-    Checklist = 9
-};
-
 /// Entries asked for by what they are about.
 struct Told {
     Subject subject = Subject::Inspection;

@@ -15,7 +15,7 @@ Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on
                    return FactsReader(*m_connection, m_names, totals, false).read(on, std::nullopt);
                std::vector<std::int64_t> items;
                if (scope.balloon) {
-                   const auto balloon = m_names.find(NameSort::Balloon, scope.balloon->text());
+                   const auto balloon = m_names.find(*scope.balloon);
                    if (!balloon)
                        return problem(Code::UnknownReference,
                                       "no balloon '" + scope.balloon->text() + "' is in the record",
@@ -28,7 +28,7 @@ Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on
                }
                std::vector<std::int64_t> named;
                for (const auto& id : scope.items) {
-                   const auto item = m_names.find(NameSort::Item, id.text());
+                   const auto item = m_names.find(id);
                    if (!item)
                        return problem(Code::UnknownReference, "no item '" + id.text() + "' is in the record",
                                       "see the register for what is");
@@ -134,7 +134,7 @@ Result<std::vector<BalloonCard>> SqlRecord::balloons(CivilDate on) {
 
 Result<std::vector<LoggedFlight>> SqlRecord::flights(const Registration& balloon, CivilDate first, CivilDate last) {
     return guarded([&]() -> Result<std::vector<LoggedFlight>> {
-               const auto number = m_names.find(NameSort::Balloon, balloon.text());
+               const auto number = m_names.find(balloon);
                if (!number)
                    return problem(Code::UnknownReference, "no balloon '" + balloon.text() + "' is in the record",
                                   "see the register for what is");

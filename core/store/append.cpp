@@ -13,133 +13,40 @@ namespace crownring {
 
 namespace {
 
-/// What an entry speaks of and must therefore be in the record: with the key that speaks of it.
-template <class Speak>
-struct References {
-    Speak speak; ///< (sort, name, key)
-
-    void operator()(const ItemEntered&) const {}
-    void operator()(const BalloonEntered&) const {}
-    void operator()(const ItemFitted& body) const { both(body.balloon, body.item); }
-    void operator()(const ItemRemoved& body) const { both(body.balloon, body.item); }
-    void both(const Registration& balloon, const ItemId& item) const {
-        speak(NameSort::Balloon, balloon.text(), "balloon");
-        speak(NameSort::Item, item.text(), "item");
-    }
-    void operator()(const FlightLogged& body) const {
-        speak(NameSort::Balloon, body.balloon.text(), "balloon");
-        if (body.kit)
-            for (const auto& item : *body.kit)
-                speak(NameSort::Item, item.text(), "kit");
-    }
-    void operator()(const RequirementDone& body) const { speak(NameSort::Item, body.item.text(), "item"); }
-    void operator()(const ProgrammeAdopted& body) const {
-        if (const auto* balloons = std::get_if<BoundBalloons>(&body.bound))
-            for (const auto& balloon : balloons->balloons)
-                speak(NameSort::Balloon, balloon.text(), "balloons");
-        if (const auto* items = std::get_if<BoundItems>(&body.bound))
-            for (const auto& item : items->items)
-                speak(NameSort::Item, item.text(), "items");
-    }
-    void operator()(const ReadingTaken& body) const { ofBench(body); }
-    void operator()(const EventReported& body) const {
-        if (const auto* item = std::get_if<ItemId>(&body.subject))
-            speak(NameSort::Item, item->text(), "item");
-        else
-            speak(NameSort::Balloon, std::get<Registration>(body.subject).text(), "balloon");
-    }
-    void operator()(const InspectionOpened& body) const {
-        for (const auto& item : body.items)
-            speak(NameSort::Item, item.text(), "items");
-        for (const auto& work : body.work)
-            speak(NameSort::Item, work.item.text(), "work");
-        maybe(NameSort::Balloon, body.balloon, "balloon");
-    }
-    void operator()(const LineSettled& body) const {
-        speak(NameSort::Inspection, body.inspection.text(), "inspection");
-        maybe(NameSort::Item, body.item, "item");
-    }
-    void operator()(const DefectFound& body) const { ofBench(body); }
-    void operator()(const DefectDeferred& body) const {
-        ofDefect(body);
-        speak(NameSort::Person, body.agreedBy.text(), "agreed_by");
-    }
-    void operator()(const DefectCleared& body) const { ofDefect(body); }
-    void operator()(const FabricStated& body) const { speak(NameSort::Item, body.item.text(), "item"); }
-    void operator()(const RepairMade& body) const { ofWork(body); }
-    void operator()(const PartReplaced& body) const { ofWork(body); }
-    void operator()(const InspectionClosed& body) const {
-        speak(NameSort::Inspection, body.inspection.text(), "inspection");
-        maybe(NameSort::Person, body.signatory, "signatory");
-    }
-    void operator()(const PersonEntitled& body) const {
-        for (const auto& balloon : body.balloons)
-            speak(NameSort::Balloon, balloon.text(), "balloons");
-    }
-    /// Amendments, and what stands for itself.
-    template <class Other>
-    void operator()(const Other&) const {}
-
-private:
-    template <class What>
-    void maybe(NameSort sort, const std::optional<Name<What>>& name, const char* key) const {
-        if (name)
-            speak(sort, name->text(), key);
-    }
-    template <class OfBench>
-    void ofBench(const OfBench& body) const {
-        speak(NameSort::Item, body.item.text(), "item");
-        maybe(NameSort::Inspection, body.inspection, "inspection");
-    }
-    template <class OfDefect>
-    void ofDefect(const OfDefect& body) const {
-        speak(NameSort::Defect, body.defect.text(), "defect");
-        ofBench(body);
-    }
-    template <class OfWork>
-    void ofWork(const OfWork& body) const {
-        maybe(NameSort::Defect, body.defect, "defect");
-        ofBench(body);
-    }
-};
-
-struct SortWords {
+struct SubjectWords {
     const char* thing;
     const char* mend;
 };
 
-SortWords wordsFor(NameSort sort) {
-    switch (sort) {
-    case NameSort::Item:
+SubjectWords wordsFor(Subject subject) {
+    switch (subject) {
+    case Subject::Item:
         return {"item", "enter it first with item.entered, or mend its id"};
-    case NameSort::Balloon:
+    case Subject::Balloon:
         return {"balloon", "enter it first with balloon.entered, or mend the registration"};
-    case NameSort::Inspection:
+    case Subject::Inspection:
         return {"inspection", "open it first with inspection.opened, or mend its name"};
-    case NameSort::Defect:
+    case Subject::Defect:
         return {"defect", "say first what was found with defect.found, or mend its name"};
-    case NameSort::Person:
+    case Subject::Person:
         return {"person", "say first what the person is entitled to with person.entitled, or mend the name"};
     default:
         return {"thing", "mend its name"};
     }
 }
 
-/// The first thing that `body` speaks of and `known` denies.
-template <class Known>
-std::optional<Problem> unknownReference(const Body& body, const Known& known) {
-    std::optional<Problem> found;
-    const auto speak = [&](NameSort sort, const std::string& name, const char* key) {
-        if (found || known(sort, name))
-            return;
-        const auto [thing, mend] = wordsFor(sort);
-        found = Problem{Code::UnknownReference,
-                        std::string("no ") + thing + " '" + name + "' has been entered",
-                        mend,
-                        {{}, 0, key}};
-    };
-    std::visit(References<decltype(speak)>{speak}, body);
-    return found;
+/// The first thing that `body` speaks of and the record does not hold.
+std::optional<Problem> unknownReference(const Body& body, Names& names) {
+    for (const auto& [named, key] : mentions(body)) {
+        if (names.find(named.subject, named.name))
+            continue;
+        const auto [thing, mend] = wordsFor(named.subject);
+        return Problem{Code::UnknownReference,
+                       std::string("no ") + thing + " '" + named.name + "' has been entered",
+                       mend,
+                       {{}, 0, std::string(key)}};
+    }
+    return std::nullopt;
 }
 
 Problem placed(Problem problem, const std::string& file, int line) {
@@ -201,11 +108,7 @@ void SqlRecord::writeAmendment(const Entry& amendment, const EntryId& target) {
             if (const auto& now = around->now(target))
                 if (auto onTop = patched(*now, correction->with))
                     result = std::move(onTop);
-        auto wrong = result ? unknownReference(result->body,
-                                               [&](NameSort sort, const std::string& name) {
-                                                   return m_names.find(sort, name).has_value();
-                                               })
-                            : std::optional(result.error());
+        auto wrong = result ? unknownReference(result->body, m_names) : std::optional(result.error());
         if (wrong) {
             wrong->where.key = "with/" + wrong->where.key;
             throw Refused{std::move(*wrong)};
@@ -234,16 +137,8 @@ void SqlRecord::write(Entry& entry) {
 }
 
 void SqlRecord::makeNames(const Body& body) {
-    if (const auto* item = std::get_if<ItemEntered>(&body))
-        m_names.findOrMake(NameSort::Item, item->item.text());
-    else if (const auto* balloon = std::get_if<BalloonEntered>(&body))
-        m_names.findOrMake(NameSort::Balloon, balloon->balloon.text());
-    else if (const auto* opened = std::get_if<InspectionOpened>(&body))
-        m_names.findOrMake(NameSort::Inspection, opened->inspection.text());
-    else if (const auto* found = std::get_if<DefectFound>(&body))
-        m_names.findOrMake(NameSort::Defect, found->defect.text());
-    else if (const auto* entitled = std::get_if<PersonEntitled>(&body))
-        m_names.findOrMake(NameSort::Person, entitled->person.text());
+    if (const auto brought = broughtBy(body))
+        m_names.findOrMake(brought->subject, brought->name);
 }
 
 Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std::string& file, const Judge& judge) {
@@ -261,7 +156,6 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
         Problems problems;
         std::unordered_set<std::string_view> ids;
         ids.reserve(entries.size());
-        const auto known = [&](NameSort sort, const std::string& name) { return m_names.find(sort, name).has_value(); };
         for (auto& [entry, at] : entries) {
             if (entry.id.empty())
                 entry.id = newEntryId();
@@ -270,7 +164,7 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
                                     "the id '" + entry.id.text() + "' stands twice",
                                     "give each entry an id of its own, or none",
                                     {file, at, "id"}});
-            if (auto wrong = unknownReference(entry.body, known))
+            if (auto wrong = unknownReference(entry.body, m_names))
                 problems.push_back(placed(std::move(*wrong), file, at));
             if (const auto* adopted = std::get_if<ProgrammeAdopted>(&entry.body); adopted && adopted->document.empty())
                 problems.push_back({Code::UnknownProgramme,

@@ -38,9 +38,7 @@ constexpr const char* ofBalloon = "SELECT at, entry_id FROM ("
 Result<std::vector<JournalLine>> SqlRecord::history(const std::optional<Registration>& balloon,
                                                     const std::optional<ItemId>& item, CivilDate on, int limit) {
     return guarded([&]() -> Result<std::vector<JournalLine>> {
-               const auto number = item      ? m_names.find(NameSort::Item, item->text())
-                                   : balloon ? m_names.find(NameSort::Balloon, balloon->text())
-                                             : std::nullopt;
+               const auto number = item ? m_names.find(*item) : balloon ? m_names.find(*balloon) : std::nullopt;
                if (!number)
                    return problem(Code::UnknownReference, "no such item or balloon is in the record",
                                   "see the register for what is");

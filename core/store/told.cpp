@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "record/chain.h"
+#include "record/chain/chain.h"
 #include "store/sql_record.h"
 
 #include <algorithm>
@@ -13,7 +13,7 @@ Result<std::vector<JournalLine>> SqlRecord::told(const Told& asked) {
                            " WHERE t.sort = ? AND t.at < ?";
         std::optional<std::int64_t> number;
         if (asked.name) {
-            number = m_names.find(static_cast<NameSort>(asked.subject), *asked.name);
+            number = m_names.find(asked.subject, *asked.name);
             if (!number)
                 return lines;
             text += " AND t.subject_no = ?";
@@ -42,7 +42,7 @@ Result<std::vector<JournalLine>> SqlRecord::told(const Told& asked) {
 Result<std::vector<Entry>> SqlRecord::readings(const ItemId& item, CivilDate on) {
     return guarded([&] {
         std::vector<Entry> readings;
-        const auto number = m_names.find(NameSort::Item, item.text());
+        const auto number = m_names.find(item);
         if (!number)
             return readings;
         Statement rows(*m_connection,

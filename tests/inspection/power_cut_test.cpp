@@ -4,7 +4,7 @@
 /// is there by halves. A child process writes through the acts and tells each id when the act has returned; it is
 /// killed at a random moment. Children are forked before QTest starts any thread.
 
-#include "record/chain.h"
+#include "record/chain/chain.h"
 #include "store/scratch.h"
 
 #include <QtCore/QCoreApplication>

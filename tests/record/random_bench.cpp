@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "record/random_bench.h"
+#include "record/random_kinds.h"
 
 #include <nlohmann/json.hpp>
 
@@ -44,7 +44,9 @@ rc::Gen<ItemKind> anyKind() {
     return rc::gen::map(rc::gen::inRange(0, itemKindCount), [](int i) { return static_cast<ItemKind>(i); });
 }
 
-rc::Gen<Body> anyReading(const Names& names) {
+}
+
+rc::Gen<Body> any(Of<ReadingTaken>, const Names& names) {
     return rc::gen::exec([names]() -> Body {
         ReadingTaken body;
         body.item = *names.item;
@@ -65,7 +67,7 @@ rc::Gen<Body> anyReading(const Names& names) {
     });
 }
 
-rc::Gen<Body> anyLine(const Names& names) {
+rc::Gen<Body> any(Of<LineSettled>, const Names& names) {
     using L = LineSettled;
     return rc::gen::cast<Body>(rc::gen::build<L>(
         set(&L::inspection, names.inspection), set(&L::line, saying()), set(&L::item, optionally(names.item)),
@@ -75,7 +77,7 @@ rc::Gen<Body> anyLine(const Names& names) {
                                  {}, {std::string(64, '0')}, {std::string(64, 'a'), std::string(64, '1')}}))));
 }
 
-rc::Gen<Body> anyFound(const Names& names) {
+rc::Gen<Body> any(Of<DefectFound>, const Names& names) {
     using D = DefectFound;
     return rc::gen::cast<Body>(
         rc::gen::build<D>(set(&D::defect, names.defect), set(&D::item, names.item), set(&D::what, saying()),
@@ -84,7 +86,7 @@ rc::Gen<Body> anyFound(const Names& names) {
                           set(&D::reading, optionally(names.target)), set(&D::place, anyPlace())));
 }
 
-rc::Gen<Body> anyDeferred(const Names& names) {
+rc::Gen<Body> any(Of<DefectDeferred>, const Names& names) {
     return rc::gen::exec([names]() -> Body {
         DefectDeferred body{*names.defect,
                             *names.item,
@@ -99,14 +101,14 @@ rc::Gen<Body> anyDeferred(const Names& names) {
     });
 }
 
-rc::Gen<Body> anyCleared(const Names& names) {
+rc::Gen<Body> any(Of<DefectCleared>, const Names& names) {
     using D = DefectCleared;
     return rc::gen::cast<Body>(rc::gen::build<D>(set(&D::defect, names.defect), set(&D::item, names.item),
                                                  set(&D::what, saying()), set(&D::ref, anyText()),
                                                  set(&D::inspection, optionally(names.inspection))));
 }
 
-rc::Gen<Body> anyRepair(const Names& names) {
+rc::Gen<Body> any(Of<RepairMade>, const Names& names) {
     using R = RepairMade;
     return rc::gen::cast<Body>(rc::gen::build<R>(
         set(&R::item, names.item), set(&R::method, saying()), set(&R::place, anyPlace()),
@@ -115,7 +117,7 @@ rc::Gen<Body> anyRepair(const Names& names) {
         set(&R::inspection, optionally(names.inspection))));
 }
 
-rc::Gen<Body> anyPart(const Names& names) {
+rc::Gen<Body> any(Of<PartReplaced>, const Names& names) {
     using P = PartReplaced;
     return rc::gen::cast<Body>(rc::gen::build<P>(
         set(&P::item, names.item), set(&P::part, saying()), set(&P::removedSerial, anyText()),
@@ -123,7 +125,7 @@ rc::Gen<Body> anyPart(const Names& names) {
         set(&P::inspection, optionally(names.inspection))));
 }
 
-rc::Gen<Body> anyOpened(const Names& names) {
+rc::Gen<Body> any(Of<InspectionOpened>, const Names& names) {
     return rc::gen::exec([names]() -> Body {
         InspectionOpened body{*names.inspection, *anySlug(), *someOf(names.item), *optionally(names.balloon), {}, {}};
         for (int i = *rc::gen::inRange(0, 3); i > 0; --i)
@@ -134,7 +136,7 @@ rc::Gen<Body> anyOpened(const Names& names) {
     });
 }
 
-rc::Gen<Body> anyClosed(const Names& names) {
+rc::Gen<Body> any(Of<InspectionClosed>, const Names& names) {
     return rc::gen::exec([names]() -> Body {
         InspectionClosed body;
         body.inspection = *names.inspection;
@@ -155,7 +157,7 @@ rc::Gen<Body> anyClosed(const Names& names) {
     });
 }
 
-rc::Gen<Body> anyEntitled(const Names& names) {
+rc::Gen<Body> any(Of<PersonEntitled>, const Names& names) {
     return rc::gen::exec([names]() -> Body {
         PersonEntitled body{*names.person, *anySlug(), *saying(), *optionally(names.on), {}};
         if (*rc::gen::arbitrary<bool>())
@@ -164,13 +166,13 @@ rc::Gen<Body> anyEntitled(const Names& names) {
     });
 }
 
-rc::Gen<Body> anyCalibrated(const Names& names) {
+rc::Gen<Body> any(Of<TesterCalibrated>, const Names& names) {
     using T = TesterCalibrated;
     return rc::gen::cast<Body>(rc::gen::build<T>(set(&T::tester, anyName<TesterId>()), set(&T::until, names.on),
                                                  set(&T::what, anyText()), set(&T::certificate, anyText())));
 }
 
-rc::Gen<Body> anyType() {
+rc::Gen<Body> any(Of<TypeDescribed>, const Names&) {
     using T = TypeDescribed;
     return rc::gen::cast<Body>(rc::gen::build<T>(set(&T::type, anyName<TypeName>()), set(&T::kind, anyKind()),
                                                  set(&T::manual, saying()), set(&T::revision, saying()),
@@ -178,7 +180,7 @@ rc::Gen<Body> anyType() {
                                                  set(&T::rows, optionally(rc::gen::inRange(1, 1001)))));
 }
 
-rc::Gen<Body> anyLimit() {
+rc::Gen<Body> any(Of<LimitStated>, const Names&) {
     return rc::gen::exec([]() -> Body {
         LimitStated body;
         body.type = *anyName<TypeName>();
@@ -201,7 +203,7 @@ rc::Gen<Body> anyLimit() {
     });
 }
 
-rc::Gen<Body> anyFabric(const Names& names) {
+rc::Gen<Body> any(Of<FabricStated>, const Names& names) {
     return rc::gen::exec([names]() -> Body {
         FabricStated body{*names.item, *saying(), *anyText(), {}, {}, {}, {}};
         body.firstGore = *optionally(rc::gen::inRange(1, 500));
@@ -212,19 +214,10 @@ rc::Gen<Body> anyFabric(const Names& names) {
     });
 }
 
-rc::Gen<Body> anyChecklist() {
+rc::Gen<Body> any(Of<ChecklistAdopted>, const Names&) {
     return rc::gen::map(anyName<ChecklistId>(), [](const ChecklistId& checklist) -> Body {
         return ChecklistAdopted{checklist, nlohmann::json{{"lines", {1, "two"}}}.dump()};
     });
-}
-
-}
-
-rc::Gen<Body> anyOfTheBench(const Names& names) {
-    return rc::gen::oneOf(anyReading(names), anyReading(names), anyLine(names), anyFound(names), anyDeferred(names),
-                          anyCleared(names), anyRepair(names), anyPart(names), anyOpened(names), anyClosed(names),
-                          anyEntitled(names), anyCalibrated(names), anyType(), anyLimit(), anyFabric(names),
-                          anyChecklist());
 }
 
 std::vector<Body> castOfTheBench(const std::vector<ItemId>& items) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "record/chain.h"
+#include "record/chain/chain.h"
 #include "scratch.h"
 #include "store/schema/migration.h"
 

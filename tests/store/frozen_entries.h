@@ -3,7 +3,7 @@
 
 /// One entry or more of every kind: tests/store/frozen/entries-N.jsonl holds what version N of the schema brought.
 
-#include "record/chain.h"
+#include "record/chain/chain.h"
 #include "store/record_file.h"
 
 #include <QtCore/QDir>

@@ -3,7 +3,7 @@
 /// Where PostgreSQL 15 behind Qt SQL 6.4 differs from SQLite, as measured with one program against both, and that the
 /// store does not fall for it. Needs `CROWNRING_TEST_POSTGRES`, but for the server that says nothing.
 
-#include "record/chain.h"
+#include "record/chain/chain.h"
 #include "scratch.h"
 #include "shared_database.h"
 #include "store/schema/migration.h"

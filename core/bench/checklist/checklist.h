@@ -8,7 +8,7 @@
 
 #include "measure/name.h"
 #include "problem/problem.h"
-#include "record/item_kind.h"
+#include "record/kinds/item_kind.h"
 
 #include <string>
 #include <string_view>

@@ -26,8 +26,9 @@ struct Gather {
     void operator()(const RepairMade& body) const { into.repairs.push_back(said(line, now, body)); }
     void operator()(const PartReplaced& body) const { into.parts.push_back(said(line, now, body)); }
     void operator()(const InspectionClosed& body) const { into.closed = said(line, now, body); }
-    template <class Other>
-    void operator()(const Other&) const {}
+    void operator()(const InspectionOpened&) const {} // it is in its own place already
+    template <class Said>
+    requires(!OfInspection<Said>) void operator()(const Said&) const {}
 };
 
 bool appliesTo(const ChecklistLine& line, const Inspection& inspection, const ItemFacts& item) {

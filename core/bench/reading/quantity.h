@@ -9,7 +9,7 @@
 
 #include "measure/unit.h"
 #include "problem/problem.h"
-#include "record/bench_entry.h"
+#include "record/kinds/panels.h"
 
 #include <optional>
 #include <span>

@@ -9,7 +9,7 @@
 #include "bench/reading/quantity.h"
 #include "measure/amount.h"
 #include "problem/problem.h"
-#include "record/bench_entry.h"
+#include "record/kinds/readings.h"
 
 #include <compare>
 #include <optional>

@@ -16,7 +16,7 @@
 #include "bench/reading/series.h"
 #include "measure/name.h"
 #include "problem/problem.h"
-#include "record/item_kind.h"
+#include "record/kinds/shop.h"
 
 #include <optional>
 #include <span>

@@ -14,7 +14,8 @@
 #include "bench/checklist/visit.h"
 #include "civil/civil_date.h"
 #include "measure/name.h"
-#include "record/bench_entry.h"
+#include "record/kinds/defects.h"
+#include "record/kinds/shop.h"
 
 #include <array>
 #include <optional>

@@ -11,8 +11,8 @@
 #include "bench/checklist/visit.h"
 #include "bench/release/entitlement.h"
 #include "measure/count.h"
-#include "record/bench_entry.h"
-#include "record/item_kind.h"
+#include "record/kinds/inspections.h"
+#include "record/kinds/item_kind.h"
 
 #include <optional>
 #include <string>

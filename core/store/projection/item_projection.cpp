@@ -43,7 +43,7 @@ void ItemProjection::refreshItem(std::int64_t item) {
     const auto entered = settleEntered(item, questions);
     settleStays(item, entered, questions);
     settleDone(item, entered, questions);
-    write(static_cast<int>(NameSort::Item), item, questions);
+    write(static_cast<int>(Subject::Item), item, questions);
 }
 
 void ItemProjection::refreshBalloon(std::int64_t balloon) {
@@ -60,7 +60,7 @@ void ItemProjection::refreshBalloon(std::int64_t balloon) {
         questions.push_back({Question::Kind::NotEntered, m_names.text(balloon), Stamp::before(Moment()), {}});
     else
         m_balloonStands.run(stamps.front().at.minutes(), stamps.front().id, balloon);
-    write(static_cast<int>(NameSort::Balloon), balloon, questions);
+    write(static_cast<int>(Subject::Balloon), balloon, questions);
 }
 
 std::optional<ItemProjection::Standing> ItemProjection::settleEntered(std::int64_t item,
@@ -107,7 +107,7 @@ void ItemProjection::settleStays(std::int64_t item, const std::optional<Standing
 
     m_dropStays.run(item);
     for (const auto& stay : found.stays) {
-        const auto balloon = *m_names.find(NameSort::Balloon, stay.balloon.text());
+        const auto balloon = *m_names.find(stay.balloon);
         // Flights before 00:00 of the day of entry are inside what was brought forward.
         auto from = stay.from;
         if (entered)

@@ -10,33 +10,33 @@ Names::Names(const Connection& connection)
       m_last(connection, "SELECT COALESCE(MAX(name_no), 0) FROM name"),
       m_all(connection, "SELECT name_no, sort, text FROM name WHERE name_no > ?") {}
 
-void Names::keep(NameSort sort, std::int64_t number, const std::string& text) {
-    m_numbers[static_cast<int>(sort)].emplace(text, number);
+void Names::keep(Subject subject, std::int64_t number, const std::string& text) {
+    m_numbers[static_cast<int>(subject)].emplace(text, number);
     m_texts.emplace(number, text);
 }
 
-std::optional<std::int64_t> Names::find(NameSort sort, const std::string& text) {
-    const auto& known = m_numbers[static_cast<int>(sort)];
+std::optional<std::int64_t> Names::find(Subject subject, const std::string& text) {
+    const auto& known = m_numbers[static_cast<int>(subject)];
     if (const auto found = known.find(text); found != known.end())
         return found->second;
-    m_find.run(static_cast<int>(sort), text);
+    m_find.run(static_cast<int>(subject), text);
     if (!m_find.next())
         return std::nullopt;
     const auto number = m_find.read<std::int64_t>();
     m_find.finish();
-    keep(sort, number, text);
+    keep(subject, number, text);
     return number;
 }
 
-std::int64_t Names::findOrMake(NameSort sort, const std::string& text) {
-    if (const auto number = find(sort, text))
+std::int64_t Names::findOrMake(Subject subject, const std::string& text) {
+    if (const auto number = find(subject, text))
         return *number;
     m_last.run();
     m_last.next();
     const auto number = m_last.read<std::int64_t>() + 1;
     m_last.finish();
-    m_make.run(number, static_cast<int>(sort), text);
-    keep(sort, number, text);
+    m_make.run(number, static_cast<int>(subject), text);
+    keep(subject, number, text);
     return number;
 }
 
@@ -58,8 +58,8 @@ void Names::readAll() {
     m_all.run(known);
     while (m_all.next()) {
         const auto number = m_all.read<std::int64_t>();
-        const auto sort = static_cast<NameSort>(m_all.read<int>());
-        keep(sort, number, m_all.read<std::string>());
+        const auto subject = static_cast<Subject>(m_all.read<int>());
+        keep(subject, number, m_all.read<std::string>());
     }
 }
 

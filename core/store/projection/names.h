@@ -4,6 +4,7 @@
 /// Short numbers for the names that the projections repeat. A name is made when what it names is entered or
 /// first spoken of, and stays for good.
 
+#include "record/kinds/subject.h"
 #include "store/connection/statement.h"
 
 #include <optional>
@@ -12,25 +13,22 @@
 
 namespace crownring {
 
-enum class NameSort {
-    Item = 1,
-    Balloon = 2,
-    Requirement = 3,
-    Inspection = 4,
-    Defect = 5,
-    Person = 6,
-    Tester = 7,
-    Type = 8,
-    Checklist = 9,
-};
-inline constexpr int nameSorts = 10;
+inline constexpr int subjects = 10; ///< they count from 1
 
 class Names {
 public:
     explicit Names(const Connection& connection);
 
-    [[nodiscard]] std::optional<std::int64_t> find(NameSort sort, const std::string& text);
-    std::int64_t findOrMake(NameSort sort, const std::string& text);
+    [[nodiscard]] std::optional<std::int64_t> find(Subject subject, const std::string& text);
+    std::int64_t findOrMake(Subject subject, const std::string& text);
+    template <class Tag>
+    [[nodiscard]] std::optional<std::int64_t> find(const Name<Tag>& name) {
+        return find(subjectOf(name), name.text());
+    }
+    template <class Tag>
+    std::int64_t findOrMake(const Name<Tag>& name) {
+        return findOrMake(subjectOf(name), name.text());
+    }
     [[nodiscard]] const std::string& text(std::int64_t number);
     /// Reads all names at once, for answers about everything.
     void readAll();
@@ -40,14 +38,14 @@ public:
     void forget();
 
 private:
-    void keep(NameSort sort, std::int64_t number, const std::string& text);
+    void keep(Subject subject, std::int64_t number, const std::string& text);
 
     Statement m_find;
     Statement m_text;
     Statement m_make;
     Statement m_last;
     Statement m_all;
-    std::unordered_map<std::string, std::int64_t> m_numbers[nameSorts];
+    std::unordered_map<std::string, std::int64_t> m_numbers[subjects];
     std::unordered_map<std::int64_t, std::string> m_texts;
 };
 

@@ -3,13 +3,20 @@
 
 #include "record/entry_json.h"
 #include "registry/item_facts.h"
-#include "store/projection/subjects.h"
 
 #include <nlohmann/json.hpp>
 
 #include <array>
 
 namespace crownring {
+
+namespace {
+
+/// Kinds that are only found under their subjects, and amendments.
+template <class Said>
+concept WithoutRows = !Kind<Said>::hasRows;
+
+}
 
 Projector::Projector(const Connection& connection, Names& names)
     : m_connection(connection), m_names(names), m_totals(connection), m_items(connection, names, m_totals),
@@ -53,22 +60,27 @@ Projector::Projector(const Connection& connection, Names& names)
               " OR EXISTS (SELECT 1 FROM item_entered e WHERE e.item_no = s.item_no AND e.day >= ?))") {}
 
 std::int64_t Projector::item(const ItemId& id) {
-    const auto number = m_names.findOrMake(NameSort::Item, id.text());
+    const auto number = m_names.findOrMake(id);
     m_touchedItems.insert(number);
     return number;
 }
 
-std::int64_t Projector::balloon(const Registration& registration) {
-    return m_names.findOrMake(NameSort::Balloon, registration.text());
+std::int64_t Projector::balloon(const Registration& registration) { return m_names.findOrMake(registration); }
+
+std::pair<int, std::int64_t> Projector::subject(const EventReported& event) {
+    if (const auto* id = itemOf(event))
+        return {static_cast<int>(Subject::Item), item(*id)};
+    return {static_cast<int>(Subject::Balloon), balloon(*balloonOf(event))};
 }
 
 void Projector::note(Statement& statement, const Entry& entry) {
     const auto at = momentOf(entry).minutes();
-    eachSubject(entry, [&](NameSort sort, const std::string& name) {
-        if (sort == NameSort::Item)
-            m_touchedItems.insert(m_names.findOrMake(sort, name));
-        statement.run(static_cast<int>(sort), m_names.findOrMake(sort, name), at, entry.id);
-    });
+    for (const auto& [subject, name] : toldUnder(entry.body)) {
+        const auto number = m_names.findOrMake(subject, name);
+        if (subject == Subject::Item)
+            m_touchedItems.insert(number);
+        statement.run(static_cast<int>(subject), number, at, entry.id);
+    }
 }
 
 /// Puts the rows of an entry.
@@ -101,8 +113,7 @@ struct Projector::Put {
                                       body.use.inflations);
     }
     void operator()(const RequirementDone& body) const {
-        to.m_putDone.run(to.item(body.item), at, entry.id,
-                         to.m_names.findOrMake(NameSort::Requirement, body.requirement.text()),
+        to.m_putDone.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(body.requirement),
                          body.method.empty() ? std::nullopt : std::optional(body.method), body.clock.minutes,
                          body.clock.landings, body.clock.inflations);
     }
@@ -115,11 +126,8 @@ struct Projector::Put {
     }
     void operator()(const ReadingTaken& body) const { to.m_putReading.run(to.item(body.item), at, entry.id); }
     void operator()(const EventReported& body) const {
-        if (const auto* id = std::get_if<ItemId>(&body.subject))
-            to.m_putOccurrence.run(static_cast<int>(NameSort::Item), to.item(*id), at, entry.id, body.event);
-        else
-            to.m_putOccurrence.run(static_cast<int>(NameSort::Balloon),
-                                   to.balloon(std::get<Registration>(body.subject)), at, entry.id, body.event);
+        const auto [subject, number] = to.subject(body);
+        to.m_putOccurrence.run(subject, number, at, entry.id, body.event);
     }
     void operator()(const DefectFound& body) const { mark(body, DefectMark::Kind::Found, body.severity, body.what); }
     void operator()(const DefectDeferred& body) const {
@@ -132,12 +140,11 @@ struct Projector::Put {
     void mark(const OfDefect& body, DefectMark::Kind kind, Severity severity, const std::string& what,
               const std::optional<CivilDate>& until = {}, const std::optional<Minutes>& untilMinutes = {}) const {
         const auto day = until ? std::optional(std::int64_t{until->dayNumber()}) : std::nullopt;
-        to.m_putMark.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(NameSort::Defect, body.defect.text()),
-                         static_cast<int>(kind), static_cast<int>(severity), what, day, untilMinutes);
+        to.m_putMark.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(body.defect), static_cast<int>(kind),
+                         static_cast<int>(severity), what, day, untilMinutes);
     }
-    /// Those that have no rows of their own: amendments, and what is only noted under its subjects.
-    template <class Other>
-    void operator()(const Other&) const {}
+    template <WithoutRows Told>
+    void operator()(const Told&) const {}
 };
 
 /// Takes the rows of an entry away.
@@ -164,17 +171,14 @@ struct Projector::TakeAway {
     void operator()(const ProgrammeAdopted&) const { from.m_dropAdoption.run(at, entry.id); }
     void operator()(const ReadingTaken& body) const { from.m_dropReading.run(from.item(body.item), at, entry.id); }
     void operator()(const EventReported& body) const {
-        if (const auto* id = std::get_if<ItemId>(&body.subject))
-            from.m_dropOccurrence.run(static_cast<int>(NameSort::Item), from.item(*id), at, entry.id);
-        else
-            from.m_dropOccurrence.run(static_cast<int>(NameSort::Balloon),
-                                      from.balloon(std::get<Registration>(body.subject)), at, entry.id);
+        const auto [subject, number] = from.subject(body);
+        from.m_dropOccurrence.run(subject, number, at, entry.id);
     }
     void operator()(const DefectFound& body) const { from.m_dropMark.run(from.item(body.item), at, entry.id); }
     void operator()(const DefectDeferred& body) const { from.m_dropMark.run(from.item(body.item), at, entry.id); }
     void operator()(const DefectCleared& body) const { from.m_dropMark.run(from.item(body.item), at, entry.id); }
-    template <class Other>
-    void operator()(const Other&) const {}
+    template <WithoutRows Told>
+    void operator()(const Told&) const {}
 };
 
 void Projector::project(const Entry& entry) {

@@ -36,6 +36,8 @@ private:
     struct TakeAway;
     std::int64_t item(const ItemId& id);
     std::int64_t balloon(const Registration& registration);
+    /// What an event happened to, as the table of occurrences has it.
+    std::pair<int, std::int64_t> subject(const EventReported& event);
     /// Puts it into the list of each thing that the entry is about, or takes it out.
     void note(Statement& statement, const Entry& entry);
     void touchItemsUnder(const FlightTotals::Change& change);

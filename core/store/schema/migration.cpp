@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/schema/migration.h"
 
-#include "record/chain.h"
+#include "record/chain/chain.h"
 #include "store/connection/statement.h"
 
 #include <QtCore/QDateTime>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/verify/pages.h"
 
-#include "record/chain.h"
+#include "record/chain/chain.h"
 #include "store/connection/statement.h"
 #include "store/schema/migration.h"
 

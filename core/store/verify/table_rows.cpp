@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/verify/table_rows.h"
 
-#include "record/chain.h"
+#include "record/chain/chain.h"
 
 #include <QtSql/QSqlError>
 #include <QtSql/QSqlQuery>

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Defects are found, deferred and cleared; repairs are made and parts replaced.
+
+#include "civil/civil_date.h"
+#include "measure/count.h"
+#include "record/kinds/kind.h"
+#include "record/kinds/panels.h"
+
+#include <optional>
+#include <string>
+
+namespace crownring {
+
+enum class Severity {
+    Barring, ///< bars flight until it is cleared or deferred by who is entitled to
+    Minor,   ///< to be put right, does not bar flight
+};
+inline constexpr int severityCount = 2;
+[[nodiscard]] std::string_view severityName(Severity severity);
+[[nodiscard]] std::optional<Severity> severityFrom(std::string_view name);
+
+struct DefectFound {
+    DefectId defect;
+    ItemId item;
+    std::string what;
+    Severity severity = Severity::Barring;
+    std::optional<InspectionId> inspection;
+    std::string line;
+    std::optional<EntryId> reading; ///< the reading that failed
+    PanelPlace place;
+    bool operator==(const DefectFound&) const = default;
+};
+
+template <>
+struct Kind<DefectFound> {
+    static constexpr std::string_view name = "defect.found";
+    static constexpr TimeOfDay time{18, 0};
+    static constexpr std::tuple mentions{Key{"item", &DefectFound::item}, Key{"inspection", &DefectFound::inspection}};
+    static constexpr auto brings = &DefectFound::defect;
+    static constexpr std::tuple toldUnder{&DefectFound::defect, &DefectFound::inspection};
+    static constexpr bool hasRows = true;
+    static constexpr auto inspection = &DefectFound::inspection;
+    static DefectFound read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const DefectFound& body);
+};
+
+/// At least one of `until` and `untilMinutes`.
+struct DefectDeferred {
+    DefectId defect;
+    ItemId item;
+    std::string reason;
+    std::optional<CivilDate> until;      ///< the last good day
+    std::optional<Minutes> untilMinutes; ///< a figure of the item's clock
+    PersonId agreedBy;
+    std::optional<InspectionId> inspection;
+    bool operator==(const DefectDeferred&) const = default;
+};
+
+template <>
+struct Kind<DefectDeferred> {
+    static constexpr std::string_view name = "defect.deferred";
+    static constexpr TimeOfDay time{18, 1};
+    static constexpr std::tuple mentions{Key{"defect", &DefectDeferred::defect}, Key{"item", &DefectDeferred::item},
+                                         Key{"inspection", &DefectDeferred::inspection},
+                                         Key{"agreed_by", &DefectDeferred::agreedBy}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&DefectDeferred::defect, &DefectDeferred::inspection};
+    static constexpr bool hasRows = true;
+    static constexpr auto inspection = &DefectDeferred::inspection;
+    static DefectDeferred read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const DefectDeferred& body);
+};
+
+struct DefectCleared {
+    DefectId defect;
+    ItemId item;
+    std::string what; ///< was done
+    std::string ref;
+    std::optional<InspectionId> inspection;
+    bool operator==(const DefectCleared&) const = default;
+};
+
+template <>
+struct Kind<DefectCleared> {
+    static constexpr std::string_view name = "defect.cleared";
+    static constexpr TimeOfDay time{18, 2};
+    static constexpr std::tuple mentions{Key{"defect", &DefectCleared::defect}, Key{"item", &DefectCleared::item},
+                                         Key{"inspection", &DefectCleared::inspection}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&DefectCleared::defect, &DefectCleared::inspection};
+    static constexpr bool hasRows = true;
+    static constexpr auto inspection = &DefectCleared::inspection;
+    static DefectCleared read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const DefectCleared& body);
+};
+
+struct RepairMade {
+    ItemId item;
+    std::string method;
+    PanelPlace place;
+    std::optional<double> widthMillimetres;
+    std::optional<double> heightMillimetres;
+    std::string lot; ///< of the material
+    std::optional<DefectId> defect;
+    std::optional<InspectionId> inspection;
+    bool operator==(const RepairMade&) const = default;
+};
+
+template <>
+struct Kind<RepairMade> {
+    static constexpr std::string_view name = "repair.made";
+    static constexpr TimeOfDay time{18, 0};
+    static constexpr std::tuple mentions{Key{"defect", &RepairMade::defect}, Key{"item", &RepairMade::item},
+                                         Key{"inspection", &RepairMade::inspection}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&RepairMade::item, &RepairMade::defect, &RepairMade::inspection};
+    static constexpr bool hasRows = false;
+    static constexpr auto inspection = &RepairMade::inspection;
+    static RepairMade read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const RepairMade& body);
+};
+
+struct PartReplaced {
+    ItemId item;
+    std::string part;
+    std::string removedSerial;
+    std::string fittedSerial;
+    std::string releaseDocument; ///< that the fitted part came with
+    std::optional<DefectId> defect;
+    std::optional<InspectionId> inspection;
+    bool operator==(const PartReplaced&) const = default;
+};
+
+template <>
+struct Kind<PartReplaced> {
+    static constexpr std::string_view name = "part.replaced";
+    static constexpr TimeOfDay time{18, 0};
+    static constexpr std::tuple mentions{Key{"defect", &PartReplaced::defect}, Key{"item", &PartReplaced::item},
+                                         Key{"inspection", &PartReplaced::inspection}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&PartReplaced::item, &PartReplaced::defect, &PartReplaced::inspection};
+    static constexpr bool hasRows = false;
+    static constexpr auto inspection = &PartReplaced::inspection;
+    static PartReplaced read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const PartReplaced& body);
+};
+
+}

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/kinds/flights.h"
+
+#include "record/json/object_reader.h"
+#include "record/json/written.h"
+
+namespace crownring {
+
+namespace {
+
+constexpr std::int64_t longestFlight = 7 * 24 * 60; // minutes
+
+}
+
+FlightLogged Kind<FlightLogged>::read(ObjectReader& reader) {
+    constexpr std::int64_t mostLandings = 200;
+    FlightLogged body;
+    body.balloon = reader.name<Registration>("balloon");
+    body.use.minutes = Minutes(reader.count("minutes", 1, longestFlight));
+    body.use.landings = Landings(reader.optionalCount("landings", 0, mostLandings).value_or(1));
+    body.use.inflations = Inflations(reader.optionalCount("inflations", 0, mostLandings).value_or(1));
+    body.kit = reader.optionalNames<ItemId>("kit");
+    body.maxCelsius = reader.optionalNumber("max_temp_c", -60, 400);
+    body.tethered = reader.optionalBool("tethered");
+    return body;
+}
+
+void Kind<FlightLogged>::write(nlohmann::json& into, const FlightLogged& body) {
+    into["balloon"] = body.balloon.text();
+    into["minutes"] = body.use.minutes.value();
+    if (body.use.landings != Landings(1))
+        into["landings"] = body.use.landings.value();
+    if (body.use.inflations != Inflations(1))
+        into["inflations"] = body.use.inflations.value();
+    if (body.kit)
+        into["kit"] = namesOf(*body.kit);
+    writeValue(into, "max_temp_c", body.maxCelsius);
+    if (body.tethered)
+        into["tethered"] = true;
+}
+
+EventReported Kind<EventReported>::read(ObjectReader& reader) {
+    EventReported body;
+    body.event = reader.slug("event");
+    const auto balloon = reader.optionalName<Registration>("balloon");
+    const auto item = reader.optionalName<ItemId>("item");
+    if (balloon.has_value() == item.has_value())
+        reader.refuse(Code::MissingKey, "balloon", "an event concerns either a balloon or an item",
+                      "give one of balloon and item");
+    else if (item)
+        body.subject = *item;
+    else
+        body.subject = *balloon;
+    body.celsius = reader.optionalNumber("temp_c", -60, 400);
+    if (const auto minutes = reader.optionalCount("minutes", 1, longestFlight))
+        body.lasted = Minutes(*minutes);
+    return body;
+}
+
+void Kind<EventReported>::write(nlohmann::json& into, const EventReported& body) {
+    if (const auto* item = itemOf(body))
+        into["item"] = item->text();
+    if (const auto* balloon = balloonOf(body))
+        into["balloon"] = balloon->text();
+    into["event"] = body.event;
+    writeValue(into, "temp_c", body.celsius);
+    if (body.lasted)
+        into["minutes"] = body.lasted->value();
+}
+
+}

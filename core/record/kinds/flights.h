@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What was flown, and what happened.
+
+#include "measure/usage.h"
+#include "record/kinds/kind.h"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace crownring {
+
+struct FlightLogged {
+    Registration balloon;
+    Usage use{Minutes{0}, Landings{1}, Inflations{1}};
+    std::optional<std::vector<ItemId>> kit; ///< absent: what is fitted at that moment
+    std::optional<double> maxCelsius;
+    bool tethered = false;
+    bool operator==(const FlightLogged&) const = default;
+};
+
+template <>
+struct Kind<FlightLogged> {
+    static constexpr std::string_view name = "flight.logged";
+    static constexpr TimeOfDay time{12, 0};
+    static constexpr std::tuple mentions{Key{"balloon", &FlightLogged::balloon}, Key{"kit", &FlightLogged::kit}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{};
+    static constexpr bool hasRows = true;
+    static constexpr auto inspection = nothing;
+    static FlightLogged read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const FlightLogged& body);
+};
+
+/// Something happened to an item, or to a balloon and so to all that was fitted to it.
+struct EventReported {
+    std::variant<Registration, ItemId> subject;
+    std::string event;
+    std::optional<double> celsius; ///< how hot the fabric became; where a tell-tale gives a band, its upper edge
+    std::optional<Minutes> lasted; ///< how long
+    bool operator==(const EventReported&) const = default;
+};
+
+/// One of the two.
+[[nodiscard]] inline const ItemId* itemOf(const EventReported& event) { return std::get_if<ItemId>(&event.subject); }
+[[nodiscard]] inline const Registration* balloonOf(const EventReported& event) {
+    return std::get_if<Registration>(&event.subject);
+}
+
+template <>
+struct Kind<EventReported> {
+    static constexpr std::string_view name = "event.reported";
+    static constexpr TimeOfDay time{0, 0};
+    static constexpr std::tuple mentions{Key{"item", itemOf}, Key{"balloon", balloonOf}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{};
+    static constexpr bool hasRows = true;
+    static constexpr auto inspection = nothing;
+    static EventReported read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const EventReported& body);
+};
+
+}

@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/kinds/inspections.h"
+
+#include "record/chain/chain.h"
+#include "record/json/object_reader.h"
+#include "record/json/words.h"
+#include "record/json/written.h"
+
+namespace crownring {
+
+namespace {
+
+using nlohmann::json;
+
+constexpr Words<lineStateCount> lineStates = {"open", "done", "not-applicable"};
+constexpr Words<outcomeCount> outcomes = {"released", "discrepancies", "abandoned"};
+
+void checkDigest(ObjectReader& reader, std::string_view key, const std::string& digest) {
+    if (!digestFromHex(digest))
+        reader.refuse(Code::BadValue, key, "not a SHA-256 digest", "64 hexadecimal digits in lower case");
+}
+
+SignedClock readSignedClock(ObjectReader& reader) {
+    SignedClock signedFor{reader.name<ItemId>("item"), {}};
+    const auto read = [&]<class C>(std::string_view key, std::optional<C>& figure) {
+        if (const auto value = reader.optionalCount(key, 0, largestCount))
+            figure = C(*value);
+    };
+    read("minutes", signedFor.clock.minutes);
+    read("landings", signedFor.clock.landings);
+    read("inflations", signedFor.clock.inflations);
+    return signedFor;
+}
+
+json signedClockJson(const SignedClock& signedFor) {
+    json clock = {{"item", signedFor.item.text()}};
+    const auto write = [&](const char* key, const auto& figure) {
+        if (figure)
+            clock[key] = figure->value();
+    };
+    write("minutes", signedFor.clock.minutes);
+    write("landings", signedFor.clock.landings);
+    write("inflations", signedFor.clock.inflations);
+    return clock;
+}
+
+Seal readSeal(ObjectReader& reader) {
+    Seal seal;
+    if (auto entries = reader.optionalNames<EntryId>("entries"))
+        seal.entries = std::move(*entries);
+    else
+        reader.refuse(Code::MissingKey, "entries", "a seal over nothing", "name what the signature covers");
+    seal.digest = reader.text("digest");
+    checkDigest(reader, "digest", seal.digest);
+    return seal;
+}
+
+}
+
+std::string_view lineStateName(LineState state) { return lineStates[static_cast<std::size_t>(state)]; }
+std::optional<LineState> lineStateFrom(std::string_view name) { return among<LineState>(lineStates, name); }
+std::string_view outcomeName(Outcome outcome) { return outcomes[static_cast<std::size_t>(outcome)]; }
+std::optional<Outcome> outcomeFrom(std::string_view name) { return among<Outcome>(outcomes, name); }
+
+std::vector<ItemId> itemsOfWork(const InspectionOpened& opened) {
+    std::vector<ItemId> items;
+    for (const auto& work : opened.work)
+        items.push_back(work.item);
+    return items;
+}
+
+InspectionOpened Kind<InspectionOpened>::read(ObjectReader& reader) {
+    InspectionOpened body;
+    body.inspection = reader.name<InspectionId>("inspection");
+    body.visit = reader.slug("visit");
+    if (auto items = reader.optionalNames<ItemId>("items"))
+        body.items = std::move(*items);
+    else
+        reader.refuse(Code::MissingKey, "items", "what is inspected is not said", "name at least one item");
+    body.balloon = reader.optionalName<Registration>("balloon");
+    reader.objects("work", [&](ObjectReader& inner) {
+        body.work.push_back({inner.name<ItemId>("item"), inner.name<RequirementId>("requirement")});
+    });
+    body.checklist = reader.optionalObjectText("checklist");
+    return body;
+}
+
+void Kind<InspectionOpened>::write(json& into, const InspectionOpened& body) {
+    into["inspection"] = body.inspection.text();
+    into["visit"] = body.visit;
+    into["items"] = namesOf(body.items);
+    writeName(into, "balloon", body.balloon);
+    for (const auto& work : body.work)
+        into["work"].push_back({{"item", work.item.text()}, {"requirement", work.requirement.text()}});
+    if (!body.checklist.empty())
+        into["checklist"] = json::parse(body.checklist);
+}
+
+LineSettled Kind<LineSettled>::read(ObjectReader& reader) {
+    LineSettled body;
+    body.inspection = reader.name<InspectionId>("inspection");
+    body.line = reader.saying("line");
+    body.item = reader.optionalName<ItemId>("item");
+    body.state = reader.word("state", lineStateFrom, "open, done, not-applicable");
+    body.finding = reader.optionalText("finding");
+    body.tester = reader.optionalName<TesterId>("tester");
+    body.photographs = reader.optionalTexts("photographs");
+    for (const auto& digest : body.photographs)
+        checkDigest(reader, "photographs", digest);
+    return body;
+}
+
+void Kind<LineSettled>::write(json& into, const LineSettled& body) {
+    into["inspection"] = body.inspection.text();
+    into["line"] = body.line;
+    writeName(into, "item", body.item);
+    into["state"] = lineStateName(body.state);
+    writeText(into, "finding", body.finding);
+    writeName(into, "tester", body.tester);
+    if (!body.photographs.empty())
+        into["photographs"] = body.photographs;
+}
+
+InspectionClosed Kind<InspectionClosed>::read(ObjectReader& reader) {
+    InspectionClosed body;
+    body.inspection = reader.name<InspectionId>("inspection");
+    body.outcome = reader.word("outcome", outcomeFrom, "released, discrepancies, abandoned");
+    body.statement = reader.optionalText("statement");
+    body.signatory = reader.optionalName<PersonId>("signatory");
+    body.capacity = reader.optionalSlug("capacity");
+    body.licence = reader.optionalText("licence");
+    body.manuals = reader.optionalTexts("manuals");
+    body.limitations = reader.optionalText("limitations");
+    reader.objects("clocks", [&](ObjectReader& inner) { body.clocks.push_back(readSignedClock(inner)); });
+    reader.object("seal", [&](ObjectReader& inner) { body.seal = readSeal(inner); });
+    if (body.outcome != Outcome::Abandoned && !body.signatory)
+        reader.refuse(Code::MissingKey, "signatory", "who signs is not said", "name the person who signs");
+    return body;
+}
+
+void Kind<InspectionClosed>::write(json& into, const InspectionClosed& body) {
+    into["inspection"] = body.inspection.text();
+    into["outcome"] = outcomeName(body.outcome);
+    writeText(into, "statement", body.statement);
+    writeName(into, "signatory", body.signatory);
+    writeText(into, "capacity", body.capacity);
+    writeText(into, "licence", body.licence);
+    if (!body.manuals.empty())
+        into["manuals"] = body.manuals;
+    writeText(into, "limitations", body.limitations);
+    for (const auto& each : body.clocks)
+        into["clocks"].push_back(signedClockJson(each));
+    if (body.seal) {
+        auto& seal = into["seal"] = json::object();
+        seal["entries"] = namesOf(body.seal->entries);
+        seal["digest"] = body.seal->digest;
+    }
+}
+
+}

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// An inspection opens, its lines are settled, it closes.
+
+#include "measure/usage.h"
+#include "record/kinds/kind.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace crownring {
+
+/// One piece of work that an inspection is to accomplish.
+struct Work {
+    ItemId item;
+    RequirementId requirement;
+    bool operator==(const Work&) const = default;
+};
+
+struct InspectionOpened {
+    InspectionId inspection;
+    std::string visit; ///< "part-ml-inspection" …
+    std::vector<ItemId> items;
+    std::optional<Registration> balloon;
+    std::vector<Work> work;
+    std::string checklist; ///< the whole checklist in use, canonical JSON; may be empty
+    bool operator==(const InspectionOpened&) const = default;
+};
+
+/// The item of each piece of work.
+[[nodiscard]] std::vector<ItemId> itemsOfWork(const InspectionOpened& opened);
+
+template <>
+struct Kind<InspectionOpened> {
+    static constexpr std::string_view name = "inspection.opened";
+    static constexpr TimeOfDay time{0, 0};
+    static constexpr std::tuple mentions{Key{"items", &InspectionOpened::items}, Key{"work", itemsOfWork},
+                                         Key{"balloon", &InspectionOpened::balloon}};
+    static constexpr auto brings = &InspectionOpened::inspection;
+    static constexpr std::tuple toldUnder{&InspectionOpened::inspection, &InspectionOpened::items,
+                                          &InspectionOpened::balloon};
+    static constexpr bool hasRows = false;
+    static constexpr auto inspection = &InspectionOpened::inspection;
+    static InspectionOpened read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const InspectionOpened& body);
+};
+
+enum class LineState { Open, Done, NotApplicable };
+inline constexpr int lineStateCount = 3;
+[[nodiscard]] std::string_view lineStateName(LineState state);
+[[nodiscard]] std::optional<LineState> lineStateFrom(std::string_view name);
+
+/// A line of the checklist was carried out, for one item or for the visit as a whole; the latest word on it holds.
+struct LineSettled {
+    InspectionId inspection;
+    std::string line;
+    std::optional<ItemId> item;
+    LineState state = LineState::Done;
+    std::string finding;
+    std::optional<TesterId> tester;
+    std::vector<std::string> photographs; ///< SHA-256 of each, 64 hex digits
+    bool operator==(const LineSettled&) const = default;
+};
+
+template <>
+struct Kind<LineSettled> {
+    static constexpr std::string_view name = "line.settled";
+    static constexpr TimeOfDay time{18, 0};
+    static constexpr std::tuple mentions{Key{"inspection", &LineSettled::inspection}, Key{"item", &LineSettled::item}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&LineSettled::inspection};
+    static constexpr bool hasRows = false;
+    static constexpr auto inspection = &LineSettled::inspection;
+    static LineSettled read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const LineSettled& body);
+};
+
+enum class Outcome { Released, Discrepancies, Abandoned };
+inline constexpr int outcomeCount = 3;
+[[nodiscard]] std::string_view outcomeName(Outcome outcome);
+[[nodiscard]] std::optional<Outcome> outcomeFrom(std::string_view name);
+
+/// All that a signature covers: these entries as they were written, and a digest over them.
+struct Seal {
+    std::vector<EntryId> entries;
+    std::string digest; ///< 64 hex digits
+    bool operator==(const Seal&) const = default;
+};
+
+/// What an item's clock showed when it was signed for: only the figures that were known.
+struct SignedClock {
+    ItemId item;
+    Figures clock;
+    bool operator==(const SignedClock&) const = default;
+};
+
+struct InspectionClosed {
+    InspectionId inspection;
+    Outcome outcome = Outcome::Released;
+    std::string statement; ///< what was signed, word for word
+    std::optional<PersonId> signatory;
+    std::string capacity; ///< "independent-certifying-staff" …
+    std::string licence;
+    std::vector<std::string> manuals; ///< data used, with revision
+    std::string limitations;
+    std::vector<SignedClock> clocks; ///< of what was inspected: a flight logged late changes no paper
+    std::optional<Seal> seal;
+    bool operator==(const InspectionClosed&) const = default;
+};
+
+template <>
+struct Kind<InspectionClosed> {
+    static constexpr std::string_view name = "inspection.closed";
+    static constexpr TimeOfDay time{18, 10};
+    static constexpr std::tuple mentions{Key{"inspection", &InspectionClosed::inspection},
+                                         Key{"signatory", &InspectionClosed::signatory}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&InspectionClosed::inspection};
+    static constexpr bool hasRows = false;
+    static constexpr auto inspection = &InspectionClosed::inspection;
+    static InspectionClosed read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const InspectionClosed& body);
+};
+
+}

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Items and balloons come into the record; items are fitted and removed.
+
+#include "civil/civil_date.h"
+#include "measure/usage.h"
+#include "record/kinds/item_kind.h"
+#include "record/kinds/kind.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace crownring {
+
+/// An item comes into the record, with what was on its clock at 00:00 of that day.
+struct ItemEntered {
+    ItemId item;
+    ItemKind kind = ItemKind::Other;
+    std::optional<std::string> serial;
+    std::optional<std::string> type;
+    std::optional<DayOrMonth> made;
+    Figures broughtForward = newFigures; ///< an absent figure is one that nobody knows
+    bool operator==(const ItemEntered&) const = default;
+};
+
+template <>
+struct Kind<ItemEntered> {
+    static constexpr std::string_view name = "item.entered";
+    static constexpr TimeOfDay time{0, 0};
+    static constexpr std::tuple mentions{};
+    static constexpr auto brings = &ItemEntered::item;
+    static constexpr std::tuple toldUnder{};
+    static constexpr bool hasRows = true;
+    static constexpr auto inspection = nothing;
+    static ItemEntered read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const ItemEntered& body);
+};
+
+struct BalloonEntered {
+    Registration balloon;
+    std::string title;
+    std::vector<std::string> operations; ///< e.g. "for-hire", "instruction"
+    bool operator==(const BalloonEntered&) const = default;
+};
+
+template <>
+struct Kind<BalloonEntered> {
+    static constexpr std::string_view name = "balloon.entered";
+    static constexpr TimeOfDay time{0, 0};
+    static constexpr std::tuple mentions{};
+    static constexpr auto brings = &BalloonEntered::balloon;
+    static constexpr std::tuple toldUnder{};
+    static constexpr bool hasRows = true;
+    static constexpr auto inspection = nothing;
+    static BalloonEntered read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const BalloonEntered& body);
+};
+
+struct ItemFitted {
+    Registration balloon;
+    ItemId item;
+    std::string place;
+    bool operator==(const ItemFitted&) const = default;
+};
+
+template <>
+struct Kind<ItemFitted> {
+    static constexpr std::string_view name = "item.fitted";
+    static constexpr TimeOfDay time{0, 0};
+    static constexpr std::tuple mentions{Key{"balloon", &ItemFitted::balloon}, Key{"item", &ItemFitted::item}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{};
+    static constexpr bool hasRows = true;
+    static constexpr auto inspection = nothing;
+    static ItemFitted read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const ItemFitted& body);
+};
+
+struct ItemRemoved {
+    Registration balloon;
+    ItemId item;
+    std::string place;
+    bool operator==(const ItemRemoved&) const = default;
+};
+
+template <>
+struct Kind<ItemRemoved> {
+    static constexpr std::string_view name = "item.removed";
+    static constexpr TimeOfDay time{23, 59};
+    static constexpr std::tuple mentions{Key{"balloon", &ItemRemoved::balloon}, Key{"item", &ItemRemoved::item}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{};
+    static constexpr bool hasRows = true;
+    static constexpr auto inspection = nothing;
+    static ItemRemoved read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const ItemRemoved& body);
+};
+
+}

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/kinds/panel_keys.h"
+
+#include "record/json/written.h"
+
+namespace crownring {
+
+std::optional<int> readSmallCount(ObjectReader& reader, std::string_view key) {
+    const auto number = reader.optionalCount(key, 1, 1000);
+    return number ? std::optional<int>(static_cast<int>(*number)) : std::nullopt;
+}
+
+std::optional<double> readAmount(ObjectReader& reader, std::string_view key) {
+    constexpr double least = 1e-6;
+    constexpr double most = 1e6;
+    return reader.optionalNumber(key, least, most);
+}
+
+PanelPlace readPlace(ObjectReader& reader) { return {readSmallCount(reader, "gore"), readSmallCount(reader, "row")}; }
+
+void writePlace(nlohmann::json& into, const PanelPlace& place) {
+    writeValue(into, "gore", place.gore);
+    writeValue(into, "row", place.row);
+}
+
+TestConditions readConditions(ObjectReader& reader) {
+    TestConditions conditions;
+    if (reader.has("direction")) {
+        conditions.direction = reader.text("direction");
+        if (*conditions.direction != "warp" && *conditions.direction != "weft")
+            reader.refuse(Code::BadValue, "direction", "no direction of a fabric", "one of warp, weft");
+    }
+    conditions.jawMillimetres = readAmount(reader, "jaw_mm");
+    conditions.pressurePascals = readAmount(reader, "pressure_pa");
+    conditions.areaSquareCentimetres = readAmount(reader, "area_cm2");
+    return conditions;
+}
+
+void writeConditions(nlohmann::json& into, const TestConditions& conditions) {
+    writeValue(into, "direction", conditions.direction);
+    writeValue(into, "jaw_mm", conditions.jawMillimetres);
+    writeValue(into, "pressure_pa", conditions.pressurePascals);
+    writeValue(into, "area_cm2", conditions.areaSquareCentimetres);
+}
+
+}

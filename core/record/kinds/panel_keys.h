@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Panels, conditions of a test and the figures that go with them as keys of several kinds. Inside the record room
+/// only.
+
+#include "record/json/object_reader.h"
+#include "record/kinds/panels.h"
+
+namespace crownring {
+
+/// No reading and no bound lies farther from zero, in whatever unit.
+inline constexpr double farthest = 1e12;
+/// Characters of a unit.
+inline constexpr std::size_t longestUnit = 40;
+
+/// Keys "gore" and "row".
+[[nodiscard]] PanelPlace readPlace(ObjectReader& reader);
+void writePlace(nlohmann::json& into, const PanelPlace& place);
+
+/// Keys "direction", "jaw_mm", "pressure_pa" and "area_cm2".
+[[nodiscard]] TestConditions readConditions(ObjectReader& reader);
+void writeConditions(nlohmann::json& into, const TestConditions& conditions);
+
+/// A number of gores, rows or places: 1 to 1000.
+[[nodiscard]] std::optional<int> readSmallCount(ObjectReader& reader, std::string_view key);
+/// A length, a pressure or an area: more than nothing.
+[[nodiscard]] std::optional<double> readAmount(ObjectReader& reader, std::string_view key);
+
+}

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/kinds/programmes.h"
+
+#include "record/chain/chain.h"
+#include "record/json/written.h"
+#include "record/kinds/figures.h"
+
+namespace crownring {
+
+namespace {
+
+using nlohmann::json;
+
+/// What a paper states: at least one figure.
+Figures readStatedClock(ObjectReader& reader) {
+    Figures figures;
+    readFigures(
+        reader, "clock", figures, []<class C>(ObjectReader& inner, std::string_view name, std::optional<C>& figure) {
+            if (inner.empty())
+                inner.refuse(Code::BadValue, name, "a clock without a figure", "state one, or leave the key out");
+            else if (const auto value = inner.optionalCount(name, 0, largestCount))
+                figure = C(*value);
+        });
+    return figures;
+}
+
+Bound readBound(ObjectReader& reader) {
+    auto balloons = reader.optionalNames<Registration>("balloons");
+    auto items = reader.optionalNames<ItemId>("items");
+    const bool everything = reader.optionalBool("everything");
+    if (reader.has("everything") && !everything)
+        reader.refuse(Code::BadValue, "everything", "only true says something here", "leave the key out");
+    if ((balloons ? 1 : 0) + (items ? 1 : 0) + (everything ? 1 : 0) != 1) {
+        reader.refuse(Code::MissingKey, "balloons", "whom the programme binds is not said exactly once",
+                      "give one of balloons [registration, …], items [id, …] or everything true");
+        return BoundEverything{};
+    }
+    if (balloons)
+        return BoundBalloons{std::move(*balloons)};
+    if (items)
+        return BoundItems{std::move(*items)};
+    return BoundEverything{};
+}
+
+}
+
+const std::vector<Registration>* boundBalloons(const ProgrammeAdopted& adopted) {
+    const auto* bound = std::get_if<BoundBalloons>(&adopted.bound);
+    return bound ? &bound->balloons : nullptr;
+}
+
+const std::vector<ItemId>* boundItems(const ProgrammeAdopted& adopted) {
+    const auto* bound = std::get_if<BoundItems>(&adopted.bound);
+    return bound ? &bound->items : nullptr;
+}
+
+ProgrammeAdopted Kind<ProgrammeAdopted>::read(ObjectReader& reader) {
+    ProgrammeAdopted body;
+    body.programme = reader.name<ProgrammeId>("programme");
+    body.bound = readBound(reader);
+    body.document = reader.optionalObjectText("document");
+    body.digest = reader.optionalText("digest");
+    if (reader.has("digest") && !digestFromHex(body.digest))
+        reader.refuse(Code::BadValue, "digest", "not a digest", "leave it out, it is computed from the document");
+    return body;
+}
+
+void Kind<ProgrammeAdopted>::write(json& into, const ProgrammeAdopted& body) {
+    into["programme"] = body.programme.text();
+    if (const auto* balloons = boundBalloons(body))
+        into["balloons"] = namesOf(*balloons);
+    else if (const auto* items = boundItems(body))
+        into["items"] = namesOf(*items);
+    else
+        into["everything"] = true;
+    if (!body.document.empty())
+        into["document"] = json::parse(body.document);
+    writeText(into, "digest", body.digest);
+}
+
+RequirementDone Kind<RequirementDone>::read(ObjectReader& reader) {
+    return {reader.name<ItemId>("item"), reader.name<RequirementId>("requirement"), readStatedClock(reader),
+            reader.optionalSlug("method"), reader.optionalText("ref")};
+}
+
+void Kind<RequirementDone>::write(json& into, const RequirementDone& body) {
+    into["item"] = body.item.text();
+    into["requirement"] = body.requirement.text();
+    writeFigures(into, "clock", body.clock, {});
+    writeText(into, "method", body.method);
+    writeText(into, "ref", body.ref);
+}
+
+}

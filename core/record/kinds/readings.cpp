@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/kinds/readings.h"
+
+#include "record/json/written.h"
+#include "record/kinds/panel_keys.h"
+
+namespace crownring {
+
+ReadingTaken Kind<ReadingTaken>::read(ObjectReader& reader) {
+    ReadingTaken body;
+    body.item = reader.name<ItemId>("item");
+    body.quantity = reader.slug("quantity");
+    const auto value = reader.optionalNumber("value", -farthest, farthest);
+    const auto held = reader.optionalNumber("held_at", -farthest, farthest);
+    if (value.has_value() == held.has_value())
+        reader.refuse(Code::MissingKey, "value", "a reading has either a value or a load that was held",
+                      "give one of value and held_at");
+    body.value = value.value_or(held.value_or(0));
+    body.held = held.has_value();
+    body.below = reader.optionalNumber("below", -farthest, farthest);
+    if (body.below && (body.held || *body.below <= body.value))
+        reader.refuse(Code::BadValue, "below", "not above the value that it goes with",
+                      "a stepped indicator shows at least value and below the next step");
+    body.unit = reader.saying("unit", longestUnit);
+    body.place = readPlace(reader);
+    body.conditions = readConditions(reader);
+    body.method = reader.optionalText("method");
+    body.inspection = reader.optionalName<InspectionId>("inspection");
+    body.line = reader.optionalText("line");
+    body.tester = reader.optionalName<TesterId>("tester");
+    body.confirmed = reader.optionalBool("confirmed");
+    return body;
+}
+
+void Kind<ReadingTaken>::write(nlohmann::json& into, const ReadingTaken& body) {
+    into["item"] = body.item.text();
+    into["quantity"] = body.quantity;
+    into[body.held ? "held_at" : "value"] = body.value;
+    writeValue(into, "below", body.below);
+    into["unit"] = body.unit;
+    writePlace(into, body.place);
+    writeConditions(into, body.conditions);
+    writeText(into, "method", body.method);
+    writeName(into, "inspection", body.inspection);
+    writeText(into, "line", body.line);
+    writeName(into, "tester", body.tester);
+    if (body.confirmed)
+        into["confirmed"] = true;
+}
+
+}

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/kinds/shop.h"
+
+#include "record/json/words.h"
+#include "record/json/written.h"
+#include "record/kinds/panel_keys.h"
+
+namespace crownring {
+
+namespace {
+
+using nlohmann::json;
+
+constexpr Words<retiredCount> retiredThings = {"panel", "item"};
+
+ItemKind readKind(ObjectReader& reader) {
+    return reader.word("kind", itemKindFrom, "envelope, basket, burner, cylinder, hose, instrument, other");
+}
+
+}
+
+std::string_view retiredName(Retired retired) { return retiredThings[static_cast<std::size_t>(retired)]; }
+std::optional<Retired> retiredFrom(std::string_view name) { return among<Retired>(retiredThings, name); }
+
+PersonEntitled Kind<PersonEntitled>::read(ObjectReader& reader) {
+    PersonEntitled body;
+    body.person = reader.name<PersonId>("person");
+    body.capacity = reader.slug("capacity");
+    body.licence = reader.saying("licence");
+    body.until = reader.optionalDate("until");
+    body.balloons = reader.optionalNames<Registration>("balloons").value_or(std::vector<Registration>{});
+    return body;
+}
+
+void Kind<PersonEntitled>::write(json& into, const PersonEntitled& body) {
+    into["person"] = body.person.text();
+    into["capacity"] = body.capacity;
+    into["licence"] = body.licence;
+    writeDate(into, "until", body.until);
+    if (!body.balloons.empty())
+        into["balloons"] = namesOf(body.balloons);
+}
+
+TesterCalibrated Kind<TesterCalibrated>::read(ObjectReader& reader) {
+    return {reader.name<TesterId>("tester"), reader.date("until"), reader.optionalText("what"),
+            reader.optionalText("certificate")};
+}
+
+void Kind<TesterCalibrated>::write(json& into, const TesterCalibrated& body) {
+    into["tester"] = body.tester.text();
+    into["until"] = body.until.iso();
+    writeText(into, "what", body.what);
+    writeText(into, "certificate", body.certificate);
+}
+
+TypeDescribed Kind<TypeDescribed>::read(ObjectReader& reader) {
+    TypeDescribed body;
+    body.type = reader.name<TypeName>("type");
+    body.kind = readKind(reader);
+    body.manual = reader.saying("manual");
+    body.revision = reader.saying("revision");
+    body.gores = readSmallCount(reader, "gores");
+    body.rows = readSmallCount(reader, "rows");
+    return body;
+}
+
+void Kind<TypeDescribed>::write(json& into, const TypeDescribed& body) {
+    into["type"] = body.type.text();
+    into["kind"] = itemKindName(body.kind);
+    into["manual"] = body.manual;
+    into["revision"] = body.revision;
+    writeValue(into, "gores", body.gores);
+    writeValue(into, "rows", body.rows);
+}
+
+LimitStated Kind<LimitStated>::read(ObjectReader& reader) {
+    LimitStated body;
+    body.type = reader.name<TypeName>("type");
+    body.kind = readKind(reader);
+    body.quantity = reader.slug("quantity");
+    body.unit = reader.saying("unit", longestUnit);
+    body.least = reader.optionalNumber("least", -farthest, farthest);
+    body.most = reader.optionalNumber("most", -farthest, farthest);
+    if (!reader.has("proof") && !reader.has("least") && !reader.has("most"))
+        reader.refuse(Code::MissingKey, "least", "neither least nor most",
+                      "a limit bounds a reading: give the least, the most, or a proof load");
+    if (body.least && body.most && *body.least > *body.most)
+        reader.refuse(Code::BadValue, "least", "more than the most", "exchange the two");
+    body.proof = reader.optionalNumber("proof", -farthest, farthest);
+    body.places = readSmallCount(reader, "places");
+    body.conditions = readConditions(reader);
+    body.passes = reader.optionalText("passes");
+    body.source = reader.saying("source");
+    if (reader.has("retires"))
+        body.retires = reader.word("retires", retiredFrom, "panel, item");
+    return body;
+}
+
+void Kind<LimitStated>::write(json& into, const LimitStated& body) {
+    into["type"] = body.type.text();
+    into["kind"] = itemKindName(body.kind);
+    into["quantity"] = body.quantity;
+    into["unit"] = body.unit;
+    writeValue(into, "least", body.least);
+    writeValue(into, "most", body.most);
+    writeValue(into, "proof", body.proof);
+    writeValue(into, "places", body.places);
+    writeConditions(into, body.conditions);
+    writeText(into, "passes", body.passes);
+    into["source"] = body.source;
+    if (body.retires != Retired::Panel)
+        into["retires"] = retiredName(body.retires);
+}
+
+ChecklistAdopted Kind<ChecklistAdopted>::read(ObjectReader& reader) {
+    return {reader.name<ChecklistId>("checklist"), reader.objectText("document")};
+}
+
+void Kind<ChecklistAdopted>::write(json& into, const ChecklistAdopted& body) {
+    into["checklist"] = body.checklist.text();
+    into["document"] = json::parse(body.document);
+}
+
+}

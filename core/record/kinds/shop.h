@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What a shop's releases rest on: who is entitled to what, which tester is in calibration, what a type's manual
+/// states, the shop's own lines.
+
+#include "civil/civil_date.h"
+#include "record/kinds/item_kind.h"
+#include "record/kinds/kind.h"
+#include "record/kinds/panels.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace crownring {
+
+/// A person may act in a capacity from the day of the entry on.
+struct PersonEntitled {
+    PersonId person;
+    std::string capacity;
+    std::string licence;
+    std::optional<CivilDate> until;     ///< the last good day
+    std::vector<Registration> balloons; ///< only for these; empty: any
+    bool operator==(const PersonEntitled&) const = default;
+};
+
+template <>
+struct Kind<PersonEntitled> {
+    static constexpr std::string_view name = "person.entitled";
+    static constexpr TimeOfDay time{0, 0};
+    static constexpr std::tuple mentions{Key{"balloons", &PersonEntitled::balloons}};
+    static constexpr auto brings = &PersonEntitled::person;
+    static constexpr std::tuple toldUnder{&PersonEntitled::person};
+    static constexpr bool hasRows = false;
+    static constexpr auto inspection = nothing;
+    static PersonEntitled read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const PersonEntitled& body);
+};
+
+/// A tester is in calibration from the day of the entry on.
+struct TesterCalibrated {
+    TesterId tester;
+    CivilDate until; ///< the last good day
+    std::string what;
+    std::string certificate;
+    bool operator==(const TesterCalibrated&) const = default;
+};
+
+template <>
+struct Kind<TesterCalibrated> {
+    static constexpr std::string_view name = "tester.calibrated";
+    static constexpr TimeOfDay time{0, 0};
+    static constexpr std::tuple mentions{};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&TesterCalibrated::tester};
+    static constexpr bool hasRows = false;
+    static constexpr auto inspection = nothing;
+    static TesterCalibrated read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const TesterCalibrated& body);
+};
+
+struct TypeDescribed {
+    TypeName type;
+    ItemKind kind = ItemKind::Other;
+    std::string manual;
+    std::string revision;
+    std::optional<int> gores;
+    std::optional<int> rows;
+    bool operator==(const TypeDescribed&) const = default;
+};
+
+template <>
+struct Kind<TypeDescribed> {
+    static constexpr std::string_view name = "type.described";
+    static constexpr TimeOfDay time{0, 0};
+    static constexpr std::tuple mentions{};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&TypeDescribed::type};
+    static constexpr bool hasRows = false;
+    static constexpr auto inspection = nothing;
+    static TypeDescribed read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const TypeDescribed& body);
+};
+
+/// What goes when a reading lies beyond its limit.
+enum class Retired { Panel, Item };
+inline constexpr int retiredCount = 2;
+[[nodiscard]] std::string_view retiredName(Retired retired);
+[[nodiscard]] std::optional<Retired> retiredFrom(std::string_view name);
+
+/// A bound that a type's manual puts on a reading.
+struct LimitStated {
+    TypeName type;
+    ItemKind kind = ItemKind::Other;
+    std::string quantity;
+    std::string unit; ///< of `least`, `most` and `proof`
+    std::optional<double> least;
+    std::optional<double> most;
+    std::optional<double> proof; ///< the load that is to be held
+    std::optional<int> places;   ///< how many readings an inspection asks
+    TestConditions conditions;
+    std::string passes; ///< what passing means, in words
+    std::string source;
+    Retired retires = Retired::Panel;
+    bool operator==(const LimitStated&) const = default;
+};
+
+template <>
+struct Kind<LimitStated> {
+    static constexpr std::string_view name = "limit.stated";
+    static constexpr TimeOfDay time{0, 0};
+    static constexpr std::tuple mentions{};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&LimitStated::type};
+    static constexpr bool hasRows = false;
+    static constexpr auto inspection = nothing;
+    static LimitStated read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const LimitStated& body);
+};
+
+/// An organisation's own lines, from this day on.
+struct ChecklistAdopted {
+    ChecklistId checklist;
+    std::string document; ///< canonical JSON
+    bool operator==(const ChecklistAdopted&) const = default;
+};
+
+template <>
+struct Kind<ChecklistAdopted> {
+    static constexpr std::string_view name = "checklist.adopted";
+    static constexpr TimeOfDay time{0, 0};
+    static constexpr std::tuple mentions{};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&ChecklistAdopted::checklist};
+    static constexpr bool hasRows = false;
+    static constexpr auto inspection = nothing;
+    static ChecklistAdopted read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const ChecklistAdopted& body);
+};
+
+}

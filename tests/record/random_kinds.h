@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// A generator for each kind of entry; `anyEntry` asks each for its share, so a kind without one does not compile.
+
+#include "record/random_names.h"
+
+#include <type_traits>
+
+namespace crownring::random {
+
+template <class Said>
+using Of = std::type_identity<Said>;
+
+rc::Gen<Body> any(Of<ItemEntered>, const Names& names);
+rc::Gen<Body> any(Of<BalloonEntered>, const Names& names);
+rc::Gen<Body> any(Of<ItemFitted>, const Names& names);
+rc::Gen<Body> any(Of<ItemRemoved>, const Names& names);
+rc::Gen<Body> any(Of<FlightLogged>, const Names& names);
+rc::Gen<Body> any(Of<RequirementDone>, const Names& names);
+rc::Gen<Body> any(Of<ProgrammeAdopted>, const Names& names);
+rc::Gen<Body> any(Of<ReadingTaken>, const Names& names);
+rc::Gen<Body> any(Of<EventReported>, const Names& names);
+rc::Gen<Body> any(Of<EntryCorrected>, const Names& names);
+rc::Gen<Body> any(Of<EntryVoided>, const Names& names);
+rc::Gen<Body> any(Of<InspectionOpened>, const Names& names);
+rc::Gen<Body> any(Of<LineSettled>, const Names& names);
+rc::Gen<Body> any(Of<DefectFound>, const Names& names);
+rc::Gen<Body> any(Of<DefectDeferred>, const Names& names);
+rc::Gen<Body> any(Of<DefectCleared>, const Names& names);
+rc::Gen<Body> any(Of<RepairMade>, const Names& names);
+rc::Gen<Body> any(Of<PartReplaced>, const Names& names);
+rc::Gen<Body> any(Of<InspectionClosed>, const Names& names);
+rc::Gen<Body> any(Of<PersonEntitled>, const Names& names);
+rc::Gen<Body> any(Of<TesterCalibrated>, const Names& names);
+rc::Gen<Body> any(Of<TypeDescribed>, const Names& names);
+rc::Gen<Body> any(Of<LimitStated>, const Names& names);
+rc::Gen<Body> any(Of<ChecklistAdopted>, const Names& names);
+rc::Gen<Body> any(Of<FabricStated>, const Names& names);
+
+/// What those of a history speak of: an inspection, two defects and a person.
+std::vector<Body> castOfTheBench(const std::vector<ItemId>& items);
+
+}
