@@ -7,8 +7,14 @@ nlohmann::ordered_json jsonOf(const Band& band) {
     return {{"p05", band.low}, {"p50", band.middle}, {"p95", band.high}};
 }
 
-nlohmann::ordered_json jsonOf(const std::optional<Band>& band) {
-    return band ? jsonOf(*band) : nlohmann::ordered_json();
+nlohmann::ordered_json jsonOf(const ToldBand& band) {
+    if (band == ToldBand())
+        return nullptr;
+    return {{"p05", jsonOf(band.low)}, {"p50", jsonOf(band.middle)}, {"p95", jsonOf(band.high)}};
+}
+
+nlohmann::ordered_json jsonOf(const std::optional<double>& figure) {
+    return figure ? nlohmann::ordered_json(*figure) : nlohmann::ordered_json();
 }
 
 std::string_view wordOf(Ground ground) {

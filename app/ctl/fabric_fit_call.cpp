@@ -22,21 +22,13 @@ struct Fit {
     double worstRHat = 1;
     std::size_t draws = 0;
 
-    /// Of the sets of an envelope the one that ends first.
-    [[nodiscard]] const SetOutlook& outlookOf(std::size_t envelope) const {
-        const SetOutlook* first = nullptr;
+    /// Of the sets of an envelope the weakest.
+    [[nodiscard]] ToldOutlook outlookOf(std::size_t envelope) const {
+        std::vector<SetOutlook> own;
         for (std::size_t set = 0; set < sets.size(); ++set)
-            if (table.envelopeOfSet[set] == envelope && (!first || endsBefore(sets[set], *first)))
-                first = &sets[set];
-        return *first;
-    }
-
-private:
-    static bool endsBefore(const SetOutlook& one, const SetOutlook& other) {
-        const auto left = [](const SetOutlook& each) {
-            return each.life.life ? each.life.life->middle - each.use.hours : 0;
-        };
-        return left(one) < left(other);
+            if (table.envelopeOfSet[set] == envelope)
+                own.push_back(sets[set]);
+        return toldOf(own[weakestOf(own)]);
     }
 };
 
@@ -63,12 +55,12 @@ Result<Fit> fitted(FabricTable table, const FabricFitOptions& options) {
 Json answerOf(const Fit& fit) {
     Json envelopes = Json::array();
     for (std::size_t envelope = 0; envelope < fit.table.envelopes.size(); ++envelope) {
-        const auto& outlook = fit.outlookOf(envelope);
+        const auto outlook = fit.outlookOf(envelope);
         envelopes.push_back({{"envelope", fit.table.envelopes[envelope]},
                              {"hours_now", outlook.use.hours},
-                             {"life", jsonOf(outlook.life.life)},
-                             {"fails_next", outlook.failsNext},
-                             {"enough", outlook.grounds.ground == Ground::Enough},
+                             {"life", jsonOf(outlook.life)},
+                             {"fails_next", jsonOf(outlook.failsNext)},
+                             {"enough", outlook.byReadings},
                              {"ground", wordOf(outlook.grounds.ground)},
                              {"beyond_flown", outlook.grounds.isBeyondFlown},
                              {"strength", jsonOf(outlook.strength)}});
@@ -83,23 +75,27 @@ Json answerOf(const Fit& fit) {
         {"envelopes", envelopes}, {"lots", lots}, {"convergence", {{"rhat_max", fit.worstRHat}, {"draws", fit.draws}}}};
 }
 
+void printCell(const std::optional<double>& figure, int width, int decimals) {
+    std::cout << std::setw(width) << std::setprecision(decimals);
+    if (figure)
+        std::cout << *figure;
+    else
+        std::cout << "-";
+}
+
 void printTable(const Fit& fit) {
     std::cout << std::left << std::setw(18) << "envelope" << std::right << std::setw(8) << "hours" << std::setw(8)
               << "p05" << std::setw(8) << "p50" << std::setw(8) << "p95" << std::setw(12) << "fails next"
               << "\n"
               << std::fixed;
     for (std::size_t envelope = 0; envelope < fit.table.envelopes.size(); ++envelope) {
-        const auto& outlook = fit.outlookOf(envelope);
+        const auto outlook = fit.outlookOf(envelope);
         std::cout << std::left << std::setw(18) << fit.table.envelopes[envelope] << std::right << std::setprecision(0)
                   << std::setw(8) << outlook.use.hours;
-        if (outlook.grounds.ground != Ground::Enough || !outlook.life.life)
-            std::cout << std::setw(8) << (outlook.life.life ? std::to_string(std::lround(outlook.life.life->low)) : "-")
-                      << std::setw(8) << "-" << std::setw(8) << "-";
-        else
-            std::cout << std::setw(8) << outlook.life.life->low << std::setw(8) << outlook.life.life->middle
-                      << std::setw(8) << outlook.life.life->high;
-        std::cout << std::setprecision(3) << std::setw(12) << outlook.failsNext << "  " << sentenceOf(outlook.grounds)
-                  << "\n";
+        for (const auto& place : {outlook.life.low, outlook.life.middle, outlook.life.high})
+            printCell(place, 8, 0);
+        printCell(outlook.failsNext, 12, 3);
+        std::cout << "  " << sentenceOf(outlook.grounds) << "\n";
     }
     std::cout << "Life in hours flown at the crown. " << noSubstitute << "\n";
 }

@@ -45,16 +45,13 @@ Result<Told> toldOf(Books& books, const FabricForecastOptions& options, CivilDat
 
 Json dayText(const std::optional<CivilDate>& day) { return day ? Json(day->iso()) : Json(); }
 
-bool isWarranted(const SetOutlook& outlook) {
-    return outlook.grounds.ground == Ground::Enough && outlook.life.life.has_value();
-}
-
-Json datesOf(const Told& told, const SetOutlook& outlook) {
-    if (!isWarranted(outlook))
+Json datesOf(const Told& told, const ToldOutlook& outlook) {
+    if (!outlook.byReadings || !outlook.life.low)
         return {};
-    const auto day = [&](double hours) { return dayText(told.ahead.dayAfter(hours - outlook.use.hours)); };
-    const auto& life = *outlook.life.life;
-    return {{"p05", day(life.low)}, {"p50", day(life.middle)}, {"p95", day(life.high)}};
+    const auto day = [&](const std::optional<double>& hours) {
+        return hours ? dayText(told.ahead.dayAfter(*hours - outlook.use.hours)) : Json();
+    };
+    return {{"p05", day(outlook.life.low)}, {"p50", day(outlook.life.middle)}, {"p95", day(outlook.life.high)}};
 }
 
 Json setJson(const Told& told, const SetForecast& set) {
@@ -71,12 +68,12 @@ Json setJson(const Told& told, const SetForecast& set) {
             {"readings", set.readings},
             {"held", set.held},
             {"strength", jsonOf(outlook.strength)},
-            {"life", jsonOf(outlook.life.life)},
-            {"reached_already", outlook.life.reachedAlready},
+            {"life", jsonOf(outlook.life)},
+            {"reached_already", jsonOf(outlook.reachedAlready)},
             {"dates", datesOf(told, outlook)},
-            {"fails_next", outlook.failsNext},
-            {"below_by_next", outlook.belowByNext},
-            {"enough", outlook.grounds.ground == Ground::Enough},
+            {"fails_next", jsonOf(outlook.failsNext)},
+            {"below_by_next", jsonOf(outlook.belowByNext)},
+            {"enough", outlook.byReadings},
             {"ground", wordOf(outlook.grounds.ground)},
             {"beyond_flown", outlook.grounds.isBeyondFlown}};
 }
@@ -124,28 +121,46 @@ void printPulls(const Told& told) {
     }
 }
 
+void printStrength(const Told& told, const SetForecast& set) {
+    const auto& strength = set.outlook.strength;
+    std::cout << "  " << seriesText(told.fit.record->channel.series) << " at the weakest place now   ";
+    if (strength.isWhole())
+        std::cout << *strength.low << " to " << *strength.high << " " << told.unit() << ", middle " << *strength.middle;
+    else if (strength.low)
+        std::cout << "most likely above " << *strength.low << " " << told.unit();
+    else if (strength.high)
+        std::cout << "most likely below " << *strength.high << " " << told.unit();
+    std::cout << ", by " << set.readings << " tests of these panels, of which " << set.held << " were held\n";
+}
+
+void printLife(const Told& told, const ToldOutlook& outlook) {
+    const auto& life = outlook.life;
+    if (life.isWhole()) {
+        std::cout << "  to the limit at             " << *life.low << " to " << *life.high << " h, middle "
+                  << *life.middle << " h";
+        if (const auto day = told.ahead.dayAfter(*life.low - outlook.use.hours))
+            std::cout << "; earliest " << day->iso();
+        std::cout << "\n";
+    } else if (life.low) {
+        std::cout << "  not before                  " << *life.low << " h\n";
+    }
+}
+
 void printForecast(const Told& told) {
     const auto& record = *told.fit.record;
     const auto& set = told.weakest();
     const auto& outlook = set.outlook;
     std::cout << std::fixed << std::setprecision(0) << told.of().id.text() << ", " << told.of().type << ", on "
               << record.on.iso() << ": " << told.of().hours << " h flown; limit " << told.of().limit << " "
-              << told.unit() << " (" << told.of().source << ")\n"
-              << "  " << seriesText(record.channel.series) << " at the weakest place now   " << outlook.strength.low
-              << " to " << outlook.strength.high << " " << told.unit() << ", middle " << outlook.strength.middle
-              << ", by " << set.readings << " tests of these panels, of which " << set.held << " were held\n";
-    if (const auto& life = outlook.life.life; life && isWarranted(outlook)) {
-        std::cout << "  to the limit at             " << life->low << " to " << life->high << " h, middle "
-                  << life->middle << " h";
-        if (const auto day = told.ahead.dayAfter(life->low - outlook.use.hours))
-            std::cout << "; earliest " << day->iso();
-        std::cout << "\n";
-    } else if (life) {
-        std::cout << "  not before                  " << life->low << " h\n";
-    }
-    std::cout << std::setprecision(2) << "  the next test fails         " << outlook.failsNext << " (chance, in "
-              << std::lround(told.ahead.hours) << " h)\n"
-              << "  below the limit by then     " << outlook.belowByNext << "\n";
+              << told.unit() << " (" << told.of().source << ")\n";
+    printStrength(told, set);
+    printLife(told, outlook);
+    std::cout << std::setprecision(2);
+    if (outlook.failsNext)
+        std::cout << "  the next test fails         " << *outlook.failsNext << " (chance, in "
+                  << std::lround(told.ahead.hours) << " h)\n";
+    if (outlook.belowByNext)
+        std::cout << "  below the limit by then     " << *outlook.belowByNext << "\n";
     printPulls(told);
     if (const auto words = sentenceOf(outlook.grounds); !words.empty())
         std::cout << "  " << words << "\n";

@@ -220,7 +220,7 @@ QString FabricDesk::testSays() const {
         .arg(direction ? tr("%1, %2").arg(test, inward(*direction)) : test);
 }
 
-bool FabricDesk::isForetoldByReadings() const { return m_outlook && isWarranted(m_outlook->weakest().outlook); }
+bool FabricDesk::isForetoldByReadings() const { return m_outlook && m_outlook->weakest().outlook.byReadings; }
 QString FabricDesk::ground() const {
     return m_outlook ? FabricWords::ground(m_outlook->weakest().outlook.grounds) : QString();
 }

@@ -136,7 +136,7 @@ AgeingCurve FabricMarks::curve(const FabricSight& sight, const FabricOutlook* ou
     curve.hoursNow = sight.record().sets[shown].use.hours;
     for (const auto number : readingsOf(sight))
         curve.readings.push_back(readingAt(sight, number, shown));
-    if (outlook && isWarranted(outlook->weakest().outlook))
+    if (outlook)
         for (const auto& [hours, band] : outlook->curve)
             curve.band.push_back({hours, band.low, band.middle, band.high});
     curve.caution = FabricWords::noSubstitute();

@@ -19,10 +19,11 @@ PanelForecast between(const PanelForecast& a, const PanelForecast& b, double par
 /// From new to beyond its middle life, or as far as the map looks where that is not in sight.
 void drawCurve(const FabricFit& fit, FabricOutlook& outlook) {
     const auto& weakest = outlook.weakest();
+    if (!weakest.outlook.byReadings)
+        return;
     const double now = weakest.outlook.use.hours;
-    const auto& life = weakest.outlook.life.life;
-    const double end =
-        std::max(now + FabricOutlook::mostAhead, life ? std::min(life->middle * 1.25, 3 * now + 300) : 0);
+    const auto& middle = weakest.outlook.life.middle;
+    const double end = std::max(now + FabricOutlook::mostAhead, middle ? std::min(*middle * 1.25, 3 * now + 300) : 0);
     for (std::size_t point = 0; point <= FabricOutlook::curvePoints; ++point) {
         const double hours = end * static_cast<double>(point) / static_cast<double>(FabricOutlook::curvePoints);
         outlook.curve.emplace_back(hours, panelForecast(fit, weakest.set, std::nullopt, hours - now).value);
@@ -81,9 +82,14 @@ FabricOutlook fabricOutlook(const FabricFit& fit, std::size_t envelope, const Ah
     outlook.envelopes = record.envelopes.size();
     outlook.readings = record.readings.size();
     drawCurve(fit, outlook);
+    const auto byReadings = [&](std::size_t set) {
+        return std::ranges::any_of(outlook.forecast.sets,
+                                   [&](const SetForecast& each) { return each.set == set && each.outlook.byReadings; });
+    };
     for (int row = 1; row <= of.rows; ++row)
         for (int gore = 1; gore <= of.gores; ++gore)
-            if (const auto key = std::pair(record.setAt(envelope, {gore, row}), row); !outlook.panels.contains(key))
+            if (const auto key = std::pair(record.setAt(envelope, {gore, row}), row);
+                !outlook.panels.contains(key) && byReadings(key.first))
                 outlook.panels.emplace(key, stepsOf(fit, key.first, row));
     return outlook;
 }

@@ -44,11 +44,12 @@ struct FabricOutlook {
     std::size_t draws = 0;
     std::size_t envelopes = 0;
     std::size_t readings = 0;
-    /// The weakest set's place: from new to beyond now, hours on that fabric.
+    /// The weakest set's place: from new to beyond now, hours on that fabric; empty where readings do not tell it.
     std::vector<std::pair<double, Band>> curve;
 
     [[nodiscard]] const SetForecast& weakest() const { return forecast.sets[forecast.weakest]; }
-    /// Between the steps that were computed. Nothing for a panel that the envelope does not have.
+    /// Between the steps that were computed. Nothing for a panel that the envelope does not have, or of a set that
+    /// readings do not tell.
     [[nodiscard]] std::optional<PanelForecast> at(std::size_t set, int row, double hoursAhead) const;
 
     using Steps = std::array<PanelForecast, steps + 1>;

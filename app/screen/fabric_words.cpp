@@ -22,10 +22,13 @@ QString hours(double value) { return FabricWords::tr("%1 h").arg(whole(value)); 
 
 Choice answer(const QString& question, const QString& text) { return {question, question, text, -1, -1, false}; }
 
-QString band(const FabricChannel& channel, const Band& band) {
-    return FabricWords::tr("%1 to %2, most likely about %3")
-        .arg(FabricWords::value(channel, band.low), FabricWords::value(channel, band.high),
-             FabricWords::value(channel, band.middle));
+QString band(const FabricChannel& channel, const ToldBand& band) {
+    const auto value = [&](const std::optional<double>& at) { return FabricWords::value(channel, *at); };
+    if (band.isWhole())
+        return FabricWords::tr("%1 to %2, most likely about %3")
+            .arg(value(band.low), value(band.high), value(band.middle));
+    return band.low ? FabricWords::tr("most likely above %1").arg(value(band.low))
+                    : FabricWords::tr("most likely below %1").arg(value(band.high));
 }
 
 QString day(const Ahead& ahead, double more) {
@@ -33,27 +36,29 @@ QString day(const Ahead& ahead, double more) {
     return on ? inward(on->iso()) : FabricWords::tr("not within a hundred years at its pace");
 }
 
-QString lifeText(const SetOutlook& outlook) {
-    if (!outlook.life.life)
-        return FabricWords::tr("It is most likely at its limit already: test it before it flies.");
-    const auto& life = *outlook.life.life;
-    const double now = outlook.use.hours;
-    if (!isWarranted(outlook))
-        return FabricWords::tr("Most likely not before %1 more. A later end is not known.").arg(hours(life.low - now));
-    if (outlook.grounds.isOpenEnded)
-        return FabricWords::tr("Not before %1 more; its end is not within sight.").arg(hours(life.low - now));
-    return FabricWords::tr("in %1 to %2 more, most likely about %3")
-        .arg(hours(life.low - now), hours(life.high - now), hours(life.middle - now));
+QString lifeText(const ToldOutlook& outlook) {
+    const auto more = [&](const std::optional<double>& at) { return hours(*at - outlook.use.hours); };
+    const auto& life = outlook.life;
+    switch (outlook.end) {
+    case LifeEnd::Over:
+        break;
+    case LifeEnd::NotKnown:
+        return FabricWords::tr("Most likely not before %1 more. A later end is not known.").arg(more(life.low));
+    case LifeEnd::OutOfSight:
+        return FabricWords::tr("Not before %1 more; its end is not within sight.").arg(more(life.low));
+    case LifeEnd::InSight:
+        return FabricWords::tr("in %1 to %2 more, most likely about %3")
+            .arg(more(life.low), more(life.high), more(life.middle));
+    }
+    return FabricWords::tr("It is most likely at its limit already: test it before it flies.");
 }
 
-QString datesText(const SetOutlook& outlook, const Ahead& ahead) {
-    const auto& life = *outlook.life.life;
-    const double now = outlook.use.hours;
-    const auto first = day(ahead, life.low - now);
-    if (outlook.grounds.isOpenEnded)
-        return FabricWords::tr("not before %1").arg(first);
-    return FabricWords::tr("%1 to %2, most likely about %3")
-        .arg(first, day(ahead, life.high - now), day(ahead, life.middle - now));
+QString datesText(const ToldOutlook& outlook, const Ahead& ahead) {
+    const auto on = [&](const std::optional<double>& at) { return day(ahead, *at - outlook.use.hours); };
+    const auto& life = outlook.life;
+    if (!life.isWhole())
+        return FabricWords::tr("not before %1").arg(on(life.low));
+    return FabricWords::tr("%1 to %2, most likely about %3").arg(on(life.low), on(life.high), on(life.middle));
 }
 
 QString nextText(const Ahead& ahead) {
@@ -61,10 +66,6 @@ QString nextText(const Ahead& ahead) {
                      : FabricWords::tr("in %1 flown: no inspection of it is due").arg(hours(ahead.hours));
 }
 
-}
-
-bool isWarranted(const SetOutlook& outlook) {
-    return outlook.grounds.ground == Ground::Enough && outlook.life.life.has_value();
 }
 
 QString FabricWords::channel(const FabricChannel& channel) { return inward(seriesText(channel.series)); }
@@ -105,23 +106,22 @@ QString FabricWords::panels(const FabricRecord& record, const FollowedSet& set) 
 std::vector<Choice> FabricWords::answers(const FabricSight& sight, const FabricOutlook& outlook) {
     const auto& channel = sight.at();
     const auto& weakest = outlook.weakest().outlook;
-    const bool warranted = isWarranted(weakest);
-    const auto unknown = tr("not known from these readings");
-    const auto bound = channel.rises ? tr("most likely below %1").arg(value(channel, weakest.strength.high))
-                                     : tr("most likely above %1").arg(value(channel, weakest.strength.low));
+    const auto chanceText = [](const std::optional<double>& told) {
+        return told ? chance(*told) : tr("not known from these readings");
+    };
     std::vector<Choice> answers;
     answers.push_back(answer(channel.rises ? tr("How porous it is now, where it is worst")
                                            : tr("How strong it is now, where it is weakest"),
-                             warranted ? band(channel, weakest.strength) : bound));
+                             band(channel, weakest.strength)));
     answers.push_back(answer(tr("Until its limit, %1").arg(limit(channel, sight.of().limit)), lifeText(weakest)));
-    if (warranted)
+    if (weakest.byReadings && weakest.life.low)
         answers.push_back(
             answer(tr("On which day, at its pace of the last two years"), datesText(weakest, sight.ahead)));
     answers.push_back(answer(tr("Its next test"), nextText(sight.ahead)));
-    answers.push_back(answer(tr("Chance that one test there fails then, with the scatter of tests"),
-                             warranted ? chance(weakest.failsNext) : unknown));
-    answers.push_back(answer(tr("Chance that the fabric itself is beyond its limit by then"),
-                             warranted ? chance(weakest.belowByNext) : unknown));
+    answers.push_back(
+        answer(tr("Chance that one test there fails then, with the scatter of tests"), chanceText(weakest.failsNext)));
+    answers.push_back(
+        answer(tr("Chance that the fabric itself is beyond its limit by then"), chanceText(weakest.belowByNext)));
     return answers;
 }
 
@@ -133,7 +133,7 @@ std::vector<Choice> FabricWords::sets(const FabricSight& sight, const FabricOutl
                            : set.held == set.readings
                                ? tr("%n test(s), all held", nullptr, static_cast<int>(set.readings))
                                : tr("%n test(s), %1 held", nullptr, static_cast<int>(set.readings)).arg(set.held);
-        const auto strength = isWarranted(set.outlook) ? band(sight.at(), set.outlook.strength) : QString();
+        const auto strength = set.outlook.byReadings ? band(sight.at(), set.outlook.strength) : QString();
         rows.push_back(
             {QString::number(set.set), panels(sight.record(), followed),
              joined({tr("%1 flown").arg(hours(set.outlook.use.hours)), known, strength}, QStringLiteral("; ")), -1, -1,

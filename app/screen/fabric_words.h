@@ -38,7 +38,4 @@ public:
     [[nodiscard]] static QString noSubstitute();
 };
 
-/// May hours and dates be shown as numbers?
-[[nodiscard]] bool isWarranted(const SetOutlook& outlook);
-
 }

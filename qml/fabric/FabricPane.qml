@@ -46,7 +46,7 @@ Item {
         Column {
             width: parent.width
             spacing: Theme.snug
-            visible: pane.desk.warranted && pane.desk.pulls.count > 0
+            visible: pane.desk.pulls.count > 0
             Heading {
                 width: parent.width
                 text: qsTr("What the next test could tell")

@@ -14,12 +14,10 @@ namespace {
 
 AgeingPrior priorOf(const FabricRecord& record) {
     AgeingPrior prior;
-    constexpr double newOverLimit = 100.0 / 30.0;
     for (std::size_t fabric = 0; fabric < record.fabrics.size(); ++fabric) {
         const auto set = std::ranges::find_if(
             record.sets, [&](const FollowedSet& each) { return record.fleet.fabricOfLot[each.lot] == fabric; });
-        const double limit = std::exp(record.lnLimit(set->envelope));
-        prior.fabrics.push_back(fabricPrior(limit * newOverLimit, limit));
+        prior.fabrics.push_back(fabricPrior(std::exp(record.lnLimit(set->envelope))));
     }
     return prior;
 }

@@ -50,14 +50,21 @@ bool isThere(const FabricRecord& record, std::size_t set) {
     return !followed.patch || record.setAt(followed.envelope, *followed.patch) == set;
 }
 
-SetForecast forecastOfSet(const FabricFit& fit, std::size_t set, double ahead) {
+SetOutlook outlookOfSet(const FabricFit& fit, std::size_t set, double ahead) {
+    const auto& record = *fit.record;
+    const auto& followed = record.sets[set];
+    auto outlook =
+        outlookOf(fit.columns, fit.prior, fit.posterior, set, record.lnLimit(followed.envelope), followed.use, ahead);
+    outlook.strength = record.channel.turned(outlook.strength);
+    return outlook;
+}
+
+SetForecast forecastOfSet(const FabricFit& fit, std::size_t set, const SetOutlook& outlook) {
     const auto& record = *fit.record;
     const auto& followed = record.sets[set];
     SetForecast forecast;
     forecast.set = set;
-    forecast.outlook =
-        outlookOf(fit.columns, fit.prior, fit.posterior, set, record.lnLimit(followed.envelope), followed.use, ahead);
-    forecast.outlook.strength = record.channel.turned(forecast.outlook.strength);
+    forecast.outlook = toldOf(outlook, record.channel.rises);
     for (auto at = fit.columns.firstOfSet[set]; at < fit.columns.firstOfSet[set + 1]; ++at) {
         ++forecast.readings;
         forecast.held += fit.columns.observed[at].seen == Seen::AtLeast ? 1 : 0;
@@ -118,16 +125,15 @@ Result<Ahead> aheadOf(Books& books, const ItemId& envelope, CivilDate on) {
 EnvelopeForecast forecastOf(const FabricFit& fit, std::size_t envelope, const Ahead& ahead) {
     const auto& of = fit.record->envelopes[envelope];
     EnvelopeForecast forecast;
+    std::vector<SetOutlook> outlooks;
     for (std::size_t at = 0; at < of.setCount; ++at)
-        if (const auto set = of.firstSet + at; isThere(*fit.record, set))
-            forecast.sets.push_back(forecastOfSet(fit, set, ahead.hours));
-    const auto left = [](const SetForecast& set) {
-        const auto& life = set.outlook.life.life;
-        return life ? life->low - set.outlook.use.hours : 0;
-    };
-    const auto weakest = std::ranges::min_element(forecast.sets, {}, left);
-    forecast.weakest = static_cast<std::size_t>(weakest - forecast.sets.begin());
-    forecast.pulls = pullsFor(fit, *weakest);
+        if (const auto set = of.firstSet + at; isThere(*fit.record, set)) {
+            outlooks.push_back(outlookOfSet(fit, set, ahead.hours));
+            forecast.sets.push_back(forecastOfSet(fit, set, outlooks.back()));
+        }
+    forecast.weakest = weakestOf(outlooks);
+    if (const auto& weakest = forecast.sets[forecast.weakest]; weakest.outlook.byReadings)
+        forecast.pulls = pullsFor(fit, weakest);
     return forecast;
 }
 

@@ -8,7 +8,7 @@
 
 #include "answers/fabric/fit.h"
 #include "fabric/outlook/best_next_reading.h"
-#include "fabric/outlook/outlook.h"
+#include "fabric/outlook/told.h"
 
 namespace crownring {
 
@@ -29,7 +29,7 @@ struct Ahead {
 
 struct SetForecast {
     std::size_t set = 0;
-    SetOutlook outlook; ///< figures turned back to the quantity's own unit
+    ToldOutlook outlook; ///< in the quantity's own unit
     std::size_t readings = 0;
     std::size_t held = 0;      ///< of them, only bounds
     double effectiveDraws = 0; ///< independent draws that the early end of its life (5 %) rests on
@@ -44,7 +44,9 @@ struct PullChoice {
 struct EnvelopeForecast {
     std::vector<SetForecast> sets; ///< of the envelope
     std::size_t weakest = 0;       ///< into `sets`: the one of which the early end of life is nearest
-    std::vector<PullChoice> pulls; ///< at the weakest place: the load of today, more of it, and until it breaks
+    /// At the weakest place: the load of today, more of it, and until it breaks. None where its life is not told by
+    /// readings: what a pull would narrow is then what was assumed.
+    std::vector<PullChoice> pulls;
 };
 
 [[nodiscard]] EnvelopeForecast forecastOf(const FabricFit& fit, std::size_t envelope, const Ahead& ahead);

@@ -57,9 +57,8 @@ double worstRHat(const Posterior& posterior) {
 }
 
 AgeingPrior priorFor(std::size_t fabrics, double limit) {
-    constexpr double newOverLimit = 100.0 / 30.0;
     AgeingPrior prior;
-    prior.fabrics.assign(fabrics, fabricPrior(limit * newOverLimit, limit));
+    prior.fabrics.assign(fabrics, fabricPrior(limit));
     return prior;
 }
 

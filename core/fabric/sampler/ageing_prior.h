@@ -44,4 +44,10 @@ struct AgeingPrior {
     return {{std::log(newStrength), 0.3}, {0.2 * fall, 0.15 * fall}};
 }
 
+/// The same of a fabric of which nothing is specified but its limit, > 0.
+[[nodiscard]] inline FabricPrior fabricPrior(double limit) {
+    constexpr double newOverLimit = 100.0 / 30.0;
+    return fabricPrior(limit * newOverLimit, limit);
+}
+
 }
