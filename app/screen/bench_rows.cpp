@@ -61,8 +61,7 @@ QString sectionTitle(const Inspection& inspection, const WorkLine& work) {
 }
 
 bool isOnlyALook(const BenchFile& file, const WorkLine& work) {
-    return work.state() == LineState::Open && hasReadings(file, work) &&
-           (!work.line || !work.line->tester || !work.line->readings.empty());
+    return work.state() == LineState::Open && hasReadings(file, work) && !work.asksTester();
 }
 
 CheckRow rowOf(const BenchFile& file, const WorkLine& work) {
@@ -73,12 +72,9 @@ CheckRow rowOf(const BenchFile& file, const WorkLine& work) {
     if (work.line) {
         row.lookFor = inward(work.line->lookFor);
         row.required = work.line->required;
-        row.asksTester = work.line->tester && work.line->readings.empty();
+        row.asksTester = work.asksTester();
         row.asksPhotograph = work.line->photograph;
-        const auto regime = regimeName(regimeOf(file.visit()));
-        for (const auto& [of, clause] : work.line->sources)
-            if (of == regime)
-                row.source = inward(clause);
+        row.source = inward(work.clauseUnder(regimeOf(file.visit())));
     }
     row.readings = readingsText(file, work);
     row.state = static_cast<int>(work.state());

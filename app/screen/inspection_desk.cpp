@@ -225,7 +225,7 @@ void InspectionDesk::showParts() {
         ++all[static_cast<std::size_t>(part - parts.begin())];
         part->number += open ? 1 : 0;
         ++m_linesAll;
-        m_linesOpen += open && (!work.line || work.line->required) ? 1 : 0;
+        m_linesOpen += work.isMissing() ? 1 : 0;
     }
     if (m_part.isEmpty() && !parts.empty()) {
         const auto first = std::ranges::find_if(parts, [](const Choice& part) { return part.number > 0; });

@@ -21,8 +21,6 @@ namespace crownring::screen {
 
 namespace {
 
-bool isOwnerVisit(Visit visit) { return visit == Visit::PartMlOwnerTasks || visit == Visit::UsOwnerTasks; }
-
 QString personKey(const Entitlement& entitlement) {
     return inward(entitlement.person.text()) + u'|' + inward(capacityName(entitlement.capacity));
 }
@@ -182,7 +180,7 @@ void ReleaseDesk::showPeople() {
     std::ranges::stable_sort(people, [](const Choice& a, const Choice& b) { return a.chosen > b.chosen; });
     m_people.show(std::move(people));
     std::vector<Choice> rules;
-    if (isOwnerVisit(file.visit())) {
+    if (isOfOwnersTasks(file.visit())) {
         const auto listed = regimeOf(file.visit()) == Regime::PartMl ? ownerMayNotRelease() : preventiveMaintenance();
         for (const auto& rule : listed)
             rules.push_back({inward(rule.clause), inward(rule.clause), inward(rule.text), -1, -1, false});

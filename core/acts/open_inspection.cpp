@@ -21,14 +21,13 @@ bool isNearlyDue(const DueRow& row) {
 Visit worstCallsFor(std::span<const DueRow> rows) {
     for (const auto& row : rows)
         for (const auto visit : allVisits)
-            if (const auto done = accomplishes(visit); std::ranges::find(done, row.requirement->id) != done.end())
+            if (accomplishes(visit, row.requirement->id))
                 return visit;
     return Visit::PartMlInspection;
 }
 
 std::string_view checklistOf(Visit visit) {
-    return visit == Visit::PartMlOwnerTasks || visit == Visit::UsOwnerTasks ? "pilot-owner-tasks"
-                                                                            : "hot-air-inspection";
+    return isOfOwnersTasks(visit) ? "pilot-owner-tasks" : "hot-air-inspection";
 }
 
 Result<Checklist> shelfChecklist(std::string_view id) {
@@ -64,7 +63,7 @@ Result<Checklist> checklistOn(Books& books, Visit visit, CivilDate on) {
 Checklist ofVisit(const Checklist& whole, Visit visit) {
     auto checklist = whole;
     checklist.lines.clear();
-    for (const auto* line : linesFor(whole, visitName(visit), regimeOf(visitName(visit))))
+    for (const auto* line : linesFor(whole, visit))
         checklist.lines.push_back(*line);
     std::erase_if(checklist.sections, [&](const ChecklistSection& section) {
         return std::ranges::none_of(checklist.lines, [&](const auto& line) { return line.section == section.id; });
@@ -83,10 +82,9 @@ constexpr const char* furtherWork = "further-work";
 
 /// A line for each requirement of the work that neither the visit nor a line of the list accomplishes.
 void addFurtherWork(Checklist& checklist, const Opening& opening, const DueList& due) {
-    const auto done = accomplishes(opening.visit);
     std::vector<ChecklistLine> further;
     for (const auto& work : opening.work) {
-        if (std::ranges::find(done, work.requirement) != done.end())
+        if (accomplishes(opening.visit, work.requirement))
             continue;
         const auto row = std::ranges::find_if(due.rows, [&](const DueRow& each) {
             return each.item->id == work.item && each.requirement->id == work.requirement;
@@ -97,8 +95,8 @@ void addFurtherWork(Checklist& checklist, const Opening& opening, const DueList&
         const auto known =
             std::ranges::find_if(further, [&](const auto& line) { return line.id == "do/" + asked.id.text(); });
         if (known == further.end()) {
-            further.push_back(lineFor(asked.id, asked.title, asked.source, asked.note, row->item->kind,
-                                      regimeOf(visitName(opening.visit))));
+            further.push_back(
+                lineFor(asked.id, asked.title, asked.source, asked.note, row->item->kind, regimeOf(opening.visit)));
             further.back().section = furtherWork;
         } else if (std::ranges::find(known->kinds, row->item->kind) == known->kinds.end()) {
             known->kinds.push_back(row->item->kind);
@@ -113,10 +111,9 @@ void addFurtherWork(Checklist& checklist, const Opening& opening, const DueList&
 /// The work, and what the visit by itself accomplishes on each item that is bound to it.
 std::vector<Work> wholeWork(const Opening& opening, const DueList& due) {
     auto work = opening.work;
-    const auto done = accomplishes(opening.visit);
     for (const auto& row : due.rows) {
         const Work each{row.item->id, row.requirement->id};
-        if (isPeriodic(visitName(opening.visit)) && std::ranges::find(done, row.requirement->id) != done.end() &&
+        if (isPeriodic(opening.visit) && accomplishes(opening.visit, row.requirement->id) &&
             std::ranges::find(work, each) == work.end())
             work.push_back(each);
     }
@@ -148,11 +145,9 @@ Result<Offer> offerInspection(Books& books, const std::optional<Registration>& b
     Offer offer;
     offer.due = std::move(*list);
     offer.visit = worstCallsFor(offer.due.rows);
-    const auto done = accomplishes(offer.visit);
     for (const auto& row : offer.due.rows)
         if (!isOfTheRecord(row) && row.state.standing != Standing::Closed)
-            offer.proposals.push_back(
-                {&row, isNearlyDue(row) || std::ranges::find(done, row.requirement->id) != done.end()});
+            offer.proposals.push_back({&row, isNearlyDue(row) || accomplishes(offer.visit, row.requirement->id)});
     std::ranges::stable_sort(offer.proposals, {}, [](const Proposal& each) {
         return std::pair(!each.due, each.row->requirement->force == Force::Recommended);
     });

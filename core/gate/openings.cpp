@@ -24,11 +24,8 @@ std::optional<Problem> broken(const Body& body) {
         return unreadable(adopted->document, "document");
     const auto* opened = std::get_if<InspectionOpened>(&body);
     if (opened && !visitFrom(opened->visit))
-        return Problem{Code::BadValue,
-                       "'" + opened->visit + "' is no kind of visit",
-                       "one of part-ml-inspection, part-ml-special, part-ml-owner-tasks, us-annual, us-hundred-hour, "
-                       "us-special, us-owner-tasks",
-                       {{}, 0, "visit"}};
+        return Problem{
+            Code::BadValue, "'" + opened->visit + "' is no kind of visit", "one of " + visitList(), {{}, 0, "visit"}};
     return opened ? unreadable(opened->checklist, "checklist") : std::nullopt;
 }
 

@@ -11,14 +11,6 @@ namespace {
 
 using namespace paper;
 
-std::string_view ofRegime(const WorkLine& work, const BenchFile& file) {
-    if (work.line)
-        for (const auto& [regime, source] : work.line->sources)
-            if (regime == regimeName(regimeOf(file.visit())))
-                return source;
-    return {};
-}
-
 std::string titleOf(const WorkLine& work) { return work.line ? work.line->title : work.settled->body.line; }
 
 std::string outcomeText(Outcome outcome) {
@@ -100,7 +92,8 @@ void addChecks(Document& document, const BenchFile& file) {
             document.blocks.emplace_back(Checks{});
             part = title;
         }
-        CheckLine line{titleOf(work), std::string(ofRegime(work, file)), markOf(work.state()), {}, {}};
+        CheckLine line{
+            titleOf(work), std::string(work.clauseUnder(regimeOf(file.visit()))), markOf(work.state()), {}, {}};
         if (work.settled) {
             line.finding = work.settled->body.finding;
             if (work.settled->body.tester)
@@ -174,7 +167,7 @@ paper::Table linesTable(const BenchFile& file) {
             {work.line ? work.line->id : work.settled->body.line, work.item ? work.item->id.text() : "", titleOf(work),
              std::string(lineStateName(work.state())), work.settled ? work.settled->body.finding : "",
              work.settled ? work.settled->by : "", work.settled ? work.settled->stamp.at.on().iso() : "",
-             std::string(ofRegime(work, file))});
+             std::string(work.clauseUnder(regimeOf(file.visit())))});
     return table;
 }
 

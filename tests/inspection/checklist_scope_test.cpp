@@ -22,13 +22,15 @@ const Checklist& shipped(std::string_view id) {
     return *std::ranges::find(all, id, &Checklist::id);
 }
 
+constexpr std::array periodic{Visit::PartMlInspection, Visit::UsAnnual, Visit::UsHundredHour};
+
 QString said(const ChecklistLine& line) { return QString::fromStdString(line.title + ". " + line.lookFor); }
 
 /// Whether one line of the visit, in that section, for that kind of item ("" for once a visit), says all of the words
 /// that are separated by spaces.
 bool covers(std::string_view visit, const std::string& section, const std::string& kind, const QString& words) {
     const auto& checklist = shipped("hot-air-inspection");
-    const auto lines = linesFor(checklist, visit, regimeOf(visit));
+    const auto lines = linesFor(checklist, visitFrom(visit).value());
     return std::ranges::any_of(lines, [&](const ChecklistLine* line) {
         const auto of = itemKindFrom(kind);
         const bool ofKind = of ? std::ranges::find(line->kinds, *of) != line->kinds.end() : line->kinds.empty();
@@ -249,19 +251,19 @@ private slots:
 
     void everyTaskOfAPilotOwnerIsThere() {
         const auto& checklist = shipped("pilot-owner-tasks");
-        const auto partMl = linesFor(checklist, "part-ml-owner-tasks", "part-ml");
+        const auto partMl = linesFor(checklist, Visit::PartMlOwnerTasks);
         for (const auto& [kind, words] : ownersScope)
             QVERIFY2(std::ranges::any_of(partMl,
-                                         [&](const ChecklistLine* line) {
+                                         [&, words = words, kind = kind](const ChecklistLine* line) {
                                              return says(*line, words) &&
                                                     std::ranges::find(line->kinds, itemKindFrom(kind)) !=
                                                         line->kinds.end();
                                          }),
                      words);
-        const auto us = linesFor(checklist, "us-owner-tasks", "us-14cfr");
+        const auto us = linesFor(checklist, Visit::UsOwnerTasks);
         for (const auto& [item, words] : usOwnersScope)
             QVERIFY2(std::ranges::any_of(us,
-                                         [&](const ChecklistLine* line) {
+                                         [&, words = words, item = item](const ChecklistLine* line) {
                                              return says(*line, words) &&
                                                     line->ownerRule.find(std::string("A(c)") + item) !=
                                                         std::string::npos;
@@ -277,7 +279,7 @@ private slots:
         for (const auto& line : shipped("pilot-owner-tasks").lines) {
             QVERIFY2(!line.tester && line.readings.empty(), line.id.c_str());
             QCOMPARE(line.visits.size(), std::size_t(1));
-            QVERIFY2(line.visits.front().ends_with("owner-tasks"), line.id.c_str());
+            QVERIFY2(isOfOwnersTasks(line.visits.front()), line.id.c_str());
         }
         for (const auto& line : shipped("hot-air-inspection").lines)
             QVERIFY2(line.ownerRule.empty(), line.id.c_str());
@@ -286,11 +288,9 @@ private slots:
     void everyVisitHasItsLinesAndEachLineAVisit() {
         std::set<const ChecklistLine*> reached;
         for (const auto* id : {"hot-air-inspection", "pilot-owner-tasks"})
-            for (const auto* visit : {"part-ml-inspection", "part-ml-special", "part-ml-owner-tasks", "us-annual",
-                                      "us-hundred-hour", "us-special", "us-owner-tasks"}) {
-                const auto lines = linesFor(shipped(id), visit, regimeOf(visit));
-                QCOMPARE(lines.empty(),
-                         QByteArray(visit).endsWith("owner-tasks") != QByteArray(id).startsWith("pilot"));
+            for (const auto visit : allVisits) {
+                const auto lines = linesFor(shipped(id), visit);
+                QCOMPARE(lines.empty(), isOfOwnersTasks(visit) != QByteArray(id).startsWith("pilot"));
                 reached.insert(lines.begin(), lines.end());
             }
         QCOMPARE(reached.size(),
@@ -308,16 +308,16 @@ private slots:
     }
     // ML.A.402(b)(4): tools are calibrated where necessary. A load or a flow of air cannot be read without a tester.
     void whatIsMeasuredOnTheFabricOfAPeriodicInspectionNeedsATester() {
-        for (const auto* visit : {"part-ml-inspection", "us-annual", "us-hundred-hour"})
-            for (const auto* line : linesFor(shipped("hot-air-inspection"), visit, regimeOf(visit)))
+        for (const auto visit : periodic)
+            for (const auto* line : linesFor(shipped("hot-air-inspection"), visit))
                 for (const auto& reading : line->readings)
                     QVERIFY2(!reading.placed || line->tester, line->id.c_str());
     }
 
     // A manufacturer's checklist asks for the highest temperature on the label at every annual.
     void theTellTaleIsReadAtEveryPeriodicInspection() {
-        for (const auto* visit : {"part-ml-inspection", "us-annual", "us-hundred-hour"}) {
-            const auto lines = linesFor(shipped("hot-air-inspection"), visit, regimeOf(visit));
+        for (const auto visit : periodic) {
+            const auto lines = linesFor(shipped("hot-air-inspection"), visit);
             QVERIFY(std::ranges::any_of(lines, [](const ChecklistLine* line) {
                 return line->required && line->photograph && line->onlyWith.empty() &&
                        std::ranges::find(line->readings, AskedReading{"tell-tale", true, false}) !=
@@ -331,8 +331,8 @@ private slots:
             std::set<std::string> seen;
             for (const auto& line : shipped(id).lines) {
                 QVERIFY2(line.lookFor.size() <= 400, line.id.c_str());
-                QVERIFY2(seen.insert(line.visits.empty() ? line.title : line.title + line.visits.front()).second,
-                         line.title.c_str());
+                const auto visit = line.visits.empty() ? std::string() : std::string(visitName(line.visits.front()));
+                QVERIFY2(seen.insert(line.title + visit).second, line.title.c_str());
             }
         }
     }

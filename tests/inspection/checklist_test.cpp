@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/checklist/checklist.h"
 
+#include <QFile>
 #include <QtTest>
+#include <nlohmann/json.hpp>
 #include <rapidcheck.h>
 
 #include <algorithm>
@@ -12,9 +14,7 @@ using namespace crownring;
 
 namespace {
 
-const std::vector<std::string> regimes = {"part-ml", "us-14cfr"};
-const std::vector<std::string> visits = {"part-ml-inspection", "part-ml-special", "part-ml-owner-tasks", "us-annual",
-                                         "us-hundred-hour",    "us-special",      "us-owner-tasks"};
+const std::vector<Visit> visits(allVisits.begin(), allVisits.end());
 
 /// A checklist of two good lines, in which one text is replaced by another.
 std::string withPatch(const QByteArray& find, const QByteArray& replacement) {
@@ -61,10 +61,10 @@ ChecklistLine anyLine(int number, const std::string& section) {
             line.kinds.push_back(static_cast<ItemKind>(kind));
     line.title = *anyText();
     line.lookFor = *anyText();
-    for (const auto& regime : regimes)
+    for (const auto regime : allRegimes)
         line.sources.emplace_back(regime, *anyText());
     line.visits = someOf(visits);
-    if (std::ranges::any_of(line.visits, [](const std::string& visit) { return visit.ends_with("owner-tasks"); }))
+    if (std::ranges::any_of(line.visits, isOfOwnersTasks))
         line.ownerRule = *anyText();
     line.onlyWith = someOf<RequirementId>({RequirementId("ml.arc-review"), RequirementId("us.annual")});
     const bool envelope = std::ranges::find(line.kinds, ItemKind::Envelope) != line.kinds.end();
@@ -107,8 +107,8 @@ private slots:
         line.kinds = {ItemKind::Envelope, ItemKind::Hose};
         line.title = "Lt";
         line.lookFor = "Ll";
-        line.sources = {{"part-ml", "P"}, {"us-14cfr", "U"}};
-        line.visits = {"us-annual", "us-owner-tasks"};
+        line.sources = {{Regime::PartMl, "P"}, {Regime::Us14Cfr, "U"}};
+        line.visits = {Visit::UsAnnual, Visit::UsOwnerTasks};
         line.onlyWith = {RequirementId("us.annual")};
         line.readings = {{"tell-tale", true, true}};
         line.photograph = line.tester = true;
@@ -209,15 +209,37 @@ private slots:
     void aLineComesInTheVisitsOfItsRegime() {
         const auto checklist = read(withPatch("", ""));
         using Ids = std::vector<std::string>;
-        QCOMPARE(idsOf(linesFor(checklist, "part-ml-inspection", "part-ml")), Ids{"a"});
-        QCOMPARE(idsOf(linesFor(checklist, "part-ml-special", "part-ml")), Ids{"b"});
-        QCOMPARE(idsOf(linesFor(checklist, "us-annual", "us-14cfr")), Ids{"a"});
-        QCOMPARE(idsOf(linesFor(checklist, "us-hundred-hour", "us-14cfr")), Ids{"a"});
-        QCOMPARE(idsOf(linesFor(checklist, "us-special", "us-14cfr")), Ids{});
-        QCOMPARE(idsOf(linesFor(checklist, "us-annual", "part-ml")), Ids{});
-        QCOMPARE(idsOf(linesFor(checklist, "unheard-of", "part-ml")), Ids{});
+        QCOMPARE(idsOf(linesFor(checklist, Visit::PartMlInspection)), Ids{"a"});
+        QCOMPARE(idsOf(linesFor(checklist, Visit::PartMlSpecial)), Ids{"b"});
+        QCOMPARE(idsOf(linesFor(checklist, Visit::UsAnnual)), Ids{"a"});
+        QCOMPARE(idsOf(linesFor(checklist, Visit::UsHundredHour)), Ids{"a"});
+        QCOMPARE(idsOf(linesFor(checklist, Visit::UsSpecial)), Ids{});
         const auto partMlOnly = read(withPatch(", \"us-14cfr\": \"y\"", ""));
-        QCOMPARE(idsOf(linesFor(partMlOnly, "us-annual", "us-14cfr")), Ids{});
+        QCOMPARE(idsOf(linesFor(partMlOnly, Visit::UsAnnual)), Ids{});
+    }
+
+    /// What other systems read: the list of visits there is the one of visit.h.
+    void theSchemasNameEveryVisitThatThereIs() {
+        const auto schema = [](const char* name) {
+            QFile file(QStringLiteral(CROWNRING_SOURCE_DIR "/assets/schema/") + QLatin1String(name));
+            if (!file.open(QIODevice::ReadOnly))
+                qFatal("no schema");
+            return nlohmann::json::parse(file.readAll().toStdString());
+        };
+        std::vector<std::string> names;
+        for (const auto visit : allVisits)
+            names.emplace_back(visitName(visit));
+        const auto line = schema("checklist.schema.json")["properties"]["lines"]["items"]["properties"];
+        QCOMPARE(line["visits"]["items"]["enum"].get<std::vector<std::string>>(), names);
+        std::vector<std::string> regimes;
+        for (const auto& [regime, clause] : line["sources"]["properties"].items())
+            regimes.push_back(regime);
+        QCOMPARE(regimes.size(), allRegimes.size());
+        for (const auto& regime : regimes)
+            QVERIFY2(regimeFrom(regime), regime.c_str());
+        auto told = schema("inspection.opened.schema.json")["properties"]["visit"]["description"].get<std::string>();
+        QVERIFY2(told.starts_with(visitList().substr(0, visitList().rfind(", "))), told.c_str());
+        QVERIFY2(told.find(" or " + names.back()) != std::string::npos, told.c_str());
     }
 
     void ownLinesComeBehindThoseOfTheirSection() {

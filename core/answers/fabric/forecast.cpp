@@ -23,8 +23,7 @@ bool isTest(const DueRow& row) {
     if (isOfTheRecord(row))
         return false;
     return requirement.action == Action::Test || std::ranges::any_of(allVisits, [&](Visit visit) {
-               const auto done = accomplishes(visit);
-               return isPeriodic(visitName(visit)) && std::ranges::find(done, requirement.id) != done.end();
+               return isPeriodic(visit) && accomplishes(visit, requirement.id);
            });
 }
 

@@ -22,32 +22,8 @@ namespace {
 
 using nlohmann::json;
 
-enum class Errand { Periodic, Special, OwnerTasks };
-struct Visit {
-    std::string_view name;
-    std::string_view regime;
-    Errand errand;
-};
-constexpr std::array<Visit, 7> visits = {{{"part-ml-inspection", "part-ml", Errand::Periodic},
-                                          {"part-ml-special", "part-ml", Errand::Special},
-                                          {"part-ml-owner-tasks", "part-ml", Errand::OwnerTasks},
-                                          {"us-annual", "us-14cfr", Errand::Periodic},
-                                          {"us-hundred-hour", "us-14cfr", Errand::Periodic},
-                                          {"us-special", "us-14cfr", Errand::Special},
-                                          {"us-owner-tasks", "us-14cfr", Errand::OwnerTasks}}};
-
-const Visit* visitNamed(std::string_view name) {
-    const auto found = std::ranges::find(visits, name, &Visit::name);
-    return found == visits.end() ? nullptr : &*found;
-}
-
-bool isOwnersTask(std::string_view visit) {
-    const auto* known = visitNamed(visit);
-    return known && known->errand == Errand::OwnerTasks;
-}
-
-bool hasSource(const ChecklistLine& line, std::string_view regime) {
-    return std::ranges::any_of(line.sources, [&](const auto& source) { return source.first == regime; });
+bool hasSource(const ChecklistLine& line, Regime regime) {
+    return std::ranges::find(line.sources, regime, &std::pair<Regime, std::string>::first) != line.sources.end();
 }
 
 template <class Value>
@@ -68,8 +44,9 @@ ChecklistLine lineFrom(const json& object) {
     line.title = object.at("title");
     line.lookFor = object.at("look_for");
     for (const auto& [regime, source] : object.at("sources").items())
-        line.sources.emplace_back(regime, source.get<std::string>());
-    line.visits = listOf<std::string>(object, "visits");
+        line.sources.emplace_back(regimeFrom(regime).value(), source.get<std::string>());
+    for (const auto& visit : object.value("visits", json::array()))
+        line.visits.push_back(visitFrom(visit.get<std::string_view>()).value());
     line.onlyWith = listOf<RequirementId>(object, "only_with");
     for (const auto& reading : object.value("readings", json::array()))
         line.readings.push_back(
@@ -104,7 +81,7 @@ std::optional<Problem> contradictionInVisits(const ChecklistLine& line, const st
         if (!hasSource(line, regimeOf(line.visits[i])))
             return contradiction(path + "/visits/" + std::to_string(i), "this line has no source for this visit",
                                  "add its source, or leave the visit out");
-    const bool ownersTask = std::ranges::any_of(line.visits, isOwnersTask);
+    const bool ownersTask = std::ranges::any_of(line.visits, isOfOwnersTasks);
     if (ownersTask && line.ownerRule.empty())
         return contradiction(path + "/owner_rule", "an owner's task must say which rule allows it",
                              "name the rule that lets the pilot-owner do it");
@@ -186,6 +163,13 @@ Result<Checked> checked(std::string_view text) {
 
 }
 
+std::string_view ChecklistLine::clauseUnder(Regime regime) const {
+    for (const auto& [of, clause] : sources)
+        if (of == regime)
+            return clause;
+    return {};
+}
+
 Result<Checklist> checklistFrom(std::string_view text) {
     return checked(text).map([](Checked&& good) { return std::move(good.checklist); });
 }
@@ -213,23 +197,11 @@ const std::vector<std::string>& checklistShelf() {
     return texts;
 }
 
-bool isPeriodic(std::string_view visit) {
-    const auto* known = visitNamed(visit);
-    return known && known->errand == Errand::Periodic;
-}
-
-std::string_view regimeOf(std::string_view visit) {
-    const auto* known = visitNamed(visit);
-    return known ? known->regime : std::string_view();
-}
-
-std::vector<const ChecklistLine*> linesFor(const Checklist& checklist, std::string_view visit,
-                                           std::string_view regime) {
+std::vector<const ChecklistLine*> linesFor(const Checklist& checklist, Visit visit) {
     std::vector<const ChecklistLine*> lines;
     for (const auto& line : checklist.lines) {
         const bool named = std::ranges::find(line.visits, visit) != line.visits.end();
-        if (hasSource(line, regime) && regimeOf(visit) == regime &&
-            (named || (line.visits.empty() && isPeriodic(visit))))
+        if (hasSource(line, regimeOf(visit)) && (named || (line.visits.empty() && isPeriodic(visit))))
             lines.push_back(&line);
     }
     return lines;

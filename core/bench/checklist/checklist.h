@@ -6,6 +6,7 @@
 /// assets/schema/checklist.schema.json). It says what to look for; what passes is said by the type's own manual, and by
 /// nobody here.
 
+#include "bench/checklist/visit.h"
 #include "measure/name.h"
 #include "problem/problem.h"
 #include "record/kinds/item_kind.h"
@@ -37,8 +38,8 @@ struct ChecklistLine {
     std::vector<ItemKind> kinds; ///< once for each such item; empty: once a visit
     std::string title;
     std::string lookFor;
-    std::vector<std::pair<std::string, std::string>> sources; ///< regime and clause, sorted by regime, at least one
-    std::vector<std::string> visits;     ///< empty: every periodic inspection (`isPeriodic`) of a regime with a source
+    std::vector<std::pair<Regime, std::string>> sources; ///< each with its clause, in their order, at least one
+    std::vector<Visit> visits;           ///< empty: every periodic inspection (`isPeriodic`) of a regime with a source
     std::vector<RequirementId> onlyWith; ///< it comes only when one of these is part of the work; empty: always
     std::vector<AskedReading> readings;
     bool photograph = false; ///< one is asked for
@@ -46,6 +47,9 @@ struct ChecklistLine {
     std::string ownerRule;   ///< in visits of owner's tasks: the rule that lets the pilot-owner do it
     bool required = true;    ///< without it the inspection cannot be released
     bool operator==(const ChecklistLine&) const = default;
+
+    /// The clause that asks for it; empty where that regime does not.
+    [[nodiscard]] std::string_view clauseUnder(Regime regime) const;
 };
 
 struct Checklist {
@@ -79,15 +83,8 @@ struct Checklist {
 /// The checklists that ship with the program, as their canonical texts.
 [[nodiscard]] const std::vector<std::string>& checklistShelf();
 
-/// part-ml-inspection, us-annual, us-hundred-hour: the visits of a line that names none.
-[[nodiscard]] bool isPeriodic(std::string_view visit);
-/// "part-ml" of "part-ml-special", "us-14cfr" of "us-annual"; empty for what is no visit.
-[[nodiscard]] std::string_view regimeOf(std::string_view visit);
-
-/// The lines of a visit under a regime, in working order. `onlyWith` is left to who knows the work. The pointers are
-/// into `checklist`.
-[[nodiscard]] std::vector<const ChecklistLine*> linesFor(const Checklist& checklist, std::string_view visit,
-                                                         std::string_view regime);
+/// The lines of a visit, in working order. `onlyWith` is left to who knows the work. The pointers are into `checklist`.
+[[nodiscard]] std::vector<const ChecklistLine*> linesFor(const Checklist& checklist, Visit visit);
 
 /// `base` with an organisation's own lines behind those of their section, and its own sections at the end. A section
 /// that both have keeps the base's title. A line id that the base has is BadValue at "/lines/N/id" of `own`.

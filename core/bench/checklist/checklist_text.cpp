@@ -32,8 +32,8 @@ json textOf(const ChecklistLine& line) {
     object["kinds"] = json::array();
     put(object, "kinds", line.kinds, [](ItemKind kind) { return json(itemKindName(kind)); });
     for (const auto& [regime, source] : line.sources)
-        object["sources"][regime] = source;
-    put(object, "visits", line.visits, [](const std::string& visit) { return json(visit); });
+        object["sources"][std::string(regimeName(regime))] = source;
+    put(object, "visits", line.visits, [](Visit visit) { return json(visitName(visit)); });
     put(object, "only_with", line.onlyWith, [](const RequirementId& requirement) { return json(requirement.text()); });
     put(object, "readings", line.readings, [](const AskedReading& reading) { return textOf(reading); });
     if (line.photograph)

@@ -62,8 +62,8 @@ WorkLine* lineOf(std::vector<WorkLine>& lines, const ReadingTaken& reading) {
 
 std::vector<WorkLine> listed(const Inspection& inspection, std::span<const ItemFacts> items) {
     std::vector<WorkLine> lines;
-    const auto regime = regimeOf(inspection.opened.body.visit);
-    const auto ofVisit = linesFor(inspection.checklist, inspection.opened.body.visit, regime);
+    const auto visit = visitFrom(inspection.opened.body.visit);
+    const auto ofVisit = visit ? linesFor(inspection.checklist, *visit) : std::vector<const ChecklistLine*>{};
     for (const auto& section : inspection.checklist.sections) {
         for (const auto* line : ofVisit)
             if (line->section == section.id && line->kinds.empty() &&
@@ -136,13 +136,13 @@ std::vector<WorkLine> workLines(const Inspection& inspection, std::span<const It
 }
 
 ChecklistLine lineFor(const RequirementId& requirement, const std::string& title, const std::string& source,
-                      const std::string& note, ItemKind kind, std::string_view regime) {
+                      const std::string& note, ItemKind kind, Regime regime) {
     ChecklistLine line;
     line.id = "do/" + requirement.text();
     line.kinds = {kind};
     line.title = title;
     line.lookFor = note.empty() ? "As its source says." : note;
-    line.sources = {{std::string(regime), source}};
+    line.sources = {{regime, source}};
     line.onlyWith = {requirement};
     return line;
 }

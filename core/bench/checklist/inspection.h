@@ -57,6 +57,14 @@ struct WorkLine {
     std::vector<const Said<ReadingTaken>*> readings;
 
     [[nodiscard]] LineState state() const { return settled ? settled->body.state : LineState::Open; }
+    /// Nothing is released before it is settled.
+    [[nodiscard]] bool isMissing() const { return state() == LineState::Open && (!line || line->required); }
+    /// Done with a tool in calibration that is named for the line; where it asks for readings each names its own.
+    [[nodiscard]] bool asksTester() const { return line && line->tester && line->readings.empty(); }
+    /// The clause that asks for it; empty for a line that only a shop's entry names.
+    [[nodiscard]] std::string_view clauseUnder(Regime regime) const {
+        return line ? line->clauseUnder(regime) : std::string_view();
+    }
 };
 
 /// All lines in the order in which one works: by section, then item, then line; at the end what was settled and stands
@@ -66,7 +74,6 @@ struct WorkLine {
 
 /// The line that stands for a requirement of the work which the visit by itself does not accomplish: "do/…".
 [[nodiscard]] ChecklistLine lineFor(const RequirementId& requirement, const std::string& title,
-                                    const std::string& source, const std::string& note, ItemKind kind,
-                                    std::string_view regime);
+                                    const std::string& source, const std::string& note, ItemKind kind, Regime regime);
 
 }

@@ -20,7 +20,8 @@ Checklist ownLine(const std::string& name, CivilDate on, const OwnLine& line) {
     made.kinds = line.kinds;
     made.title = line.title;
     made.lookFor = line.lookFor;
-    made.sources = {{"part-ml", line.source}, {"us-14cfr", line.source}};
+    for (const auto regime : allRegimes)
+        made.sources.emplace_back(regime, line.source);
     made.required = line.required;
     own.lines = {std::move(made)};
     return own;

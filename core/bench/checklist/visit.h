@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// A visit: one kind of stay on the bench, under one set of rules, and what it accomplishes.
+/// A visit: one kind of stay on the bench, under one set of rules, and what it accomplishes. The one list of visits:
+/// forms, the gate and checklists ask here, and a test holds the schemas to it.
 
 #include "measure/name.h"
 
 #include <array>
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -17,9 +19,10 @@ enum class Regime {
     PartMl,  ///< Regulation (EU) 1321/2014, Annex Vb (Part-ML)
     Us14Cfr, ///< 14 CFR Parts 43 and 91
 };
-inline constexpr int regimeCount = 2;
+inline constexpr std::array allRegimes{Regime::PartMl, Regime::Us14Cfr};
 /// "part-ml", "us-14cfr".
 [[nodiscard]] std::string_view regimeName(Regime regime);
+[[nodiscard]] std::optional<Regime> regimeFrom(std::string_view name);
 
 enum class Visit {
     PartMlInspection, ///< annual or 100-hour
@@ -37,12 +40,19 @@ inline constexpr std::array allVisits{Visit::PartMlInspection, Visit::PartMlSpec
 /// "part-ml-inspection" …, as the record writes it.
 [[nodiscard]] std::string_view visitName(Visit visit);
 [[nodiscard]] std::optional<Visit> visitFrom(std::string_view name);
+/// All their names, for whoever wrote another: "part-ml-inspection, … , us-owner-tasks".
+[[nodiscard]] std::string visitList();
 /// English: "Annual or 100-hour inspection (Part-ML)".
 [[nodiscard]] std::string_view visitTitle(Visit visit);
 [[nodiscard]] Regime regimeOf(Visit visit);
+/// An annual or 100-hour inspection: the visits of a line that names none.
+[[nodiscard]] bool isPeriodic(Visit visit);
+/// What an owner or pilot may do by themselves.
+[[nodiscard]] bool isOfOwnersTasks(Visit visit);
 
 /// The requirements that a released visit accomplishes on the items inspected; none for owner's tasks, which accomplish
 /// what they were opened for. An annual counts as a 100-hour by the requirement's own `satisfied_by`.
 [[nodiscard]] std::vector<RequirementId> accomplishes(Visit visit);
+[[nodiscard]] bool accomplishes(Visit visit, const RequirementId& requirement);
 
 }

@@ -55,11 +55,6 @@ Barred notPreventive() {
             "14 CFR 43.3(g), 43.7(f) (from memory); Part 43, Appendix A(c)"};
 }
 
-bool isAnInspectionOf(Visit visit, const RequirementId& id) {
-    const auto done = accomplishes(visit);
-    return std::find(done.begin(), done.end(), id) != done.end();
-}
-
 bool isReview(const RequirementId& id) { return id.text() == "ml.arc-review" || id.text() == "ml.arc-extension"; }
 
 }
@@ -93,7 +88,7 @@ std::optional<Barred> ownerBar(const Requirement& requirement, Regime regime) {
                    : std::nullopt;
     if (isReview(requirement.id))
         return Barred{"an airworthiness review is not carried out by a pilot-owner", "ML.A.901(b)"};
-    if (isAnInspectionOf(Visit::PartMlInspection, requirement.id))
+    if (accomplishes(Visit::PartMlInspection, requirement.id))
         return byAppendix(9);
     if (!requirement.triggeredBy.empty())
         return byAppendix(6);

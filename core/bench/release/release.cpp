@@ -76,14 +76,14 @@ private:
         const auto item = work.item ? std::optional(work.item->id) : std::nullopt;
         const auto id = work.line ? work.line->id : work.settled->body.line;
         if (work.state() == LineState::Open) {
-            if (!work.line || work.line->required)
+            if (work.isMissing())
                 refuse(Refusal::Kind::LineOpen, titleOf(work) + onItem(work.item) + " is open",
                        "carry it out, or put it down as not applicable", sourceOf(work), id, item);
             return;
         }
         if (work.state() == LineState::NotApplicable || !work.line)
             return;
-        if (work.line->tester && work.line->readings.empty())
+        if (work.asksTester())
             askTester(work.settled->body.tester, work.settled->stamp.at.on(), titleOf(work) + onItem(work.item), id,
                       item);
         if (work.item)
@@ -92,12 +92,7 @@ private:
     }
 
     [[nodiscard]] std::string sourceOf(const WorkLine& work) const {
-        const auto regime = regimeName(regimeOf(m_file.visit()));
-        if (work.line)
-            for (const auto& [of, clause] : work.line->sources)
-                if (of == regime)
-                    return clause;
-        return {};
+        return std::string(work.clauseUnder(regimeOf(m_file.visit())));
     }
 
     void askEnough(const WorkLine& work, const AskedReading& asked) {
@@ -307,10 +302,9 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
 }
 
 std::vector<Work> accomplishments(const BenchFile& file) {
-    const auto ofVisit = accomplishes(file.visit());
     const auto lines = workLines(file.inspection, file.items);
     const auto isDone = [&](const Work& work) {
-        if (std::ranges::find(ofVisit, work.requirement) != ofVisit.end())
+        if (accomplishes(file.visit(), work.requirement))
             return true;
         return std::ranges::any_of(lines, [&](const WorkLine& line) {
             return line.state() == LineState::Done && line.line && (!line.item || line.item->id == work.item) &&

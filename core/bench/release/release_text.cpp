@@ -12,9 +12,7 @@ namespace {
 
 bool isLoose(const ReleaseFacts& facts) { return facts.registration.empty(); }
 
-bool isUsInspection(Visit visit) { return visit == Visit::UsAnnual || visit == Visit::UsHundredHour; }
-
-bool isPeriodicInspection(Visit visit) { return visit == Visit::PartMlInspection || isUsInspection(visit); }
+bool isUsInspection(Visit visit) { return regimeOf(visit) == Regime::Us14Cfr && isPeriodic(visit); }
 
 bool hasEnvelope(const ReleaseFacts& facts) {
     return !facts.envelopeType.empty() || std::any_of(facts.items.begin(), facts.items.end(),
@@ -194,7 +192,7 @@ std::vector<MissingContent> missing(const ReleaseFacts& facts) {
         if (isUsInspection(facts.visit))
             wanted.need(facts.discrepanciesDated.has_value(), "the date of the list of discrepancies", rule);
     }
-    if (isPeriodicInspection(facts.visit) && hasEnvelope(facts))
+    if (isPeriodic(facts.visit) && hasEnvelope(facts))
         wanted.need(!facts.highestTemperature.empty(), "the highest temperature that the tell-tale shows",
                     "a manufacturer's checklist of the annual inspection; see that of the type", false);
     return wanted.take();
