@@ -5,13 +5,13 @@
 
 #include "answers/bench_file.h"
 #include "app/small_bench.h"
-#include "screen/bench_place.h"
-#include "screen/house.h"
-#include "screen/inspection_desk.h"
-#include "screen/reading_desk.h"
-#include "screen/release_desk.h"
+#include "bench_place.h"
+#include "house.h"
+#include "inspection_desk.h"
+#include "reading_desk.h"
+#include "release_desk.h"
 #include "rules/due/defects.h"
-#include "screen/visit_opening.h"
+#include "visit_opening.h"
 
 #include <QSignalSpy>
 #include <QTemporaryDir>

@@ -2,8 +2,8 @@
 
 /// The due list with 250,000 rows: sifted off the GUI thread, shown without a reset.
 
-#include "screen/due_model.h"
-#include "screen/due_sieve.h"
+#include "due_model.h"
+#include "due_sieve.h"
 
 #include <QElapsedTimer>
 #include <QTest>

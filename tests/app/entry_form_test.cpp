@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/post.h"
 #include "demo_house.h"
-#include "screen/entry_form.h"
+#include "entry_form.h"
 
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>

@@ -4,7 +4,7 @@
 /// be told in grey.
 
 #include "qml/sample_panels.h"
-#include "screen/unrolled_envelope.h"
+#include "unrolled_envelope.h"
 
 #include <QAbstractItemModelTester>
 #include <QImage>

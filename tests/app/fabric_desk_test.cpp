@@ -5,11 +5,11 @@
 
 #include "acts/post.h"
 #include "demo_house.h"
-#include "screen/entry_form.h"
-#include "screen/fabric_desk.h"
+#include "entry_form.h"
+#include "fabric_desk.h"
 #include "fabric_marks.h"
-#include "screen/lots_desk.h"
-#include "screen/record_desk.h"
+#include "lots_desk.h"
+#include "record_desk.h"
 #include "small_bench.h"
 
 #include <QApplication>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "screen/gore_stack.h"
-#include "screen/horizon_model.h"
+#include "gore_stack.h"
+#include "horizon_model.h"
 
 #include <QAbstractItemModelTester>
 #include <QTest>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "screen/choice_model.h"
+#include "choice_model.h"
 
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>

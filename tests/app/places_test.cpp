@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "screen/balloons_place.h"
+#include "balloons_place.h"
 #include "demo_house.h"
-#include "screen/due_detail.h"
-#include "screen/next_place.h"
-#include "screen/rig_up_check.h"
-#include "screen/rules_place.h"
-#include "screen/search.h"
-#include "screen/subject_page.h"
+#include "due_detail.h"
+#include "next_place.h"
+#include "rig_up_check.h"
+#include "rules_place.h"
+#include "search.h"
+#include "subject_page.h"
 
 #include <QAbstractItemModelTester>
 #include <QTest>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "demo_house.h"
-#include "screen/flight_intake.h"
-#include "screen/record_place.h"
+#include "flight_intake.h"
+#include "record_place.h"
 
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/checklist/checklist.h"
 #include "demo_house.h"
-#include "screen/entry_form.h"
-#include "screen/inspection_desk.h"
-#include "screen/record_pictures.h"
-#include "screen/shop_place.h"
-#include "screen/visit_opening.h"
+#include "entry_form.h"
+#include "inspection_desk.h"
+#include "record_pictures.h"
+#include "shop_place.h"
+#include "visit_opening.h"
 
 #include <QBuffer>
 #include <QImage>

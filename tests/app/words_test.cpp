@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "screen/day.h"
-#include "screen/sentences.h"
+#include "day.h"
+#include "sentences.h"
 #include "words.h"
 
 #include <QTest>

@@ -9,8 +9,8 @@
 /// "shown" runs from the new marks to the swapped frame, with the pause in which Qt gathers what else changes; "work"
 /// is what the program itself was busy for.
 
-#include "screen/panel_model.h"
-#include "screen/program/places.h"
+#include "panel_model.h"
+#include "places.h"
 
 #include <QApplication>
 #include <QElapsedTimer>

@@ -2,8 +2,8 @@
 
 /// The chart of ageing without a window: what its axes hold, where its lines run, and the table it is saved to.
 
-#include "screen/ageing_chart.h"
-#include "screen/ageing_files.h"
+#include "ageing_chart.h"
+#include "ageing_files.h"
 #include "qml/sample_curves.h"
 
 #include <QAbstractItemModelTester>

@@ -3,9 +3,9 @@
 /// The chart of ageing and its table in a window, drawn without a graphics card: readings lie where the chart's own
 /// lines say, what it is saved to is not blank, and pictures for people to look at.
 
-#include "screen/ageing_field.h"
+#include "ageing_field.h"
 #include "heard_warnings.h"
-#include "screen/program/places.h"
+#include "places.h"
 #include "qml/sample_curves.h"
 
 #include <QAccessible>

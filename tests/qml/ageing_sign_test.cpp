@@ -2,7 +2,7 @@
 
 /// The signs of readings say without colour what they are, are sharp, and lie where their figure lies.
 
-#include "screen/ageing_sign.h"
+#include "ageing_sign.h"
 
 #include <QImage>
 #include <QPainter>

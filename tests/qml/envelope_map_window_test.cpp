@@ -3,11 +3,11 @@
 /// The envelope map in a window, drawn without a graphics card: what changes is what was changed, and pictures for
 /// people to look at.
 
-#include "screen/envelope_node.h"
+#include "envelope_node.h"
 #include "heard_warnings.h"
-#include "screen/program/places.h"
+#include "places.h"
 #include "qml/sample_panels.h"
-#include "screen/unrolled_envelope.h"
+#include "unrolled_envelope.h"
 
 #include <QApplication>
 #include <QDir>

@@ -2,7 +2,7 @@
 
 /// The gore gauge must say the standing in grey: every two signs differ in shape, at the sizes that are used.
 
-#include "screen/gore_sign.h"
+#include "gore_sign.h"
 
 #include <QImage>
 #include <QPainter>

@@ -6,11 +6,11 @@
 
 #include "app/demo_house.h"
 #include "heard_warnings.h"
-#include "screen/inspection_desk.h"
-#include "screen/program/places.h"
-#include "screen/reading_desk.h"
-#include "screen/release_desk.h"
-#include "screen/unrolled_envelope.h"
+#include "inspection_desk.h"
+#include "places.h"
+#include "reading_desk.h"
+#include "release_desk.h"
+#include "unrolled_envelope.h"
 
 #include <QApplication>
 #include <QQmlApplicationEngine>

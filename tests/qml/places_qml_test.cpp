@@ -5,8 +5,8 @@
 
 #include "app/demo_house.h"
 #include "heard_warnings.h"
-#include "screen/panel_model.h"
-#include "screen/program/places.h"
+#include "panel_model.h"
+#include "places.h"
 #include "sample_panels.h"
 
 #include <QApplication>

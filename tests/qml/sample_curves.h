@@ -3,7 +3,7 @@
 
 /// Invented curves of ageing, for the tests and pictures of the chart.
 
-#include "screen/ageing_curve.h"
+#include "ageing_curve.h"
 
 #include <QObject>
 

@@ -4,9 +4,9 @@
 /// every place reached by keyboard alone, and pictures for people to look at.
 
 #include "app/demo_house.h"
-#include "screen/flight_intake.h"
+#include "flight_intake.h"
 #include "heard_warnings.h"
-#include "screen/program/places.h"
+#include "places.h"
 
 #include <QAccessible>
 #include <QApplication>

@@ -3,8 +3,8 @@
 /// crownring: the screen program. It opens the record that is named, or one of its own, which begins with the demo
 /// fleet.
 
-#include "screen/border.h"
-#include "screen/house.h"
+#include "border.h"
+#include "house.h"
 #include "kept_memory.h"
 #include "picture.h"
 #include "places.h"

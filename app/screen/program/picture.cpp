@@ -2,7 +2,7 @@
 #include "picture.h"
 
 #include "fleet.h"
-#include "screen/record_desk.h"
+#include "record_desk.h"
 
 #include <QCoreApplication>
 #include <QImage>

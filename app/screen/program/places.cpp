@@ -2,7 +2,7 @@
 #include "places.h"
 
 #include "print/typeface.h"
-#include "screen/record_pictures.h"
+#include "record_pictures.h"
 
 #include <QFont>
 #include <QGuiApplication>
