@@ -1,4 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
+include(headers)
+
 # A room of the house is one static library that sees only the rooms named for it: what is not linked is not found.
 # A folder inside a room is a room of its own: `fabric/numeric` is the target crownring_fabric_numeric.
 #   crownring_room(NAME SOURCES a.cpp … [ROOMS other …] [LIBRARIES lib …])
@@ -11,6 +13,7 @@ function(crownring_room name)
         add_library(${target} STATIC ${ROOM_SOURCES})
         target_include_directories(${target} PUBLIC ${CMAKE_SOURCE_DIR}/core)
         target_link_libraries(${target} PUBLIC ${ROOM_ROOMS} ${ROOM_LIBRARIES} PRIVATE ${ROOM_PRIVATE_LIBRARIES})
+        crownring_begin_with_headers(${name} ${target} "${ROOM_ROOMS}")
     else()
         add_library(${target} INTERFACE)
         target_include_directories(${target} INTERFACE ${CMAKE_SOURCE_DIR}/core)

@@ -11,6 +11,7 @@
 #include "reading_desk.h"
 #include "release_desk.h"
 #include "rules/due/defects.h"
+#include "test_class.h"
 #include "visit_opening.h"
 
 #include <QSignalSpy>
@@ -289,5 +290,5 @@ private slots:
     }
 };
 
-QTEST_MAIN(BenchWalkTest)
+CROWNRING_TEST(BenchWalkTest, QGuiApplication)
 #include "bench_walk_test.moc"

@@ -4,6 +4,7 @@
 /// trap is proven first, so that this test cannot pass by accident; then that what we hand over does not fall into it.
 
 #include "day.h"
+#include "test_class.h"
 
 #include <QDate>
 #include <QQmlComponent>
@@ -66,5 +67,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(DateTrapTest)
+CROWNRING_TEST(DateTrapTest, QCoreApplication)
 #include "date_trap_test.moc"

@@ -4,6 +4,7 @@
 
 #include "due_model.h"
 #include "due_sieve.h"
+#include "test_class.h"
 
 #include <QElapsedTimer>
 #include <QTest>
@@ -94,5 +95,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(DueSizeTest)
+CROWNRING_TEST(DueSizeTest, QCoreApplication)
 #include "due_size_test.moc"

@@ -2,6 +2,7 @@
 #include "acts/post.h"
 #include "demo_house.h"
 #include "entry_form.h"
+#include "test_class.h"
 
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>
@@ -191,5 +192,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(EntryFormTest)
+CROWNRING_TEST(EntryFormTest, QCoreApplication)
 #include "entry_form_test.moc"

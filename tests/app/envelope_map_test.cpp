@@ -4,6 +4,7 @@
 /// be told in grey.
 
 #include "qml/sample_panels.h"
+#include "test_class.h"
 #include "unrolled_envelope.h"
 
 #include <QAbstractItemModelTester>
@@ -298,5 +299,5 @@ private slots:
     }
 };
 
-QTEST_MAIN(EnvelopeMapTest)
+CROWNRING_TEST(EnvelopeMapTest, QGuiApplication)
 #include "envelope_map_test.moc"

@@ -11,6 +11,7 @@
 #include "lots_desk.h"
 #include "record_desk.h"
 #include "small_bench.h"
+#include "test_class.h"
 
 #include <QApplication>
 #include <QSignalSpy>
@@ -280,9 +281,5 @@ private slots:
     }
 };
 
-int main(int argc, char** argv) {
-    QApplication application(argc, argv);
-    FabricDeskTest test;
-    return QTest::qExec(&test, argc, argv);
-}
+CROWNRING_TEST(FabricDeskTest, QApplication)
 #include "fabric_desk_test.moc"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gore_stack.h"
 #include "horizon_model.h"
+#include "test_class.h"
 
 #include <QAbstractItemModelTester>
 #include <QTest>
@@ -117,5 +118,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(HorizonTest)
+CROWNRING_TEST(HorizonTest, QCoreApplication)
 #include "horizon_test.moc"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "choice_model.h"
+#include "test_class.h"
 
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>
@@ -84,5 +85,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(ListBaseTest)
+CROWNRING_TEST(ListBaseTest, QCoreApplication)
 #include "list_base_test.moc"

@@ -7,6 +7,7 @@
 #include "fabric_desk.h"
 #include "fabric_words.h"
 #include "small_bench.h"
+#include "test_class.h"
 
 #include <QApplication>
 #include <QLocale>
@@ -157,9 +158,5 @@ private slots:
     }
 };
 
-int main(int argc, char** argv) {
-    QApplication application(argc, argv);
-    OneAnswerTest test;
-    return QTest::qExec(&test, argc, argv);
-}
+CROWNRING_TEST(OneAnswerTest, QApplication)
 #include "one_answer_test.moc"

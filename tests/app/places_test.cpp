@@ -7,6 +7,7 @@
 #include "rules_place.h"
 #include "search.h"
 #include "subject_page.h"
+#include "test_class.h"
 
 #include <QAbstractItemModelTester>
 #include <QTest>
@@ -247,5 +248,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(PlacesTest)
+CROWNRING_TEST(PlacesTest, QCoreApplication)
 #include "places_test.moc"

@@ -2,6 +2,7 @@
 #include "demo_house.h"
 #include "flight_intake.h"
 #include "record_place.h"
+#include "test_class.h"
 
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>
@@ -110,5 +111,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(RecordPlaceTest)
+CROWNRING_TEST(RecordPlaceTest, QCoreApplication)
 #include "record_place_test.moc"

@@ -5,6 +5,7 @@
 #include "inspection_desk.h"
 #include "record_pictures.h"
 #include "shop_place.h"
+#include "test_class.h"
 #include "visit_opening.h"
 
 #include <QBuffer>
@@ -169,5 +170,5 @@ private slots:
     }
 };
 
-QTEST_MAIN(ShopPlaceTest)
+CROWNRING_TEST(ShopPlaceTest, QGuiApplication)
 #include "shop_place_test.moc"

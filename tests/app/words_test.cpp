@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "day.h"
 #include "sentences.h"
+#include "test_class.h"
 #include "words.h"
 
 #include <QTest>
@@ -94,5 +95,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(WordsTest)
+CROWNRING_TEST(WordsTest, QCoreApplication)
 #include "words_test.moc"

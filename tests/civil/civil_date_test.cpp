@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "civil/civil_date.h"
+#include "test_class.h"
 
 #include <QDate>
 #include <QtTest>
@@ -165,5 +166,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(CivilDateTest)
+CROWNRING_TEST(CivilDateTest)
 #include "civil_date_test.moc"

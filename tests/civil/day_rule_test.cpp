@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "civil/civil_date.h"
+#include "test_class.h"
 
 #include <QtTest>
 #include <boost/date_time/gregorian/gregorian_types.hpp>
@@ -128,5 +129,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(DayRuleTest)
+CROWNRING_TEST(DayRuleTest)
 #include "day_rule_test.moc"

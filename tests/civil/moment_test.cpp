@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "civil/moment.h"
+#include "test_class.h"
 
 #include <QtTest>
 #include <rapidcheck.h>
@@ -45,5 +46,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(MomentTest)
+CROWNRING_TEST(MomentTest)
 #include "moment_test.moc"

@@ -4,6 +4,7 @@
 /// words of the contract alone, without the code under test.
 
 #include "ctl/answer.h"
+#include "test_class.h"
 
 #include <QDate>
 #include <QFile>
@@ -152,5 +153,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(BalloonsCallTest)
+CROWNRING_TEST(BalloonsCallTest)
 #include "balloons_call_test.moc"

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The headless contract, call by call, as another program would use it.
+#include "test_class.h"
+
 #include <QtTest>
 #include <nlohmann/json.hpp>
 
@@ -281,5 +283,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(ContractTest)
+CROWNRING_TEST(ContractTest, QCoreApplication)
 #include "contract_test.moc"

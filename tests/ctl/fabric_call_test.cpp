@@ -5,6 +5,7 @@
 
 #include "ctl/answer.h"
 #include "fabric/reference_cases.h"
+#include "test_class.h"
 
 #include <QTemporaryDir>
 #include <QtTest>
@@ -177,5 +178,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(FabricCallTest)
+CROWNRING_TEST(FabricCallTest, QCoreApplication)
 #include "fabric_call_test.moc"

@@ -5,6 +5,7 @@
 /// (OL-2026-018).
 
 #include "ctl/answer.h"
+#include "test_class.h"
 
 #include <QFile>
 #include <QTemporaryDir>
@@ -128,5 +129,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(InspectionCallTest)
+CROWNRING_TEST(InspectionCallTest, QCoreApplication)
 #include "inspection_call_test.moc"

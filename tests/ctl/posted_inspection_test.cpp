@@ -4,6 +4,7 @@
 /// it and prints its papers. All of it is invented.
 
 #include "ctl/answer.h"
+#include "test_class.h"
 
 #include <QFile>
 #include <QTemporaryDir>
@@ -218,5 +219,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(PostedInspectionTest)
+CROWNRING_TEST(PostedInspectionTest, QCoreApplication)
 #include "posted_inspection_test.moc"

@@ -28,7 +28,7 @@ FabricFleet emptyFleet() {
         for (const double hours : {60.0, 180.0, 350.0, 520.0})
             for (const double row : {1.0, 0.25})
                 fleet.readings.push_back({set, hours, row, hours > 200 ? 4.0 : 0.0, {}});
-    for (const std::size_t lot : {0, 0, 0, 1, 1, 1})
+    for (const auto lot : fleet.lotOfSet)
         fleet.coupons.push_back({lot, {}});
     return fleet;
 }

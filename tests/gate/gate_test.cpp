@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/gate.h"
 #include "store/scratch.h"
+#include "test_class.h"
 
 #include <QtTest>
 
@@ -45,5 +46,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(GateTest)
+CROWNRING_TEST(GateTest)
 #include "gate_test.moc"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/duration_text.h"
+#include "test_class.h"
 
 #include <QtTest>
 #include <rapidcheck.h>
@@ -168,5 +169,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(DurationTextTest)
+CROWNRING_TEST(DurationTextTest)
 #include "duration_text_test.moc"

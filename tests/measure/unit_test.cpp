@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/amount.h"
 #include "measure/unit.h"
+#include "test_class.h"
 
 #include <QtTest>
 #include <rapidcheck.h>
@@ -251,5 +252,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(UnitTest)
+CROWNRING_TEST(UnitTest)
 #include "unit_test.moc"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/name.h"
 #include "measure/usage.h"
+#include "test_class.h"
 
 #include <QtTest>
 
@@ -58,5 +59,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(UsageTest)
+CROWNRING_TEST(UsageTest)
 #include "usage_test.moc"

@@ -4,6 +4,7 @@
 #include "paper/document_text.h"
 #include "paper/sample_paper.h"
 #include "paper/wrapping.h"
+#include "test_class.h"
 
 #include <QProcess>
 #include <QRegularExpression>
@@ -168,5 +169,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(TreeTest)
+CROWNRING_TEST(TreeTest)
 #include "tree_test.moc"

@@ -11,6 +11,7 @@
 #include "rules/programme/programme.h"
 #include "store/connection/connection.h"
 #include "store/scratch.h"
+#include "test_class.h"
 
 #include <QtTest>
 
@@ -175,5 +176,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(EveryCodeTest)
+CROWNRING_TEST(EveryCodeTest, QCoreApplication)
 #include "every_code_test.moc"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "problem/problem.h"
+#include "test_class.h"
 
 #include <QtTest>
 
@@ -43,5 +44,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(ProblemTest)
+CROWNRING_TEST(ProblemTest)
 #include "problem_test.moc"

@@ -5,6 +5,7 @@
 #include "ageing_chart.h"
 #include "ageing_files.h"
 #include "qml/sample_curves.h"
+#include "test_class.h"
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
@@ -315,9 +316,5 @@ private slots:
     }
 };
 
-int main(int argc, char** argv) {
-    QApplication application(argc, argv); // Qt Charts draws with classes of Qt Widgets
-    AgeingChartTest test;
-    return QTest::qExec(&test, argc, argv);
-}
+CROWNRING_TEST(AgeingChartTest, QApplication)
 #include "ageing_chart_test.moc"

@@ -7,6 +7,7 @@
 #include "heard_warnings.h"
 #include "places.h"
 #include "qml/sample_curves.h"
+#include "test_class.h"
 
 #include <QAccessible>
 #include <QApplication>
@@ -235,9 +236,5 @@ private slots:
     }
 };
 
-int main(int argc, char** argv) {
-    QApplication application(argc, argv);
-    AgeingChartWindowTest test;
-    return QTest::qExec(&test, argc, argv);
-}
+CROWNRING_TEST(AgeingChartWindowTest, QApplication)
 #include "ageing_chart_window_test.moc"

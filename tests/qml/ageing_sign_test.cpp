@@ -3,6 +3,7 @@
 /// The signs of readings say without colour what they are, are sharp, and lie where their figure lies.
 
 #include "ageing_sign.h"
+#include "test_class.h"
 
 #include <QImage>
 #include <QPainter>
@@ -132,5 +133,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(AgeingSignTest)
+CROWNRING_TEST(AgeingSignTest, QCoreApplication)
 #include "ageing_sign_test.moc"

@@ -3,6 +3,8 @@
 /// Qt Charts from QML draws with classes of Qt Widgets: under a QGuiApplication the first ChartView brings the program
 /// down, under a QApplication it is drawn. Each is tried in a process of its own, which is this program once more.
 
+#include "test_class.h"
+
 #include <QApplication>
 #include <QFile>
 #include <QProcess>
@@ -70,7 +72,7 @@ Ended drawnUnder(const char* application) {
     QProcess process;
     process.setProcessChannelMode(QProcess::MergedChannels);
     process.start(QCoreApplication::applicationFilePath(),
-                  {QStringLiteral("--draw-under"), QLatin1String(application)});
+                  {QStringLiteral("charts"), QStringLiteral("--draw-under"), QLatin1String(application)});
     process.waitForFinished(60'000);
     return {process.exitStatus(), process.exitCode(), process.readAll()};
 }
@@ -98,7 +100,7 @@ private slots:
     }
 };
 
-int main(int argc, char** argv) {
+static int run(int argc, char** argv) {
     if (argc == 3 && qstrcmp(argv[1], "--draw-under") == 0) {
         if (qstrcmp(argv[2], "QApplication") == 0) {
             QApplication application(argc, argv);
@@ -111,4 +113,5 @@ int main(int argc, char** argv) {
     ChartsTest test;
     return QTest::qExec(&test, argc, argv);
 }
+CROWNRING_TEST_RUN(run)
 #include "charts_test.moc"

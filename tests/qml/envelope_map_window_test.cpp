@@ -7,6 +7,7 @@
 #include "heard_warnings.h"
 #include "places.h"
 #include "qml/sample_panels.h"
+#include "test_class.h"
 #include "unrolled_envelope.h"
 
 #include <QApplication>
@@ -310,9 +311,5 @@ private slots:
     }
 };
 
-int main(int argc, char** argv) {
-    QApplication application(argc, argv);
-    EnvelopeMapWindowTest test;
-    return QTest::qExec(&test, argc, argv);
-}
+CROWNRING_TEST(EnvelopeMapWindowTest, QApplication)
 #include "envelope_map_window_test.moc"

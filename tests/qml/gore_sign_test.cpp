@@ -3,6 +3,7 @@
 /// The gore gauge must say the standing in grey: every two signs differ in shape, at the sizes that are used.
 
 #include "gore_sign.h"
+#include "test_class.h"
 
 #include <QImage>
 #include <QPainter>
@@ -77,5 +78,5 @@ private slots:
     }
 };
 
-QTEST_MAIN(GoreSignTest)
+CROWNRING_TEST(GoreSignTest, QGuiApplication)
 #include "gore_sign_test.moc"

@@ -10,6 +10,7 @@
 #include "places.h"
 #include "reading_desk.h"
 #include "release_desk.h"
+#include "test_class.h"
 #include "unrolled_envelope.h"
 
 #include <QApplication>
@@ -239,9 +240,5 @@ private slots:
     }
 };
 
-int main(int argc, char** argv) {
-    QApplication application(argc, argv);
-    NinetyTapsTest test;
-    return QTest::qExec(&test, argc, argv);
-}
+CROWNRING_TEST(NinetyTapsTest, QApplication)
 #include "ninety_taps_test.moc"

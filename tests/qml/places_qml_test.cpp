@@ -8,6 +8,7 @@
 #include "panel_model.h"
 #include "places.h"
 #include "sample_panels.h"
+#include "test_class.h"
 
 #include <QApplication>
 #include <QQmlEngine>
@@ -51,12 +52,12 @@ private:
     std::unique_ptr<DemoHouse> m_demo;
 };
 
-int main(int argc, char** argv) {
+static int run(int argc, char** argv) {
     // As the program does: Qt Charts needs it, and Qt Quick Test takes what is there.
     qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication application(argc, argv);
     Setup setup;
-    return quick_test_main_with_setup(argc, argv, "crownring", nullptr, &setup);
+    return quick_test_main_with_setup(argc, argv, "crownring", PLACES, &setup);
 }
-
+CROWNRING_TEST_RUN(run)
 #include "places_qml_test.moc"

@@ -7,6 +7,7 @@
 #include "flight_intake.h"
 #include "heard_warnings.h"
 #include "places.h"
+#include "test_class.h"
 
 #include <QAccessible>
 #include <QApplication>
@@ -312,9 +313,5 @@ private slots:
     }
 };
 
-int main(int argc, char** argv) {
-    QApplication application(argc, argv);
-    WindowTest test;
-    return QTest::qExec(&test, argc, argv);
-}
+CROWNRING_TEST(WindowTest, QApplication)
 #include "window_test.moc"

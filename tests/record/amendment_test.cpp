@@ -2,6 +2,7 @@
 #include "record/amendment.h"
 #include "record/entry_json.h"
 #include "record/random_entries.h"
+#include "test_class.h"
 
 #include <QtTest>
 #include <nlohmann/json.hpp>
@@ -177,5 +178,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(AmendmentTest)
+CROWNRING_TEST(AmendmentTest)
 #include "amendment_test.moc"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/chain/chain.h"
+#include "test_class.h"
 
 #include <QCryptographicHash>
 #include <QtTest>
@@ -79,5 +80,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(ChainTest)
+CROWNRING_TEST(ChainTest)
 #include "chain_test.moc"

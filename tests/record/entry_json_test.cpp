@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/entry_json.h"
 #include "record/random_entries.h"
+#include "test_class.h"
 
 #include <QFile>
 #include <QtTest>
@@ -146,5 +147,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(EntryJsonTest)
+CROWNRING_TEST(EntryJsonTest)
 #include "entry_json_test.moc"

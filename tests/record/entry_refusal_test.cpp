@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/entry_json.h"
 #include "record/json/strict_json.h"
+#include "test_class.h"
 
 #include <QtTest>
 #include <nlohmann/json.hpp>
@@ -191,5 +192,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(EntryRefusalTest)
+CROWNRING_TEST(EntryRefusalTest)
 #include "entry_refusal_test.moc"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/entry_json.h"
 #include "record/random_entries.h"
+#include "test_class.h"
 
 #include <QFile>
 #include <QtTest>
@@ -228,5 +229,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(EntrySchemaTest)
+CROWNRING_TEST(EntrySchemaTest)
 #include "entry_schema_test.moc"

@@ -2,6 +2,7 @@
 #include "lint/kinds_that_lack.h"
 #include "record/entry_json.h"
 #include "record/random_entries.h"
+#include "test_class.h"
 
 #include <QtTest>
 #include <nlohmann/json.hpp>
@@ -113,5 +114,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(KindsTest)
+CROWNRING_TEST(KindsTest, QCoreApplication)
 #include "kinds_test.moc"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "registry/clock.h"
+#include "test_class.h"
 
 #include <QtTest>
 #include <rapidcheck.h>
@@ -125,5 +126,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(ClockTest)
+CROWNRING_TEST(ClockTest)
 #include "clock_test.moc"

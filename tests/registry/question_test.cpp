@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "registry/question.h"
+#include "test_class.h"
 
 #include <QtTest>
 
@@ -31,5 +32,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(QuestionTest)
+CROWNRING_TEST(QuestionTest)
 #include "question_test.moc"

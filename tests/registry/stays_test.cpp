@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "registry/stays.h"
+#include "test_class.h"
 
 #include <QtTest>
 #include <rapidcheck.h>
@@ -145,5 +146,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(StaysTest)
+CROWNRING_TEST(StaysTest)
 #include "stays_test.moc"

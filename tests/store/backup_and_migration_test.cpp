@@ -2,6 +2,7 @@
 #include "record/chain/chain.h"
 #include "scratch.h"
 #include "store/schema/migration.h"
+#include "test_class.h"
 
 #include <QtCore/QDir>
 #include <QtTest>
@@ -124,7 +125,7 @@ private slots:
         QCOMPARE(connection.ask("SELECT COUNT(*) FROM extra"), QStringLiteral("1"));
         QCOMPARE(schemaVersion(connection), head + 1);
         steps.push_back({head + 2, "CREATE TABLE more (x INTEGER) STRICT\n----\nTHIS IS NOT SQL"});
-        QVERIFY_EXCEPTION_THROWN(migrate(connection, steps), StoreError);
+        QVERIFY_THROWS_EXCEPTION(StoreError, migrate(connection, steps));
         QCOMPARE(schemaVersion(connection), head + 1);
         QCOMPARE(connection.ask("SELECT COUNT(*) FROM sqlite_master WHERE name = 'more'"), QStringLiteral("0"));
         QCOMPARE(connection.ask("SELECT COUNT(*) FROM entry"), QStringLiteral("4"));
@@ -155,5 +156,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(BackupAndMigrationTest)
+CROWNRING_TEST(BackupAndMigrationTest, QCoreApplication)
 #include "backup_and_migration_test.moc"

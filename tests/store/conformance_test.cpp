@@ -5,6 +5,7 @@
 #include "made_up_history.h"
 #include "scratch.h"
 #include "shared_database.h"
+#include "test_class.h"
 
 #include <QtSql/QSqlQuery>
 #include <QtTest>
@@ -174,7 +175,7 @@ private slots:
         for (const char* statement :
              {"UPDATE entry SET body = '{}'", "DELETE FROM entry", "TRUNCATE entry CASCADE",
               "INSERT INTO entry SELECT * FROM entry ON CONFLICT (entry_no) DO UPDATE SET body = '{}'"})
-            QVERIFY_EXCEPTION_THROWN(connection.run(statement), StoreError);
+            QVERIFY_THROWS_EXCEPTION(StoreError, connection.run(statement));
     }
     void twoProgramsWriteOneRecord() {
         const auto first = openedShared("first");
@@ -203,5 +204,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(ConformanceTest)
+CROWNRING_TEST(ConformanceTest, QCoreApplication)
 #include "conformance_test.moc"

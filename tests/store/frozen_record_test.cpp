@@ -9,6 +9,7 @@
 #include "scratch.h"
 #include "store/connection/connection.h"
 #include "store/schema/migration.h"
+#include "test_class.h"
 
 #include <QtCore/QDir>
 #include <QtSql/QSqlQuery>
@@ -159,5 +160,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(FrozenRecordTest)
+CROWNRING_TEST(FrozenRecordTest, QCoreApplication)
 #include "frozen_record_test.moc"

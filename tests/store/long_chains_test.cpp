@@ -4,6 +4,7 @@
 /// say as much about the machine.
 
 #include "scratch.h"
+#include "test_class.h"
 
 #include <QtTest>
 
@@ -110,5 +111,5 @@ private slots:
     void aChainOfVoids() { costsInProportion(voids, 60); }
 };
 
-QTEST_GUILESS_MAIN(LongChainsTest)
+CROWNRING_TEST(LongChainsTest, QCoreApplication)
 #include "long_chains_test.moc"

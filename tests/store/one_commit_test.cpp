@@ -4,6 +4,7 @@
 
 #include "answers/due.h"
 #include "scratch.h"
+#include "test_class.h"
 
 #include <QtSql/QSqlDatabase>
 #include <QtSql/QSqlDriver>
@@ -93,5 +94,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(OneCommitTest)
+CROWNRING_TEST(OneCommitTest, QCoreApplication)
 #include "one_commit_test.moc"

@@ -7,6 +7,7 @@
 #include "scratch.h"
 #include "shared_database.h"
 #include "store/schema/migration.h"
+#include "test_class.h"
 
 #include <QtSql/QSqlError>
 #include <QtSql/QSqlQuery>
@@ -89,7 +90,7 @@ private slots:
                  QString::fromStdString(hex(sha256(steps.front().text))));
         const int newest = steps.back().version;
         steps.push_back({newest + 1, "CREATE TABLE extra (x BIGINT)\n----\nTHIS IS NOT SQL"});
-        QVERIFY_EXCEPTION_THROWN(migrate(connection, steps), StoreError);
+        QVERIFY_THROWS_EXCEPTION(StoreError, migrate(connection, steps));
         QCOMPARE(schemaVersion(connection), newest);
         QCOMPARE(answer(connection, "SELECT COUNT(*) FROM pg_tables WHERE tablename = 'extra'").toInt(), 0);
     }
@@ -212,5 +213,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(PostgresTrapsTest)
+CROWNRING_TEST(PostgresTrapsTest, QCoreApplication)
 #include "postgres_traps_test.moc"

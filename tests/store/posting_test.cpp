@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/due.h"
 #include "scratch.h"
+#include "test_class.h"
 
 #include <QtTest>
 
@@ -229,5 +230,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(PostingTest)
+CROWNRING_TEST(PostingTest, QCoreApplication)
 #include "posting_test.moc"

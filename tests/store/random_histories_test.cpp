@@ -2,6 +2,7 @@
 #include "made_up_history.h"
 #include "plain_replay.h"
 #include "scratch.h"
+#include "test_class.h"
 
 #include <QtTest>
 #include <rapidcheck.h>
@@ -149,5 +150,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(RandomHistoriesTest)
+CROWNRING_TEST(RandomHistoriesTest, QCoreApplication)
 #include "random_histories_test.moc"

@@ -4,6 +4,7 @@
 #include "store/connection/connection.h"
 #include "store/connection/statement.h"
 #include "store/schema/migration.h"
+#include "test_class.h"
 
 #include <QtSql/QSqlError>
 #include <QtTest>
@@ -55,7 +56,7 @@ private slots:
         for (const auto& [pragma, value] : std::map<QString, QString>{
                  {"foreign_keys", "1"}, {"recursive_triggers", "1"}, {"trusted_schema", "0"}, {"busy_timeout", "5000"}})
             QCOMPARE(reader.ask(QStringLiteral("PRAGMA ") + pragma), value);
-        QVERIFY_EXCEPTION_THROWN(reader.run("DELETE FROM writer"), StoreError);
+        QVERIFY_THROWS_EXCEPTION(StoreError, reader.run("DELETE FROM writer"));
     }
     void everyTableIsStrict() {
         Opened opened;
@@ -114,5 +115,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(SettingsTest)
+CROWNRING_TEST(SettingsTest, QCoreApplication)
 #include "settings_test.moc"

@@ -6,6 +6,7 @@
 #include "scratch.h"
 #include "store/connection/connection.h"
 #include "store/schema/migration.h"
+#include "test_class.h"
 
 #include <QtSql/QSqlDatabase>
 #include <QtSql/QSqlError>
@@ -86,7 +87,7 @@ private slots:
         Scratch scratch;
         scratch.record.reset();
         putEntry(scratch.file());
-        QVERIFY_EXCEPTION_THROWN(Connection(scratch.file(), Access::ReadWrite).run(replaceEntry), StoreError);
+        QVERIFY_THROWS_EXCEPTION(StoreError, Connection(scratch.file(), Access::ReadWrite).run(replaceEntry));
         const Plain plain(scratch.file());
         QCOMPARE(plain.ask("SELECT body FROM entry"), QStringLiteral("first"));
         QCOMPARE(plain.errorOf(replaceEntry), QString());
@@ -199,7 +200,7 @@ private slots:
     void theMarksOfTheFileRollBackWithItsFirstStep() {
         const Scratch scratch;
         const Connection ours(scratch.beside("ours.db"), Access::ReadWrite);
-        QVERIFY_EXCEPTION_THROWN(migrate(ours, {{1, "CREATE TABLE a (x INTEGER) STRICT\n----\nNO SQL"}}), StoreError);
+        QVERIFY_THROWS_EXCEPTION(StoreError, migrate(ours, {{1, "CREATE TABLE a (x INTEGER) STRICT\n----\nNO SQL"}}));
         QCOMPARE(ours.ask("PRAGMA application_id"), QStringLiteral("0"));
         QCOMPARE(ours.ask("PRAGMA user_version"), QStringLiteral("0"));
         QCOMPARE(ours.ask("SELECT COUNT(*) FROM sqlite_master"), QStringLiteral("0"));
@@ -213,5 +214,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(SqliteTrapsTest)
+CROWNRING_TEST(SqliteTrapsTest, QCoreApplication)
 #include "sqlite_traps_test.moc"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "scratch.h"
 #include "store/connection/connection.h"
+#include "test_class.h"
 
 #include <QtTest>
 
@@ -111,5 +112,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(TamperingTest)
+CROWNRING_TEST(TamperingTest, QCoreApplication)
 #include "tampering_test.moc"

@@ -2,6 +2,7 @@
 /// Two programs write in turn on one record: what one of them remembers holds only until the other has written.
 #include "scratch.h"
 #include "store/connection/connection.h"
+#include "test_class.h"
 
 #include <QtTest>
 
@@ -114,5 +115,5 @@ private slots:
     }
 };
 
-QTEST_GUILESS_MAIN(TwoProgramsTest)
+CROWNRING_TEST(TwoProgramsTest, QCoreApplication)
 #include "two_programs_test.moc"

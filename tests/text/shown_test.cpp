@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "test_class.h"
 #include "text/shown.h"
 #include "text/utf8.h"
 
@@ -54,5 +55,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(ShownTest)
+CROWNRING_TEST(ShownTest)
 #include "shown_test.moc"

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "signing_attempt.h"
+#include "test_class.h"
+
+using namespace crownring;
+using namespace crownring::testing;
+
+/// Who may agree to put a defect off, and how long that helps, through the real record.
+class DeferralTest : public QObject {
+    Q_OBJECT
+private slots:
+    void aDeferralBySomebodyEntitled() {
+        // ML.A.403(b) (from memory): certifying staff may agree; a pilot-owner unless under Subpart-ADD.
+        for (const char* person : {"Ada Rhos", "Ole Berg"}) {
+            Shop shop;
+            shop.ready(Visit::PartMlInspection).find("D-1", "barring");
+            shop.say(shop.deferral("D-1", person));
+            expectReleased(shop, Shop::signing());
+        }
+    }
+    void aDeferralThatHasEnded() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection).find("D-1", "barring");
+        shop.say(shop.deferral("D-1", "Ada Rhos"));
+        auto by = Shop::signing();
+        by.on = day("2026-07-31");
+        QCOMPARE(shop.refused(by), QStringList{});
+        by.on = day("2026-08-01");
+        expectRefused(shop, by, "defect", "ML.A.403(a)");
+    }
+    void aDeferralBySomebodyElse_data() {
+        QTest::addColumn<QString>("person");
+        QTest::addColumn<QString>("rule");
+        QTest::newRow("who was entitled until the day before") << "Ida Gone"
+                                                               << "ML.A.801(b)";
+        QTest::newRow("who will be entitled only later") << "Tom Soon"
+                                                         << "";
+        QTest::newRow("a pilot-owner of another balloon") << "Uwe Away"
+                                                          << "ML.A.801(b)";
+        QTest::newRow("a pilot-owner under Subpart-ADD") << "Ole Berg"
+                                                         << "ML.A.403(b)";
+        QTest::newRow("a private pilot, what bars flight") << "Pia Lund"
+                                                           << "91.405";
+    }
+    void aDeferralBySomebodyElse() {
+        QFETCH(QString, person);
+        QFETCH(QString, rule);
+        Shop shop(R"(["for-hire"])");
+        shop.say(R"({"entry":"balloon.entered","on":"2016-05-01","balloon":"QE-TWO"}
+{"entry":"person.entitled","on":"2020-01-01","person":"Ida Gone","capacity":"independent-certifying-staff","licence":"QE.66.8","until":"2026-05-31"}
+{"entry":"person.entitled","on":"2020-01-01","person":"Uwe Away","capacity":"independent-certifying-staff","licence":"QE.66.9","balloons":["QE-TWO"]})");
+        shop.ready(Visit::PartMlInspection).find("D-1", "barring");
+        const auto before = shop.entries();
+        const auto problems = problemsOf(shop.record(), shop.deferral("D-1", person.toUtf8().constData()));
+        QCOMPARE(problems.size(), std::size_t{1});
+        QCOMPARE(problems.front().code, Code::NotReleasable);
+        QVERIFY2(problems.front().mend.find(rule.toStdString()) != std::string::npos, problems.front().mend.c_str());
+        QCOMPARE(shop.entries(), before);
+        QCOMPARE(shop.refused(Shop::signing()), QStringList{"defect"});
+    }
+    void aDeferralIsNotCorrectedIntoAnothersName() {
+        Shop shop(R"(["for-hire"])");
+        shop.ready(Visit::PartMlInspection).find("D-1", "barring");
+        const auto deferral = shop.say(shop.deferral("D-1", "Ada Rhos")).ids.at(0).text();
+        const auto before = shop.entries();
+        const auto problems = problemsOf(shop.record(), R"({"entry":"entry.corrected","on":"2026-06-01","replaces":")" +
+                                                            deferral + R"(","with":{"agreed_by":"Ole Berg"}})");
+        QCOMPARE(problems.size(), std::size_t{1});
+        QCOMPARE(problems.front().code, Code::NotReleasable);
+        QCOMPARE(shop.entries(), before);
+    }
+};
+
+CROWNRING_TEST(DeferralTest, QCoreApplication)
+#include "deferral_test.moc"

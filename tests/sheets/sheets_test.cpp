@@ -1,0 +1,246 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// An inspection as papers: what is not signed says so, both wordings of a correction stay, a load that was held is a
+/// bound, and what was signed reads the same on any later day.
+
+#include "acts/shop.h"
+#include "answers/bench_file.h"
+#include "paper/document_text.h"
+#include "sheets/sheets.h"
+#include "test_class.h"
+
+#include <QtTest>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+
+using namespace crownring;
+using namespace crownring::testing;
+
+namespace {
+
+constexpr SheetKind everyKind[] = {SheetKind::Report, SheetKind::Release, SheetKind::Logbook, SheetKind::Map,
+                                   SheetKind::Discrepancies};
+
+BenchFile fileOf(const Shop& shop, const char* on = "2026-06-02") {
+    return benchFile(shop.record(), shop.inspection, day(on)).value();
+}
+
+template <class Block>
+std::vector<Block> blocksOf(const paper::Document& document) {
+    std::vector<Block> found;
+    for (const auto& block : document.blocks)
+        if (const auto* each = std::get_if<Block>(&block))
+            found.push_back(*each);
+    return found;
+}
+
+/// In lines so long that none is broken.
+QString textOf(const paper::Document& document) { return QString::fromStdString(paper::toText(document, 2000)); }
+
+QString headingsOf(const paper::Document& document) {
+    QStringList headings;
+    for (const auto& each : blocksOf<paper::Heading>(document))
+        headings << QString::fromStdString(each.text);
+    return headings.join(QLatin1Char('|'));
+}
+
+std::string cell(const paper::Table& table, std::size_t row, std::string_view column) {
+    for (std::size_t i = 0; i < table.columns.size(); ++i)
+        if (table.columns[i].title == column)
+            return table.rows.at(row).at(i);
+    return "no such column";
+}
+
+}
+
+class SheetsTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void anOpenOneIsADraftAndSignedByNobody() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection);
+        for (const auto kind : everyKind) {
+            const auto document = sheet(kind, fileOf(shop));
+            QVERIFY2(document.title.find("DRAFT, not signed") != std::string::npos, document.title.c_str());
+            const auto text = textOf(document);
+            QVERIFY2(text.contains("Nothing on this page is signed or released"), qPrintable(text));
+            for (const auto& signature : blocksOf<paper::Signature>(document)) {
+                QCOMPARE(signature.title, std::string("To be signed"));
+                for (const auto& line : signature.lines)
+                    QVERIFY2(line.value.empty(), line.value.c_str());
+            }
+            QVERIFY(!text.contains("Acting as: "));
+        }
+    }
+
+    void everyPaperNamesItsRecordAndCarriesTheCaution() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection);
+        QVERIFY(shop.sign(Shop::signing()));
+        for (const auto kind : everyKind) {
+            const auto document = sheet(kind, fileOf(shop));
+            QCOMPARE(document.recordId, shop.inspection.text());
+            QCOMPARE(document.caution, std::string(caution));
+            QVERIFY(document.title.find("DRAFT") == std::string::npos);
+        }
+    }
+
+    // AMC M.A.801(e)1(a), read in a UK-retained copy of Part-M; with "Part-ML" from memory.
+    void theReleaseHasTheStatementAsItWasSigned() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection);
+        QVERIFY(shop.sign(Shop::signing()));
+        const auto file = fileOf(shop);
+        for (const auto& document : {releasePaper(file), logbookPage(file)}) {
+            const auto statements = blocksOf<paper::Statement>(document);
+            QCOMPARE(statements.size(), std::size_t(1));
+            QCOMPARE(statements[0].text, file.inspection.closed->body.statement);
+            QVERIFY(statements[0].text.starts_with("Certifies that the work specified except as otherwise specified"));
+            const auto lines = blocksOf<paper::Signature>(document).at(0).lines;
+            QCOMPARE(lines.at(0).value, std::string("Ada Rhos"));
+            QCOMPARE(lines.at(2).value, std::string("QE.66.1"));
+            QCOMPARE(lines.at(3).value, std::string("2026-06-02"));
+            QVERIFY(lines.at(4).byHand && lines.at(4).value.empty());
+        }
+        const auto& seal = *file.inspection.closed->body.seal;
+        const auto text = textOf(releasePaper(file));
+        QVERIFY(text.contains(QString::fromStdString(seal.digest)));
+        QVERIFY(text.contains(QStringLiteral("covers %1 entries").arg(seal.entries.size())));
+    }
+
+    void whatWasSignedReadsTheSameOnAnyLaterDay() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection);
+        shop.find("D-1", "minor");
+        QVERIFY(shop.sign(Shop::signing()));
+        std::vector<paper::Document> then;
+        for (const auto kind : everyKind)
+            then.push_back(sheet(kind, fileOf(shop, "2026-06-02")));
+        shop.say(R"({"entry":"flight.logged","on":"2026-07-01","balloon":"QE-ONE","minutes":75}
+{"entry":"defect.cleared","on":"2026-07-02","item":"E1","defect":"D-1","what":"panel replaced"}
+{"entry":"tester.calibrated","on":"2026-07-03","tester":"F-1","until":"2027-12-31"}
+{"entry":"limit.stated","on":"2026-07-04","type":"T-77","kind":"envelope","quantity":"grab-strength","unit":"N","least":400,"source":"Manual 77, revision 5"})");
+        for (std::size_t i = 0; i < then.size(); ++i)
+            QVERIFY2(sheet(everyKind[i], fileOf(shop, "2036-01-01")) == then[i],
+                     std::string(sheetName(everyKind[i])).c_str());
+        // 12,000 minutes were brought forward, and nothing was flown before the signature.
+        QVERIFY(textOf(logbookPage(fileOf(shop, "2036-01-01"))).contains("200:00 h"));
+    }
+
+    void aCorrectionShowsBothWordings() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection);
+        const auto pulled = shop.pull(12, R"("value":250)").ids.front();
+        QVERIFY(shop.sign(Shop::signing()));
+        QVERIFY(!textOf(inspectionReport(fileOf(shop))).contains("First written"));
+        shop.say(R"({"entry":"entry.corrected","on":"2026-06-20","by":"Ada Rhos","replaces":")" + pulled.text() +
+                 R"(","with":{"value":205,"note":"digits were swapped"}})");
+        const auto report = inspectionReport(fileOf(shop));
+        const auto corrections = blocksOf<paper::Table>(report).back();
+        QCOMPARE(corrections.rows.size(), std::size_t(2));
+        QCOMPARE(cell(corrections, 0, "Entry"), pulled.text());
+        QCOMPARE(cell(corrections, 0, "What"), std::string("note"));
+        QCOMPARE(cell(corrections, 0, "First written"), std::string("nothing"));
+        QCOMPARE(cell(corrections, 0, "Says now"), std::string("digits were swapped"));
+        QCOMPARE(cell(corrections, 1, "What"), std::string("value"));
+        QCOMPARE(QString::fromStdString(cell(corrections, 1, "First written")).toDouble(), 250.0);
+        QCOMPARE(QString::fromStdString(cell(corrections, 1, "Says now")).toDouble(), 205.0);
+        QVERIFY(textOf(report).contains("205 N"));
+        QVERIFY(textOf(releasePaper(fileOf(shop))).contains("were corrected since they were written"));
+    }
+
+    void aHeldPullIsABound() {
+        Shop shop;
+        shop.open(Visit::PartMlInspection);
+        shop.pull(3, R"("held_at":133.4)");
+        shop.pull(5, R"("value":133.4)");
+        const auto file = fileOf(shop);
+        const auto text = textOf(inspectionReport(file));
+        QCOMPARE(text.count("≥ 133.4 N"), 1);
+        QVERIFY(text.contains("In calibration until") && text.contains("2026-12-31"));
+        const auto table = readingsTable(file);
+        QCOMPARE(cell(table, 0, "held_at"), std::string("133.4"));
+        QCOMPARE(cell(table, 0, "value"), std::string());
+        QCOMPARE(cell(table, 1, "held_at"), std::string());
+        QCOMPARE(cell(table, 1, "value"), std::string("133.4"));
+        const auto map = blocksOf<paper::EnvelopeMapFigure>(envelopeMapPage(file)).at(0);
+        QVERIFY(map.panels.at(0).bound && !map.panels.at(1).bound);
+        const auto json = inspectionJson(file);
+        QVERIFY(json["readings"][0].contains("held_at") && !json["readings"][0].contains("value"));
+    }
+
+    void warpAndWeftOfOnePanelAreTwoMaps() {
+        Shop shop;
+        shop.open(Visit::PartMlInspection);
+        shop.pull(3);
+        // 50 lbf are 222.4 N: 4.448 221 615 260 5 N each (NIST SP 811, appendix B.8; from memory).
+        shop.say(
+            R"({"entry":"reading.taken","on":"2026-06-01","item":"E1","quantity":"grab-strength","unit":"lbf","value":50,"direction":"weft","row":16,"gore":3,"tester":"F-1")" +
+            shop.about() + "}");
+        const auto maps = blocksOf<paper::EnvelopeMapFigure>(envelopeMapPage(fileOf(shop)));
+        QCOMPARE(maps.size(), std::size_t(2));
+        QCOMPARE(maps[0].panels.size(), std::size_t(1));
+        QCOMPARE(maps[1].panels.size(), std::size_t(1));
+        QCOMPARE(maps[1].panels[0].text, std::string("222.4"));
+        QVERIFY(maps[1].legend.at(0).find("in N") != std::string::npos);
+        QCOMPARE(maps[0].gores, 24);
+        QCOMPARE(maps[0].rows, 18);
+    }
+
+    void aReleaseTellsDeferredFromOpen() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection);
+        shop.find("D-1", "barring");
+        shop.say(shop.deferral("D-1", "Ada Rhos"));
+        shop.find("D-2", "minor");
+        QVERIFY(shop.sign(Shop::signing()));
+        const auto file = fileOf(shop);
+        const auto headings = headingsOf(releasePaper(file));
+        QVERIFY2(headings.contains("Deferred defects|Open defects"), qPrintable(headings));
+        QVERIFY2(!headings.contains("unairworthy"), qPrintable(headings));
+        const auto list = blocksOf<paper::Table>(discrepancyList(file)).at(0);
+        QCOMPARE(list.rows.size(), std::size_t(2));
+        QVERIFY(cell(list, 0, "State").find("until 2026-07-31") != std::string::npos);
+        QCOMPARE(cell(list, 1, "Severity"), std::string("minor"));
+    }
+
+    // 14 CFR 43.11(a)(5) and (b), read: the statement names the date of a list that the owner is given.
+    void aListOfDiscrepanciesIsDated() {
+        Shop shop;
+        shop.ready(Visit::UsAnnual);
+        shop.find("D-1", "barring");
+        auto signing = Shop::signing("Ines Holt", Capacity::InspectionAuthorization);
+        signing.outcome = Outcome::Discrepancies;
+        QVERIFY(shop.sign(signing));
+        const auto file = fileOf(shop);
+        QVERIFY(textOf(releasePaper(file)).contains("a list of discrepancies and unairworthy items dated 2026-06-02"));
+        QVERIFY(textOf(discrepancyList(file)).contains("Dated 2026-06-02"));
+        QVERIFY(std::ranges::count(sheetsOf(file), SheetKind::Discrepancies) == 1);
+    }
+
+    void anAbandonedVisitIsNoRelease() {
+        Shop shop;
+        shop.open(Visit::PartMlInspection);
+        auto signing = Shop::signing();
+        signing.outcome = Outcome::Abandoned;
+        QVERIFY(shop.sign(signing));
+        const auto file = fileOf(shop);
+        QCOMPARE(sheetsOf(file), std::vector{SheetKind::Report});
+        QVERIFY(blocksOf<paper::Statement>(releasePaper(file)).empty());
+    }
+
+    void severalPapersHaveATitleThatIsTrueOfAll() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection);
+        const auto whole = bound({releasePaper(fileOf(shop)), inspectionReport(fileOf(shop))});
+        QCOMPARE(whole.title, "Papers of inspection " + shop.inspection.text());
+        QCOMPARE(blocksOf<paper::PageBreak>(whole).size(), std::size_t(1));
+        QVERIFY(headingsOf(whole).contains("Certificate of release to service (DRAFT, not signed)"));
+        QVERIFY(headingsOf(whole).contains("Inspection report (DRAFT, not signed)"));
+    }
+};
+
+CROWNRING_TEST(SheetsTest, QCoreApplication)
+#include "sheets_test.moc"
