@@ -6,7 +6,7 @@ set -euo pipefail
 
 root="$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)"
 build="$root/build"
-screen="$build/app/screen/crownring"
+screen="$build/app/program/crownring"
 ctl="$build/app/ctl/crownringctl"
 
 "$root/app/install.sh" build run

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
 import Crownring.Fabric
+import Crownring.Balloons
 
 // The place Balloons: the register and the items, and the page of the one that is chosen.
 FocusScope {

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Desk
 import Crownring.Fabric
+import Crownring.Balloons
 
 // The page of a balloon or an item: what it is, what can be written about it, its items, what is due, its history.
 Item {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Bench
 
 // The place Bench: the inspections, and the one that is at hand. While one is at hand it has the whole width, unless
 // there is plenty.

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Bench
 
 // One line of the checklist: what to look for, and what became of it. It is saved as soon as it is said.
 Item {

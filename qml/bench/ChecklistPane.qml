@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtQuick.Dialogs
-import Crownring.Screen
 import Crownring.Theme
+import Crownring.Lists
 import Crownring.Parts
+import Crownring.Bench
 
 // The parts of the work and the lines of the one at hand. The bar below settles what is left of it and goes on.
 Item {

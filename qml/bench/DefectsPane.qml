@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Bench
 
 // What was found, what bars flight, and what was done about it.
 Item {

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
+import Crownring.Lists
 import Crownring.Parts
+import Crownring.Bench
 
 // One inspection: what it is and what of it is saved, and its four leaves.
 FocusScope {

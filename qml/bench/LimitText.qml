@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Bench
 
 // The limit of what is read, what passing means, and where that is stated.
 Label {

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
+import Crownring.Lists
 import Crownring.Parts
+import Crownring.Bench
 
 // "The balloon came in": which one, what is to be done. What is proposed is right for a balloon: choose it and open.
 Sheet {

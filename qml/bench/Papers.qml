@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtQuick.Dialogs
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Bench
 
 // The papers of the inspection as a PDF, on either size of paper.
 Column {

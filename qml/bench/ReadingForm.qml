@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
+import Crownring.Lists
 import Crownring.Parts
+import Crownring.Bench
 
 // What is read, against which limit, and the figure. Enter hands it over; the field is ready for the next one.
 Column {

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Envelope
+import Crownring.Bench
 
 // Readings of one quantity on one item. A held load is taken by tapping where it held; a figure is typed, and after each
 // one the next place that is asked for is chosen.

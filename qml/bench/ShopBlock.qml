@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
+import Crownring.Lists
 import Crownring.Parts
 
 // One sort of what releases rest on: what the record holds of it, and how to enter more.

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
+import Crownring.Lists
 import Crownring.Parts
+import Crownring.Bench
 
 // How the inspection ends, who signs and as what, on which data, with which limitations.
 Column {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
+import Crownring.Parts
 
 // Empty while open, a tick when done, a bar when not applicable. The word stands beside it.
 Rectangle {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Fabric
 
 // What is drawn on the chart of ageing, in words; signs that are not drawn are not explained.
 Flow {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtQuick.Dialogs
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Fabric
 
 // The chart of ageing, and the two files it can be saved to.
 Column {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
+import Crownring.Fabric
 
 // The chart once more, twice as large and out of sight, for as long as it is being saved: enlarging what is on the screen
 // would blur it, and its width is the window's.

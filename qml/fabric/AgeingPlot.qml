@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtCharts
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Fabric
 
 // The curve, the limit and the readings against hours flown. Until now the band is solid, beyond it lighter and dashed.
 Item {

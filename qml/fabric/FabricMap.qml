@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtQuick.Templates as T
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Envelope
+import Crownring.Fabric
 
 // The envelope map of one quantity, and the time that it shows: now what was read, later what is expected.
 Column {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtQuick.Templates as T
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Desk
 
 // The places at the left of a desk.
 Rectangle {

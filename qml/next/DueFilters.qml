@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Next
 
 // Over the due list: how it stands, with numbers; words, which balloon, which kind. On a phone the fields may be folded.
 Flow {

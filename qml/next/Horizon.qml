@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Desk
+import Crownring.Next
 
 // The fleet's next twelve months: what has a date along the calendar, what use governs by hours left. A tap on a bin
 // leaves its rows in the list. A phone shows one lane at a time.

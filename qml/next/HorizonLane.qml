@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtQuick.Templates as T
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Next
 
 // One lane of the horizon: bins along a ground line, in each a stack of small gores and their number. One stop of the tab
 // key; arrows move along it, Return chooses.

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Desk
+import Crownring.Next
 
 // The place Next: the horizon, the list under it, and the rig-up check.
 FocusScope {

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Desk
+import Crownring.Next
 
 // "If I fly this envelope with this basket, this burner and these cylinders: may I, and what governs?"
 Item {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtQuick.Templates as T
-import Crownring.Screen
 import Crownring.Theme
+import Crownring.Parts
 
 T.CheckBox {
     id: check

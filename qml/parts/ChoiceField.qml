@@ -2,8 +2,8 @@
 import QtQuick
 import QtQuick.Templates as T
 import QtQuick.Controls.Basic as Basic
-import Crownring.Screen
 import Crownring.Theme
+import Crownring.Parts
 
 // One of several: a field that opens a list. `value` is what is chosen; choosing says `picked`. What has a detail says it
 // in a second line.

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
+import Crownring.Parts
 
 // One requirement's standing, drawn as one gore. The word stands beside it, so a reader of screens may pass it by.
 GoreSign {

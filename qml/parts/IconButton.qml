@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtQuick.Templates as T
-import Crownring.Screen
 import Crownring.Theme
+import Crownring.Parts
 
 // A drawing alone says nothing to a screen reader: a name is required.
 T.Button {

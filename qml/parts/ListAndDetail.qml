@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
 
 // A list and what is chosen in it: side by side on a desk, one over the other on a phone.

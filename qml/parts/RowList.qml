@@ -2,7 +2,6 @@
 import QtQuick
 import QtQuick.Templates as T
 import QtQuick.Controls.Basic as Basic
-import Crownring.Theme
 
 // A list of rows: one stop of the tab key, arrows inside, Return opens.
 ListView {

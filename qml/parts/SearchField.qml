@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import Crownring.Screen
 import Crownring.Theme
+import Crownring.Parts
 
 // Says the words a little after the last letter, so that a long list is not sifted at every key.
 Field {

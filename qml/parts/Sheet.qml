@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtQuick.Templates as T
-import Crownring.Screen
 import Crownring.Theme
+import Crownring.Parts
 
 // A sheet laid over the place: the whole screen on a phone, a page in the middle on a desk. Escape puts it away.
 T.Popup {

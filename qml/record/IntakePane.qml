@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtQuick.Dialogs
-import Crownring.Screen
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Record
 
 // Flights from a file: a log (CSV) or a track (IGC). What is found is shown first; nothing is written before it is accepted.
 Item {

@@ -5,14 +5,14 @@
 
 #include "answers/bench_file.h"
 #include "app/small_bench.h"
-#include "bench_place.h"
-#include "house.h"
-#include "inspection_desk.h"
-#include "reading_desk.h"
-#include "release_desk.h"
+#include "program/house.h"
 #include "rules/due/defects.h"
+#include "screen/bench/bench_place.h"
+#include "screen/bench/inspection_desk.h"
+#include "screen/bench/reading_desk.h"
+#include "screen/bench/release_desk.h"
+#include "screen/bench/visit_opening.h"
 #include "test_class.h"
-#include "visit_opening.h"
 
 #include <QSignalSpy>
 #include <QTemporaryDir>

@@ -3,7 +3,7 @@
 /// A date that crosses into JavaScript becomes a moment at UTC midnight and shows the day before west of Greenwich. The
 /// trap is proven first, so that this test cannot pass by accident; then that what we hand over does not fall into it.
 
-#include "day.h"
+#include "screen/desk/day.h"
 #include "test_class.h"
 
 #include <QDate>

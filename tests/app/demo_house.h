@@ -3,7 +3,7 @@
 
 /// The whole screen without a window, over a real record in a folder of its own. Today is 2026-11-25.
 
-#include "house.h"
+#include "program/house.h"
 
 #include <QFile>
 #include <QTemporaryDir>

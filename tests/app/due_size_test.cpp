@@ -2,8 +2,8 @@
 
 /// The due list with 250,000 rows: sifted off the GUI thread, shown without a reset.
 
-#include "due_model.h"
-#include "due_sieve.h"
+#include "screen/desk/due_model.h"
+#include "screen/next/due_sieve.h"
 #include "test_class.h"
 
 #include <QElapsedTimer>

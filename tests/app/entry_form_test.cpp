@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/post.h"
 #include "demo_house.h"
-#include "entry_form.h"
+#include "screen/form/entry_form.h"
 #include "test_class.h"
 
 #include <QAbstractItemModelTester>

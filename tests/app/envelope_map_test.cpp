@@ -4,8 +4,8 @@
 /// be told in grey.
 
 #include "qml/sample_panels.h"
+#include "screen/envelope/unrolled_envelope.h"
 #include "test_class.h"
-#include "unrolled_envelope.h"
 
 #include <QAbstractItemModelTester>
 #include <QImage>

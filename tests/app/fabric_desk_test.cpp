@@ -5,11 +5,11 @@
 
 #include "acts/post.h"
 #include "demo_house.h"
-#include "entry_form.h"
-#include "fabric_desk.h"
-#include "fabric_marks.h"
-#include "lots_desk.h"
-#include "record_desk.h"
+#include "screen/desk/record_desk.h"
+#include "screen/fabric/fabric_desk.h"
+#include "screen/fabric/fabric_marks.h"
+#include "screen/fabric/lots_desk.h"
+#include "screen/form/entry_form.h"
 #include "small_bench.h"
 #include "test_class.h"
 

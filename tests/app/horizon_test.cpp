@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "gore_stack.h"
-#include "horizon_model.h"
+#include "screen/next/gore_stack.h"
+#include "screen/next/horizon_model.h"
 #include "test_class.h"
 
 #include <QAbstractItemModelTester>

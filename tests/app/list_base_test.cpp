@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "choice_model.h"
+#include "screen/lists/choice_model.h"
 #include "test_class.h"
 
 #include <QAbstractItemModelTester>

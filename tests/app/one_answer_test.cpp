@@ -4,8 +4,8 @@
 
 #include "ctl/answer.h"
 #include "demo_house.h"
-#include "fabric_desk.h"
-#include "fabric_words.h"
+#include "screen/fabric/fabric_desk.h"
+#include "screen/fabric/fabric_words.h"
 #include "small_bench.h"
 #include "test_class.h"
 

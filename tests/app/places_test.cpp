@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "balloons_place.h"
 #include "demo_house.h"
-#include "due_detail.h"
-#include "next_place.h"
-#include "rig_up_check.h"
-#include "rules_place.h"
-#include "search.h"
-#include "subject_page.h"
+#include "screen/balloons/balloons_place.h"
+#include "screen/balloons/subject_page.h"
+#include "screen/frame/search.h"
+#include "screen/next/due_detail.h"
+#include "screen/next/next_place.h"
+#include "screen/next/rig_up_check.h"
+#include "screen/rules/rules_place.h"
 #include "test_class.h"
 
 #include <QAbstractItemModelTester>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "demo_house.h"
-#include "flight_intake.h"
-#include "record_place.h"
+#include "screen/record/flight_intake.h"
+#include "screen/record/record_place.h"
 #include "test_class.h"
 
 #include <QAbstractItemModelTester>

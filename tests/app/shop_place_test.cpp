@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/checklist/checklist.h"
 #include "demo_house.h"
-#include "entry_form.h"
-#include "inspection_desk.h"
-#include "record_pictures.h"
-#include "shop_place.h"
+#include "screen/bench/inspection_desk.h"
+#include "screen/bench/record_pictures.h"
+#include "screen/bench/shop_place.h"
+#include "screen/bench/visit_opening.h"
+#include "screen/form/entry_form.h"
 #include "test_class.h"
-#include "visit_opening.h"
 
 #include <QBuffer>
 #include <QImage>

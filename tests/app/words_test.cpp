@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "day.h"
-#include "sentences.h"
+#include "screen/desk/day.h"
 #include "test_class.h"
-#include "words.h"
+#include "words/sentences.h"
+#include "words/words.h"
 
 #include <QTest>
 
 using namespace crownring;
 using namespace crownring::screen;
+using namespace crownring::words;
 
 class WordsTest : public QObject {
     Q_OBJECT

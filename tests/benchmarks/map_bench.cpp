@@ -9,8 +9,8 @@
 /// "shown" runs from the new marks to the swapped frame, with the pause in which Qt gathers what else changes; "work"
 /// is what the program itself was busy for.
 
-#include "panel_model.h"
-#include "places.h"
+#include "program/places.h"
+#include "screen/envelope/panel_model.h"
 
 #include <QApplication>
 #include <QElapsedTimer>
@@ -102,7 +102,7 @@ bool open(QQuickView& view, PanelModel& panels) {
                                {QStringLiteral("gores"), gores},
                                {QStringLiteral("rows"), rows},
                                {QStringLiteral("forecast"), true}});
-    view.setSource(QUrl(QStringLiteral("qrc:/qt/qml/Crownring/Parts/EnvelopeMap.qml")));
+    view.setSource(QUrl(QStringLiteral("qrc:/qt/qml/Crownring/Envelope/EnvelopeMap.qml")));
     view.resize(1280, 800);
     view.show();
     return view.errors().isEmpty();

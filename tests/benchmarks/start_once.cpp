@@ -6,9 +6,9 @@
 ///     usable 412.3                                a frame answers a key that was pressed on the first frame, ms
 ///     complete 1312.8                             a frame shows the due list, ms
 
-#include "house.h"
 #include "kept_memory.h"
-#include "places.h"
+#include "program/house.h"
+#include "program/places.h"
 
 #include <QApplication>
 #include <QKeyEvent>

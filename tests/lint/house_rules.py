@@ -6,6 +6,7 @@
 
 Each rule is a function from a tree of sources to offences; house_rules_test.py plants one of each and sees it caught.
 """
+import collections
 import pathlib
 import re
 import sys
@@ -53,6 +54,7 @@ MARKERS = re.compile(r"\b(TO" r"DO|FIX" r"ME|X" r"XX)\b")
 
 SOURCES = {".h", ".cpp", ".qml", ".py", ".sh", ".sql", ".cmake"}
 LONGEST = 400
+CROWD = 30
 
 
 class Tree:
@@ -103,6 +105,36 @@ def arrows(tree):
             yield offence(path, number, f"{room} must not know {other}")
         elif not (tree.root / "core" / header).is_file():
             yield offence(path, number, f'there is no "{header}"')
+
+
+def modules(tree):
+    """What each module of the screen says that it uses: `crownring_module(next USES lists desk …)`."""
+    uses = {}
+    for path, lines in tree.files.items():
+        if path.name == "CMakeLists.txt" and path.parts[0] in ("app", "qml"):
+            for name, words in re.findall(r"^crownring_module\((\w+)([^)]*)\)", "\n".join(lines), re.M):
+                said = re.search(r"\bUSES\b((?:\s+[a-z_]+)*)", words)
+                uses[name] = {name} | set(said.group(1).split() if said else ())
+    return uses
+
+
+def walls(tree):
+    """app: a folder of the screen knows those that it says it uses; words and paper know no screen, nobody a program."""
+    uses = modules(tree)
+    for path, number, mark, header in includes(tree, "app"):
+        if mark != '"':
+            continue
+        room, other = path.parts[1], header.split("/")
+        if room == "screen" and other[0] == "screen" and other[1] not in uses.get(path.parts[2], ()):
+            yield offence(path, number, f"the module {path.parts[2]} does not use {other[1]}")
+        elif room != other[0] and (other[0] in ("ctl", "program") or other[0] == "screen" and room != "program"):
+            yield offence(path, number, f"{room} must not know {other[0]}")
+        elif room == "words" and other[0] == "print":
+            yield offence(path, number, f"{room} must not know {other[0]}")
+    for path, number, line in tree.lines("qml", suffixes=(".qml",)):
+        found = re.match(r"import Crownring\.(\w+)", line)
+        if found and found.group(1).lower() not in uses.get(path.parts[1], ()):
+            yield offence(path, number, f"the module {path.parts[1]} does not use {found.group(1)}")
 
 
 def libraries(tree):
@@ -183,6 +215,15 @@ def lengths(tree):
             yield offence(path, len(lines), f"more than {LONGEST} lines")
 
 
+def crowds(tree):
+    """A folder of the app is seen at a glance."""
+    count = collections.Counter(path.parent for path in tree.files
+                                if path.parts[0] in ("app", "qml") and path.suffix in (".h", ".cpp", ".qml"))
+    for folder, files in count.items():
+        if files > CROWD:
+            yield offence(folder, files, f"more than {CROWD} files")
+
+
 def markers(tree):
     """What is left to do is not left in a source."""
     for path, lines in tree.files.items():
@@ -220,8 +261,8 @@ def properties(tree):
                 yield offence(path, text.count("\n", 0, found.start()) + 1, "a property that is neither FINAL nor CONSTANT")
 
 
-RULES = [arrows, libraries, sql, qml_dates, qml_colours, context_properties, clocks, licences, names, lengths, markers, codes,
-         qml_manners, properties]
+RULES = [arrows, walls, libraries, sql, qml_dates, qml_colours, context_properties, clocks, licences, names, lengths, crowds,
+         markers, codes, qml_manners, properties]
 
 
 def main(root):

@@ -14,8 +14,10 @@ ORDERLY = {
     "core/record/entry.h": LICENCE + '#include "problem/problem.h"\n#include <nlohmann/json.hpp>\n',
     "core/civil/civil_date.cpp": LICENCE + "#include <boost/date_time/gregorian/gregorian_types.hpp>\n",
     "core/store/journal.cpp": LICENCE + '#include "record/entry.h"\n#include <QSqlQuery>\n// SELECT id FROM entry\n',
-    "app/screen/next_view.cpp": LICENCE + '#include "record/entry.h"\n#include <QGuiApplication>\n',
-    "qml/next/NextPage.qml": LICENCE + "Item { }\n",
+    "app/screen/desk/CMakeLists.txt": "# SPDX-License-Identifier: GPL-3.0-or-later\ncrownring_module(desk)\n",
+    "app/screen/next/CMakeLists.txt": "# SPDX-License-Identifier: GPL-3.0-or-later\ncrownring_module(next USES theme desk\n    LIBRARIES x)\n",
+    "app/screen/next/next_view.cpp": LICENCE + '#include "record/entry.h"\n#include "screen/desk/day.h"\n#include <QGuiApplication>\n',
+    "qml/next/NextPage.qml": LICENCE + "import Crownring.Desk\nItem { }\n",
     "qml/theme/Theme.qml": LICENCE + 'QtObject { readonly property color paper: "#FAF7F0" }\n',
 }
 
@@ -40,9 +42,18 @@ class HouseRules(unittest.TestCase):
     def test_an_arrow_back(self):
         self.catches("arrows", "core/problem/more.cpp", '#include "record/entry.h"')
         self.catches("arrows", "core/record/more.cpp", '#include "store/journal.h"')
-        self.catches("arrows", "core/record/more.cpp", '#include "screen/next_view.h"')
+        self.catches("arrows", "core/record/more.cpp", '#include "screen/next/next_view.h"')
         self.catches("arrows", "core/record/more.cpp", '#include "problem/missing.h"')
         self.catches("arrows", "core/attic/more.cpp", '#include "problem/problem.h"')
+
+    def test_a_wall_with_a_hole(self):
+        self.catches("walls", "app/screen/desk/more.cpp", '#include "screen/next/next_view.h"')
+        self.catches("walls", "app/screen/next/more.cpp", '#include "screen/bench/bench_place.h"')
+        self.catches("walls", "app/screen/next/more.cpp", '#include "program/house.h"')
+        self.catches("walls", "app/words/more.cpp", '#include "screen/desk/day.h"')
+        self.catches("walls", "app/ctl/more.cpp", '#include "screen/desk/day.h"')
+        self.catches("walls", "app/words/more.cpp", '#include "print/pdf.h"')
+        self.catches("walls", "qml/next/More.qml", "import Crownring.Bench")
 
     def test_a_library_out_of_its_room(self):
         self.catches("libraries", "core/rules/more.cpp", "#include <boost/date_time/gregorian/gregorian.hpp>")
@@ -87,6 +98,10 @@ class HouseRules(unittest.TestCase):
 
     def test_a_file_without_end(self):
         self.catches("lengths", "core/civil/more.cpp", "\n" * house_rules.LONGEST)
+
+    def test_a_crowd(self):
+        many = {f"app/ctl/call_{number}.cpp": LICENCE for number in range(house_rules.CROWD + 1)}
+        self.assertIn("crowds", self.offences(many))
 
     def test_a_marker(self):
         self.catches("markers", "core/civil/more.cpp", "// TO" "DO later")

@@ -3,10 +3,10 @@
 /// The chart of ageing and its table in a window, drawn without a graphics card: readings lie where the chart's own
 /// lines say, what it is saved to is not blank, and pictures for people to look at.
 
-#include "ageing_field.h"
 #include "heard_warnings.h"
-#include "places.h"
+#include "program/places.h"
 #include "qml/sample_curves.h"
+#include "screen/fabric/ageing_field.h"
 #include "test_class.h"
 
 #include <QAccessible>

@@ -2,7 +2,7 @@
 
 /// The signs of readings say without colour what they are, are sharp, and lie where their figure lies.
 
-#include "ageing_sign.h"
+#include "screen/fabric/ageing_sign.h"
 #include "test_class.h"
 
 #include <QImage>

@@ -92,7 +92,7 @@ private slots:
         QVERIFY(ended.manner == QProcess::CrashExit || ended.status != 0);
     }
     void soTheProgramMakesAnApplicationOfWidgets() {
-        QFile source(QStringLiteral(CROWNRING_SOURCE_DIR "/app/screen/program/main.cpp"));
+        QFile source(QStringLiteral(CROWNRING_SOURCE_DIR "/app/program/main.cpp"));
         QVERIFY(source.open(QIODevice::ReadOnly));
         const auto text = source.readAll();
         QVERIFY(text.contains("\n    QApplication application(argc, argv);\n"));

@@ -3,12 +3,12 @@
 /// The envelope map in a window, drawn without a graphics card: what changes is what was changed, and pictures for
 /// people to look at.
 
-#include "envelope_node.h"
 #include "heard_warnings.h"
-#include "places.h"
+#include "program/places.h"
 #include "qml/sample_panels.h"
+#include "screen/envelope/envelope_node.h"
+#include "screen/envelope/unrolled_envelope.h"
 #include "test_class.h"
-#include "unrolled_envelope.h"
 
 #include <QApplication>
 #include <QDir>
@@ -102,7 +102,7 @@ private slots:
         m_view->setInitialProperties({{QStringLiteral("panels"), QVariant::fromValue<PanelModel*>(&m_panels)},
                                       {QStringLiteral("gores"), sample::gores},
                                       {QStringLiteral("rows"), sample::rows}});
-        m_view->setSource(QUrl(QStringLiteral("qrc:/qt/qml/Crownring/Parts/EnvelopeMap.qml")));
+        m_view->setSource(QUrl(QStringLiteral("qrc:/qt/qml/Crownring/Envelope/EnvelopeMap.qml")));
         QCOMPARE(m_view->errors(), QList<QQmlError>());
         m_view->resize(900, 500);
         m_view->show();

@@ -2,7 +2,7 @@
 
 /// The gore gauge must say the standing in grey: every two signs differ in shape, at the sizes that are used.
 
-#include "gore_sign.h"
+#include "screen/parts/gore_sign.h"
 #include "test_class.h"
 
 #include <QImage>

@@ -6,12 +6,12 @@
 
 #include "app/demo_house.h"
 #include "heard_warnings.h"
-#include "inspection_desk.h"
-#include "places.h"
-#include "reading_desk.h"
-#include "release_desk.h"
+#include "program/places.h"
+#include "screen/bench/inspection_desk.h"
+#include "screen/bench/reading_desk.h"
+#include "screen/bench/release_desk.h"
+#include "screen/envelope/unrolled_envelope.h"
 #include "test_class.h"
-#include "unrolled_envelope.h"
 
 #include <QApplication>
 #include <QQmlApplicationEngine>

@@ -5,9 +5,9 @@
 
 #include "app/demo_house.h"
 #include "heard_warnings.h"
-#include "panel_model.h"
-#include "places.h"
+#include "program/places.h"
 #include "sample_panels.h"
+#include "screen/envelope/panel_model.h"
 #include "test_class.h"
 
 #include <QApplication>

@@ -29,6 +29,6 @@ pair(Tone
     "papper")
 # A model from C++ is known with all that it inherits only when its module names what it depends on.
 pair(Model
-    "import QtQml\nimport Crownring.Screen\nQtObject { id: top; required property DueModel rows; property int n: top.rows.rowCount() }\n"
-    "import QtQml\nimport Crownring.Screen\nQtObject { id: top; required property DueModel rows; property int n: top.rows.rowsCount() }\n"
+    "import QtQml\nimport Crownring.Desk\nQtObject { id: top; required property DueModel rows; property int n: top.rows.rowCount() }\n"
+    "import QtQml\nimport Crownring.Desk\nQtObject { id: top; required property DueModel rows; property int n: top.rows.rowsCount() }\n"
     "rowsCount")

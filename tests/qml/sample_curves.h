@@ -3,7 +3,7 @@
 
 /// Invented curves of ageing, for the tests and pictures of the chart.
 
-#include "ageing_curve.h"
+#include "screen/fabric/ageing_curve.h"
 
 #include <QObject>
 

@@ -3,7 +3,7 @@
 
 /// Marks as an inspection half done would give them, for 24 gores of 14 rows; the figures are invented.
 
-#include "panel_mark.h"
+#include "screen/envelope/panel_mark.h"
 
 #include <vector>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtTest
-import Crownring.Parts
+import Crownring.Envelope
 import Crownring.Samples
 
 PlaceCase {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtTest
-import Crownring.Screen
+import Crownring.Desk
 import Crownring.Next
 
 PlaceCase {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtTest
-import Crownring.Screen
 import Crownring.Rules
 
 PlaceCase {

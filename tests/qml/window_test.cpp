@@ -4,9 +4,9 @@
 /// every place reached by keyboard alone, and pictures for people to look at.
 
 #include "app/demo_house.h"
-#include "flight_intake.h"
 #include "heard_warnings.h"
-#include "places.h"
+#include "program/places.h"
+#include "screen/record/flight_intake.h"
 #include "test_class.h"
 
 #include <QAccessible>

@@ -25,8 +25,8 @@ struct OpenDefect {
 /// that was never found says nothing.
 [[nodiscard]] std::vector<OpenDefect> openDefects(const ItemFacts& item);
 
-/// Does the defect bar flight on that day? A minor one only when its deferral has run out: what was put off with a limit
-/// is put right by then, whatever its grade (ML.A.403(c), from memory).
+/// Does the defect bar flight on that day? A minor one only when its deferral has run out: what was put off with a
+/// limit is put right by then, whatever its grade (ML.A.403(c), from memory).
 [[nodiscard]] bool bars(const OpenDefect& defect, const ItemFacts& item, CivilDate today);
 
 /// "defect/…" and what was found, as a requirement of the due list: mandatory when barring or when its deferral has run

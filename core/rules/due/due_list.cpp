@@ -43,8 +43,8 @@ void assessAll(DueList& list, const std::vector<const RequirementSet*>& sets) {
 void addWhatTheRecordAsks(DueList& list) {
     for (const auto& item : list.items) {
         for (const auto& open : openDefects(item))
-            list.rows.push_back({&item, &list.own.emplace_back(defectRequirement(open, item, list.on)), &defectProgramme(),
-                                 assessDefect(open, item, list.on, list.memory.get())});
+            list.rows.push_back({&item, &list.own.emplace_back(defectRequirement(open, item, list.on)),
+                                 &defectProgramme(), assessDefect(open, item, list.on, list.memory.get())});
         for (const auto& mark : item.fabric)
             list.rows.push_back({&item, &list.own.emplace_back(fabricRequirement(mark)), &fabricProgramme(),
                                  assessFabric(mark, list.memory.get())});

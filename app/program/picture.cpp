@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "program/picture.h"
+
+#include "screen/desk/fleet.h"
+#include "screen/desk/record_desk.h"
+
+#include <QCoreApplication>
+#include <QImage>
+#include <QQmlApplicationEngine>
+#include <QQuickWindow>
+#include <QTextStream>
+#include <QThreadPool>
+#include <QTimer>
+
+namespace crownring::screen {
+
+namespace {
+
+/// After the fleet's answer the lists sift, the history is asked and the pages lay out.
+constexpr int settleMs = 1500;
+
+void end(int code, const QString& text) {
+    QTextStream(stderr) << text << Qt::endl;
+    QCoreApplication::exit(code);
+}
+
+void grab(QQuickWindow* window, const PictureOrder& order) {
+    const auto picture = window->grabWindow();
+    if (!picture.save(order.file))
+        return end(2, QCoreApplication::translate("Picture", "%1 cannot be written.").arg(order.file));
+    end(0, QCoreApplication::translate("Picture", "%1 written.").arg(order.file));
+}
+
+/// Pages ask the record, and a forecast takes its time: the picture is of what they say in the end.
+void grabWhenAtRest(QQuickWindow* window, const PictureOrder& order) {
+    hear(RecordDesk::current()->ask([](Record&) { return true; }), window, [window, order](bool) {
+        QTimer::singleShot(settleMs, window, [window, order] {
+            if (QThreadPool::globalInstance()->activeThreadCount() > 0)
+                grabWhenAtRest(window, order);
+            else
+                QTimer::singleShot(settleMs, window, [window, order] { grab(window, order); });
+        });
+    });
+}
+
+}
+
+QSize sizeFrom(const QString& text) {
+    const auto parts = text.split(u'x');
+    if (parts.size() != 2)
+        return {};
+    const QSize size(parts[0].toInt(), parts[1].toInt());
+    return size.width() >= 360 && size.height() >= 640 ? size : QSize();
+}
+
+void takePicture(QQmlApplicationEngine& engine, const PictureOrder& order) {
+    auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().value(0));
+    if (window == nullptr)
+        return end(2, QCoreApplication::translate("Picture", "There is no window."));
+    window->resize(order.size);
+    QObject::connect(RecordDesk::current(), &RecordDesk::stateChanged, window, [] {
+        if (RecordDesk::current()->state() == RecordDesk::State::Failed)
+            end(2, RecordDesk::current()->trouble());
+    });
+    QObject::connect(
+        Fleet::current(), &Fleet::changed, window,
+        [window, order] {
+            const bool known = QMetaObject::invokeMethod(window, "showPlace", Q_ARG(QString, order.place));
+            if (!known)
+                return end(2, QCoreApplication::translate("Picture", "The window has no places."));
+            QTimer::singleShot(settleMs, window, [window, order] { grabWhenAtRest(window, order); });
+        },
+        Qt::SingleShotConnection);
+}
+
+}

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/balloons/balloon_model.h"
+
+#include "screen/desk/due_model.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <QStringList>
+
+namespace crownring::screen {
+
+using namespace words;
+
+BalloonLine balloonLine(const FleetSheet& sheet, const BalloonCard& card) {
+    BalloonLine line;
+    line.balloon = inward(card.balloon.text());
+    line.title = inward(card.title);
+    QStringList flown{Words::hours(card.flown.minutes.value()), card.flights == 1
+                                                                    ? BalloonModel::tr("1 flight")
+                                                                    : BalloonModel::tr("%1 flights").arg(card.flights)};
+    if (card.lastFlight)
+        flown += BalloonModel::tr("last %1").arg(inward(card.lastFlight->iso()));
+    line.flown = flown.join(QStringLiteral(" · "));
+    line.items = card.items == 1 ? BalloonModel::tr("1 item") : BalloonModel::tr("%1 items").arg(card.items);
+    if (const auto* worst = sheet.worstOf(card.balloon)) {
+        line.worst =
+            BalloonModel::tr("%1, %2 %3")
+                .arg(inward(worst->requirement->title), Words::kind(worst->item->kind), inward(worst->item->id.text()));
+        line.word = Words::standing(worst->state);
+        line.left = DueTexts::left(*worst);
+        line.standing = static_cast<int>(worst->state.standing);
+        line.used = DueTexts::used(*worst);
+    } else {
+        line.word = card.items == 0 ? BalloonModel::tr("nothing fitted") : BalloonModel::tr("no programme adopted");
+    }
+    return line;
+}
+
+QVariant BalloonModel::data(const QModelIndex& index, int role) const {
+    if (index.row() < 0 || index.row() >= static_cast<int>(m_lines.size()))
+        return {};
+    const auto& line = m_lines[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case Qt::DisplayRole:
+    case BalloonRole:
+        return line.balloon;
+    case TitleRole:
+        return line.title;
+    case FlownRole:
+        return line.flown;
+    case ItemsRole:
+        return line.items;
+    case WorstRole:
+        return line.worst;
+    case WordRole:
+        return line.word;
+    case LeftRole:
+        return line.left;
+    case StandingRole:
+        return line.standing;
+    case UsedRole:
+        return line.used;
+    case SpokenRole:
+        return joined({line.balloon, line.title, line.word, line.left, line.worst, line.flown, line.items},
+                      QStringLiteral(", "));
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> BalloonModel::roleNames() const {
+    return {{BalloonRole, "balloon"}, {TitleRole, "title"},  {FlownRole, "flown"},  {ItemsRole, "items"},
+            {WorstRole, "worst"},     {WordRole, "word"},    {LeftRole, "remains"}, {StandingRole, "standing"},
+            {UsedRole, "used"},       {SpokenRole, "spoken"}};
+}
+
+int BalloonModel::find(const QString& name) const {
+    for (std::size_t at = 0; at < m_lines.size(); ++at)
+        if (m_lines[at].balloon == name)
+            return static_cast<int>(at);
+    return -1;
+}
+
+}

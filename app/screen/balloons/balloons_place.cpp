@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/balloons/balloons_place.h"
+
+#include <QStringList>
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+namespace {
+
+bool says(const QString& text, const QStringList& words) {
+    return std::all_of(words.begin(), words.end(),
+                       [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
+}
+
+}
+
+BalloonsPlace::BalloonsPlace(QObject* parent) : QObject(parent) {
+    connect(Fleet::current(), &Fleet::changed, this, &BalloonsPlace::look);
+    look();
+}
+
+void BalloonsPlace::setWords(const QString& words) {
+    if (words == m_words)
+        return;
+    m_words = words;
+    look();
+}
+
+void BalloonsPlace::setPoolOnly(bool poolOnly) {
+    if (poolOnly == m_poolOnly)
+        return;
+    m_poolOnly = poolOnly;
+    look();
+}
+
+bool BalloonsPlace::ready() const { return Fleet::current()->ready(); }
+
+void BalloonsPlace::look() {
+    if (const auto sheet = Fleet::current()->sheet()) {
+        const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
+        std::vector<BalloonLine> balloons;
+        for (const auto& card : sheet->balloons) {
+            auto line = balloonLine(*sheet, card);
+            if (says(line.balloon + u' ' + line.title, words))
+                balloons.push_back(std::move(line));
+        }
+        m_balloons.show(std::move(balloons));
+
+        std::vector<const ItemFacts*> wanted;
+        for (const auto& item : sheet->due.items)
+            if (!m_poolOnly || !item.balloon)
+                wanted.push_back(&item);
+        std::sort(wanted.begin(), wanted.end(), [](const ItemFacts* a, const ItemFacts* b) {
+            return std::tie(a->kind, a->id) < std::tie(b->kind, b->id);
+        });
+        std::vector<ItemLine> items;
+        for (const auto* item : wanted) {
+            auto line = itemLine(*sheet, *item, false);
+            if (says(line.item + u' ' + line.kind + u' ' + line.about + u' ' + line.where, words))
+                items.push_back(std::move(line));
+        }
+        m_items.show(std::move(items));
+    }
+    emit changed();
+}
+
+}

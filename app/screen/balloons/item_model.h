@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Items with their clocks and their worst standing.
+
+#include "screen/desk/fleet.h"
+#include "screen/lists/list_base.h"
+
+namespace crownring::screen {
+
+struct ItemLine {
+    QString item;
+    QString kind;
+    QString about; ///< type, serial number, made
+    QString where; ///< place on the balloon, the balloon, or the pool
+    QString clock;
+    QString title; ///< what is worst
+    QString word;
+    QString left;
+    int standing = -1;
+    double used = -1;
+    [[nodiscard]] bool sameAs(const ItemLine& other) const { return item == other.item; }
+    bool operator==(const ItemLine&) const = default;
+};
+
+/// @param onBalloon the list is one balloon's: `where` is the place on it
+[[nodiscard]] ItemLine itemLine(const FleetSheet& sheet, const ItemFacts& item, bool onBalloon);
+
+class ItemModel : public crownring::screen::ListBase {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the place Balloons")
+
+public:
+    enum Role {
+        ItemRole = Qt::UserRole + 1,
+        KindRole,
+        AboutRole,
+        WhereRole,
+        ClockRole,
+        TitleRole,
+        WordRole,
+        LeftRole,
+        StandingRole,
+        UsedRole,
+        SpokenRole ///< the whole row as one sentence
+
+    };
+    Q_ENUM(Role)
+    using ListBase::ListBase;
+    [[nodiscard]] int rowCount(const QModelIndex& parent) const override {
+        return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
+    }
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+    /// The row of the one with that name, -1 when it is not in the list.
+    Q_INVOKABLE int find(const QString& name) const;
+    void show(std::vector<ItemLine> lines) { replaceRows(m_lines, std::move(lines)); }
+
+private:
+    std::vector<ItemLine> m_lines;
+};
+
+}

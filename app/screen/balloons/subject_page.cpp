@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/balloons/subject_page.h"
+
+#include "screen/balloons/balloon_model.h"
+#include "screen/desk/day.h"
+#include "screen/desk/record_desk.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <QStringList>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+constexpr int historyShown = 200;
+}
+
+SubjectPage::SubjectPage(QObject* parent) : QObject(parent) {
+    connect(Fleet::current(), &Fleet::changed, this, &SubjectPage::look);
+}
+
+void SubjectPage::showBalloon(const QString& registration) {
+    m_balloon = registration;
+    m_item.clear();
+    look();
+}
+
+void SubjectPage::showItem(const QString& item) {
+    m_item = item;
+    m_balloon.clear();
+    look();
+}
+
+void SubjectPage::clear() {
+    m_item.clear();
+    m_balloon.clear();
+    look();
+}
+
+void SubjectPage::look() {
+    m_found = false;
+    m_title.clear();
+    m_about.clear();
+    m_clock.clear();
+    m_fittedTo.clear();
+    m_fabricOf.clear();
+    m_worst = {};
+    if (const auto sheet = Fleet::current()->sheet(); sheet && shown()) {
+        if (!m_balloon.isEmpty())
+            lookAtBalloon(sheet);
+        else
+            lookAtItem(sheet);
+        askHistory();
+    }
+    emit changed();
+}
+
+void SubjectPage::lookAtBalloon(const Sheet& sheet) {
+    const Registration balloon(outward(m_balloon));
+    std::vector<ItemLine> items;
+    RowNumbers rows;
+    if (const auto* card = sheet->card(balloon)) {
+        m_found = true;
+        const auto line = balloonLine(*sheet, *card);
+        m_title = line.title;
+        m_clock = line.flown;
+        QStringList about{line.items, tr("in the record since %1").arg(inward(card->entered.iso()))};
+        for (const auto& operation : card->operations)
+            about += inward(operation);
+        m_about = about.join(QStringLiteral(" · "));
+        m_worst = {.item = {},
+                   .kind = {},
+                   .about = {},
+                   .where = {},
+                   .clock = {},
+                   .title = line.worst,
+                   .word = line.word,
+                   .left = line.left,
+                   .standing = line.standing,
+                   .used = line.used};
+        if (const auto fitted = sheet->itemsOfBalloon.find(balloon); fitted != sheet->itemsOfBalloon.end())
+            for (const auto* item : fitted->second) {
+                items.push_back(itemLine(*sheet, *item, true));
+                if (item->kind == ItemKind::Envelope)
+                    m_fabricOf = inward(item->id.text());
+            }
+        if (const auto of = sheet->rowsOfBalloon.find(balloon); of != sheet->rowsOfBalloon.end())
+            rows = of->second;
+    }
+    m_items.show(std::move(items));
+    m_dues.show(sheet, rows);
+}
+
+void SubjectPage::lookAtItem(const Sheet& sheet) {
+    const ItemId id(outward(m_item));
+    RowNumbers rows;
+    if (const auto* item = sheet->item(id)) {
+        m_found = true;
+        if (item->kind == ItemKind::Envelope)
+            m_fabricOf = m_item;
+        m_worst = itemLine(*sheet, *item, false);
+        m_title = m_worst.kind;
+        m_clock = m_worst.clock;
+        m_fittedTo = item->balloon ? inward(item->balloon->text()) : QString();
+        QStringList about;
+        if (!m_worst.about.isEmpty())
+            about += m_worst.about;
+        if (!item->place.empty())
+            about += inward(item->place);
+        about += tr("in the record since %1").arg(inward(item->entered.iso()));
+        m_about = about.join(QStringLiteral(" · "));
+        if (const auto of = sheet->rowsOfItem.find(id); of != sheet->rowsOfItem.end())
+            rows = of->second;
+    }
+    m_items.show({});
+    m_dues.show(sheet, rows);
+}
+
+void SubjectPage::askHistory() {
+    const auto turn = ++m_turn;
+    const auto balloon = m_balloon.isEmpty() ? std::nullopt : std::optional(Registration(outward(m_balloon)));
+    const auto item = m_item.isEmpty() ? std::nullopt : std::optional(ItemId(outward(m_item)));
+    hear(RecordDesk::current()->ask([balloon, item, on = Day::current()->date()](Record& record) {
+        return record.history(balloon, item, on, historyShown);
+    }),
+         this, [this, turn](const Result<std::vector<JournalLine>>& lines) {
+             if (turn == m_turn)
+                 m_history.show(lines ? *lines : std::vector<JournalLine>{});
+         });
+}
+
+}

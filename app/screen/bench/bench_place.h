@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The place Bench: the inspections, open ones first.
+
+#include "screen/lists/choice_model.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+namespace crownring::screen {
+
+class BenchPlace : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    /// value: the inspection's name; label: what is inspected; detail: visit and state; chosen: it is open
+    Q_PROPERTY(crownring::screen::ChoiceModel* inspections READ inspections CONSTANT FINAL)
+    Q_PROPERTY(int openCount READ openCount NOTIFY listed FINAL)
+    Q_PROPERTY(QString problem READ problem NOTIFY listed FINAL)
+    Q_PROPERTY(bool ready READ ready NOTIFY listed FINAL)
+
+public:
+    explicit BenchPlace(QObject* parent = nullptr);
+    [[nodiscard]] ChoiceModel* inspections() { return &m_inspections; }
+    [[nodiscard]] int openCount() const { return m_openCount; }
+    [[nodiscard]] QString problem() const { return m_problem; }
+    [[nodiscard]] bool ready() const { return m_ready; }
+
+signals:
+    void listed();
+
+private:
+    void askAgain();
+
+    ChoiceModel m_inspections;
+    QString m_problem;
+    int m_openCount = 0;
+    int m_turn = 0;
+    bool m_ready = false;
+};
+
+}

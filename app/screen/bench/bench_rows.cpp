@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/bench/bench_rows.h"
+
+#include "rules/due/defects.h"
+#include "words/bench_sentences.h"
+#include "words/bench_words.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+std::vector<ReadingCount> counts(const BenchFile& file, const WorkLine& work) {
+    std::vector<ReadingCount> counts;
+    if (work.line && work.item)
+        for (const auto& asked : work.line->readings)
+            counts.push_back(readingCount(file, *work.item, asked));
+    return counts;
+}
+
+bool hasReadings(const BenchFile& file, const WorkLine& work) {
+    return std::ranges::all_of(counts(file, work), &ReadingCount::enough);
+}
+
+QString readingsText(const BenchFile& file, const WorkLine& work) {
+    int taken = 0;
+    int wanted = 0;
+    for (const auto& count : counts(file, work)) {
+        taken += count.taken;
+        wanted += std::max(count.wanted, count.taken);
+    }
+    return wanted == 0 ? QString() : BenchRows::tr("%1 of %2 readings").arg(taken).arg(wanted);
+}
+
+template <class Body>
+Choice doneRow(const Said<Body>& said) {
+    return {inward(said.id.text()),
+            BenchSentences::of(said.body),
+            joined({inward(said.by), inward(said.stamp.at.on().iso())}, QStringLiteral(", ")),
+            -1,
+            -1,
+            false};
+}
+
+}
+
+QString partKey(const WorkLine& work) {
+    const auto section = work.line ? work.line->section : std::string("other");
+    return inward(section) + u'|' + (work.item ? inward(work.item->id.text()) : QString());
+}
+
+QString sectionTitle(const Inspection& inspection, const WorkLine& work) {
+    if (work.line)
+        for (const auto& section : inspection.checklist.sections)
+            if (section.id == work.line->section)
+                return inward(section.title);
+    return BenchRows::tr("Other lines");
+}
+
+bool isOnlyALook(const BenchFile& file, const WorkLine& work) {
+    return work.state() == LineState::Open && hasReadings(file, work) && !work.asksTester();
+}
+
+CheckRow rowOf(const BenchFile& file, const WorkLine& work) {
+    CheckRow row;
+    row.line = work.line ? inward(work.line->id) : inward(work.settled->body.line);
+    row.item = work.item ? inward(work.item->id.text()) : QString();
+    row.title = work.line ? inward(work.line->title) : row.line;
+    if (work.line) {
+        row.lookFor = inward(work.line->lookFor);
+        row.required = work.line->required;
+        row.asksTester = work.asksTester();
+        row.asksPhotograph = work.line->photograph;
+        row.source = inward(work.clauseUnder(regimeOf(file.visit())));
+    }
+    row.readings = readingsText(file, work);
+    row.state = static_cast<int>(work.state());
+    if (work.settled) {
+        row.finding = inward(work.settled->body.finding);
+        row.tester = work.settled->body.tester ? inward(work.settled->body.tester->text()) : QString();
+        for (const auto& digest : work.settled->body.photographs)
+            row.photographs.push_back(inward(digest));
+        row.settled =
+            joined({inward(work.settled->by), inward(work.settled->stamp.at.on().iso())}, QStringLiteral(", "));
+        if (work.settled->first)
+            row.settled = BenchRows::tr("%1, corrected").arg(row.settled);
+    }
+    return row;
+}
+
+std::vector<std::string> photographsOf(const BenchFile& file, const CheckRow& row) {
+    for (const auto& work : workLines(file.inspection, file.items))
+        if (work.settled && rowOf(file, work).sameAs(row))
+            return work.settled->body.photographs;
+    return {};
+}
+
+std::vector<Choice> defectRows(const BenchFile& file) {
+    std::vector<Choice> defects;
+    for (const auto& item : file.items)
+        for (const auto& open : openDefects(item)) {
+            const auto state = assessDefect(open, item, file.on);
+            const bool barring = bars(open, item, file.on);
+            const auto word = barring         ? BenchRows::tr("bars flight")
+                              : open.deferred ? BenchRows::tr("deferred: %1").arg(inward(open.deferred->what))
+                                              : BenchRows::tr("does not bar flight");
+            const auto limit = state.limits.empty() ? QString() : Words::left(state.limits.front());
+            defects.push_back({inward(open.found->defect.text()), inward(open.found->what),
+                               joined({inward(item.id.text()), word, limit}, QStringLiteral(" · ")), -1,
+                               static_cast<int>(state.standing), barring});
+        }
+    return defects;
+}
+
+std::vector<Choice> repairRows(const Inspection& inspection) {
+    std::vector<Choice> rows;
+    for (const auto& each : inspection.repairs)
+        rows.push_back(doneRow(each));
+    for (const auto& each : inspection.parts)
+        rows.push_back(doneRow(each));
+    for (const auto& each : inspection.cleared)
+        rows.push_back(doneRow(each));
+    return rows;
+}
+
+std::vector<Choice> testerRows(const BenchFile& file) {
+    std::vector<Choice> testers;
+    for (const auto& each : file.calibrations)
+        if (each.from <= file.on && file.on <= each.until &&
+            std::ranges::none_of(testers, [&](const auto& have) { return have.value == inward(each.tester.text()); }))
+            testers.push_back({inward(each.tester.text()),
+                               joined({inward(each.tester.text()), inward(each.what)}, QStringLiteral(", ")),
+                               BenchRows::tr("in calibration until %1").arg(inward(each.until.iso())), -1, -1, false});
+    return testers;
+}
+
+}

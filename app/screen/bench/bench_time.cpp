@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/bench/bench_time.h"
+
+#include <QDateTime>
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+TimeOfDay benchTime(const Inspection* inspection, CivilDate on) {
+    const auto now = QDateTime::currentDateTimeUtc().time();
+    auto minute = std::int64_t{now.hour()} * 60 + now.minute();
+    const auto heed = [&](const auto& all) {
+        for (const auto& said : all)
+            if (said.stamp.at.on() == on)
+                minute = std::max(minute, said.stamp.at.minutes() - Moment::startOf(on).minutes());
+    };
+    if (inspection) {
+        heed(inspection->lines);
+        heed(inspection->readings);
+        heed(inspection->found);
+        heed(inspection->deferred);
+        heed(inspection->cleared);
+        heed(inspection->repairs);
+        heed(inspection->parts);
+    }
+    return {static_cast<int>(minute / 60), static_cast<int>(minute % 60)};
+}
+
+}

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/bench/check_line_model.h"
+
+namespace crownring::screen {
+
+QVariant CheckLineModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const auto& row = m_rows[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case LineRole:
+        return row.line;
+    case ItemRole:
+        return row.item;
+    case TitleRole:
+    case Qt::DisplayRole:
+        return row.title;
+    case LookForRole:
+        return row.lookFor;
+    case SourceRole:
+        return row.source;
+    case FindingRole:
+        return row.finding;
+    case SettledRole:
+        return row.settled;
+    case ReadingsRole:
+        return row.readings;
+    case TesterRole:
+        return row.tester;
+    case StateRole:
+        return row.state;
+    case PhotographsRole:
+        return row.photographs;
+    case RequiredRole:
+        return row.required;
+    case AsksTesterRole:
+        return row.asksTester;
+    case AsksPhotographRole:
+        return row.asksPhotograph;
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> CheckLineModel::roleNames() const {
+    return {{LineRole, "line"},
+            {ItemRole, "item"},
+            {TitleRole, "title"},
+            {LookForRole, "lookFor"},
+            {SourceRole, "source"},
+            {FindingRole, "finding"},
+            {SettledRole, "settled"},
+            {ReadingsRole, "readings"},
+            {TesterRole, "tester"},
+            {StateRole, "settledAs"},
+            {PhotographsRole, "photographs"},
+            {RequiredRole, "required"},
+            {AsksTesterRole, "asksTester"},
+            {AsksPhotographRole, "asksPhotograph"}};
+}
+
+}

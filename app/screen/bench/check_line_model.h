@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The checklist's lines of one part of the work.
+
+#include "screen/lists/list_base.h"
+
+#include <QStringList>
+
+namespace crownring::screen {
+
+struct CheckRow {
+    QString line; ///< its id
+    QString item;
+    QString title;
+    QString lookFor;
+    QString source;
+    QString finding;
+    QString settled;  ///< "done, insp. 14, 2026-11-25"
+    QString readings; ///< "12 of 24 readings", empty where none are asked
+    QString tester;
+    int state = 0;           ///< 0 open, 1 done, 2 not applicable
+    QStringList photographs; ///< digests
+    bool required = true;
+    bool asksTester = false;
+    bool asksPhotograph = false;
+    [[nodiscard]] bool sameAs(const CheckRow& other) const { return line == other.line && item == other.item; }
+    bool operator==(const CheckRow&) const = default;
+};
+
+class CheckLineModel : public crownring::screen::ListBase {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the desk")
+
+public:
+    enum Role {
+        LineRole = Qt::UserRole + 1,
+        ItemRole,
+        TitleRole,
+        LookForRole,
+        SourceRole,
+        FindingRole,
+        SettledRole,
+        ReadingsRole,
+        TesterRole,
+        StateRole, ///< role name "settledAs"
+        PhotographsRole,
+        RequiredRole,
+        AsksTesterRole,
+        AsksPhotographRole,
+    };
+    Q_ENUM(Role)
+    using ListBase::ListBase;
+    [[nodiscard]] int rowCount(const QModelIndex& parent) const override {
+        return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+    }
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+    void show(std::vector<CheckRow> rows) { replaceRows(m_rows, std::move(rows)); }
+    [[nodiscard]] const std::vector<CheckRow>& rows() const { return m_rows; }
+
+private:
+    std::vector<CheckRow> m_rows;
+};
+
+}

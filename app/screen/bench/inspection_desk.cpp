@@ -1,0 +1,389 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/bench/inspection_desk.h"
+
+#include "acts/post.h"
+#include "answers/bench_file.h"
+#include "record/new_id.h"
+#include "rules/due/defects.h"
+#include "screen/bench/bench_rows.h"
+#include "screen/bench/bench_time.h"
+#include "screen/bench/kept_photograph.h"
+#include "screen/desk/day.h"
+#include "screen/desk/habits.h"
+#include "screen/desk/record_desk.h"
+#include "words/bench_words.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+constexpr int othersEvery = 5000; ///< ms between two looks at what another inspector has written
+
+bool changesStandings(const Body& body) {
+    return std::holds_alternative<DefectFound>(body) || std::holds_alternative<DefectDeferred>(body) ||
+           std::holds_alternative<DefectCleared>(body) || std::holds_alternative<EntryVoided>(body);
+}
+
+}
+
+InspectionDesk::InspectionDesk(QObject* parent) : QObject(parent) {
+    connect(RecordDesk::current(), &RecordDesk::changed, this, &InspectionDesk::askAgain);
+    m_others.setInterval(othersEvery);
+    connect(&m_others, &QTimer::timeout, this, [this] {
+        if (m_pending == 0)
+            askAgain();
+    });
+}
+
+void InspectionDesk::setInspection(const QString& inspection) {
+    if (m_inspection == inspection)
+        return;
+    m_inspection = inspection;
+    m_file.reset();
+    m_part.clear();
+    m_problem.clear();
+    m_savedAs.clear();
+    m_parts.show({});
+    m_lines.show({});
+    m_defects.show({});
+    m_repairs.show({});
+    emit changed();
+    emit savedChanged();
+    if (inspection.isEmpty())
+        m_others.stop();
+    else
+        m_others.start();
+    askAgain();
+}
+
+QString InspectionDesk::title() const {
+    if (!m_file)
+        return m_inspection;
+    const auto& opened = m_file->inspection.opened.body;
+    return joined({BenchWords::subject(opened.balloon, opened.items), inward(m_file->balloonTitle)},
+                  QStringLiteral(", "));
+}
+
+QString InspectionDesk::subtitle() const {
+    return m_file ? tr("%1 · opened %2 · record %3")
+                        .arg(BenchWords::visit(m_file->inspection.opened.body.visit),
+                             inward(m_file->inspection.opened.stamp.at.on().iso()), m_inspection)
+                  : QString();
+}
+
+QString InspectionDesk::outcome() const {
+    if (!m_file || !m_file->inspection.closed)
+        return {};
+    const auto& closed = *m_file->inspection.closed;
+    return joined({tr("%1 on %2").arg(BenchWords::outcome(closed.body.outcome), inward(closed.stamp.at.on().iso())),
+                   closed.body.signatory ? inward(closed.body.signatory->text()) : QString()},
+                  QStringLiteral(", "));
+}
+
+void InspectionDesk::setPart(const QString& part) {
+    if (m_part == part)
+        return;
+    m_part = part;
+    if (m_file) {
+        showParts();
+        showLines();
+    }
+    emit changed();
+}
+
+QString InspectionDesk::partTitle() const {
+    for (const auto& part : m_parts.choices())
+        if (part.value == m_part)
+            return part.label;
+    return {};
+}
+
+int InspectionDesk::restOpen() const {
+    if (!m_file || !isOpen())
+        return 0;
+    return static_cast<int>(std::ranges::count_if(workLines(m_file->inspection, m_file->items), [&](const auto& work) {
+        return partKey(work) == m_part && isOnlyALook(*m_file, work);
+    }));
+}
+
+void InspectionDesk::askAgain() {
+    if (m_inspection.isEmpty() || !RecordDesk::current()->isOpen())
+        return;
+    using Answer = Result<std::shared_ptr<const BenchFile>>;
+    const auto turn = ++m_turn;
+    hear(RecordDesk::current()->ask(
+             [id = InspectionId(outward(m_inspection)), on = Day::current()->date()](Record& record) -> Answer {
+                 auto file = benchFile(record, id, on);
+                 if (!file)
+                     return tl::unexpected(file.error());
+                 return std::make_shared<const BenchFile>(std::move(*file));
+             }),
+         this, [this, turn](const Answer& answer) {
+             if (turn != m_turn)
+                 return;
+             if (answer)
+                 return take(*answer);
+             m_problem = Words::problem(answer.error());
+             emit savedChanged();
+         });
+}
+
+/// A defect that comes with the reading before it is answered for by that reading.
+void InspectionDesk::name(DefectFound& found, const std::vector<NumberedEntry>& before) const {
+    if (found.defect.empty()) {
+        auto number = m_file->inspection.found.size() + 1;
+        number += static_cast<std::size_t>(std::ranges::count_if(
+            before, [](const NumberedEntry& each) { return std::holds_alternative<DefectFound>(each.entry.body); }));
+        found.defect = DefectId(m_file->inspection.id.text() + " D" + std::to_string(number));
+    }
+    if (!before.empty() && std::holds_alternative<ReadingTaken>(before.back().entry.body))
+        found.reading = before.back().entry.id;
+}
+
+void InspectionDesk::post(std::vector<Body> bodies) {
+    if (!isOpen() || bodies.empty())
+        return;
+    const auto on = Day::current()->date();
+    const bool elsewhere = std::ranges::any_of(bodies, changesStandings);
+    std::vector<NumberedEntry> entries;
+    for (auto& body : bodies) {
+        Entry entry;
+        entry.id = newEntryId();
+        if (auto* found = std::get_if<DefectFound>(&body))
+            name(*found, entries);
+        entry.on = on;
+        entry.time = benchTime(&m_file->inspection, on);
+        entry.by = outward(Habits::current()->person());
+        entry.body = std::move(body);
+        entries.push_back({std::move(entry), 0});
+    }
+    struct Answer {
+        Results<Receipt> posted;
+        Result<std::shared_ptr<const BenchFile>> file;
+    };
+    ++m_pending;
+    emit savedChanged();
+    const auto turn = ++m_turn;
+    const InspectionId id(outward(m_inspection));
+    hear(RecordDesk::current()->ask([entries = std::move(entries), id, on](Record& record) -> Answer {
+        auto posted = crownring::post(record, record, entries, {});
+        auto file = benchFile(record, id, on);
+        if (!file)
+            return {std::move(posted), tl::unexpected(file.error())};
+        return {std::move(posted), std::make_shared<const BenchFile>(std::move(*file))};
+    }),
+         this, [this, turn, elsewhere](const Answer& answer) {
+             if (--m_pending == 0)
+                 m_handed.clear();
+             m_problem = answer.posted ? QString() : Words::problems(answer.posted.error());
+             if (answer.file && turn == m_turn)
+                 take(*answer.file);
+             emit savedChanged();
+             if (answer.posted && elsewhere)
+                 RecordDesk::current()->written();
+         });
+}
+
+void InspectionDesk::take(std::shared_ptr<const BenchFile> file) {
+    m_file = std::move(file);
+    const auto& inspection = m_file->inspection;
+    const auto said = inspection.lines.size() + inspection.readings.size() + inspection.found.size() +
+                      inspection.deferred.size() + inspection.cleared.size() + inspection.repairs.size() +
+                      inspection.parts.size();
+    m_savedAs = tr("%n entries saved", nullptr, static_cast<int>(said));
+    showParts();
+    showLines();
+    showDefects();
+    m_testers.show(testerRows(*m_file));
+    std::vector<Choice> items;
+    for (const auto& item : m_file->items)
+        items.push_back({inward(item.id.text()), tr("%1 %2").arg(Words::kind(item.kind), inward(item.id.text())),
+                         inward(item.type.value_or("")), -1, -1, false});
+    m_items.show(std::move(items));
+    emit changed();
+    emit savedChanged();
+}
+
+void InspectionDesk::showParts() {
+    std::vector<Choice> parts;
+    std::vector<int> all;
+    m_linesOpen = m_linesAll = 0;
+    for (const auto& work : workLines(m_file->inspection, m_file->items)) {
+        const auto key = partKey(work);
+        auto part = std::ranges::find(parts, key, &Choice::value);
+        if (part == parts.end()) {
+            const auto* item = work.item;
+            parts.push_back({key, sectionTitle(m_file->inspection, work), item ? inward(item->id.text()) : QString(), 0,
+                             -1, false});
+            all.push_back(0);
+            part = parts.end() - 1;
+        }
+        const bool open = work.state() == LineState::Open;
+        ++all[static_cast<std::size_t>(part - parts.begin())];
+        part->number += open ? 1 : 0;
+        ++m_linesAll;
+        m_linesOpen += work.isMissing() ? 1 : 0;
+    }
+    if (m_part.isEmpty() && !parts.empty()) {
+        const auto first = std::ranges::find_if(parts, [](const Choice& part) { return part.number > 0; });
+        m_part = first == parts.end() ? parts.front().value : first->value;
+    }
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        parts[i].chosen = parts[i].value == m_part;
+        parts[i].detail =
+            joined({parts[i].detail, tr("%1 of %2").arg(all[i] - parts[i].number).arg(all[i])}, QStringLiteral(" · "));
+    }
+    m_parts.show(std::move(parts));
+}
+
+void InspectionDesk::showLines() {
+    std::vector<CheckRow> rows;
+    for (const auto& work : workLines(m_file->inspection, m_file->items))
+        if (partKey(work) == m_part)
+            rows.push_back(rowOf(*m_file, work));
+    m_lines.show(std::move(rows));
+}
+
+void InspectionDesk::showDefects() {
+    auto defects = defectRows(*m_file);
+    m_barring = static_cast<int>(std::ranges::count_if(defects, &Choice::chosen));
+    m_defects.show(std::move(defects));
+    m_repairs.show(repairRows(m_file->inspection));
+}
+
+std::optional<LineSettled> InspectionDesk::lineAt(int row) const {
+    const auto& rows = m_lines.rows();
+    if (!m_file || row < 0 || row >= static_cast<int>(rows.size()))
+        return std::nullopt;
+    const auto& shown = rows[static_cast<std::size_t>(row)];
+    LineSettled line;
+    line.inspection = m_file->inspection.id;
+    line.line = outward(shown.line);
+    if (!shown.item.isEmpty())
+        line.item = ItemId(outward(shown.item));
+    const auto handed = std::ranges::find_if(
+        m_handed, [&](const LineSettled& each) { return each.line == line.line && each.item == line.item; });
+    if (handed != m_handed.end())
+        return *handed;
+    line.state = static_cast<LineState>(shown.state);
+    line.finding = outward(shown.finding);
+    if (!shown.tester.isEmpty())
+        line.tester = TesterId(outward(shown.tester));
+    line.photographs = photographsOf(*m_file, shown);
+    return line;
+}
+
+void InspectionDesk::settleAs(LineSettled line) {
+    std::erase_if(m_handed, [&](const LineSettled& each) { return each.line == line.line && each.item == line.item; });
+    m_handed.push_back(line);
+    post({std::move(line)});
+}
+
+void InspectionDesk::settle(int row, int state) {
+    if (auto line = lineAt(row); line && state >= 0 && state < lineStateCount) {
+        line->state = static_cast<LineState>(state);
+        settleAs(std::move(*line));
+    }
+}
+
+void InspectionDesk::setFinding(int row, const QString& finding) {
+    if (auto line = lineAt(row); line && line->finding != outward(finding)) {
+        line->finding = outward(finding);
+        settleAs(std::move(*line));
+    }
+}
+
+void InspectionDesk::setTester(int row, const QString& tester) {
+    const auto named = tester.isEmpty() ? std::optional<TesterId>() : std::optional(TesterId(outward(tester)));
+    if (auto line = lineAt(row); line && line->tester != named) {
+        line->tester = named;
+        settleAs(std::move(*line));
+    }
+}
+
+void InspectionDesk::addPhotograph(int row, const QUrl& file) {
+    auto line = lineAt(row);
+    if (!line)
+        return;
+    const auto picture = photographFrom(file);
+    if (!picture) {
+        m_problem = Words::problem(picture.error());
+        emit savedChanged();
+        return;
+    }
+    using Answer = Result<std::string>;
+    hear(RecordDesk::current()->ask([kept = *picture](Record& record) -> Answer { return record.keepPicture(kept); }),
+         this, [this, line = *line](const Answer& digest) mutable {
+             if (!digest) {
+                 m_problem = Words::problem(digest.error());
+                 emit savedChanged();
+                 return;
+             }
+             if (std::ranges::find(line.photographs, *digest) == line.photographs.end())
+                 line.photographs.push_back(*digest);
+             settleAs(std::move(line));
+         });
+}
+
+void InspectionDesk::settleRest() {
+    if (!m_file)
+        return;
+    std::vector<Body> bodies;
+    for (const auto& work : workLines(m_file->inspection, m_file->items)) {
+        if (partKey(work) != m_part || !isOnlyALook(*m_file, work))
+            continue;
+        LineSettled line;
+        line.inspection = m_file->inspection.id;
+        line.line = work.line ? work.line->id : work.settled->body.line;
+        if (work.item)
+            line.item = work.item->id;
+        if (work.settled) {
+            line.finding = work.settled->body.finding;
+            line.tester = work.settled->body.tester;
+            line.photographs = work.settled->body.photographs;
+        }
+        bodies.push_back(std::move(line));
+    }
+    post(std::move(bodies));
+}
+
+bool InspectionDesk::nextPart() {
+    const auto& parts = m_parts.choices();
+    const auto here = std::ranges::find(parts, m_part, &Choice::value);
+    const auto open = [&](const Choice& part) { return part.number > 0 && part.value != m_part; };
+    auto next = std::find_if(here, parts.end(), open);
+    if (next == parts.end())
+        next = std::find_if(parts.begin(), here, open);
+    if (next == parts.end() || next->value == m_part)
+        return false;
+    setPart(next->value);
+    return true;
+}
+
+bool InspectionDesk::showLine(const QString& line) {
+    if (!m_file)
+        return false;
+    for (const auto& work : workLines(m_file->inspection, m_file->items))
+        if (inward(work.line ? work.line->id : work.settled->body.line) == line) {
+            setPart(partKey(work));
+            return true;
+        }
+    return false;
+}
+
+QString InspectionDesk::itemOfDefect(const QString& defect) const {
+    if (m_file)
+        for (const auto& item : m_file->items)
+            for (const auto& open : openDefects(item))
+                if (inward(open.found->defect.text()) == defect)
+                    return inward(item.id.text());
+    return {};
+}
+
+}

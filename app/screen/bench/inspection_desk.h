@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// One inspection on the bench: its parts in the order in which one works, the lines of the part at hand, and every
+/// line saved as it is settled. `savedAs` says what the record holds: it changes only when the record has answered.
+
+#include "bench/release/bench_file.h"
+#include "screen/bench/check_line_model.h"
+#include "screen/lists/choice_model.h"
+
+#include <QObject>
+#include <QTimer>
+#include <QUrl>
+#include <QtQml/qqmlregistration.h>
+
+#include <memory>
+
+namespace crownring::screen {
+
+class InspectionDesk : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(QString inspection READ inspection WRITE setInspection NOTIFY changed FINAL)
+    Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+    Q_PROPERTY(QString subtitle READ subtitle NOTIFY changed FINAL)
+    Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL) ///< empty while it is open
+    Q_PROPERTY(bool loaded READ loaded NOTIFY changed FINAL)
+    Q_PROPERTY(bool open READ isOpen NOTIFY changed FINAL)
+    /// value: the part's key; label: section; detail: item and "4 of 12"; number: lines still open; chosen: at hand
+    Q_PROPERTY(crownring::screen::ChoiceModel* parts READ parts CONSTANT FINAL)
+    Q_PROPERTY(crownring::screen::CheckLineModel* lines READ lines CONSTANT FINAL)
+    Q_PROPERTY(QString part READ part WRITE setPart NOTIFY changed FINAL)
+    Q_PROPERTY(QString partTitle READ partTitle NOTIFY changed FINAL)
+    Q_PROPERTY(int restOpen READ restOpen NOTIFY changed FINAL)   ///< lines that `settleRest` would settle
+    Q_PROPERTY(int linesOpen READ linesOpen NOTIFY changed FINAL) ///< required ones, in all parts
+    Q_PROPERTY(int linesAll READ linesAll NOTIFY changed FINAL)
+    /// value: id; label: what was found; detail: item and state; standing: of its row; chosen: it bars flight
+    Q_PROPERTY(crownring::screen::ChoiceModel* defects READ defects CONSTANT FINAL)
+    Q_PROPERTY(int barring READ barring NOTIFY changed FINAL) ///< open defects that bar flight
+    /// Repairs made and parts replaced. label: what; detail: where, who
+    Q_PROPERTY(crownring::screen::ChoiceModel* repairs READ repairs CONSTANT FINAL)
+    /// Testers in calibration on the day asked.
+    Q_PROPERTY(crownring::screen::ChoiceModel* testers READ testers CONSTANT FINAL)
+    Q_PROPERTY(crownring::screen::ChoiceModel* items READ items CONSTANT FINAL)
+    Q_PROPERTY(QString savedAs READ savedAs NOTIFY savedChanged FINAL) ///< "58 entries saved"
+    Q_PROPERTY(bool saving READ saving NOTIFY savedChanged FINAL)
+    Q_PROPERTY(QString problem READ problem NOTIFY savedChanged FINAL)
+
+public:
+    explicit InspectionDesk(QObject* parent = nullptr);
+
+    [[nodiscard]] QString inspection() const { return m_inspection; }
+    void setInspection(const QString& inspection);
+    [[nodiscard]] QString title() const;
+    [[nodiscard]] QString subtitle() const;
+    [[nodiscard]] QString outcome() const;
+    [[nodiscard]] bool loaded() const { return m_file != nullptr; }
+    [[nodiscard]] bool isOpen() const { return m_file && m_file->inspection.isOpen(); }
+    [[nodiscard]] ChoiceModel* parts() { return &m_parts; }
+    [[nodiscard]] CheckLineModel* lines() { return &m_lines; }
+    [[nodiscard]] QString part() const { return m_part; }
+    void setPart(const QString& part);
+    [[nodiscard]] QString partTitle() const;
+    [[nodiscard]] int restOpen() const;
+    [[nodiscard]] int linesOpen() const { return m_linesOpen; }
+    [[nodiscard]] int linesAll() const { return m_linesAll; }
+    [[nodiscard]] ChoiceModel* defects() { return &m_defects; }
+    [[nodiscard]] int barring() const { return m_barring; }
+    [[nodiscard]] ChoiceModel* repairs() { return &m_repairs; }
+    [[nodiscard]] ChoiceModel* testers() { return &m_testers; }
+    [[nodiscard]] ChoiceModel* items() { return &m_items; }
+    [[nodiscard]] QString savedAs() const { return m_savedAs; }
+    [[nodiscard]] bool saving() const { return m_pending > 0; }
+    [[nodiscard]] QString problem() const { return m_problem; }
+
+    /// @param row of `lines`; @param state 0 open, 1 done, 2 not applicable
+    Q_INVOKABLE void settle(int row, int state);
+    Q_INVOKABLE void setFinding(int row, const QString& finding);
+    Q_INVOKABLE void setTester(int row, const QString& tester);
+    /// A picture file; it is kept in the record, at most 2,000 pixels wide or high.
+    Q_INVOKABLE void addPhotograph(int row, const QUrl& file);
+    /// Nothing was found on the open lines of the part at hand that ask for nothing but a look: they are done.
+    Q_INVOKABLE void settleRest();
+    /// The next part with open lines; true when there is one.
+    Q_INVOKABLE bool nextPart();
+    /// Goes to the part that holds this line; false where there is no such line.
+    Q_INVOKABLE bool showLine(const QString& line);
+    /// The item that an open defect is on; empty where there is no such defect.
+    Q_INVOKABLE QString itemOfDefect(const QString& defect) const;
+
+    [[nodiscard]] const std::shared_ptr<const BenchFile>& file() const { return m_file; }
+    /// Posts entries of this inspection, all or none, on the day asked and at this minute, by who is signed in.
+    void post(std::vector<Body> bodies);
+    /// After the record was written to by others.
+    void askAgain();
+
+signals:
+    void changed();
+    void savedChanged();
+
+private:
+    void take(std::shared_ptr<const BenchFile> file);
+    void name(DefectFound& found, const std::vector<NumberedEntry>& before) const;
+    void showParts();
+    void showLines();
+    void showDefects();
+    /// What was handed over last for a line of the part at hand, or what the record says of it.
+    [[nodiscard]] std::optional<LineSettled> lineAt(int row) const;
+    void settleAs(LineSettled line);
+
+    QString m_inspection;
+    std::shared_ptr<const BenchFile> m_file;
+    ChoiceModel m_parts;
+    CheckLineModel m_lines;
+    ChoiceModel m_defects;
+    ChoiceModel m_repairs;
+    ChoiceModel m_testers;
+    ChoiceModel m_items;
+    QString m_part;
+    QString m_savedAs;
+    QString m_problem;
+    QTimer m_others;                   ///< another inspector may be at work on the same record
+    std::vector<LineSettled> m_handed; ///< not answered for yet
+    int m_linesOpen = 0;
+    int m_linesAll = 0;
+    int m_barring = 0;
+    int m_pending = 0;
+    int m_turn = 0;
+};
+
+}

@@ -1,0 +1,393 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/bench/reading_desk.h"
+
+#include "bench/reading/place_plan.h"
+#include "screen/bench/reading_rows.h"
+#include "words/bench_sentences.h"
+#include "words/bench_words.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+constexpr int fewestGores = 8;
+constexpr int fewestRows = 8;
+
+std::optional<double> figureFrom(const QString& text) {
+    auto plain = text.trimmed();
+    plain.replace(u',', u'.');
+    bool good = false;
+    const auto value = plain.toDouble(&good);
+    return good ? std::optional(value) : std::nullopt;
+}
+
+}
+
+ReadingDesk::ReadingDesk(QObject* parent) : QObject(parent) {}
+
+void ReadingDesk::setDesk(InspectionDesk* desk) {
+    if (m_desk == desk)
+        return;
+    if (m_desk)
+        disconnect(m_desk, nullptr, this, nullptr);
+    m_desk = desk;
+    if (m_desk)
+        connect(m_desk, &InspectionDesk::changed, this, &ReadingDesk::showAll);
+    showAll();
+}
+
+ReadingDesk::Key ReadingDesk::key() const {
+    const auto parts = m_current.split(u'|');
+    return parts.size() == 3 ? Key{ItemId(outward(parts[0])), outward(parts[1]), outward(parts[2])} : Key{};
+}
+
+const Quantity* ReadingDesk::quantity() const { return quantityNamed(key().quantity); }
+
+const ItemFacts* ReadingDesk::item() const {
+    return m_desk && m_desk->file() ? m_desk->file()->item(key().item) : nullptr;
+}
+
+std::vector<StatedLimit> ReadingDesk::limits() const {
+    const auto* of = item();
+    auto limits = of ? m_desk->file()->limitsOf(*of) : std::vector<StatedLimit>{};
+    std::erase_if(limits, [wanted = key().quantity](const auto& limit) { return limit.quantity != wanted; });
+    return limits;
+}
+
+void ReadingDesk::setCurrent(const QString& current) {
+    if (m_current == current)
+        return;
+    m_current = current;
+    m_question.clear();
+    m_problem.clear();
+    m_waiting.reset();
+    m_gore = m_row = 0;
+    m_justTaken.clear();
+    m_goesOn = false;
+    chooseDefaults();
+    showAll();
+}
+
+QString ReadingDesk::title() const {
+    return m_current.isEmpty()
+               ? QString()
+               : joined({BenchWords::quantity(key().quantity), inward(key().item.text())}, QStringLiteral(" · "));
+}
+
+QString ReadingDesk::limit() const {
+    const auto found = limits();
+    if (m_current.isEmpty())
+        return {};
+    if (found.empty())
+        return tr(
+            "The record holds no limit for this type. Enter what its manual states: kind of entry 'limit of a type'.");
+    QStringList texts;
+    for (const auto& each : found) {
+        const auto& unit = unitOf(*quantityNamed(each.quantity));
+        QStringList bounds;
+        if (each.least)
+            bounds += tr("at least %1").arg(inward(amountText(*each.least, unit)));
+        if (each.most)
+            bounds += tr("at most %1").arg(inward(amountText(*each.most, unit)));
+        texts +=
+            joined({bounds.join(QStringLiteral(", ")), inward(each.passes), inward(each.source)}, QStringLiteral("; "));
+    }
+    return texts.join(u'\n');
+}
+
+QString ReadingDesk::progress() const {
+    const auto* of = item();
+    if (!of)
+        return {};
+    const auto count = readingCount(*m_desk->file(), *of, {key().quantity, false, false});
+    return count.wanted > 0 ? tr("%1 of %2").arg(count.taken).arg(count.wanted) : tr("%n taken", nullptr, count.taken);
+}
+
+bool ReadingDesk::placed() const { return quantity() && quantity()->traits.placed; }
+bool ReadingDesk::canHold() const { return quantity() && quantity()->traits.held; }
+bool ReadingDesk::stepped() const { return quantity() && quantity()->traits.stepped; }
+bool ReadingDesk::asksDirection() const { return quantity() && quantity()->traits.direction; }
+bool ReadingDesk::asksTester() const { return quantity() && quantity()->traits.tester; }
+bool ReadingDesk::asksAirflow() const { return quantity() && quantity()->traits.airflow; }
+bool ReadingDesk::asksJaw() const { return quantity() && quantity()->traits.jaw; }
+
+int ReadingDesk::gores() const {
+    const auto* of = item();
+    const auto* type = of ? m_desk->file()->type(*of) : nullptr;
+    int most = type && type->gores ? *type->gores : fewestGores;
+    for (const auto& mark : m_panels.marks())
+        most = std::max(most, mark.gore);
+    return most;
+}
+
+int ReadingDesk::rows() const {
+    const auto* of = item();
+    const auto* type = of ? m_desk->file()->type(*of) : nullptr;
+    int most = type && type->rows ? *type->rows : fewestRows;
+    for (const auto& mark : m_panels.marks())
+        most = std::max(most, mark.row);
+    return most;
+}
+
+/// What the type's manual states, and the tester that serves this quantity.
+void ReadingDesk::chooseDefaults() {
+    const auto* known = quantity();
+    m_units.show({});
+    if (!known)
+        return;
+    m_unit = inward(known->unit);
+    m_held = known->traits.held;
+    m_direction = known->traits.direction ? QStringLiteral("warp") : QString();
+    m_proof.clear();
+    m_pressure.clear();
+    m_area.clear();
+    m_jaw.clear();
+    const auto plain = [](double value) { return QString::number(value, 'g', 8); };
+    for (const auto& limit : limits()) {
+        if (m_proof.isEmpty() && (limit.proof || limit.least))
+            m_proof = plain(limit.proof ? *limit.proof : *limit.least);
+        if (limit.conditions.pressurePascals)
+            m_pressure = plain(*limit.conditions.pressurePascals);
+        if (limit.conditions.areaSquareCentimetres)
+            m_area = plain(*limit.conditions.areaSquareCentimetres);
+        if (limit.conditions.jawMillimetres)
+            m_jaw = plain(*limit.conditions.jawMillimetres);
+    }
+    std::vector<Choice> units;
+    for (const auto& unit : unitsOf(known->dimension))
+        units.push_back({inward(unit.symbol), inward(unit.shown), {}, -1, -1, unit.symbol == known->unit});
+    m_units.show(std::move(units));
+    m_tester.clear();
+    if (!known->traits.tester || !m_desk)
+        return;
+    const auto word =
+        inward(known->slug).section(u'-', -1); // "grab-strength": strength; "air-permeability": permeability
+    const auto first = inward(known->slug).section(u'-', 0, 0);
+    for (const auto& tester : m_desk->testers()->choices())
+        if (tester.label.contains(word, Qt::CaseInsensitive) || tester.label.contains(first, Qt::CaseInsensitive)) {
+            m_tester = tester.value;
+            break;
+        }
+    // The one that was used last for this quantity; where none serves it by name, the last one on this item.
+    const bool named = !m_tester.isEmpty();
+    for (const auto& reading : m_desk->file()->inspection.readings)
+        if (reading.body.tester &&
+            (reading.body.quantity == known->slug || (!named && reading.body.item == key().item)))
+            m_tester = inward(reading.body.tester->text());
+}
+
+void ReadingDesk::showAll() {
+    showSeries();
+    goOn();
+    const bool here = m_desk && m_desk->file() && quantity();
+    showPanels();
+    m_taken.show(here ? takenRows(*m_desk->file(), key().item, key().quantity) : std::vector<Choice>{});
+    emit changed();
+}
+
+void ReadingDesk::showSeries() {
+    auto series = m_desk && m_desk->file() ? seriesRows(*m_desk->file(), m_current) : std::vector<Choice>{};
+    const bool gone = std::ranges::none_of(series, [&](const Choice& each) { return each.value == m_current; });
+    const auto first = series.empty() ? QString() : series.front().value;
+    m_series.show(std::move(series));
+    if (gone && m_current != first) {
+        m_current = first;
+        chooseDefaults();
+    }
+}
+
+/// When a series has as many readings as are asked for, the next one that wants some comes by itself.
+void ReadingDesk::goOn() {
+    if (!m_goesOn || m_series.choices().empty())
+        return;
+    m_goesOn = false;
+    const auto& series = m_series.choices();
+    const auto here = std::ranges::find(series, m_current, &Choice::value);
+    if (here == series.end() || here->number > 0 || series.front().number == 0)
+        return;
+    m_current = series.front().value;
+    m_justTaken.clear();
+    m_gore = m_row = 0;
+    chooseDefaults();
+}
+
+/// What was read, and where the plan still asks; the first such place is chosen unless another is.
+void ReadingDesk::showPanels() {
+    const auto* of = item();
+    if (!of || !placed()) {
+        m_panels.show({});
+        return;
+    }
+    const auto& file = *m_desk->file();
+    auto marks = panelMarks(file, of->id, key().quantity);
+    const auto count = readingCount(file, *of, {key().quantity, false, false});
+    const auto* type = file.type(*of);
+    int left = count.wanted - count.taken;
+    for (const auto& place : suggestedPlaces(count.wanted, type && type->gores ? *type->gores : fewestGores,
+                                             type && type->rows ? *type->rows : fewestRows)) {
+        const bool taken = std::ranges::find(m_justTaken, PanelPlace{place.gore, place.row}) != m_justTaken.end();
+        const auto known = std::ranges::find_if(
+            marks, [&](const PanelMark& mark) { return mark.gore == place.gore && mark.row == place.row; });
+        if (left <= 0 || taken || (known != marks.end() && known->count > 0))
+            continue;
+        --left;
+        if (known == marks.end()) {
+            marks.push_back({});
+            marks.back().gore = place.gore;
+            marks.back().row = place.row;
+            marks.back().asked = true;
+        } else {
+            known->asked = true;
+        }
+        if (m_gore == 0 && m_desk->isOpen()) {
+            m_gore = place.gore;
+            m_row = place.row;
+        }
+    }
+    m_panels.show(std::move(marks));
+}
+
+void ReadingDesk::hold() {
+    if (placed() && m_gore == 0) {
+        m_problem = tr("Choose first on the map where it was taken.");
+        emit changed();
+        return;
+    }
+    const auto proof = figureFrom(m_proof);
+    if (!proof) {
+        m_problem = tr("Give the proof load that is held.");
+        emit changed();
+        return;
+    }
+    take(*proof, true, {}, false);
+}
+
+void ReadingDesk::tap(int gore, int row) {
+    m_gore = gore;
+    m_row = row;
+    m_problem.clear();
+    if (!held()) {
+        emit changed();
+        return;
+    }
+    hold();
+}
+
+void ReadingDesk::enter(const QString& value, const QString& below) {
+    m_problem.clear();
+    const auto figure = figureFrom(value);
+    const auto upper = below.trimmed().isEmpty() ? std::optional<double>() : figureFrom(below);
+    if (!figure || (!below.trimmed().isEmpty() && !upper)) {
+        m_problem = tr("'%1' is no figure. Write it as 133.4.").arg(figure ? below : value);
+        emit changed();
+        return;
+    }
+    if (placed() && m_gore == 0) {
+        m_problem = tr("Choose first on the map where it was taken.");
+        emit changed();
+        return;
+    }
+    take(*figure, false, upper, false);
+}
+
+void ReadingDesk::take(double value, bool heldLoad, std::optional<double> below, bool confirmed) {
+    if (!m_desk || !m_desk->isOpen() || !quantity())
+        return;
+    const auto wanted = key();
+    ReadingTaken reading;
+    reading.item = wanted.item;
+    reading.quantity = wanted.quantity;
+    reading.line = wanted.line;
+    reading.inspection = m_desk->file()->inspection.id;
+    reading.value = value;
+    reading.held = heldLoad;
+    reading.below = below;
+    reading.unit = outward(m_unit);
+    if (placed())
+        reading.place = {m_gore, m_row};
+    if (asksDirection() && !m_direction.isEmpty())
+        reading.conditions.direction = outward(m_direction);
+    if (asksAirflow()) {
+        reading.conditions.pressurePascals = figureFrom(m_pressure);
+        reading.conditions.areaSquareCentimetres = figureFrom(m_area);
+    }
+    if (asksJaw())
+        reading.conditions.jawMillimetres = figureFrom(m_jaw);
+    if (!m_tester.isEmpty())
+        reading.tester = TesterId(outward(m_tester));
+    reading.confirmed = confirmed;
+    const auto measured = measuredFrom(reading);
+    if (!measured) {
+        m_problem = Words::problem(measured.error());
+        emit changed();
+        return;
+    }
+    if (!confirmed)
+        if (const auto question = doubt(*measured, *unitNamed(reading.unit, quantity()->dimension))) {
+            m_question = inward(question->question);
+            m_waiting = std::move(reading);
+            emit changed();
+            return;
+        }
+    m_waiting = std::move(reading);
+    stand();
+}
+
+void ReadingDesk::stand() {
+    if (!m_waiting || !m_desk || !m_desk->file())
+        return;
+    auto reading = *std::exchange(m_waiting, std::nullopt);
+    if (!m_question.isEmpty())
+        reading.confirmed = true;
+    m_question.clear();
+    const auto state = stateOf(*m_desk->file(), reading);
+    std::vector<Body> bodies;
+    if (state.judgement == Judgement::Fails) {
+        DefectFound found;
+        found.item = reading.item;
+        found.what = outward(
+            tr("%1 fails: %2, %3")
+                .arg(BenchWords::quantity(reading.quantity), BenchWords::value(reading),
+                     joined({inward(state.limit), BenchSentences::place(reading.place)}, QStringLiteral(", "))));
+        found.severity = Severity::Barring;
+        found.inspection = reading.inspection;
+        found.line = reading.line;
+        found.place = reading.place;
+        bodies.push_back(std::move(found));
+    }
+    bodies.insert(bodies.begin(), std::move(reading));
+    if (m_gore > 0)
+        m_justTaken.push_back({m_gore, m_row});
+    m_gore = m_row = 0;
+    m_goesOn = true;
+    m_desk->post(std::move(bodies));
+    showPanels();
+    emit saved();
+    emit changed();
+}
+
+void ReadingDesk::letGo() {
+    m_waiting.reset();
+    m_question.clear();
+    emit changed();
+}
+
+void ReadingDesk::takeBack() {
+    if (m_taken.choices().empty() || !m_desk || !m_desk->isOpen())
+        return;
+    const auto& file = *m_desk->file();
+    const EntryId id(outward(m_taken.choices().front().value));
+    std::vector<Body> bodies{EntryVoided{id, outward(tr("Taken back at the bench."))}};
+    for (const auto& found : file.inspection.found)
+        if (found.body.reading == id)
+            bodies.push_back(EntryVoided{found.id, outward(tr("Its reading was taken back at the bench."))});
+    m_desk->post(std::move(bodies));
+}
+
+}

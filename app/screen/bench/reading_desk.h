@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Readings of one quantity on one item: taken by tapping the envelope map or by a figure, judged by the type's limits,
+/// questioned when they look impossible, and saved one by one. A failing one brings a defect with it that bars flight.
+
+#include "bench/reading/doubt.h"
+#include "screen/bench/inspection_desk.h"
+#include "screen/envelope/panel_model.h"
+#include "screen/lists/choice_model.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+namespace crownring::screen {
+
+class ReadingDesk : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(crownring::screen::InspectionDesk* desk READ desk WRITE setDesk NOTIFY changed FINAL REQUIRED)
+    /// What is to be read: value "item|line|quantity"; label; detail: item and "12 of 24"; number: still asked for
+    Q_PROPERTY(crownring::screen::ChoiceModel* series READ series CONSTANT FINAL)
+    Q_PROPERTY(QString current READ current WRITE setCurrent NOTIFY changed FINAL)
+    Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+    Q_PROPERTY(QString limit READ limit NOTIFY changed
+                   FINAL) ///< "at least 133.4 N: held at the proof load …" or what is missing
+    Q_PROPERTY(QString progress READ progress NOTIFY changed FINAL) ///< "12 of 24"
+    Q_PROPERTY(bool placed READ placed NOTIFY changed FINAL)        ///< on the envelope map
+    Q_PROPERTY(bool canHold READ canHold NOTIFY changed FINAL)
+    Q_PROPERTY(bool stepped READ stepped NOTIFY changed FINAL) ///< asks for a second figure: "below"
+    Q_PROPERTY(bool asksDirection READ asksDirection NOTIFY changed FINAL)
+    Q_PROPERTY(bool asksTester READ asksTester NOTIFY changed FINAL)
+    Q_PROPERTY(bool asksAirflow READ asksAirflow NOTIFY changed FINAL)
+    Q_PROPERTY(bool asksJaw READ asksJaw NOTIFY changed FINAL)
+    /// Held: a tap on the map takes the proof load as held there. Else a tap chooses the place for a figure.
+    Q_PROPERTY(bool held READ held WRITE setHeld NOTIFY changed FINAL)
+    Q_PROPERTY(QString proof READ proof WRITE setProof NOTIFY changed FINAL) ///< the load that is held, in `unit`
+    Q_PROPERTY(QString direction READ direction WRITE setDirection NOTIFY changed FINAL) ///< "warp", "weft"
+    Q_PROPERTY(QString unit READ unit WRITE setUnit NOTIFY changed FINAL)
+    Q_PROPERTY(crownring::screen::ChoiceModel* units READ units CONSTANT FINAL)
+    Q_PROPERTY(QString tester READ tester WRITE setTester NOTIFY changed FINAL)
+    Q_PROPERTY(QString pressure READ pressure WRITE setPressure NOTIFY changed FINAL) ///< Pa
+    Q_PROPERTY(QString area READ area WRITE setArea NOTIFY changed FINAL)             ///< cm2
+    Q_PROPERTY(QString jaw READ jaw WRITE setJaw NOTIFY changed FINAL)                ///< mm
+    Q_PROPERTY(int gores READ gores NOTIFY changed FINAL)
+    Q_PROPERTY(int rows READ rows NOTIFY changed FINAL)
+    Q_PROPERTY(int gore READ gore NOTIFY changed FINAL) ///< the place for the next figure, 0 for none
+    Q_PROPERTY(int row READ row NOTIFY changed FINAL)
+    Q_PROPERTY(crownring::screen::PanelModel* panels READ panels CONSTANT FINAL)
+    /// Latest first. label: place and value; detail: judgement and reason; standing: 1 where it fails, else 5
+    Q_PROPERTY(crownring::screen::ChoiceModel* taken READ taken CONSTANT FINAL)
+    /// A figure that looks impossible waits for an answer: `stand` keeps it, `letGo` does not.
+    Q_PROPERTY(QString question READ question NOTIFY changed FINAL)
+    Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
+
+public:
+    explicit ReadingDesk(QObject* parent = nullptr);
+    [[nodiscard]] InspectionDesk* desk() const { return m_desk; }
+    void setDesk(InspectionDesk* desk);
+    [[nodiscard]] ChoiceModel* series() { return &m_series; }
+    [[nodiscard]] QString current() const { return m_current; }
+    void setCurrent(const QString& current);
+    [[nodiscard]] QString title() const;
+    [[nodiscard]] QString limit() const;
+    [[nodiscard]] QString progress() const;
+    [[nodiscard]] bool placed() const;
+    [[nodiscard]] bool canHold() const;
+    [[nodiscard]] bool stepped() const;
+    [[nodiscard]] bool asksDirection() const;
+    [[nodiscard]] bool asksTester() const;
+    [[nodiscard]] bool asksAirflow() const;
+    [[nodiscard]] bool asksJaw() const;
+    [[nodiscard]] bool held() const { return m_held && canHold(); }
+    void setHeld(bool held) { set(m_held, held); }
+    [[nodiscard]] QString proof() const { return m_proof; }
+    void setProof(const QString& proof) { set(m_proof, proof); }
+    [[nodiscard]] QString direction() const { return m_direction; }
+    void setDirection(const QString& direction) { set(m_direction, direction); }
+    [[nodiscard]] QString unit() const { return m_unit; }
+    void setUnit(const QString& unit) { set(m_unit, unit); }
+    [[nodiscard]] ChoiceModel* units() { return &m_units; }
+    [[nodiscard]] QString tester() const { return m_tester; }
+    void setTester(const QString& tester) { set(m_tester, tester); }
+    [[nodiscard]] QString pressure() const { return m_pressure; }
+    void setPressure(const QString& pressure) { set(m_pressure, pressure); }
+    [[nodiscard]] QString area() const { return m_area; }
+    void setArea(const QString& area) { set(m_area, area); }
+    [[nodiscard]] QString jaw() const { return m_jaw; }
+    void setJaw(const QString& jaw) { set(m_jaw, jaw); }
+    [[nodiscard]] int gores() const;
+    [[nodiscard]] int rows() const;
+    [[nodiscard]] int gore() const { return m_gore; }
+    [[nodiscard]] int row() const { return m_row; }
+    [[nodiscard]] PanelModel* panels() { return &m_panels; }
+    [[nodiscard]] ChoiceModel* taken() { return &m_taken; }
+    [[nodiscard]] QString question() const { return m_question; }
+    [[nodiscard]] QString problem() const { return m_problem; }
+
+    Q_INVOKABLE void tap(int gore, int row);
+    /// A figure at the chosen place, or of the item; `below` only for a stepped indicator.
+    Q_INVOKABLE void enter(const QString& value, const QString& below = {});
+    /// The proof load was held: at the chosen place, or by the item.
+    Q_INVOKABLE void hold();
+    Q_INVOKABLE void stand();
+    Q_INVOKABLE void letGo();
+    /// Takes back the latest reading of the series: it is voided.
+    Q_INVOKABLE void takeBack();
+
+signals:
+    void changed();
+    void saved(); ///< a reading was handed over: the field may be emptied
+
+private:
+    template <class Value>
+    void set(Value& have, const Value& next) {
+        have = next;
+        emit changed();
+    }
+    struct Key {
+        ItemId item;
+        std::string line;
+        std::string quantity;
+    };
+    [[nodiscard]] Key key() const;
+    [[nodiscard]] const Quantity* quantity() const;
+    [[nodiscard]] const ItemFacts* item() const;
+    [[nodiscard]] std::vector<StatedLimit> limits() const;
+    void showAll();
+    void showSeries();
+    void goOn();
+    void showPanels();
+    void chooseDefaults();
+    void take(double value, bool held, std::optional<double> below, bool confirmed);
+
+    InspectionDesk* m_desk = nullptr;
+    ChoiceModel m_series;
+    ChoiceModel m_units;
+    ChoiceModel m_taken;
+    PanelModel m_panels;
+    QString m_current;
+    QString m_proof, m_direction, m_unit, m_tester, m_pressure, m_area, m_jaw;
+    QString m_question, m_problem;
+    std::optional<ReadingTaken> m_waiting; ///< for an answer to the question
+    std::vector<PanelPlace> m_justTaken;   ///< and not yet answered for
+    int m_gore = 0;
+    int m_row = 0;
+    bool m_goesOn = false; ///< a reading was taken: when the series has enough, the next one comes
+    bool m_held = true;
+};
+
+}

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What the reading desk shows: rows and marks made from the file of an inspection.
+
+#include "bench/release/bench_file.h"
+#include "screen/envelope/panel_mark.h"
+#include "screen/lists/choice_model.h"
+
+#include <QCoreApplication>
+
+namespace crownring::screen {
+
+class ReadingRows {
+    Q_DECLARE_TR_FUNCTIONS(ReadingRows)
+};
+
+/// All that lines ask for, what is still missing first: "item|line|quantity".
+[[nodiscard]] std::vector<Choice> seriesRows(const BenchFile& file, const QString& current);
+[[nodiscard]] std::vector<PanelMark> panelMarks(const BenchFile& file, const ItemId& item, const std::string& quantity);
+/// Latest first; `chosen` are those that fail.
+[[nodiscard]] std::vector<Choice> takenRows(const BenchFile& file, const ItemId& item, const std::string& quantity);
+
+}

@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/bench/release_desk.h"
+
+#include "answers/due.h"
+#include "bench/release/owner_rule.h"
+#include "print/pdf.h"
+#include "screen/bench/bench_time.h"
+#include "screen/desk/day.h"
+#include "screen/desk/due_model.h"
+#include "screen/desk/notice.h"
+#include "screen/desk/record_desk.h"
+#include "sheets/sheets.h"
+#include "words/bench_words.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <QtConcurrent>
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+QString personKey(const Entitlement& entitlement) {
+    return inward(entitlement.person.text()) + u'|' + inward(capacityName(entitlement.capacity));
+}
+
+/// "Tarnwick maintenance manual, revision 4", once for each type on the bench.
+QString manualsOf(const BenchFile& file) {
+    QStringList manuals;
+    for (const auto& item : file.items)
+        if (const auto* type = file.type(item)) {
+            const auto text = ReleaseDesk::tr("%1, revision %2").arg(inward(type->manual), inward(type->revision));
+            if (!manuals.contains(text))
+                manuals += text;
+        }
+    return manuals.join(u'\n');
+}
+
+}
+
+ReleaseDesk::ReleaseDesk(QObject* parent) : QObject(parent) {}
+
+void ReleaseDesk::setDesk(InspectionDesk* desk) {
+    if (m_desk == desk)
+        return;
+    if (m_desk)
+        disconnect(m_desk, nullptr, this, nullptr);
+    m_desk = desk;
+    if (m_desk)
+        connect(m_desk, &InspectionDesk::changed, this, &ReleaseDesk::refresh);
+    refresh();
+}
+
+QString ReleaseDesk::cautionText() const { return inward(caution); }
+
+void ReleaseDesk::setSigner(const QString& signer) {
+    m_signer = signer;
+    refresh();
+}
+void ReleaseDesk::setOutcome(int outcome) {
+    if (outcome < 0 || outcome >= outcomeCount)
+        return;
+    m_outcome = outcome;
+    refresh();
+}
+void ReleaseDesk::setManuals(const QString& manuals) {
+    m_manuals = manuals;
+    refresh();
+}
+void ReleaseDesk::setLimitations(const QString& limitations) {
+    m_limitations = limitations;
+    refresh();
+}
+
+Signing ReleaseDesk::asSigned() const {
+    Signing signing;
+    signing.outcome = static_cast<Outcome>(m_outcome);
+    signing.person = PersonId(outward(m_signer.section(u'|', 0, 0)));
+    // Until somebody is chosen the words are those of who usually signs.
+    const bool european = !m_desk || !m_desk->file() || regimeOf(m_desk->file()->visit()) == Regime::PartMl;
+    signing.capacity =
+        capacityFrom(outward(m_signer.section(u'|', 1)))
+            .value_or(european ? Capacity::IndependentCertifyingStaff : Capacity::InspectionAuthorization);
+    for (const auto& line : m_manuals.split(u'\n', Qt::SkipEmptyParts))
+        if (!line.trimmed().isEmpty())
+            signing.manuals.push_back(outward(line));
+    signing.limitations = outward(m_limitations);
+    signing.on = Day::current()->date();
+    return signing;
+}
+
+void ReleaseDesk::refresh() {
+    if (!m_desk || !m_desk->file()) {
+        m_maySign = false;
+        emit changed();
+        return;
+    }
+    const auto& file = *m_desk->file();
+    if (m_shownFor != m_desk->inspection()) {
+        m_shownFor = m_desk->inspection();
+        m_outcome = 0;
+        m_limitations.clear();
+        m_signer.clear();
+        m_manuals = manualsOf(file);
+        m_statement.clear(); // nothing of the inspection before stands under this one
+        m_statementSource.clear();
+        m_refusals.show({});
+        m_sections.show({});
+        m_dueNext.show({});
+    }
+    showPeople();
+    m_maySign = false;
+    emit changed();
+    if (file.inspection.closed) {
+        m_statement = inward(file.inspection.closed->body.statement);
+        m_refusals.show({});
+        m_sections.show({});
+        showDueNext();
+        emit changed();
+        return;
+    }
+    using Answer = Result<std::shared_ptr<const ReleaseDraft>>;
+    const auto turn = ++m_turn;
+    hear(RecordDesk::current()->ask([id = file.inspection.id, signing = asSigned()](Record& record) -> Answer {
+        auto draft = draftRelease(record, id, signing);
+        if (!draft)
+            return tl::unexpected(draft.error());
+        return std::make_shared<const ReleaseDraft>(std::move(*draft));
+    }),
+         this, [this, turn](const Answer& answer) {
+             if (turn != m_turn)
+                 return;
+             if (answer)
+                 takeDraft(**answer);
+             else
+                 m_problem = Words::problem(answer.error());
+             emit changed();
+         });
+}
+
+void ReleaseDesk::takeDraft(const ReleaseDraft& draft) {
+    std::vector<Choice> refusals;
+    for (std::size_t i = 0; i < draft.refusals.size(); ++i) {
+        const auto& each = draft.refusals[i];
+        refusals.push_back({QString::number(i) + u'|' + inward(each.line), inward(each.text),
+                            joined({inward(each.mend), inward(each.rule)}, QStringLiteral(" · ")), -1, -1, false});
+    }
+    m_maySign = draft.refusals.empty();
+    m_refusals.show(std::move(refusals));
+    m_statement = inward(draft.statement.text.empty() ? draft.statement.because : draft.statement.text);
+    m_statementSource = inward(draft.statement.source);
+    std::vector<Choice> sections;
+    for (const auto& section : draft.sections) {
+        QStringList paragraphs;
+        for (const auto& each : section.paragraphs)
+            paragraphs += inward(each);
+        sections.push_back({inward(section.heading), inward(section.heading), paragraphs.join(u'\n'), -1, -1, false});
+    }
+    m_sections.show(std::move(sections));
+}
+
+void ReleaseDesk::showPeople() {
+    const auto& file = *m_desk->file();
+    const Signatory blank{{}, Capacity::PilotOwner, file.inspection.opened.body.balloon, file.operations, file.on};
+    std::vector<Choice> people;
+    for (const auto& each : file.entitlements) {
+        auto signatory = blank;
+        signatory.person = each.person;
+        signatory.capacity = each.capacity;
+        const auto bar = mayRelease(file.entitlements, signatory, file.visit());
+        const auto key = personKey(each);
+        if (std::ranges::any_of(people, [&](const Choice& have) { return have.value == key; }))
+            continue;
+        people.push_back(
+            {key, tr("%1, %2").arg(inward(each.person.text()), inward(capacityTitle(each.capacity))),
+             bar ? joined({inward(bar->text), inward(bar->rule)}, QStringLiteral(" · ")) : inward(each.licence), -1, -1,
+             !bar});
+    }
+    std::ranges::stable_sort(people, [](const Choice& a, const Choice& b) { return a.chosen > b.chosen; });
+    m_people.show(std::move(people));
+    std::vector<Choice> rules;
+    if (isOfOwnersTasks(file.visit())) {
+        const auto listed = regimeOf(file.visit()) == Regime::PartMl ? ownerMayNotRelease() : preventiveMaintenance();
+        for (const auto& rule : listed)
+            rules.push_back({inward(rule.clause), inward(rule.clause), inward(rule.text), -1, -1, false});
+    }
+    m_ownerRules.show(std::move(rules));
+}
+
+void ReleaseDesk::sign() {
+    if (!maySign() || !m_desk || !m_desk->isOpen())
+        return;
+    m_signing = true;
+    m_problem.clear();
+    emit changed();
+    using Answer = Results<Receipt>;
+    const auto& inspection = m_desk->file()->inspection;
+    hear(RecordDesk::current()->ask([id = inspection.id, signing = asSigned(),
+                                     time = benchTime(&inspection, asSigned().on)](Record& record) -> Answer {
+        return crownring::sign(record, record, id, signing, time);
+    }),
+         this, [this](const Answer& answer) {
+             m_signing = false;
+             m_problem = answer ? QString() : Words::problems(answer.error());
+             emit changed();
+             if (!answer)
+                 return;
+             RecordDesk::current()->written();
+             emit signedNow();
+         });
+}
+
+void ReleaseDesk::showDueNext() {
+    using Answer = Result<std::shared_ptr<const DueList>>;
+    hear(RecordDesk::current()->ask([items = m_desk->file()->inspection.opened.body.items,
+                                     on = Day::current()->date()](Record& record) -> Answer {
+        auto list = due(record, {std::nullopt, items}, on);
+        if (!list)
+            return tl::unexpected(list.error());
+        return std::make_shared<const DueList>(std::move(*list));
+    }),
+         this, [this](const Answer& answer) {
+             std::vector<Choice> rows;
+             if (answer)
+                 for (const auto& row : (*answer)->rows)
+                     if (row.state.standing != Standing::Closed && row.state.because != Because::NotRequired)
+                         rows.push_back({inward(row.item->id.text() + "|" + row.requirement->id.text()),
+                                         inward(row.requirement->title),
+                                         joined({inward(row.item->id.text()), DueTexts::due(row), DueTexts::left(row),
+                                                 Words::standing(row.state)},
+                                                QStringLiteral(" · ")),
+                                         -1, static_cast<int>(row.state.standing), false});
+             m_dueNext.show(std::move(rows));
+         });
+}
+
+void ReleaseDesk::print(const QUrl& file, bool letter) {
+    if (!m_desk || !m_desk->file())
+        return;
+    std::vector<paper::Document> documents;
+    for (const auto kind : sheetsOf(*m_desk->file()))
+        documents.push_back(sheet(kind, *m_desk->file()));
+    const auto path = file.isLocalFile() ? file.toLocalFile() : file.toString();
+    const auto format = letter ? print::PageFormat::Letter : print::PageFormat::A4;
+    // Pages are set off the screen's thread; one paper is written at a time.
+    hear(QtConcurrent::run([document = bound(documents), format, path]() -> Result<void> {
+             return print::writePdf(document, format, path.toStdString());
+         }),
+         this, [path](const Result<void>& answer) {
+             if (answer)
+                 Notice::current()->tell(tr("Written: %1").arg(path));
+             else
+                 Notice::current()->tellTrouble(Words::problem(answer.error()));
+         });
+}
+
+}

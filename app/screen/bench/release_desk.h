@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The release: who signs, as what, on which data; why not yet; the exact words; and after signing, what is due next.
+
+#include "acts/sign.h"
+#include "screen/bench/inspection_desk.h"
+#include "screen/lists/choice_model.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+namespace crownring::screen {
+
+class ReleaseDesk : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(crownring::screen::InspectionDesk* desk READ desk WRITE setDesk NOTIFY changed FINAL REQUIRED)
+    /// value: "person|capacity"; label: person; detail: capacity, licence, until
+    Q_PROPERTY(crownring::screen::ChoiceModel* people READ people CONSTANT FINAL)
+    Q_PROPERTY(QString signer READ signer WRITE setSigner NOTIFY changed FINAL)
+    /// 0 release, 1 list of discrepancies, 2 abandon
+    Q_PROPERTY(int outcome READ outcome WRITE setOutcome NOTIFY changed FINAL)
+    Q_PROPERTY(QString manuals READ manuals WRITE setManuals NOTIFY changed FINAL) ///< one a line
+    Q_PROPERTY(QString limitations READ limitations WRITE setLimitations NOTIFY changed FINAL)
+    /// value: the line's id where it is about one; label: why not; detail: what would answer it, and the rule
+    Q_PROPERTY(crownring::screen::ChoiceModel* refusals READ refusals CONSTANT FINAL)
+    Q_PROPERTY(bool maySign READ maySign NOTIFY changed FINAL)
+    Q_PROPERTY(QString statement READ statement NOTIFY changed FINAL) ///< what is signed, word for word
+    Q_PROPERTY(QString statementSource READ statementSource NOTIFY changed FINAL)
+    /// label: heading; detail: its paragraphs
+    Q_PROPERTY(crownring::screen::ChoiceModel* sections READ sections CONSTANT FINAL)
+    /// After the close: label: what is due next; detail: item, when
+    Q_PROPERTY(crownring::screen::ChoiceModel* dueNext READ dueNext CONSTANT FINAL)
+    /// For owner's visits: what the rule forbids; label: the rule's clause; detail: its words
+    Q_PROPERTY(crownring::screen::ChoiceModel* ownerRules READ ownerRules CONSTANT FINAL)
+    Q_PROPERTY(QString caution READ cautionText CONSTANT FINAL)
+    Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
+    Q_PROPERTY(bool signing READ signing NOTIFY changed FINAL)
+
+public:
+    explicit ReleaseDesk(QObject* parent = nullptr);
+    [[nodiscard]] InspectionDesk* desk() const { return m_desk; }
+    void setDesk(InspectionDesk* desk);
+    [[nodiscard]] ChoiceModel* people() { return &m_people; }
+    [[nodiscard]] QString signer() const { return m_signer; }
+    void setSigner(const QString& signer);
+    [[nodiscard]] int outcome() const { return m_outcome; }
+    void setOutcome(int outcome);
+    [[nodiscard]] QString manuals() const { return m_manuals; }
+    void setManuals(const QString& manuals);
+    [[nodiscard]] QString limitations() const { return m_limitations; }
+    void setLimitations(const QString& limitations);
+    [[nodiscard]] ChoiceModel* refusals() { return &m_refusals; }
+    [[nodiscard]] bool maySign() const { return m_maySign && !m_signing; }
+    [[nodiscard]] QString statement() const { return m_statement; }
+    [[nodiscard]] QString statementSource() const { return m_statementSource; }
+    [[nodiscard]] ChoiceModel* sections() { return &m_sections; }
+    [[nodiscard]] ChoiceModel* dueNext() { return &m_dueNext; }
+    [[nodiscard]] ChoiceModel* ownerRules() { return &m_ownerRules; }
+    [[nodiscard]] QString cautionText() const;
+    [[nodiscard]] QString problem() const { return m_problem; }
+    [[nodiscard]] bool signing() const { return m_signing; }
+
+    /// Signs what is shown. Refused while anything stands in the way.
+    Q_INVOKABLE void sign();
+    /// Writes the papers of the inspection to a PDF. @param letter the American size
+    Q_INVOKABLE void print(const QUrl& file, bool letter);
+
+signals:
+    void changed();
+    void signedNow();
+
+private:
+    [[nodiscard]] Signing asSigned() const;
+    void refresh();
+    void takeDraft(const ReleaseDraft& draft);
+    void showPeople();
+    void showDueNext();
+
+    InspectionDesk* m_desk = nullptr;
+    ChoiceModel m_people;
+    ChoiceModel m_refusals;
+    ChoiceModel m_sections;
+    ChoiceModel m_dueNext;
+    ChoiceModel m_ownerRules;
+    QString m_signer;
+    QString m_manuals;
+    QString m_limitations;
+    QString m_statement;
+    QString m_statementSource;
+    QString m_problem;
+    QString m_shownFor; ///< the inspection that manuals and signer were proposed for
+    int m_outcome = 0;
+    int m_turn = 0;
+    bool m_maySign = false;
+    bool m_signing = false;
+};
+
+}

@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/bench/shop_place.h"
+
+#include "bench/checklist/checklist.h"
+#include "bench/reading/series.h"
+#include "bench/release/entitlement.h"
+#include "measure/unit.h"
+#include "screen/desk/day.h"
+#include "screen/desk/record_desk.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <QLocale>
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+using Sections = std::array<std::vector<JournalLine>, 4>; ///< people, testers, types, lines
+
+Result<Sections> toldOn(Record& record, CivilDate on) {
+    constexpr std::array subjects{Subject::Person, Subject::Tester, Subject::Type, Subject::Checklist};
+    Sections told;
+    for (std::size_t at = 0; at < subjects.size(); ++at) {
+        auto lines = record.told({subjects[at], {}, {}, on});
+        if (!lines)
+            return tl::unexpected(lines.error());
+        told[at] = std::move(*lines);
+    }
+    return told;
+}
+
+QString joined(const QStringList& parts) {
+    QStringList said;
+    for (const auto& part : parts)
+        if (!part.isEmpty())
+            said.push_back(part);
+    return said.join(QStringLiteral(" · "));
+}
+
+QString untilWords(const std::optional<CivilDate>& until, CivilDate on) {
+    if (!until)
+        return ShopPlace::tr("without an end");
+    const auto day = inward(until->iso());
+    return *until < on ? ShopPlace::tr("ended %1").arg(day) : ShopPlace::tr("until %1").arg(day);
+}
+
+Choice row(const PersonEntitled& said, CivilDate on) {
+    const auto capacity = capacityFrom(said.capacity);
+    const auto as = capacity ? inward(capacityTitle(*capacity)) : inward(said.capacity);
+    QStringList balloons;
+    for (const auto& each : said.balloons)
+        balloons.push_back(inward(each.text()));
+    return {
+        {},
+        inward(said.person.text()),
+        joined({as, inward(said.licence), untilWords(said.until, on),
+                balloons.isEmpty() ? QString() : ShopPlace::tr("only %1").arg(balloons.join(QStringLiteral(", ")))}),
+        -1,
+        -1,
+        !said.until || *said.until >= on};
+}
+
+Choice row(const TesterCalibrated& said, CivilDate on) {
+    return {{},
+            inward(said.tester.text()),
+            joined({inward(said.what), inward(said.certificate), untilWords(said.until, on)}),
+            -1,
+            -1,
+            said.until >= on};
+}
+
+Choice row(const TypeDescribed& said, CivilDate) {
+    const auto map =
+        said.gores && said.rows ? ShopPlace::tr("%1 gores × %2 rows").arg(*said.gores).arg(*said.rows) : QString();
+    return {{},
+            ShopPlace::tr("%1, %2").arg(inward(said.type.text()), Words::kind(said.kind)),
+            joined({inward(said.manual), ShopPlace::tr("revision %1").arg(inward(said.revision)), map}),
+            -1,
+            -1,
+            true};
+}
+
+Choice row(const LimitStated& said, CivilDate) {
+    const auto* quantity = quantityNamed(said.quantity);
+    const auto bound = [&](const std::optional<double>& figure, const QString& words) {
+        if (!figure)
+            return QString();
+        const auto unit = quantity ? unitFor(*quantity, said.unit) : Result<const Unit*>(nullptr);
+        return words.arg(unit && *unit ? inward(amountText(*figure, **unit))
+                                       : QLocale().toString(*figure, 'g', 6) + u' ' + inward(said.unit));
+    };
+    const auto places = said.places ? ShopPlace::tr("%1 readings").arg(*said.places) : QString();
+    return {{},
+            ShopPlace::tr("%1: %2").arg(inward(said.type.text()),
+                                        quantity ? inward(seriesText(seriesOf(said.quantity, said.conditions)))
+                                                 : inward(said.quantity)),
+            joined({bound(said.least, ShopPlace::tr("at least %1")), bound(said.most, ShopPlace::tr("at most %1")),
+                    bound(said.proof, ShopPlace::tr("to be held: %1")), places, inward(said.source)}),
+            -1,
+            -1,
+            true};
+}
+
+Choice row(const ChecklistAdopted& said, CivilDate) {
+    const auto document = keptChecklist(said.document);
+    if (!document)
+        return {{}, inward(said.checklist.text()), Words::problem(document.error()), -1, -1, false};
+    const auto& first = document->lines.front();
+    const auto more = document->lines.size() - 1;
+    return {{},
+            more == 0 ? inward(first.title) : ShopPlace::tr("%1 and %2 more").arg(inward(first.title)).arg(more),
+            joined({inward(document->sections.front().title), inward(document->source)}),
+            -1,
+            -1,
+            true};
+}
+
+/// What a later word on the same thing takes the place of.
+std::string thing(const PersonEntitled& said) { return said.person.text() + '\n' + said.capacity; }
+std::string thing(const TesterCalibrated& said) { return said.tester.text(); }
+std::string thing(const TypeDescribed& said) { return said.type.text() + '\n' + std::string(itemKindName(said.kind)); }
+std::string thing(const LimitStated& said) {
+    auto key = said.type.text() + '\n' + std::string(itemKindName(said.kind)) + '\n' + said.quantity + '\n' +
+               said.conditions.direction.value_or("");
+    for (const auto& figure :
+         {said.conditions.jawMillimetres, said.conditions.pressurePascals, said.conditions.areaSquareCentimetres})
+        key += '\n' + std::to_string(figure.value_or(0));
+    return key;
+}
+std::string thing(const ChecklistAdopted& said) { return said.checklist.text(); }
+
+std::vector<Choice> rowsOf(const std::vector<JournalLine>& lines, CivilDate on) {
+    std::map<std::string, Choice> latest;
+    for (const auto& line : lines)
+        std::visit(
+            [&]<class Said>(const Said& said) {
+                if constexpr (requires { row(said, on); }) {
+                    auto made = row(said, on);
+                    made.value = inward(line.entry.id.text());
+                    latest.insert_or_assign(thing(said), std::move(made));
+                }
+            },
+            nowOf(line).body);
+    std::vector<Choice> rows;
+    for (auto& [of, made] : latest)
+        rows.push_back(std::move(made));
+    std::ranges::stable_sort(rows, {}, [](const Choice& each) { return std::pair(!each.chosen, each.label); });
+    return rows;
+}
+
+}
+
+ShopPlace::ShopPlace(QObject* parent) : QObject(parent) {
+    connect(RecordDesk::current(), &RecordDesk::changed, this, &ShopPlace::askAgain);
+    connect(Day::current(), &Day::changed, this, &ShopPlace::askAgain);
+    askAgain();
+}
+
+void ShopPlace::askAgain() {
+    if (!RecordDesk::current()->isOpen())
+        return;
+    const auto turn = ++m_turn;
+    const auto on = Day::current()->date();
+    hear(RecordDesk::current()->ask([on](Record& record) -> Result<Sections> { return toldOn(record, on); }), this,
+         [this, turn, on](const Result<Sections>& told) {
+             if (turn != m_turn)
+                 return;
+             m_problem = told ? QString() : Words::problem(told.error());
+             const auto& lines = told ? *told : Sections{};
+             m_people.show(rowsOf(lines[0], on));
+             m_testers.show(rowsOf(lines[1], on));
+             m_types.show(rowsOf(lines[2], on));
+             m_lines.show(rowsOf(lines[3], on));
+             emit listed();
+         });
+}
+
+}

@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/bench/visit_opening.h"
+
+#include "screen/desk/day.h"
+#include "screen/desk/due_model.h"
+#include "screen/desk/fleet.h"
+#include "screen/desk/habits.h"
+#include "screen/desk/record_desk.h"
+#include "words/bench_words.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+using namespace words;
+
+VisitOpening::VisitOpening(QObject* parent) : QObject(parent) {
+    connect(Fleet::current(), &Fleet::changed, this, &VisitOpening::showChoices);
+    connect(Habits::current(), &Habits::changed, this, &VisitOpening::changed);
+    showVisits();
+    showChoices();
+}
+
+void VisitOpening::begin(const QString& balloon) {
+    m_visitChosen = false;
+    m_visit.clear();
+    m_words.clear();
+    setBalloon(balloon);
+}
+
+void VisitOpening::setBalloon(const QString& balloon) {
+    m_balloon = balloon;
+    m_chosen.clear();
+    if (const auto sheet = Fleet::current()->sheet())
+        if (const auto fitted = sheet->itemsOfBalloon.find(Registration(outward(balloon)));
+            fitted != sheet->itemsOfBalloon.end())
+            for (const auto* item : fitted->second)
+                m_chosen.insert(item->id);
+    showChoices();
+    askOffer();
+}
+
+void VisitOpening::setVisit(const QString& visit) {
+    m_visit = visit;
+    m_visitChosen = true;
+    showVisits();
+    emit changed();
+}
+
+void VisitOpening::setWords(const QString& words) {
+    m_words = words;
+    showChoices();
+}
+
+QString VisitOpening::inspector() const { return Habits::current()->person(); }
+
+void VisitOpening::setInspector(const QString& inspector) { Habits::current()->setPerson(inspector); }
+
+int VisitOpening::chosenWork() const { return static_cast<int>(m_work.size()); }
+
+void VisitOpening::toggleItem(const QString& item) {
+    const ItemId id(outward(item));
+    if (m_chosen.erase(id) == 0)
+        m_chosen.insert(id);
+    showChoices();
+    askOffer();
+}
+
+void VisitOpening::toggleWork(const QString& value) {
+    const auto number = static_cast<std::size_t>(value.toULongLong());
+    if (m_work.erase(number) == 0)
+        m_work.insert(number);
+    showProposals();
+    emit changed();
+}
+
+void VisitOpening::showChoices() {
+    const auto sheet = Fleet::current()->sheet();
+    if (!sheet)
+        return;
+    std::vector<Choice> balloons{{QString(), tr("loose items"), {}, -1, -1, m_balloon.isEmpty()}};
+    for (const auto& card : sheet->balloons) {
+        const auto name = inward(card.balloon.text());
+        balloons.push_back({name,
+                            card.title.empty() ? name : tr("%1, %2").arg(name, inward(card.title)),
+                            {},
+                            -1,
+                            -1,
+                            m_balloon == name});
+    }
+    m_balloons.show(std::move(balloons));
+    const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
+    std::vector<Choice> items;
+    for (const auto& item : sheet->due.items) {
+        const bool here = item.balloon && inward(item.balloon->text()) == m_balloon && !m_balloon.isEmpty();
+        const auto* worst = sheet->worstOf(item.id);
+        Choice choice{inward(item.id.text()),
+                      inward(item.id.text()),
+                      joined({Words::kind(item.kind), inward(item.type.value_or("")),
+                              item.balloon ? inward(item.balloon->text()) : tr("in the pool")},
+                             QStringLiteral(" · ")),
+                      -1,
+                      worst ? static_cast<int>(worst->state.standing) : -1,
+                      m_chosen.contains(item.id)};
+        const auto text = choice.label + u' ' + choice.detail;
+        const bool wanted = !words.isEmpty() && std::all_of(words.begin(), words.end(), [&](const QString& word) {
+            return text.contains(word, Qt::CaseInsensitive);
+        });
+        const bool loose = m_balloon.isEmpty() && words.isEmpty() && !item.balloon;
+        if (choice.chosen || here || wanted || loose)
+            items.push_back(std::move(choice));
+    }
+    std::stable_sort(items.begin(), items.end(), [](const Choice& a, const Choice& b) { return a.chosen > b.chosen; });
+    m_items.show(std::move(items));
+    emit changed();
+}
+
+void VisitOpening::showVisits() {
+    std::vector<Choice> visits;
+    for (const auto visit : allVisits) {
+        const auto value = inward(visitName(visit));
+        visits.push_back({value, inward(visitTitle(visit)), {}, -1, -1, value == m_visit});
+    }
+    m_visits.show(std::move(visits));
+}
+
+void VisitOpening::askOffer() {
+    const auto turn = ++m_turn;
+    m_offer.reset();
+    m_work.clear();
+    m_problem.clear();
+    m_proposals.show({});
+    m_asking = !m_chosen.empty();
+    emit changed();
+    if (m_chosen.empty())
+        return;
+    using Answer = Result<std::shared_ptr<const Offer>>;
+    const std::vector<ItemId> items(m_chosen.begin(), m_chosen.end());
+    hear(RecordDesk::current()->ask([items, on = Day::current()->date()](Record& record) -> Answer {
+        auto offer = offerInspection(record, std::nullopt, items, on);
+        if (!offer)
+            return tl::unexpected(offer.error());
+        return std::make_shared<const Offer>(std::move(*offer));
+    }),
+         this, [this, turn](const Answer& answer) {
+             if (turn != m_turn)
+                 return;
+             m_asking = false;
+             m_problem = answer ? QString() : Words::problem(answer.error());
+             if (answer) {
+                 m_offer = *answer;
+                 for (std::size_t i = 0; i < m_offer->proposals.size(); ++i)
+                     if (m_offer->proposals[i].due)
+                         m_work.insert(i);
+                 if (!m_visitChosen)
+                     m_visit = inward(visitName(m_offer->visit));
+                 showVisits();
+                 showProposals();
+             }
+             emit changed();
+         });
+}
+
+void VisitOpening::showProposals() {
+    std::vector<Choice> rows;
+    for (std::size_t i = 0; m_offer && i < m_offer->proposals.size(); ++i) {
+        const auto& row = *m_offer->proposals[i].row;
+        const auto force = row.requirement->force == Force::Recommended ? tr("recommended") : QString();
+        rows.push_back({QString::number(i), inward(row.requirement->title),
+                        joined({inward(row.item->id.text()), force, Words::standing(row.state), DueTexts::left(row),
+                                Words::because(row.state)},
+                               QStringLiteral(" · ")),
+                        row.requirement->force == Force::Recommended ? 1 : 0, static_cast<int>(row.state.standing),
+                        m_work.contains(i)});
+    }
+    std::ranges::stable_sort(rows, {}, &Choice::number);
+    m_proposals.show(std::move(rows));
+}
+
+void VisitOpening::openIt() {
+    if (!canOpen())
+        return;
+    Opening opening;
+    opening.visit = visitFrom(outward(m_visit)).value_or(Visit::PartMlInspection);
+    if (!m_balloon.isEmpty())
+        opening.balloon = Registration(outward(m_balloon));
+    if (const auto sheet = Fleet::current()->sheet()) {
+        for (const auto& id : m_chosen)
+            opening.items.push_back(id);
+        std::ranges::sort(opening.items, {}, [&](const ItemId& id) {
+            const auto* item = sheet->item(id);
+            return std::tuple(item ? item->kind : ItemKind::Other, id);
+        });
+    }
+    for (const auto number : m_work) {
+        const auto& row = *m_offer->proposals[number].row;
+        opening.work.push_back({row.item->id, row.requirement->id});
+    }
+    opening.on = Day::current()->date();
+    opening.by = outward(inspector());
+    m_asking = true;
+    emit changed();
+    using Answer = Results<InspectionId>;
+    hear(RecordDesk::current()->ask(
+             [opening](Record& record) -> Answer { return openInspection(record, record, opening); }),
+         this, [this](const Answer& answer) {
+             m_asking = false;
+             m_problem = answer ? QString() : Words::problems(answer.error());
+             emit changed();
+             if (!answer)
+                 return;
+             RecordDesk::current()->written();
+             emit opened(inward(answer->text()));
+         });
+}
+
+}

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// "The balloon came in": choose it or loose items, the kind of visit, and what is to be done; then open the
+/// inspection.
+
+#include "acts/open_inspection.h"
+#include "screen/lists/choice_model.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+#include <memory>
+#include <set>
+
+namespace crownring::screen {
+
+class VisitOpening : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(crownring::screen::ChoiceModel* balloons READ balloons CONSTANT FINAL)
+    /// Of the balloon, or all loose ones found by `words`; chosen ones come along.
+    Q_PROPERTY(crownring::screen::ChoiceModel* items READ items CONSTANT FINAL)
+    Q_PROPERTY(crownring::screen::ChoiceModel* visits READ visits CONSTANT FINAL)
+    /// value: a row's number; label: the requirement; detail: item and why; number: 0 mandatory, 1 recommended;
+    /// chosen: to be done
+    Q_PROPERTY(crownring::screen::ChoiceModel* proposals READ proposals CONSTANT FINAL)
+    Q_PROPERTY(QString balloon READ balloon WRITE setBalloon NOTIFY changed FINAL)
+    Q_PROPERTY(QString visit READ visit WRITE setVisit NOTIFY changed FINAL)
+    Q_PROPERTY(QString words READ words WRITE setWords NOTIFY changed FINAL)
+    Q_PROPERTY(QString inspector READ inspector WRITE setInspector NOTIFY changed FINAL)
+    Q_PROPERTY(int chosenItems READ chosenItems NOTIFY changed FINAL)
+    Q_PROPERTY(int chosenWork READ chosenWork NOTIFY changed FINAL)
+    Q_PROPERTY(bool canOpen READ canOpen NOTIFY changed FINAL)
+    Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
+
+public:
+    explicit VisitOpening(QObject* parent = nullptr);
+    [[nodiscard]] ChoiceModel* balloons() { return &m_balloons; }
+    [[nodiscard]] ChoiceModel* items() { return &m_items; }
+    [[nodiscard]] ChoiceModel* visits() { return &m_visits; }
+    [[nodiscard]] ChoiceModel* proposals() { return &m_proposals; }
+    [[nodiscard]] QString balloon() const { return m_balloon; }
+    /// Takes all that is fitted to it; an empty text goes back to loose items.
+    void setBalloon(const QString& balloon);
+    [[nodiscard]] QString visit() const { return m_visit; }
+    void setVisit(const QString& visit);
+    [[nodiscard]] QString words() const { return m_words; }
+    void setWords(const QString& words);
+    [[nodiscard]] QString inspector() const;
+    void setInspector(const QString& inspector);
+    [[nodiscard]] int chosenItems() const { return static_cast<int>(m_chosen.size()); }
+    [[nodiscard]] int chosenWork() const;
+    [[nodiscard]] bool canOpen() const { return !m_chosen.empty() && !m_asking; }
+    [[nodiscard]] QString problem() const { return m_problem; }
+
+    /// Begins anew, for a balloon or for none.
+    Q_INVOKABLE void begin(const QString& balloon = {});
+    Q_INVOKABLE void toggleItem(const QString& item);
+    Q_INVOKABLE void toggleWork(const QString& value);
+    /// Opens it; `opened` follows, or `problem` says why not.
+    Q_INVOKABLE void openIt();
+
+signals:
+    void changed();
+    void opened(const QString& inspection);
+
+private:
+    void showChoices();
+    void showVisits();
+    void showProposals();
+    void askOffer();
+
+    ChoiceModel m_balloons;
+    ChoiceModel m_items;
+    ChoiceModel m_visits;
+    ChoiceModel m_proposals;
+    QString m_balloon;
+    QString m_visit;
+    QString m_words;
+    QString m_problem;
+    std::set<ItemId> m_chosen;
+    std::shared_ptr<const Offer> m_offer;
+    std::set<std::size_t> m_work; ///< chosen proposals
+    int m_turn = 0;
+    bool m_asking = false;
+    bool m_visitChosen = false;
+};
+
+}

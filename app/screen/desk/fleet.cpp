@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/desk/fleet.h"
+
+#include "answers/due.h"
+#include "screen/desk/day.h"
+#include "screen/desk/record_desk.h"
+#include "words/words.h"
+
+#include <QJSEngine>
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+Fleet* instance = nullptr;
+
+const DueRow* firstThatCounts(const FleetSheet& sheet, const RowNumbers& numbers) {
+    for (const auto number : numbers)
+        if (sheet.due.rows[number].state.because != Because::NotRequired)
+            return &sheet.due.rows[number];
+    return nullptr;
+}
+
+template <class Key, class Value>
+const Value* found(const std::unordered_map<Key, Value>& map, const Key& key) {
+    const auto at = map.find(key);
+    return at == map.end() ? nullptr : &at->second;
+}
+
+}
+
+const DueRow* FleetSheet::worstOf(const ItemId& item) const {
+    const auto* rows = found(rowsOfItem, item);
+    return rows ? firstThatCounts(*this, *rows) : nullptr;
+}
+
+const DueRow* FleetSheet::worstOf(const Registration& balloon) const {
+    const auto* rows = found(rowsOfBalloon, balloon);
+    return rows ? firstThatCounts(*this, *rows) : nullptr;
+}
+
+const BalloonCard* FleetSheet::card(const Registration& balloon) const {
+    const auto at = std::find_if(balloons.begin(), balloons.end(),
+                                 [&](const BalloonCard& each) { return each.balloon == balloon; });
+    return at == balloons.end() ? nullptr : &*at;
+}
+
+const ItemFacts* FleetSheet::item(const ItemId& item) const {
+    const auto* facts = found(items, item);
+    return facts ? *facts : nullptr;
+}
+
+Result<Sheet> fleetSheet(Books& books, CivilDate on) {
+    auto list = due(books, {}, on);
+    if (!list)
+        return tl::unexpected(list.error());
+    auto cards = books.balloons(on);
+    if (!cards)
+        return tl::unexpected(cards.error());
+
+    auto sheet = std::make_shared<FleetSheet>();
+    sheet->on = on;
+    sheet->due = std::move(*list);
+    sheet->balloons = std::move(*cards);
+    for (std::uint32_t number = 0; number < sheet->due.rows.size(); ++number) {
+        const auto& item = *sheet->due.rows[number].item;
+        sheet->rowsOfItem[item.id].push_back(number);
+        if (item.balloon)
+            sheet->rowsOfBalloon[*item.balloon].push_back(number);
+    }
+    for (const auto& adoption : sheet->due.obligations->adoptions())
+        for (const auto& requirement : adoption.programme->requirements)
+            sheet->titles[requirement.id] = requirement.title;
+    for (const auto& item : sheet->due.items) {
+        sheet->items.emplace(item.id, &item);
+        if (item.balloon)
+            sheet->itemsOfBalloon[*item.balloon].push_back(&item);
+    }
+    for (auto& [balloon, items] : sheet->itemsOfBalloon)
+        std::sort(items.begin(), items.end(), [](const ItemFacts* a, const ItemFacts* b) {
+            return std::tie(a->kind, a->place, a->id) < std::tie(b->kind, b->place, b->id);
+        });
+    return Sheet(std::move(sheet));
+}
+
+Fleet::Fleet(QObject* parent) : QObject(parent) {
+    instance = this;
+    connect(Day::current(), &Day::changed, this, &Fleet::askAgain);
+    connect(RecordDesk::current(), &RecordDesk::changed, this, &Fleet::askAgain);
+}
+
+Fleet::~Fleet() { instance = nullptr; }
+
+Fleet* Fleet::current() { return instance; }
+
+Fleet* Fleet::create(QQmlEngine*, QJSEngine*) {
+    QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
+    return instance;
+}
+
+const words::Titles& Fleet::titles() const {
+    static const words::Titles none;
+    return m_sheet ? m_sheet->titles : none;
+}
+
+bool Fleet::empty() const { return m_sheet && m_sheet->balloons.empty() && m_sheet->due.items.empty(); }
+
+void Fleet::askAgain() {
+    if (!RecordDesk::current()->isOpen())
+        return;
+    const auto turn = ++m_turn;
+    setAsking(true);
+    const auto on = Day::current()->date();
+    hear(RecordDesk::current()->ask([on](Record& record) { return fleetSheet(record, on); }), this,
+         [this, turn](const Result<Sheet>& answer) {
+             if (turn != m_turn)
+                 return;
+             m_problem = answer ? QString() : Words::problem(answer.error());
+             if (answer)
+                 m_sheet = *answer;
+             emit changed();
+             setAsking(false);
+         });
+}
+
+void Fleet::setAsking(bool asking) {
+    if (m_asking == asking)
+        return;
+    m_asking = asking;
+    emit askingChanged();
+}
+
+}

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/desk/journal_model.h"
+
+#include "screen/desk/fleet.h"
+#include "words/border.h"
+#include "words/sentences.h"
+
+#include <QStringList>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+QString onText(const Entry& entry) {
+    const auto on = inward(entry.on.iso());
+    return entry.time ? on + u' ' + inward(entry.time->iso()) : on;
+}
+
+}
+
+int JournalModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
+}
+
+QVariant JournalModel::data(const QModelIndex& index, int role) const {
+    if (index.row() < 0 || index.row() >= static_cast<int>(m_lines.size()))
+        return {};
+    const auto& row = m_lines[static_cast<std::size_t>(index.row())];
+    const auto& entry = row.now();
+    switch (role) {
+    case EntryRole:
+        return inward(entry.id.text());
+    case NumberRole:
+        return QVariant::fromValue(static_cast<qlonglong>(row.line.number));
+    case OnRole:
+        return onText(entry);
+    case KindRole:
+        return Sentences::kind(kindName(entry.body));
+    case Qt::DisplayRole:
+    case SentenceRole:
+        return Sentences::of(entry, Fleet::current()->titles());
+    case ByRole:
+        return inward(entry.by);
+    case NoteRole:
+        return inward(entry.note);
+    case RecordedRole:
+        return inward(row.line.recordedAt);
+    case StateRole:
+        return row.line.voided ? tr("voided") : row.line.current ? tr("corrected") : QString();
+    case VoidedRole:
+        return row.line.voided;
+    case AmendableRole:
+        return !row.line.voided && !amends(entry);
+    case FactsRole:
+        return joined({onText(entry), Sentences::kind(kindName(entry.body)), inward(entry.by),
+                       data(index, StateRole).toString(), inward(entry.note)},
+                      QStringLiteral(" · "));
+    case SpokenRole: {
+        QStringList parts{onText(entry), Sentences::of(entry, Fleet::current()->titles())};
+        if (row.line.voided)
+            parts += tr("voided");
+        return parts.join(QStringLiteral(": "));
+    }
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> JournalModel::roleNames() const {
+    return {{EntryRole, "entry"},   {NumberRole, "number"},       {OnRole, "day"},
+            {KindRole, "kind"},     {SentenceRole, "sentence"},   {ByRole, "by"},
+            {NoteRole, "note"},     {RecordedRole, "recorded"},   {StateRole, "change"},
+            {VoidedRole, "voided"}, {AmendableRole, "amendable"}, {FactsRole, "facts"},
+            {SpokenRole, "spoken"}};
+}
+
+void JournalModel::show(const std::vector<JournalLine>& lines) {
+    std::vector<Line> rows;
+    rows.reserve(lines.size());
+    for (const auto& line : lines)
+        rows.push_back({line});
+    replaceRows(m_lines, std::move(rows));
+}
+
+void JournalModel::append(const std::vector<JournalLine>& lines) {
+    if (lines.empty())
+        return;
+    beginInsertRows({}, count(), count() + static_cast<int>(lines.size()) - 1);
+    for (const auto& line : lines)
+        m_lines.push_back({line});
+    endInsertRows();
+    emit countChanged();
+}
+
+std::optional<std::int64_t> JournalModel::oldest() const {
+    return m_lines.empty() ? std::nullopt : std::optional(m_lines.back().line.number);
+}
+
+}

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/desk/record_desk.h"
+
+#include "acts/post.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <QJSEngine>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+RecordDesk* instance = nullptr;
+}
+
+RecordDesk::RecordDesk(QObject* parent) : QObject(parent), m_worker(new QObject) {
+    instance = this;
+    m_thread.setObjectName(QStringLiteral("storage"));
+    m_worker->moveToThread(&m_thread);
+    connect(&m_thread, &QThread::finished, m_worker, &QObject::deleteLater);
+    m_thread.start();
+}
+
+RecordDesk::~RecordDesk() {
+    hand([this] { m_record.reset(); });
+    QMetaObject::invokeMethod(
+        m_worker, [this] { m_thread.quit(); }, Qt::QueuedConnection);
+    m_thread.wait();
+    instance = nullptr;
+}
+
+RecordDesk* RecordDesk::current() { return instance; }
+
+RecordDesk* RecordDesk::create(QQmlEngine*, QJSEngine*) {
+    QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
+    return instance;
+}
+
+void RecordDesk::hand(std::function<void()> work) {
+    QMetaObject::invokeMethod(m_worker, std::move(work), Qt::QueuedConnection);
+}
+
+void RecordDesk::open(const QString& location, const QByteArray& firstEntries) {
+    m_location = location;
+    setState(State::Opening);
+    hand([this, to = outward(location), firstEntries] { openThere(to, firstEntries); });
+}
+
+void RecordDesk::openThere(const std::string& location, const QByteArray& firstEntries) {
+    const auto tell = [this](State state, const QString& trouble = {}, bool readOnly = false) {
+        QMetaObject::invokeMethod(this, [this, state, trouble, readOnly] {
+            m_readOnly = readOnly;
+            setState(state, trouble);
+        });
+    };
+    auto record = openRecord(location, OpenMode::OrCreate);
+    if (!record)
+        return tell(State::Failed, Words::problem(record.error()));
+    if (!firstEntries.isEmpty()) {
+        const auto lines = (*record)->lines({.text = {}, .kind = {}, .before = {}, .limit = 1});
+        if (!lines)
+            return tell(State::Failed, Words::problem(lines.error()));
+        if (lines->empty()) {
+            tell(State::Filling);
+            const std::string_view text(firstEntries.constData(), static_cast<std::size_t>(firstEntries.size()));
+            const auto posted = postText(**record, **record, text, "fleet.jsonl");
+            if (!posted)
+                return tell(State::Failed, Words::problems(posted.error()));
+        }
+    }
+    m_record = std::move(*record);
+    const auto readOnly = m_record->readOnlyReason();
+    tell(State::Open, inward(readOnly), !readOnly.empty());
+}
+
+void RecordDesk::setState(State state, const QString& trouble) {
+    m_state = state;
+    m_trouble = trouble;
+    emit stateChanged();
+    if (state == State::Open)
+        emit changed();
+}
+
+}

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/fabric/ageing_reading_model.h"
+
+#include "words/border.h"
+
+#include <QHash>
+#include <QLocale>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+QString spoken(const AgeingRow& row) {
+    const auto& reading = row.reading;
+    return joined({reading.day, AgeingReadingModel::tr("%1 hours flown").arg(row.hours), reading.place,
+                   reading.lot.isEmpty() ? QString() : AgeingReadingModel::tr("lot %1").arg(reading.lot), reading.says,
+                   reading.judgement,
+                   reading.ofThisPlace ? QString() : AgeingReadingModel::tr("another set of fabric")},
+                  QStringLiteral(", "));
+}
+
+}
+
+QVariant AgeingReadingModel::data(const QModelIndex& index, int role) const {
+    if (index.row() < 0 || index.row() >= static_cast<int>(m_rows.size()))
+        return {};
+    const auto& row = m_rows[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case DayRole:
+        return row.reading.day;
+    case HoursRole:
+        return row.hours;
+    case PlaceRole:
+        return row.reading.place;
+    case LotRole:
+        return row.reading.lot;
+    case Qt::DisplayRole:
+    case SaysRole:
+        return row.reading.says;
+    case JudgementRole:
+        return row.reading.judgement;
+    case FailsRole:
+        return row.reading.fails;
+    case KindRole:
+        return QVariant::fromValue(row.reading.kind);
+    case OtherRole:
+        return !row.reading.ofThisPlace;
+    case SpokenRole:
+        return spoken(row);
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> AgeingReadingModel::roleNames() const {
+    return {{DayRole, "day"},     {HoursRole, "hours"},         {PlaceRole, "place"}, {LotRole, "lot"},
+            {SaysRole, "says"},   {JudgementRole, "judgement"}, {FailsRole, "fails"}, {KindRole, "kind"},
+            {OtherRole, "other"}, {SpokenRole, "spoken"}};
+}
+
+void AgeingReadingModel::show(const std::vector<AgeingReading>& readings) {
+    std::vector<AgeingRow> rows;
+    rows.reserve(readings.size());
+    QHash<QString, int> before;
+    for (const auto& reading : readings) {
+        const auto hours = QLocale().toString(reading.hours, 'f', 1);
+        const auto key = QStringList{reading.day, hours, reading.place, reading.says}.join(u'|');
+        rows.push_back({reading, hours, key + u'|' + QString::number(before[key]++)});
+    }
+    replaceRows(m_rows, std::move(rows));
+}
+
+}

@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/form/bench_form_plan.h"
+
+#include "bench/reading/quantity.h"
+#include "bench/release/entitlement.h"
+#include "screen/form/form_parts.h"
+#include "screen/form/own_line_form.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <map>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+using Kind = FormField::Kind;
+using Fields = std::vector<FormField>;
+
+FormField chosen(std::string key, const QString& label, std::vector<Choice> choices, const std::string& value) {
+    auto made = plannedField(std::move(key), label, Kind::Choice, true);
+    made.choices = std::move(choices);
+    made.value = inward(value);
+    return made;
+}
+
+FormField itemField(const FormSubject& subject, const FleetSheet& sheet) {
+    return chosen("item", BenchFormPlan::tr("Item"), FormPlan::items(sheet, subject.balloon), subject.item);
+}
+
+Fields placeFields() {
+    return {plannedField("gore", BenchFormPlan::tr("Gore"), Kind::Count),
+            plannedField("row", BenchFormPlan::tr("Panel row"), Kind::Count, false,
+                         BenchFormPlan::tr("counted from the mouth"))};
+}
+
+Fields with(Fields fields, Fields more) {
+    fields.insert(fields.end(), more.begin(), more.end());
+    return fields;
+}
+
+Fields found(const FormSubject& subject, const FleetSheet& sheet) {
+    return with({itemField(subject, sheet), plannedField("what", BenchFormPlan::tr("What was found"), Kind::Text, true),
+                 chosen("severity", BenchFormPlan::tr("Severity"),
+                        {plainChoice(QStringLiteral("barring"), BenchFormPlan::tr("bars flight")),
+                         plainChoice(QStringLiteral("minor"), BenchFormPlan::tr("does not bar flight"))},
+                        "barring")},
+                placeFields());
+}
+
+Fields deferred(const FormSubject&, const FleetSheet&) {
+    return {plannedField("reason", BenchFormPlan::tr("Why it may wait"), Kind::Text, true),
+            plannedField("until", BenchFormPlan::tr("Until"), Kind::Date, false,
+                         BenchFormPlan::tr("YYYY-MM-DD, the last good day; or hours below, or both")),
+            plannedField("until_minutes", BenchFormPlan::tr("Until the item's clock shows"), Kind::Duration, false,
+                         BenchFormPlan::tr("412:30")),
+            plannedField("agreed_by", BenchFormPlan::tr("Agreed by"), Kind::Text, true,
+                         BenchFormPlan::tr("who is entitled to defer it, as named in the record"))};
+}
+
+Fields cleared(const FormSubject&, const FleetSheet&) {
+    return {plannedField("what", BenchFormPlan::tr("What was done"), Kind::Text, true),
+            plannedField("ref", BenchFormPlan::tr("Reference on the paper"), Kind::Text)};
+}
+
+Fields repaired(const FormSubject& subject, const FleetSheet& sheet) {
+    return with(with({itemField(subject, sheet)}, placeFields()),
+                {plannedField("method", BenchFormPlan::tr("Method"), Kind::Text, true,
+                              BenchFormPlan::tr("as the manual names it")),
+                 plannedField("width_mm", BenchFormPlan::tr("Width, mm"), Kind::Decimal),
+                 plannedField("height_mm", BenchFormPlan::tr("Height, mm"), Kind::Decimal),
+                 plannedField("lot", BenchFormPlan::tr("Lot of the material"), Kind::Text)});
+}
+
+Fields replaced(const FormSubject& subject, const FleetSheet& sheet) {
+    return {itemField(subject, sheet), plannedField("part", BenchFormPlan::tr("Part"), Kind::Text, true),
+            plannedField("removed_serial", BenchFormPlan::tr("Serial number off"), Kind::Text),
+            plannedField("fitted_serial", BenchFormPlan::tr("Serial number on"), Kind::Text),
+            plannedField("release_document", BenchFormPlan::tr("Its release document"), Kind::Text, true,
+                         BenchFormPlan::tr("EASA Form 1 …, FAA Form 8130-3 …"))};
+}
+
+Fields entitled(const FormSubject&, const FleetSheet&) {
+    std::vector<Choice> capacities;
+    for (const auto capacity : allCapacities)
+        capacities.push_back(plainChoice(inward(capacityName(capacity)), inward(capacityTitle(capacity))));
+    return {plannedField("person", BenchFormPlan::tr("Person"), Kind::Text, true),
+            chosen("capacity", BenchFormPlan::tr("May act as"), std::move(capacities), {}),
+            plannedField("licence", BenchFormPlan::tr("Licence or certificate"), Kind::Text, true),
+            plannedField("until", BenchFormPlan::tr("Valid until"), Kind::Date, false,
+                         BenchFormPlan::tr("YYYY-MM-DD; empty where it has no end"))};
+}
+
+Fields calibrated(const FormSubject&, const FleetSheet&) {
+    return {plannedField("tester", BenchFormPlan::tr("Tester"), Kind::Text, true),
+            plannedField("until", BenchFormPlan::tr("In calibration until"), Kind::Date, true),
+            plannedField("what", BenchFormPlan::tr("What it measures"), Kind::Text),
+            plannedField("certificate", BenchFormPlan::tr("Certificate"), Kind::Text)};
+}
+
+std::vector<Choice> kinds() {
+    std::vector<Choice> choices;
+    for (int at = 0; at < itemKindCount; ++at)
+        choices.push_back(
+            plainChoice(inward(itemKindName(static_cast<ItemKind>(at))), Words::kind(static_cast<ItemKind>(at))));
+    return choices;
+}
+
+Fields described(const FormSubject&, const FleetSheet&) {
+    return {plannedField("type", BenchFormPlan::tr("Type"), Kind::Text, true),
+            chosen("kind", BenchFormPlan::tr("Kind"), kinds(), {}),
+            plannedField("manual", BenchFormPlan::tr("Manual"), Kind::Text, true),
+            plannedField("revision", BenchFormPlan::tr("Revision"), Kind::Text, true),
+            plannedField("gores", BenchFormPlan::tr("Gores"), Kind::Count),
+            plannedField("rows", BenchFormPlan::tr("Panel rows"), Kind::Count)};
+}
+
+Fields stated(const FormSubject&, const FleetSheet&) {
+    std::vector<Choice> quantities;
+    for (const auto& quantity : allQuantities())
+        quantities.push_back(plainChoice(inward(quantity.slug), inward(quantity.title)));
+    return {plannedField("type", BenchFormPlan::tr("Type"), Kind::Text, true),
+            chosen("kind", BenchFormPlan::tr("Kind"), kinds(), {}),
+            chosen("quantity", BenchFormPlan::tr("Quantity"), std::move(quantities), {}),
+            plannedField("unit", BenchFormPlan::tr("Unit"), Kind::Text, true),
+            plannedField("least", BenchFormPlan::tr("At least"), Kind::Decimal),
+            plannedField("most", BenchFormPlan::tr("At most"), Kind::Decimal),
+            plannedField("proof", BenchFormPlan::tr("Proof load"), Kind::Decimal),
+            plannedField("places", BenchFormPlan::tr("Readings asked for"), Kind::Count),
+            plannedField("jaw_mm", BenchFormPlan::tr("Width of the jaws, mm"), Kind::Decimal),
+            plannedField("pressure_pa", BenchFormPlan::tr("Test pressure, Pa"), Kind::Decimal),
+            plannedField("area_cm2", BenchFormPlan::tr("Test area, cm²"), Kind::Decimal),
+            chosen("retires", BenchFormPlan::tr("A reading beyond it retires"),
+                   {plainChoice(QStringLiteral("panel"), BenchFormPlan::tr("the panel, which is replaced")),
+                    plainChoice(QStringLiteral("item"), BenchFormPlan::tr("the whole item"))},
+                   "panel"),
+            plannedField("passes", BenchFormPlan::tr("What passing means"), Kind::Text),
+            plannedField("source", BenchFormPlan::tr("Source"), Kind::Text, true,
+                         BenchFormPlan::tr("manual, revision and page"))};
+}
+
+Fields ofLot(const FormSubject& subject, const FleetSheet& sheet) {
+    return {itemField(subject, sheet),
+            plannedField("lot", BenchFormPlan::tr("Lot"), Kind::Text, true),
+            plannedField("fabric", BenchFormPlan::tr("Fabric"), Kind::Text, false,
+                         BenchFormPlan::tr("as its maker names the cloth")),
+            plannedField("first_gore", BenchFormPlan::tr("First gore"), Kind::Count, false,
+                         BenchFormPlan::tr("empty: from the first")),
+            plannedField("last_gore", BenchFormPlan::tr("Last gore"), Kind::Count),
+            plannedField("first_row", BenchFormPlan::tr("Lowest panel row"), Kind::Count, false,
+                         BenchFormPlan::tr("empty: from the mouth")),
+            plannedField("last_row", BenchFormPlan::tr("Highest panel row"), Kind::Count)};
+}
+
+Fields ownLine(const FormSubject&, const FleetSheet&) { return OwnLineForm::fields(); }
+
+struct Plan {
+    Fields (*fields)(const FormSubject&, const FleetSheet&);
+    const char* title;
+};
+
+const std::map<std::string_view, Plan>& plans() {
+    static const std::map<std::string_view, Plan> plans = {
+        {"defect.found", {found, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a defect")}},
+        {"defect.deferred", {deferred, QT_TRANSLATE_NOOP("BenchFormPlan", "Defer a defect")}},
+        {"defect.cleared", {cleared, QT_TRANSLATE_NOOP("BenchFormPlan", "Clear a defect")}},
+        {"repair.made", {repaired, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a repair")}},
+        {"part.replaced", {replaced, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a replaced part")}},
+        {"person.entitled", {entitled, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter what a person is entitled to")}},
+        {"tester.calibrated", {calibrated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a tester's calibration")}},
+        {"type.described", {described, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a type and its manual")}},
+        {"checklist.adopted", {ownLine, QT_TRANSLATE_NOOP("BenchFormPlan", "Add a line to the checklists")}},
+        {"fabric.stated", {ofLot, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter the lot of an envelope's panels")}},
+        {"limit.stated", {stated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a limit of a type")}},
+    };
+    return plans;
+}
+
+}
+
+std::vector<FormField> BenchFormPlan::fields(std::string_view kind, const FormSubject& subject,
+                                             const FleetSheet& sheet) {
+    const auto plan = plans().find(kind);
+    return plan == plans().end() ? Fields{} : plan->second.fields(subject, sheet);
+}
+
+bool BenchFormPlan::known(std::string_view kind) { return plans().contains(kind); }
+
+QString BenchFormPlan::title(std::string_view kind) {
+    const auto plan = plans().find(kind);
+    return plan == plans().end() ? QString() : tr(plan->second.title);
+}
+
+}

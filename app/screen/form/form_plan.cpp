@@ -1,0 +1,290 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/form/form_plan.h"
+
+#include "rules/due/defects.h"
+#include "rules/programme/programme.h"
+#include "screen/form/bench_form_plan.h"
+#include "screen/form/form_parts.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <algorithm>
+#include <array>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+using Kind = FormField::Kind;
+using Fields = std::vector<FormField>;
+
+FormField field(std::string key, const QString& label, Kind kind, bool required = false, const QString& hint = {}) {
+    return plannedField(std::move(key), label, kind, required, hint);
+}
+
+FormField choice(std::string key, const QString& label, std::vector<Choice> choices, const std::string& value,
+                 bool required = true) {
+    auto made = field(std::move(key), label, Kind::Choice, required);
+    made.choices = std::move(choices);
+    made.value = inward(value);
+    return made;
+}
+
+FormField several(std::string key, const QString& label, std::vector<Choice> choices, const QString& value,
+                  const QString& hint) {
+    auto made = field(std::move(key), label, Kind::Several, false, hint);
+    made.choices = std::move(choices);
+    made.value = value;
+    return made;
+}
+
+Choice itemChoice(const ItemFacts& item) {
+    const auto id = inward(item.id.text());
+    return {id, FormPlan::tr("%1 %2").arg(Words::kind(item.kind), id), {}, -1, -1, false};
+}
+
+QString all(const std::vector<Choice>& choices) {
+    QStringList values;
+    for (const auto& each : choices)
+        values += each.value;
+    return values.join(u'\n');
+}
+
+Choice plain(const QString& value, const QString& label) { return plainChoice(value, label); }
+
+Fields clockFields(const std::string& under, const QString& hint, bool unknownAllowed) {
+    Fields fields{field(under + ".minutes", FormPlan::tr("Hours"), Kind::Duration, false, hint),
+                  field(under + ".landings", FormPlan::tr("Landings"), Kind::Count),
+                  field(under + ".inflations", FormPlan::tr("Inflations"), Kind::Count)};
+    for (auto& each : fields)
+        each.unknownAllowed = unknownAllowed;
+    return fields;
+}
+
+void add(Fields& fields, Fields more) { fields.insert(fields.end(), more.begin(), more.end()); }
+
+Fields flightFields(const FormSubject& subject, const FleetSheet& sheet) {
+    auto kit = FormPlan::items(sheet, subject.balloon.empty() ? std::string("-") : subject.balloon);
+    auto kitField = several("kit", FormPlan::tr("Kit that flew"), kit, all(kit),
+                            FormPlan::tr("What is fitted flew, unless you change it here."));
+    kitField.onlyWhenTouched = true;
+    auto landings = field("landings", FormPlan::tr("Landings"), Kind::Count);
+    auto inflations = field("inflations", FormPlan::tr("Inflations"), Kind::Count);
+    landings.value = inflations.value = QStringLiteral("1");
+    return {
+        choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon),
+        field("minutes", FormPlan::tr("Time in service"), Kind::Duration, true, FormPlan::tr("1:05, 65 min or 1.1 h")),
+        landings,
+        inflations,
+        field("time", FormPlan::tr("Time (UTC)"), Kind::Time, false, FormPlan::tr("HH:MM; may stay empty")),
+        field("max_temp_c", FormPlan::tr("Highest envelope temperature, °C"), Kind::Decimal),
+        field("tethered", FormPlan::tr("Tethered"), Kind::Check),
+        kitField};
+}
+
+Fields itemFields(const FormSubject& subject) {
+    std::vector<Choice> kinds;
+    for (int at = 0; at < itemKindCount; ++at)
+        kinds.push_back(plain(inward(itemKindName(static_cast<ItemKind>(at))), Words::kind(static_cast<ItemKind>(at))));
+    Fields fields{
+        field("item", FormPlan::tr("Name of the item"), Kind::Text, true,
+              FormPlan::tr("As you call it: ENV-101. It stays for good.")),
+        choice("kind", FormPlan::tr("Kind"), kinds, {}), field("serial", FormPlan::tr("Serial number"), Kind::Text),
+        field("type", FormPlan::tr("Type"), Kind::Text),
+        field("made", FormPlan::tr("Made"), Kind::Made, false, FormPlan::tr("YYYY-MM-DD, or YYYY-MM as stamped"))};
+    add(fields,
+        clockFields("brought_forward",
+                    FormPlan::tr("Brought forward at the start of that day. Empty: new. A ? : nobody knows."), true));
+    fields.front().value = inward(subject.item);
+    return fields;
+}
+
+Fields doneFields(const FormSubject& subject, const FleetSheet& sheet) {
+    Fields fields{choice("item", FormPlan::tr("Item"), FormPlan::items(sheet, subject.balloon), subject.item),
+                  choice("requirement", FormPlan::tr("Requirement"), FormPlan::requirements(sheet, subject.item),
+                         subject.requirement),
+                  choice("method", FormPlan::tr("Method"), FormPlan::methods(sheet, subject.requirement), {}, false),
+                  field("ref", FormPlan::tr("Reference on the paper"), Kind::Text)};
+    add(fields,
+        clockFields("clock", FormPlan::tr("Only where the paper states the clock; else it is computed."), false));
+    return fields;
+}
+
+Fields eventFields(const FormSubject& subject, const FleetSheet& sheet) {
+    std::vector<Choice> events;
+    for (const char* each : {"hard-landing", "wire-contact", "over-temperature", "immersion", "dragged", "fire",
+                             "mildew", "increased-fuel-use"})
+        events.push_back(plain(QLatin1String(each), Words::event(each)));
+    return {subject.item.empty()
+                ? choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon)
+                : choice("item", FormPlan::tr("Item"), FormPlan::items(sheet, {}), subject.item),
+            choice("event", FormPlan::tr("What happened"), events, {}),
+            field("temp_c", FormPlan::tr("Hottest, °C"), Kind::Decimal, false,
+                  FormPlan::tr("of an over-temperature: the upper edge of the tell-tale's band")),
+            field("minutes", FormPlan::tr("For how many minutes"), Kind::Count)};
+}
+
+Fields adoptFields(const FormSubject& subject, const FleetSheet& sheet) {
+    std::vector<Choice> programmes;
+    for (const auto& text : shelf())
+        if (const auto programme = programmeFrom(text))
+            programmes.push_back(plain(inward(programme->id.text()), inward(programme->title)));
+    auto everything = field("everything", FormPlan::tr("Everything, the pool too"), Kind::Check);
+    return {choice("programme", FormPlan::tr("Programme"), programmes, subject.programme), everything,
+            several("balloons", FormPlan::tr("Balloons"), FormPlan::balloons(sheet), inward(subject.balloon),
+                    FormPlan::tr("Whatever is fitted to them, on any later day.")),
+            several("items", FormPlan::tr("Items"), FormPlan::itemsNotOn(sheet, "*"), inward(subject.item),
+                    FormPlan::tr("Items of the pool, bound one by one. Choose either balloons or items."))};
+}
+
+}
+
+std::vector<FormField> FormPlan::fields(std::string_view kind, const FormSubject& subject, const FleetSheet& sheet) {
+    Fields fields;
+    if (kind == "flight.logged")
+        fields = flightFields(subject, sheet);
+    else if (kind == "balloon.entered")
+        fields = {field("balloon", tr("Registration"), Kind::Text, true),
+                  field("title", tr("Name or type"), Kind::Text),
+                  several("operations", tr("Operations"),
+                          {plain(QStringLiteral("for-hire"), tr("for hire")),
+                           plain(QStringLiteral("instruction"), tr("instruction"))},
+                          {}, tr("Some requirements bind the operation, not the balloon."))};
+    else if (kind == "item.entered")
+        fields = itemFields(subject);
+    else if (kind == "item.fitted")
+        fields = {choice("balloon", tr("Balloon"), balloons(sheet), subject.balloon),
+                  choice("item", tr("Item"), itemsNotOn(sheet, subject.balloon), subject.item),
+                  field("place", tr("Place on the balloon"), Kind::Text, false,
+                        tr("cylinder 1, left burner … may stay empty"))};
+    else if (kind == "item.removed")
+        fields = {choice("balloon", tr("Balloon"), balloons(sheet), subject.balloon),
+                  choice("item", tr("Item"), items(sheet, subject.balloon), subject.item)};
+    else if (kind == "requirement.done")
+        fields = doneFields(subject, sheet);
+    else if (kind == "event.reported")
+        fields = eventFields(subject, sheet);
+    else if (kind == "programme.adopted")
+        fields = adoptFields(subject, sheet);
+    else if (kind == "reading.taken")
+        fields = {choice("item", tr("Item"), items(sheet, subject.balloon), subject.item),
+                  field("quantity", tr("Quantity"), Kind::Text, true),
+                  field("value", tr("Value"), Kind::Decimal),
+                  field("held_at", tr("Load that was held"), Kind::Decimal, false, tr("Instead of a value")),
+                  field("unit", tr("Unit"), Kind::Text, true),
+                  field("gore", tr("Gore"), Kind::Count),
+                  field("row", tr("Panel row"), Kind::Count),
+                  field("method", tr("Method"), Kind::Text)};
+    else if (kind == "entry.voided")
+        fields = {field("reason", tr("Why"), Kind::Text, true)};
+    else
+        fields = BenchFormPlan::fields(kind, subject, sheet);
+
+    fields.insert(fields.begin(), field("on", tr("Day"), Kind::Date, true, tr("YYYY-MM-DD")));
+    fields.push_back(field("by", tr("Written by"), Kind::Text));
+    fields.push_back(field("note", tr("Note"), Kind::Text));
+    return fields;
+}
+
+bool FormPlan::known(std::string_view kind) {
+    constexpr std::array kinds{"flight.logged", "balloon.entered",  "item.entered",   "item.fitted",
+                               "item.removed",  "requirement.done", "event.reported", "programme.adopted",
+                               "reading.taken", "entry.voided"};
+    return BenchFormPlan::known(kind) || std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
+}
+
+QString FormPlan::title(std::string_view kind) {
+    if (kind == "flight.logged")
+        return tr("Log a flight");
+    if (kind == "balloon.entered")
+        return tr("Enter a balloon");
+    if (kind == "item.entered")
+        return tr("Enter an item");
+    if (kind == "item.fitted")
+        return tr("Fit an item");
+    if (kind == "item.removed")
+        return tr("Remove an item");
+    if (kind == "requirement.done")
+        return tr("Requirement done");
+    if (kind == "event.reported")
+        return tr("Report an event");
+    if (kind == "programme.adopted")
+        return tr("Adopt a programme");
+    if (kind == "reading.taken")
+        return tr("Enter a reading");
+    if (kind == "entry.voided")
+        return tr("Void an entry");
+    return BenchFormPlan::title(kind);
+}
+
+QString FormPlan::verb(std::string_view kind) {
+    if (kind == "flight.logged")
+        return tr("Log the flight");
+    if (kind == "item.fitted")
+        return tr("Fit it");
+    if (kind == "item.removed")
+        return tr("Remove it");
+    if (kind == "programme.adopted")
+        return tr("Adopt it");
+    if (kind == "entry.voided")
+        return tr("Void it");
+    return tr("Enter it");
+}
+
+std::vector<Choice> FormPlan::balloons(const FleetSheet& sheet) {
+    std::vector<Choice> choices;
+    for (const auto& card : sheet.balloons)
+        choices.push_back(plain(inward(card.balloon.text()), inward(card.balloon.text())));
+    return choices;
+}
+
+std::vector<Choice> FormPlan::items(const FleetSheet& sheet, const std::string& balloon) {
+    std::vector<Choice> choices;
+    for (const auto& item : sheet.due.items)
+        if (balloon.empty() || (item.balloon && item.balloon->text() == balloon))
+            choices.push_back(itemChoice(item));
+    return choices;
+}
+
+std::vector<Choice> FormPlan::itemsNotOn(const FleetSheet& sheet, const std::string& balloon) {
+    // The pool first: an item that is elsewhere can be fitted too, and is moved then.
+    std::vector<Choice> pool;
+    std::vector<Choice> elsewhere;
+    for (const auto& item : sheet.due.items) {
+        if (!item.balloon) {
+            pool.push_back(itemChoice(item));
+        } else if (balloon != "*" && item.balloon->text() != balloon) {
+            elsewhere.push_back(itemChoice(item));
+            elsewhere.back().label = tr("%1 (now on %2)").arg(elsewhere.back().label, inward(item.balloon->text()));
+        }
+    }
+    pool.insert(pool.end(), elsewhere.begin(), elsewhere.end());
+    return pool;
+}
+
+std::vector<Choice> FormPlan::requirements(const FleetSheet& sheet, const std::string& item) {
+    std::vector<Choice> choices;
+    const auto rows = sheet.rowsOfItem.find(ItemId(item));
+    if (rows != sheet.rowsOfItem.end())
+        for (const auto number : rows->second) {
+            if (isOfTheRecord(sheet.due.rows[number]))
+                continue;
+            const auto& requirement = *sheet.due.rows[number].requirement;
+            choices.push_back(plain(inward(requirement.id.text()), inward(requirement.title)));
+        }
+    return choices;
+}
+
+std::vector<Choice> FormPlan::methods(const FleetSheet& sheet, const std::string& requirement) {
+    std::vector<Choice> choices;
+    const auto row = std::find_if(sheet.due.rows.begin(), sheet.due.rows.end(),
+                                  [&](const DueRow& each) { return each.requirement->id.text() == requirement; });
+    if (row != sheet.due.rows.end())
+        for (const auto& [method, months] : row->requirement->byMethod)
+            choices.push_back(plain(inward(method), tr("%1 (next in %2)").arg(inward(method), Words::months(months))));
+    return choices;
+}
+
+}

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/frame/search.h"
+
+#include "screen/desk/fleet.h"
+#include "screen/desk/record_desk.h"
+#include "words/border.h"
+#include "words/sentences.h"
+#include "words/words.h"
+
+#include <QStringList>
+
+#include <algorithm>
+#include <set>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+constexpr std::size_t ofEach = 8;
+constexpr int ofJournal = 12;
+
+bool says(const QString& text, const QStringList& words) {
+    return std::all_of(words.begin(), words.end(),
+                       [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
+}
+
+}
+
+Search::Search(QObject* parent) : QObject(parent) {}
+
+void Search::setWords(const QString& words) {
+    if (words == m_words)
+        return;
+    m_words = words;
+    look();
+}
+
+std::vector<Choice> Search::inTheFleet() const {
+    const auto sheet = Fleet::current()->sheet();
+    if (!sheet)
+        return {};
+    const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
+    std::vector<Choice> found;
+    for (const auto& card : sheet->balloons) {
+        const auto name = inward(card.balloon.text());
+        if (found.size() < ofEach && says(name + u' ' + inward(card.title), words))
+            found.push_back(
+                {QStringLiteral("balloon:") + name, name, tr("balloon · %1").arg(inward(card.title)), -1, -1, false});
+    }
+    std::size_t items = 0;
+    for (const auto& item : sheet->due.items) {
+        const auto name = inward(item.id.text());
+        const auto serial = inward(item.serial.value_or(""));
+        if (items < ofEach && says(name + u' ' + serial + u' ' + inward(item.type.value_or("")), words)) {
+            ++items;
+            found.push_back({QStringLiteral("item:") + name, name,
+                             tr("%1 · serial %2 · %3")
+                                 .arg(Words::kind(item.kind), serial,
+                                      item.balloon ? inward(item.balloon->text()) : tr("in the pool")),
+                             -1, -1, false});
+        }
+    }
+    std::set<RequirementId> seen;
+    for (const auto& row : sheet->due.rows) {
+        const auto& requirement = *row.requirement;
+        if (seen.size() < ofEach && !seen.contains(requirement.id) &&
+            says(inward(requirement.id.text()) + u' ' + inward(requirement.title) + u' ' + inward(requirement.source),
+                 words)) {
+            seen.insert(requirement.id);
+            found.push_back({QStringLiteral("requirement:") + inward(requirement.id.text()), inward(requirement.title),
+                             tr("requirement · %1").arg(inward(requirement.source)), -1, -1, false});
+        }
+    }
+    return found;
+}
+
+void Search::look() {
+    const auto turn = ++m_turn;
+    m_nothing = false;
+    if (m_words.trimmed().isEmpty()) {
+        m_found.show({});
+        emit changed();
+        return;
+    }
+    auto found = inTheFleet();
+    m_found.show(found);
+    emit changed();
+    const JournalQuery query{.text = outward(m_words), .kind = {}, .before = {}, .limit = ofJournal};
+    hear(RecordDesk::current()->ask([query](Record& record) { return record.lines(query); }), this,
+         [this, turn, found](const Result<std::vector<JournalLine>>& lines) {
+             if (turn != m_turn)
+                 return;
+             auto all = found;
+             if (lines)
+                 for (const auto& line : *lines) {
+                     const auto& entry = nowOf(line);
+                     all.push_back({QStringLiteral("entry:") + inward(entry.id.text()),
+                                    Sentences::of(entry, Fleet::current()->titles()),
+                                    tr("journal · %1 · %2").arg(inward(entry.on.iso()), inward(entry.by)), -1, -1,
+                                    false});
+                 }
+             m_nothing = all.empty();
+             m_found.show(std::move(all));
+             emit changed();
+         });
+}
+
+void Search::choose(const QString& value) {
+    const auto what = value.section(u':', 0, 0);
+    const auto name = value.section(u':', 1);
+    if (what == u"balloon")
+        emit balloonChosen(name);
+    else if (what == u"item")
+        emit itemChosen(name);
+    else if (what == u"requirement")
+        emit requirementChosen(name);
+    else if (what == u"entry")
+        emit entryChosen(name);
+}
+
+}

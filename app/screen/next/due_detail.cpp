@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/next/due_detail.h"
+
+#include "rules/due/defects.h"
+#include "screen/desk/due_model.h"
+#include "words/border.h"
+#include "words/words.h"
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+Choice limitLine(const DueRow& row, const LimitState& limit) {
+    Choice line;
+    line.value = QString::number(static_cast<int>(limit.clock));
+    line.label = row.state.governs == limit.clock ? DueDetail::tr("%1 · governs").arg(Words::clock(limit.clock))
+                                                  : Words::clock(limit.clock);
+    const auto last = Words::point(limit.clock, limit.last);
+    const auto due = Words::point(limit.clock, limit.due);
+    if (!limit.due)
+        line.detail = DueDetail::tr("nothing to count from");
+    else
+        line.detail = (limit.left.value_or(0) > 0 ? DueDetail::tr("last %1 · due %2 · left %3")
+                                                  : DueDetail::tr("last %1 · due %2 · %3"))
+                          .arg(last.isEmpty() ? DueDetail::tr("never") : last, due, Words::left(limit));
+    if (limit.toleranceLeft && limit.standing == Standing::Tolerance)
+        line.detail = DueDetail::tr("%1 · tolerance left %2")
+                          .arg(line.detail, Words::amount(isCalendar(limit.clock) ? ClockName::Days : limit.clock,
+                                                          *limit.toleranceLeft));
+    line.standing = static_cast<int>(limit.standing);
+    return line;
+}
+
+}
+
+DueDetail::DueDetail(QObject* parent) : QObject(parent) {
+    connect(Fleet::current(), &Fleet::changed, this, &DueDetail::look);
+}
+
+void DueDetail::setItem(const QString& item) { show(item, m_requirement); }
+void DueDetail::setRequirement(const QString& requirement) { show(m_item, requirement); }
+
+void DueDetail::show(const QString& item, const QString& requirement) {
+    if (item == m_item && requirement == m_requirement)
+        return;
+    m_item = item;
+    m_requirement = requirement;
+    emit subjectChanged();
+    look();
+}
+
+void DueDetail::look() {
+    m_row = nullptr;
+    m_sheet = Fleet::current()->sheet();
+    std::vector<Choice> limits;
+    if (m_sheet) {
+        const auto rows = m_sheet->rowsOfItem.find(ItemId(outward(m_item)));
+        if (rows != m_sheet->rowsOfItem.end())
+            for (const auto number : rows->second)
+                if (m_sheet->due.rows[number].requirement->id.text() == outward(m_requirement))
+                    m_row = &m_sheet->due.rows[number];
+    }
+    if (m_row != nullptr)
+        for (const auto& limit : m_row->state.limits) {
+            limits.push_back(limitLine(*m_row, limit));
+            limits.back().value += u'/' + QString::number(limits.size());
+        }
+    m_limits.show(std::move(limits));
+    emit changed();
+}
+
+bool DueDetail::isDefect() const { return m_row && m_row->programme == &defectProgramme(); }
+bool DueDetail::isFabric() const { return m_row && isOfTheRecord(*m_row) && !isDefect(); }
+QString DueDetail::title() const { return m_row ? inward(m_row->requirement->title) : QString(); }
+QString DueDetail::where() const { return m_row ? DueTexts::where(*m_row) : QString(); }
+QString DueDetail::source() const { return m_row ? inward(m_row->requirement->source) : QString(); }
+QString DueDetail::rule() const {
+    if (m_row == nullptr)
+        return {};
+    return isDefect()              ? tr("from when it is found until it is cleared")
+           : isOfTheRecord(*m_row) ? tr("the latest readings at each place, against the bound of its type's manual")
+                                   : Words::limits(*m_row->requirement);
+}
+QString DueDetail::note() const { return m_row ? inward(m_row->requirement->note) : QString(); }
+QString DueDetail::because() const { return m_row ? Words::because(m_row->state) : QString(); }
+QString DueDetail::remark() const { return m_row ? DueTexts::remark(*m_row) : QString(); }
+int DueDetail::standing() const { return m_row ? static_cast<int>(m_row->state.standing) : -1; }
+QString DueDetail::standingWord() const { return m_row ? Words::standing(m_row->state) : QString(); }
+double DueDetail::used() const { return m_row ? DueTexts::used(*m_row) : -1; }
+QString DueDetail::left() const { return m_row ? DueTexts::left(*m_row) : QString(); }
+QString DueDetail::due() const { return m_row ? DueTexts::due(*m_row) : QString(); }
+
+QString DueDetail::balloon() const {
+    return m_row && m_row->item->balloon ? inward(m_row->item->balloon->text()) : QString();
+}
+
+QString DueDetail::programme() const {
+    if (m_row == nullptr || m_row->programme == nullptr)
+        return {};
+    if (m_row->programme->revision.empty())
+        return inward(m_row->programme->title);
+    return tr("%1, revision %2").arg(inward(m_row->programme->title), inward(m_row->programme->revision));
+}
+
+}

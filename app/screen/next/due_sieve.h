@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Which rows of a sheet a place shows, in which order, and how they spread over the horizon. Plain values in and out;
+/// runs off the GUI thread.
+
+#include "screen/desk/fleet.h"
+#include "screen/next/horizon.h"
+
+#include <QString>
+
+#include <array>
+#include <optional>
+
+namespace crownring::screen {
+
+enum class DueOrder { Worst, Soonest };
+
+struct DueSieve {
+    std::optional<Registration> balloon;
+    std::optional<ItemKind> kind;
+    std::optional<Standing> standing;
+    std::optional<Place> bin;
+    QString words; ///< each must occur in registration, item, serial, title or source
+    DueOrder order = DueOrder::Worst;
+};
+
+struct Sifted {
+    RowNumbers rows;
+    /// Of all rows that pass everything but the standing and the bin.
+    Tally byStanding{};
+    /// Of all rows that pass everything but the bin.
+    std::array<Tally, calendarBins> calendar{};
+    std::array<Tally, useBins> use{};
+};
+
+[[nodiscard]] Sifted sift(const FleetSheet& sheet, const DueSieve& sieve);
+
+}

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/next/horizon.h"
+
+#include "words/words.h"
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+int calendarBin(CivilDate due, CivilDate on) {
+    const auto days = daysBetween(on, due);
+    if (days < 0)
+        return OverdueBin;
+    return days >= 7 * weeksShown ? LaterBin : FirstWeekBin + static_cast<int>(days / 7);
+}
+
+int useBin(const LimitState& limit) {
+    if (limit.clock != ClockName::Minutes)
+        return useBins - 1;
+    const auto left = limit.left.value_or(0);
+    if (left <= 0)
+        return 0;
+    const auto step = std::lower_bound(useSteps.begin(), useSteps.end(), left);
+    return 1 + static_cast<int>(step - useSteps.begin());
+}
+
+}
+
+std::optional<Place> horizonPlace(const DueRow& row, CivilDate on) {
+    const auto& state = row.state;
+    if (state.standing == Standing::Closed || state.because == Because::NotRequired)
+        return std::nullopt;
+    if (state.standing == Standing::Unproven)
+        return Place{false, UnprovenBin};
+    if (state.because == Because::Triggered)
+        return Place{false, OverdueBin};
+    const auto* limit = governingLimit(state);
+    if (limit != nullptr && !isCalendar(limit->clock))
+        return Place{true, useBin(*limit)};
+    if (limit != nullptr && limit->due)
+        return Place{false, calendarBin(CivilDate::fromDayNumber(*limit->due), on)};
+    return std::nullopt;
+}
+
+}

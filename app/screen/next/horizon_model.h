@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// One lane of the horizon: its bins with how many rows of each standing stand in them.
+
+#include "screen/lists/list_base.h"
+#include "screen/next/horizon.h"
+
+#include <QList>
+
+namespace crownring::screen {
+
+class HorizonModel : public crownring::screen::ListBase {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the place Next")
+    /// The fullest bin of those of equal kind (the weeks, or all bins by use), at least 1.
+    Q_PROPERTY(int tallest READ tallest NOTIFY tallestChanged FINAL)
+
+public:
+    enum Role {
+        BinRole = Qt::UserRole + 1,
+        LabelRole, ///< "overdue", "30 Nov", "≤ 10 h"
+        MonthRole, ///< "Dec" where a month begins, with the year in January; else empty
+        TallyRole, ///< list of numbers, by standing
+        TotalRole,
+        SpokenRole, ///< "week from 2026-11-30: 2 lapsed, 5 clear"
+        ZoneRole,   ///< true for the bins that are no week: no proof, overdue, later
+    };
+    Q_ENUM(Role)
+
+    using ListBase::ListBase;
+    [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+    [[nodiscard]] int tallest() const { return m_tallest; }
+
+    void showCalendar(CivilDate on, const std::array<Tally, calendarBins>& tallies);
+    void showUse(const std::array<Tally, useBins>& tallies);
+    [[nodiscard]] QString label(int bin) const;
+
+signals:
+    void tallestChanged();
+
+private:
+    struct Bin {
+        int number = 0;
+        QString label;
+        QString month;
+        QString spoken;
+        bool zone = false;
+        Tally tally{};
+        [[nodiscard]] int total() const;
+        [[nodiscard]] bool sameAs(const Bin& other) const { return number == other.number; }
+        bool operator==(const Bin&) const = default;
+    };
+    void show(std::vector<Bin> bins);
+
+    std::vector<Bin> m_bins;
+    int m_tallest = 1;
+};
+
+}

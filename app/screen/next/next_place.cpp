@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/next/next_place.h"
+
+#include "screen/desk/record_desk.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <QtConcurrent>
+
+#include <numeric>
+#include <set>
+
+namespace crownring::screen {
+
+using namespace words;
+
+NextPlace::NextPlace(QObject* parent) : QObject(parent) {
+    connect(Fleet::current(), &Fleet::changed, this, &NextPlace::siftAgain);
+    siftAgain();
+}
+
+void NextPlace::setWords(const QString& words) {
+    if (words == m_sieve.words)
+        return;
+    m_sieve.words = words;
+    changeFilter();
+}
+
+QString NextPlace::balloon() const { return m_sieve.balloon ? inward(m_sieve.balloon->text()) : QString(); }
+
+void NextPlace::setBalloon(const QString& balloon) {
+    if (balloon == this->balloon())
+        return;
+    m_sieve.balloon = balloon.isEmpty() ? std::nullopt : std::optional(Registration(outward(balloon)));
+    changeFilter();
+}
+
+QString NextPlace::kind() const { return m_sieve.kind ? inward(itemKindName(*m_sieve.kind)) : QString(); }
+
+void NextPlace::setKind(const QString& kind) {
+    if (kind == this->kind())
+        return;
+    m_sieve.kind = itemKindFrom(outward(kind));
+    changeFilter();
+}
+
+void NextPlace::setStanding(int standing) {
+    const auto wanted =
+        standing < 0 || standing >= standingCount ? std::nullopt : std::optional(static_cast<Standing>(standing));
+    if (wanted == m_sieve.standing)
+        return;
+    m_sieve.standing = wanted;
+    changeFilter();
+}
+
+void NextPlace::setSoonestFirst(bool soonest) {
+    if (soonest == soonestFirst())
+        return;
+    m_sieve.order = soonest ? DueOrder::Soonest : DueOrder::Worst;
+    changeFilter();
+}
+
+bool NextPlace::filtered() const {
+    return m_sieve.balloon || m_sieve.kind || m_sieve.standing || m_sieve.bin || !m_sieve.words.isEmpty();
+}
+
+void NextPlace::chooseCalendarBin(int bin) { chooseBin({false, bin}); }
+void NextPlace::chooseUseBin(int bin) { chooseBin({true, bin}); }
+
+void NextPlace::chooseBin(Place place) {
+    const bool again = m_sieve.bin && m_sieve.bin->byUse == place.byUse && m_sieve.bin->bin == place.bin;
+    m_sieve.bin = again || place.bin < 0 ? std::nullopt : std::optional(place);
+    changeFilter();
+}
+
+void NextPlace::clearFilters() {
+    m_sieve = DueSieve{.balloon = {}, .kind = {}, .standing = {}, .bin = {}, .words = {}, .order = m_sieve.order};
+    changeFilter();
+}
+
+void NextPlace::changeFilter() {
+    emit filterChanged();
+    siftAgain();
+}
+
+void NextPlace::siftAgain() {
+    const auto sheet = Fleet::current()->sheet();
+    if (!sheet)
+        return;
+    const auto turn = ++m_turn;
+    hear(QtConcurrent::run([sheet, sieve = m_sieve] { return sift(*sheet, sieve); }), this,
+         [this, turn, sheet](const Sifted& sifted) {
+             if (turn == m_turn)
+                 take(sheet, sifted);
+         });
+}
+
+void NextPlace::take(const Sheet& sheet, const Sifted& sifted) {
+    m_list.show(sheet, sifted.rows);
+    m_calendar.showCalendar(sheet->on, sifted.calendar);
+    m_use.showUse(sifted.use);
+    showChoices(*sheet, sifted);
+    const auto all = sheet->due.rows.size();
+    m_summary = sifted.rows.size() == all ? tr("%1 requirements").arg(all)
+                                          : tr("%1 of %2 requirements").arg(sifted.rows.size()).arg(all);
+    if (m_sieve.bin)
+        m_summary = tr("%1 · %2").arg(m_summary, (m_sieve.bin->byUse ? m_use : m_calendar).label(m_sieve.bin->bin));
+    m_ready = true;
+    emit listed();
+}
+
+void NextPlace::showChoices(const FleetSheet& sheet, const Sifted& sifted) {
+    std::vector<Choice> standings;
+    for (int at = 0; at < standingCount; ++at)
+        standings.push_back({QString::number(at),
+                             Words::standing(static_cast<Standing>(at)),
+                             {},
+                             sifted.byStanding[static_cast<std::size_t>(at)],
+                             at,
+                             standing() == at});
+    m_standings.show(std::move(standings));
+
+    std::vector<Choice> balloons{{{}, tr("every balloon"), {}, -1, -1, !m_sieve.balloon}};
+    for (const auto& card : sheet.balloons)
+        balloons.push_back({inward(card.balloon.text()), inward(card.balloon.text()), inward(card.title), -1, -1,
+                            m_sieve.balloon == card.balloon});
+    m_balloons.show(std::move(balloons));
+
+    std::set<ItemKind> present;
+    for (const auto& item : sheet.due.items)
+        present.insert(item.kind);
+    std::vector<Choice> kinds{{{}, tr("every kind"), {}, -1, -1, !m_sieve.kind}};
+    for (const auto each : present)
+        kinds.push_back({inward(itemKindName(each)), Words::kinds(each), {}, -1, -1, m_sieve.kind == each});
+    m_kinds.show(std::move(kinds));
+}
+
+}

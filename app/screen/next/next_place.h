@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The place Next: the horizon and the list under it, over the whole fleet on the day asked.
+
+#include "screen/desk/due_model.h"
+#include "screen/lists/choice_model.h"
+#include "screen/next/due_sieve.h"
+#include "screen/next/horizon_model.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+namespace crownring::screen {
+
+class NextPlace : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(crownring::screen::DueModel* list READ list CONSTANT FINAL)
+    Q_PROPERTY(crownring::screen::HorizonModel* calendar READ calendar CONSTANT FINAL)
+    Q_PROPERTY(crownring::screen::HorizonModel* use READ use CONSTANT FINAL)
+    Q_PROPERTY(crownring::screen::ChoiceModel* standings READ standings CONSTANT FINAL)
+    Q_PROPERTY(crownring::screen::ChoiceModel* balloons READ balloons CONSTANT FINAL)
+    Q_PROPERTY(crownring::screen::ChoiceModel* kinds READ kinds CONSTANT FINAL)
+    Q_PROPERTY(QString words READ words WRITE setWords NOTIFY filterChanged FINAL)
+    Q_PROPERTY(QString balloon READ balloon WRITE setBalloon NOTIFY filterChanged FINAL)
+    Q_PROPERTY(QString kind READ kind WRITE setKind NOTIFY filterChanged FINAL)
+    Q_PROPERTY(int standing READ standing WRITE setStanding NOTIFY filterChanged FINAL)
+    Q_PROPERTY(bool soonestFirst READ soonestFirst WRITE setSoonestFirst NOTIFY filterChanged FINAL)
+    /// The bin chosen on a lane, -1 for none.
+    Q_PROPERTY(int calendarBin READ calendarBin NOTIFY filterChanged FINAL)
+    Q_PROPERTY(int useBin READ useBin NOTIFY filterChanged FINAL)
+    Q_PROPERTY(bool filtered READ filtered NOTIFY filterChanged FINAL)
+    /// "118 of 912 · week from 2026-11-30"
+    Q_PROPERTY(QString summary READ summary NOTIFY listed FINAL)
+    Q_PROPERTY(bool ready READ ready NOTIFY listed FINAL)
+
+public:
+    explicit NextPlace(QObject* parent = nullptr);
+
+    [[nodiscard]] DueModel* list() { return &m_list; }
+    [[nodiscard]] HorizonModel* calendar() { return &m_calendar; }
+    [[nodiscard]] HorizonModel* use() { return &m_use; }
+    [[nodiscard]] ChoiceModel* standings() { return &m_standings; }
+    [[nodiscard]] ChoiceModel* balloons() { return &m_balloons; }
+    [[nodiscard]] ChoiceModel* kinds() { return &m_kinds; }
+
+    [[nodiscard]] QString words() const { return m_sieve.words; }
+    void setWords(const QString& words);
+    [[nodiscard]] QString balloon() const;
+    void setBalloon(const QString& balloon);
+    [[nodiscard]] QString kind() const;
+    void setKind(const QString& kind);
+    [[nodiscard]] int standing() const { return m_sieve.standing ? static_cast<int>(*m_sieve.standing) : -1; }
+    void setStanding(int standing);
+    [[nodiscard]] bool soonestFirst() const { return m_sieve.order == DueOrder::Soonest; }
+    void setSoonestFirst(bool soonest);
+    [[nodiscard]] int calendarBin() const { return m_sieve.bin && !m_sieve.bin->byUse ? m_sieve.bin->bin : -1; }
+    [[nodiscard]] int useBin() const { return m_sieve.bin && m_sieve.bin->byUse ? m_sieve.bin->bin : -1; }
+    [[nodiscard]] bool filtered() const;
+    [[nodiscard]] QString summary() const { return m_summary; }
+    [[nodiscard]] bool ready() const { return m_ready; }
+
+    /// Choosing the chosen bin again lets go of it.
+    Q_INVOKABLE void chooseCalendarBin(int bin);
+    Q_INVOKABLE void chooseUseBin(int bin);
+    Q_INVOKABLE void clearFilters();
+
+signals:
+    void filterChanged();
+    void listed();
+
+private:
+    void chooseBin(Place place);
+    void changeFilter();
+    void siftAgain();
+    void take(const Sheet& sheet, const Sifted& sifted);
+    void showChoices(const FleetSheet& sheet, const Sifted& sifted);
+
+    DueSieve m_sieve;
+    DueModel m_list;
+    HorizonModel m_calendar;
+    HorizonModel m_use;
+    ChoiceModel m_standings;
+    ChoiceModel m_balloons;
+    ChoiceModel m_kinds;
+    QString m_summary;
+    int m_turn = 0;
+    bool m_ready = false;
+};
+
+}

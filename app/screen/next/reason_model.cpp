@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/next/reason_model.h"
+
+#include "screen/desk/due_model.h"
+#include "words/border.h"
+#include "words/words.h"
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+QString capitalised(QString text) {
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    return text;
+}
+
+ReasonLine lineOf(const DueRow& row) {
+    ReasonLine line;
+    line.item = inward(row.item->id.text());
+    line.requirement = inward(row.requirement->id.text());
+    line.title =
+        ReasonModel::tr("%1 %2: %3").arg(Words::kind(row.item->kind), line.item, inward(row.requirement->title));
+    line.title = capitalised(line.title);
+    line.source = inward(row.requirement->source);
+    line.standing = static_cast<int>(row.state.standing);
+    line.word = Words::standing(row.state);
+    line.word = capitalised(line.word); // it begins a sentence here
+    line.used = DueTexts::used(row);
+    return line;
+}
+
+QString stateText(const DueRow& row) {
+    const auto left = DueTexts::left(row);
+    const auto due = DueTexts::due(row);
+    if (const auto because = Words::because(row.state); !because.isEmpty())
+        return because;
+    if (left.isEmpty() || due.isEmpty())
+        return Words::standing(row.state);
+    return ReasonModel::tr("Due %1: %2.").arg(due, left);
+}
+
+/// What is not known is as bad as what is not proven.
+ReasonLine unknownLine() {
+    ReasonLine line;
+    line.standing = static_cast<int>(Standing::Unproven);
+    return line;
+}
+
+ReasonLine incompleteLine(const RigUpReason& reason) {
+    auto line = unknownLine();
+    line.word = ReasonModel::tr("Incomplete");
+    line.source = ReasonModel::tr("A balloon is one envelope, one basket, one burner and at least one cylinder.");
+    if (reason.count == 0) {
+        line.title = capitalised(ReasonModel::tr("%1: none chosen").arg(Words::kind(reason.part)));
+        line.text = ReasonModel::tr("This kit is no whole balloon.");
+        line.mend = ReasonModel::tr("Choose the one that flies.");
+    } else {
+        line.title = capitalised(ReasonModel::tr("%1: %2 chosen").arg(Words::kinds(reason.part)).arg(reason.count));
+        line.text = ReasonModel::tr("A balloon flies with one.");
+        line.mend = ReasonModel::tr("Leave out what does not fly.");
+    }
+    return line;
+}
+
+ReasonLine cannotSayLine(const ItemFacts& item) {
+    auto line = unknownLine();
+    line.item = inward(item.id.text());
+    line.word = ReasonModel::tr("Cannot be said");
+    line.title = capitalised(ReasonModel::tr("%1 %2").arg(Words::kind(item.kind), line.item));
+    line.text = ReasonModel::tr("No mandatory requirement that was adopted binds it.");
+    line.source = ReasonModel::tr("The programmes that the record has adopted.");
+    line.mend = ReasonModel::tr("Adopt the programme that it is kept by, in Rules.");
+    return line;
+}
+
+QString mendOf(const DueRow& row) {
+    switch (row.state.standing) {
+    case Standing::Spent:
+        return ReasonModel::tr("Its life limit is reached: fly another item.");
+    case Standing::Unproven:
+        return ReasonModel::tr("Enter the paper that proves when it was last done, or have it done.");
+    default:
+        return ReasonModel::tr("Have it done, or fly another item.");
+    }
+}
+
+}
+
+ReasonLine reasonLine(const RigUpReason& reason) {
+    if (reason.kind == RigUpReason::Kind::Incomplete)
+        return incompleteLine(reason);
+    if (reason.kind == RigUpReason::Kind::CannotSay)
+        return cannotSayLine(*reason.item);
+    auto line = lineOf(*reason.row);
+    switch (reason.kind) {
+    case RigUpReason::Kind::Incomplete:
+    case RigUpReason::Kind::CannotSay:
+    case RigUpReason::Kind::Standing:
+        line.text = stateText(*reason.row);
+        line.mend = mendOf(*reason.row);
+        break;
+    case RigUpReason::Kind::TooLong:
+        line.text = reason.limit
+                        ? ReasonModel::tr("The flight needs more than is left: %1.").arg(Words::left(*reason.limit))
+                        : ReasonModel::tr("The flight needs more than is left.");
+        line.mend = ReasonModel::tr("Fly shorter, have it done before, or fly another item.");
+        break;
+    case RigUpReason::Kind::Positioning:
+        line.text = ReasonModel::tr("In a tolerance that only serves to reach the place of the inspection.");
+        line.mend = ReasonModel::tr("Mark the flight as one to the place of the inspection, or have it done.");
+        break;
+    }
+    return line;
+}
+
+ReasonLine noteLine(const DueRow& row) {
+    auto line = lineOf(row);
+    line.text = stateText(row);
+    line.mend = DueTexts::remark(row);
+    return line;
+}
+
+QVariant ReasonModel::data(const QModelIndex& index, int role) const {
+    if (index.row() < 0 || index.row() >= static_cast<int>(m_lines.size()))
+        return {};
+    const auto& line = m_lines[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case ItemRole:
+        return line.item;
+    case RequirementRole:
+        return line.requirement;
+    case Qt::DisplayRole:
+    case TitleRole:
+        return line.title;
+    case TextRole:
+        return line.text;
+    case SourceRole:
+        return line.source;
+    case MendRole:
+        return line.mend;
+    case WordRole:
+        return line.word;
+    case StandingRole:
+        return line.standing;
+    case UsedRole:
+        return line.used;
+    case SpokenRole:
+        return joined({line.title, line.word, line.text, line.mend, line.source}, QStringLiteral(", "));
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> ReasonModel::roleNames() const {
+    return {{ItemRole, "item"},    {RequirementRole, "requirement"}, {TitleRole, "title"},
+            {TextRole, "says"},    {SourceRole, "source"},           {MendRole, "mend"},
+            {WordRole, "word"},    {StandingRole, "standing"},       {UsedRole, "used"},
+            {SpokenRole, "spoken"}};
+}
+
+}

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The reasons of a rig-up answer, each with its gauge, what it says, its source and what would answer it.
+
+#include "rules/due/rig_up.h"
+#include "screen/lists/list_base.h"
+
+namespace crownring::screen {
+
+struct ReasonLine {
+    QString item;
+    QString requirement;
+    QString title;
+    QString text;
+    QString source;
+    QString mend;
+    QString word;
+    int standing = 0;
+    double used = -1;
+    [[nodiscard]] bool sameAs(const ReasonLine& other) const {
+        return title == other.title && requirement == other.requirement;
+    }
+    bool operator==(const ReasonLine&) const = default;
+};
+
+[[nodiscard]] ReasonLine reasonLine(const RigUpReason& reason);
+[[nodiscard]] ReasonLine noteLine(const DueRow& row);
+
+class ReasonModel : public crownring::screen::ListBase {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the rig-up check")
+
+public:
+    enum Role {
+        ItemRole = Qt::UserRole + 1,
+        RequirementRole,
+        TitleRole,
+        TextRole,
+        SourceRole,
+        MendRole,
+        WordRole,
+        StandingRole,
+        UsedRole,
+        SpokenRole ///< the whole row as one sentence
+
+    };
+    Q_ENUM(Role)
+    using ListBase::ListBase;
+    [[nodiscard]] int rowCount(const QModelIndex& parent) const override {
+        return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
+    }
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+    void show(std::vector<ReasonLine> lines) { replaceRows(m_lines, std::move(lines)); }
+
+private:
+    std::vector<ReasonLine> m_lines;
+};
+
+}

@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/next/rig_up_check.h"
+
+#include "measure/duration_text.h"
+#include "screen/desk/day.h"
+#include "screen/desk/due_model.h"
+#include "screen/desk/record_desk.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <QStringList>
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+using namespace words;
+
+RigUpCheck::RigUpCheck(QObject* parent) : QObject(parent) {
+    connect(Fleet::current(), &Fleet::changed, this, &RigUpCheck::changeKit);
+    changeKit();
+}
+
+void RigUpCheck::setWords(const QString& words) {
+    if (words == m_words)
+        return;
+    m_words = words;
+    emit kitChanged();
+    showItems();
+}
+
+void RigUpCheck::setBalloon(const QString& balloon) {
+    m_balloon = balloon;
+    m_kit.clear();
+    if (const auto sheet = Fleet::current()->sheet()) {
+        const auto fitted = sheet->itemsOfBalloon.find(Registration(outward(balloon)));
+        if (fitted != sheet->itemsOfBalloon.end())
+            for (const auto* item : fitted->second)
+                m_kit.insert(item->id);
+    }
+    changeKit();
+}
+
+QString RigUpCheck::kit() const {
+    QStringList names;
+    for (const auto& item : m_kit)
+        names += inward(item.text());
+    return names.join(QStringLiteral(", "));
+}
+
+void RigUpCheck::setDuration(const QString& duration) {
+    if (duration == m_duration)
+        return;
+    m_duration = duration;
+    m_durationProblem.clear();
+    m_flight.use.minutes = Minutes{0};
+    if (!duration.trimmed().isEmpty()) {
+        const auto minutes = parseDuration(outward(duration));
+        if (minutes)
+            m_flight.use.minutes = *minutes;
+        else
+            m_durationProblem = Words::problem(minutes.error());
+    }
+    emit flightChanged();
+    check();
+}
+
+void RigUpCheck::setPositioning(bool positioning) {
+    if (positioning == m_flight.positioning)
+        return;
+    m_flight.positioning = positioning;
+    emit flightChanged();
+    check();
+}
+
+void RigUpCheck::toggle(const QString& item) {
+    const ItemId id(outward(item));
+    if (m_kit.erase(id) == 0)
+        m_kit.insert(id);
+    changeKit();
+}
+
+void RigUpCheck::clearKit() {
+    m_kit.clear();
+    m_balloon.clear();
+    changeKit();
+}
+
+void RigUpCheck::changeKit() {
+    emit kitChanged();
+    showItems();
+    check();
+}
+
+void RigUpCheck::showItems() {
+    const auto sheet = Fleet::current()->sheet();
+    if (!sheet)
+        return;
+    const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
+    std::vector<Choice> items;
+    for (const auto& item : sheet->due.items) {
+        const auto* worst = sheet->worstOf(item.id);
+        QStringList detail{Words::kind(item.kind)};
+        if (item.type)
+            detail += inward(*item.type);
+        detail += item.balloon ? inward(item.balloon->text()) : tr("in the pool");
+        Choice choice{inward(item.id.text()),
+                      inward(item.id.text()),
+                      detail.join(QStringLiteral(" · ")),
+                      -1,
+                      worst ? static_cast<int>(worst->state.standing) : -1,
+                      m_kit.contains(item.id)};
+        const auto text = choice.label + u' ' + choice.detail + u' ' + inward(item.serial.value_or(""));
+        const bool wanted = std::all_of(words.begin(), words.end(),
+                                        [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
+        if (choice.chosen || wanted)
+            items.push_back(std::move(choice));
+    }
+    const auto rank = [&](const Choice& choice) {
+        const auto* item = sheet->item(ItemId(outward(choice.value)));
+        return std::tuple(!choice.chosen, item->kind, item->id);
+    };
+    std::sort(items.begin(), items.end(), [&](const Choice& a, const Choice& b) { return rank(a) < rank(b); });
+    m_items.show(std::move(items));
+
+    std::vector<Choice> balloons;
+    for (const auto& card : sheet->balloons)
+        balloons.push_back({inward(card.balloon.text()), inward(card.balloon.text()), inward(card.title), -1, -1,
+                            m_balloon == inward(card.balloon.text())});
+    m_balloons.show(std::move(balloons));
+}
+
+void RigUpCheck::check() {
+    const auto turn = ++m_turn;
+    // The answer to another question must not stand beside this kit, not for a moment.
+    m_answered = false;
+    m_problem.clear();
+    emit answerChanged();
+    if (m_kit.empty() || !m_durationProblem.isEmpty())
+        return;
+    using Answer = Result<std::shared_ptr<const RigUpAnswer>>;
+    const std::vector<ItemId> kit(m_kit.begin(), m_kit.end());
+    hear(RecordDesk::current()->ask([kit, on = Day::current()->date(), flight = m_flight](Record& record) -> Answer {
+        auto answer = checkRigUp(record, kit, on, flight);
+        if (!answer)
+            return tl::unexpected(answer.error());
+        return std::make_shared<const RigUpAnswer>(std::move(*answer));
+    }),
+         this, [this, turn](const Answer& answer) {
+             if (turn != m_turn)
+                 return;
+             m_answered = answer.has_value();
+             m_problem = answer ? QString() : Words::problem(answer.error());
+             if (answer)
+                 take(**answer);
+             emit answerChanged();
+         });
+}
+
+void RigUpCheck::take(const RigUpAnswer& answer) {
+    m_mayFly = answer.verdict.mayFly;
+    std::vector<ReasonLine> reasons;
+    for (const auto& reason : answer.verdict.reasons) {
+        auto line = reasonLine(reason);
+        // One row may say no for two reasons; on the screen it is one, with both texts.
+        const auto same =
+            std::find_if(reasons.begin(), reasons.end(), [&](const auto& have) { return have.sameAs(line); });
+        if (same == reasons.end())
+            reasons.push_back(std::move(line));
+        else
+            same->text += u' ' + line.text;
+    }
+    m_reasons.show(std::move(reasons));
+    std::vector<ReasonLine> notes;
+    for (const auto* row : answer.verdict.notes)
+        notes.push_back(noteLine(*row));
+    m_notes.show(std::move(notes));
+    if (const auto* row = answer.verdict.governs) {
+        const auto left = DueTexts::left(*row);
+        m_governs =
+            left.isEmpty()
+                ? tr("What governs: %1, %2 (%3).")
+                      .arg(DueTexts::where(*row), inward(row->requirement->title), Words::standing(row->state))
+                : tr("What governs: %1, %2 (%3, %4).")
+                      .arg(DueTexts::where(*row), inward(row->requirement->title), Words::standing(row->state), left);
+    } else {
+        m_governs = tr("Nothing in the record binds this kit. Adopt a programme for it in Rules.");
+    }
+}
+
+QString RigUpCheck::headline() const {
+    if (!m_answered)
+        return {};
+    return m_mayFly ? tr("By the record, nothing stands against it") : tr("By the record: no");
+}
+
+}

@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/record/record_place.h"
+
+#include "record/entry_json.h"
+#include "screen/desk/day.h"
+#include "screen/desk/fleet.h"
+#include "screen/desk/record_desk.h"
+#include "screen/form/form_plan.h"
+#include "words/border.h"
+#include "words/sentences.h"
+#include "words/words.h"
+
+#include <QPointer>
+#include <QStandardPaths>
+#include <QStringList>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+constexpr int linesAtOnce = 100;
+}
+
+RecordPlace::RecordPlace(QObject* parent) : QObject(parent) {
+    connect(RecordDesk::current(), &RecordDesk::changed, this, &RecordPlace::look);
+    showKinds();
+    look();
+}
+
+RecordPlace::~RecordPlace() { stopVerifying(); }
+
+void RecordPlace::setWords(const QString& words) {
+    if (words == m_words)
+        return;
+    m_words = words;
+    look();
+}
+
+void RecordPlace::setKind(const QString& kind) {
+    if (kind == m_kind)
+        return;
+    m_kind = kind;
+    showKinds();
+    look();
+}
+
+void RecordPlace::showKinds() {
+    std::vector<Choice> choices{{{}, tr("every kind"), {}, -1, -1, m_kind.isEmpty()}};
+    for (const auto name : kindNames())
+        choices.push_back({inward(name), Sentences::kind(name), {}, -1, -1, inward(name) == m_kind});
+    m_kinds.show(std::move(choices));
+}
+
+JournalQuery RecordPlace::query() const {
+    return {.text = outward(m_words),
+            .kind = m_kind.isEmpty() ? std::nullopt : std::optional(outward(m_kind)),
+            .before = {},
+            .limit = linesAtOnce};
+}
+
+void RecordPlace::look() {
+    emit changed();
+    const auto turn = ++m_turn;
+    hear(RecordDesk::current()->ask([query = query()](Record& record) { return record.lines(query); }), this,
+         [this, turn](const Result<std::vector<JournalLine>>& lines) {
+             if (turn != m_turn)
+                 return;
+             m_problem = lines ? QString() : Words::problem(lines.error());
+             m_journal.show(lines ? *lines : std::vector<JournalLine>{});
+             m_more = lines && lines->size() == linesAtOnce;
+             m_ready = true;
+             emit changed();
+         });
+    lookAtQuestions();
+    if (!m_entry.isEmpty())
+        openEntry(m_entry);
+}
+
+void RecordPlace::showMore() {
+    const auto oldest = m_journal.oldest();
+    if (!m_more || !oldest)
+        return;
+    m_more = false;
+    auto next = query();
+    next.before = *oldest;
+    hear(RecordDesk::current()->ask([next](Record& record) { return record.lines(next); }), this,
+         [this, turn = m_turn](const Result<std::vector<JournalLine>>& lines) {
+             if (turn != m_turn || !lines)
+                 return;
+             m_journal.append(*lines);
+             m_more = lines->size() == linesAtOnce;
+             emit changed();
+         });
+}
+
+void RecordPlace::lookAtQuestions() {
+    hear(RecordDesk::current()->ask([](Record& record) { return record.questions(); }), this,
+         [this](const Result<std::vector<Question>>& questions) {
+             std::vector<Choice> choices;
+             if (questions)
+                 for (const auto& question : *questions)
+                     choices.push_back({inward(question.stamp.id.text()) + u'\t' + inward(questionName(question.kind)) +
+                                            u'\t' + inward(question.subject),
+                                        tr("%1 · %2 · %3")
+                                            .arg(inward(question.stamp.at.on().iso()), inward(question.subject),
+                                                 Sentences::question(question.kind)),
+                                        inward(questionText(question)), -1, -1, false});
+             m_questions.show(std::move(choices));
+         });
+}
+
+void RecordPlace::verify() {
+    if (m_verifying)
+        return;
+    m_stop = std::make_shared<std::atomic_bool>(false);
+    m_verifying = true;
+    m_verified = 0;
+    m_verdict.clear();
+    emit verifyChanged();
+    auto progress = [stop = m_stop, place = QPointer<RecordPlace>(this), desk = RecordDesk::current()](double share) {
+        // The pointer is only looked at on the screen's own thread.
+        QMetaObject::invokeMethod(desk, [place, share] {
+            if (place && place->m_verifying) {
+                place->m_verified = share;
+                emit place->verifyChanged();
+            }
+        });
+        return !stop->load();
+    };
+    hear(RecordDesk::current()->ask([progress](Record& record) { return record.verify(progress); }), this,
+         [this, stop = m_stop](const Result<Verdict>& verdict) {
+             m_verifying = false;
+             m_intact = verdict && verdict->intact;
+             if (stop->load())
+                 m_verdict = tr("Stopped before the end. Nothing is known of the rest.");
+             else if (!verdict)
+                 m_verdict = Words::problem(verdict.error());
+             else if (verdict->intact)
+                 m_verdict = tr("All %1 entries are as they were written.").arg(verdict->entries);
+             else if (verdict->rebuildMends)
+                 m_verdict = tr("All %1 entries are as they were written, but what was computed from them is not: %2.")
+                                 .arg(verdict->entries)
+                                 .arg(inward(verdict->reason));
+             else
+                 m_verdict =
+                     tr("Entry %1 is not what was written: %2. Keep this file, and restore a backup from before.")
+                         .arg(verdict->firstBad ? inward(verdict->firstBad->text()) : tr("unknown"),
+                              inward(verdict->reason));
+             emit verifyChanged();
+         });
+}
+
+void RecordPlace::stopVerifying() {
+    if (m_stop)
+        m_stop->store(true);
+}
+
+QUrl RecordPlace::proposedBackup() const {
+    const auto folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QUrl::fromLocalFile(folder + QStringLiteral("/crownring-%1.sqlite").arg(Day::current()->today()));
+}
+
+void RecordPlace::backUpTo(const QUrl& file) {
+    const auto path = file.isLocalFile() ? file.toLocalFile() : file.toString();
+    m_backingUp = true;
+    m_backup = tr("Writing and checking the copy …");
+    m_backupFailed = false;
+    emit backupChanged();
+    hear(RecordDesk::current()->ask([to = outward(path)](Record& record) { return record.backUpTo(to); }), this,
+         [this, path](const Result<void>& answer) {
+             m_backingUp = false;
+             m_backupFailed = !answer;
+             m_backup = answer ? tr("Copied and checked: %1").arg(path) : Words::problem(answer.error());
+             emit backupChanged();
+         });
+}
+
+void RecordPlace::openEntry(const QString& entry) {
+    m_entry = entry.section(u'\t', 0, 0);
+    hear(RecordDesk::current()->ask([id = EntryId(outward(m_entry))](Record& record) { return record.line(id); }), this,
+         [this](const Result<std::optional<JournalLine>>& line) {
+             if (line && *line && inward((*line)->entry.id.text()) == m_entry)
+                 takeEntry(**line);
+         });
+}
+
+void RecordPlace::takeEntry(const JournalLine& line) {
+    m_entryTitle = Sentences::of(nowOf(line), Fleet::current()->titles());
+    QStringList facts{tr("number %1").arg(line.number), tr("recorded %1").arg(inward(line.recordedAt)),
+                      tr("writer %1").arg(inward(line.writer.text()))};
+    if (!line.entry.by.empty())
+        facts += tr("by %1").arg(inward(line.entry.by));
+    if (line.voided)
+        facts += tr("voided: it no longer counts");
+    else if (line.current)
+        facts += tr("corrected: below is what was written at first");
+    m_entryFacts = facts.join(QStringLiteral(" · "));
+    m_entryText = inward(toJson(line.entry).dump(2));
+    m_entryHash = inward(hex(line.hash));
+    m_entryAmendable = !line.voided;
+    m_entryCorrectable = !line.voided && !amends(line.entry) && FormPlan::known(kindName(line.entry.body));
+    emit entryChanged();
+}
+
+void RecordPlace::closeEntry() {
+    m_entry.clear();
+    m_entryTitle.clear();
+    emit entryChanged();
+}
+
+}

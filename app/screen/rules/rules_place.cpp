@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/rules/rules_place.h"
+
+#include "rules/programme/programme.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <QStringList>
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+QString whom(const Bound& bound) {
+    struct Teller {
+        static QString some(qsizetype many, const QStringList& names, const QString& text) {
+            constexpr qsizetype shown = 12;
+            const auto list = names.mid(0, shown).join(QStringLiteral(", "));
+            return many > shown ? RulesPlace::tr("%1: %2 … and %3 more").arg(text, list).arg(many - shown)
+                                : RulesPlace::tr("%1: %2").arg(text, list);
+        }
+        QString operator()(const BoundBalloons& bound) const {
+            QStringList names;
+            for (const auto& each : bound.balloons)
+                names += inward(each.text());
+            return some(names.size(), names, RulesPlace::tr("what is fitted to"));
+        }
+        QString operator()(const BoundItems& bound) const {
+            QStringList names;
+            for (const auto& each : bound.items)
+                names += inward(each.text());
+            return some(names.size(), names, RulesPlace::tr("items"));
+        }
+        QString operator()(const BoundEverything&) const { return RulesPlace::tr("everything, the pool too"); }
+    };
+    return std::visit(Teller{}, bound);
+}
+
+/// How many items a requirement binds on the day, and the worst standing among them.
+struct Reach {
+    int rows = 0;
+    int worst = -1;
+};
+
+std::map<RequirementId, Reach> reachOf(const FleetSheet& sheet) {
+    std::map<RequirementId, Reach> reach;
+    for (const auto& row : sheet.due.rows) {
+        auto& each = reach[row.requirement->id];
+        ++each.rows;
+        if (row.state.because != Because::NotRequired &&
+            (each.worst < 0 || static_cast<int>(row.state.standing) < each.worst))
+            each.worst = static_cast<int>(row.state.standing);
+    }
+    return reach;
+}
+
+}
+
+RulesPlace::RulesPlace(QObject* parent) : QObject(parent) {
+    connect(Fleet::current(), &Fleet::changed, this, &RulesPlace::look);
+    look();
+}
+
+void RulesPlace::showProgramme(const QString& programme) {
+    m_programme = programme;
+    m_requirement.clear();
+    look();
+}
+
+void RulesPlace::showRequirement(const QString& requirement) {
+    m_requirement = requirement;
+    look();
+}
+
+void RulesPlace::find(const QString& requirement) {
+    for (const auto& programme : m_known)
+        for (const auto& each : programme->requirements)
+            if (each.id.text() == outward(requirement))
+                m_programme = inward(programme->id.text());
+    showRequirement(requirement);
+}
+
+void RulesPlace::look() {
+    if ((m_sheet = Fleet::current()->sheet())) {
+        lookAtProgrammes();
+        lookAtProgramme();
+    }
+    emit changed();
+}
+
+void RulesPlace::lookAtProgrammes() {
+    std::map<ProgrammeId, std::shared_ptr<const Programme>> inForce;
+    std::map<ProgrammeId, int> times;
+    for (const auto& adoption : m_sheet->due.obligations->adoptions()) {
+        inForce[adoption.programme->id] = adoption.programme;
+        ++times[adoption.programme->id];
+    }
+    m_known.clear();
+    std::vector<Choice> choices;
+    for (const auto& [id, programme] : inForce) {
+        m_known.push_back(programme);
+        const auto adopted = times[id] == 1 ? tr("adopted once") : tr("adopted %1 times").arg(times[id]);
+        choices.push_back({inward(id.text()), inward(programme->title),
+                           tr("in force · revision %1 · %2").arg(inward(programme->revision), adopted),
+                           static_cast<int>(programme->requirements.size()), -1, inward(id.text()) == m_programme});
+    }
+    for (const auto& text : shelf())
+        if (auto programme = programmeFrom(text); programme && !inForce.contains(programme->id)) {
+            m_known.push_back(std::make_shared<const Programme>(std::move(*programme)));
+            const auto& shelved = *m_known.back();
+            choices.push_back({inward(shelved.id.text()), inward(shelved.title),
+                               tr("on the shelf, binds nothing yet · revision %1").arg(inward(shelved.revision)),
+                               static_cast<int>(shelved.requirements.size()), -1,
+                               inward(shelved.id.text()) == m_programme});
+        }
+    m_programmes.show(std::move(choices));
+    m_inForce = inForce.contains(ProgrammeId(outward(m_programme)));
+}
+
+void RulesPlace::lookAtProgramme() {
+    const auto at = std::find_if(m_known.begin(), m_known.end(),
+                                 [this](const auto& each) { return each->id.text() == outward(m_programme); });
+    m_shown = at == m_known.end() ? nullptr : *at;
+    std::vector<Choice> requirements;
+    std::vector<Choice> adoptions;
+    if (m_shown) {
+        auto reach = reachOf(*m_sheet);
+        for (const auto& each : m_shown->requirements) {
+            const auto id = inward(each.id.text());
+            requirements.push_back({id, inward(each.title), Words::limits(each), reach[each.id].rows,
+                                    reach[each.id].worst, id == m_requirement});
+        }
+        const auto& all = m_sheet->due.obligations->adoptions();
+        for (auto each = all.rbegin(); each != all.rend(); ++each)
+            if (each->programme->id == m_shown->id)
+                adoptions.push_back({inward(each->stamp.id.text()),
+                                     tr("from %1").arg(inward(each->stamp.at.on().iso())), whom(each->bound), -1, -1,
+                                     false});
+    }
+    m_requirements.show(std::move(requirements));
+    m_adoptions.show(std::move(adoptions));
+
+    RowNumbers rows;
+    if (!m_requirement.isEmpty())
+        for (std::uint32_t number = 0; number < m_sheet->due.rows.size(); ++number)
+            if (m_sheet->due.rows[number].requirement->id.text() == outward(m_requirement))
+                rows.push_back(number);
+    m_bound.show(m_sheet, rows);
+}
+
+const Requirement* RulesPlace::chosen() const {
+    if (!m_shown)
+        return nullptr;
+    const auto at = std::find_if(m_shown->requirements.begin(), m_shown->requirements.end(),
+                                 [this](const auto& each) { return each.id.text() == outward(m_requirement); });
+    return at == m_shown->requirements.end() ? nullptr : &*at;
+}
+
+QString RulesPlace::title() const { return m_shown ? inward(m_shown->title) : QString(); }
+QString RulesPlace::note() const { return m_shown ? inward(m_shown->note) : QString(); }
+
+QString RulesPlace::about() const {
+    return m_shown ? tr("Revision %1 · %2").arg(inward(m_shown->revision), inward(m_shown->source)) : QString();
+}
+
+QString RulesPlace::requirementTitle() const { return chosen() ? inward(chosen()->title) : QString(); }
+QString RulesPlace::requirementSource() const { return chosen() ? inward(chosen()->source) : QString(); }
+QString RulesPlace::requirementRule() const { return chosen() ? Words::limits(*chosen()) : QString(); }
+QString RulesPlace::requirementNote() const { return chosen() ? inward(chosen()->note) : QString(); }
+
+QString RulesPlace::requirementFacts() const {
+    const auto* requirement = chosen();
+    if (requirement == nullptr)
+        return {};
+    QStringList facts{Words::action(requirement->action)};
+    QStringList kinds;
+    for (const auto kind : requirement->kinds)
+        kinds += Words::kinds(kind);
+    if (!kinds.isEmpty())
+        facts += kinds.join(tr(", "));
+    for (const auto& type : requirement->types)
+        facts += tr("type %1").arg(inward(type));
+    facts += requirement->force == Force::Mandatory ? tr("mandatory") : tr("recommended, never grounds");
+    if (requirement->blocks == Blocks::Filling)
+        facts += tr("stands against filling, not against flight");
+    for (const auto& operation : requirement->operations)
+        facts += tr("only for operation: %1").arg(inward(operation));
+    return facts.join(QStringLiteral(" · "));
+}
+
+}

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The place Rules: programmes in force on the day asked and those on the shelf, their requirements with sources, and
+/// whom each binds.
+
+#include "rules/programme/requirement.h"
+#include "screen/desk/due_model.h"
+#include "screen/lists/choice_model.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+namespace crownring::screen {
+
+class RulesPlace : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    /// In force first, then the shelf.
+    Q_PROPERTY(crownring::screen::ChoiceModel* programmes READ programmes CONSTANT FINAL)
+    Q_PROPERTY(crownring::screen::ChoiceModel* requirements READ requirements CONSTANT FINAL)
+    /// The adoptions of the programme chosen, latest first.
+    Q_PROPERTY(crownring::screen::ChoiceModel* adoptions READ adoptions CONSTANT FINAL)
+    /// Rows of the requirement chosen: whom it binds, worst first.
+    Q_PROPERTY(crownring::screen::DueModel* bound READ bound CONSTANT FINAL)
+    Q_PROPERTY(QString programme READ programme NOTIFY changed FINAL)
+    Q_PROPERTY(bool inForce READ inForce NOTIFY changed FINAL)
+    Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+    Q_PROPERTY(QString about READ about NOTIFY changed FINAL)
+    Q_PROPERTY(QString note READ note NOTIFY changed FINAL)
+    Q_PROPERTY(QString requirement READ requirement NOTIFY changed FINAL)
+    Q_PROPERTY(QString requirementTitle READ requirementTitle NOTIFY changed FINAL)
+    Q_PROPERTY(QString requirementSource READ requirementSource NOTIFY changed FINAL)
+    Q_PROPERTY(QString requirementRule READ requirementRule NOTIFY changed FINAL)
+    Q_PROPERTY(QString requirementFacts READ requirementFacts NOTIFY changed FINAL)
+    Q_PROPERTY(QString requirementNote READ requirementNote NOTIFY changed FINAL)
+
+public:
+    explicit RulesPlace(QObject* parent = nullptr);
+    [[nodiscard]] ChoiceModel* programmes() { return &m_programmes; }
+    [[nodiscard]] ChoiceModel* requirements() { return &m_requirements; }
+    [[nodiscard]] ChoiceModel* adoptions() { return &m_adoptions; }
+    [[nodiscard]] DueModel* bound() { return &m_bound; }
+    [[nodiscard]] QString programme() const { return m_programme; }
+    [[nodiscard]] bool inForce() const { return m_inForce; }
+    [[nodiscard]] QString title() const;
+    [[nodiscard]] QString about() const;
+    [[nodiscard]] QString note() const;
+    [[nodiscard]] QString requirement() const { return m_requirement; }
+    [[nodiscard]] QString requirementTitle() const;
+    [[nodiscard]] QString requirementSource() const;
+    [[nodiscard]] QString requirementRule() const;
+    /// Action, kinds, force and what it blocks.
+    [[nodiscard]] QString requirementFacts() const;
+    [[nodiscard]] QString requirementNote() const;
+
+    Q_INVOKABLE void showProgramme(const QString& programme);
+    Q_INVOKABLE void showRequirement(const QString& requirement);
+    /// Finds the programme too.
+    Q_INVOKABLE void find(const QString& requirement);
+
+signals:
+    void changed();
+
+private:
+    void look();
+    void lookAtProgrammes();
+    void lookAtProgramme();
+    [[nodiscard]] const Requirement* chosen() const;
+
+    ChoiceModel m_programmes;
+    ChoiceModel m_requirements;
+    ChoiceModel m_adoptions;
+    DueModel m_bound;
+    Sheet m_sheet;
+    std::vector<std::shared_ptr<const Programme>> m_known; ///< latest revision in force, else the shelf's
+    std::shared_ptr<const Programme> m_shown;
+    QString m_programme;
+    QString m_requirement;
+    bool m_inForce = false;
+};
+
+}

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "words/bench_sentences.h"
+
+#include "words/border.h"
+#include "words/words.h"
+
+#include <QLocale>
+
+namespace crownring::words {
+
+namespace {
+
+QString figure(double value) { return QLocale().toString(value, 'g', 6); }
+
+template <class What>
+QString named(const Name<What>& name) {
+    return inward(name.text());
+}
+
+}
+
+QString BenchSentences::place(const PanelPlace& place) {
+    return joined(
+        {place.gore ? tr("gore %1").arg(*place.gore) : QString(), place.row ? tr("row %1").arg(*place.row) : QString()},
+        QStringLiteral(", "));
+}
+
+QString BenchSentences::of(const ReadingTaken& e) {
+    const auto form = e.held ? tr("%1: %2 held at %3 %4") : tr("%1: %2 %3 %4");
+    auto text = form.arg(named(e.item), inward(e.quantity), figure(e.value), inward(e.unit));
+    if (e.below)
+        text = tr("%1: %2 at least %3, below %4 %5")
+                   .arg(named(e.item), inward(e.quantity), figure(e.value), figure(*e.below), inward(e.unit));
+    const auto direction = e.conditions.direction ? inward(*e.conditions.direction) : QString();
+    return joined({text, place(e.place), direction}, QStringLiteral(", "));
+}
+
+QString BenchSentences::of(const InspectionOpened& e) {
+    return tr("Inspection %1 opened: %2, %n item(s)", nullptr, static_cast<int>(e.items.size()))
+        .arg(named(e.inspection), inward(e.visit));
+}
+
+QString BenchSentences::of(const LineSettled& e) {
+    const auto state = e.state == LineState::Done            ? tr("done")
+                       : e.state == LineState::NotApplicable ? tr("not applicable")
+                                                             : tr("open");
+    auto text = tr("%1, line %2").arg(named(e.inspection), inward(e.line));
+    if (e.item)
+        text = tr("%1 of %2").arg(text, named(*e.item));
+    return joined({tr("%1: %2").arg(text, state), inward(e.finding)}, QStringLiteral(". "));
+}
+
+QString BenchSentences::of(const DefectFound& e) {
+    const auto form =
+        e.severity == Severity::Barring ? tr("Defect %1 on %2, bars flight: %3") : tr("Defect %1 on %2: %3");
+    return joined({form.arg(named(e.defect), named(e.item), inward(e.what)), place(e.place)}, QStringLiteral(", "));
+}
+
+QString BenchSentences::of(const DefectDeferred& e) {
+    const auto until = joined({e.until ? inward(e.until->iso()) : QString(),
+                               e.untilMinutes ? Words::hours(e.untilMinutes->value()) : QString()},
+                              tr(" or "));
+    return tr("Defect %1 on %2 deferred until %3, agreed by %4: %5")
+        .arg(named(e.defect), named(e.item), until, named(e.agreedBy), inward(e.reason));
+}
+
+QString BenchSentences::of(const DefectCleared& e) {
+    const auto text = tr("Defect %1 on %2 cleared: %3").arg(named(e.defect), named(e.item), inward(e.what));
+    return e.ref.empty() ? text : tr("%1 (%2)").arg(text, inward(e.ref));
+}
+
+QString BenchSentences::of(const RepairMade& e) {
+    const auto size = e.widthMillimetres && e.heightMillimetres
+                          ? tr("%1 × %2 mm").arg(figure(*e.widthMillimetres), figure(*e.heightMillimetres))
+                          : QString();
+    const auto lot = e.lot.empty() ? QString() : tr("lot %1").arg(inward(e.lot));
+    return joined({tr("%1 repaired: %2").arg(named(e.item), inward(e.method)), place(e.place), size, lot},
+                  QStringLiteral(", "));
+}
+
+QString BenchSentences::of(const PartReplaced& e) {
+    const auto off = e.removedSerial.empty() ? QString() : tr("off %1").arg(inward(e.removedSerial));
+    const auto fitted = e.fittedSerial.empty() ? QString() : tr("on %1").arg(inward(e.fittedSerial));
+    return joined({tr("%1: %2 replaced").arg(named(e.item), inward(e.part)), off, fitted, inward(e.releaseDocument)},
+                  QStringLiteral(", "));
+}
+
+QString BenchSentences::of(const InspectionClosed& e) {
+    const auto who = e.signatory ? named(*e.signatory) : QString();
+    switch (e.outcome) {
+    case Outcome::Released:
+        return tr("Inspection %1 released by %2").arg(named(e.inspection), who);
+    case Outcome::Discrepancies:
+        return tr("Inspection %1 closed with a list of discrepancies by %2").arg(named(e.inspection), who);
+    case Outcome::Abandoned:
+        return tr("Inspection %1 abandoned").arg(named(e.inspection));
+    }
+    return {};
+}
+
+QString BenchSentences::of(const PersonEntitled& e) {
+    const auto text = tr("%1 may act as %2, %3").arg(named(e.person), inward(e.capacity), inward(e.licence));
+    return e.until ? tr("%1, until %2").arg(text, inward(e.until->iso())) : text;
+}
+
+QString BenchSentences::of(const TesterCalibrated& e) {
+    return tr("Tester %1 calibrated, until %2").arg(named(e.tester), inward(e.until.iso()));
+}
+
+QString BenchSentences::of(const TypeDescribed& e) {
+    return tr("Type %1: %2, revision %3").arg(named(e.type), inward(e.manual), inward(e.revision));
+}
+
+QString BenchSentences::of(const LimitStated& e) {
+    const auto unit = inward(e.unit);
+    const auto bounds = joined({e.least ? tr("at least %1 %2").arg(figure(*e.least), unit) : QString(),
+                                e.most ? tr("at most %1 %2").arg(figure(*e.most), unit) : QString()},
+                               QStringLiteral(", "));
+    return tr("Limit of %1: %2 %3 (%4)").arg(named(e.type), inward(e.quantity), bounds, inward(e.source));
+}
+
+QString BenchSentences::of(const FabricStated& e) {
+    const auto span = [](const std::optional<int>& first, const std::optional<int>& last, const QString& both,
+                         const QString& from, const QString& to) {
+        return first && last ? both.arg(*first).arg(*last)
+               : first       ? from.arg(*first)
+               : last        ? to.arg(*last)
+                             : QString();
+    };
+    return joined({tr("%1: panels of lot %2").arg(named(e.item), inward(e.lot)), inward(e.fabric),
+                   span(e.firstGore, e.lastGore, tr("gores %1 to %2"), tr("from gore %1"), tr("to gore %1")),
+                   span(e.firstRow, e.lastRow, tr("rows %1 to %2"), tr("from row %1"), tr("to row %1"))},
+                  QStringLiteral(", "));
+}
+
+QString BenchSentences::of(const ChecklistAdopted& e) { return tr("Checklist %1 adopted").arg(named(e.checklist)); }
+
+}

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The border between the core (UTF-8 `std::string`) and Qt.
+
+#include <QString>
+#include <QStringList>
+
+#include <string>
+#include <string_view>
+
+namespace crownring::words {
+
+[[nodiscard]] inline QString inward(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+/// The parts that say something, with `between` between them.
+[[nodiscard]] inline QString joined(QStringList parts, const QString& between) {
+    parts.removeAll(QString());
+    return parts.join(between);
+}
+
+[[nodiscard]] inline std::string outward(const QString& text) { return text.trimmed().toStdString(); }
+
+}

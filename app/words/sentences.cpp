@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "words/sentences.h"
+
+#include "words/bench_sentences.h"
+#include "words/border.h"
+#include "words/words.h"
+
+#include <QLocale>
+#include <QStringList>
+
+namespace crownring::words {
+
+namespace {
+
+QString stated(const Figures& figures) {
+    QStringList parts;
+    if (figures.minutes)
+        parts += Words::hours(figures.minutes->value());
+    if (figures.landings)
+        parts += Words::landings(figures.landings->value());
+    if (figures.inflations)
+        parts += Words::inflations(figures.inflations->value());
+    return parts.join(QStringLiteral(", "));
+}
+
+QString title(const RequirementId& requirement, const Titles& titles) {
+    const auto at = titles.find(requirement);
+    return inward(at == titles.end() ? requirement.text() : at->second);
+}
+
+struct Teller {
+    const Titles& titles;
+
+    QString operator()(const ItemEntered& e) const {
+        QStringList more{Words::kind(e.kind)};
+        if (e.type)
+            more += inward(*e.type);
+        if (e.serial)
+            more += Sentences::tr("serial %1").arg(inward(*e.serial));
+        if (e.made)
+            more += Sentences::tr("made %1").arg(inward(e.made->iso()));
+        if (!(e.broughtForward == newFigures))
+            more += Sentences::tr("brought forward %1").arg(Words::figures(e.broughtForward));
+        return Sentences::tr("%1 entered: %2").arg(inward(e.item.text()), more.join(QStringLiteral(", ")));
+    }
+    QString operator()(const BalloonEntered& e) const {
+        return e.title.empty() ? Sentences::tr("Balloon %1 entered").arg(inward(e.balloon.text()))
+                               : Sentences::tr("Balloon %1 entered: %2").arg(inward(e.balloon.text()), inward(e.title));
+    }
+    QString operator()(const ItemFitted& e) const {
+        const auto text = Sentences::tr("%1 fitted to %2").arg(inward(e.item.text()), inward(e.balloon.text()));
+        return e.place.empty() ? text : Sentences::tr("%1, %2").arg(text, inward(e.place));
+    }
+    QString operator()(const ItemRemoved& e) const {
+        return Sentences::tr("%1 removed from %2").arg(inward(e.item.text()), inward(e.balloon.text()));
+    }
+    QString operator()(const FlightLogged& e) const {
+        QString text = Sentences::tr("%1 flew %2: %3, %4")
+                           .arg(inward(e.balloon.text()), Words::hours(e.use.minutes.value()),
+                                Words::landings(e.use.landings.value()), Words::inflations(e.use.inflations.value()));
+        if (e.maxCelsius)
+            text = Sentences::tr("%1, at most %2 °C").arg(text, QLocale().toString(*e.maxCelsius, 'f', 0));
+        if (e.tethered)
+            text = Sentences::tr("%1, tethered").arg(text);
+        if (e.kit) {
+            QStringList names;
+            for (const auto& item : *e.kit)
+                names += inward(item.text());
+            text = Sentences::tr("%1, with %2").arg(text, names.join(QStringLiteral(", ")));
+        }
+        return text;
+    }
+    QString operator()(const RequirementDone& e) const {
+        QString text = Sentences::tr("%1 done on %2").arg(title(e.requirement, titles), inward(e.item.text()));
+        if (!e.method.empty())
+            text = Sentences::tr("%1, %2").arg(text, inward(e.method));
+        if (const auto clock = stated(e.clock); !clock.isEmpty())
+            text = Sentences::tr("%1, at %2").arg(text, clock);
+        return e.ref.empty() ? text : Sentences::tr("%1 (%2)").arg(text, inward(e.ref));
+    }
+    QString operator()(const ProgrammeAdopted& e) const {
+        struct Whom {
+            QString operator()(const BoundBalloons& b) const {
+                return b.balloons.size() == 1 ? inward(b.balloons.front().text())
+                                              : Sentences::tr("%1 balloons").arg(b.balloons.size());
+            }
+            QString operator()(const BoundItems& b) const {
+                return b.items.size() == 1 ? inward(b.items.front().text())
+                                           : Sentences::tr("%1 items").arg(b.items.size());
+            }
+            QString operator()(const BoundEverything&) const { return Sentences::tr("everything"); }
+        };
+        return Sentences::tr("Programme %1 adopted for %2")
+            .arg(inward(e.programme.text()), std::visit(Whom{}, e.bound));
+    }
+    template <class OfTheBench>
+    QString operator()(const OfTheBench& e) const {
+        return BenchSentences::of(e);
+    }
+    QString operator()(const EventReported& e) const {
+        const auto subject = std::visit([](const auto& name) { return inward(name.text()); }, e.subject);
+        const auto told = Sentences::tr("%1 reported of %2").arg(Words::event(e.event), subject);
+        return joined({told, e.celsius ? Sentences::tr("%1 °C").arg(QLocale().toString(*e.celsius, 'f', 0)) : QString(),
+                       e.lasted ? Sentences::tr("for %1").arg(Words::hours(e.lasted->value())) : QString()},
+                      QStringLiteral(", "));
+    }
+    QString operator()(const EntryCorrected& e) const {
+        return Sentences::tr("Correction of %1: %2").arg(inward(e.replaces.text()), inward(e.with));
+    }
+    QString operator()(const EntryVoided& e) const {
+        return e.reason.empty() ? Sentences::tr("%1 voided").arg(inward(e.voids.text()))
+                                : Sentences::tr("%1 voided: %2").arg(inward(e.voids.text()), inward(e.reason));
+    }
+};
+
+}
+
+QString Sentences::of(const Entry& entry, const Titles& titles) { return std::visit(Teller{titles}, entry.body); }
+
+QString Sentences::kind(std::string_view kindName) {
+    static const std::map<std::string_view, const char*> words = {
+        {"item.entered", QT_TR_NOOP("item")},
+        {"balloon.entered", QT_TR_NOOP("balloon")},
+        {"item.fitted", QT_TR_NOOP("fitting")},
+        {"item.removed", QT_TR_NOOP("removal")},
+        {"flight.logged", QT_TR_NOOP("flight")},
+        {"requirement.done", QT_TR_NOOP("requirement done")},
+        {"programme.adopted", QT_TR_NOOP("programme")},
+        {"reading.taken", QT_TR_NOOP("reading")},
+        {"event.reported", QT_TR_NOOP("event")},
+        {"entry.corrected", QT_TR_NOOP("correction")},
+        {"entry.voided", QT_TR_NOOP("void")},
+        {"inspection.opened", QT_TR_NOOP("inspection opened")},
+        {"line.settled", QT_TR_NOOP("checklist line")},
+        {"defect.found", QT_TR_NOOP("defect")},
+        {"defect.deferred", QT_TR_NOOP("defect deferred")},
+        {"defect.cleared", QT_TR_NOOP("defect cleared")},
+        {"repair.made", QT_TR_NOOP("repair")},
+        {"part.replaced", QT_TR_NOOP("part replaced")},
+        {"inspection.closed", QT_TR_NOOP("inspection closed")},
+        {"person.entitled", QT_TR_NOOP("entitlement")},
+        {"tester.calibrated", QT_TR_NOOP("calibration")},
+        {"type.described", QT_TR_NOOP("type")},
+        {"limit.stated", QT_TR_NOOP("limit of a type")},
+        {"checklist.adopted", QT_TR_NOOP("checklist")},
+        {"fabric.stated", QT_TR_NOOP("lot of panels")},
+    };
+    const auto found = words.find(kindName);
+    return found == words.end() ? inward(kindName) : tr(found->second);
+}
+
+QString Sentences::question(Question::Kind kind) {
+    switch (kind) {
+    case Question::Kind::FittedElsewhere:
+        return tr("fitted while on another balloon");
+    case Question::Kind::FittedAgain:
+        return tr("fitted where it was already");
+    case Question::Kind::RemovedNotFitted:
+        return tr("removed from where it was not");
+    case Question::Kind::ClockBackward:
+        return tr("clock runs backward");
+    case Question::Kind::ClockDiffers:
+        return tr("stated clock differs");
+    case Question::Kind::EnteredTwice:
+        return tr("entered twice");
+    case Question::Kind::NotEntered:
+        return tr("never entered");
+    case Question::Kind::CorrectionIdle:
+        return tr("correction without effect");
+    }
+    return {};
+}
+
+}

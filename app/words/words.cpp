@@ -1,0 +1,305 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "words/words.h"
+
+#include "measure/duration_text.h"
+#include "words/border.h"
+
+#include <QStringList>
+
+#include <algorithm>
+
+namespace crownring::words {
+
+QString Words::standing(Standing standing) {
+    switch (standing) {
+    case Standing::Spent:
+        return tr("spent");
+    case Standing::Lapsed:
+        return tr("lapsed");
+    case Standing::Unproven:
+        return tr("unproven");
+    case Standing::Tolerance:
+        return tr("in tolerance");
+    case Standing::Nearing:
+        return tr("nearing");
+    case Standing::Clear:
+        return tr("clear");
+    case Standing::Closed:
+        return tr("closed");
+    }
+    return {};
+}
+
+QString Words::standing(const Assessment& state) {
+    return state.because == Because::NotRequired ? tr("not required") : standing(state.standing);
+}
+
+QString Words::kind(ItemKind kind) {
+    switch (kind) {
+    case ItemKind::Envelope:
+        return tr("envelope");
+    case ItemKind::Basket:
+        return tr("basket");
+    case ItemKind::Burner:
+        return tr("burner");
+    case ItemKind::Cylinder:
+        return tr("cylinder");
+    case ItemKind::Hose:
+        return tr("hose");
+    case ItemKind::Instrument:
+        return tr("instrument");
+    case ItemKind::Other:
+        return tr("other item");
+    }
+    return {};
+}
+
+QString Words::kinds(ItemKind kind) {
+    switch (kind) {
+    case ItemKind::Envelope:
+        return tr("envelopes");
+    case ItemKind::Basket:
+        return tr("baskets");
+    case ItemKind::Burner:
+        return tr("burners");
+    case ItemKind::Cylinder:
+        return tr("cylinders");
+    case ItemKind::Hose:
+        return tr("hoses");
+    case ItemKind::Instrument:
+        return tr("instruments");
+    case ItemKind::Other:
+        return tr("other items");
+    }
+    return {};
+}
+
+QString Words::action(Action action) {
+    switch (action) {
+    case Action::Inspect:
+        return tr("inspect");
+    case Action::Test:
+        return tr("test");
+    case Action::Service:
+        return tr("service");
+    case Action::Replace:
+        return tr("replace");
+    case Action::Retire:
+        return tr("retire");
+    case Action::Comply:
+        return tr("comply");
+    }
+    return {};
+}
+
+QString Words::clock(ClockName clock) {
+    switch (clock) {
+    case ClockName::Minutes:
+        return tr("time in service");
+    case ClockName::Landings:
+        return tr("landings");
+    case ClockName::Inflations:
+        return tr("inflations");
+    case ClockName::Months:
+    case ClockName::Days:
+        return tr("calendar");
+    }
+    return {};
+}
+
+QString Words::event(const std::string& event) {
+    if (event == "hard-landing")
+        return tr("hard landing");
+    if (event == "wire-contact")
+        return tr("wire contact");
+    if (event == "over-temperature")
+        return tr("over-temperature");
+    if (event == "immersion")
+        return tr("immersion");
+    if (event == "dragged")
+        return tr("dragged");
+    if (event == "fire")
+        return tr("fire");
+    if (event == "mildew")
+        return tr("mildew");
+    if (event == "increased-fuel-use")
+        return tr("increased fuel use");
+    return inward(event);
+}
+
+QString Words::days(std::int64_t days) { return days == 1 ? tr("1 day") : tr("%1 days").arg(days); }
+QString Words::months(std::int64_t months) { return months == 1 ? tr("1 month") : tr("%1 months").arg(months); }
+QString Words::hours(std::int64_t minutes) { return tr("%1\u00a0h").arg(inward(hoursAndMinutes(Minutes{minutes}))); }
+QString Words::landings(std::int64_t n) { return n == 1 ? tr("1 landing") : tr("%1 landings").arg(n); }
+QString Words::inflations(std::int64_t n) { return n == 1 ? tr("1 inflation") : tr("%1 inflations").arg(n); }
+
+QString Words::amount(ClockName clock, std::int64_t amount) {
+    switch (clock) {
+    case ClockName::Minutes:
+        return hours(amount);
+    case ClockName::Landings:
+        return landings(amount);
+    case ClockName::Inflations:
+        return inflations(amount);
+    case ClockName::Months:
+        return months(amount);
+    case ClockName::Days:
+        return days(amount);
+    }
+    return {};
+}
+
+QString Words::left(const LimitState& limit) {
+    if (!limit.left)
+        return {};
+    const auto unit = isCalendar(limit.clock) ? ClockName::Days : limit.clock;
+    if (*limit.left < 0)
+        return tr("%1 past").arg(amount(unit, -*limit.left));
+    if (*limit.left == 0)
+        return isCalendar(limit.clock) ? tr("last day") : tr("nothing left");
+    return amount(unit, *limit.left);
+}
+
+QString Words::point(ClockName clock, const std::optional<std::int64_t>& at) {
+    if (!at)
+        return {};
+    return isCalendar(clock) ? inward(CivilDate::fromDayNumber(*at).iso()) : amount(clock, *at);
+}
+
+QString Words::figures(const Figures& figures) {
+    const auto unknown = tr("unknown %1");
+    return QStringList{
+        figures.minutes ? hours(figures.minutes->value()) : unknown.arg(tr("hours")),
+        figures.landings ? landings(figures.landings->value()) : unknown.arg(tr("landings")),
+        figures.inflations ? inflations(figures.inflations->value()) : unknown.arg(tr("inflations")),
+    }
+        .join(QStringLiteral(" · "));
+}
+
+QString Words::limit(const Limit& limit) {
+    QString text = tr("every %1").arg(amount(limit.clock, limit.every));
+    if (limit.clock == ClockName::Months && limit.day == DayRule::MonthEnd)
+        text = tr("%1, to the end of the month").arg(text);
+    if (limit.first)
+        text = tr("%1 (first at %2)").arg(text, amount(limit.clock, *limit.first));
+    if (limit.tolerance > 0)
+        text = tr("%1, tolerance %2").arg(text, amount(limit.clock, limit.tolerance));
+    return text;
+}
+
+QString Words::limits(const Requirement& requirement) {
+    QStringList parts;
+    for (const auto& each : requirement.limits)
+        parts += limit(each);
+    QString text = parts.join(requirement.whichever == Whichever::First ? tr(" or ") : tr(" and "));
+    if (parts.size() > 1)
+        text = requirement.whichever == Whichever::First ? tr("%1, whichever comes first").arg(text)
+                                                         : tr("%1, whichever comes last").arg(text);
+    QStringList events;
+    for (const auto& each : requirement.triggeredBy)
+        events += event(each);
+    if (!events.isEmpty()) {
+        const auto after = tr("after %1").arg(events.join(tr(", ")));
+        text = text.isEmpty() ? after : tr("%1; also %2").arg(text, after);
+    }
+    if (requirement.once)
+        text = text.isEmpty() ? tr("once") : tr("once: %1").arg(text);
+    return text;
+}
+
+QString Words::because(const Assessment& state) {
+    switch (state.because) {
+    case Because::Limits:
+        return state.standing == Standing::Unproven ? tr("The record holds nothing that its clock can start from.")
+                                                    : QString();
+    case Because::NotRequired:
+        return tr("The balloon's operations do not call for it.");
+    case Because::Exempt:
+        return tr("Not compulsory yet: the item is under the ages and hours that the source names.");
+    case Because::Triggered:
+        return state.trigger ? tr("Made due by an event: %1 on %2.")
+                                   .arg(event(state.trigger->event), inward(state.trigger->stamp.at.on().iso()))
+                             : tr("Made due by an event.");
+    case Because::TypeMissing:
+        return tr("It binds certain types, and this item's type is not in the record.");
+    case Because::SerialMissing:
+        return tr("It binds certain serial numbers, and this item's is not in the record.");
+    case Because::Done:
+        return tr("Done; it is required once.");
+    case Because::Ended:
+        return tr("Ended by its terminating action.");
+    case Because::RowFull:
+        return tr("It was done too often in a row; the fuller act is required first.");
+    case Because::Defect:
+        return tr("An open defect: clear it, or have it deferred by who is entitled to.");
+    case Because::Deferred:
+        return tr("A defect that was put off: it is to be cleared before its limit.");
+    case Because::Fabric:
+        switch (state.standing) {
+        case Standing::Spent:
+            return tr("A reading was beyond the bound, and the manual of its type retires the envelope for that.");
+        case Standing::Lapsed:
+            return tr("A panel was beyond the bound when it was read last: it is to be replaced, as the manual says.");
+        case Standing::Unproven:
+            return tr("Nothing that was read decides: test it as the manual says.");
+        case Standing::Nearing:
+            return tr("A reading was close to the bound.");
+        default:
+            return {};
+        }
+    }
+    return {};
+}
+
+QString Words::problem(const Problem& problem) {
+    QStringList where;
+    if (!problem.where.file.empty())
+        where += inward(problem.where.file);
+    if (problem.where.line > 0)
+        where += tr("line %1").arg(problem.where.line);
+    if (!problem.where.key.empty())
+        where += inward(problem.where.key);
+    QString text = inward(problem.message);
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    if (!where.isEmpty())
+        text = tr("%1: %2").arg(where.join(QStringLiteral(", ")), text);
+    if (!problem.mend.empty()) {
+        QString mend = inward(problem.mend);
+        mend[0] = mend[0].toUpper();
+        text = tr("%1. %2").arg(text, mend);
+    }
+    if (!text.endsWith(u'.'))
+        text += u'.';
+    return text;
+}
+
+QString Words::problems(const std::vector<Problem>& problems) {
+    constexpr std::size_t shown = 5;
+    QStringList lines;
+    for (std::size_t at = 0; at < std::min(problems.size(), shown); ++at)
+        lines += problem(problems[at]);
+    if (problems.size() > shown)
+        lines += tr("… and %1 more.").arg(problems.size() - shown);
+    return lines.join(u'\n');
+}
+
+const LimitState* governingLimit(const Assessment& state) {
+    const LimitState* found = nullptr;
+    for (const auto& limit : state.limits)
+        if (state.governs == limit.clock && (found == nullptr || limit.standing < found->standing))
+            found = &limit;
+    return found;
+}
+
+std::optional<CivilDate> calendarDue(const Assessment& state) {
+    std::optional<CivilDate> earliest;
+    for (const auto& limit : state.limits)
+        if (isCalendar(limit.clock) && limit.due) {
+            const auto due = CivilDate::fromDayNumber(*limit.due);
+            earliest = earliest ? std::min(*earliest, due) : due;
+        }
+    return earliest;
+}
+
+}

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The words and figures that the screen shows, translated. Core speaks in values; this is where they become text.
+
+#include "problem/problem.h"
+#include "rules/due/due_list.h"
+
+#include <QCoreApplication>
+#include <QString>
+
+namespace crownring::words {
+
+class Words {
+    Q_DECLARE_TR_FUNCTIONS(Words)
+
+public:
+    [[nodiscard]] static QString standing(Standing standing);
+    /// The word beside the gauge: the standing, or why the row does not count.
+    [[nodiscard]] static QString standing(const Assessment& state);
+    [[nodiscard]] static QString kind(ItemKind kind);
+    [[nodiscard]] static QString kinds(ItemKind kind);
+    [[nodiscard]] static QString action(Action action);
+    [[nodiscard]] static QString clock(ClockName clock);
+    [[nodiscard]] static QString event(const std::string& event);
+
+    [[nodiscard]] static QString days(std::int64_t days);
+    [[nodiscard]] static QString months(std::int64_t months);
+    /// "9:24 h".
+    [[nodiscard]] static QString hours(std::int64_t minutes);
+    [[nodiscard]] static QString landings(std::int64_t landings);
+    [[nodiscard]] static QString inflations(std::int64_t inflations);
+    /// An amount on a clock with its unit: "100:00 h", "12 months".
+    [[nodiscard]] static QString amount(ClockName clock, std::int64_t amount);
+    /// What is left or past: "31 days", "2:10 h past"; empty when unknown.
+    [[nodiscard]] static QString left(const LimitState& limit);
+    /// A point on a clock: "2026-12-26", "412:30 h"; empty when unknown.
+    [[nodiscard]] static QString point(ClockName clock, const std::optional<std::int64_t>& at);
+    /// "412:30 h, 301 landings, 288 inflations"; what is unknown says so.
+    [[nodiscard]] static QString figures(const Figures& figures);
+    [[nodiscard]] static QString limit(const Limit& limit);
+    [[nodiscard]] static QString limits(const Requirement& requirement);
+    [[nodiscard]] static QString because(const Assessment& state);
+
+    /// What, where and the mend, in one text.
+    [[nodiscard]] static QString problem(const Problem& problem);
+    [[nodiscard]] static QString problems(const std::vector<Problem>& problems);
+};
+
+/// The limit that decides a row's standing; null when none does.
+[[nodiscard]] const LimitState* governingLimit(const Assessment& state);
+/// The earliest date on which a calendar limit of the row runs out, tolerance not counted.
+[[nodiscard]] std::optional<CivilDate> calendarDue(const Assessment& state);
+
+}
