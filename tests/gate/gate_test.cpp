@@ -13,7 +13,7 @@ using namespace crownring::testing;
 
 namespace {
 
-Findings nothing(const Batch&) { return std::vector<Problem>{}; }
+Findings refusesNothing(const Batch&) { return std::vector<Problem>{}; }
 Findings something(const Batch&) {
     return std::vector{Problem{Code::NotReleasable, "a line is open", "carry it out", {{}, 3, {}}}};
 }
@@ -27,12 +27,12 @@ class GateTest : public QObject {
 private slots:
     void whatNoCheckRefusesIsTaken() {
         Scratch scratch;
-        constexpr std::array checks{Check{"a", nothing}, Check{"b", nothing}};
+        constexpr std::array checks{Check{"a", refusesNothing}, Check{"b", refusesNothing}};
         QVERIFY(refusalsOf({*scratch.record, *scratch.record, {}}, checks).empty());
     }
     void aCheckThatCannotBeAskedRefuses() {
         Scratch scratch;
-        constexpr std::array checks{Check{"a", unread}, Check{"b", something}, Check{"c", nothing}};
+        constexpr std::array checks{Check{"a", unread}, Check{"b", something}, Check{"c", refusesNothing}};
         const auto refused = refusalsOf({*scratch.record, *scratch.record, {}}, checks);
         QCOMPARE(refused.size(), std::size_t{2});
         QCOMPARE(refused[0].code, Code::StoreFailed);

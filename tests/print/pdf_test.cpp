@@ -240,8 +240,8 @@ private:
         return document;
     }
 
-    static void compareInk(const QImage& page, int dotsPerInch) {
-        const int edge = 10 * dotsPerInch * 10 / 254; // 10 mm, rounded down
+    static void compareInk(const QImage& page, int resolution) {
+        const int edge = 10 * resolution * 10 / 254; // 10 mm, rounded down
         int inside = 0, outside = 0;
         for (int y = 0; y < page.height(); ++y)
             for (int x = 0; x < page.width(); ++x)

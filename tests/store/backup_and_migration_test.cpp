@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/chain/chain.h"
 #include "scratch.h"
+#include "store/backup.h"
 #include "store/schema/migration.h"
 #include "test_class.h"
 

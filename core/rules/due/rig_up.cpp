@@ -5,6 +5,7 @@
 #include "rules/standing/limit_state.h"
 
 #include <algorithm>
+#include <array>
 
 namespace crownring {
 
@@ -103,11 +104,15 @@ private:
     std::vector<RigUpReason> m_reasons;
 };
 
+/// What a balloon is made of. A hose or an instrument may fly without a requirement of its own: it is looked at with
+/// what it belongs to.
+constexpr std::array parts{ItemKind::Envelope, ItemKind::Basket, ItemKind::Burner, ItemKind::Cylinder};
+
 void askWhole(const DueList& kit, std::vector<RigUpReason>& reasons) {
     const auto countOf = [&](ItemKind kind) {
         return static_cast<std::size_t>(std::ranges::count(kit.items, kind, &ItemFacts::kind));
     };
-    for (const auto part : {ItemKind::Envelope, ItemKind::Basket, ItemKind::Burner, ItemKind::Cylinder}) {
+    for (const auto part : parts) {
         const auto count = countOf(part);
         if (count == 0 || (count > 1 && part != ItemKind::Cylinder))
             reasons.push_back({.kind = RigUpReason::Kind::Incomplete, .part = part, .count = count});
@@ -145,7 +150,7 @@ RigUp rigUp(const DueList& kit, const PlannedFlight& flight) {
     auto answer = rigUp(kit.rows, flight);
     askWhole(kit, answer.reasons);
     for (const auto& item : kit.items)
-        if (!isBound(kit, item))
+        if (std::ranges::find(parts, item.kind) != parts.end() && !isBound(kit, item))
             answer.reasons.push_back({.kind = RigUpReason::Kind::CannotSay, .item = &item});
     answer.mayFly = answer.reasons.empty();
     return answer;

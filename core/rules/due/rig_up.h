@@ -49,7 +49,8 @@ struct RigUp {
 [[nodiscard]] RigUp rigUp(std::span<const DueRow> rows, const PlannedFlight& flight);
 
 /// The same for a kit that is to be a balloon: exactly one envelope, one basket and one burner, at least one cylinder,
-/// each bound by at least one mandatory requirement that was adopted; else it may not fly.
+/// each of
+/// these bound by at least one mandatory requirement that was adopted; else it may not fly.
 /// @param kit its due list, which must outlive the answer
 [[nodiscard]] RigUp rigUp(const DueList& kit, const PlannedFlight& flight);
 

@@ -205,8 +205,8 @@ private slots:
         QVERIFY(score.count > 40 && score.came > 3);
         QVERIFY2(score.brier < score.baseRate,
                  qPrintable(QStringLiteral("%1 %2").arg(score.brier).arg(score.baseRate)));
-        const auto nothing = pastScore(before(*made(making, 8), day("2000-01-01"))).value().value();
-        QCOMPARE(nothing.count, std::size_t{0});
+        const auto none = pastScore(before(*made(making, 8), day("2000-01-01"))).value().value();
+        QCOMPARE(none.count, std::size_t{0});
     }
 };
 

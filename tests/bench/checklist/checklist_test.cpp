@@ -230,7 +230,7 @@ private slots:
         std::vector<std::string> names;
         for (const auto visit : allVisits)
             names.emplace_back(visitName(visit));
-        const auto line = schema("checklist.schema.json")["properties"]["lines"]["items"]["properties"];
+        const auto line = schema("checklist.schema.json")["definitions"]["line"]["properties"];
         QCOMPARE(line["visits"]["items"]["enum"].get<std::vector<std::string>>(), names);
         std::vector<std::string> regimes;
         for (const auto& [regime, clause] : line["sources"]["properties"].items())

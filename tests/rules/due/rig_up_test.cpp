@@ -260,6 +260,20 @@ private slots:
             QCOMPARE(answer.reasons.front().item, &list.items.back());
         }
     }
+    void aHoseNeedsNoRequirementOfItsOwn() {
+        DueList list;
+        for (const auto kind :
+             {ItemKind::Envelope, ItemKind::Basket, ItemKind::Burner, ItemKind::Cylinder, ItemKind::Hose})
+            list.items.push_back(Item(kind));
+        const auto requirement = rule(R"("triggered_by": ["fire"])");
+        for (const auto& item : list.items)
+            if (item.kind != ItemKind::Hose) {
+                list.rows.push_back({&item, &requirement, nullptr, {}});
+                list.rows.back().state.standing = Standing::Clear;
+                list.rows.back().state.because = Because::Exempt;
+            }
+        QVERIFY(rigUp(list, {}).mayFly);
+    }
     void theWorstGovernsAlsoWhereItMayFly() {
         const auto kit = Kit().with(hundredHours(), flown(10)).with(hundredHours(), flown(5500));
         QVERIFY(kit.check().mayFly);
