@@ -8,6 +8,9 @@
 #include <QLocale>
 #include <QStringList>
 
+#include <algorithm>
+#include <type_traits>
+
 namespace crownring::words {
 
 namespace {
@@ -113,40 +116,47 @@ struct Teller {
     }
 };
 
+template <class Said>
+using Of = std::type_identity<Said>;
+
+/// What an entry of a kind is called in lists.
+struct Word {
+    const char* operator()(Of<ItemEntered>) const { return QT_TRANSLATE_NOOP("Sentences", "item"); }
+    const char* operator()(Of<BalloonEntered>) const { return QT_TRANSLATE_NOOP("Sentences", "balloon"); }
+    const char* operator()(Of<ItemFitted>) const { return QT_TRANSLATE_NOOP("Sentences", "fitting"); }
+    const char* operator()(Of<ItemRemoved>) const { return QT_TRANSLATE_NOOP("Sentences", "removal"); }
+    const char* operator()(Of<FlightLogged>) const { return QT_TRANSLATE_NOOP("Sentences", "flight"); }
+    const char* operator()(Of<RequirementDone>) const { return QT_TRANSLATE_NOOP("Sentences", "requirement done"); }
+    const char* operator()(Of<ProgrammeAdopted>) const { return QT_TRANSLATE_NOOP("Sentences", "programme"); }
+    const char* operator()(Of<ReadingTaken>) const { return QT_TRANSLATE_NOOP("Sentences", "reading"); }
+    const char* operator()(Of<EventReported>) const { return QT_TRANSLATE_NOOP("Sentences", "event"); }
+    const char* operator()(Of<EntryCorrected>) const { return QT_TRANSLATE_NOOP("Sentences", "correction"); }
+    const char* operator()(Of<EntryVoided>) const { return QT_TRANSLATE_NOOP("Sentences", "void"); }
+    const char* operator()(Of<InspectionOpened>) const { return QT_TRANSLATE_NOOP("Sentences", "inspection opened"); }
+    const char* operator()(Of<LineSettled>) const { return QT_TRANSLATE_NOOP("Sentences", "checklist line"); }
+    const char* operator()(Of<DefectFound>) const { return QT_TRANSLATE_NOOP("Sentences", "defect"); }
+    const char* operator()(Of<DefectDeferred>) const { return QT_TRANSLATE_NOOP("Sentences", "defect deferred"); }
+    const char* operator()(Of<DefectCleared>) const { return QT_TRANSLATE_NOOP("Sentences", "defect cleared"); }
+    const char* operator()(Of<RepairMade>) const { return QT_TRANSLATE_NOOP("Sentences", "repair"); }
+    const char* operator()(Of<PartReplaced>) const { return QT_TRANSLATE_NOOP("Sentences", "part replaced"); }
+    const char* operator()(Of<InspectionClosed>) const { return QT_TRANSLATE_NOOP("Sentences", "inspection closed"); }
+    const char* operator()(Of<PersonEntitled>) const { return QT_TRANSLATE_NOOP("Sentences", "entitlement"); }
+    const char* operator()(Of<TesterCalibrated>) const { return QT_TRANSLATE_NOOP("Sentences", "calibration"); }
+    const char* operator()(Of<TypeDescribed>) const { return QT_TRANSLATE_NOOP("Sentences", "type"); }
+    const char* operator()(Of<LimitStated>) const { return QT_TRANSLATE_NOOP("Sentences", "limit of a type"); }
+    const char* operator()(Of<ChecklistAdopted>) const { return QT_TRANSLATE_NOOP("Sentences", "checklist"); }
+    const char* operator()(Of<FabricStated>) const { return QT_TRANSLATE_NOOP("Sentences", "lot of panels"); }
+};
+
 }
 
 QString Sentences::of(const Entry& entry, const Titles& titles) { return std::visit(Teller{titles}, entry.body); }
 
-QString Sentences::kind(std::string_view kindName) {
-    static const std::map<std::string_view, const char*> words = {
-        {"item.entered", QT_TR_NOOP("item")},
-        {"balloon.entered", QT_TR_NOOP("balloon")},
-        {"item.fitted", QT_TR_NOOP("fitting")},
-        {"item.removed", QT_TR_NOOP("removal")},
-        {"flight.logged", QT_TR_NOOP("flight")},
-        {"requirement.done", QT_TR_NOOP("requirement done")},
-        {"programme.adopted", QT_TR_NOOP("programme")},
-        {"reading.taken", QT_TR_NOOP("reading")},
-        {"event.reported", QT_TR_NOOP("event")},
-        {"entry.corrected", QT_TR_NOOP("correction")},
-        {"entry.voided", QT_TR_NOOP("void")},
-        {"inspection.opened", QT_TR_NOOP("inspection opened")},
-        {"line.settled", QT_TR_NOOP("checklist line")},
-        {"defect.found", QT_TR_NOOP("defect")},
-        {"defect.deferred", QT_TR_NOOP("defect deferred")},
-        {"defect.cleared", QT_TR_NOOP("defect cleared")},
-        {"repair.made", QT_TR_NOOP("repair")},
-        {"part.replaced", QT_TR_NOOP("part replaced")},
-        {"inspection.closed", QT_TR_NOOP("inspection closed")},
-        {"person.entitled", QT_TR_NOOP("entitlement")},
-        {"tester.calibrated", QT_TR_NOOP("calibration")},
-        {"type.described", QT_TR_NOOP("type")},
-        {"limit.stated", QT_TR_NOOP("limit of a type")},
-        {"checklist.adopted", QT_TR_NOOP("checklist")},
-        {"fabric.stated", QT_TR_NOOP("lot of panels")},
-    };
-    const auto found = words.find(kindName);
-    return found == words.end() ? inward(kindName) : tr(found->second);
+QString Sentences::kind(std::string_view name) {
+    static const auto words = ofEachKind([]<class Said>() { return Word{}(Of<Said>()); });
+    const auto& names = kindNames();
+    const auto found = std::ranges::find(names, name);
+    return found == names.end() ? inward(name) : tr(words[static_cast<std::size_t>(found - names.begin())]);
 }
 
 QString Sentences::question(Question::Kind kind) {

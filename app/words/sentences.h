@@ -25,7 +25,7 @@ public:
     /// @param titles a requirement that is not among them is called by its id
     [[nodiscard]] static QString of(const Entry& entry, const Titles& titles);
     /// "flight", "requirement done" …
-    [[nodiscard]] static QString kind(std::string_view kindName);
+    [[nodiscard]] static QString kind(std::string_view name);
     [[nodiscard]] static QString question(Question::Kind kind);
 };
 

@@ -40,7 +40,7 @@ Result<Checklist> shelfChecklist(std::string_view id) {
 /// The shelf's list with the lines that organisations have adopted, the latest of each.
 Result<Checklist> checklistOn(Books& books, Visit visit, CivilDate on) {
     auto checklist = shelfChecklist(checklistOf(visit));
-    const auto adopted = books.told({Subject::Checklist, {}, {Kind<ChecklistAdopted>::name}, on});
+    const auto adopted = books.told({Subject::Checklist, {}, {kindName<ChecklistAdopted>()}, on});
     if (!checklist || !adopted)
         return checklist ? tl::unexpected(adopted.error()) : checklist;
     std::map<ChecklistId, std::string> latest;
@@ -125,7 +125,7 @@ Result<InspectionId> freshName(Books& books, const Opening& opening) {
     const auto name = opening.on.iso() + " " + subject;
     for (int turn = 1;; ++turn) {
         const auto candidate = turn == 1 ? name : name + " (" + std::to_string(turn) + ")";
-        const auto known = books.told({Subject::Inspection, candidate, {Kind<InspectionOpened>::name}, opening.on});
+        const auto known = books.told({Subject::Inspection, candidate, {kindName<InspectionOpened>()}, opening.on});
         if (!known)
             return tl::unexpected(known.error());
         if (known->empty())

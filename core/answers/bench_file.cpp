@@ -91,7 +91,7 @@ Result<BenchFile> benchFile(Books& books, const InspectionId& id, CivilDate on) 
 
 Result<std::vector<InspectionCard>> inspectionsOn(Books& books, CivilDate on) {
     const auto told =
-        books.told({Subject::Inspection, {}, {Kind<InspectionOpened>::name, Kind<InspectionClosed>::name}, on});
+        books.told({Subject::Inspection, {}, {kindName<InspectionOpened>(), kindName<InspectionClosed>()}, on});
     if (!told)
         return tl::unexpected(told.error());
     std::vector<InspectionCard> cards;

@@ -28,7 +28,7 @@ struct Works {
 
 Result<Works> worksOn(Books& books, const ItemFacts& item, CivilDate on) {
     Works works;
-    const auto repairs = books.told({Subject::Item, item.id.text(), {Kind<RepairMade>::name}, on});
+    const auto repairs = books.told({Subject::Item, item.id.text(), {kindName<RepairMade>()}, on});
     if (!repairs)
         return tl::unexpected(repairs.error());
     for (const auto& line : *repairs)
@@ -37,7 +37,7 @@ Result<Works> worksOn(Books& books, const ItemFacts& item, CivilDate on) {
     for (const auto& mark : item.defects) {
         if (mark.kind != DefectMark::Kind::Found)
             continue;
-        const auto found = books.told({Subject::Defect, mark.defect.text(), {Kind<DefectFound>::name}, on});
+        const auto found = books.told({Subject::Defect, mark.defect.text(), {kindName<DefectFound>()}, on});
         if (!found)
             return tl::unexpected(found.error());
         for (const auto& line : *found)

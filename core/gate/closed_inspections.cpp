@@ -32,7 +32,7 @@ public:
         const auto known = m_known.find(inspection);
         if (known != m_known.end())
             return known->second;
-        auto told = m_books.told({Subject::Inspection, inspection.text(), {Kind<InspectionClosed>::name}, endOfDays});
+        auto told = m_books.told({Subject::Inspection, inspection.text(), {kindName<InspectionClosed>()}, endOfDays});
         if (told)
             m_known.emplace(inspection, *told);
         return told;

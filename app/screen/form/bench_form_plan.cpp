@@ -163,17 +163,20 @@ struct Plan {
 
 const std::map<std::string_view, Plan>& plans() {
     static const std::map<std::string_view, Plan> plans = {
-        {"defect.found", {found, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a defect")}},
-        {"defect.deferred", {deferred, QT_TRANSLATE_NOOP("BenchFormPlan", "Defer a defect")}},
-        {"defect.cleared", {cleared, QT_TRANSLATE_NOOP("BenchFormPlan", "Clear a defect")}},
-        {"repair.made", {repaired, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a repair")}},
-        {"part.replaced", {replaced, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a replaced part")}},
-        {"person.entitled", {entitled, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter what a person is entitled to")}},
-        {"tester.calibrated", {calibrated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a tester's calibration")}},
-        {"type.described", {described, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a type and its manual")}},
-        {"checklist.adopted", {ownLine, QT_TRANSLATE_NOOP("BenchFormPlan", "Add a line to the checklists")}},
-        {"fabric.stated", {ofLot, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter the lot of an envelope's panels")}},
-        {"limit.stated", {stated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a limit of a type")}},
+        {kindName<DefectFound>(), {found, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a defect")}},
+        {kindName<DefectDeferred>(), {deferred, QT_TRANSLATE_NOOP("BenchFormPlan", "Defer a defect")}},
+        {kindName<DefectCleared>(), {cleared, QT_TRANSLATE_NOOP("BenchFormPlan", "Clear a defect")}},
+        {kindName<RepairMade>(), {repaired, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a repair")}},
+        {kindName<PartReplaced>(), {replaced, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a replaced part")}},
+        {kindName<PersonEntitled>(),
+         {entitled, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter what a person is entitled to")}},
+        {kindName<TesterCalibrated>(),
+         {calibrated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a tester's calibration")}},
+        {kindName<TypeDescribed>(), {described, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a type and its manual")}},
+        {kindName<ChecklistAdopted>(), {ownLine, QT_TRANSLATE_NOOP("BenchFormPlan", "Add a line to the checklists")}},
+        {kindName<FabricStated>(),
+         {ofLot, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter the lot of an envelope's panels")}},
+        {kindName<LimitStated>(), {stated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a limit of a type")}},
     };
     return plans;
 }

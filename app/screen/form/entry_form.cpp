@@ -54,7 +54,7 @@ void EntryForm::beginAtBench(const QString& kind, const QString& inspection, con
         m_given["inspection"] = outward(inspection);
     if (!defect.isEmpty())
         m_given["defect"] = outward(defect);
-    else if (m_kind == "defect.found")
+    else if (m_kind == kindName<DefectFound>())
         m_given["defect"] = outward(inspection) + " " + newEntryId().text().substr(0, 13);
     if (!item.isEmpty() && m_kind.starts_with("defect."))
         m_given["item"] = outward(item);
@@ -76,13 +76,15 @@ void EntryForm::beginWith(const QString& kind, const QString& item, const QVaria
     emit changed();
 }
 
-void EntryForm::adopt(const QString& programme) { open("programme.adopted", {{}, {}, {}, outward(programme)}); }
+void EntryForm::adopt(const QString& programme) {
+    open(kindName<ProgrammeAdopted>(), {{}, {}, {}, outward(programme)});
+}
 
-void EntryForm::open(std::string kind, const FormSubject& subject) {
+void EntryForm::open(std::string_view kind, const FormSubject& subject) {
     const auto sheet = Fleet::current()->sheet();
     if (!sheet || !FormPlan::known(kind))
         return;
-    m_kind = std::move(kind);
+    m_kind = kind;
     m_amends.clear();
     m_before = Json();
     m_given = Json::object();
@@ -140,7 +142,7 @@ void EntryForm::takeEntry(const JournalLine& line) {
 }
 
 void EntryForm::voidEntry(const QString& entry) {
-    open("entry.voided", {});
+    open(kindName<EntryVoided>(), {});
     m_amends = outward(entry);
     m_about = tr("The entry stays in the journal and no longer counts: %1").arg(entry);
     emit changed();
@@ -163,15 +165,15 @@ void EntryForm::follow(std::string_view key) {
     if (!sheet || !m_amends.empty())
         return;
     const auto value = [this](std::string_view of) { return outward(m_fields.value(of)); };
-    if (key == "balloon" && m_kind == "flight.logged")
+    if (key == "balloon" && m_kind == kindName<FlightLogged>())
         m_fields.setChoices("kit", FormPlan::items(*sheet, value("balloon")), true);
-    if (key == "balloon" && m_kind == "item.fitted")
+    if (key == "balloon" && m_kind == kindName<ItemFitted>())
         m_fields.setChoices("item", FormPlan::itemsNotOn(*sheet, value("balloon")), false);
-    if (key == "balloon" && m_kind == "item.removed")
+    if (key == "balloon" && m_kind == kindName<ItemRemoved>())
         m_fields.setChoices("item", FormPlan::items(*sheet, value("balloon")), false);
-    if (key == "item" && m_kind == "requirement.done")
+    if (key == "item" && m_kind == kindName<RequirementDone>())
         m_fields.setChoices("requirement", FormPlan::requirements(*sheet, value("item")), false);
-    if ((key == "item" || key == "requirement") && m_kind == "requirement.done")
+    if ((key == "item" || key == "requirement") && m_kind == kindName<RequirementDone>())
         m_fields.setChoices("method", FormPlan::methods(*sheet, value("requirement")), false);
 }
 
@@ -201,7 +203,7 @@ std::optional<Json> EntryForm::gathered() {
             object[key] = value;
     if (!good)
         return std::nullopt;
-    return m_kind == "checklist.adopted" ? OwnLineForm::entry(std::move(object), m_before) : object;
+    return m_kind == kindName<ChecklistAdopted>() ? OwnLineForm::entry(std::move(object), m_before) : object;
 }
 
 Json EntryForm::asCorrection(const Json& gathered) const {
@@ -234,7 +236,7 @@ void EntryForm::save() {
         return;
     }
     Habits::current()->setPerson(m_fields.value("by"));
-    if (m_kind == "entry.voided") {
+    if (m_kind == kindName<EntryVoided>()) {
         (*object)["voids"] = m_amends;
     } else if (!m_amends.empty()) {
         if (const auto whole = entryFrom(*object); !whole)
@@ -245,7 +247,7 @@ void EntryForm::save() {
             emit changed();
             return;
         }
-        object = Json{{"entry", "entry.corrected"},
+        object = Json{{"entry", kindName<EntryCorrected>()},
                       {"replaces", m_amends},
                       {"with", std::move(with)},
                       {"on", outward(Day::current()->today())}};
@@ -300,13 +302,13 @@ void EntryForm::cancel() {
 }
 
 QString EntryForm::title() const {
-    if (!m_amends.empty() && m_kind != "entry.voided")
+    if (!m_amends.empty() && m_kind != kindName<EntryVoided>())
         return tr("Correct: %1").arg(Sentences::kind(m_kind));
     return FormPlan::title(m_kind);
 }
 
 QString EntryForm::verb() const {
-    if (!m_amends.empty() && m_kind != "entry.voided")
+    if (!m_amends.empty() && m_kind != kindName<EntryVoided>())
         return tr("Post the correction");
     return FormPlan::verb(m_kind);
 }

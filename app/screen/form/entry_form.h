@@ -59,7 +59,7 @@ signals:
     void saved();
 
 private:
-    void open(std::string kind, const FormSubject& subject);
+    void open(std::string_view kind, const FormSubject& subject);
     void follow(std::string_view key);
     void takeEntry(const JournalLine& line);
     /// The entry's JSON from the fields; problems are put beside them.

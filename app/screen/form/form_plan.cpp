@@ -9,7 +9,7 @@
 #include "words/words.h"
 
 #include <algorithm>
-#include <array>
+#include <map>
 
 namespace crownring::screen {
 
@@ -84,7 +84,7 @@ Fields flightFields(const FormSubject& subject, const FleetSheet& sheet) {
         kitField};
 }
 
-Fields itemFields(const FormSubject& subject) {
+Fields itemFields(const FormSubject& subject, const FleetSheet&) {
     std::vector<Choice> kinds;
     for (int at = 0; at < itemKindCount; ++at)
         kinds.push_back(plain(inward(itemKindName(static_cast<ItemKind>(at))), Words::kind(static_cast<ItemKind>(at))));
@@ -139,98 +139,98 @@ Fields adoptFields(const FormSubject& subject, const FleetSheet& sheet) {
                     FormPlan::tr("Items of the pool, bound one by one. Choose either balloons or items."))};
 }
 
+Fields balloonFields(const FormSubject&, const FleetSheet&) {
+    return {field("balloon", FormPlan::tr("Registration"), Kind::Text, true),
+            field("title", FormPlan::tr("Name or type"), Kind::Text),
+            several("operations", FormPlan::tr("Operations"),
+                    {plain(QStringLiteral("for-hire"), FormPlan::tr("for hire")),
+                     plain(QStringLiteral("instruction"), FormPlan::tr("instruction"))},
+                    {}, FormPlan::tr("Some requirements bind the operation, not the balloon."))};
+}
+
+Fields fittingFields(const FormSubject& subject, const FleetSheet& sheet) {
+    return {choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon),
+            choice("item", FormPlan::tr("Item"), FormPlan::itemsNotOn(sheet, subject.balloon), subject.item),
+            field("place", FormPlan::tr("Place on the balloon"), Kind::Text, false,
+                  FormPlan::tr("cylinder 1, left burner … may stay empty"))};
+}
+
+Fields removalFields(const FormSubject& subject, const FleetSheet& sheet) {
+    return {choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon),
+            choice("item", FormPlan::tr("Item"), FormPlan::items(sheet, subject.balloon), subject.item)};
+}
+
+Fields readingFields(const FormSubject& subject, const FleetSheet& sheet) {
+    return {
+        choice("item", FormPlan::tr("Item"), FormPlan::items(sheet, subject.balloon), subject.item),
+        field("quantity", FormPlan::tr("Quantity"), Kind::Text, true),
+        field("value", FormPlan::tr("Value"), Kind::Decimal),
+        field("held_at", FormPlan::tr("Load that was held"), Kind::Decimal, false, FormPlan::tr("Instead of a value")),
+        field("unit", FormPlan::tr("Unit"), Kind::Text, true),
+        field("gore", FormPlan::tr("Gore"), Kind::Count),
+        field("row", FormPlan::tr("Panel row"), Kind::Count),
+        field("method", FormPlan::tr("Method"), Kind::Text)};
+}
+
+Fields voidFields(const FormSubject&, const FleetSheet&) {
+    return {field("reason", FormPlan::tr("Why"), Kind::Text, true)};
+}
+
+struct Plan {
+    Fields (*fields)(const FormSubject&, const FleetSheet&);
+    const char* title;
+    const char* verb;
+};
+
+const std::map<std::string_view, Plan>& plans() {
+    static const char* enter = QT_TRANSLATE_NOOP("FormPlan", "Enter it");
+    static const std::map<std::string_view, Plan> plans = {
+        {kindName<FlightLogged>(),
+         {flightFields, QT_TRANSLATE_NOOP("FormPlan", "Log a flight"),
+          QT_TRANSLATE_NOOP("FormPlan", "Log the flight")}},
+        {kindName<BalloonEntered>(), {balloonFields, QT_TRANSLATE_NOOP("FormPlan", "Enter a balloon"), enter}},
+        {kindName<ItemEntered>(), {itemFields, QT_TRANSLATE_NOOP("FormPlan", "Enter an item"), enter}},
+        {kindName<ItemFitted>(),
+         {fittingFields, QT_TRANSLATE_NOOP("FormPlan", "Fit an item"), QT_TRANSLATE_NOOP("FormPlan", "Fit it")}},
+        {kindName<ItemRemoved>(),
+         {removalFields, QT_TRANSLATE_NOOP("FormPlan", "Remove an item"), QT_TRANSLATE_NOOP("FormPlan", "Remove it")}},
+        {kindName<RequirementDone>(), {doneFields, QT_TRANSLATE_NOOP("FormPlan", "Requirement done"), enter}},
+        {kindName<EventReported>(), {eventFields, QT_TRANSLATE_NOOP("FormPlan", "Report an event"), enter}},
+        {kindName<ProgrammeAdopted>(),
+         {adoptFields, QT_TRANSLATE_NOOP("FormPlan", "Adopt a programme"), QT_TRANSLATE_NOOP("FormPlan", "Adopt it")}},
+        {kindName<ReadingTaken>(), {readingFields, QT_TRANSLATE_NOOP("FormPlan", "Enter a reading"), enter}},
+        {kindName<EntryVoided>(),
+         {voidFields, QT_TRANSLATE_NOOP("FormPlan", "Void an entry"), QT_TRANSLATE_NOOP("FormPlan", "Void it")}},
+    };
+    return plans;
+}
+
+const Plan* planOf(std::string_view kind) {
+    const auto plan = plans().find(kind);
+    return plan == plans().end() ? nullptr : &plan->second;
+}
+
 }
 
 std::vector<FormField> FormPlan::fields(std::string_view kind, const FormSubject& subject, const FleetSheet& sheet) {
-    Fields fields;
-    if (kind == "flight.logged")
-        fields = flightFields(subject, sheet);
-    else if (kind == "balloon.entered")
-        fields = {field("balloon", tr("Registration"), Kind::Text, true),
-                  field("title", tr("Name or type"), Kind::Text),
-                  several("operations", tr("Operations"),
-                          {plain(QStringLiteral("for-hire"), tr("for hire")),
-                           plain(QStringLiteral("instruction"), tr("instruction"))},
-                          {}, tr("Some requirements bind the operation, not the balloon."))};
-    else if (kind == "item.entered")
-        fields = itemFields(subject);
-    else if (kind == "item.fitted")
-        fields = {choice("balloon", tr("Balloon"), balloons(sheet), subject.balloon),
-                  choice("item", tr("Item"), itemsNotOn(sheet, subject.balloon), subject.item),
-                  field("place", tr("Place on the balloon"), Kind::Text, false,
-                        tr("cylinder 1, left burner … may stay empty"))};
-    else if (kind == "item.removed")
-        fields = {choice("balloon", tr("Balloon"), balloons(sheet), subject.balloon),
-                  choice("item", tr("Item"), items(sheet, subject.balloon), subject.item)};
-    else if (kind == "requirement.done")
-        fields = doneFields(subject, sheet);
-    else if (kind == "event.reported")
-        fields = eventFields(subject, sheet);
-    else if (kind == "programme.adopted")
-        fields = adoptFields(subject, sheet);
-    else if (kind == "reading.taken")
-        fields = {choice("item", tr("Item"), items(sheet, subject.balloon), subject.item),
-                  field("quantity", tr("Quantity"), Kind::Text, true),
-                  field("value", tr("Value"), Kind::Decimal),
-                  field("held_at", tr("Load that was held"), Kind::Decimal, false, tr("Instead of a value")),
-                  field("unit", tr("Unit"), Kind::Text, true),
-                  field("gore", tr("Gore"), Kind::Count),
-                  field("row", tr("Panel row"), Kind::Count),
-                  field("method", tr("Method"), Kind::Text)};
-    else if (kind == "entry.voided")
-        fields = {field("reason", tr("Why"), Kind::Text, true)};
-    else
-        fields = BenchFormPlan::fields(kind, subject, sheet);
-
+    const auto* plan = planOf(kind);
+    auto fields = plan ? plan->fields(subject, sheet) : BenchFormPlan::fields(kind, subject, sheet);
     fields.insert(fields.begin(), field("on", tr("Day"), Kind::Date, true, tr("YYYY-MM-DD")));
     fields.push_back(field("by", tr("Written by"), Kind::Text));
     fields.push_back(field("note", tr("Note"), Kind::Text));
     return fields;
 }
 
-bool FormPlan::known(std::string_view kind) {
-    constexpr std::array kinds{"flight.logged", "balloon.entered",  "item.entered",   "item.fitted",
-                               "item.removed",  "requirement.done", "event.reported", "programme.adopted",
-                               "reading.taken", "entry.voided"};
-    return BenchFormPlan::known(kind) || std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
-}
+bool FormPlan::known(std::string_view kind) { return planOf(kind) || BenchFormPlan::known(kind); }
 
 QString FormPlan::title(std::string_view kind) {
-    if (kind == "flight.logged")
-        return tr("Log a flight");
-    if (kind == "balloon.entered")
-        return tr("Enter a balloon");
-    if (kind == "item.entered")
-        return tr("Enter an item");
-    if (kind == "item.fitted")
-        return tr("Fit an item");
-    if (kind == "item.removed")
-        return tr("Remove an item");
-    if (kind == "requirement.done")
-        return tr("Requirement done");
-    if (kind == "event.reported")
-        return tr("Report an event");
-    if (kind == "programme.adopted")
-        return tr("Adopt a programme");
-    if (kind == "reading.taken")
-        return tr("Enter a reading");
-    if (kind == "entry.voided")
-        return tr("Void an entry");
-    return BenchFormPlan::title(kind);
+    const auto* plan = planOf(kind);
+    return plan ? tr(plan->title) : BenchFormPlan::title(kind);
 }
 
 QString FormPlan::verb(std::string_view kind) {
-    if (kind == "flight.logged")
-        return tr("Log the flight");
-    if (kind == "item.fitted")
-        return tr("Fit it");
-    if (kind == "item.removed")
-        return tr("Remove it");
-    if (kind == "programme.adopted")
-        return tr("Adopt it");
-    if (kind == "entry.voided")
-        return tr("Void it");
-    return tr("Enter it");
+    const auto* plan = planOf(kind);
+    return plan ? tr(plan->verb) : tr("Enter it");
 }
 
 std::vector<Choice> FormPlan::balloons(const FleetSheet& sheet) {

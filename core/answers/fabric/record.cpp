@@ -33,7 +33,7 @@ using ToldOfItems = std::map<ItemId, FabricTold>;
 
 /// What was stated and repaired of all items, and the cloths of lots.
 Result<void> readWorks(Books& books, CivilDate on, ToldOfItems& told, ClothOfLot& cloths) {
-    const auto lines = books.told({Subject::Item, {}, {Kind<RepairMade>::name, Kind<FabricStated>::name}, on});
+    const auto lines = books.told({Subject::Item, {}, {kindName<RepairMade>(), kindName<FabricStated>()}, on});
     if (!lines)
         return tl::unexpected(lines.error());
     for (const auto& line : *lines) {

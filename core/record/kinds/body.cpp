@@ -31,15 +31,6 @@ void eachName(const std::optional<Names>& names, const Tell& tell) {
         eachName(*names, tell);
 }
 
-/// The answer of `ask<Kind>()` for each kind, in the order of `Body`.
-template <class Ask>
-auto ofEachKind(const Ask& ask) {
-    return [&]<std::size_t... At>(std::index_sequence<At...>) {
-        return std::vector{ask.template operator()<std::variant_alternative_t<At, Body>>()...};
-    }
-    (std::make_index_sequence<std::variant_size_v<Body>>());
-}
-
 }
 
 const std::vector<std::string_view>& kindNames() {

@@ -18,6 +18,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -34,9 +35,22 @@ using Body = OneOf<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightL
                    LineSettled, DefectFound, DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed,
                    PersonEntitled, TesterCalibrated, TypeDescribed, LimitStated, ChecklistAdopted, FabricStated>;
 
+/// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
+template <class Ask>
+auto ofEachKind(const Ask& ask) {
+    return [&]<std::size_t... At>(std::index_sequence<At...>) {
+        return std::vector{ask.template operator()<std::variant_alternative_t<At, Body>>()...};
+    }
+    (std::make_index_sequence<std::variant_size_v<Body>>());
+}
+
 /// "flight.logged" and so on, in the order of `Body`.
 [[nodiscard]] const std::vector<std::string_view>& kindNames();
 [[nodiscard]] std::string_view kindName(const Body& body);
+template <EntryKind Said>
+[[nodiscard]] constexpr std::string_view kindName() {
+    return Kind<Said>::name;
+}
 
 /// The time of an entry that states none.
 [[nodiscard]] TimeOfDay defaultTime(const Body& body);

@@ -4,7 +4,7 @@
 /// What is stated of a kind of entries. Beside the struct that holds what such an entry says, say `FlightLogged`,
 /// stands `Kind<FlightLogged>` with all of these; one that leaves any out does not compile:
 ///
-///     name        "flight.logged": written here, and asked for as `Kind<FlightLogged>::name`
+///     name        "flight.logged": written here, and asked for as `kindName<FlightLogged>()`
 ///     time        of the day, when an entry states none
 ///     mentions    what must be in the record for it to make sense: a `Key` each, in the order of complaint
 ///     brings      the member with the name that it brings into the record, or `nothing`
