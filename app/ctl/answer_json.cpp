@@ -58,7 +58,7 @@ ordered_json rowJson(const DueRow& row) {
                         {"governs", state.governs ? ordered_json(clockNameText(*state.governs)) : ordered_json()},
                         {"limits", ordered_json::array()},
                         {"programme", row.programme->id.text()},
-                        {"required", state.because != Because::NotRequired},
+                        {"required", isRequired(state)},
                         {"force", requirement.force == Force::Mandatory ? "mandatory" : "recommended"},
                         {"blocks", requirement.blocks == Blocks::Flight ? "flight" : "filling"},
                         {"because", becauseText(state.because)}};

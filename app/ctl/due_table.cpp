@@ -2,6 +2,7 @@
 #include "ctl/due_table.h"
 
 #include "measure/duration_text.h"
+#include "text/utf8.h"
 
 #include <algorithm>
 #include <array>
@@ -12,18 +13,11 @@ namespace crownring::ctl {
 namespace {
 
 constexpr std::size_t columnCount = 7;
-using Cells = std::array<std::string, columnCount>;
-
-const LimitState* governing(const DueRow& row) {
-    for (const auto& limit : row.state.limits)
-        if (row.state.governs == limit.clock)
-            return &limit;
-    return nullptr;
-}
+using Cells = std::array<std::string, columnCount>; ///< columns count characters, not bytes
 
 std::string standingCell(const DueRow& row) {
     std::string text(standingText(row.state.standing));
-    if (row.state.because == Because::NotRequired)
+    if (!isRequired(row.state))
         return "not required";
     if (row.state.because == Because::Triggered)
         text += " (" + row.state.trigger->event + ")";
@@ -36,18 +30,12 @@ std::string standingCell(const DueRow& row) {
     return text;
 }
 
-/// Characters, not bytes, so that columns stay straight with accented names.
-std::size_t width(const std::string& text) {
-    return static_cast<std::size_t>(
-        std::count_if(text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xc0) != 0x80; }));
-}
-
 void printRow(std::ostream& out, const Cells& cells, const std::array<std::size_t, columnCount>& widths) {
     std::string line;
     for (std::size_t i = 0; i < columnCount; ++i) {
         line += cells[i];
         if (i + 1 < columnCount)
-            line += std::string(widths[i] - width(cells[i]) + 2, ' ');
+            line += std::string(widths[i] - characters(cells[i]) + 2, ' ');
     }
     out << line << "\n";
 }
@@ -73,7 +61,7 @@ std::string leftText(const LimitState& limit) {
 }
 
 std::string dueText(const DueRow& row) {
-    const auto* limit = governing(row);
+    const auto* limit = governingLimit(row.state);
     if (!limit || !limit->due)
         return "";
     if (isCalendar(limit->clock))
@@ -86,11 +74,11 @@ void printTable(std::ostream& out, const DueList& list, std::size_t most) {
     std::vector<Cells> rows{{"standing", "left", "due", "balloon", "item", "kind", "requirement"}};
     std::map<Standing, std::size_t> counts;
     for (const auto& row : list.rows) {
-        if (row.state.because != Because::NotRequired)
+        if (isRequired(row.state))
             ++counts[row.state.standing];
         if (rows.size() > most)
             continue;
-        const auto* limit = governing(row);
+        const auto* limit = governingLimit(row.state);
         rows.push_back({standingCell(row), limit ? leftText(*limit) : "", dueText(row),
                         row.item->balloon ? row.item->balloon->text() : "-", row.item->id.text(),
                         std::string(itemKindName(row.item->kind)), row.requirement->title});
@@ -98,7 +86,7 @@ void printTable(std::ostream& out, const DueList& list, std::size_t most) {
     std::array<std::size_t, columnCount> widths{};
     for (const auto& row : rows)
         for (std::size_t i = 0; i < columnCount; ++i)
-            widths[i] = std::max(widths[i], width(row[i]));
+            widths[i] = std::max(widths[i], characters(row[i]));
     for (const auto& row : rows)
         printRow(out, row, widths);
     if (list.rows.size() + 1 > rows.size())

@@ -62,15 +62,12 @@ std::string reasonText(const RigUpReason& reason) {
 nlohmann::ordered_json governsJson(const DueRow* row) {
     if (!row)
         return nullptr;
-    nlohmann::ordered_json left;
-    for (const auto& limit : row->state.limits)
-        if (row->state.governs == limit.clock && limit.left)
-            left = *limit.left;
+    const auto* limit = governingLimit(row->state);
     return {{"item", row->item->id.text()},
             {"requirement", row->requirement->id.text()},
             {"clock", row->state.governs ? nlohmann::ordered_json(clockNameText(*row->state.governs))
                                          : nlohmann::ordered_json()},
-            {"left", left},
+            {"left", limit && limit->left ? nlohmann::ordered_json(*limit->left) : nlohmann::ordered_json()},
             {"standing", standingText(row->state.standing)}};
 }
 

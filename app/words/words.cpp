@@ -31,7 +31,7 @@ QString Words::standing(Standing standing) {
 }
 
 QString Words::standing(const Assessment& state) {
-    return state.because == Because::NotRequired ? tr("not required") : standing(state.standing);
+    return isRequired(state) ? standing(state.standing) : tr("not required");
 }
 
 QString Words::kind(ItemKind kind) {
@@ -282,14 +282,6 @@ QString Words::problems(const std::vector<Problem>& problems) {
     if (problems.size() > shown)
         lines += tr("… and %1 more.").arg(problems.size() - shown);
     return lines.join(u'\n');
-}
-
-const LimitState* governingLimit(const Assessment& state) {
-    const LimitState* found = nullptr;
-    for (const auto& limit : state.limits)
-        if (state.governs == limit.clock && (found == nullptr || limit.standing < found->standing))
-            found = &limit;
-    return found;
 }
 
 std::optional<CivilDate> calendarDue(const Assessment& state) {

@@ -47,8 +47,6 @@ public:
     [[nodiscard]] static QString problems(const std::vector<Problem>& problems);
 };
 
-/// The limit that decides a row's standing; null when none does.
-[[nodiscard]] const LimitState* governingLimit(const Assessment& state);
 /// The earliest date on which a calendar limit of the row runs out, tolerance not counted.
 [[nodiscard]] std::optional<CivilDate> calendarDue(const Assessment& state);
 

@@ -14,7 +14,7 @@ namespace crownring {
 namespace {
 
 bool isNearlyDue(const DueRow& row) {
-    return row.state.because != Because::NotRequired && row.state.standing < Standing::Clear;
+    return isRequired(row.state) && row.state.standing < Standing::Clear;
 }
 
 /// The visit whose own requirement stands worst among the rows.

@@ -8,12 +8,10 @@ namespace crownring {
 
 namespace {
 
-const CivilDate endOfDays = CivilDate::fromDayNumber(2'932'896);
-
 /// All that was said on the bench, in its order.
 std::vector<EntryId> sealedEntries(Books& books, const InspectionId& inspection) {
     std::vector<EntryId> entries;
-    if (const auto told = books.told({Subject::Inspection, inspection.text(), {}, endOfDays}))
+    if (const auto told = books.told({Subject::Inspection, inspection.text(), {}, CivilDate::last()}))
         for (const auto& line : *told)
             entries.push_back(line.entry.id);
     return entries;

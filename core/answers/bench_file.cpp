@@ -10,8 +10,6 @@ namespace crownring {
 
 namespace {
 
-const CivilDate endOfDays = CivilDate::fromDayNumber(2'932'896);
-
 Result<void> readTypes(Books& books, BenchFile& file) {
     auto book = typeBook(books, file.on);
     if (!book)
@@ -68,7 +66,7 @@ Result<std::vector<Entitlement>> entitlementsOn(Books& books, CivilDate on) {
 }
 
 Result<BenchFile> benchFile(Books& books, const InspectionId& id, CivilDate on) {
-    const auto told = books.told({Subject::Inspection, id.text(), {}, endOfDays});
+    const auto told = books.told({Subject::Inspection, id.text(), {}, CivilDate::last()});
     if (!told)
         return tl::unexpected(told.error());
     auto inspection = inspectionFrom(id, *told);

@@ -1,16 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/type_book.h"
 
+#include "bench/release/latest_word.h"
+
 #include <algorithm>
 
 namespace crownring {
 
 namespace {
 
-/// What stands for one sort of limit: a later statement of it takes the place of an earlier one.
-bool isSameSort(const StatedLimit& a, const StatedLimit& b) {
-    return a.type == b.type && a.kind == b.kind && a.conditions.direction == b.conditions.direction &&
-           seriesOf(a.quantity, a.conditions) == seriesOf(b.quantity, b.conditions);
+/// Puts a statement among those that stand.
+template <class Stated>
+void hear(std::vector<Stated>& standing, const Stated& said) {
+    std::erase_if(standing, [&](const Stated& earlier) { return takesThePlaceOf(said, earlier); });
+    standing.push_back(said);
 }
 
 }
@@ -20,19 +23,17 @@ Result<TypeBook> typeBook(Books& books, CivilDate on) {
     if (!told)
         return tl::unexpected(told.error());
     TypeBook book;
+    std::vector<LimitStated> limits;
     for (const auto& line : *told) {
         const auto& now = nowOf(line);
-        if (const auto* type = std::get_if<TypeDescribed>(&now.body)) {
-            std::erase_if(book.types,
-                          [&](const auto& each) { return each.type == type->type && each.kind == type->kind; });
-            book.types.push_back(*type);
-        } else if (const auto* stated = std::get_if<LimitStated>(&now.body)) {
-            if (auto limit = limitFrom(*stated)) {
-                std::erase_if(book.limits, [&](const auto& each) { return isSameSort(each, *limit); });
-                book.limits.push_back(std::move(*limit));
-            }
-        }
+        if (const auto* type = std::get_if<TypeDescribed>(&now.body))
+            hear(book.types, *type);
+        else if (const auto* stated = std::get_if<LimitStated>(&now.body))
+            hear(limits, *stated);
     }
+    for (const auto& stated : limits)
+        if (auto limit = limitFrom(stated))
+            book.limits.push_back(std::move(*limit));
     return book;
 }
 

@@ -45,6 +45,8 @@ tl::unexpected<Problem> notADate(std::string_view text, const char* form) {
 
 }
 
+CivilDate CivilDate::last() { return CivilDate(static_cast<std::int32_t>(lastDay)); }
+
 CivilDate CivilDate::fromDayNumber(std::int64_t number) {
     return CivilDate(static_cast<std::int32_t>(std::clamp(number, firstDay, lastDay)));
 }

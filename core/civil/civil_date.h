@@ -32,6 +32,8 @@ public:
     /// 1970-01-01.
     constexpr CivilDate() = default;
 
+    /// 9999-12-31: "whatever the day".
+    static CivilDate last();
     /// @param number days since 1970-01-01; outside the range of years it is brought to the nearer end.
     static CivilDate fromDayNumber(std::int64_t number);
     static std::optional<CivilDate> fromYearMonthDay(int year, int month, int day);

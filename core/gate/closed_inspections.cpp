@@ -8,8 +8,6 @@ namespace crownring {
 
 namespace {
 
-const CivilDate endOfDays = CivilDate::fromDayNumber(2'932'896);
-
 /// A void takes a word away: that is one on the inspection too, but for the void of its closing.
 Result<std::optional<InspectionId>> inspectionOf(Journal& journal, const Entry& entry) {
     const auto* taken = std::get_if<EntryVoided>(&entry.body);
@@ -32,7 +30,7 @@ public:
         const auto known = m_known.find(inspection);
         if (known != m_known.end())
             return known->second;
-        auto told = m_books.told({Subject::Inspection, inspection.text(), {kindName<InspectionClosed>()}, endOfDays});
+        auto told = m_books.told({Subject::Inspection, inspection.text(), {kindName<InspectionClosed>()}, CivilDate::last()});
         if (told)
             m_known.emplace(inspection, *told);
         return told;

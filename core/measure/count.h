@@ -38,6 +38,9 @@ using Minutes = Count<struct MinutesTag>;
 using Landings = Count<struct LandingsTag>;
 using Inflations = Count<struct InflationsTag>;
 
+/// The longest flight that the record takes: seven days.
+inline constexpr Minutes longestFlight{7 * 24 * 60};
+
 /// The largest figure accepted on any clock: about 19,000 years aloft. Sums of a whole fleet stay far from overflow.
 inline constexpr std::int64_t largestCount = 10'000'000'000;
 

@@ -4,6 +4,7 @@
 /// Names that must not be mixed: an item's id is not a registration, a requirement is not a programme.
 
 #include <compare>
+#include <cstddef>
 #include <functional>
 #include <string>
 #include <string_view>
@@ -29,6 +30,10 @@ public:
 private:
     std::string m_text;
 };
+
+inline constexpr std::size_t longestName = 200; ///< characters
+/// Whether the record takes a text as a name: 1 to `longestName` characters, none of them a control character.
+[[nodiscard]] bool isUsableName(std::string_view text);
 
 using ItemId = Name<struct ItemTag>;
 using Registration = Name<struct BalloonTag>;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "paper/wrapping.h"
 
+#include "text/utf8.h"
+
 #include <algorithm>
 
 namespace crownring::paper {
@@ -35,9 +37,7 @@ void addWord(std::vector<std::string>& lines, std::string_view word, std::size_t
 
 }
 
-std::size_t letters(std::string_view text) {
-    return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), beginsLetter));
-}
+std::size_t letters(std::string_view text) { return characters(text); }
 
 std::vector<std::string> wrapped(std::string_view text, std::size_t width) {
     width = std::max<std::size_t>(width, 1);

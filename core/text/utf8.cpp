@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/utf8.h"
 
+#include <algorithm>
+
 namespace crownring {
 
 std::size_t sequenceLength(std::string_view text) {
@@ -36,6 +38,11 @@ char32_t pointOf(std::string_view sequence) {
     default:
         return (byte(0) & 0x07) << 18 | (byte(1) & 0x3F) << 12 | (byte(2) & 0x3F) << 6 | (byte(3) & 0x3F);
     }
+}
+
+std::size_t characters(std::string_view text) {
+    const auto begins = [](char byte) { return (static_cast<unsigned char>(byte) & 0xC0u) != 0x80u; };
+    return static_cast<std::size_t>(std::ranges::count_if(text, begins));
 }
 
 bool isUtf8(std::string_view text) { return !firstBadByte(text); }

@@ -17,6 +17,9 @@ namespace crownring {
 
 [[nodiscard]] bool isUtf8(std::string_view text);
 
+/// Code points, which is what people count and what a JSON Schema's maxLength means; of what is no UTF-8 about as many.
+[[nodiscard]] std::size_t characters(std::string_view text);
+
 /// The place of the first byte, from 0, that is not UTF-8; nothing where all is.
 [[nodiscard]] std::optional<std::size_t> firstBadByte(std::string_view text);
 

@@ -131,7 +131,7 @@ std::vector<Choice> repairRows(const Inspection& inspection) {
 std::vector<Choice> testerRows(const BenchFile& file) {
     std::vector<Choice> testers;
     for (const auto& each : file.calibrations)
-        if (each.from <= file.on && file.on <= each.until &&
+        if (each.covers(file.on) &&
             std::ranges::none_of(testers, [&](const auto& have) { return have.value == inward(each.tester.text()); }))
             testers.push_back({inward(each.tester.text()),
                                joined({inward(each.tester.text()), inward(each.what)}, QStringLiteral(", ")),

@@ -42,9 +42,14 @@ void ReadingDesk::setDesk(InspectionDesk* desk) {
     showAll();
 }
 
-ReadingDesk::Key ReadingDesk::key() const {
+AskedFor ReadingDesk::key() const {
     const auto parts = m_current.split(u'|');
-    return parts.size() == 3 ? Key{ItemId(outward(parts[0])), outward(parts[1]), outward(parts[2])} : Key{};
+    return parts.size() == 3 ? AskedFor{ItemId(outward(parts[0])), outward(parts[1]), outward(parts[2])} : AskedFor{};
+}
+
+ReadingCount ReadingDesk::count() const {
+    const auto* asked = among(m_asked, key());
+    return asked ? asked->count : ReadingCount{};
 }
 
 const Quantity* ReadingDesk::quantity() const { return quantityNamed(key().quantity); }
@@ -101,13 +106,7 @@ QString ReadingDesk::limit() const {
     return texts.join(u'\n');
 }
 
-QString ReadingDesk::progress() const {
-    const auto* of = item();
-    if (!of)
-        return {};
-    const auto count = readingCount(*m_desk->file(), *of, {key().quantity, false, false});
-    return count.wanted > 0 ? tr("%1 of %2").arg(count.taken).arg(count.wanted) : tr("%n taken", nullptr, count.taken);
-}
+QString ReadingDesk::progress() const { return item() ? progressText(count()) : QString(); }
 
 bool ReadingDesk::placed() const { return quantity() && quantity()->traits.placed; }
 bool ReadingDesk::canHold() const { return quantity() && quantity()->traits.held; }
@@ -192,29 +191,30 @@ void ReadingDesk::showAll() {
 }
 
 void ReadingDesk::showSeries() {
-    auto series = m_desk && m_desk->file() ? seriesRows(*m_desk->file(), m_current) : std::vector<Choice>{};
-    const bool gone = std::ranges::none_of(series, [&](const Choice& each) { return each.value == m_current; });
-    const auto first = series.empty() ? QString() : series.front().value;
-    m_series.show(std::move(series));
-    if (gone && m_current != first) {
-        m_current = first;
-        chooseDefaults();
+    m_asked = m_desk && m_desk->file() ? askedSeries(*m_desk->file()) : std::vector<AskedSeries>{};
+    if (!among(m_asked, key())) {
+        const auto first = m_asked.empty() ? QString() : keyText(m_asked.front().of);
+        if (m_current != first) {
+            m_current = first;
+            chooseDefaults();
+        }
     }
+    m_series.show(seriesRows(m_asked, m_current));
 }
 
 /// When a series has as many readings as are asked for, the next one that wants some comes by itself.
 void ReadingDesk::goOn() {
-    if (!m_goesOn || m_series.choices().empty())
+    if (!m_goesOn || m_asked.empty())
         return;
     m_goesOn = false;
-    const auto& series = m_series.choices();
-    const auto here = std::ranges::find(series, m_current, &Choice::value);
-    if (here == series.end() || here->number > 0 || series.front().number == 0)
+    const auto* next = nextSeries(m_asked, key());
+    if (!next || next->of == key())
         return;
-    m_current = series.front().value;
+    m_current = keyText(next->of);
     m_justTaken.clear();
     m_gore = m_row = 0;
     chooseDefaults();
+    m_series.show(seriesRows(m_asked, m_current));
 }
 
 /// What was read, and where the plan still asks; the first such place is chosen unless another is.
@@ -226,7 +226,7 @@ void ReadingDesk::showPanels() {
     }
     const auto& file = *m_desk->file();
     auto marks = panelMarks(file, of->id, key().quantity);
-    const auto count = readingCount(file, *of, {key().quantity, false, false});
+    const auto count = this->count();
     const auto* type = file.type(*of);
     int left = count.wanted - count.taken;
     for (const auto& place : suggestedPlaces(count.wanted, type && type->gores ? *type->gores : fewestGores,

@@ -5,6 +5,7 @@
 /// questioned when they look impossible, and saved one by one. A failing one brings a defect with it that bars flight.
 
 #include "bench/reading/doubt.h"
+#include "bench/release/asked_series.h"
 #include "screen/bench/inspection_desk.h"
 #include "screen/envelope/panel_model.h"
 #include "screen/lists/choice_model.h"
@@ -116,12 +117,8 @@ private:
         have = next;
         emit changed();
     }
-    struct Key {
-        ItemId item;
-        std::string line;
-        std::string quantity;
-    };
-    [[nodiscard]] Key key() const;
+    [[nodiscard]] AskedFor key() const;
+    [[nodiscard]] ReadingCount count() const; ///< of the series at hand
     [[nodiscard]] const Quantity* quantity() const;
     [[nodiscard]] const ItemFacts* item() const;
     [[nodiscard]] std::vector<StatedLimit> limits() const;
@@ -133,6 +130,7 @@ private:
     void take(double value, bool held, std::optional<double> below, bool confirmed);
 
     InspectionDesk* m_desk = nullptr;
+    std::vector<AskedSeries> m_asked;
     ChoiceModel m_series;
     ChoiceModel m_units;
     ChoiceModel m_taken;

@@ -14,32 +14,24 @@ namespace crownring::screen {
 
 using namespace words;
 
-namespace {
-
-QString keyText(const ItemId& item, const std::string& line, const std::string& quantity) {
-    return inward(item.text()) + u'|' + inward(line) + u'|' + inward(quantity);
+QString keyText(const AskedFor& of) {
+    return inward(of.item.text()) + u'|' + inward(of.line) + u'|' + inward(of.quantity);
 }
 
+QString progressText(const ReadingCount& count) {
+    return count.wanted > 0  ? ReadingRows::tr("%1 of %2").arg(count.taken).arg(count.wanted)
+           : count.taken > 0 ? ReadingRows::tr("%n taken", nullptr, count.taken)
+                             : ReadingRows::tr("not asked for");
 }
 
-std::vector<Choice> seriesRows(const BenchFile& file, const QString& current) {
+std::vector<Choice> seriesRows(std::span<const AskedSeries> asked, const QString& current) {
     std::vector<Choice> series;
-    for (const auto& work : workLines(file.inspection, file.items)) {
-        if (!work.line || !work.item)
-            continue;
-        for (const auto& asked : work.line->readings) {
-            const auto value = keyText(work.item->id, work.line->id, asked.quantity);
-            const auto count = readingCount(file, *work.item, asked);
-            const auto progress = count.wanted > 0  ? ReadingRows::tr("%1 of %2").arg(count.taken).arg(count.wanted)
-                                  : count.taken > 0 ? ReadingRows::tr("%n taken", nullptr, count.taken)
-                                                    : ReadingRows::tr("not asked for");
-            series.push_back(
-                {value,
-                 joined({BenchWords::quantity(asked.quantity), inward(work.item->id.text())}, QStringLiteral(" · ")),
-                 progress, std::max(0, count.wanted - count.taken), -1, value == current});
-        }
+    for (const auto& [of, count] : asked) {
+        const auto value = keyText(of);
+        series.push_back(
+            {value, joined({BenchWords::quantity(of.quantity), inward(of.item.text())}, QStringLiteral(" · ")),
+             progressText(count), std::max(0, count.wanted - count.taken), -1, value == current});
     }
-    std::ranges::stable_sort(series, [](const Choice& a, const Choice& b) { return (a.number > 0) > (b.number > 0); });
     return series;
 }
 

@@ -3,6 +3,7 @@
 
 /// What the reading desk shows: rows and marks made from the file of an inspection.
 
+#include "bench/release/asked_series.h"
 #include "bench/release/bench_file.h"
 #include "screen/envelope/panel_mark.h"
 #include "screen/lists/choice_model.h"
@@ -15,8 +16,12 @@ class ReadingRows {
     Q_DECLARE_TR_FUNCTIONS(ReadingRows)
 };
 
-/// All that lines ask for, what is still missing first: "item|line|quantity".
-[[nodiscard]] std::vector<Choice> seriesRows(const BenchFile& file, const QString& current);
+/// "item|line|quantity"
+[[nodiscard]] QString keyText(const AskedFor& of);
+/// "12 of 24"
+[[nodiscard]] QString progressText(const ReadingCount& count);
+/// All that lines ask for, in the order given.
+[[nodiscard]] std::vector<Choice> seriesRows(std::span<const AskedSeries> asked, const QString& current);
 [[nodiscard]] std::vector<PanelMark> panelMarks(const BenchFile& file, const ItemId& item, const std::string& quantity);
 /// Latest first; `chosen` are those that fail.
 [[nodiscard]] std::vector<Choice> takenRows(const BenchFile& file, const ItemId& item, const std::string& quantity);

@@ -227,7 +227,7 @@ void ReleaseDesk::showDueNext() {
              std::vector<Choice> rows;
              if (answer)
                  for (const auto& row : (*answer)->rows)
-                     if (row.state.standing != Standing::Closed && row.state.because != Because::NotRequired)
+                     if (row.state.standing != Standing::Closed && isRequired(row.state))
                          rows.push_back({inward(row.item->id.text() + "|" + row.requirement->id.text()),
                                          inward(row.requirement->title),
                                          joined({inward(row.item->id.text()), DueTexts::due(row), DueTexts::left(row),

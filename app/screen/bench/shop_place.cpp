@@ -4,6 +4,7 @@
 #include "bench/checklist/checklist.h"
 #include "bench/reading/series.h"
 #include "bench/release/entitlement.h"
+#include "bench/release/latest_word.h"
 #include "measure/unit.h"
 #include "screen/desk/day.h"
 #include "screen/desk/record_desk.h"
@@ -14,7 +15,6 @@
 
 #include <algorithm>
 #include <array>
-#include <map>
 
 namespace crownring::screen {
 
@@ -122,35 +122,25 @@ Choice row(const ChecklistAdopted& said, CivilDate) {
             true};
 }
 
-/// What a later word on the same thing takes the place of.
-std::string thing(const PersonEntitled& said) { return said.person.text() + '\n' + said.capacity; }
-std::string thing(const TesterCalibrated& said) { return said.tester.text(); }
-std::string thing(const TypeDescribed& said) { return said.type.text() + '\n' + std::string(itemKindName(said.kind)); }
-std::string thing(const LimitStated& said) {
-    auto key = said.type.text() + '\n' + std::string(itemKindName(said.kind)) + '\n' + said.quantity + '\n' +
-               said.conditions.direction.value_or("");
-    for (const auto& figure :
-         {said.conditions.jawMillimetres, said.conditions.pressurePascals, said.conditions.areaSquareCentimetres})
-        key += '\n' + std::to_string(figure.value_or(0));
-    return key;
-}
-std::string thing(const ChecklistAdopted& said) { return said.checklist.text(); }
-
-std::vector<Choice> rowsOf(const std::vector<JournalLine>& lines, CivilDate on) {
-    std::map<std::string, Choice> latest;
+/// Those that stand, each with its row.
+template <class Said>
+void addRows(const std::vector<JournalLine>& lines, CivilDate on, std::vector<Choice>& rows) {
+    std::vector<std::pair<Said, Choice>> standing;
     for (const auto& line : lines)
-        std::visit(
-            [&]<class Said>(const Said& said) {
-                if constexpr (requires { row(said, on); }) {
-                    auto made = row(said, on);
-                    made.value = inward(line.entry.id.text());
-                    latest.insert_or_assign(thing(said), std::move(made));
-                }
-            },
-            nowOf(line).body);
-    std::vector<Choice> rows;
-    for (auto& [of, made] : latest)
+        if (const auto* said = std::get_if<Said>(&nowOf(line).body)) {
+            std::erase_if(standing, [&](const auto& earlier) { return takesThePlaceOf(*said, earlier.first); });
+            auto made = row(*said, on);
+            made.value = inward(line.entry.id.text());
+            standing.emplace_back(*said, std::move(made));
+        }
+    for (auto& [said, made] : standing)
         rows.push_back(std::move(made));
+}
+
+template <class... Said>
+std::vector<Choice> rowsOf(const std::vector<JournalLine>& lines, CivilDate on) {
+    std::vector<Choice> rows;
+    (addRows<Said>(lines, on, rows), ...);
     std::ranges::stable_sort(rows, {}, [](const Choice& each) { return std::pair(!each.chosen, each.label); });
     return rows;
 }
@@ -174,10 +164,10 @@ void ShopPlace::askAgain() {
                  return;
              m_problem = told ? QString() : Words::problem(told.error());
              const auto& lines = told ? *told : Sections{};
-             m_people.show(rowsOf(lines[0], on));
-             m_testers.show(rowsOf(lines[1], on));
-             m_types.show(rowsOf(lines[2], on));
-             m_lines.show(rowsOf(lines[3], on));
+             m_people.show(rowsOf<PersonEntitled>(lines[0], on));
+             m_testers.show(rowsOf<TesterCalibrated>(lines[1], on));
+             m_types.show(rowsOf<TypeDescribed, LimitStated>(lines[2], on));
+             m_lines.show(rowsOf<ChecklistAdopted>(lines[3], on));
              emit listed();
          });
 }

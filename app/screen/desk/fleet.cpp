@@ -20,7 +20,7 @@ Fleet* instance = nullptr;
 
 const DueRow* firstThatCounts(const FleetSheet& sheet, const RowNumbers& numbers) {
     for (const auto number : numbers)
-        if (sheet.due.rows[number].state.because != Because::NotRequired)
+        if (isRequired(sheet.due.rows[number].state))
             return &sheet.due.rows[number];
     return nullptr;
 }

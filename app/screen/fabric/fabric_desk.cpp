@@ -2,6 +2,7 @@
 #include "screen/fabric/fabric_desk.h"
 
 #include "bench/reading/quantity.h"
+#include "rules/due/fabric_rows.h"
 #include "screen/desk/day.h"
 #include "screen/desk/record_desk.h"
 #include "screen/fabric/fabric_fits.h"
@@ -176,7 +177,7 @@ const DueRow* FabricDesk::rowOfReadings() const {
     const auto rows = sheet->rowsOfItem.find(m_sight->of().id);
     if (rows == sheet->rowsOfItem.end())
         return nullptr;
-    const RequirementId id("fabric/" + m_sight->at().quantity);
+    const auto id = fabricRequirementId(m_sight->at().quantity);
     for (const auto number : rows->second)
         if (sheet->due.rows[number].requirement->id == id)
             return &sheet->due.rows[number];

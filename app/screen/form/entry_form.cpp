@@ -4,6 +4,7 @@
 #include "acts/post.h"
 #include "record/entry_json.h"
 #include "record/new_id.h"
+#include "rules/due/defects.h"
 #include "screen/desk/day.h"
 #include "screen/desk/fleet.h"
 #include "screen/desk/habits.h"
@@ -42,8 +43,8 @@ EntryForm::EntryForm(QObject* parent) : QObject(parent) {}
 void EntryForm::begin(const QString& kind, const QString& balloon, const QString& item, const QString& requirement) {
     open(outward(kind), {outward(balloon), outward(item), outward(requirement), {}});
     // An open defect is a row of the due list under a name of its own.
-    if (const auto prefix = QStringLiteral("defect/"); m_kind.starts_with("defect.") && requirement.startsWith(prefix))
-        m_given = {{"item", outward(item)}, {"defect", outward(requirement.mid(prefix.size()))}};
+    if (const auto defect = defectOf(RequirementId(outward(requirement))); defect && m_kind.starts_with("defect."))
+        m_given = {{"item", outward(item)}, {"defect", defect->text()}};
 }
 
 void EntryForm::beginAtBench(const QString& kind, const QString& inspection, const QString& defect,

@@ -15,7 +15,7 @@ namespace {
 Choice limitLine(const DueRow& row, const LimitState& limit) {
     Choice line;
     line.value = QString::number(static_cast<int>(limit.clock));
-    line.label = row.state.governs == limit.clock ? DueDetail::tr("%1 · governs").arg(Words::clock(limit.clock))
+    line.label = &limit == governingLimit(row.state) ? DueDetail::tr("%1 · governs").arg(Words::clock(limit.clock))
                                                   : Words::clock(limit.clock);
     const auto last = Words::point(limit.clock, limit.last);
     const auto due = Words::point(limit.clock, limit.due);

@@ -32,7 +32,7 @@ int useBin(const LimitState& limit) {
 
 std::optional<Place> horizonPlace(const DueRow& row, CivilDate on) {
     const auto& state = row.state;
-    if (state.standing == Standing::Closed || state.because == Because::NotRequired)
+    if (state.standing == Standing::Closed || !isRequired(state))
         return std::nullopt;
     if (state.standing == Standing::Unproven)
         return Place{false, UnprovenBin};

@@ -109,7 +109,7 @@ Result<Ahead> aheadOf(Books& books, const ItemId& envelope, CivilDate on) {
     ahead.pace = *pace;
     std::optional<double> hours;
     for (const auto& row : list->rows)
-        if (isTest(row) && row.state.because != Because::NotRequired)
+        if (isTest(row) && isRequired(row.state))
             lookAt(row, ahead, hours);
     if (ahead.day)
         ahead.hours = std::min(hours.value_or(nextTestAfter), flownBetween(pointOf(on), pointOf(*ahead.day), *pace));

@@ -66,7 +66,7 @@ std::vector<StatedLimit> BenchFile::limitsOf(const ItemFacts& item) const {
 
 bool BenchFile::isCalibrated(const TesterId& tester, CivilDate day) const {
     return std::ranges::any_of(calibrations, [&](const Calibration& each) {
-        return each.tester == tester && each.from <= day && day <= each.until;
+        return each.tester == tester && each.covers(day);
     });
 }
 

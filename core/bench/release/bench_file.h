@@ -19,6 +19,8 @@ struct Calibration {
     std::string what;
     CivilDate from;
     CivilDate until; ///< the last good day
+
+    [[nodiscard]] bool covers(CivilDate day) const { return from <= day && day <= until; }
 };
 
 struct BenchFile {
@@ -39,7 +41,7 @@ struct BenchFile {
     [[nodiscard]] const TypeDescribed* type(const ItemFacts& item) const;
     /// What the type's manual states for an item.
     [[nodiscard]] std::vector<StatedLimit> limitsOf(const ItemFacts& item) const;
-    [[nodiscard]] bool isCalibrated(const TesterId& tester, CivilDate on) const;
+    [[nodiscard]] bool isCalibrated(const TesterId& tester, CivilDate day) const;
 };
 
 /// How one reading stands, for lists, maps and papers.

@@ -98,12 +98,11 @@ private:
 
     void readBalloon() {
         const auto text = cell(LogColumn::Balloon);
-        constexpr std::size_t longest = 200; // of a name in the record
-        const auto control = [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; };
         if (text.empty() && !m_choices.balloon)
             refuse(Code::CsvBadRow, LogColumn::Balloon, "this row names no balloon", "write its registration");
-        else if (text.size() > longest || std::any_of(text.begin(), text.end(), control))
-            refuse(Code::BadValue, LogColumn::Balloon, "not a usable registration", "1 to 200 bytes on one line");
+        else if (!text.empty() && !isUsableName(text))
+            refuse(Code::BadValue, LogColumn::Balloon, "not a usable registration",
+                   "1 to " + std::to_string(longestName) + " characters on one line");
         else
             m_flight.balloon = m_choices.balloon ? *m_choices.balloon : Registration(text);
         m_flight.flight.balloon = m_flight.balloon;

@@ -106,7 +106,8 @@ std::optional<Minutes> readDuration(std::string_view text, BareDuration bare) {
     text = trimmed(text);
     if (text.size() > longestCell)
         return std::nullopt;
-    return withinAFlight(isBareNumber(text) ? bareMinutes(text, bare) : spelledMinutes(text), longestFlight);
+    return withinAFlight(isBareNumber(text) ? bareMinutes(text, bare) : spelledMinutes(text),
+                         longestFlight.value());
 }
 
 std::optional<Minutes> likelyDuration(std::string_view text, BareDuration bare) {

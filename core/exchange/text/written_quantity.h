@@ -19,9 +19,6 @@ enum class BareDuration {
     HoursPointMinutes, ///< 1.35 is one hour and thirty-five minutes
 };
 
-/// The longest flight that a record takes: seven days, in minutes.
-inline constexpr std::int64_t longestFlight = 7 * 24 * 60;
-
 /// Reads time aloft, rounded to the nearest whole minute. 1:35, 1:35:20, "1 h 35", "95 min", "1.6 h" mean the same
 /// whatever `bare` is; a number alone follows it. @return nothing for anything else and beyond `longestFlight`.
 [[nodiscard]] std::optional<Minutes> readDuration(std::string_view text, BareDuration bare);

@@ -5,7 +5,9 @@
 /// taken. Inside the record room only.
 
 #include "civil/civil_date.h"
+#include "measure/name.h"
 #include "problem/problem.h"
+#include "text/utf8.h"
 
 #include <nlohmann/json.hpp>
 
@@ -285,16 +287,10 @@ private:
         refuse(Code::BadValue, key, "not a JSON object", "write { … }");
         return "";
     }
-    /// In UTF-8 every character has one byte that is no continuation byte.
-    static std::size_t characters(const std::string& text) {
-        return static_cast<std::size_t>(
-            std::count_if(text.begin(), text.end(), [](char c) { return (c & 0xc0) != 0x80; }));
-    }
     void checkName(std::string_view key, const std::string& value) {
-        constexpr std::size_t longest = 200;
-        const auto control = [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; };
-        if (value.empty() || characters(value) > longest || std::any_of(value.begin(), value.end(), control))
-            refuse(Code::BadValue, key, "not a usable name", "1 to 200 characters without control characters");
+        if (!isUsableName(value))
+            refuse(Code::BadValue, key, "not a usable name",
+                   "1 to " + std::to_string(longestName) + " characters without control characters");
     }
     void checkSlug(std::string_view key, const std::string& value) {
         constexpr std::size_t longest = 64;

@@ -8,15 +8,13 @@ namespace crownring {
 
 namespace {
 
-constexpr std::int64_t longestFlight = 7 * 24 * 60; // minutes
-
 }
 
 FlightLogged Kind<FlightLogged>::read(ObjectReader& reader) {
     constexpr std::int64_t mostLandings = 200;
     FlightLogged body;
     body.balloon = reader.name<Registration>("balloon");
-    body.use.minutes = Minutes(reader.count("minutes", 1, longestFlight));
+    body.use.minutes = Minutes(reader.count("minutes", 1, longestFlight.value()));
     body.use.landings = Landings(reader.optionalCount("landings", 0, mostLandings).value_or(1));
     body.use.inflations = Inflations(reader.optionalCount("inflations", 0, mostLandings).value_or(1));
     body.kit = reader.optionalNames<ItemId>("kit");
@@ -52,7 +50,7 @@ EventReported Kind<EventReported>::read(ObjectReader& reader) {
     else
         body.subject = *balloon;
     body.celsius = reader.optionalNumber("temp_c", -60, 400);
-    if (const auto minutes = reader.optionalCount("minutes", 1, longestFlight))
+    if (const auto minutes = reader.optionalCount("minutes", 1, longestFlight.value()))
         body.lasted = Minutes(*minutes);
     return body;
 }

@@ -7,6 +7,8 @@ namespace crownring {
 
 namespace {
 
+constexpr std::string_view prefix = "defect/";
+
 LimitState bounded(ClockName clock, std::int64_t from, std::int64_t due, std::optional<std::int64_t> now) {
     LimitState state;
     state.clock = clock;
@@ -64,9 +66,16 @@ bool bars(const OpenDefect& defect, const ItemFacts& item, CivilDate today) {
     return standing == Standing::Lapsed || standing == Standing::Unproven;
 }
 
+RequirementId requirementOf(const DefectId& defect) { return RequirementId(std::string(prefix) + defect.text()); }
+
+std::optional<DefectId> defectOf(const RequirementId& requirement) {
+    const std::string_view text = requirement.text();
+    return text.starts_with(prefix) ? std::optional(DefectId(text.substr(prefix.size()))) : std::nullopt;
+}
+
 Requirement defectRequirement(const OpenDefect& defect, const ItemFacts& item, CivilDate today) {
     Requirement requirement;
-    requirement.id = RequirementId("defect/" + defect.found->defect.text());
+    requirement.id = requirementOf(defect.found->defect);
     requirement.title = "Defect: " + defect.found->what;
     requirement.source =
         defect.deferred ? "Deferred: " + defect.deferred->what : "Found on " + defect.found->stamp.at.on().iso();

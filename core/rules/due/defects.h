@@ -29,7 +29,12 @@ struct OpenDefect {
 /// limit is put right by then, whatever its grade (ML.A.403(c), from memory).
 [[nodiscard]] bool bars(const OpenDefect& defect, const ItemFacts& item, CivilDate today);
 
-/// "defect/…" and what was found, as a requirement of the due list: mandatory when barring or when its deferral has run
+/// "defect/…": the name that an open defect has in the due list, and the defect that such a name is of; nothing for
+/// another requirement.
+[[nodiscard]] RequirementId requirementOf(const DefectId& defect);
+[[nodiscard]] std::optional<DefectId> defectOf(const RequirementId& requirement);
+
+/// `requirementOf` and what was found, as a requirement of the due list: mandatory when barring or when its deferral has run
 /// out, else recommended.
 [[nodiscard]] Requirement defectRequirement(const OpenDefect& defect, const ItemFacts& item, CivilDate today);
 [[nodiscard]] const Programme& defectProgramme();

@@ -25,9 +25,11 @@ Standing standingOf(FabricMark::State state) {
 
 }
 
+RequirementId fabricRequirementId(std::string_view quantity) { return RequirementId("fabric/" + std::string(quantity)); }
+
 Requirement fabricRequirement(const FabricMark& mark) {
     Requirement requirement;
-    requirement.id = RequirementId("fabric/" + mark.quantity);
+    requirement.id = fabricRequirementId(mark.quantity);
     requirement.title = "Fabric: " + mark.title;
     requirement.source = mark.source;
     requirement.note = mark.what + ", on " + mark.stamp.at.on().iso() +

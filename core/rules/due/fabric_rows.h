@@ -12,7 +12,9 @@
 
 namespace crownring {
 
-/// "fabric/…" and the quantity, as a requirement of the due list.
+/// "fabric/…": the name that readings of a quantity have in the due list.
+[[nodiscard]] RequirementId fabricRequirementId(std::string_view quantity);
+/// That, and what was read, as a requirement of the due list.
 [[nodiscard]] Requirement fabricRequirement(const FabricMark& mark);
 [[nodiscard]] const Programme& fabricProgramme();
 

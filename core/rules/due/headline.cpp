@@ -38,12 +38,10 @@ Headline comingLimit(const DueRow& row, const RecentUse& pace, CivilDate today) 
     return first;
 }
 
-/// The limit that decided the standing.
 Headline decidingLimit(const DueRow& row) {
     Headline headline{&row};
-    for (const auto& limit : row.state.limits)
-        if (!headline.limit && row.state.governs == limit.clock && row.state.standing == limit.standing)
-            headline.limit = limit;
+    if (const auto* limit = governingLimit(row.state))
+        headline.limit = *limit;
     return headline;
 }
 
@@ -53,7 +51,7 @@ bool isAhead(Standing standing) { return standing == Standing::Clear || standing
 
 bool isBinding(const DueRow& row) {
     return row.requirement->force == Force::Mandatory && row.requirement->blocks == Blocks::Flight &&
-           row.state.because != Because::NotRequired;
+           isRequired(row.state);
 }
 
 std::optional<CivilDate> comesOn(const LimitState& limit, const RecentUse& pace, CivilDate today) {

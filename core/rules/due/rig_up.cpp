@@ -26,12 +26,9 @@ std::int64_t needOf(const PlannedFlight& flight, ClockName clock) {
     return 0;
 }
 
-/// The limit that decided the standing.
-std::optional<LimitState> governingLimit(const Assessment& state) {
-    const auto found = std::ranges::find_if(state.limits, [&](const LimitState& limit) {
-        return state.governs == limit.clock && state.standing == limit.standing && state.share == limit.share;
-    });
-    return found == state.limits.end() ? std::nullopt : std::optional(*found);
+std::optional<LimitState> governing(const Assessment& state) {
+    const auto* limit = governingLimit(state);
+    return limit ? std::optional(*limit) : std::nullopt;
 }
 
 class Check {
@@ -43,10 +40,10 @@ public:
         case Standing::Spent:
         case Standing::Lapsed:
         case Standing::Unproven:
-            return refuse(RigUpReason::Kind::Standing, row, governingLimit(row.state));
+            return refuse(RigUpReason::Kind::Standing, row, governing(row.state));
         case Standing::Tolerance:
             if (!mayUseTolerance(row))
-                return refuse(RigUpReason::Kind::Positioning, row, governingLimit(row.state));
+                return refuse(RigUpReason::Kind::Positioning, row, governing(row.state));
             [[fallthrough]];
         case Standing::Nearing:
         case Standing::Clear:
@@ -92,7 +89,7 @@ private:
             const bool anyEnough =
                 std::ranges::any_of(limits, [&](const auto& limit) { return leavesEnough(row, limit); });
             if (!limits.empty() && !anyEnough)
-                refuse(RigUpReason::Kind::TooLong, row, governingLimit(row.state));
+                refuse(RigUpReason::Kind::TooLong, row, governing(row.state));
             return;
         }
         for (const auto& limit : limits)
@@ -122,7 +119,7 @@ void askWhole(const DueList& kit, std::vector<RigUpReason>& reasons) {
 bool isBound(const DueList& kit, const ItemFacts& item) {
     return std::ranges::any_of(kit.rows, [&](const DueRow& row) {
         return row.item == &item && !isOfTheRecord(row) && row.requirement->force == Force::Mandatory &&
-               row.state.because != Because::NotRequired;
+               isRequired(row.state);
     });
 }
 

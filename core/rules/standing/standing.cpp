@@ -126,6 +126,13 @@ Assessment assessWhereRequired(const Requirement& requirement, const ItemFacts& 
 
 std::string_view standingText(Standing standing) { return names[static_cast<std::size_t>(standing)]; }
 
+const LimitState* governingLimit(const Assessment& state) {
+    const auto found = std::ranges::find_if(state.limits, [&](const LimitState& limit) {
+        return state.governs == limit.clock && state.standing == limit.standing && state.share == limit.share;
+    });
+    return found == state.limits.end() ? nullptr : &*found;
+}
+
 Assessment assess(const Requirement& requirement, const ItemFacts& item, const InForce& inForce, CivilDate today,
                   std::pmr::memory_resource* memory) {
     auto state = assessWhereRequired(requirement, item, inForce, today, memory);

@@ -65,6 +65,12 @@ struct Assessment {
     bool operator==(const Assessment&) const = default;
 };
 
+/// Does the operation call for it? Otherwise it is shown, and never counts or blocks.
+[[nodiscard]] inline bool isRequired(const Assessment& state) { return state.because != Because::NotRequired; }
+
+/// The limit that decided the standing, into `state`; null where none did: an event, an exemption, a missing fact.
+[[nodiscard]] const LimitState* governingLimit(const Assessment& state);
+
 /// Looks up a requirement that is in force for the item; used for `satisfied_by`: the window and `at_most` of an act
 /// are those of the requirement that was carried out. May return nullptr.
 class InForce {
