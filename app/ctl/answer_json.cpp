@@ -13,23 +13,50 @@ using nlohmann::ordered_json;
 
 ordered_json orNull(const std::optional<std::int64_t>& value) { return value ? ordered_json(*value) : ordered_json(); }
 
-ordered_json dateOrCount(ClockName clock, const std::optional<std::int64_t>& value) {
-    if (!value)
-        return nullptr;
-    return isCalendar(clock) ? ordered_json(CivilDate::fromDayNumber(*value).iso()) : ordered_json(*value);
+ordered_json jsonOf(CivilDate date) { return date.iso(); }
+
+template <class What>
+ordered_json jsonOf(Count<What> count) {
+    return count.value();
+}
+
+/// What is told of a limit that is proven, else null.
+template <class Told>
+ordered_json told(const LimitState& limit, Told of) {
+    if (const auto* reach = limit.calendar())
+        return jsonOf(of(*reach));
+    const auto* reach = limit.usage();
+    return reach ? jsonOf(of(*reach)) : ordered_json();
+}
+
+ordered_json lastOf(const LimitState& limit) {
+    return told(limit, [](const auto& reach) { return reach.last; });
+}
+ordered_json dueOf(const LimitState& limit) {
+    return told(limit, [](const auto& reach) { return reach.due; });
+}
+ordered_json toleranceLeftOf(const LimitState& limit) {
+    return told(limit, [](const auto& reach) { return reach.toleranceLeft; });
 }
 
 ordered_json limitJson(const LimitState& limit) {
-    return {{"clock", clockNameText(limit.clock)},           {"last", dateOrCount(limit.clock, limit.last)},
-            {"due", dateOrCount(limit.clock, limit.due)},    {"left", orNull(limit.left)},
-            {"tolerance_left", orNull(limit.toleranceLeft)}, {"standing", standingText(limit.standing)}};
+    return {{"clock", clockNameText(limit.clock)},
+            {"last", lastOf(limit)},
+            {"due", dueOf(limit)},
+            {"left", leftJson(&limit)},
+            {"tolerance_left", toleranceLeftOf(limit)},
+            {"standing", standingText(limit.standing)}};
 }
 
+}
+
+ordered_json leftJson(const LimitState* limit) {
+    return limit ? told(*limit, [](const auto& reach) { return reach.left; }) : ordered_json();
 }
 
 void addDueAndLeft(ordered_json& object, const std::optional<LimitState>& limit) {
-    object["due"] = limit ? dateOrCount(limit->clock, limit->due) : ordered_json();
-    object["left"] = limit ? orNull(limit->left) : ordered_json();
+    object["due"] = limit ? dueOf(*limit) : ordered_json();
+    object["left"] = leftJson(limit ? &*limit : nullptr);
 }
 
 void addFigures(ordered_json& object, const Figures& figures) {

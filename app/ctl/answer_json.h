@@ -20,6 +20,8 @@ template <class What>
 /// `minutes`, `landings`, `inflations`; null where unknown.
 void addFigures(nlohmann::ordered_json& object, const Figures& figures);
 
+/// What is left of a limit, days or a count; null when unproven, or where there is none.
+[[nodiscard]] nlohmann::ordered_json leftJson(const LimitState* limit);
 /// `due` and `left` of a limit, in the keys and forms of a row's limits; null where there is none.
 void addDueAndLeft(nlohmann::ordered_json& object, const std::optional<LimitState>& limit);
 

@@ -38,7 +38,7 @@ void printLine(const BalloonLine& line) {
               << standingText(line.standing());
     if (const auto* row = line.headline.row) {
         std::cout << row->item->id.text() << ", " << row->requirement->title;
-        if (line.headline.limit && line.headline.limit->left)
+        if (line.headline.limit && line.headline.limit->isProven())
             std::cout << ", " << leftText(*line.headline.limit) << " left";
     } else {
         std::cout << "no mandatory requirement binds it";

@@ -43,31 +43,28 @@ void printRow(std::ostream& out, const Cells& cells, const std::array<std::size_
 }
 
 std::string leftText(const LimitState& limit) {
-    if (!limit.left)
-        return "unknown";
-    const auto left = *limit.left;
-    switch (limit.clock) {
-    case ClockName::Minutes:
-        return hoursAndMinutes(Minutes(left)) + " h";
-    case ClockName::Landings:
-        return std::to_string(left) + " landings";
-    case ClockName::Inflations:
-        return std::to_string(left) + " inflations";
-    case ClockName::Months:
-    case ClockName::Days:
-        break;
+    if (const auto* reach = limit.calendar()) {
+        const auto days = reach->left.value();
+        return std::to_string(days) + (days == 1 || days == -1 ? " day" : " days");
     }
-    return std::to_string(left) + (left == 1 || left == -1 ? " day" : " days");
+    const auto* reach = limit.usage();
+    if (!reach)
+        return "unknown";
+    const auto left = reach->left.value();
+    if (limit.clock == ClockName::Minutes)
+        return hoursAndMinutes(Minutes(left)) + " h";
+    return std::to_string(left) + (limit.clock == ClockName::Landings ? " landings" : " inflations");
 }
 
 std::string dueText(const DueRow& row) {
     const auto* limit = governingLimit(row.state);
-    if (!limit || !limit->due)
+    if (const auto* reach = limit ? limit->calendar() : nullptr)
+        return reach->due.iso();
+    const auto* reach = limit ? limit->usage() : nullptr;
+    if (!reach)
         return "";
-    if (isCalendar(limit->clock))
-        return CivilDate::fromDayNumber(*limit->due).iso();
-    return limit->clock == ClockName::Minutes ? "at " + hoursAndMinutes(Minutes(*limit->due)) + " h"
-                                              : "at " + std::to_string(*limit->due);
+    return limit->clock == ClockName::Minutes ? "at " + hoursAndMinutes(Minutes(reach->due.value())) + " h"
+                                              : "at " + std::to_string(reach->due.value());
 }
 
 void printTable(std::ostream& out, const DueList& list, std::size_t most) {

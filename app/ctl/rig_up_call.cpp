@@ -50,7 +50,7 @@ std::string reasonText(const RigUpReason& reason) {
         text += ", because the item's type is not recorded";
     else if (row.state.because == Because::SerialMissing)
         text += ", because the item's serial number is not recorded";
-    if (reason.limit && reason.limit->left)
+    if (reason.limit && reason.limit->isProven())
         text += ", " + leftText(*reason.limit) + " left";
     if (reason.kind == RigUpReason::Kind::TooLong)
         text += ": less than the flight needs";
@@ -62,12 +62,11 @@ std::string reasonText(const RigUpReason& reason) {
 nlohmann::ordered_json governsJson(const DueRow* row) {
     if (!row)
         return nullptr;
-    const auto* limit = governingLimit(row->state);
     return {{"item", row->item->id.text()},
             {"requirement", row->requirement->id.text()},
             {"clock", row->state.governs ? nlohmann::ordered_json(clockNameText(*row->state.governs))
                                          : nlohmann::ordered_json()},
-            {"left", limit && limit->left ? nlohmann::ordered_json(*limit->left) : nlohmann::ordered_json()},
+            {"left", leftJson(governingLimit(row->state))},
             {"standing", standingText(row->state.standing)}};
 }
 

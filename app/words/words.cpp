@@ -150,20 +150,37 @@ QString Words::amount(ClockName clock, std::int64_t amount) {
 }
 
 QString Words::left(const LimitState& limit) {
-    if (!limit.left)
-        return {};
-    const auto unit = isCalendar(limit.clock) ? ClockName::Days : limit.clock;
-    if (*limit.left < 0)
-        return tr("%1 past").arg(amount(unit, -*limit.left));
-    if (*limit.left == 0)
-        return isCalendar(limit.clock) ? tr("last day") : tr("nothing left");
-    return amount(unit, *limit.left);
+    if (const auto* reach = limit.calendar())
+        return left(ClockName::Days, reach->left.value(), tr("last day"));
+    const auto* reach = limit.usage();
+    return reach ? left(limit.clock, reach->left.value(), tr("nothing left")) : QString();
 }
 
-QString Words::point(ClockName clock, const std::optional<std::int64_t>& at) {
-    if (!at)
-        return {};
-    return isCalendar(clock) ? inward(CivilDate::fromDayNumber(*at).iso()) : amount(clock, *at);
+QString Words::left(ClockName unit, std::int64_t left, const QString& none) {
+    if (left < 0)
+        return tr("%1 past").arg(amount(unit, -left));
+    return left == 0 ? none : amount(unit, left);
+}
+
+QString Words::toleranceLeft(const LimitState& limit) {
+    if (const auto* reach = limit.calendar())
+        return days(reach->toleranceLeft.value());
+    const auto* reach = limit.usage();
+    return reach ? amount(limit.clock, reach->toleranceLeft.value()) : QString();
+}
+
+QString Words::last(const LimitState& limit) {
+    if (const auto* reach = limit.calendar())
+        return inward(reach->last.iso());
+    const auto* reach = limit.usage();
+    return reach ? amount(limit.clock, reach->last.value()) : QString();
+}
+
+QString Words::due(const LimitState& limit) {
+    if (const auto* reach = limit.calendar())
+        return inward(reach->due.iso());
+    const auto* reach = limit.usage();
+    return reach ? amount(limit.clock, reach->due.value()) : QString();
 }
 
 QString Words::figures(const Figures& figures) {
@@ -287,10 +304,8 @@ QString Words::problems(const std::vector<Problem>& problems) {
 std::optional<CivilDate> calendarDue(const Assessment& state) {
     std::optional<CivilDate> earliest;
     for (const auto& limit : state.limits)
-        if (isCalendar(limit.clock) && limit.due) {
-            const auto due = CivilDate::fromDayNumber(*limit.due);
-            earliest = earliest ? std::min(*earliest, due) : due;
-        }
+        if (const auto* reach = limit.calendar())
+            earliest = earliest ? std::min(*earliest, reach->due) : reach->due;
     return earliest;
 }
 

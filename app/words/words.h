@@ -34,8 +34,10 @@ public:
     [[nodiscard]] static QString amount(ClockName clock, std::int64_t amount);
     /// What is left or past: "31 days", "2:10 h past"; empty when unknown.
     [[nodiscard]] static QString left(const LimitState& limit);
-    /// A point on a clock: "2026-12-26", "412:30 h"; empty when unknown.
-    [[nodiscard]] static QString point(ClockName clock, const std::optional<std::int64_t>& at);
+    [[nodiscard]] static QString toleranceLeft(const LimitState& limit);
+    /// When it was done last, and when it is due: "2026-12-26", "412:30 h"; empty when unknown.
+    [[nodiscard]] static QString last(const LimitState& limit);
+    [[nodiscard]] static QString due(const LimitState& limit);
     /// "412:30 h, 301 landings, 288 inflations"; what is unknown says so.
     [[nodiscard]] static QString figures(const Figures& figures);
     [[nodiscard]] static QString limit(const Limit& limit);
@@ -45,6 +47,9 @@ public:
     /// What, where and the mend, in one text.
     [[nodiscard]] static QString problem(const Problem& problem);
     [[nodiscard]] static QString problems(const std::vector<Problem>& problems);
+
+private:
+    [[nodiscard]] static QString left(ClockName unit, std::int64_t left, const QString& none);
 };
 
 /// The earliest date on which a calendar limit of the row runs out, tolerance not counted.

@@ -10,6 +10,7 @@
 ///     addMonths(28 Feb 2023, 12, DayRule::Same)     == 28 Feb 2024   never snaps to a later month end
 ///     addMonths(15 Jan 2024, 12, DayRule::MonthEnd) == 31 Jan 2025   US calendar months (FAA-H-8083-11 ch. 2)
 
+#include "measure/count.h"
 #include "problem/problem.h"
 
 #include <compare>
@@ -59,8 +60,8 @@ private:
 [[nodiscard]] CivilDate addDays(CivilDate date, std::int64_t days);
 [[nodiscard]] CivilDate endOfMonth(CivilDate date);
 /// Days from `from` to `to`; negative when `to` is earlier.
-[[nodiscard]] constexpr std::int64_t daysBetween(CivilDate from, CivilDate to) {
-    return std::int64_t{to.dayNumber()} - from.dayNumber();
+[[nodiscard]] constexpr Days daysBetween(CivilDate from, CivilDate to) {
+    return Days(std::int64_t{to.dayNumber()} - from.dayNumber());
 }
 
 /// A day, or only a month as stamped on a cylinder ("2016-05"). A month keeps its precision: it never becomes a day

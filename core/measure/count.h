@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// Whole numbers that mean something: minutes aloft, landings, inflations. They add to their own kind only.
+/// Whole numbers that mean something: minutes aloft, landings, inflations, days. They add to their own kind only.
 
 #include <compare>
 #include <cstdint>
@@ -37,6 +37,10 @@ private:
 using Minutes = Count<struct MinutesTag>;
 using Landings = Count<struct LandingsTag>;
 using Inflations = Count<struct InflationsTag>;
+/// What one of an item's clocks shows, whichever of the three it is: where the clock is named beside it.
+using ClockCount = Count<struct ClockTag>;
+/// Of the calendar.
+using Days = Count<struct DaysTag>;
 
 /// The longest flight that the record takes: seven days.
 inline constexpr Minutes longestFlight{7 * 24 * 60};

@@ -44,11 +44,10 @@ struct LargeSheet {
             row.requirement = &requirements[at % each];
             LimitState limit;
             limit.clock = ClockName::Months;
-            limit.due = sheet->on.dayNumber() + static_cast<int>(at % 700) - 40;
-            limit.left = static_cast<std::int64_t>(at % 700) - 40;
-            row.state.standing = *limit.left < 0    ? Standing::Lapsed
-                                 : *limit.left < 31 ? Standing::Nearing
-                                                    : Standing::Clear;
+            const Days left(static_cast<std::int64_t>(at % 700) - 40);
+            limit.reach = CalendarReach{sheet->on, addDays(sheet->on, left.value()), left, left};
+            limit.standing = left < Days(0) ? Standing::Lapsed : left < Days(31) ? Standing::Nearing : Standing::Clear;
+            row.state.standing = limit.standing;
             row.state.governs = ClockName::Months;
             row.state.limits = {limit};
             sheet->due.rows.push_back(std::move(row));

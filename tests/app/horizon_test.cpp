@@ -18,21 +18,21 @@ DueRow rowOf(const LimitState& limit, Standing standing) {
     row.state.standing = standing;
     row.state.governs = limit.clock;
     row.state.limits = {limit};
+    row.state.limits.front().standing = standing;
     return row;
 }
 
 LimitState calendar(CivilDate due) {
     LimitState limit;
     limit.clock = ClockName::Months;
-    limit.due = due.dayNumber();
+    limit.reach = CalendarReach{CivilDate(), due, Days(0), Days(0)};
     return limit;
 }
 
 LimitState hours(std::int64_t left) {
     LimitState limit;
     limit.clock = ClockName::Minutes;
-    limit.due = 6000;
-    limit.left = left;
+    limit.reach = UsageReach{ClockCount(0), ClockCount(6000), ClockCount(left), ClockCount(left)};
     return limit;
 }
 

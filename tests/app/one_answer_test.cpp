@@ -4,10 +4,13 @@
 
 #include "ctl/answer.h"
 #include "demo_house.h"
+#include "screen/bench/visit_opening.h"
+#include "screen/desk/due_model.h"
 #include "screen/fabric/fabric_desk.h"
 #include "screen/fabric/fabric_words.h"
 #include "small_bench.h"
 #include "test_class.h"
+#include "words/words.h"
 
 #include <QApplication>
 #include <QLocale>
@@ -19,6 +22,7 @@
 using namespace crownring;
 using namespace crownring::screen;
 using namespace crownring::testing;
+using namespace crownring::words;
 using nlohmann::json;
 
 namespace {
@@ -90,8 +94,64 @@ class OneAnswerTest : public QObject {
         return answerOf(QStringLiteral(CROWNRINGCTL), QStringList{QStringLiteral("--record"), record} + words);
     }
 
+    /// When the limit that governs a row is due, as crownringctl tells it and as the screen would write it.
+    static QString dueOf(const json& row) {
+        for (const auto& limit : row["limits"])
+            if (limit["clock"] == row["governs"] && limit["standing"] == row["standing"] && !limit["due"].is_null())
+                return limit["due"].is_string() ? QString::fromStdString(limit["due"].get<std::string>())
+                                                : Words::amount(*clockNameFrom(limit["clock"].get<std::string>()),
+                                                                limit["due"].get<std::int64_t>());
+        return {};
+    }
+
 private slots:
     void initTestCase() { QLocale::setDefault(QLocale::c()); }
+
+    /// What governs a row, and the order of the rows.
+    void theDueList() {
+        DemoHouse demo;
+        QVERIFY(demo.ready());
+        const auto answer = ctl(
+            demo.folder.filePath(QStringLiteral("record.sqlite")),
+            {QStringLiteral("due"), QStringLiteral("--on"), QStringLiteral("2026-11-25"), QStringLiteral("--json")});
+        QVERIFY2(answer.code == 0, answer.err.constData());
+        const auto told = answer.document()["rows"];
+        const auto sheet = demo.house.fleet.sheet();
+        QCOMPARE(told.size(), sheet->due.rows.size());
+        for (std::size_t at = 0; at < told.size(); ++at) {
+            const auto& row = sheet->due.rows[at];
+            QCOMPARE(told[at]["item"].get<std::string>(), row.item->id.text());
+            QCOMPARE(told[at]["requirement"].get<std::string>(), row.requirement->id.text());
+            QCOMPARE(told[at]["standing"].get<std::string>(), std::string(standingText(row.state.standing)));
+            QCOMPARE(dueOf(told[at]), DueTexts::due(row));
+        }
+    }
+
+    /// The visits that can be opened are those that the gate takes.
+    void theVisits() {
+        QTemporaryDir folder;
+        const auto file = folder.filePath(QStringLiteral("one.sqlite"));
+        House house(*CivilDate::parse("2026-11-25"), false);
+        house.desk.open(file, QByteArray(smallBench));
+        QVERIFY(QTest::qWaitFor([&] { return house.fleet.ready(); }, patience));
+        VisitOpening opening;
+        QStringList offered;
+        for (const auto& visit : opening.visits()->choices())
+            offered += visit.value;
+        const auto opened = [&](const QString& visit) {
+            const auto entry = QStringLiteral(R"({"entry":"inspection.opened","on":"2026-11-25","inspection":"I %1",)"
+                                              R"("visit":"%1","items":["ENV-1"]})")
+                                   .arg(visit);
+            return answerOf(QStringLiteral(CROWNRINGCTL),
+                            {QStringLiteral("--record"), file, QStringLiteral("post"), QStringLiteral("-")},
+                            entry.toUtf8());
+        };
+        for (const auto& visit : offered)
+            QCOMPARE(opened(visit).code, 0);
+        const auto refused = opened(QStringLiteral("picnic"));
+        QCOMPARE(refused.code, 2);
+        QVERIFY2(QString::fromUtf8(refused.err).contains(offered.join(QStringLiteral(", "))), refused.err.constData());
+    }
 
     void fabric_data() {
         QTest::addColumn<QByteArray>("entries");

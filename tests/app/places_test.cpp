@@ -112,13 +112,13 @@ private slots:
                 if (due->state.standing == Standing::Closed || due->state.because == Because::NotRequired ||
                     due->state.limits.empty())
                     continue;
-                std::optional<std::int64_t> date;
+                std::optional<CivilDate> date;
                 for (const auto& limit : due->state.limits)
-                    if (isCalendar(limit.clock) && limit.due)
-                        date = date ? std::min(*date, *limit.due) : *limit.due;
+                    if (const auto* reach = limit.calendar())
+                        date = date ? std::min(*date, reach->due) : reach->due;
                 if (!date)
                     continue;
-                const auto iso = QString::fromStdString(CivilDate::fromDayNumber(*date).iso());
+                const auto iso = QString::fromStdString(date->iso());
                 if (iso < before)
                     return false;
                 before = iso;

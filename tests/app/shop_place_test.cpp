@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "acts/post.h"
+#include "answers/type_book.h"
 #include "bench/checklist/checklist.h"
 #include "demo_house.h"
 #include "screen/bench/inspection_desk.h"
 #include "screen/bench/record_pictures.h"
 #include "screen/bench/shop_place.h"
 #include "screen/bench/visit_opening.h"
+#include "screen/desk/record_desk.h"
 #include "screen/form/entry_form.h"
 #include "test_class.h"
 
@@ -97,6 +100,41 @@ private slots:
                                                                 each.detail.contains(QStringLiteral("30 lbf"));
                                                      }),
                                  30'000);
+    }
+
+    /// The jaws of 25 mm and of 1 in are one test: what is stated for it again takes the place of what was, here as
+    /// where readings are judged.
+    void aLimitThatIsStatedAgainStandsAlone() {
+        bool posted = false;
+        const std::string start = R"({"entry":"limit.stated","on":"2026-01-01","type":"Type 78","kind":"envelope",)"
+                                  R"("quantity":"grab-strength","unit":"N","source":"manual 78",)";
+        const auto lines =
+            start + R"("least":133,"jaw_mm":25})" + "\n" + start + R"("least":150,"jaw_mm":25.4})" + "\n";
+        std::size_t judged = 0;
+        hear(m_demo->house.desk.ask([lines, on = m_demo->house.day.date()](Record& record) -> std::size_t {
+            if (!postText(record, record, lines, {}))
+                return 0;
+            const auto book = typeBook(record, on);
+            return static_cast<std::size_t>(std::ranges::count_if(
+                book->limits, [](const StatedLimit& limit) { return limit.type == TypeName("Type 78"); }));
+        }),
+             &m_demo->house.desk, [&](std::size_t count) {
+                 judged = count;
+                 posted = true;
+             });
+        QVERIFY(QTest::qWaitFor([&] { return posted; }, 30'000));
+        QCOMPARE(judged, std::size_t{1});
+        m_demo->house.desk.written();
+        ShopPlace shop;
+        const auto ofType = [&] {
+            std::vector<QString> rows;
+            for (const auto& each : shop.types()->choices())
+                if (each.label.startsWith(QStringLiteral("Type 78")))
+                    rows.push_back(each.detail);
+            return rows;
+        };
+        QTRY_COMPARE_WITH_TIMEOUT(ofType().size(), std::size_t{1}, 30'000);
+        QVERIFY2(ofType().front().contains(QStringLiteral("150 N")), qPrintable(ofType().front()));
     }
 
     void aLineOfOnesOwnComesInTheNextChecklist() {

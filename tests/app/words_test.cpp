@@ -17,17 +17,21 @@ private slots:
     void whatIsLeft() {
         LimitState limit;
         limit.clock = ClockName::Minutes;
-        limit.left = 564;
-        QCOMPARE(Words::left(limit), QStringLiteral("9:24\u00a0h"));
-        limit.left = -130;
-        QCOMPARE(Words::left(limit), QStringLiteral("2:10\u00a0h past"));
-        limit.left = 0;
-        QCOMPARE(Words::left(limit), QStringLiteral("nothing left"));
+        const auto use = [&](std::int64_t left) {
+            limit.reach = UsageReach{ClockCount(0), ClockCount(600), ClockCount(left), ClockCount(left)};
+            return Words::left(limit);
+        };
+        const auto days = [&](std::int64_t left) {
+            limit.reach = CalendarReach{CivilDate(), CivilDate(), Days(left), Days(left)};
+            return Words::left(limit);
+        };
+        QCOMPARE(use(564), QStringLiteral("9:24\u00a0h"));
+        QCOMPARE(use(-130), QStringLiteral("2:10\u00a0h past"));
+        QCOMPARE(use(0), QStringLiteral("nothing left"));
         limit.clock = ClockName::Months;
-        QCOMPARE(Words::left(limit), QStringLiteral("last day")); // the due date is the last good day
-        limit.left = 1;
-        QCOMPARE(Words::left(limit), QStringLiteral("1 day"));
-        limit.left.reset();
+        QCOMPARE(days(0), QStringLiteral("last day")); // the due date is the last good day
+        QCOMPARE(days(1), QStringLiteral("1 day"));
+        limit.reach = {};
         QCOMPARE(Words::left(limit), QString());
     }
 

@@ -58,8 +58,8 @@ private slots:
         QCOMPARE(row->state.standing, Standing::Clear);
         std::set<std::string> next;
         for (const auto& limit : row->state.limits)
-            next.insert(isCalendar(limit.clock) ? CivilDate::fromDayNumber(limit.due.value()).iso()
-                                                : std::to_string(limit.due.value()) + " min");
+            next.insert(limit.calendar() ? limit.calendar()->due.iso()
+                                         : std::to_string(limit.usage()->due.value()) + " min");
         QCOMPARE(next, (std::set<std::string>{"2027-06-02", "18000 min"}));
     }
     void theSealCoversWhatWasSaid() {

@@ -68,7 +68,7 @@ private:
                 continue;
             for (const auto& limit : row.state.limits)
                 if (limit.clock == ClockName::Minutes)
-                    return limit.left.value();
+                    return limit.usage()->left.value();
         }
         throw std::runtime_error("no such limit");
     }

@@ -111,11 +111,37 @@ inline Assessment on(std::string_view today, const Requirement& requirement, con
     return assess(requirement, item, inForce, day(today));
 }
 
+/// The figures of a limit as the oracle has them: days since 1970, days, or counts; nothing when unproven.
+inline std::int64_t bare(CivilDate day) { return day.dayNumber(); }
+template <class What>
+std::int64_t bare(Count<What> count) {
+    return count.value();
+}
+template <class Of>
+std::optional<std::int64_t> bareOf(const LimitState& limit, Of of) {
+    if (const auto* reach = limit.calendar())
+        return bare(of(*reach));
+    const auto* reach = limit.usage();
+    return reach ? std::optional(bare(of(*reach))) : std::nullopt;
+}
+inline std::optional<std::int64_t> lastOf(const LimitState& limit) {
+    return bareOf(limit, [](const auto& reach) { return reach.last; });
+}
+inline std::optional<std::int64_t> dueOf(const LimitState& limit) {
+    return bareOf(limit, [](const auto& reach) { return reach.due; });
+}
+inline std::optional<std::int64_t> leftOf(const LimitState& limit) {
+    return bareOf(limit, [](const auto& reach) { return reach.left; });
+}
+inline std::optional<std::int64_t> toleranceLeftOf(const LimitState& limit) {
+    return bareOf(limit, [](const auto& reach) { return reach.toleranceLeft; });
+}
+
 /// The due of a limit as it is written: a date or a count; "" when unproven.
 inline std::string dueText(const LimitState& limit) {
-    if (!limit.due)
-        return "";
-    return isCalendar(limit.clock) ? CivilDate::fromDayNumber(*limit.due).iso() : std::to_string(*limit.due);
+    if (const auto* reach = limit.calendar())
+        return reach->due.iso();
+    return limit.usage() ? std::to_string(limit.usage()->due.value()) : "";
 }
 
 }

@@ -109,7 +109,8 @@ std::vector<Choice> defectRows(const BenchFile& file) {
             const auto word = barring         ? BenchRows::tr("bars flight")
                               : open.deferred ? BenchRows::tr("deferred: %1").arg(inward(open.deferred->what))
                                               : BenchRows::tr("does not bar flight");
-            const auto limit = state.limits.empty() ? QString() : Words::left(state.limits.front());
+            const auto* governs = governingLimit(state);
+            const auto limit = governs ? Words::left(*governs) : QString();
             defects.push_back({inward(open.found->defect.text()), inward(open.found->what),
                                joined({inward(item.id.text()), word, limit}, QStringLiteral(" · ")), -1,
                                static_cast<int>(state.standing), barring});

@@ -31,7 +31,7 @@ QString Day::asked() const { return inward(m_asked.iso()); }
 QString Day::today() const { return inward(m_today.iso()); }
 
 QString Day::distance() const {
-    const auto days = daysBetween(m_today, m_asked);
+    const auto days = daysBetween(m_today, m_asked).value();
     if (days == 0)
         return {};
     return days > 0 ? tr("in %1").arg(Words::days(days)) : tr("%1 ago").arg(Words::days(-days));

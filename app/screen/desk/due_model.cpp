@@ -106,7 +106,7 @@ QString DueTexts::left(const DueRow& row) {
 
 QString DueTexts::due(const DueRow& row) {
     const auto* limit = governingLimit(row.state);
-    return limit ? Words::point(limit->clock, limit->due) : QString();
+    return limit ? Words::due(*limit) : QString();
 }
 
 QString DueTexts::remark(const DueRow& row) {

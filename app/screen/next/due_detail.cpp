@@ -16,19 +16,18 @@ Choice limitLine(const DueRow& row, const LimitState& limit) {
     Choice line;
     line.value = QString::number(static_cast<int>(limit.clock));
     line.label = &limit == governingLimit(row.state) ? DueDetail::tr("%1 · governs").arg(Words::clock(limit.clock))
-                                                  : Words::clock(limit.clock);
-    const auto last = Words::point(limit.clock, limit.last);
-    const auto due = Words::point(limit.clock, limit.due);
-    if (!limit.due)
+                                                     : Words::clock(limit.clock);
+    const auto* onDay = limit.calendar();
+    const auto* byUse = limit.usage();
+    const bool isSomeLeft = onDay ? onDay->left > Days(0) : byUse && byUse->left > ClockCount(0);
+    if (!limit.isProven())
         line.detail = DueDetail::tr("nothing to count from");
     else
-        line.detail = (limit.left.value_or(0) > 0 ? DueDetail::tr("last %1 · due %2 · left %3")
-                                                  : DueDetail::tr("last %1 · due %2 · %3"))
-                          .arg(last.isEmpty() ? DueDetail::tr("never") : last, due, Words::left(limit));
-    if (limit.toleranceLeft && limit.standing == Standing::Tolerance)
-        line.detail = DueDetail::tr("%1 · tolerance left %2")
-                          .arg(line.detail, Words::amount(isCalendar(limit.clock) ? ClockName::Days : limit.clock,
-                                                          *limit.toleranceLeft));
+        line.detail =
+            (isSomeLeft ? DueDetail::tr("last %1 · due %2 · left %3") : DueDetail::tr("last %1 · due %2 · %3"))
+                .arg(Words::last(limit), Words::due(limit), Words::left(limit));
+    if (limit.standing == Standing::Tolerance)
+        line.detail = DueDetail::tr("%1 · tolerance left %2").arg(line.detail, Words::toleranceLeft(limit));
     line.standing = static_cast<int>(limit.standing);
     return line;
 }

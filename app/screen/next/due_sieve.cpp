@@ -29,8 +29,9 @@ bool says(const DueRow& row, const QStringList& words) {
 auto soonestKey(const DueRow& row) {
     const auto due = calendarDue(row.state);
     const auto* limit = governingLimit(row.state);
-    return std::tuple(row.state.standing == Standing::Closed || !isRequired(row.state),
-                      !due.has_value(), due.value_or(CivilDate()), limit ? limit->left.value_or(0) : 0);
+    const auto* reach = limit ? limit->usage() : nullptr;
+    return std::tuple(row.state.standing == Standing::Closed || !isRequired(row.state), !due.has_value(),
+                      due.value_or(CivilDate()), reach ? reach->left : ClockCount(0));
 }
 
 }

@@ -12,19 +12,18 @@ using namespace words;
 namespace {
 
 int calendarBin(CivilDate due, CivilDate on) {
-    const auto days = daysBetween(on, due);
+    const auto days = daysBetween(on, due).value();
     if (days < 0)
         return OverdueBin;
     return days >= 7 * weeksShown ? LaterBin : FirstWeekBin + static_cast<int>(days / 7);
 }
 
-int useBin(const LimitState& limit) {
-    if (limit.clock != ClockName::Minutes)
+int useBin(ClockName clock, ClockCount left) {
+    if (clock != ClockName::Minutes)
         return useBins - 1;
-    const auto left = limit.left.value_or(0);
-    if (left <= 0)
+    if (left <= ClockCount(0))
         return 0;
-    const auto step = std::lower_bound(useSteps.begin(), useSteps.end(), left);
+    const auto step = std::lower_bound(useSteps.begin(), useSteps.end(), left.value());
     return 1 + static_cast<int>(step - useSteps.begin());
 }
 
@@ -39,10 +38,10 @@ std::optional<Place> horizonPlace(const DueRow& row, CivilDate on) {
     if (state.because == Because::Triggered)
         return Place{false, OverdueBin};
     const auto* limit = governingLimit(state);
-    if (limit != nullptr && !isCalendar(limit->clock))
-        return Place{true, useBin(*limit)};
-    if (limit != nullptr && limit->due)
-        return Place{false, calendarBin(CivilDate::fromDayNumber(*limit->due), on)};
+    if (const auto* reach = limit ? limit->usage() : nullptr)
+        return Place{true, useBin(limit->clock, reach->left)};
+    if (const auto* reach = limit ? limit->calendar() : nullptr)
+        return Place{false, calendarBin(reach->due, on)};
     return std::nullopt;
 }
 

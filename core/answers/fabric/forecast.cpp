@@ -30,14 +30,13 @@ bool isTest(const DueRow& row) {
 /// The first day and the fewest hours on which one of these rows is due.
 void lookAt(const DueRow& row, Ahead& ahead, std::optional<double>& hours) {
     for (const auto& limit : row.state.limits) {
-        if (!limit.due || !limit.left || *limit.left < 0)
-            continue;
-        if (isCalendar(limit.clock)) {
-            const auto day = CivilDate::fromDayNumber(*limit.due);
-            if (!ahead.day || day < *ahead.day)
-                ahead.day = day;
-        } else if (limit.clock == ClockName::Minutes) {
-            const double left = static_cast<double>(*limit.left) / 60;
+        const auto* onDay = limit.calendar();
+        const auto* byUse = limit.usage();
+        if (onDay && onDay->left >= Days(0)) {
+            if (!ahead.day || onDay->due < *ahead.day)
+                ahead.day = onDay->due;
+        } else if (byUse && byUse->left >= ClockCount(0) && limit.clock == ClockName::Minutes) {
+            const double left = static_cast<double>(byUse->left.value()) / 60;
             hours = hours ? std::min(*hours, left) : left;
         }
     }

@@ -10,9 +10,9 @@ std::vector<AskedSeries> askedSeries(const BenchFile& file) {
     for (const auto& work : workLines(file.inspection, file.items))
         if (work.line && work.item)
             for (const auto& asked : work.line->readings)
-                series.push_back({{work.item->id, work.line->id, asked.quantity},
-                                  readingCount(file, *work.item, asked)});
-    std::ranges::stable_partition(series, [](const AskedSeries& each) { return !each.count.enough(); });
+                series.push_back(
+                    {{work.item->id, work.line->id, asked.quantity}, readingCount(file, *work.item, asked)});
+    std::stable_partition(series.begin(), series.end(), [](const AskedSeries& each) { return !each.count.enough(); });
     return series;
 }
 

@@ -6,10 +6,6 @@
 
 namespace crownring {
 
-namespace {
-
-}
-
 FlightLogged Kind<FlightLogged>::read(ObjectReader& reader) {
     constexpr std::int64_t mostLandings = 200;
     FlightLogged body;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules/due/defects.h"
 
+#include "rules/standing/limit_state.h"
+
 #include <algorithm>
 
 namespace crownring {
@@ -9,32 +11,26 @@ namespace {
 
 constexpr std::string_view prefix = "defect/";
 
-LimitState bounded(ClockName clock, std::int64_t from, std::int64_t due, std::optional<std::int64_t> now) {
+LimitState unproven(ClockName clock) {
     LimitState state;
     state.clock = clock;
-    if (!now)
-        return state;
-    const std::int64_t least = isCalendar(clock) ? 0 : 1;
-    state.last = from;
-    state.due = due;
-    state.left = due - *now;
-    state.toleranceLeft = state.left;
-    state.standing = *state.left < least                      ? Standing::Lapsed
-                     : *state.left <= defaultLookAhead(clock) ? Standing::Nearing
-                                                              : Standing::Clear;
-    state.share = static_cast<double>(*state.left) / static_cast<double>(std::max<std::int64_t>(due - from, 1));
     return state;
 }
 
 /// From the day on which it was put off, since no clock was read then.
 void limitsOf(const DefectMark& deferred, const ItemFacts& item, CivilDate today,
               std::pmr::vector<LimitState>& limits) {
-    if (deferred.until)
-        limits.push_back(bounded(ClockName::Days, deferred.stamp.at.on().dayNumber(), deferred.until->dayNumber(),
-                                 today.dayNumber()));
+    if (deferred.until) {
+        const auto from = deferred.stamp.at.on();
+        limits.push_back(stateIn({from, from, *deferred.until},
+                                 {.clock = ClockName::Days, .first = {}, .lookAhead = {}}, Action::Service, today));
+    }
     if (deferred.untilMinutes) {
-        const auto now = item.clock.minutes ? std::optional(item.clock.minutes->value()) : std::nullopt;
-        limits.push_back(bounded(ClockName::Minutes, 0, deferred.untilMinutes->value(), now));
+        const Limit limit{.clock = ClockName::Minutes, .first = {}, .lookAhead = {}};
+        const ClockCount due(deferred.untilMinutes->value());
+        const auto now = figureOf(item.clock, limit.clock);
+        limits.push_back(now ? stateIn({ClockCount(0), ClockCount(0), due}, limit, Action::Service, *now)
+                             : unproven(limit.clock));
     }
 }
 

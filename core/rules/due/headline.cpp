@@ -1,26 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules/due/headline.h"
 
+#include "rules/standing/limit_state.h"
+
 #include <algorithm>
 
 namespace crownring {
 
 namespace {
-
-std::int64_t usedOf(const Usage& use, ClockName clock) {
-    switch (clock) {
-    case ClockName::Minutes:
-        return use.minutes.value();
-    case ClockName::Landings:
-        return use.landings.value();
-    case ClockName::Inflations:
-        return use.inflations.value();
-    case ClockName::Months:
-    case ClockName::Days:
-        break;
-    }
-    return 0;
-}
 
 /// Of the limits that stand as the row does.
 Headline comingLimit(const DueRow& row, const RecentUse& pace, CivilDate today) {
@@ -55,15 +42,15 @@ bool isBinding(const DueRow& row) {
 }
 
 std::optional<CivilDate> comesOn(const LimitState& limit, const RecentUse& pace, CivilDate today) {
-    if (!limit.due || !limit.left)
-        return std::nullopt;
-    if (isCalendar(limit.clock))
-        return CivilDate::fromDayNumber(*limit.due);
-    const auto used = usedOf(pace.use, limit.clock);
-    if (used <= 0 || pace.days <= 0)
+    if (const auto* reach = limit.calendar())
+        return reach->due;
+    const auto* reach = limit.usage();
+    const auto used = figureOf(pace.use, limit.clock).value();
+    if (!reach || used <= 0 || pace.over <= Days(0))
         return std::nullopt;
     // Whole days of which the last still has something left.
-    const auto days = static_cast<double>(*limit.left) * static_cast<double>(pace.days) / static_cast<double>(used);
+    const auto days =
+        static_cast<double>(reach->left.value()) * static_cast<double>(pace.over.value()) / static_cast<double>(used);
     constexpr double mostDays = 3'000'000;
     return addDays(today, static_cast<std::int64_t>(std::clamp(days, -mostDays, mostDays)));
 }

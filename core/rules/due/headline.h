@@ -20,7 +20,7 @@ namespace crownring {
 /// What an item went through lately.
 struct RecentUse {
     Usage use;
-    std::int64_t days = 0; ///< over how many; 0: nothing is known of its pace
+    Days over; ///< how many of the last days; 0: nothing is known of its pace
 };
 using PaceOf = std::function<RecentUse(const ItemFacts&)>;
 

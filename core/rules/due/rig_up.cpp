@@ -11,21 +11,6 @@ namespace crownring {
 
 namespace {
 
-std::int64_t needOf(const PlannedFlight& flight, ClockName clock) {
-    switch (clock) {
-    case ClockName::Minutes:
-        return flight.use.minutes.value();
-    case ClockName::Landings:
-        return flight.use.landings.value();
-    case ClockName::Inflations:
-        return flight.use.inflations.value();
-    case ClockName::Months:
-    case ClockName::Days:
-        return 0;
-    }
-    return 0;
-}
-
 std::optional<LimitState> governing(const Assessment& state) {
     const auto* limit = governingLimit(state);
     return limit ? std::optional(*limit) : std::nullopt;
@@ -72,15 +57,17 @@ private:
         const auto after = row.item->clock + m_flight.use;
         return std::ranges::all_of(row.requirement->exemptUntil, [&](const auto& bound) {
             const auto figure = figureOf(after, bound.first);
-            return isCalendar(bound.first) || (figure && *figure < bound.second);
+            return isCalendar(bound.first) || (figure && *figure < ClockCount(bound.second));
         });
     }
 
     /// Does the limit leave enough for the whole flight? Nothing left means no flight, not even a short one.
     [[nodiscard]] bool leavesEnough(const DueRow& row, const LimitState& limit) const {
-        const auto& left = mayUseTolerance(row) ? limit.toleranceLeft : limit.left;
-        const std::int64_t least = isCalendar(limit.clock) ? 0 : 1;
-        return left && *left >= std::max(least, needOf(m_flight, limit.clock));
+        const auto left = [&](const auto& reach) { return mayUseTolerance(row) ? reach.toleranceLeft : reach.left; };
+        if (const auto* reach = limit.calendar())
+            return isGood(left(*reach));
+        const auto* reach = limit.usage();
+        return reach && isGood(left(*reach)) && left(*reach) >= figureOf(m_flight.use, limit.clock);
     }
 
     void askLimits(const DueRow& row) {

@@ -8,40 +8,53 @@ namespace crownring {
 namespace {
 
 /// `from` and so much later, in the unit of the clock. A negative length is earlier.
-std::int64_t later(ClockName clock, std::int64_t from, std::int64_t length, DayRule rule) {
-    if (clock == ClockName::Months)
-        return addMonths(CivilDate::fromDayNumber(from), length, rule).dayNumber();
-    if (clock == ClockName::Days)
-        return addDays(CivilDate::fromDayNumber(from), length).dayNumber();
-    return from + length;
+CivilDate later(ClockName clock, CivilDate from, std::int64_t length, DayRule rule) {
+    return clock == ClockName::Months ? addMonths(from, length, rule) : addDays(from, length);
+}
+ClockCount later(ClockName, ClockCount from, std::int64_t length, DayRule) { return from + ClockCount(length); }
+
+Days between(CivilDate from, CivilDate to) { return daysBetween(from, to); }
+ClockCount between(ClockCount from, ClockCount to) { return to - from; }
+
+template <class At>
+Interval<At> sinceOrigin(At origin, const Limit& limit, DayRule rule) {
+    return {origin, origin, later(limit.clock, origin, limit.first.value_or(limit.every), rule)};
 }
 
-std::optional<Interval> sinceOrigin(std::optional<std::int64_t> origin, const Limit& limit, DayRule rule) {
-    if (!origin)
-        return std::nullopt;
-    return Interval{*origin, *origin, later(limit.clock, *origin, limit.first.value_or(limit.every), rule)};
-}
-
-/// The interval that runs before anything is done.
-std::optional<Interval> firstInterval(const Requirement& requirement, const Limit& limit, const ItemFacts& item) {
-    const bool calendar = isCalendar(limit.clock);
+/// The interval that runs before anything is done. The last argument says which of the two it is of.
+std::optional<Interval<CivilDate>> firstInterval(const Requirement& requirement, const Limit& limit,
+                                                 const ItemFacts& item, CivilDate) {
     switch (requirement.startsFrom) {
     case StartsFrom::Done:
         return std::nullopt;
     case StartsFrom::Made:
-        if (!calendar)
-            return sinceOrigin(0, limit, limit.day);
         if (!item.made)
             return std::nullopt;
         // A month stamped is good through its last day.
-        return sinceOrigin(item.made->lastDay().dayNumber(), limit,
-                           item.made->isMonth() ? DayRule::MonthEnd : limit.day);
+        return sinceOrigin(item.made->lastDay(), limit, item.made->isMonth() ? DayRule::MonthEnd : limit.day);
     case StartsFrom::Entered:
-        return sinceOrigin(calendar ? item.entered.dayNumber() : figureOf(item.broughtForward, limit.clock), limit,
-                           limit.day);
+        return sinceOrigin(item.entered, limit, limit.day);
     }
     return std::nullopt;
 }
+
+std::optional<Interval<ClockCount>> firstInterval(const Requirement& requirement, const Limit& limit,
+                                                  const ItemFacts& item, ClockCount) {
+    switch (requirement.startsFrom) {
+    case StartsFrom::Done:
+        return std::nullopt;
+    case StartsFrom::Made:
+        return sinceOrigin(ClockCount(0), limit, limit.day);
+    case StartsFrom::Entered:
+        if (const auto origin = figureOf(item.broughtForward, limit.clock))
+            return sinceOrigin(*origin, limit, limit.day);
+        return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+std::optional<CivilDate> doneAt(const Act& act, ClockName, CivilDate) { return act.on; }
+std::optional<ClockCount> doneAt(const Act& act, ClockName clock, ClockCount) { return figureOf(act.clock, clock); }
 
 std::optional<std::int64_t> amountOf(const PerClock& amounts, ClockName clock) {
     const auto found = std::ranges::find(amounts, clock, &PerClock::value_type::first);
@@ -50,19 +63,21 @@ std::optional<std::int64_t> amountOf(const PerClock& amounts, ClockName clock) {
 
 /// The earliest moment at which the pattern of `due` is kept; days or months serve any calendar limit, its own unit
 /// first.
-std::optional<std::int64_t> windowOpens(const PerClock& window, ClockName clock, std::int64_t due) {
-    if (const auto length = amountOf(window, clock))
-        return later(clock, due, -*length, DayRule::Same);
-    if (!isCalendar(clock))
-        return std::nullopt;
+std::optional<CivilDate> windowOpens(const PerClock& window, ClockName clock, CivilDate due) {
     const auto other = clock == ClockName::Months ? ClockName::Days : ClockName::Months;
-    if (const auto length = amountOf(window, other))
-        return later(other, due, -*length, DayRule::Same);
+    for (const auto unit : {clock, other})
+        if (const auto length = amountOf(window, unit))
+            return later(unit, due, -*length, DayRule::Same);
     return std::nullopt;
+}
+std::optional<ClockCount> windowOpens(const PerClock& window, ClockName clock, ClockCount due) {
+    const auto length = amountOf(window, clock);
+    return length ? std::optional(due - ClockCount(*length)) : std::nullopt;
 }
 
 /// What the next interval counts from, done at `done` with `due` before it.
-std::int64_t countedFrom(NextFrom nextFrom, const Act& act, ClockName clock, std::int64_t done, std::int64_t due) {
+template <class At>
+At countedFrom(NextFrom nextFrom, const Act& act, ClockName clock, At done, At due) {
     switch (nextFrom) {
     case NextFrom::Done:
         return done;
@@ -84,87 +99,107 @@ std::int64_t lengthAfter(const Requirement& requirement, const Limit& limit, con
     return found == requirement.byMethod.end() ? limit.every : found->second;
 }
 
-std::optional<Interval> nextInterval(const Requirement& requirement, const Limit& limit, const Act& act,
-                                     const std::optional<Interval>& before) {
-    const auto done = isCalendar(limit.clock) ? act.on.dayNumber() : figureOf(act.clock, limit.clock);
+template <class At>
+std::optional<Interval<At>> nextInterval(const Requirement& requirement, const Limit& limit, const Act& act,
+                                         const std::optional<Interval<At>>& before) {
+    const auto done = doneAt(act, limit.clock, At());
     if (!done)
         return std::nullopt;
     const auto from = before ? countedFrom(requirement.nextFrom, act, limit.clock, *done, before->due) : *done;
-    return Interval{*done, from, later(limit.clock, from, lengthAfter(requirement, limit, act), limit.day)};
+    return Interval<At>{*done, from, later(limit.clock, from, lengthAfter(requirement, limit, act), limit.day)};
 }
 
-bool isNear(const Limit& limit, std::int64_t due, std::int64_t now) {
-    const auto lookAhead = limit.lookAhead.value_or(defaultLookAhead(limit.clock));
-    if (limit.clock == ClockName::Months)
-        return due <= later(limit.clock, now, lookAhead, DayRule::Same);
-    return due - now <= lookAhead;
-}
-
-/// @param toleranceLeft up to the last good day on the calendar, to the count at which nothing is left otherwise.
-Standing standingAt(const Requirement& requirement, const Limit& limit, const Interval& interval, std::int64_t now,
-                    std::int64_t toleranceLeft) {
-    // The due date itself is good; a count that is reached is used up.
-    const std::int64_t least = isCalendar(limit.clock) ? 0 : 1;
-    if (interval.due - now >= least)
-        return isNear(limit, interval.due, now) ? Standing::Nearing : Standing::Clear;
-    if (toleranceLeft >= least)
-        return Standing::Tolerance;
-    return requirement.action == Action::Retire ? Standing::Spent : Standing::Lapsed;
-}
-
-}
-
-std::optional<std::int64_t> figureOf(const Figures& figures, ClockName clock) {
-    const auto value = [](const auto& figure) {
-        return figure ? std::optional(figure->value()) : std::optional<std::int64_t>();
-    };
-    switch (clock) {
-    case ClockName::Minutes:
-        return value(figures.minutes);
-    case ClockName::Landings:
-        return value(figures.landings);
-    case ClockName::Inflations:
-        return value(figures.inflations);
-    case ClockName::Months:
-    case ClockName::Days:
-        return std::nullopt;
-    }
-    return std::nullopt;
-}
-
-std::optional<Interval> runningInterval(const Requirement& requirement, const Limit& limit, const ItemFacts& item,
-                                        std::span<const Act> acts) {
-    auto interval = firstInterval(requirement, limit, item);
+/// Empty when there is nothing to count from.
+template <class At>
+std::optional<Interval<At>> runningInterval(const Requirement& requirement, const Limit& limit, const ItemFacts& item,
+                                            std::span<const Act> acts) {
+    auto interval = firstInterval(requirement, limit, item, At());
     // History on paper comes before the origin `entered`: nothing was due before it.
     if (requirement.startsFrom == StartsFrom::Entered && !acts.empty() && acts.front().on < item.entered)
         interval.reset();
     // Counted from when it was done, only the last act matters.
     if (requirement.nextFrom == NextFrom::Done && !acts.empty())
-        return nextInterval(requirement, limit, acts.back(), std::nullopt);
+        return nextInterval<At>(requirement, limit, acts.back(), std::nullopt);
     for (const auto& act : acts)
         interval = nextInterval(requirement, limit, act, interval);
     return interval;
 }
 
-LimitState limitState(const Requirement& requirement, const Limit& limit, const ItemFacts& item,
-                      std::span<const Act> acts, CivilDate today) {
+std::int64_t lookAhead(const Limit& limit) { return limit.lookAhead.value_or(defaultLookAhead(limit.clock)); }
+
+bool isNear(const Limit& limit, CivilDate due, CivilDate today) {
+    return due <= later(limit.clock, today, lookAhead(limit), DayRule::Same);
+}
+bool isNear(const Limit& limit, ClockCount due, ClockCount now) { return due - now <= ClockCount(lookAhead(limit)); }
+
+template <class Reach, class At>
+LimitState stateOf(const Interval<At>& interval, const Limit& limit, Action action, At now) {
+    const auto end = limit.tolerance == 0 ? interval.due : later(limit.clock, interval.due, limit.tolerance, limit.day);
+    const Reach reach{interval.last, interval.due, between(now, interval.due), between(now, end)};
     LimitState state;
     state.clock = limit.clock;
-    const auto interval = runningInterval(requirement, limit, item, acts);
-    const auto now = isCalendar(limit.clock) ? today.dayNumber() : figureOf(item.clock, limit.clock);
-    if (!interval || !now)
-        return state;
-    const auto end =
-        limit.tolerance == 0 ? interval->due : later(limit.clock, interval->due, limit.tolerance, limit.day);
-    state.last = interval->last;
-    state.due = interval->due;
-    state.left = interval->due - *now;
-    state.toleranceLeft = end - *now;
-    state.standing = standingAt(requirement, limit, *interval, *now, *state.toleranceLeft);
+    if (isGood(reach.left))
+        state.standing = isNear(limit, interval.due, now) ? Standing::Nearing : Standing::Clear;
+    else if (isGood(reach.toleranceLeft))
+        state.standing = Standing::Tolerance;
+    else
+        state.standing = action == Action::Retire ? Standing::Spent : Standing::Lapsed;
     // The interval is empty only where it runs into the end of the calendar.
-    const auto length = std::max<std::int64_t>(interval->due - interval->from, 1);
-    state.share = static_cast<double>(*state.left) / static_cast<double>(length);
+    const auto length = std::max<std::int64_t>(between(interval.from, interval.due).value(), 1);
+    state.share = static_cast<double>(reach.left.value()) / static_cast<double>(length);
+    state.reach = reach;
     return state;
+}
+
+template <class Value>
+std::optional<ClockCount> asCount(const std::optional<Value>& figure) {
+    return figure ? std::optional(ClockCount(figure->value())) : std::nullopt;
+}
+
+LimitState unproven(const Limit& limit) {
+    LimitState state;
+    state.clock = limit.clock;
+    return state;
+}
+
+}
+
+std::optional<ClockCount> figureOf(const Figures& figures, ClockName clock) {
+    switch (clock) {
+    case ClockName::Minutes:
+        return asCount(figures.minutes);
+    case ClockName::Landings:
+        return asCount(figures.landings);
+    case ClockName::Inflations:
+        return asCount(figures.inflations);
+    case ClockName::Months:
+    case ClockName::Days:
+        break;
+    }
+    return std::nullopt;
+}
+
+ClockCount figureOf(const Usage& use, ClockName clock) {
+    return figureOf(Figures{use.minutes, use.landings, use.inflations}, clock).value_or(ClockCount(0));
+}
+
+LimitState stateIn(const Interval<CivilDate>& interval, const Limit& limit, Action action, CivilDate today) {
+    return stateOf<CalendarReach>(interval, limit, action, today);
+}
+
+LimitState stateIn(const Interval<ClockCount>& interval, const Limit& limit, Action action, ClockCount now) {
+    return stateOf<UsageReach>(interval, limit, action, now);
+}
+
+LimitState limitState(const Requirement& requirement, const Limit& limit, const ItemFacts& item,
+                      std::span<const Act> acts, CivilDate today) {
+    if (isCalendar(limit.clock)) {
+        const auto interval = runningInterval<CivilDate>(requirement, limit, item, acts);
+        return interval ? stateIn(*interval, limit, requirement.action, today) : unproven(limit);
+    }
+    const auto now = figureOf(item.clock, limit.clock);
+    const auto interval = runningInterval<ClockCount>(requirement, limit, item, acts);
+    return interval && now ? stateIn(*interval, limit, requirement.action, *now) : unproven(limit);
 }
 
 }

@@ -41,7 +41,7 @@ const Occurrence* triggerOf(const Requirement& requirement, const ItemFacts& ite
 bool isUnder(ClockName clock, std::int64_t amount, const ItemFacts& item, CivilDate today) {
     if (!isCalendar(clock)) {
         const auto figure = figureOf(item.clock, clock);
-        return figure && *figure < amount;
+        return figure && *figure < ClockCount(amount);
     }
     if (!item.made)
         return false;

@@ -17,6 +17,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <variant>
 #include <vector>
 
 namespace crownring {
@@ -26,16 +27,36 @@ enum class Standing { Spent, Lapsed, Unproven, Tolerance, Nearing, Clear, Closed
 inline constexpr int standingCount = 7;
 [[nodiscard]] std::string_view standingText(Standing standing);
 
-/// One limit's state. `last` and `due` are day numbers (`CivilDate::dayNumber`) for calendar clocks, counts otherwise;
-/// `left` and `toleranceLeft` are days or counts, negative beyond. All absent when unproven.
+/// How far a limit of the calendar reaches.
+struct CalendarReach {
+    CivilDate last; ///< the accomplishment itself, or the origin before any
+    CivilDate due;  ///< the last good day
+    Days left;      ///< negative beyond, as the next one
+    Days toleranceLeft;
+    bool operator==(const CalendarReach&) const = default;
+};
+
+/// How far a limit of use reaches, in the count of its clock.
+struct UsageReach {
+    ClockCount last; ///< at the accomplishment itself, or at the origin before any
+    ClockCount due;  ///< the count at which nothing is left
+    ClockCount left; ///< negative beyond, as the next one
+    ClockCount toleranceLeft;
+    bool operator==(const UsageReach&) const = default;
+};
+
+/// One limit's state.
 struct LimitState {
     ClockName clock = ClockName::Months;
-    std::optional<std::int64_t> last; ///< the accomplishment itself, or the origin before any
-    std::optional<std::int64_t> due;
-    std::optional<std::int64_t> left;
-    std::optional<std::int64_t> toleranceLeft;
+    std::variant<std::monostate, CalendarReach, UsageReach> reach; ///< nothing when unproven
     Standing standing = Standing::Unproven;
     std::optional<double> share; ///< left / (due - what it was counted from), calendar in days
+
+    /// Null for a limit of use, and when unproven.
+    [[nodiscard]] const CalendarReach* calendar() const { return std::get_if<CalendarReach>(&reach); }
+    /// Null for a limit of the calendar, and when unproven.
+    [[nodiscard]] const UsageReach* usage() const { return std::get_if<UsageReach>(&reach); }
+    [[nodiscard]] bool isProven() const { return !std::holds_alternative<std::monostate>(reach); }
     bool operator==(const LimitState&) const = default;
 };
 

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/log/flight_log.h"
 #include "test_class.h"
+#include "record/entry_json.h"
 
 #include <QtTest>
+#include <nlohmann/json.hpp>
 
 #include <fstream>
 #include <iterator>
@@ -67,6 +69,18 @@ private slots:
         QCOMPARE(flight.line, 2);
     }
 
+    /// A log takes the same names as the record: characters are counted there and here.
+    void aRegistrationIsWhatTheRecordTakesForOne() {
+        const auto letters = [](int count) { return QString(count, QChar(0x0436)).toStdString(); };
+        for (const auto& name : {std::string("QE-RYE"), letters(150), letters(200), letters(201), std::string(200, 'x'),
+                                 std::string(201, 'x'), std::string("QE\x01RYE")}) {
+            const auto log = preview("Registration,Date,Duration\n" + name + ",2025-12-31,0:55\n");
+            const auto entry = entryFrom({{"entry", "balloon.entered"}, {"on", "2025-12-31"}, {"balloon", name}});
+            QCOMPARE(log.flights.size() == 1, entry.has_value());
+            QCOMPARE(entry.has_value(), isUsableName(name));
+        }
+        QVERIFY(isUsableName(letters(200)) && !isUsableName(letters(201)));
+    }
     void whatIsNotSaidIsOneLandingOneInflationFreeFlight() {
         const auto log = preview("balloon;date;minutes\nQE-RYE;2025-12-31;55\n");
         QCOMPARE(log.flights.at(0).flight.use, (Usage{Minutes(55), Landings(1), Inflations(1)}));

@@ -21,7 +21,7 @@ public:
         return *this;
     }
     Balloon& pace(std::int64_t minutes, std::int64_t days) {
-        return m_pace = {{Minutes(minutes), {}, {}}, days}, *this;
+        return m_pace = {{Minutes(minutes), {}, {}}, Days(days)}, *this;
     }
     /// The number of the row that governs, and when it comes: "r1 2024-08-08".
     [[nodiscard]] QString headline() const {

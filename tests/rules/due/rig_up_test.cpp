@@ -102,7 +102,7 @@ private slots:
         const auto answer = Kit().with(hundredHours(), Item().at(1.0)).check();
         QVERIFY(!answer.mayFly);
         QCOMPARE(answer.reasons.at(0).kind, RigUpReason::Kind::Standing);
-        QVERIFY(!answer.reasons.at(0).limit->left);
+        QVERIFY(!answer.reasons.at(0).limit->isProven());
     }
     void spentMayNotFly() { QVERIFY(!Kit().with(hundredHours(R"(, "action": "retire")"), flown(6600)).check().mayFly); }
     void anEventGrounds() {

@@ -93,7 +93,7 @@ private slots:
         COMPARE_STANDING(state.standing, "unproven");
         QCOMPARE(static_cast<int>(state.because), because);
         QVERIFY(!state.governs);
-        QVERIFY(!state.limits.at(0).due);
+        QVERIFY(!dueOf(state.limits.at(0)));
     }
     void whereItDoesNotMatterNothingIsMissing() {
         Item item = Item().done("r", "2024-01-10");

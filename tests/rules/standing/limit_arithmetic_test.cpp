@@ -68,8 +68,8 @@ private slots:
         const auto requirement = rule(R"("limits": [{"clock": "months", "every": 12, "tolerance": 1}])");
         const auto state = on(today.toStdString(), requirement, Item().done("r", "2024-04-10"));
         COMPARE_STANDING(state.standing, standing);
-        QCOMPARE(state.limits.at(0).left, std::optional<std::int64_t>(left));
-        QCOMPARE(state.limits.at(0).toleranceLeft, std::optional<std::int64_t>(toleranceLeft));
+        QCOMPARE(leftOf(state.limits.at(0)), std::optional<std::int64_t>(left));
+        QCOMPARE(toleranceLeftOf(state.limits.at(0)), std::optional<std::int64_t>(toleranceLeft));
     }
 
     void standingInDays_data() {
@@ -134,8 +134,8 @@ private slots:
                                   .done("r", "2024-01-01", clockOf(1000, 1000, 1000))
                                   .at(clockOf(1000 + used, 1000 + used, 1000 + used)));
         COMPARE_STANDING(state.standing, standing);
-        QCOMPARE(state.limits.at(0).left, std::optional<std::int64_t>(left));
-        QCOMPARE(state.limits.at(0).last, std::optional<std::int64_t>(1000));
+        QCOMPARE(leftOf(state.limits.at(0)), std::optional<std::int64_t>(left));
+        QCOMPARE(lastOf(state.limits.at(0)), std::optional<std::int64_t>(1000));
     }
 
     void theToleranceFollowsTheDayRuleOfItsLimit() {

@@ -23,7 +23,7 @@ private slots:
         const auto state = on("2024-06-01", requirement,
                               Item().done("r", "2024-01-01", 0.0).done("r", "2024-05-01", doneAt).at(doneAt));
         COMPARE_DUE(state.limits.at(0), QString::number(due));
-        QCOMPARE(state.limits.at(0).last, std::optional(hours(doneAt)));
+        QCOMPARE(lastOf(state.limits.at(0)), std::optional(hours(doneAt)));
     }
 
     void eachLimitLooksAtItsOwnDue() {
@@ -56,7 +56,7 @@ private slots:
             "limits": [{"clock": "months", "every": 12, "tolerance": 1}])");
         const auto state = on("2025-05-01", requirement, Item().done("r", "2024-03-10").done("r", done.toStdString()));
         COMPARE_DUE(state.limits.at(0), due);
-        QCOMPARE(state.limits.at(0).last, std::optional<std::int64_t>(day(done.toStdString()).dayNumber()));
+        QCOMPARE(lastOf(state.limits.at(0)), std::optional<std::int64_t>(day(done.toStdString()).dayNumber()));
     }
 
     void onlyTheClocksOfTheWindowAreKept() {
@@ -156,7 +156,7 @@ private slots:
         item.done("r", "2024-05-01", clockOf(6300), nothingStated, "", "e3").at(clockOf(6600));
         // Counted twice, the second would be an early one: min(6600, 12000) + 6000.
         COMPARE_DUE(on("2024-05-02", requirement, item).limits.at(0), "12000");
-        QCOMPARE(on("2024-05-02", requirement, item).limits.at(0).last, std::optional<std::int64_t>(6600));
+        QCOMPARE(lastOf(on("2024-05-02", requirement, item).limits.at(0)), std::optional<std::int64_t>(6600));
     }
 
     void signedTogetherTheRowsOwnMethodGoesFirst() {

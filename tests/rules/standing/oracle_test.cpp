@@ -19,10 +19,10 @@ void sameAs(const oracle::Answer& expected, const Assessment& state) {
         const auto& limit = state.limits[i];
         const auto& other = expected.limits[i];
         RC_ASSERT((std::string(standingText(limit.standing)) == other.standing));
-        RC_ASSERT((limit.last == other.last));
-        RC_ASSERT((limit.due == other.due));
-        RC_ASSERT((limit.left == other.left));
-        RC_ASSERT((limit.toleranceLeft == other.toleranceLeft));
+        RC_ASSERT((lastOf(limit) == other.last));
+        RC_ASSERT((dueOf(limit) == other.due));
+        RC_ASSERT((leftOf(limit) == other.left));
+        RC_ASSERT((toleranceLeftOf(limit) == other.toleranceLeft));
         RC_ASSERT((limit.share == other.share));
     }
 }
