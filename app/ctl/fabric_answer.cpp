@@ -7,14 +7,19 @@ nlohmann::ordered_json jsonOf(const Band& band) {
     return {{"p05", band.low}, {"p50", band.middle}, {"p95", band.high}};
 }
 
-nlohmann::ordered_json jsonOf(const ToldBand& band) {
-    if (band == ToldBand())
+nlohmann::ordered_json jsonOf(const std::optional<double>& figure) {
+    return figure ? nlohmann::ordered_json(*figure) : nlohmann::ordered_json();
+}
+
+nlohmann::ordered_json jsonOf(const ToldBand<double>& band) {
+    if (band == ToldBand<double>())
         return nullptr;
     return {{"p05", jsonOf(band.low)}, {"p50", jsonOf(band.middle)}, {"p95", jsonOf(band.high)}};
 }
 
-nlohmann::ordered_json jsonOf(const std::optional<double>& figure) {
-    return figure ? nlohmann::ordered_json(*figure) : nlohmann::ordered_json();
+nlohmann::ordered_json jsonOf(const ToldBand<Hours>& band) {
+    const auto bare = [](const std::optional<Hours>& at) { return at ? std::optional(at->value()) : std::nullopt; };
+    return jsonOf(ToldBand<double>{bare(band.low), bare(band.middle), bare(band.high)});
 }
 
 std::string_view wordOf(Ground ground) {

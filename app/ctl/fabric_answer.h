@@ -14,7 +14,8 @@ namespace crownring::ctl {
 
 [[nodiscard]] nlohmann::ordered_json jsonOf(const Band& band);
 /// Null where nothing of it is told; what of it is withheld is null in it.
-[[nodiscard]] nlohmann::ordered_json jsonOf(const ToldBand& band);
+[[nodiscard]] nlohmann::ordered_json jsonOf(const ToldBand<double>& band);
+[[nodiscard]] nlohmann::ordered_json jsonOf(const ToldBand<Hours>& band);
 [[nodiscard]] nlohmann::ordered_json jsonOf(const std::optional<double>& figure);
 /// "enough", "held-only", "assumed".
 [[nodiscard]] std::string_view wordOf(Ground ground);

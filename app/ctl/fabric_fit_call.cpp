@@ -57,7 +57,7 @@ Json answerOf(const Fit& fit) {
     for (std::size_t envelope = 0; envelope < fit.table.envelopes.size(); ++envelope) {
         const auto outlook = fit.outlookOf(envelope);
         envelopes.push_back({{"envelope", fit.table.envelopes[envelope]},
-                             {"hours_now", outlook.use.hours},
+                             {"hours_now", outlook.flown.value()},
                              {"life", jsonOf(outlook.life)},
                              {"fails_next", jsonOf(outlook.failsNext)},
                              {"enough", outlook.byReadings},
@@ -91,9 +91,9 @@ void printTable(const Fit& fit) {
     for (std::size_t envelope = 0; envelope < fit.table.envelopes.size(); ++envelope) {
         const auto outlook = fit.outlookOf(envelope);
         std::cout << std::left << std::setw(18) << fit.table.envelopes[envelope] << std::right << std::setprecision(0)
-                  << std::setw(8) << outlook.use.hours;
-        for (const auto& place : {outlook.life.low, outlook.life.middle, outlook.life.high})
-            printCell(place, 8, 0);
+                  << std::setw(8) << outlook.flown.value();
+        for (const auto& at : {outlook.life.low, outlook.life.middle, outlook.life.high})
+            printCell(at ? std::optional(at->value()) : std::nullopt, 8, 0);
         printCell(outlook.failsNext, 12, 3);
         std::cout << "  " << sentenceOf(outlook.grounds) << "\n";
     }

@@ -48,8 +48,8 @@ Json dayText(const std::optional<CivilDate>& day) { return day ? Json(day->iso()
 Json datesOf(const Told& told, const ToldOutlook& outlook) {
     if (!outlook.byReadings || !outlook.life.low)
         return {};
-    const auto day = [&](const std::optional<double>& hours) {
-        return hours ? dayText(told.ahead.dayAfter(*hours - outlook.use.hours)) : Json();
+    const auto day = [&](const std::optional<Hours>& at) {
+        return at ? dayText(told.ahead.dayAfter(*at - outlook.flown)) : Json();
     };
     return {{"p05", day(outlook.life.low)}, {"p50", day(outlook.life.middle)}, {"p95", day(outlook.life.high)}};
 }
@@ -63,8 +63,8 @@ Json setJson(const Told& told, const SetForecast& set) {
         place = {{"gore", *followed.patch->gore}, {"row", *followed.patch->row}};
     return {{"lot", record.lots[followed.lot].empty() ? Json() : Json(record.lots[followed.lot])},
             {"panel", place},
-            {"hours_now", outlook.use.hours},
-            {"dose", outlook.use.dose},
+            {"hours_now", outlook.flown.value()},
+            {"dose", outlook.dose.value()},
             {"readings", set.readings},
             {"held", set.held},
             {"strength", jsonOf(outlook.strength)},
@@ -94,8 +94,8 @@ Json answerOf(const Told& told) {
                 {"on", record.on.iso()},
                 {"type", told.of().type},
                 {"quantity", record.channel.quantity},
-                {"limit", {{"value", told.of().limit}, {"unit", told.unit()}, {"source", told.of().source}}},
-                {"next", {{"on", dayText(told.ahead.day)}, {"hours", told.ahead.hours}}}};
+                {"limit", {{"value", told.of().limit.value()}, {"unit", told.unit()}, {"source", told.of().source}}},
+                {"next", {{"on", dayText(told.ahead.day)}, {"hours", told.ahead.hours.value()}}}};
     answer.update(setJson(told, told.weakest()));
     answer["sets"] = Json::array();
     for (const auto& set : told.forecast.sets)
@@ -136,13 +136,13 @@ void printStrength(const Told& told, const SetForecast& set) {
 void printLife(const Told& told, const ToldOutlook& outlook) {
     const auto& life = outlook.life;
     if (life.isWhole()) {
-        std::cout << "  to the limit at             " << *life.low << " to " << *life.high << " h, middle "
-                  << *life.middle << " h";
-        if (const auto day = told.ahead.dayAfter(*life.low - outlook.use.hours))
+        std::cout << "  to the limit at             " << life.low->value() << " to " << life.high->value()
+                  << " h, middle " << life.middle->value() << " h";
+        if (const auto day = told.ahead.dayAfter(*life.low - outlook.flown))
             std::cout << "; earliest " << day->iso();
         std::cout << "\n";
     } else if (life.low) {
-        std::cout << "  not before                  " << *life.low << " h\n";
+        std::cout << "  not before                  " << life.low->value() << " h\n";
     }
 }
 
@@ -151,14 +151,14 @@ void printForecast(const Told& told) {
     const auto& set = told.weakest();
     const auto& outlook = set.outlook;
     std::cout << std::fixed << std::setprecision(0) << told.of().id.text() << ", " << told.of().type << ", on "
-              << record.on.iso() << ": " << told.of().hours << " h flown; limit " << told.of().limit << " "
-              << told.unit() << " (" << told.of().source << ")\n";
+              << record.on.iso() << ": " << told.of().hours.value() << " h flown; limit " << told.of().limit.value()
+              << " " << told.unit() << " (" << told.of().source << ")\n";
     printStrength(told, set);
     printLife(told, outlook);
     std::cout << std::setprecision(2);
     if (outlook.failsNext)
         std::cout << "  the next test fails         " << *outlook.failsNext << " (chance, in "
-                  << std::lround(told.ahead.hours) << " h)\n";
+                  << std::lround(told.ahead.hours.value()) << " h)\n";
     if (outlook.belowByNext)
         std::cout << "  below the limit by then     " << *outlook.belowByNext << "\n";
     printPulls(told);

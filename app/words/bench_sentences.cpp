@@ -70,9 +70,8 @@ QString BenchSentences::of(const DefectCleared& e) {
 }
 
 QString BenchSentences::of(const RepairMade& e) {
-    const auto size = e.widthMillimetres && e.heightMillimetres
-                          ? tr("%1 × %2 mm").arg(figure(*e.widthMillimetres), figure(*e.heightMillimetres))
-                          : QString();
+    const auto size =
+        e.width && e.height ? tr("%1 × %2 mm").arg(figure(e.width->value()), figure(e.height->value())) : QString();
     const auto lot = e.lot.empty() ? QString() : tr("lot %1").arg(inward(e.lot));
     return joined({tr("%1 repaired: %2").arg(named(e.item), inward(e.method)), place(e.place), size, lot},
                   QStringLiteral(", "));

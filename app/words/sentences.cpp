@@ -61,8 +61,8 @@ struct Teller {
         QString text = Sentences::tr("%1 flew %2: %3, %4")
                            .arg(inward(e.balloon.text()), Words::hours(e.use.minutes.value()),
                                 Words::landings(e.use.landings.value()), Words::inflations(e.use.inflations.value()));
-        if (e.maxCelsius)
-            text = Sentences::tr("%1, at most %2 °C").arg(text, QLocale().toString(*e.maxCelsius, 'f', 0));
+        if (e.hottest)
+            text = Sentences::tr("%1, at most %2 °C").arg(text, QLocale().toString(e.hottest->value(), 'f', 0));
         if (e.tethered)
             text = Sentences::tr("%1, tethered").arg(text);
         if (e.kit) {
@@ -103,9 +103,10 @@ struct Teller {
     QString operator()(const EventReported& e) const {
         const auto subject = std::visit([](const auto& name) { return inward(name.text()); }, e.subject);
         const auto told = Sentences::tr("%1 reported of %2").arg(Words::event(e.event), subject);
-        return joined({told, e.celsius ? Sentences::tr("%1 °C").arg(QLocale().toString(*e.celsius, 'f', 0)) : QString(),
-                       e.lasted ? Sentences::tr("for %1").arg(Words::hours(e.lasted->value())) : QString()},
-                      QStringLiteral(", "));
+        return joined(
+            {told, e.hottest ? Sentences::tr("%1 °C").arg(QLocale().toString(e.hottest->value(), 'f', 0)) : QString(),
+             e.lasted ? Sentences::tr("for %1").arg(Words::hours(e.lasted->value())) : QString()},
+            QStringLiteral(", "));
     }
     QString operator()(const EntryCorrected& e) const {
         return Sentences::tr("Correction of %1: %2").arg(inward(e.replaces.text()), inward(e.with));

@@ -12,12 +12,21 @@ constexpr std::array followed{"grab-strength", "strip-strength", "air-permeabili
 
 }
 
-std::optional<FabricChannel> channelOf(const StatedLimit& limit) {
+double FabricChannel::falling(const Figure& figure) const {
+    return rises ? 1 / figure.amount<MillimetresPerSecond>().value().value() : figure.amount<Newtons>().value().value();
+}
+
+std::optional<Figure> boundOf(const StatedLimit& limit) {
     const auto* quantity = quantityNamed(limit.quantity);
-    const bool rises = quantity && quantity->good == Good::Lower;
-    const bool bounded = rises ? limit.most.value_or(0) > 0 : limit.least.value_or(limit.proof.value_or(0)) > 0;
-    if (limit.kind != ItemKind::Envelope || !bounded || std::ranges::find(followed, limit.quantity) == followed.end())
+    const auto bound = quantity && quantity->good == Good::Lower ? limit.most : limit.needed();
+    return bound && bound->value() > 0 ? bound : std::nullopt;
+}
+
+std::optional<FabricChannel> channelOf(const StatedLimit& limit) {
+    if (limit.kind != ItemKind::Envelope || !boundOf(limit) ||
+        std::ranges::find(followed, limit.quantity) == followed.end())
         return std::nullopt;
+    const bool rises = quantityNamed(limit.quantity)->good == Good::Lower;
     return FabricChannel{limit.quantity, seriesOf(limit.quantity, limit.conditions), rises};
 }
 

@@ -20,12 +20,23 @@ struct FabricChannel {
     bool rises = false;
     bool operator==(const FabricChannel&) const = default;
 
-    /// From a figure in the quantity's own unit to the one that falls, and back: they are each other's inverse.
-    [[nodiscard]] double turned(double value) const { return rises ? 1 / value : value; }
+    /// What falls, as the model has it: newtons, or the reciprocal of mm/s. @pre of the channel's quantity
+    [[nodiscard]] double falling(const Figure& figure) const;
+    /// From what falls back to figures in the quantity's own unit.
     [[nodiscard]] Band turned(const Band& band) const {
         return rises ? Band{1 / band.high, 1 / band.middle, 1 / band.low} : band;
     }
+    /// A figure of the quantity, given in its own unit.
+    [[nodiscard]] Figure figure(double value) const { return {value, unitOf(*quantityNamed(quantity))}; }
+    /// 1 at the limit, more is better.
+    [[nodiscard]] double share(const Figure& value, const Figure& limit) const {
+        return rises ? limit / value : value / limit;
+    }
 };
+
+/// The bound of the quantity that retires fabric: the least that must be reached, or the most. Nothing where the limit
+/// has none above zero.
+[[nodiscard]] std::optional<Figure> boundOf(const StatedLimit& limit);
 
 /// What a limit has followed; nothing where it bounds no fabric, or nothing that is followed.
 [[nodiscard]] std::optional<FabricChannel> channelOf(const StatedLimit& limit);

@@ -3,8 +3,7 @@
 
 namespace crownring {
 
-Result<std::optional<double>> FlownHours::at(CivilDate day) {
-    constexpr double minutesOfHour = 60;
+Result<std::optional<Hours>> FlownHours::at(CivilDate day) {
     if (const auto known = m_known.find(day); known != m_known.end())
         return known->second;
     const auto facts = m_books.facts({std::nullopt, {m_item}}, day);
@@ -16,7 +15,7 @@ Result<std::optional<double>> FlownHours::at(CivilDate day) {
     if (!minutes)
         return problem(Code::MissingKey, "the hours of '" + m_item.text() + "' are not known on " + day.iso(),
                        "state its clock with the next inspection");
-    return m_known[day] = static_cast<double>(minutes->value()) / minutesOfHour;
+    return m_known[day] = hoursOf(*minutes);
 }
 
 }

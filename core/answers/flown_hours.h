@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "measure/amount.h"
 #include "registry/books.h"
 
 #include <map>
@@ -14,12 +15,12 @@ public:
     FlownHours(Books& books, ItemId item) : m_books(books), m_item(std::move(item)) {}
 
     /// Nothing before it was entered: that history is on paper only. MissingKey where its clock is not known.
-    Result<std::optional<double>> at(CivilDate day);
+    Result<std::optional<Hours>> at(CivilDate day);
 
 private:
     Books& m_books;
     ItemId m_item;
-    std::map<CivilDate, std::optional<double>> m_known;
+    std::map<CivilDate, std::optional<Hours>> m_known;
 };
 
 }

@@ -45,6 +45,9 @@ using Days = Count<struct DaysTag>;
 /// The longest flight that the record takes: seven days.
 inline constexpr Minutes longestFlight{7 * 24 * 60};
 
+/// The most landings, and the most inflations, of one flight.
+inline constexpr std::int64_t mostOfOneFlight = 200;
+
 /// The largest figure accepted on any clock: about 19,000 years aloft. Sums of a whole fleet stay far from overflow.
 inline constexpr std::int64_t largestCount = 10'000'000'000;
 

@@ -29,7 +29,7 @@ Panel panelOf(const ReadingTaken& body, const ReadingState& state) {
     Panel panel;
     panel.gore = *body.place.gore;
     panel.row = *body.place.row;
-    panel.text = figureText(state.measured->value);
+    panel.text = figureText(state.measured->value.value());
     panel.verdict = verdictOf(state.judgement);
     panel.bound = body.held;
     panel.shade = state.share ? std::clamp(*state.share - 1.0, 0.0, 1.0) : 0;

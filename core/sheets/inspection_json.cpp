@@ -24,6 +24,11 @@ Json orNull(const std::optional<Value>& value) {
     return value ? Json(*value) : Json();
 }
 
+template <class AmountOf>
+Json numberOrNull(const std::optional<AmountOf>& amount) {
+    return amount ? Json(amount->value()) : Json();
+}
+
 Json readingJson(const BenchFile& file, const Said<ReadingTaken>& said) {
     const auto& body = said.body;
     const auto state = stateOf(file, body);
@@ -34,9 +39,9 @@ Json readingJson(const BenchFile& file, const Said<ReadingTaken>& said) {
     json["gore"] = orNull(body.place.gore);
     json["row"] = orNull(body.place.row);
     json["direction"] = orNull(body.conditions.direction);
-    json["jaw_mm"] = orNull(body.conditions.jawMillimetres);
-    json["pressure_pa"] = orNull(body.conditions.pressurePascals);
-    json["area_cm2"] = orNull(body.conditions.areaSquareCentimetres);
+    json["jaw_mm"] = numberOrNull(body.conditions.jaw);
+    json["pressure_pa"] = numberOrNull(body.conditions.pressure);
+    json["area_cm2"] = numberOrNull(body.conditions.area);
     json["tester"] = body.tester ? Json(body.tester->text()) : Json();
     json["judgement"] = judgementName(state.judgement);
     json["reason"] = state.reason;
@@ -114,8 +119,8 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file) {
                                                     {"method", repair.body.method},
                                                     {"gore", orNull(repair.body.place.gore)},
                                                     {"row", orNull(repair.body.place.row)},
-                                                    {"width_mm", orNull(repair.body.widthMillimetres)},
-                                                    {"height_mm", orNull(repair.body.heightMillimetres)},
+                                                    {"width_mm", numberOrNull(repair.body.width)},
+                                                    {"height_mm", numberOrNull(repair.body.height)},
                                                     {"lot", repair.body.lot}}));
     for (const auto& part : inspection.parts)
         json["parts"].push_back(saidJson(part, {{"item", part.body.item.text()},

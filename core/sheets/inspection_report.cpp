@@ -126,9 +126,9 @@ void addWork(Document& document, const BenchFile& file) {
                      {"By", Align::Left, 1.6}};
     for (const auto& repair : file.inspection.repairs) {
         std::string where = placeText(repair.body.place);
-        if (repair.body.widthMillimetres && repair.body.heightMillimetres)
-            where += (where.empty() ? "" : ", ") + figureText(*repair.body.widthMillimetres) + " × " +
-                     figureText(*repair.body.heightMillimetres) + " mm";
+        if (repair.body.width && repair.body.height)
+            where += (where.empty() ? "" : ", ") + figureText(repair.body.width->value()) + " × " +
+                     figureText(repair.body.height->value()) + " mm";
         table.rows.push_back({repair.body.item.text(), repair.body.method, where, repair.body.lot,
                               who(repair.by, repair.stamp.at.on())});
     }

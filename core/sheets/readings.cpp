@@ -22,6 +22,10 @@ std::string digits(double value) {
     return {text.data(), end};
 }
 std::string digits(const std::optional<double>& value) { return value ? digits(*value) : std::string(); }
+template <class Tag>
+std::string digits(const std::optional<Amount<Tag>>& amount) {
+    return amount ? digits(amount->value()) : std::string();
+}
 std::string digits(const std::optional<int>& value) { return value ? std::to_string(*value) : std::string(); }
 
 std::string judgementText(const ReadingState& state) {
@@ -120,10 +124,9 @@ Table readingsTable(const BenchFile& file) {
         const auto figure = digits(body.value);
         table.rows.push_back({body.item.text(), body.quantity, body.held ? "" : figure, body.held ? figure : "",
                               digits(body.below), body.unit, digits(body.place.gore), digits(body.place.row),
-                              test.direction.value_or(""), digits(test.jawMillimetres), digits(test.pressurePascals),
-                              digits(test.areaSquareCentimetres), body.tester ? body.tester->text() : "",
-                              std::string(judgementName(state.judgement)), state.reason, state.limit,
-                              reading.stamp.at.on().iso(), reading.by});
+                              test.direction.value_or(""), digits(test.jaw), digits(test.pressure), digits(test.area),
+                              body.tester ? body.tester->text() : "", std::string(judgementName(state.judgement)),
+                              state.reason, state.limit, reading.stamp.at.on().iso(), reading.by});
     }
     return table;
 }

@@ -97,13 +97,13 @@ std::string valueText(const ReadingTaken& reading) {
 
 std::string conditionsText(const TestConditions& conditions) {
     std::string text = conditions.direction.value_or("");
-    const auto add = [&](const std::optional<double>& value, const char* unit) {
-        if (value)
-            text += (text.empty() ? "" : ", ") + figureText(*value) + unit;
+    const auto add = [&](const auto& amount, const char* unit) {
+        if (amount)
+            text += (text.empty() ? "" : ", ") + figureText(amount->value()) + unit;
     };
-    add(conditions.jawMillimetres, " mm jaws");
-    add(conditions.pressurePascals, " Pa");
-    add(conditions.areaSquareCentimetres, " cm²");
+    add(conditions.jaw, " mm jaws");
+    add(conditions.pressure, " Pa");
+    add(conditions.area, " cm²");
     return text;
 }
 

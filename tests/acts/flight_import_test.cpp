@@ -50,7 +50,7 @@ private slots:
         proposal.by = "pilot 7";
         proposal.note = "calm";
         proposal.flight.use.landings = Landings(2);
-        proposal.flight.maxCelsius = 88.5;
+        proposal.flight.hottest = Celsius(88.5);
         QCOMPARE(import(record, {proposal}), std::size_t{1});
         const auto& entry = record.entries().at(0);
         QCOMPARE(entry.on, day(3));

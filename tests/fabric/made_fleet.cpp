@@ -55,8 +55,10 @@ private:
     std::vector<Overheating> overheatings(double hours) {
         std::vector<Overheating> events;
         for (double at = m_draws.exponential() / overheatingsPerHour; at < hours;
-             at += m_draws.exponential() / overheatingsPerHour)
-            events.push_back({at, 110 + 25 * m_draws.uniform(), 5 + 15 * m_draws.uniform()});
+             at += m_draws.exponential() / overheatingsPerHour) {
+            const Celsius hottest(110 + 25 * m_draws.uniform());
+            events.push_back({Hours(at), hottest, Hours((5 + 15 * m_draws.uniform()) / 60)});
+        }
         return events;
     }
 
@@ -82,9 +84,9 @@ private:
         const double usual = inspectionEvery * (0.9 + 0.2 * m_draws.uniform());
         const auto wished = static_cast<double>(m_making.readingsOfSet);
         const double every = wished > 0 ? hoursNow * pullsAtOnce / wished : usual;
-        made.use = {hoursNow, heatDose(events, hoursNow), usualDosePerHour};
+        made.use = {hoursNow, heatDose(events, Hours(hoursNow)).value(), usualDosePerHour};
         for (double hours = every; hours <= hoursNow && !made.retired; hours += every)
-            made.retired = inspect(set, made, hours, heatDose(events, hours), readings);
+            made.retired = inspect(set, made, hours, heatDose(events, Hours(hours)).value(), readings);
         const auto& use = made.use;
         const double reached = std::max((made.line.intercept - std::log(madeLimit)) / made.line.slope, 0.0);
         made.life =

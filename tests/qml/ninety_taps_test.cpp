@@ -127,7 +127,8 @@ QString passingFigure(const ReadingDesk& reading) {
     const auto& file = *reading.desk()->file();
     for (const auto& limit : file.limitsOf(*file.item(ItemId(parts[0].toStdString()))))
         if (limit.quantity == parts[2].toStdString())
-            return QString::number(limit.most ? std::floor(*limit.most / 3) : std::ceil(*limit.least * 1.25));
+            return QString::number(limit.most ? std::floor(limit.most->value() / 3)
+                                              : std::ceil(limit.least->value() * 1.25));
     return QStringLiteral("1");
 }
 

@@ -17,8 +17,9 @@ rc::Gen<double> anyNumber() {
         rc::gen::map(rc::gen::arbitrary<double>(), [](double value) { return std::abs(value) <= 1e12 ? value : 0.1; }));
 }
 
-rc::Gen<double> anyAmount() {
-    return rc::gen::map(rc::gen::inRange(1, 1'000'000), [](int value) { return value / 16.0; });
+template <class AmountOf>
+rc::Gen<AmountOf> anyAmount() {
+    return rc::gen::map(rc::gen::inRange(1, 1'000'000), [](int value) { return AmountOf(value / 16.0); });
 }
 
 rc::Gen<std::string> saying() {
@@ -35,9 +36,9 @@ rc::Gen<PanelPlace> anyPlace() {
 rc::Gen<TestConditions> anyConditions() {
     using C = TestConditions;
     return rc::gen::build<C>(set(&C::direction, optionally(rc::gen::element<std::string>("warp", "weft"))),
-                             set(&C::jawMillimetres, optionally(anyAmount())),
-                             set(&C::pressurePascals, optionally(anyAmount())),
-                             set(&C::areaSquareCentimetres, optionally(anyAmount())));
+                             set(&C::jaw, optionally(anyAmount<Millimetres>())),
+                             set(&C::pressure, optionally(anyAmount<Pascals>())),
+                             set(&C::area, optionally(anyAmount<SquareCentimetres>())));
 }
 
 rc::Gen<ItemKind> anyKind() {
@@ -112,7 +113,7 @@ rc::Gen<Body> any(Of<RepairMade>, const Names& names) {
     using R = RepairMade;
     return rc::gen::cast<Body>(rc::gen::build<R>(
         set(&R::item, names.item), set(&R::method, saying()), set(&R::place, anyPlace()),
-        set(&R::widthMillimetres, optionally(anyAmount())), set(&R::heightMillimetres, optionally(anyAmount())),
+        set(&R::width, optionally(anyAmount<Millimetres>())), set(&R::height, optionally(anyAmount<Millimetres>())),
         set(&R::lot, anyText()), set(&R::defect, optionally(names.defect)),
         set(&R::inspection, optionally(names.inspection))));
 }

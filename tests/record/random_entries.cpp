@@ -132,8 +132,8 @@ rc::Gen<Body> any(Of<FlightLogged>, const Names& names) {
     return rc::gen::cast<Body>(rc::gen::build<FlightLogged>(
         set(&FlightLogged::balloon, names.balloon), set(&FlightLogged::use, use),
         set(&FlightLogged::kit, optionally(someOf(names.item))),
-        set(&FlightLogged::maxCelsius,
-            optionally(rc::gen::map(rc::gen::inRange(-600, 4001), [](int tenths) { return tenths / 10.0; }))),
+        set(&FlightLogged::hottest,
+            optionally(rc::gen::map(rc::gen::inRange(-600, 4001), [](int tenths) { return Celsius(tenths / 10.0); }))),
         set(&FlightLogged::tethered)));
 }
 
@@ -168,7 +168,8 @@ rc::Gen<Body> any(Of<EventReported>, const Names& names) {
         rc::gen::set(&EventReported::subject,
                      rc::gen::oneOf(rc::gen::cast<Subject>(names.balloon), rc::gen::cast<Subject>(names.item))),
         rc::gen::set(&EventReported::event, anySlug()),
-        rc::gen::set(&EventReported::celsius, optionally(rc::gen::element(-60.0, 99.5, 135.0, 400.0))),
+        rc::gen::set(&EventReported::hottest,
+                     optionally(rc::gen::element(Celsius(-60), Celsius(99.5), Celsius(135), Celsius(400)))),
         rc::gen::set(&EventReported::lasted, optionally(anyCount<Minutes>(1, 10'080)))));
 }
 

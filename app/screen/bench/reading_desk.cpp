@@ -27,6 +27,12 @@ std::optional<double> figureFrom(const QString& text) {
     return good ? std::optional(value) : std::nullopt;
 }
 
+template <class AmountOf>
+std::optional<AmountOf> amountFrom(const QString& text) {
+    const auto figure = figureFrom(text);
+    return figure ? std::optional(AmountOf(*figure)) : std::nullopt;
+}
+
 }
 
 ReadingDesk::ReadingDesk(QObject* parent) : QObject(parent) {}
@@ -94,12 +100,11 @@ QString ReadingDesk::limit() const {
             "The record holds no limit for this type. Enter what its manual states: kind of entry 'limit of a type'.");
     QStringList texts;
     for (const auto& each : found) {
-        const auto& unit = unitOf(*quantityNamed(each.quantity));
         QStringList bounds;
         if (each.least)
-            bounds += tr("at least %1").arg(inward(amountText(*each.least, unit)));
+            bounds += tr("at least %1").arg(inward(amountText(*each.least)));
         if (each.most)
-            bounds += tr("at most %1").arg(inward(amountText(*each.most, unit)));
+            bounds += tr("at most %1").arg(inward(amountText(*each.most)));
         texts +=
             joined({bounds.join(QStringLiteral(", ")), inward(each.passes), inward(each.source)}, QStringLiteral("; "));
     }
@@ -150,13 +155,13 @@ void ReadingDesk::chooseDefaults() {
     const auto plain = [](double value) { return QString::number(value, 'g', 8); };
     for (const auto& limit : limits()) {
         if (m_proof.isEmpty() && (limit.proof || limit.least))
-            m_proof = plain(limit.proof ? *limit.proof : *limit.least);
-        if (limit.conditions.pressurePascals)
-            m_pressure = plain(*limit.conditions.pressurePascals);
-        if (limit.conditions.areaSquareCentimetres)
-            m_area = plain(*limit.conditions.areaSquareCentimetres);
-        if (limit.conditions.jawMillimetres)
-            m_jaw = plain(*limit.conditions.jawMillimetres);
+            m_proof = plain((limit.proof ? *limit.proof : *limit.least).value());
+        if (limit.conditions.pressure)
+            m_pressure = plain(limit.conditions.pressure->value());
+        if (limit.conditions.area)
+            m_area = plain(limit.conditions.area->value());
+        if (limit.conditions.jaw)
+            m_jaw = plain(limit.conditions.jaw->value());
     }
     std::vector<Choice> units;
     for (const auto& unit : unitsOf(known->dimension))
@@ -314,11 +319,11 @@ void ReadingDesk::take(double value, bool heldLoad, std::optional<double> below,
     if (asksDirection() && !m_direction.isEmpty())
         reading.conditions.direction = outward(m_direction);
     if (asksAirflow()) {
-        reading.conditions.pressurePascals = figureFrom(m_pressure);
-        reading.conditions.areaSquareCentimetres = figureFrom(m_area);
+        reading.conditions.pressure = amountFrom<Pascals>(m_pressure);
+        reading.conditions.area = amountFrom<SquareCentimetres>(m_area);
     }
     if (asksJaw())
-        reading.conditions.jawMillimetres = figureFrom(m_jaw);
+        reading.conditions.jaw = amountFrom<Millimetres>(m_jaw);
     if (!m_tester.isEmpty())
         reading.tester = TesterId(outward(m_tester));
     reading.confirmed = confirmed;

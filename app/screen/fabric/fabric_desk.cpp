@@ -204,12 +204,12 @@ QVariantMap FabricDesk::readingAt(int gore, int row) const {
                       {QStringLiteral("row"), row}};
     if (conditions.direction)
         given.insert(QStringLiteral("direction"), inward(*conditions.direction));
-    if (conditions.jawMillimetres)
-        given.insert(QStringLiteral("jaw_mm"), *conditions.jawMillimetres);
-    if (conditions.pressurePascals)
-        given.insert(QStringLiteral("pressure_pa"), *conditions.pressurePascals);
-    if (conditions.areaSquareCentimetres)
-        given.insert(QStringLiteral("area_cm2"), *conditions.areaSquareCentimetres);
+    if (conditions.jaw)
+        given.insert(QStringLiteral("jaw_mm"), conditions.jaw->value());
+    if (conditions.pressure)
+        given.insert(QStringLiteral("pressure_pa"), conditions.pressure->value());
+    if (conditions.area)
+        given.insert(QStringLiteral("area_cm2"), conditions.area->value());
     return given;
 }
 
@@ -244,7 +244,7 @@ QString FabricDesk::aheadSays() const {
     if (m_hoursAhead <= 0 || !m_sight)
         return tr("What was read, the latest at each place");
     const auto hours = QLocale().toString(std::round(m_hoursAhead), 'f', 0);
-    const auto day = m_sight->ahead.dayAfter(m_hoursAhead);
+    const auto day = m_sight->ahead.dayAfter(Hours(m_hoursAhead));
     return day ? tr("What is expected in %1 h flown, about %2").arg(hours, inward(day->iso()))
                : tr("What is expected in %1 h flown").arg(hours);
 }

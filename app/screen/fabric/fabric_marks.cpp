@@ -19,9 +19,7 @@ namespace {
 
 QString figure(double value) { return QLocale().toString(value, 'f', value < 10 ? 1 : 0); }
 
-double shareOf(const FabricSight& sight, double value) {
-    return sight.at().turned(value) / sight.at().turned(sight.of().limit);
-}
+double shareOf(const FabricSight& sight, const Figure& value) { return sight.at().share(value, sight.of().limit); }
 
 /// All panels with their lots, by row from the mouth and gore.
 std::vector<PanelMark> bareMarks(const FabricSight& sight) {
@@ -74,7 +72,7 @@ AgeingReading readingAt(const FabricSight& sight, std::size_t number, std::size_
     const auto& set = sight.record().sets[row.set];
     AgeingReading reading;
     reading.hours = row.hours;
-    reading.value = followed.value;
+    reading.value = followed.value.value();
     reading.kind = followed.held ? ageing::Kind::AtLeast : ageing::Kind::Value;
     reading.fails = followed.judgement == Judgement::Fails;
     reading.ofThisPlace = row.set == shownSet;
@@ -100,7 +98,7 @@ std::vector<PanelMark> FabricMarks::read(const FabricSight& sight) {
                         : followed.held                        ? panel::Reading::Held
                                                                : panel::Reading::Value;
         mark->share = shareOf(sight, followed.value);
-        mark->text = figure(followed.value);
+        mark->text = figure(followed.value.value());
         const auto says = tr("%1, on %2").arg(FabricWords::reading(sight.at(), followed), inward(followed.on.iso()));
         mark->says = mark->count == 0 ? says : tr("%1; before that %2").arg(says, mark->says);
         ++mark->count;
@@ -116,7 +114,7 @@ std::vector<PanelMark> FabricMarks::expected(const FabricSight& sight, const Fab
         if (!forecast)
             continue;
         mark.reading = panel::Reading::Forecast;
-        mark.share = shareOf(sight, forecast->value.middle);
+        mark.share = shareOf(sight, sight.at().figure(forecast->value.middle));
         mark.text = figure(forecast->value.middle);
         mark.says = tr("%1, between %2 and %3; chance that it is beyond its limit: %4")
                         .arg(FabricWords::value(sight.at(), forecast->value.middle), figure(forecast->value.low),
@@ -132,7 +130,7 @@ AgeingCurve FabricMarks::curve(const FabricSight& sight, const FabricOutlook* ou
     curve.title = tr("%1: %2").arg(inward(of.id.text()), FabricWords::channel(sight.at()));
     curve.unit = FabricWords::unit(sight.at());
     curve.quantity = BenchWords::quantity(sight.at().quantity);
-    curve.limit = of.limit;
+    curve.limit = of.limit.value();
     curve.limitIsLeast = !sight.at().rises;
     curve.limitSays = tr("%1 (%2)").arg(FabricWords::limit(sight.at(), of.limit), inward(of.source));
     curve.hoursNow = sight.record().sets[shown].use.hours;

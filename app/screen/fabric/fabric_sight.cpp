@@ -21,22 +21,23 @@ void drawCurve(const FabricFit& fit, FabricOutlook& outlook) {
     const auto& weakest = outlook.weakest();
     if (!weakest.outlook.byReadings)
         return;
-    const double now = weakest.outlook.use.hours;
+    const double now = weakest.outlook.flown.value();
     const auto& middle = weakest.outlook.life.middle;
-    const double end = std::max(now + FabricOutlook::mostAhead, middle ? std::min(*middle * 1.25, 3 * now + 300) : 0);
+    const double end =
+        std::max(now + FabricOutlook::mostAhead, middle ? std::min(middle->value() * 1.25, 3 * now + 300) : 0);
     for (std::size_t point = 0; point <= FabricOutlook::curvePoints; ++point) {
         const double hours = end * static_cast<double>(point) / static_cast<double>(FabricOutlook::curvePoints);
-        outlook.curve.emplace_back(hours, panelForecast(fit, weakest.set, std::nullopt, hours - now).value);
+        outlook.curve.emplace_back(hours, panelForecast(fit, weakest.set, std::nullopt, Hours(hours - now)).value);
     }
-    outlook.curve.emplace_back(now, panelForecast(fit, weakest.set, std::nullopt, 0).value);
+    outlook.curve.emplace_back(now, panelForecast(fit, weakest.set, std::nullopt, Hours(0)).value);
     std::ranges::sort(outlook.curve, {}, &std::pair<double, Band>::first);
 }
 
 FabricOutlook::Steps stepsOf(const FabricFit& fit, std::size_t set, int row) {
     FabricOutlook::Steps steps;
     for (std::size_t step = 0; step < steps.size(); ++step)
-        steps[step] =
-            panelForecast(fit, set, row, FabricOutlook::mostAhead * static_cast<double>(step) / FabricOutlook::steps);
+        steps[step] = panelForecast(fit, set, row,
+                                    Hours(FabricOutlook::mostAhead * static_cast<double>(step) / FabricOutlook::steps));
     return steps;
 }
 

@@ -20,11 +20,11 @@ namespace {
 
 QString whole(double value) { return QLocale().toString(std::round(value), 'f', 0); }
 
-QString hours(double value) { return FabricWords::tr("%1 h").arg(whole(value)); }
+QString hours(Hours of) { return FabricWords::tr("%1 h").arg(whole(of.value())); }
 
 Choice answer(const QString& question, const QString& text) { return {question, question, text, -1, -1, false}; }
 
-QString band(const FabricChannel& channel, const ToldBand& band) {
+QString band(const FabricChannel& channel, const ToldBand<double>& band) {
     const auto value = [&](const std::optional<double>& at) { return FabricWords::value(channel, *at); };
     if (band.isWhole())
         return FabricWords::tr("%1 to %2, most likely about %3")
@@ -33,13 +33,13 @@ QString band(const FabricChannel& channel, const ToldBand& band) {
                     : FabricWords::tr("most likely below %1").arg(value(band.high));
 }
 
-QString day(const Ahead& ahead, double more) {
+QString day(const Ahead& ahead, Hours more) {
     const auto on = ahead.dayAfter(more);
     return on ? inward(on->iso()) : FabricWords::tr("not within a hundred years at its pace");
 }
 
 QString lifeText(const ToldOutlook& outlook) {
-    const auto more = [&](const std::optional<double>& at) { return hours(*at - outlook.use.hours); };
+    const auto more = [&](const std::optional<Hours>& at) { return hours(*at - outlook.flown); };
     const auto& life = outlook.life;
     switch (outlook.end) {
     case LifeEnd::Over:
@@ -56,7 +56,7 @@ QString lifeText(const ToldOutlook& outlook) {
 }
 
 QString datesText(const ToldOutlook& outlook, const Ahead& ahead) {
-    const auto on = [&](const std::optional<double>& at) { return day(ahead, *at - outlook.use.hours); };
+    const auto on = [&](const std::optional<Hours>& at) { return day(ahead, *at - outlook.flown); };
     const auto& life = outlook.life;
     if (!life.isWhole())
         return FabricWords::tr("not before %1").arg(on(life.low));
@@ -81,13 +81,17 @@ QString FabricWords::value(const FabricChannel& channel, double value) {
     return tr("%1 %2").arg(QLocale().toString(value, 'f', decimals), unit(channel));
 }
 
+QString FabricWords::value(const FabricChannel& channel, const Figure& figure) {
+    return value(channel, figure.value());
+}
+
 QString FabricWords::reading(const FabricChannel& channel, const FollowedReading& reading) {
     const auto figure = value(channel, reading.value);
     return reading.held ? tr("held at %1").arg(figure) : figure;
 }
 
-QString FabricWords::limit(const FabricChannel& channel, double limit) {
-    const auto figure = tr("%1 %2").arg(BenchWords::figure(limit), unit(channel));
+QString FabricWords::limit(const FabricChannel& channel, const Figure& limit) {
+    const auto figure = tr("%1 %2").arg(BenchWords::figure(limit.value()), unit(channel));
     return channel.rises ? tr("at most %1").arg(figure) : tr("at least %1").arg(figure);
 }
 
@@ -136,10 +140,9 @@ std::vector<Choice> FabricWords::sets(const FabricSight& sight, const FabricOutl
                                ? tr("%n test(s), all held", nullptr, static_cast<int>(set.readings))
                                : tr("%n test(s), %1 held", nullptr, static_cast<int>(set.readings)).arg(set.held);
         const auto strength = set.outlook.byReadings ? band(sight.at(), set.outlook.strength) : QString();
-        rows.push_back(
-            {QString::number(set.set), panels(sight.record(), followed),
-             joined({tr("%1 flown").arg(hours(set.outlook.use.hours)), known, strength}, QStringLiteral("; ")), -1, -1,
-             set.set == outlook.weakest().set});
+        rows.push_back({QString::number(set.set), panels(sight.record(), followed),
+                        joined({tr("%1 flown").arg(hours(set.outlook.flown)), known, strength}, QStringLiteral("; ")),
+                        -1, -1, set.set == outlook.weakest().set});
     }
     return rows;
 }
@@ -151,10 +154,11 @@ std::vector<Choice> FabricWords::pulls(const FabricSight& sight, const FabricOut
                           : sight.at().rises ? tr("One more reading")
                                              : tr("A pull until it breaks, on a panel that is replaced anyway");
         const double spared = worth.bandNow > 0 ? 1 - worth.bandThen / worth.bandNow : 0;
-        rows.push_back({test, test,
-                        tr("would narrow the %1 between early and late end to about %2: %3 less")
-                            .arg(hours(worth.bandNow), hours(worth.bandThen), chance(std::max(0.0, spared))),
-                        -1, -1, false});
+        rows.push_back(
+            {test, test,
+             tr("would narrow the %1 between early and late end to about %2: %3 less")
+                 .arg(hours(Hours(worth.bandNow)), hours(Hours(worth.bandThen)), chance(std::max(0.0, spared))),
+             -1, -1, false});
     }
     return rows;
 }
@@ -174,7 +178,7 @@ QString FabricWords::ground(const ForecastGrounds& grounds) {
         says += tr("This rests on what is assumed of such fabric, not on your readings.");
     if (grounds.isBeyondFlown)
         says += tr("The end lies beyond what any envelope of this fabric has flown when it was tested (%1).")
-                    .arg(hours(grounds.mostFlown));
+                    .arg(hours(Hours(grounds.mostFlown)));
     return says.join(u' ');
 }
 

@@ -18,10 +18,11 @@ public:
     [[nodiscard]] static QString unit(const FabricChannel& channel);
     /// "142 N"
     [[nodiscard]] static QString value(const FabricChannel& channel, double value);
+    [[nodiscard]] static QString value(const FabricChannel& channel, const Figure& figure);
     /// "held at 142 N", "142 N"
     [[nodiscard]] static QString reading(const FabricChannel& channel, const FollowedReading& reading);
     /// "at least 133 N", "at most 45 mm/s"
-    [[nodiscard]] static QString limit(const FabricChannel& channel, double limit);
+    [[nodiscard]] static QString limit(const FabricChannel& channel, const Figure& limit);
     /// "3 %", "under 1 %"
     [[nodiscard]] static QString chance(double chance);
     /// "panels of lot A-17", "panel at gore 3, row 12, lot B-2"

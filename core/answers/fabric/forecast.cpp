@@ -28,7 +28,7 @@ bool isTest(const DueRow& row) {
 }
 
 /// The first day and the fewest hours on which one of these rows is due.
-void lookAt(const DueRow& row, Ahead& ahead, std::optional<double>& hours) {
+void lookAt(const DueRow& row, Ahead& ahead, std::optional<Hours>& hours) {
     for (const auto& limit : row.state.limits) {
         const auto* onDay = limit.calendar();
         const auto* byUse = limit.usage();
@@ -36,7 +36,7 @@ void lookAt(const DueRow& row, Ahead& ahead, std::optional<double>& hours) {
             if (!ahead.day || onDay->due < *ahead.day)
                 ahead.day = onDay->due;
         } else if (byUse && byUse->left >= ClockCount(0) && limit.clock == ClockName::Minutes) {
-            const double left = static_cast<double>(byUse->left.value()) / 60;
+            const auto left = hoursOf(Minutes(byUse->left.value()));
             hours = hours ? std::min(*hours, left) : left;
         }
     }
@@ -48,7 +48,7 @@ bool isThere(const FabricRecord& record, std::size_t set) {
     return !followed.patch || record.setAt(followed.envelope, *followed.patch) == set;
 }
 
-SetOutlook outlookOfSet(const FabricFit& fit, std::size_t set, double ahead) {
+SetOutlook outlookOfSet(const FabricFit& fit, std::size_t set, Hours ahead) {
     const auto& record = *fit.record;
     const auto& followed = record.sets[set];
     auto outlook =
@@ -90,8 +90,8 @@ std::vector<PullChoice> pullsFor(const FabricFit& fit, const SetForecast& weakes
 
 }
 
-std::optional<CivilDate> Ahead::dayAfter(double more) const {
-    const auto at = reachedAt(pointOf(on), more, pace);
+std::optional<CivilDate> Ahead::dayAfter(Hours more) const {
+    const auto at = reachedAt(pointOf(on), more.value(), pace);
     const auto first = at ? CivilDate::fromYearMonthDay(at->year, at->month, 1) : std::nullopt;
     if (!first)
         return std::nullopt;
@@ -106,12 +106,13 @@ Result<Ahead> aheadOf(Books& books, const ItemId& envelope, CivilDate on) {
     Ahead ahead;
     ahead.on = on;
     ahead.pace = *pace;
-    std::optional<double> hours;
+    std::optional<Hours> hours;
     for (const auto& row : list->rows)
         if (isTest(row) && isRequired(row.state))
             lookAt(row, ahead, hours);
     if (ahead.day)
-        ahead.hours = std::min(hours.value_or(nextTestAfter), flownBetween(pointOf(on), pointOf(*ahead.day), *pace));
+        ahead.hours =
+            std::min(hours.value_or(nextTestAfter), Hours(flownBetween(pointOf(on), pointOf(*ahead.day), *pace)));
     else if (hours)
         ahead.hours = *hours;
     if (hours && ahead.hours >= *hours)
@@ -135,13 +136,13 @@ EnvelopeForecast forecastOf(const FabricFit& fit, std::size_t envelope, const Ah
     return forecast;
 }
 
-PanelForecast panelForecast(const FabricFit& fit, std::size_t set, std::optional<int> row, double hoursMore) {
+PanelForecast panelForecast(const FabricFit& fit, std::size_t set, std::optional<int> row, Hours more) {
     const auto& record = *fit.record;
     const auto envelope = record.sets[set].envelope;
     auto use = record.sets[set].use;
     if (const int rows = record.envelopes[envelope].rows; row && rows > 1)
         use.row = std::clamp((*row - 1.0) / (rows - 1.0), 0.0, 1.0);
-    const double then = use.hours + hoursMore;
+    const double then = use.hours + more.value();
     return {record.channel.turned(strengthAt(fit.posterior, set, use, then)),
             chanceBelowAt(fit.posterior, set, record.lnLimit(envelope), use, then)};
 }

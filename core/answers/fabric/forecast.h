@@ -17,10 +17,10 @@ struct Ahead {
     CivilDate on;
     YearlyPace pace{};
     std::optional<CivilDate> day; ///< the earliest inspection or test that is due; nothing where none is
-    double hours = nextTestAfter; ///< flown from now until then
+    Hours hours = nextTestAfter;  ///< flown from now until then
 
     /// The day on which this many hours more are flown; nothing where that is not within a hundred years.
-    [[nodiscard]] std::optional<CivilDate> dayAfter(double more) const;
+    [[nodiscard]] std::optional<CivilDate> dayAfter(Hours more) const;
 };
 
 /// By the due list of the envelope: the earliest date of a test or a periodic inspection, or earlier where a limit by
@@ -51,12 +51,11 @@ struct EnvelopeForecast {
 
 [[nodiscard]] EnvelopeForecast forecastOf(const FabricFit& fit, std::size_t envelope, const Ahead& ahead);
 
-/// What a panel of a set is expected to read when `hoursMore` are flown.
+/// What a panel of a set is expected to read when so many more hours are flown.
 struct PanelForecast {
     Band value;       ///< in the quantity's own unit
     double below = 0; ///< chance that it is beyond its limit then
 };
-[[nodiscard]] PanelForecast panelForecast(const FabricFit& fit, std::size_t set, std::optional<int> row,
-                                          double hoursMore);
+[[nodiscard]] PanelForecast panelForecast(const FabricFit& fit, std::size_t set, std::optional<int> row, Hours more);
 
 }

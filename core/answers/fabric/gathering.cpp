@@ -2,7 +2,6 @@
 #include "answers/fabric/gathering.h"
 
 #include "bench/reading/doubt.h"
-#include "fabric/likelihood/heat.h"
 
 #include <algorithm>
 #include <cmath>
@@ -46,7 +45,9 @@ std::size_t FabricRecord::numberOf(const ItemId& envelope) const {
     return static_cast<std::size_t>(std::ranges::find(envelopes, envelope, &FollowedEnvelope::id) - envelopes.begin());
 }
 
-double FabricRecord::lnLimit(std::size_t envelope) const { return std::log(channel.turned(envelopes[envelope].limit)); }
+double FabricRecord::lnLimit(std::size_t envelope) const {
+    return std::log(channel.falling(envelopes[envelope].limit));
+}
 
 std::size_t FabricRecord::setAt(std::size_t envelope, const PanelPlace& place) const {
     const auto& of = envelopes[envelope];
@@ -68,12 +69,12 @@ Result<void> FabricGathering::take(const ItemFacts& envelope, const StatedLimit&
     FollowedEnvelope followed;
     followed.id = envelope.id;
     followed.type = limit.type.text();
-    followed.limit = m_record.channel.rises ? *limit.most : limit.least ? *limit.least : *limit.proof;
+    followed.limit = *boundOf(limit);
     followed.source = limit.source;
     followed.conditions = limit.conditions;
     followed.gores = type == m_book.types.end() ? 0 : type->gores.value_or(0);
     followed.rows = type == m_book.types.end() ? 0 : type->rows.value_or(0);
-    followed.hours = static_cast<double>(minutes->value()) / 60;
+    followed.hours = hoursOf(*minutes);
     followed.firstSet = m_record.sets.size();
     m_record.envelopes.push_back(followed);
 
@@ -85,7 +86,7 @@ Result<void> FabricGathering::take(const ItemFacts& envelope, const StatedLimit&
             return tl::unexpected(then.error());
         const auto& heat = std::get<EventReported>(entry.body);
         if (*then)
-            m_heats.push_back({**then, *heat.celsius, static_cast<double>(heat.lasted->value())});
+            m_heats.push_back({**then, *heat.hottest, hoursOf(*heat.lasted)});
     }
     std::string cloth;
     for (const auto& entry : told.stated)
@@ -99,18 +100,18 @@ Result<void> FabricGathering::take(const ItemFacts& envelope, const StatedLimit&
             if (auto done = addReading(entry, hours, limit); !done)
                 return done;
     const auto& original = m_record.sets[followed.firstSet];
-    m_heatAll += doseAt(original, followed.hours);
-    m_flownAll += followed.hours;
+    m_heatAll = m_heatAll + doseAt(original, followed.hours);
+    m_flownAll = m_flownAll + followed.hours;
     return {};
 }
 
 /// What is not stated of any lot comes first, so that what is stated later is found before it.
 void FabricGathering::addSets(const FabricTold& told, const std::string& cloth) {
     if (!isStatedThroughout(told.stated, m_record.envelopes.back()))
-        newSet({}, cloth, 0);
+        newSet({}, cloth, Hours(0));
     for (const auto& entry : told.stated) {
         const auto& stated = std::get<FabricStated>(entry.body);
-        auto& set = m_record.sets[newSet(stated.lot, stated.fabric.empty() ? cloth : stated.fabric, 0)];
+        auto& set = m_record.sets[newSet(stated.lot, stated.fabric.empty() ? cloth : stated.fabric, Hours(0))];
         set.came = stated;
         if (stated.lastRow)
             set.use.row = heightOf(*stated.lastRow);
@@ -139,15 +140,15 @@ double FabricGathering::heightOf(int row) const {
     return rows > 1 ? std::clamp((row - 1.0) / (rows - 1.0), 0.0, 1.0) : 1.0;
 }
 
-std::size_t FabricGathering::newSet(const std::string& lot, const std::string& cloth, double fittedAt) {
+std::size_t FabricGathering::newSet(const std::string& lot, const std::string& cloth, Hours fittedAt) {
     const auto number = m_record.sets.size();
     auto& envelope = m_record.envelopes.back();
     FollowedSet set;
     set.envelope = m_record.envelopes.size() - 1;
     set.lot = numberOfLot(lot, cloth);
     set.fittedAt = fittedAt;
-    set.use.hours = envelope.hours - fittedAt;
-    set.use.dose = doseAt(set, envelope.hours);
+    set.use.hours = (envelope.hours - fittedAt).value();
+    set.use.dose = doseAt(set, envelope.hours).value();
     m_record.fleet.lotOfSet.push_back(set.lot);
     m_record.sets.push_back(std::move(set));
     m_panels.push_back({number, {}});
@@ -179,12 +180,12 @@ std::size_t FabricGathering::setAt(const PanelPlace& place, const Stamp& when) c
     return m_panels.front().set;
 }
 
-double FabricGathering::doseAt(const FollowedSet& set, double hoursOfEnvelope) const {
+Hours FabricGathering::doseAt(const FollowedSet& set, Hours ofEnvelope) const {
     std::vector<Overheating> heats;
     for (const auto& heat : m_heats)
         if (heat.hours >= set.fittedAt)
-            heats.push_back({heat.hours - set.fittedAt, heat.celsius, heat.minutes});
-    return heatDose(heats, hoursOfEnvelope - set.fittedAt);
+            heats.push_back({heat.hours - set.fittedAt, heat.hottest, heat.lasted});
+    return heatDose(heats, ofEnvelope - set.fittedAt);
 }
 
 void FabricGathering::leaveOut(const Entry& entry, std::string why) {
@@ -206,7 +207,7 @@ Result<void> FabricGathering::addReading(const Entry& entry, FlownHours& hours, 
         leaveOut(entry, judged.reason);
         return {};
     }
-    if (measured->value <= 0) {
+    if (measured->value.value() <= 0) {
         leaveOut(entry, "a figure of nothing has no place on a scale of ratios");
         return {};
     }
@@ -219,10 +220,10 @@ Result<void> FabricGathering::addReading(const Entry& entry, FlownHours& hours, 
     const auto& set = m_record.sets[number];
     SetReading row;
     row.set = number;
-    row.hours = **then - set.fittedAt;
+    row.hours = (**then - set.fittedAt).value();
     row.row = reading.place.row ? heightOf(*reading.place.row) : set.use.row;
-    row.dose = doseAt(set, **then);
-    const double ln = std::log(m_record.channel.turned(measured->value));
+    row.dose = doseAt(set, **then).value();
+    const double ln = std::log(m_record.channel.falling(measured->value));
     row.observed = {measured->held ? Seen::AtLeast : Seen::Exactly, ln, 0};
     m_record.fleet.readings.push_back(row);
     m_record.readings.push_back({entry.id, entry.on, reading.place, measured->value, measured->held, judged.judgement});
@@ -232,7 +233,7 @@ Result<void> FabricGathering::addReading(const Entry& entry, FlownHours& hours, 
 void FabricGathering::finish() {
     m_record.fleet.fabrics = m_record.fabrics.size();
     for (auto& set : m_record.sets)
-        set.use.dosePerHour = m_flownAll > 0 ? m_heatAll / m_flownAll : 0;
+        set.use.dosePerHour = m_flownAll > Hours(0) ? m_heatAll / m_flownAll : 0;
     std::vector<std::size_t> order(m_record.readings.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::ranges::stable_sort(order, {}, [&](std::size_t at) { return m_record.fleet.readings[at].set; });

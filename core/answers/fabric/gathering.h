@@ -5,6 +5,7 @@
 
 #include "answers/fabric/record.h"
 #include "answers/flown_hours.h"
+#include "fabric/likelihood/heat.h"
 
 #include <map>
 
@@ -31,11 +32,6 @@ public:
     void finish();
 
 private:
-    struct Heat {
-        double hours = 0; ///< of the envelope then
-        double celsius = 0;
-        double minutes = 0;
-    };
     struct Panels {
         std::size_t set = 0;
         Stamp stamp;
@@ -45,20 +41,20 @@ private:
     Result<void> addPatches(const FabricTold& told, FlownHours& hours, const std::string& cloth);
     Result<void> addReading(const Entry& entry, FlownHours& hours, const StatedLimit& limit);
     void leaveOut(const Entry& entry, std::string why);
-    std::size_t newSet(const std::string& lot, const std::string& cloth, double fittedAt);
+    std::size_t newSet(const std::string& lot, const std::string& cloth, Hours fittedAt);
     std::size_t numberOfLot(const std::string& lot, const std::string& cloth);
     [[nodiscard]] double heightOf(int row) const;
     [[nodiscard]] std::size_t setAt(const PanelPlace& place, const Stamp& when) const;
-    [[nodiscard]] double doseAt(const FollowedSet& set, double hoursOfEnvelope) const;
+    [[nodiscard]] Hours doseAt(const FollowedSet& set, Hours ofEnvelope) const;
 
     Books& m_books;
     FabricRecord& m_record;
     const TypeBook& m_book;
     const ClothOfLot& m_cloths;
-    std::vector<Heat> m_heats;    ///< of the envelope at hand
-    std::vector<Panels> m_panels; ///< the sets of the envelope at hand
-    double m_heatAll = 0;         ///< equivalent hours of all envelopes
-    double m_flownAll = 0;
+    std::vector<Overheating> m_heats; ///< of the envelope at hand, by its own hours
+    std::vector<Panels> m_panels;     ///< the sets of the envelope at hand
+    Hours m_heatAll;                  ///< equivalent hours of all envelopes
+    Hours m_flownAll;
 };
 
 }

@@ -14,10 +14,7 @@ constexpr int monthsOfPace = 24;
 
 /// Both directions of the cloth are one series; the harder bound of the two is that of the fabric.
 bool isHarder(const StatedLimit& a, const StatedLimit& b, bool rises) {
-    const auto bound = [&](const StatedLimit& limit) {
-        return rises ? -*limit.most : limit.least.value_or(limit.proof.value_or(0));
-    };
-    return bound(a) > bound(b);
+    return rises ? boundOf(a) < boundOf(b) : boundOf(a) > boundOf(b);
 }
 
 const StatedLimit* limitFor(const TypeBook& book, const std::string& type, const FabricChannel& channel) {
@@ -58,7 +55,7 @@ Result<std::vector<Entry>> heatsOf(Books& books, const ItemFacts& item, CivilDat
         return tl::unexpected(history.error());
     for (const auto& line : *history) {
         const auto* event = std::get_if<EventReported>(&nowOf(line).body);
-        if (!line.voided && event && event->event == "over-temperature" && event->celsius && event->lasted)
+        if (!line.voided && event && event->event == "over-temperature" && event->hottest && event->lasted)
             heats.push_back(nowOf(line));
     }
     return heats;
@@ -116,13 +113,13 @@ Result<YearlyPace> paceOfItem(Books& books, const ItemId& item, CivilDate on) {
     FlownHours hours(books, item);
     const auto last = endOfMonth(addMonths(on, -1, DayRule::Same)); // the last whole month
     std::vector<double> flown;
-    std::optional<double> before;
+    std::optional<Hours> before;
     for (int back = monthsOfPace; back >= 0; --back) {
         const auto at = hours.at(endOfMonth(addMonths(last, -back, DayRule::Same)));
         if (!at)
             return tl::unexpected(at.error());
         if (before && *at)
-            flown.push_back(**at - *before);
+            flown.push_back((**at - *before).value());
         before = *at;
     }
     const auto months = static_cast<std::int64_t>(flown.size());

@@ -26,12 +26,12 @@ namespace crownring {
 struct FollowedEnvelope {
     ItemId id;
     std::string type;
-    double limit = 0;          ///< in the quantity's own unit: the least that passes, or the proof load; the most
+    Figure limit;              ///< the least that passes, or the proof load; the most
     std::string source;        ///< of the limit
     TestConditions conditions; ///< that the limit is stated for
     int gores = 0;             ///< 0 where its type does not say
     int rows = 0;
-    double hours = 0; ///< flown on the day asked
+    Hours hours; ///< flown on the day asked
     std::size_t firstSet = 0;
     std::size_t setCount = 0;
 };
@@ -41,7 +41,7 @@ struct FollowedSet {
     std::size_t lot = 0;
     std::optional<PanelPlace> patch;  ///< of a panel that was repaired; nothing for what the envelope came with
     std::optional<FabricStated> came; ///< as it was stated; nothing where its lot is not known
-    double fittedAt = 0;              ///< hours of the envelope when it was put in
+    Hours fittedAt;                   ///< of the envelope when it was put in
     PlaceUse use;                     ///< of its highest place, on the day asked
 };
 
@@ -49,7 +49,7 @@ struct FollowedReading {
     EntryId entry;
     CivilDate on;
     PanelPlace place;
-    double value = 0;  ///< in the quantity's own unit
+    Figure value;
     bool held = false; ///< at least this
     Judgement judgement = Judgement::NoLimit;
 };

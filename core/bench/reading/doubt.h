@@ -8,7 +8,7 @@
 ///     30 N of fabric     "grab strength: 30 N is outside 50 to 1200 N. Is it 30 daN, 30 kgf or 30 lbf?"
 
 #include "bench/reading/series.h"
-#include "measure/unit.h"
+#include "measure/figure.h"
 
 #include <optional>
 #include <string>
@@ -16,16 +16,10 @@
 
 namespace crownring {
 
-/// What may have been meant: a figure with its unit.
-struct Slip {
-    double value = 0;
-    std::string_view unit; ///< a symbol of the quantity's dimension
-    bool operator==(const Slip&) const = default;
-};
-
 struct Doubt {
-    std::string question;     ///< English
-    std::vector<Slip> likely; ///< at most three: first the same digits in another unit, then with the point moved
+    std::string question; ///< English
+    /// What may have been meant, at most three: first the same digits in another unit, then with the point moved.
+    std::vector<Figure> likely;
 };
 
 /// Nothing for a reading inside the plausible range of its quantity. A step of an indicator is plausible when its end

@@ -67,17 +67,20 @@ std::string symbolsOf(Dimension dimension) {
     return list;
 }
 
-std::optional<Problem> badSize(std::optional<double> size, bool belongs, const Quantity& quantity, const char* key) {
-    if (!size)
+template <class Size>
+std::optional<Problem> badSize(const std::optional<Size>& written, bool belongs, const Quantity& quantity,
+                               const char* key) {
+    if (!written)
         return std::nullopt;
+    const double size = written->value();
     if (!belongs)
         return Problem{Code::BadQuantity,
                        "it is no part of a reading of '" + std::string(quantity.slug) + "'",
                        "leave it out",
                        {{}, 0, key}};
-    if (!std::isfinite(*size) || *size <= 0)
+    if (!std::isfinite(size) || size <= 0)
         return Problem{Code::BadQuantity,
-                       figureText(*size) + " is not above zero",
+                       figureText(size) + " is not above zero",
                        "write what the test was done with, or leave it out where it is not known",
                        {{}, 0, key}};
     return std::nullopt;
@@ -116,6 +119,15 @@ const Unit& unitOf(const Quantity& quantity) {
     return *unit;
 }
 
+Figure figureOf(const Quantity& quantity, double value, const Unit& written) {
+    return Figure(value, written).as(unitOf(quantity));
+}
+
+bool isPlausible(const Quantity& quantity, const Figure& figure) {
+    const double value = figure.in(unitOf(quantity));
+    return value >= quantity.lowest && value <= quantity.highest;
+}
+
 Result<const Quantity*> quantityFor(std::string_view slug) {
     if (const auto* quantity = quantityNamed(slug))
         return quantity;
@@ -140,11 +152,11 @@ std::optional<Problem> misfit(const Quantity& quantity, const TestConditions& co
     const auto& traits = quantity.traits;
     if (auto bad = badDirection(conditions.direction, quantity))
         return bad;
-    if (auto bad = badSize(conditions.jawMillimetres, traits.jaw, quantity, "jaw_mm"))
+    if (auto bad = badSize(conditions.jaw, traits.jaw, quantity, "jaw_mm"))
         return bad;
-    if (auto bad = badSize(conditions.pressurePascals, traits.airflow, quantity, "pressure_pa"))
+    if (auto bad = badSize(conditions.pressure, traits.airflow, quantity, "pressure_pa"))
         return bad;
-    return badSize(conditions.areaSquareCentimetres, traits.airflow, quantity, "area_cm2");
+    return badSize(conditions.area, traits.airflow, quantity, "area_cm2");
 }
 
 }

@@ -2,12 +2,12 @@
 #pragma once
 
 /// The quantities that can be read on the bench. Each has a unit of its own, in which `Measured` and `StatedLimit` hold
-/// their figures; papers may use any other unit of its dimension.
+/// their figures (`Figure`, which carries it); papers may use any other unit of its dimension.
 ///
 /// The plausible range is no limit: a figure outside it is questioned (`bench/doubt.h`), never refused. All ranges are
 /// common practice, no source, except where the table says otherwise.
 
-#include "measure/unit.h"
+#include "measure/figure.h"
 #include "problem/problem.h"
 #include "record/kinds/panels.h"
 
@@ -48,6 +48,10 @@ struct Quantity {
 /// Null for a slug that names none.
 [[nodiscard]] const Quantity* quantityNamed(std::string_view slug);
 [[nodiscard]] const Unit& unitOf(const Quantity& quantity);
+/// A figure of the quantity, from the unit in which it was written. @pre of the quantity's dimension
+[[nodiscard]] Figure figureOf(const Quantity& quantity, double value, const Unit& written);
+/// Whether it lies in the plausible range.
+[[nodiscard]] bool isPlausible(const Quantity& quantity, const Figure& figure);
 
 /// BadQuantity at key `quantity`.
 [[nodiscard]] Result<const Quantity*> quantityFor(std::string_view slug);

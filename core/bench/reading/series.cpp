@@ -32,16 +32,16 @@ tl::unexpected<Problem> refuse(std::string message, std::string mend, const char
 Result<Measured> inOwnUnit(const ReadingTaken& reading, const Quantity& quantity, const Unit& unit) {
     const char* key = reading.held ? "held_at" : "value";
     Measured measured{.quantity = reading.quantity,
-                      .value = convert(reading.value, unit, unitOf(quantity)),
+                      .value = figureOf(quantity, reading.value, unit),
                       .held = reading.held,
                       .below = {},
                       .conditions = reading.conditions};
-    if (const auto reason = impossible(measured.value, quantity))
+    if (const auto reason = impossible(measured.value.value(), quantity))
         return refuse(*reason, "write the figure that was read", key);
     if (!reading.below)
         return measured;
-    measured.below = convert(*reading.below, unit, unitOf(quantity));
-    if (!std::isfinite(*measured.below) || *measured.below <= measured.value)
+    measured.below = figureOf(quantity, *reading.below, unit);
+    if (!std::isfinite(measured.below->value()) || *measured.below <= measured.value)
         return refuse("the next step is not above the one that turned", "write the next higher step that did not turn",
                       "below");
     return measured;
@@ -59,9 +59,13 @@ double nominal(double size, std::initializer_list<double> standard) {
 
 // Nominal sizes of ISO 9237, ASTM D737, ASTM D5034, ISO 13934-1 and -2 (from memory), and the 10 inches of water at
 // which an older manufacturer's instructions have the leakage of fabric measured.
-Pascals nominalPressure(double pascals) { return Pascals(nominal(pascals, {50, 100, 125, 200, 500, 2490.88891})); }
-SquareCentimetres nominalArea(double area) { return SquareCentimetres(nominal(area, {5, 20, 38.3, 50, 100})); }
-Millimetres nominalJaw(double width) { return Millimetres(nominal(width, {25, 50})); }
+Pascals nominalPressure(Pascals pressure) {
+    return Pascals(nominal(pressure.value(), {50, 100, 125, 200, 500, 2490.88891}));
+}
+SquareCentimetres nominalArea(SquareCentimetres area) {
+    return SquareCentimetres(nominal(area.value(), {5, 20, 38.3, 50, 100}));
+}
+Millimetres nominalJaw(Millimetres width) { return Millimetres(nominal(width.value(), {25, 50})); }
 
 std::string titleOf(std::string_view slug) {
     const auto* quantity = quantityNamed(slug);
@@ -89,12 +93,12 @@ Result<Measured> measuredFrom(const ReadingTaken& reading) {
 
 SeriesKey seriesOf(std::string_view quantity, const TestConditions& conditions) {
     SeriesKey key{.quantity = std::string(quantity), .pressure = {}, .area = {}, .jaw = {}};
-    if (conditions.pressurePascals)
-        key.pressure = nominalPressure(*conditions.pressurePascals);
-    if (conditions.areaSquareCentimetres)
-        key.area = nominalArea(*conditions.areaSquareCentimetres);
-    if (conditions.jawMillimetres)
-        key.jaw = nominalJaw(*conditions.jawMillimetres);
+    if (conditions.pressure)
+        key.pressure = nominalPressure(*conditions.pressure);
+    if (conditions.area)
+        key.area = nominalArea(*conditions.area);
+    if (conditions.jaw)
+        key.jaw = nominalJaw(*conditions.jaw);
     return key;
 }
 

@@ -20,9 +20,9 @@ namespace crownring {
 /// Figures are in the quantity's own unit (`unitOf`).
 struct Measured {
     std::string quantity; ///< a slug of `allQuantities`
-    double value = 0;
+    Figure value;
     bool held = false;           ///< `value` is a load that was survived: the strength is at least this
-    std::optional<double> below; ///< of a stepped indicator: the true value lies in [value, below)
+    std::optional<Figure> below; ///< of a stepped indicator: the true value lies in [value, below)
     TestConditions conditions;
     bool operator==(const Measured&) const = default;
 };

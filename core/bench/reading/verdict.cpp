@@ -4,16 +4,10 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <limits>
 
 namespace crownring {
 
 namespace {
-
-constexpr double beyondAll = std::numeric_limits<double>::infinity();
-
-/// The arithmetic of units must not decide: 13.6078 kgf and 30 lbf differ in their last digits only.
-bool reaches(double value, double bound) { return value >= bound - 1e-9 * std::max(std::abs(value), std::abs(bound)); }
 
 tl::unexpected<Problem> refuse(std::string message, std::string mend, const char* key) {
     return problem(Code::BadQuantity, std::move(message), std::move(mend), {{}, 0, key});
@@ -22,13 +16,13 @@ tl::unexpected<Problem> refuse(std::string message, std::string mend, const char
 Result<StatedLimit> withBounds(StatedLimit limit, const LimitStated& stated, const Quantity& quantity,
                                const Unit& unit) {
     const auto own = [&](const std::optional<double>& figure) {
-        return figure ? std::optional(convert(*figure, unit, unitOf(quantity))) : std::nullopt;
+        return figure ? std::optional(figureOf(quantity, *figure, unit)) : std::nullopt;
     };
     limit.least = own(stated.least);
     limit.most = own(stated.most);
     limit.proof = own(stated.proof);
     for (const auto& [bound, key] : {std::pair{limit.least, "least"}, {limit.most, "most"}, {limit.proof, "proof"}})
-        if (bound && !std::isfinite(*bound))
+        if (bound && !std::isfinite(bound->value()))
             return refuse("it is not a number", "write the figure that the manual states", key);
     if (!limit.least && !limit.most && !limit.proof)
         return refuse("the limit has no bound", "state least, most or proof", "least");
@@ -39,71 +33,59 @@ Result<StatedLimit> withBounds(StatedLimit limit, const LimitStated& stated, con
     return limit;
 }
 
-/// What must be reached for certain.
-std::optional<double> needed(const StatedLimit& limit) {
-    if (limit.least && limit.proof)
-        return std::max(*limit.least, *limit.proof);
-    return limit.least ? limit.least : limit.proof;
-}
-
 std::string titleOf(const Measured& reading) {
     const auto* quantity = quantityNamed(reading.quantity);
     return std::string(quantity ? quantity->title : reading.quantity);
 }
 
-std::string written(double value, const Measured& reading) {
-    const auto* quantity = quantityNamed(reading.quantity);
-    return quantity ? amountText(value, unitOf(*quantity)) : figureText(value);
-}
-
 std::string readingText(const Measured& reading) {
-    const auto value = written(reading.value, reading);
+    const auto value = amountText(reading.value);
     if (reading.held)
         return "held at " + value;
-    return reading.below ? value + " to below " + written(*reading.below, reading) : value;
+    return reading.below ? value + " to below " + amountText(*reading.below) : value;
 }
 
 struct Span {
-    double low;
-    double high;  ///< infinite where nothing bounds it above
-    bool stepped; ///< it begins where a step turned
+    Figure low;
+    std::optional<Figure> high; ///< nothing where nothing bounds it above
+    bool stepped;               ///< it begins where a step turned
 };
 
 Span spanOf(const Measured& reading) {
     const auto* quantity = quantityNamed(reading.quantity);
     const bool stepped = reading.below || (quantity && quantity->traits.stepped);
     if (reading.held || (stepped && !reading.below))
-        return {reading.value, beyondAll, stepped};
+        return {reading.value, std::nullopt, stepped};
     return {reading.value, reading.below.value_or(reading.value), stepped};
 }
 
-Judgement againstLeast(const Span& span, double least) {
+Judgement againstLeast(const Span& span, const Figure& least) {
     if (reaches(span.low, least))
         return Judgement::Passes;
     // The end of a step is not part of it.
-    const bool mayReach = span.stepped ? span.high > least : reaches(span.high, least);
+    const bool mayReach = !span.high || (span.stepped ? *span.high > least : reaches(*span.high, least));
     return mayReach ? Judgement::Undecided : Judgement::Fails;
 }
 
-Judgement againstMost(const Span& span, double most) {
+Judgement againstMost(const Span& span, const Figure& most) {
     if (span.stepped ? reaches(span.low, most) : !reaches(most, span.low))
         return Judgement::Fails;
-    return std::isfinite(span.high) && reaches(most, span.high) ? Judgement::Passes : Judgement::Undecided;
+    return span.high && reaches(most, *span.high) ? Judgement::Passes : Judgement::Undecided;
 }
 
 Judged judgedBy(const StatedLimit& limit, const Measured& reading) {
     const auto span = spanOf(reading);
     Judged judged{Judgement::Passes, &limit, titleOf(reading) + " " + readingText(reading)};
     std::string bounds;
-    if (const auto least = needed(limit)) {
+    if (const auto least = limit.needed()) {
         judged.judgement = againstLeast(span, *least);
-        bounds = ", at least " + written(*least, reading);
+        bounds = ", at least " + amountText(*least);
     }
     if (limit.most) {
         const auto other = againstMost(span, *limit.most);
         if (other == Judgement::Fails || judged.judgement == Judgement::Passes)
             judged.judgement = other;
-        bounds += (bounds.empty() ? ", at most " : " and at most ") + written(*limit.most, reading);
+        bounds += (bounds.empty() ? ", at most " : " and at most ") + amountText(*limit.most);
     }
     judged.reason += bounds + " is stated";
     if (judged.judgement == Judgement::Undecided)
@@ -165,6 +147,21 @@ std::string_view judgementName(Judgement judgement) {
     constexpr std::array<std::string_view, judgementCount> names{"passes", "fails", "undecided", "no-limit",
                                                                  "incomparable"};
     return names[static_cast<std::size_t>(judgement)];
+}
+
+std::optional<Figure> StatedLimit::needed() const {
+    if (least && proof)
+        return std::max(*least, *proof);
+    return least ? least : proof;
+}
+
+std::optional<double> StatedLimit::shareOf(const Measured& reading) const {
+    const auto isSome = [](const Figure& figure) { return figure.value() > 0; };
+    if (const auto bound = needed(); bound && isSome(*bound))
+        return reading.value / *bound;
+    if (most && isSome(*most) && isSome(reading.value))
+        return *most / reading.below.value_or(reading.value);
+    return std::nullopt;
 }
 
 Result<StatedLimit> limitFrom(const LimitStated& stated) {

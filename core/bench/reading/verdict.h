@@ -31,15 +31,21 @@ struct StatedLimit {
     TypeName type;
     ItemKind kind = ItemKind::Other;
     std::string quantity;
-    std::optional<double> least;
-    std::optional<double> most;
-    std::optional<double> proof; ///< the load that is to be held; where `least` stands too, both must be met
+    std::optional<Figure> least;
+    std::optional<Figure> most;
+    std::optional<Figure> proof; ///< the load that is to be held; where `least` stands too, both must be met
     std::optional<int> places;   ///< how many readings an inspection asks
     TestConditions conditions;   ///< what it does not state is not asked for, except the pressure of a permeability
     std::string passes;          ///< what passing means, in words
     std::string source;
     Retired retires = Retired::Panel; ///< what goes when a reading lies beyond
     bool operator==(const StatedLimit&) const = default;
+
+    /// What must be reached: the harder of `least` and `proof`; nothing where neither stands.
+    [[nodiscard]] std::optional<Figure> needed() const;
+    /// How far a reading is from the bound, on a scale on which it is 1 there and more is better: times what is needed,
+    /// or `most` divided by it. Nothing where a bound, or the figure, is not above zero.
+    [[nodiscard]] std::optional<double> shareOf(const Measured& reading) const;
 };
 
 /// The limit in the quantity's own unit. BadQuantity, at the key that is wrong, for what `measuredFrom` would refuse;

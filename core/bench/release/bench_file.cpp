@@ -11,28 +11,16 @@ namespace crownring {
 namespace {
 
 std::string boundsText(const StatedLimit& limit) {
-    const auto* quantity = quantityNamed(limit.quantity);
-    if (!quantity)
-        return {};
-    const auto& unit = unitOf(*quantity);
     std::string text;
-    const auto add = [&](const char* word, const std::optional<double>& bound) {
+    const auto add = [&](const char* word, const std::optional<Figure>& bound) {
         if (bound)
-            text += (text.empty() ? "" : ", ") + std::string(word) + amountText(*bound, unit);
+            text += (text.empty() ? "" : ", ") + std::string(word) + amountText(*bound);
     };
     add("at least ", limit.least);
     add("at most ", limit.most);
     if (!limit.least)
         add("to be held: ", limit.proof);
     return text;
-}
-
-std::optional<double> shareOf(const Measured& measured, const StatedLimit& limit) {
-    if (const auto least = limit.least ? limit.least : limit.proof; least && *least > 0)
-        return measured.value / *least;
-    if (limit.most && *limit.most > 0 && measured.value > 0)
-        return *limit.most / measured.below.value_or(measured.value);
-    return std::nullopt;
 }
 
 }
@@ -65,9 +53,8 @@ std::vector<StatedLimit> BenchFile::limitsOf(const ItemFacts& item) const {
 }
 
 bool BenchFile::isCalibrated(const TesterId& tester, CivilDate day) const {
-    return std::ranges::any_of(calibrations, [&](const Calibration& each) {
-        return each.tester == tester && each.covers(day);
-    });
+    return std::ranges::any_of(calibrations,
+                               [&](const Calibration& each) { return each.tester == tester && each.covers(day); });
 }
 
 bool takesThePlaceOf(const ReadingTaken& later, const ReadingTaken& earlier) {
@@ -96,7 +83,7 @@ ReadingState stateOf(const ReadingTaken& reading, std::span<const StatedLimit> l
     state.judgement = judged.judgement;
     state.reason = judged.reason;
     if (judged.limit) {
-        state.share = shareOf(*measured, *judged.limit);
+        state.share = judged.limit->shareOf(*measured);
         state.limit = boundsText(*judged.limit);
         state.retires = judged.limit->retires;
         state.source = judged.limit->source;
@@ -134,9 +121,13 @@ ReadingCount readingCount(const BenchFile& file, const ItemFacts& item, const As
 
 std::string highestTemperature(const BenchFile& file) {
     const Said<ReadingTaken>* highest = nullptr;
+    Figure reached;
     for (const auto* reading : speakingReadings(file.inspection))
-        if (reading->body.quantity == "tell-tale" && (!highest || reading->body.value > highest->body.value))
+        if (const auto measured = measuredFrom(reading->body);
+            measured && measured->quantity == "tell-tale" && (!highest || measured->value > reached)) {
             highest = reading;
+            reached = measured->value;
+        }
     if (!highest)
         return {};
     const auto& body = highest->body;

@@ -147,7 +147,7 @@ private:
             m_forms.temperatureUnit = heading->temperatureUnit;
         if (m_forms.temperatureUnit)
             return;
-        constexpr double hotInFahrenheit = 140;
+        constexpr Celsius hotInFahrenheit{140};
         const bool bareAndHigh = std::any_of(rows.begin(), rows.end(), [&](const CsvRow& row) {
             const auto cell = m_columns.cell(row, LogColumn::MaxTemperature);
             const auto celsius = readCelsius(cell, TemperatureUnit::Celsius);

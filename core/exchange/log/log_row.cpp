@@ -3,6 +3,7 @@
 
 #include "civil/padded.h"
 #include "exchange/text/plain_text.h"
+#include "measure/unit.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -185,15 +186,16 @@ private:
 
     template <class Quantity>
     void readCountOf(LogColumn column, Quantity& into) {
-        constexpr std::int64_t most = 200; // of one flight in the record
         const auto text = cell(column);
         const auto count = readCount(text);
         if (text.empty())
             return;
-        if (count && *count <= most)
+        if (count && *count <= mostOfOneFlight)
             into = Quantity(*count);
         else
-            refuse(Code::BadQuantity, column, quoted(text) + " is not a whole number from 0 to 200", "write how many");
+            refuse(Code::BadQuantity, column,
+                   quoted(text) + " is not a whole number from 0 to " + std::to_string(mostOfOneFlight),
+                   "write how many");
     }
 
     void readCounts() {
@@ -207,14 +209,15 @@ private:
             return;
         const auto celsius = readUnder(m_forms.temperatureUnit, temperatureUnits,
                                        [&](TemperatureUnit unit) { return readCelsius(text, unit); });
-        if (!celsius.value || *celsius.value < -60 || *celsius.value > 400 || hasOtherMark(text))
+        if (!celsius.value || *celsius.value < coldestTaken || *celsius.value > hottestTaken || hasOtherMark(text))
             refuse(Code::BadQuantity, LogColumn::MaxTemperature,
-                   quoted(text) + " is not a temperature from -60 to 400 °C",
+                   quoted(text) + " is not a temperature from " + figureText(coldestTaken.value()) + " to " +
+                       figureText(hottestTaken.value()) + " °C",
                    "write a number, with °C or °F where the heading does not say");
         else if (celsius.different)
             m_read.waits = true;
         else
-            m_flight.flight.maxCelsius = celsius.value;
+            m_flight.flight.hottest = celsius.value;
     }
 
     void readTethered() {

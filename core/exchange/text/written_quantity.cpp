@@ -106,8 +106,7 @@ std::optional<Minutes> readDuration(std::string_view text, BareDuration bare) {
     text = trimmed(text);
     if (text.size() > longestCell)
         return std::nullopt;
-    return withinAFlight(isBareNumber(text) ? bareMinutes(text, bare) : spelledMinutes(text),
-                         longestFlight.value());
+    return withinAFlight(isBareNumber(text) ? bareMinutes(text, bare) : spelledMinutes(text), longestFlight.value());
 }
 
 std::optional<Minutes> likelyDuration(std::string_view text, BareDuration bare) {
@@ -128,7 +127,7 @@ std::optional<std::int64_t> readCount(std::string_view text) {
     return value;
 }
 
-std::optional<double> readCelsius(std::string_view text, TemperatureUnit bare) {
+std::optional<Celsius> readCelsius(std::string_view text, TemperatureUnit bare) {
     text = trimmed(text);
     if (text.size() > longestCell)
         return std::nullopt;
@@ -139,7 +138,7 @@ std::optional<double> readCelsius(std::string_view text, TemperatureUnit bare) {
         return std::nullopt;
     const bool fahrenheit = unit.empty() ? bare == TemperatureUnit::Fahrenheit : unit.find('f') != std::string::npos;
     const double celsius = fahrenheit ? (*value - 32) / 1.8 : *value;
-    return std::round(celsius * 10) / 10;
+    return Celsius(std::round(celsius * 10) / 10);
 }
 
 std::optional<bool> readYesNo(std::string_view text) {

@@ -4,6 +4,7 @@
 /// Quantities in the cells of a log: time aloft, counts, temperatures, yes and no. Decimal point and comma are both
 /// read; figures in groups ("1,250" for one thousand two hundred and fifty) are not.
 
+#include "measure/amount.h"
 #include "measure/count.h"
 
 #include <cstdint>
@@ -31,7 +32,7 @@ enum class BareDuration {
 enum class TemperatureUnit { Celsius, Fahrenheit };
 
 /// A temperature in °C to one decimal; `bare` is the unit where the cell has none.
-[[nodiscard]] std::optional<double> readCelsius(std::string_view text, TemperatureUnit bare);
+[[nodiscard]] std::optional<Celsius> readCelsius(std::string_view text, TemperatureUnit bare);
 
 /// Yes or no in English, German, French or Spanish, a cross, 1 or 0.
 [[nodiscard]] std::optional<bool> readYesNo(std::string_view text);

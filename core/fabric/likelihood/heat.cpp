@@ -8,22 +8,21 @@ namespace crownring {
 namespace {
 
 constexpr double gasConstant = 8.314462618; // J/(mol K), exact since 2019
-constexpr double kelvinAtZero = 273.15;
+constexpr Celsius absoluteZero{-273.15};
 constexpr double joules = 1000;
-constexpr double minutesInHour = 60;
 
 }
 
-double heatFactor(double activationEnergy, double celsius) {
-    return std::exp(joules * activationEnergy / gasConstant *
-                    (1 / (heatReference + kelvinAtZero) - 1 / (celsius + kelvinAtZero)));
+double heatFactor(double activationEnergy, Celsius temperature) {
+    const auto kelvins = [](Celsius of) { return (of - absoluteZero).value(); };
+    return std::exp(joules * activationEnergy / gasConstant * (1 / kelvins(heatReference) - 1 / kelvins(temperature)));
 }
 
-double heatDose(std::span<const Overheating> events, double hours, double activationEnergy) {
-    double dose = 0;
+Hours heatDose(std::span<const Overheating> events, Hours hours, double activationEnergy) {
+    Hours dose;
     for (const auto& event : events)
         if (event.hours < hours)
-            dose += event.minutes / minutesInHour * heatFactor(activationEnergy, event.celsius);
+            dose = dose + heatFactor(activationEnergy, event.hottest) * event.lasted;
     return dose;
 }
 

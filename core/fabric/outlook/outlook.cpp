@@ -9,9 +9,9 @@
 namespace crownring {
 
 SetOutlook outlookOf(const FleetColumns& fleet, const AgeingPrior& prior, const Posterior& posterior, std::size_t set,
-                     double lnLimit, const PlaceUse& use, double ahead) {
+                     double lnLimit, const PlaceUse& use, Hours ahead) {
     const auto lives = livesOf(posterior, set, lnLimit, use);
-    const double then = use.hours + ahead;
+    const double then = use.hours + ahead.value();
     SetOutlook outlook;
     outlook.use = use;
     outlook.strength = strengthAt(posterior, set, use, use.hours);

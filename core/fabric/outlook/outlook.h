@@ -5,13 +5,14 @@
 
 #include "fabric/outlook/forecast_gates.h"
 #include "fabric/outlook/life.h"
+#include "measure/amount.h"
 
 #include <optional>
 #include <vector>
 
 namespace crownring {
 
-inline constexpr double nextTestAfter = 100; ///< hours flown between two strength tests
+inline constexpr Hours nextTestAfter{100}; ///< flown between two strength tests
 
 struct SetOutlook {
     PlaceUse use;
@@ -22,9 +23,9 @@ struct SetOutlook {
     ForecastGrounds grounds;
 };
 
-/// @param ahead hours flown until the next test, >= 0
+/// @param ahead flown until the next test, >= 0
 [[nodiscard]] SetOutlook outlookOf(const FleetColumns& fleet, const AgeingPrior& prior, const Posterior& posterior,
-                                   std::size_t set, double lnLimit, const PlaceUse& use, double ahead = nextTestAfter);
+                                   std::size_t set, double lnLimit, const PlaceUse& use, Hours ahead = nextTestAfter);
 
 /// How fast a lot ages beside the other lots of its fabric.
 struct LotPace {

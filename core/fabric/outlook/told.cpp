@@ -7,7 +7,10 @@ namespace crownring {
 
 namespace {
 
-ToldBand whole(const Band& band) { return {band.low, band.middle, band.high}; }
+template <class At>
+ToldBand<At> whole(const Band& band) {
+    return {At(band.low), At(band.middle), At(band.high)};
+}
 
 LifeEnd endOf(const SetOutlook& outlook) {
     if (!outlook.life.life)
@@ -17,21 +20,21 @@ LifeEnd endOf(const SetOutlook& outlook) {
     return outlook.grounds.isOpenEnded ? LifeEnd::OutOfSight : LifeEnd::InSight;
 }
 
-ToldBand lifeOf(const SetOutlook& outlook, LifeEnd end) {
+ToldBand<Hours> lifeOf(const SetOutlook& outlook, LifeEnd end) {
     switch (end) {
     case LifeEnd::Over:
         break;
     case LifeEnd::NotKnown:
     case LifeEnd::OutOfSight:
-        return {outlook.life.life->low, {}, {}};
+        return {Hours(outlook.life.life->low), {}, {}};
     case LifeEnd::InSight:
-        return whole(*outlook.life.life);
+        return whole<Hours>(*outlook.life.life);
     }
     return {};
 }
 
-ToldBand worseEnd(const Band& band, bool rises) {
-    return rises ? ToldBand{{}, {}, band.high} : ToldBand{band.low, {}, {}};
+ToldBand<double> worseEnd(const Band& band, bool rises) {
+    return rises ? ToldBand<double>{{}, {}, band.high} : ToldBand<double>{band.low, {}, {}};
 }
 
 double hoursLeft(const SetOutlook& outlook) {
@@ -42,12 +45,13 @@ double hoursLeft(const SetOutlook& outlook) {
 
 ToldOutlook toldOf(const SetOutlook& outlook, bool rises) {
     ToldOutlook told;
-    told.use = outlook.use;
+    told.flown = Hours(outlook.use.hours);
+    told.dose = Hours(outlook.use.dose);
     told.grounds = outlook.grounds;
     told.byReadings = outlook.grounds.ground == Ground::Enough;
     told.end = endOf(outlook);
     told.life = lifeOf(outlook, told.end);
-    told.strength = told.byReadings ? whole(outlook.strength) : worseEnd(outlook.strength, rises);
+    told.strength = told.byReadings ? whole<double>(outlook.strength) : worseEnd(outlook.strength, rises);
     if (told.byReadings) {
         told.failsNext = outlook.failsNext;
         told.belowByNext = outlook.belowByNext;

@@ -11,10 +11,11 @@
 namespace crownring {
 
 /// What of a band may be told: all of it, its cautious end alone, or nothing.
+template <class At>
 struct ToldBand {
-    std::optional<double> low;
-    std::optional<double> middle;
-    std::optional<double> high;
+    std::optional<At> low;
+    std::optional<At> middle;
+    std::optional<At> high;
 
     [[nodiscard]] bool isWhole() const { return low && middle && high; }
     bool operator==(const ToldBand&) const = default;
@@ -28,7 +29,8 @@ enum class LifeEnd : std::uint8_t {
 };
 
 struct ToldOutlook {
-    PlaceUse use;
+    Hours flown;             ///< on that fabric
+    Hours dose;              ///< of over-temperature so far, in hours of plain ageing
     bool byReadings = false; ///< else figures of what is to come rest on what is assumed, and are withheld
     LifeEnd end = LifeEnd::NotKnown;
     ToldBand strength;               ///< where not by readings only the end that is worse

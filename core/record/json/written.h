@@ -32,6 +32,13 @@ void writeValue(nlohmann::json& into, const char* key, const std::optional<Value
         into[key] = *value;
 }
 
+/// A number of the unit that the key names.
+template <class AmountOf>
+void writeAmount(nlohmann::json& into, const char* key, const std::optional<AmountOf>& amount) {
+    if (amount)
+        into[key] = amount->value();
+}
+
 inline void writeDate(nlohmann::json& into, const char* key, const std::optional<CivilDate>& date) {
     if (date)
         into[key] = date->iso();

@@ -87,8 +87,8 @@ RepairMade Kind<RepairMade>::read(ObjectReader& reader) {
     body.item = reader.name<ItemId>("item");
     body.method = reader.saying("method");
     body.place = readPlace(reader);
-    body.widthMillimetres = readAmount(reader, "width_mm");
-    body.heightMillimetres = readAmount(reader, "height_mm");
+    body.width = readAmount<Millimetres>(reader, "width_mm");
+    body.height = readAmount<Millimetres>(reader, "height_mm");
     body.lot = reader.optionalText("lot");
     body.defect = reader.optionalName<DefectId>("defect");
     body.inspection = reader.optionalName<InspectionId>("inspection");
@@ -99,8 +99,8 @@ void Kind<RepairMade>::write(json& into, const RepairMade& body) {
     into["item"] = body.item.text();
     into["method"] = body.method;
     writePlace(into, body.place);
-    writeValue(into, "width_mm", body.widthMillimetres);
-    writeValue(into, "height_mm", body.heightMillimetres);
+    writeAmount(into, "width_mm", body.width);
+    writeAmount(into, "height_mm", body.height);
     writeText(into, "lot", body.lot);
     writeName(into, "defect", body.defect);
     writeName(into, "inspection", body.inspection);

@@ -100,8 +100,8 @@ struct RepairMade {
     ItemId item;
     std::string method;
     PanelPlace place;
-    std::optional<double> widthMillimetres;
-    std::optional<double> heightMillimetres;
+    std::optional<Millimetres> width;
+    std::optional<Millimetres> height;
     std::string lot; ///< of the material
     std::optional<DefectId> defect;
     std::optional<InspectionId> inspection;

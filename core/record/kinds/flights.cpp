@@ -6,15 +6,23 @@
 
 namespace crownring {
 
+namespace {
+
+std::optional<Celsius> readTemperature(ObjectReader& reader, std::string_view key) {
+    const auto number = reader.optionalNumber(key, coldestTaken.value(), hottestTaken.value());
+    return number ? std::optional(Celsius(*number)) : std::nullopt;
+}
+
+}
+
 FlightLogged Kind<FlightLogged>::read(ObjectReader& reader) {
-    constexpr std::int64_t mostLandings = 200;
     FlightLogged body;
     body.balloon = reader.name<Registration>("balloon");
     body.use.minutes = Minutes(reader.count("minutes", 1, longestFlight.value()));
-    body.use.landings = Landings(reader.optionalCount("landings", 0, mostLandings).value_or(1));
-    body.use.inflations = Inflations(reader.optionalCount("inflations", 0, mostLandings).value_or(1));
+    body.use.landings = Landings(reader.optionalCount("landings", 0, mostOfOneFlight).value_or(1));
+    body.use.inflations = Inflations(reader.optionalCount("inflations", 0, mostOfOneFlight).value_or(1));
     body.kit = reader.optionalNames<ItemId>("kit");
-    body.maxCelsius = reader.optionalNumber("max_temp_c", -60, 400);
+    body.hottest = readTemperature(reader, "max_temp_c");
     body.tethered = reader.optionalBool("tethered");
     return body;
 }
@@ -28,7 +36,7 @@ void Kind<FlightLogged>::write(nlohmann::json& into, const FlightLogged& body) {
         into["inflations"] = body.use.inflations.value();
     if (body.kit)
         into["kit"] = namesOf(*body.kit);
-    writeValue(into, "max_temp_c", body.maxCelsius);
+    writeAmount(into, "max_temp_c", body.hottest);
     if (body.tethered)
         into["tethered"] = true;
 }
@@ -45,7 +53,7 @@ EventReported Kind<EventReported>::read(ObjectReader& reader) {
         body.subject = *item;
     else
         body.subject = *balloon;
-    body.celsius = reader.optionalNumber("temp_c", -60, 400);
+    body.hottest = readTemperature(reader, "temp_c");
     if (const auto minutes = reader.optionalCount("minutes", 1, longestFlight.value()))
         body.lasted = Minutes(*minutes);
     return body;
@@ -57,7 +65,7 @@ void Kind<EventReported>::write(nlohmann::json& into, const EventReported& body)
     if (const auto* balloon = balloonOf(body))
         into["balloon"] = balloon->text();
     into["event"] = body.event;
-    writeValue(into, "temp_c", body.celsius);
+    writeAmount(into, "temp_c", body.hottest);
     if (body.lasted)
         into["minutes"] = body.lasted->value();
 }

@@ -3,6 +3,7 @@
 
 /// What was flown, and what happened.
 
+#include "measure/amount.h"
 #include "measure/usage.h"
 #include "record/kinds/kind.h"
 
@@ -17,7 +18,7 @@ struct FlightLogged {
     Registration balloon;
     Usage use{Minutes{0}, Landings{1}, Inflations{1}};
     std::optional<std::vector<ItemId>> kit; ///< absent: what is fitted at that moment
-    std::optional<double> maxCelsius;
+    std::optional<Celsius> hottest;
     bool tethered = false;
     bool operator==(const FlightLogged&) const = default;
 };
@@ -39,8 +40,8 @@ struct Kind<FlightLogged> {
 struct EventReported {
     std::variant<Registration, ItemId> subject;
     std::string event;
-    std::optional<double> celsius; ///< how hot the fabric became; where a tell-tale gives a band, its upper edge
-    std::optional<Minutes> lasted; ///< how long
+    std::optional<Celsius> hottest; ///< how hot the fabric became; where a tell-tale gives a band, its upper edge
+    std::optional<Minutes> lasted;  ///< how long
     bool operator==(const EventReported&) const = default;
 };
 

@@ -10,12 +10,6 @@ std::optional<int> readSmallCount(ObjectReader& reader, std::string_view key) {
     return number ? std::optional<int>(static_cast<int>(*number)) : std::nullopt;
 }
 
-std::optional<double> readAmount(ObjectReader& reader, std::string_view key) {
-    constexpr double least = 1e-6;
-    constexpr double most = 1e6;
-    return reader.optionalNumber(key, least, most);
-}
-
 PanelPlace readPlace(ObjectReader& reader) { return {readSmallCount(reader, "gore"), readSmallCount(reader, "row")}; }
 
 void writePlace(nlohmann::json& into, const PanelPlace& place) {
@@ -30,17 +24,17 @@ TestConditions readConditions(ObjectReader& reader) {
         if (*conditions.direction != "warp" && *conditions.direction != "weft")
             reader.refuse(Code::BadValue, "direction", "no direction of a fabric", "one of warp, weft");
     }
-    conditions.jawMillimetres = readAmount(reader, "jaw_mm");
-    conditions.pressurePascals = readAmount(reader, "pressure_pa");
-    conditions.areaSquareCentimetres = readAmount(reader, "area_cm2");
+    conditions.jaw = readAmount<Millimetres>(reader, "jaw_mm");
+    conditions.pressure = readAmount<Pascals>(reader, "pressure_pa");
+    conditions.area = readAmount<SquareCentimetres>(reader, "area_cm2");
     return conditions;
 }
 
 void writeConditions(nlohmann::json& into, const TestConditions& conditions) {
     writeValue(into, "direction", conditions.direction);
-    writeValue(into, "jaw_mm", conditions.jawMillimetres);
-    writeValue(into, "pressure_pa", conditions.pressurePascals);
-    writeValue(into, "area_cm2", conditions.areaSquareCentimetres);
+    writeAmount(into, "jaw_mm", conditions.jaw);
+    writeAmount(into, "pressure_pa", conditions.pressure);
+    writeAmount(into, "area_cm2", conditions.area);
 }
 
 }

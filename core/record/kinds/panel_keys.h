@@ -25,6 +25,12 @@ void writeConditions(nlohmann::json& into, const TestConditions& conditions);
 /// A number of gores, rows or places: 1 to 1000.
 [[nodiscard]] std::optional<int> readSmallCount(ObjectReader& reader, std::string_view key);
 /// A length, a pressure or an area: more than nothing.
-[[nodiscard]] std::optional<double> readAmount(ObjectReader& reader, std::string_view key);
+template <class AmountOf>
+[[nodiscard]] std::optional<AmountOf> readAmount(ObjectReader& reader, std::string_view key) {
+    constexpr double least = 1e-6;
+    constexpr double most = 1e6;
+    const auto number = reader.optionalNumber(key, least, most);
+    return number ? std::optional(AmountOf(*number)) : std::nullopt;
+}
 
 }

@@ -3,6 +3,8 @@
 
 /// Where on an envelope fabric is read or repaired, and under which conditions it is tested.
 
+#include "measure/amount.h"
+
 #include <optional>
 #include <string>
 
@@ -18,10 +20,10 @@ struct PanelPlace {
 /// What is part of a reading's quantity besides its unit: readings that differ here are other series. Nothing of it is
 /// ever converted.
 struct TestConditions {
-    std::optional<std::string> direction;  ///< "warp" or "weft"
-    std::optional<double> jawMillimetres;  ///< width of the jaws of a grab or strip test
-    std::optional<double> pressurePascals; ///< across the fabric
-    std::optional<double> areaSquareCentimetres;
+    std::optional<std::string> direction; ///< "warp" or "weft"
+    std::optional<Millimetres> jaw;       ///< width of the jaws of a grab or strip test
+    std::optional<Pascals> pressure;      ///< across the fabric
+    std::optional<SquareCentimetres> area;
     bool operator==(const TestConditions&) const = default;
 };
 

@@ -42,8 +42,8 @@ std::shared_ptr<FabricRecord> made(const Made& making, std::uint64_t seed) {
         const auto lot = static_cast<std::size_t>(e % making.lots);
         FollowedEnvelope envelope;
         envelope.id = ItemId("E" + std::to_string(e));
-        envelope.limit = 30;
-        envelope.hours = 400;
+        envelope.limit = record->channel.figure(30);
+        envelope.hours = Hours(400);
         envelope.rows = 10;
         envelope.gores = 12;
         envelope.firstSet = record->sets.size();
@@ -65,7 +65,7 @@ std::shared_ptr<FabricRecord> made(const Made& making, std::uint64_t seed) {
             record->readings.push_back({EntryId(envelope.id.text() + "/" + std::to_string(test)),
                                         on,
                                         {1, 10},
-                                        std::exp(ln),
+                                        record->channel.figure(std::exp(ln)),
                                         false,
                                         std::exp(ln) < 30 ? Judgement::Fails : Judgement::Passes});
         }
@@ -89,11 +89,12 @@ private slots:
         const auto forecast = forecastOf(fit, 3, ahead);
         const auto& outlook = forecast.sets[forecast.weakest].outlook;
         QVERIFY(outlook.end == LifeEnd::InSight && outlook.life.isWhole() && outlook.strength.isWhole());
-        QVERIFY2(std::abs(*outlook.life.middle - 602) < 45, qPrintable(QString::number(*outlook.life.middle)));
-        QVERIFY(*outlook.life.low > 500 && *outlook.life.high < 760);
+        QVERIFY2(std::abs(outlook.life.middle->value() - 602) < 45,
+                 qPrintable(QString::number(outlook.life.middle->value())));
+        QVERIFY(*outlook.life.low > Hours(500) && *outlook.life.high < Hours(760));
         QVERIFY(std::abs(*outlook.strength.middle - 100 * std::exp(-0.8)) < 3);
         // Ten hours a month: 602 - 400 = 202 h are flown in twenty months.
-        const auto on = ahead.dayAfter(*outlook.life.middle - 400);
+        const auto on = ahead.dayAfter(*outlook.life.middle - Hours(400));
         QVERIFY(on && std::abs(daysBetween(day("2028-02-01"), *on).value()) < 150);
         QCOMPARE(forecast.pulls.size(), std::size_t{4});
         // A pull to break tells more than one that holds at the limit, which tells next to nothing (statistics of the
@@ -115,26 +116,28 @@ private slots:
 {"entry":"flight.logged","on":"2024-07-10","balloon":"QE-ONE","minutes":1200})");
         const auto ahead = aheadOf(*scratch.record, ItemId("E1"), day("2024-08-15")).value();
         QCOMPARE(ahead.day, day("2025-06-10"));
-        QVERIFY(ahead.hours > 0 && ahead.hours <= 80); // a hundred hours less the twenty that were flown since
+        QVERIFY(ahead.hours > Hours(0) &&
+                ahead.hours <= Hours(80)); // a hundred hours less the twenty that were flown since
     }
     void lowerPanelsLastLonger() {
         const auto fit = fitted(made({}, 2));
-        const auto crown = panelForecast(fit, 0, 10, 150);
-        const auto mouth = panelForecast(fit, 0, 1, 150);
+        const auto crown = panelForecast(fit, 0, 10, Hours(150));
+        const auto mouth = panelForecast(fit, 0, 1, Hours(150));
         QVERIFY(crown.value.middle < mouth.value.middle);
-        QVERIFY(panelForecast(fit, 0, 10, 0).value.middle > crown.value.middle);
+        QVERIFY(panelForecast(fit, 0, 10, Hours(0)).value.middle > crown.value.middle);
     }
     void permeabilityIsToldTurnedBack() {
         auto record = made({}, 3);
+        record->channel.quantity = "air-permeability";
         record->channel.rises = true;
         // What fell from 100 to 30 is told as what rose from 0.01 to 1/30 of the unit.
         for (auto& envelope : record->envelopes)
-            envelope.limit = 1.0 / 30;
+            envelope.limit = record->channel.figure(1.0 / 30);
         const auto fit = fitted(record);
-        const auto panel = panelForecast(fit, 0, 10, 0);
+        const auto panel = panelForecast(fit, 0, 10, Hours(0));
         QVERIFY(panel.value.low < panel.value.middle && panel.value.middle < panel.value.high);
         QVERIFY(std::abs(panel.value.middle - std::exp(0.8) / 100) < 0.001);
-        QVERIFY(panelForecast(fit, 0, 10, 100).value.middle > panel.value.middle);
+        QVERIFY(panelForecast(fit, 0, 10, Hours(100)).value.middle > panel.value.middle);
     }
     void aFitIsCarriedOnForNewReadingsOfOneSet() {
         const auto whole = made({}, 4);

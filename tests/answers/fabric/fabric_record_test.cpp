@@ -56,7 +56,7 @@ private slots:
         posted(*scratch.record, pull("2024-07-01", "E2", R"("unit":"lbf","value":40,"jaw_mm":25.4)"));
         const auto record = grabRecord(*scratch.record);
         QCOMPARE(record.envelopes.size(), std::size_t{2});
-        QCOMPARE(record.envelopes[0].limit, 130.0);
+        QCOMPARE(record.envelopes[0].limit.value(), 130.0);
         QCOMPARE(record.envelopes[0].id, ItemId("E1"));
         QCOMPARE(record.envelopes[1].id, ItemId("E2"));
         QCOMPARE(record.numberOf(ItemId("E3")), std::size_t{2});

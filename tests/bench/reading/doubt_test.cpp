@@ -22,8 +22,8 @@ std::optional<Doubt> doubtOf(const char* quantity, double figure, const char* un
 }
 
 bool suggests(const std::optional<Doubt>& doubt, double value, const char* unit) {
-    return doubt && std::any_of(doubt->likely.begin(), doubt->likely.end(), [&](const Slip& slip) {
-               return std::abs(slip.value - value) < 1e-6 * value && slip.unit == unit;
+    return doubt && std::any_of(doubt->likely.begin(), doubt->likely.end(), [&](const Figure& meant) {
+               return std::abs(meant.value() - value) < 1e-6 * value && meant.unit().symbol == unit;
            });
 }
 
@@ -84,15 +84,16 @@ private slots:
             const auto& unit = units[*rc::gen::inRange<std::size_t>(0, units.size())];
             Measured reading;
             reading.quantity = quantity.slug;
-            reading.value = *rc::gen::inRange(0, 1'000'000) / 10.0;
+            reading.value = Figure(*rc::gen::inRange(0, 1'000'000) / 10.0, unitOf(quantity));
             const auto found = doubt(reading, unit);
-            RC_ASSERT(found.has_value() == (reading.value < quantity.lowest || reading.value > quantity.highest));
+            const double value = reading.value.value();
+            RC_ASSERT(found.has_value() == (value < quantity.lowest || value > quantity.highest));
             if (!found)
                 return;
             RC_ASSERT(found->likely.size() <= 3U);
-            for (const auto& slip : found->likely) {
-                const auto value = convert(slip.value, *unitNamed(slip.unit, quantity.dimension), unitOf(quantity));
-                RC_ASSERT(value >= quantity.lowest && value <= quantity.highest);
+            for (const auto& meant : found->likely) {
+                const auto own = convert(meant.value(), meant.unit(), unitOf(quantity));
+                RC_ASSERT(own >= quantity.lowest && own <= quantity.highest);
             }
         }));
     }

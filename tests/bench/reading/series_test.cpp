@@ -13,13 +13,18 @@ using namespace crownring;
 
 namespace {
 
+template <class AmountOf>
+std::optional<AmountOf> amount(const std::optional<double>& number) {
+    return number ? std::optional(AmountOf(*number)) : std::nullopt;
+}
+
 ReadingTaken pull(double value, std::string unit, std::optional<double> jaw = 25) {
     ReadingTaken reading;
     reading.item = ItemId("E1");
     reading.quantity = "grab-strength";
     reading.value = value;
     reading.unit = std::move(unit);
-    reading.conditions.jawMillimetres = jaw;
+    reading.conditions.jaw = amount<Millimetres>(jaw);
     return reading;
 }
 
@@ -28,8 +33,8 @@ ReadingTaken air(double value, std::string unit, std::optional<double> pressure,
     reading.quantity = "air-permeability";
     reading.value = value;
     reading.unit = std::move(unit);
-    reading.conditions.pressurePascals = pressure;
-    reading.conditions.areaSquareCentimetres = area;
+    reading.conditions.pressure = amount<Pascals>(pressure);
+    reading.conditions.area = amount<SquareCentimetres>(area);
     return reading;
 }
 
@@ -73,20 +78,20 @@ private slots:
 
     // 30 lbf = 133.447 N, 1 cfm/ft2 = 5.08 mm/s, 275 degF = 135.0 degC: NIST SP 811 (from memory) and arithmetic.
     void aReadingIsHeldInItsQuantitysUnit() {
-        QVERIFY(near(measuredFrom(pull(30, "lbf"))->value, 133.447, 0.0005));
-        QVERIFY(near(measuredFrom(pull(13.6078, "kg"))->value, 133.447, 0.0005));
-        QVERIFY(near(measuredFrom(air(2, "cfm/ft2", 125))->value, 10.16, 1e-9));
-        QVERIFY(near(measuredFrom(plain("tell-tale", 275, "degF"))->value, 135, 1e-9));
-        QVERIFY(near(measuredFrom(plain("burner-pressure", 100, "psi"))->value, 689.4757, 0.0001));
-        QVERIFY(near(measuredFrom(plain("altimeter-error", -100, "ft"))->value, -30.48, 1e-9));
-        QVERIFY(near(measuredFrom(plain("envelope-thermometer-error", 9, "degF"))->value, 5, 1e-9));
+        QVERIFY(near(measuredFrom(pull(30, "lbf"))->value.value(), 133.447, 0.0005));
+        QVERIFY(near(measuredFrom(pull(13.6078, "kg"))->value.value(), 133.447, 0.0005));
+        QVERIFY(near(measuredFrom(air(2, "cfm/ft2", 125))->value.value(), 10.16, 1e-9));
+        QVERIFY(near(measuredFrom(plain("tell-tale", 275, "degF"))->value.value(), 135, 1e-9));
+        QVERIFY(near(measuredFrom(plain("burner-pressure", 100, "psi"))->value.value(), 689.4757, 0.0001));
+        QVERIFY(near(measuredFrom(plain("altimeter-error", -100, "ft"))->value.value(), -30.48, 1e-9));
+        QVERIFY(near(measuredFrom(plain("envelope-thermometer-error", 9, "degF"))->value.value(), 5, 1e-9));
     }
 
     void aStepKeepsBothItsEnds() {
         auto reading = plain("tell-tale", 260, "degF");
         reading.below = 270;
         const auto measured = measuredFrom(reading);
-        QVERIFY(near(measured->value, 126.67, 0.005) && near(*measured->below, 132.22, 0.005));
+        QVERIFY(near(measured->value.value(), 126.67, 0.005) && near(measured->below->value(), 132.22, 0.005));
     }
 
     void whatIsNoReadingIsRefusedWithItsKey() {
@@ -107,7 +112,7 @@ private slots:
 
     void whatIsNoPartOfAQuantityIsRefused() {
         auto reading = air(10, "mm/s", 100);
-        reading.conditions.jawMillimetres = 25;
+        reading.conditions.jaw = Millimetres(25);
         QCOMPARE(refusedAt(reading), std::string("jaw_mm"));
         reading = air(10, "mm/s", 100);
         reading.conditions.direction = "warp";
@@ -116,7 +121,7 @@ private slots:
         reading.held = true;
         QCOMPARE(refusedAt(reading), std::string("held_at"));
         reading = pull(150, "N");
-        reading.conditions.pressurePascals = 100;
+        reading.conditions.pressure = Pascals(100);
         QCOMPARE(refusedAt(reading), std::string("pressure_pa"));
         reading = pull(150, "N");
         reading.below = 160;

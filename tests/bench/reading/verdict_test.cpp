@@ -11,6 +11,13 @@ using namespace crownring;
 
 namespace {
 
+Figure of(const char* unit, double value) { return {value, *unitNamed(unit)}; }
+
+template <class AmountOf>
+std::optional<AmountOf> amount(const std::optional<double>& number) {
+    return number ? std::optional(AmountOf(*number)) : std::nullopt;
+}
+
 LimitStated stated(std::string quantity, std::string unit) {
     LimitStated limit;
     limit.type = TypeName("T-90");
@@ -26,15 +33,15 @@ LimitStated stated(std::string quantity, std::string unit) {
 StatedLimit thirtyPounds() {
     auto limit = stated("grab-strength", "lbf");
     limit.least = 30;
-    limit.conditions.jawMillimetres = 25.4;
+    limit.conditions.jaw = Millimetres(25.4);
     return *limitFrom(limit);
 }
 
 StatedLimit airLimit(double most, double pressure, std::optional<double> area = {}) {
     auto limit = stated("air-permeability", "mm/s");
     limit.most = most;
-    limit.conditions.pressurePascals = pressure;
-    limit.conditions.areaSquareCentimetres = area;
+    limit.conditions.pressure = Pascals(pressure);
+    limit.conditions.area = amount<SquareCentimetres>(area);
     return *limitFrom(limit);
 }
 
@@ -47,8 +54,8 @@ StatedLimit tellTaleLimit(double most) {
 Measured broke(double newtons, std::optional<std::string> direction = {}) {
     Measured reading;
     reading.quantity = "grab-strength";
-    reading.value = newtons;
-    reading.conditions.jawMillimetres = 25;
+    reading.value = of("N", newtons);
+    reading.conditions.jaw = Millimetres(25);
     reading.conditions.direction = std::move(direction);
     return reading;
 }
@@ -62,17 +69,18 @@ Measured heldAt(double newtons) {
 Measured air(double velocity, double pressure, std::optional<double> area = {}) {
     Measured reading;
     reading.quantity = "air-permeability";
-    reading.value = velocity;
-    reading.conditions.pressurePascals = pressure;
-    reading.conditions.areaSquareCentimetres = area;
+    reading.value = of("mm/s", velocity);
+    reading.conditions.pressure = Pascals(pressure);
+    reading.conditions.area = amount<SquareCentimetres>(area);
     return reading;
 }
 
 Measured step(double from, std::optional<double> below) {
     Measured reading;
     reading.quantity = "tell-tale";
-    reading.value = from;
-    reading.below = below;
+    reading.value = of("degC", from);
+    if (below)
+        reading.below = of("degC", *below);
     return reading;
 }
 
@@ -143,9 +151,9 @@ private slots:
         QCOMPARE(answer(air(10, 100, 20), {airLimit(20, 100)}), std::string("passes"));
         QCOMPARE(answer(air(10, 124.54), {airLimit(20, 125)}), std::string("passes"));
         auto strip = broke(500);
-        strip.conditions.jawMillimetres = 50;
+        strip.conditions.jaw = Millimetres(50);
         QCOMPARE(answer(strip, {thirtyPounds()}), std::string("incomparable"));
-        strip.conditions.jawMillimetres.reset();
+        strip.conditions.jaw.reset();
         QCOMPARE(answer(strip, {thirtyPounds()}), std::string("incomparable"));
     }
 
@@ -179,7 +187,7 @@ private slots:
         QCOMPARE(answer(broke(100, "weft"), {warp}), std::string("no-limit"));
         QCOMPARE(answer(broke(150), {warp}), std::string("incomparable"));
         auto both = thirtyPounds();
-        both.least = 100;
+        both.least = of("N", 100);
         QCOMPARE(answer(broke(110, "weft"), {warp, both}), std::string("passes"));
         QCOMPARE(answer(broke(110, "warp"), {warp, both}), std::string("fails"));
         QCOMPARE(answer(broke(110), {warp, both}), std::string("incomparable"));
@@ -207,7 +215,7 @@ private slots:
         reading.quantity = "crown-line-length";
         for (const auto& [metres, expected] :
              {std::pair{18.0, "fails"}, {18.29, "passes"}, {19.8, "passes"}, {19.9, "fails"}}) {
-            reading.value = metres;
+            reading.value = of("m", metres);
             QCOMPARE(answer(reading, {*limitFrom(limit)}), std::string(expected));
         }
     }
@@ -236,7 +244,7 @@ private slots:
         QCOMPARE(refusedAt(limit), std::string("quantity"));
         limit = stated("tell-tale", "degC");
         limit.most = 127;
-        limit.conditions.areaSquareCentimetres = 20;
+        limit.conditions.area = SquareCentimetres(20);
         QCOMPARE(refusedAt(limit), std::string("area_cm2"));
     }
 
@@ -260,8 +268,8 @@ private slots:
             const auto from = *rc::gen::inRange(90, 150);
             const auto below = from + *rc::gen::inRange(1, 12);
             const auto found = answer(step(from, below), {limit});
-            const bool allInside = below - 0.001 <= *limit.most;
-            const bool someInside = from < *limit.most;
+            const bool allInside = below - 0.001 <= limit.most->value();
+            const bool someInside = from < limit.most->value();
             RC_ASSERT(found == (allInside ? "passes" : someInside ? "undecided" : "fails"));
         }));
     }

@@ -57,7 +57,7 @@ std::string written(const std::vector<FlightProposal>& flights, const Manner& ma
         row({each.balloon.text(), written(each.on, manner.date), each.time ? each.time->iso() : "",
              written(each.flight.use.minutes, manner.duration), std::to_string(each.flight.use.landings.value()),
              std::to_string(each.flight.use.inflations.value()),
-             each.flight.maxCelsius ? QString::number(*each.flight.maxCelsius, 'f', 1).toStdString() : "",
+             each.flight.hottest ? QString::number(each.flight.hottest->value(), 'f', 1).toStdString() : "",
              each.flight.tethered ? "yes" : "", each.by, each.note});
     return text;
 }
@@ -85,7 +85,7 @@ rc::Gen<FlightProposal> flight() {
         flight.flight.use = {Minutes(*rc::gen::inRange(1, 10'081)), Landings(*rc::gen::inRange(0, 201)),
                              Inflations(*rc::gen::inRange(0, 201))};
         if (*rc::gen::arbitrary<bool>())
-            flight.flight.maxCelsius = *rc::gen::inRange(-600, 4'001) / 10.0;
+            flight.flight.hottest = Celsius(*rc::gen::inRange(-600, 4'001) / 10.0);
         flight.flight.tethered = *rc::gen::arbitrary<bool>();
         flight.by = *freeText();
         flight.note = *freeText();

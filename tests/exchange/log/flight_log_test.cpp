@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/log/flight_log.h"
-#include "test_class.h"
 #include "record/entry_json.h"
+#include "test_class.h"
 
 #include <QtTest>
 #include <nlohmann/json.hpp>
@@ -62,7 +62,7 @@ private slots:
         QCOMPARE(flight.on.iso(), std::string("2025-12-31"));
         QCOMPARE(flight.time, std::optional(TimeOfDay(7, 34)));
         QCOMPARE(flight.flight.use, (Usage{Minutes(55), Landings(3), Inflations(2)}));
-        QCOMPARE(flight.flight.maxCelsius, std::optional(87.5));
+        QCOMPARE(flight.flight.hottest, std::optional(Celsius(87.5)));
         QVERIFY(flight.flight.tethered);
         QCOMPARE(flight.by, std::string("pilot 7"));
         QCOMPARE(flight.note, std::string("calm, misty"));
@@ -85,7 +85,7 @@ private slots:
         const auto log = preview("balloon;date;minutes\nQE-RYE;2025-12-31;55\n");
         QCOMPARE(log.flights.at(0).flight.use, (Usage{Minutes(55), Landings(1), Inflations(1)}));
         QVERIFY(!log.flights[0].flight.tethered);
-        QVERIFY(!log.flights[0].flight.maxCelsius);
+        QVERIFY(!log.flights[0].flight.hottest);
         QVERIFY(!log.flights[0].time);
     }
 
@@ -206,10 +206,10 @@ private slots:
     }
 
     void temperaturesInFahrenheitAreConverted() {
-        QCOMPARE(preview("reg,date,min,max temp (°F)\nA,2025-01-01,50,212\n").flights.at(0).flight.maxCelsius,
-                 std::optional(100.0));
-        QCOMPARE(preview("reg,date,min,max temp\nA,2025-01-01,50,95\n").flights.at(0).flight.maxCelsius,
-                 std::optional(95.0));
+        QCOMPARE(preview("reg,date,min,max temp (°F)\nA,2025-01-01,50,212\n").flights.at(0).flight.hottest,
+                 std::optional(Celsius(100)));
+        QCOMPARE(preview("reg,date,min,max temp\nA,2025-01-01,50,95\n").flights.at(0).flight.hottest,
+                 std::optional(Celsius(95)));
         const auto open = preview("reg,date,min,max temp\nA,2025-01-01,50,212\nA,2025-01-02,50,\n");
         QVERIFY(isOpen(open, OpenChoice::TemperatureUnit));
         QCOMPARE(open.waiting, std::vector{2});
