@@ -42,6 +42,7 @@ LIBRARIES = [
 SCREEN = re.compile(r"Qt(Gui|Widgets|Quick|Qml|Charts|PrintSupport|Svg)\b|Q(Gui|Widget|Application|Window|Quick|Qml|Paint|Image|"
                     r"Pixmap|Color|Font|Icon|Pdf|Printer|Svg|Chart|TextDocument|Clipboard)")
 
+ROOM = re.compile(r"crownring_(rooms?)\(\s*([\w/]+)([^)]*)\)")
 INCLUDE = re.compile(r'^\s*#\s*include\s*([<"])([^>"]+)[>"]')
 SQL = re.compile(r"\bSELECT\b[^;]*\bFROM\b|\bINSERT INTO\b|\bDELETE FROM\b|\bCREATE (TABLE|INDEX)\b|\bUPDATE \w+ SET\b|QSqlQuery|"
                  r"QSqlDatabase")
@@ -137,6 +138,44 @@ def walls(tree):
             yield offence(path, number, f"the module {path.parts[1]} does not use {found.group(1)}")
 
 
+def declared(tree):
+    """What each folder of core says in its CMakeLists.txt that it is built from."""
+    rooms = {}
+    for path, lines in tree.files.items():
+        if path.parts[0] == "core" and path.name == "CMakeLists.txt":
+            for kind, name, words in ROOM.findall("\n".join(lines)):
+                if kind == "rooms":
+                    rooms[name] = [f"{name}/{folder}" for folder in words.split()]
+                else:
+                    part = re.search(r"\bROOMS\s+([\w/\s]+?)\s*(?:\b(?:SOURCES|(?:PRIVATE_)?LIBRARIES)\b|$)", words)
+                    rooms[name] = part.group(1).split() if part else []
+    return rooms
+
+
+def below(rooms, start):
+    """All that a folder is built from, by way of others too."""
+    found, waiting = set(), list(rooms.get(start, []))
+    while waiting:
+        if (room := waiting.pop()) not in found:
+            found.add(room)
+            waiting += rooms.get(room, [])
+    return found
+
+
+def folders(tree):
+    """core: a folder includes only what it says that it is built from, and no folder is built from itself."""
+    rooms = declared(tree)
+    near = {name: {folder for room in of for folder in [room, *[f for f in rooms.get(room, []) if f.startswith(room + "/")]]}
+            for name, of in rooms.items()}
+    for path, number, mark, header in includes(tree, "core"):
+        here, other = "/".join(path.parts[1:-1]), "/".join(header.split("/")[:-1])
+        if mark == '"' and here in rooms and other and other != here and other not in near[here]:
+            yield offence(path, number, f"{here} is not built from {other}")
+    for name in rooms:
+        if name in below(rooms, name):
+            yield offence(f"core/{name}/CMakeLists.txt", 1, f"{name} is built from itself")
+
+
 def libraries(tree):
     """Libraries stay in their rooms; nothing of a screen is in core."""
     for path, number, mark, header in includes(tree, "core"):
@@ -216,9 +255,9 @@ def lengths(tree):
 
 
 def crowds(tree):
-    """A folder of the app is seen at a glance."""
+    """A folder is seen at a glance."""
     count = collections.Counter(path.parent for path in tree.files
-                                if path.parts[0] in ("app", "qml") and path.suffix in (".h", ".cpp", ".qml"))
+                                if path.parts[0] in ("core", "app", "qml") and path.suffix in (".h", ".cpp", ".qml"))
     for folder, files in count.items():
         if files > CROWD:
             yield offence(folder, files, f"more than {CROWD} files")
@@ -261,8 +300,8 @@ def properties(tree):
                 yield offence(path, text.count("\n", 0, found.start()) + 1, "a property that is neither FINAL nor CONSTANT")
 
 
-RULES = [arrows, walls, libraries, sql, qml_dates, qml_colours, context_properties, clocks, licences, names, lengths, crowds,
-         markers, codes, qml_manners, properties]
+RULES = [arrows, folders, walls, libraries, sql, qml_dates, qml_colours, context_properties, clocks, licences, names, lengths,
+         crowds, markers, codes, qml_manners, properties]
 
 
 def main(root):

@@ -55,6 +55,16 @@ class HouseRules(unittest.TestCase):
         self.catches("walls", "app/words/more.cpp", '#include "print/pdf.h"')
         self.catches("walls", "qml/next/More.qml", "import Crownring.Bench")
 
+    def test_a_folder_that_includes_what_it_is_not_built_from(self):
+        cmake = "# SPDX-License-Identifier: GPL-3.0-or-later\ncrownring_room({} SOURCES a.cpp\n    ROOMS {})\n"
+        upper, lower = "core/rules/due/CMakeLists.txt", "core/rules/standing/CMakeLists.txt"
+        header = {"core/rules/standing/a.h": LICENCE, "core/rules/programme/b.h": LICENCE}
+        orderly = {**header, upper: cmake.format("rules/due", "rules/standing"), lower: cmake.format("rules/standing", "civil")}
+        include = LICENCE + '#include "rules/{}"\n'
+        self.assertNotIn("folders", self.offences({**orderly, "core/rules/due/c.cpp": include.format("standing/a.h")}))
+        self.assertIn("folders", self.offences({**orderly, "core/rules/due/c.cpp": include.format("programme/b.h")}))
+        self.assertIn("folders", self.offences({**orderly, lower: cmake.format("rules/standing", "rules/due")}))
+
     def test_a_library_out_of_its_room(self):
         self.catches("libraries", "core/rules/more.cpp", "#include <boost/date_time/gregorian/gregorian.hpp>")
         self.catches("libraries", "core/rules/more.cpp", "#include <Eigen/Dense>")
