@@ -2,6 +2,7 @@
 #include "screen/bench/reading_desk.h"
 
 #include "bench/reading/place_plan.h"
+#include "measure/decimal_text.h"
 #include "screen/bench/reading_rows.h"
 #include "words/bench_sentences.h"
 #include "words/bench_words.h"
@@ -19,13 +20,7 @@ namespace {
 constexpr int fewestGores = 8;
 constexpr int fewestRows = 8;
 
-std::optional<double> figureFrom(const QString& text) {
-    auto plain = text.trimmed();
-    plain.replace(u',', u'.');
-    bool good = false;
-    const auto value = plain.toDouble(&good);
-    return good ? std::optional(value) : std::nullopt;
-}
+std::optional<double> figureFrom(const QString& text) { return parseDecimal(outward(text)); }
 
 template <class AmountOf>
 std::optional<AmountOf> amountFrom(const QString& text) {

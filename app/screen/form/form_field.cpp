@@ -2,6 +2,7 @@
 #include "screen/form/form_field.h"
 
 #include "civil/moment.h"
+#include "measure/decimal_text.h"
 #include "measure/duration_text.h"
 #include "words/border.h"
 #include "words/words.h"
@@ -29,14 +30,11 @@ Value countFrom(const QString& text) {
     return Json(number);
 }
 
-/// Comma and point both divide; anything ambiguous is refused rather than guessed.
-Value decimalFrom(QString text) {
-    bool ok = false;
-    text.replace(u',', u'.');
-    const auto number = text.toDouble(&ok);
-    if (!ok)
+Value decimalFrom(const std::string& text) {
+    const auto number = parseDecimal(text);
+    if (!number)
         return problem(Code::BadQuantity, "not a number", "write it as 98.5 or 98,5, without a divider of thousands");
-    return Json(number);
+    return Json(*number);
 }
 
 Value timeFrom(const std::string& text) {
@@ -66,7 +64,7 @@ Result<std::optional<Json>> FormField::json() const {
     case Kind::Count:
         return countFrom(value.trimmed());
     case Kind::Decimal:
-        return decimalFrom(value.trimmed());
+        return decimalFrom(text);
     case Kind::Date: {
         const auto date = CivilDate::parse(text);
         if (!date)

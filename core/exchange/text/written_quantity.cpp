@@ -2,6 +2,7 @@
 #include "exchange/text/written_quantity.h"
 
 #include "exchange/text/plain_text.h"
+#include "measure/decimal_text.h"
 #include "measure/duration_text.h"
 
 #include <algorithm>
@@ -24,18 +25,6 @@ bool isBareNumber(std::string_view text) {
 
 bool oneOf(std::string_view word, std::initializer_list<std::string_view> words) {
     return std::find(words.begin(), words.end(), word) != words.end();
-}
-
-std::optional<double> decimal(std::string_view text) {
-    std::string plain(text);
-    std::replace(plain.begin(), plain.end(), ',', '.');
-    const auto digits = plain.starts_with('-') ? std::size_t{1} : std::size_t{0};
-    if (plain.size() == digits || !isDigit(plain[digits]) || !isDigit(plain.back()))
-        return std::nullopt;
-    double value = 0;
-    const auto [end, error] =
-        std::from_chars(plain.data(), plain.data() + plain.size(), value, std::chars_format::fixed);
-    return error == std::errc{} && end == plain.data() + plain.size() ? std::optional<double>(value) : std::nullopt;
 }
 
 std::optional<std::int64_t> hoursPointMinutes(std::string_view text) {
@@ -133,7 +122,7 @@ std::optional<Celsius> readCelsius(std::string_view text, TemperatureUnit bare) 
         return std::nullopt;
     const auto figures = text.substr(0, text.find_last_of("0123456789") + 1);
     const auto unit = folded(text.substr(figures.size()));
-    const auto value = decimal(figures);
+    const auto value = parseDecimal(figures);
     if (!value || !oneOf(unit, {"", "c", "f", "celsius", "fahrenheit", "deg c", "deg f"}))
         return std::nullopt;
     const bool fahrenheit = unit.empty() ? bare == TemperatureUnit::Fahrenheit : unit.find('f') != std::string::npos;
