@@ -108,4 +108,13 @@ ordered_json questionJson(const Question& question) {
             {"text", questionText(question)}};
 }
 
+void addUnread(ordered_json& answer, Books& books) {
+    const auto unread = books.unreadable();
+    if (!unread || unread->empty())
+        return;
+    answer["unread"] = ordered_json::array();
+    for (const auto& question : *unread)
+        answer["unread"].push_back(questionJson(question));
+}
+
 }

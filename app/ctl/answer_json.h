@@ -3,7 +3,7 @@
 
 /// Answers as JSON, in the keys of the headless contract.
 
-#include "registry/question.h"
+#include "registry/books.h"
 #include "rules/due/due_list.h"
 
 #include <nlohmann/json_fwd.hpp>
@@ -30,6 +30,9 @@ void addDueAndLeft(nlohmann::ordered_json& object, const std::optional<LimitStat
 /// it due.
 [[nodiscard]] nlohmann::ordered_json rowJson(const DueRow& row);
 [[nodiscard]] nlohmann::ordered_json questionJson(const Question& question);
+/// `unread`: the entries that cannot be read and of which nobody knows whether they are about what was asked; not there
+/// when there is none.
+void addUnread(nlohmann::ordered_json& answer, Books& books);
 [[nodiscard]] std::string_view becauseText(Because because);
 
 }

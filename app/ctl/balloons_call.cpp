@@ -68,6 +68,7 @@ int run(const BalloonsOptions& options, const Common& common) {
     nlohmann::ordered_json json{{"on", on->iso()}, {"balloons", nlohmann::ordered_json::array()}};
     for (const auto& line : answer->lines)
         json["balloons"].push_back(lineJson(line));
+    addUnread(json, *record);
     print(json);
     return Done;
 }

@@ -26,6 +26,9 @@ std::unique_ptr<Record> open(const Common& common, OpenMode mode) {
     }
     if (const auto reason = (*record)->readOnlyReason(); !reason.empty())
         std::cerr << "crownringctl: " << reason << "; it is opened for reading only\n";
+    if (const auto unread = (*record)->unreadable())
+        for (const auto& question : *unread)
+            std::cerr << "crownringctl: [" << questionName(question.kind) << "] " << questionText(question) << "\n";
     return std::move(*record);
 }
 

@@ -33,6 +33,7 @@ int run(const DueOptions& options, const Common& common) {
     nlohmann::ordered_json answer{{"on", on->iso()}, {"rows", nlohmann::ordered_json::array()}};
     for (const auto& row : list->rows)
         answer["rows"].push_back(rowJson(row));
+    addUnread(answer, *record);
     print(answer);
     return Done;
 }

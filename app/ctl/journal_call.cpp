@@ -9,6 +9,24 @@
 
 namespace crownring::ctl {
 
+namespace {
+
+const char* stateOf(const JournalLine& line) {
+    if (line.voided)
+        return line.unread ? " voided, unreadable " : " voided ";
+    return line.unread ? " UNREADABLE " : line.current ? " corrected " : " ";
+}
+
+/// What cannot be read as an entry is shown as it stands: as JSON where it is some, else as text.
+nlohmann::ordered_json entryJson(const JournalLine& line) {
+    if (!line.unread)
+        return toJson(line.entry);
+    auto standing = nlohmann::ordered_json::parse(line.unread->text, nullptr, false);
+    return standing.is_discarded() ? nlohmann::ordered_json(line.unread->text) : standing;
+}
+
+}
+
 int run(const JournalOptions& options, const Common& common) {
     const auto record = open(common);
     if (!record)
@@ -24,17 +42,15 @@ int run(const JournalOptions& options, const Common& common) {
     auto rows = nlohmann::ordered_json::array();
     for (const auto& line : *lines) {
         if (!options.json) {
-            std::cout << line.number
-                      << (line.voided    ? " voided "
-                          : line.current ? " corrected "
-                                         : " ")
-                      << canonicalText(line.entry) << "\n";
+            std::cout << line.number << stateOf(line) << (line.unread ? line.unread->text : canonicalText(line.entry))
+                      << "\n";
             continue;
         }
-        nlohmann::ordered_json row{
-            {"number", line.number},          {"entry", nlohmann::ordered_json(toJson(line.entry))},
-            {"voided", line.voided},          {"writer", line.writer.text()},
-            {"recorded_at", line.recordedAt}, {"hash", hex(line.hash)}};
+        nlohmann::ordered_json row{{"number", line.number},          {"entry", entryJson(line)},
+                                   {"voided", line.voided},          {"writer", line.writer.text()},
+                                   {"recorded_at", line.recordedAt}, {"hash", hex(line.hash)}};
+        if (line.unread)
+            row["unreadable"] = text(line.unread->why);
         if (line.current)
             row["current"] = nlohmann::ordered_json(toJson(*line.current));
         rows.push_back(std::move(row));

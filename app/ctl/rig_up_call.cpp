@@ -24,6 +24,7 @@ std::string_view reasonName(RigUpReason::Kind kind) {
     case RigUpReason::Kind::Incomplete:
         return "incomplete";
     case RigUpReason::Kind::CannotSay:
+    case RigUpReason::Kind::Unread:
         return "cannot-say";
     }
     return "";
@@ -41,6 +42,8 @@ std::string reasonText(const RigUpReason& reason) {
         return incompleteText(reason);
     if (reason.kind == RigUpReason::Kind::CannotSay)
         return reason.item->id.text() + ": no mandatory requirement that was adopted binds it, so nothing can be said";
+    if (reason.kind == RigUpReason::Kind::Unread)
+        return questionText(*reason.unread);
     const auto& row = *reason.row;
     auto text =
         row.item->id.text() + ": " + row.requirement->title + " is " + std::string(standingText(row.state.standing));
@@ -77,6 +80,8 @@ nlohmann::ordered_json reasonJson(const RigUpReason& reason) {
         object["count"] = reason.count;
     } else if (reason.kind == RigUpReason::Kind::CannotSay) {
         object["item"] = reason.item->id.text();
+    } else if (reason.kind == RigUpReason::Kind::Unread) {
+        object["entry"] = reason.unread->subject;
     } else {
         object["item"] = reason.row->item->id.text();
         object["requirement"] = reason.row->requirement->id.text();

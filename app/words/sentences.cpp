@@ -153,6 +153,15 @@ struct Word {
 
 QString Sentences::of(const Entry& entry, const Titles& titles) { return std::visit(Teller{titles}, entry.body); }
 
+QString Sentences::of(const JournalLine& line, const Titles& titles) {
+    return line.unread ? tr("An entry that cannot be read: %1").arg(inward(line.unread->why.message))
+                       : of(nowOf(line), titles);
+}
+
+QString Sentences::kindOf(const JournalLine& line) {
+    return kind(line.unread ? std::string_view(line.unread->kind) : kindName(nowOf(line).body));
+}
+
 QString Sentences::kind(std::string_view name) {
     static const auto words = ofEachKind([]<class Said>() { return Word{}(Of<Said>()); });
     const auto& names = kindNames();
@@ -178,6 +187,8 @@ QString Sentences::question(Question::Kind kind) {
         return tr("never entered");
     case Question::Kind::CorrectionIdle:
         return tr("correction without effect");
+    case Question::Kind::Unreadable:
+        return tr("cannot be read");
     }
     return {};
 }

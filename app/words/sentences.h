@@ -3,7 +3,7 @@
 
 /// Entries as sentences of the trade, for histories and the journal.
 
-#include "record/entry.h"
+#include "record/journal.h"
 #include "registry/question.h"
 
 #include <QCoreApplication>
@@ -24,6 +24,9 @@ public:
     /// "QE-OVA flew 1:05 h: 1 landing, 1 inflation"
     /// @param titles a requirement that is not among them is called by its id
     [[nodiscard]] static QString of(const Entry& entry, const Titles& titles);
+    /// What it says now; of one that cannot be read, that it cannot.
+    [[nodiscard]] static QString of(const JournalLine& line, const Titles& titles);
+    [[nodiscard]] static QString kindOf(const JournalLine& line);
     /// "flight", "requirement done" …
     [[nodiscard]] static QString kind(std::string_view name);
     [[nodiscard]] static QString question(Question::Kind kind);

@@ -4,10 +4,35 @@
 #include "acts/post.h"
 #include "rules/programme/programme.h"
 
+#include <algorithm>
+
 namespace crownring {
+
+namespace {
+
+template <class What>
+std::optional<Problem> namedTwice(std::vector<Name<What>> names, const char* key) {
+    std::sort(names.begin(), names.end());
+    const auto twice = std::adjacent_find(names.begin(), names.end());
+    if (twice == names.end())
+        return std::nullopt;
+    return Problem{Code::BadValue, "'" + twice->text() + "' is named twice", "name each one once", {{}, 0, key}};
+}
+
+std::optional<Problem> namedTwice(const Bound& bound) {
+    if (const auto* balloons = std::get_if<BoundBalloons>(&bound))
+        return namedTwice(balloons->balloons, "balloons");
+    if (const auto* items = std::get_if<BoundItems>(&bound))
+        return namedTwice(items->items, "items");
+    return std::nullopt;
+}
+
+}
 
 Results<Receipt> adopt(Journal& journal, Books& books, std::string_view document, const std::string& file, Bound bound,
                        CivilDate on, const std::string& by) {
+    if (auto twice = namedTwice(bound))
+        return tl::unexpected(std::vector<Problem>{std::move(*twice)});
     const auto programme = programmeFrom(document);
     auto canonical = canonicalProgramme(document);
     if (!programme || !canonical) {

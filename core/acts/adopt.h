@@ -12,7 +12,8 @@
 
 namespace crownring {
 
-/// @param document the programme's JSON; BadProgramme with the path inside it when it breaks its schema.
+/// @param document the programme's JSON; BadProgramme with the path inside it when it breaks its schema;
+/// BadValue when `bound` names somebody twice.
 [[nodiscard]] Results<Receipt> adopt(Journal& journal, Books& books, std::string_view document, const std::string& file,
                                      Bound bound, CivilDate on, const std::string& by);
 

@@ -48,6 +48,12 @@ Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, Civ
     RigUpAnswer answer;
     answer.due = dueList(std::move(*facts), std::move(*obligations), on, balloon);
     answer.verdict = rigUp(answer.due, flight);
+    auto unread = books.unreadable();
+    if (!unread)
+        return tl::unexpected(unread.error());
+    for (auto& question : *unread)
+        answer.verdict.reasons.push_back({.kind = RigUpReason::Kind::Unread, .unread = std::move(question)});
+    answer.verdict.mayFly = answer.verdict.reasons.empty();
     return answer;
 }
 

@@ -59,6 +59,21 @@ json toJson(const Entry& entry) {
 
 std::string canonicalText(const Entry& entry) { return toJson(entry).dump(); }
 
+Result<std::string> readableText(const Entry& entry) {
+    std::string text;
+    try {
+        text = canonicalText(entry);
+    } catch (const json::exception&) {
+        return problem(Code::BadValue, "a text of this entry is not UTF-8", "write it again, in UTF-8");
+    }
+    const auto read = entryFrom(text);
+    if (!read)
+        return tl::unexpected(read.error());
+    if (*read != entry)
+        return problem(Code::BadValue, "this entry would not be read again as it is", "write it as JSON and post that");
+    return text;
+}
+
 Results<std::vector<NumberedEntry>> entriesFrom(std::string_view text, const std::string& file) {
     std::vector<NumberedEntry> entries;
     std::vector<Problem> problems;

@@ -21,6 +21,9 @@ namespace crownring {
 /// The canonical form: keys sorted, no spaces, defaults left out. This is what the record stores and the chain covers.
 [[nodiscard]] nlohmann::json toJson(const Entry& entry);
 [[nodiscard]] std::string canonicalText(const Entry& entry);
+/// The canonical text, proven to be read as this very entry; a problem with the key when it is not: such a text must
+/// not come into a journal, for nobody could read it again.
+[[nodiscard]] Result<std::string> readableText(const Entry& entry);
 
 struct NumberedEntry {
     Entry entry;

@@ -22,11 +22,21 @@ struct Receipt {
     std::vector<EntryId> ids; ///< of the entries posted, in their order
 };
 
+/// What stands in the journal although our reader refuses it: an earlier program let it in. Nothing follows from it,
+/// and it is asked about until it is voided.
+struct Unread {
+    std::string kind; ///< "programme.adopted" …
+    std::string text; ///< as it stands
+    Problem why;
+    bool operator==(const Unread&) const = default;
+};
+
 /// An entry as it stands in the journal, with what has become of it.
 struct JournalLine {
-    std::int64_t number = 0; ///< order of arrival, from 1
-    Entry entry;             ///< as written
-    std::string recordedAt;  ///< "2026-11-25T07:00:00Z"
+    std::int64_t number = 0;      ///< order of arrival, from 1
+    Entry entry;                  ///< as written; of one that cannot be read only the id and the day
+    std::optional<Unread> unread; ///< why it cannot be read
+    std::string recordedAt;       ///< "2026-11-25T07:00:00Z"
     WriterId writer;
     Digest hash{};
     bool voided = false;

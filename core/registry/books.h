@@ -73,6 +73,9 @@ public:
     virtual Result<std::vector<LoggedFlight>> flights(const Registration& balloon, CivilDate first, CivilDate last) = 0;
     /// All open questions, by stamp.
     virtual Result<std::vector<Question>> questions() = 0;
+    /// Those of them about entries that cannot be read. While there is one, nobody can say that nothing stands against
+    /// a flight or a signature.
+    virtual Result<std::vector<Question>> unreadable() = 0;
     /// Live entries of the bench, by stamp; what they say now is in `current` where corrections changed it.
     virtual Result<std::vector<JournalLine>> told(const Told& asked) = 0;
     /// Live readings of an item up to `on`, by stamp, as corrected.

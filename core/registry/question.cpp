@@ -25,6 +25,9 @@ constexpr std::array<Wording, questionKindCount> wordings = {{
     {"not-entered", "is spoken of but was never entered, or its entry was voided; enter it"},
     {"correction-idle",
      "has a correction whose result would make no sense; it was left out, void it and write another"},
+    {"unreadable",
+     "is an entry that cannot be read, so nothing follows from it; void it with a reason, and write it again "
+     "as it should be"},
 }};
 
 }

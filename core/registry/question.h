@@ -22,14 +22,15 @@ struct Question {
         EnteredTwice,     ///< a second entry of the same item or balloon: the earlier stands
         NotEntered,       ///< spoken of, but never entered, or its entry was voided
         CorrectionIdle,   ///< a correction whose result would make no sense: it was left out
+        Unreadable,       ///< an entry that an earlier program let in and nobody can read: nothing follows from it
     };
     Kind kind = Kind::NotEntered;
-    std::string subject; ///< an item id or a registration
+    std::string subject; ///< an item id or a registration; the entry's id where that is all that can be read
     Stamp stamp;         ///< the entry that raises it
     std::string detail;  ///< figures or names that make it concrete, e.g. "QE-ABC" or "412:30, 410:00"
     bool operator==(const Question&) const = default;
 };
-inline constexpr int questionKindCount = 8;
+inline constexpr int questionKindCount = 9;
 
 /// A stable name, e.g. "fitted-elsewhere".
 [[nodiscard]] std::string_view questionName(Question::Kind kind);

@@ -63,7 +63,9 @@ Result<std::vector<AdoptedProgramme>> SqlRecord::adoptions(CivilDate on) {
             each.programme = rows.read<ProgrammeId>();
             each.digest = rows.read<std::string>();
             const auto entry = entryFrom(rows.read<std::string>());
-            each.bound = std::get<ProgrammeAdopted>(entry.value().body).bound;
+            if (!entry) // a record of an earlier program that may only be read holds what it then projected
+                continue;
+            each.bound = std::get<ProgrammeAdopted>(entry->body).bound;
             auto& kept = m_documents[each.digest];
             if (!kept) {
                 document.run(each.stamp.at.minutes(), each.stamp.id);
@@ -158,22 +160,39 @@ Result<std::vector<LoggedFlight>> SqlRecord::flights(const Registration& balloon
         .and_then([](auto&& answer) { return std::forward<decltype(answer)>(answer); });
 }
 
+namespace {
+
+std::vector<Question> questionsFrom(Statement& rows) {
+    std::vector<Question> questions;
+    while (rows.next()) {
+        Question question;
+        question.stamp.at = Moment(rows.read<std::int64_t>());
+        question.stamp.id = rows.read<EntryId>();
+        question.kind = static_cast<Question::Kind>(rows.read<int>());
+        question.detail = rows.read<std::string>();
+        question.subject = rows.read<std::string>();
+        questions.push_back(std::move(question));
+    }
+    return questions;
+}
+
+}
+
+Result<std::vector<Question>> SqlRecord::unreadable() {
+    return guarded([&] {
+        Statement rows(*m_connection, "SELECT q.at, q.entry_id, q.kind, q.detail, n.text FROM question q"
+                                      " JOIN name n ON n.name_no = q.subject_no WHERE q.sort = ?"
+                                      " ORDER BY q.at, q.entry_id");
+        return questionsFrom(rows.run(static_cast<int>(Subject::Entry)));
+    });
+}
+
 Result<std::vector<Question>> SqlRecord::questions() {
     return guarded([&] {
-        std::vector<Question> questions;
         Statement rows(*m_connection,
                        "SELECT q.at, q.entry_id, q.kind, q.detail, n.text FROM question q"
                        " JOIN name n ON n.name_no = q.subject_no ORDER BY q.at, q.entry_id, n.text, q.kind");
-        rows.run();
-        while (rows.next()) {
-            Question question;
-            question.stamp.at = Moment(rows.read<std::int64_t>());
-            question.stamp.id = rows.read<EntryId>();
-            question.kind = static_cast<Question::Kind>(rows.read<int>());
-            question.detail = rows.read<std::string>();
-            question.subject = rows.read<std::string>();
-            questions.push_back(std::move(question));
-        }
+        auto questions = questionsFrom(rows.run());
         Statement idle(*m_connection, "SELECT at, entry_id, root_id FROM idle_correction ORDER BY at, entry_id");
         idle.run();
         while (idle.next()) {

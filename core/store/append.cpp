@@ -60,6 +60,13 @@ struct Refused {
     Problem problem;
 };
 
+std::string readable(const Entry& entry) {
+    auto text = readableText(entry);
+    if (!text)
+        throw Refused{std::move(text.error())};
+    return std::move(*text);
+}
+
 std::string utcNow() { return QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString(); }
 
 }
@@ -103,20 +110,31 @@ void SqlRecord::writeAmendment(const Entry& amendment, const EntryId& target) {
                        "point at the id of an entry that was posted before this one",
                        {{}, 0, std::holds_alternative<EntryVoided>(amendment.body) ? "voids" : "replaces"}}};
     if (const auto* correction = std::get_if<EntryCorrected>(&amendment.body)) {
-        auto result = patched(around->said(target), correction->with);
+        if (around->unread && around->tree.original().id == target)
+            throw Refused{{Code::CannotAmend,
+                           "the entry '" + target.text() + "' cannot be read, and so not be corrected",
+                           "void it with a reason, and write it again as it should be",
+                           {{}, 0, "replaces"}}};
+        auto result = patched(around->tree.said(target), correction->with);
         if (!result)
-            if (const auto& now = around->now(target))
+            if (const auto& now = around->tree.now(target))
                 if (auto onTop = patched(*now, correction->with))
                     result = std::move(onTop);
         auto wrong = result ? unknownReference(result->body, m_names) : std::optional(result.error());
+        if (!wrong)
+            if (const auto text = readableText(*result); !text)
+                wrong = text.error();
         if (wrong) {
             wrong->where.key = "with/" + wrong->where.key;
             throw Refused{std::move(*wrong)};
         }
     }
-    const auto before = around->amended();
-    m_journal.amend(amendment, around);
-    const auto after = around->amended();
+    const auto before = around->tree.amended();
+    m_journal.amend(amendment, readable(amendment), around);
+    const auto after = around->tree.amended();
+    if (around->unread)
+        return m_projector.noteUnread(around->tree.original(), whyUnread(around->number, *around->unread),
+                                      !after.entry);
     if (before.entry != after.entry) {
         if (before.entry)
             m_projector.withdraw(*before.entry);
@@ -124,14 +142,14 @@ void SqlRecord::writeAmendment(const Entry& amendment, const EntryId& target) {
             m_projector.project(*after.entry);
     }
     if (before.notApplicable != after.notApplicable)
-        m_projector.noteIdle(*around);
+        m_projector.noteIdle(around->tree);
 }
 
 void SqlRecord::write(Entry& entry) {
     if (const auto target = amends(entry)) {
         writeAmendment(entry, *target);
     } else {
-        m_journal.write(entry);
+        m_journal.write(entry, readable(entry));
         m_projector.project(entry);
     }
 }
@@ -210,9 +228,7 @@ Result<void> SqlRecord::rebuild() {
         return problem(Code::StoreNewer, m_readOnlyReason, "use the newer program to write");
     return guarded([&] {
         Writing transaction(*this);
-        m_projector.clear();
-        for (const auto& [target, number] : replay(m_journal, m_projector))
-            m_journal.noteAmendment(target, number);
+        remake(m_journal, m_projector);
         transaction.commit();
     });
 }

@@ -52,14 +52,15 @@ void backUp(const Connection& connection, const std::string& file) {
     }
 }
 
-void migrateWithBackup(const Connection& connection, const std::vector<MigrationStep>& steps, const std::string& file) {
+void migrateWithBackup(const Connection& connection, const std::vector<MigrationStep>& steps, const std::string& file,
+                       const std::function<void()>& remake) {
     const int version = schemaVersion(connection);
     const int newest = steps.back().version;
     if (version > 0 && version < newest && connection.dialect() == Dialect::Sqlite)
         backUp(connection,
                file + ".before-" + std::to_string(newest) + "-" +
                    QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMddhhmmss")).toStdString());
-    migrate(connection, steps);
+    migrate(connection, steps, remake);
 }
 
 }

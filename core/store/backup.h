@@ -16,6 +16,8 @@ void backUp(const Connection& connection, const std::string& file);
 
 /// Brings the schema to the last step; an SQLite record that is not new is first copied to "FILE.before-N-TIME",
 /// verified. A shared record is backed up by its server.
-void migrateWithBackup(const Connection& connection, const std::vector<MigrationStep>& steps, const std::string& file);
+/// @param remake see `migrate`
+void migrateWithBackup(const Connection& connection, const std::vector<MigrationStep>& steps, const std::string& file,
+                       const std::function<void()>& remake = {});
 
 }

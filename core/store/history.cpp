@@ -51,7 +51,7 @@ Result<std::vector<JournalLine>> SqlRecord::history(const std::optional<Registra
                std::vector<JournalLine> told;
                while (rows.next()) {
                    rows.read<std::int64_t>();
-                   if (auto line = m_journal.line(rows.read<EntryId>()))
+                   if (auto line = m_journal.line(rows.read<EntryId>()); line && !line->unread)
                        told.push_back(std::move(*line));
                }
                return told;

@@ -4,6 +4,7 @@
 #include "store/backup.h"
 #include "store/schema/migration.h"
 #include "store/sql_record.h"
+#include "store/verify/replay.h"
 
 #include <QtCore/QFileInfo>
 #include <QtCore/QSysInfo>
@@ -38,7 +39,12 @@ std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, cons
         readOnly = "the record was written by a later version (schema " + std::to_string(version) +
                    ", this program knows " + std::to_string(newest) + ")";
     } else if (version < newest && writable) {
-        migrateWithBackup(*connection, steps, location);
+        migrateWithBackup(*connection, steps, location, [&] {
+            Names names(*connection);
+            JournalTable journal(*connection);
+            Projector projector(*connection, names);
+            remake(journal, projector);
+        });
     }
     return std::make_unique<SqlRecord>(std::move(connection), writer.empty() ? thisMachine() : writer, readOnly);
 }

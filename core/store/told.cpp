@@ -32,7 +32,7 @@ Result<std::vector<JournalLine>> SqlRecord::told(const Told& asked) {
         rows.runBound();
         while (rows.next()) {
             rows.read<std::int64_t>();
-            if (auto line = m_journal.line(rows.read<EntryId>()))
+            if (auto line = m_journal.line(rows.read<EntryId>()); line && !line->unread)
                 lines.push_back(std::move(*line));
         }
         return lines;
@@ -49,7 +49,7 @@ Result<std::vector<Entry>> SqlRecord::readings(const ItemId& item, CivilDate on)
                        "SELECT entry_id FROM reading WHERE item_no = ? AND at < ? ORDER BY at, entry_id");
         rows.run(*number, Moment::endOf(on).minutes());
         while (rows.next())
-            if (auto line = m_journal.line(rows.read<EntryId>()))
+            if (auto line = m_journal.line(rows.read<EntryId>()); line && !line->unread)
                 readings.push_back(line->current ? std::move(*line->current) : std::move(line->entry));
         return readings;
     });

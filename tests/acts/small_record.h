@@ -55,6 +55,7 @@ public:
         return flights;
     }
 
+    Result<std::vector<Question>> unreadable() override { return std::vector<Question>{}; }
     Result<std::vector<JournalLine>> lines(const JournalQuery&) override { return std::vector<JournalLine>{}; }
     Result<std::optional<JournalLine>> line(const EntryId&) override { return std::optional<JournalLine>{}; }
     Result<std::optional<JournalLine>> root(const EntryId&) override { return std::optional<JournalLine>{}; }

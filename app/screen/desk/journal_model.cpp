@@ -37,10 +37,10 @@ QVariant JournalModel::data(const QModelIndex& index, int role) const {
     case OnRole:
         return onText(entry);
     case KindRole:
-        return Sentences::kind(kindName(entry.body));
+        return Sentences::kindOf(row.line);
     case Qt::DisplayRole:
     case SentenceRole:
-        return Sentences::of(entry, Fleet::current()->titles());
+        return Sentences::of(row.line, Fleet::current()->titles());
     case ByRole:
         return inward(entry.by);
     case NoteRole:
@@ -48,17 +48,20 @@ QVariant JournalModel::data(const QModelIndex& index, int role) const {
     case RecordedRole:
         return inward(row.line.recordedAt);
     case StateRole:
-        return row.line.voided ? tr("voided") : row.line.current ? tr("corrected") : QString();
+        return row.line.voided    ? tr("voided")
+               : row.line.unread  ? tr("cannot be read")
+               : row.line.current ? tr("corrected")
+                                  : QString();
     case VoidedRole:
         return row.line.voided;
     case AmendableRole:
-        return !row.line.voided && !amends(entry);
+        return !row.line.voided && !row.line.unread && !amends(entry);
     case FactsRole:
-        return joined({onText(entry), Sentences::kind(kindName(entry.body)), inward(entry.by),
-                       data(index, StateRole).toString(), inward(entry.note)},
+        return joined({onText(entry), Sentences::kindOf(row.line), inward(entry.by), data(index, StateRole).toString(),
+                       inward(entry.note)},
                       QStringLiteral(" · "));
     case SpokenRole: {
-        QStringList parts{onText(entry), Sentences::of(entry, Fleet::current()->titles())};
+        QStringList parts{onText(entry), Sentences::of(row.line, Fleet::current()->titles())};
         if (row.line.voided)
             parts += tr("voided");
         return parts.join(QStringLiteral(": "));

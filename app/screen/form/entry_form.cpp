@@ -106,7 +106,7 @@ void EntryForm::open(std::string_view kind, const FormSubject& subject) {
 void EntryForm::correct(const QString& entry) {
     hear(RecordDesk::current()->ask([id = EntryId(outward(entry))](Record& record) { return record.line(id); }), this,
          [this](const Result<std::optional<JournalLine>>& line) {
-             if (line && *line)
+             if (line && *line && !(*line)->unread)
                  takeEntry(**line);
          });
 }

@@ -97,7 +97,7 @@ void Search::look() {
                  for (const auto& line : *lines) {
                      const auto& entry = nowOf(line);
                      all.push_back({QStringLiteral("entry:") + inward(entry.id.text()),
-                                    Sentences::of(entry, Fleet::current()->titles()),
+                                    Sentences::of(line, Fleet::current()->titles()),
                                     tr("journal · %1 · %2").arg(inward(entry.on.iso()), inward(entry.by)), -1, -1,
                                     false});
                  }

@@ -76,6 +76,16 @@ ReasonLine cannotSayLine(const ItemFacts& item) {
     return line;
 }
 
+ReasonLine unreadLine(const Question& question) {
+    auto line = unknownLine();
+    line.word = ReasonModel::tr("Cannot be said");
+    line.title = ReasonModel::tr("Entry %1").arg(inward(question.subject));
+    line.text = ReasonModel::tr("It cannot be read: it may be about this kit.");
+    line.source = inward(question.detail);
+    line.mend = ReasonModel::tr("Void it, in Record, and write it again as it should be.");
+    return line;
+}
+
 QString mendOf(const DueRow& row) {
     switch (row.state.standing) {
     case Standing::Spent:
@@ -94,10 +104,13 @@ ReasonLine reasonLine(const RigUpReason& reason) {
         return incompleteLine(reason);
     if (reason.kind == RigUpReason::Kind::CannotSay)
         return cannotSayLine(*reason.item);
+    if (reason.kind == RigUpReason::Kind::Unread)
+        return unreadLine(*reason.unread);
     auto line = lineOf(*reason.row);
     switch (reason.kind) {
     case RigUpReason::Kind::Incomplete:
     case RigUpReason::Kind::CannotSay:
+    case RigUpReason::Kind::Unread:
     case RigUpReason::Kind::Standing:
         line.text = stateText(*reason.row);
         line.mend = mendOf(*reason.row);

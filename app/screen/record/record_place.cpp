@@ -186,7 +186,7 @@ void RecordPlace::openEntry(const QString& entry) {
 }
 
 void RecordPlace::takeEntry(const JournalLine& line) {
-    m_entryTitle = Sentences::of(nowOf(line), Fleet::current()->titles());
+    m_entryTitle = Sentences::of(line, Fleet::current()->titles());
     QStringList facts{tr("number %1").arg(line.number), tr("recorded %1").arg(inward(line.recordedAt)),
                       tr("writer %1").arg(inward(line.writer.text()))};
     if (!line.entry.by.empty())
@@ -196,10 +196,11 @@ void RecordPlace::takeEntry(const JournalLine& line) {
     else if (line.current)
         facts += tr("corrected: below is what was written at first");
     m_entryFacts = facts.join(QStringLiteral(" · "));
-    m_entryText = inward(toJson(line.entry).dump(2));
+    m_entryText = inward(line.unread ? line.unread->text : toJson(line.entry).dump(2));
     m_entryHash = inward(hex(line.hash));
     m_entryAmendable = !line.voided;
-    m_entryCorrectable = !line.voided && !amends(line.entry) && FormPlan::known(kindName(line.entry.body));
+    m_entryCorrectable =
+        !line.voided && !line.unread && !amends(line.entry) && FormPlan::known(kindName(line.entry.body));
     emit entryChanged();
 }
 

@@ -17,7 +17,8 @@ enum class Subject {
     Person = 6,
     Tester = 7,
     Type = 8,
-    Checklist = 9
+    Checklist = 9,
+    Entry = 10 ///< of which nothing but its id can be read
 };
 
 constexpr Subject subjectOf(const ItemId&) { return Subject::Item; }
@@ -29,5 +30,6 @@ constexpr Subject subjectOf(const PersonId&) { return Subject::Person; }
 constexpr Subject subjectOf(const TesterId&) { return Subject::Tester; }
 constexpr Subject subjectOf(const TypeName&) { return Subject::Type; }
 constexpr Subject subjectOf(const ChecklistId&) { return Subject::Checklist; }
+constexpr Subject subjectOf(const EntryId&) { return Subject::Entry; }
 
 }

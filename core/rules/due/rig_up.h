@@ -4,6 +4,7 @@
 /// The rig-up check: if these items fly together, may they by the record, and what governs? It answers from the record
 /// and the adopted rules only; whether the balloon is airworthy is for the pilot and the licensed people to decide.
 
+#include "registry/question.h"
 #include "rules/due/due_list.h"
 
 #include <optional>
@@ -26,6 +27,7 @@ struct RigUpReason {
         Positioning, ///< inside a tolerance that only serves to reach the place of the inspection
         Incomplete,  ///< no balloon: a part of it is missing, or there is more than one of what there is one of
         CannotSay,   ///< no mandatory requirement that was adopted binds the item: nothing is known of it
+        Unread,      ///< an entry of the record cannot be read: whether it is about this kit nobody knows
     };
     Kind kind = Kind::Standing;
     const DueRow* row = nullptr;        ///< with the first three
@@ -33,6 +35,7 @@ struct RigUpReason {
     const ItemFacts* item = nullptr;    ///< with `CannotSay`
     ItemKind part = ItemKind::Envelope; ///< with `Incomplete`: of what there is too little or too much
     std::size_t count = 0;              ///< with `Incomplete`: how many of it the kit has
+    std::optional<Question> unread{};   ///< with `Unread`
 };
 
 struct RigUp {

@@ -8,7 +8,8 @@ namespace crownring {
 
 namespace {
 
-#define LINE_COLUMNS "e.entry_no, w.writer_id, e.recorded_at, e.hash, e.body"
+#define WRITTEN_COLUMNS "e.entry_no, e.body, e.entry_id, e.kind, e.dated_on"
+#define LINE_COLUMNS "w.writer_id, e.recorded_at, e.hash, " WRITTEN_COLUMNS
 
 QByteArray bytes(const Digest& digest) {
     return {reinterpret_cast<const char*>(digest.data()), static_cast<qsizetype>(digest.size())};
@@ -21,12 +22,22 @@ Digest digestFrom(const QByteArray& bytes) {
     return digest;
 }
 
-Entry parsed(const std::string& body) {
-    auto entry = entryFrom(body);
-    if (!entry)
-        throw StoreError(Code::StoreFailed, "an entry of the journal cannot be read: " + text(entry.error()));
-    return std::move(*entry);
+/// Reads the WRITTEN_COLUMNS.
+Written writtenFrom(Statement& row) {
+    Written written;
+    written.number = row.read<std::int64_t>();
+    auto body = row.read<std::string>();
+    if (auto entry = entryFrom(body)) {
+        written.entry = std::move(*entry);
+    } else {
+        written.entry.id = row.read<EntryId>();
+        written.unread = Unread{row.read<std::string>(), std::move(body), std::move(entry.error())};
+        written.entry.on = CivilDate::parse(row.read<std::string>()).value_or(CivilDate());
+    }
+    return written;
 }
+
+std::string textOf(const JournalLine& line) { return line.unread ? line.unread->text : canonicalText(line.entry); }
 
 bool isAscii(const QString& word) {
     return std::all_of(word.begin(), word.end(), [](QChar each) { return each.unicode() < 128; });
@@ -51,6 +62,11 @@ bool holdsAll(const std::string& body, const QStringList& words) {
 
 }
 
+std::string whyUnread(std::int64_t number, const Unread& unread) {
+    return "line " + std::to_string(number) + " of the journal, " + unread.kind + ": " +
+           (unread.why.where.key.empty() ? "" : "key '" + unread.why.where.key + "': ") + unread.why.message;
+}
+
 JournalTable::JournalTable(const Connection& connection)
     : m_connection(connection), m_lastNumber(connection, "SELECT COALESCE(MAX(entry_no), 0) FROM entry"),
       m_head(connection, "SELECT writer_no, last_sequence, last_hash FROM writer WHERE writer_id = ?"),
@@ -60,12 +76,12 @@ JournalTable::JournalTable(const Connection& connection)
       m_put(connection, "INSERT INTO entry (entry_no, entry_id, kind, dated_on, writer_no, sequence, recorded_at, hash,"
                         " body) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)"),
       m_has(connection, "SELECT 1 FROM entry WHERE entry_id = ?"),
-      m_find(connection, "SELECT body FROM entry WHERE entry_id = ?"),
+      m_find(connection, "SELECT " WRITTEN_COLUMNS " FROM entry e WHERE e.entry_id = ?"),
       m_line(connection, "SELECT " LINE_COLUMNS " FROM entry e JOIN writer w ON w.writer_no = e.writer_no"
                          " WHERE e.entry_id = ?"),
-      m_each(connection, "SELECT entry_no, body FROM entry ORDER BY entry_no"),
+      m_each(connection, "SELECT " WRITTEN_COLUMNS " FROM entry e ORDER BY e.entry_no"),
       m_putAmendment(connection, "INSERT INTO amendment (target_id, entry_no) VALUES (?, ?)"),
-      m_amendments(connection, "SELECT a.entry_no, e.body FROM amendment a JOIN entry e ON e.entry_no = a.entry_no"
+      m_amendments(connection, "SELECT " WRITTEN_COLUMNS " FROM amendment a JOIN entry e ON e.entry_no = a.entry_no"
                                " WHERE a.target_id = ?"),
       m_heads(connection, "SELECT writer_no, writer_id, last_sequence, last_hash FROM writer"),
       m_verify(connection, "SELECT entry_no, entry_id, kind, dated_on, writer_no, sequence, recorded_at, hash, body"
@@ -91,8 +107,7 @@ void JournalTable::beginWriting(const WriterId& writer, const std::string& recor
     m_head.finish();
 }
 
-std::int64_t JournalTable::write(const Entry& entry) {
-    const auto body = canonicalText(entry);
+std::int64_t JournalTable::write(const Entry& entry, const std::string& body) {
     const Link link{m_writer, static_cast<std::uint64_t>(m_end.sequence + 1), m_recordedAt, m_end.hash};
     const auto hash = entryHash(link, body);
     m_put.run(m_number + 1, entry.id, std::string(kindName(entry.body)), entry.on.iso(), m_end.writerNo,
@@ -116,35 +131,37 @@ bool JournalTable::has(const EntryId& id) {
     return found;
 }
 
-std::optional<Entry> JournalTable::find(const EntryId& id) {
+std::optional<Written> JournalTable::find(const EntryId& id) {
     m_find.run(id);
     if (!m_find.next())
         return std::nullopt;
-    const auto body = m_find.read<std::string>();
+    auto written = writtenFrom(m_find);
     m_find.finish();
-    return parsed(body);
+    return written;
 }
 
 JournalLine JournalTable::lineFrom(Statement& row) {
     JournalLine line;
-    line.number = row.read<std::int64_t>();
     line.writer = row.read<WriterId>();
     line.recordedAt = row.read<std::string>();
     line.hash = digestFrom(row.read<QByteArray>());
-    line.entry = parsed(row.read<std::string>());
+    auto written = writtenFrom(row);
+    line.number = written.number;
+    line.entry = std::move(written.entry);
+    line.unread = std::move(written.unread);
     return line;
 }
 
 void JournalTable::addState(JournalLine& line) {
     if (const auto known = m_around.find(line.entry.id); known != m_around.end())
-        addState(line, known->second->now(line.entry.id));
+        addState(line, known->second->tree.now(line.entry.id));
     else if (const auto amendments = amendmentsOf(line.entry.id); !amendments.empty())
         addState(line, amended(line.entry, amendments).entry);
 }
 
 void JournalTable::addState(JournalLine& line, const std::optional<Entry>& now) {
     line.voided = !now;
-    if (now && *now != line.entry)
+    if (!line.unread && now && *now != line.entry)
         line.current = now;
 }
 
@@ -159,14 +176,14 @@ std::optional<JournalLine> JournalTable::line(const EntryId& id) {
 }
 
 std::optional<JournalLine> JournalTable::root(const EntryId& id) {
-    const auto tree = around(id);
-    if (!tree)
+    const auto amended = around(id);
+    if (!amended)
         return std::nullopt;
-    m_line.run(tree->original().id);
+    m_line.run(amended->tree.original().id);
     m_line.next();
     auto line = lineFrom(m_line);
     m_line.finish();
-    addState(line, tree->now());
+    addState(line, amended->tree.now());
     return line;
 }
 
@@ -190,7 +207,7 @@ std::vector<JournalLine> JournalTable::lines(const JournalQuery& query) {
     statement.runBound();
     std::vector<JournalLine> lines;
     while (std::ssize(lines) < query.limit && statement.next())
-        if (auto line = lineFrom(statement); plain || holdsAll(canonicalText(line.entry), words))
+        if (auto line = lineFrom(statement); plain || holdsAll(textOf(line), words))
             lines.push_back(std::move(line));
     statement.finish();
     for (auto& each : lines)
@@ -198,12 +215,10 @@ std::vector<JournalLine> JournalTable::lines(const JournalQuery& query) {
     return lines;
 }
 
-void JournalTable::each(const std::function<void(std::int64_t, Entry&&)>& take) {
+void JournalTable::each(const std::function<void(Written&&)>& take) {
     m_each.run();
-    while (m_each.next()) {
-        const auto number = m_each.read<std::int64_t>();
-        take(number, parsed(m_each.read<std::string>()));
-    }
+    while (m_each.next())
+        take(writtenFrom(m_each));
 }
 
 void JournalTable::noteAmendment(const EntryId& target, std::int64_t number) { m_putAmendment.run(target, number); }
@@ -216,10 +231,11 @@ std::vector<Entry> JournalTable::amendmentsOf(const EntryId& id) {
         open.pop_back();
         m_amendments.run(target);
         while (m_amendments.next()) {
-            const auto number = m_amendments.read<std::int64_t>();
-            auto entry = parsed(m_amendments.read<std::string>());
-            open.push_back(entry.id);
-            found.emplace(number, std::move(entry));
+            auto written = writtenFrom(m_amendments);
+            if (written.unread)
+                continue;
+            open.push_back(written.entry.id);
+            found.emplace(written.number, std::move(written.entry));
         }
     }
     std::vector<Entry> amendments;
@@ -229,39 +245,39 @@ std::vector<Entry> JournalTable::amendmentsOf(const EntryId& id) {
     return amendments;
 }
 
-AmendmentTree JournalTable::amendedBy(const EntryId& original) {
-    auto entry = find(original);
-    if (!entry)
+AmendedEntry JournalTable::amendedBy(const EntryId& original) {
+    auto written = find(original);
+    if (!written)
         throw StoreError(Code::StoreFailed, "the journal lacks an entry that another amends: " + original.text());
-    AmendmentTree tree(std::move(*entry));
+    AmendedEntry amended{written->number, std::move(written->unread), AmendmentTree(std::move(written->entry))};
     for (auto& amendment : amendmentsOf(original))
-        tree.add(std::move(amendment));
-    return tree;
+        amended.tree.add(std::move(amendment));
+    return amended;
 }
 
-std::shared_ptr<AmendmentTree> JournalTable::around(const EntryId& id) {
+std::shared_ptr<AmendedEntry> JournalTable::around(const EntryId& id) {
     auto root = id;
     for (;;) {
         if (const auto known = m_around.find(root); known != m_around.end())
             return known->second;
-        const auto entry = find(root);
-        if (!entry)
+        const auto written = find(root);
+        if (!written)
             return nullptr;
-        const auto target = amends(*entry);
+        const auto target = written->unread ? std::nullopt : amends(written->entry);
         if (!target)
             break;
         root = *target;
     }
-    auto tree = std::make_shared<AmendmentTree>(amendedBy(root));
+    auto amended = std::make_shared<AmendedEntry>(amendedBy(root));
     if (m_writing)
-        for (const auto& member : tree->ids())
-            m_around.emplace(member, tree);
-    return tree;
+        for (const auto& member : amended->tree.ids())
+            m_around.emplace(member, amended);
+    return amended;
 }
 
-void JournalTable::amend(const Entry& amendment, const std::shared_ptr<AmendmentTree>& around) {
-    noteAmendment(*amends(amendment), write(amendment));
-    around->add(amendment);
+void JournalTable::amend(const Entry& amendment, const std::string& body, const std::shared_ptr<AmendedEntry>& around) {
+    noteAmendment(*amends(amendment), write(amendment, body));
+    around->tree.add(amendment);
     m_around.emplace(amendment.id, around);
 }
 

@@ -16,14 +16,32 @@
 
 namespace crownring {
 
+/// A row of the journal: the entry, or why it cannot be read; `entry` then has its id and day only.
+struct Written {
+    std::int64_t number = 0; ///< order of arrival, from 1
+    Entry entry;
+    std::optional<Unread> unread;
+};
+
+/// An entry with all that amends it. What cannot be read amends nothing.
+struct AmendedEntry {
+    std::int64_t number = 0;      ///< of the entry
+    std::optional<Unread> unread; ///< why the entry cannot be read
+    AmendmentTree tree;
+};
+
+/// Where an entry stands that cannot be read, of what kind it is, and why.
+[[nodiscard]] std::string whyUnread(std::int64_t number, const Unread& unread);
+
 class JournalTable {
 public:
     explicit JournalTable(const Connection& connection);
 
     /// Reads where the journal and the writer's chain end. To be called inside the write transaction.
     void beginWriting(const WriterId& writer, const std::string& recordedAt);
+    /// @param body the entry's text, known to be read again as this entry (`readableText`)
     /// @throws StoreError, also for an id that is there already
-    std::int64_t write(const Entry& entry);
+    std::int64_t write(const Entry& entry, const std::string& body);
     /// Stores the chain's new end.
     void finishWriting();
     /// Lets go of what was kept while writing, at the end of the transaction.
@@ -36,16 +54,16 @@ public:
     /// Latest arrival first.
     [[nodiscard]] std::vector<JournalLine> lines(const JournalQuery& query);
     /// All entries in the order of their arrival, one by one, to `take`.
-    void each(const std::function<void(std::int64_t number, Entry&& entry)>& take);
+    void each(const std::function<void(Written&& written)>& take);
 
     void noteAmendment(const EntryId& target, std::int64_t number);
     /// What an entry is about in the end, with all that amends it; null where the record holds no such entry. Read once
     /// while a transaction writes.
-    [[nodiscard]] std::shared_ptr<AmendmentTree> around(const EntryId& id);
+    [[nodiscard]] std::shared_ptr<AmendedEntry> around(const EntryId& id);
     /// Writes an amendment, and adds it to what it is about.
-    void amend(const Entry& amendment, const std::shared_ptr<AmendmentTree>& around);
+    void amend(const Entry& amendment, const std::string& body, const std::shared_ptr<AmendedEntry>& around);
     /// An entry with all that amends it. @throws StoreError when it is not there
-    [[nodiscard]] AmendmentTree amendedBy(const EntryId& original);
+    [[nodiscard]] AmendedEntry amendedBy(const EntryId& original);
 
     [[nodiscard]] Verdict verify(const std::function<bool(double)>& progress);
 
@@ -57,7 +75,7 @@ private:
     };
     [[nodiscard]] std::map<std::int64_t, std::pair<WriterId, Head>> heads();
     [[nodiscard]] static JournalLine lineFrom(Statement& row);
-    [[nodiscard]] std::optional<Entry> find(const EntryId& id);
+    [[nodiscard]] std::optional<Written> find(const EntryId& id);
     [[nodiscard]] std::vector<Entry> amendmentsOf(const EntryId& id);
     void addState(JournalLine& line);
     static void addState(JournalLine& line, const std::optional<Entry>& now);
@@ -70,7 +88,7 @@ private:
     Head m_end;
     std::string m_recordedAt;
     bool m_writing = false;
-    std::unordered_map<EntryId, std::shared_ptr<AmendmentTree>> m_around; ///< by each entry in them, while writing
+    std::unordered_map<EntryId, std::shared_ptr<AmendedEntry>> m_around; ///< by each entry in them, while writing
 };
 
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/journal/journal_table.h"
 
+#include <nlohmann/json.hpp>
+
 namespace crownring {
 
 namespace {
@@ -31,14 +33,24 @@ Row rowFrom(Statement& statement) {
     return row;
 }
 
-/// Empty, or what the columns beside the body say differently.
+/// Empty, or what the columns beside the body say differently. What cannot be read as an entry is an open question of
+/// the record; as long as its text says which entry it is, it is what was written.
 std::string columnsAgree(const Row& row) {
     const auto entry = entryFrom(row.body);
-    if (!entry)
-        return "its text is no entry: " + text(entry.error());
-    if (entry->id != row.id || kindName(entry->body) != row.kind || entry->on.iso() != row.on)
-        return "its id, kind or date is not what its text says";
-    return {};
+    bool agree = false;
+    if (entry) {
+        agree = entry->id == row.id && kindName(entry->body) == row.kind && entry->on.iso() == row.on;
+    } else {
+        const auto said = nlohmann::json::parse(row.body, nullptr, false);
+        if (!said.is_object())
+            return "its text is no entry: " + text(entry.error());
+        const auto says = [&](const char* key, const std::string& column) {
+            const auto found = said.find(key);
+            return found != said.end() && *found == column;
+        };
+        agree = says("id", row.id.text()) && says("entry", row.kind) && says("on", row.on);
+    }
+    return agree ? std::string() : "its id, kind or date is not what its text says";
 }
 
 }

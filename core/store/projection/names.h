@@ -13,7 +13,7 @@
 
 namespace crownring {
 
-inline constexpr int subjects = 10; ///< they count from 1
+inline constexpr int subjects = 11; ///< they count from 1
 
 class Names {
 public:

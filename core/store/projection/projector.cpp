@@ -3,6 +3,7 @@
 
 #include "record/entry_json.h"
 #include "registry/item_facts.h"
+#include "registry/question.h"
 
 #include <nlohmann/json.hpp>
 
@@ -53,6 +54,9 @@ Projector::Projector(const Connection& connection, Names& names)
       m_dropAdoption(connection, "DELETE FROM adoption WHERE at = ? AND entry_id = ?"),
       m_dropIdle(connection, "DELETE FROM idle_correction WHERE root_id = ?"),
       m_putIdle(connection, "INSERT INTO idle_correction (root_id, entry_id, at) VALUES (?, ?, ?)"),
+      m_dropUnread(connection, "DELETE FROM question WHERE sort = ? AND subject_no = ?"),
+      m_putUnread(connection, "INSERT INTO question (sort, subject_no, at, entry_id, kind, detail)"
+                              " VALUES (?, ?, ?, ?, ?, ?)"),
       m_under(connection,
               "SELECT DISTINCT s.item_no FROM stay s WHERE s.balloon_no = ? AND (s.until_at IS NULL OR s.until_at >= ?)"
               " AND (s.from_at >= ? OR s.until_at IS NOT NULL"
@@ -196,6 +200,15 @@ void Projector::noteIdle(const AmendmentTree& amended) {
     m_dropIdle.run(root);
     for (const auto& id : amended.amended().notApplicable)
         m_putIdle.run(root, id, momentOf(amended.said(id)).minutes());
+}
+
+void Projector::noteUnread(const Entry& entry, const std::string& why, bool voided) {
+    const auto sort = static_cast<int>(Subject::Entry);
+    const auto number = m_names.findOrMake(entry.id);
+    m_dropUnread.run(sort, number);
+    if (!voided)
+        m_putUnread.run(sort, number, Moment::startOf(entry.on).minutes(), entry.id,
+                        static_cast<int>(Question::Kind::Unreadable), why);
 }
 
 void Projector::touchItemsUnder(const FlightTotals::Change& change) {

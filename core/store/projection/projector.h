@@ -20,6 +20,9 @@ public:
     void withdraw(const Entry& entry);
     /// The corrections of an entry that were left out, after its amendments changed.
     void noteIdle(const AmendmentTree& amended);
+    /// Asks about an entry that cannot be read, until it is voided. Nothing else is projected of it.
+    /// @param entry its id and day
+    void noteUnread(const Entry& entry, const std::string& why, bool voided);
     /// Carries what changed through to clocks, stays and questions; to be called once before the transaction ends.
     void settle();
     /// Empties every projection.
@@ -60,6 +63,7 @@ private:
     Statement m_putMark, m_dropMark;
     Statement m_putAdoption, m_dropAdoption;
     Statement m_dropIdle, m_putIdle;
+    Statement m_dropUnread, m_putUnread;
     Statement m_under;
 };
 

@@ -69,7 +69,9 @@ int schemaVersion(const Connection& connection) {
     return connection.dialect() == Dialect::Sqlite ? sqliteVersion(connection) : postgresVersion(connection);
 }
 
-void migrate(const Connection& connection, const std::vector<MigrationStep>& steps) {
+void migrate(const Connection& connection, const std::vector<MigrationStep>& steps,
+             const std::function<void()>& remake) {
+    const bool isNew = schemaVersion(connection) == 0;
     for (const auto& step : steps) {
         if (step.version <= schemaVersion(connection))
             continue;
@@ -84,6 +86,8 @@ void migrate(const Connection& connection, const std::vector<MigrationStep>& ste
             connection.run(QStringLiteral("PRAGMA application_id = %1").arg(applicationId));
             connection.run(QStringLiteral("PRAGMA user_version = %1").arg(step.version));
         }
+        if (remake && !isNew && step.version == steps.back().version)
+            remake();
         transaction.commit();
     }
 }

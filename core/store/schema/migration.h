@@ -5,6 +5,7 @@
 
 #include "store/connection/connection.h"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -25,6 +26,9 @@ inline constexpr std::int64_t applicationId = 0x43524E47;
 [[nodiscard]] int schemaVersion(const Connection& connection);
 
 /// Brings the schema to the last step, each step in a transaction of its own.
-void migrate(const Connection& connection, const std::vector<MigrationStep>& steps);
+/// @param remake makes the projections anew, as today's program has them; a record that is not new is never without: it
+///        is called inside the transaction of the last step
+void migrate(const Connection& connection, const std::vector<MigrationStep>& steps,
+             const std::function<void()>& remake = {});
 
 }

@@ -79,18 +79,26 @@ AmendmentTargets replay(JournalTable& journal, Projector& into, const std::funct
     constexpr std::int64_t step = 5000;
     Amendments amendments;
     bool stopped = false;
-    journal.each([&](std::int64_t number, Entry&& entry) {
-        stopped = stopped || (goOn && number % step == 0 && !goOn());
+    std::unordered_map<EntryId, Written> unread;
+    journal.each([&](Written&& written) {
+        stopped = stopped || (goOn && written.number % step == 0 && !goOn());
         if (stopped)
             return;
-        if (const auto target = amends(entry))
-            amendments.add(*target, number, std::move(entry));
+        if (written.unread)
+            unread.emplace(written.entry.id, std::move(written));
+        else if (const auto target = amends(written.entry))
+            amendments.add(*target, written.number, std::move(written.entry));
         else
-            into.project(entry);
+            into.project(written.entry);
     });
+    for (const auto& [id, written] : unread)
+        into.noteUnread(written.entry, whyUnread(written.number, *written.unread),
+                        !amended(written.entry, amendments.of(id)).entry);
     for (const auto& id : amendments.roots()) {
         if (stopped)
             break;
+        if (unread.contains(id))
+            continue;
         const auto root = journal.line(id);
         if (!root)
             throw StoreError(Code::StoreFailed, "the journal lacks the entry " + id.text());
@@ -104,6 +112,12 @@ AmendmentTargets replay(JournalTable& journal, Projector& into, const std::funct
     }
     into.settle();
     return amendments.targets();
+}
+
+void remake(JournalTable& journal, Projector& projector) {
+    projector.clear();
+    for (const auto& [target, number] : replay(journal, projector))
+        journal.noteAmendment(target, number);
 }
 
 }

@@ -15,9 +15,13 @@ namespace crownring {
 /// Which entry amends which, by its number: in the order of arrival.
 using AmendmentTargets = std::vector<std::pair<EntryId, std::int64_t>>;
 
-/// Projects every entry as it stands now, with all that amends it, and settles. @pre `into` is empty
+/// Projects every entry as it stands now, with all that amends it, and settles. What cannot be read projects nothing
+/// and is asked about. @pre `into` is empty
 /// @param goOn asked now and then; with false the rest is left out
 /// @throws StoreError where an amendment points at nothing
 AmendmentTargets replay(JournalTable& journal, Projector& into, const std::function<bool()>& goOn = {});
+
+/// Throws the projections of a record away and makes them anew, inside the caller's transaction.
+void remake(JournalTable& journal, Projector& projector);
 
 }
