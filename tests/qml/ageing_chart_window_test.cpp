@@ -5,8 +5,8 @@
 
 #include "heard_warnings.h"
 #include "program/places.h"
-#include "qml/sample_curves.h"
 #include "screen/fabric/ageing_field.h"
+#include "screen/fabric/sample_curves.h"
 #include "test_class.h"
 
 #include <QAccessible>

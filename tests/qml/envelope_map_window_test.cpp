@@ -5,8 +5,8 @@
 
 #include "heard_warnings.h"
 #include "program/places.h"
-#include "qml/sample_panels.h"
 #include "screen/envelope/envelope_node.h"
+#include "screen/envelope/sample_panels.h"
 #include "screen/envelope/unrolled_envelope.h"
 #include "test_class.h"
 

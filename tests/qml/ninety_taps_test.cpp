@@ -4,12 +4,12 @@
 /// real window from "it came in" to the signature. Every tap and every key is counted, but for the figures themselves;
 /// the goal is 90 (tests/README.md keeps the figure).
 
-#include "app/demo_house.h"
 #include "heard_warnings.h"
 #include "program/places.h"
 #include "screen/bench/inspection_desk.h"
 #include "screen/bench/reading_desk.h"
 #include "screen/bench/release_desk.h"
+#include "screen/demo_house.h"
 #include "screen/envelope/unrolled_envelope.h"
 #include "test_class.h"
 

@@ -3,11 +3,11 @@
 /// Runs tst_*.qml of this folder over one record with the demo fleet. What a place would make for a part on its own is
 /// there from Crownring.Samples.
 
-#include "app/demo_house.h"
 #include "heard_warnings.h"
 #include "program/places.h"
-#include "sample_panels.h"
+#include "screen/demo_house.h"
 #include "screen/envelope/panel_model.h"
+#include "screen/envelope/sample_panels.h"
 #include "test_class.h"
 
 #include <QApplication>

@@ -3,9 +3,9 @@
 /// The whole window over the demo fleet: no warning of QML, a name for everything that a screen reader may stop at,
 /// every place reached by keyboard alone, and pictures for people to look at.
 
-#include "app/demo_house.h"
 #include "heard_warnings.h"
 #include "program/places.h"
+#include "screen/demo_house.h"
 #include "screen/record/flight_intake.h"
 #include "test_class.h"
 

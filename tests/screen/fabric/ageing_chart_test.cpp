@@ -2,9 +2,9 @@
 
 /// The chart of ageing without a window: what its axes hold, where its lines run, and the table it is saved to.
 
-#include "qml/sample_curves.h"
 #include "screen/fabric/ageing_chart.h"
 #include "screen/fabric/ageing_files.h"
+#include "screen/fabric/sample_curves.h"
 #include "test_class.h"
 
 #include <QAbstractItemModelTester>

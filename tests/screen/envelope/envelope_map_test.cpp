@@ -3,7 +3,7 @@
 /// The envelope map without a window: where a tap lands, where the keys lead, what a panel says, and that its signs can
 /// be told in grey.
 
-#include "qml/sample_panels.h"
+#include "screen/envelope/sample_panels.h"
 #include "screen/envelope/unrolled_envelope.h"
 #include "test_class.h"
 

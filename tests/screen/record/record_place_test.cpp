@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "demo_house.h"
+#include "screen/demo_house.h"
 #include "screen/record/flight_intake.h"
 #include "screen/record/record_place.h"
 #include "test_class.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/post.h"
-#include "demo_house.h"
+#include "screen/demo_house.h"
 #include "screen/form/entry_form.h"
 #include "test_class.h"
 

@@ -4,13 +4,13 @@
 /// record. What the numbers are is tested in tests/fabric; here, that they come, from whose thread, and in which words.
 
 #include "acts/post.h"
-#include "demo_house.h"
+#include "screen/bench/small_bench.h"
+#include "screen/demo_house.h"
 #include "screen/desk/record_desk.h"
 #include "screen/fabric/fabric_desk.h"
 #include "screen/fabric/fabric_marks.h"
 #include "screen/fabric/lots_desk.h"
 #include "screen/form/entry_form.h"
-#include "small_bench.h"
 #include "test_class.h"
 
 #include <QApplication>

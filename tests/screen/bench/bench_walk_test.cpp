@@ -4,13 +4,13 @@
 /// over everything that can be pressed, none of which may end in a release while a defect is open that bars flight.
 
 #include "answers/bench_file.h"
-#include "app/small_bench.h"
 #include "program/house.h"
 #include "rules/due/defects.h"
 #include "screen/bench/bench_place.h"
 #include "screen/bench/inspection_desk.h"
 #include "screen/bench/reading_desk.h"
 #include "screen/bench/release_desk.h"
+#include "screen/bench/small_bench.h"
 #include "screen/bench/visit_opening.h"
 #include "test_class.h"
 

@@ -6,9 +6,9 @@
 #include "demo_house.h"
 #include "screen/bench/visit_opening.h"
 #include "screen/desk/due_model.h"
+#include "screen/bench/small_bench.h"
 #include "screen/fabric/fabric_desk.h"
 #include "screen/fabric/fabric_words.h"
-#include "small_bench.h"
 #include "test_class.h"
 #include "words/words.h"
 
