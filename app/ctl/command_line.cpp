@@ -215,7 +215,8 @@ void addRigUp(CLI::App& app, Chosen& chosen) {
         ->required()
         ->type_name("A,B,C");
     call->add_option("--on", options->on, "The day of the flight (default: today)")->type_name("DATE");
-    call->add_option("--minutes", options->minutes, "How long it is to last")->check(CLI::Range(std::int64_t{0}, longestFlight.value()));
+    call->add_option("--minutes", options->minutes, "How long it is to last")
+        ->check(CLI::Range(std::int64_t{0}, longestFlight.value()));
     call->add_flag("--positioning", options->positioning, "Flown only to reach the place of an inspection");
     call->add_flag("--json", options->json, "Answer as JSON");
     call->footer(

@@ -13,9 +13,7 @@ namespace crownring {
 
 namespace {
 
-bool isNearlyDue(const DueRow& row) {
-    return isRequired(row.state) && row.state.standing < Standing::Clear;
-}
+bool isNearlyDue(const DueRow& row) { return isRequired(row.state) && row.state.standing < Standing::Clear; }
 
 /// The visit whose own requirement stands worst among the rows.
 Visit worstCallsFor(std::span<const DueRow> rows) {

@@ -17,8 +17,8 @@ struct RigUpAnswer {
 };
 
 /// The kit flies as the balloon that its envelope is fitted to: that balloon's programmes and operations bind all of
-/// it, besides those that bind each item where it is fitted now. While the record holds an entry that cannot be read, no
-/// kit may fly.
+/// it, besides those that bind each item where it is fitted now. While the record holds an entry that cannot be read,
+/// no kit may fly.
 /// @return UnknownReference when an item is not in the record on that day; BadUse when the kit is empty.
 [[nodiscard]] Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, CivilDate on,
                                              const PlannedFlight& flight);

@@ -7,8 +7,8 @@
 
 namespace crownring {
 
-/// NotReleasable for a closing that is no abandoning, and for a deferral, while the record holds an entry that cannot be
-/// read and is not voided: it may be what stands against them.
+/// NotReleasable for a closing that is no abandoning, and for a deferral, while the record holds an entry that cannot
+/// be read and is not voided: it may be what stands against them.
 [[nodiscard]] Findings askUnreadEntries(const Batch& batch);
 
 /// BadValue for a visit that is none, and for a checklist that breaks its schema.

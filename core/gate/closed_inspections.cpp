@@ -30,7 +30,8 @@ public:
         const auto known = m_known.find(inspection);
         if (known != m_known.end())
             return known->second;
-        auto told = m_books.told({Subject::Inspection, inspection.text(), {kindName<InspectionClosed>()}, CivilDate::last()});
+        auto told =
+            m_books.told({Subject::Inspection, inspection.text(), {kindName<InspectionClosed>()}, CivilDate::last()});
         if (told)
             m_known.emplace(inspection, *told);
         return told;

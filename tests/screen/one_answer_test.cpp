@@ -4,9 +4,9 @@
 
 #include "ctl/answer.h"
 #include "demo_house.h"
+#include "screen/bench/small_bench.h"
 #include "screen/bench/visit_opening.h"
 #include "screen/desk/due_model.h"
-#include "screen/bench/small_bench.h"
 #include "screen/fabric/fabric_desk.h"
 #include "screen/fabric/fabric_words.h"
 #include "test_class.h"

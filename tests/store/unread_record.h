@@ -4,7 +4,7 @@
 /// Records as the programs before schema 3 could leave them: with an entry in their chain that our reader refuses,
 /// since they did not read again what they wrote.
 
-#include "record/chain.h"
+#include "record/chain/chain.h"
 #include "store/connection/statement.h"
 
 #include <nlohmann/json.hpp>

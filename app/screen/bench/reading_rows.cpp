@@ -28,9 +28,9 @@ std::vector<Choice> seriesRows(std::span<const AskedSeries> asked, const QString
     std::vector<Choice> series;
     for (const auto& [of, count] : asked) {
         const auto value = keyText(of);
-        series.push_back(
-            {value, joined({BenchWords::quantity(of.quantity), inward(of.item.text())}, QStringLiteral(" · ")),
-             progressText(count), std::max(0, count.wanted - count.taken), -1, value == current});
+        series.push_back({value,
+                          joined({BenchWords::quantity(of.quantity), inward(of.item.text())}, QStringLiteral(" · ")),
+                          progressText(count), std::max(0, count.wanted - count.taken), -1, value == current});
     }
     return series;
 }

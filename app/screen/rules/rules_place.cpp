@@ -53,8 +53,7 @@ std::map<RequirementId, Reach> reachOf(const FleetSheet& sheet) {
     for (const auto& row : sheet.due.rows) {
         auto& each = reach[row.requirement->id];
         ++each.rows;
-        if (isRequired(row.state) &&
-            (each.worst < 0 || static_cast<int>(row.state.standing) < each.worst))
+        if (isRequired(row.state) && (each.worst < 0 || static_cast<int>(row.state.standing) < each.worst))
             each.worst = static_cast<int>(row.state.standing);
     }
     return reach;

@@ -21,8 +21,8 @@ bool takesThePlaceOf(const ChecklistAdopted& later, const ChecklistAdopted& earl
 }
 
 bool takesThePlaceOf(const PersonEntitled& later, const PersonEntitled& earlier) {
-    return later.person == earlier.person && later.capacity == earlier.capacity &&
-           later.balloons == earlier.balloons && (!later.until || (earlier.until && *later.until >= *earlier.until));
+    return later.person == earlier.person && later.capacity == earlier.capacity && later.balloons == earlier.balloons &&
+           (!later.until || (earlier.until && *later.until >= *earlier.until));
 }
 
 bool takesThePlaceOf(const TesterCalibrated& later, const TesterCalibrated& earlier) {

@@ -34,8 +34,8 @@ struct OpenDefect {
 [[nodiscard]] RequirementId requirementOf(const DefectId& defect);
 [[nodiscard]] std::optional<DefectId> defectOf(const RequirementId& requirement);
 
-/// `requirementOf` and what was found, as a requirement of the due list: mandatory when barring or when its deferral has run
-/// out, else recommended.
+/// `requirementOf` and what was found, as a requirement of the due list: mandatory when barring or when its deferral
+/// has run out, else recommended.
 [[nodiscard]] Requirement defectRequirement(const OpenDefect& defect, const ItemFacts& item, CivilDate today);
 [[nodiscard]] const Programme& defectProgramme();
 

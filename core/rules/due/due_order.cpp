@@ -9,9 +9,7 @@ namespace crownring {
 
 namespace {
 
-int placeOf(const Assessment& state) {
-    return isRequired(state) ? static_cast<int>(state.standing) : standingCount;
-}
+int placeOf(const Assessment& state) { return isRequired(state) ? static_cast<int>(state.standing) : standingCount; }
 
 /// Without a share a row is as bad as its standing can be, but for a clear one: nothing of it is used up.
 double shareOf(const Assessment& state) {

@@ -25,7 +25,9 @@ Standing standingOf(FabricMark::State state) {
 
 }
 
-RequirementId fabricRequirementId(std::string_view quantity) { return RequirementId("fabric/" + std::string(quantity)); }
+RequirementId fabricRequirementId(std::string_view quantity) {
+    return RequirementId("fabric/" + std::string(quantity));
+}
 
 Requirement fabricRequirement(const FabricMark& mark) {
     Requirement requirement;

@@ -6,8 +6,8 @@
 #include "screen/bench/record_pictures.h"
 #include "screen/bench/shop_place.h"
 #include "screen/bench/visit_opening.h"
-#include "screen/desk/record_desk.h"
 #include "screen/demo_house.h"
+#include "screen/desk/record_desk.h"
 #include "screen/form/entry_form.h"
 #include "test_class.h"
 
