@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # What the files of a room begin with is compiled once a storey, not once a file: a room takes the headers of the highest
-# storey that it sees. Every build does so, and so does clang-tidy.
+# storey that it sees. Every build does so.
 set(plain_headers <algorithm> <array> <charconv> <chrono> <cmath> <cstdint> <functional> <map> <memory> <numeric> <optional>
     <set> <span> <string> <string_view> <tuple> <unordered_map> <utility> <variant> <vector> <tl/expected.hpp>)
 
@@ -11,14 +11,8 @@ function(crownring_headers storey)
     set_target_properties(${target} PROPERTIES POSITION_INDEPENDENT_CODE ON)
     target_include_directories(${target} PRIVATE ${CMAKE_SOURCE_DIR}/core)
     target_precompile_headers(${target} PRIVATE ${plain_headers} ${ARGN})
-    crownring_optimise(${storey} ${target})
-endfunction()
-
-# Under the sanitizers only what computes long is optimised: with their checks an optimised file takes three times as long
-# to compile.
-function(crownring_optimise name target)
-    if(CROWNRING_SANITIZE AND name MATCHES "^fabric")
-        target_compile_options(${target} PRIVATE -O1)
+    if(CROWNRING_SANITIZE)
+        crownring_sanitise(${storey} ${target})
     endif()
 endfunction()
 
@@ -31,5 +25,7 @@ function(crownring_begin_with_headers name target rooms)
     endif()
     set_target_properties(${target} PROPERTIES POSITION_INDEPENDENT_CODE ON)
     target_precompile_headers(${target} REUSE_FROM crownring_${storey}_headers)
-    crownring_optimise(${name} ${target})
+    if(CROWNRING_SANITIZE)
+        crownring_sanitise(${name} ${target})
+    endif()
 endfunction()

@@ -12,3 +12,14 @@ if(CMAKE_CXX_COMPILER_ID STREQUAL GNU)
     # With its own instrumentation in the way g++ sees uninitialised values in std::regex that are none.
     add_compile_options(-Wno-maybe-uninitialized)
 endif()
+
+# What the sanitised tree asks of a room besides. Optimised is only what computes long: with checks in the way an optimised
+# file takes up to three times as long to compile. What reads the bytes of others is counted for the fuzz targets.
+set(coverage inline-8bit-counters,indirect-calls,trace-cmp,pc-table)
+function(crownring_sanitise room target)
+    if(room MATCHES "^fabric")
+        target_compile_options(${target} PRIVATE -O1)
+    elseif(CMAKE_CXX_COMPILER_ID STREQUAL Clang AND room MATCHES "^(measure|civil|record|rules|exchange)")
+        target_compile_options(${target} PRIVATE -fsanitize-coverage=${coverage})
+    endif()
+endfunction()
