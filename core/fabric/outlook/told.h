@@ -33,8 +33,8 @@ struct ToldOutlook {
     Hours dose;              ///< of over-temperature so far, in hours of plain ageing
     bool byReadings = false; ///< else figures of what is to come rest on what is assumed, and are withheld
     LifeEnd end = LifeEnd::NotKnown;
-    ToldBand<double> strength; ///< in the unit of the readings; where not by readings only the end that is worse
-    ToldBand<Hours> life;      ///< flown on that fabric
+    ToldBand<double> strength;       ///< in the unit of the readings; where not by readings only the end that is worse
+    ToldBand<Hours> life;            ///< flown on that fabric
     std::optional<double> failsNext; ///< by readings only, as the next two
     std::optional<double> belowByNext;
     std::optional<double> reachedAlready;
