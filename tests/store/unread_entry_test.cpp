@@ -104,7 +104,7 @@ private slots:
         latin.note = "gr\xfcn";
         row("no UTF-8", std::move(latin), "");
         auto number = entryOf(flight(60));
-        std::get<FlightLogged>(number.body).maxCelsius = std::numeric_limits<double>::quiet_NaN();
+        std::get<FlightLogged>(number.body).hottest = Celsius(std::numeric_limits<double>::quiet_NaN());
         row("no number", std::move(number), "max_temp_c");
     }
     void whatOurReaderRefusesIsNotWritten() {

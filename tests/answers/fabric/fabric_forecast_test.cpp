@@ -152,8 +152,9 @@ private slots:
         const auto at = static_cast<std::ptrdiff_t>(5 * 8 + 8);
         more->fleet.readings.insert(more->fleet.readings.begin() + at,
                                     {5, 420, 1, 0, {Seen::Exactly, std::log(42.0), 0}});
-        more->readings.insert(more->readings.begin() + at,
-                              {EntryId("new"), day("2026-05-30"), {1, 10}, 42, false, Judgement::Passes});
+        more->readings.insert(
+            more->readings.begin() + at,
+            {EntryId("new"), day("2026-05-30"), {1, 10}, Figure(42, *unitNamed("N")), false, Judgement::Passes});
         const auto carried = refitted(fit, more);
         QVERIFY(carried);
         const auto anew = fitted(more);

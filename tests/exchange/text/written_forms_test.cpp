@@ -171,11 +171,11 @@ private slots:
     void temperatures() {
         const auto c = TemperatureUnit::Celsius;
         const auto f = TemperatureUnit::Fahrenheit;
-        QCOMPARE(readCelsius("95,5", c), std::optional(95.5));
-        QCOMPARE(readCelsius("212", f), std::optional(100.0)); // water boils
-        QCOMPARE(readCelsius("212 °F", c), std::optional(100.0));
-        QCOMPARE(readCelsius("100°C", f), std::optional(100.0));
-        QCOMPARE(readCelsius("-40 F", c), std::optional(-40.0)); // where both scales meet
+        QCOMPARE(readCelsius("95,5", c), std::optional(Celsius(95.5)));
+        QCOMPARE(readCelsius("212", f), std::optional(Celsius(100.0))); // water boils
+        QCOMPARE(readCelsius("212 °F", c), std::optional(Celsius(100.0)));
+        QCOMPARE(readCelsius("100°C", f), std::optional(Celsius(100.0)));
+        QCOMPARE(readCelsius("-40 F", c), std::optional(Celsius(-40.0))); // where both scales meet
         QVERIFY(!readCelsius("hot", c));
         QVERIFY(!readCelsius("1.2.3", c));
         QVERIFY(!readCelsius("100 K", c));
