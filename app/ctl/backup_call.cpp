@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/call.h"
 #include "ctl/calls.h"
+#include "writing/target.h"
 
 #include <nlohmann/json.hpp>
 
@@ -10,6 +11,9 @@ int run(const BackupOptions& options, const Common& common) {
     const auto record = open(common);
     if (!record)
         return BadInput;
+    // A copy replaces nothing, not even an older copy.
+    if (const auto why = whyNotWritten(options.file, Replace::Never))
+        return refuse(*why);
     if (const auto done = record->backUpTo(options.file); !done)
         return refuse(done.error());
     print({{"backup", options.file}});

@@ -96,6 +96,7 @@ struct InspectionPrintOptions {
     std::string to;
     std::vector<std::string> what; ///< empty or "all": all that apply
     std::string paper = "a4";      ///< or "letter"
+    bool force = false;            ///< a file of that name may be replaced
 };
 int run(const InspectionPrintOptions& options, const Common& common);
 

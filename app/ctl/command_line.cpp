@@ -105,6 +105,7 @@ void addInspection(CLI::App& app, Chosen& chosen) {
     const auto [print, printed] = begin<InspectionPrintOptions>(*group, chosen, "print", "Its papers as PDF");
     print->add_option("ID", printed->inspection, "Its name, as list has it")->required();
     print->add_option("--to", printed->to, "The PDF file to write")->required()->type_name("FILE.pdf");
+    print->add_flag("--force", printed->force, "Replace a file of that name; never a record or another database");
     print->add_option("--on", printed->on, "One still open with the facts of this day (default: today)")
         ->type_name("DATE");
     print->add_option("--what", printed->what, "Which papers (default: all that apply)")

@@ -110,7 +110,8 @@ int run(const InspectionPrintOptions& options, const Common& common) {
         for (const auto kind : kinds)
             documents.push_back(sheet(kind, file));
         const auto format = options.paper == "letter" ? print::PageFormat::Letter : print::PageFormat::A4;
-        const auto written = print::writePdf(bound(documents), format, options.to);
+        const auto written =
+            print::writePdf(bound(documents), format, options.to, options.force ? Replace::Asked : Replace::Never);
         return written ? int{Done} : refuse(written.error());
     });
 }

@@ -48,7 +48,9 @@ tl::unexpected<Problem> cannotWrite(const std::string& file, const QString& why)
 
 }
 
-Result<void> writePdf(const paper::Document& document, PageFormat format, const std::string& file) {
+Result<void> writePdf(const paper::Document& document, PageFormat format, const std::string& file, Replace replace) {
+    if (auto why = whyNotWritten(file, replace))
+        return tl::unexpected(std::move(*why));
     QSaveFile saved(QString::fromStdString(file));
     if (!saved.open(QIODevice::WriteOnly))
         return cannotWrite(file, saved.errorString());

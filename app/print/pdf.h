@@ -7,6 +7,7 @@
 #include "paper/document.h"
 #include "print/sheet.h"
 #include "problem/problem.h"
+#include "writing/target.h"
 
 #include <QtGui/QImage>
 
@@ -17,8 +18,9 @@ namespace crownring::print {
 
 /// Writes beside the file first and renames then: whoever reads it finds all of the old or all of the new. The file
 /// asks for PDF/A-1b (ISO 19005-1): every font is inside, so that it reads the same in ten years.
-/// @return FileUnreadable when the file cannot be written
-[[nodiscard]] Result<void> writePdf(const paper::Document& document, PageFormat format, const std::string& file);
+/// @return as `whyNotWritten`; FileUnreadable when the file cannot be written
+[[nodiscard]] Result<void> writePdf(const paper::Document& document, PageFormat format, const std::string& file,
+                                    Replace replace);
 
 /// The same pages as pictures on white, for a preview.
 /// @param dotsPerInch of the pictures, e.g. 96

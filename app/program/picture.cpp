@@ -3,6 +3,8 @@
 
 #include "screen/desk/fleet.h"
 #include "screen/desk/record_desk.h"
+#include "words/words.h"
+#include "writing/target.h"
 
 #include <QCoreApplication>
 #include <QImage>
@@ -25,6 +27,8 @@ void end(int code, const QString& text) {
 }
 
 void grab(QQuickWindow* window, const PictureOrder& order) {
+    if (const auto why = whyNotWritten(order.file.toStdString(), Replace::Asked))
+        return end(2, words::Words::problem(*why));
     const auto picture = window->grabWindow();
     if (!picture.save(order.file))
         return end(2, QCoreApplication::translate("Picture", "%1 cannot be written.").arg(order.file));

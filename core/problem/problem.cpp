@@ -8,11 +8,11 @@ namespace crownring {
 namespace {
 
 constexpr std::array<std::string_view, codeCount> names = {
-    "bad-date",      "bad-quantity",      "bad-json",        "unknown-kind",      "unknown-key",
-    "missing-key",   "bad-value",         "duplicate-id",    "unknown-reference", "cannot-amend",
-    "bad-programme", "unknown-programme", "file-unreadable", "csv-no-header",     "csv-bad-row",
-    "igc-bad-track", "igc-no-flight",     "already-logged",  "not-releasable",    "store-unopened",
-    "store-foreign", "store-newer",       "store-busy",      "store-failed",      "bad-use",
+    "bad-date",        "bad-quantity",   "bad-json",          "unknown-kind",   "unknown-key",   "missing-key",
+    "bad-value",       "duplicate-id",   "unknown-reference", "cannot-amend",   "bad-programme", "unknown-programme",
+    "file-unreadable", "file-exists",    "file-unwritable",   "csv-no-header",  "csv-bad-row",   "igc-bad-track",
+    "igc-no-flight",   "already-logged", "not-releasable",    "store-unopened", "store-foreign", "store-newer",
+    "store-busy",      "store-failed",   "bad-use",
 };
 
 }

@@ -45,6 +45,27 @@ private slots:
         QCOMPARE(ctl({"post", QStringLiteral(CROWNRING_SOURCE_DIR "/demo_data/fleet.jsonl")}).code, 0);
     }
 
+    void aRecordIsNeverPrintedOver() {
+        const auto record = m_folder.filePath(QStringLiteral("r"));
+        QFile plain(m_folder.filePath(QStringLiteral("notes.txt")));
+        QVERIFY(plain.open(QIODevice::WriteOnly) && plain.write("kept") == 4);
+        plain.close();
+        for (const auto& beside : {record, record + QStringLiteral("-wal")}) {
+            QCOMPARE(ctl({"inspection", "print", "OL-2026-017", "--to", beside}).code, 2);
+            QCOMPARE(ctl({"inspection", "print", "OL-2026-017", "--to", beside, "--force"}).code, 2);
+        }
+        QCOMPARE(ctl({"backup", record}).code, 2);
+        QCOMPARE(ctl({"backup", plain.fileName()}).code, 2);
+        QCOMPARE(ctl({"inspection", "print", "OL-2026-017", "--to", plain.fileName()}).code, 2);
+        QVERIFY(plain.open(QIODevice::ReadOnly));
+        QCOMPARE(plain.readAll(), QByteArray("kept"));
+        plain.close();
+        QCOMPARE(ctl({"verify"}).code, 0);
+        QCOMPARE(ctl({"inspection", "print", "OL-2026-017", "--to", plain.fileName(), "--force"}).code, 0);
+        QVERIFY(plain.open(QIODevice::ReadOnly));
+        QVERIFY(plain.read(4) == "%PDF");
+    }
+
     void listHasOpenOnesFirst() {
         const auto answer = ctl({"inspection", "list", "--on", "2026-11-25", "--json"});
         QCOMPARE(answer.code, 0);
@@ -111,7 +132,7 @@ private slots:
         QFETCH(QStringList, says);
         for (const bool letter : {false, true}) {
             const auto file = m_folder.filePath(QStringLiteral("p.pdf"));
-            QStringList call{"inspection", "print", inspection, "--to", file, "--what", what};
+            QStringList call{"inspection", "print", inspection, "--to", file, "--force", "--what", what};
             call += {"--paper", letter ? "letter" : "a4"};
             const auto answer = ctl(call);
             QVERIFY2(answer.code == 0, answer.err);

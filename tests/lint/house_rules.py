@@ -13,6 +13,7 @@ import sys
 
 # Who may know whom in core: a room sees itself and the rooms named here. No circle: each is built from those before it.
 ROOMS = {"text": set(), "problem": {"text"}}
+ROOMS["writing"] = ROOMS["problem"] | {"problem"}
 ROOMS["paper"] = ROOMS["problem"] | {"problem"}
 ROOMS["measure"] = ROOMS["problem"] | {"problem"}
 ROOMS["civil"] = ROOMS["measure"] | {"measure"}

@@ -200,20 +200,21 @@ private slots:
     }
 
     void aPlaceThatCannotBeWrittenIsAProblem() {
-        const auto nowhere = writePdf(sample::empty(), PageFormat::A4, "/nowhere/at/all/paper.pdf");
+        const auto nowhere = writePdf(sample::empty(), PageFormat::A4, "/nowhere/at/all/paper.pdf", Replace::Never);
         QVERIFY(!nowhere);
         QCOMPARE(nowhere.error().code, Code::FileUnreadable);
-        QCOMPARE(nowhere.error().where.file, std::string("/nowhere/at/all/paper.pdf"));
+        QCOMPARE(nowhere.error().where.file, std::string("/nowhere/at/all/paper.pdf", Replace::Never));
         QVERIFY(!nowhere.error().mend.empty());
         QTemporaryDir folder;
-        QVERIFY(!writePdf(sample::empty(), PageFormat::A4, folder.path().toStdString())); // a folder stands there
+        QVERIFY(!writePdf(sample::empty(), PageFormat::A4, folder.path().toStdString(),
+                          Replace::Asked)); // a folder stands there
     }
 
     void theOldFileStaysUntilTheNewIsWhole() {
         QTemporaryDir folder;
         const QString file = folder.filePath("paper.pdf");
-        QVERIFY(writePdf(sample::empty(), PageFormat::A4, file.toStdString()));
-        QVERIFY(writePdf(sample::everything(), PageFormat::A4, file.toStdString()));
+        QVERIFY(writePdf(sample::empty(), PageFormat::A4, file.toStdString(), Replace::Never));
+        QVERIFY(writePdf(sample::everything(), PageFormat::A4, file.toStdString(), Replace::Asked));
         QCOMPARE(QDir(folder.path()).entryList(QDir::Files), QStringList("paper.pdf")); // nothing beside it is left
         QVERIFY(QString(outputOf("pdftotext", {file, "-"})).contains("Ana Müller"));
     }

@@ -12,6 +12,7 @@
 #include "store/connection/connection.h"
 #include "store/scratch.h"
 #include "test_class.h"
+#include "writing/target.h"
 
 #include <QtTest>
 
@@ -138,6 +139,10 @@ Problem provoked(Code code) {
         return trackWithoutFlight();
     case Code::AlreadyLogged:
         return flightTwice();
+    case Code::FileExists:
+        return *whyNotWritten(CROWNRING_SOURCE_DIR "/README.md", Replace::Never);
+    case Code::FileUnwritable:
+        return *whyNotWritten(CROWNRING_SOURCE_DIR "/core", Replace::Asked);
     case Code::StoreUnopened:
         return openRecord(Scratch().beside("absent"), OpenMode::Existing).error();
     case Code::StoreForeign:

@@ -248,7 +248,7 @@ void ReleaseDesk::print(const QUrl& file, bool letter) {
     const auto format = letter ? print::PageFormat::Letter : print::PageFormat::A4;
     // Pages are set off the screen's thread; one paper is written at a time.
     hear(QtConcurrent::run([document = bound(documents), format, path]() -> Result<void> {
-             return print::writePdf(document, format, path.toStdString());
+             return print::writePdf(document, format, path.toStdString(), Replace::Asked);
          }),
          this, [path](const Result<void>& answer) {
              if (answer)

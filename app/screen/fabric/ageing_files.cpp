@@ -3,6 +3,8 @@
 
 #include "paper/csv.h"
 #include "words/border.h"
+#include "words/words.h"
+#include "writing/target.h"
 
 #include <QBuffer>
 #include <QDir>
@@ -47,6 +49,9 @@ std::vector<std::string> rowOf(const AgeingReading& reading, const QString& unit
 }
 
 QString write(const QByteArray& bytes, const QUrl& file) {
+    // The dialog has asked about a file of that name.
+    if (const auto why = whyNotWritten(outward(pathOf(file)), Replace::Asked))
+        return Words::problem(*why);
     QSaveFile saved(pathOf(file));
     if (saved.open(QIODevice::WriteOnly) && saved.write(bytes) == bytes.size() && saved.commit())
         return {};

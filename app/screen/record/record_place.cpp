@@ -9,6 +9,7 @@
 #include "words/border.h"
 #include "words/sentences.h"
 #include "words/words.h"
+#include "writing/target.h"
 
 #include <QPointer>
 #include <QStandardPaths>
@@ -163,6 +164,12 @@ QUrl RecordPlace::proposedBackup() const {
 
 void RecordPlace::backUpTo(const QUrl& file) {
     const auto path = file.isLocalFile() ? file.toLocalFile() : file.toString();
+    if (const auto why = whyNotWritten(outward(path), Replace::Never)) {
+        m_backupFailed = true;
+        m_backup = Words::problem(*why);
+        emit backupChanged();
+        return;
+    }
     m_backingUp = true;
     m_backup = tr("Writing and checking the copy …");
     m_backupFailed = false;
