@@ -74,7 +74,7 @@ class PostedInspectionTest : public QObject {
     }
     QStringList printed(const QStringList& arguments) const {
         const auto file = m_folder.filePath(QStringLiteral("paper.pdf"));
-        const auto answer = inspection(QStringList{"print", "SH-7", "--to", file} + arguments);
+        const auto answer = inspection(QStringList{"print", "SH-7", "--to", file, "--force"} + arguments);
         if (answer.code != 0)
             qWarning("%s", answer.err.constData());
         return QString::fromUtf8(answerOf(QStringLiteral("pdftotext"), {"-layout", "-enc", "UTF-8", file, "-"}).out)

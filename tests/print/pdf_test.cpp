@@ -203,7 +203,7 @@ private slots:
         const auto nowhere = writePdf(sample::empty(), PageFormat::A4, "/nowhere/at/all/paper.pdf", Replace::Never);
         QVERIFY(!nowhere);
         QCOMPARE(nowhere.error().code, Code::FileUnreadable);
-        QCOMPARE(nowhere.error().where.file, std::string("/nowhere/at/all/paper.pdf", Replace::Never));
+        QCOMPARE(nowhere.error().where.file, std::string("/nowhere/at/all/paper.pdf"));
         QVERIFY(!nowhere.error().mend.empty());
         QTemporaryDir folder;
         QVERIFY(!writePdf(sample::empty(), PageFormat::A4, folder.path().toStdString(),

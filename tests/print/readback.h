@@ -25,7 +25,7 @@ class Readback {
 public:
     explicit Readback(const paper::Document& document, PageFormat format = PageFormat::A4)
         : file(m_folder.filePath(QStringLiteral("paper.pdf"))) {
-        const Result<void> written = writePdf(document, format, file.toStdString());
+        const Result<void> written = writePdf(document, format, file.toStdString(), Replace::Never);
         if (!written)
             qFatal("%s", text(written.error()).c_str());
         const QString all = QString::fromUtf8(outputOf("pdftotext", {"-layout", "-enc", "UTF-8", file, "-"}));
