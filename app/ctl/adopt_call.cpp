@@ -2,6 +2,7 @@
 #include "acts/adopt.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
+#include "problem/faults/use_fault.h"
 #include "rules/programme/programme.h"
 
 #include <nlohmann/json.hpp>
@@ -20,10 +21,7 @@ std::vector<NameOf> namesOf(const std::vector<std::string>& texts) {
 int run(const AdoptOptions& options, const Common& common) {
     const int said = (options.balloons.empty() ? 0 : 1) + (options.items.empty() ? 0 : 1) + (options.all ? 1 : 0);
     if (said != 1)
-        return refuse(Problem{Code::BadUse,
-                              "whom the programme binds is not said exactly once",
-                              "give --balloon, --item (each may repeat) or --all",
-                              {}});
+        return refuse(Problem{UseFault::BoundNotOnce});
     const auto on = dayFrom(options.on);
     if (!on)
         return refuse(on.error());

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/answer_json.h"
 
+#include "words/question_text.h"
+#include "words/sentence.h"
+
 #include <nlohmann/json.hpp>
 
 #include <array>
@@ -79,8 +82,8 @@ ordered_json rowJson(const DueRow& row) {
                         {"item", row.item->id.text()},
                         {"kind", itemKindName(row.item->kind)},
                         {"requirement", requirement.id.text()},
-                        {"title", requirement.title},
-                        {"source", requirement.source},
+                        {"title", words::said(requirement.title).toStdString()},
+                        {"source", words::said(requirement.source).toStdString()},
                         {"standing", standingText(state.standing)},
                         {"governs", state.governs ? ordered_json(clockNameText(*state.governs)) : ordered_json()},
                         {"limits", ordered_json::array()},
@@ -105,7 +108,7 @@ ordered_json questionJson(const Question& question) {
             {"subject", question.subject},
             {"entry", question.stamp.id.empty() ? ordered_json() : ordered_json(question.stamp.id.text())},
             {"on", question.stamp.id.empty() ? ordered_json() : ordered_json(question.stamp.at.on().iso())},
-            {"text", questionText(question)}};
+            {"text", words::questionText(question).toStdString()}};
 }
 
 void addUnread(ordered_json& answer, Books& books) {

@@ -5,6 +5,7 @@
 #include "ctl/calls.h"
 #include "ctl/due_table.h"
 #include "measure/duration_text.h"
+#include "words/sentence.h"
 
 #include <nlohmann/json.hpp>
 
@@ -37,7 +38,7 @@ void printLine(const BalloonLine& line) {
     std::cout << std::left << std::setw(10) << line.card.balloon.text() << std::setw(10)
               << standingText(line.standing());
     if (const auto* row = line.headline.row) {
-        std::cout << row->item->id.text() << ", " << row->requirement->title;
+        std::cout << row->item->id.text() << ", " << words::said(row->requirement->title).toStdString();
         if (line.headline.limit && line.headline.limit->isProven())
             std::cout << ", " << leftText(*line.headline.limit) << " left";
     } else {

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/call.h"
 
+#include "problem/faults/use_fault.h"
 #include "text/shown.h"
+#include "words/problem_words.h"
 
 #include <QtCore/QDate>
 #include <nlohmann/json.hpp>
@@ -15,8 +17,7 @@ namespace crownring::ctl {
 
 std::unique_ptr<Record> open(const Common& common, OpenMode mode) {
     if (common.record.empty()) {
-        refuse(
-            Problem{Code::BadUse, "no record is named", "name one with --record FILE or --record postgresql://…", {}});
+        refuse(Problem{UseFault::NoRecordNamed});
         return nullptr;
     }
     auto record = openRecord(common.record, mode, WriterId(common.writer));
@@ -24,11 +25,11 @@ std::unique_ptr<Record> open(const Common& common, OpenMode mode) {
         refuse(record.error());
         return nullptr;
     }
-    if (const auto reason = (*record)->readOnlyReason(); !reason.empty())
-        std::cerr << "crownringctl: " << reason << "; it is opened for reading only\n";
+    if (const auto reason = (*record)->readOnlyReason())
+        std::cerr << "crownringctl: " << words::message(*reason).toStdString() << "; it is opened for reading only\n";
     if (const auto unread = (*record)->unreadable())
         for (const auto& question : *unread)
-            std::cerr << "crownringctl: [" << questionName(question.kind) << "] " << questionText(question) << "\n";
+            std::cerr << "crownringctl: [" << questionName(question.kind) << "] " << words::questionText(question).toStdString() << "\n";
     return std::move(*record);
 }
 
@@ -43,8 +44,7 @@ Result<std::string> contentOf(const std::string& file) {
     if (stream)
         stream.peek();
     if (!stream && !stream.eof())
-        return problem(Code::FileUnreadable, "the file cannot be read", "check its name and whether it may be read",
-                       {file, 0, {}});
+        return problem(UseFault::FileUnreadable, {}, {file, 0, {}});
     content << stream.rdbuf();
     return content.str();
 }
@@ -54,7 +54,7 @@ CivilDate today() { return *CivilDate::parse(QDate::currentDate().toString(Qt::I
 Result<CivilDate> dayFrom(const std::string& text) { return text.empty() ? today() : CivilDate::parse(text); }
 
 int refuse(const Problem& problem) {
-    std::cerr << "crownringctl: [" << codeName(problem.code) << "] " << text(problem) << "\n";
+    std::cerr << "crownringctl: [" << codeName(problem.code()) << "] " << words::line(problem).toStdString() << "\n";
     return BadInput;
 }
 

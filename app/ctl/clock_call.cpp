@@ -3,6 +3,7 @@
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "measure/duration_text.h"
+#include "problem/faults/use_fault.h"
 
 #include <nlohmann/json.hpp>
 
@@ -29,10 +30,7 @@ int run(const ClockOptions& options, const Common& common) {
     if (!facts)
         return refuse(facts.error());
     if (facts->empty())
-        return refuse(Problem{Code::UnknownReference,
-                              "item '" + options.item + "' is not in the record on " + on->iso(),
-                              "ask for a later day",
-                              {}});
+        return refuse(Problem{UseFault::NoItemOnThatDay, {options.item, *on}});
     const auto& clock = facts->front().clock;
     if (options.json) {
         nlohmann::ordered_json answer{{"item", options.item}};

@@ -4,6 +4,7 @@
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "ctl/shown_output.h"
+#include "problem/faults/use_fault.h"
 #include "text/utf8.h"
 
 #include <CLI/CLI.hpp>
@@ -281,11 +282,7 @@ int runCommandLine(int argc, const char* const* argv) {
     const ShownOutput messages(std::cerr);
     for (int at = 1; at < argc; ++at)
         if (const auto bad = firstBadByte(argv[at]))
-            return refuse(Problem{Code::BadUse,
-                                  "argument " + std::to_string(at) + " is not UTF-8 from its byte " +
-                                      std::to_string(*bad + 1) + " on",
-                                  "write it in UTF-8, and see that the terminal does",
-                                  {}});
+            return refuse(Problem{UseFault::NotUtf8, {at, *bad + 1}});
     CLI::App app{about, "crownringctl"};
     Common common;
     Chosen chosen;

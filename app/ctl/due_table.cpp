@@ -3,6 +3,7 @@
 
 #include "measure/duration_text.h"
 #include "text/utf8.h"
+#include "words/sentence.h"
 
 #include <algorithm>
 #include <array>
@@ -78,7 +79,7 @@ void printTable(std::ostream& out, const DueList& list, std::size_t most) {
         const auto* limit = governingLimit(row.state);
         rows.push_back({standingCell(row), limit ? leftText(*limit) : "", dueText(row),
                         row.item->balloon ? row.item->balloon->text() : "-", row.item->id.text(),
-                        std::string(itemKindName(row.item->kind)), row.requirement->title});
+                        std::string(itemKindName(row.item->kind)), words::said(row.requirement->title).toStdString()});
     }
     std::array<std::size_t, columnCount> widths{};
     for (const auto& row : rows)

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/fabric_answer.h"
 
+#include "problem/faults/fabric_fault.h"
+
 namespace crownring::ctl {
 
 nlohmann::ordered_json jsonOf(const Band& band) {
@@ -48,14 +50,15 @@ std::string sentenceOf(const ForecastGrounds& grounds) {
 }
 
 Result<FabricChannel> chosenChannel(const std::vector<FabricChannel>& channels, const std::string& quantity) {
-    std::string known;
+    Listed known;
     for (const auto& channel : channels) {
         if (quantity.empty() || channel.quantity == quantity)
             return channel;
-        known += (known.empty() ? "" : ", ") + channel.quantity;
+        known.list.emplace_back(channel.quantity);
     }
-    return problem(Code::BadUse, "no limit is stated for '" + quantity + "'",
-                   known.empty() ? "enter the limit that the manual states (limit.stated)" : "ask for " + known);
+    if (known.list.empty())
+        return problem(FabricFault::NoLimitToAskFor, {quantity});
+    return problem(FabricFault::AskForAnother, {quantity, std::move(known)});
 }
 
 Result<FabricChannel> channelOfFleet(Books& books, const std::string& quantity, CivilDate on) {

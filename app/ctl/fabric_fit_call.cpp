@@ -4,6 +4,7 @@
 #include "ctl/fabric_answer.h"
 #include "exchange/table/fabric_table.h"
 #include "fabric/sampler/ageing_sampler.h"
+#include "problem/faults/fabric_fault.h"
 
 #include <cmath>
 #include <iomanip>
@@ -110,10 +111,7 @@ int run(const FabricFitOptions& options, const Common&) {
     if (!table)
         return refuse(table.error());
     if (table->fleet.readings.empty())
-        return refuse(Problem{Code::BadValue,
-                              "no envelope has been tested",
-                              "add at least one pull of an envelope",
-                              {options.readings, 0, {}}});
+        return refuse(Problem{FabricFault::NoEnvelopeTested, {}, {options.readings, 0, {}}});
     const auto fit = fitted(std::move(*table), options);
     if (!fit)
         return refuse(fit.error());

@@ -4,6 +4,7 @@
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "ctl/fabric_answer.h"
+#include "words/sentence.h"
 
 #include <cmath>
 #include <iomanip>
@@ -123,7 +124,8 @@ void printPulls(const Told& told) {
 
 void printStrength(const Told& told, const SetForecast& set) {
     const auto& strength = set.outlook.strength;
-    std::cout << "  " << seriesText(told.fit.record->channel.series) << " at the weakest place now   ";
+    std::cout << "  " << words::said(testedAs(told.fit.record->channel.series)).toStdString()
+              << " at the weakest place now   ";
     if (strength.isWhole())
         std::cout << *strength.low << " to " << *strength.high << " " << told.unit() << ", middle " << *strength.middle;
     else if (strength.low)

@@ -5,6 +5,9 @@
 #include "exchange/log/flight_log.h"
 #include "exchange/track/igc_flight.h"
 #include "measure/duration_text.h"
+#include "problem/faults/use_fault.h"
+#include "words/problem_words.h"
+#include "words/sentence.h"
 
 #include <nlohmann/json.hpp>
 
@@ -52,6 +55,13 @@ std::string_view openChoiceText(OpenChoice choice) {
     return "";
 }
 
+std::vector<std::string> textsOf(const std::vector<Phrase>& remarks) {
+    std::vector<std::string> texts;
+    for (const auto& remark : remarks)
+        texts.push_back(words::said(remark).toStdString());
+    return texts;
+}
+
 bool isTrack(const std::string& file) {
     auto ending = file.size() >= 4 ? file.substr(file.size() - 4) : "";
     std::transform(ending.begin(), ending.end(), ending.begin(), [](unsigned char c) { return std::tolower(c); });
@@ -66,7 +76,7 @@ Results<Found> fromTrack(Books& books, const std::string& bytes, const ImportOpt
     auto judged = judge(books, std::move(preview->proposals));
     if (!judged)
         return tl::unexpected(std::vector{judged.error()});
-    return Found{std::move(*judged), {}, std::move(preview->remarks), {}, false};
+    return Found{std::move(*judged), {}, textsOf(preview->remarks), {}, false};
 }
 
 FlightLogChoices choicesOf(const ImportOptions& options) {
@@ -95,7 +105,7 @@ Results<Found> fromLog(Books& books, const std::string& bytes, const ImportOptio
     auto judged = judge(books, std::move(preview.flights));
     if (!judged)
         return tl::unexpected(std::vector{judged.error()});
-    Found found{std::move(*judged), std::move(preview.badRows), std::move(preview.remarks), std::move(preview.columns),
+    Found found{std::move(*judged), std::move(preview.badRows), textsOf(preview.remarks), std::move(preview.columns),
                 !preview.open.empty()};
     for (const auto choice : preview.open)
         found.remarks.emplace_back(openChoiceText(choice));
@@ -130,11 +140,11 @@ nlohmann::ordered_json answerJson(const Found& found, std::size_t posted) {
     for (const auto& flight : found.flights)
         answer["flights"].push_back(flightJson(flight));
     for (const auto& each : found.refused)
-        answer["refused"].push_back({{"code", codeName(each.code)},
+        answer["refused"].push_back({{"code", codeName(each.code())},
                                      {"line", each.where.line},
                                      {"column", each.where.key},
-                                     {"message", each.message},
-                                     {"mend", each.mend}});
+                                     {"message", words::message(each).toStdString()},
+                                     {"mend", words::mend(each).toStdString()}});
     return answer;
 }
 
@@ -144,7 +154,7 @@ void printText(const Found& found, std::size_t posted, bool accepted) {
                   << " " << (proposal.time ? proposal.time->iso() + " " : "") << proposal.balloon.text() << " "
                   << hoursAndMinutes(proposal.flight.use.minutes) << " h  " << stateName(state) << "\n";
     for (const auto& each : found.refused)
-        std::cout << "refused: " << text(each) << "\n";
+        std::cout << "refused: " << words::line(each).toStdString() << "\n";
     for (const auto& column : found.columns)
         std::cout << "column: " << column.text << " = "
                   << (column.meaning ? logColumnName(*column.meaning) : std::string_view("not read")) << "\n";
@@ -170,15 +180,11 @@ int run(const ImportOptions& options, const Common& common) {
     if (options.accept) {
         if (found->open) {
             printText(*found, 0, false);
-            return refuse(
-                Problem{Code::BadUse, "something must be chosen first", "see the notes", {options.file, 0, {}}});
+            return refuse(Problem{UseFault::SomethingToChoose, {}, {options.file, 0, {}}});
         }
         if (!found->refused.empty() && !options.skipBad) {
             refuse(found->refused);
-            return refuse(Problem{Code::BadUse,
-                                  "some rows are bad, so nothing was posted",
-                                  "mend them, or leave them out with --skip-bad",
-                                  {options.file, 0, {}}});
+            return refuse(Problem{UseFault::BadRows, {}, {options.file, 0, {}}});
         }
         const auto receipt = accept(*record, *record, found->flights, options.file);
         if (!receipt)

@@ -7,6 +7,7 @@
 #include "paper/document_text.h"
 #include "print/pdf.h"
 #include "sheets/sheets.h"
+#include "words/spoken.h"
 
 #include <nlohmann/json.hpp>
 
@@ -26,6 +27,8 @@ std::string subjectOf(const InspectionCard& card) {
         names += (names.empty() ? "" : ", ") + item.text();
     return names;
 }
+
+const words::Spoken language;
 
 Json jsonOf(const InspectionCard& card) {
     Json items = Json::array();
@@ -80,7 +83,7 @@ int run(const InspectionListOptions& options, const Common& common) {
     else if (cards->empty())
         std::cout << "No inspection up to " << day->iso() << ".\n";
     else
-        std::cout << paper::toText({"Inspections up to " + day->iso(), {}, {}, {}, {table}});
+        std::cout << paper::toText({"Inspections up to " + day->iso(), {}, {}, {}, {table}}, language);
     return Done;
 }
 
@@ -89,11 +92,11 @@ int run(const InspectionShowOptions& options, const Common& common) {
         if (options.csv == "lines")
             std::cout << paper::csv(linesTable(file));
         else if (options.csv == "readings")
-            std::cout << paper::csv(readingsTable(file));
+            std::cout << paper::csv(readingsTable(file, language));
         else if (options.json)
-            print(inspectionJson(file));
+            print(inspectionJson(file, language));
         else
-            std::cout << paper::toText(inspectionReport(file));
+            std::cout << paper::toText(inspectionReport(file, language), language);
         return Done;
     });
 }
@@ -108,10 +111,10 @@ int run(const InspectionPrintOptions& options, const Common& common) {
             kinds = sheetsOf(file);
         std::vector<paper::Document> documents;
         for (const auto kind : kinds)
-            documents.push_back(sheet(kind, file));
+            documents.push_back(sheet(kind, file, language));
         const auto format = options.paper == "letter" ? print::PageFormat::Letter : print::PageFormat::A4;
         const auto written =
-            print::writePdf(bound(documents), format, options.to, options.force ? Replace::Asked : Replace::Never);
+            print::writePdf(bound(documents, language), format, options.to, options.force ? Replace::Asked : Replace::Never);
         return written ? int{Done} : refuse(written.error());
     });
 }

@@ -4,6 +4,8 @@
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "ctl/due_table.h"
+#include "words/question_text.h"
+#include "words/sentence.h"
 
 #include <nlohmann/json.hpp>
 
@@ -43,10 +45,10 @@ std::string reasonText(const RigUpReason& reason) {
     if (reason.kind == RigUpReason::Kind::CannotSay)
         return reason.item->id.text() + ": no mandatory requirement that was adopted binds it, so nothing can be said";
     if (reason.kind == RigUpReason::Kind::Unread)
-        return questionText(*reason.unread);
+        return words::questionText(*reason.unread).toStdString();
     const auto& row = *reason.row;
-    auto text =
-        row.item->id.text() + ": " + row.requirement->title + " is " + std::string(standingText(row.state.standing));
+    auto text = row.item->id.text() + ": " + words::said(row.requirement->title).toStdString() + " is " +
+                std::string(standingText(row.state.standing));
     if (row.state.because == Because::Triggered)
         text += " after " + row.state.trigger->event + " on " + row.state.trigger->stamp.at.on().iso();
     else if (row.state.because == Because::TypeMissing)
@@ -108,12 +110,12 @@ void printText(const RigUp& verdict) {
     for (const auto& reason : verdict.reasons)
         std::cout << "  " << reasonText(reason) << "\n";
     if (verdict.governs)
-        std::cout << "Governs: " << verdict.governs->item->id.text() << ", " << verdict.governs->requirement->title
-                  << " (" << standingText(verdict.governs->state.standing) << ", due " << dueText(*verdict.governs)
-                  << ")\n";
+        std::cout << "Governs: " << verdict.governs->item->id.text() << ", "
+                  << words::said(verdict.governs->requirement->title).toStdString() << " ("
+                  << standingText(verdict.governs->state.standing) << ", due " << dueText(*verdict.governs) << ")\n";
     for (const auto* note : verdict.notes)
-        std::cout << "To mind: " << note->item->id.text() << ", " << note->requirement->title << " ("
-                  << standingText(note->state.standing) << ")\n";
+        std::cout << "To mind: " << note->item->id.text() << ", " << words::said(note->requirement->title).toStdString()
+                  << " (" << standingText(note->state.standing) << ")\n";
     std::cout << "From the record and the adopted rules only; the pilot, the licensed person, the authority and the\n"
                  "manufacturer's current instructions decide.\n";
 }

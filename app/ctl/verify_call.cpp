@@ -2,6 +2,8 @@
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
+#include "words/question_text.h"
+#include "words/sentence.h"
 
 #include <nlohmann/json.hpp>
 
@@ -34,8 +36,8 @@ int run(const VerifyOptions& options, const Common& common) {
             {"entries", verdict->entries}, {"intact", verdict->intact}, {"first_bad", firstOf(*verdict)}};
         if (!verdict->projection.empty())
             answer["projection"] = verdict->projection;
-        if (!verdict->reason.empty())
-            answer["reason"] = verdict->reason;
+        if (verdict->reason)
+            answer["reason"] = words::said(*verdict->reason).toStdString();
         answer["questions"] = nlohmann::ordered_json::array();
         for (const auto& question : questions.value_or(std::vector<Question>{}))
             answer["questions"].push_back(questionJson(question));
@@ -48,12 +50,12 @@ int run(const VerifyOptions& options, const Common& common) {
                   << "\n";
         if (!verdict->intact)
             std::cout << (verdict->firstBad ? "First bad entry " + verdict->firstBad->text() + ": " : "")
-                      << verdict->reason << "\n";
+                      << (verdict->reason ? words::said(*verdict->reason).toStdString() : "") << "\n";
         const auto open = questions.value_or(std::vector<Question>{});
         std::cout << open.size() << " open questions\n";
         for (const auto& question : open)
             std::cout << "  " << (question.stamp.id.empty() ? "" : question.stamp.at.on().iso() + " ")
-                      << questionText(question) << "\n";
+                      << words::questionText(question).toStdString() << "\n";
     }
     return verdict->intact ? Done : AnswerIsNo;
 }

@@ -3,6 +3,7 @@
 
 #include "print/sheet.h"
 #include "print/typeface.h"
+#include "words/spoken.h"
 
 #include <QtCore/QCoreApplication>
 #include <QtGui/QFontMetricsF>
@@ -66,7 +67,7 @@ TextLines footOf(const paper::EnvelopeMapFigure& map, double width) {
             add(QCoreApplication::translate("print", "Not on this map: gore %1, row %2: %3 %4")
                     .arg(panel.gore)
                     .arg(panel.row)
-                    .arg(reading(panel), QString::fromStdString(verdictText(panel.verdict)))
+                    .arg(reading(panel), QString::fromStdString(verdictText(panel.verdict, words::Spoken())))
                     .trimmed()
                     .toStdString());
     return foot;

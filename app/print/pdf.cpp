@@ -5,6 +5,7 @@
 #include "print/page_frame.h"
 #include "print/pagination.h"
 #include "print/typeface.h"
+#include "problem/faults/use_fault.h"
 
 #include <QtCore/QSaveFile>
 #include <QtGui/QPainter>
@@ -41,9 +42,7 @@ private:
 };
 
 tl::unexpected<Problem> cannotWrite(const std::string& file, const QString& why) {
-    return problem(Code::FileUnreadable, "the file cannot be written: " + why.toStdString(),
-                   "choose a folder that exists, that you may write to, on a disk with room",
-                   {.file = file, .line = 0, .key = ""});
+    return problem(UseFault::FileUnwritable, {why.toStdString()}, {file, 0, {}});
 }
 
 }

@@ -4,6 +4,7 @@
 #include "print/sheet.h"
 #include "print/table_row.h"
 #include "print/typeface.h"
+#include "words/spoken.h"
 
 #include <algorithm>
 
@@ -140,7 +141,7 @@ void addChecks(Flow& flow, const paper::Checks& checks, QSizeF body) {
                 what.push_back(source);
         const Face face = line.mark == paper::CheckMark::Open ? Face::Bold : Face::Regular;
         rows.add({{setText(std::to_string(number + 1), places[0].width, cellStyle(Align::Right)), std::move(what),
-                   setText(checkMarkText(line.mark), places[2].width, cellStyle(Align::Left, face)),
+                   setText(checkMarkText(line.mark, words::Spoken()), places[2].width, cellStyle(Align::Left, face)),
                    setText(line.finding, places[3].width, cellStyle()), setText(line.by, places[4].width, cellStyle())},
                   places,
                   number + 1 == checks.lines.size() ? lastRule() : rowRule()});

@@ -4,10 +4,13 @@
 /// fleet.
 
 #include "kept_memory.h"
+#include "picture.h"
+#include "places.h"
 #include "program/house.h"
 #include "program/picture.h"
 #include "program/places.h"
 #include "words/border.h"
+#include "words/problem_words.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
@@ -75,7 +78,7 @@ tl::expected<Orders, QString> ordersFrom(const QStringList& arguments) {
     if (parser.isSet(QStringLiteral("on"))) {
         const auto on = CivilDate::parse(outward(parser.value(QStringLiteral("on"))));
         if (!on)
-            return tl::unexpected(inward(text(on.error())));
+            return tl::unexpected(words::line(on.error()));
         orders.on = *on;
     }
     if (parser.isSet(QStringLiteral("picture"))) {

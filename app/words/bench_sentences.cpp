@@ -36,7 +36,7 @@ QString BenchSentences::of(const ReadingTaken& e) {
 }
 
 QString BenchSentences::of(const InspectionOpened& e) {
-    return tr("Inspection %1 opened: %2, %n item(s)", nullptr, static_cast<int>(e.items.size()))
+    return tr("Inspection %1 opened: %2, %n items", nullptr, static_cast<int>(e.items.size()))
         .arg(named(e.inspection), inward(e.visit));
 }
 

@@ -3,8 +3,11 @@
 
 #include "bench/checklist/visit.h"
 #include "bench/reading/quantity.h"
+#include "bench_sentences.h"
+#include "border.h"
 #include "words/bench_sentences.h"
 #include "words/border.h"
+#include "words/sentence.h"
 
 #include <QLocale>
 #include <QStringList>
@@ -13,7 +16,7 @@ namespace crownring::words {
 
 QString BenchWords::visit(std::string_view visit) {
     const auto known = visitFrom(visit);
-    return known ? inward(visitTitle(*known)) : inward(visit);
+    return known ? words::said(termOf(*known)) : inward(visit);
 }
 
 QString BenchWords::outcome(Outcome outcome) {
@@ -29,8 +32,7 @@ QString BenchWords::outcome(Outcome outcome) {
 }
 
 QString BenchWords::quantity(std::string_view slug) {
-    const auto* known = quantityNamed(slug);
-    auto text = inward(known ? known->title : slug);
+    auto text = words::said(quantityTerm(slug));
     if (!text.isEmpty())
         text[0] = text[0].toUpper();
     return text;

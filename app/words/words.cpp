@@ -3,6 +3,7 @@
 
 #include "measure/duration_text.h"
 #include "words/border.h"
+#include "words/problem_words.h"
 
 #include <QStringList>
 
@@ -276,13 +277,12 @@ QString Words::problem(const Problem& problem) {
         where += tr("line %1").arg(problem.where.line);
     if (!problem.where.key.empty())
         where += inward(problem.where.key);
-    QString text = inward(problem.message);
+    QString text = words::message(problem);
     if (!text.isEmpty())
         text[0] = text[0].toUpper();
     if (!where.isEmpty())
         text = tr("%1: %2").arg(where.join(QStringLiteral(", ")), text);
-    if (!problem.mend.empty()) {
-        QString mend = inward(problem.mend);
+    if (QString mend = words::mend(problem); !mend.isEmpty()) {
         mend[0] = mend[0].toUpper();
         text = tr("%1. %2").arg(text, mend);
     }

@@ -2,6 +2,7 @@
 #include "acts/adopt.h"
 
 #include "acts/post.h"
+#include "problem/faults/entry_fault.h"
 #include "rules/programme/programme.h"
 
 #include <algorithm>
@@ -16,7 +17,7 @@ std::optional<Problem> namedTwice(std::vector<Name<What>> names, const char* key
     const auto twice = std::adjacent_find(names.begin(), names.end());
     if (twice == names.end())
         return std::nullopt;
-    return Problem{Code::BadValue, "'" + twice->text() + "' is named twice", "name each one once", {{}, 0, key}};
+    return Problem{EntryFault::NamedTwice, {*twice}, atKey(key)};
 }
 
 std::optional<Problem> namedTwice(const Bound& bound) {

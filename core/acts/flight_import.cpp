@@ -2,6 +2,7 @@
 #include "acts/flight_import.h"
 
 #include "acts/post.h"
+#include "problem/faults/use_fault.h"
 
 #include <algorithm>
 #include <map>
@@ -140,11 +141,8 @@ std::vector<Problem> takenMeanwhile(const std::vector<JudgedProposal>& then, con
     for (std::size_t i = 0; i < then.size(); ++i) {
         const auto& proposal = then[i].proposal;
         if (then[i].state == ProposalState::New && now[i].state != ProposalState::New)
-            problems.push_back({Code::AlreadyLogged,
-                                "the record has changed: the flight of " + proposal.balloon.text() + " on " +
-                                    proposal.on.iso() + " is no longer new",
-                                "look at the preview again",
-                                {file, proposal.line, {}}});
+            problems.push_back(
+                Problem{UseFault::FlightTakenMeanwhile, {proposal.balloon, proposal.on}, {file, proposal.line, {}}});
     }
     return problems;
 }

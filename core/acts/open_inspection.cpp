@@ -4,6 +4,8 @@
 #include "acts/post.h"
 #include "answers/due.h"
 #include "bench/checklist/inspection.h"
+#include "problem/faults/bench_fault.h"
+#include "problem/faults/checklist_fault.h"
 #include "rules/due/defects.h"
 
 #include <algorithm>
@@ -32,7 +34,7 @@ Result<Checklist> shelfChecklist(std::string_view id) {
     for (const auto& text : checklistShelf())
         if (auto checklist = checklistFrom(text); checklist && checklist->id == id)
             return checklist;
-    return problem(Code::UnknownReference, "no checklist '" + std::string(id) + "' is on the shelf", "adopt one");
+    return problem(ChecklistFault::NotOnTheShelf, {id});
 }
 
 /// The shelf's list with the lines that organisations have adopted, the latest of each.
@@ -93,8 +95,8 @@ void addFurtherWork(Checklist& checklist, const Opening& opening, const DueList&
         const auto known =
             std::ranges::find_if(further, [&](const auto& line) { return line.id == "do/" + asked.id.text(); });
         if (known == further.end()) {
-            further.push_back(
-                lineFor(asked.id, asked.title, asked.source, asked.note, row->item->kind, regimeOf(opening.visit)));
+            further.push_back(lineFor(asked.id, asked.title.written(), asked.source.written(), asked.note.written(),
+                                      row->item->kind, regimeOf(opening.visit)));
             further.back().section = furtherWork;
         } else if (std::ranges::find(known->kinds, row->item->kind) == known->kinds.end()) {
             known->kinds.push_back(row->item->kind);
@@ -136,7 +138,7 @@ Result<InspectionId> freshName(Books& books, const Opening& opening) {
 Result<Offer> offerInspection(Books& books, const std::optional<Registration>& balloon,
                               const std::vector<ItemId>& items, CivilDate on) {
     if (!balloon && items.empty())
-        return problem(Code::BadUse, "nothing to inspect", "name a balloon, or the items that came in");
+        return problem(BenchFault::NothingToInspect);
     auto list = due(books, {balloon, items}, on);
     if (!list)
         return tl::unexpected(list.error());
@@ -154,15 +156,13 @@ Result<Offer> offerInspection(Books& books, const std::optional<Registration>& b
 
 Result<Entry> openingEntry(Books& books, const Opening& opening) {
     if (opening.items.empty())
-        return problem(Code::BadUse, "nothing to inspect", "name at least one item", {{}, 0, "items"});
+        return problem(BenchFault::NoItems, {}, atKey("items"));
     auto list = due(books, {std::nullopt, opening.items}, opening.on);
     if (!list)
         return tl::unexpected(list.error());
     for (const auto& id : opening.items)
         if (std::ranges::none_of(list->items, [&](const ItemFacts& item) { return item.id == id; }))
-            return problem(Code::UnknownReference,
-                           "item '" + id.text() + "' is not in the record on " + opening.on.iso(),
-                           "open it on a later day, or leave the item out", {{}, 0, "items"});
+            return problem(BenchFault::ItemNotYetThere, {id, opening.on}, atKey("items"));
     auto whole = checklistOn(books, opening.visit, opening.on);
     if (!whole)
         return tl::unexpected(whole.error());

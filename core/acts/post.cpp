@@ -2,6 +2,8 @@
 #include "acts/post.h"
 
 #include "gate/gate.h"
+#include "problem/faults/programme_fault.h"
+#include "record/chain.h"
 #include "record/chain/chain.h"
 #include "rules/programme/programme.h"
 
@@ -19,10 +21,7 @@ std::optional<Problem> fillIn(ProgrammeAdopted& adopted, Books& books) {
         adopted.document = held->empty() ? std::string(shelfText(adopted.programme)) : std::move(*held);
     }
     if (adopted.document.empty())
-        return Problem{Code::UnknownProgramme,
-                       "neither the record nor the shelf has a programme '" + adopted.programme.text() + "'",
-                       "adopt it with its document: crownringctl adopt PROGRAMME.json",
-                       {{}, 0, "programme"}};
+        return Problem{ProgrammeFault::Unknown, {adopted.programme}, atKey("programme")};
     const auto programme = programmeFrom(adopted.document);
     if (!programme) {
         auto problem = programme.error();
@@ -30,16 +29,10 @@ std::optional<Problem> fillIn(ProgrammeAdopted& adopted, Books& books) {
         return problem;
     }
     if (programme->id != adopted.programme)
-        return Problem{Code::BadValue,
-                       "the document is the programme '" + programme->id.text() + "'",
-                       "name the programme as its document does",
-                       {{}, 0, "programme"}};
+        return Problem{ProgrammeFault::AnotherProgramme, {programme->id}, atKey("programme")};
     const auto digest = hex(sha256(adopted.document));
     if (!adopted.digest.empty() && adopted.digest != digest)
-        return Problem{Code::BadValue,
-                       "the digest is not that of the document",
-                       "leave the digest out; it is computed from the document's canonical text",
-                       {{}, 0, "digest"}};
+        return Problem{ProgrammeFault::AnotherDigest, {}, atKey("digest")};
     adopted.digest = digest;
     return std::nullopt;
 }

@@ -3,6 +3,7 @@
 
 #include "acts/post.h"
 #include "answers/bench_file.h"
+#include "problem/faults/bench_fault.h"
 
 namespace crownring {
 
@@ -80,8 +81,7 @@ Result<std::string> sealDigest(Journal& journal, std::span<const EntryId> entrie
         if (!line)
             return tl::unexpected(line.error());
         if (!*line)
-            return problem(Code::UnknownReference, "the record holds no entry '" + id.text() + "'",
-                           "verify the record");
+            return problem(BenchFault::EntryMissing, {id});
         hashes += hex((*line)->hash);
     }
     return hex(sha256(hashes));

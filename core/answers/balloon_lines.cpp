@@ -2,6 +2,7 @@
 #include "answers/balloon_lines.h"
 
 #include "answers/due.h"
+#include "problem/faults/use_fault.h"
 
 #include <algorithm>
 #include <map>
@@ -61,8 +62,7 @@ Result<std::vector<BalloonCard>> cardsOf(Books& books, const std::optional<Regis
         return cards;
     std::erase_if(*cards, [&](const BalloonCard& card) { return card.balloon != *balloon; });
     if (cards->empty())
-        return problem(Code::UnknownReference, "no balloon '" + balloon->text() + "' is in the record on " + on.iso(),
-                       "see the register for what is");
+        return problem(UseFault::BalloonNotYetThere, {*balloon, on});
     return cards;
 }
 

@@ -3,6 +3,7 @@
 
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
+#include "problem/faults/use_fault.h"
 
 #include <algorithm>
 
@@ -23,14 +24,13 @@ const ItemFacts* leading(const std::vector<ItemFacts>& kit) {
 Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, CivilDate on,
                                const PlannedFlight& flight) {
     if (kit.empty())
-        return problem(Code::BadUse, "no items to check", "name the items that would fly together");
+        return problem(UseFault::EmptyKit);
     auto facts = books.facts({std::nullopt, kit}, on);
     if (!facts)
         return tl::unexpected(facts.error());
     for (const auto& id : kit)
         if (std::none_of(facts->begin(), facts->end(), [&](const auto& item) { return item.id == id; }))
-            return problem(Code::UnknownReference, "item '" + id.text() + "' is not in the record on " + on.iso(),
-                           "ask for a later day, or leave it out");
+            return problem(UseFault::ItemNotYetThere, {id, on});
     auto obligations = obligationsOn(books, on);
     if (!obligations)
         return tl::unexpected(obligations.error());

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/fabric_channel.h"
 
+#include "problem/faults/fabric_fault.h"
+
 #include <algorithm>
 #include <array>
 
@@ -52,17 +54,13 @@ Result<std::vector<FabricChannel>> channelsOf(Books& books, const ItemId& envelo
     if (!facts || !book)
         return tl::unexpected(facts ? book.error() : facts.error());
     if (facts->empty() || facts->front().kind != ItemKind::Envelope)
-        return problem(Code::UnknownReference, "'" + envelope.text() + "' is no envelope in the record on " + on.iso(),
-                       "ask for another, or a later day");
+        return problem(FabricFault::NoEnvelope, {envelope, on});
     const auto& type = facts->front().type;
     if (!type)
-        return problem(Code::MissingKey, "the type of '" + envelope.text() + "' is not known",
-                       "correct its entry: without a type there is no limit", {{}, 0, "type"});
+        return problem(FabricFault::TypeUnknown, {envelope}, atKey("type"));
     auto channels = channelsOf(*book, *type);
     if (channels.empty())
-        return problem(Code::UnknownReference,
-                       "no strength and no permeability is stated that fabric of '" + *type + "' must have",
-                       "enter the limit that its manual states (limit.stated, grab-strength)");
+        return problem(FabricFault::NothingStated, {*type});
     return channels;
 }
 

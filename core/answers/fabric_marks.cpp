@@ -2,6 +2,7 @@
 #include "answers/fabric_marks.h"
 
 #include "answers/fabric_channel.h"
+#include "bench/reading/reading_phrase.h"
 #include "bench/release/bench_file.h"
 #include "rules/due/defects.h"
 
@@ -57,13 +58,14 @@ bool isReplaced(const Judgeable& reading, const std::vector<Entry>& repairs) {
     });
 }
 
-std::string placeText(const PanelPlace& place) {
-    std::string text;
-    if (place.gore)
-        text += ", gore " + std::to_string(*place.gore);
-    if (place.row)
-        text += ", row " + std::to_string(*place.row);
-    return text;
+/// "98 N, gore 3, row 12; at least 133.4 N"
+Argument said(const Judgeable& reading) {
+    const auto& body = reading.body;
+    Argument what = InUnit{body.value, body.unit};
+    if (body.held)
+        what = Phrase{ReadingPhrase::HeldAt, {std::move(what)}};
+    what = inPlace(std::move(what), body.place);
+    return reading.state.limit ? Phrase{ReadingPhrase::WithLimit, {std::move(what), *reading.state.limit}} : what;
 }
 
 /// What speaks of one channel, in the order of stamps.
@@ -135,10 +137,8 @@ std::optional<FabricMark> markOf(const ItemFacts& item, const Works& works, cons
     FabricMark mark;
     mark.state = state;
     mark.quantity = channel.quantity;
-    mark.title = seriesText(channel.series);
-    const auto figure = figureText(worst->body.value) + " " + worst->body.unit;
-    mark.what = (worst->body.held ? "held at " + figure : figure) + placeText(worst->body.place) +
-                (worst->state.limit.empty() ? "" : "; " + worst->state.limit);
+    mark.title = testedAs(channel.series);
+    mark.what = said(*worst);
     mark.source = worst->state.source;
     mark.stamp = worst->stamp;
     mark.share = worst->body.held ? 0 : worst->state.share.value_or(0);

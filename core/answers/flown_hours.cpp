@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/flown_hours.h"
 
+#include "problem/faults/fabric_fault.h"
+
 namespace crownring {
 
 Result<std::optional<Hours>> FlownHours::at(CivilDate day) {
@@ -13,8 +15,7 @@ Result<std::optional<Hours>> FlownHours::at(CivilDate day) {
         return m_known[day] = std::nullopt;
     const auto& minutes = facts->front().clock.minutes;
     if (!minutes)
-        return problem(Code::MissingKey, "the hours of '" + m_item.text() + "' are not known on " + day.iso(),
-                       "state its clock with the next inspection");
+        return problem(FabricFault::HoursUnknownOn, {m_item, day});
     return m_known[day] = hoursOf(*minutes);
 }
 

@@ -2,6 +2,7 @@
 #include "civil/civil_date.h"
 
 #include "civil/padded.h"
+#include "problem/faults/written_fault.h"
 
 #include <boost/date_time/gregorian/gregorian_types.hpp>
 
@@ -39,10 +40,6 @@ std::optional<int> digits(std::string_view text) {
     return value;
 }
 
-tl::unexpected<Problem> notADate(std::string_view text, const char* form) {
-    return problem(Code::BadDate, "'" + std::string(text) + "' is not a date", std::string("write it as ") + form);
-}
-
 }
 
 CivilDate CivilDate::last() { return CivilDate(static_cast<std::int32_t>(lastDay)); }
@@ -68,7 +65,7 @@ Result<CivilDate> CivilDate::parse(std::string_view text) {
             if (const auto date = fromYearMonthDay(*year, *month, *day))
                 return *date;
     }
-    return notADate(text, "YYYY-MM-DD, a day that exists");
+    return problem(WrittenFault::NotADate, {text});
 }
 
 int CivilDate::year() const { return parts(*this).year; }
@@ -106,7 +103,7 @@ Result<DayOrMonth> DayOrMonth::parse(std::string_view text) {
     if (text.size() == 7) {
         const auto first = CivilDate::parse(std::string(text) + "-01");
         if (!first)
-            return notADate(text, "YYYY-MM or YYYY-MM-DD");
+            return problem(WrittenFault::NotADateOrMonth, {text});
         DayOrMonth month(endOfMonth(*first));
         month.m_month = true;
         return month;

@@ -2,6 +2,7 @@
 #include "civil/moment.h"
 
 #include "civil/padded.h"
+#include "problem/faults/written_fault.h"
 
 namespace crownring {
 
@@ -13,7 +14,7 @@ Result<TimeOfDay> TimeOfDay::parse(std::string_view text) {
         if (hour >= 0 && hour < 24 && minute >= 0 && minute < 60)
             return TimeOfDay(hour, minute);
     }
-    return problem(Code::BadDate, "'" + std::string(text) + "' is not a time of day", "write it in UTC as HH:MMZ");
+    return problem(WrittenFault::NotATimeOfDay, {text});
 }
 
 std::string TimeOfDay::iso() const { return padded(m_minutes / 60, 2) + ":" + padded(m_minutes % 60, 2) + "Z"; }

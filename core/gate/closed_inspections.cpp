@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/checks.h"
 #include "gate/refusing.h"
+#include "problem/faults/release_fault.h"
 
 #include <map>
 
@@ -63,9 +64,8 @@ Findings askClosedInspections(const Batch& batch) {
             return tl::unexpected(written.error());
         for (const auto& closing : *closed)
             if (*written && closing.number < (*written)->number) {
-                problems.push_back(notReleasable(
-                    "the inspection '" + (*inspection)->text() + "' is closed since " + closing.entry.on.iso(),
-                    "correct what was written with entry.corrected, or open another", "", line));
+                problems.push_back(
+                    Problem{ReleaseFault::ClosedSince, {**inspection, closing.entry.on}, {{}, line, {}}});
                 break;
             }
     }

@@ -3,6 +3,7 @@
 #include "bench/release/release.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
+#include "problem/faults/bench_fault.h"
 
 namespace crownring {
 
@@ -17,22 +18,18 @@ Findings judged(const Batch& batch, const Entry& entry, const InspectionClosed& 
         return tl::unexpected(atLine(file.error(), line));
     const auto capacity = capacityFrom(closing.capacity);
     if (!capacity) {
-        problems.push_back({Code::BadValue,
-                            "'" + closing.capacity + "' is no capacity in which one signs",
-                            "independent-certifying-staff, inspection-authorization …",
-                            {{}, line, "capacity"}});
+        problems.push_back(Problem{BenchFault::NoCapacityToSignIn, {closing.capacity}, {{}, line, "capacity"}});
         return problems;
     }
     // The closing itself is in the record by now.
     if (!file->inspection.closed || file->inspection.closed->id != entry.id) {
-        problems.push_back(
-            notReleasable("the inspection is closed by another entry already", "close it once", "", line));
+        problems.push_back(Problem{ReleaseFault::ClosedByAnother, {}, {{}, line, {}}});
         return problems;
     }
     file->inspection.closed.reset();
     for (const auto& refusal : refusals(
              *file, {closing.outcome, *closing.signatory, *capacity, closing.manuals, closing.limitations, entry.on}))
-        problems.push_back(notReleasable(refusal.text, refusal.mend, refusal.rule, line));
+        problems.push_back(atLine(problemOf(refusal), line));
     return problems;
 }
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
+#include "bench/release/barred_phrase.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
+#include "problem/faults/release_fault.h"
 
 namespace crownring {
 
@@ -20,7 +22,7 @@ Findings judged(Books& books, const Entry& entry, const DefectDeferred& deferral
     for (const auto& mark : item.defects)
         if (mark.defect == deferral.defect && mark.kind == DefectMark::Kind::Found)
             severity = mark.severity;
-    Barred bar{deferral.agreedBy.text() + " is entitled to nothing on " + entry.on.iso(), "ML.A.403(b) (from memory)"};
+    Barred bar{{BarredPhrase::EntitledToNothing, {deferral.agreedBy, entry.on}}, "ML.A.403(b) (from memory)"};
     for (const auto& each : *entitlements) {
         if (each.person != deferral.agreedBy)
             continue;
@@ -30,7 +32,7 @@ Findings judged(Books& books, const Entry& entry, const DefectDeferred& deferral
             return std::vector<Problem>{};
         bar = std::move(*next);
     }
-    return std::vector{notReleasable(bar.text, "have it deferred by who is entitled to, or clear it", bar.rule, line)};
+    return std::vector{Problem{ReleaseFault::MayNotDefer, {bar.why}, {{}, line, {}}, bar.rule}};
 }
 
 /// The entry of a batch that defers, as it stands: itself, or what a correction made of another.

@@ -3,6 +3,7 @@
 #include "bench/checklist/visit.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
+#include "problem/faults/bench_fault.h"
 
 namespace crownring {
 
@@ -24,8 +25,7 @@ std::optional<Problem> broken(const Body& body) {
         return unreadable(adopted->document, "document");
     const auto* opened = std::get_if<InspectionOpened>(&body);
     if (opened && !visitFrom(opened->visit))
-        return Problem{
-            Code::BadValue, "'" + opened->visit + "' is no kind of visit", "one of " + visitList(), {{}, 0, "visit"}};
+        return Problem{BenchFault::NoVisit, {opened->visit, listed(visitNames())}, atKey("visit")};
     return opened ? unreadable(opened->checklist, "checklist") : std::nullopt;
 }
 

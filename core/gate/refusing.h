@@ -10,9 +10,6 @@
 
 namespace crownring {
 
-/// @param rule the clause that asks for it; may be empty
-[[nodiscard]] Problem notReleasable(std::string text, std::string mend, const std::string& rule, int line);
-
 /// The same problem at the line of an entry.
 [[nodiscard]] Problem atLine(Problem problem, int line);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/checks.h"
 #include "gate/refusing.h"
+#include "problem/faults/bench_fault.h"
 
 namespace crownring {
 
@@ -8,18 +9,15 @@ namespace {
 
 /// What a signature covers stays as it was written.
 void compare(const JournalLine& root, const InspectionClosed& written, int line, std::vector<Problem>& problems) {
-    const auto refuse = [&](const char* what, const char* key) {
-        problems.push_back({Code::CannotAmend,
-                            what,
-                            "void the closing with a reason, and close the inspection again",
-                            {{}, line, std::string("with/") + key}});
+    const auto refuse = [&](BenchFault fault, const char* key) {
+        problems.push_back(Problem{fault, {}, {{}, line, std::string("with/") + key}});
     };
     if (momentOf(root.entry) != momentOf(*root.current))
-        refuse("the day and time of a signature are not corrected into others", "on");
+        refuse(BenchFault::SignatureDayIsFixed, "on");
     const auto& now = std::get<InspectionClosed>(root.current->body);
     const auto keep = [&](bool same, const char* key) {
         if (!same)
-            refuse("what was signed is not corrected into something else", key);
+            refuse(BenchFault::SignatureIsFixed, key);
     };
     keep(written.outcome == now.outcome, "outcome");
     keep(written.inspection == now.inspection, "inspection");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/checks.h"
 #include "gate/refusing.h"
+#include "problem/faults/release_fault.h"
 
 #include <algorithm>
 
@@ -27,10 +28,8 @@ Findings askUnreadEntries(const Batch& batch) {
     for (const auto& [entry, line] : batch.entries)
         if (leansOnTheRecord(entry))
             for (const auto& question : *unread)
-                problems.push_back(notReleasable("the record holds an entry that cannot be read, '" + question.subject +
-                                                     "' (" + question.detail + ")",
-                                                 "void it with a reason, and write it again as it should be", "",
-                                                 line));
+                problems.push_back(
+                    Problem{ReleaseFault::EntryUnread, {question.subject, question.detail}, {{}, line, {}}});
     return problems;
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/duration_text.h"
 
+#include "problem/faults/written_fault.h"
+
 #include <charconv>
 #include <cstdlib>
 #include <initializer_list>
@@ -60,10 +62,7 @@ std::optional<std::int64_t> decimalTimes(std::string_view text, std::int64_t uni
     return *whole * unit + (2 * part + scale) / (2 * scale);
 }
 
-Result<Minutes> refuse(std::string_view text) {
-    return problem(Code::BadQuantity, "'" + std::string(text) + "' is not a duration",
-                   "write hours and minutes as 1:35, decimal hours as 1.6 h, or minutes as 95 min");
-}
+Result<Minutes> refuse(std::string_view text) { return problem(WrittenFault::NotADuration, {text}); }
 
 std::optional<std::int64_t> hoursColonMinutes(std::string_view text, std::string_view separator) {
     const auto at = text.find(separator);

@@ -83,6 +83,11 @@ constexpr std::array units{
     Unit{"count", "", Number, 1},
 };
 
+constexpr std::array<std::string_view, dimensionCount> dimensionNames{
+    "force",   "air-velocity", "pressure", "temperature", "temperature-difference",
+    "length",  "area",         "mass",     "speed",       "torque",
+    "voltage", "age",          "share",    "number"};
+
 struct Spelling {
     Dimension dimension;
     std::string_view text; ///< folded
@@ -210,12 +215,15 @@ const Unit* unitNamed(std::string_view text) { return named(text, units); }
 
 const Unit* unitNamed(std::string_view text, Dimension dimension) { return named(text, unitsOf(dimension)); }
 
-std::string_view dimensionTitle(Dimension dimension) {
-    constexpr std::array<std::string_view, dimensionCount> titles{
-        "force",   "air velocity", "pressure", "temperature", "temperature difference",
-        "length",  "area",         "mass",     "speed",       "torque",
-        "voltage", "age",          "share",    "number"};
-    return titles[static_cast<std::size_t>(dimension)];
+Term termOf(Dimension dimension) {
+    return {Term::Of::Dimension, std::string(dimensionNames[static_cast<std::size_t>(dimension)])};
+}
+
+std::optional<Dimension> dimensionFrom(std::string_view name) {
+    for (std::size_t at = 0; at < dimensionNames.size(); ++at)
+        if (dimensionNames[at] == name)
+            return static_cast<Dimension>(at);
+    return std::nullopt;
 }
 
 std::string figureText(double value) {

@@ -11,6 +11,9 @@
 /// Only units are converted. A reading taken at another pressure, on another area or between other jaws stays what it
 /// is (`bench/series.h`).
 
+#include "problem/argument.h"
+
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -61,10 +64,11 @@ struct Unit {
     return from.symbol == to.symbol ? value : fromBase(toBase(value, from), to);
 }
 
-/// "force", "air velocity" …
-[[nodiscard]] std::string_view dimensionTitle(Dimension dimension);
+/// Its name in the middle of a sentence: "force", "air-velocity" …
+[[nodiscard]] Term termOf(Dimension dimension);
+[[nodiscard]] std::optional<Dimension> dimensionFrom(std::string_view name);
 
-/// A figure for an English sentence: four significant digits at most below 1,000, whole ones above; "133.4", "0.05",
+/// A figure as papers write it: four significant digits at most below 1,000, whole ones above; "133.4", "0.05",
 /// "2491".
 [[nodiscard]] std::string figureText(double value);
 /// "133.4 N", "121.1 °C".

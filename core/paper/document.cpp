@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "paper/document.h"
 
+#include "paper/paper_phrase.h"
+
 #include <algorithm>
 
 namespace crownring::paper {
 
-std::string checkMarkText(CheckMark mark) {
+std::string_view checkMarkName(CheckMark mark) {
     switch (mark) {
     case CheckMark::Open:
         return "open";
@@ -17,7 +19,7 @@ std::string checkMarkText(CheckMark mark) {
     return {};
 }
 
-std::string verdictText(PanelVerdict verdict) {
+std::string_view verdictName(PanelVerdict verdict) {
     switch (verdict) {
     case PanelVerdict::Unjudged:
         return {};
@@ -27,6 +29,18 @@ std::string verdictText(PanelVerdict verdict) {
         return "failed";
     }
     return {};
+}
+
+std::string checkMarkText(CheckMark mark, const Speech& in) {
+    return in.say(mark == CheckMark::Open   ? PaperPhrase::Open
+                  : mark == CheckMark::Done ? PaperPhrase::Done
+                                            : PaperPhrase::NotApplicable);
+}
+
+std::string verdictText(PanelVerdict verdict, const Speech& in) {
+    if (verdict == PanelVerdict::Unjudged)
+        return {};
+    return in.say(verdict == PanelVerdict::Passed ? PaperPhrase::Passed : PaperPhrase::Failed);
 }
 
 std::string readingText(const Panel& panel) { return panel.bound ? "\u2265\u00a0" + panel.text : panel.text; }
@@ -42,25 +56,29 @@ std::size_t width(const Table& table) {
     return most;
 }
 
-Table asTable(const EnvelopeMapFigure& map) {
+Table asTable(const EnvelopeMapFigure& map, const Speech& in) {
     Table table;
     table.columns = {
-        {"Gore", Align::Right, 1}, {"Row", Align::Right, 1}, {"Reading", Align::Right, 2}, {"Verdict", Align::Left, 2}};
+        {in.say(PaperPhrase::Gore), Align::Right, 1},
+        {in.say(PaperPhrase::Row), Align::Right, 1},
+        {in.say(PaperPhrase::Reading), Align::Right, 2},
+        {in.say(PaperPhrase::Verdict), Align::Left, 2},
+    };
     for (const Panel& panel : map.panels)
-        table.rows.push_back(
-            {std::to_string(panel.gore), std::to_string(panel.row), readingText(panel), verdictText(panel.verdict)});
+        table.rows.push_back({std::to_string(panel.gore), std::to_string(panel.row), readingText(panel),
+                              verdictText(panel.verdict, in)});
     return table;
 }
 
-Table asTable(const Checks& checks) {
+Table asTable(const Checks& checks, const Speech& in) {
     Table table;
-    table.columns = {{"Line", Align::Left, 4},
-                     {"Source", Align::Left, 3},
-                     {"Mark", Align::Left, 1},
-                     {"Finding", Align::Left, 4},
-                     {"By", Align::Left, 2}};
+    table.columns = {{in.say(PaperPhrase::Line), Align::Left, 4},
+                     {in.say(PaperPhrase::Source), Align::Left, 3},
+                     {in.say(PaperPhrase::Mark), Align::Left, 1},
+                     {in.say(PaperPhrase::Finding), Align::Left, 4},
+                     {in.say(PaperPhrase::By), Align::Left, 2}};
     for (const CheckLine& line : checks.lines)
-        table.rows.push_back({line.text, line.source, checkMarkText(line.mark), line.finding, line.by});
+        table.rows.push_back({line.text, line.source, checkMarkText(line.mark, in), line.finding, line.by});
     return table;
 }
 

@@ -5,7 +5,10 @@
 /// `toJson` and `csv` give the same for a terminal, a program and a spreadsheet. All texts are UTF-8 and stand as they
 /// are printed.
 
+#include "problem/speech.h"
+
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -131,10 +134,12 @@ struct Document {
 };
 
 /// "open", "done", "n.a."
-[[nodiscard]] std::string checkMarkText(CheckMark mark);
+[[nodiscard]] std::string_view checkMarkName(CheckMark mark);
+[[nodiscard]] std::string checkMarkText(CheckMark mark, const Speech& in);
 
 /// "passed", "failed", or nothing.
-[[nodiscard]] std::string verdictText(PanelVerdict verdict);
+[[nodiscard]] std::string_view verdictName(PanelVerdict verdict);
+[[nodiscard]] std::string verdictText(PanelVerdict verdict, const Speech& in);
 
 /// The figure as it is printed: "≥ 178" for a load that was held.
 [[nodiscard]] std::string readingText(const Panel& panel);
@@ -145,7 +150,7 @@ struct Document {
 [[nodiscard]] std::size_t width(const Table& table);
 
 /// The same as a table: gore, row, reading, verdict; line, source, mark, finding, by.
-[[nodiscard]] Table asTable(const EnvelopeMapFigure& map);
-[[nodiscard]] Table asTable(const Checks& checks);
+[[nodiscard]] Table asTable(const EnvelopeMapFigure& map, const Speech& in);
+[[nodiscard]] Table asTable(const Checks& checks, const Speech& in);
 
 }

@@ -73,7 +73,7 @@ Json json(const EnvelopeMapFigure& map) {
             {"panels", each(map.panels,
                             [](const Panel& panel) {
                                 return Json{{"gore", panel.gore},   {"row", panel.row},
-                                            {"text", panel.text},   {"verdict", verdictText(panel.verdict)},
+                                            {"text", panel.text},   {"verdict", verdictName(panel.verdict)},
                                             {"bound", panel.bound}, {"shade", panel.shade}};
                             })},
             {"legend", map.legend}};
@@ -85,7 +85,7 @@ Json json(const Checks& checks) {
     return {{"block", "checks"}, {"lines", each(checks.lines, [](const CheckLine& line) {
                                       return Json{{"text", line.text},
                                                   {"source", line.source},
-                                                  {"mark", checkMarkText(line.mark)},
+                                                  {"mark", checkMarkName(line.mark)},
                                                   {"finding", line.finding},
                                                   {"by", line.by}};
                                   })}};

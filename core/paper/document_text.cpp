@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "paper/document_text.h"
 
+#include "paper/paper_phrase.h"
 #include "paper/wrapping.h"
 
 #include <algorithm>
@@ -97,7 +98,7 @@ private:
 /// One block as lines, each ended; nothing between blocks.
 class Writer {
 public:
-    explicit Writer(std::size_t columns) : m_columns(columns) {}
+    Writer(std::size_t columns, const Speech& in) : m_columns(columns), m_in(in) {}
 
     std::string operator()(const Heading& heading) const {
         const auto lines = wrapped(heading.text, m_columns);
@@ -136,10 +137,10 @@ public:
         std::string text = joined(wrapped(map.caption, m_columns));
         for (const std::string& line : map.legend)
             text += joined(wrapped(line, m_columns));
-        return text + (*this)(asTable(map));
+        return text + (*this)(asTable(map, m_in));
     }
     std::string operator()(const PageBreak&) const { return {}; }
-    std::string operator()(const Checks& checks) const { return (*this)(asTable(checks)); }
+    std::string operator()(const Checks& checks) const { return (*this)(asTable(checks, m_in)); }
 
 private:
     static constexpr std::string_view indent = "  | ";
@@ -161,16 +162,19 @@ private:
     }
 
     std::size_t m_columns;
+    const Speech& m_in;
 };
 
 }
 
-std::string toText(const Document& document, std::size_t columns) {
-    const Writer writer(std::max<std::size_t>(columns, 24));
+std::string toText(const Document& document, const Speech& in, std::size_t columns) {
+    const Writer writer(std::max<std::size_t>(columns, 24), in);
     std::string text = writer(Heading{1, document.title});
     if (!document.subtitle.empty())
         text += writer(Paragraph{document.subtitle, Emphasis::Plain});
-    const auto record = document.recordId.empty() ? std::string() : writer(Facts{{{"Record", document.recordId}}, 1});
+    const auto record = document.recordId.empty()
+                            ? std::string()
+                            : writer(Facts{{{in.say(PaperPhrase::Record), document.recordId}}, 1});
     text += record;
     for (const Block& block : document.blocks)
         if (const std::string lines = std::visit(writer, block); !lines.empty())

@@ -1,23 +1,49 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "problem/problem.h"
 
-#include <array>
+#include <charconv>
+#include <chrono>
 
 namespace crownring {
 
 namespace {
 
-constexpr std::array<std::string_view, codeCount> names = {
-    "bad-date",        "bad-quantity",   "bad-json",          "unknown-kind",   "unknown-key",   "missing-key",
-    "bad-value",       "duplicate-id",   "unknown-reference", "cannot-amend",   "bad-programme", "unknown-programme",
-    "file-unreadable", "file-exists",    "file-unwritable",   "csv-no-header",  "csv-bad-row",   "igc-bad-track",
-    "igc-no-flight",   "already-logged", "not-releasable",    "store-unopened", "store-foreign", "store-newer",
-    "store-busy",      "store-failed",   "bad-use",
+std::string padded(unsigned number) { return (number < 10 ? "0" : "") + std::to_string(number); }
+
+std::string plain(const Arguments& arguments);
+
+/// An argument as developers read it.
+struct Plain {
+    std::string operator()(const std::string& text) const { return text; }
+    std::string operator()(std::int64_t number) const { return std::to_string(number); }
+    std::string operator()(double figure) const {
+        char room[32];
+        return {room, std::to_chars(room, room + sizeof room, figure).ptr};
+    }
+    std::string operator()(const InUnit& figure) const { return (*this)(figure.value) + " " + figure.unit; }
+    std::string operator()(OnDay day) const {
+        const std::chrono::year_month_day date{std::chrono::sys_days{std::chrono::days{day.number}}};
+        return std::to_string(static_cast<int>(date.year())) + "-" + padded(static_cast<unsigned>(date.month())) + "-" +
+               padded(static_cast<unsigned>(date.day()));
+    }
+    std::string operator()(const Term& term) const { return term.name; }
+    std::string operator()(const Listed& list) const {
+        std::string all;
+        for (const auto& each : list.list)
+            all += (all.empty() ? "" : ", ") + std::visit(*this, each.value());
+        return all;
+    }
+    std::string operator()(const Phrase& phrase) const { return "phrase" + plain(phrase.arguments); }
 };
 
+std::string plain(const Arguments& arguments) {
+    std::string all;
+    for (const auto& argument : arguments)
+        all += (all.empty() ? "" : "; ") + std::visit(Plain{}, argument.value());
+    return all.empty() ? all : " (" + all + ")";
 }
 
-std::string_view codeName(Code code) { return names[static_cast<std::size_t>(code)]; }
+}
 
 std::string text(const Problem& problem) {
     std::string line;
@@ -29,10 +55,8 @@ std::string text(const Problem& problem) {
         line += " ";
     if (!problem.where.key.empty())
         line += "key '" + problem.where.key + "': ";
-    line += problem.message;
-    if (!problem.mend.empty())
-        line += ". Mend: " + problem.mend;
-    return line;
+    line += std::string(rowOf(problem.fault).name) + plain(problem.arguments);
+    return problem.rule.empty() ? line : line + " [" + problem.rule + "]";
 }
 
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/amendment.h"
 
+#include "problem/faults/entry_fault.h"
 #include "record/entry_json.h"
 
 #include <nlohmann/json.hpp>
@@ -100,7 +101,7 @@ Result<Entry> patched(const Entry& entry, const std::string& with) {
     auto object = toJson(entry);
     const auto patch = nlohmann::json::parse(with, nullptr, false);
     if (!patch.is_object())
-        return problem(Code::BadValue, "a correction is a JSON object", "name the keys to change");
+        return problem(EntryFault::NotACorrection);
     for (const auto& [key, value] : patch.items()) {
         if (value.is_null())
             object.erase(key);

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/entry_json.h"
 
+#include "problem/faults/entry_fault.h"
+#include "record/bench_reader.h"
+#include "record/chain.h"
 #include "record/json/object_reader.h"
 #include "record/json/strict_json.h"
 #include "record/json/written.h"
@@ -13,8 +16,7 @@ using nlohmann::json;
 
 Result<Entry> entryFrom(const json& object) {
     if (!object.is_object())
-        return problem(Code::BadJson, "an entry is one JSON object",
-                       "write { \"entry\": …, \"on\": …, … } on one line");
+        return problem(EntryFault::NotAnEntry);
     ObjectReader reader(object);
     Entry entry;
     const auto kind = reader.text("entry");
@@ -64,13 +66,13 @@ Result<std::string> readableText(const Entry& entry) {
     try {
         text = canonicalText(entry);
     } catch (const json::exception&) {
-        return problem(Code::BadValue, "a text of this entry is not UTF-8", "write it again, in UTF-8");
+        return problem(EntryFault::NotUtf8);
     }
     const auto read = entryFrom(text);
     if (!read)
         return tl::unexpected(read.error());
     if (*read != entry)
-        return problem(Code::BadValue, "this entry would not be read again as it is", "write it as JSON and post that");
+        return problem(EntryFault::NotReadAgain);
     return text;
 }
 

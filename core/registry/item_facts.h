@@ -55,8 +55,8 @@ struct FabricMark {
     };
     State state = State::Undecided;
     std::string quantity; ///< "grab-strength" …
-    std::string title;    ///< "grab strength between jaws of 25 mm"
-    std::string what;     ///< of the worst place: "98 N, gore 3, row 12; at least 133.4 N"
+    Argument title;       ///< "grab strength between jaws of 25 mm"
+    Argument what;        ///< of the worst place: "98 N, gore 3, row 12; at least 133.4 N"
     std::string source;   ///< of the bound
     Stamp stamp;          ///< of the reading that decides
     double share = 0;     ///< of the worst place to the bound, 1 at it, more is better; 0 where it was only held

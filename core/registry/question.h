@@ -6,6 +6,7 @@
 
 #include "civil/moment.h"
 #include "measure/name.h"
+#include "problem/argument.h"
 
 #include <string>
 #include <string_view>
@@ -27,14 +28,12 @@ struct Question {
     Kind kind = Kind::NotEntered;
     std::string subject; ///< an item id or a registration; the entry's id where that is all that can be read
     Stamp stamp;         ///< the entry that raises it
-    std::string detail;  ///< figures or names that make it concrete, e.g. "QE-ABC" or "412:30, 410:00"
+    Argument detail;     ///< figures or names that make it concrete, e.g. "QE-ABC" or "412:30, 410:00"; why it is not read
     bool operator==(const Question&) const = default;
 };
 inline constexpr int questionKindCount = 9;
 
 /// A stable name, e.g. "fitted-elsewhere".
 [[nodiscard]] std::string_view questionName(Question::Kind kind);
-/// One sentence in English that says what is contradictory and how it is mended.
-[[nodiscard]] std::string questionText(const Question& question);
 
 }

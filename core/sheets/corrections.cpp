@@ -13,10 +13,10 @@ namespace {
 using nlohmann::json;
 
 /// A text without its quotes; nothing where the key is not there.
-std::string words(const json& entry, const std::string& key) {
+std::string written(const json& entry, const std::string& key, const Speech& in) {
     const auto found = entry.find(key);
     if (found == entry.end())
-        return "nothing";
+        return in.say(SheetPhrase::Nothing);
     return found->is_string() ? found->get<std::string>() : found->dump();
 }
 
@@ -35,7 +35,7 @@ json nowOf(const Said<What>& said) {
 }
 
 template <class What>
-void compare(paper::Table& table, const Said<What>& said) {
+void compare(paper::Table& table, const Said<What>& said, const Speech& in) {
     if (!said.first)
         return;
     const json first = toJson(*said.first);
@@ -47,36 +47,36 @@ void compare(paper::Table& table, const Said<What>& said) {
                 keys.insert(key);
     for (const auto& key : keys)
         table.rows.push_back(
-            {said.id.text(), std::string(kindName(said.first->body)), key, words(first, key), words(now, key)});
+            {said.id.text(), std::string(kindName(said.first->body)), key, written(first, key, in), written(now, key, in)});
 }
 
 template <class What>
-void compare(paper::Table& table, const std::vector<Said<What>>& all) {
+void compare(paper::Table& table, const std::vector<Said<What>>& all, const Speech& in) {
     for (const auto& said : all)
-        compare(table, said);
+        compare(table, said, in);
 }
 
 }
 
-paper::Table correctionsTable(const BenchFile& file) {
+paper::Table correctionsTable(const BenchFile& file, const Speech& in) {
     using paper::Align;
     paper::Table table;
-    table.columns = {{"Entry", Align::Left, 1.8},
-                     {"Kind", Align::Left, 1.3},
-                     {"What", Align::Left, 1},
-                     {"First written", Align::Left, 2.4},
-                     {"Says now", Align::Left, 2.4}};
+    table.columns = {{in.say(SheetPhrase::Entry), Align::Left, 1.8},
+                     {in.say(SheetPhrase::Kind), Align::Left, 1.3},
+                     {in.say(SheetPhrase::What), Align::Left, 1},
+                     {in.say(SheetPhrase::FirstWritten), Align::Left, 2.4},
+                     {in.say(SheetPhrase::SaysNow), Align::Left, 2.4}};
     const auto& inspection = file.inspection;
-    compare(table, inspection.opened);
-    compare(table, inspection.lines);
-    compare(table, inspection.readings);
-    compare(table, inspection.found);
-    compare(table, inspection.deferred);
-    compare(table, inspection.cleared);
-    compare(table, inspection.repairs);
-    compare(table, inspection.parts);
+    compare(table, inspection.opened, in);
+    compare(table, inspection.lines, in);
+    compare(table, inspection.readings, in);
+    compare(table, inspection.found, in);
+    compare(table, inspection.deferred, in);
+    compare(table, inspection.cleared, in);
+    compare(table, inspection.repairs, in);
+    compare(table, inspection.parts, in);
     if (inspection.closed)
-        compare(table, *inspection.closed);
+        compare(table, *inspection.closed, in);
     return table;
 }
 

@@ -19,35 +19,36 @@ const Said<Body>* lastOf(const std::vector<Said<Body>>& all, const DefectId& def
 }
 
 std::string deferralText(const std::string& reason, const std::string& agreedBy, const std::optional<CivilDate>& until,
-                         const std::optional<Minutes>& untilMinutes) {
-    std::string text = "deferred: " + reason;
+                         const std::optional<Minutes>& untilMinutes, const Speech& in) {
+    auto text = in.say(SheetPhrase::IsDeferred, {reason});
     if (!agreedBy.empty())
-        text += "; agreed by " + agreedBy;
+        text = in.say(SheetPhrase::AgreedBy, {text, agreedBy});
     if (until)
-        text += ", until " + until->iso();
+        text = in.say(SheetPhrase::UntilDay, {text, *until});
     if (untilMinutes)
-        text += ", until the clock shows " + hoursAndMinutes(*untilMinutes) + " h";
+        text = in.say(SheetPhrase::UntilClock, {text, hoursAndMinutes(*untilMinutes)});
     return text;
 }
 
 /// What the bench said of it last; the words with the most in them.
-void speak(DefectLine& line, const Inspection& inspection) {
+void speak(DefectLine& line, const Inspection& inspection, const Speech& in) {
     if (const auto* cleared = lastOf(inspection.cleared, line.defect)) {
-        line.state = "cleared: " + cleared->body.what + (cleared->body.ref.empty() ? "" : ", " + cleared->body.ref) +
-                     " (" + who(cleared->by, cleared->stamp.at.on()) + ")";
+        line.state = in.say(SheetPhrase::IsCleared,
+                            {cleared->body.what + (cleared->body.ref.empty() ? "" : ", " + cleared->body.ref),
+                             who(cleared->by, cleared->stamp.at.on())});
         line.open = false;
     } else if (const auto* deferred = lastOf(inspection.deferred, line.defect)) {
         const auto& body = deferred->body;
-        line.state = deferralText(body.reason, body.agreedBy.text(), body.until, body.untilMinutes);
+        line.state = deferralText(body.reason, body.agreedBy.text(), body.until, body.untilMinutes, in);
         line.deferred = true;
     }
 }
 
-DefectLine lineOf(const OpenDefect& open, const ItemFacts& item, CivilDate on) {
-    DefectLine line{open.found->defect,  item.id.text(), open.found->what, open.found->severity, "open", true, false,
+DefectLine lineOf(const OpenDefect& open, const ItemFacts& item, CivilDate on, const Speech& in) {
+    DefectLine line{open.found->defect,  item.id.text(), open.found->what, open.found->severity, in.say(SheetPhrase::IsOpen), true, false,
                     bars(open, item, on)};
     if (open.deferred) {
-        line.state = deferralText(open.deferred->what, {}, open.deferred->until, open.deferred->untilMinutes);
+        line.state = deferralText(open.deferred->what, {}, open.deferred->until, open.deferred->untilMinutes, in);
         line.deferred = true;
     }
     return line;
@@ -55,20 +56,22 @@ DefectLine lineOf(const OpenDefect& open, const ItemFacts& item, CivilDate on) {
 
 }
 
-std::string severityText(Severity severity) { return severity == Severity::Barring ? "bars flight" : "minor"; }
+std::string severityText(Severity severity, const Speech& in) {
+    return in.say(severity == Severity::Barring ? SheetPhrase::BarsFlight : SheetPhrase::Minor);
+}
 
-std::vector<DefectLine> defectLines(const BenchFile& file) {
+std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in) {
     std::vector<DefectLine> lines;
     for (const auto& found : file.inspection.found) {
         DefectLine line{found.body.defect,
                         found.body.item.text(),
                         found.body.what,
                         found.body.severity,
-                        "open",
+                        in.say(SheetPhrase::IsOpen),
                         true,
                         false,
                         found.body.severity == Severity::Barring};
-        speak(line, file.inspection);
+        speak(line, file.inspection, in);
         line.bars = line.bars && line.open && !line.deferred;
         lines.push_back(std::move(line));
     }
@@ -77,11 +80,19 @@ std::vector<DefectLine> defectLines(const BenchFile& file) {
         for (const auto& open : openDefects(item)) {
             const auto known = std::ranges::find(lines, open.found->defect, &DefectLine::defect);
             if (known == lines.end())
-                lines.push_back(lineOf(open, item, file.on));
+                lines.push_back(lineOf(open, item, file.on, in));
             else
                 known->bars = bars(open, item, file.on);
         }
     return lines;
+}
+
+bool hasOpenDefects(const BenchFile& file) {
+    const auto isCleared = [&](const Said<DefectFound>& found) {
+        return lastOf(file.inspection.cleared, found.body.defect) != nullptr;
+    };
+    return !std::ranges::all_of(file.inspection.found, isCleared) ||
+           std::ranges::any_of(file.items, [](const ItemFacts& item) { return !openDefects(item).empty(); });
 }
 
 }

@@ -37,10 +37,10 @@ Panel panelOf(const ReadingTaken& body, const ReadingState& state) {
 }
 
 EnvelopeMapFigure mapOf(const BenchFile& file, const ItemFacts& envelope, const Drawn& drawn,
-                        const std::vector<const Said<ReadingTaken>*>& readings) {
+                        const std::vector<const Said<ReadingTaken>*>& readings, const Speech& in) {
     EnvelopeMapFigure map;
     const auto* type = file.type(envelope);
-    std::string limit;
+    std::optional<Phrase> limit;
     int gores = fewestGores;
     int rows = fewestRows;
     for (const auto* reading : readings) {
@@ -48,27 +48,31 @@ EnvelopeMapFigure mapOf(const BenchFile& file, const ItemFacts& envelope, const 
         map.panels.push_back(panelOf(reading->body, state));
         gores = std::max(gores, *reading->body.place.gore);
         rows = std::max(rows, *reading->body.place.row);
-        if (!state.limit.empty())
+        if (state.limit)
             limit = state.limit;
     }
     map.gores = type && type->gores ? *type->gores : gores;
     map.rows = type && type->rows ? *type->rows : rows;
     const auto* quantity = quantityNamed(drawn.first.quantity);
-    const auto title = seriesText(drawn.first) + (drawn.second.empty() ? "" : ", " + drawn.second);
-    map.caption = "Envelope " + envelope.id.text() + ": " + title;
-    map.legend.push_back(title + ", in " + std::string(unitOf(*quantity).shown) +
-                         (limit.empty() ? "" : "; limit " + limit));
-    map.legend.emplace_back("Mouth at the foot, crown at the head, gores as on the data plate");
+    Listed parts{{testedAs(drawn.first)}};
+    if (!drawn.second.empty())
+        parts.list.emplace_back(Term{Term::Of::Direction, drawn.second});
+    const auto title = in.say(parts);
+    const auto unit = unitOf(*quantity).shown;
+    map.caption = in.say(SheetPhrase::MapCaption, {envelope.id, title});
+    map.legend.push_back(limit ? in.say(SheetPhrase::MapUnitAndLimit, {title, unit, *limit})
+                               : in.say(SheetPhrase::MapUnit, {title, unit}));
+    map.legend.push_back(in.say(SheetPhrase::MapOrientation));
     if (!type || !type->gores || !type->rows)
-        map.legend.emplace_back("The record does not state the number of gores and rows of the type");
+        map.legend.push_back(in.say(SheetPhrase::MapSizeUnknown));
     return map;
 }
 
 }
 
-paper::Document envelopeMapPage(const BenchFile& file) {
-    auto document = blankSheet(file, "Envelope map");
-    addDraftNote(document, file);
+paper::Document envelopeMapPage(const BenchFile& file, const Speech& in) {
+    auto document = blankSheet(file, SheetPhrase::Map, in);
+    addDraftNote(document, file, in);
     std::map<Drawn, std::vector<const Said<ReadingTaken>*>> series;
     const auto* envelope = file.envelope();
     if (envelope)
@@ -79,9 +83,9 @@ paper::Document envelopeMapPage(const BenchFile& file) {
                     reading);
         }
     if (series.empty())
-        document.blocks.emplace_back(Paragraph{"No reading was taken at a place of the envelope.", Emphasis::Plain});
+        document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::NoReadingAtAPlace), Emphasis::Plain});
     for (const auto& [drawn, readings] : series)
-        document.blocks.emplace_back(mapOf(file, *envelope, drawn, readings));
+        document.blocks.emplace_back(mapOf(file, *envelope, drawn, readings, in));
     return document;
 }
 

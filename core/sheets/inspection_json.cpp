@@ -29,7 +29,7 @@ Json numberOrNull(const std::optional<AmountOf>& amount) {
     return amount ? Json(amount->value()) : Json();
 }
 
-Json readingJson(const BenchFile& file, const Said<ReadingTaken>& said) {
+Json readingJson(const BenchFile& file, const Said<ReadingTaken>& said, const Speech& in) {
     const auto& body = said.body;
     const auto state = stateOf(file, body);
     Json json = {{"item", body.item.text()}, {"quantity", body.quantity}};
@@ -44,8 +44,8 @@ Json readingJson(const BenchFile& file, const Said<ReadingTaken>& said) {
     json["area_cm2"] = numberOrNull(body.conditions.area);
     json["tester"] = body.tester ? Json(body.tester->text()) : Json();
     json["judgement"] = judgementName(state.judgement);
-    json["reason"] = state.reason;
-    json["limit"] = state.limit;
+    json["reason"] = state.reason ? in.say(*state.reason) : "";
+    json["limit"] = state.limit ? in.say(*state.limit) : "";
     return saidJson(said, std::move(json));
 }
 
@@ -86,12 +86,12 @@ Json closedJson(const Said<InspectionClosed>& closed) {
 
 }
 
-nlohmann::ordered_json inspectionJson(const BenchFile& file) {
+nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
     const auto& inspection = file.inspection;
     const auto& opened = inspection.opened.body;
     Json json = {{"inspection", inspection.id.text()},
                  {"visit", opened.visit},
-                 {"title", visitTitle(file.visit())},
+                 {"title", in.say(termOf(file.visit()))},
                  {"balloon", opened.balloon ? Json(opened.balloon->text()) : Json()},
                  {"opened", inspection.opened.stamp.at.on().iso()},
                  {"by", inspection.opened.by},
@@ -105,8 +105,8 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file) {
     for (const auto& work : opened.work)
         json["work"].push_back({{"item", work.item.text()}, {"requirement", work.requirement.text()}});
     for (const auto& reading : inspection.readings)
-        json["readings"].push_back(readingJson(file, reading));
-    for (const auto& line : defectLines(file))
+        json["readings"].push_back(readingJson(file, reading, in));
+    for (const auto& line : defectLines(file, in))
         json["defects"].push_back({{"defect", line.defect.text()},
                                    {"item", line.item},
                                    {"what", line.what},

@@ -13,30 +13,32 @@ using namespace paper;
 
 std::string titleOf(const WorkLine& work) { return work.line ? work.line->title : work.settled->body.line; }
 
-std::string outcomeText(Outcome outcome) {
+SheetPhrase outcomePhrase(Outcome outcome) {
     switch (outcome) {
     case Outcome::Released:
-        return "released";
+        return SheetPhrase::OutcomeReleased;
     case Outcome::Discrepancies:
-        return "not released; a list of discrepancies was given";
+        return SheetPhrase::OutcomeDiscrepancies;
     case Outcome::Abandoned:
-        return "abandoned; nothing is released";
+        return SheetPhrase::OutcomeAbandoned;
     }
-    return {};
+    return SheetPhrase::NoneYet;
 }
 
-Facts headFacts(const BenchFile& file) {
+Facts headFacts(const BenchFile& file, const Speech& in) {
     const auto& opened = file.inspection.opened;
+    const auto& closed = file.inspection.closed;
+    const auto& checklist = file.inspection.checklist;
     Facts facts;
     facts.columns = 2;
     facts.facts = {
-        {"Visit", std::string(visitTitle(file.visit()))},
-        {"Opened", who(opened.by, opened.stamp.at.on())},
-        {"Closed", file.inspection.closed ? file.inspection.closed->stamp.at.on().iso() : "not yet"},
-        {"Outcome", file.inspection.closed ? outcomeText(file.inspection.closed->body.outcome) : "none yet"},
-        {"Checklist", file.inspection.checklist.title.empty()
-                          ? "none in the record; the lines are the shop's own"
-                          : file.inspection.checklist.title + ", revision " + file.inspection.checklist.revision}};
+        {in.say(SheetPhrase::Visit), in.say(termOf(file.visit()))},
+        {in.say(SheetPhrase::Opened), who(opened.by, opened.stamp.at.on())},
+        {in.say(SheetPhrase::Closed), closed ? in.say(closed->stamp.at.on()) : in.say(SheetPhrase::NotYet)},
+        {in.say(SheetPhrase::Outcome), in.say(closed ? outcomePhrase(closed->body.outcome) : SheetPhrase::NoneYet)},
+        {in.say(SheetPhrase::Checklist), checklist.title.empty()
+                                             ? in.say(SheetPhrase::NoChecklist)
+                                             : in.say(SheetPhrase::Revision, {checklist.title, checklist.revision})}};
     std::set<std::string> people;
     for (const auto& line : file.inspection.lines)
         people.insert(line.by);
@@ -47,28 +49,30 @@ Facts headFacts(const BenchFile& file) {
     for (const auto& person : people)
         names += (names.empty() ? "" : ", ") + person;
     if (!names.empty())
-        facts.facts.push_back({"Inspectors", names});
+        facts.facts.push_back({in.say(SheetPhrase::Inspectors), names});
     std::string work;
     for (const auto& each : file.inspection.opened.body.work)
         work += (work.empty() ? "" : "; ") + each.item.text() + ": " + each.requirement.text();
     if (!work.empty())
-        facts.facts.push_back({"To be done", work});
-    if (const auto highest = highestTemperature(file); !highest.empty())
-        facts.facts.push_back({"Highest temperature of the tell-tale", highest});
+        facts.facts.push_back({in.say(SheetPhrase::ToBeDone), work});
+    if (const auto highest = highestTemperature(file))
+        facts.facts.push_back({in.say(SheetPhrase::HighestTemperature), in.say(*highest)});
     return facts;
 }
 
-Table itemsTable(const BenchFile& file) {
+Table itemsTable(const BenchFile& file, const Speech& in) {
     Table table;
-    table.columns = {{"Item", Align::Left, 2},
-                     {"Kind", Align::Left, 1.5},
-                     {"Type", Align::Left, 2},
-                     {"Serial no.", Align::Left, 1.5},
-                     {"Time in service", Align::Right, 1.5}};
+    table.columns = {{in.say(SheetPhrase::Item), Align::Left, 2},
+                     {in.say(SheetPhrase::Kind), Align::Left, 1.5},
+                     {in.say(SheetPhrase::Type), Align::Left, 2},
+                     {in.say(SheetPhrase::SerialNumber), Align::Left, 1.5},
+                     {in.say(SheetPhrase::TimeInService), Align::Right, 1.5}};
+    const auto orNotRecorded = [&](const std::optional<std::string>& text) {
+        return text ? *text : in.say(SheetPhrase::NotRecorded);
+    };
     for (const auto& item : file.items)
-        table.rows.push_back({item.id.text(), std::string(itemKindName(item.kind)), item.type.value_or("not recorded"),
-                              item.serial.value_or("not recorded"),
-                              item.clock.minutes ? hoursAndMinutes(*item.clock.minutes) + " h" : "not known"});
+        table.rows.push_back({item.id.text(), in.say(termOf(item.kind)), orNotRecorded(item.type),
+                              orNotRecorded(item.serial), hoursText(item.clock.minutes, in)});
     return table;
 }
 
@@ -78,15 +82,15 @@ CheckMark markOf(LineState state) {
                                                : CheckMark::Open;
 }
 
-void addChecks(Document& document, const BenchFile& file) {
+void addChecks(Document& document, const BenchFile& file, const Speech& in) {
     std::string part;
     for (const auto& work : workLines(file.inspection, file.items)) {
-        std::string title = "Other lines";
+        std::string title = in.say(SheetPhrase::OtherLines);
         for (const auto& section : file.inspection.checklist.sections)
             if (work.line && section.id == work.line->section)
                 title = section.title;
         if (work.item)
-            title += ": " + work.item->id.text();
+            title = in.say(SheetPhrase::OnItem, {title, work.item->id});
         if (title != part) {
             document.blocks.emplace_back(Heading{2, title});
             document.blocks.emplace_back(Checks{});
@@ -95,12 +99,15 @@ void addChecks(Document& document, const BenchFile& file) {
         CheckLine line{
             titleOf(work), std::string(work.clauseUnder(regimeOf(file.visit()))), markOf(work.state()), {}, {}};
         if (work.settled) {
-            line.finding = work.settled->body.finding;
-            if (work.settled->body.tester)
-                line.finding += (line.finding.empty() ? "tester " : "; tester ") + work.settled->body.tester->text();
-            if (!work.settled->body.photographs.empty())
-                line.finding += (line.finding.empty() ? "" : "; ") +
-                                std::to_string(work.settled->body.photographs.size()) + " photograph(s) in the record";
+            const auto& body = work.settled->body;
+            line.finding = body.finding;
+            const auto add = [&](SheetPhrase what, Argument which) {
+                line.finding += (line.finding.empty() ? "" : "; ") + in.say(what, {std::move(which)});
+            };
+            if (body.tester)
+                add(SheetPhrase::WithTester, *body.tester);
+            if (!body.photographs.empty())
+                add(SheetPhrase::Photographs, body.photographs.size());
             line.by = who(work.settled->by, work.settled->stamp.at.on());
         }
         std::get<Checks>(document.blocks.back()).lines.push_back(std::move(line));
@@ -108,52 +115,55 @@ void addChecks(Document& document, const BenchFile& file) {
 }
 
 /// Both wordings stay legible.
-void addCorrections(Document& document, const BenchFile& file) {
-    auto table = correctionsTable(file);
+void addCorrections(Document& document, const BenchFile& file, const Speech& in) {
+    auto table = correctionsTable(file, in);
     if (table.rows.empty())
         return;
-    table.note = "The rest of this report says what these entries say now; the record keeps both.";
-    document.blocks.emplace_back(Heading{2, "Corrected since"});
+    table.note = in.say(SheetPhrase::CorrectionsNote);
+    document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::CorrectedSince)});
     document.blocks.emplace_back(std::move(table));
 }
 
-void addWork(Document& document, const BenchFile& file) {
+void addWork(Document& document, const BenchFile& file, const Speech& in) {
     Table table;
-    table.columns = {{"Item", Align::Left, 1.2},
-                     {"Repair or part", Align::Left, 3},
-                     {"Where, size, serial numbers", Align::Left, 3},
-                     {"Material lot or release document", Align::Left, 2.4},
-                     {"By", Align::Left, 1.6}};
+    table.columns = {{in.say(SheetPhrase::Item), Align::Left, 1.2},
+                     {in.say(SheetPhrase::RepairOrPart), Align::Left, 3},
+                     {in.say(SheetPhrase::WhereSizeSerials), Align::Left, 3},
+                     {in.say(SheetPhrase::LotOrDocument), Align::Left, 2.4},
+                     {in.say(SheetPhrase::By), Align::Left, 1.6}};
     for (const auto& repair : file.inspection.repairs) {
-        std::string where = placeText(repair.body.place);
+        std::string where = placeText(repair.body.place, in);
         if (repair.body.width && repair.body.height)
             where += (where.empty() ? "" : ", ") + figureText(repair.body.width->value()) + " × " +
                      figureText(repair.body.height->value()) + " mm";
         table.rows.push_back({repair.body.item.text(), repair.body.method, where, repair.body.lot,
                               who(repair.by, repair.stamp.at.on())});
     }
+    const auto orNotStated = [&](const std::string& text) {
+        return text.empty() ? in.say(SheetPhrase::NotStated) : text;
+    };
     for (const auto& part : file.inspection.parts)
         table.rows.push_back({part.body.item.text(), part.body.part,
-                              "off " + (part.body.removedSerial.empty() ? "not stated" : part.body.removedSerial) +
-                                  ", on " + (part.body.fittedSerial.empty() ? "not stated" : part.body.fittedSerial),
+                              in.say(SheetPhrase::OffAndOn,
+                                     {orNotStated(part.body.removedSerial), orNotStated(part.body.fittedSerial)}),
                               part.body.releaseDocument, who(part.by, part.stamp.at.on())});
     if (table.rows.empty())
         return;
-    document.blocks.emplace_back(Heading{2, "Repairs and parts"});
+    document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::RepairsAndParts)});
     document.blocks.emplace_back(std::move(table));
 }
 
-void addDefects(Document& document, const BenchFile& file) {
+void addDefects(Document& document, const BenchFile& file, const Speech& in) {
     Table table;
-    table.columns = {{"Item", Align::Left, 1.2},
-                     {"Defect", Align::Left, 3},
-                     {"Severity", Align::Left, 1},
-                     {"What became of it", Align::Left, 3.4}};
-    for (const auto& line : defectLines(file))
-        table.rows.push_back({line.item, line.what, severityText(line.severity), line.state});
+    table.columns = {{in.say(SheetPhrase::Item), Align::Left, 1.2},
+                     {in.say(SheetPhrase::Defect), Align::Left, 3},
+                     {in.say(SheetPhrase::Severity), Align::Left, 1},
+                     {in.say(SheetPhrase::WhatBecameOfIt), Align::Left, 3.4}};
+    for (const auto& line : defectLines(file, in))
+        table.rows.push_back({line.item, line.what, severityText(line.severity, in), line.state});
     if (table.rows.empty())
         return;
-    document.blocks.emplace_back(Heading{2, "Defects"});
+    document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::Defects)});
     document.blocks.emplace_back(std::move(table));
 }
 
@@ -171,24 +181,24 @@ paper::Table linesTable(const BenchFile& file) {
     return table;
 }
 
-paper::Document inspectionReport(const BenchFile& file) {
-    auto document = blankSheet(file, "Inspection report");
-    addDraftNote(document, file);
-    document.blocks.emplace_back(headFacts(file));
-    document.blocks.emplace_back(Heading{2, "Items"});
-    document.blocks.emplace_back(itemsTable(file));
-    addDefects(document, file);
-    addWork(document, file);
+paper::Document inspectionReport(const BenchFile& file, const Speech& in) {
+    auto document = blankSheet(file, SheetPhrase::Report, in);
+    addDraftNote(document, file, in);
+    document.blocks.emplace_back(headFacts(file, in));
+    document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::Items)});
+    document.blocks.emplace_back(itemsTable(file, in));
+    addDefects(document, file, in);
+    addWork(document, file, in);
     if (!file.inspection.readings.empty()) {
-        document.blocks.emplace_back(Heading{2, "Readings"});
-        document.blocks.emplace_back(readingsToRead(file));
+        document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::Readings)});
+        document.blocks.emplace_back(readingsToRead(file, in));
     }
-    if (auto testers = testersTable(file); !testers.rows.empty()) {
-        document.blocks.emplace_back(Heading{2, "Testers"});
+    if (auto testers = testersTable(file, in); !testers.rows.empty()) {
+        document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::Testers)});
         document.blocks.emplace_back(std::move(testers));
     }
-    addChecks(document, file);
-    addCorrections(document, file);
+    addChecks(document, file, in);
+    addCorrections(document, file, in);
     return document;
 }
 

@@ -28,28 +28,28 @@ std::string digits(const std::optional<Amount<Tag>>& amount) {
 }
 std::string digits(const std::optional<int>& value) { return value ? std::to_string(*value) : std::string(); }
 
-std::string judgementText(const ReadingState& state) {
+std::string judgementText(const ReadingState& state, const Speech& in) {
     switch (state.judgement) {
     case Judgement::Passes:
-        return "passes";
+        return in.say(SheetPhrase::Passes);
     case Judgement::Fails:
-        return "FAILS"; // how far, the two columns before say
+        return in.say(SheetPhrase::Fails);
     case Judgement::Undecided:
-        return "undecided: " + state.reason;
+        return in.say(SheetPhrase::Undecided, {*state.reason});
     case Judgement::Incomparable:
-        return "not comparable: " + state.reason;
+        return in.say(SheetPhrase::NotComparable, {*state.reason});
     case Judgement::NoLimit:
-        return "no limit stated";
+        return in.say(SheetPhrase::NoLimit);
     }
     return {};
 }
 
-std::string testerText(const BenchFile& file, const Said<ReadingTaken>& reading) {
+std::string testerText(const BenchFile& file, const Said<ReadingTaken>& reading, const Speech& in) {
     const auto& tester = reading.body.tester;
     if (!tester)
         return {};
-    return tester->text() +
-           (file.isCalibrated(*tester, reading.stamp.at.on()) ? "" : ", NOT in calibration on that day");
+    return file.isCalibrated(*tester, reading.stamp.at.on()) ? tester->text()
+                                                             : in.say(SheetPhrase::NotCalibrated, {*tester});
 }
 
 /// Item by item as they were opened, test by test, place by place.
@@ -68,32 +68,34 @@ std::vector<const Said<ReadingTaken>*> inOrder(const BenchFile& file) {
 
 }
 
-Table readingsToRead(const BenchFile& file) {
+Table readingsToRead(const BenchFile& file, const Speech& in) {
     Table table;
-    table.columns = {{"Item", Align::Left, 1.4},   {"Quantity and test", Align::Left, 2.4},
-                     {"Where", Align::Left, 1.3},  {"Reading", Align::Right, 1.5},
-                     {"Limit", Align::Left, 1.6},  {"Result", Align::Left, 1.4},
-                     {"Tester", Align::Left, 1.5}, {"By", Align::Left, 1.8}};
+    table.columns = {{in.say(SheetPhrase::Item), Align::Left, 1.4},   {in.say(SheetPhrase::QuantityAndTest), Align::Left, 2.4},
+                     {in.say(SheetPhrase::Where), Align::Left, 1.3},  {in.say(SheetPhrase::Reading), Align::Right, 1.5},
+                     {in.say(SheetPhrase::Limit), Align::Left, 1.6},  {in.say(SheetPhrase::Result), Align::Left, 1.4},
+                     {in.say(SheetPhrase::Tester), Align::Left, 1.5}, {in.say(SheetPhrase::By), Align::Left, 1.8}};
     for (const auto* each : inOrder(file)) {
         const auto& reading = *each;
         const auto& body = reading.body;
         const auto state = stateOf(file, body);
-        const auto* quantity = quantityNamed(body.quantity);
-        const auto conditions = conditionsText(body.conditions);
+        const auto conditions = conditionsText(body.conditions, in);
         table.rows.push_back(
             {body.item.text(),
-             std::string(quantity ? quantity->title : body.quantity) + (conditions.empty() ? "" : ", " + conditions),
-             placeText(body.place), valueText(body), state.limit, judgementText(state), testerText(file, reading),
+             in.say(quantityTerm(body.quantity)) + (conditions.empty() ? "" : ", " + conditions),
+             placeText(body.place, in), valueText(body, in), state.limit ? in.say(*state.limit) : "", judgementText(state, in),
+             testerText(file, reading, in),
              who(reading.by, reading.stamp.at.on())});
     }
     if (std::ranges::any_of(file.inspection.readings, [](const auto& reading) { return reading.body.held; }))
-        table.note = "≥: this load was held and nothing broke; the strength is at least this.";
+        table.note = in.say(SheetPhrase::HeldNote);
     return table;
 }
 
-Table testersTable(const BenchFile& file) {
+Table testersTable(const BenchFile& file, const Speech& in) {
     Table table;
-    table.columns = {{"Tester", Align::Left, 2}, {"What", Align::Left, 3}, {"In calibration until", Align::Left, 2}};
+    table.columns = {{in.say(SheetPhrase::Tester), Align::Left, 2},
+                     {in.say(SheetPhrase::What), Align::Left, 3},
+                     {in.say(SheetPhrase::CalibratedUntil), Align::Left, 2}};
     std::set<TesterId> used;
     for (const auto& reading : file.inspection.readings)
         if (reading.body.tester)
@@ -107,12 +109,12 @@ Table testersTable(const BenchFile& file) {
             if (each.tester == tester)
                 last = &each;
         table.rows.push_back(
-            {tester.text(), last ? last->what : "", last ? last->until.iso() : "no calibration in the record"});
+            {tester.text(), last ? last->what : "", last ? in.say(last->until) : in.say(SheetPhrase::NoCalibration)});
     }
     return table;
 }
 
-Table readingsTable(const BenchFile& file) {
+Table readingsTable(const BenchFile& file, const Speech& in) {
     Table table;
     for (const auto* key : {"item", "quantity", "value", "held_at", "below", "unit", "gore", "row", "direction",
                             "jaw_mm", "pressure_pa", "area_cm2", "tester", "judgement", "reason", "limit", "on", "by"})
@@ -126,7 +128,8 @@ Table readingsTable(const BenchFile& file) {
                               digits(body.below), body.unit, digits(body.place.gore), digits(body.place.row),
                               test.direction.value_or(""), digits(test.jaw), digits(test.pressure), digits(test.area),
                               body.tester ? body.tester->text() : "", std::string(judgementName(state.judgement)),
-                              state.reason, state.limit, reading.stamp.at.on().iso(), reading.by});
+                              state.reason ? in.say(*state.reason) : "", state.limit ? in.say(*state.limit) : "",
+                              reading.stamp.at.on().iso(), reading.by});
     }
     return table;
 }

@@ -11,46 +11,46 @@ namespace {
 
 using namespace paper;
 
-std::string titleOf(const BenchFile& file) {
+SheetPhrase titleOf(const BenchFile& file) {
     const auto outcome = file.inspection.closed ? file.inspection.closed->body.outcome : Outcome::Released;
     if (outcome == Outcome::Abandoned)
-        return "Inspection abandoned";
+        return SheetPhrase::Abandoned;
     if (!file.inspection.opened.body.balloon)
-        return "Record of work on items";
+        return SheetPhrase::WorkOnItems;
     if (regimeOf(file.visit()) == Regime::PartMl)
-        return outcome == Outcome::Released ? "Certificate of release to service" : "Inspection without release";
-    return outcome == Outcome::Released ? "Maintenance record entry: approval for return to service"
-                                        : "Maintenance record entry: not approved for return to service";
+        return outcome == Outcome::Released ? SheetPhrase::ReleaseToService : SheetPhrase::WithoutRelease;
+    return outcome == Outcome::Released ? SheetPhrase::ReturnToService
+                                        : SheetPhrase::NoReturnToService;
 }
 
 /// As it was signed; while it is open, as it would be.
-void addStatement(Document& document, const BenchFile& file, const ReleaseFacts& facts) {
+void addStatement(Document& document, const BenchFile& file, const ReleaseFacts& facts, const Speech& in) {
     const auto prescribed = statementOf(facts);
     const auto text = file.inspection.closed ? file.inspection.closed->body.statement : prescribed.text;
     if (!text.empty())
         document.blocks.emplace_back(Statement{text, prescribed.source});
-    else if (!prescribed.because.empty())
-        document.blocks.emplace_back(Paragraph{prescribed.because, Emphasis::Quiet});
+    else if (prescribed.because)
+        document.blocks.emplace_back(Paragraph{in.say(*prescribed.because), Emphasis::Quiet});
 }
 
 /// A release may leave minor defects open; it names them.
-void addOpenMinor(Document& document, const BenchFile& file, const ReleaseFacts& facts) {
+void addOpenMinor(Document& document, const BenchFile& file, const ReleaseFacts& facts, const Speech& in) {
     if (facts.outcome != Outcome::Released)
         return;
     bool any = false;
-    for (const auto& line : defectLines(file)) {
+    for (const auto& line : defectLines(file, in)) {
         if (!line.open || line.deferred)
             continue;
         if (!any)
-            document.blocks.emplace_back(Heading{3, "Open defects"});
+            document.blocks.emplace_back(Heading{3, in.say(SheetPhrase::OpenDefects)});
         any = true;
-        document.blocks.emplace_back(
-            Paragraph{line.item + ": " + line.what + " (" + severityText(line.severity) + ")"});
+        document.blocks.emplace_back(Paragraph{
+            in.say(SheetPhrase::OpenDefect, {line.item, line.what, severityText(line.severity, in)}), Emphasis::Plain});
     }
 }
 
 /// Who signed stands in the signature below, and nowhere else.
-void addSections(Document& document, ReleaseFacts facts) {
+void addSections(Document& document, ReleaseFacts facts, const Speech& in) {
     facts.person.clear();
     facts.capacity.reset();
     facts.licence.clear();
@@ -58,94 +58,88 @@ void addSections(Document& document, ReleaseFacts facts) {
     if (!sections.empty())
         sections.pop_back(); // the caution, which stands on every page
     for (const auto& section : sections) {
-        document.blocks.emplace_back(Heading{3, section.heading});
+        document.blocks.emplace_back(Heading{3, in.say(section.heading)});
         std::string lines;
         for (const auto& paragraph : section.paragraphs)
-            lines += (lines.empty() ? "" : "\n") + paragraph;
+            lines += (lines.empty() ? "" : "\n") + in.say(paragraph);
         if (!lines.empty())
             document.blocks.emplace_back(Paragraph{lines, Emphasis::Plain});
     }
 }
 
-void addSeal(Document& document, const BenchFile& file) {
+void addSeal(Document& document, const BenchFile& file, const Speech& in) {
     if (file.inspection.closed && file.inspection.closed->body.seal) {
         const auto& seal = *file.inspection.closed->body.seal;
-        document.blocks.emplace_back(Paragraph{"The signature covers " + std::to_string(seal.entries.size()) +
-                                                   " entries of the record; digest " + seal.digest + ".",
-                                               Emphasis::Quiet});
+        document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::SealOver, {seal.entries.size(), seal.digest}), Emphasis::Quiet});
     }
-    if (!correctionsTable(file).rows.empty())
+    if (!correctionsTable(file, in).rows.empty())
         document.blocks.emplace_back(
-            Paragraph{"Entries of this inspection were corrected since they were written; the inspection report shows "
-                      "both wordings.",
-                      Emphasis::Strong});
+            Paragraph{in.say(SheetPhrase::CorrectedSinceSee), Emphasis::Strong});
 }
 
 }
 
-paper::Document releasePaper(const BenchFile& file) {
-    auto document = blankSheet(file, titleOf(file));
+paper::Document releasePaper(const BenchFile& file, const Speech& in) {
+    auto document = blankSheet(file, titleOf(file), in);
     const auto facts = factsOf(file);
-    addDraftNote(document, file);
-    addSections(document, facts);
-    addOpenMinor(document, file, facts);
-    addStatement(document, file, facts);
-    document.blocks.emplace_back(signatureOf(file));
-    addSeal(document, file);
+    addDraftNote(document, file, in);
+    addSections(document, facts, in);
+    addOpenMinor(document, file, facts, in);
+    addStatement(document, file, facts, in);
+    document.blocks.emplace_back(signatureOf(file, in));
+    addSeal(document, file, in);
     return document;
 }
 
-paper::Document logbookPage(const BenchFile& file) {
-    auto document = blankSheet(file, "Logbook entry");
+paper::Document logbookPage(const BenchFile& file, const Speech& in) {
+    auto document = blankSheet(file, SheetPhrase::LogbookEntry, in);
     const auto facts = factsOf(file);
-    addDraftNote(document, file);
+    addDraftNote(document, file, in);
     Facts head;
-    head.facts = {{"Date", facts.date ? facts.date->iso() : "not signed"},
-                  {"Inspection", std::string(visitTitle(file.visit()))},
-                  {"Total time in service", facts.totalTime ? hoursAndMinutes(*facts.totalTime) + " h" : "not known"},
-                  {"Highest temperature of the tell-tale",
-                   facts.highestTemperature.empty() ? "not read" : facts.highestTemperature}};
+    head.facts = {{in.say(SheetPhrase::Date), facts.date ? in.say(*facts.date) : in.say(SheetPhrase::NotSigned)},
+                  {in.say(SheetPhrase::Inspection), in.say(termOf(file.visit()))},
+                  {in.say(SheetPhrase::TotalTime), hoursText(facts.totalTime, in)},
+                  {in.say(SheetPhrase::HighestTemperature), facts.highestTemperature
+                                                                ? in.say(*facts.highestTemperature)
+                                                                : in.say(SheetPhrase::NotRead)}};
     document.blocks.emplace_back(std::move(head));
     for (const auto& each : facts.extent)
-        document.blocks.emplace_back(Paragraph{each, Emphasis::Plain});
+        document.blocks.emplace_back(Paragraph{in.say(each), Emphasis::Plain});
     std::string manuals;
     for (const auto& manual : facts.manuals)
         manuals += (manuals.empty() ? "" : "; ") + manual;
     if (!manuals.empty())
-        document.blocks.emplace_back(Paragraph{"Data used: " + manuals, Emphasis::Plain});
-    addOpenMinor(document, file, facts);
+        document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::DataUsed, {manuals}), Emphasis::Plain});
+    addOpenMinor(document, file, facts, in);
     for (const auto& each : facts.deferred)
-        document.blocks.emplace_back(Paragraph{"Deferred: " + each, Emphasis::Plain});
+        document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::Deferred, {each}), Emphasis::Plain});
     if (!facts.limitations.empty())
-        document.blocks.emplace_back(Paragraph{"Limitations: " + facts.limitations, Emphasis::Strong});
-    addStatement(document, file, facts);
-    document.blocks.emplace_back(signatureOf(file));
+        document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::Limitations, {facts.limitations}), Emphasis::Strong});
+    addStatement(document, file, facts, in);
+    document.blocks.emplace_back(signatureOf(file, in));
     return document;
 }
 
-paper::Document discrepancyList(const BenchFile& file) {
-    auto document = blankSheet(file, "List of discrepancies and unairworthy items");
-    addDraftNote(document, file);
+paper::Document discrepancyList(const BenchFile& file, const Speech& in) {
+    auto document = blankSheet(file, SheetPhrase::DiscrepancyList, in);
+    addDraftNote(document, file, in);
     document.blocks.emplace_back(
-        Paragraph{"Dated " + signingOf(file).on.iso() +
-                      ", for the owner or operator. What is listed here is open; an item that bars "
-                      "flight is put right, or deferred by who is entitled to, before the next flight.",
-                  Emphasis::Plain});
+        Paragraph{in.say(SheetPhrase::DiscrepancyNote, {signingOf(file).on}), Emphasis::Plain});
     Table table;
-    table.columns = {{"No.", Align::Right, 0.5},
-                     {"Item", Align::Left, 1.2},
-                     {"Discrepancy", Align::Left, 4},
-                     {"Severity", Align::Left, 1},
-                     {"State", Align::Left, 2.4}};
-    for (const auto& line : defectLines(file))
+    table.columns = {{in.say(SheetPhrase::Number), Align::Right, 0.5},
+                     {in.say(SheetPhrase::Item), Align::Left, 1.2},
+                     {in.say(SheetPhrase::Discrepancy), Align::Left, 4},
+                     {in.say(SheetPhrase::Severity), Align::Left, 1},
+                     {in.say(SheetPhrase::State), Align::Left, 2.4}};
+    for (const auto& line : defectLines(file, in))
         if (line.open)
             table.rows.push_back(
-                {std::to_string(table.rows.size() + 1), line.item, line.what, severityText(line.severity), line.state});
+                {std::to_string(table.rows.size() + 1), line.item, line.what, severityText(line.severity, in), line.state});
     if (table.rows.empty())
-        document.blocks.emplace_back(Paragraph{"Nothing is open.", Emphasis::Plain});
+        document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::NothingOpen), Emphasis::Plain});
     else
         document.blocks.emplace_back(std::move(table));
-    document.blocks.emplace_back(signatureOf(file));
+    document.blocks.emplace_back(signatureOf(file, in));
     return document;
 }
 

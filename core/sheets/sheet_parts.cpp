@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/sheet_parts.h"
 
+#include "bench/release/release_phrase.h"
+#include "measure/duration_text.h"
 #include "measure/unit.h"
 #include "sheets/sheets.h"
 
@@ -19,9 +21,11 @@ bool isOnMap(const BenchFile& file, const ReadingTaken& reading) {
 
 }
 
-paper::Document blankSheet(const BenchFile& file, const std::string& title) {
+paper::Document blankSheet(const BenchFile& file, SheetPhrase title, const Speech& in) {
     paper::Document document;
-    document.title = file.inspection.closed ? title : title + " (DRAFT, not signed)";
+    document.title = in.say(title);
+    if (!file.inspection.closed)
+        document.title = in.say(SheetPhrase::Draft, {document.title});
     const auto& opened = file.inspection.opened.body;
     if (opened.balloon)
         document.subtitle = opened.balloon->text() + (file.balloonTitle.empty() ? "" : ", " + file.balloonTitle);
@@ -29,7 +33,7 @@ paper::Document blankSheet(const BenchFile& file, const std::string& title) {
         for (const auto& item : opened.items)
             document.subtitle += (document.subtitle.empty() ? "" : ", ") + item.text();
     document.recordId = file.inspection.id.text();
-    document.caution = std::string(caution);
+    document.caution = in.say(ReleasePhrase::CautionText);
     return document;
 }
 
@@ -59,52 +63,58 @@ ReleaseFacts factsOf(const BenchFile& file) {
     return facts;
 }
 
-void addDraftNote(paper::Document& document, const BenchFile& file) {
+void addDraftNote(paper::Document& document, const BenchFile& file, const Speech& in) {
     if (!file.inspection.closed)
-        document.blocks.emplace_back(paper::Paragraph{"DRAFT: the inspection is open on " + file.on.iso() +
-                                                          ". Nothing on this page is signed or released.",
-                                                      paper::Emphasis::Strong});
+        document.blocks.emplace_back(
+            paper::Paragraph{in.say(SheetPhrase::DraftNote, {file.on}), paper::Emphasis::Strong});
 }
 
-paper::Signature signatureOf(const BenchFile& file) {
+paper::Signature signatureOf(const BenchFile& file, const Speech& in) {
     paper::Signature signature;
     const auto& closed = file.inspection.closed;
     const auto capacity = closed ? capacityFrom(closed->body.capacity) : std::nullopt;
-    signature.title = closed ? "Signed in the record" : "To be signed";
-    signature.lines = {{"Name", closed && closed->body.signatory ? closed->body.signatory->text() : "", false},
-                       {"Acting as", capacity ? std::string(capacityTitle(*capacity)) : "", false},
-                       {"Licence or certificate no. and kind", closed ? closed->body.licence : "", false},
-                       {"Date", closed ? closed->stamp.at.on().iso() : "", false},
-                       {"Signature", "", true}};
+    signature.title = in.say(closed ? SheetPhrase::SignedInTheRecord : SheetPhrase::ToBeSigned);
+    signature.lines = {{in.say(SheetPhrase::Name), closed && closed->body.signatory ? closed->body.signatory->text() : "", false},
+                       {in.say(SheetPhrase::ActingAs), capacity ? in.say(termOf(*capacity)) : "", false},
+                       {in.say(SheetPhrase::LicenceNumber), closed ? closed->body.licence : "", false},
+                       {in.say(SheetPhrase::Date), closed ? closed->stamp.at.on().iso() : "", false},
+                       {in.say(SheetPhrase::Signature), "", true}};
     return signature;
 }
 
-std::string placeText(const PanelPlace& place) {
-    std::string text = place.gore ? "gore " + std::to_string(*place.gore) : "";
+std::string placeText(const PanelPlace& place, const Speech& in) {
+    Listed parts;
+    if (place.gore)
+        parts.list.emplace_back(Phrase{SheetPhrase::Gore, {*place.gore}});
     if (place.row)
-        text += (text.empty() ? "row " : ", row ") + std::to_string(*place.row);
-    return text;
+        parts.list.emplace_back(Phrase{SheetPhrase::Row, {*place.row}});
+    return in.say(std::move(parts));
 }
 
-std::string valueText(const ReadingTaken& reading) {
+std::string valueText(const ReadingTaken& reading, const Speech& in) {
     const auto* quantity = quantityNamed(reading.quantity);
     const auto* unit = quantity ? unitNamed(reading.unit, quantity->dimension) : nullptr;
-    const auto symbol = " " + (unit ? std::string(unit->shown) : reading.unit);
+    const auto figure = [&](double value) { return InUnit{value, unit ? std::string(unit->symbol) : reading.unit}; };
     if (reading.below)
-        return figureText(reading.value) + " to below " + figureText(*reading.below) + symbol;
-    return (reading.held ? "≥ " : "") + figureText(reading.value) + symbol;
+        return in.say(SheetPhrase::Step, {reading.value, figure(*reading.below)});
+    return (reading.held ? "≥ " : "") + in.say(figure(reading.value));
 }
 
-std::string conditionsText(const TestConditions& conditions) {
-    std::string text = conditions.direction.value_or("");
-    const auto add = [&](const auto& amount, const char* unit) {
-        if (amount)
-            text += (text.empty() ? "" : ", ") + figureText(amount->value()) + unit;
-    };
-    add(conditions.jaw, " mm jaws");
-    add(conditions.pressure, " Pa");
-    add(conditions.area, " cm²");
-    return text;
+std::string conditionsText(const TestConditions& conditions, const Speech& in) {
+    Listed parts;
+    if (conditions.direction)
+        parts.list.emplace_back(Term{Term::Of::Direction, *conditions.direction});
+    if (conditions.jaw)
+        parts.list.emplace_back(Phrase{SheetPhrase::Jaws, {InUnit{conditions.jaw->value(), "mm"}}});
+    if (conditions.pressure)
+        parts.list.emplace_back(InUnit{conditions.pressure->value(), "Pa"});
+    if (conditions.area)
+        parts.list.emplace_back(InUnit{conditions.area->value(), "cm2"});
+    return in.say(std::move(parts));
+}
+
+std::string hoursText(const std::optional<Minutes>& time, const Speech& in) {
+    return time ? in.say(ReleasePhrase::Hours, {hoursAndMinutes(*time)}) : in.say(ReleasePhrase::NotKnown);
 }
 
 std::string who(const std::string& by, CivilDate on) { return by.empty() ? on.iso() : by + ", " + on.iso(); }
@@ -118,18 +128,18 @@ std::optional<SheetKind> sheetFrom(std::string_view name) {
     return std::nullopt;
 }
 
-paper::Document sheet(SheetKind kind, const BenchFile& file) {
+paper::Document sheet(SheetKind kind, const BenchFile& file, const Speech& in) {
     switch (kind) {
     case SheetKind::Report:
-        return inspectionReport(file);
+        return inspectionReport(file, in);
     case SheetKind::Release:
-        return releasePaper(file);
+        return releasePaper(file, in);
     case SheetKind::Logbook:
-        return logbookPage(file);
+        return logbookPage(file, in);
     case SheetKind::Map:
-        return envelopeMapPage(file);
+        return envelopeMapPage(file, in);
     case SheetKind::Discrepancies:
-        return discrepancyList(file);
+        return discrepancyList(file, in);
     }
     return {};
 }
@@ -139,7 +149,7 @@ std::vector<SheetKind> sheetsOf(const BenchFile& file) {
     const auto& closed = file.inspection.closed;
     if (!closed || closed->body.outcome != Outcome::Abandoned) {
         kinds = {SheetKind::Release, SheetKind::Logbook};
-        if (std::ranges::any_of(defectLines(file), &DefectLine::open))
+        if (hasOpenDefects(file))
             kinds.push_back(SheetKind::Discrepancies);
     }
     kinds.push_back(SheetKind::Report);
@@ -148,13 +158,13 @@ std::vector<SheetKind> sheetsOf(const BenchFile& file) {
     return kinds;
 }
 
-paper::Document bound(const std::vector<paper::Document>& documents) {
+paper::Document bound(const std::vector<paper::Document>& documents, const Speech& in) {
     if (documents.size() == 1)
         return documents.front();
     paper::Document whole;
     for (const auto& document : documents) {
         if (whole.blocks.empty())
-            whole = {"Papers of inspection " + document.recordId,
+            whole = {in.say(SheetPhrase::PapersOf, {document.recordId}),
                      document.subtitle,
                      document.recordId,
                      document.caution,

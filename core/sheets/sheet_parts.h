@@ -5,23 +5,27 @@
 
 #include "bench/release/release.h"
 #include "paper/document.h"
+#include "problem/speech.h"
+#include "sheets/sheet_phrase.h"
 
 namespace crownring {
 
 /// An empty paper with its title, record id and caution.
-[[nodiscard]] paper::Document blankSheet(const BenchFile& file, const std::string& title);
+[[nodiscard]] paper::Document blankSheet(const BenchFile& file, SheetPhrase title, const Speech& in);
 /// What it was closed with; the day asked and nobody while it is open.
 [[nodiscard]] Signing signingOf(const BenchFile& file);
 /// What the release is composed of. While it is open nobody has signed and nothing is completed; once it is closed the
 /// licence is the one that was signed with, and on a release only what was put off is deferred.
 [[nodiscard]] ReleaseFacts factsOf(const BenchFile& file);
 /// Says on the paper itself that nothing of it is signed; nothing once it is closed.
-void addDraftNote(paper::Document& document, const BenchFile& file);
-[[nodiscard]] paper::Signature signatureOf(const BenchFile& file);
-[[nodiscard]] std::string placeText(const PanelPlace& place);
+void addDraftNote(paper::Document& document, const BenchFile& file, const Speech& in);
+[[nodiscard]] paper::Signature signatureOf(const BenchFile& file, const Speech& in);
+[[nodiscard]] std::string placeText(const PanelPlace& place, const Speech& in);
 /// "≥ 133.4 N", "98 N", "104 to below 110 °C"
-[[nodiscard]] std::string valueText(const ReadingTaken& reading);
-[[nodiscard]] std::string conditionsText(const TestConditions& conditions);
+[[nodiscard]] std::string valueText(const ReadingTaken& reading, const Speech& in);
+[[nodiscard]] std::string conditionsText(const TestConditions& conditions, const Speech& in);
+/// "412:30 h", or that it is not known.
+[[nodiscard]] std::string hoursText(const std::optional<Minutes>& time, const Speech& in);
 [[nodiscard]] std::string who(const std::string& by, CivilDate on);
 /// What was found, and what has become of it up to the day of the file.
 struct DefectLine {
@@ -33,15 +37,16 @@ struct DefectLine {
     bool deferred = false; ///< open, and may wait
     bool bars = false;     ///< open, and bars flight on that day
 };
-[[nodiscard]] std::vector<DefectLine> defectLines(const BenchFile& file);
+[[nodiscard]] std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in);
+[[nodiscard]] bool hasOpenDefects(const BenchFile& file);
 /// "bars flight", "minor"
-[[nodiscard]] std::string severityText(Severity severity);
+[[nodiscard]] std::string severityText(Severity severity, const Speech& in);
 
 /// The readings as a table to read: with words, units and "≥" for a load that was held.
-[[nodiscard]] paper::Table readingsToRead(const BenchFile& file);
+[[nodiscard]] paper::Table readingsToRead(const BenchFile& file, const Speech& in);
 /// The testers that were used, with the end of their latest calibration up to the day of the file.
-[[nodiscard]] paper::Table testersTable(const BenchFile& file);
+[[nodiscard]] paper::Table testersTable(const BenchFile& file, const Speech& in);
 /// What corrections changed, key by key; no rows where nothing was corrected.
-[[nodiscard]] paper::Table correctionsTable(const BenchFile& file);
+[[nodiscard]] paper::Table correctionsTable(const BenchFile& file, const Speech& in);
 
 }

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/use_fault.h"
+#include "record/verdict_phrase.h"
 #include "store/queries/facts_reader.h"
 #include "store/sql_record.h"
 
@@ -17,9 +19,7 @@ Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on
                if (scope.balloon) {
                    const auto balloon = m_names.find(*scope.balloon);
                    if (!balloon)
-                       return problem(Code::UnknownReference,
-                                      "no balloon '" + scope.balloon->text() + "' is in the record",
-                                      "see the register for what is");
+                       return problem(UseFault::NoBalloon, {*scope.balloon});
                    Statement fitted(*m_connection, "SELECT item_no FROM stay WHERE balloon_no = ? AND from_at < ?"
                                                    " AND (until_at IS NULL OR until_at >= ?) ORDER BY item_no");
                    fitted.run(*balloon, Moment::endOf(on).minutes(), Moment::endOf(on).minutes());
@@ -30,8 +30,7 @@ Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on
                for (const auto& id : scope.items) {
                    const auto item = m_names.find(id);
                    if (!item)
-                       return problem(Code::UnknownReference, "no item '" + id.text() + "' is in the record",
-                                      "see the register for what is");
+                       return problem(UseFault::NoItem, {id});
                    named.push_back(*item);
                }
                if (!scope.balloon)
@@ -138,8 +137,7 @@ Result<std::vector<LoggedFlight>> SqlRecord::flights(const Registration& balloon
     return guarded([&]() -> Result<std::vector<LoggedFlight>> {
                const auto number = m_names.find(balloon);
                if (!number)
-                   return problem(Code::UnknownReference, "no balloon '" + balloon.text() + "' is in the record",
-                                  "see the register for what is");
+                   return problem(UseFault::NoBalloon, {balloon});
                Statement rows(*m_connection, "SELECT at, entry_id, timed, minutes, landings, inflations FROM flight"
                                              " WHERE balloon_no = ? AND at >= ? AND at < ? ORDER BY at, entry_id");
                rows.run(*number, Moment::startOf(first).minutes(), Moment::endOf(last).minutes());
@@ -176,6 +174,21 @@ std::vector<Question> questionsFrom(Statement& rows) {
     return questions;
 }
 
+/// Where an entry stands that cannot be read, of what kind it is, and why.
+Argument whyUnread(const JournalLine& line) {
+    const auto& unread = *line.unread;
+    if (unread.why.where.key.empty())
+        return Phrase{VerdictPhrase::LineUnread, {line.number, unread.kind, messageOf(unread.why)}};
+    return Phrase{VerdictPhrase::LineKeyUnread, {line.number, unread.kind, unread.why.where.key, messageOf(unread.why)}};
+}
+
+void sayWhyUnread(std::vector<Question>& questions, JournalTable& journal) {
+    for (auto& question : questions)
+        if (question.kind == Question::Kind::Unreadable)
+            if (const auto line = journal.line(question.stamp.id); line && line->unread)
+                question.detail = whyUnread(*line);
+}
+
 }
 
 Result<std::vector<Question>> SqlRecord::unreadable() {
@@ -183,7 +196,9 @@ Result<std::vector<Question>> SqlRecord::unreadable() {
         Statement rows(*m_connection, "SELECT q.at, q.entry_id, q.kind, q.detail, n.text FROM question q"
                                       " JOIN name n ON n.name_no = q.subject_no WHERE q.sort = ?"
                                       " ORDER BY q.at, q.entry_id");
-        return questionsFrom(rows.run(static_cast<int>(Subject::Entry)));
+        auto questions = questionsFrom(rows.run(static_cast<int>(Subject::Entry)));
+        sayWhyUnread(questions, m_journal);
+        return questions;
     });
 }
 
@@ -193,6 +208,7 @@ Result<std::vector<Question>> SqlRecord::questions() {
                        "SELECT q.at, q.entry_id, q.kind, q.detail, n.text FROM question q"
                        " JOIN name n ON n.name_no = q.subject_no ORDER BY q.at, q.entry_id, n.text, q.kind");
         auto questions = questionsFrom(rows.run());
+        sayWhyUnread(questions, m_journal);
         Statement idle(*m_connection, "SELECT at, entry_id, root_id FROM idle_correction ORDER BY at, entry_id");
         idle.run();
         while (idle.next()) {

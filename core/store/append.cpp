@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/programme_fault.h"
+#include "problem/faults/store_fault.h"
 #include "record/amendment.h"
 #include "record/new_id.h"
 #include "store/sql_record.h"
@@ -13,39 +15,28 @@ namespace crownring {
 
 namespace {
 
-struct SubjectWords {
-    const char* thing;
-    const char* mend;
-};
-
-SubjectWords wordsFor(Subject subject) {
+StoreFault notEntered(Subject subject) {
     switch (subject) {
     case Subject::Item:
-        return {"item", "enter it first with item.entered, or mend its id"};
+        return StoreFault::ItemNotEntered;
     case Subject::Balloon:
-        return {"balloon", "enter it first with balloon.entered, or mend the registration"};
+        return StoreFault::BalloonNotEntered;
     case Subject::Inspection:
-        return {"inspection", "open it first with inspection.opened, or mend its name"};
+        return StoreFault::InspectionNotOpened;
     case Subject::Defect:
-        return {"defect", "say first what was found with defect.found, or mend its name"};
+        return StoreFault::DefectNotFound;
     case Subject::Person:
-        return {"person", "say first what the person is entitled to with person.entitled, or mend the name"};
+        return StoreFault::PersonNotEntitled;
     default:
-        return {"thing", "mend its name"};
+        return StoreFault::NothingNamedSo;
     }
 }
 
 /// The first thing that `body` speaks of and the record does not hold.
 std::optional<Problem> unknownReference(const Body& body, Names& names) {
-    for (const auto& [named, key] : mentions(body)) {
-        if (names.find(named.subject, named.name))
-            continue;
-        const auto [thing, mend] = wordsFor(named.subject);
-        return Problem{Code::UnknownReference,
-                       std::string("no ") + thing + " '" + named.name + "' has been entered",
-                       mend,
-                       {{}, 0, std::string(key)}};
-    }
+    for (const auto& [named, key] : mentions(body))
+        if (!names.find(named.subject, named.name))
+            return Problem{notEntered(named.subject), {named.name}, atKey(std::string(key))};
     return std::nullopt;
 }
 
@@ -105,16 +96,11 @@ void SqlRecord::forget() {
 void SqlRecord::writeAmendment(const Entry& amendment, const EntryId& target) {
     const auto around = m_journal.around(target);
     if (!around)
-        throw Refused{{Code::UnknownReference,
-                       "the record holds no entry '" + target.text() + "'",
-                       "point at the id of an entry that was posted before this one",
-                       {{}, 0, std::holds_alternative<EntryVoided>(amendment.body) ? "voids" : "replaces"}}};
+        throw Refused{Problem{StoreFault::NoEntry, {target},
+                                atKey(std::holds_alternative<EntryVoided>(amendment.body) ? "voids" : "replaces")}};
     if (const auto* correction = std::get_if<EntryCorrected>(&amendment.body)) {
         if (around->unread && around->tree.original().id == target)
-            throw Refused{{Code::CannotAmend,
-                           "the entry '" + target.text() + "' cannot be read, and so not be corrected",
-                           "void it with a reason, and write it again as it should be",
-                           {{}, 0, "replaces"}}};
+            throw Refused{Problem{StoreFault::CannotBeCorrected, {target}, atKey("replaces")}};
         auto result = patched(around->tree.said(target), correction->with);
         if (!result)
             if (const auto& now = around->tree.now(target))
@@ -133,8 +119,7 @@ void SqlRecord::writeAmendment(const Entry& amendment, const EntryId& target) {
     m_journal.amend(amendment, readable(amendment), around);
     const auto after = around->tree.amended();
     if (around->unread)
-        return m_projector.noteUnread(around->tree.original(), whyUnread(around->number, *around->unread),
-                                      !after.entry);
+        return m_projector.noteUnread(around->tree.original(), !after.entry);
     if (before.entry != after.entry) {
         if (before.entry)
             m_projector.withdraw(*before.entry);
@@ -161,9 +146,8 @@ void SqlRecord::makeNames(const Body& body) {
 
 Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std::string& file, const Judge& judge) {
     using Problems = std::vector<Problem>;
-    if (!m_readOnlyReason.empty())
-        return tl::unexpected(
-            Problems{{Code::StoreNewer, m_readOnlyReason, "use the newer program to write", {file, 0, {}}}});
+    if (m_readOnlyReason)
+        return tl::unexpected(Problems{placed(*m_readOnlyReason, file, 0)});
     Receipt receipt;
     const EntryId* writing = nullptr;
     int line = 0;
@@ -178,17 +162,11 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
             if (entry.id.empty())
                 entry.id = newEntryId();
             if (!ids.insert(entry.id.text()).second)
-                problems.push_back({Code::DuplicateId,
-                                    "the id '" + entry.id.text() + "' stands twice",
-                                    "give each entry an id of its own, or none",
-                                    {file, at, "id"}});
+                problems.push_back(Problem{StoreFault::IdTwice, {entry.id}, {file, at, "id"}});
             if (auto wrong = unknownReference(entry.body, m_names))
                 problems.push_back(placed(std::move(*wrong), file, at));
             if (const auto* adopted = std::get_if<ProgrammeAdopted>(&entry.body); adopted && adopted->document.empty())
-                problems.push_back({Code::UnknownProgramme,
-                                    "the text of the programme is not known",
-                                    "adopt it with its document",
-                                    {file, at, "programme"}});
+                problems.push_back(Problem{ProgrammeFault::NoText, {}, {file, at, "programme"}});
         }
         if (!problems.empty())
             return tl::unexpected(std::move(problems));
@@ -214,18 +192,14 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
     } catch (const StoreError& error) {
         if (writing && error.code() == Code::StoreFailed &&
             guarded([&] { return m_journal.has(*writing); }).value_or(false))
-            return tl::unexpected(Problems{{Code::DuplicateId,
-                                            "the record already holds an entry '" + writing->text() + "'",
-                                            "if it is the same entry, leave it out; else give it another id",
-                                            {file, line, "id"}}});
-        return tl::unexpected(
-            Problems{{error.code(), error.what(), "nothing was written; try again", {file, line, {}}}});
+            return tl::unexpected(Problems{Problem{StoreFault::IdKnown, {*writing}, {file, line, "id"}}});
+        return tl::unexpected(Problems{placed(error.problem(), file, line)});
     }
 }
 
 Result<void> SqlRecord::rebuild() {
-    if (!m_readOnlyReason.empty())
-        return problem(Code::StoreNewer, m_readOnlyReason, "use the newer program to write");
+    if (m_readOnlyReason)
+        return tl::unexpected(*m_readOnlyReason);
     return guarded([&] {
         Writing transaction(*this);
         remake(m_journal, m_projector);

@@ -14,18 +14,18 @@ namespace {
 void checkCopy(const QString& file) {
     const Connection copy(file.toStdString(), Access::ReadOnly);
     if (copy.ask(QStringLiteral("PRAGMA integrity_check")) != QStringLiteral("ok"))
-        throw StoreError(Code::StoreFailed, "the copy is damaged");
+        throw StoreError(StoreFault::CopyDamaged);
     if (!copy.ask(QStringLiteral("PRAGMA foreign_key_check")).isEmpty())
-        throw StoreError(Code::StoreFailed, "the copy has references that lead nowhere");
+        throw StoreError(StoreFault::CopyDangles);
     const auto verdict = JournalTable(copy).verify({});
     if (!verdict.intact)
-        throw StoreError(Code::StoreFailed, "the chain of the copy is broken: " + verdict.reason);
+        throw StoreError(StoreFault::CopyBroken, {*verdict.reason});
 }
 
 void flushToDisk(const QString& file) {
     QFile copy(file);
     if (!copy.open(QIODevice::ReadWrite) || ::fsync(copy.handle()) != 0)
-        throw StoreError(Code::StoreFailed, "the copy cannot be written to disk");
+        throw StoreError(StoreFault::CopyNotWritten);
 }
 
 }
@@ -34,9 +34,9 @@ void backUp(const Connection& connection, const std::string& file) {
     const auto target = QString::fromStdString(file);
     const auto draft = target + QStringLiteral(".part");
     if (connection.dialect() != Dialect::Sqlite)
-        throw StoreError(Code::StoreFailed, "a shared record is backed up by its database server");
+        throw StoreError(StoreFault::SharedRecord);
     if (QFile::exists(target))
-        throw StoreError(Code::StoreFailed, "the file exists already: " + file);
+        throw StoreError(StoreFault::FileExists, {file});
     QFile::remove(draft);
     try {
         auto quoted = draft;
@@ -45,7 +45,7 @@ void backUp(const Connection& connection, const std::string& file) {
         checkCopy(draft);
         flushToDisk(draft);
         if (!QFile::rename(draft, target))
-            throw StoreError(Code::StoreFailed, "the copy cannot be given its name: " + file);
+            throw StoreError(StoreFault::CopyNotNamed, {file});
     } catch (...) {
         QFile::remove(draft);
         throw;

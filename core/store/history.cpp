@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/use_fault.h"
 #include "store/sql_record.h"
 
 namespace crownring {
@@ -40,8 +41,7 @@ Result<std::vector<JournalLine>> SqlRecord::history(const std::optional<Registra
     return guarded([&]() -> Result<std::vector<JournalLine>> {
                const auto number = item ? m_names.find(*item) : balloon ? m_names.find(*balloon) : std::nullopt;
                if (!number)
-                   return problem(Code::UnknownReference, "no such item or balloon is in the record",
-                                  "see the register for what is");
+                   return problem(UseFault::NoSubject);
                Statement rows(*m_connection, item ? ofItem : ofBalloon);
                for (int i = 0; i < (item ? 10 : 5); ++i)
                    rows.bind(*number);

@@ -23,21 +23,20 @@ std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, cons
     const bool shared = isPostgres(location);
     const QFileInfo file(QString::fromStdString(location));
     if (!shared && mode == OpenMode::Existing && (!file.exists() || file.size() == 0))
-        throw StoreError(Code::StoreUnopened, "there is no record at " + location);
+        throw StoreError(StoreFault::NoRecord, {location});
     if (!shared && file.isDir())
-        throw StoreError(Code::StoreUnopened, location + " is a folder");
+        throw StoreError(StoreFault::IsAFolder, {location});
 
     const bool writable = shared || !file.exists() || file.isWritable();
     auto connection = std::make_unique<Connection>(location, writable ? Access::ReadWrite : Access::ReadOnly);
     const auto steps = migrationSteps(connection->dialect());
     const int version = schemaVersion(*connection);
     const int newest = steps.back().version;
-    std::string readOnly = writable ? "" : "the file may only be read";
+    auto readOnly = writable ? std::nullopt : std::optional(Problem{StoreFault::ReadOnlyFile});
     if (version == 0 && mode == OpenMode::Existing)
-        throw StoreError(Code::StoreUnopened, "there is no record at " + location);
+        throw StoreError(StoreFault::NoRecord, {location});
     if (version > newest) {
-        readOnly = "the record was written by a later version (schema " + std::to_string(version) +
-                   ", this program knows " + std::to_string(newest) + ")";
+        readOnly = Problem{StoreFault::Newer, {version, newest}};
     } else if (version < newest && writable) {
         migrateWithBackup(*connection, steps, location, [&] {
             Names names(*connection);
@@ -51,7 +50,7 @@ std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, cons
 
 }
 
-SqlRecord::SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, std::string readOnlyReason)
+SqlRecord::SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, std::optional<Problem> readOnlyReason)
     : m_connection(std::move(connection)), m_writer(std::move(writer)), m_readOnlyReason(std::move(readOnlyReason)),
       m_names(*m_connection), m_journal(*m_connection), m_projector(*m_connection, m_names) {}
 
@@ -63,12 +62,9 @@ Result<std::unique_ptr<Record>> openRecord(const std::string& location, OpenMode
     try {
         return open(location, mode, writer);
     } catch (const StoreError& error) {
-        const bool notADatabase = std::string_view(error.what()).find("not a database") != std::string_view::npos;
-        const auto code = notADatabase ? Code::StoreForeign : error.code();
-        return problem(code, error.what(),
-                       code == Code::StoreForeign ? "name a Crownring record, or a new file"
-                                                  : "check the name and whether it may be read and written",
-                       {location, 0, {}});
+        auto problem = error.problem();
+        problem.where.file = location;
+        return tl::unexpected(std::move(problem));
     }
 }
 

@@ -19,7 +19,7 @@ public:
     /// Writes a verified copy to a new file (SQLite only). StoreFailed when the file exists.
     virtual Result<void> backUpTo(const std::string& file) = 0;
     /// Empty, or why the record may only be read: it was written by a later version.
-    [[nodiscard]] virtual std::string readOnlyReason() const = 0;
+    [[nodiscard]] virtual std::optional<Problem> readOnlyReason() const = 0;
 };
 
 enum class OpenMode {

@@ -13,7 +13,7 @@ namespace crownring {
 
 class SqlRecord final : public Record {
 public:
-    SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, std::string readOnlyReason);
+    SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, std::optional<Problem> readOnlyReason);
 
     Results<Receipt> append(std::vector<NumberedEntry> entries, const std::string& file, const Judge& judge) override;
     Result<std::vector<JournalLine>> lines(const JournalQuery& query) override;
@@ -38,7 +38,7 @@ public:
 
     Result<void> rebuild() override;
     Result<void> backUpTo(const std::string& file) override;
-    [[nodiscard]] std::string readOnlyReason() const override { return m_readOnlyReason; }
+    [[nodiscard]] std::optional<Problem> readOnlyReason() const override { return m_readOnlyReason; }
 
 private:
     class Writing;
@@ -51,7 +51,7 @@ private:
 
     std::unique_ptr<Connection> m_connection;
     WriterId m_writer;
-    std::string m_readOnlyReason;
+    std::optional<Problem> m_readOnlyReason;
     Names m_names;
     JournalTable m_journal;
     Projector m_projector;
@@ -86,9 +86,7 @@ auto guarded(Act act) -> Result<decltype(act())> {
             return act();
         }
     } catch (const StoreError& error) {
-        return problem(error.code(), error.what(),
-                       error.code() == Code::StoreBusy ? "another program is writing: try again in a moment"
-                                                       : "nothing was written; see what the database says");
+        return tl::unexpected(error.problem());
     }
 }
 

@@ -56,8 +56,8 @@ Result<std::vector<Entry>> SqlRecord::readings(const ItemId& item, CivilDate on)
 }
 
 Result<std::string> SqlRecord::keepPicture(const Picture& picture) {
-    if (!m_readOnlyReason.empty())
-        return problem(Code::StoreNewer, m_readOnlyReason, "use the newer program to write");
+    if (m_readOnlyReason)
+        return tl::unexpected(*m_readOnlyReason);
     return guarded([&] {
         const auto digest = hex(sha256(picture.bytes));
         Transaction transaction(*m_connection);

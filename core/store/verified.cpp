@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/verdict_phrase.h"
 #include "store/sql_record.h"
 #include "store/verify/pages.h"
 #include "store/verify/projections.h"
@@ -7,7 +8,7 @@ namespace crownring {
 
 namespace {
 
-void doubt(Verdict& verdict, std::string reason) {
+void doubt(Verdict& verdict, Phrase reason) {
     verdict.intact = false;
     verdict.reason = std::move(reason);
 }
@@ -16,15 +17,13 @@ void doubt(Verdict& verdict, std::string reason) {
 void verifyAround(const Connection& connection, JournalTable& journal, Verdict& verdict,
                   const std::function<bool(double)>& progress) {
     if (const auto part = schemaFlaw(connection))
-        return doubt(verdict, "the schema is not that of this version: " + *part);
+        return doubt(verdict, {VerdictPhrase::SchemaDiffers, {*part}});
     if (const auto digest = pictureFlaw(connection))
-        return doubt(verdict, "the photograph " + *digest + " is not what it was");
+        return doubt(verdict, {VerdictPhrase::PhotographDiffers, {*digest}});
     const auto flaw = projectionFlaw(connection, journal, progress);
     if (!flaw)
         return;
-    doubt(verdict, "the table " + flaw->table +
-                       (flaw->lacking ? " lacks what the journal gives: " : " holds what the journal does not give: ") +
-                       flaw->row);
+    doubt(verdict, {flaw->lacking ? VerdictPhrase::TableLacks : VerdictPhrase::TableHoldsMore, {flaw->table, flaw->row}});
     verdict.projection = flaw->table;
     verdict.rebuildMends = true;
     if (!flaw->entry.empty())
@@ -42,18 +41,18 @@ Result<Verdict> SqlRecord::verify(const std::function<bool(double)>& progress) {
     };
     try {
         if (const auto pages = pageFlaw(*m_connection)) {
-            doubt(verdict, "the file is damaged: " + *pages);
+            doubt(verdict, *pages);
             return verdict;
         }
         verdict = m_journal.verify(part(0, 0.5));
-        if (verdict.intact && verdict.reason.empty())
+        if (verdict.intact && !verdict.reason)
             verifyAround(*m_connection, m_journal, verdict, part(0.5, 1));
         return verdict;
     } catch (const StoreError& error) {
         if (error.code() == Code::StoreBusy)
-            return problem(error.code(), error.what(), "another program is writing: try again in a moment");
+            return tl::unexpected(error.problem());
         // What cannot be read is not what was written.
-        doubt(verdict, std::string("the record cannot be read: ") + error.what());
+        doubt(verdict, {VerdictPhrase::Unreadable, {messageOf(error.problem())}});
         return verdict;
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "writing/target.h"
 
+#include "problem/faults/writing_fault.h"
+
 #include <unistd.h>
 
 #include <array>
@@ -75,9 +77,7 @@ bool isBegun(const fs::path& file) {
     return false;
 }
 
-Problem unwritable(const std::string& file, std::string why) {
-    return {Code::FileUnwritable, std::move(why), "name another file", {file, 0, {}}};
-}
+Problem refused(const std::string& file, WritingFault why) { return {why, {}, {file, 0, {}}}; }
 
 }
 
@@ -102,33 +102,30 @@ Found foundAt(const fs::path& file) {
 
 std::optional<Problem> whyNotWritten(const std::string& file, Replace replace) {
     if (fs::path(file).filename().empty())
-        return unwritable(file, "this names no file");
+        return refused(file, WritingFault::NamesNoFile);
     switch (foundAt(file)) {
     case Found::Nothing:
         return std::nullopt;
     case Found::Record:
-        return unwritable(file, "this is a record, and no record is ever written over");
+        return refused(file, WritingFault::IsARecord);
     case Found::PlainFile:
         if (replace == Replace::Never)
-            return Problem{Code::FileExists,
-                           "there is a file of that name already",
-                           "name another, or say that it may be replaced (--force)",
-                           {file, 0, {}}};
+            return refused(file, WritingFault::Exists);
         if (::access(file.c_str(), W_OK) != 0)
-            return unwritable(file, "the file that is there may only be read");
+            return refused(file, WritingFault::ReadOnly);
         return std::nullopt;
     case Found::Database:
-        return unwritable(file, "this is a database, and none is ever written over");
+        return refused(file, WritingFault::IsADatabase);
     case Found::BesideOne:
-        return unwritable(file, "a database keeps its last changes there");
+        return refused(file, WritingFault::BesideADatabase);
     case Found::LostLink:
-        return unwritable(file, "this is a link to where nothing is");
+        return refused(file, WritingFault::LostLink);
     case Found::NoPlainFile:
-        return unwritable(file, "this is a folder, a device or a pipe");
+        return refused(file, WritingFault::NoPlainFile);
     case Found::Unknown:
         break;
     }
-    return unwritable(file, "what is there cannot be looked at, and may be a record");
+    return refused(file, WritingFault::NotLookedAt);
 }
 
 }

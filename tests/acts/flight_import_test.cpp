@@ -146,7 +146,7 @@ private slots:
         QVERIFY(accept(record, record, preview, "log.csv"));
         const auto again = accept(record, record, preview, "log.csv");
         QVERIFY(!again);
-        QCOMPARE(again.error().at(0).code, Code::AlreadyLogged);
+        QCOMPARE(again.error().at(0).code(), Code::AlreadyLogged);
         QCOMPARE(again.error().at(0).where, (Where{"log.csv", 7, ""}));
         QCOMPARE(record.entries().size(), std::size_t{1});
     }

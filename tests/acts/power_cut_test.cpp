@@ -5,6 +5,7 @@
 /// killed at a random moment. Children are forked before QTest starts any thread.
 
 #include "record/chain/chain.h"
+#include "said.h"
 #include "store/scratch.h"
 #include "test_class.h"
 
@@ -189,7 +190,7 @@ private slots:
     }
     void theChainIsWhole() {
         const auto verdict = m_record->verify().value();
-        QVERIFY2(verdict.intact, verdict.reason.c_str());
+        QVERIFY2(verdict.intact, verdict.reason ? spoken(*verdict.reason).c_str() : "");
         QCOMPARE(verdict.entries, static_cast<std::int64_t>(m_lines.size()));
     }
     void theProjectionsAreThoseOfTheJournal() {

@@ -91,8 +91,8 @@ private slots:
         QFETCH(QString, text);
         const auto date = CivilDate::parse(text.toStdString());
         QVERIFY(!date);
-        QCOMPARE(date.error().code, Code::BadDate);
-        QVERIFY(!date.error().mend.empty());
+        QCOMPARE(date.error().code(), Code::BadDate);
+        QCOMPARE(date.error().arguments, Arguments{text.toStdString()});
     }
 
     // Measured with Boost.Date_Time 1.74: why dates are read here and not there.
@@ -165,7 +165,7 @@ private slots:
         QCOMPARE(DayOrMonth::parse("2024-02")->lastDay().iso(), std::string("2024-02-29"));
         // Case D7: "05/06" may be two months; it is refused, as is all else that is no month.
         for (const auto* text : {"05/06", "2016-13", "2016-00", "2016-5", "201605", "2016-05-", "", "2016"})
-            QCOMPARE(DayOrMonth::parse(text).error().code, Code::BadDate);
+            QCOMPARE(DayOrMonth::parse(text).error().code(), Code::BadDate);
     }
 };
 

@@ -22,7 +22,7 @@ private slots:
                                  "+6:45Z", "06:4 Z", "06:45ZZ", "a6:45Z", "0a:45Z"}) {
             const auto time = TimeOfDay::parse(text);
             QVERIFY2(!time, text);
-            QCOMPARE(time.error().code, Code::BadDate);
+            QCOMPARE(time.error().code(), Code::BadDate);
         }
     }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// Bytes as a file of entries. What is taken must be written and read back as the same, and amended without harm; what
-/// is refused must say where and how to mend it.
+/// is refused must say where and which fault it is.
 
 #include "record/amendment.h"
 #include "record/entry_json.h"
@@ -27,7 +27,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t siz
     const auto entries = entriesFrom(text, "fuzz.jsonl");
     if (!entries) {
         for (const auto& problem : entries.error())
-            require(problem.where.line > 0 && !problem.message.empty() && !problem.mend.empty());
+            require(problem.where.line > 0 && !rowOf(problem.fault).name.empty());
         return 0;
     }
     std::vector<Entry> amendments;

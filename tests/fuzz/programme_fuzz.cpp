@@ -44,7 +44,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t siz
     const std::string_view text(reinterpret_cast<const char*>(bytes), size);
     const auto programme = programmeFrom(text);
     if (!programme) {
-        require(!programme.error().message.empty() && !programme.error().mend.empty());
+        require(!rowOf(programme.error().fault).name.empty() && !programme.error().where.key.empty());
         return 0;
     }
     const auto canonical = canonicalProgramme(text);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "said.h"
 #include "signing_attempt.h"
 #include "test_class.h"
 
@@ -53,8 +54,10 @@ private slots:
         const auto before = shop.entries();
         const auto problems = problemsOf(shop.record(), shop.deferral("D-1", person.toUtf8().constData()));
         QCOMPARE(problems.size(), std::size_t{1});
-        QCOMPARE(problems.front().code, Code::NotReleasable);
-        QVERIFY2(problems.front().mend.find(rule.toStdString()) != std::string::npos, problems.front().mend.c_str());
+        QCOMPARE(problems.front().code(), Code::NotReleasable);
+        QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+        QVERIFY2(spokenMend(problems.front()).find(rule.toStdString()) != std::string::npos,
+                 qPrintable(words::line(problems.front())));
         QCOMPARE(shop.entries(), before);
         QCOMPARE(shop.refused(Shop::signing()), QStringList{"defect"});
     }
@@ -66,7 +69,7 @@ private slots:
         const auto problems = problemsOf(shop.record(), R"({"entry":"entry.corrected","on":"2026-06-01","replaces":")" +
                                                             deferral + R"(","with":{"agreed_by":"Ole Berg"}})");
         QCOMPARE(problems.size(), std::size_t{1});
-        QCOMPARE(problems.front().code, Code::NotReleasable);
+        QCOMPARE(problems.front().code(), Code::NotReleasable);
         QCOMPARE(shop.entries(), before);
     }
 };

@@ -35,7 +35,7 @@ private slots:
         constexpr std::array checks{Check{"a", unread}, Check{"b", something}, Check{"c", refusesNothing}};
         const auto refused = refusalsOf({*scratch.record, *scratch.record, {}}, checks);
         QCOMPARE(refused.size(), std::size_t{2});
-        QCOMPARE(refused[0].code, Code::StoreFailed);
+        QCOMPARE(refused[0].code(), Code::StoreFailed);
         QCOMPARE(refused[1].where.line, 3);
     }
     void everyCheckHasAName() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/shop.h"
 #include "answers/bench_file.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QtTest>
@@ -15,8 +16,8 @@ void expectTurnedAway(Shop& shop, const std::string& lines, Code code) {
     const auto before = shop.entries();
     const auto problems = problemsOf(shop.record(), lines);
     QVERIFY(!problems.empty());
-    QCOMPARE(problems.front().code, code);
-    QVERIFY2(!problems.front().mend.empty(), problems.front().message.c_str());
+    QCOMPARE(problems.front().code(), code);
+    QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
     QCOMPARE(shop.entries(), before);
 }
 

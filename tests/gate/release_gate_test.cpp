@@ -222,7 +222,7 @@ private:
         const auto before = shop.entries();
         const auto again = shop.sign(Shop::signing());
         QVERIFY(!again);
-        QCOMPARE(again.error().front().code, Code::NotReleasable);
+        QCOMPARE(again.error().front().code(), Code::NotReleasable);
         QCOMPARE(shop.entries(), before);
     }
 };

@@ -4,6 +4,7 @@
 /// What a test expects of an attempt to sign.
 
 #include "acts/shop.h"
+#include "said.h"
 
 #include <QtTest>
 
@@ -15,14 +16,15 @@ inline void expectRefused(Shop& shop, const Signing& by, const QString& kind, co
     QCOMPARE(shop.refused(by).join(QLatin1Char(' ')), kind);
     for (const auto& refusal : refusals) {
         QVERIFY2(refusal.rule.find(rule) != std::string::npos, refusal.rule.c_str());
-        QVERIFY2(!refusal.text.empty() && !refusal.text.ends_with('.') && !refusal.mend.empty(), refusal.text.c_str());
+        QVERIFY2(isSentence(words::message(refusal)) && isSentence(words::mend(refusal)),
+                 qPrintable(words::message(refusal)));
     }
     const auto before = shop.entries();
     const auto answer = shop.sign(by);
     QVERIFY(!answer);
     QCOMPARE(answer.error().size(), refusals.size());
     for (const auto& problem : answer.error())
-        QCOMPARE(problem.code, Code::NotReleasable);
+        QCOMPARE(problem.code(), Code::NotReleasable);
     QCOMPARE(shop.entries(), before);
     QVERIFY(shop.now().isOpen());
 }

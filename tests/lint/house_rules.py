@@ -273,12 +273,12 @@ def markers(tree):
 
 
 def codes(tree):
-    """codeCount counts to the last code, so that tests/problem/every_code_test.cpp comes to every one."""
-    header = "\n".join(tree.files.get(pathlib.Path("core/problem/problem.h"), []))
+    """codeCount counts to the last code, so that tests/words/every_code_test.cpp comes to every one."""
+    header = "\n".join(tree.files.get(pathlib.Path("core/problem/fault.h"), []))
     block = re.search(r"enum class Code \{(.*?)\};", header, re.S)
     last = re.findall(r"^\s*(\w+),", block.group(1) if block else "", re.M)[-1:]
     if last != re.findall(r"codeCount = static_cast<int>\(Code::(\w+)\) \+ 1;", header):
-        yield offence("core/problem/problem.h", 1, "codeCount does not count to the last code")
+        yield offence("core/problem/fault.h", 1, "codeCount does not count to the last code")
 
 
 def qml_manners(tree):

@@ -9,7 +9,8 @@ import house_rules
 
 LICENCE = "// SPDX-License-Identifier: GPL-3.0-or-later\n"
 ORDERLY = {
-    "core/problem/problem.h": LICENCE + "enum class Code {\n    BadDate,\n    BadUse,\n};\n"
+    "core/problem/problem.h": LICENCE + '#include "problem/fault.h"\n',
+    "core/problem/fault.h": LICENCE + "enum class Code {\n    BadDate,\n    BadUse,\n};\n"
                               "inline constexpr int codeCount = static_cast<int>(Code::BadUse) + 1;\n",
     "core/record/entry.h": LICENCE + '#include "problem/problem.h"\n#include <nlohmann/json.hpp>\n',
     "core/civil/civil_date.cpp": LICENCE + "#include <boost/date_time/gregorian/gregorian_types.hpp>\n",
@@ -117,7 +118,7 @@ class HouseRules(unittest.TestCase):
         self.catches("markers", "core/civil/more.cpp", "// TO" "DO later")
 
     def test_a_code_that_is_not_counted(self):
-        self.catches("codes", "core/problem/problem.h", "enum class Code {\n    BadDate,\n    BadUse,\n    BadMood,\n};\n"
+        self.catches("codes", "core/problem/fault.h", "enum class Code {\n    BadDate,\n    BadUse,\n    BadMood,\n};\n"
                      "inline constexpr int codeCount = static_cast<int>(Code::BadUse) + 1;")
 
     def test_qml_that_reaches_out_or_puts_sentences_together(self):

@@ -200,7 +200,7 @@ private slots:
             QVERIFY(!units.empty());
             QCOMPARE(units.front().scale, 1.0);
             QCOMPARE(units.front().offset, 0.0);
-            QVERIFY(!dimensionTitle(dimension).empty());
+            QVERIFY(dimensionFrom(termOf(dimension).name) == dimension);
             std::set<std::string_view> symbols;
             for (const auto& unit : units) {
                 QVERIFY(unit.dimension == dimension);

@@ -4,6 +4,7 @@
 #include "paper/document_text.h"
 #include "paper/sample_paper.h"
 #include "paper/wrapping.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QProcess>
@@ -95,7 +96,7 @@ private slots:
     }
 
     void textHasAllThatThePaperHas() {
-        const std::string text = toText(sample::everything());
+        const std::string text = toText(sample::everything(), english);
         for (const char* words :
              {"Annual inspection: report and release", "Straße, façade, año, ≥ 178 N, Å", "R040", "14 CFR 43.11(a)(4)",
               "Ana Müller-Źrebak", "≥\u00a0178", "failed", "open", "n.a.", "Tester FT-2", "at 512 h 36 min"})
@@ -106,7 +107,7 @@ private slots:
 
     void textKeepsToItsColumns() {
         for (const std::size_t columns : {40u, 72u, 96u, 140u})
-            for (const QString& line : QString::fromStdString(toText(sample::everything(), columns)).split('\n')) {
+            for (const QString& line : QString::fromStdString(toText(sample::everything(), english, columns)).split('\n')) {
                 QVERIFY2(line.size() <= static_cast<qsizetype>(columns), qPrintable(line));
                 QVERIFY2(!line.endsWith(' '), qPrintable(line));
             }
@@ -159,11 +160,11 @@ private slots:
         Document document = sample::empty();
         document.title = "broken \xff";
         QVERIFY(nlohmann::json::parse(toJson(document))["title"].get<std::string>().starts_with("broken "));
-        QVERIFY(!toText(document).empty());
+        QVERIFY(!toText(document, english).empty());
     }
 
     void aMapIsATableToo() {
-        const Table table = asTable(sample::map(24, 12, 24));
+        const Table table = asTable(sample::map(24, 12, 24), english);
         QCOMPARE(table.rows.size(), std::size_t(24));
         QCOMPARE(table.rows[0], (std::vector<std::string>{"1", "12", "≥\u00a0178", "passed"}));
     }

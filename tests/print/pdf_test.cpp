@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "paper/sample_paper.h"
 #include "print/readback.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QRegularExpression>
 
 using namespace crownring;
+using namespace crownring::testing;
 using namespace crownring::print;
 using crownring::paper::Align;
 namespace sample = crownring::paper::sample;
@@ -202,9 +204,9 @@ private slots:
     void aPlaceThatCannotBeWrittenIsAProblem() {
         const auto nowhere = writePdf(sample::empty(), PageFormat::A4, "/nowhere/at/all/paper.pdf", Replace::Never);
         QVERIFY(!nowhere);
-        QCOMPARE(nowhere.error().code, Code::FileUnreadable);
+        QCOMPARE(nowhere.error().code(), Code::FileUnreadable);
         QCOMPARE(nowhere.error().where.file, std::string("/nowhere/at/all/paper.pdf"));
-        QVERIFY(!nowhere.error().mend.empty());
+        QVERIFY2(isSaid(nowhere.error()), qPrintable(words::line(nowhere.error())));
         QTemporaryDir folder;
         QVERIFY(!writePdf(sample::empty(), PageFormat::A4, folder.path().toStdString(),
                           Replace::Asked)); // a folder stands there

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/entry_fault.h"
+#include "problem/faults/written_fault.h"
 #include "problem/problem.h"
 #include "test_class.h"
 
@@ -30,17 +32,23 @@ private slots:
         QCOMPARE(codeName(Code::BadUse), std::string_view("bad-use"));
     }
 
-    void aProblemSaysWhereWhatAndHowToMendIt() {
-        const Problem whole{
-            Code::UnknownKey, "not a key of flight.logged", "mend its spelling", {"fleet.jsonl", 12, "minuts"}};
-        QCOMPARE(text(whole),
-                 std::string("fleet.jsonl:12: key 'minuts': not a key of flight.logged. Mend: mend its spelling"));
-        const Problem noFile{Code::BadJson, "this is not JSON", "", {"", 3, ""}};
-        QCOMPARE(text(noFile), std::string("line 3: this is not JSON"));
-        const Problem noPlace{Code::StoreBusy, "another program is writing", "try again", {}};
-        QCOMPARE(text(noPlace), std::string("another program is writing. Mend: try again"));
-        const Problem fileOnly{Code::FileUnreadable, "it cannot be opened", "", {"a.csv", 0, ""}};
-        QCOMPARE(text(fileOnly), std::string("a.csv: it cannot be opened"));
+    void aDeveloperReadsWhereAndWhatInCodes() {
+        QCOMPARE(text(Problem{EntryFault::UnknownKey, {"flight.logged"}, {"fleet.jsonl", 12, "minuts"}}),
+                 std::string("fleet.jsonl:12: key 'minuts': unknown-key (flight.logged)"));
+        QCOMPARE(text(Problem{EntryFault::NotJson, {}, {"", 3, ""}}), std::string("line 3: not-json"));
+        QCOMPARE(text(Problem{WrittenFault::NotADate, {"x"}}), std::string("not-a-date (x)"));
+        QCOMPARE(text(Problem{EntryFault::NotAWholeNumber, {1, 200}, {"a.csv", 0, ""}}),
+                 std::string("a.csv: not-a-whole-number (1; 200)"));
+        const Arguments all{0.25, InUnit{3, "N"}, OnDay{19782}, Term{Term::Of::ItemKind, "basket"}, Listed{{"a", "b"}}};
+        QCOMPARE(text(Problem{EntryFault::NotJson, all}),
+                 std::string("not-json (0.25; 3 N; 2024-02-29; basket; a, b)"));
+    }
+
+    void theCodeIsThatOfTheFault() {
+        QCOMPARE(Problem{EntryFault::KeyIsFixed}.code(), Code::CannotAmend);
+        QCOMPARE(Problem{WrittenFault::NotADuration}.code(), Code::BadQuantity);
+        QVERIFY(Problem{EntryFault::NotJson} != Problem{EntryFault::KeyTwice});
+        QVERIFY(Problem{EntryFault::TooLong, {3}} != Problem{EntryFault::TooLong, {4}});
     }
 };
 

@@ -133,8 +133,8 @@ private slots:
     void aRequiredKeyCannotBeRemoved() {
         const auto result = patched(flight, R"({"balloon":null})");
         QVERIFY(!result);
-        QCOMPARE(result.error().code, Code::MissingKey);
-        QCOMPARE(patched(flight, "[]").error().code, Code::BadValue);
+        QCOMPARE(result.error().code(), Code::MissingKey);
+        QCOMPARE(patched(flight, "[]").error().code(), Code::BadValue);
     }
 
     void anyHistoryReadsAsTheSettledPointsSay() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/entry_json.h"
 #include "record/json/strict_json.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QtTest>
@@ -9,6 +10,7 @@
 #include <string>
 
 using namespace crownring;
+using namespace crownring::testing;
 
 Q_DECLARE_METATYPE(Code)
 
@@ -154,10 +156,9 @@ private slots:
         QFETCH(QString, key);
         const auto entry = entryFrom(std::string_view(line.toStdString()));
         QVERIFY(!entry);
-        QCOMPARE(QByteArray(codeName(entry.error().code).data()), QByteArray(codeName(code).data()));
+        QCOMPARE(QByteArray(codeName(entry.error().code()).data()), QByteArray(codeName(code).data()));
         QCOMPARE(QString::fromStdString(entry.error().where.key), key);
-        QVERIFY(!entry.error().message.empty());
-        QVERIFY(!entry.error().mend.empty());
+        QVERIFY2(isSaid(entry.error()), qPrintable(words::line(entry.error())));
     }
 
     void aNameOf200CharactersIsANameInAnyScript() {
@@ -171,8 +172,8 @@ private slots:
 
     void jsonThatIsNestedWithoutEndIsRefusedWithoutEndingTheProgram() {
         const std::string deep = std::string(200'000, '[') + std::string(200'000, ']');
-        QCOMPARE(strictJson(deep).error().code, Code::BadJson);
-        QCOMPARE(strictJson("{\"a\":" + deep + "}").error().code, Code::BadJson);
+        QCOMPARE(strictJson(deep).error().code(), Code::BadJson);
+        QCOMPARE(strictJson("{\"a\":" + deep + "}").error().code(), Code::BadJson);
         const auto nested = [](int levels) {
             return std::string(std::size_t(levels), '[') + std::string(std::size_t(levels), ']');
         };

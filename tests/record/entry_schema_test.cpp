@@ -175,8 +175,8 @@ void mutate(json& object) {
 /// A schema cannot say which days exist, where the calendar begins, or which of two figures is the greater.
 bool isBeyondASchema(const Problem& problem) {
     const auto& key = problem.where.key;
-    return problem.code == Code::BadDate ||
-           (problem.code == Code::BadValue &&
+    return problem.code() == Code::BadDate ||
+           (problem.code() == Code::BadValue &&
             (key == "below" || key == "least" || key == "first_gore" || key == "first_row"));
 }
 

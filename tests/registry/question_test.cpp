@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "registry/question.h"
 #include "test_class.h"
+#include "words/question_text.h"
 
 #include <QtTest>
 
@@ -17,7 +18,7 @@ private slots:
         for (int i = 0; i < questionKindCount; ++i) {
             const auto kind = static_cast<Question::Kind>(i);
             names.insert(questionName(kind));
-            const auto sentence = questionText({kind, "B1", {}, ""});
+            const auto sentence = words::questionText({kind, "B1", {}, ""}).toStdString();
             QVERIFY(sentence.starts_with("B1 "));
             sentences.insert(sentence);
         }
@@ -28,7 +29,7 @@ private slots:
     }
 
     void theDetailMakesItConcrete() {
-        QVERIFY(questionText({Question::Kind::RemovedNotFitted, "B1", {}, "QE-ABC"}).ends_with("(QE-ABC)"));
+        QVERIFY(words::questionText({Question::Kind::RemovedNotFitted, "B1", {}, "QE-ABC"}).endsWith("(QE-ABC)"));
     }
 };
 

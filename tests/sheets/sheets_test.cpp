@@ -6,6 +6,7 @@
 #include "acts/shop.h"
 #include "answers/bench_file.h"
 #include "paper/document_text.h"
+#include "said.h"
 #include "sheets/sheets.h"
 #include "test_class.h"
 
@@ -36,7 +37,7 @@ std::vector<Block> blocksOf(const paper::Document& document) {
 }
 
 /// In lines so long that none is broken.
-QString textOf(const paper::Document& document) { return QString::fromStdString(paper::toText(document, 2000)); }
+QString textOf(const paper::Document& document) { return QString::fromStdString(paper::toText(document, english, 2000)); }
 
 QString headingsOf(const paper::Document& document) {
     QStringList headings;
@@ -62,7 +63,7 @@ private slots:
         Shop shop;
         shop.ready(Visit::PartMlInspection);
         for (const auto kind : everyKind) {
-            const auto document = sheet(kind, fileOf(shop));
+            const auto document = sheet(kind, fileOf(shop), english);
             QVERIFY2(document.title.find("DRAFT, not signed") != std::string::npos, document.title.c_str());
             const auto text = textOf(document);
             QVERIFY2(text.contains("Nothing on this page is signed or released"), qPrintable(text));
@@ -80,7 +81,7 @@ private slots:
         shop.ready(Visit::PartMlInspection);
         QVERIFY(shop.sign(Shop::signing()));
         for (const auto kind : everyKind) {
-            const auto document = sheet(kind, fileOf(shop));
+            const auto document = sheet(kind, fileOf(shop), english);
             QCOMPARE(document.recordId, shop.inspection.text());
             QCOMPARE(document.caution, std::string(caution));
             QVERIFY(document.title.find("DRAFT") == std::string::npos);
@@ -93,7 +94,7 @@ private slots:
         shop.ready(Visit::PartMlInspection);
         QVERIFY(shop.sign(Shop::signing()));
         const auto file = fileOf(shop);
-        for (const auto& document : {releasePaper(file), logbookPage(file)}) {
+        for (const auto& document : {releasePaper(file, english), logbookPage(file, english)}) {
             const auto statements = blocksOf<paper::Statement>(document);
             QCOMPARE(statements.size(), std::size_t(1));
             QCOMPARE(statements[0].text, file.inspection.closed->body.statement);
@@ -105,7 +106,7 @@ private slots:
             QVERIFY(lines.at(4).byHand && lines.at(4).value.empty());
         }
         const auto& seal = *file.inspection.closed->body.seal;
-        const auto text = textOf(releasePaper(file));
+        const auto text = textOf(releasePaper(file, english));
         QVERIFY(text.contains(QString::fromStdString(seal.digest)));
         QVERIFY(text.contains(QStringLiteral("covers %1 entries").arg(seal.entries.size())));
     }
@@ -117,16 +118,16 @@ private slots:
         QVERIFY(shop.sign(Shop::signing()));
         std::vector<paper::Document> then;
         for (const auto kind : everyKind)
-            then.push_back(sheet(kind, fileOf(shop, "2026-06-02")));
+            then.push_back(sheet(kind, fileOf(shop, "2026-06-02"), english));
         shop.say(R"({"entry":"flight.logged","on":"2026-07-01","balloon":"QE-ONE","minutes":75}
 {"entry":"defect.cleared","on":"2026-07-02","item":"E1","defect":"D-1","what":"panel replaced"}
 {"entry":"tester.calibrated","on":"2026-07-03","tester":"F-1","until":"2027-12-31"}
 {"entry":"limit.stated","on":"2026-07-04","type":"T-77","kind":"envelope","quantity":"grab-strength","unit":"N","least":400,"source":"Manual 77, revision 5"})");
         for (std::size_t i = 0; i < then.size(); ++i)
-            QVERIFY2(sheet(everyKind[i], fileOf(shop, "2036-01-01")) == then[i],
+            QVERIFY2(sheet(everyKind[i], fileOf(shop, "2036-01-01"), english) == then[i],
                      std::string(sheetName(everyKind[i])).c_str());
         // 12,000 minutes were brought forward, and nothing was flown before the signature.
-        QVERIFY(textOf(logbookPage(fileOf(shop, "2036-01-01"))).contains("200:00 h"));
+        QVERIFY(textOf(logbookPage(fileOf(shop, "2036-01-01"), english)).contains("200:00 h"));
     }
 
     void aCorrectionShowsBothWordings() {
@@ -134,10 +135,10 @@ private slots:
         shop.ready(Visit::PartMlInspection);
         const auto pulled = shop.pull(12, R"("value":250)").ids.front();
         QVERIFY(shop.sign(Shop::signing()));
-        QVERIFY(!textOf(inspectionReport(fileOf(shop))).contains("First written"));
+        QVERIFY(!textOf(inspectionReport(fileOf(shop), english)).contains("First written"));
         shop.say(R"({"entry":"entry.corrected","on":"2026-06-20","by":"Ada Rhos","replaces":")" + pulled.text() +
                  R"(","with":{"value":205,"note":"digits were swapped"}})");
-        const auto report = inspectionReport(fileOf(shop));
+        const auto report = inspectionReport(fileOf(shop), english);
         const auto corrections = blocksOf<paper::Table>(report).back();
         QCOMPARE(corrections.rows.size(), std::size_t(2));
         QCOMPARE(cell(corrections, 0, "Entry"), pulled.text());
@@ -148,7 +149,7 @@ private slots:
         QCOMPARE(QString::fromStdString(cell(corrections, 1, "First written")).toDouble(), 250.0);
         QCOMPARE(QString::fromStdString(cell(corrections, 1, "Says now")).toDouble(), 205.0);
         QVERIFY(textOf(report).contains("205 N"));
-        QVERIFY(textOf(releasePaper(fileOf(shop))).contains("were corrected since they were written"));
+        QVERIFY(textOf(releasePaper(fileOf(shop), english)).contains("were corrected since they were written"));
     }
 
     void aHeldPullIsABound() {
@@ -157,17 +158,17 @@ private slots:
         shop.pull(3, R"("held_at":133.4)");
         shop.pull(5, R"("value":133.4)");
         const auto file = fileOf(shop);
-        const auto text = textOf(inspectionReport(file));
+        const auto text = textOf(inspectionReport(file, english));
         QCOMPARE(text.count("≥ 133.4 N"), 1);
         QVERIFY(text.contains("In calibration until") && text.contains("2026-12-31"));
-        const auto table = readingsTable(file);
+        const auto table = readingsTable(file, english);
         QCOMPARE(cell(table, 0, "held_at"), std::string("133.4"));
         QCOMPARE(cell(table, 0, "value"), std::string());
         QCOMPARE(cell(table, 1, "held_at"), std::string());
         QCOMPARE(cell(table, 1, "value"), std::string("133.4"));
-        const auto map = blocksOf<paper::EnvelopeMapFigure>(envelopeMapPage(file)).at(0);
+        const auto map = blocksOf<paper::EnvelopeMapFigure>(envelopeMapPage(file, english)).at(0);
         QVERIFY(map.panels.at(0).bound && !map.panels.at(1).bound);
-        const auto json = inspectionJson(file);
+        const auto json = inspectionJson(file, english);
         QVERIFY(json["readings"][0].contains("held_at") && !json["readings"][0].contains("value"));
     }
 
@@ -179,7 +180,7 @@ private slots:
         shop.say(
             R"({"entry":"reading.taken","on":"2026-06-01","item":"E1","quantity":"grab-strength","unit":"lbf","value":50,"direction":"weft","row":16,"gore":3,"tester":"F-1")" +
             shop.about() + "}");
-        const auto maps = blocksOf<paper::EnvelopeMapFigure>(envelopeMapPage(fileOf(shop)));
+        const auto maps = blocksOf<paper::EnvelopeMapFigure>(envelopeMapPage(fileOf(shop), english));
         QCOMPARE(maps.size(), std::size_t(2));
         QCOMPARE(maps[0].panels.size(), std::size_t(1));
         QCOMPARE(maps[1].panels.size(), std::size_t(1));
@@ -197,10 +198,10 @@ private slots:
         shop.find("D-2", "minor");
         QVERIFY(shop.sign(Shop::signing()));
         const auto file = fileOf(shop);
-        const auto headings = headingsOf(releasePaper(file));
+        const auto headings = headingsOf(releasePaper(file, english));
         QVERIFY2(headings.contains("Deferred defects|Open defects"), qPrintable(headings));
         QVERIFY2(!headings.contains("unairworthy"), qPrintable(headings));
-        const auto list = blocksOf<paper::Table>(discrepancyList(file)).at(0);
+        const auto list = blocksOf<paper::Table>(discrepancyList(file, english)).at(0);
         QCOMPARE(list.rows.size(), std::size_t(2));
         QVERIFY(cell(list, 0, "State").find("until 2026-07-31") != std::string::npos);
         QCOMPARE(cell(list, 1, "Severity"), std::string("minor"));
@@ -215,8 +216,8 @@ private slots:
         signing.outcome = Outcome::Discrepancies;
         QVERIFY(shop.sign(signing));
         const auto file = fileOf(shop);
-        QVERIFY(textOf(releasePaper(file)).contains("a list of discrepancies and unairworthy items dated 2026-06-02"));
-        QVERIFY(textOf(discrepancyList(file)).contains("Dated 2026-06-02"));
+        QVERIFY(textOf(releasePaper(file, english)).contains("a list of discrepancies and unairworthy items dated 2026-06-02"));
+        QVERIFY(textOf(discrepancyList(file, english)).contains("Dated 2026-06-02"));
         QVERIFY(std::ranges::count(sheetsOf(file), SheetKind::Discrepancies) == 1);
     }
 
@@ -228,13 +229,13 @@ private slots:
         QVERIFY(shop.sign(signing));
         const auto file = fileOf(shop);
         QCOMPARE(sheetsOf(file), std::vector{SheetKind::Report});
-        QVERIFY(blocksOf<paper::Statement>(releasePaper(file)).empty());
+        QVERIFY(blocksOf<paper::Statement>(releasePaper(file, english)).empty());
     }
 
     void severalPapersHaveATitleThatIsTrueOfAll() {
         Shop shop;
         shop.ready(Visit::PartMlInspection);
-        const auto whole = bound({releasePaper(fileOf(shop)), inspectionReport(fileOf(shop))});
+        const auto whole = bound({releasePaper(fileOf(shop), english), inspectionReport(fileOf(shop), english)}, english);
         QCOMPARE(whole.title, "Papers of inspection " + shop.inspection.text());
         QCOMPARE(blocksOf<paper::PageBreak>(whole).size(), std::size_t(1));
         QVERIFY(headingsOf(whole).contains("Certificate of release to service (DRAFT, not signed)"));

@@ -114,8 +114,8 @@ private slots:
         // The gate stands before both: the inspection is closed.
         const char* late =
             R"({"entry":"line.settled","on":"2024-06-10","inspection":"2024-06-10 QE-ONE","line":"look","state":"done"})";
-        QCOMPARE(problemsOf(*shared, late).front().code, Code::NotReleasable);
-        QCOMPARE(problemsOf(*scratch.record, late).front().code, Code::NotReleasable);
+        QCOMPARE(problemsOf(*shared, late).front().code(), Code::NotReleasable);
+        QCOMPARE(problemsOf(*scratch.record, late).front().code(), Code::NotReleasable);
     }
     void aBatchThatIsBarredLeavesNothingBehind() {
         const auto shared = openedShared();
@@ -126,7 +126,7 @@ private slots:
             R"({"entry":"defect.found","on":"2024-02-01","item":"E1","defect":"D","what":"x","severity":"barring"}
 {"entry":"defect.deferred","on":"2024-02-01","item":"E1","defect":"D","reason":"x","until":"2024-03-01","agreed_by":"Pia"})");
         QCOMPARE(problems.size(), std::size_t{1});
-        QCOMPARE(problems.front().code, Code::NotReleasable);
+        QCOMPARE(problems.front().code(), Code::NotReleasable);
         QCOMPARE(problems.front().where.line, 2);
         QCOMPARE(shared->verify().value().entries, 2);
         QVERIFY(shared->facts({}, day("2024-03-01")).value().front().defects.empty());
@@ -134,7 +134,7 @@ private slots:
         QCOMPARE(
             problemsOf(*shared, R"({"entry":"defect.cleared","on":"2024-02-02","item":"E1","defect":"D","what":"x"})")
                 .front()
-                .code,
+                .code(),
             Code::UnknownReference);
     }
     void picturesAreKeptAlike() {
@@ -164,7 +164,7 @@ private slots:
         const auto shared = openedShared();
         const char* line = R"({"entry":"balloon.entered","id":"same","on":"2024-01-01","balloon":"QE-ONE"})";
         posted(*shared, line);
-        QCOMPARE(problemsOf(*shared, line).front().code, Code::DuplicateId);
+        QCOMPARE(problemsOf(*shared, line).front().code(), Code::DuplicateId);
         posted(*shared, R"({"entry":"flight.logged","on":"2024-05-01","balloon":"QE-ONE","minutes":7})");
         QCOMPARE(shared->verify().value().entries, 2);
     }
@@ -193,13 +193,13 @@ private slots:
     }
     void aDatabaseOfOthersIsLeftAlone() {
         Connection(sharedLocation(), Access::ReadWrite).run("CREATE TABLE recipe (name text)");
-        QCOMPARE(openRecord(sharedLocation(), OpenMode::OrCreate).error().code, Code::StoreForeign);
+        QCOMPARE(openRecord(sharedLocation(), OpenMode::OrCreate).error().code(), Code::StoreForeign);
     }
     void anUnreachableServerIsSaidSoon() {
         QElapsedTimer clock;
         clock.start();
         const auto lost = openRecord("postgresql://nobody@127.0.0.1:1/none", OpenMode::Existing);
-        QCOMPARE(lost.error().code, Code::StoreUnopened);
+        QCOMPARE(lost.error().code(), Code::StoreUnopened);
         QVERIFY(clock.elapsed() < 10'000);
     }
 };

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// Two programs write in turn on one record: what one of them remembers holds only until the other has written.
+#include "said.h"
 #include "scratch.h"
 #include "store/connection/connection.h"
 #include "test_class.h"
@@ -107,7 +108,8 @@ private slots:
         QVERIFY(!verdict.intact);
         QVERIFY(verdict.rebuildMends);
         QVERIFY(!verdict.firstBad); // every entry is what was written
-        QVERIFY2(verdict.reason.find("QE-ONE") != std::string::npos, verdict.reason.c_str());
+        QVERIFY(verdict.reason);
+        QVERIFY2(spoken(*verdict.reason).find("QE-ONE") != std::string::npos, spoken(*verdict.reason).c_str());
         QVERIFY(app.record->backUpTo(app.beside("before")));
         QVERIFY(app.record->rebuild());
         QCOMPARE(minutesOf(*app.record), 170);

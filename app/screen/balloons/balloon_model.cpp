@@ -3,6 +3,7 @@
 
 #include "screen/desk/due_model.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <QStringList>
@@ -23,9 +24,9 @@ BalloonLine balloonLine(const FleetSheet& sheet, const BalloonCard& card) {
     line.flown = flown.join(QStringLiteral(" · "));
     line.items = card.items == 1 ? BalloonModel::tr("1 item") : BalloonModel::tr("%1 items").arg(card.items);
     if (const auto* worst = sheet.worstOf(card.balloon)) {
-        line.worst =
-            BalloonModel::tr("%1, %2 %3")
-                .arg(inward(worst->requirement->title), Words::kind(worst->item->kind), inward(worst->item->id.text()));
+        line.worst = BalloonModel::tr("%1, %2 %3")
+                         .arg(words::said(worst->requirement->title), Words::kind(worst->item->kind),
+                              inward(worst->item->id.text()));
         line.word = Words::standing(worst->state);
         line.left = DueTexts::left(*worst);
         line.standing = static_cast<int>(worst->state.standing);

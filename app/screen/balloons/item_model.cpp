@@ -3,6 +3,7 @@
 
 #include "screen/desk/due_model.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <QStringList>
@@ -28,7 +29,7 @@ ItemLine itemLine(const FleetSheet& sheet, const ItemFacts& item, bool onBalloon
                                 : ItemModel::tr("in the pool");
     line.clock = Words::figures(item.clock);
     if (const auto* worst = sheet.worstOf(item.id)) {
-        line.title = inward(worst->requirement->title);
+        line.title = words::said(worst->requirement->title);
         line.word = Words::standing(worst->state);
         line.left = DueTexts::left(*worst);
         line.standing = static_cast<int>(worst->state.standing);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/kept_photograph.h"
 
+#include "problem/faults/use_fault.h"
+
 #include <QBuffer>
 #include <QImage>
 #include <QImageReader>
@@ -16,17 +18,14 @@ Result<Picture> photographFrom(const QUrl& file) {
     reader.setAutoTransform(true);
     auto image = reader.read();
     if (image.isNull())
-        return problem(Code::FileUnreadable,
-                       "this is no picture that can be read: " + reader.errorString().toStdString(),
-                       "choose a JPEG or PNG file", {path.toStdString(), 0, {}});
+        return problem(UseFault::NoPicture, {reader.errorString().toStdString()}, {path.toStdString(), 0, {}});
     if (std::max(image.width(), image.height()) > longest)
         image = image.scaled(longest, longest, Qt::KeepAspectRatio, Qt::SmoothTransformation);
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     if (!image.save(&buffer, "JPEG", quality))
-        return problem(Code::FileUnreadable, "the picture cannot be kept as JPEG", "choose another",
-                       {path.toStdString(), 0, {}});
+        return problem(UseFault::PictureNotKept, {}, {path.toStdString(), 0, {}});
     return Picture{"image/jpeg", bytes.toStdString()};
 }
 

@@ -2,11 +2,17 @@
 #include "screen/bench/reading_desk.h"
 
 #include "bench/reading/place_plan.h"
+#include "bench_sentences.h"
+#include "bench_words.h"
+#include "border.h"
 #include "measure/decimal_text.h"
+#include "reading_rows.h"
 #include "screen/bench/reading_rows.h"
+#include "words.h"
 #include "words/bench_sentences.h"
 #include "words/bench_words.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <algorithm>
@@ -330,7 +336,7 @@ void ReadingDesk::take(double value, bool heldLoad, std::optional<double> below,
     }
     if (!confirmed)
         if (const auto question = doubt(*measured, *unitNamed(reading.unit, quantity()->dimension))) {
-            m_question = inward(question->question);
+            m_question = words::said(question->question);
             m_waiting = std::move(reading);
             emit changed();
             return;
@@ -354,7 +360,8 @@ void ReadingDesk::stand() {
         found.what = outward(
             tr("%1 fails: %2, %3")
                 .arg(BenchWords::quantity(reading.quantity), BenchWords::value(reading),
-                     joined({inward(state.limit), BenchSentences::place(reading.place)}, QStringLiteral(", "))));
+                     joined({state.limit ? words::said(*state.limit) : QString(), BenchSentences::place(reading.place)},
+                            QStringLiteral(", "))));
         found.severity = Severity::Barring;
         found.inspection = reading.inspection;
         found.line = reading.line;

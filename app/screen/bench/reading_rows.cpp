@@ -5,6 +5,7 @@
 #include "words/bench_sentences.h"
 #include "words/bench_words.h"
 #include "words/border.h"
+#include "words/sentence.h"
 
 #include <QLocale>
 
@@ -89,7 +90,9 @@ std::vector<Choice> takenRows(const BenchFile& file, const ItemId& item, const s
         rows.push_back(
             {inward(at->id.text()),
              joined({BenchWords::value(body), BenchSentences::place(body.place), direction}, QStringLiteral(", ")),
-             joined({BenchWords::judgement(state.judgement), inward(state.reason)}, QStringLiteral(": ")), -1,
+             joined({BenchWords::judgement(state.judgement), state.reason ? words::said(*state.reason) : QString()},
+                    QStringLiteral(": ")),
+             -1,
              static_cast<int>(state.judgement == Judgement::Fails    ? Standing::Lapsed
                               : state.judgement == Judgement::Passes ? Standing::Clear
                                                                      : Standing::Unproven),

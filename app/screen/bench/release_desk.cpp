@@ -3,6 +3,12 @@
 
 #include "answers/due.h"
 #include "bench/release/owner_rule.h"
+#include "bench/release/release_phrase.h"
+#include "bench_words.h"
+#include "border.h"
+#include "day.h"
+#include "due_model.h"
+#include "notice.h"
 #include "print/pdf.h"
 #include "screen/bench/bench_time.h"
 #include "screen/desk/day.h"
@@ -10,8 +16,12 @@
 #include "screen/desk/notice.h"
 #include "screen/desk/record_desk.h"
 #include "sheets/sheets.h"
+#include "words.h"
 #include "words/bench_words.h"
 #include "words/border.h"
+#include "words/problem_words.h"
+#include "words/sentence.h"
+#include "words/spoken.h"
 #include "words/words.h"
 
 #include <QtConcurrent>
@@ -23,6 +33,8 @@ namespace crownring::screen {
 using namespace words;
 
 namespace {
+
+const words::Spoken language;
 
 QString personKey(const Entitlement& entitlement) {
     return inward(entitlement.person.text()) + u'|' + inward(capacityName(entitlement.capacity));
@@ -55,7 +67,7 @@ void ReleaseDesk::setDesk(InspectionDesk* desk) {
     refresh();
 }
 
-QString ReleaseDesk::cautionText() const { return inward(caution); }
+QString ReleaseDesk::cautionText() const { return words::said(Phrase{ReleasePhrase::CautionText, {}}); }
 
 void ReleaseDesk::setSigner(const QString& signer) {
     m_signer = signer;
@@ -146,19 +158,20 @@ void ReleaseDesk::takeDraft(const ReleaseDraft& draft) {
     std::vector<Choice> refusals;
     for (std::size_t i = 0; i < draft.refusals.size(); ++i) {
         const auto& each = draft.refusals[i];
-        refusals.push_back({QString::number(i) + u'|' + inward(each.line), inward(each.text),
-                            joined({inward(each.mend), inward(each.rule)}, QStringLiteral(" · ")), -1, -1, false});
+        refusals.push_back({QString::number(i) + u'|' + inward(each.line), words::message(each),
+                            joined({words::mend(each), inward(each.rule)}, QStringLiteral(" · ")), -1, -1, false});
     }
     m_maySign = draft.refusals.empty();
     m_refusals.show(std::move(refusals));
-    m_statement = inward(draft.statement.text.empty() ? draft.statement.because : draft.statement.text);
+    m_statement = draft.statement.because ? words::said(*draft.statement.because) : inward(draft.statement.text);
     m_statementSource = inward(draft.statement.source);
     std::vector<Choice> sections;
     for (const auto& section : draft.sections) {
         QStringList paragraphs;
         for (const auto& each : section.paragraphs)
-            paragraphs += inward(each);
-        sections.push_back({inward(section.heading), inward(section.heading), paragraphs.join(u'\n'), -1, -1, false});
+            paragraphs += words::said(each);
+        sections.push_back(
+            {words::said(section.heading), words::said(section.heading), paragraphs.join(u'\n'), -1, -1, false});
     }
     m_sections.show(std::move(sections));
 }
@@ -176,9 +189,9 @@ void ReleaseDesk::showPeople() {
         if (std::ranges::any_of(people, [&](const Choice& have) { return have.value == key; }))
             continue;
         people.push_back(
-            {key, tr("%1, %2").arg(inward(each.person.text()), inward(capacityTitle(each.capacity))),
-             bar ? joined({inward(bar->text), inward(bar->rule)}, QStringLiteral(" · ")) : inward(each.licence), -1, -1,
-             !bar});
+            {key, tr("%1, %2").arg(inward(each.person.text()), words::said(termOf(each.capacity))),
+             bar ? joined({words::said(bar->why), inward(bar->rule)}, QStringLiteral(" · ")) : inward(each.licence), -1,
+             -1, !bar});
     }
     std::ranges::stable_sort(people, [](const Choice& a, const Choice& b) { return a.chosen > b.chosen; });
     m_people.show(std::move(people));
@@ -229,7 +242,7 @@ void ReleaseDesk::showDueNext() {
                  for (const auto& row : (*answer)->rows)
                      if (row.state.standing != Standing::Closed && isRequired(row.state))
                          rows.push_back({inward(row.item->id.text() + "|" + row.requirement->id.text()),
-                                         inward(row.requirement->title),
+                                         words::said(row.requirement->title),
                                          joined({inward(row.item->id.text()), DueTexts::due(row), DueTexts::left(row),
                                                  Words::standing(row.state)},
                                                 QStringLiteral(" · ")),
@@ -243,11 +256,11 @@ void ReleaseDesk::print(const QUrl& file, bool letter) {
         return;
     std::vector<paper::Document> documents;
     for (const auto kind : sheetsOf(*m_desk->file()))
-        documents.push_back(sheet(kind, *m_desk->file()));
+        documents.push_back(sheet(kind, *m_desk->file(), language));
     const auto path = file.isLocalFile() ? file.toLocalFile() : file.toString();
     const auto format = letter ? print::PageFormat::Letter : print::PageFormat::A4;
     // Pages are set off the screen's thread; one paper is written at a time.
-    hear(QtConcurrent::run([document = bound(documents), format, path]() -> Result<void> {
+    hear(QtConcurrent::run([document = bound(documents, language), format, path]() -> Result<void> {
              return print::writePdf(document, format, path.toStdString(), Replace::Asked);
          }),
          this, [path](const Result<void>& answer) {

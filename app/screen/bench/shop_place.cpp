@@ -6,9 +6,12 @@
 #include "bench/release/entitlement.h"
 #include "bench/release/latest_word.h"
 #include "measure/unit.h"
+#include "record_desk.h"
 #include "screen/desk/day.h"
 #include "screen/desk/record_desk.h"
+#include "words.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <QLocale>
@@ -53,7 +56,7 @@ QString untilWords(const std::optional<CivilDate>& until, CivilDate on) {
 
 Choice row(const PersonEntitled& said, CivilDate on) {
     const auto capacity = capacityFrom(said.capacity);
-    const auto as = capacity ? inward(capacityTitle(*capacity)) : inward(said.capacity);
+    const auto as = capacity ? words::said(termOf(*capacity)) : inward(said.capacity);
     QStringList balloons;
     for (const auto& each : said.balloons)
         balloons.push_back(inward(each.text()));
@@ -99,7 +102,7 @@ Choice row(const LimitStated& said, CivilDate) {
     const auto places = said.places ? ShopPlace::tr("%1 readings").arg(*said.places) : QString();
     return {{},
             ShopPlace::tr("%1: %2").arg(inward(said.type.text()),
-                                        quantity ? inward(seriesText(seriesOf(said.quantity, said.conditions)))
+                                        quantity ? words::said(testedAs(seriesOf(said.quantity, said.conditions)))
                                                  : inward(said.quantity)),
             joined({bound(said.least, ShopPlace::tr("at least %1")), bound(said.most, ShopPlace::tr("at most %1")),
                     bound(said.proof, ShopPlace::tr("to be held: %1")), places, inward(said.source)}),

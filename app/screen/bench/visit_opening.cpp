@@ -1,13 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/visit_opening.h"
 
+#include "bench_words.h"
+#include "border.h"
+#include "day.h"
+#include "due_model.h"
+#include "fleet.h"
+#include "habits.h"
+#include "record_desk.h"
 #include "screen/desk/day.h"
 #include "screen/desk/due_model.h"
 #include "screen/desk/fleet.h"
 #include "screen/desk/habits.h"
 #include "screen/desk/record_desk.h"
+#include "words.h"
 #include "words/bench_words.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <algorithm>
@@ -121,7 +130,7 @@ void VisitOpening::showVisits() {
     std::vector<Choice> visits;
     for (const auto visit : allVisits) {
         const auto value = inward(visitName(visit));
-        visits.push_back({value, inward(visitTitle(visit)), {}, -1, -1, value == m_visit});
+        visits.push_back({value, words::said(termOf(visit)), {}, -1, -1, value == m_visit});
     }
     m_visits.show(std::move(visits));
 }
@@ -168,7 +177,7 @@ void VisitOpening::showProposals() {
     for (std::size_t i = 0; m_offer && i < m_offer->proposals.size(); ++i) {
         const auto& row = *m_offer->proposals[i].row;
         const auto force = row.requirement->force == Force::Recommended ? tr("recommended") : QString();
-        rows.push_back({QString::number(i), inward(row.requirement->title),
+        rows.push_back({QString::number(i), words::said(row.requirement->title),
                         joined({inward(row.item->id.text()), force, Words::standing(row.state), DueTexts::left(row),
                                 Words::because(row.state)},
                                QStringLiteral(" · ")),

@@ -2,6 +2,7 @@
 #include "screen/desk/due_model.h"
 
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <QStringList>
@@ -46,9 +47,9 @@ QVariant DueModel::data(const QModelIndex& index, int role) const {
         return inward(row->requirement->id.text());
     case Qt::DisplayRole:
     case TitleRole:
-        return inward(row->requirement->title);
+        return words::said(row->requirement->title);
     case SourceRole:
-        return inward(row->requirement->source);
+        return words::said(row->requirement->source);
     case StandingRole:
         return static_cast<int>(row->state.standing);
     case StandingWordRole:
@@ -121,7 +122,7 @@ QString DueTexts::remark(const DueRow& row) {
 }
 
 QString DueTexts::spoken(const DueRow& row) {
-    QStringList parts{inward(row.requirement->title), where(row), Words::standing(row.state)};
+    QStringList parts{words::said(row.requirement->title), where(row), Words::standing(row.state)};
     if (const auto text = left(row); !text.isEmpty())
         parts += text;
     if (const auto text = due(row); !text.isEmpty())

@@ -4,6 +4,7 @@
 #include "answers/due.h"
 #include "screen/desk/day.h"
 #include "screen/desk/record_desk.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <QJSEngine>
@@ -74,7 +75,7 @@ Result<Sheet> fleetSheet(Books& books, CivilDate on) {
     }
     for (const auto& adoption : sheet->due.obligations->adoptions())
         for (const auto& requirement : adoption.programme->requirements)
-            sheet->titles[requirement.id] = requirement.title;
+            sheet->titles[requirement.id] = words::said(requirement.title).toStdString();
     for (const auto& item : sheet->due.items) {
         sheet->items.emplace(item.id, &item);
         if (item.balloon)

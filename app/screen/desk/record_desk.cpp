@@ -2,7 +2,10 @@
 #include "screen/desk/record_desk.h"
 
 #include "acts/post.h"
+#include "border.h"
+#include "words.h"
 #include "words/border.h"
+#include "words/problem_words.h"
 #include "words/words.h"
 
 #include <QJSEngine>
@@ -72,7 +75,7 @@ void RecordDesk::openThere(const std::string& location, const QByteArray& firstE
     }
     m_record = std::move(*record);
     const auto readOnly = m_record->readOnlyReason();
-    tell(State::Open, inward(readOnly), !readOnly.empty());
+    tell(State::Open, readOnly ? words::message(*readOnly) : QString(), readOnly.has_value());
 }
 
 void RecordDesk::setState(State state, const QString& trouble) {

@@ -10,6 +10,7 @@
 #include "screen/fabric/fabric_words.h"
 #include "words/bench_words.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <QLocale>
@@ -186,7 +187,7 @@ const DueRow* FabricDesk::rowOfReadings() const {
 
 QString FabricDesk::byReadings() const {
     const auto* row = rowOfReadings();
-    return row ? tr("%1: %2").arg(Words::standing(row->state), inward(row->requirement->note)) : QString();
+    return row ? tr("%1: %2").arg(Words::standing(row->state), words::said(row->requirement->note)) : QString();
 }
 
 bool FabricDesk::isBeyond() const {

@@ -6,6 +6,7 @@
 #include "words/bench_sentences.h"
 #include "words/bench_words.h"
 #include "words/border.h"
+#include "words/sentence.h"
 
 #include <QLocale>
 
@@ -70,7 +71,7 @@ QString nextText(const Ahead& ahead) {
 
 }
 
-QString FabricWords::channel(const FabricChannel& channel) { return inward(seriesText(channel.series)); }
+QString FabricWords::channel(const FabricChannel& channel) { return words::said(testedAs(channel.series)); }
 
 QString FabricWords::unit(const FabricChannel& channel) {
     return inward(unitOf(*quantityNamed(channel.quantity)).shown);
@@ -137,8 +138,8 @@ std::vector<Choice> FabricWords::sets(const FabricSight& sight, const FabricOutl
         const auto& followed = sight.record().sets[set.set];
         const auto known = set.readings == 0 ? tr("never read")
                            : set.held == set.readings
-                               ? tr("%n test(s), all held", nullptr, static_cast<int>(set.readings))
-                               : tr("%n test(s), %1 held", nullptr, static_cast<int>(set.readings)).arg(set.held);
+                               ? tr("%n tests, all held", nullptr, static_cast<int>(set.readings))
+                               : tr("%n tests, %1 held", nullptr, static_cast<int>(set.readings)).arg(set.held);
         const auto strength = set.outlook.byReadings ? band(sight.at(), set.outlook.strength) : QString();
         rows.push_back({QString::number(set.set), panels(sight.record(), followed),
                         joined({tr("%1 flown").arg(hours(set.outlook.flown)), known, strength}, QStringLiteral("; ")),
@@ -200,11 +201,11 @@ QString FabricWords::leftOut(const FabricSight& sight) {
         if (each.envelope != sight.envelope)
             continue;
         ++count;
-        if (const auto says = inward(each.why); !why.contains(says))
+        if (const auto says = words::said(each.why); !why.contains(says))
             why += says;
     }
     return count == 0 ? QString()
-                      : tr("Not counted, %n reading(s): %1.", nullptr, count).arg(why.join(QStringLiteral("; ")));
+                      : tr("Not counted, %n readings: %1.", nullptr, count).arg(why.join(QStringLiteral("; ")));
 }
 
 QString FabricWords::noSubstitute() {

@@ -3,9 +3,14 @@
 
 #include "bench/reading/quantity.h"
 #include "bench/release/entitlement.h"
+#include "border.h"
+#include "form_parts.h"
+#include "own_line_form.h"
 #include "screen/form/form_parts.h"
 #include "screen/form/own_line_form.h"
+#include "words.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <map>
@@ -85,7 +90,7 @@ Fields replaced(const FormSubject& subject, const FleetSheet& sheet) {
 Fields entitled(const FormSubject&, const FleetSheet&) {
     std::vector<Choice> capacities;
     for (const auto capacity : allCapacities)
-        capacities.push_back(plainChoice(inward(capacityName(capacity)), inward(capacityTitle(capacity))));
+        capacities.push_back(plainChoice(inward(capacityName(capacity)), words::said(termOf(capacity))));
     return {plannedField("person", BenchFormPlan::tr("Person"), Kind::Text, true),
             chosen("capacity", BenchFormPlan::tr("May act as"), std::move(capacities), {}),
             plannedField("licence", BenchFormPlan::tr("Licence or certificate"), Kind::Text, true),
@@ -120,7 +125,7 @@ Fields described(const FormSubject&, const FleetSheet&) {
 Fields stated(const FormSubject&, const FleetSheet&) {
     std::vector<Choice> quantities;
     for (const auto& quantity : allQuantities())
-        quantities.push_back(plainChoice(inward(quantity.slug), inward(quantity.title)));
+        quantities.push_back(plainChoice(inward(quantity.slug), words::said(termOf(quantity))));
     return {plannedField("type", BenchFormPlan::tr("Type"), Kind::Text, true),
             chosen("kind", BenchFormPlan::tr("Kind"), kinds(), {}),
             chosen("quantity", BenchFormPlan::tr("Quantity"), std::move(quantities), {}),

@@ -4,6 +4,8 @@
 #include "civil/moment.h"
 #include "measure/decimal_text.h"
 #include "measure/duration_text.h"
+#include "problem/faults/use_fault.h"
+#include "words.h"
 #include "words/border.h"
 #include "words/words.h"
 
@@ -26,14 +28,14 @@ Value countFrom(const QString& text) {
     bool ok = false;
     const auto number = text.toLongLong(&ok);
     if (!ok || number < 0)
-        return problem(Code::BadQuantity, "not a whole number", "write digits only");
+        return problem(UseFault::NotAWholeNumber);
     return Json(number);
 }
 
 Value decimalFrom(const std::string& text) {
     const auto number = parseDecimal(text);
     if (!number)
-        return problem(Code::BadQuantity, "not a number", "write it as 98.5 or 98,5, without a divider of thousands");
+        return problem(UseFault::NotANumber);
     return Json(*number);
 }
 

@@ -6,6 +6,7 @@
 #include "screen/form/bench_form_plan.h"
 #include "screen/form/form_parts.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <algorithm>
@@ -130,7 +131,7 @@ Fields adoptFields(const FormSubject& subject, const FleetSheet& sheet) {
     std::vector<Choice> programmes;
     for (const auto& text : shelf())
         if (const auto programme = programmeFrom(text))
-            programmes.push_back(plain(inward(programme->id.text()), inward(programme->title)));
+            programmes.push_back(plain(inward(programme->id.text()), words::said(programme->title)));
     auto everything = field("everything", FormPlan::tr("Everything, the pool too"), Kind::Check);
     return {choice("programme", FormPlan::tr("Programme"), programmes, subject.programme), everything,
             several("balloons", FormPlan::tr("Balloons"), FormPlan::balloons(sheet), inward(subject.balloon),
@@ -272,7 +273,7 @@ std::vector<Choice> FormPlan::requirements(const FleetSheet& sheet, const std::s
             if (isOfTheRecord(sheet.due.rows[number]))
                 continue;
             const auto& requirement = *sheet.due.rows[number].requirement;
-            choices.push_back(plain(inward(requirement.id.text()), inward(requirement.title)));
+            choices.push_back(plain(inward(requirement.id.text()), words::said(requirement.title)));
         }
     return choices;
 }

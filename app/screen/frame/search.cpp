@@ -4,6 +4,7 @@
 #include "screen/desk/fleet.h"
 #include "screen/desk/record_desk.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/sentences.h"
 #include "words/words.h"
 
@@ -66,11 +67,13 @@ std::vector<Choice> Search::inTheFleet() const {
     for (const auto& row : sheet->due.rows) {
         const auto& requirement = *row.requirement;
         if (seen.size() < ofEach && !seen.contains(requirement.id) &&
-            says(inward(requirement.id.text()) + u' ' + inward(requirement.title) + u' ' + inward(requirement.source),
+            says(inward(requirement.id.text()) + u' ' + words::said(requirement.title) + u' ' +
+                     words::said(requirement.source),
                  words)) {
             seen.insert(requirement.id);
-            found.push_back({QStringLiteral("requirement:") + inward(requirement.id.text()), inward(requirement.title),
-                             tr("requirement · %1").arg(inward(requirement.source)), -1, -1, false});
+            found.push_back({QStringLiteral("requirement:") + inward(requirement.id.text()),
+                             words::said(requirement.title),
+                             tr("requirement · %1").arg(words::said(requirement.source)), -1, -1, false});
         }
     }
     return found;

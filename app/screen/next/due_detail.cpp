@@ -4,6 +4,7 @@
 #include "rules/due/defects.h"
 #include "screen/desk/due_model.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 namespace crownring::screen {
@@ -72,9 +73,9 @@ void DueDetail::look() {
 
 bool DueDetail::isDefect() const { return m_row && m_row->programme == &defectProgramme(); }
 bool DueDetail::isFabric() const { return m_row && isOfTheRecord(*m_row) && !isDefect(); }
-QString DueDetail::title() const { return m_row ? inward(m_row->requirement->title) : QString(); }
+QString DueDetail::title() const { return m_row ? words::said(m_row->requirement->title) : QString(); }
 QString DueDetail::where() const { return m_row ? DueTexts::where(*m_row) : QString(); }
-QString DueDetail::source() const { return m_row ? inward(m_row->requirement->source) : QString(); }
+QString DueDetail::source() const { return m_row ? words::said(m_row->requirement->source) : QString(); }
 QString DueDetail::rule() const {
     if (m_row == nullptr)
         return {};
@@ -82,7 +83,7 @@ QString DueDetail::rule() const {
            : isOfTheRecord(*m_row) ? tr("the latest readings at each place, against the bound of its type's manual")
                                    : Words::limits(*m_row->requirement);
 }
-QString DueDetail::note() const { return m_row ? inward(m_row->requirement->note) : QString(); }
+QString DueDetail::note() const { return m_row ? words::said(m_row->requirement->note) : QString(); }
 QString DueDetail::because() const { return m_row ? Words::because(m_row->state) : QString(); }
 QString DueDetail::remark() const { return m_row ? DueTexts::remark(*m_row) : QString(); }
 int DueDetail::standing() const { return m_row ? static_cast<int>(m_row->state.standing) : -1; }
@@ -99,8 +100,8 @@ QString DueDetail::programme() const {
     if (m_row == nullptr || m_row->programme == nullptr)
         return {};
     if (m_row->programme->revision.empty())
-        return inward(m_row->programme->title);
-    return tr("%1, revision %2").arg(inward(m_row->programme->title), inward(m_row->programme->revision));
+        return words::said(m_row->programme->title);
+    return tr("%1, revision %2").arg(words::said(m_row->programme->title), inward(m_row->programme->revision));
 }
 
 }

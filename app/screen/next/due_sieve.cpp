@@ -2,6 +2,7 @@
 #include "screen/next/due_sieve.h"
 
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <QStringList>
@@ -20,7 +21,7 @@ bool says(const DueRow& row, const QStringList& words) {
         return true;
     const auto text = inward(row.item->id.text()) + u' ' + inward(row.item->serial.value_or("")) + u' ' +
                       (row.item->balloon ? inward(row.item->balloon->text()) : QString()) + u' ' +
-                      inward(row.requirement->title) + u' ' + inward(row.requirement->source);
+                      words::said(row.requirement->title) + u' ' + words::said(row.requirement->source);
     return std::all_of(words.begin(), words.end(),
                        [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
 }

@@ -3,6 +3,7 @@
 
 #include "screen/desk/due_model.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 namespace crownring::screen {
@@ -22,9 +23,9 @@ ReasonLine lineOf(const DueRow& row) {
     line.item = inward(row.item->id.text());
     line.requirement = inward(row.requirement->id.text());
     line.title =
-        ReasonModel::tr("%1 %2: %3").arg(Words::kind(row.item->kind), line.item, inward(row.requirement->title));
+        ReasonModel::tr("%1 %2: %3").arg(Words::kind(row.item->kind), line.item, words::said(row.requirement->title));
     line.title = capitalised(line.title);
-    line.source = inward(row.requirement->source);
+    line.source = words::said(row.requirement->source);
     line.standing = static_cast<int>(row.state.standing);
     line.word = Words::standing(row.state);
     line.word = capitalised(line.word); // it begins a sentence here
@@ -81,7 +82,7 @@ ReasonLine unreadLine(const Question& question) {
     line.word = ReasonModel::tr("Cannot be said");
     line.title = ReasonModel::tr("Entry %1").arg(inward(question.subject));
     line.text = ReasonModel::tr("It cannot be read: it may be about this kit.");
-    line.source = inward(question.detail);
+    line.source = words::said(question.detail);
     line.mend = ReasonModel::tr("Void it, in Record, and write it again as it should be.");
     return line;
 }

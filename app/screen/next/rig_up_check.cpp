@@ -6,6 +6,7 @@
 #include "screen/desk/due_model.h"
 #include "screen/desk/record_desk.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <QStringList>
@@ -177,12 +178,12 @@ void RigUpCheck::take(const RigUpAnswer& answer) {
     m_notes.show(std::move(notes));
     if (const auto* row = answer.verdict.governs) {
         const auto left = DueTexts::left(*row);
-        m_governs =
-            left.isEmpty()
-                ? tr("What governs: %1, %2 (%3).")
-                      .arg(DueTexts::where(*row), inward(row->requirement->title), Words::standing(row->state))
-                : tr("What governs: %1, %2 (%3, %4).")
-                      .arg(DueTexts::where(*row), inward(row->requirement->title), Words::standing(row->state), left);
+        m_governs = left.isEmpty() ? tr("What governs: %1, %2 (%3).")
+                                         .arg(DueTexts::where(*row), words::said(row->requirement->title),
+                                              Words::standing(row->state))
+                                   : tr("What governs: %1, %2 (%3, %4).")
+                                         .arg(DueTexts::where(*row), words::said(row->requirement->title),
+                                              Words::standing(row->state), left);
     } else {
         m_governs = tr("Nothing in the record binds this kit. Adopt a programme for it in Rules.");
     }

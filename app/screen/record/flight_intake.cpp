@@ -2,12 +2,19 @@
 #include "screen/record/flight_intake.h"
 
 #include "exchange/track/igc_flight.h"
+#include "fleet.h"
+#include "habits.h"
+#include "notice.h"
+#include "record_desk.h"
 #include "screen/desk/day.h"
 #include "screen/desk/fleet.h"
 #include "screen/desk/habits.h"
 #include "screen/desk/notice.h"
 #include "screen/desk/record_desk.h"
+#include "sentences.h"
+#include "words.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/sentences.h"
 #include "words/words.h"
 
@@ -30,7 +37,7 @@ struct FlightIntake::Read {
     std::vector<FlightProposal> flights;
     std::vector<Problem> bad;
     std::vector<OpenChoice> open;
-    std::vector<std::string> remarks;
+    std::vector<Phrase> remarks;
     std::vector<LogHeading> columns;
     std::optional<DateOrder> dateOrder;
 };
@@ -260,7 +267,7 @@ void FlightIntake::judgeThem(const Read& read) {
     m_open = read.open;
     QStringList remarks;
     for (const auto& remark : read.remarks)
-        remarks += inward(remark);
+        remarks += words::said(remark);
     m_remarks = remarks.join(u'\n');
     m_columns = columnsText(read.columns, read.dateOrder);
     m_problem = read.refused ? Words::problem(*read.refused) : QString();

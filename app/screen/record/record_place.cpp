@@ -2,11 +2,16 @@
 #include "screen/record/record_place.h"
 
 #include "record/entry_json.h"
+#include "record_desk.h"
 #include "screen/desk/day.h"
 #include "screen/desk/fleet.h"
 #include "screen/desk/record_desk.h"
 #include "screen/form/form_plan.h"
+#include "sentences.h"
+#include "words.h"
 #include "words/border.h"
+#include "words/question_text.h"
+#include "words/sentence.h"
 #include "words/sentences.h"
 #include "words/words.h"
 #include "writing/target.h"
@@ -106,7 +111,7 @@ void RecordPlace::lookAtQuestions() {
                                         tr("%1 · %2 · %3")
                                             .arg(inward(question.stamp.at.on().iso()), inward(question.subject),
                                                  Sentences::question(question.kind)),
-                                        inward(questionText(question)), -1, -1, false});
+                                        words::questionText(question), -1, -1, false});
              m_questions.show(std::move(choices));
          });
 }
@@ -142,12 +147,12 @@ void RecordPlace::verify() {
              else if (verdict->rebuildMends)
                  m_verdict = tr("All %1 entries are as they were written, but what was computed from them is not: %2.")
                                  .arg(verdict->entries)
-                                 .arg(inward(verdict->reason));
+                                 .arg(words::said(*verdict->reason));
              else
                  m_verdict =
                      tr("Entry %1 is not what was written: %2. Keep this file, and restore a backup from before.")
                          .arg(verdict->firstBad ? inward(verdict->firstBad->text()) : tr("unknown"),
-                              inward(verdict->reason));
+                              verdict->reason ? words::said(*verdict->reason) : QString());
              emit verifyChanged();
          });
 }

@@ -3,6 +3,7 @@
 
 #include "rules/programme/programme.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <QStringList>
@@ -105,7 +106,7 @@ void RulesPlace::lookAtProgrammes() {
     for (const auto& [id, programme] : inForce) {
         m_known.push_back(programme);
         const auto adopted = times[id] == 1 ? tr("adopted once") : tr("adopted %1 times").arg(times[id]);
-        choices.push_back({inward(id.text()), inward(programme->title),
+        choices.push_back({inward(id.text()), words::said(programme->title),
                            tr("in force · revision %1 · %2").arg(inward(programme->revision), adopted),
                            static_cast<int>(programme->requirements.size()), -1, inward(id.text()) == m_programme});
     }
@@ -161,14 +162,14 @@ const Requirement* RulesPlace::chosen() const {
     return at == m_shown->requirements.end() ? nullptr : &*at;
 }
 
-QString RulesPlace::title() const { return m_shown ? inward(m_shown->title) : QString(); }
+QString RulesPlace::title() const { return m_shown ? words::said(m_shown->title) : QString(); }
 QString RulesPlace::note() const { return m_shown ? inward(m_shown->note) : QString(); }
 
 QString RulesPlace::about() const {
     return m_shown ? tr("Revision %1 · %2").arg(inward(m_shown->revision), inward(m_shown->source)) : QString();
 }
 
-QString RulesPlace::requirementTitle() const { return chosen() ? inward(chosen()->title) : QString(); }
+QString RulesPlace::requirementTitle() const { return chosen() ? words::said(chosen()->title) : QString(); }
 QString RulesPlace::requirementSource() const { return chosen() ? inward(chosen()->source) : QString(); }
 QString RulesPlace::requirementRule() const { return chosen() ? Words::limits(*chosen()) : QString(); }
 QString RulesPlace::requirementNote() const { return chosen() ? inward(chosen()->note) : QString(); }

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/fabric/gathering.h"
 
+#include "answers/fabric/left_out_phrase.h"
 #include "bench/reading/doubt.h"
+#include "fabric/likelihood/heat.h"
+#include "problem/faults/fabric_fault.h"
 
 #include <algorithm>
 #include <cmath>
@@ -61,8 +64,7 @@ Result<void> FabricGathering::take(const ItemFacts& envelope, const StatedLimit&
     FlownHours hours(m_books, envelope.id);
     const auto& minutes = envelope.clock.minutes;
     if (!minutes)
-        return problem(Code::MissingKey, "the hours of '" + envelope.id.text() + "' are not known",
-                       "state its clock with the next inspection");
+        return problem(FabricFault::HoursUnknown, {envelope.id});
     const auto type = std::ranges::find_if(m_book.types, [&](const TypeDescribed& each) {
         return each.kind == ItemKind::Envelope && each.type == limit.type;
     });
@@ -188,7 +190,7 @@ Hours FabricGathering::doseAt(const FollowedSet& set, Hours ofEnvelope) const {
     return heatDose(heats, ofEnvelope - set.fittedAt);
 }
 
-void FabricGathering::leaveOut(const Entry& entry, std::string why) {
+void FabricGathering::leaveOut(const Entry& entry, Phrase why) {
     m_record.leftOut.push_back({m_record.envelopes.size() - 1, entry.id, std::move(why)});
 }
 
@@ -199,7 +201,7 @@ Result<void> FabricGathering::addReading(const Entry& entry, FlownHours& hours, 
         return tl::unexpected(then.error());
     const auto measured = measuredFrom(reading);
     if (!*then || !measured) {
-        leaveOut(entry, *then ? measured.error().message : "it was taken before the envelope was entered");
+        leaveOut(entry, *then ? messageOf(measured.error()) : Phrase{LeftOutPhrase::BeforeEnvelope, {}});
         return {};
     }
     const auto judged = judge(*measured, std::span(&limit, 1));
@@ -208,7 +210,7 @@ Result<void> FabricGathering::addReading(const Entry& entry, FlownHours& hours, 
         return {};
     }
     if (measured->value.value() <= 0) {
-        leaveOut(entry, "a figure of nothing has no place on a scale of ratios");
+        leaveOut(entry, {LeftOutPhrase::NothingOnAScaleOfRatios, {}});
         return {};
     }
     if (const auto doubted = doubt(*measured, unitOf(*quantityNamed(measured->quantity)));

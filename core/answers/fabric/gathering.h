@@ -40,7 +40,7 @@ private:
     void addSets(const FabricTold& told, const std::string& cloth);
     Result<void> addPatches(const FabricTold& told, FlownHours& hours, const std::string& cloth);
     Result<void> addReading(const Entry& entry, FlownHours& hours, const StatedLimit& limit);
-    void leaveOut(const Entry& entry, std::string why);
+    void leaveOut(const Entry& entry, Phrase why);
     std::size_t newSet(const std::string& lot, const std::string& cloth, Hours fittedAt);
     std::size_t numberOfLot(const std::string& lot, const std::string& cloth);
     [[nodiscard]] double heightOf(int row) const;

@@ -2,6 +2,7 @@
 #include "answers/fabric/record.h"
 
 #include "answers/fabric/gathering.h"
+#include "problem/faults/fabric_fault.h"
 
 #include <algorithm>
 #include <limits>
@@ -91,8 +92,7 @@ Result<FabricRecord> fabricRecord(Books& books, const FabricChannel& channel, Ci
             return tl::unexpected(taken.error());
     }
     if (record.envelopes.empty())
-        return problem(Code::UnknownReference, "no envelope's manual bounds " + seriesText(channel.series),
-                       "enter the limit that the manual of its type states (limit.stated)");
+        return problem(FabricFault::NoManualBoundsIt, {testedAs(channel.series)});
     gathering.finish();
     return record;
 }

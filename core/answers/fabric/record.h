@@ -57,7 +57,7 @@ struct FollowedReading {
 struct LeftOut {
     std::size_t envelope = 0;
     EntryId entry;
-    std::string why; ///< English
+    Phrase why;
 };
 
 struct FabricRecord {

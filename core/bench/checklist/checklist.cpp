@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/checklist/checklist.h"
 
+#include "problem/faults/checklist_fault.h"
 #include "rules/programme/document_schema.h"
 
 #include <nlohmann/json.hpp>
@@ -72,22 +73,15 @@ Checklist checklistOf(const json& document) {
     return checklist;
 }
 
-Problem contradiction(const std::string& path, std::string message, std::string mend) {
-    return Problem{Code::BadValue, std::move(message), std::move(mend), {{}, 0, path}};
-}
-
 std::optional<Problem> contradictionInVisits(const ChecklistLine& line, const std::string& path) {
     for (std::size_t i = 0; i < line.visits.size(); ++i)
         if (!hasSource(line, regimeOf(line.visits[i])))
-            return contradiction(path + "/visits/" + std::to_string(i), "this line has no source for this visit",
-                                 "add its source, or leave the visit out");
+            return Problem{ChecklistFault::VisitWithoutSource, {}, atKey(path + "/visits/" + std::to_string(i))};
     const bool ownersTask = std::ranges::any_of(line.visits, isOfOwnersTasks);
     if (ownersTask && line.ownerRule.empty())
-        return contradiction(path + "/owner_rule", "an owner's task must say which rule allows it",
-                             "name the rule that lets the pilot-owner do it");
+        return Problem{ChecklistFault::OwnersTaskWithoutRule, {}, atKey(path + "/owner_rule")};
     if (!ownersTask && !line.ownerRule.empty())
-        return contradiction(path + "/owner_rule", "no visit of this line is one of owner's tasks",
-                             "name such a visit, or leave the rule out");
+        return Problem{ChecklistFault::RuleWithoutOwnersTask, {}, atKey(path + "/owner_rule")};
     return std::nullopt;
 }
 
@@ -98,11 +92,11 @@ std::optional<Problem> contradictionInReadings(const ChecklistLine& line, const 
         const auto& reading = line.readings[i];
         const auto here = path + "/readings/" + std::to_string(i);
         if (line.kinds.empty())
-            return contradiction(here, "a line of no kind of item has nothing to take a reading of", "name a kind");
+            return Problem{ChecklistFault::ReadingOfNothing, {}, atKey(here)};
         if (!seen.insert(reading.quantity).second)
-            return contradiction(here + "/quantity", "this line asks for it already", "keep one of them");
+            return Problem{ChecklistFault::AskedTwice, {}, atKey(here + "/quantity")};
         if (reading.placed && !onEnvelope)
-            return contradiction(here + "/placed", "only an envelope has gores and rows", "leave it out");
+            return Problem{ChecklistFault::PlacedOnNoEnvelope, {}, atKey(here + "/placed")};
     }
     return std::nullopt;
 }
@@ -111,8 +105,7 @@ std::optional<Problem> contradictionIn(const std::vector<ChecklistSection>& sect
     std::set<std::string_view> seen;
     for (std::size_t i = 0; i < sections.size(); ++i)
         if (!seen.insert(sections[i].id).second)
-            return contradiction("/sections/" + std::to_string(i) + "/id", "this section is there already",
-                                 "give each an id of its own");
+            return Problem{ChecklistFault::SectionTwice, {}, atKey("/sections/" + std::to_string(i) + "/id")};
     return std::nullopt;
 }
 
@@ -126,14 +119,12 @@ std::optional<Problem> contradictionIn(const Checklist& checklist) {
         const auto& line = checklist.lines[i];
         const auto path = "/lines/" + std::to_string(i);
         if (!seen.insert(line.id).second)
-            return contradiction(path + "/id", "'" + line.id + "' is the id of two lines",
-                                 "give each an id of its own");
+            return Problem{ChecklistFault::LineTwice, {line.id}, atKey(path + "/id")};
         const auto own = std::ranges::find(checklist.sections, line.section, &ChecklistSection::id);
         if (own == checklist.sections.end())
-            return contradiction(path + "/section", "there is no such section", "add it to the sections");
+            return Problem{ChecklistFault::NoSuchSection, {}, atKey(path + "/section")};
         if (own < section)
-            return contradiction(path + "/section", "this line stands behind those of a later section",
-                                 "put the lines in the order of their sections");
+            return Problem{ChecklistFault::OutOfOrder, {}, atKey(path + "/section")};
         section = own;
         if (auto found = contradictionInVisits(line, path))
             return found;
@@ -149,7 +140,8 @@ struct Checked {
 };
 
 Result<Checked> checked(std::string_view text) {
-    static const DocumentSchema schema("checklist", embedded::checklistSchemaData().front().second, Code::BadValue);
+    static const DocumentSchema schema("checklist", embedded::checklistSchemaData().front().second,
+                                       documentFaults<ChecklistFault>());
     auto document = schema.read(text);
     if (!document)
         return tl::unexpected(std::move(document.error()));
@@ -178,8 +170,7 @@ Result<Checklist> keptChecklist(std::string_view text) {
     try {
         return checklistOf(json::parse(text));
     } catch (const std::exception& thrown) {
-        return problem(Code::BadValue, std::string("the checklist that was kept cannot be read: ") + thrown.what(),
-                       "verify the record");
+        return problem(ChecklistFault::KeptUnreadable, {thrown.what()});
     }
 }
 
@@ -210,9 +201,8 @@ std::vector<const ChecklistLine*> linesFor(const Checklist& checklist, Visit vis
 Result<Checklist> withOwnLines(Checklist base, const Checklist& own) {
     for (std::size_t i = 0; i < own.lines.size(); ++i)
         if (std::ranges::find(base.lines, own.lines[i].id, &ChecklistLine::id) != base.lines.end())
-            return tl::unexpected(contradiction("/lines/" + std::to_string(i) + "/id",
-                                                "'" + own.lines[i].id + "' is a line of " + base.id,
-                                                "give a line of your own an id of its own"));
+            return problem(ChecklistFault::LineOfTheOther, {own.lines[i].id, base.id},
+                           atKey("/lines/" + std::to_string(i) + "/id"));
     for (const auto& section : own.sections)
         if (std::ranges::find(base.sections, section.id, &ChecklistSection::id) == base.sections.end())
             base.sections.push_back(section);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/checklist/inspection.h"
 
+#include "problem/faults/bench_fault.h"
+
 #include <algorithm>
 
 namespace crownring {
@@ -91,8 +93,7 @@ Result<Inspection> inspectionFrom(const InspectionId& id, std::span<const Journa
     const auto opening = std::ranges::find_if(
         told, [](const JournalLine& line) { return std::holds_alternative<InspectionOpened>(nowOf(line).body); });
     if (opening == told.end())
-        return problem(Code::UnknownReference, "no inspection '" + id.text() + "' is in the record",
-                       "see crownringctl inspection list for what is");
+        return problem(BenchFault::NoInspection, {id});
     inspection.opened = said(*opening, nowOf(*opening), std::get<InspectionOpened>(nowOf(*opening).body));
     if (!inspection.opened.body.checklist.empty()) {
         auto checklist = keptChecklist(inspection.opened.body.checklist);

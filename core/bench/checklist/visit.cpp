@@ -11,19 +11,18 @@ enum class Errand { Periodic, Special, OwnersTasks };
 
 struct Known {
     std::string_view name;
-    std::string_view title;
     Regime regime;
     Errand errand;
 };
 
 constexpr std::array<Known, allVisits.size()> known{{
-    {"part-ml-inspection", "Annual or 100-hour inspection (Part-ML)", Regime::PartMl, Errand::Periodic},
-    {"part-ml-special", "Special inspection after an event (Part-ML)", Regime::PartMl, Errand::Special},
-    {"part-ml-owner-tasks", "Limited pilot-owner maintenance (Part-ML)", Regime::PartMl, Errand::OwnersTasks},
-    {"us-annual", "Annual inspection (14 CFR 91.409(a))", Regime::Us14Cfr, Errand::Periodic},
-    {"us-hundred-hour", "100-hour inspection (14 CFR 91.409(b))", Regime::Us14Cfr, Errand::Periodic},
-    {"us-special", "Special inspection after an event (14 CFR)", Regime::Us14Cfr, Errand::Special},
-    {"us-owner-tasks", "Preventive maintenance (14 CFR Part 43, Appendix A(c))", Regime::Us14Cfr, Errand::OwnersTasks},
+    {"part-ml-inspection", Regime::PartMl, Errand::Periodic},
+    {"part-ml-special", Regime::PartMl, Errand::Special},
+    {"part-ml-owner-tasks", Regime::PartMl, Errand::OwnersTasks},
+    {"us-annual", Regime::Us14Cfr, Errand::Periodic},
+    {"us-hundred-hour", Regime::Us14Cfr, Errand::Periodic},
+    {"us-special", Regime::Us14Cfr, Errand::Special},
+    {"us-owner-tasks", Regime::Us14Cfr, Errand::OwnersTasks},
 }};
 
 const Known& of(Visit visit) { return known[static_cast<std::size_t>(visit)]; }
@@ -48,14 +47,14 @@ std::optional<Visit> visitFrom(std::string_view name) {
     return std::nullopt;
 }
 
-std::string visitList() {
-    std::string list;
+std::vector<std::string_view> visitNames() {
+    std::vector<std::string_view> names;
     for (const auto& each : known)
-        list += (list.empty() ? "" : ", ") + std::string(each.name);
-    return list;
+        names.push_back(each.name);
+    return names;
 }
 
-std::string_view visitTitle(Visit visit) { return of(visit).title; }
+Term termOf(Visit visit) { return {Term::Of::Visit, std::string(visitName(visit))}; }
 
 Regime regimeOf(Visit visit) { return of(visit).regime; }
 

@@ -5,6 +5,7 @@
 /// forms, the gate and checklists ask here, and a test holds the schemas to it.
 
 #include "measure/name.h"
+#include "problem/argument.h"
 
 #include <array>
 #include <optional>
@@ -40,10 +41,9 @@ inline constexpr std::array allVisits{Visit::PartMlInspection, Visit::PartMlSpec
 /// "part-ml-inspection" …, as the record writes it.
 [[nodiscard]] std::string_view visitName(Visit visit);
 [[nodiscard]] std::optional<Visit> visitFrom(std::string_view name);
-/// All their names, for whoever wrote another: "part-ml-inspection, … , us-owner-tasks".
-[[nodiscard]] std::string visitList();
-/// English: "Annual or 100-hour inspection (Part-ML)".
-[[nodiscard]] std::string_view visitTitle(Visit visit);
+/// All their names, for whoever wrote another.
+[[nodiscard]] std::vector<std::string_view> visitNames();
+[[nodiscard]] Term termOf(Visit visit);
 [[nodiscard]] Regime regimeOf(Visit visit);
 /// An annual or 100-hour inspection: the visits of a line that names none.
 [[nodiscard]] bool isPeriodic(Visit visit);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/reading/doubt.h"
 
+#include "bench/reading/doubt_phrase.h"
+
 #include <algorithm>
 
 namespace crownring {
@@ -29,17 +31,14 @@ std::vector<Figure> movedPoint(const Figure& written, const Quantity& quantity) 
     return meant;
 }
 
-std::string questionOf(const Figure& written, const Quantity& quantity, const std::vector<Figure>& likely) {
+Phrase questionOf(const Figure& written, const Quantity& quantity, const std::vector<Figure>& likely) {
     const auto& given = written.unit();
-    const auto bound = [&](double value) { return figureText(Figure(value, unitOf(quantity)).in(given)); };
-    auto text = std::string(quantity.title) + ": " + amountText(written) + " is outside " + bound(quantity.lowest) +
-                " to " + bound(quantity.highest) + (given.shown.empty() ? "" : " " + std::string(given.shown)) + ". ";
+    const auto bound = [&](double value) { return Figure(value, unitOf(quantity)).as(given); };
+    Arguments arguments{termOf(quantity), written, bound(quantity.lowest).value(), bound(quantity.highest)};
     if (likely.empty())
-        return text + "Is that so?";
-    text += "Is it ";
-    for (std::size_t i = 0; i < likely.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == likely.size() ? " or " : ", ") + amountText(likely[i]);
-    return text + "?";
+        return {DoubtPhrase::IsThatSo, std::move(arguments)};
+    arguments.emplace_back(listed(likely, Listed::Joined::Or));
+    return {DoubtPhrase::IsItRather, std::move(arguments)};
 }
 
 }

@@ -17,7 +17,7 @@
 namespace crownring {
 
 struct Doubt {
-    std::string question; ///< English
+    Phrase question;
     /// What may have been meant, at most three: first the same digits in another unit, then with the point moved.
     std::vector<Figure> likely;
 };

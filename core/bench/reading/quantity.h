@@ -35,7 +35,6 @@ struct ReadingTraits {
 
 struct Quantity {
     std::string_view slug;
-    std::string_view title; ///< English, in the middle of a sentence
     Dimension dimension = Dimension::Number;
     std::string_view unit; ///< the symbol of its own unit
     Good good = Good::Within;
@@ -47,6 +46,9 @@ struct Quantity {
 [[nodiscard]] std::span<const Quantity> allQuantities();
 /// Null for a slug that names none.
 [[nodiscard]] const Quantity* quantityNamed(std::string_view slug);
+/// Its name in the middle of a sentence.
+[[nodiscard]] Term termOf(const Quantity& quantity);
+[[nodiscard]] Term quantityTerm(std::string_view slug);
 [[nodiscard]] const Unit& unitOf(const Quantity& quantity);
 /// A figure of the quantity, from the unit in which it was written. @pre of the quantity's dimension
 [[nodiscard]] Figure figureOf(const Quantity& quantity, double value, const Unit& written);

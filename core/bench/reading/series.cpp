@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/reading/series.h"
 
+#include "bench/reading/reading_phrase.h"
+#include "problem/faults/reading_fault.h"
+
 #include <cmath>
 #include <initializer_list>
 #include <string_view>
@@ -12,21 +15,17 @@ namespace {
 constexpr double absoluteZero = -273.15;
 
 /// Why a figure, in the quantity's own unit, cannot be one.
-std::optional<std::string> impossible(double value, const Quantity& quantity) {
+std::optional<Fault> impossible(double value, const Quantity& quantity) {
     if (!std::isfinite(value))
-        return "it is not a number";
+        return ReadingFault::NotANumber;
     if (quantity.dimension == Dimension::Temperature) {
         if (value < absoluteZero)
-            return "it is below absolute zero";
+            return ReadingFault::BelowAbsoluteZero;
     } else if (value < 0 && !quantity.traits.isSigned)
-        return std::string(quantity.title) + " cannot be negative";
+        return ReadingFault::CannotBeNegative;
     if (quantity.traits.whole && value != std::floor(value))
-        return std::string(quantity.title) + " are counted in whole numbers";
+        return ReadingFault::CountedWhole;
     return std::nullopt;
-}
-
-tl::unexpected<Problem> refuse(std::string message, std::string mend, const char* key) {
-    return problem(Code::BadQuantity, std::move(message), std::move(mend), {{}, 0, key});
 }
 
 Result<Measured> inOwnUnit(const ReadingTaken& reading, const Quantity& quantity, const Unit& unit) {
@@ -37,13 +36,12 @@ Result<Measured> inOwnUnit(const ReadingTaken& reading, const Quantity& quantity
                       .below = {},
                       .conditions = reading.conditions};
     if (const auto reason = impossible(measured.value.value(), quantity))
-        return refuse(*reason, "write the figure that was read", key);
+        return problem(*reason, {termOf(quantity)}, atKey(key));
     if (!reading.below)
         return measured;
     measured.below = figureOf(quantity, *reading.below, unit);
     if (!std::isfinite(measured.below->value()) || *measured.below <= measured.value)
-        return refuse("the next step is not above the one that turned", "write the next higher step that did not turn",
-                      "below");
+        return problem(ReadingFault::NextStepNotAbove, {}, atKey("below"));
     return measured;
 }
 
@@ -67,11 +65,6 @@ SquareCentimetres nominalArea(SquareCentimetres area) {
 }
 Millimetres nominalJaw(Millimetres width) { return Millimetres(nominal(width.value(), {25, 50})); }
 
-std::string titleOf(std::string_view slug) {
-    const auto* quantity = quantityNamed(slug);
-    return std::string(quantity ? quantity->title : slug);
-}
-
 }
 
 Result<Measured> measuredFrom(const ReadingTaken& reading) {
@@ -85,9 +78,9 @@ Result<Measured> measuredFrom(const ReadingTaken& reading) {
         return tl::unexpected(std::move(*bad));
     const auto& traits = (*quantity)->traits;
     if (reading.held && !traits.held)
-        return refuse(titleOf(reading.quantity) + " cannot be held", "write the figure as value", "held_at");
+        return problem(ReadingFault::CannotBeHeld, {termOf(**quantity)}, atKey("held_at"));
     if (reading.below && !traits.stepped)
-        return refuse(titleOf(reading.quantity) + " is not read in steps", "leave it out", "below");
+        return problem(ReadingFault::NotInSteps, {termOf(**quantity)}, atKey("below"));
     return inOwnUnit(reading, **quantity, **unit);
 }
 
@@ -102,27 +95,36 @@ SeriesKey seriesOf(std::string_view quantity, const TestConditions& conditions) 
     return key;
 }
 
-std::string seriesText(const SeriesKey& series) {
-    auto text = titleOf(series.quantity);
+Argument inPlace(Argument what, const PanelPlace& place) {
+    if (place.gore)
+        what = Phrase{ReadingPhrase::InGore, {std::move(what), *place.gore}};
+    if (place.row)
+        what = Phrase{ReadingPhrase::InRow, {std::move(what), *place.row}};
+    return what;
+}
+
+Argument testedAs(const SeriesKey& series) {
+    Argument test = quantityTerm(series.quantity);
+    const auto add = [&](ReadingPhrase how, double size, const char* unit) {
+        test = Phrase{how, {std::move(test), InUnit{size, unit}}};
+    };
     if (series.pressure)
-        text += " at " + figureText(series.pressure->value()) + " Pa";
+        add(ReadingPhrase::AtPressure, series.pressure->value(), "Pa");
     if (series.area)
-        text += " on " + figureText(series.area->value()) + " cm²";
+        add(ReadingPhrase::OnArea, series.area->value(), "cm2");
     if (series.jaw)
-        text += " between jaws of " + figureText(series.jaw->value()) + " mm";
-    return text;
+        add(ReadingPhrase::BetweenJaws, series.jaw->value(), "mm");
+    return test;
 }
 
 Result<SeriesKey> comparable(const Measured& a, const Measured& b) {
     auto first = seriesOf(a);
     const auto second = seriesOf(b);
     if (first != second)
-        return problem(Code::BadQuantity, seriesText(first) + " does not compare with " + seriesText(second),
-                       "keep them apart: only units are converted, never how a test was done");
+        return problem(ReadingFault::DoNotCompare, {testedAs(first), testedAs(second)});
     const auto* quantity = quantityNamed(first.quantity);
     if (quantity && quantity->traits.airflow && !first.pressure)
-        return refuse("the pressure of the two readings is not stated", "correct the readings: state their pressure",
-                      "pressure_pa");
+        return problem(ReadingFault::PressureUnstated, {}, atKey("pressure_pa"));
     return first;
 }
 

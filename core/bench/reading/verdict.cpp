@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/reading/verdict.h"
 
+#include "bench/reading/judged_phrase.h"
+#include "bench/reading/reading_phrase.h"
+#include "problem/faults/reading_fault.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -8,10 +12,6 @@
 namespace crownring {
 
 namespace {
-
-tl::unexpected<Problem> refuse(std::string message, std::string mend, const char* key) {
-    return problem(Code::BadQuantity, std::move(message), std::move(mend), {{}, 0, key});
-}
 
 Result<StatedLimit> withBounds(StatedLimit limit, const LimitStated& stated, const Quantity& quantity,
                                const Unit& unit) {
@@ -23,26 +23,24 @@ Result<StatedLimit> withBounds(StatedLimit limit, const LimitStated& stated, con
     limit.proof = own(stated.proof);
     for (const auto& [bound, key] : {std::pair{limit.least, "least"}, {limit.most, "most"}, {limit.proof, "proof"}})
         if (bound && !std::isfinite(bound->value()))
-            return refuse("it is not a number", "write the figure that the manual states", key);
+            return problem(ReadingFault::LimitNotANumber, {}, atKey(key));
     if (!limit.least && !limit.most && !limit.proof)
-        return refuse("the limit has no bound", "state least, most or proof", "least");
+        return problem(ReadingFault::LimitWithoutBound, {}, atKey("least"));
     if (limit.least && limit.most && *limit.least > *limit.most)
-        return refuse("least is above most", "look again at the manual", "least");
+        return problem(ReadingFault::LimitTurnedRound, {}, atKey("least"));
     if (limit.proof && !quantity.traits.held)
-        return refuse(std::string(quantity.title) + " cannot be held", "state least or most", "proof");
+        return problem(ReadingFault::LimitCannotBeHeld, {termOf(quantity)}, atKey("proof"));
     return limit;
 }
 
-std::string titleOf(const Measured& reading) {
-    const auto* quantity = quantityNamed(reading.quantity);
-    return std::string(quantity ? quantity->title : reading.quantity);
-}
-
-std::string readingText(const Measured& reading) {
-    const auto value = amountText(reading.value);
+Phrase said(const Measured& reading) {
+    Arguments arguments{quantityTerm(reading.quantity), reading.value};
     if (reading.held)
-        return "held at " + value;
-    return reading.below ? value + " to below " + amountText(*reading.below) : value;
+        return {ReadingPhrase::Held, std::move(arguments)};
+    if (!reading.below)
+        return {ReadingPhrase::Read, std::move(arguments)};
+    arguments.push_back(*reading.below);
+    return {ReadingPhrase::Step, std::move(arguments)};
 }
 
 struct Span {
@@ -73,49 +71,52 @@ Judgement againstMost(const Span& span, const Figure& most) {
     return span.high && reaches(most, *span.high) ? Judgement::Passes : Judgement::Undecided;
 }
 
+Phrase reasonOf(const StatedLimit& limit, const Measured& reading) {
+    const auto least = limit.needed();
+    if (least && limit.most)
+        return {JudgedPhrase::Between, {said(reading), *least, *limit.most}};
+    return least ? Phrase{JudgedPhrase::AtLeast, {said(reading), *least}}
+                 : Phrase{JudgedPhrase::AtMost, {said(reading), limit.most.value_or(Figure())}};
+}
+
 Judged judgedBy(const StatedLimit& limit, const Measured& reading) {
     const auto span = spanOf(reading);
-    Judged judged{Judgement::Passes, &limit, titleOf(reading) + " " + readingText(reading)};
-    std::string bounds;
-    if (const auto least = limit.needed()) {
+    Judged judged{Judgement::Passes, &limit, reasonOf(limit, reading)};
+    if (const auto least = limit.needed())
         judged.judgement = againstLeast(span, *least);
-        bounds = ", at least " + amountText(*least);
-    }
     if (limit.most) {
         const auto other = againstMost(span, *limit.most);
         if (other == Judgement::Fails || judged.judgement == Judgement::Passes)
             judged.judgement = other;
-        bounds += (bounds.empty() ? ", at most " : " and at most ") + amountText(*limit.most);
     }
-    judged.reason += bounds + " is stated";
     if (judged.judgement == Judgement::Undecided)
-        judged.reason += ": the reading is a bound that does not reach the limit";
+        judged.reason = {JudgedPhrase::Undecided, {std::move(judged.reason)}};
     return judged;
 }
 
 /// Why a reading and a limit of one quantity are not known to be of one test.
 struct Apart {
-    std::string why;      ///< empty: they are of one
-    bool unknown = false; ///< the reading does not say what the limit asks: they might be
+    Phrase why;
+    bool unknown = false; ///< the reading does not say what the limit asks: they might be of one
 };
 
-Apart apart(const StatedLimit& limit, const Measured& reading) {
+/// Nothing where they are of one.
+std::optional<Apart> apart(const StatedLimit& limit, const Measured& reading) {
     const auto asked = seriesOf(limit.quantity, limit.conditions);
     const auto done = seriesOf(reading);
     const auto* quantity = quantityNamed(reading.quantity);
     if (quantity && quantity->traits.airflow && !asked.pressure)
-        return {"the limit does not state its pressure"};
+        return Apart{{JudgedPhrase::LimitWithoutPressure, {}}};
     const auto differs = [](const auto& wanted, const auto& had) { return wanted && had && *wanted != *had; };
     const auto missing = [](const auto& wanted, const auto& had) { return wanted && !had; };
-    const auto both = "the limit is for " + seriesText(asked) + ", the reading is " + seriesText(done);
+    const Arguments both{testedAs(asked), testedAs(done)};
     if (differs(asked.pressure, done.pressure) || differs(asked.area, done.area) || differs(asked.jaw, done.jaw))
-        return {both};
+        return Apart{{JudgedPhrase::OtherTest, both}};
     if (missing(asked.pressure, done.pressure) || missing(asked.area, done.area) || missing(asked.jaw, done.jaw))
-        return {both + " and does not say the rest", true};
+        return Apart{{JudgedPhrase::TestNotSaid, both}, true};
     if (missing(limit.conditions.direction, reading.conditions.direction))
-        return {"the limit is for the " + *limit.conditions.direction + ", the reading does not state its direction",
-                true};
-    return {};
+        return Apart{{JudgedPhrase::DirectionNotSaid, {Term{Term::Of::Direction, *limit.conditions.direction}}}, true};
+    return std::nullopt;
 }
 
 bool speaksOf(const StatedLimit& limit, const Measured& reading) {
@@ -186,14 +187,14 @@ Result<StatedLimit> limitFrom(const LimitStated& stated) {
 }
 
 Judged judge(const Measured& reading, std::span<const StatedLimit> limits) {
-    Judged hardest{Judgement::NoLimit, nullptr, "no limit is stated for " + titleOf(reading)};
+    Judged hardest{Judgement::NoLimit, nullptr, {JudgedPhrase::NoLimit, {quantityTerm(reading.quantity)}}};
     int most = 0;
     for (const auto& limit : limits) {
         if (!speaksOf(limit, reading))
             continue;
-        auto [why, unknown] = apart(limit, reading);
-        auto judged = why.empty() ? judgedBy(limit, reading) : Judged{Judgement::Incomparable, &limit, std::move(why)};
-        if (const int hard = hardness(judged.judgement, unknown); hard > most) {
+        const auto differ = apart(limit, reading);
+        auto judged = differ ? Judged{Judgement::Incomparable, &limit, differ->why} : judgedBy(limit, reading);
+        if (const int hard = hardness(judged.judgement, differ && differ->unknown); hard > most) {
             most = hard;
             hardest = std::move(judged);
         }

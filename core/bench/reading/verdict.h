@@ -66,7 +66,7 @@ inline constexpr int judgementCount = 5;
 struct Judged {
     Judgement judgement = Judgement::NoLimit;
     const StatedLimit* limit = nullptr; ///< the one that decided; null for NoLimit
-    std::string reason;                 ///< one English sentence without a full stop
+    Phrase reason;
 };
 
 /// Holds a reading against the limits of its item's type. Of several the hardest answer stands: fails; undecided;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/bench_file.h"
 
+#include "bench/reading/limit_phrase.h"
+#include "bench/reading/reading_phrase.h"
 #include "measure/unit.h"
 
 #include <algorithm>
@@ -10,17 +12,16 @@ namespace crownring {
 
 namespace {
 
-std::string boundsText(const StatedLimit& limit) {
-    std::string text;
-    const auto add = [&](const char* word, const std::optional<Figure>& bound) {
-        if (bound)
-            text += (text.empty() ? "" : ", ") + std::string(word) + amountText(*bound);
-    };
-    add("at least ", limit.least);
-    add("at most ", limit.most);
-    if (!limit.least)
-        add("to be held: ", limit.proof);
-    return text;
+std::optional<Phrase> boundsOf(const StatedLimit& limit) {
+    if (limit.least && limit.most)
+        return Phrase{LimitPhrase::LeastAndMost, {*limit.least, *limit.most}};
+    if (limit.most && limit.proof)
+        return Phrase{LimitPhrase::MostAndProof, {*limit.most, *limit.proof}};
+    if (limit.most)
+        return Phrase{LimitPhrase::Most, {*limit.most}};
+    if (limit.least)
+        return Phrase{LimitPhrase::Least, {*limit.least}};
+    return limit.proof ? std::optional(Phrase{LimitPhrase::Proof, {*limit.proof}}) : std::nullopt;
 }
 
 }
@@ -76,7 +77,7 @@ ReadingState stateOf(const ReadingTaken& reading, std::span<const StatedLimit> l
     auto measured = measuredFrom(reading);
     if (!measured) {
         state.judgement = Judgement::Incomparable;
-        state.reason = measured.error().message;
+        state.reason = messageOf(measured.error());
         return state;
     }
     const auto judged = judge(*measured, limits);
@@ -84,7 +85,7 @@ ReadingState stateOf(const ReadingTaken& reading, std::span<const StatedLimit> l
     state.reason = judged.reason;
     if (judged.limit) {
         state.share = judged.limit->shareOf(*measured);
-        state.limit = boundsText(*judged.limit);
+        state.limit = boundsOf(*judged.limit);
         state.retires = judged.limit->retires;
         state.source = judged.limit->source;
     }
@@ -119,7 +120,7 @@ ReadingCount readingCount(const BenchFile& file, const ItemFacts& item, const As
     return count;
 }
 
-std::string highestTemperature(const BenchFile& file) {
+std::optional<Argument> highestTemperature(const BenchFile& file) {
     const Said<ReadingTaken>* highest = nullptr;
     Figure reached;
     for (const auto* reading : speakingReadings(file.inspection))
@@ -129,12 +130,13 @@ std::string highestTemperature(const BenchFile& file) {
             reached = measured->value;
         }
     if (!highest)
-        return {};
+        return std::nullopt;
     const auto& body = highest->body;
     const auto* named = unitNamed(body.unit, Dimension::Temperature);
-    const auto unit = named ? std::string(named->shown) : body.unit;
-    return body.below ? "at least " + figureText(body.value) + ", below " + figureText(*body.below) + " " + unit
-                      : figureText(body.value) + " " + unit;
+    const auto unit = named ? std::string(named->symbol) : body.unit;
+    if (body.below)
+        return Phrase{ReadingPhrase::StepShown, {body.value, InUnit{*body.below, unit}}};
+    return InUnit{body.value, unit};
 }
 
 }

@@ -48,9 +48,9 @@ struct BenchFile {
 struct ReadingState {
     std::optional<Measured> measured; ///< absent: nothing that the bench knows
     Judgement judgement = Judgement::NoLimit;
-    std::string reason;
+    std::optional<Phrase> reason;
     std::optional<double> share;      ///< 1 at the limit, more is better
-    std::string limit;                ///< "at least 133.4 N", empty where there is none
+    std::optional<Phrase> limit;      ///< "at least 133.4 N"; nothing where there is none
     std::string source;               ///< of that limit
     Retired retires = Retired::Panel; ///< what a reading beyond it retires
 };
@@ -75,7 +75,7 @@ struct ReadingCount {
 };
 [[nodiscard]] ReadingCount readingCount(const BenchFile& file, const ItemFacts& item, const AskedReading& asked);
 
-/// "at least 127, below 132 °C": the tell-tale of the inspection; empty when none was read.
-[[nodiscard]] std::string highestTemperature(const BenchFile& file);
+/// "at least 127, below 132 °C": the tell-tale of the inspection; nothing when none was read.
+[[nodiscard]] std::optional<Argument> highestTemperature(const BenchFile& file);
 
 }

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/entitlement.h"
 
+#include "bench/release/barred_phrase.h"
 #include "bench/release/owner_rule.h"
+#include "problem/faults/bench_fault.h"
 
 #include <algorithm>
 
@@ -11,53 +13,46 @@ namespace {
 
 struct Known {
     std::string_view name;
-    std::string_view title;
     Regime regime;
 };
 
 constexpr std::array<Known, allCapacities.size()> known{{
-    {"independent-certifying-staff", "independent certifying staff", Regime::PartMl},
-    {"organisation-certifying-staff", "certifying staff of an approved organisation", Regime::PartMl},
-    {"pilot-owner", "pilot-owner", Regime::PartMl},
-    {"mechanic", "mechanic (A&P)", Regime::Us14Cfr},
-    {"inspection-authorization", "mechanic (A&P) with inspection authorization", Regime::Us14Cfr},
-    {"repair-station", "repair station", Regime::Us14Cfr},
-    {"manufacturer", "manufacturer", Regime::Us14Cfr},
-    {"private-pilot", "owner or operator, private pilot", Regime::Us14Cfr},
+    {"independent-certifying-staff", Regime::PartMl},
+    {"organisation-certifying-staff", Regime::PartMl},
+    {"pilot-owner", Regime::PartMl},
+    {"mechanic", Regime::Us14Cfr},
+    {"inspection-authorization", Regime::Us14Cfr},
+    {"repair-station", Regime::Us14Cfr},
+    {"manufacturer", Regime::Us14Cfr},
+    {"private-pilot", Regime::Us14Cfr},
 }};
 
 const Known& of(Capacity capacity) { return known[static_cast<std::size_t>(capacity)]; }
-
-std::string titled(Capacity capacity) { return std::string(capacityTitle(capacity)); }
 
 bool covers(const Entitlement& entitlement, const std::optional<Registration>& balloon) {
     const auto& only = entitlement.balloons;
     return only.empty() || (balloon && std::find(only.begin(), only.end(), *balloon) != only.end());
 }
 
-std::string listOf(const std::vector<Registration>& balloons) {
-    std::string list;
-    for (const auto& balloon : balloons)
-        list += (list.empty() ? "" : ", ") + balloon.text();
-    return list;
-}
-
 /// Why one entitlement does not serve; `nearness` says how little is missing.
 struct Shortfall {
     int nearness = 0;
-    std::string text;
+    Phrase why;
 };
 
 std::optional<Shortfall> shortfall(const Entitlement& entitlement, const Signatory& signatory) {
-    const auto who = signatory.person.text() + ": the entitlement as " + titled(entitlement.capacity);
+    const auto& person = signatory.person;
+    const auto as = termOf(entitlement.capacity);
     if (entitlement.until && *entitlement.until < signatory.on)
-        return Shortfall{2, who + " ended on " + entitlement.until->iso()};
+        return Shortfall{2, {BarredPhrase::Ended, {person, as, *entitlement.until}}};
     if (signatory.on < entitlement.from)
-        return Shortfall{1, who + " begins on " + entitlement.from.iso()};
-    if (!covers(entitlement, signatory.balloon))
-        return Shortfall{3, who + " is for " + listOf(entitlement.balloons) + " only" +
-                                (signatory.balloon ? ", not for " + signatory.balloon->text() : "")};
-    return std::nullopt;
+        return Shortfall{1, {BarredPhrase::NotYet, {person, as, entitlement.from}}};
+    if (covers(entitlement, signatory.balloon))
+        return std::nullopt;
+    const auto only = listed(entitlement.balloons);
+    if (signatory.balloon)
+        return Shortfall{3, {BarredPhrase::NotFor, {person, as, only, *signatory.balloon}}};
+    return Shortfall{3, {BarredPhrase::OnlyFor, {person, as, only}}};
 }
 
 std::string_view ruleOf(Regime regime) {
@@ -66,7 +61,7 @@ std::string_view ruleOf(Regime regime) {
 
 /// Whether the record entitles the person to the capacity at all, on that day, for that balloon.
 std::optional<Barred> notEntitled(std::span<const Entitlement> entitlements, const Signatory& signatory) {
-    Shortfall nearest{-1, signatory.person.text() + " is not entitled as " + titled(signatory.capacity)};
+    Shortfall nearest{-1, {BarredPhrase::NotEntitled, {signatory.person, termOf(signatory.capacity)}}};
     for (const auto& entitlement : entitlements) {
         if (entitlement.person != signatory.person || entitlement.capacity != signatory.capacity)
             continue;
@@ -76,14 +71,13 @@ std::optional<Barred> notEntitled(std::span<const Entitlement> entitlements, con
         if (lacks->nearness > nearest.nearness)
             nearest = std::move(*lacks);
     }
-    return Barred{nearest.text, std::string(ruleOf(regimeOf(signatory.capacity)))};
+    return Barred{std::move(nearest.why), std::string(ruleOf(regimeOf(signatory.capacity)))};
 }
 
 std::optional<Barred> barUnderSubpartAdd(const Signatory& signatory) {
     if (signatory.capacity != Capacity::PilotOwner || !isUnderSubpartAdd(signatory.operations))
         return std::nullopt;
-    return Barred{"a pilot-owner releases nothing on a balloon operated for hire (Subpart-ADD)",
-                  "ML.A.803 (from memory)"};
+    return Barred{{BarredPhrase::OwnerForHire, {}}, "ML.A.803 (from memory)"};
 }
 
 }
@@ -97,18 +91,17 @@ std::optional<Capacity> capacityFrom(std::string_view name) {
     return std::nullopt;
 }
 
-std::string_view capacityTitle(Capacity capacity) { return of(capacity).title; }
+Term termOf(Capacity capacity) { return {Term::Of::Capacity, std::string(capacityName(capacity))}; }
 
 Regime regimeOf(Capacity capacity) { return of(capacity).regime; }
 
 Result<Entitlement> entitlementFrom(const PersonEntitled& said, CivilDate from) {
     const auto capacity = capacityFrom(said.capacity);
     if (!capacity) {
-        std::string list;
+        Listed names;
         for (const auto& each : known)
-            list += (list.empty() ? "" : ", ") + std::string(each.name);
-        return problem(Code::BadValue, "'" + said.capacity + "' is no capacity", "write one of: " + list,
-                       {{}, 0, "capacity"});
+            names.list.emplace_back(each.name);
+        return problem(BenchFault::NoCapacity, {said.capacity, std::move(names)}, atKey("capacity"));
     }
     return Entitlement{said.person, *capacity, said.licence, from, said.until, said.balloons};
 }
@@ -120,15 +113,11 @@ bool isUnderSubpartAdd(std::span<const std::string> operations) {
 
 std::optional<Barred> barOf(Capacity capacity, Visit visit) {
     if (regimeOf(capacity) != regimeOf(visit))
-        return Barred{"the capacity of " + titled(capacity) + " is not one of the rules that this visit is under",
-                      std::string(ruleOf(regimeOf(visit)))};
+        return Barred{{BarredPhrase::OtherRules, {termOf(capacity)}}, std::string(ruleOf(regimeOf(visit)))};
     if (capacity == Capacity::PilotOwner || capacity == Capacity::PrivatePilot)
         return ownerBar(visit);
     if (capacity == Capacity::Mechanic && visit == Visit::UsAnnual)
-        return Barred{
-            "an annual inspection is signed by a repair station, the manufacturer or a mechanic (A&P) who holds "
-            "an inspection authorization",
-            "FAA-H-8083-11 ch. 2, Annual Inspection"};
+        return Barred{{BarredPhrase::AnnualByAMechanic, {}}, "FAA-H-8083-11 ch. 2, Annual Inspection"};
     return std::nullopt;
 }
 
@@ -143,11 +132,9 @@ std::optional<Barred> mayRelease(std::span<const Entitlement> entitlements, cons
 std::optional<Barred> mayDefer(std::span<const Entitlement> entitlements, const Signatory& signatory,
                                Severity severity) {
     if (signatory.capacity == Capacity::PilotOwner && isUnderSubpartAdd(signatory.operations))
-        return Barred{"on a balloon operated for hire (Subpart-ADD) certifying staff agree to put off a defect",
-                      "ML.A.403(b) (from memory)"};
+        return Barred{{BarredPhrase::DeferredForHire, {}}, "ML.A.403(b) (from memory)"};
     if (signatory.capacity == Capacity::PrivatePilot && severity == Severity::Barring)
-        return Barred{"what bars flight is not put off by a pilot: it is repaired, or judged by who is rated to do so",
-                      "14 CFR 91.405, 91.213(d) (from memory; interpretation)"};
+        return Barred{{BarredPhrase::BarringByAPilot, {}}, "14 CFR 91.405, 91.213(d) (from memory; interpretation)"};
     return notEntitled(entitlements, signatory);
 }
 

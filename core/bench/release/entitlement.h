@@ -47,8 +47,7 @@ inline constexpr std::array allCapacities{Capacity::IndependentCertifyingStaff,
 /// "independent-certifying-staff" …, as the record writes it.
 [[nodiscard]] std::string_view capacityName(Capacity capacity);
 [[nodiscard]] std::optional<Capacity> capacityFrom(std::string_view name);
-/// English: "mechanic (A&P) with inspection authorization".
-[[nodiscard]] std::string_view capacityTitle(Capacity capacity);
+[[nodiscard]] Term termOf(Capacity capacity);
 [[nodiscard]] Regime regimeOf(Capacity capacity);
 
 struct Entitlement {
@@ -66,7 +65,7 @@ struct Entitlement {
 
 /// Why not, and by which rule.
 struct Barred {
-    std::string text; ///< an English sentence without a full stop
+    Phrase why;
     std::string rule; ///< document and clause
     bool operator==(const Barred&) const = default;
 };

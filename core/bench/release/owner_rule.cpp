@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/owner_rule.h"
 
+#include "bench/release/barred_phrase.h"
+
 #include <algorithm>
 #include <array>
 #include <string>
@@ -47,12 +49,11 @@ constexpr std::array<OwnerRule, 12> preventive{{
 /// @param number of Appendix II(b)
 Barred byAppendix(std::size_t number) {
     const auto& rule = forbidden[number - 1];
-    return {"a pilot-owner may not release it: " + std::string(rule.text), std::string(rule.clause)};
+    return {{BarredPhrase::OwnerMayNot, {rule.text}}, std::string(rule.clause)};
 }
 
 Barred notPreventive() {
-    return {"a pilot may approve preventive maintenance only: this is no item of its list",
-            "14 CFR 43.3(g), 43.7(f) (from memory); Part 43, Appendix A(c)"};
+    return {{BarredPhrase::NotPreventive, {}}, "14 CFR 43.3(g), 43.7(f) (from memory); Part 43, Appendix A(c)"};
 }
 
 bool isReview(const RequirementId& id) { return id.text() == "ml.arc-review" || id.text() == "ml.arc-extension"; }
@@ -87,7 +88,7 @@ std::optional<Barred> ownerBar(const Requirement& requirement, Regime regime) {
                    ? std::optional(notPreventive())
                    : std::nullopt;
     if (isReview(requirement.id))
-        return Barred{"an airworthiness review is not carried out by a pilot-owner", "ML.A.901(b)"};
+        return Barred{{BarredPhrase::ReviewByOwner, {}}, "ML.A.901(b)"};
     if (accomplishes(Visit::PartMlInspection, requirement.id))
         return byAppendix(9);
     if (!requirement.triggeredBy.empty())

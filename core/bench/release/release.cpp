@@ -2,6 +2,9 @@
 #include "bench/release/release.h"
 
 #include "bench/reading/doubt.h"
+#include "bench/reading/reading_phrase.h"
+#include "bench/release/release_phrase.h"
+#include "problem/faults/release_fault.h"
 #include "rules/due/defects.h"
 
 #include <algorithm>
@@ -14,23 +17,19 @@ namespace {
 constexpr const char* europeanTools = "ML.A.402(b)(4)";
 constexpr const char* doneRule = "ML.A.801(a); 14 CFR 43.15(c)(1) (from memory)";
 
-std::string titleOf(const WorkLine& work) { return work.line ? work.line->title : work.settled->body.line; }
+Argument titleOf(const WorkLine& work) { return work.line ? work.line->title : work.settled->body.line; }
 
-std::string onItem(const ItemFacts* item) { return item ? " (" + item->id.text() + ")" : ""; }
-
-std::string placeText(const PanelPlace& place) {
-    std::string text;
-    if (place.gore)
-        text += ", gore " + std::to_string(*place.gore);
-    if (place.row)
-        text += ", row " + std::to_string(*place.row);
-    return text;
+Argument onItem(Argument what, const ItemFacts* item) {
+    return item ? Argument(Phrase{ReadingPhrase::OfItem, {std::move(what), item->id}}) : what;
 }
 
-std::string readingText(const ReadingTaken& reading) {
-    const auto* quantity = quantityNamed(reading.quantity);
-    return std::string(quantity ? quantity->title : reading.quantity) + (reading.held ? " held at " : " ") +
-           figureText(reading.value) + " " + reading.unit + placeText(reading.place) + " (" + reading.item.text() + ")";
+Argument titleOn(const WorkLine& work) { return onItem(titleOf(work), work.item); }
+
+Argument said(const ReadingTaken& reading) {
+    auto read = inPlace(Phrase{reading.held ? ReadingPhrase::Held : ReadingPhrase::Read,
+                               {quantityTerm(reading.quantity), InUnit{reading.value, reading.unit}}},
+                        reading.place);
+    return Phrase{ReadingPhrase::OfItem, {std::move(read), reading.item}};
 }
 
 class Gate {
@@ -39,14 +38,14 @@ public:
 
     std::vector<Refusal> ask() && {
         if (m_file.inspection.closed) {
-            refuse(Refusal::Kind::Closed, "the inspection is closed already", "correct what was written instead", "");
+            refuse({Refusal::Kind::Closed, ReleaseFault::ClosedAlready, {}, {}});
             return std::move(m_refusals);
         }
         askOrder();
         const auto lines = workLines(m_file.inspection, m_file.items);
         if (m_signing.outcome != Outcome::Abandoned) {
             if (lines.empty())
-                refuse(Refusal::Kind::LineOpen, "nothing was looked at", "carry out the inspection first", doneRule);
+                refuse({Refusal::Kind::LineOpen, ReleaseFault::NothingLookedAt, {}, doneRule});
             for (const auto& work : lines)
                 askLine(work);
             for (const auto* reading : speakingReadings(m_file.inspection))
@@ -59,17 +58,12 @@ public:
     }
 
 private:
-    void refuse(Refusal::Kind kind, std::string text, std::string mend, std::string rule, std::string line = {},
-                std::optional<ItemId> item = {}) {
-        m_refusals.push_back(
-            {kind, std::move(text), std::move(mend), std::move(rule), std::move(line), std::move(item)});
-    }
+    void refuse(Refusal refusal) { m_refusals.push_back(std::move(refusal)); }
 
     void askOrder() {
         const auto opened = m_file.inspection.opened.stamp.at.on();
         if (m_signing.on < opened)
-            refuse(Refusal::Kind::Order, "it would be closed before it was opened on " + opened.iso(),
-                   "close it on that day or later", "");
+            refuse({Refusal::Kind::Order, ReleaseFault::BeforeOpening, {opened}, {}});
     }
 
     void askLine(const WorkLine& work) {
@@ -77,15 +71,13 @@ private:
         const auto id = work.line ? work.line->id : work.settled->body.line;
         if (work.state() == LineState::Open) {
             if (work.isMissing())
-                refuse(Refusal::Kind::LineOpen, titleOf(work) + onItem(work.item) + " is open",
-                       "carry it out, or put it down as not applicable", sourceOf(work), id, item);
+                refuse({Refusal::Kind::LineOpen, ReleaseFault::LineOpen, {titleOn(work)}, sourceOf(work), id, item});
             return;
         }
         if (work.state() == LineState::NotApplicable || !work.line)
             return;
         if (work.asksTester())
-            askTester(work.settled->body.tester, work.settled->stamp.at.on(), titleOf(work) + onItem(work.item), id,
-                      item);
+            askTester(work.settled->body.tester, work.settled->stamp.at.on(), titleOn(work), id, item);
         if (work.item)
             for (const auto& asked : work.line->readings)
                 askEnough(work, asked);
@@ -99,48 +91,53 @@ private:
         const auto count = readingCount(m_file, *work.item, asked);
         if (count.enough())
             return;
-        const auto* quantity = quantityNamed(asked.quantity);
-        const auto title = std::string(quantity ? quantity->title : asked.quantity);
-        refuse(Refusal::Kind::NoReading,
-               title + onItem(work.item) + ": " + std::to_string(count.taken) + " of " + std::to_string(count.wanted) +
-                   " readings taken",
-               "take the readings that are missing", count.source.empty() ? sourceOf(work) : count.source,
-               work.line->id, work.item->id);
+        refuse({Refusal::Kind::NoReading,
+                ReleaseFault::TooFewReadings,
+                {onItem(quantityTerm(asked.quantity), work.item), count.taken, count.wanted},
+                count.source.empty() ? sourceOf(work) : count.source,
+                work.line->id,
+                work.item->id});
     }
 
-    void askTester(const std::optional<TesterId>& tester, CivilDate day, const std::string& what,
-                   const std::string& line, const std::optional<ItemId>& item) {
+    void askTester(const std::optional<TesterId>& tester, CivilDate day, const Argument& what, const std::string& line,
+                   const std::optional<ItemId>& item) {
         if (!tester)
-            refuse(Refusal::Kind::Tester, what + ": no tester is named", "say which tester was used", europeanTools,
-                   line, item);
+            refuse({Refusal::Kind::Tester, ReleaseFault::NoTester, {what}, europeanTools, line, item});
         else if (!m_file.isCalibrated(*tester, day))
-            refuse(
-                Refusal::Kind::Tester, what + ": tester " + tester->text() + " is not in calibration on " + day.iso(),
-                "take it again with one that is, or enter the calibration that proves it", europeanTools, line, item);
+            refuse({Refusal::Kind::Tester,
+                    ReleaseFault::TesterNotCalibrated,
+                    {what, *tester, day},
+                    europeanTools,
+                    line,
+                    item});
     }
 
     void askReading(const Said<ReadingTaken>& reading) {
         const auto& body = reading.body;
         const auto state = stateOf(m_file, body);
-        const auto text = readingText(body);
+        const auto read = said(body);
         if (const auto* quantity = quantityNamed(body.quantity); quantity && quantity->traits.tester)
-            askTester(body.tester, reading.stamp.at.on(), text, body.line, body.item);
+            askTester(body.tester, reading.stamp.at.on(), read, body.line, body.item);
         if (state.measured && !body.confirmed)
             if (const auto* unit = unitNamed(body.unit, quantityNamed(body.quantity)->dimension))
                 if (const auto question = doubt(*state.measured, *unit))
-                    refuse(Refusal::Kind::Doubtful, text + ": " + question->question, "correct it, or stand by it", "",
-                           body.line, body.item);
+                    refuse({Refusal::Kind::Doubtful,
+                            ReleaseFault::Doubtful,
+                            {read, question->question},
+                            {},
+                            body.line,
+                            body.item});
         if (state.judgement == Judgement::Fails && m_signing.outcome == Outcome::Released && !isAnswered(reading))
-            refuse(Refusal::Kind::Fails, text + " fails: " + state.reason,
-                   "put it right and take the reading again in the same place, or write down the defect and clear it",
-                   doneRule, body.line, body.item);
+            refuse({Refusal::Kind::Fails, ReleaseFault::Fails, {read, *state.reason}, doneRule, body.line, body.item});
         const bool nothing = state.judgement == Judgement::Undecided || state.judgement == Judgement::Incomparable ||
                              (state.judgement == Judgement::NoLimit && isAskedFor(body));
         if (nothing && !isDecidedBeside(reading))
-            refuse(Refusal::Kind::Undecided, text + " decides nothing: " + state.reason,
-                   state.judgement == Judgement::NoLimit ? "state the limit of the type's manual"
-                                                         : "take one that does",
-                   doneRule, body.line, body.item);
+            refuse({Refusal::Kind::Undecided,
+                    state.judgement == Judgement::NoLimit ? ReleaseFault::NoLimitStated : ReleaseFault::DecidesNothing,
+                    {read, *state.reason},
+                    doneRule,
+                    body.line,
+                    body.item});
     }
 
     /// Another reading of the quantity in the same place, by the test that the limit is stated for, decides.
@@ -182,29 +179,28 @@ private:
             for (const auto& defect : openDefects(item)) {
                 any = true;
                 if (m_signing.outcome == Outcome::Released && bars(defect, item, m_signing.on))
-                    refuse(
-                        Refusal::Kind::Defect,
-                        "the defect '" + defect.found->what + "' on " + item.id.text() + " is open and bars flight",
-                        "clear it, or have it deferred by who is entitled to; else close with a list of discrepancies",
-                        regimeOf(m_file.visit()) == Regime::PartMl ? "ML.A.403(a); ML.A.801(g) (from memory)"
-                                                                   : "14 CFR 43.11(a)(5), 91.405",
-                        defect.found->defect.text(), item.id);
+                    refuse({Refusal::Kind::Defect,
+                            ReleaseFault::DefectBarsFlight,
+                            {defect.found->what, item.id},
+                            regimeOf(m_file.visit()) == Regime::PartMl ? "ML.A.403(a); ML.A.801(g) (from memory)"
+                                                                       : "14 CFR 43.11(a)(5), 91.405",
+                            defect.found->defect.text(),
+                            item.id});
             }
         if (m_signing.outcome == Outcome::Discrepancies && !any)
-            refuse(Refusal::Kind::NoDefect, "there is no open defect to list",
-                   "write down what was found, or release it", "14 CFR 43.11(b)");
+            refuse({Refusal::Kind::NoDefect, ReleaseFault::NothingToList, {}, "14 CFR 43.11(b)"});
     }
 
     void askSignatory() {
         const Signatory signatory{m_signing.person, m_signing.capacity, m_file.inspection.opened.body.balloon,
                                   m_file.operations, m_signing.on};
         if (const auto bar = mayRelease(m_file.entitlements, signatory, m_file.visit()))
-            refuse(Refusal::Kind::Signatory, bar->text, "have it signed by who is entitled to", bar->rule);
+            refuse({Refusal::Kind::Signatory, ReleaseFault::MayNotSign, {bar->why}, bar->rule});
     }
 
     void askContent() {
         for (const auto& each : missing(releaseFacts(m_file, m_signing)))
-            refuse(Refusal::Kind::Content, each.what + " is not given", "give it", each.rule);
+            refuse({Refusal::Kind::Content, ReleaseFault::NotGiven, {Phrase{each.what, {}}}, each.rule});
     }
 
     const BenchFile& m_file;
@@ -220,30 +216,30 @@ std::string licenceOf(const BenchFile& file, const Signing& signing) {
     return {};
 }
 
-std::string titleOf(const ItemFacts& item) {
-    std::string text(itemKindName(item.kind));
-    text += " " + item.id.text();
+Argument titleOf(const ItemFacts& item) {
+    Argument title = Phrase{ReleasePhrase::Item, {termOf(item.kind), item.id}};
     if (item.type)
-        text += ", type " + *item.type;
+        title = Phrase{ReleasePhrase::OfType, {std::move(title), *item.type}};
     if (item.serial)
-        text += ", serial " + *item.serial;
-    return text;
+        title = Phrase{ReleasePhrase::WithSerial, {std::move(title), *item.serial}};
+    return title;
 }
 
-std::string extentOf(const BenchFile& file) {
+Phrase extentOf(const BenchFile& file) {
     int done = 0;
     int notApplicable = 0;
     for (const auto& work : workLines(file.inspection, file.items)) {
         done += work.state() == LineState::Done ? 1 : 0;
         notApplicable += work.state() == LineState::NotApplicable ? 1 : 0;
     }
+    const Listed counts{{Phrase{ReleasePhrase::LinesDone, {done}},
+                         Phrase{ReleasePhrase::LinesNotApplicable, {notApplicable}},
+                         Phrase{ReleasePhrase::Readings, {file.inspection.readings.size()}}}};
     const auto& checklist = file.inspection.checklist;
-    const auto by = checklist.title.empty()
-                        ? " by the shop's own lines"
-                        : " by the checklist '" + checklist.title + "', revision " + checklist.revision;
-    return std::string(visitTitle(file.visit())) + by + ": " + std::to_string(done) + " lines done, " +
-           std::to_string(notApplicable) + " not applicable, " + std::to_string(file.inspection.readings.size()) +
-           " readings; details in inspection " + file.inspection.id.text();
+    const auto visit = termOf(file.visit());
+    return checklist.title.empty() ? Phrase{ReleasePhrase::ByOwnLines, {visit, counts, file.inspection.id}}
+                                   : Phrase{ReleasePhrase::ByChecklist,
+                                            {visit, checklist.title, checklist.revision, counts, file.inspection.id}};
 }
 
 }
@@ -254,6 +250,8 @@ std::string_view refusalName(Refusal::Kind kind) {
                                                         "no-defect", "signatory", "content",    "order"};
     return names[static_cast<std::size_t>(kind)];
 }
+
+Problem problemOf(const Refusal& refusal) { return {refusal.fault, refusal.arguments, {}, refusal.rule}; }
 
 std::vector<Refusal> refusals(const BenchFile& file, const Signing& signing) { return Gate(file, signing).ask(); }
 
@@ -274,23 +272,23 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
     if (!inspection.checklist.lines.empty() || !inspection.lines.empty())
         facts.extent.push_back(extentOf(file));
     for (const auto& repair : inspection.repairs)
-        facts.extent.push_back("Repair of " + repair.body.item.text() + placeText(repair.body.place) + ": " +
-                               repair.body.method);
+        facts.extent.push_back(
+            Phrase{ReleasePhrase::Repair, {inPlace(repair.body.item, repair.body.place), repair.body.method}});
     for (const auto& part : inspection.parts)
-        facts.extent.push_back("Part replaced on " + part.body.item.text() + ": " + part.body.part + ", with " +
-                               part.body.releaseDocument);
+        facts.extent.push_back(
+            Phrase{ReleasePhrase::PartReplaced, {part.body.item, part.body.part, part.body.releaseDocument}});
     for (const auto& cleared : inspection.cleared)
-        facts.extent.push_back("Defect cleared on " + cleared.body.item.text() + ": " + cleared.body.what);
+        facts.extent.push_back(Phrase{ReleasePhrase::DefectCleared, {cleared.body.item, cleared.body.what}});
     facts.manuals = signing.manuals;
     facts.date = signing.on;
     facts.highestTemperature = highestTemperature(file);
     for (const auto& item : file.items)
         for (const auto& defect : openDefects(item)) {
-            const auto text = item.id.text() + ": " + defect.found->what;
+            const Phrase found{ReleasePhrase::Defect, {item.id, defect.found->what}};
             if (defect.deferred)
-                facts.deferred.push_back(text + "; deferred: " + defect.deferred->what);
+                facts.deferred.push_back(Phrase{ReleasePhrase::DefectDeferred, {found, defect.deferred->what}});
             if (signing.outcome != Outcome::Released) // what may fly is not listed as unairworthy
-                facts.discrepancies.push_back(text);
+                facts.discrepancies.push_back(found);
         }
     facts.limitations = signing.limitations;
     if (signing.outcome == Outcome::Discrepancies)

@@ -6,6 +6,7 @@
 
 #include "bench/release/bench_file.h"
 #include "bench/release/release_text.h"
+#include "problem/faults/release_fault.h"
 
 #include <string>
 #include <vector>
@@ -37,14 +38,15 @@ struct Refusal {
         Order,     ///< dated before what it covers
     };
     Kind kind = Kind::LineOpen;
-    std::string text; ///< one English sentence without a full stop
-    std::string mend;
-    std::string rule;
-    std::string line;           ///< of the checklist, where it is about one
-    std::optional<ItemId> item; ///< where it is about one
+    ReleaseFault fault{};
+    Arguments arguments{};
+    std::string rule{};           ///< document and clause
+    std::string line{};           ///< of the checklist, where it is about one
+    std::optional<ItemId> item{}; ///< where it is about one
     bool operator==(const Refusal&) const = default;
 };
 [[nodiscard]] std::string_view refusalName(Refusal::Kind kind);
+[[nodiscard]] Problem problemOf(const Refusal& refusal);
 
 /// What stands in the way; empty when it may be closed so.
 [[nodiscard]] std::vector<Refusal> refusals(const BenchFile& file, const Signing& signing);

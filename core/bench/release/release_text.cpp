@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/release_text.h"
 
+#include "bench/release/release_phrase.h"
 #include "measure/duration_text.h"
 
 #include <algorithm>
@@ -19,7 +20,7 @@ bool hasEnvelope(const ReleaseFacts& facts) {
                                                       [](const auto& item) { return item.kind == ItemKind::Envelope; });
 }
 
-PrescribedStatement noStatement(std::string because) { return {{}, {}, std::move(because)}; }
+PrescribedStatement noStatement(ReleasePhrase because) { return {{}, {}, Phrase{because, {}}}; }
 
 // 14 CFR 43.11(a)(4), (a)(5), read, verbatim; "(insert type)" and "(date)" filled in.
 PrescribedStatement usInspectionStatement(const ReleaseFacts& facts) {
@@ -47,58 +48,57 @@ PrescribedStatement partMlStatement(const ReleaseFacts& facts) {
 
 PrescribedStatement looseStatement(const ReleaseFacts& facts) {
     if (regimeOf(facts.visit) == Regime::PartMl)
-        return noStatement(
-            "Record of work on items that are on no balloon. The statement of Part-ML is for an aircraft: "
-            "a component is released on an EASA Form 1, or at the aircraft when it is fitted (ML.A.502, "
-            "ML.A.802).");
-    return noStatement(
-        "Record of inspection of items that are on no balloon. The statement of 14 CFR 43.11(a) is for an "
-        "aircraft: an annual or 100-hour inspection is signed for the balloon.");
+        return noStatement(ReleasePhrase::LoosePartMl);
+    return noStatement(ReleasePhrase::LooseUs);
 }
 
-std::string hours(const std::optional<Minutes>& time) { return time ? hoursAndMinutes(*time) + " h" : "not known"; }
+Phrase hours(const std::optional<Minutes>& time) {
+    return time ? Phrase{ReleasePhrase::Hours, {hoursAndMinutes(*time)}} : Phrase{ReleasePhrase::NotKnown, {}};
+}
 
-std::string listed(const std::string& label, const std::string& text) { return label + ": " + text; }
+Argument said(ReleasePhrase phrase) { return Phrase{phrase, {}}; }
+Argument said(ReleasePhrase label, Argument what) { return Phrase{label, {std::move(what)}}; }
 
 ReleaseSection aircraft(const ReleaseFacts& facts) {
     if (isLoose(facts))
-        return {"Items", {"On no balloon"}};
-    ReleaseSection section{"Aircraft", {listed("Registration", facts.registration)}};
+        return {said(ReleasePhrase::Items), {said(ReleasePhrase::OnNoBalloon)}};
+    ReleaseSection section{said(ReleasePhrase::Aircraft), {said(ReleasePhrase::Registration, facts.registration)}};
     if (!facts.title.empty())
         section.paragraphs.push_back(facts.title);
     if (!facts.envelopeType.empty())
-        section.paragraphs.push_back(listed("Envelope type", facts.envelopeType));
+        section.paragraphs.push_back(said(ReleasePhrase::EnvelopeType, facts.envelopeType));
     if (!facts.envelopeSerial.empty())
-        section.paragraphs.push_back(listed("Envelope serial number", facts.envelopeSerial));
+        section.paragraphs.push_back(said(ReleasePhrase::EnvelopeSerial, facts.envelopeSerial));
     return section;
 }
 
 ReleaseSection times(const ReleaseFacts& facts) {
-    ReleaseSection section{"Time in service", {}};
+    ReleaseSection section{said(ReleasePhrase::TimeInService), {}};
     if (!isLoose(facts))
-        section.paragraphs.push_back(listed("Aircraft total time", hours(facts.totalTime)));
+        section.paragraphs.push_back(said(ReleasePhrase::AircraftTotalTime, hours(facts.totalTime)));
     for (const auto& item : facts.items)
-        section.paragraphs.push_back(listed(item.title, hours(item.time)));
-    if (!facts.highestTemperature.empty())
-        section.paragraphs.push_back(listed("Highest temperature of the tell-tale", facts.highestTemperature));
+        section.paragraphs.emplace_back(Phrase{ReleasePhrase::TimeOf, {item.title, hours(item.time)}});
+    if (facts.highestTemperature)
+        section.paragraphs.push_back(said(ReleasePhrase::HighestTemperature, *facts.highestTemperature));
     return section;
 }
 
 ReleaseSection signedBy(const ReleaseFacts& facts) {
-    ReleaseSection section{facts.outcome == Outcome::Released ? "Released by" : "Signed by", {}};
+    ReleaseSection section{
+        said(facts.outcome == Outcome::Released ? ReleasePhrase::ReleasedBy : ReleasePhrase::SignedBy), {}};
     if (!facts.person.empty())
         section.paragraphs.push_back(facts.person);
     if (facts.capacity)
-        section.paragraphs.push_back(listed("Acting as", std::string(capacityTitle(*facts.capacity))));
+        section.paragraphs.push_back(said(ReleasePhrase::ActingAs, termOf(*facts.capacity)));
     if (!facts.licence.empty())
-        section.paragraphs.push_back(listed("Licence, certificate or approval", facts.licence));
+        section.paragraphs.push_back(said(ReleasePhrase::Licence, facts.licence));
     return section;
 }
 
 ReleaseSection discrepancies(const ReleaseFacts& facts) {
-    ReleaseSection section{"Discrepancies and unairworthy items", facts.discrepancies};
+    ReleaseSection section{said(ReleasePhrase::Discrepancies), facts.discrepancies};
     if (facts.discrepanciesDated)
-        section.paragraphs.push_back(listed("List dated", facts.discrepanciesDated->iso()));
+        section.paragraphs.push_back(said(ReleasePhrase::ListDated, *facts.discrepanciesDated));
     return section;
 }
 
@@ -120,9 +120,9 @@ Clauses clausesOf(Visit visit) {
 
 class Wanted {
 public:
-    void need(bool given, std::string what, std::string rule, bool law = true) {
+    void need(bool given, ContentPhrase what, std::string rule, bool law = true) {
         if (!given)
-            m_missing.push_back({std::move(what), std::move(rule), law});
+            m_missing.push_back({what, std::move(rule), law});
     }
     std::vector<MissingContent> take() { return std::move(m_missing); }
 
@@ -134,13 +134,13 @@ private:
 
 PrescribedStatement statementOf(const ReleaseFacts& facts) {
     if (facts.outcome == Outcome::Abandoned)
-        return noStatement("The visit was abandoned: nothing is released.");
+        return noStatement(ReleasePhrase::NothingReleased);
     if (isLoose(facts) && (isUsInspection(facts.visit) || regimeOf(facts.visit) == Regime::PartMl))
         return looseStatement(facts);
     if (isUsInspection(facts.visit))
         return usInspectionStatement(facts);
     if (facts.outcome == Outcome::Discrepancies)
-        return noStatement("Nothing is released: the discrepancies found are listed.");
+        return noStatement(ReleasePhrase::DiscrepanciesListed);
     if (regimeOf(facts.visit) == Regime::PartMl)
         return partMlStatement(facts);
     return {"The signature constitutes the approval for return to service only for the work performed.",
@@ -150,22 +150,22 @@ PrescribedStatement statementOf(const ReleaseFacts& facts) {
 
 std::vector<ReleaseSection> sectionsOf(const ReleaseFacts& facts) {
     std::vector<ReleaseSection> sections{aircraft(facts)};
-    ReleaseSection visit{std::string(visitTitle(facts.visit)), {}};
+    ReleaseSection visit{termOf(facts.visit), {}};
     if (facts.date)
-        visit.paragraphs.push_back(listed("Completed on", facts.date->iso()));
+        visit.paragraphs.push_back(said(ReleasePhrase::CompletedOn, *facts.date));
     sections.push_back(std::move(visit));
-    sections.push_back({"Work carried out", facts.extent});
-    sections.push_back({"Data used", facts.manuals});
+    sections.push_back({said(ReleasePhrase::WorkCarriedOut), facts.extent});
+    sections.push_back({said(ReleasePhrase::DataUsed), {facts.manuals.begin(), facts.manuals.end()}});
     sections.push_back(times(facts));
-    sections.push_back({"Deferred defects", facts.deferred});
+    sections.push_back({said(ReleasePhrase::DeferredDefects), facts.deferred});
     sections.push_back(discrepancies(facts));
     if (!facts.limitations.empty())
-        sections.push_back({"Limitations", {facts.limitations}});
+        sections.push_back({said(ReleasePhrase::Limitations), {facts.limitations}});
     sections.push_back(signedBy(facts));
     std::erase_if(sections, [&](const auto& section) {
-        return section.paragraphs.empty() && section.heading != visitTitle(facts.visit);
+        return section.paragraphs.empty() && section.heading != Argument(termOf(facts.visit));
     });
-    sections.push_back({"Caution", {std::string(caution)}});
+    sections.push_back({said(ReleasePhrase::Caution), {said(ReleasePhrase::CautionText)}});
     return sections;
 }
 
@@ -175,25 +175,25 @@ std::vector<MissingContent> missing(const ReleaseFacts& facts) {
     Wanted wanted;
     const auto clauses = clausesOf(facts.visit);
     const bool partMl = regimeOf(facts.visit) == Regime::PartMl;
-    wanted.need(!facts.extent.empty(), "a description of the work", clauses.extent);
-    wanted.need(facts.date.has_value(), "the date on which it was completed", clauses.date);
-    wanted.need(!facts.person.empty(), "the name of the person who signs", clauses.person);
-    wanted.need(facts.capacity.has_value(), "the capacity of the person who signs", clauses.person);
-    wanted.need(!facts.licence.empty(), "the number of the licence, certificate or approval", clauses.person);
+    wanted.need(!facts.extent.empty(), ContentPhrase::Work, clauses.extent);
+    wanted.need(facts.date.has_value(), ContentPhrase::Date, clauses.date);
+    wanted.need(!facts.person.empty(), ContentPhrase::Person, clauses.person);
+    wanted.need(facts.capacity.has_value(), ContentPhrase::Capacity, clauses.person);
+    wanted.need(!facts.licence.empty(), ContentPhrase::Licence, clauses.person);
     if (partMl)
-        wanted.need(!facts.manuals.empty(), "the maintenance data used, with their revision", "ML.A.401(a)");
+        wanted.need(!facts.manuals.empty(), ContentPhrase::Manuals, "ML.A.401(a)");
     if (!isLoose(facts) && isUsInspection(facts.visit))
-        wanted.need(facts.totalTime.has_value(), "the total time in service of the aircraft", "14 CFR 43.11(a)(2)");
+        wanted.need(facts.totalTime.has_value(), ContentPhrase::AircraftTime, "14 CFR 43.11(a)(2)");
     else if (!isLoose(facts) && partMl)
-        wanted.need(facts.totalTime.has_value(), "the total time in service", "ML.A.305(b) (from memory)");
+        wanted.need(facts.totalTime.has_value(), ContentPhrase::Time, "ML.A.305(b) (from memory)");
     if (facts.outcome == Outcome::Discrepancies) {
         const std::string rule = partMl ? "ML.A.403 (from memory)" : "14 CFR 43.11(a)(5), (b)";
-        wanted.need(!facts.discrepancies.empty(), "the list of discrepancies", rule);
+        wanted.need(!facts.discrepancies.empty(), ContentPhrase::Discrepancies, rule);
         if (isUsInspection(facts.visit))
-            wanted.need(facts.discrepanciesDated.has_value(), "the date of the list of discrepancies", rule);
+            wanted.need(facts.discrepanciesDated.has_value(), ContentPhrase::DiscrepanciesDate, rule);
     }
     if (isPeriodic(facts.visit) && hasEnvelope(facts))
-        wanted.need(!facts.highestTemperature.empty(), "the highest temperature that the tell-tale shows",
+        wanted.need(facts.highestTemperature.has_value(), ContentPhrase::HighestTemperature,
                     "a manufacturer's checklist of the annual inspection; see that of the type", false);
     return wanted.take();
 }

@@ -9,6 +9,7 @@
 /// time and highest temperature; it is an example of a type's own instructions and no law.
 
 #include "bench/checklist/visit.h"
+#include "bench/release/content_phrase.h"
 #include "bench/release/entitlement.h"
 #include "measure/count.h"
 #include "record/kinds/inspections.h"
@@ -21,15 +22,9 @@
 
 namespace crownring {
 
-/// Stands on every paper and on the release screen.
-inline constexpr std::string_view caution =
-    "Crownring keeps records and computes from stated rules; it never declares a balloon airworthy. The licensed "
-    "person, "
-    "the competent authority and the manufacturer's current instructions decide.";
-
 struct ReleasedItem {
     ItemKind kind = ItemKind::Other;
-    std::string title;           ///< "Basket, type B-4, serial 88"
+    Argument title = "";         ///< "basket B1, type B-4, serial 88"
     std::optional<Minutes> time; ///< in service; absent: not known
 };
 
@@ -42,14 +37,14 @@ struct ReleaseFacts {
     std::string envelopeType;
     std::string envelopeSerial;
     std::vector<ReleasedItem> items;
-    std::vector<std::string> extent;  ///< what was done
-    std::vector<std::string> manuals; ///< the data used, with their revision
-    std::optional<CivilDate> date;    ///< when the work was completed
-    std::optional<Minutes> totalTime; ///< in service, of the balloon: that of its envelope
-    std::string highestTemperature;   ///< of the tell-tale, as text: "121 to below 127 °C"
-    std::vector<std::string> deferred;
+    std::vector<Argument> extent;               ///< what was done
+    std::vector<std::string> manuals;           ///< the data used, with their revision
+    std::optional<CivilDate> date;              ///< when the work was completed
+    std::optional<Minutes> totalTime;           ///< in service, of the balloon: that of its envelope
+    std::optional<Argument> highestTemperature; ///< of the tell-tale
+    std::vector<Argument> deferred;
     std::string limitations;
-    std::vector<std::string> discrepancies;
+    std::vector<Argument> discrepancies;
     std::optional<CivilDate> discrepanciesDated; ///< the list given to the owner
     std::string person;
     std::optional<Capacity> capacity;
@@ -57,27 +52,28 @@ struct ReleaseFacts {
 };
 
 struct ReleaseSection {
-    std::string heading;
-    std::vector<std::string> paragraphs;
+    Argument heading;
+    std::vector<Argument> paragraphs;
     bool operator==(const ReleaseSection&) const = default;
 };
 
 /// The wording to be signed as it stands.
 struct PrescribedStatement {
-    std::string text;    ///< empty where no rule gives one; `because` then says why
-    std::string source;  ///< the rule that prescribes it
-    std::string because; ///< e.g. items on no balloon: the statement of Part-ML is for an aircraft
+    std::string text;              ///< empty where no rule gives one; `because` then says why
+    std::string source;            ///< the rule that prescribes it
+    std::optional<Phrase> because; ///< e.g. items on no balloon: the statement of Part-ML is for an aircraft
     bool operator==(const PrescribedStatement&) const = default;
 };
 [[nodiscard]] PrescribedStatement statementOf(const ReleaseFacts& facts);
 
 /// The release as headings and paragraphs, without the statement and its signature; sections of which nothing was given
-/// are left out, except that unknown times are said to be unknown. The last section is the caution.
+/// are left out, except that unknown times are said to be unknown. The last section is the caution, which stands on
+/// every paper and on the release screen.
 [[nodiscard]] std::vector<ReleaseSection> sectionsOf(const ReleaseFacts& facts);
 
 /// A required content that was not given.
 struct MissingContent {
-    std::string what; ///< "the total time in service"
+    ContentPhrase what{};
     std::string rule; ///< document and clause
     bool law = true;  ///< false: asked by a type's instructions, not by law
     bool operator==(const MissingContent&) const = default;

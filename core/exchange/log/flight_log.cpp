@@ -2,6 +2,7 @@
 #include "exchange/log/flight_log.h"
 
 #include "exchange/log/log_columns.h"
+#include "exchange/log/log_phrase.h"
 #include "exchange/log/log_row.h"
 #include "exchange/table/csv_table.h"
 #include "exchange/text/settled_form.h"
@@ -16,13 +17,12 @@ namespace {
 
 using Rows = std::span<const CsvRow>;
 
-/// "line 7" or "lines 7, 9, 12 …"
-std::string linesText(const std::vector<int>& lines) {
+Phrase linesOf(const std::vector<int>& lines) {
     constexpr std::size_t mostShown = 5;
-    std::string all = lines.size() == 1 ? "line " : "lines ";
+    Listed first;
     for (std::size_t i = 0; i < std::min(lines.size(), mostShown); ++i)
-        all += (i == 0 ? "" : ", ") + std::to_string(lines[i]);
-    return lines.size() > mostShown ? all + " …" : all;
+        first.list.emplace_back(lines[i]);
+    return {lines.size() > mostShown ? LogPhrase::LinesAndMore : LogPhrase::Lines, {lines.size(), std::move(first)}};
 }
 
 class Preview {
@@ -45,7 +45,7 @@ public:
         if (m_preview.refused)
             return std::move(m_preview);
         if (table->converted)
-            remark("the text was not UTF-8 and has been read as Windows-1252 (Latin-1)");
+            remark(LogPhrase::ReadAsWindows1252);
         takeDoubts();
         settleDates(rows);
         settleDurations(rows);
@@ -57,7 +57,7 @@ public:
     }
 
 private:
-    void remark(std::string text) { m_preview.remarks.push_back(std::move(text)); }
+    void remark(LogPhrase what, Arguments arguments = {}) { m_preview.remarks.push_back({what, std::move(arguments)}); }
 
     /// "Take-off" above a column of villages is not a time.
     void forgetColumnsWithoutTimes(Rows rows) {
@@ -71,7 +71,7 @@ private:
                 return !cell.empty() && (readTime(cell) || readTime(dateAndTime(cell).second));
             });
             if (filled && !timed) {
-                remark("'" + m_columns.heading(column)->text + "' holds no times of day and is left out");
+                remark(LogPhrase::NoTimesOfDay, {m_columns.heading(column)->text});
                 m_columns.forget(column);
             }
         }
@@ -96,8 +96,7 @@ private:
             m_forms.dateOrder = settled.form;
             if (!settled.form) {
                 m_preview.open.push_back(OpenChoice::DateOrder);
-                remark(settled.contradicts ? "the dates of this file are not all in one order of day and month"
-                                           : "no date of this file tells whether the day or the month comes first");
+                remark(settled.contradicts ? LogPhrase::DatesInSeveralOrders : LogPhrase::DatesTellNoOrder);
             }
         }
         m_preview.dateOrder = m_forms.dateOrder;
@@ -106,7 +105,7 @@ private:
             return readDate(text, m_forms.dateOrder.value_or(DateOrder::DayMonthYear)) && hasShortYear(text);
         });
         if (shortYears > 0)
-            remark(std::to_string(shortYears) + " dates have a year of two digits, read as 1969 to 2068");
+            remark(LogPhrase::ShortYears, {shortYears});
     }
 
     void settleDurations(Rows rows) {
@@ -122,8 +121,7 @@ private:
             m_forms.bareDuration = settled.form;
             if (!settled.form) {
                 m_preview.open.push_back(OpenChoice::DurationUnit);
-                remark("'" + heading->text +
-                       "' does not say whether its numbers are minutes, hours, or hours and minutes");
+                remark(LogPhrase::DurationUnitOpen, {heading->text});
             }
         }
         m_preview.bareDuration = m_forms.bareDuration;
@@ -158,7 +156,7 @@ private:
             return;
         }
         m_preview.open.push_back(OpenChoice::TemperatureUnit);
-        remark("'" + heading->text + "' does not say whether its figures are °C or °F");
+        remark(LogPhrase::TemperatureUnitOpen, {heading->text});
     }
 
     void readRows(Rows rows) {
@@ -180,10 +178,9 @@ private:
         std::stable_sort(m_preview.badRows.begin(), m_preview.badRows.end(),
                          [](const Problem& a, const Problem& b) { return a.where.line < b.where.line; });
         if (!local.empty())
-            remark("take-off times whose zone is not stated are kept in the note only: " + linesText(local));
+            remark(LogPhrase::ZoneNotStated, {linesOf(local)});
         if (!differing.empty())
-            remark("the duration differs from the times by more than five minutes and was taken: " +
-                   linesText(differing));
+            remark(LogPhrase::DurationTaken, {linesOf(differing)});
     }
 
     const std::string& m_file;

@@ -67,7 +67,7 @@ struct FlightLogPreview {
     std::vector<OpenChoice> open;        ///< to be settled by `FlightLogChoices` before anything is accepted
     std::optional<DateOrder> dateOrder;  ///< chosen or found; any where dates need none
     std::optional<BareDuration> bareDuration;
-    std::vector<std::string> remarks; ///< what the user should know, one sentence each
+    std::vector<Phrase> remarks; ///< what the user should know
 
     /// Every row is a flight and nothing is open.
     [[nodiscard]] bool complete() const { return !refused && open.empty() && badRows.empty(); }

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/log/log_columns.h"
 
+#include "exchange/log/log_phrase.h"
 #include "exchange/text/plain_text.h"
+#include "problem/faults/table_fault.h"
 
 #include <algorithm>
 #include <set>
@@ -59,8 +61,8 @@ void takeOne(LogColumns& columns, LogColumn meaning) {
         return;
     if (found.size() > 1) {
         const auto& headings = columns.headings;
-        columns.doubts.push_back("'" + headings[found[0]].text + "' and '" + headings[found[1]].text +
-                                 "' may both be the " + std::string(logColumnName(meaning)) + "; choose one");
+        columns.doubts.push_back(
+            {LogPhrase::EitherColumn, {headings[found[0]].text, headings[found[1]].text, termOf(meaning)}});
     }
     columns.at[meaning] = found.front();
     for (std::size_t i = 0; i < columns.headings.size(); ++i)
@@ -78,12 +80,14 @@ void choose(LogColumns& columns, const std::map<LogColumn, int>& chosen) {
             columns.headings[static_cast<std::size_t>(number)].meaning = meaning;
 }
 
-std::string quotedHeadings(const std::vector<LogHeading>& headings) {
+Listed quotedHeadings(const std::vector<LogHeading>& headings) {
     constexpr std::size_t mostShown = 20;
-    std::string all;
+    Listed all;
     for (std::size_t i = 0; i < std::min(headings.size(), mostShown); ++i)
-        all += (all.empty() ? "'" : ", '") + headings[i].text + "'";
-    return headings.size() > mostShown ? all + " …" : all;
+        all.list.emplace_back("'" + headings[i].text + "'");
+    if (headings.size() > mostShown)
+        all.list.emplace_back("…");
+    return all;
 }
 
 }
@@ -123,23 +127,22 @@ LogColumns findColumns(const CsvTable& table, const std::map<LogColumn, int>& ch
 }
 
 std::optional<Problem> missingColumns(const LogColumns& columns, bool balloonGiven, const std::string& file, int line) {
-    std::string missing;
-    const auto miss = [&](const char* what) { missing += (missing.empty() ? "" : " and ") + std::string(what); };
+    Listed missing{{}, Listed::Joined::And};
+    const auto miss = [&](LogPhrase what) { missing.list.emplace_back(Phrase{what, {}}); };
     if (!columns.has(LogColumn::Date))
-        miss("a date");
+        miss(LogPhrase::ADate);
     if (!columns.has(LogColumn::Balloon) && !balloonGiven)
-        miss("a balloon");
+        miss(LogPhrase::ABalloon);
     if (!columns.has(LogColumn::Duration) && !(columns.has(LogColumn::TakeOff) && columns.has(LogColumn::Landing)))
-        miss("a duration, or take-off and landing times");
-    if (missing.empty())
+        miss(LogPhrase::ADuration);
+    if (missing.list.empty())
         return std::nullopt;
-    const auto found = columns.headings.empty()
-                           ? std::string("this file is empty")
-                           : "the header " + quotedHeadings(columns.headings) + " names no column for " + missing;
-    return Problem{Code::CsvNoHeader,
-                   found,
-                   "name the columns in one row above the flights; understood are " + understoodHeadings(),
-                   {file, line, {}}};
+    const Where where{file, line, {}};
+    if (columns.headings.empty())
+        return Problem{TableFault::EmptyLog, {understoodHeadings()}, where};
+    return Problem{TableFault::ColumnsMissing,
+                   {understoodHeadings(), quotedHeadings(columns.headings), std::move(missing)},
+                   where};
 }
 
 }

@@ -19,7 +19,7 @@ struct LogColumns {
     std::size_t headerRow = 0;        ///< its index in the table
     std::vector<LogHeading> headings; ///< one for each column of the file; `meaning` is what it is taken for
     std::map<LogColumn, std::size_t> at;
-    std::vector<std::string> doubts; ///< two columns of one meaning, neither surer by name
+    std::vector<Phrase> doubts; ///< two columns of one meaning, neither surer by name
 
     [[nodiscard]] bool has(LogColumn column) const { return at.contains(column); }
     /// As many fields as headings; blank ones may follow.

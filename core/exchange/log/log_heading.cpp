@@ -187,6 +187,8 @@ const std::vector<LogColumn>& logColumns() {
 
 std::string_view logColumnName(LogColumn column) { return known[static_cast<std::size_t>(column)].name; }
 
+Term termOf(LogColumn column) { return {Term::Of::LogColumn, std::string(logColumnName(column))}; }
+
 std::optional<LogColumn> logColumnFrom(std::string_view name) {
     for (const auto& each : known)
         if (each.name == name)

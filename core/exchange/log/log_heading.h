@@ -6,6 +6,7 @@
 
 #include "exchange/text/written_date.h"
 #include "exchange/text/written_quantity.h"
+#include "problem/argument.h"
 
 #include <optional>
 #include <string>
@@ -31,6 +32,7 @@ enum class LogColumn {
 /// The columns in their order, with stable names for the command line: "balloon", "take-off", "max-temp" …
 [[nodiscard]] const std::vector<LogColumn>& logColumns();
 [[nodiscard]] std::string_view logColumnName(LogColumn column);
+[[nodiscard]] Term termOf(LogColumn column);
 [[nodiscard]] std::optional<LogColumn> logColumnFrom(std::string_view name);
 
 struct LogHeading {

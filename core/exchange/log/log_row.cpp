@@ -4,6 +4,7 @@
 #include "civil/padded.h"
 #include "exchange/text/plain_text.h"
 #include "measure/unit.h"
+#include "problem/faults/table_fault.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -79,31 +80,26 @@ public:
 private:
     [[nodiscard]] std::string_view cell(LogColumn column) const { return m_columns.cell(m_row, column); }
 
-    void refuse(Code code, LogColumn column, std::string message, std::string mend) {
+    void refuse(LogColumn column, TableFault fault, Arguments arguments = {}) {
         const auto* heading = m_columns.heading(column);
         const auto key = heading ? heading->text : std::string(logColumnName(column));
-        m_read.problems.push_back({code, std::move(message), std::move(mend), {m_file, m_row.line, key}});
+        m_read.problems.push_back(Problem{fault, std::move(arguments), {m_file, m_row.line, key}});
     }
-    static std::string quoted(std::string_view text) { return "'" + std::string(text) + "'"; }
 
     bool fitsHeader() {
         if (m_columns.fits(m_row))
             return true;
-        m_read.problems.push_back({Code::CsvBadRow,
-                                   "this row has " + std::to_string(m_row.fields.size()) + " fields, the header has " +
-                                       std::to_string(m_columns.headings.size()),
-                                   "put quotes around fields that hold a separator or a decimal comma",
-                                   {m_file, m_row.line, {}}});
+        m_read.problems.push_back(Problem{
+            TableFault::FieldsNotAsHeader, {m_row.fields.size(), m_columns.headings.size()}, {m_file, m_row.line, {}}});
         return false;
     }
 
     void readBalloon() {
         const auto text = cell(LogColumn::Balloon);
         if (text.empty() && !m_choices.balloon)
-            refuse(Code::CsvBadRow, LogColumn::Balloon, "this row names no balloon", "write its registration");
+            refuse(LogColumn::Balloon, TableFault::NoBalloon);
         else if (!text.empty() && !isUsableName(text))
-            refuse(Code::BadValue, LogColumn::Balloon, "not a usable registration",
-                   "1 to " + std::to_string(longestName) + " characters on one line");
+            refuse(LogColumn::Balloon, TableFault::NotARegistration, {longestName});
         else
             m_flight.balloon = m_choices.balloon ? *m_choices.balloon : Registration(text);
         m_flight.flight.balloon = m_flight.balloon;
@@ -114,22 +110,23 @@ private:
         const auto date =
             readUnder(m_forms.dateOrder, dateOrders, [&](DateOrder order) { return readDate(text, order); });
         if (text.empty())
-            refuse(Code::CsvBadRow, LogColumn::Date, "this row has no date", "write the day of the flight");
+            refuse(LogColumn::Date, TableFault::NoDate);
         else if (!date.value)
-            refuse(Code::BadDate, LogColumn::Date,
-                   quoted(text) + (readsInAnyOrder(text) ? " is not a date in this column's order" : " is not a date"),
-                   allDigits(text) ? "format the column as dates before saving the sheet" : "write it as 2025-12-31");
+            refuse(LogColumn::Date, notADate(text), {text});
         else if (date.different)
             m_read.waits = true;
         else if (m_choices.notAfter && *date.value > *m_choices.notAfter)
-            refuse(Code::BadDate, LogColumn::Date, quoted(text) + " is later than today", "mend the date");
+            refuse(LogColumn::Date, TableFault::LaterThanToday, {text});
         else
             m_flight.on = *date.value;
     }
 
-    static bool readsInAnyOrder(std::string_view text) {
-        return std::any_of(dateOrders.begin(), dateOrders.end(),
-                           [&](DateOrder order) { return readDate(text, order); });
+    static TableFault notADate(std::string_view text) {
+        const bool inAnother =
+            std::any_of(dateOrders.begin(), dateOrders.end(), [&](DateOrder order) { return readDate(text, order); });
+        if (allDigits(text))
+            return inAnother ? TableFault::NotInTheOrderButDigits : TableFault::NotADateButDigits;
+        return inAnother ? TableFault::NotInTheOrder : TableFault::NotADate;
     }
 
     [[nodiscard]] bool hasOtherMark(std::string_view text) const {
@@ -149,12 +146,11 @@ private:
         const auto minutes =
             readUnder(m_forms.bareDuration, bareDurations, [&](BareDuration bare) { return readDuration(text, bare); });
         if (!minutes.value || hasOtherMark(text))
-            refuse(Code::BadQuantity, LogColumn::Duration, quoted(text) + " is not a time aloft of at most seven days",
-                   "write hours and minutes as 1:35, decimal hours as 1.6 h, or minutes as 95 min");
+            refuse(LogColumn::Duration, TableFault::NotATimeAloft, {text});
         else if (minutes.different)
             m_read.waits = true;
         else if (minutes.value->value() < 1)
-            refuse(Code::BadQuantity, LogColumn::Duration, "a flight takes at least one minute", "mend the duration");
+            refuse(LogColumn::Duration, TableFault::TooShort);
         else
             takeMinutes(*minutes.value, between);
     }
@@ -168,20 +164,16 @@ private:
     void checkTimes() {
         for (const auto column : {LogColumn::TakeOff, LogColumn::Landing})
             if (const auto text = cell(column); !text.empty() && !timeIn(text, nullptr, false))
-                refuse(Code::BadDate, column, quoted(text) + " is not a time of day",
-                       "write it as 07:34, or leave it empty");
+                refuse(column, TableFault::NotATimeOfDay, {text});
     }
 
     void refuseMissingDuration() {
         if (!m_read.problems.empty())
             return;
         if (m_times.takeOff && m_times.landing)
-            return refuse(Code::CsvBadRow, LogColumn::Landing,
-                          "take-off " + std::string(cell(LogColumn::TakeOff)) + " and landing " +
-                              std::string(cell(LogColumn::Landing)) + " give no time aloft of 1 minute to 12 hours",
-                          "mend the times, or write the duration");
-        refuse(Code::CsvBadRow, LogColumn::Duration, "this row says nothing about the time aloft",
-               "write the duration, or both take-off and landing times");
+            return refuse(LogColumn::Landing, TableFault::TimesGiveNone,
+                          {cell(LogColumn::TakeOff), cell(LogColumn::Landing)});
+        refuse(LogColumn::Duration, TableFault::NoTimeAloft);
     }
 
     template <class Quantity>
@@ -193,9 +185,7 @@ private:
         if (count && *count <= mostOfOneFlight)
             into = Quantity(*count);
         else
-            refuse(Code::BadQuantity, column,
-                   quoted(text) + " is not a whole number from 0 to " + std::to_string(mostOfOneFlight),
-                   "write how many");
+            refuse(column, TableFault::NotACount, {text, mostOfOneFlight});
     }
 
     void readCounts() {
@@ -210,10 +200,8 @@ private:
         const auto celsius = readUnder(m_forms.temperatureUnit, temperatureUnits,
                                        [&](TemperatureUnit unit) { return readCelsius(text, unit); });
         if (!celsius.value || *celsius.value < coldestTaken || *celsius.value > hottestTaken || hasOtherMark(text))
-            refuse(Code::BadQuantity, LogColumn::MaxTemperature,
-                   quoted(text) + " is not a temperature from " + figureText(coldestTaken.value()) + " to " +
-                       figureText(hottestTaken.value()) + " °C",
-                   "write a number, with °C or °F where the heading does not say");
+            refuse(LogColumn::MaxTemperature, TableFault::NotATemperature,
+                   {text, coldestTaken.value(), hottestTaken.value()});
         else if (celsius.different)
             m_read.waits = true;
         else
@@ -227,7 +215,7 @@ private:
         if (const auto tethered = readYesNo(text))
             m_flight.flight.tethered = *tethered;
         else
-            refuse(Code::BadValue, LogColumn::Tethered, quoted(text) + " is neither yes nor no", "write yes or no");
+            refuse(LogColumn::Tethered, TableFault::NeitherYesNorNo, {text});
     }
 
     /// A known offset gives the time in UTC and with it the day; an unknown one leaves the time to the note.

@@ -2,6 +2,7 @@
 #include "exchange/table/csv_table.h"
 
 #include "exchange/text/plain_text.h"
+#include "problem/faults/table_fault.h"
 
 #include <algorithm>
 #include <array>
@@ -92,11 +93,11 @@ private:
         }
         const auto openedOn = m_line;
         if (!takeQuoted(field))
-            return refusal(openedOn, "the quote that opens on this line never closes; the lines after it are not read");
+            return refusal(openedOn, TableFault::QuoteNeverCloses);
         if (atFieldEnd())
             return std::nullopt;
         takePlain(field);
-        return refusal(openedOn, "there is text after a closing quote");
+        return refusal(openedOn, TableFault::TextAfterQuote);
     }
 
     /// Up to and with the closing quote; false when there is none.
@@ -112,12 +113,7 @@ private:
         return false;
     }
 
-    std::optional<Problem> refusal(int line, std::string message) const {
-        return Problem{Code::CsvBadRow,
-                       std::move(message),
-                       "put quotes around the whole field and double those inside it",
-                       {m_file, line, {}}};
-    }
+    std::optional<Problem> refusal(int line, TableFault fault) const { return Problem{fault, {}, {m_file, line, {}}}; }
 
     std::string_view m_text;
     char m_separator;
@@ -139,8 +135,7 @@ Result<CsvTable> readCsv(std::string_view bytes, const std::string& file) {
     Reader reader(text->utf8, table.separator, file);
     while (!reader.atEnd()) {
         if (table.rows.size() + table.badRows.size() >= mostCsvRows)
-            return problem(Code::FileUnreadable, "this file has more than a million rows",
-                           "divide it into several files", {file, 0, {}});
+            return problem(TableFault::TooManyRows, {}, {file, 0, {}});
         reader.readRow(table);
     }
     if (stated && !table.rows.empty() && table.rows.front().line == 1)

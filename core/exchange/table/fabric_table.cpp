@@ -2,6 +2,7 @@
 #include "exchange/table/fabric_table.h"
 
 #include "exchange/table/csv_table.h"
+#include "problem/faults/table_fault.h"
 
 #include <algorithm>
 #include <array>
@@ -37,16 +38,13 @@ std::string_view trimmed(std::string_view text) {
 Result<Places> placesOf(const CsvTable& table, const std::string& file) {
     Places places{};
     if (table.rows.empty())
-        return problem(Code::CsvNoHeader, "the table is empty", "write a first row with the names of the columns",
-                       {file, 0, {}});
+        return problem(TableFault::EmptyTable, {}, {file, 0, {}});
     const auto& heading = table.rows.front();
     for (std::size_t column = 0; column < ColumnCount; ++column) {
         const auto named = [&](const std::string& field) { return trimmed(field) == names[column]; };
         const auto found = std::ranges::find_if(heading.fields, named);
         if (std::ranges::count_if(heading.fields, named) != 1)
-            return problem(Code::CsvNoHeader,
-                           "there is not one column '" + std::string(names[column]) + "' in the first row",
-                           "the columns are envelope,lot,fabric,hours,row,dose,load,outcome",
+            return problem(TableFault::ColumnNotOnce, {names[column], listed(names)},
                            {file, heading.line, std::string(names[column])});
         places[column] = static_cast<std::size_t>(found - heading.fields.begin());
     }
@@ -72,11 +70,11 @@ public:
         const bool isCoupon = pull.envelope.empty();
         pull.row = isCoupon ? 1 : number(Row, 0, 1);
         if (isCoupon && pull.hours + pull.dose > 0)
-            refuse(Hours, "a coupon of new fabric has neither flown nor been overheated");
+            refuse(Hours, TableFault::CouponHasFlown);
         const double load = number(Load, std::numeric_limits<double>::min(), unbounded);
         const auto outcome = text(Outcome);
         if (outcome != "held" && outcome != "broke")
-            refuse(Outcome, "'" + outcome + "' is neither held nor broke");
+            refuse(Outcome, TableFault::NeitherHeldNorBroke, {outcome});
         pull.observed = {outcome == "held" ? Seen::AtLeast : Seen::Exactly, std::log(load), 0};
         return m_problems.size() == before ? std::optional(std::move(pull)) : std::nullopt;
     }
@@ -89,7 +87,7 @@ private:
     std::string named(Column column) {
         auto name = text(column);
         if (name.empty())
-            refuse(column, "no " + std::string(names[column]) + " is named");
+            refuse(column, TableFault::NotNamed, {names[column]});
         return name;
     }
     double number(Column column, double least, double most) {
@@ -99,14 +97,11 @@ private:
         const auto [at, error] = std::from_chars(written.data(), end, value);
         if (error == std::errc() && at == end && std::isfinite(value) && value >= least && value <= most)
             return value;
-        refuse(column, "'" + written + "' is no " + std::string(names[column]) + " that a pull can have");
+        refuse(column, TableFault::NoFigureOfAPull, {written, names[column]});
         return 1;
     }
-    void refuse(Column column, std::string what) {
-        m_problems.push_back({Code::CsvBadRow,
-                              std::move(what),
-                              "mend the row, or leave it out",
-                              {m_file, m_row->line, std::string(names[column])}});
+    void refuse(Column column, TableFault fault, Arguments arguments = {}) {
+        m_problems.push_back(Problem{fault, std::move(arguments), {m_file, m_row->line, std::string(names[column])}});
     }
 
     const Places& m_places;
@@ -117,7 +112,7 @@ private:
 
 /// A slip of the decimal point, or another unit: far from the middle of its fabric's loads.
 void refuseSlips(const std::vector<Pull>& pulls, const std::string& file, std::vector<Problem>& problems) {
-    const double farOff = std::log(20); // new fabric to worn out is a factor of some 3 to 10
+    constexpr int farOff = 20; // new fabric to worn out is a factor of some 3 to 10
     std::map<std::string, std::vector<double>> loads;
     for (const auto& pull : pulls)
         loads[pull.fabric].push_back(pull.observed.low);
@@ -125,11 +120,8 @@ void refuseSlips(const std::vector<Pull>& pulls, const std::string& file, std::v
         std::ranges::nth_element(all, all.begin() + static_cast<std::ptrdiff_t>(all.size() / 2));
     for (const auto& pull : pulls) {
         const auto& all = loads[pull.fabric];
-        if (std::abs(pull.observed.low - all[all.size() / 2]) > farOff)
-            problems.push_back({Code::CsvBadRow,
-                                "this load is more than 20 times off the others of its fabric",
-                                "look for a slip of the decimal point, or a load in another unit",
-                                {file, pull.line, std::string(names[Load])}});
+        if (std::abs(pull.observed.low - all[all.size() / 2]) > std::log(farOff))
+            problems.push_back(Problem{TableFault::LoadFarOff, {farOff}, {file, pull.line, std::string(names[Load])}});
     }
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/text/plain_text.h"
 
+#include "problem/faults/table_fault.h"
 #include "text/utf8.h"
 
 #include <algorithm>
@@ -67,15 +68,13 @@ std::string_view foldedLetter(std::string_view letter) {
 
 Result<PlainText> plainText(std::string_view bytes, const std::string& file) {
     if (bytes.size() > largestImport)
-        return problem(Code::FileUnreadable, "this file is larger than 64 MiB", "divide it into several files",
-                       {file, 0, {}});
+        return problem(TableFault::TooLarge, {largestImport / (1024 * 1024)}, {file, 0, {}});
     if (bytes.starts_with("\xEF\xBB\xBF"))
         bytes.remove_prefix(3);
     if (bytes.starts_with("\xFF\xFE") || bytes.starts_with("\xFE\xFF"))
-        return problem(Code::FileUnreadable, "this text is in UTF-16", "save it as UTF-8", {file, 0, {}});
+        return problem(TableFault::Utf16, {}, {file, 0, {}});
     if (bytes.find('\0') != std::string_view::npos)
-        return problem(Code::FileUnreadable, "this is not a text file", "save the sheet as CSV, in UTF-8",
-                       {file, 0, {}});
+        return problem(TableFault::NotText, {}, {file, 0, {}});
     if (isUtf8(bytes))
         return PlainText{std::string(bytes), false};
     return PlainText{fromWindows1252(bytes), true};

@@ -3,6 +3,8 @@
 
 #include "exchange/track/airborne.h"
 #include "exchange/track/motion.h"
+#include "exchange/track/track_phrase.h"
+#include "problem/faults/track_fault.h"
 
 #include <algorithm>
 
@@ -97,8 +99,7 @@ Result<std::vector<TrackFlight>> flightsCounting(const IgcTrack& track, const st
     for (const auto& stretch : stretchesOf(track, spansIn(track, thrownOut)))
         flights.push_back(flightOf(track, stretch));
     if (flights.empty())
-        return problem(Code::IgcNoFlight, "no flight can be found in this track", "log the flight by hand",
-                       {file, 0, {}});
+        return problem(TrackFault::NoFlight, {}, {file, 0, {}});
     return flights;
 }
 
@@ -152,10 +153,9 @@ Result<TrackPreview> previewTrack(std::string_view bytes, const std::string& fil
     for (const auto& flight : preview.flights)
         preview.proposals.push_back(proposalOf(flight, named, preview.track.pilot, noteOn(flight, file, skipped)));
     if (named.empty())
-        preview.remarks.emplace_back("the track names no balloon (H record GID); choose one");
+        preview.remarks.push_back({TrackPhrase::NamesNoBalloon, {}});
     if (!preview.track.pressureAltitude)
-        preview.remarks.emplace_back(
-            "the altitudes are of the satellites only, so take-off and landing are less sharp");
+        preview.remarks.push_back({TrackPhrase::SatelliteAltitudes, {}});
     return preview;
 }
 

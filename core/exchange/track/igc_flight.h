@@ -37,7 +37,7 @@ struct TrackPreview {
     IgcTrack track;
     std::vector<TrackFlight> flights;
     std::vector<FlightProposal> proposals; ///< one for each flight; the balloon is empty when nobody names it
-    std::vector<std::string> remarks;
+    std::vector<Phrase> remarks;
 };
 
 /// Day and time of a proposal are those of the take-off, in UTC.

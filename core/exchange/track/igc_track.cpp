@@ -2,6 +2,7 @@
 #include "exchange/track/igc_track.h"
 
 #include "exchange/text/plain_text.h"
+#include "problem/faults/track_fault.h"
 
 #include <algorithm>
 #include <charconv>
@@ -165,10 +166,6 @@ private:
     int m_lastOfDay = -1;
 };
 
-tl::unexpected<Problem> badTrack(std::string message, std::string mend, const std::string& file) {
-    return problem(Code::IgcBadTrack, std::move(message), std::move(mend), {file, 0, {}});
-}
-
 }
 
 Result<IgcTrack> readIgc(std::string_view bytes, const std::string& file) {
@@ -183,14 +180,12 @@ Result<IgcTrack> readIgc(std::string_view bytes, const std::string& file) {
     }
     constexpr std::size_t fewestFixes = 10;
     if (!reader.dated())
-        return badTrack("this track states no date (H record DTE)", "save it again from the recorder as an IGC file",
-                        file);
+        return problem(TrackFault::NoDate, {}, {file, 0, {}});
     if (reader.fixes() < fewestFixes)
-        return badTrack("this track has " + std::to_string(reader.fixes()) + " usable fixes (B records of validity A)",
-                        "choose the file that holds the whole flight", file);
+        return problem(TrackFault::TooFewFixes, {reader.fixes()}, {file, 0, {}});
     auto track = reader.finished();
     if (!track)
-        return badTrack("no fix of this track has an altitude", "log the flight by hand", file);
+        return problem(TrackFault::NoAltitude, {}, {file, 0, {}});
     return std::move(*track);
 }
 

@@ -2,6 +2,7 @@
 #include "fabric/likelihood/censored_regression.h"
 
 #include "fabric/likelihood/concave_likelihood.h"
+#include "problem/faults/fabric_fault.h"
 
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
@@ -118,8 +119,7 @@ Result<ProfileInterval> profileInterval(const CensoredSample& sample, Scatter sc
     const ProfileInterval span{profileEnd(profile, centre.value, -step, most),
                                profileEnd(profile, centre.value, step, most)};
     if (std::isnan(span.low) || std::isnan(span.high))
-        return problem(Code::BadValue, "these readings set no bound on one side", "add readings that broke",
-                       {{}, 0, "observed"});
+        return problem(FabricFault::NoBoundOnOneSide, {}, atKey("observed"));
     return span;
 }
 

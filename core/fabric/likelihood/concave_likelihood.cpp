@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fabric/likelihood/concave_likelihood.h"
 
+#include "problem/faults/fabric_fault.h"
+
 #include <Eigen/Cholesky>
 #include <Eigen/Eigenvalues>
 #include <Eigen/QR>
@@ -29,10 +31,7 @@ double middle(const Observation& observed) {
     return observed.low;
 }
 
-tl::unexpected<Problem> noFiniteEstimate() {
-    return problem(Code::BadValue, "these readings leave the ageing of the fabric open",
-                   "add readings that broke, at more than one age", {{}, 0, "observed"});
-}
+tl::unexpected<Problem> noFiniteEstimate() { return problem(FabricFault::AgeingOpen, {}, atKey("observed")); }
 
 /// Newton's step, along the constraint if there is one; a ridge helps where figures are too far out to be told apart.
 Eigen::VectorXd newtonStep(const LikelihoodAt& here, const std::optional<Constraint>& bound) {
@@ -60,8 +59,7 @@ Result<ConcaveLikelihood> ConcaveLikelihood::of(const CensoredSample& sample, Sc
     const auto columns = sample.design.cols();
     const Eigen::ColPivHouseholderQR<Eigen::MatrixXd> ranked(sample.design);
     if (columns == 0 || ranked.rank() < columns)
-        return problem(Code::BadValue, "what the readings are compared by does not tell them apart",
-                       "add readings at another age, or leave a column out", {{}, 0, "design"});
+        return problem(FabricFault::NotToldApart, {}, atKey("design"));
     const Eigen::HouseholderQR<Eigen::MatrixXd> factor(sample.design);
     const double length = std::sqrt(static_cast<double>(rows));
     made.m_columns = length * (factor.householderQ() * Eigen::MatrixXd::Identity(rows, columns));

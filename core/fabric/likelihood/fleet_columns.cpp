@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fabric/likelihood/fleet_columns.h"
 
+#include "problem/faults/fabric_fault.h"
+
 #include <Eigen/Core>
 #include <algorithm>
 #include <cmath>
@@ -23,10 +25,6 @@ bool isReading(const SetReading& reading) {
            reading.row >= 0 && reading.row <= 1 && isValue(reading.observed);
 }
 
-tl::unexpected<Problem> refused(const std::string& what) {
-    return problem(Code::BadValue, what, "Correct the reading; nothing was fitted");
-}
-
 /// Where each of `count` groups begins in a sorted column of their numbers.
 template <class Number>
 std::vector<std::size_t> beginnings(std::size_t count, std::size_t size, Number number) {
@@ -42,19 +40,19 @@ Result<void> checked(const FabricFleet& fleet) {
         return std::all_of(numbers.begin(), numbers.end(), [&](std::size_t number) { return number < count; });
     };
     if (!within(fleet.fabricOfLot, fleet.fabrics) || !within(fleet.lotOfSet, fleet.fabricOfLot.size()))
-        return refused("a lot or a set belongs to nothing");
+        return problem(FabricFault::BelongsToNothing);
     std::size_t last = 0;
     for (std::size_t k = 0; k < fleet.readings.size(); ++k) {
         const auto& reading = fleet.readings[k];
         if (reading.set >= fleet.lotOfSet.size() || reading.set < last)
-            return refused("reading " + std::to_string(k) + " is of no set or out of order");
+            return problem(FabricFault::ReadingOfNoSet, {k});
         if (!isReading(reading))
-            return refused("reading " + std::to_string(k) + " is no number that a test can give");
+            return problem(FabricFault::NoReading, {k});
         last = reading.set;
     }
     for (const auto& coupon : fleet.coupons)
         if (coupon.lot >= fleet.fabricOfLot.size() || !isValue(coupon.observed))
-            return refused("a test of new fabric is of no lot or no number");
+            return problem(FabricFault::NoCoupon);
     return {};
 }
 

@@ -5,6 +5,7 @@
 #include "fabric/likelihood/effective_age.h"
 #include "fabric/likelihood/fleet_columns.h"
 #include "fabric/numeric/quasi_newton.h"
+#include "problem/faults/fabric_fault.h"
 
 #include <Eigen/Cholesky>
 #include <algorithm>
@@ -17,10 +18,7 @@ namespace {
 
 constexpr double firstSpread = 0.05;
 
-tl::unexpected<Problem> leftOpen() {
-    return problem(Code::BadValue, "these readings leave the ageing of the fleet open",
-                   "add readings that broke, of more sets and at more ages", {{}, 0, "readings"});
-}
+tl::unexpected<Problem> leftOpen() { return problem(FabricFault::FleetOpen, {}, atKey("readings")); }
 
 std::size_t fabricOf(const FabricFleet& fleet, std::size_t set) { return fleet.fabricOfLot.at(fleet.lotOfSet.at(set)); }
 

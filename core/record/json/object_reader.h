@@ -6,6 +6,7 @@
 
 #include "civil/civil_date.h"
 #include "measure/name.h"
+#include "problem/faults/entry_fault.h"
 #include "problem/problem.h"
 #include "text/utf8.h"
 
@@ -28,12 +29,14 @@ public:
     [[nodiscard]] bool good() const { return !m_problem; }
     [[nodiscard]] const std::optional<Problem>& problem() const { return m_problem; }
 
-    void refuse(Code code, std::string_view key, std::string message, std::string mend) {
-        if (good())
-            m_problem = Problem{code, std::move(message), std::move(mend), {{}, 0, m_path + std::string(key)}};
+    void refuse(std::string_view key, Fault fault, Arguments arguments = {}) {
+        refuse(key, Problem{fault, std::move(arguments)});
     }
     void refuse(std::string_view key, Problem problem) {
-        refuse(problem.code, key, std::move(problem.message), std::move(problem.mend));
+        if (!good())
+            return;
+        m_problem = std::move(problem);
+        m_problem->where = atKey(m_path + std::string(key));
     }
 
     /// A required string; may be empty.
@@ -45,9 +48,9 @@ public:
     std::string saying(std::string_view key, std::size_t longest = std::string::npos) {
         auto value = text(key);
         if (value.find_first_not_of(" \t\n\v\f\r") == std::string::npos)
-            refuse(Code::BadValue, key, "this must not be blank", "write what it is");
+            refuse(key, EntryFault::Blank);
         if (characters(value) > longest)
-            refuse(Code::BadValue, key, "too long", "at most " + std::to_string(longest) + " characters");
+            refuse(key, EntryFault::TooLong, {longest});
         return value;
     }
     std::string optionalText(std::string_view key) {
@@ -98,7 +101,7 @@ public:
             return std::nullopt;
         const auto texts = asTexts(key, *value);
         if (texts.empty())
-            refuse(Code::BadValue, key, "an empty list", "name at least one, or leave the key out");
+            refuse(key, EntryFault::EmptyList);
         for (const auto& each : texts)
             checkName(key, each);
         checkDifferent(key, texts);
@@ -119,7 +122,7 @@ public:
             return std::nullopt;
         const double number = value->is_number() ? value->get<double>() : std::numeric_limits<double>::quiet_NaN();
         if (!(number >= least && number <= most)) {
-            refuse(Code::BadQuantity, key, "not a number that this can be", "a number without quotes");
+            refuse(key, EntryFault::NotANumber);
             return std::nullopt;
         }
         return number;
@@ -129,7 +132,7 @@ public:
         if (!value)
             return false;
         if (!value->is_boolean())
-            refuse(Code::BadValue, key, "neither true nor false", "write true or false without quotes");
+            refuse(key, EntryFault::NotABoolean);
         return value->is_boolean() && value->get<bool>();
     }
 
@@ -152,7 +155,7 @@ public:
         if (!value)
             return;
         if (!value->is_object()) {
-            refuse(Code::BadValue, key, "not a JSON object", "write { … }");
+            refuse(key, EntryFault::NotAnObject);
             return;
         }
         ObjectReader inner(*value, m_path + std::string(key) + "/");
@@ -168,13 +171,13 @@ public:
         if (!value)
             return;
         if (!value->is_array() || value->empty()) {
-            refuse(Code::BadValue, key, "not a list of objects", "write [ { … }, … ], or leave the key out");
+            refuse(key, EntryFault::NotAListOfObjects);
             return;
         }
         for (std::size_t i = 0; i < value->size() && good(); ++i) {
             const auto path = std::string(key) + "/" + std::to_string(i);
             if (!(*value)[i].is_object()) {
-                refuse(Code::BadValue, path, "not a JSON object", "write { … }");
+                refuse(path, EntryFault::NotAnObject);
                 return;
             }
             ObjectReader inner((*value)[i], m_path + path + "/");
@@ -196,11 +199,11 @@ public:
     }
     /// One of the words that `from` knows.
     template <class From>
-    auto word(std::string_view key, From from, const char* words) {
+    auto word(std::string_view key, From from, std::string_view words) {
         const auto written = text(key);
         const auto known = from(written);
         if (!known)
-            refuse(Code::BadValue, key, "'" + written + "' is not a word for this", std::string("one of ") + words);
+            refuse(key, EntryFault::NoWordForThis, {written, words});
         return known.value_or(typename decltype(known)::value_type{});
     }
     /// Different texts that say something, at least one.
@@ -210,10 +213,10 @@ public:
             return {};
         auto texts = asTexts(key, *value);
         if (texts.empty())
-            refuse(Code::BadValue, key, "an empty list", "name at least one, or leave the key out");
+            refuse(key, EntryFault::EmptyList);
         for (const auto& each : texts)
             if (each.find_first_not_of(" \t\n\v\f\r") == std::string::npos)
-                refuse(Code::BadValue, key, "this must not be blank", "write what it is");
+                refuse(key, EntryFault::Blank);
         checkDifferent(key, texts);
         return texts;
     }
@@ -233,7 +236,7 @@ public:
             return;
         for (const auto& [key, value] : m_object.items())
             if (std::find(m_taken.begin(), m_taken.end(), key) == m_taken.end())
-                refuse(Code::UnknownKey, key, "not a key of " + std::string(what), "leave it out or mend its spelling");
+                refuse(key, EntryFault::UnknownKey, {what});
     }
 
 private:
@@ -247,24 +250,24 @@ private:
     const nlohmann::json* required(std::string_view key) {
         const auto* value = take(key);
         if (!value)
-            refuse(Code::MissingKey, key, "this key is missing", "add it");
+            refuse(key, EntryFault::KeyMissing);
         return value;
     }
     std::optional<std::string> asText(std::string_view key, const nlohmann::json& value) {
         if (!value.is_string()) {
-            refuse(Code::BadValue, key, "not a text", "write it in quotes");
+            refuse(key, EntryFault::NotAText);
             return std::nullopt;
         }
         auto text = value.get<std::string>();
         // A database may end a text at its first U+0000.
         if (text.find('\0') != std::string::npos)
-            refuse(Code::BadValue, key, "a text with a null character", "leave the character U+0000 out");
+            refuse(key, EntryFault::NullCharacter);
         return text;
     }
     std::vector<std::string> asTexts(std::string_view key, const nlohmann::json& value) {
         std::vector<std::string> texts;
         if (!value.is_array())
-            refuse(Code::BadValue, key, "not a list", "write [ … ]");
+            refuse(key, EntryFault::NotAList);
         else
             for (const auto& each : value)
                 texts.push_back(asText(key, each).value_or(""));
@@ -276,34 +279,30 @@ private:
                            (!value.is_number_unsigned() || value.get<std::uint64_t>() <= std::uint64_t(INT64_MAX));
         if (whole && value.get<std::int64_t>() >= least && value.get<std::int64_t>() <= most)
             return value.get<std::int64_t>();
-        refuse(Code::BadQuantity, key,
-               "not a whole number from " + std::to_string(least) + " to " + std::to_string(most),
-               "a whole number without quotes");
+        refuse(key, EntryFault::NotAWholeNumber, {least, most});
         return std::nullopt;
     }
     std::string asObjectText(std::string_view key, const nlohmann::json& value) {
         if (value.is_object())
             return value.dump();
-        refuse(Code::BadValue, key, "not a JSON object", "write { … }");
+        refuse(key, EntryFault::NotAnObject);
         return "";
     }
     void checkName(std::string_view key, const std::string& value) {
         if (!isUsableName(value))
-            refuse(Code::BadValue, key, "not a usable name",
-                   "1 to " + std::to_string(longestName) + " characters without control characters");
+            refuse(key, EntryFault::NotAName, {longestName});
     }
     void checkSlug(std::string_view key, const std::string& value) {
         constexpr std::size_t longest = 64;
         const auto fits = [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-'; };
         if (value.empty() || value.size() > longest || value.front() == '-' ||
             !std::all_of(value.begin(), value.end(), fits))
-            refuse(Code::BadValue, key, "not one word of lower case letters, digits and hyphens",
-                   "write it as hard-landing is written");
+            refuse(key, EntryFault::NotASlug);
     }
     void checkDifferent(std::string_view key, std::vector<std::string> values) {
         std::sort(values.begin(), values.end());
         if (const auto twice = std::adjacent_find(values.begin(), values.end()); twice != values.end())
-            refuse(Code::BadValue, key, "'" + *twice + "' is named twice", "name each one once");
+            refuse(key, EntryFault::NamedTwice, {*twice});
     }
 
     const nlohmann::json& m_object;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/json/strict_json.h"
 
+#include "problem/faults/entry_fault.h"
+
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
@@ -50,12 +52,11 @@ Result<json> strictJson(std::string_view text) {
     Watch watch;
     auto value = json::parse(text, std::ref(watch), false);
     if (watch.tooDeep())
-        return problem(Code::BadJson, "objects or lists stand in one another too deep",
-                       "nest at most " + std::to_string(deepestJson) + " levels");
+        return problem(EntryFault::NestedTooDeep, {deepestJson});
     if (value.is_discarded())
-        return problem(Code::BadJson, "this is not JSON", "write one whole JSON object a line, in UTF-8");
+        return problem(EntryFault::NotJson);
     if (watch.twice())
-        return problem(Code::BadJson, "a key stands twice in one object", "write each key once");
+        return problem(EntryFault::KeyTwice);
     return value;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/kinds/amendments.h"
 
+#include "problem/faults/entry_fault.h"
 #include "record/json/object_reader.h"
 
 namespace crownring {
@@ -15,11 +16,10 @@ EntryCorrected Kind<EntryCorrected>::read(ObjectReader& reader) {
         return body;
     const auto patch = json::parse(body.with);
     if (patch.empty())
-        reader.refuse(Code::BadValue, "with", "a correction that changes nothing", "name the keys to change");
+        reader.refuse("with", EntryFault::ChangesNothing);
     for (const auto* fixed : {"id", "entry", "replaces", "voids"})
         if (patch.contains(fixed))
-            reader.refuse(Code::CannotAmend, std::string("with/") + fixed, "this key of an entry cannot change",
-                          "void the entry and write a new one");
+            reader.refuse(std::string("with/") + fixed, EntryFault::KeyIsFixed);
     return body;
 }
 

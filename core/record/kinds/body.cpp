@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/kinds/body.h"
 
+#include "problem/faults/entry_fault.h"
 #include "record/json/object_reader.h"
 
 #include <functional>
@@ -102,8 +103,7 @@ Body readBody(ObjectReader& reader, std::string_view kind) {
     for (std::size_t i = 0; i < names.size(); ++i)
         if (names[i] == kind)
             return readers[i](reader);
-    reader.refuse(Code::UnknownKind, "entry", "'" + std::string(kind) + "' is no kind of entry",
-                  "see crownringctl post --help for the kinds");
+    reader.refuse("entry", EntryFault::UnknownKind, {kind});
     return {};
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/kinds/defects.h"
 
+#include "problem/faults/entry_fault.h"
 #include "record/json/words.h"
 #include "record/json/written.h"
 #include "record/kinds/panel_keys.h"
@@ -51,8 +52,7 @@ DefectDeferred Kind<DefectDeferred>::read(ObjectReader& reader) {
     if (const auto minutes = reader.optionalCount("until_minutes", 0, largestCount))
         body.untilMinutes = Minutes(*minutes);
     if (!reader.has("until") && !reader.has("until_minutes"))
-        reader.refuse(Code::MissingKey, "until", "neither until nor until_minutes",
-                      "a deferral ends: give a date, a figure of the item's clock, or both");
+        reader.refuse("until", EntryFault::DeferredWithoutEnd);
     body.agreedBy = reader.name<PersonId>("agreed_by");
     body.inspection = reader.optionalName<InspectionId>("inspection");
     return body;

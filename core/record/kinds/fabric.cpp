@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/kinds/fabric.h"
 
+#include "problem/faults/entry_fault.h"
 #include "record/json/written.h"
 #include "record/kinds/panel_keys.h"
 
@@ -16,7 +17,7 @@ FabricStated Kind<FabricStated>::read(ObjectReader& reader) {
         from = readSmallCount(reader, first);
         to = readSmallCount(reader, last);
         if (from && to && *from > *to)
-            reader.refuse(Code::BadValue, first, "after the last", "exchange the two");
+            reader.refuse(first, EntryFault::FirstAfterLast);
     };
     span("first_gore", "last_gore", body.firstGore, body.lastGore);
     span("first_row", "last_row", body.firstRow, body.lastRow);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/kinds/flights.h"
 
+#include "problem/faults/entry_fault.h"
 #include "record/json/object_reader.h"
 #include "record/json/written.h"
 
@@ -47,8 +48,7 @@ EventReported Kind<EventReported>::read(ObjectReader& reader) {
     const auto balloon = reader.optionalName<Registration>("balloon");
     const auto item = reader.optionalName<ItemId>("item");
     if (balloon.has_value() == item.has_value())
-        reader.refuse(Code::MissingKey, "balloon", "an event concerns either a balloon or an item",
-                      "give one of balloon and item");
+        reader.refuse("balloon", EntryFault::EventOfNothing);
     else if (item)
         body.subject = *item;
     else

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/kinds/inspections.h"
 
+#include "problem/faults/entry_fault.h"
 #include "record/chain/chain.h"
 #include "record/json/object_reader.h"
 #include "record/json/words.h"
@@ -17,7 +18,7 @@ constexpr Words<outcomeCount> outcomes = {"released", "discrepancies", "abandone
 
 void checkDigest(ObjectReader& reader, std::string_view key, const std::string& digest) {
     if (!digestFromHex(digest))
-        reader.refuse(Code::BadValue, key, "not a SHA-256 digest", "64 hexadecimal digits in lower case");
+        reader.refuse(key, EntryFault::NotADigest);
 }
 
 SignedClock readSignedClock(ObjectReader& reader) {
@@ -49,7 +50,7 @@ Seal readSeal(ObjectReader& reader) {
     if (auto entries = reader.optionalNames<EntryId>("entries"))
         seal.entries = std::move(*entries);
     else
-        reader.refuse(Code::MissingKey, "entries", "a seal over nothing", "name what the signature covers");
+        reader.refuse("entries", EntryFault::SealOverNothing);
     seal.digest = reader.text("digest");
     checkDigest(reader, "digest", seal.digest);
     return seal;
@@ -76,7 +77,7 @@ InspectionOpened Kind<InspectionOpened>::read(ObjectReader& reader) {
     if (auto items = reader.optionalNames<ItemId>("items"))
         body.items = std::move(*items);
     else
-        reader.refuse(Code::MissingKey, "items", "what is inspected is not said", "name at least one item");
+        reader.refuse("items", EntryFault::NothingInspected);
     body.balloon = reader.optionalName<Registration>("balloon");
     reader.objects("work", [&](ObjectReader& inner) {
         body.work.push_back({inner.name<ItemId>("item"), inner.name<RequirementId>("requirement")});
@@ -134,7 +135,7 @@ InspectionClosed Kind<InspectionClosed>::read(ObjectReader& reader) {
     reader.objects("clocks", [&](ObjectReader& inner) { body.clocks.push_back(readSignedClock(inner)); });
     reader.object("seal", [&](ObjectReader& inner) { body.seal = readSeal(inner); });
     if (body.outcome != Outcome::Abandoned && !body.signatory)
-        reader.refuse(Code::MissingKey, "signatory", "who signs is not said", "name the person who signs");
+        reader.refuse("signatory", EntryFault::NobodySigns);
     return body;
 }
 

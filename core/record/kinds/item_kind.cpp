@@ -12,6 +12,7 @@ constexpr Words<itemKindCount> words = {"envelope", "basket", "burner", "cylinde
 }
 
 std::string_view itemKindName(ItemKind kind) { return words[static_cast<std::size_t>(kind)]; }
+Term termOf(ItemKind kind) { return {Term::Of::ItemKind, std::string(itemKindName(kind))}; }
 std::optional<ItemKind> itemKindFrom(std::string_view name) { return among<ItemKind>(words, name); }
 
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/kinds/items.h"
 
+#include "problem/faults/entry_fault.h"
 #include "record/json/written.h"
 #include "record/kinds/figures.h"
 
@@ -44,8 +45,8 @@ ItemEntered Kind<ItemEntered>::read(ObjectReader& reader) {
     if (const auto known = itemKindFrom(kind))
         body.kind = *known;
     else
-        reader.refuse(Code::BadValue, "kind", "'" + kind + "' is no kind of item",
-                      "one of envelope, basket, burner, cylinder, hose, instrument, other");
+        reader.refuse("kind", EntryFault::NoKindOfItem,
+                      {kind, "envelope, basket, burner, cylinder, hose, instrument, other"});
     body.serial = reader.nullableText("serial");
     body.type = reader.nullableText("type");
     if (const auto made = reader.nullableText("made")) {

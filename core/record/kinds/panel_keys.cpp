@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/kinds/panel_keys.h"
 
+#include "problem/faults/entry_fault.h"
 #include "record/json/written.h"
 
 namespace crownring {
@@ -22,7 +23,7 @@ TestConditions readConditions(ObjectReader& reader) {
     if (reader.has("direction")) {
         conditions.direction = reader.text("direction");
         if (*conditions.direction != "warp" && *conditions.direction != "weft")
-            reader.refuse(Code::BadValue, "direction", "no direction of a fabric", "one of warp, weft");
+            reader.refuse("direction", EntryFault::NoDirection);
     }
     conditions.jaw = readAmount<Millimetres>(reader, "jaw_mm");
     conditions.pressure = readAmount<Pascals>(reader, "pressure_pa");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/kinds/programmes.h"
 
+#include "problem/faults/entry_fault.h"
 #include "record/chain/chain.h"
 #include "record/json/written.h"
 #include "record/kinds/figures.h"
@@ -17,7 +18,7 @@ Figures readStatedClock(ObjectReader& reader) {
     readFigures(
         reader, "clock", figures, []<class C>(ObjectReader& inner, std::string_view name, std::optional<C>& figure) {
             if (inner.empty())
-                inner.refuse(Code::BadValue, name, "a clock without a figure", "state one, or leave the key out");
+                inner.refuse(name, EntryFault::ClockWithoutFigure);
             else if (const auto value = inner.optionalCount(name, 0, largestCount))
                 figure = C(*value);
         });
@@ -29,10 +30,9 @@ Bound readBound(ObjectReader& reader) {
     auto items = reader.optionalNames<ItemId>("items");
     const bool everything = reader.optionalBool("everything");
     if (reader.has("everything") && !everything)
-        reader.refuse(Code::BadValue, "everything", "only true says something here", "leave the key out");
+        reader.refuse("everything", EntryFault::OnlyTrue);
     if ((balloons ? 1 : 0) + (items ? 1 : 0) + (everything ? 1 : 0) != 1) {
-        reader.refuse(Code::MissingKey, "balloons", "whom the programme binds is not said exactly once",
-                      "give one of balloons [registration, …], items [id, …] or everything true");
+        reader.refuse("balloons", EntryFault::BoundNotOnce);
         return BoundEverything{};
     }
     if (balloons)
@@ -61,7 +61,7 @@ ProgrammeAdopted Kind<ProgrammeAdopted>::read(ObjectReader& reader) {
     body.document = reader.optionalObjectText("document");
     body.digest = reader.optionalText("digest");
     if (reader.has("digest") && !digestFromHex(body.digest))
-        reader.refuse(Code::BadValue, "digest", "not a digest", "leave it out, it is computed from the document");
+        reader.refuse("digest", EntryFault::NoDigestOfADocument);
     return body;
 }
 

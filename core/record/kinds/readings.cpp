@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/kinds/readings.h"
 
+#include "problem/faults/entry_fault.h"
 #include "record/json/written.h"
 #include "record/kinds/panel_keys.h"
 
@@ -13,14 +14,12 @@ ReadingTaken Kind<ReadingTaken>::read(ObjectReader& reader) {
     const auto value = reader.optionalNumber("value", -farthest, farthest);
     const auto held = reader.optionalNumber("held_at", -farthest, farthest);
     if (value.has_value() == held.has_value())
-        reader.refuse(Code::MissingKey, "value", "a reading has either a value or a load that was held",
-                      "give one of value and held_at");
+        reader.refuse("value", EntryFault::NeitherReadNorHeld);
     body.value = value.value_or(held.value_or(0));
     body.held = held.has_value();
     body.below = reader.optionalNumber("below", -farthest, farthest);
     if (body.below && (body.held || *body.below <= body.value))
-        reader.refuse(Code::BadValue, "below", "not above the value that it goes with",
-                      "a stepped indicator shows at least value and below the next step");
+        reader.refuse("below", EntryFault::StepNotAbove);
     body.unit = reader.saying("unit", longestUnit);
     body.place = readPlace(reader);
     body.conditions = readConditions(reader);

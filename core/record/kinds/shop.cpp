@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/kinds/shop.h"
 
+#include "problem/faults/entry_fault.h"
 #include "record/json/words.h"
 #include "record/json/written.h"
 #include "record/kinds/panel_keys.h"
@@ -82,10 +83,9 @@ LimitStated Kind<LimitStated>::read(ObjectReader& reader) {
     body.least = reader.optionalNumber("least", -farthest, farthest);
     body.most = reader.optionalNumber("most", -farthest, farthest);
     if (!reader.has("proof") && !reader.has("least") && !reader.has("most"))
-        reader.refuse(Code::MissingKey, "least", "neither least nor most",
-                      "a limit bounds a reading: give the least, the most, or a proof load");
+        reader.refuse("least", EntryFault::LimitWithoutBound);
     if (body.least && body.most && *body.least > *body.most)
-        reader.refuse(Code::BadValue, "least", "more than the most", "exchange the two");
+        reader.refuse("least", EntryFault::LeastAboveMost);
     body.proof = reader.optionalNumber("proof", -farthest, farthest);
     body.places = readSmallCount(reader, "places");
     body.conditions = readConditions(reader);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules/due/defects.h"
 
+#include "rules/due/due_phrase.h"
 #include "rules/standing/limit_state.h"
 
 #include <algorithm>
@@ -72,11 +73,10 @@ std::optional<DefectId> defectOf(const RequirementId& requirement) {
 Requirement defectRequirement(const OpenDefect& defect, const ItemFacts& item, CivilDate today) {
     Requirement requirement;
     requirement.id = requirementOf(defect.found->defect);
-    requirement.title = "Defect: " + defect.found->what;
-    requirement.source =
-        defect.deferred ? "Deferred: " + defect.deferred->what : "Found on " + defect.found->stamp.at.on().iso();
-    requirement.note =
-        "An open defect of the record. It goes when it is cleared on the bench (ML.A.403; 14 CFR 91.405).";
+    requirement.title = Phrase{DuePhrase::Defect, {defect.found->what}};
+    requirement.source = defect.deferred ? Phrase{DuePhrase::Deferred, {defect.deferred->what}}
+                                         : Phrase{DuePhrase::FoundOn, {defect.found->stamp.at.on()}};
+    requirement.note = Phrase{DuePhrase::DefectNote, {}};
     requirement.action = Action::Service;
     const bool mandatory = defect.found->severity == Severity::Barring || bars(defect, item, today);
     requirement.force = mandatory ? Force::Mandatory : Force::Recommended;
@@ -84,8 +84,12 @@ Requirement defectRequirement(const OpenDefect& defect, const ItemFacts& item, C
 }
 
 const Programme& defectProgramme() {
-    static const Programme programme{
-        ProgrammeId("defects"), "", "Defects found", "The record itself", "Open defects; they are no programme.", {}};
+    static const Programme programme{ProgrammeId("defects"),
+                                     "",
+                                     Phrase{DuePhrase::DefectsFound, {}},
+                                     Phrase{DuePhrase::TheRecordItself, {}},
+                                     Phrase{DuePhrase::DefectsAreNoProgramme, {}},
+                                     {}};
     return programme;
 }
 

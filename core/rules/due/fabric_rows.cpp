@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules/due/fabric_rows.h"
 
+#include "rules/due/due_phrase.h"
+
 #include <algorithm>
 
 namespace crownring {
@@ -32,10 +34,9 @@ RequirementId fabricRequirementId(std::string_view quantity) {
 Requirement fabricRequirement(const FabricMark& mark) {
     Requirement requirement;
     requirement.id = fabricRequirementId(mark.quantity);
-    requirement.title = "Fabric: " + mark.title;
+    requirement.title = Phrase{DuePhrase::Fabric, {mark.title}};
     requirement.source = mark.source;
-    requirement.note = mark.what + ", on " + mark.stamp.at.on().iso() +
-                       ". By readings only: a forecast retires no fabric, and takes the place of no test.";
+    requirement.note = Phrase{DuePhrase::FabricNote, {mark.what, mark.stamp.at.on()}};
     requirement.action = mark.state == FabricMark::State::Item ? Action::Retire : Action::Test;
     return requirement;
 }
@@ -43,9 +44,9 @@ Requirement fabricRequirement(const FabricMark& mark) {
 const Programme& fabricProgramme() {
     static const Programme programme{ProgrammeId("fabric"),
                                      "",
-                                     "Readings of fabric",
-                                     "The record itself",
-                                     "Readings against limits; no programme.",
+                                     Phrase{DuePhrase::ReadingsOfFabric, {}},
+                                     Phrase{DuePhrase::TheRecordItself, {}},
+                                     Phrase{DuePhrase::ReadingsAreNoProgramme, {}},
                                      {}};
     return programme;
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules/programme/document_schema.h"
 
-#include "rules/programme/schema_words.h"
+#include "rules/programme/allowed.h"
 
 #include <valijson/adapters/nlohmann_json_adapter.hpp>
 #include <valijson/schema.hpp>
@@ -46,40 +46,47 @@ std::string namedAfter(const std::string& description, std::string_view words) {
     return description.substr(from, description.rfind('\'') - from);
 }
 
+struct Asked {
+    const json& schema;
+    const std::string& kind;
+    const DocumentFaults& faults;
+
+    [[nodiscard]] Problem at(const DocumentPath& path, const Fault& fault, const DocumentPath& allowed) const {
+        auto may = allowedAt(schema, allowed);
+        return Problem{
+            fault, {may ? *std::move(may) : Phrase{SchemaPhrase::WhatTheSchemaStates, {kind + ".schema.json"}}},
+            atKey(jsonPointer(path))};
+    }
+};
+
 /// The path is that of the key itself, also where it is missing or has no business there.
-Problem inWords(const valijson::ValidationResults::Error& error, const json& schema, const std::string& kind) {
+Problem problemOf(const valijson::ValidationResults::Error& error, const Asked& asked) {
     constexpr std::string_view missing = "Missing required property '";
     constexpr std::string_view unwanted = "'additionalProperties' constraints: '";
-    auto path = pathOf(error.context);
-    Problem problem{Code::BadValue, "this value is not one that a " + kind + " may have here", "", {}};
+    const auto place = pathOf(error.context);
+    auto path = place;
     if (error.description.find(missing) != std::string::npos) {
         path.push_back(namedAfter(error.description, missing));
-        problem.message = "a key that a " + kind + " must have here is missing";
-        problem.mend = allowedAt(schema, path);
-    } else if (error.description.find(unwanted) != std::string::npos) {
-        problem.mend = allowedAt(schema, path);
-        path.push_back(namedAfter(error.description, unwanted));
-        problem.message = "no " + kind + " has this key here";
-    } else {
-        problem.mend = allowedAt(schema, path);
+        return asked.at(path, asked.faults.keyMissing, path);
     }
-    problem.mend = problem.mend.empty() ? "see " + kind + ".schema.json" : "give " + problem.mend;
-    problem.where.key = jsonPointer(path);
-    return problem;
+    if (error.description.find(unwanted) != std::string::npos) {
+        path.push_back(namedAfter(error.description, unwanted));
+        return asked.at(path, asked.faults.keyNotAllowed, place);
+    }
+    return asked.at(place, asked.faults.valueNotAllowed, place);
 }
 
 /// The innermost of what the validator found; it names outer places after inner ones.
-Problem innermost(const valijson::ValidationResults& results, const json& schema, const std::string& kind) {
+Problem innermost(const valijson::ValidationResults& results, const Asked& asked) {
     const auto deeper = [](const auto& a, const auto& b) { return a.context.size() < b.context.size(); };
     const auto found = std::max_element(results.begin(), results.end(), deeper);
-    return found == results.end() ? Problem{Code::BadValue, "not a " + kind, "see " + kind + ".schema.json", {}}
-                                  : inWords(*found, schema, kind);
+    return found == results.end() ? Problem{asked.faults.notOfThisKind} : problemOf(*found, asked);
 }
 
 }
 
-DocumentSchema::DocumentSchema(std::string kind, std::string_view schema, Code breach)
-    : m_kind(std::move(kind)), m_schema(std::make_shared<const Compiled>(schema)), m_breach(breach) {}
+DocumentSchema::DocumentSchema(std::string kind, std::string_view schema, const DocumentFaults& faults)
+    : m_kind(std::move(kind)), m_schema(std::make_shared<const Compiled>(schema)), m_faults(faults) {}
 
 Result<json> DocumentSchema::read(std::string_view text) const {
     std::vector<std::set<std::string>> keys;
@@ -97,30 +104,24 @@ Result<json> DocumentSchema::read(std::string_view text) const {
         return !tooDeep;
     };
     auto document = json::parse(text, watch, false);
-    const auto mend = "write a " + m_kind + " document";
     if (tooDeep)
-        return problem(Code::BadJson, "this nests deeper than a " + m_kind + " does", mend);
+        return problem(m_faults.tooDeep);
     if (document.is_discarded() || !document.is_object())
-        return problem(Code::BadJson, "this is not one JSON object", mend);
+        return problem(m_faults.notAnObject);
     if (twice)
-        return problem(Code::BadJson, "this key stands twice in one object", "keep one of them", {{}, 0, *twice});
+        return problem(m_faults.keyTwice, {}, atKey(*twice));
     return document;
 }
 
 std::optional<Problem> DocumentSchema::breachIn(const json& document) const {
-    const auto ofThisKind = [&](Problem problem) {
-        problem.code = m_breach;
-        return problem;
-    };
     try {
         valijson::ValidationResults results;
         valijson::Validator validator;
         if (validator.validate(m_schema->schema, valijson::adapters::NlohmannJsonAdapter(document), &results))
             return std::nullopt;
-        return ofThisKind(innermost(results, m_schema->document, m_kind));
+        return innermost(results, {m_schema->document, m_kind, m_faults});
     } catch (const std::exception& thrown) {
-        return Problem{
-            m_breach, std::string("this cannot be checked: ") + thrown.what(), "see " + m_kind + ".schema.json", {}};
+        return Problem{m_faults.cannotBeChecked, {thrown.what()}};
     }
 }
 

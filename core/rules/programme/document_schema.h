@@ -14,13 +14,31 @@
 
 namespace crownring {
 
+/// What can be wrong with a document of one kind.
+struct DocumentFaults {
+    Fault tooDeep;
+    Fault notAnObject;
+    Fault keyTwice;
+    Fault valueNotAllowed;
+    Fault keyMissing;
+    Fault keyNotAllowed;
+    Fault notOfThisKind;
+    Fault cannotBeChecked;
+};
+
+/// Of a family that has them all under their names.
+template <class Family>
+[[nodiscard]] constexpr DocumentFaults documentFaults() {
+    return {Family::TooDeep,    Family::NotAnObject,   Family::KeyTwice,      Family::ValueNotAllowed,
+            Family::KeyMissing, Family::KeyNotAllowed, Family::NotOfThisKind, Family::CannotBeChecked};
+}
+
 /// The schema of one kind of document, compiled once.
 class DocumentSchema {
 public:
     /// @param kind what such a document is called, as in "programme.schema.json"
     /// @param schema the schema, JSON Schema draft-07
-    /// @param breach the code of the problem of a document that breaks it
-    DocumentSchema(std::string kind, std::string_view schema, Code breach);
+    DocumentSchema(std::string kind, std::string_view schema, const DocumentFaults& faults);
 
     /// Reads JSON text. BadJson when it is none, when it nests deeper than any document does, or when an object has a
     /// key twice (`Where::key` names it).
@@ -34,7 +52,7 @@ private:
 
     std::string m_kind;
     std::shared_ptr<const Compiled> m_schema;
-    Code m_breach;
+    DocumentFaults m_faults;
 };
 
 }

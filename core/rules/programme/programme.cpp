@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules/programme/programme.h"
 
+#include "problem/faults/programme_fault.h"
 #include "rules/programme/document_schema.h"
 #include "rules/programme/serial_order.h"
 
@@ -51,6 +52,10 @@ public:
     void read(const char* key, Value& value) const {
         if (const auto* found = find(key))
             value = found->get<Value>();
+    }
+    void read(const char* key, Argument& value) const {
+        if (const auto* found = find(key))
+            value = found->get<std::string>();
     }
     template <class What>
     void read(const char* key, std::optional<What>& value) const {
@@ -165,27 +170,20 @@ Requirement requirementFrom(const json& object) {
     return requirement;
 }
 
-Problem contradiction(const std::string& path, std::string message, std::string mend) {
-    return Problem{Code::BadProgramme, std::move(message), std::move(mend), {{}, 0, path}};
-}
-
 /// What the schema cannot say.
 std::optional<Problem> contradictionIn(const Requirement& requirement, const std::string& path) {
     const bool onMonths =
         std::ranges::any_of(requirement.limits, [](const Limit& limit) { return limit.clock == ClockName::Months; });
     if (!requirement.byMethod.empty() && !onMonths)
-        return contradiction(path + "/by_method", "an interval by method needs a limit on months",
-                             "add a limit with clock months");
+        return Problem{ProgrammeFault::MethodWithoutMonths, {}, atKey(path + "/by_method")};
     if (requirement.nextFrom == NextFrom::Kept && requirement.window.empty())
-        return contradiction(path + "/window", "a pattern that is kept needs a window",
-                             "add window, or leave out kept");
+        return Problem{ProgrammeFault::KeptWithoutWindow, {}, atKey(path + "/window")};
     if (requirement.limits.empty() && requirement.triggeredBy.empty())
-        return contradiction(path + "/limits", "nothing would ever make this due", "add a limit, or triggered_by");
+        return Problem{ProgrammeFault::NeverDue, {}, atKey(path + "/limits")};
     for (std::size_t i = 0; i < requirement.serials.size(); ++i) {
         const auto& range = requirement.serials[i];
         if (range.from && range.to && compareSerials(*range.from, *range.to) > 0)
-            return contradiction(path + "/serials/" + std::to_string(i), "this range of serial numbers is empty",
-                                 "put the lower number at from");
+            return Problem{ProgrammeFault::EmptyRange, {}, atKey(path + "/serials/" + std::to_string(i))};
     }
     return std::nullopt;
 }
@@ -196,8 +194,7 @@ std::optional<Problem> contradictionIn(const Programme& programme) {
         const auto& requirement = programme.requirements[i];
         const auto path = "/requirements/" + std::to_string(i);
         if (!seen.insert(requirement.id).second)
-            return contradiction(path + "/id", "'" + requirement.id.text() + "' is the id of two requirements",
-                                 "give each an id of its own");
+            return Problem{ProgrammeFault::RequirementTwice, {requirement.id}, atKey(path + "/id")};
         if (auto found = contradictionIn(requirement, path))
             return found;
     }
@@ -223,7 +220,8 @@ struct Checked {
 };
 
 Result<Checked> checked(std::string_view text) {
-    static const DocumentSchema schema("programme", embedded::programmeSchemaData().front().second, Code::BadProgramme);
+    static const DocumentSchema schema("programme", embedded::programmeSchemaData().front().second,
+                                       documentFaults<ProgrammeFault>());
     auto document = schema.read(text);
     if (!document)
         return tl::unexpected(std::move(document.error()));

@@ -58,9 +58,9 @@ using PerClock = std::vector<std::pair<ClockName, std::int64_t>>;
 
 struct Requirement {
     RequirementId id;
-    std::string title;
-    std::string source; ///< document and clause
-    std::string note;
+    Argument title;  ///< a text of the programme; of a row that the record itself makes a phrase
+    Argument source; ///< document and clause
+    Argument note;
     std::vector<ItemKind> kinds; ///< may be empty: it then makes no row and describes an act that satisfies others
     std::vector<std::string> types;
     std::vector<SerialRange> serials;
@@ -87,9 +87,9 @@ struct Requirement {
 struct Programme {
     ProgrammeId id;
     std::string revision;
-    std::string title;
-    std::string source;
-    std::string note;
+    Argument title; ///< a text of the document, as are source and note
+    Argument source;
+    Argument note;
     std::vector<Requirement> requirements;
     bool operator==(const Programme&) const = default;
 };

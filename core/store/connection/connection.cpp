@@ -26,7 +26,10 @@ StoreError errorOf(const QSqlError& error, const QString& statement) {
     const bool busy =
         primary == 5 || primary == 6 || native == QStringLiteral("55P03") || native == QStringLiteral("40P01");
     const auto text = error.text() + QStringLiteral(" [") + native + QStringLiteral("] in: ") + statement.left(120);
-    return {busy ? Code::StoreBusy : Code::StoreFailed, text.toStdString()};
+    const auto fault = busy            ? StoreFault::Busy
+                       : primary == 26 ? StoreFault::NotADatabase // SQLITE_NOTADB
+                                       : StoreFault::Refused;
+    return StoreError(fault, {text.toStdString()});
 }
 
 namespace {
@@ -98,14 +101,13 @@ void Connection::openSqlite(const std::string& file, Access access) const {
     if (access == Access::ReadOnly)
         db.setConnectOptions(QStringLiteral("QSQLITE_OPEN_READONLY"));
     if (!db.open())
-        throw StoreError(Code::StoreUnopened, db.lastError().text().toStdString());
+        throw StoreError(StoreFault::NotOpened, {db.lastError().text().toStdString()});
     const auto set = [&](const char* pragma, const char* value, const char* answer) {
         const auto name = QString::fromLatin1(pragma);
         run(QStringLiteral("PRAGMA %1 = %2").arg(name, QString::fromLatin1(value)));
         const auto is = ask(QStringLiteral("PRAGMA %1").arg(name));
         if (is != QString::fromLatin1(answer))
-            throw StoreError(Code::StoreUnopened,
-                             std::string("the setting ") + pragma + " is " + is.toStdString() + ", not " + answer);
+            throw StoreError(StoreFault::SettingNotTaken, {pragma, is.toStdString(), answer});
     };
     set("busy_timeout", "5000", "5000");
     set("foreign_keys", "ON", "1");
@@ -134,7 +136,7 @@ void Connection::openPostgres(const std::string& location) const {
     db.setPassword(url.password());
     db.setConnectOptions(connectOptions(options));
     if (!db.open())
-        throw StoreError(Code::StoreUnopened, db.lastError().text().toStdString());
+        throw StoreError(StoreFault::NotOpened, {db.lastError().text().toStdString()});
     run(QStringLiteral("SET client_min_messages = warning"));
     run(QStringLiteral("SET lock_timeout = '5s'"));
     run(QStringLiteral("SET synchronous_commit = on"));

@@ -4,6 +4,7 @@
 /// A database connection with the settings that a record needs, asserted rather than hoped for. SQLite by file name,
 /// PostgreSQL by URL. Belongs to the thread that made it.
 
+#include "problem/faults/store_fault.h"
 #include "problem/problem.h"
 
 #include <QtSql/QSqlDatabase>
@@ -14,14 +15,16 @@
 
 namespace crownring {
 
-/// The database refused or was lost. Thrown inside `store`; its border turns it into a `Problem`.
+/// The database refused or was lost. Thrown inside `store`; its border gives the problem.
 class StoreError : public std::runtime_error {
 public:
-    StoreError(Code code, const std::string& what) : std::runtime_error(what), m_code(code) {}
-    [[nodiscard]] Code code() const { return m_code; }
+    explicit StoreError(StoreFault fault, Arguments arguments = {}) : StoreError(Problem{fault, std::move(arguments)}) {}
+    [[nodiscard]] const Problem& problem() const { return m_problem; }
+    [[nodiscard]] Code code() const { return m_problem.code(); }
 
 private:
-    Code m_code;
+    explicit StoreError(Problem problem) : std::runtime_error(text(problem)), m_problem(std::move(problem)) {}
+    Problem m_problem;
 };
 
 enum class Dialect { Sqlite, Postgres };
@@ -72,7 +75,7 @@ private:
     bool m_open = true;
 };
 
-/// Turns what the database says into an error. @param statement for the message
+/// Turns what the database says into an error. @param statement that it refused
 [[nodiscard]] StoreError errorOf(const QSqlError& error, const QString& statement);
 
 }

@@ -12,7 +12,7 @@ namespace {
 sqlite3* handleOf(const Connection& connection) {
     const auto handle = connection.database().driver()->handle();
     if (qstrcmp(handle.typeName(), "sqlite3*") != 0)
-        throw StoreError(Code::StoreFailed, "the database driver gives no SQLite handle");
+        throw StoreError(StoreFault::DriverGivesNoHandle);
     return *static_cast<sqlite3* const*>(handle.constData());
 }
 

@@ -62,11 +62,6 @@ bool holdsAll(const std::string& body, const QStringList& words) {
 
 }
 
-std::string whyUnread(std::int64_t number, const Unread& unread) {
-    return "line " + std::to_string(number) + " of the journal, " + unread.kind + ": " +
-           (unread.why.where.key.empty() ? "" : "key '" + unread.why.where.key + "': ") + unread.why.message;
-}
-
 JournalTable::JournalTable(const Connection& connection)
     : m_connection(connection), m_lastNumber(connection, "SELECT COALESCE(MAX(entry_no), 0) FROM entry"),
       m_head(connection, "SELECT writer_no, last_sequence, last_hash FROM writer WHERE writer_id = ?"),
@@ -248,7 +243,7 @@ std::vector<Entry> JournalTable::amendmentsOf(const EntryId& id) {
 AmendedEntry JournalTable::amendedBy(const EntryId& original) {
     auto written = find(original);
     if (!written)
-        throw StoreError(Code::StoreFailed, "the journal lacks an entry that another amends: " + original.text());
+        throw StoreError(StoreFault::JournalLacks, {original});
     AmendedEntry amended{written->number, std::move(written->unread), AmendmentTree(std::move(written->entry))};
     for (auto& amendment : amendmentsOf(original))
         amended.tree.add(std::move(amendment));

@@ -30,9 +30,6 @@ struct AmendedEntry {
     AmendmentTree tree;
 };
 
-/// Where an entry stands that cannot be read, of what kind it is, and why.
-[[nodiscard]] std::string whyUnread(std::int64_t number, const Unread& unread);
-
 class JournalTable {
 public:
     explicit JournalTable(const Connection& connection);

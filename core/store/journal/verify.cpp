@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/verdict_phrase.h"
 #include "store/journal/journal_table.h"
 
 #include <nlohmann/json.hpp>
@@ -33,9 +34,9 @@ Row rowFrom(Statement& statement) {
     return row;
 }
 
-/// Empty, or what the columns beside the body say differently. What cannot be read as an entry is an open question of
-/// the record; as long as its text says which entry it is, it is what was written.
-std::string columnsAgree(const Row& row) {
+/// What the columns beside the body say differently. What cannot be read as an entry is an open question of the record;
+/// as long as its text says which entry it is, it is what was written.
+std::optional<Phrase> columnsDiffer(const Row& row) {
     const auto entry = entryFrom(row.body);
     bool agree = false;
     if (entry) {
@@ -43,14 +44,14 @@ std::string columnsAgree(const Row& row) {
     } else {
         const auto said = nlohmann::json::parse(row.body, nullptr, false);
         if (!said.is_object())
-            return "its text is no entry: " + text(entry.error());
+            return Phrase{VerdictPhrase::NoEntry, {messageOf(entry.error())}};
         const auto says = [&](const char* key, const std::string& column) {
             const auto found = said.find(key);
             return found != said.end() && *found == column;
         };
         agree = says("id", row.id.text()) && says("entry", row.kind) && says("on", row.on);
     }
-    return agree ? std::string() : "its id, kind or date is not what its text says";
+    return agree ? std::nullopt : std::optional(Phrase{VerdictPhrase::ColumnsDiffer, {}});
 }
 
 }
@@ -78,7 +79,7 @@ Verdict JournalTable::verify(const std::function<bool(double)>& progress) {
     m_lastNumber.next();
     const auto total = m_lastNumber.read<std::int64_t>();
     m_lastNumber.finish();
-    const auto bad = [&](const EntryId& id, std::string reason) {
+    const auto bad = [&](const EntryId& id, Phrase reason) {
         verdict.intact = false;
         verdict.firstBad = id;
         verdict.reason = std::move(reason);
@@ -91,23 +92,23 @@ Verdict JournalTable::verify(const std::function<bool(double)>& progress) {
         const auto writer = ends.find(row.writerNo);
         auto& head = reached[row.writerNo];
         if (row.number != expectedNumber++ || row.sequence != head.sequence + 1) {
-            bad(row.id, "an entry before it is missing");
+            bad(row.id, {VerdictPhrase::EntryBeforeMissing, {}});
         } else if (writer == ends.end()) {
-            bad(row.id, "its writer is not known");
+            bad(row.id, {VerdictPhrase::WriterUnknown, {}});
         } else {
             const Link link{writer->second.first, static_cast<std::uint64_t>(row.sequence), row.recordedAt, head.hash};
             const auto hash = entryHash(link, row.body);
             const QByteArray stored(reinterpret_cast<const char*>(hash.data()), static_cast<qsizetype>(hash.size()));
             if (stored != row.hash)
-                bad(row.id, "it is not what was written: its hash does not fit");
-            else if (auto reason = columnsAgree(row); !reason.empty())
-                bad(row.id, std::move(reason));
+                bad(row.id, {VerdictPhrase::HashDiffers, {}});
+            else if (auto reason = columnsDiffer(row))
+                bad(row.id, *std::move(reason));
             head = {row.writerNo, row.sequence, hash};
         }
         constexpr std::int64_t step = 5000;
         if (progress && verdict.entries % step == 0 &&
             !progress(static_cast<double>(verdict.entries) / static_cast<double>(std::max<std::int64_t>(total, 1)))) {
-            verdict.reason = "stopped before the end";
+            verdict.reason = Phrase{VerdictPhrase::Stopped, {}};
             return verdict;
         }
     }
@@ -116,7 +117,7 @@ Verdict JournalTable::verify(const std::function<bool(double)>& progress) {
         const auto& head = reached[number];
         if (verdict.intact && (head.sequence != end.second.sequence || head.hash != end.second.hash)) {
             verdict.intact = false;
-            verdict.reason = "the last entries of writer " + end.first.text() + " are missing";
+            verdict.reason = Phrase{VerdictPhrase::LastEntriesMissing, {end.first}};
         }
     }
     return verdict;

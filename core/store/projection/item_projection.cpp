@@ -167,7 +167,7 @@ void ItemProjection::write(int sort, std::int64_t subject, const std::vector<Que
     m_dropQuestions.run(sort, subject);
     for (const auto& question : questions)
         m_putQuestion.run(sort, subject, question.stamp.at.minutes(), question.stamp.id,
-                          static_cast<int>(question.kind), question.detail);
+                          static_cast<int>(question.kind), question.detail.written());
 }
 
 }

@@ -45,7 +45,7 @@ const std::string& Names::text(std::int64_t number) {
         return found->second;
     m_text.run(number);
     if (!m_text.next())
-        throw StoreError(Code::StoreFailed, "a projection speaks of a name that is not there");
+        throw StoreError(StoreFault::NoSuchName);
     return m_texts.emplace(number, m_text.read<std::string>()).first->second;
 }
 

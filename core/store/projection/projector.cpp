@@ -202,13 +202,13 @@ void Projector::noteIdle(const AmendmentTree& amended) {
         m_putIdle.run(root, id, momentOf(amended.said(id)).minutes());
 }
 
-void Projector::noteUnread(const Entry& entry, const std::string& why, bool voided) {
+void Projector::noteUnread(const Entry& entry, bool voided) {
     const auto sort = static_cast<int>(Subject::Entry);
     const auto number = m_names.findOrMake(entry.id);
     m_dropUnread.run(sort, number);
     if (!voided)
         m_putUnread.run(sort, number, Moment::startOf(entry.on).minutes(), entry.id,
-                        static_cast<int>(Question::Kind::Unreadable), why);
+                        static_cast<int>(Question::Kind::Unreadable), std::string());
 }
 
 void Projector::touchItemsUnder(const FlightTotals::Change& change) {

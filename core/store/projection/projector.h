@@ -22,7 +22,7 @@ public:
     void noteIdle(const AmendmentTree& amended);
     /// Asks about an entry that cannot be read, until it is voided. Nothing else is projected of it.
     /// @param entry its id and day
-    void noteUnread(const Entry& entry, const std::string& why, bool voided);
+    void noteUnread(const Entry& entry, bool voided);
     /// Carries what changed through to clocks, stays and questions; to be called once before the transaction ends.
     void settle();
     /// Empties every projection.

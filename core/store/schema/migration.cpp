@@ -37,7 +37,7 @@ int sqliteVersion(const Connection& connection) {
     if (id == applicationId)
         return connection.ask(QStringLiteral("PRAGMA user_version")).toInt();
     if (id != 0 || tables != 0)
-        throw StoreError(Code::StoreForeign, "the file is a database of another program");
+        throw StoreError(StoreFault::OtherProgramsFile);
     return 0;
 }
 
@@ -50,7 +50,7 @@ int postgresVersion(const Connection& connection) {
     const auto ours = connection.ask(QStringLiteral("SELECT COUNT(*) FROM pg_tables WHERE schemaname = current_schema()"
                                                     " AND tablename IN ('migration', 'entry', 'writer')"));
     if (ours.toLongLong() != 3)
-        throw StoreError(Code::StoreForeign, "the database holds tables of another program");
+        throw StoreError(StoreFault::OtherProgramsTables);
     return connection.ask(QStringLiteral("SELECT COALESCE(MAX(version), 0) FROM migration")).toInt();
 }
 

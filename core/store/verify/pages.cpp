@@ -2,6 +2,7 @@
 #include "store/verify/pages.h"
 
 #include "record/chain/chain.h"
+#include "record/verdict_phrase.h"
 #include "store/connection/statement.h"
 #include "store/schema/migration.h"
 
@@ -29,14 +30,15 @@ std::map<std::string, std::string> schemaOf(const Connection& connection) {
 
 }
 
-std::optional<std::string> pageFlaw(const Connection& connection) {
+std::optional<Phrase> pageFlaw(const Connection& connection) {
     if (connection.dialect() != Dialect::Sqlite)
         return std::nullopt;
     const auto pages = connection.ask(QStringLiteral("PRAGMA integrity_check(1)"));
     if (pages != QStringLiteral("ok"))
-        return pages.toStdString();
+        return Phrase{VerdictPhrase::FileDamaged, {pages.toStdString()}};
     const auto reference = connection.ask(QStringLiteral("PRAGMA foreign_key_check"));
-    return reference.isEmpty() ? std::nullopt : std::optional("a reference in " + reference.toStdString());
+    return reference.isEmpty() ? std::nullopt
+                               : std::optional(Phrase{VerdictPhrase::ReferenceDangles, {reference.toStdString()}});
 }
 
 std::optional<std::string> schemaFlaw(const Connection& connection) {

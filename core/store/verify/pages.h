@@ -11,7 +11,7 @@
 namespace crownring {
 
 /// What the database finds wrong with its own pages and references; SQLite only, a server looks after its own.
-[[nodiscard]] std::optional<std::string> pageFlaw(const Connection& connection);
+[[nodiscard]] std::optional<Phrase> pageFlaw(const Connection& connection);
 
 /// The first table, index or trigger that is not as this version makes it: "trigger entry_is_never_changed". SQLite
 /// only.

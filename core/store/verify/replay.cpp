@@ -92,8 +92,7 @@ AmendmentTargets replay(JournalTable& journal, Projector& into, const std::funct
             into.project(written.entry);
     });
     for (const auto& [id, written] : unread)
-        into.noteUnread(written.entry, whyUnread(written.number, *written.unread),
-                        !amended(written.entry, amendments.of(id)).entry);
+        into.noteUnread(written.entry, !amended(written.entry, amendments.of(id)).entry);
     for (const auto& id : amendments.roots()) {
         if (stopped)
             break;
@@ -101,7 +100,7 @@ AmendmentTargets replay(JournalTable& journal, Projector& into, const std::funct
             continue;
         const auto root = journal.line(id);
         if (!root)
-            throw StoreError(Code::StoreFailed, "the journal lacks the entry " + id.text());
+            throw StoreError(StoreFault::JournalLacks, {id});
         AmendmentTree tree(root->entry);
         for (auto& amendment : amendments.of(id))
             tree.add(std::move(amendment));

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/fabric/record.h"
+#include "said.h"
 #include "store/scratch.h"
 #include "test_class.h"
 
@@ -108,7 +109,7 @@ private slots:
         const auto record = grabRecord(*scratch.record);
         QCOMPARE(record.fleet.readings.size(), std::size_t{0});
         QCOMPARE(record.leftOut.size(), std::size_t{1});
-        QVERIFY(record.leftOut[0].why.find("50 mm") != std::string::npos);
+        QVERIFY(spoken(record.leftOut[0].why).find("50 mm") != std::string::npos);
     }
     void whatIsImpossibleIsLeftOutUnlessSomebodyStandsByIt() {
         Scratch scratch;
@@ -184,9 +185,9 @@ private slots:
         posted(*scratch.record, shed);
         const auto channels = channelsOf(*scratch.record, ItemId("E3"), day("2025-01-01"));
         QVERIFY(!channels.has_value());
-        QCOMPARE(channels.error().code, Code::UnknownReference);
-        QVERIFY(channels.error().mend.find("limit.stated") != std::string::npos);
-        QCOMPARE(channelsOf(*scratch.record, ItemId("E9"), day("2025-01-01")).error().code, Code::UnknownReference);
+        QCOMPARE(channels.error().code(), Code::UnknownReference);
+        QVERIFY(spokenMend(channels.error()).find("limit.stated") != std::string::npos);
+        QCOMPARE(channelsOf(*scratch.record, ItemId("E9"), day("2025-01-01")).error().code(), Code::UnknownReference);
     }
     void thePaceIsThatOfTheLastTwoYearsByMonth() {
         Scratch scratch;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/check_rig_up.h"
 #include "answers/due.h"
+#include "said.h"
 #include "store/scratch.h"
 #include "test_class.h"
 
@@ -41,7 +42,7 @@ Row fabricRow(Books& books, const char* on) {
         list.rows, [](const DueRow& row) { return row.requirement->id.text() == "fabric/grab-strength"; });
     if (found == list.rows.end())
         return {};
-    return {found->state.standing, found->requirement->note, found->requirement->action, true};
+    return {found->state.standing, spoken(found->requirement->note), found->requirement->action, true};
 }
 
 }

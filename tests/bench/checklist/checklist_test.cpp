@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/checklist/checklist.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QFile>
@@ -12,6 +13,7 @@
 #include <set>
 
 using namespace crownring;
+using namespace crownring::testing;
 
 namespace {
 
@@ -161,9 +163,9 @@ private slots:
         QVERIFY(checklistFrom(withPatch("", "")));
         const auto checklist = checklistFrom(withPatch(find, replacement));
         QVERIFY(!checklist);
-        QCOMPARE(checklist.error().code, Code::BadValue);
+        QCOMPARE(checklist.error().code(), Code::BadValue);
         QCOMPARE(QString::fromStdString(checklist.error().where.key), path);
-        QVERIFY(!checklist.error().message.empty() && !checklist.error().mend.empty());
+        QVERIFY2(isSaid(checklist.error()), qPrintable(words::line(checklist.error())));
         QVERIFY(!canonicalChecklist(withPatch(find, replacement)));
     }
     void linesOutOfTheOrderOfTheirSectionsAreRefused() {
@@ -174,16 +176,16 @@ private slots:
         QCOMPARE(checklist.error().where.key, std::string("/lines/1/section"));
     }
     void theMendSaysWhatIsAllowed() {
-        QCOMPARE(checklistFrom(withPatch("[\"envelope\"]", "[\"balloon\"]")).error().mend,
+        QCOMPARE(spokenMend(checklistFrom(withPatch("[\"envelope\"]", "[\"balloon\"]")).error()),
                  std::string("give one of envelope, basket, burner, cylinder, hose, instrument, other"));
-        QCOMPARE(checklistFrom(withPatch("\"us-14cfr\"", "\"us\"")).error().mend,
+        QCOMPARE(spokenMend(checklistFrom(withPatch("\"us-14cfr\"", "\"us\"")).error()),
                  std::string("give one of the keys part-ml, us-14cfr"));
     }
     void whatIsNoJsonIsRefused() {
         for (const auto* text :
              {"", "hello", "[]", "{\"checklist\": \"c\"", R"({"checklist": "a", "checklist": "b"})"}) {
             QVERIFY(!checklistFrom(text));
-            QCOMPARE(checklistFrom(text).error().code, Code::BadJson);
+            QCOMPARE(checklistFrom(text).error().code(), Code::BadJson);
         }
     }
 
@@ -239,7 +241,8 @@ private slots:
         for (const auto& regime : regimes)
             QVERIFY2(regimeFrom(regime), regime.c_str());
         auto told = schema("inspection.opened.schema.json")["properties"]["visit"]["description"].get<std::string>();
-        QVERIFY2(told.starts_with(visitList().substr(0, visitList().rfind(", "))), told.c_str());
+        const auto list = spoken(listed(visitNames()));
+        QVERIFY2(told.starts_with(list.substr(0, list.rfind(", "))), told.c_str());
         QVERIFY2(told.find(" or " + names.back()) != std::string::npos, told.c_str());
     }
 
@@ -268,7 +271,7 @@ private slots:
         own.lines[0].id = "free";
         const auto merged = withOwnLines(base, own);
         QVERIFY(!merged);
-        QCOMPARE(merged.error().code, Code::BadValue);
+        QCOMPARE(merged.error().code(), Code::BadValue);
         QCOMPARE(merged.error().where.key, std::string("/lines/1/id"));
     }
 };

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/reading/series.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QtTest>
@@ -10,6 +11,7 @@
 #include <set>
 
 using namespace crownring;
+using namespace crownring::testing;
 
 namespace {
 
@@ -54,7 +56,7 @@ std::string refusedAt(const ReadingTaken& reading) {
     if (measured)
         return {};
     const auto& error = measured.error();
-    return error.code == Code::BadQuantity && !error.mend.empty() && !error.message.empty() ? error.where.key : "?";
+    return error.code() == Code::BadQuantity && isSaid(error) ? error.where.key : "?";
 }
 
 }
@@ -136,9 +138,9 @@ private slots:
 
     void aRefusalNamesBothDimensionsAndTheUnitsThatServe() {
         const auto error = measuredFrom(pull(200, "kPa")).error();
-        QVERIFY(error.message.find("pressure") != std::string::npos &&
-                error.message.find("force") != std::string::npos);
-        QCOMPARE(error.mend, std::string("write it in N, daN, kgf or lbf"));
+        QVERIFY(spokenMessage(error).find("pressure") != std::string::npos &&
+                spokenMessage(error).find("force") != std::string::npos);
+        QCOMPARE(spokenMend(error), std::string("write it in N, daN, kgf or lbf"));
     }
 
     // ISO 9237 (100 Pa for apparel, 200 Pa for industrial fabrics; 20 cm2), ASTM D737 (125 Pa, 38.3 cm2): from memory.
@@ -148,8 +150,8 @@ private slots:
         QVERIFY(comparable(iso, iso));
         const auto refused = comparable(iso, astm);
         QVERIFY(!refused);
-        QCOMPARE(refused.error().code, Code::BadQuantity);
-        QCOMPARE(refused.error().message, std::string("air permeability at 100 Pa on 20 cm² does not compare with air "
+        QCOMPARE(refused.error().code(), Code::BadQuantity);
+        QCOMPARE(spokenMessage(refused.error()), std::string("air permeability at 100 Pa on 20 cm² does not compare with air "
                                                       "permeability at 125 Pa on 38.3 cm²"));
         QVERIFY(!comparable(iso, *measuredFrom(air(10, "mm/s", 100, 38.3))));
         QVERIFY(!comparable(iso, *measuredFrom(air(10, "mm/s", 100))));

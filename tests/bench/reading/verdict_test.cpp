@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/reading/verdict.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QtTest>
@@ -8,6 +9,7 @@
 #include <array>
 
 using namespace crownring;
+using namespace crownring::testing;
 
 namespace {
 
@@ -91,7 +93,7 @@ std::string answer(const Measured& reading, const std::vector<StatedLimit>& limi
 std::string refusedAt(const LimitStated& limit) {
     const auto made = limitFrom(limit);
     return made                                                                   ? ""
-           : made.error().code == Code::BadQuantity && !made.error().mend.empty() ? made.error().where.key
+           : made.error().code() == Code::BadQuantity && isSaid(made.error()) ? made.error().where.key
                                                                                   : "?";
 }
 
@@ -222,8 +224,8 @@ private slots:
 
     void theReasonNamesBothFigures() {
         const auto judged = judge(broke(120), std::array{thirtyPounds()});
-        QCOMPARE(judged.reason, std::string("grab strength 120 N, at least 133.4 N is stated"));
-        QVERIFY(judge(air(10, 125), std::array{airLimit(20, 100)}).reason.find("at 125 Pa") != std::string::npos);
+        QCOMPARE(spoken(judged.reason), std::string("grab strength 120 N, at least 133.4 N is stated"));
+        QVERIFY(spoken(judge(air(10, 125), std::array{airLimit(20, 100)}).reason).find("at 125 Pa") != std::string::npos);
     }
 
     void aLimitThatCannotBeOneIsRefused() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/entitlement.h"
 #include "bench/release/owner_rule.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QtTest>
@@ -10,6 +11,7 @@
 #include <vector>
 
 using namespace crownring;
+using namespace crownring::testing;
 
 namespace {
 
@@ -49,7 +51,7 @@ bool mayPutOff(Capacity capacity, Severity severity, std::vector<std::string> op
 }
 
 bool says(const std::optional<Barred>& barred, const char* words) {
-    return barred && !barred->rule.empty() && barred->text.find(words) != std::string::npos;
+    return barred && !barred->rule.empty() && spoken(barred->why).find(words) != std::string::npos;
 }
 
 }
@@ -61,11 +63,11 @@ private slots:
         std::set<std::string_view> names;
         for (const auto capacity : allCapacities) {
             QVERIFY(capacityFrom(capacityName(capacity)) == capacity);
-            QVERIFY(names.insert(capacityName(capacity)).second && !capacityTitle(capacity).empty());
+            QVERIFY(names.insert(capacityName(capacity)).second && !spoken(termOf(capacity)).empty());
         }
         for (const auto visit : allVisits) {
             QVERIFY(visitFrom(visitName(visit)) == visit);
-            QVERIFY(names.insert(visitName(visit)).second && !visitTitle(visit).empty());
+            QVERIFY(names.insert(visitName(visit)).second && spoken(termOf(visit)) != visitName(visit));
             QVERIFY(visitName(visit).starts_with(regimeOf(visit) == Regime::PartMl ? "part-ml-" : "us-"));
         }
         QVERIFY(!capacityFrom("captain") && !visitFrom("picnic"));

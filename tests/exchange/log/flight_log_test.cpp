@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/log/flight_log.h"
 #include "record/entry_json.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QtTest>
@@ -10,6 +11,7 @@
 #include <iterator>
 
 using namespace crownring;
+using namespace crownring::testing;
 
 namespace {
 
@@ -32,7 +34,7 @@ QStringList refused(const FlightLogPreview& preview) {
     QStringList lines;
     for (const auto& bad : preview.badRows)
         lines << QString::fromStdString(std::to_string(bad.where.line) + " " + bad.where.key + " " +
-                                        std::string(codeName(bad.code)));
+                                        std::string(codeName(bad.code())));
     return lines;
 }
 
@@ -242,7 +244,7 @@ private slots:
                               "17  csv-bad-row"}));
         for (const auto& bad : log.badRows) {
             QCOMPARE(bad.where.file, std::string("log.csv"));
-            QVERIFY(!bad.message.empty() && !bad.mend.empty());
+            QVERIFY2(isSaid(bad), qPrintable(words::line(bad)));
         }
         QCOMPARE(log.flights.size(), std::size_t{1});
         QCOMPARE(log.rows, 16);
@@ -259,11 +261,11 @@ private slots:
              {"", "1;2;3\n4;5;6\n", "reg;date\nA;2025-01-01\n", "date;min\n2025-01-01;50\n", "reg;min\nA;50\n"}) {
             const auto log = preview(text);
             QVERIFY(log.refused);
-            QCOMPARE(log.refused->code, Code::CsvNoHeader);
-            QVERIFY(log.refused->mend.find("registration") != std::string::npos);
+            QCOMPARE(log.refused->code(), Code::CsvNoHeader);
+            QVERIFY(spokenMend(*log.refused).find("registration") != std::string::npos);
             QVERIFY(log.flights.empty());
         }
-        QVERIFY(preview("reg;date\nA;2025-01-01\n").refused->message.find("'reg', 'date'") != std::string::npos);
+        QVERIFY(spokenMessage(*preview("reg;date\nA;2025-01-01\n").refused).find("'reg', 'date'") != std::string::npos);
     }
 
     void theUserSaysWhichColumnIsWhichAndWhichBalloonItIs() {
@@ -280,7 +282,7 @@ private slots:
                  QStringList{"QE-RYE 2025-01-01 - 50"});
         const auto log = preview("reg;date;hours;minutes\nA;2025-01-01;1;35\n");
         QVERIFY(isOpen(log, OpenChoice::Columns));
-        QVERIFY(log.remarks.at(0).find("'hours' and 'minutes'") != std::string::npos);
+        QVERIFY(spoken(log.remarks.at(0)).find("'hours' and 'minutes'") != std::string::npos);
     }
 
     void aColumnOfPlacesIsNoTakeOffTime() {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/table/fabric_table.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QtTest>
@@ -7,6 +8,7 @@
 #include <cmath>
 
 using namespace crownring;
+using namespace crownring::testing;
 
 namespace {
 
@@ -79,10 +81,10 @@ private slots:
         QFETCH(QString, column);
         const auto problems = problemsOf("E,L,F,1,1,0,50,held\n" + row.toStdString() + "\n");
         QVERIFY(!problems.empty());
-        QCOMPARE(problems[0].code, Code::CsvBadRow);
+        QCOMPARE(problems[0].code(), Code::CsvBadRow);
         QCOMPARE(problems[0].where.line, 3);
         QCOMPARE(problems[0].where.key, column.toStdString());
-        QVERIFY(!problems[0].mend.empty());
+        QVERIFY2(isSaid(problems[0]), qPrintable(words::line(problems[0])));
     }
     void aSlipOfTheDecimalPointIsAsked() {
         const auto problems = problemsOf("E,L,F,1,1,0,150,held\nE,L,F,2,1,0,140,broke\nE,L,F,3,1,0,145000,broke\n");
@@ -96,9 +98,9 @@ private slots:
     void withoutAColumnNothingIsRead() {
         const auto table = readFabricTable("envelope,lot,fabric,hours,row,dose,load\nE,L,F,1,1,0,50\n", "p.csv");
         QVERIFY(!table.has_value());
-        QCOMPARE(table.error()[0].code, Code::CsvNoHeader);
+        QCOMPARE(table.error()[0].code(), Code::CsvNoHeader);
         QCOMPARE(table.error()[0].where.key, std::string("outcome"));
-        QCOMPARE(readFabricTable("", "p.csv").error()[0].code, Code::CsvNoHeader);
+        QCOMPARE(readFabricTable("", "p.csv").error()[0].code(), Code::CsvNoHeader);
     }
 };
 

@@ -291,7 +291,7 @@ private slots:
                 stories[static_cast<std::size_t>(which)](made);
                 const auto preview = previewTrack(made.igc(recorder.noise), "t.igc");
                 QVERIFY2(!preview, recorder.name);
-                QCOMPARE(preview.error().code, Code::IgcNoFlight);
+                QCOMPARE(preview.error().code(), Code::IgcNoFlight);
                 QCOMPARE(preview.error().where.file, std::string("t.igc"));
             }
     }

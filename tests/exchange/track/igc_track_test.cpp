@@ -114,7 +114,7 @@ private slots:
         QFETCH(QByteArray, text);
         const auto track = readIgc(text.toStdString(), "t.igc");
         QVERIFY(!track);
-        QCOMPARE(track.error().code, Code::IgcBadTrack);
+        QCOMPARE(track.error().code(), Code::IgcBadTrack);
         QCOMPARE(track.error().where.file, std::string("t.igc"));
     }
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fabric/drawn_readings.h"
 #include "fabric/likelihood/censored_regression.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QtTest>
@@ -8,13 +9,14 @@
 #include <cmath>
 
 using namespace crownring;
+using namespace crownring::testing;
 
 namespace {
 
 bool isRefused(const CensoredSample& sample) {
     for (const auto scatter : {Scatter::Normal, Scatter::LeastExtreme}) {
         const auto fit = fitCensored(sample, scatter);
-        if (fit || fit.error().code != Code::BadValue || fit.error().mend.empty())
+        if (fit || fit.error().code() != Code::BadValue || !isSaid(fit.error()))
             return false;
     }
     return true;
@@ -119,7 +121,7 @@ private slots:
             {}};
         QVERIFY(fitCensored(few));
         const auto interval = profileInterval(few, Scatter::Normal, {Eigen::VectorXd::Ones(1), 0}, 0.95);
-        QVERIFY(!interval && interval.error().code == Code::BadValue);
+        QVERIFY(!interval && interval.error().code() == Code::BadValue);
     }
 };
 

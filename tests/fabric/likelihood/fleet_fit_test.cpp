@@ -113,7 +113,7 @@ private slots:
         for (auto& reading : held.readings)
             reading.observed = {Seen::AtLeast, std::log(45), 0};
         const auto nothingBroke = fitFleet(held);
-        QVERIFY(!nothingBroke && nothingBroke.error().code == Code::BadValue);
+        QVERIFY(!nothingBroke && nothingBroke.error().code() == Code::BadValue);
 
         auto oneAge = reference::fleet();
         for (auto& reading : oneAge.readings)

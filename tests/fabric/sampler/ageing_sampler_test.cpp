@@ -178,7 +178,7 @@ private slots:
         QVERIFY(!fleetColumns(stranger));
         auto steep = oneSet({reading(1, Seen::Exactly, 50)});
         steep.readings[0].row = 1.5;
-        QCOMPARE(fleetColumns(steep).error().code, Code::BadValue);
+        QCOMPARE(fleetColumns(steep).error().code(), Code::BadValue);
         QVERIFY(!fleetColumns({1, {1}, {0}, {}, {}}));
         QVERIFY(!fleetColumns({1, {0}, {0}, {}, {{3, {}}}}));
     }

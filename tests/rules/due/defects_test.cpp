@@ -3,11 +3,13 @@
 #include "rules/due/due_list.h"
 #include "rules/due/rig_up.h"
 #include "rules/shed.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <rapidcheck.h>
 
 using namespace crownring;
+using namespace crownring::testing;
 using namespace crownring::shed;
 
 namespace {
@@ -85,7 +87,7 @@ private slots:
         QCOMPARE(row.requirement->id.text(), std::string("defect/D-1"));
         QCOMPARE(row.requirement->force, Force::Mandatory);
         QVERIFY(row.programme == &defectProgramme());
-        QVERIFY(row.requirement->title.find("a torn panel") != std::string::npos);
+        QVERIFY(spoken(row.requirement->title).find("a torn panel") != std::string::npos);
     }
     void theRigUpRefuses() {
         const auto list = listOf(Damaged().found("D-1", "2024-05-01"), "2024-05-02");

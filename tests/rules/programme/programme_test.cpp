@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules/shed.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QDir>
 
 using namespace crownring;
+using namespace crownring::testing;
 using namespace crownring::shed;
 
 namespace {
@@ -62,7 +64,7 @@ private slots:
         expected.atMost = 2;
         QCOMPARE(programme->requirements, std::vector{expected});
         QCOMPARE(programme->id, ProgrammeId("p.1"));
-        QCOMPARE(programme->revision + programme->title + programme->source + programme->note, std::string("7TSN"));
+        QCOMPARE(programme->revision + programme->title.written() + programme->source.written() + programme->note.written(), std::string("7TSN"));
     }
 
     void whatIsAbsentHasItsSettledDefault() {
@@ -116,9 +118,9 @@ private slots:
         QVERIFY(programmeFrom(withPatch("", "")));
         const auto programme = programmeFrom(withPatch(find, replacement));
         QVERIFY(!programme);
-        QCOMPARE(programme.error().code, Code::BadProgramme);
+        QCOMPARE(programme.error().code(), Code::BadProgramme);
         QCOMPARE(QString::fromStdString(programme.error().where.key), path);
-        QVERIFY(!programme.error().message.empty() && !programme.error().mend.empty());
+        QVERIFY2(isSaid(programme.error()), qPrintable(words::line(programme.error())));
     }
 
     void aProgrammeWithoutARequirementIsRefused() {
@@ -142,9 +144,9 @@ private slots:
         QVERIFY(programme.error().where.key.starts_with("/requirements/1"));
     }
     void theMendSaysWhatIsAllowed() {
-        QCOMPARE(programmeFrom(withPatch("12}", "0}")).error().mend,
+        QCOMPARE(spokenMend(programmeFrom(withPatch("12}", "0}")).error()),
                  std::string("give a whole number from 1 to 10000000000"));
-        QCOMPARE(programmeFrom(withPatch("\"test\"", "\"bless\"")).error().mend,
+        QCOMPARE(spokenMend(programmeFrom(withPatch("\"test\"", "\"bless\"")).error()),
                  std::string("give one of inspect, test, service, replace, retire, comply"));
     }
 
@@ -166,7 +168,7 @@ private slots:
         QFETCH(QByteArray, text);
         const auto programme = programmeFrom(text.toStdString());
         QVERIFY(!programme);
-        QCOMPARE(programme.error().code, Code::BadJson);
+        QCOMPARE(programme.error().code(), Code::BadJson);
         QVERIFY(!canonicalProgramme(text.toStdString()));
     }
     void aKeyTwiceIsNamed() {

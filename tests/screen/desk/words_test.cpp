@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/entry_fault.h"
 #include "screen/desk/day.h"
 #include "test_class.h"
 #include "words/sentences.h"
@@ -60,10 +61,9 @@ private slots:
     }
 
     void aProblemSaysWhatWhereAndTheMend() {
-        const Problem problem{
-            Code::UnknownKey, "'minuts' is no key of flight.logged", "write 'minutes'", {"fleet.jsonl", 12, ""}};
-        QCOMPARE(Words::problem(problem),
-                 QStringLiteral("fleet.jsonl, line 12: 'minuts' is no key of flight.logged. Write 'minutes'."));
+        const Problem problem{EntryFault::UnknownKey, {"flight.logged"}, {"fleet.jsonl", 12, "minuts"}};
+        QCOMPARE(Words::problem(problem), QStringLiteral("fleet.jsonl, line 12, minuts: Not a key of flight.logged. "
+                                                         "Leave it out or mend its spelling."));
     }
 
     void everyStandingAndKindHasAWord() {

@@ -9,6 +9,7 @@
 #include "exchange/track/igc_flight.h"
 #include "record/entry_json.h"
 #include "rules/programme/programme.h"
+#include "said.h"
 #include "store/connection/connection.h"
 #include "store/scratch.h"
 #include "test_class.h"
@@ -174,10 +175,9 @@ private slots:
     void isProvoked() {
         QFETCH(int, number);
         const auto problem = provoked(static_cast<Code>(number));
-        QCOMPARE(QByteArray::fromStdString(std::string(codeName(problem.code))), QByteArray(QTest::currentDataTag()));
+        QCOMPARE(QByteArray::fromStdString(std::string(codeName(problem.code()))), QByteArray(QTest::currentDataTag()));
         // One sentence without a full stop, and a way out.
-        QVERIFY2(!problem.message.empty() && !problem.message.ends_with('.'), problem.message.c_str());
-        QVERIFY2(!problem.mend.empty() && !problem.mend.ends_with('.'), problem.mend.c_str());
+        QVERIFY2(isSaid(problem), qPrintable(words::line(problem)));
     }
 };
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "rules/programme/schema_words.h"
+#include "rules/programme/allowed.h"
 
 namespace crownring {
 
@@ -31,39 +31,31 @@ const json* child(const json& node, const std::string& key) {
     return nullptr;
 }
 
-template <class Values>
-std::string listed(const Values& values) {
-    std::string text;
-    for (const auto& value : values)
-        text += (text.empty() ? "" : ", ") + value;
-    return text;
-}
-
-std::string keysOf(const json& properties) {
-    std::vector<std::string> keys;
+Phrase keysOf(const json& properties) {
+    Listed keys;
     for (const auto& property : properties.items())
-        keys.push_back(property.key());
-    return "one of the keys " + listed(keys);
+        keys.list.emplace_back(property.key());
+    return {SchemaPhrase::OneOfTheKeys, {std::move(keys)}};
 }
 
-std::string inWords(const json& node) {
+std::optional<Phrase> phraseOf(const json& node) {
     if (const auto values = node.find("enum"); values != node.end())
-        return "one of " + listed(values->get<std::vector<std::string>>());
+        return Phrase{SchemaPhrase::OneOf, {listed(values->get<std::vector<std::string>>())}};
     const auto type = node.value("type", "");
     if (type == "integer")
-        return "a whole number from " + node.value("minimum", json(0)).dump() + " to " +
-               node.value("maximum", json(0)).dump();
+        return Phrase{SchemaPhrase::WholeNumber,
+                      {node.value("minimum", std::int64_t{0}), node.value("maximum", std::int64_t{0})}};
     if (type == "string" && node.contains("pattern"))
-        return "text like " + node.at("pattern").get<std::string>();
+        return Phrase{SchemaPhrase::TextLike, {node.at("pattern").get<std::string>()}};
     if (type == "string")
-        return "a text of 1 to " + node.value("maxLength", json(1000)).dump() + " characters";
+        return Phrase{SchemaPhrase::TextOfLength, {node.value("maxLength", std::int64_t{1000})}};
     if (type == "boolean")
-        return "true or false";
+        return Phrase{SchemaPhrase::TrueOrFalse, {}};
     if (type == "array")
-        return "a list, " + std::string(node.value("minItems", 0) > 0 ? "not empty, " : "") + "nothing in it twice";
+        return Phrase{node.value("minItems", 0) > 0 ? SchemaPhrase::ListNotEmpty : SchemaPhrase::List, {}};
     if (node.contains("properties"))
         return keysOf(node.at("properties"));
-    return {};
+    return std::nullopt;
 }
 
 }
@@ -78,14 +70,14 @@ std::string jsonPointer(const DocumentPath& path) {
     return pointer;
 }
 
-std::string allowedAt(const json& schema, const DocumentPath& path) {
+std::optional<Phrase> allowedAt(const json& schema, const DocumentPath& path) {
     const auto* node = &schema;
     for (const auto& key : path) {
         node = resolved(schema, child(*node, key));
         if (!node)
-            return {};
+            return std::nullopt;
     }
-    return inWords(*node);
+    return phraseOf(*node);
 }
 
 }

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/bench_fault.h"
+#include "words/fault_sources.h"
+
+#include <QtGlobal>
+
+namespace crownring::words {
+
+Sources sourcesOf(BenchFault fault) {
+    switch (fault) {
+    case BenchFault::NoInspection:
+        return {QT_TRANSLATE_NOOP("Problem", "no inspection '%1' is in the record"),
+                QT_TRANSLATE_NOOP("Problem", "see crownringctl inspection list for what is")};
+    case BenchFault::NothingToInspect:
+        return {QT_TRANSLATE_NOOP("Problem", "nothing to inspect"),
+                QT_TRANSLATE_NOOP("Problem", "name a balloon, or the items that came in")};
+    case BenchFault::NoItems:
+        return {QT_TRANSLATE_NOOP("Problem", "nothing to inspect"),
+                QT_TRANSLATE_NOOP("Problem", "name at least one item")};
+    case BenchFault::ItemNotYetThere:
+        return {QT_TRANSLATE_NOOP("Problem", "item '%1' is not in the record on %2"),
+                QT_TRANSLATE_NOOP("Problem", "open it on a later day, or leave the item out")};
+    case BenchFault::NoVisit:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is no kind of visit"), QT_TRANSLATE_NOOP("Problem", "one of %2")};
+    case BenchFault::NoCapacity:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is no capacity"), QT_TRANSLATE_NOOP("Problem", "write one of: %2")};
+    case BenchFault::NoCapacityToSignIn:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is no capacity in which one signs"),
+                QT_TRANSLATE_NOOP("Problem", "independent-certifying-staff, inspection-authorization …")};
+    case BenchFault::SignatureIsFixed:
+        return {QT_TRANSLATE_NOOP("Problem", "what was signed is not corrected into something else"),
+                QT_TRANSLATE_NOOP("Problem", "void the closing with a reason, and close the inspection again")};
+    case BenchFault::SignatureDayIsFixed:
+        return {QT_TRANSLATE_NOOP("Problem", "the day and time of a signature are not corrected into others"),
+                QT_TRANSLATE_NOOP("Problem", "void the closing with a reason, and close the inspection again")};
+    case BenchFault::EntryMissing:
+        return {QT_TRANSLATE_NOOP("Problem", "the record holds no entry '%1'"),
+                QT_TRANSLATE_NOOP("Problem", "verify the record")};
+    case BenchFault::NoEntry:
+        return {QT_TRANSLATE_NOOP("Problem", "the record holds no entry '%1'"),
+                QT_TRANSLATE_NOOP("Problem", "point at the id of an entry that was posted before this one")};
+    }
+    return {};
+}
+
+}

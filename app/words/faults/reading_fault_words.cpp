@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/reading_fault.h"
+#include "words/fault_sources.h"
+
+#include <QtGlobal>
+
+namespace crownring::words {
+
+Sources sourcesOf(ReadingFault fault) {
+    switch (fault) {
+    case ReadingFault::NoQuantity:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is no quantity that the bench can read"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "name one of the list of quantities, such as grab-strength or air-permeability")};
+    case ReadingFault::NoUnit:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is no unit known here"),
+                QT_TRANSLATE_NOOP("Problem", "write it in %2")};
+    case ReadingFault::OtherDimension:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is a unit of %2, and '%3' is a reading of %4"),
+                QT_TRANSLATE_NOOP("Problem", "write it in %5")};
+    case ReadingFault::NoPartOfIt:
+        return {QT_TRANSLATE_NOOP("Problem", "it is no part of a reading of '%1'"),
+                QT_TRANSLATE_NOOP("Problem", "leave it out")};
+    case ReadingFault::NotAboveZero:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "%1 is not above zero"),
+            QT_TRANSLATE_NOOP("Problem", "write what the test was done with, or leave it out where it is not known")};
+    case ReadingFault::HasNoDirection:
+        return {QT_TRANSLATE_NOOP("Problem", "a reading of '%1' has no direction"),
+                QT_TRANSLATE_NOOP("Problem", "leave it out")};
+    case ReadingFault::NoDirection:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is no direction of fabric"),
+                QT_TRANSLATE_NOOP("Problem", "write warp or weft")};
+    case ReadingFault::NotANumber:
+        return {QT_TRANSLATE_NOOP("Problem", "it is not a number"),
+                QT_TRANSLATE_NOOP("Problem", "write the figure that was read")};
+    case ReadingFault::BelowAbsoluteZero:
+        return {QT_TRANSLATE_NOOP("Problem", "it is below absolute zero"),
+                QT_TRANSLATE_NOOP("Problem", "write the figure that was read")};
+    case ReadingFault::CannotBeNegative:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 cannot be negative"),
+                QT_TRANSLATE_NOOP("Problem", "write the figure that was read")};
+    case ReadingFault::CountedWhole:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 are counted in whole numbers"),
+                QT_TRANSLATE_NOOP("Problem", "write the figure that was read")};
+    case ReadingFault::NextStepNotAbove:
+        return {QT_TRANSLATE_NOOP("Problem", "the next step is not above the one that turned"),
+                QT_TRANSLATE_NOOP("Problem", "write the next higher step that did not turn")};
+    case ReadingFault::CannotBeHeld:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 cannot be held"),
+                QT_TRANSLATE_NOOP("Problem", "write the figure as value")};
+    case ReadingFault::NotInSteps:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is not read in steps"), QT_TRANSLATE_NOOP("Problem", "leave it out")};
+    case ReadingFault::DoNotCompare:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 does not compare with %2"),
+                QT_TRANSLATE_NOOP("Problem", "keep them apart: only units are converted, never how a test was done")};
+    case ReadingFault::PressureUnstated:
+        return {QT_TRANSLATE_NOOP("Problem", "the pressure of the two readings is not stated"),
+                QT_TRANSLATE_NOOP("Problem", "correct the readings: state their pressure")};
+    case ReadingFault::LimitNotANumber:
+        return {QT_TRANSLATE_NOOP("Problem", "it is not a number"),
+                QT_TRANSLATE_NOOP("Problem", "write the figure that the manual states")};
+    case ReadingFault::LimitWithoutBound:
+        return {QT_TRANSLATE_NOOP("Problem", "the limit has no bound"),
+                QT_TRANSLATE_NOOP("Problem", "state least, most or proof")};
+    case ReadingFault::LimitTurnedRound:
+        return {QT_TRANSLATE_NOOP("Problem", "least is above most"),
+                QT_TRANSLATE_NOOP("Problem", "look again at the manual")};
+    case ReadingFault::LimitCannotBeHeld:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 cannot be held"), QT_TRANSLATE_NOOP("Problem", "state least or most")};
+    }
+    return {};
+}
+
+}

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/release_fault.h"
+#include "words/fault_sources.h"
+
+#include <QtGlobal>
+
+namespace crownring::words {
+
+Sources sourcesOf(ReleaseFault fault) {
+    switch (fault) {
+    case ReleaseFault::ClosedAlready:
+        return {QT_TRANSLATE_NOOP("Problem", "the inspection is closed already"),
+                QT_TRANSLATE_NOOP("Problem", "correct what was written instead")};
+    case ReleaseFault::ClosedByAnother:
+        return {QT_TRANSLATE_NOOP("Problem", "the inspection is closed by another entry already"),
+                QT_TRANSLATE_NOOP("Problem", "close it once")};
+    case ReleaseFault::ClosedSince:
+        return {QT_TRANSLATE_NOOP("Problem", "the inspection '%1' is closed since %2"),
+                QT_TRANSLATE_NOOP("Problem", "correct what was written with entry.corrected, or open another")};
+    case ReleaseFault::BeforeOpening:
+        return {QT_TRANSLATE_NOOP("Problem", "it would be closed before it was opened on %1"),
+                QT_TRANSLATE_NOOP("Problem", "close it on that day or later")};
+    case ReleaseFault::NothingLookedAt:
+        return {QT_TRANSLATE_NOOP("Problem", "nothing was looked at"),
+                QT_TRANSLATE_NOOP("Problem", "carry out the inspection first")};
+    case ReleaseFault::LineOpen:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is open"),
+                QT_TRANSLATE_NOOP("Problem", "carry it out, or put it down as not applicable")};
+    case ReleaseFault::TooFewReadings:
+        return {QT_TRANSLATE_NOOP("Problem", "%1: %2 of %3 readings taken"),
+                QT_TRANSLATE_NOOP("Problem", "take the readings that are missing")};
+    case ReleaseFault::NoTester:
+        return {QT_TRANSLATE_NOOP("Problem", "%1: no tester is named"),
+                QT_TRANSLATE_NOOP("Problem", "say which tester was used")};
+    case ReleaseFault::TesterNotCalibrated:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "%1: tester %2 is not in calibration on %3"),
+            QT_TRANSLATE_NOOP("Problem", "take it again with one that is, or enter the calibration that proves it")};
+    case ReleaseFault::Doubtful:
+        return {QT_TRANSLATE_NOOP("Problem", "%1: %2"), QT_TRANSLATE_NOOP("Problem", "correct it, or stand by it")};
+    case ReleaseFault::Fails:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "%1 fails: %2"),
+            QT_TRANSLATE_NOOP(
+                "Problem",
+                "put it right and take the reading again in the same place, or write down the defect and clear it")};
+    case ReleaseFault::DecidesNothing:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 decides nothing: %2"),
+                QT_TRANSLATE_NOOP("Problem", "take one that does")};
+    case ReleaseFault::NoLimitStated:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 decides nothing: %2"),
+                QT_TRANSLATE_NOOP("Problem", "state the limit of the type's manual")};
+    case ReleaseFault::DefectBarsFlight:
+        return {QT_TRANSLATE_NOOP("Problem", "the defect '%1' on %2 is open and bars flight"),
+                QT_TRANSLATE_NOOP(
+                    "Problem",
+                    "clear it, or have it deferred by who is entitled to; else close with a list of discrepancies")};
+    case ReleaseFault::NothingToList:
+        return {QT_TRANSLATE_NOOP("Problem", "there is no open defect to list"),
+                QT_TRANSLATE_NOOP("Problem", "write down what was found, or release it")};
+    case ReleaseFault::MayNotSign:
+        return {QT_TRANSLATE_NOOP("Problem", "%1"),
+                QT_TRANSLATE_NOOP("Problem", "have it signed by who is entitled to")};
+    case ReleaseFault::MayNotDefer:
+        return {QT_TRANSLATE_NOOP("Problem", "%1"),
+                QT_TRANSLATE_NOOP("Problem", "have it deferred by who is entitled to, or clear it")};
+    case ReleaseFault::NotGiven:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is not given"), QT_TRANSLATE_NOOP("Problem", "give it")};
+    case ReleaseFault::EntryUnread:
+        return {QT_TRANSLATE_NOOP("Problem", "the record holds an entry that cannot be read, '%1' (%2)"),
+                QT_TRANSLATE_NOOP("Problem", "void it with a reason, and write it again as it should be")};
+    }
+    return {};
+}
+
+}

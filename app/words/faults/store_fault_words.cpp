@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/store_fault.h"
+#include "words/fault_sources.h"
+
+#include <QtGlobal>
+
+namespace crownring::words {
+
+Sources sourcesOf(StoreFault fault) {
+    switch (fault) {
+    case StoreFault::Refused:
+        return {QT_TRANSLATE_NOOP("Problem", "the database refused: %1"),
+                QT_TRANSLATE_NOOP("Problem", "nothing was written; see what the database says")};
+    case StoreFault::Busy:
+        return {QT_TRANSLATE_NOOP("Problem", "another program is writing to the record: %1"),
+                QT_TRANSLATE_NOOP("Problem", "nothing was written; try again in a moment")};
+    case StoreFault::NotOpened:
+        return {QT_TRANSLATE_NOOP("Problem", "the record cannot be opened: %1"),
+                QT_TRANSLATE_NOOP("Problem", "check the name and whether it may be read and written")};
+    case StoreFault::SettingNotTaken:
+        return {QT_TRANSLATE_NOOP("Problem", "the setting %1 is %2, not %3"),
+                QT_TRANSLATE_NOOP("Problem", "check the name and whether it may be read and written")};
+    case StoreFault::NoRecord:
+        return {QT_TRANSLATE_NOOP("Problem", "there is no record at %1"),
+                QT_TRANSLATE_NOOP("Problem", "check the name and whether it may be read and written")};
+    case StoreFault::IsAFolder:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is a folder"),
+                QT_TRANSLATE_NOOP("Problem", "check the name and whether it may be read and written")};
+    case StoreFault::NotADatabase:
+        return {QT_TRANSLATE_NOOP("Problem", "this is no record: %1"),
+                QT_TRANSLATE_NOOP("Problem", "name a Crownring record, or a new file")};
+    case StoreFault::OtherProgramsFile:
+        return {QT_TRANSLATE_NOOP("Problem", "the file is a database of another program"),
+                QT_TRANSLATE_NOOP("Problem", "name a Crownring record, or a new file")};
+    case StoreFault::OtherProgramsTables:
+        return {QT_TRANSLATE_NOOP("Problem", "the database holds tables of another program"),
+                QT_TRANSLATE_NOOP("Problem", "name a Crownring record, or a new file")};
+    case StoreFault::Newer:
+        return {QT_TRANSLATE_NOOP("Problem",
+                                  "the record was written by a later version (schema %1, this program knows %2)"),
+                QT_TRANSLATE_NOOP("Problem", "use the newer program to write")};
+    case StoreFault::ReadOnlyFile:
+        return {QT_TRANSLATE_NOOP("Problem", "the file may only be read"),
+                QT_TRANSLATE_NOOP("Problem", "see that it may be written, or copy it")};
+    case StoreFault::DriverGivesNoHandle:
+        return {QT_TRANSLATE_NOOP("Problem", "the database driver gives no SQLite handle"),
+                QT_TRANSLATE_NOOP("Problem", "install Qt's SQLite driver as the system has it")};
+    case StoreFault::NoSuchName:
+        return {QT_TRANSLATE_NOOP("Problem", "a projection speaks of a name that is not there"),
+                QT_TRANSLATE_NOOP("Problem", "verify the record")};
+    case StoreFault::JournalLacks:
+        return {QT_TRANSLATE_NOOP("Problem", "the journal lacks the entry '%1'"),
+                QT_TRANSLATE_NOOP("Problem", "verify the record")};
+    case StoreFault::CopyDamaged:
+        return {QT_TRANSLATE_NOOP("Problem", "the copy is damaged"), QT_TRANSLATE_NOOP("Problem", "verify the record")};
+    case StoreFault::CopyDangles:
+        return {QT_TRANSLATE_NOOP("Problem", "the copy has references that lead nowhere"),
+                QT_TRANSLATE_NOOP("Problem", "verify the record")};
+    case StoreFault::CopyBroken:
+        return {QT_TRANSLATE_NOOP("Problem", "the chain of the copy is broken: %1"),
+                QT_TRANSLATE_NOOP("Problem", "verify the record")};
+    case StoreFault::CopyNotWritten:
+        return {QT_TRANSLATE_NOOP("Problem", "the copy cannot be written to disk"),
+                QT_TRANSLATE_NOOP("Problem", "choose a disk with room, on which you may write")};
+    case StoreFault::CopyNotNamed:
+        return {QT_TRANSLATE_NOOP("Problem", "the copy cannot be given its name: %1"),
+                QT_TRANSLATE_NOOP("Problem", "choose another name")};
+    case StoreFault::FileExists:
+        return {QT_TRANSLATE_NOOP("Problem", "the file exists already: %1"),
+                QT_TRANSLATE_NOOP("Problem", "choose a new name")};
+    case StoreFault::SharedRecord:
+        return {QT_TRANSLATE_NOOP("Problem", "a shared record is backed up by its database server"),
+                QT_TRANSLATE_NOOP("Problem", "ask who keeps the server")};
+    case StoreFault::IdTwice:
+        return {QT_TRANSLATE_NOOP("Problem", "the id '%1' stands twice"),
+                QT_TRANSLATE_NOOP("Problem", "give each entry an id of its own, or none")};
+    case StoreFault::IdKnown:
+        return {QT_TRANSLATE_NOOP("Problem", "the record already holds an entry '%1'"),
+                QT_TRANSLATE_NOOP("Problem", "if it is the same entry, leave it out; else give it another id")};
+    case StoreFault::NoEntry:
+        return {QT_TRANSLATE_NOOP("Problem", "the record holds no entry '%1'"),
+                QT_TRANSLATE_NOOP("Problem", "point at the id of an entry that was posted before this one")};
+    case StoreFault::ItemNotEntered:
+        return {QT_TRANSLATE_NOOP("Problem", "no item '%1' has been entered"),
+                QT_TRANSLATE_NOOP("Problem", "enter it first with item.entered, or mend its id")};
+    case StoreFault::BalloonNotEntered:
+        return {QT_TRANSLATE_NOOP("Problem", "no balloon '%1' has been entered"),
+                QT_TRANSLATE_NOOP("Problem", "enter it first with balloon.entered, or mend the registration")};
+    case StoreFault::InspectionNotOpened:
+        return {QT_TRANSLATE_NOOP("Problem", "no inspection '%1' has been entered"),
+                QT_TRANSLATE_NOOP("Problem", "open it first with inspection.opened, or mend its name")};
+    case StoreFault::DefectNotFound:
+        return {QT_TRANSLATE_NOOP("Problem", "no defect '%1' has been entered"),
+                QT_TRANSLATE_NOOP("Problem", "say first what was found with defect.found, or mend its name")};
+    case StoreFault::PersonNotEntitled:
+        return {QT_TRANSLATE_NOOP("Problem", "no person '%1' has been entered"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "say first what the person is entitled to with person.entitled, or mend the name")};
+    case StoreFault::NothingNamedSo:
+        return {QT_TRANSLATE_NOOP("Problem", "no thing '%1' has been entered"),
+                QT_TRANSLATE_NOOP("Problem", "mend its name")};
+    case StoreFault::CannotBeCorrected:
+        return {QT_TRANSLATE_NOOP("Problem", "the entry '%1' cannot be read, and so not be corrected"),
+                QT_TRANSLATE_NOOP("Problem", "void it with a reason, and write it again as it should be")};
+    }
+    return {};
+}
+
+}

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/use_fault.h"
+#include "words/fault_sources.h"
+
+#include <QtGlobal>
+
+namespace crownring::words {
+
+Sources sourcesOf(UseFault fault) {
+    switch (fault) {
+    case UseFault::EmptyKit:
+        return {QT_TRANSLATE_NOOP("Problem", "no items to check"),
+                QT_TRANSLATE_NOOP("Problem", "name the items that would fly together")};
+    case UseFault::ItemNotYetThere:
+        return {QT_TRANSLATE_NOOP("Problem", "item '%1' is not in the record on %2"),
+                QT_TRANSLATE_NOOP("Problem", "ask for a later day, or leave it out")};
+    case UseFault::NoItemOnThatDay:
+        return {QT_TRANSLATE_NOOP("Problem", "item '%1' is not in the record on %2"),
+                QT_TRANSLATE_NOOP("Problem", "ask for a later day")};
+    case UseFault::BalloonNotYetThere:
+        return {QT_TRANSLATE_NOOP("Problem", "no balloon '%1' is in the record on %2"),
+                QT_TRANSLATE_NOOP("Problem", "see the register for what is")};
+    case UseFault::NoBalloon:
+        return {QT_TRANSLATE_NOOP("Problem", "no balloon '%1' is in the record"),
+                QT_TRANSLATE_NOOP("Problem", "see the register for what is")};
+    case UseFault::NoItem:
+        return {QT_TRANSLATE_NOOP("Problem", "no item '%1' is in the record"),
+                QT_TRANSLATE_NOOP("Problem", "see the register for what is")};
+    case UseFault::NoSubject:
+        return {QT_TRANSLATE_NOOP("Problem", "no such item or balloon is in the record"),
+                QT_TRANSLATE_NOOP("Problem", "see the register for what is")};
+    case UseFault::FlightTakenMeanwhile:
+        return {QT_TRANSLATE_NOOP("Problem", "the record has changed: the flight of %1 on %2 is no longer new"),
+                QT_TRANSLATE_NOOP("Problem", "look at the preview again")};
+    case UseFault::NoRecordNamed:
+        return {QT_TRANSLATE_NOOP("Problem", "no record is named"),
+                QT_TRANSLATE_NOOP("Problem", "name one with --record FILE or --record postgresql://…")};
+    case UseFault::BoundNotOnce:
+        return {QT_TRANSLATE_NOOP("Problem", "whom the programme binds is not said exactly once"),
+                QT_TRANSLATE_NOOP("Problem", "give --balloon, --item (each may repeat) or --all")};
+    case UseFault::NotUtf8:
+        return {QT_TRANSLATE_NOOP("Problem", "argument %1 is not UTF-8 from its byte %2 on"),
+                QT_TRANSLATE_NOOP("Problem", "write it in UTF-8, and see that the terminal does")};
+    case UseFault::SomethingToChoose:
+        return {QT_TRANSLATE_NOOP("Problem", "something must be chosen first"),
+                QT_TRANSLATE_NOOP("Problem", "see the notes")};
+    case UseFault::BadRows:
+        return {QT_TRANSLATE_NOOP("Problem", "some rows are bad, so nothing was posted"),
+                QT_TRANSLATE_NOOP("Problem", "mend them, or leave them out with --skip-bad")};
+    case UseFault::FileUnreadable:
+        return {QT_TRANSLATE_NOOP("Problem", "the file cannot be read"),
+                QT_TRANSLATE_NOOP("Problem", "check its name and whether it may be read")};
+    case UseFault::FileUnwritable:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "the file cannot be written: %1"),
+            QT_TRANSLATE_NOOP("Problem", "choose a folder that exists, that you may write to, on a disk with room")};
+    case UseFault::NoPicture:
+        return {QT_TRANSLATE_NOOP("Problem", "this is no picture that can be read: %1"),
+                QT_TRANSLATE_NOOP("Problem", "choose a JPEG or PNG file")};
+    case UseFault::PictureNotKept:
+        return {QT_TRANSLATE_NOOP("Problem", "the picture cannot be kept as JPEG"),
+                QT_TRANSLATE_NOOP("Problem", "choose another")};
+    case UseFault::NotAWholeNumber:
+        return {QT_TRANSLATE_NOOP("Problem", "not a whole number"), QT_TRANSLATE_NOOP("Problem", "write digits only")};
+    case UseFault::NotANumber:
+        return {QT_TRANSLATE_NOOP("Problem", "not a number"),
+                QT_TRANSLATE_NOOP("Problem", "write it as 98.5 or 98,5, without a divider of thousands")};
+    }
+    return {};
+}
+
+}

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/reading/doubt_phrase.h"
+#include "words/phrase_sources.h"
+
+#include <QtGlobal>
+
+namespace crownring::words {
+
+const char* sourceOf(DoubtPhrase phrase) {
+    switch (phrase) {
+    case DoubtPhrase::IsThatSo:
+        return QT_TRANSLATE_NOOP("Phrase", "%1: %2 is outside %3 to %4. Is that so?");
+    case DoubtPhrase::IsItRather:
+        return QT_TRANSLATE_NOOP("Phrase", "%1: %2 is outside %3 to %4. Is it %5?");
+    }
+    return "";
+}
+
+}

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rules/due/due_phrase.h"
+#include "words/phrase_sources.h"
+
+#include <QtGlobal>
+
+namespace crownring::words {
+
+const char* sourceOf(DuePhrase phrase) {
+    switch (phrase) {
+    case DuePhrase::Defect:
+        return QT_TRANSLATE_NOOP("Phrase", "Defect: %1");
+    case DuePhrase::FoundOn:
+        return QT_TRANSLATE_NOOP("Phrase", "Found on %1");
+    case DuePhrase::Deferred:
+        return QT_TRANSLATE_NOOP("Phrase", "Deferred: %1");
+    case DuePhrase::DefectNote:
+        return QT_TRANSLATE_NOOP(
+            "Phrase",
+            "An open defect of the record. It goes when it is cleared on the bench (ML.A.403; 14 CFR 91.405).");
+    case DuePhrase::DefectsFound:
+        return QT_TRANSLATE_NOOP("Phrase", "Defects found");
+    case DuePhrase::TheRecordItself:
+        return QT_TRANSLATE_NOOP("Phrase", "The record itself");
+    case DuePhrase::DefectsAreNoProgramme:
+        return QT_TRANSLATE_NOOP("Phrase", "Open defects; they are no programme.");
+    case DuePhrase::Fabric:
+        return QT_TRANSLATE_NOOP("Phrase", "Fabric: %1");
+    case DuePhrase::FabricNote:
+        return QT_TRANSLATE_NOOP(
+            "Phrase", "%1, on %2. By readings only: a forecast retires no fabric, and takes the place of no test.");
+    case DuePhrase::ReadingsOfFabric:
+        return QT_TRANSLATE_NOOP("Phrase", "Readings of fabric");
+    case DuePhrase::ReadingsAreNoProgramme:
+        return QT_TRANSLATE_NOOP("Phrase", "Readings against limits; no programme.");
+    }
+    return "";
+}
+
+}

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/release/release_phrase.h"
+#include "words/phrase_sources.h"
+
+#include <QtGlobal>
+
+namespace crownring::words {
+
+const char* sourceOf(ReleasePhrase phrase) {
+    switch (phrase) {
+    case ReleasePhrase::Caution:
+        return QT_TRANSLATE_NOOP("Phrase", "Caution");
+    case ReleasePhrase::CautionText:
+        return QT_TRANSLATE_NOOP(
+            "Phrase",
+            "Crownring keeps records and computes from stated rules; it never declares a balloon airworthy. The "
+            "licensed person, the competent authority and the manufacturer's current instructions decide.");
+    case ReleasePhrase::Aircraft:
+        return QT_TRANSLATE_NOOP("Phrase", "Aircraft");
+    case ReleasePhrase::Registration:
+        return QT_TRANSLATE_NOOP("Phrase", "Registration: %1");
+    case ReleasePhrase::EnvelopeType:
+        return QT_TRANSLATE_NOOP("Phrase", "Envelope type: %1");
+    case ReleasePhrase::EnvelopeSerial:
+        return QT_TRANSLATE_NOOP("Phrase", "Envelope serial number: %1");
+    case ReleasePhrase::Items:
+        return QT_TRANSLATE_NOOP("Phrase", "Items");
+    case ReleasePhrase::OnNoBalloon:
+        return QT_TRANSLATE_NOOP("Phrase", "On no balloon");
+    case ReleasePhrase::TimeInService:
+        return QT_TRANSLATE_NOOP("Phrase", "Time in service");
+    case ReleasePhrase::AircraftTotalTime:
+        return QT_TRANSLATE_NOOP("Phrase", "Aircraft total time: %1");
+    case ReleasePhrase::TimeOf:
+        return QT_TRANSLATE_NOOP("Phrase", "%1: %2");
+    case ReleasePhrase::Hours:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 h");
+    case ReleasePhrase::NotKnown:
+        return QT_TRANSLATE_NOOP("Phrase", "not known");
+    case ReleasePhrase::HighestTemperature:
+        return QT_TRANSLATE_NOOP("Phrase", "Highest temperature of the tell-tale: %1");
+    case ReleasePhrase::CompletedOn:
+        return QT_TRANSLATE_NOOP("Phrase", "Completed on: %1");
+    case ReleasePhrase::WorkCarriedOut:
+        return QT_TRANSLATE_NOOP("Phrase", "Work carried out");
+    case ReleasePhrase::DataUsed:
+        return QT_TRANSLATE_NOOP("Phrase", "Data used");
+    case ReleasePhrase::DeferredDefects:
+        return QT_TRANSLATE_NOOP("Phrase", "Deferred defects");
+    case ReleasePhrase::Discrepancies:
+        return QT_TRANSLATE_NOOP("Phrase", "Discrepancies and unairworthy items");
+    case ReleasePhrase::ListDated:
+        return QT_TRANSLATE_NOOP("Phrase", "List dated: %1");
+    case ReleasePhrase::Limitations:
+        return QT_TRANSLATE_NOOP("Phrase", "Limitations");
+    case ReleasePhrase::ReleasedBy:
+        return QT_TRANSLATE_NOOP("Phrase", "Released by");
+    case ReleasePhrase::SignedBy:
+        return QT_TRANSLATE_NOOP("Phrase", "Signed by");
+    case ReleasePhrase::ActingAs:
+        return QT_TRANSLATE_NOOP("Phrase", "Acting as: %1");
+    case ReleasePhrase::Licence:
+        return QT_TRANSLATE_NOOP("Phrase", "Licence, certificate or approval: %1");
+    case ReleasePhrase::Item:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 %2");
+    case ReleasePhrase::OfType:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, type %2");
+    case ReleasePhrase::WithSerial:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, serial %2");
+    case ReleasePhrase::ByChecklist:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 by the checklist '%2', revision %3: %4; details in inspection %5");
+    case ReleasePhrase::ByOwnLines:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 by the shop's own lines: %2; details in inspection %3");
+    case ReleasePhrase::LinesDone:
+        return QT_TRANSLATE_N_NOOP("Phrase", "%n lines done");
+    case ReleasePhrase::LinesNotApplicable:
+        return QT_TRANSLATE_N_NOOP("Phrase", "%n not applicable");
+    case ReleasePhrase::Readings:
+        return QT_TRANSLATE_N_NOOP("Phrase", "%n readings");
+    case ReleasePhrase::Repair:
+        return QT_TRANSLATE_NOOP("Phrase", "Repair of %1: %2");
+    case ReleasePhrase::PartReplaced:
+        return QT_TRANSLATE_NOOP("Phrase", "Part replaced on %1: %2, with %3");
+    case ReleasePhrase::DefectCleared:
+        return QT_TRANSLATE_NOOP("Phrase", "Defect cleared on %1: %2");
+    case ReleasePhrase::Defect:
+        return QT_TRANSLATE_NOOP("Phrase", "%1: %2");
+    case ReleasePhrase::DefectDeferred:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; deferred: %2");
+    case ReleasePhrase::NothingReleased:
+        return QT_TRANSLATE_NOOP("Phrase", "The visit was abandoned: nothing is released.");
+    case ReleasePhrase::DiscrepanciesListed:
+        return QT_TRANSLATE_NOOP("Phrase", "Nothing is released: the discrepancies found are listed.");
+    case ReleasePhrase::LoosePartMl:
+        return QT_TRANSLATE_NOOP(
+            "Phrase",
+            "Record of work on items that are on no balloon. The statement of Part-ML is for an aircraft: a component "
+            "is released on an EASA Form 1, or at the aircraft when it is fitted (ML.A.502, ML.A.802).");
+    case ReleasePhrase::LooseUs:
+        return QT_TRANSLATE_NOOP(
+            "Phrase", "Record of inspection of items that are on no balloon. The statement of 14 CFR 43.11(a) is for "
+                      "an aircraft: an annual or 100-hour inspection is signed for the balloon.");
+    }
+    return "";
+}
+
+}

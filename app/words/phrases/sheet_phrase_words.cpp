@@ -1,0 +1,250 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheets/sheet_phrase.h"
+#include "words/phrase_sources.h"
+
+#include <QtGlobal>
+
+namespace crownring::words {
+
+const char* sourceOf(SheetPhrase phrase) {
+    switch (phrase) {
+    case SheetPhrase::Draft:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 (DRAFT, not signed)");
+    case SheetPhrase::DraftNote:
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "DRAFT: the inspection is open on %1. Nothing on this page is signed or released.");
+    case SheetPhrase::PapersOf:
+        return QT_TRANSLATE_NOOP("Phrase", "Papers of inspection %1");
+    case SheetPhrase::SignedInTheRecord:
+        return QT_TRANSLATE_NOOP("Phrase", "Signed in the record");
+    case SheetPhrase::ToBeSigned:
+        return QT_TRANSLATE_NOOP("Phrase", "To be signed");
+    case SheetPhrase::Name:
+        return QT_TRANSLATE_NOOP("Phrase", "Name");
+    case SheetPhrase::ActingAs:
+        return QT_TRANSLATE_NOOP("Phrase", "Acting as");
+    case SheetPhrase::LicenceNumber:
+        return QT_TRANSLATE_NOOP("Phrase", "Licence or certificate no. and kind");
+    case SheetPhrase::Date:
+        return QT_TRANSLATE_NOOP("Phrase", "Date");
+    case SheetPhrase::Signature:
+        return QT_TRANSLATE_NOOP("Phrase", "Signature");
+    case SheetPhrase::Gore:
+        return QT_TRANSLATE_NOOP("Phrase", "gore %1");
+    case SheetPhrase::Row:
+        return QT_TRANSLATE_NOOP("Phrase", "row %1");
+    case SheetPhrase::Step:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 to below %2");
+    case SheetPhrase::Jaws:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 jaws");
+    case SheetPhrase::Abandoned:
+        return QT_TRANSLATE_NOOP("Phrase", "Inspection abandoned");
+    case SheetPhrase::WorkOnItems:
+        return QT_TRANSLATE_NOOP("Phrase", "Record of work on items");
+    case SheetPhrase::ReleaseToService:
+        return QT_TRANSLATE_NOOP("Phrase", "Certificate of release to service");
+    case SheetPhrase::WithoutRelease:
+        return QT_TRANSLATE_NOOP("Phrase", "Inspection without release");
+    case SheetPhrase::ReturnToService:
+        return QT_TRANSLATE_NOOP("Phrase", "Maintenance record entry: approval for return to service");
+    case SheetPhrase::NoReturnToService:
+        return QT_TRANSLATE_NOOP("Phrase", "Maintenance record entry: not approved for return to service");
+    case SheetPhrase::OpenDefects:
+        return QT_TRANSLATE_NOOP("Phrase", "Open defects");
+    case SheetPhrase::OpenDefect:
+        return QT_TRANSLATE_NOOP("Phrase", "%1: %2 (%3)");
+    case SheetPhrase::SealOver:
+        return QT_TRANSLATE_N_NOOP("Phrase", "The signature covers %n entries of the record; digest %2.");
+    case SheetPhrase::CorrectedSinceSee:
+        return QT_TRANSLATE_NOOP("Phrase", "Entries of this inspection were corrected since they were written; the "
+                                           "inspection report shows both wordings.");
+    case SheetPhrase::LogbookEntry:
+        return QT_TRANSLATE_NOOP("Phrase", "Logbook entry");
+    case SheetPhrase::NotSigned:
+        return QT_TRANSLATE_NOOP("Phrase", "not signed");
+    case SheetPhrase::Inspection:
+        return QT_TRANSLATE_NOOP("Phrase", "Inspection");
+    case SheetPhrase::TotalTime:
+        return QT_TRANSLATE_NOOP("Phrase", "Total time in service");
+    case SheetPhrase::TimeInService:
+        return QT_TRANSLATE_NOOP("Phrase", "Time in service");
+    case SheetPhrase::HighestTemperature:
+        return QT_TRANSLATE_NOOP("Phrase", "Highest temperature of the tell-tale");
+    case SheetPhrase::NotRead:
+        return QT_TRANSLATE_NOOP("Phrase", "not read");
+    case SheetPhrase::DataUsed:
+        return QT_TRANSLATE_NOOP("Phrase", "Data used: %1");
+    case SheetPhrase::Deferred:
+        return QT_TRANSLATE_NOOP("Phrase", "Deferred: %1");
+    case SheetPhrase::Limitations:
+        return QT_TRANSLATE_NOOP("Phrase", "Limitations: %1");
+    case SheetPhrase::DiscrepancyList:
+        return QT_TRANSLATE_NOOP("Phrase", "List of discrepancies and unairworthy items");
+    case SheetPhrase::DiscrepancyNote:
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "Dated %1, for the owner or operator. What is listed here is open; an item that bars "
+                                 "flight is put right, or deferred by who is entitled to, before the next flight.");
+    case SheetPhrase::Number:
+        return QT_TRANSLATE_NOOP("Phrase", "No.");
+    case SheetPhrase::Item:
+        return QT_TRANSLATE_NOOP("Phrase", "Item");
+    case SheetPhrase::Discrepancy:
+        return QT_TRANSLATE_NOOP("Phrase", "Discrepancy");
+    case SheetPhrase::Severity:
+        return QT_TRANSLATE_NOOP("Phrase", "Severity");
+    case SheetPhrase::State:
+        return QT_TRANSLATE_NOOP("Phrase", "State");
+    case SheetPhrase::NothingOpen:
+        return QT_TRANSLATE_NOOP("Phrase", "Nothing is open.");
+    case SheetPhrase::Report:
+        return QT_TRANSLATE_NOOP("Phrase", "Inspection report");
+    case SheetPhrase::Visit:
+        return QT_TRANSLATE_NOOP("Phrase", "Visit");
+    case SheetPhrase::Opened:
+        return QT_TRANSLATE_NOOP("Phrase", "Opened");
+    case SheetPhrase::Closed:
+        return QT_TRANSLATE_NOOP("Phrase", "Closed");
+    case SheetPhrase::NotYet:
+        return QT_TRANSLATE_NOOP("Phrase", "not yet");
+    case SheetPhrase::Outcome:
+        return QT_TRANSLATE_NOOP("Phrase", "Outcome");
+    case SheetPhrase::NoneYet:
+        return QT_TRANSLATE_NOOP("Phrase", "none yet");
+    case SheetPhrase::OutcomeReleased:
+        return QT_TRANSLATE_NOOP("Phrase", "released");
+    case SheetPhrase::OutcomeDiscrepancies:
+        return QT_TRANSLATE_NOOP("Phrase", "not released; a list of discrepancies was given");
+    case SheetPhrase::OutcomeAbandoned:
+        return QT_TRANSLATE_NOOP("Phrase", "abandoned; nothing is released");
+    case SheetPhrase::Checklist:
+        return QT_TRANSLATE_NOOP("Phrase", "Checklist");
+    case SheetPhrase::NoChecklist:
+        return QT_TRANSLATE_NOOP("Phrase", "none in the record; the lines are the shop's own");
+    case SheetPhrase::Revision:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, revision %2");
+    case SheetPhrase::Inspectors:
+        return QT_TRANSLATE_NOOP("Phrase", "Inspectors");
+    case SheetPhrase::ToBeDone:
+        return QT_TRANSLATE_NOOP("Phrase", "To be done");
+    case SheetPhrase::Items:
+        return QT_TRANSLATE_NOOP("Phrase", "Items");
+    case SheetPhrase::Kind:
+        return QT_TRANSLATE_NOOP("Phrase", "Kind");
+    case SheetPhrase::Type:
+        return QT_TRANSLATE_NOOP("Phrase", "Type");
+    case SheetPhrase::SerialNumber:
+        return QT_TRANSLATE_NOOP("Phrase", "Serial no.");
+    case SheetPhrase::NotRecorded:
+        return QT_TRANSLATE_NOOP("Phrase", "not recorded");
+    case SheetPhrase::OtherLines:
+        return QT_TRANSLATE_NOOP("Phrase", "Other lines");
+    case SheetPhrase::OnItem:
+        return QT_TRANSLATE_NOOP("Phrase", "%1: %2");
+    case SheetPhrase::WithTester:
+        return QT_TRANSLATE_NOOP("Phrase", "tester %1");
+    case SheetPhrase::Photographs:
+        return QT_TRANSLATE_N_NOOP("Phrase", "%n photographs in the record");
+    case SheetPhrase::CorrectionsNote:
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "The rest of this report says what these entries say now; the record keeps both.");
+    case SheetPhrase::CorrectedSince:
+        return QT_TRANSLATE_NOOP("Phrase", "Corrected since");
+    case SheetPhrase::RepairOrPart:
+        return QT_TRANSLATE_NOOP("Phrase", "Repair or part");
+    case SheetPhrase::WhereSizeSerials:
+        return QT_TRANSLATE_NOOP("Phrase", "Where, size, serial numbers");
+    case SheetPhrase::LotOrDocument:
+        return QT_TRANSLATE_NOOP("Phrase", "Material lot or release document");
+    case SheetPhrase::By:
+        return QT_TRANSLATE_NOOP("Phrase", "By");
+    case SheetPhrase::OffAndOn:
+        return QT_TRANSLATE_NOOP("Phrase", "off %1, on %2");
+    case SheetPhrase::NotStated:
+        return QT_TRANSLATE_NOOP("Phrase", "not stated");
+    case SheetPhrase::RepairsAndParts:
+        return QT_TRANSLATE_NOOP("Phrase", "Repairs and parts");
+    case SheetPhrase::Defect:
+        return QT_TRANSLATE_NOOP("Phrase", "Defect");
+    case SheetPhrase::Defects:
+        return QT_TRANSLATE_NOOP("Phrase", "Defects");
+    case SheetPhrase::WhatBecameOfIt:
+        return QT_TRANSLATE_NOOP("Phrase", "What became of it");
+    case SheetPhrase::Readings:
+        return QT_TRANSLATE_NOOP("Phrase", "Readings");
+    case SheetPhrase::Testers:
+        return QT_TRANSLATE_NOOP("Phrase", "Testers");
+    case SheetPhrase::QuantityAndTest:
+        return QT_TRANSLATE_NOOP("Phrase", "Quantity and test");
+    case SheetPhrase::Where:
+        return QT_TRANSLATE_NOOP("Phrase", "Where");
+    case SheetPhrase::Reading:
+        return QT_TRANSLATE_NOOP("Phrase", "Reading");
+    case SheetPhrase::Limit:
+        return QT_TRANSLATE_NOOP("Phrase", "Limit");
+    case SheetPhrase::Result:
+        return QT_TRANSLATE_NOOP("Phrase", "Result");
+    case SheetPhrase::Tester:
+        return QT_TRANSLATE_NOOP("Phrase", "Tester");
+    case SheetPhrase::What:
+        return QT_TRANSLATE_NOOP("Phrase", "What");
+    case SheetPhrase::CalibratedUntil:
+        return QT_TRANSLATE_NOOP("Phrase", "In calibration until");
+    case SheetPhrase::NoCalibration:
+        return QT_TRANSLATE_NOOP("Phrase", "no calibration in the record");
+    case SheetPhrase::NotCalibrated:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, NOT in calibration on that day");
+    case SheetPhrase::HeldNote:
+        return QT_TRANSLATE_NOOP("Phrase", "≥: this load was held and nothing broke; the strength is at least this.");
+    case SheetPhrase::Passes:
+        return QT_TRANSLATE_NOOP("Phrase", "passes");
+    case SheetPhrase::Fails:
+        return QT_TRANSLATE_NOOP("Phrase", "FAILS");
+    case SheetPhrase::Undecided:
+        return QT_TRANSLATE_NOOP("Phrase", "undecided: %1");
+    case SheetPhrase::NotComparable:
+        return QT_TRANSLATE_NOOP("Phrase", "not comparable: %1");
+    case SheetPhrase::NoLimit:
+        return QT_TRANSLATE_NOOP("Phrase", "no limit stated");
+    case SheetPhrase::BarsFlight:
+        return QT_TRANSLATE_NOOP("Phrase", "bars flight");
+    case SheetPhrase::Minor:
+        return QT_TRANSLATE_NOOP("Phrase", "minor");
+    case SheetPhrase::IsOpen:
+        return QT_TRANSLATE_NOOP("Phrase", "open");
+    case SheetPhrase::IsDeferred:
+        return QT_TRANSLATE_NOOP("Phrase", "deferred: %1");
+    case SheetPhrase::AgreedBy:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; agreed by %2");
+    case SheetPhrase::UntilDay:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, until %2");
+    case SheetPhrase::UntilClock:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, until the clock shows %2 h");
+    case SheetPhrase::IsCleared:
+        return QT_TRANSLATE_NOOP("Phrase", "cleared: %1 (%2)");
+    case SheetPhrase::Map:
+        return QT_TRANSLATE_NOOP("Phrase", "Envelope map");
+    case SheetPhrase::MapCaption:
+        return QT_TRANSLATE_NOOP("Phrase", "Envelope %1: %2");
+    case SheetPhrase::MapUnit:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, in %2");
+    case SheetPhrase::MapUnitAndLimit:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, in %2; limit %3");
+    case SheetPhrase::MapOrientation:
+        return QT_TRANSLATE_NOOP("Phrase", "Mouth at the foot, crown at the head, gores as on the data plate");
+    case SheetPhrase::MapSizeUnknown:
+        return QT_TRANSLATE_NOOP("Phrase", "The record does not state the number of gores and rows of the type");
+    case SheetPhrase::NoReadingAtAPlace:
+        return QT_TRANSLATE_NOOP("Phrase", "No reading was taken at a place of the envelope.");
+    case SheetPhrase::Entry:
+        return QT_TRANSLATE_NOOP("Phrase", "Entry");
+    case SheetPhrase::FirstWritten:
+        return QT_TRANSLATE_NOOP("Phrase", "First written");
+    case SheetPhrase::SaysNow:
+        return QT_TRANSLATE_NOOP("Phrase", "Says now");
+    case SheetPhrase::Nothing:
+        return QT_TRANSLATE_NOOP("Phrase", "nothing");
+    }
+    return "";
+}
+
+}

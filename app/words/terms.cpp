@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "words/terms.h"
+
+#include "bench/checklist/visit.h"
+#include "bench/release/entitlement.h"
+#include "exchange/log/log_heading.h"
+#include "measure/unit.h"
+#include "record/item_kind.h"
+#include "words/border.h"
+
+#include <QCoreApplication>
+
+#include <array>
+
+namespace crownring::words {
+
+namespace {
+
+const char* sourceOf(ItemKind kind) {
+    switch (kind) {
+    case ItemKind::Envelope:
+        return QT_TRANSLATE_NOOP("Term", "envelope");
+    case ItemKind::Basket:
+        return QT_TRANSLATE_NOOP("Term", "basket");
+    case ItemKind::Burner:
+        return QT_TRANSLATE_NOOP("Term", "burner");
+    case ItemKind::Cylinder:
+        return QT_TRANSLATE_NOOP("Term", "cylinder");
+    case ItemKind::Hose:
+        return QT_TRANSLATE_NOOP("Term", "hose");
+    case ItemKind::Instrument:
+        return QT_TRANSLATE_NOOP("Term", "instrument");
+    case ItemKind::Other:
+        return QT_TRANSLATE_NOOP("Term", "other item");
+    }
+    return "";
+}
+
+const char* sourceOf(Dimension dimension) {
+    switch (dimension) {
+    case Dimension::Force:
+        return QT_TRANSLATE_NOOP("Term", "force");
+    case Dimension::AirVelocity:
+        return QT_TRANSLATE_NOOP("Term", "air velocity");
+    case Dimension::Pressure:
+        return QT_TRANSLATE_NOOP("Term", "pressure");
+    case Dimension::Temperature:
+        return QT_TRANSLATE_NOOP("Term", "temperature");
+    case Dimension::TemperatureDifference:
+        return QT_TRANSLATE_NOOP("Term", "temperature difference");
+    case Dimension::Length:
+        return QT_TRANSLATE_NOOP("Term", "length");
+    case Dimension::Area:
+        return QT_TRANSLATE_NOOP("Term", "area");
+    case Dimension::Mass:
+        return QT_TRANSLATE_NOOP("Term", "mass");
+    case Dimension::Speed:
+        return QT_TRANSLATE_NOOP("Term", "speed");
+    case Dimension::Torque:
+        return QT_TRANSLATE_NOOP("Term", "torque");
+    case Dimension::Voltage:
+        return QT_TRANSLATE_NOOP("Term", "voltage");
+    case Dimension::Age:
+        return QT_TRANSLATE_NOOP("Term", "age");
+    case Dimension::Share:
+        return QT_TRANSLATE_NOOP("Term", "share");
+    case Dimension::Number:
+        return QT_TRANSLATE_NOOP("Term", "number");
+    }
+    return "";
+}
+
+const char* sourceOf(Visit visit) {
+    switch (visit) {
+    case Visit::PartMlInspection:
+        return QT_TRANSLATE_NOOP("Term", "Annual or 100-hour inspection (Part-ML)");
+    case Visit::PartMlSpecial:
+        return QT_TRANSLATE_NOOP("Term", "Special inspection after an event (Part-ML)");
+    case Visit::PartMlOwnerTasks:
+        return QT_TRANSLATE_NOOP("Term", "Limited pilot-owner maintenance (Part-ML)");
+    case Visit::UsAnnual:
+        return QT_TRANSLATE_NOOP("Term", "Annual inspection (14 CFR 91.409(a))");
+    case Visit::UsHundredHour:
+        return QT_TRANSLATE_NOOP("Term", "100-hour inspection (14 CFR 91.409(b))");
+    case Visit::UsSpecial:
+        return QT_TRANSLATE_NOOP("Term", "Special inspection after an event (14 CFR)");
+    case Visit::UsOwnerTasks:
+        return QT_TRANSLATE_NOOP("Term", "Preventive maintenance (14 CFR Part 43, Appendix A(c))");
+    }
+    return "";
+}
+
+const char* sourceOf(Capacity capacity) {
+    switch (capacity) {
+    case Capacity::IndependentCertifyingStaff:
+        return QT_TRANSLATE_NOOP("Term", "independent certifying staff");
+    case Capacity::OrganisationCertifyingStaff:
+        return QT_TRANSLATE_NOOP("Term", "certifying staff of an approved organisation");
+    case Capacity::PilotOwner:
+        return QT_TRANSLATE_NOOP("Term", "pilot-owner");
+    case Capacity::Mechanic:
+        return QT_TRANSLATE_NOOP("Term", "mechanic (A&P)");
+    case Capacity::InspectionAuthorization:
+        return QT_TRANSLATE_NOOP("Term", "mechanic (A&P) with inspection authorization");
+    case Capacity::RepairStation:
+        return QT_TRANSLATE_NOOP("Term", "repair station");
+    case Capacity::Manufacturer:
+        return QT_TRANSLATE_NOOP("Term", "manufacturer");
+    case Capacity::PrivatePilot:
+        return QT_TRANSLATE_NOOP("Term", "owner or operator, private pilot");
+    }
+    return "";
+}
+
+const char* sourceOf(LogColumn column) {
+    switch (column) {
+    case LogColumn::Balloon:
+        return QT_TRANSLATE_NOOP("Term", "balloon");
+    case LogColumn::Date:
+        return QT_TRANSLATE_NOOP("Term", "date");
+    case LogColumn::TakeOff:
+        return QT_TRANSLATE_NOOP("Term", "take-off");
+    case LogColumn::Landing:
+        return QT_TRANSLATE_NOOP("Term", "landing");
+    case LogColumn::Duration:
+        return QT_TRANSLATE_NOOP("Term", "duration");
+    case LogColumn::Landings:
+        return QT_TRANSLATE_NOOP("Term", "landings");
+    case LogColumn::Inflations:
+        return QT_TRANSLATE_NOOP("Term", "inflations");
+    case LogColumn::MaxTemperature:
+        return QT_TRANSLATE_NOOP("Term", "max-temp");
+    case LogColumn::Tethered:
+        return QT_TRANSLATE_NOOP("Term", "tethered");
+    case LogColumn::By:
+        return QT_TRANSLATE_NOOP("Term", "by");
+    case LogColumn::Note:
+        return QT_TRANSLATE_NOOP("Term", "note");
+    }
+    return "";
+}
+
+struct Named {
+    std::string_view name;
+    const char* source;
+};
+
+/// Those of `allQuantities`, by their slugs.
+constexpr std::array quantities{
+    Named{"grab-strength", QT_TRANSLATE_NOOP("Term", "grab strength")},
+    Named{"strip-strength", QT_TRANSLATE_NOOP("Term", "strip strength")},
+    Named{"tear-strength", QT_TRANSLATE_NOOP("Term", "tear strength")},
+    Named{"air-permeability", QT_TRANSLATE_NOOP("Term", "air permeability")},
+    Named{"tell-tale", QT_TRANSLATE_NOOP("Term", "tell-tale temperature")},
+    Named{"crown-line-length", QT_TRANSLATE_NOOP("Term", "length of the crown line")},
+    Named{"control-line-length", QT_TRANSLATE_NOOP("Term", "length of the control line")},
+    Named{"vent-overlap", QT_TRANSLATE_NOOP("Term", "overlap of the vent")},
+    Named{"flying-wire-length-difference", QT_TRANSLATE_NOOP("Term", "difference in length of the flying wires")},
+    Named{"carabiner-wear", QT_TRANSLATE_NOOP("Term", "wear of the carabiner")},
+    Named{"broken-strands", QT_TRANSLATE_NOOP("Term", "broken strands of the worst wire")},
+    Named{"runner-thickness", QT_TRANSLATE_NOOP("Term", "thickness left of the runner")},
+    Named{"wicker-break", QT_TRANSLATE_NOOP("Term", "longest broken stretch of wicker")},
+    Named{"burner-leak-test", QT_TRANSLATE_NOOP("Term", "leak test of the burner")},
+    Named{"burner-pressure", QT_TRANSLATE_NOOP("Term", "fuel pressure at the burner")},
+    Named{"fuel-pressure-gauge-error", QT_TRANSLATE_NOOP("Term", "error of the fuel pressure gauge")},
+    Named{"hose-leak-test", QT_TRANSLATE_NOOP("Term", "leak test of the hose")},
+    Named{"cylinder-leak-test", QT_TRANSLATE_NOOP("Term", "leak test of the cylinder")},
+    Named{"relief-valve-age", QT_TRANSLATE_NOOP("Term", "age of the relief valve")},
+    Named{"relief-valve-opening", QT_TRANSLATE_NOOP("Term", "opening pressure of the relief valve")},
+    Named{"cylinder-dent-depth", QT_TRANSLATE_NOOP("Term", "depth of the deepest dent")},
+    Named{"altimeter-error", QT_TRANSLATE_NOOP("Term", "error of the altimeter")},
+    Named{"variometer-error", QT_TRANSLATE_NOOP("Term", "error of the variometer")},
+    Named{"envelope-thermometer-error", QT_TRANSLATE_NOOP("Term", "error of the envelope thermometer")},
+    Named{"battery-voltage", QT_TRANSLATE_NOOP("Term", "battery voltage")},
+};
+
+constexpr std::array directions{
+    Named{"warp", QT_TRANSLATE_NOOP("Term", "warp")},
+    Named{"weft", QT_TRANSLATE_NOOP("Term", "weft")},
+};
+
+template <class Table>
+const char* sourceIn(const Table& table, std::string_view name) {
+    for (const auto& each : table)
+        if (each.name == name)
+            return each.source;
+    return nullptr;
+}
+
+template <class Known>
+const char* sourceOf(const std::optional<Known>& known) {
+    return known ? sourceOf(*known) : nullptr;
+}
+
+const char* sourceOf(const Term& term) {
+    switch (term.of) {
+    case Term::Of::ItemKind:
+        return sourceOf(itemKindFrom(term.name));
+    case Term::Of::Quantity:
+        return sourceIn(quantities, term.name);
+    case Term::Of::Dimension:
+        return sourceOf(dimensionFrom(term.name));
+    case Term::Of::Direction:
+        return sourceIn(directions, term.name);
+    case Term::Of::Visit:
+        return sourceOf(visitFrom(term.name));
+    case Term::Of::Capacity:
+        return sourceOf(capacityFrom(term.name));
+    case Term::Of::LogColumn:
+        return sourceOf(logColumnFrom(term.name));
+    }
+    return nullptr;
+}
+
+}
+
+QString term(const Term& term) {
+    const auto* source = sourceOf(term);
+    return source ? QCoreApplication::translate("Term", source) : inward(term.name);
+}
+
+}

@@ -1,0 +1,172 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en" sourcelanguage="en">
+<context>
+    <name>BenchSentences</name>
+    <message numerus="yes">
+        <source>Inspection %1 opened: %2, %n items</source>
+        <translation>
+            <numerusform>Inspection %1 opened: %2, %n item</numerusform>
+            <numerusform>Inspection %1 opened: %2, %n items</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>FabricWords</name>
+    <message numerus="yes">
+        <source>%n tests, all held</source>
+        <translation>
+            <numerusform>%n test, all held</numerusform>
+            <numerusform>%n tests, all held</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tests, %1 held</source>
+        <translation>
+            <numerusform>%n test, %1 held</numerusform>
+            <numerusform>%n tests, %1 held</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Not counted, %n readings: %1.</source>
+        <translation>
+            <numerusform>Not counted, %n reading: %1.</numerusform>
+            <numerusform>Not counted, %n readings: %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Phrase</name>
+    <message numerus="yes">
+        <source>%n dates have a year of two digits, read as 1969 to 2068</source>
+        <translation>
+            <numerusform>%n date has a year of two digits, read as 1969 to 2068</numerusform>
+            <numerusform>%n dates have a year of two digits, read as 1969 to 2068</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>lines %2</source>
+        <translation>
+            <numerusform>line %2</numerusform>
+            <numerusform>lines %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>lines %2 …</source>
+        <translation>
+            <numerusform>line %2 …</numerusform>
+            <numerusform>lines %2 …</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines done</source>
+        <translation>
+            <numerusform>%n line done</numerusform>
+            <numerusform>%n lines done</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not applicable</source>
+        <translation>
+            <numerusform>%n not applicable</numerusform>
+            <numerusform>%n not applicable</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n readings</source>
+        <translation>
+            <numerusform>%n reading</numerusform>
+            <numerusform>%n readings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>a text of 1 to %n characters</source>
+        <translation>
+            <numerusform>a text of 1 to %n character</numerusform>
+            <numerusform>a text of 1 to %n characters</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The signature covers %n entries of the record; digest %2.</source>
+        <translation>
+            <numerusform>The signature covers %n entry of the record; digest %2.</numerusform>
+            <numerusform>The signature covers %n entries of the record; digest %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs in the record</source>
+        <translation>
+            <numerusform>%n photograph in the record</numerusform>
+            <numerusform>%n photographs in the record</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Problem</name>
+    <message numerus="yes">
+        <source>nest at most %n levels</source>
+        <translation>
+            <numerusform>nest at most %n level</numerusform>
+            <numerusform>nest at most %n levels</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>at most %n characters</source>
+        <translation>
+            <numerusform>at most %n character</numerusform>
+            <numerusform>at most %n characters</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>1 to %n characters without control characters</source>
+        <translation>
+            <numerusform>1 to %n character without control characters</numerusform>
+            <numerusform>1 to %n characters without control characters</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>1 to %n bytes on one line</source>
+        <translation>
+            <numerusform>1 to %n byte on one line</numerusform>
+            <numerusform>1 to %n bytes on one line</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>this track has %n usable fixes (B records of validity A)</source>
+        <translation>
+            <numerusform>this track has %n usable fix (B records of validity A)</numerusform>
+            <numerusform>this track has %n usable fixes (B records of validity A)</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ReadingRows</name>
+    <message numerus="yes">
+        <source>%n taken</source>
+        <translation>
+            <numerusform>%n taken</numerusform>
+            <numerusform>%n taken</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>crownring::screen::InspectionDesk</name>
+    <message numerus="yes">
+        <source>%n entries saved</source>
+        <translation>
+            <numerusform>%n entry saved</numerusform>
+            <numerusform>%n entries saved</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>crownring::screen::ReadingDesk</name>
+    <message numerus="yes">
+        <source>%n taken</source>
+        <translation>
+            <numerusform>%n taken</numerusform>
+            <numerusform>%n taken</numerusform>
+        </translation>
+    </message>
+</context>
+</TS>

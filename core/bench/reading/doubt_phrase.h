@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Questions about readings that look impossible. %1: the quantity, %2: the figure, %3, %4: the plausible range.
+
+#include "problem/argument.h"
+
+namespace crownring {
+
+enum class DoubtPhrase : std::uint8_t {
+    IsThatSo,
+    IsItRather, ///< %5: what may have been meant
+};
+
+}

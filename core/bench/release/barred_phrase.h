@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Why somebody may not sign, or not put off a defect. %1 is the person where not said otherwise.
+
+#include "problem/argument.h"
+
+namespace crownring {
+
+enum class BarredPhrase : std::uint8_t {
+    NotEntitled,       ///< %2: the capacity
+    Ended,             ///< %2: the capacity, %3: the last good day
+    NotYet,            ///< %2: the capacity, %3: the first day
+    OnlyFor,           ///< %2: the capacity, %3: the balloons
+    NotFor,            ///< %2: the capacity, %3: the balloons, %4: the one acted on
+    EntitledToNothing, ///< %2: the day
+    OtherRules,        ///< %1: the capacity
+    OwnerForHire,
+    AnnualByAMechanic,
+    DeferredForHire,
+    BarringByAPilot,
+    OwnerMayNot, ///< %1: what the rule says
+    NotPreventive,
+    ReviewByOwner,
+};
+
+}

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Entries, and the JSON that they are written in.
+
+#include "problem/fault.h"
+
+namespace crownring {
+
+enum class EntryFault : std::uint8_t {
+    NotJson,
+    NestedTooDeep, ///< %1: the most levels
+    KeyTwice,
+    NotAnEntry,  ///< not one JSON object
+    UnknownKind, ///< %1: the kind as written
+    UnknownKey,  ///< %1: of which kind of entry, or inner object
+    KeyMissing,
+    NotAText,
+    NullCharacter,
+    Blank,
+    TooLong, ///< %1: the most characters
+    NotABoolean,
+    NotANumber,      ///< or beyond what the key may be
+    NotAWholeNumber, ///< %1, %2: the least and the most
+    NotAnObject,
+    NotAListOfObjects,
+    NotAList,
+    EmptyList,
+    NamedTwice, ///< %1: the name
+    NotAName,   ///< %1: the most characters
+    NotASlug,
+    NoWordForThis, ///< %1: as written; %2: the words that may stand here
+    NoKindOfItem,  ///< %1: as written; %2: the kinds
+    ClockWithoutFigure,
+    OnlyTrue,
+    BoundNotOnce,
+    NoDigestOfADocument,
+    NotADigest,
+    EventOfNothing, ///< or of two things
+    ChangesNothing,
+    NotACorrection, ///< not one JSON object
+    KeyIsFixed,
+    NoDirection,
+    NeitherReadNorHeld, ///< or both
+    StepNotAbove,
+    DeferredWithoutEnd,
+    LimitWithoutBound,
+    LeastAboveMost,
+    FirstAfterLast,
+    SealOverNothing,
+    NothingInspected,
+    NobodySigns,
+    NotUtf8,
+    NotReadAgain, ///< what would be written says something else when it is read
+};
+[[nodiscard]] FaultRow rowOf(EntryFault fault);
+
+}

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/reading_fault.h"
+
+namespace crownring {
+
+FaultRow rowOf(ReadingFault fault) {
+    switch (fault) {
+    case ReadingFault::NoQuantity:
+        return {"no-quantity", Code::BadQuantity};
+    case ReadingFault::NoUnit:
+        return {"no-unit", Code::BadQuantity};
+    case ReadingFault::OtherDimension:
+        return {"other-dimension", Code::BadQuantity};
+    case ReadingFault::NoPartOfIt:
+        return {"no-part-of-it", Code::BadQuantity};
+    case ReadingFault::NotAboveZero:
+        return {"not-above-zero", Code::BadQuantity};
+    case ReadingFault::HasNoDirection:
+        return {"has-no-direction", Code::BadQuantity};
+    case ReadingFault::NoDirection:
+        return {"no-direction", Code::BadQuantity};
+    case ReadingFault::NotANumber:
+        return {"not-a-number", Code::BadQuantity};
+    case ReadingFault::BelowAbsoluteZero:
+        return {"below-absolute-zero", Code::BadQuantity};
+    case ReadingFault::CannotBeNegative:
+        return {"cannot-be-negative", Code::BadQuantity};
+    case ReadingFault::CountedWhole:
+        return {"counted-whole", Code::BadQuantity};
+    case ReadingFault::NextStepNotAbove:
+        return {"next-step-not-above", Code::BadQuantity};
+    case ReadingFault::CannotBeHeld:
+        return {"cannot-be-held", Code::BadQuantity};
+    case ReadingFault::NotInSteps:
+        return {"not-in-steps", Code::BadQuantity};
+    case ReadingFault::DoNotCompare:
+        return {"do-not-compare", Code::BadQuantity};
+    case ReadingFault::PressureUnstated:
+        return {"pressure-unstated", Code::BadQuantity};
+    case ReadingFault::LimitNotANumber:
+        return {"limit-not-a-number", Code::BadQuantity};
+    case ReadingFault::LimitWithoutBound:
+        return {"limit-without-bound", Code::BadQuantity};
+    case ReadingFault::LimitTurnedRound:
+        return {"limit-turned-round", Code::BadQuantity};
+    case ReadingFault::LimitCannotBeHeld:
+        return {"limit-cannot-be-held", Code::BadQuantity};
+    }
+    return {};
+}
+
+}

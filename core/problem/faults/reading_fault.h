@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Readings, and the limits that they are held against.
+
+#include "problem/fault.h"
+
+namespace crownring {
+
+enum class ReadingFault : std::uint8_t {
+    NoQuantity,     ///< %1: as written
+    NoUnit,         ///< %1: as written, %2: the units
+    OtherDimension, ///< %1: as written, %2: its dimension, %3: the quantity, %4: its dimension, %5: the units
+    NoPartOfIt,     ///< %1: the quantity
+    NotAboveZero,   ///< %1: the figure
+    HasNoDirection, ///< %1: the quantity
+    NoDirection,    ///< %1: as written
+    NotANumber,
+    BelowAbsoluteZero,
+    CannotBeNegative, ///< %1: the quantity
+    CountedWhole,     ///< %1: the quantity
+    NextStepNotAbove,
+    CannotBeHeld, ///< %1: the quantity
+    NotInSteps,   ///< %1: the quantity
+    DoNotCompare, ///< %1, %2: how each was tested
+    PressureUnstated,
+    LimitNotANumber,
+    LimitWithoutBound,
+    LimitTurnedRound,
+    LimitCannotBeHeld, ///< %1: the quantity
+};
+[[nodiscard]] FaultRow rowOf(ReadingFault fault);
+
+}

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/release_fault.h"
+
+namespace crownring {
+
+FaultRow rowOf(ReleaseFault fault) {
+    switch (fault) {
+    case ReleaseFault::ClosedAlready:
+        return {"closed-already", Code::NotReleasable};
+    case ReleaseFault::ClosedByAnother:
+        return {"closed-by-another", Code::NotReleasable};
+    case ReleaseFault::ClosedSince:
+        return {"closed-since", Code::NotReleasable};
+    case ReleaseFault::BeforeOpening:
+        return {"before-opening", Code::NotReleasable};
+    case ReleaseFault::NothingLookedAt:
+        return {"nothing-looked-at", Code::NotReleasable};
+    case ReleaseFault::LineOpen:
+        return {"line-open", Code::NotReleasable};
+    case ReleaseFault::TooFewReadings:
+        return {"too-few-readings", Code::NotReleasable};
+    case ReleaseFault::NoTester:
+        return {"no-tester", Code::NotReleasable};
+    case ReleaseFault::TesterNotCalibrated:
+        return {"tester-not-calibrated", Code::NotReleasable};
+    case ReleaseFault::Doubtful:
+        return {"doubtful", Code::NotReleasable};
+    case ReleaseFault::Fails:
+        return {"fails", Code::NotReleasable};
+    case ReleaseFault::DecidesNothing:
+        return {"decides-nothing", Code::NotReleasable};
+    case ReleaseFault::NoLimitStated:
+        return {"no-limit-stated", Code::NotReleasable};
+    case ReleaseFault::DefectBarsFlight:
+        return {"defect-bars-flight", Code::NotReleasable};
+    case ReleaseFault::NothingToList:
+        return {"nothing-to-list", Code::NotReleasable};
+    case ReleaseFault::MayNotSign:
+        return {"may-not-sign", Code::NotReleasable};
+    case ReleaseFault::MayNotDefer:
+        return {"may-not-defer", Code::NotReleasable};
+    case ReleaseFault::NotGiven:
+        return {"not-given", Code::NotReleasable};
+    case ReleaseFault::EntryUnread:
+        return {"entry-unread", Code::NotReleasable};
+    }
+    return {};
+}
+
+}

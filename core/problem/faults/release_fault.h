@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What stands in the way of closing an inspection, or of putting off a defect.
+
+#include "problem/fault.h"
+
+namespace crownring {
+
+enum class ReleaseFault : std::uint8_t {
+    ClosedAlready,
+    ClosedByAnother,
+    ClosedSince,   ///< %1: the inspection, %2: the day
+    BeforeOpening, ///< %1: the day of the opening
+    NothingLookedAt,
+    LineOpen,            ///< %1: the line
+    TooFewReadings,      ///< %1: of what, %2, %3: how many were taken and are asked for
+    NoTester,            ///< %1: the line or the reading
+    TesterNotCalibrated, ///< %1: the line or the reading, %2: the tester, %3: the day
+    Doubtful,            ///< %1: the reading, %2: the question
+    Fails,               ///< %1: the reading, %2: why
+    DecidesNothing,      ///< %1: the reading, %2: why
+    NoLimitStated,       ///< %1: the reading, %2: why
+    DefectBarsFlight,    ///< %1: what was found, %2: the item
+    NothingToList,
+    MayNotSign,  ///< %1: why
+    MayNotDefer, ///< %1: why
+    NotGiven,    ///< %1: what
+    EntryUnread, ///< %1: its id, %2: which it is and why
+};
+[[nodiscard]] FaultRow rowOf(ReleaseFault fault);
+
+}

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/store_fault.h"
+
+namespace crownring {
+
+FaultRow rowOf(StoreFault fault) {
+    switch (fault) {
+    case StoreFault::Refused:
+        return {"refused", Code::StoreFailed};
+    case StoreFault::Busy:
+        return {"busy", Code::StoreBusy};
+    case StoreFault::NotOpened:
+        return {"not-opened", Code::StoreUnopened};
+    case StoreFault::SettingNotTaken:
+        return {"setting-not-taken", Code::StoreUnopened};
+    case StoreFault::NoRecord:
+        return {"no-record", Code::StoreUnopened};
+    case StoreFault::IsAFolder:
+        return {"is-a-folder", Code::StoreUnopened};
+    case StoreFault::NotADatabase:
+        return {"not-a-database", Code::StoreForeign};
+    case StoreFault::OtherProgramsFile:
+        return {"other-programs-file", Code::StoreForeign};
+    case StoreFault::OtherProgramsTables:
+        return {"other-programs-tables", Code::StoreForeign};
+    case StoreFault::Newer:
+        return {"newer", Code::StoreNewer};
+    case StoreFault::ReadOnlyFile:
+        return {"read-only-file", Code::StoreNewer};
+    case StoreFault::DriverGivesNoHandle:
+        return {"driver-gives-no-handle", Code::StoreFailed};
+    case StoreFault::NoSuchName:
+        return {"no-such-name", Code::StoreFailed};
+    case StoreFault::JournalLacks:
+        return {"journal-lacks", Code::StoreFailed};
+    case StoreFault::CopyDamaged:
+        return {"copy-damaged", Code::StoreFailed};
+    case StoreFault::CopyDangles:
+        return {"copy-dangles", Code::StoreFailed};
+    case StoreFault::CopyBroken:
+        return {"copy-broken", Code::StoreFailed};
+    case StoreFault::CopyNotWritten:
+        return {"copy-not-written", Code::StoreFailed};
+    case StoreFault::CopyNotNamed:
+        return {"copy-not-named", Code::StoreFailed};
+    case StoreFault::FileExists:
+        return {"file-exists", Code::StoreFailed};
+    case StoreFault::SharedRecord:
+        return {"shared-record", Code::StoreFailed};
+    case StoreFault::IdTwice:
+        return {"id-twice", Code::DuplicateId};
+    case StoreFault::IdKnown:
+        return {"id-known", Code::DuplicateId};
+    case StoreFault::NoEntry:
+        return {"no-entry", Code::UnknownReference};
+    case StoreFault::ItemNotEntered:
+        return {"item-not-entered", Code::UnknownReference};
+    case StoreFault::BalloonNotEntered:
+        return {"balloon-not-entered", Code::UnknownReference};
+    case StoreFault::InspectionNotOpened:
+        return {"inspection-not-opened", Code::UnknownReference};
+    case StoreFault::DefectNotFound:
+        return {"defect-not-found", Code::UnknownReference};
+    case StoreFault::PersonNotEntitled:
+        return {"person-not-entitled", Code::UnknownReference};
+    case StoreFault::NothingNamedSo:
+        return {"nothing-named-so", Code::UnknownReference};
+    case StoreFault::CannotBeCorrected:
+        return {"cannot-be-corrected", Code::CannotAmend};
+    }
+    return {};
+}
+
+}

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The record as a file or a database.
+
+#include "problem/fault.h"
+
+namespace crownring {
+
+enum class StoreFault : std::uint8_t {
+    Refused,         ///< %1: what the database says
+    Busy,            ///< %1: what the database says
+    NotOpened,       ///< %1: what the database says
+    SettingNotTaken, ///< %1: the setting, %2: as it is, %3: as it must be
+    NoRecord,        ///< %1: where
+    IsAFolder,       ///< %1: where
+    NotADatabase,    ///< %1: what the database says
+    OtherProgramsFile,
+    OtherProgramsTables,
+    Newer, ///< %1: the version of its schema, %2: the newest known here
+    ReadOnlyFile,
+    DriverGivesNoHandle,
+    NoSuchName,
+    JournalLacks,    ///< %1: the id of an entry that another amends
+    CopyDamaged,
+    CopyDangles,
+    CopyBroken, ///< %1: why
+    CopyNotWritten,
+    CopyNotNamed, ///< %1: its name
+    FileExists,   ///< %1: its name
+    SharedRecord,
+    IdTwice,             ///< %1: the id
+    IdKnown,             ///< %1: the id
+    NoEntry,             ///< %1: the id
+    ItemNotEntered,      ///< %1: its id
+    BalloonNotEntered,   ///< %1: its registration
+    InspectionNotOpened, ///< %1: its name
+    DefectNotFound,      ///< %1: its name
+    PersonNotEntitled,   ///< %1: the name
+    NothingNamedSo,      ///< %1: the name
+    CannotBeCorrected,   ///< %1: the id of an entry that cannot be read
+};
+[[nodiscard]] FaultRow rowOf(StoreFault fault);
+
+}

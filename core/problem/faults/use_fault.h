@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Questions and orders that make no sense as they are.
+
+#include "problem/fault.h"
+
+namespace crownring {
+
+enum class UseFault : std::uint8_t {
+    EmptyKit,
+    ItemNotYetThere,    ///< %1: the item, %2: the day
+    NoItemOnThatDay,    ///< %1: the item, %2: the day
+    BalloonNotYetThere, ///< %1: the registration, %2: the day
+    NoBalloon,          ///< %1: the registration
+    NoItem,             ///< %1: its id
+    NoSubject,
+    FlightTakenMeanwhile, ///< %1: the balloon, %2: the day
+    NoRecordNamed,
+    BoundNotOnce,
+    NotUtf8, ///< %1: which argument, %2: from which byte on
+    SomethingToChoose,
+    BadRows,
+    FileUnreadable,
+    FileUnwritable, ///< %1: what the system says
+    NoPicture,      ///< %1: what the reader says
+    PictureNotKept,
+    NotAWholeNumber,
+    NotANumber,
+};
+[[nodiscard]] FaultRow rowOf(UseFault fault);
+
+}

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What stands on the papers of an inspection: titles, labels, sentences.
+
+#include "problem/argument.h"
+
+namespace crownring {
+
+enum class SheetPhrase : std::uint8_t {
+    Draft, ///< %1: a title
+    DraftNote, ///< %1: the day
+    PapersOf, ///< %1: the inspection
+    SignedInTheRecord,
+    ToBeSigned,
+    Name,
+    ActingAs,
+    LicenceNumber,
+    Date,
+    Signature,
+    Gore, ///< %1: its number
+    Row, ///< %1: its number
+    Step, ///< %1, %2: where it begins and ends
+    Jaws, ///< %1: their width
+    Abandoned,
+    WorkOnItems,
+    ReleaseToService,
+    WithoutRelease,
+    ReturnToService,
+    NoReturnToService,
+    OpenDefects,
+    OpenDefect, ///< %1: the item, %2: what was found, %3: how grave it is
+    SealOver, ///< %1: how many entries, %2: the digest
+    CorrectedSinceSee,
+    LogbookEntry,
+    NotSigned,
+    Inspection,
+    TotalTime,
+    TimeInService,
+    HighestTemperature,
+    NotRead,
+    DataUsed, ///< %1: the manuals
+    Deferred, ///< %1: the defect
+    Limitations, ///< %1: what they are
+    DiscrepancyList,
+    DiscrepancyNote, ///< %1: the day
+    Number,
+    Item,
+    Discrepancy,
+    Severity,
+    State,
+    NothingOpen,
+    Report,
+    Visit,
+    Opened,
+    Closed,
+    NotYet,
+    Outcome,
+    NoneYet,
+    OutcomeReleased,
+    OutcomeDiscrepancies,
+    OutcomeAbandoned,
+    Checklist,
+    NoChecklist,
+    Revision, ///< %1: a title, %2: its revision
+    Inspectors,
+    ToBeDone,
+    Items,
+    Kind,
+    Type,
+    SerialNumber,
+    NotRecorded,
+    OtherLines,
+    OnItem, ///< %1: a section, %2: the item
+    WithTester, ///< %1: the tester
+    Photographs, ///< %1: how many
+    CorrectionsNote,
+    CorrectedSince,
+    RepairOrPart,
+    WhereSizeSerials,
+    LotOrDocument,
+    By,
+    OffAndOn, ///< %1, %2: the serial numbers that came off and went on
+    NotStated,
+    RepairsAndParts,
+    Defect,
+    Defects,
+    WhatBecameOfIt,
+    Readings,
+    Testers,
+    QuantityAndTest,
+    Where,
+    Reading,
+    Limit,
+    Result,
+    Tester,
+    What,
+    CalibratedUntil,
+    NoCalibration,
+    NotCalibrated, ///< %1: the tester
+    HeldNote,
+    Passes,
+    Fails, ///< how far, the two columns before say
+    Undecided, ///< %1: why
+    NotComparable, ///< %1: why
+    NoLimit,
+    BarsFlight,
+    Minor,
+    IsOpen,
+    IsDeferred, ///< %1: the reason
+    AgreedBy, ///< %1: a deferral, %2: the person
+    UntilDay, ///< %1: a deferral, %2: the day
+    UntilClock, ///< %1: a deferral, %2: a figure of the clock
+    IsCleared, ///< %1: how, %2: by whom
+    Map,
+    MapCaption, ///< %1: the envelope, %2: what was read
+    MapUnit, ///< %1: what was read, %2: its unit
+    MapUnitAndLimit, ///< %1: what was read, %2: its unit, %3: the limit
+    MapOrientation,
+    MapSizeUnknown,
+    NoReadingAtAPlace,
+    Entry,
+    FirstWritten,
+    SaysNow,
+    Nothing,
+};
+
+}
