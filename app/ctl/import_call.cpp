@@ -6,6 +6,7 @@
 #include "exchange/track/igc_flight.h"
 #include "measure/duration_text.h"
 #include "problem/faults/use_fault.h"
+#include "registry/flight_said.h"
 #include "words/problem_words.h"
 #include "words/sentence.h"
 
@@ -112,6 +113,12 @@ Results<Found> fromLog(Books& books, const std::string& bytes, const ImportOptio
     return found;
 }
 
+/// What the log says, and what is known of where the flight comes from.
+std::string noteOf(const FlightProposal& proposal) {
+    auto source = words::said(sourceOf(proposal.flight)).toStdString();
+    return proposal.note.empty() ? source : source.empty() ? proposal.note : proposal.note + "; " + source;
+}
+
 nlohmann::ordered_json flightJson(const JudgedProposal& judged) {
     const auto& proposal = judged.proposal;
     nlohmann::ordered_json row{{"line", proposal.line},
@@ -122,8 +129,8 @@ nlohmann::ordered_json flightJson(const JudgedProposal& judged) {
         row["time"] = proposal.time->iso();
     row["minutes"] = proposal.flight.use.minutes.value();
     row["landings"] = proposal.flight.use.landings.value();
-    if (!proposal.note.empty())
-        row["note"] = proposal.note;
+    if (const auto note = noteOf(proposal); !note.empty())
+        row["note"] = note;
     return row;
 }
 

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "words/sentences.h"
 
+#include "registry/flight_said.h"
 #include "words/bench_sentences.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <QLocale>
@@ -65,6 +67,8 @@ struct Teller {
             text = Sentences::tr("%1, at most %2 °C").arg(text, QLocale().toString(e.hottest->value(), 'f', 0));
         if (e.tethered)
             text = Sentences::tr("%1, tethered").arg(text);
+        if (const auto source = said(sourceOf(e)); !source.isEmpty())
+            text = Sentences::tr("%1, %2").arg(text, source);
         if (e.kit) {
             QStringList names;
             for (const auto& item : *e.kit)
@@ -111,9 +115,23 @@ struct Teller {
     QString operator()(const EntryCorrected& e) const {
         return Sentences::tr("Correction of %1: %2").arg(inward(e.replaces.text()), inward(e.with));
     }
+    static QString reasonOf(const EntryVoided& e) {
+        const auto known = voidReasonFrom(e.reason);
+        if (!known)
+            return inward(e.reason);
+        switch (*known) {
+        case VoidReason::Undone:
+            return Sentences::tr("undone at once");
+        case VoidReason::TakenBack:
+            return Sentences::tr("taken back at the bench");
+        case VoidReason::ReadingTakenBack:
+            return Sentences::tr("its reading was taken back at the bench");
+        }
+        return {};
+    }
     QString operator()(const EntryVoided& e) const {
         return e.reason.empty() ? Sentences::tr("%1 voided").arg(inward(e.voids.text()))
-                                : Sentences::tr("%1 voided: %2").arg(inward(e.voids.text()), inward(e.reason));
+                                : Sentences::tr("%1 voided: %2").arg(inward(e.voids.text()), reasonOf(e));
     }
 };
 

@@ -78,8 +78,6 @@ bool isServedBy(const Checklist& checklist, const RequirementId& requirement, It
     });
 }
 
-constexpr const char* furtherWork = "further-work";
-
 /// A line for each requirement of the work that neither the visit nor a line of the list accomplishes.
 void addFurtherWork(Checklist& checklist, const Opening& opening, const DueList& due) {
     std::vector<ChecklistLine> further;
@@ -104,7 +102,8 @@ void addFurtherWork(Checklist& checklist, const Opening& opening, const DueList&
     }
     if (further.empty())
         return;
-    checklist.sections.push_back({furtherWork, "Further work"});
+    const std::string id(furtherWork);
+    checklist.sections.push_back({id, id}); // whoever shows it has the words
     checklist.lines.insert(checklist.lines.end(), further.begin(), further.end());
 }
 

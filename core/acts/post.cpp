@@ -3,7 +3,6 @@
 
 #include "gate/gate.h"
 #include "problem/faults/programme_fault.h"
-#include "record/chain.h"
 #include "record/chain/chain.h"
 #include "rules/programme/programme.h"
 

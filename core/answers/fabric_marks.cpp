@@ -2,8 +2,8 @@
 #include "answers/fabric_marks.h"
 
 #include "answers/fabric_channel.h"
-#include "bench/reading/reading_phrase.h"
 #include "bench/release/bench_file.h"
+#include "registry/reading_said.h"
 #include "rules/due/defects.h"
 
 #include <algorithm>

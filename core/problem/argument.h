@@ -50,7 +50,7 @@ struct Listed {
 /// room that speaks so, and its words in `app/words/phrases`.
 enum class SchemaPhrase : std::uint8_t;  ///< rules/programme/schema_phrase.h
 enum class DuePhrase : std::uint8_t;     ///< rules/due/due_phrase.h
-enum class ReadingPhrase : std::uint8_t; ///< bench/reading/reading_phrase.h
+enum class ReadingPhrase : std::uint8_t; ///< registry/reading_phrase.h
 enum class LimitPhrase : std::uint8_t;   ///< bench/reading/limit_phrase.h
 enum class JudgedPhrase : std::uint8_t;  ///< bench/reading/judged_phrase.h
 enum class DoubtPhrase : std::uint8_t;   ///< bench/reading/doubt_phrase.h
@@ -63,11 +63,13 @@ enum class LeftOutPhrase : std::uint8_t; ///< answers/fabric/left_out_phrase.h
 enum class VerdictPhrase : std::uint8_t; ///< record/verdict_phrase.h
 enum class SheetPhrase : std::uint8_t;   ///< sheets/sheet_phrase.h
 enum class PaperPhrase : std::uint8_t;   ///< paper/paper_phrase.h
+enum class ChecklistPhrase : std::uint8_t; ///< bench/checklist/checklist_phrase.h
+enum class FlightPhrase : std::uint8_t; ///< registry/flight_phrase.h
 
 /// A fault stands for what it says, without its mend.
 using PhraseCode = std::variant<Fault, SchemaPhrase, DuePhrase, ReadingPhrase, LimitPhrase, JudgedPhrase, DoubtPhrase,
                                 BarredPhrase, ContentPhrase, ReleasePhrase, LogPhrase, TrackPhrase, LeftOutPhrase,
-                                VerdictPhrase, SheetPhrase, PaperPhrase>;
+                                VerdictPhrase, SheetPhrase, PaperPhrase, ChecklistPhrase, FlightPhrase>;
 
 struct Phrase {
     PhraseCode code;

@@ -2,8 +2,6 @@
 #include "record/entry_json.h"
 
 #include "problem/faults/entry_fault.h"
-#include "record/bench_reader.h"
-#include "record/chain.h"
 #include "record/json/object_reader.h"
 #include "record/json/strict_json.h"
 #include "record/json/written.h"

@@ -38,11 +38,15 @@ struct DefectMark {
     DefectId defect;
     Stamp stamp;
     Severity severity = Severity::Barring; ///< with `Found`
-    std::string what;                      ///< what was found, why it may wait, or what was done
+    std::string what; ///< what was found, why it may wait, or what was done; empty where a reading failed
+    std::optional<ReadingTaken> reading; ///< with `Found`: the one that failed, where nothing else was said
     std::optional<CivilDate> until;        ///< with `Deferred`: the last good day
     std::optional<Minutes> untilMinutes;   ///< with `Deferred`: a figure of the item's clock
     bool operator==(const DefectMark&) const = default;
 };
+
+/// What was found, or that a reading failed.
+[[nodiscard]] Argument whatOf(const DefectMark& found);
 
 /// How the fabric of an envelope stands by its readings to one bound of its type's manual; forecasts have no say here.
 struct FabricMark {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/duration_text.h"
+#include "registry/item_facts.h"
 #include "rules/due/defects.h"
 #include "sheets/sheet_parts.h"
 
@@ -45,7 +46,7 @@ void speak(DefectLine& line, const Inspection& inspection, const Speech& in) {
 }
 
 DefectLine lineOf(const OpenDefect& open, const ItemFacts& item, CivilDate on, const Speech& in) {
-    DefectLine line{open.found->defect,  item.id.text(), open.found->what, open.found->severity, in.say(SheetPhrase::IsOpen), true, false,
+    DefectLine line{open.found->defect,  item.id.text(), in.say(whatOf(*open.found)), open.found->severity, in.say(SheetPhrase::IsOpen), true, false,
                     bars(open, item, on)};
     if (open.deferred) {
         line.state = deferralText(open.deferred->what, {}, open.deferred->until, open.deferred->untilMinutes, in);
@@ -65,7 +66,7 @@ std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in) {
     for (const auto& found : file.inspection.found) {
         DefectLine line{found.body.defect,
                         found.body.item.text(),
-                        found.body.what,
+                        in.say(whatOf(file, found.body)),
                         found.body.severity,
                         in.say(SheetPhrase::IsOpen),
                         true,

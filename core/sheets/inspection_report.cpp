@@ -88,7 +88,7 @@ void addChecks(Document& document, const BenchFile& file, const Speech& in) {
         std::string title = in.say(SheetPhrase::OtherLines);
         for (const auto& section : file.inspection.checklist.sections)
             if (work.line && section.id == work.line->section)
-                title = section.title;
+                title = in.say(titleOf(section));
         if (work.item)
             title = in.say(SheetPhrase::OnItem, {title, work.item->id});
         if (title != part) {

@@ -14,7 +14,7 @@ Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on
     return guarded([&]() -> Result<std::vector<ItemFacts>> {
                auto& totals = m_projector.totals();
                if (!scope.balloon && scope.items.empty())
-                   return FactsReader(*m_connection, m_names, totals, false).read(on, std::nullopt);
+                   return withReadings(FactsReader(*m_connection, m_names, totals, false).read(on, std::nullopt));
                std::vector<std::int64_t> items;
                if (scope.balloon) {
                    const auto balloon = m_names.find(*scope.balloon);
@@ -43,9 +43,29 @@ Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on
                for (const auto item : items)
                    for (auto& each : reader.read(on, item))
                        facts.push_back(std::move(each));
-               return facts;
+               return withReadings(std::move(facts));
            })
         .and_then([](auto&& answer) { return std::forward<decltype(answer)>(answer); });
+}
+
+/// Few defects are of a reading alone, so each is looked up by itself.
+std::vector<ItemFacts> SqlRecord::withReadings(std::vector<ItemFacts> facts) {
+    const auto now = [&](const EntryId& id) {
+        const auto line = m_journal.line(id);
+        return line ? std::optional(nowOf(*line)) : std::nullopt;
+    };
+    for (auto& item : facts)
+        for (auto& mark : item.defects) {
+            if (mark.kind != DefectMark::Kind::Found || !mark.what.empty())
+                continue;
+            const auto entry = now(mark.stamp.id);
+            const auto* found = entry ? std::get_if<DefectFound>(&entry->body) : nullptr;
+            const auto failed = found && found->reading ? now(*found->reading) : std::nullopt;
+            if (failed)
+                if (const auto* reading = std::get_if<ReadingTaken>(&failed->body))
+                    mark.reading = *reading;
+        }
+    return facts;
 }
 
 Result<std::vector<AdoptedProgramme>> SqlRecord::adoptions(CivilDate on) {

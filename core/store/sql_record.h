@@ -41,6 +41,8 @@ public:
     [[nodiscard]] std::optional<Problem> readOnlyReason() const override { return m_readOnlyReason; }
 
 private:
+    /// With what failed where a defect says no more than that a reading did.
+    [[nodiscard]] std::vector<ItemFacts> withReadings(std::vector<ItemFacts> facts);
     class Writing;
     void forgetWhatOthersWrote();
     void forget();

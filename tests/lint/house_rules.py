@@ -281,6 +281,31 @@ def codes(tree):
         yield offence("core/problem/fault.h", 1, "codeCount does not count to the last code")
 
 
+# A literal of core that says something in English, unless it is one of these.
+SENTENCE = re.compile(r"[A-Za-z']{2,} [a-z']{2,}")
+LITERAL = re.compile(r'"((?:[^"\\]|\\.)*)"|//.*')
+SQL_WORDS = re.compile(r"\b(SELECT|FROM|WHERE|INSERT|UPDATE|DELETE|CREATE|DROP|ORDER BY|VALUES|UNION|JOIN|AND|SET|WINDOW|CAST|LOCK|PRAGMA)\b")
+WORDS_OF_OTHERS = {
+    "core/bench/release/owner_rule.cpp": "what the rules say, as read, each with its clause",
+    "core/bench/release/release_text.cpp": "statements as 14 CFR and Part-ML prescribe them, and where they stand",
+    "core/exchange/log/log_heading.cpp": "what people call the columns of their logs, in four languages",
+    "core/gate/gate.cpp": "what each check is called, for developers",
+    "core/registry/clock.cpp": "two figures as the projections of existing records hold them",
+    "core/rules/programme/document_schema.cpp": "what the schema checker writes, to find the key that it means",
+}
+
+
+def sentences(tree):
+    """core speaks in codes with arguments: sentences are made in app/words."""
+    for path, number, line in tree.lines("core"):
+        if str(path) in WORDS_OF_OTHERS or line.lstrip().startswith(("#include", "//")) or "throw std::" in line:
+            continue
+        for found in LITERAL.finditer(line):
+            text = re.sub(r"\(from memory[^)]*\)", "", found.group(1) or "")
+            if SENTENCE.search(text) and not (path.parts[1] == "store" and SQL_WORDS.search(text)):
+                yield offence(path, number, f'"{found.group(1)}" is a sentence; core speaks in codes')
+
+
 def qml_manners(tree):
     """A file of QML speaks to what it names, not to where it happens to stand; a sentence is translated whole."""
     for path, number, line in tree.lines("qml", "app", suffixes=(".qml",)):
@@ -302,7 +327,7 @@ def properties(tree):
 
 
 RULES = [arrows, folders, walls, libraries, sql, qml_dates, qml_colours, context_properties, clocks, licences, names, lengths,
-         crowds, markers, codes, qml_manners, properties]
+         crowds, markers, codes, sentences, qml_manners, properties]
 
 
 def main(root):

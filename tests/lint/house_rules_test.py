@@ -121,6 +121,14 @@ class HouseRules(unittest.TestCase):
         self.catches("codes", "core/problem/fault.h", "enum class Code {\n    BadDate,\n    BadUse,\n    BadMood,\n};\n"
                      "inline constexpr int codeCount = static_cast<int>(Code::BadUse) + 1;")
 
+    def test_a_sentence_in_core(self):
+        for line in ('return problem(Code::BadUse, "no items to check", "");', 'label("Time in service");', 'text += " is open and";'):
+            self.catches("sentences", "core/rules/more.cpp", line)
+        self.catches("sentences", "core/store/more.cpp", 'refuse("the copy is damaged");')
+        for line in ('run("SELECT at, entry_id FROM flight WHERE at < ?");', '// the copy is damaged', 'throw std::logic_error("no such kind");',
+                     'rule = "ML.A.403(b) (from memory)";', 'words = "open, done, not-applicable";'):
+            self.assertNotIn("sentences", self.offences({"core/store/more.cpp": LICENCE + line + "\n"}), line)
+
     def test_qml_that_reaches_out_or_puts_sentences_together(self):
         for line in ("width: parent.parent.width", 'text: qsTr("due on ") + day', 'text: day + qsTr(" days")'):
             self.catches("qml_manners", "qml/next/More.qml", line)

@@ -124,6 +124,11 @@ private slots:
         row("hotter than a flame may be", Code::BadQuantity, "max_temp_c", flight(",'max_temp_c':401"));
         row("tethered, perhaps", Code::BadValue, "tethered", flight(",'tethered':'yes'"));
 
+        row("a take-off with a zone", Code::BadDate, "take_off", flight(",'take_off':'19:10Z'"));
+        row("a track without a file", Code::MissingKey, "track/file", flight(",'track':{'skipped':2}"));
+        row("a defect of nothing", Code::MissingKey, "what",
+            "{'entry':'defect.found'," + on + ",'defect':'D','item':'B1','severity':'minor'}");
+
         row("a clock that states nothing", Code::BadValue, "clock/minutes", done(",'clock':{}"));
         row("an unknown figure stated", Code::BadQuantity, "clock/minutes", done(",'clock':{'minutes':null}"));
         row("a method of two words", Code::BadValue, "method", done(",'method':'proof test'"));

@@ -130,6 +130,7 @@ void mutate(json& object) {
                                                   "minutes",     "landings",
                                                   "inflations",  "kit",
                                                   "max_temp_c",  "tethered",
+                                                  "take_off",    "track",
                                                   "requirement", "clock",
                                                   "method",      "ref",
                                                   "programme",   "balloons",

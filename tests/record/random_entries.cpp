@@ -129,12 +129,16 @@ rc::Gen<Body> any(Of<FlightLogged>, const Names& names) {
     const auto use = rc::gen::build<Usage>(set(&Usage::minutes, anyCount<Minutes>(1, 10'080)),
                                            set(&Usage::landings, anyCount<Landings>(0, 200)),
                                            set(&Usage::inflations, anyCount<Inflations>(0, 200)));
+    const auto track = rc::gen::build<TrackSource>(
+        set(&TrackSource::file, rc::gen::elementOf(std::vector<std::string>{"evening.igc", "track 2.igc"})), set(&TrackSource::fixesSkipped, rc::gen::inRange(0, 10'000'001)),
+        set(&TrackSource::beganAloft), set(&TrackSource::endedAloft));
     return rc::gen::cast<Body>(rc::gen::build<FlightLogged>(
         set(&FlightLogged::balloon, names.balloon), set(&FlightLogged::use, use),
         set(&FlightLogged::kit, optionally(someOf(names.item))),
         set(&FlightLogged::hottest,
             optionally(rc::gen::map(rc::gen::inRange(-600, 4001), [](int tenths) { return Celsius(tenths / 10.0); }))),
-        set(&FlightLogged::tethered)));
+        set(&FlightLogged::tethered), set(&FlightLogged::takeOff, optionally(anyTime())),
+        set(&FlightLogged::track, optionally(track))));
 }
 
 rc::Gen<Body> any(Of<RequirementDone>, const Names& names) {

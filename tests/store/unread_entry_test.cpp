@@ -5,9 +5,11 @@
 #include "answers/check_rig_up.h"
 #include "answers/due.h"
 #include "rules/programme/programme.h"
+#include "said.h"
 #include "scratch.h"
 #include "test_class.h"
 #include "unread_record.h"
+#include "words/question_text.h"
 
 #include <QtTest>
 
@@ -139,7 +141,7 @@ private slots:
         QVERIFY2(saved, saved ? "" : text(saved.error()).c_str());
         QVERIFY(openRecord(scratch.beside("copy"), OpenMode::Existing));
         const auto verdict = record.verify().value();
-        QVERIFY2(verdict.intact, verdict.reason.c_str()); // it is what was written
+        QVERIFY2(verdict.intact, verdict.reason ? spoken(*verdict.reason).c_str() : ""); // it is what was written
         QCOMPARE(verdict.entries, 8);
         QCOMPARE(minutesOf(record), 60);
         posted(record, R"({"entry":"flight.logged","on":"2024-03-02","balloon":"QE-ONE","minutes":10})");
@@ -154,7 +156,7 @@ private slots:
         QCOMPARE(questions.front().kind, Question::Kind::Unreadable);
         QCOMPARE(questions.front().subject, std::string("twice"));
         for (const char* said : {"line 8 of the journal", "programme.adopted", "key 'items'", "'E1' is named twice"})
-            QVERIFY2(questionText(questions.front()).find(said) != std::string::npos, said);
+            QVERIFY2(words::questionText(questions.front()).contains(QLatin1String(said)), said);
         const auto all = record.questions().value();
         QVERIFY(std::find(all.begin(), all.end(), questions.front()) != all.end());
         const auto line = record.line(EntryId("twice")).value();

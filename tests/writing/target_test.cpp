@@ -18,7 +18,7 @@ namespace {
 /// "" where it may be written, else the name of the code.
 QString refusal(const QString& file, Replace replace) {
     const auto why = whyNotWritten(file.toStdString(), replace);
-    return why ? QString::fromStdString(std::string(codeName(why->code))) : QString();
+    return why ? QString::fromStdString(std::string(codeName(why->code()))) : QString();
 }
 
 void write(const QString& file, const char* text) {

@@ -5,6 +5,7 @@
 #include "words/bench_sentences.h"
 #include "words/bench_words.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <algorithm>
@@ -58,7 +59,7 @@ QString sectionTitle(const Inspection& inspection, const WorkLine& work) {
     if (work.line)
         for (const auto& section : inspection.checklist.sections)
             if (section.id == work.line->section)
-                return inward(section.title);
+                return words::said(titleOf(section));
     return BenchRows::tr("Other lines");
 }
 
@@ -111,7 +112,7 @@ std::vector<Choice> defectRows(const BenchFile& file) {
                                               : BenchRows::tr("does not bar flight");
             const auto* governs = governingLimit(state);
             const auto limit = governs ? Words::left(*governs) : QString();
-            defects.push_back({inward(open.found->defect.text()), inward(open.found->what),
+            defects.push_back({inward(open.found->defect.text()), words::said(whatOf(*open.found)),
                                joined({inward(item.id.text()), word, limit}, QStringLiteral(" · ")), -1,
                                static_cast<int>(state.standing), barring});
         }

@@ -357,11 +357,6 @@ void ReadingDesk::stand() {
     if (state.judgement == Judgement::Fails) {
         DefectFound found;
         found.item = reading.item;
-        found.what = outward(
-            tr("%1 fails: %2, %3")
-                .arg(BenchWords::quantity(reading.quantity), BenchWords::value(reading),
-                     joined({state.limit ? words::said(*state.limit) : QString(), BenchSentences::place(reading.place)},
-                            QStringLiteral(", "))));
         found.severity = Severity::Barring;
         found.inspection = reading.inspection;
         found.line = reading.line;
@@ -390,10 +385,10 @@ void ReadingDesk::takeBack() {
         return;
     const auto& file = *m_desk->file();
     const EntryId id(outward(m_taken.choices().front().value));
-    std::vector<Body> bodies{EntryVoided{id, outward(tr("Taken back at the bench."))}};
+    std::vector<Body> bodies{EntryVoided{id, std::string(voidReasonName(VoidReason::TakenBack))}};
     for (const auto& found : file.inspection.found)
         if (found.body.reading == id)
-            bodies.push_back(EntryVoided{found.id, outward(tr("Its reading was taken back at the bench."))});
+            bodies.push_back(EntryVoided{found.id, std::string(voidReasonName(VoidReason::ReadingTakenBack))});
     m_desk->post(std::move(bodies));
 }
 

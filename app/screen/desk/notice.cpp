@@ -22,7 +22,7 @@ std::vector<NumberedEntry> voidsOf(const std::vector<EntryId>& written, CivilDat
     std::vector<NumberedEntry> voids;
     for (auto id = written.rbegin(); id != written.rend(); ++id)
         voids.push_back(
-            {{.id = {}, .on = on, .time = {}, .by = by, .note = {}, .body = EntryVoided{*id, "undone at once"}}, 0});
+            {{.id = {}, .on = on, .time = {}, .by = by, .note = {}, .body = EntryVoided{*id, std::string(voidReasonName(VoidReason::Undone))}}, 0});
     return voids;
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/reading/reading_phrase.h"
+#include "registry/reading_phrase.h"
 #include "words/phrase_sources.h"
 
 #include <QtGlobal>
@@ -26,6 +26,10 @@ const char* sourceOf(ReadingPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "%1 on %2");
     case ReadingPhrase::BetweenJaws:
         return QT_TRANSLATE_NOOP("Phrase", "%1 between jaws of %2");
+    case ReadingPhrase::Failed:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 fails");
+    case ReadingPhrase::AReading:
+        return QT_TRANSLATE_NOOP("Phrase", "a reading");
     case ReadingPhrase::HeldAt:
         return QT_TRANSLATE_NOOP("Phrase", "held at %1");
     case ReadingPhrase::WithLimit:

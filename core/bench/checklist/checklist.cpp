@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/checklist/checklist.h"
 
+#include "bench/checklist/checklist_phrase.h"
 #include "problem/faults/checklist_fault.h"
 #include "rules/programme/document_schema.h"
 
@@ -160,6 +161,10 @@ std::string_view ChecklistLine::clauseUnder(Regime regime) const {
         if (of == regime)
             return clause;
     return {};
+}
+
+Argument titleOf(const ChecklistSection& section) {
+    return section.id == furtherWork ? Argument(Phrase{ChecklistPhrase::FurtherWork, {}}) : Argument(section.title);
 }
 
 Result<Checklist> checklistFrom(std::string_view text) {

@@ -31,6 +31,10 @@ struct ChecklistSection {
     std::string title;
     bool operator==(const ChecklistSection&) const = default;
 };
+/// The section, by its id, of what the program adds to a checklist: work that is neither of the visit nor on the list.
+inline constexpr std::string_view furtherWork = "further-work";
+/// Its own title; of `furtherWork` a phrase.
+[[nodiscard]] Argument titleOf(const ChecklistSection& section);
 
 struct ChecklistLine {
     std::string id; ///< different in all lines of a checklist, e.g. "envelope.crown-ring"

@@ -142,7 +142,7 @@ ChecklistLine lineFor(const RequirementId& requirement, const std::string& title
     line.id = "do/" + requirement.text();
     line.kinds = {kind};
     line.title = title;
-    line.lookFor = note.empty() ? "As its source says." : note;
+    line.lookFor = note.empty() ? source : note;
     line.sources = {{regime, source}};
     line.onlyWith = {requirement};
     return line;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/reading/series.h"
 
-#include "bench/reading/reading_phrase.h"
+#include "registry/reading_phrase.h"
 #include "problem/faults/reading_fault.h"
 
 #include <cmath>
@@ -93,14 +93,6 @@ SeriesKey seriesOf(std::string_view quantity, const TestConditions& conditions) 
     if (conditions.jaw)
         key.jaw = nominalJaw(*conditions.jaw);
     return key;
-}
-
-Argument inPlace(Argument what, const PanelPlace& place) {
-    if (place.gore)
-        what = Phrase{ReadingPhrase::InGore, {std::move(what), *place.gore}};
-    if (place.row)
-        what = Phrase{ReadingPhrase::InRow, {std::move(what), *place.row}};
-    return what;
 }
 
 Argument testedAs(const SeriesKey& series) {

@@ -49,8 +49,6 @@ struct SeriesKey {
     return seriesOf(reading.quantity, reading.conditions);
 }
 
-/// "…, gore 3, row 12"; where nothing is known of the place, `what` itself.
-[[nodiscard]] Argument inPlace(Argument what, const PanelPlace& place);
 /// "air permeability at 100 Pa on 20 cm²", "grab strength between jaws of 25 mm".
 [[nodiscard]] Argument testedAs(const SeriesKey& series);
 

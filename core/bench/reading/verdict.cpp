@@ -2,7 +2,7 @@
 #include "bench/reading/verdict.h"
 
 #include "bench/reading/judged_phrase.h"
-#include "bench/reading/reading_phrase.h"
+#include "registry/reading_phrase.h"
 #include "problem/faults/reading_fault.h"
 
 #include <algorithm>

@@ -2,8 +2,9 @@
 #include "bench/release/bench_file.h"
 
 #include "bench/reading/limit_phrase.h"
-#include "bench/reading/reading_phrase.h"
 #include "measure/unit.h"
+#include "registry/reading_phrase.h"
+#include "registry/reading_said.h"
 
 #include <algorithm>
 #include <tuple>
@@ -91,6 +92,20 @@ ReadingState stateOf(const ReadingTaken& reading, std::span<const StatedLimit> l
     }
     state.measured = std::move(*measured);
     return state;
+}
+
+Argument whatOf(const BenchFile& file, const DefectFound& found) {
+    if (!found.what.empty())
+        return found.what;
+    Argument reading = Phrase{ReadingPhrase::AReading, {}};
+    for (const auto& each : file.inspection.readings)
+        if (each.id == found.reading) {
+            const auto limit = stateOf(file, each.body).limit;
+            reading = said(each.body);
+            if (limit)
+                reading = Phrase{ReadingPhrase::WithLimit, {std::move(reading), *limit}};
+        }
+    return Phrase{ReadingPhrase::Failed, {std::move(reading)}};
 }
 
 std::vector<const Said<ReadingTaken>*> speakingReadings(const Inspection& inspection) {

@@ -58,6 +58,9 @@ struct ReadingState {
 /// Held against the limits of its item's type and kind.
 [[nodiscard]] ReadingState stateOf(const ReadingTaken& reading, std::span<const StatedLimit> limits);
 
+/// What was found, or which reading failed what limit.
+[[nodiscard]] Argument whatOf(const BenchFile& file, const DefectFound& found);
+
 /// Of the same series at the same place of one item; where a quantity is read at places, an unstated one is no place.
 [[nodiscard]] bool takesThePlaceOf(const ReadingTaken& later, const ReadingTaken& earlier);
 

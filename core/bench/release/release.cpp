@@ -2,9 +2,10 @@
 #include "bench/release/release.h"
 
 #include "bench/reading/doubt.h"
-#include "bench/reading/reading_phrase.h"
 #include "bench/release/release_phrase.h"
 #include "problem/faults/release_fault.h"
+#include "registry/reading_phrase.h"
+#include "registry/reading_said.h"
 #include "rules/due/defects.h"
 
 #include <algorithm>
@@ -25,11 +26,8 @@ Argument onItem(Argument what, const ItemFacts* item) {
 
 Argument titleOn(const WorkLine& work) { return onItem(titleOf(work), work.item); }
 
-Argument said(const ReadingTaken& reading) {
-    auto read = inPlace(Phrase{reading.held ? ReadingPhrase::Held : ReadingPhrase::Read,
-                               {quantityTerm(reading.quantity), InUnit{reading.value, reading.unit}}},
-                        reading.place);
-    return Phrase{ReadingPhrase::OfItem, {std::move(read), reading.item}};
+Argument readOn(const ReadingTaken& reading) {
+    return Phrase{ReadingPhrase::OfItem, {said(reading), reading.item}};
 }
 
 class Gate {
@@ -115,7 +113,7 @@ private:
     void askReading(const Said<ReadingTaken>& reading) {
         const auto& body = reading.body;
         const auto state = stateOf(m_file, body);
-        const auto read = said(body);
+        const auto read = readOn(body);
         if (const auto* quantity = quantityNamed(body.quantity); quantity && quantity->traits.tester)
             askTester(body.tester, reading.stamp.at.on(), read, body.line, body.item);
         if (state.measured && !body.confirmed)
@@ -181,7 +179,7 @@ private:
                 if (m_signing.outcome == Outcome::Released && bars(defect, item, m_signing.on))
                     refuse({Refusal::Kind::Defect,
                             ReleaseFault::DefectBarsFlight,
-                            {defect.found->what, item.id},
+                            {whatOf(*defect.found), item.id},
                             regimeOf(m_file.visit()) == Regime::PartMl ? "ML.A.403(a); ML.A.801(g) (from memory)"
                                                                        : "14 CFR 43.11(a)(5), 91.405",
                             defect.found->defect.text(),
@@ -284,7 +282,7 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
     facts.highestTemperature = highestTemperature(file);
     for (const auto& item : file.items)
         for (const auto& defect : openDefects(item)) {
-            const Phrase found{ReleasePhrase::Defect, {item.id, defect.found->what}};
+            const Phrase found{ReleasePhrase::Defect, {item.id, whatOf(*defect.found)}};
             if (defect.deferred)
                 facts.deferred.push_back(Phrase{ReleasePhrase::DefectDeferred, {found, defect.deferred->what}});
             if (signing.outcome != Outcome::Released) // what may fly is not listed as unairworthy

@@ -16,7 +16,7 @@
 /// for. The duration column wins over the times; a difference of more than five minutes is told.
 /// **Times.** A take-off time enters the record only as UTC: when the heading or the cell says UTC, Z or an offset, or
 /// the user does (`timesAreUtc`). Any other time is of an unknown zone; it is not converted, serves to tell the time
-/// aloft, and is kept as words in the note. The day is the day that the log states; only a time with an offset that is
+/// aloft, and is kept as the log has it. The day is the day that the log states; only a time with an offset that is
 /// not zero moves it to the day of UTC.
 /// **Temperatures.** Without a unit, °C is taken while all figures are below 140: a hot envelope in °F starts there
 /// (60 °C), one in °C must not get there (common practice, no source). Above, the unit is asked for.

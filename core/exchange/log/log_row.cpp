@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/log/log_row.h"
 
-#include "civil/padded.h"
 #include "exchange/text/plain_text.h"
 #include "measure/unit.h"
 #include "problem/faults/table_fault.h"
@@ -218,14 +217,13 @@ private:
             refuse(LogColumn::Tethered, TableFault::NeitherYesNorNo, {text});
     }
 
-    /// A known offset gives the time in UTC and with it the day; an unknown one leaves the time to the note.
+    /// A known offset gives the time in UTC and with it the day; an unknown one keeps the time as the log has it.
     void placeInTime() {
         if (!m_times.takeOff)
             return;
         const int local = m_times.takeOff->seconds / 60;
         if (!m_times.takeOff->offsetMinutes) {
-            m_flight.note += (m_flight.note.empty() ? "" : "; ") + std::string("take-off ") + padded(local / 60, 2) +
-                             ":" + padded(local % 60, 2) + ", zone not stated";
+            m_flight.flight.takeOff = TimeOfDay(local / 60, local % 60);
             m_read.localTime = true;
             return;
         }

@@ -43,7 +43,7 @@ struct LogRowRead {
     std::optional<FlightProposal> flight;
     std::vector<Problem> problems;
     bool waits = false;       ///< for an open choice
-    bool localTime = false;   ///< a take-off time without a zone went into the note
+    bool localTime = false;   ///< a take-off time without a zone is kept as the log has it
     bool timesDiffer = false; ///< from the duration, by more than five minutes
 };
 

@@ -105,19 +105,8 @@ Result<std::vector<TrackFlight>> flightsCounting(const IgcTrack& track, const st
 
 std::string withoutFolders(const std::string& file) { return file.substr(file.find_last_of("/\\") + 1); }
 
-std::string noteOn(const TrackFlight& flight, const std::string& file, int skipped) {
-    auto note = "from track " + withoutFolders(file);
-    if (skipped > 0)
-        note += ", " + std::to_string(skipped) + (skipped == 1 ? " fix skipped" : " fixes skipped");
-    if (flight.beganAloft)
-        note += ", recorded from in the air, so longer than this";
-    if (flight.endedAloft)
-        note += ", recording ends in the air, so longer than this";
-    return note;
-}
-
 FlightProposal proposalOf(const TrackFlight& flight, const Registration& balloon, const std::string& pilot,
-                          std::string note) {
+                          const std::string& file, int skipped) {
     FlightProposal proposal;
     const auto day = flight.takeOff.second / secondsOfDay;
     const auto minute = static_cast<int>(flight.takeOff.second % secondsOfDay / 60);
@@ -127,7 +116,7 @@ FlightProposal proposalOf(const TrackFlight& flight, const Registration& balloon
     proposal.flight.balloon = balloon;
     proposal.flight.use = {flight.minutes, flight.landings, Inflations(1)};
     proposal.by = pilot;
-    proposal.note = std::move(note);
+    proposal.flight.track = TrackSource{withoutFolders(file), skipped, flight.beganAloft, flight.endedAloft};
     return proposal;
 }
 
@@ -151,7 +140,7 @@ Result<TrackPreview> previewTrack(std::string_view bytes, const std::string& fil
     const auto named = balloon.value_or(Registration(preview.track.balloon));
     const int skipped = preview.track.withoutPosition + preview.track.unreadable + thrownOut;
     for (const auto& flight : preview.flights)
-        preview.proposals.push_back(proposalOf(flight, named, preview.track.pilot, noteOn(flight, file, skipped)));
+        preview.proposals.push_back(proposalOf(flight, named, preview.track.pilot, file, skipped));
     if (named.empty())
         preview.remarks.push_back({TrackPhrase::NamesNoBalloon, {}});
     if (!preview.track.pressureAltitude)

@@ -69,6 +69,8 @@ FaultRow rowOf(EntryFault fault) {
         return {"not-a-correction", Code::BadValue};
     case EntryFault::KeyIsFixed:
         return {"key-is-fixed", Code::CannotAmend};
+    case EntryFault::NotATimeWithoutZone:
+        return {"not-a-time-without-zone", Code::BadDate};
     case EntryFault::NoDirection:
         return {"no-direction", Code::BadValue};
     case EntryFault::NeitherReadNorHeld:

@@ -3,8 +3,18 @@
 
 #include "problem/faults/entry_fault.h"
 #include "record/json/object_reader.h"
+#include "record/json/words.h"
 
 namespace crownring {
+
+namespace {
+
+constexpr Words<voidReasonCount> voidReasons = {"undone", "taken-back", "reading-taken-back"};
+
+}
+
+std::string_view voidReasonName(VoidReason reason) { return voidReasons[static_cast<std::size_t>(reason)]; }
+std::optional<VoidReason> voidReasonFrom(std::string_view name) { return among<VoidReason>(voidReasons, name); }
 
 using nlohmann::json;
 

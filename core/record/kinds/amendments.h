@@ -5,6 +5,7 @@
 
 #include "record/kinds/kind.h"
 
+#include <optional>
 #include <string>
 
 namespace crownring {
@@ -28,9 +29,19 @@ struct Kind<EntryCorrected> {
     static void write(nlohmann::json& into, const EntryCorrected& body);
 };
 
+/// Why the program itself voids an entry. In the record stands the name; a person's own reason stands there in words.
+enum class VoidReason {
+    Undone,           ///< "undone": taken back at once by who had written it
+    TakenBack,        ///< "taken-back": a reading, at the bench
+    ReadingTakenBack, ///< "reading-taken-back": a defect whose reading was
+};
+inline constexpr int voidReasonCount = 3;
+[[nodiscard]] std::string_view voidReasonName(VoidReason reason);
+[[nodiscard]] std::optional<VoidReason> voidReasonFrom(std::string_view name);
+
 struct EntryVoided {
     EntryId voids;
-    std::string reason;
+    std::string reason; ///< in words, or the name of a `VoidReason`
     bool operator==(const EntryVoided&) const = default;
 };
 

@@ -23,7 +23,8 @@ DefectFound Kind<DefectFound>::read(ObjectReader& reader) {
     DefectFound body;
     body.defect = reader.name<DefectId>("defect");
     body.item = reader.name<ItemId>("item");
-    body.what = reader.saying("what");
+    if (reader.has("what") || !reader.has("reading"))
+        body.what = reader.saying("what");
     body.severity = reader.word("severity", severityFrom, "barring, minor");
     body.inspection = reader.optionalName<InspectionId>("inspection");
     body.line = reader.optionalText("line");
@@ -35,7 +36,7 @@ DefectFound Kind<DefectFound>::read(ObjectReader& reader) {
 void Kind<DefectFound>::write(json& into, const DefectFound& body) {
     into["defect"] = body.defect.text();
     into["item"] = body.item.text();
-    into["what"] = body.what;
+    writeText(into, "what", body.what);
     into["severity"] = severityName(body.severity);
     writeName(into, "inspection", body.inspection);
     writeText(into, "line", body.line);

@@ -24,7 +24,7 @@ inline constexpr int severityCount = 2;
 struct DefectFound {
     DefectId defect;
     ItemId item;
-    std::string what;
+    std::string what; ///< empty: that the reading failed
     Severity severity = Severity::Barring;
     std::optional<InspectionId> inspection;
     std::string line;

@@ -14,6 +14,40 @@ std::optional<Celsius> readTemperature(ObjectReader& reader, std::string_view ke
     return number ? std::optional(Celsius(*number)) : std::nullopt;
 }
 
+/// "HH:MM", without a zone.
+std::optional<TimeOfDay> readTakeOff(ObjectReader& reader) {
+    if (!reader.has("take_off"))
+        return std::nullopt;
+    const auto time = TimeOfDay::parse(reader.text("take_off") + "Z");
+    if (!time)
+        reader.refuse("take_off", EntryFault::NotATimeWithoutZone);
+    return time.value_or(TimeOfDay());
+}
+
+std::optional<TrackSource> readTrack(ObjectReader& reader) {
+    std::optional<TrackSource> track;
+    reader.object("track", [&](ObjectReader& inner) {
+        constexpr std::int64_t mostFixes = 10'000'000;
+        track.emplace();
+        track->file = inner.saying("file");
+        track->fixesSkipped = static_cast<int>(inner.optionalCount("skipped", 0, mostFixes).value_or(0));
+        track->beganAloft = inner.optionalBool("began_aloft");
+        track->endedAloft = inner.optionalBool("ended_aloft");
+    });
+    return track;
+}
+
+nlohmann::json written(const TrackSource& track) {
+    nlohmann::json into = {{"file", track.file}};
+    if (track.fixesSkipped > 0)
+        into["skipped"] = track.fixesSkipped;
+    if (track.beganAloft)
+        into["began_aloft"] = true;
+    if (track.endedAloft)
+        into["ended_aloft"] = true;
+    return into;
+}
+
 }
 
 FlightLogged Kind<FlightLogged>::read(ObjectReader& reader) {
@@ -25,6 +59,8 @@ FlightLogged Kind<FlightLogged>::read(ObjectReader& reader) {
     body.kit = reader.optionalNames<ItemId>("kit");
     body.hottest = readTemperature(reader, "max_temp_c");
     body.tethered = reader.optionalBool("tethered");
+    body.takeOff = readTakeOff(reader);
+    body.track = readTrack(reader);
     return body;
 }
 
@@ -40,6 +76,10 @@ void Kind<FlightLogged>::write(nlohmann::json& into, const FlightLogged& body) {
     writeAmount(into, "max_temp_c", body.hottest);
     if (body.tethered)
         into["tethered"] = true;
+    if (body.takeOff)
+        into["take_off"] = body.takeOff->iso().substr(0, 5);
+    if (body.track)
+        into["track"] = written(*body.track);
 }
 
 EventReported Kind<EventReported>::read(ObjectReader& reader) {

@@ -14,12 +14,23 @@
 
 namespace crownring {
 
+/// The track of a recorder that a flight was read from.
+struct TrackSource {
+    std::string file;        ///< without folders
+    int fixesSkipped = 0;    ///< that could not be used
+    bool beganAloft = false; ///< recorded from in the air, so the flight was longer
+    bool endedAloft = false;
+    bool operator==(const TrackSource&) const = default;
+};
+
 struct FlightLogged {
     Registration balloon;
     Usage use{Minutes{0}, Landings{1}, Inflations{1}};
     std::optional<std::vector<ItemId>> kit; ///< absent: what is fitted at that moment
     std::optional<Celsius> hottest;
     bool tethered = false;
+    std::optional<TimeOfDay> takeOff; ///< as a log has it where it does not state the zone: no time of the record
+    std::optional<TrackSource> track;
     bool operator==(const FlightLogged&) const = default;
 };
 

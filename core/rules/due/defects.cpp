@@ -73,7 +73,7 @@ std::optional<DefectId> defectOf(const RequirementId& requirement) {
 Requirement defectRequirement(const OpenDefect& defect, const ItemFacts& item, CivilDate today) {
     Requirement requirement;
     requirement.id = requirementOf(defect.found->defect);
-    requirement.title = Phrase{DuePhrase::Defect, {defect.found->what}};
+    requirement.title = Phrase{DuePhrase::Defect, {whatOf(*defect.found)}};
     requirement.source = defect.deferred ? Phrase{DuePhrase::Deferred, {defect.deferred->what}}
                                          : Phrase{DuePhrase::FoundOn, {defect.found->stamp.at.on()}};
     requirement.note = Phrase{DuePhrase::DefectNote, {}};

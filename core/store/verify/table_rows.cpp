@@ -29,7 +29,7 @@ std::string textOf(const QVariant& value, bool name, const NameTexts& names) {
         return "null";
     if (name) {
         const auto known = names.find(value.toLongLong());
-        return known == names.end() ? "no name " + value.toString().toStdString() : known->second;
+        return known == names.end() ? "? " + value.toString().toStdString() : known->second;
     }
     if (value.typeId() == QMetaType::Bool)
         return value.toBool() ? "1" : "0";

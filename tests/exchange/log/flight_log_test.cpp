@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/log/flight_log.h"
 #include "record/entry_json.h"
+#include "registry/flight_said.h"
 #include "said.h"
 #include "test_class.h"
 
@@ -194,7 +195,9 @@ private slots:
     void aTimeOfAnUnknownZoneStaysInTheNote() {
         const auto log = preview("reg;date;take-off;min;note\nA;2025-07-01;19:10;50;calm\n");
         QVERIFY(!log.flights.at(0).time);
-        QCOMPARE(log.flights[0].note, std::string("calm; take-off 19:10, zone not stated"));
+        QCOMPARE(log.flights[0].note, std::string("calm"));
+        QCOMPARE(log.flights[0].flight.takeOff.value().iso(), std::string("19:10Z"));
+        QCOMPARE(spoken(sourceOf(log.flights[0].flight)), std::string("take-off 19:10, zone not stated"));
         QCOMPARE(log.remarks.size(), std::size_t{1});
         FlightLogChoices choices;
         choices.timesAreUtc = true;

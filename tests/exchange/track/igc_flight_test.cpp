@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/track/igc_flight.h"
 #include "exchange/track/made_track.h"
+#include "igc_flight_test.moc"
+#include "registry/flight_said.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QtTest>
@@ -11,6 +14,7 @@
 #include <iterator>
 
 using namespace crownring;
+using namespace crownring::testing;
 
 namespace {
 
@@ -319,7 +323,7 @@ private slots:
         const auto begun = previewTrack(late.igc({}), "t.igc").value();
         QVERIFY(begun.flights.at(0).beganAloft && !begun.flights[0].endedAloft);
         QVERIFY(std::abs(begun.proposals[0].flight.use.minutes.value() - 45) <= 1);
-        QVERIFY(begun.proposals[0].note.find("in the air") != std::string::npos);
+        QVERIFY(spoken(sourceOf(begun.proposals[0].flight)).find("in the air") != std::string::npos);
         auto early = made;
         early.cut(0, made.landings()[0] - 600);
         const auto ended = previewTrack(early.igc({}), "t.igc").value();
@@ -338,7 +342,9 @@ private slots:
         QCOMPARE(proposal.balloon, Registration("QE-HFC"));
         QCOMPARE(proposal.flight.balloon, proposal.balloon);
         QCOMPARE(proposal.by, std::string("pilot 22"));
-        QCOMPARE(proposal.note, std::string("from track evening.igc, 2 fixes skipped"));
+        QCOMPARE(proposal.note, std::string());
+        QCOMPARE(proposal.flight.track, std::optional(TrackSource{"evening.igc", 2, false, false}));
+        QCOMPARE(spoken(sourceOf(proposal.flight)), std::string("from track evening.igc, 2 fixes skipped"));
         QVERIFY(std::abs(preview.flights[0].highest - (412 - 47 + 620)) < 10);
         QCOMPARE(previewTrack(made.igc({}), "t.igc", Registration("QE-RYE"))->proposals[0].balloon,
                  Registration("QE-RYE"));
@@ -358,7 +364,8 @@ private slots:
         const auto preview = previewTrack(text, "t.igc").value();
         QVERIFY(wild > 10);
         QVERIFY(std::abs(preview.proposals.at(0).flight.use.minutes.value() - 55) <= 1);
-        QVERIFY(preview.proposals[0].note.find(std::to_string(wild) + " fixes skipped") != std::string::npos);
+        QVERIFY(spoken(sourceOf(preview.proposals[0].flight)).find(std::to_string(wild) + " fixes skipped") !=
+                std::string::npos);
     }
 
     /// demo_data/README.md: 7 minutes on the ground, 55 aloft from 16:11 UTC, 6 on the ground.
@@ -373,4 +380,3 @@ private slots:
 };
 
 CROWNRING_TEST(IgcFlightTest)
-#include "igc_flight_test.moc"
