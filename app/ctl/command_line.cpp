@@ -4,11 +4,14 @@
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "ctl/shown_output.h"
+#include "paper/wrapping.h"
 #include "problem/faults/use_fault.h"
+#include "record/kinds/body.h"
 #include "text/utf8.h"
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
 #include <functional>
 #include <iostream>
 #include <memory>
@@ -49,38 +52,29 @@ std::pair<CLI::App*, std::shared_ptr<Options>> begin(CLI::App& app, Chosen& chos
     return {call, options};
 }
 
+/// Each kind of entry with its keys.
+std::string kindsText() {
+    constexpr std::size_t width = 90;
+    const auto longest = std::ranges::max(kindNames(), {}, &std::string_view::size).size();
+    std::string text;
+    for (const auto& [name, keys] :
+         ofEachKind([]<class Said>() { return std::pair(Kind<Said>::name, Kind<Said>::keys); })) {
+        std::string before = "  " + std::string(name) + std::string(longest + 2 - name.size(), ' ');
+        for (const auto& line : paper::wrapped(keys, width)) {
+            text += before + line + '\n';
+            before.assign(before.size(), ' ');
+        }
+    }
+    return text;
+}
+
 void addPost(CLI::App& app, Chosen& chosen) {
     const auto [call, options] =
         begin<PostOptions>(app, chosen, "post", "Put entries into the record: all of them or none");
     call->add_option("FILE", options->file, "Entries as JSON, one a line; - for standard input")->required();
     call->add_flag("--json", alwaysJson);
-    call->footer("An entry says what happened, when (on, time) and by whom (by). The kinds and their keys:\n"
-                 "  item.entered       item kind [serial type made brought_forward{minutes landings inflations}]\n"
-                 "  balloon.entered    balloon [title operations]\n"
-                 "  item.fitted        balloon item [place]            item.removed   balloon item [place]\n"
-                 "  flight.logged      balloon minutes [landings inflations kit max_temp_c tethered]\n"
-                 "  requirement.done   item requirement [clock{…} method ref]\n"
-                 "  programme.adopted  programme and one of balloons, items, everything [document digest]\n"
-                 "  reading.taken      item quantity unit and one of value, held_at [below gore row direction jaw_mm\n"
-                 "                     pressure_pa area_cm2 method tester inspection line confirmed]\n"
-                 "  event.reported     event and one of balloon, item [temp_c minutes]\n"
-                 "  inspection.opened  inspection visit items [balloon work[{item requirement}] checklist]\n"
-                 "  line.settled       inspection line state [item finding tester photographs]\n"
-                 "  defect.found       defect item what severity [inspection line reading gore row]\n"
-                 "  defect.deferred    defect item reason agreed_by and until or until_minutes [inspection]\n"
-                 "  defect.cleared     defect item what [ref inspection]\n"
-                 "  repair.made        item method [gore row width_mm height_mm lot defect inspection]\n"
-                 "  part.replaced      item part release_document [removed_serial fitted_serial defect inspection]\n"
-                 "  inspection.closed  inspection outcome signatory capacity [statement licence manuals limitations\n"
-                 "                     clocks[{item minutes landings inflations}] seal{entries digest}]\n"
-                 "  person.entitled    person capacity licence [until balloons]\n"
-                 "  tester.calibrated  tester until [what certificate]\n"
-                 "  type.described     type kind manual revision [gores rows]\n"
-                 "  limit.stated       type kind quantity unit source and least, most or proof [places direction\n"
-                 "                     jaw_mm pressure_pa area_cm2 passes retires]\n"
-                 "  fabric.stated      item lot [fabric first_gore last_gore first_row last_row]\n"
-                 "  checklist.adopted  checklist document\n"
-                 "  entry.corrected    replaces with{keys}             entry.voided   voids reason\n"
+    call->footer("An entry says what happened, when (on, time) and by whom (by). The kinds and their keys:\n" +
+                 kindsText() +
                  "Example:\n"
                  "  "
                  "{\"entry\":\"flight.logged\",\"on\":\"2026-05-03\",\"time\":\"05:40Z\",\"balloon\":\"QE-OAK\","

@@ -16,6 +16,7 @@ struct Said {
 template <class Body>
 struct All {
     static constexpr std::string_view name = "sample.said";
+    static constexpr std::string_view keys = "item";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"item", &Body::item}};
     static constexpr auto brings = nothing;
@@ -36,7 +37,8 @@ using WithoutHasRows = Said<6>;
 using WithoutInspection = Said<7>;
 using WithoutRead = Said<8>;
 using WithoutWrite = Said<9>;
-using NotStated = Said<10>;
+using WithoutKeys = Said<10>;
+using NotStated = Said<11>;
 
 }
 
@@ -79,6 +81,10 @@ struct Kind<sample::WithoutRead> : sample::All<sample::WithoutRead> {
 template <>
 struct Kind<sample::WithoutWrite> : sample::All<sample::WithoutWrite> {
     void write() = delete;
+};
+template <>
+struct Kind<sample::WithoutKeys> : sample::All<sample::WithoutKeys> {
+    void keys() = delete;
 };
 
 }

@@ -19,15 +19,28 @@ using nlohmann::json;
 
 namespace {
 
+json schemaOf(std::string_view kind) {
+    QFile file(QString(CROWNRING_SOURCE_DIR "/assets/schema/%1.schema.json")
+                   .arg(QString::fromUtf8(kind.data(), qsizetype(kind.size()))));
+    if (!file.open(QIODevice::ReadOnly))
+        throw std::runtime_error("no schema of " + std::string(kind));
+    return json::parse(file.readAll().toStdString());
+}
+
+const QSet<QString> ofEveryEntry{"entry", "id", "on", "time", "by", "note"};
+
+/// The keys among the words of a sentence.
+QSet<QString> wordsIn(const QString& sentence) {
+    static const QRegularExpression gaps(QStringLiteral("[\\s,\\[\\]]+"));
+    const auto words = sentence.split(gaps, Qt::SkipEmptyParts);
+    return QSet<QString>(words.begin(), words.end()) - QSet<QString>{"and", "one", "of", "or"};
+}
+
 class Schemas {
 public:
     Schemas() {
         for (const auto kind : kindNames()) {
-            QFile file(QString(CROWNRING_SOURCE_DIR "/assets/schema/%1.schema.json")
-                           .arg(QString::fromUtf8(kind.data(), qsizetype(kind.size()))));
-            if (!file.open(QIODevice::ReadOnly))
-                throw std::runtime_error("no schema of " + std::string(kind));
-            const auto document = json::parse(file.readAll().toStdString());
+            const auto document = schemaOf(kind);
             valijson::SchemaParser().populateSchema(valijson::adapters::NlohmannJsonAdapter(document),
                                                     m_schemas[std::string(kind)]);
         }
@@ -219,12 +232,28 @@ private slots:
         QVERIFY2(taken > 50 && refused > 50, qPrintable(QString("%1 taken, %2 refused").arg(taken).arg(refused)));
     }
 
+    void whatPeopleAreToldOfTheKeysIsWhatTheSchemaSays() {
+        for (const auto& [kind, keys] :
+             ofEachKind([]<class Said>() { return std::pair(Kind<Said>::name, Kind<Said>::keys); })) {
+            const auto schema = schemaOf(kind);
+            auto told = QString::fromUtf8(keys.data(), qsizetype(keys.size()));
+            told.remove(QRegularExpression(QStringLiteral("\\[\\{.*?\\}\\]|\\{.*?\\}"))); // keys of inner objects
+            const auto needed = wordsIn(told.section(u'[', 0, 0));
+            const auto keysTold = wordsIn(told);
+            QSet<QString> keysTaken;
+            for (const auto& [key, value] : schema.at("properties").items())
+                keysTaken += QString::fromStdString(key);
+            for (const auto& key : schema.at("required"))
+                if (!ofEveryEntry.contains(QString::fromStdString(key)))
+                    QVERIFY2(needed.contains(QString::fromStdString(key)),
+                             (std::string(kind) + " " + key.dump()).c_str());
+            QCOMPARE(keysTold, keysTaken - ofEveryEntry);
+        }
+    }
+
     void schemasAreStandAloneAndRefuseUnknownKeys() {
         for (const auto kind : kindNames()) {
-            QFile file(QString(CROWNRING_SOURCE_DIR "/assets/schema/%1.schema.json")
-                           .arg(QString::fromUtf8(kind.data(), qsizetype(kind.size()))));
-            QVERIFY(file.open(QIODevice::ReadOnly));
-            const auto schema = json::parse(file.readAll().toStdString());
+            const auto schema = schemaOf(kind);
             QCOMPARE(schema.at("additionalProperties").get<bool>(), false);
             QCOMPARE(schema.at("properties").at("entry").at("const").get<std::string>(), std::string(kind));
             QVERIFY(schema.dump().find("\"$ref\":\"http") == std::string::npos);

@@ -29,7 +29,8 @@ static_assert(!EntryKind<sample::WithoutName> && !EntryKind<sample::WithoutTime>
 static_assert(!EntryKind<sample::WithoutMentions> && !EntryKind<sample::WithoutBrings>);
 static_assert(!EntryKind<sample::WithoutToldUnder> && !EntryKind<sample::WithoutHasRows>);
 static_assert(!EntryKind<sample::WithoutInspection> && !EntryKind<sample::WithoutRead>);
-static_assert(!EntryKind<sample::WithoutWrite> && !EntryKind<sample::NotStated> && !EntryKind<int>);
+static_assert(!EntryKind<sample::WithoutWrite> && !EntryKind<sample::WithoutKeys>);
+static_assert(!EntryKind<sample::NotStated> && !EntryKind<int>);
 static_assert(OfInspection<LineSettled> && OfInspection<ReadingTaken> && !OfInspection<FlightLogged>);
 
 class KindsTest : public QObject {

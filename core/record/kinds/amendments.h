@@ -19,6 +19,7 @@ struct EntryCorrected {
 template <>
 struct Kind<EntryCorrected> {
     static constexpr std::string_view name = "entry.corrected";
+    static constexpr std::string_view keys = "replaces with{keys}";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{};
     static constexpr auto brings = nothing;
@@ -48,6 +49,7 @@ struct EntryVoided {
 template <>
 struct Kind<EntryVoided> {
     static constexpr std::string_view name = "entry.voided";
+    static constexpr std::string_view keys = "voids reason";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{};
     static constexpr auto brings = nothing;

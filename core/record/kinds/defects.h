@@ -36,6 +36,7 @@ struct DefectFound {
 template <>
 struct Kind<DefectFound> {
     static constexpr std::string_view name = "defect.found";
+    static constexpr std::string_view keys = "defect item what severity [inspection line reading gore row]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"item", &DefectFound::item}, Key{"inspection", &DefectFound::inspection}};
     static constexpr auto brings = &DefectFound::defect;
@@ -61,6 +62,7 @@ struct DefectDeferred {
 template <>
 struct Kind<DefectDeferred> {
     static constexpr std::string_view name = "defect.deferred";
+    static constexpr std::string_view keys = "defect item reason agreed_by and until or until_minutes [inspection]";
     static constexpr TimeOfDay time{18, 1};
     static constexpr std::tuple mentions{Key{"defect", &DefectDeferred::defect}, Key{"item", &DefectDeferred::item},
                                          Key{"inspection", &DefectDeferred::inspection},
@@ -85,6 +87,7 @@ struct DefectCleared {
 template <>
 struct Kind<DefectCleared> {
     static constexpr std::string_view name = "defect.cleared";
+    static constexpr std::string_view keys = "defect item what [ref inspection]";
     static constexpr TimeOfDay time{18, 2};
     static constexpr std::tuple mentions{Key{"defect", &DefectCleared::defect}, Key{"item", &DefectCleared::item},
                                          Key{"inspection", &DefectCleared::inspection}};
@@ -111,6 +114,7 @@ struct RepairMade {
 template <>
 struct Kind<RepairMade> {
     static constexpr std::string_view name = "repair.made";
+    static constexpr std::string_view keys = "item method [gore row width_mm height_mm lot defect inspection]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"defect", &RepairMade::defect}, Key{"item", &RepairMade::item},
                                          Key{"inspection", &RepairMade::inspection}};
@@ -136,6 +140,8 @@ struct PartReplaced {
 template <>
 struct Kind<PartReplaced> {
     static constexpr std::string_view name = "part.replaced";
+    static constexpr std::string_view keys =
+        "item part release_document [removed_serial fitted_serial defect inspection]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"defect", &PartReplaced::defect}, Key{"item", &PartReplaced::item},
                                          Key{"inspection", &PartReplaced::inspection}};

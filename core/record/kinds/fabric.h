@@ -25,6 +25,7 @@ struct FabricStated {
 template <>
 struct Kind<FabricStated> {
     static constexpr std::string_view name = "fabric.stated";
+    static constexpr std::string_view keys = "item lot [fabric first_gore last_gore first_row last_row]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{Key{"item", &FabricStated::item}};
     static constexpr auto brings = nothing;

@@ -37,6 +37,7 @@ struct FlightLogged {
 template <>
 struct Kind<FlightLogged> {
     static constexpr std::string_view name = "flight.logged";
+    static constexpr std::string_view keys = "balloon minutes [landings inflations kit max_temp_c tethered]";
     static constexpr TimeOfDay time{12, 0};
     static constexpr std::tuple mentions{Key{"balloon", &FlightLogged::balloon}, Key{"kit", &FlightLogged::kit}};
     static constexpr auto brings = nothing;
@@ -65,6 +66,7 @@ struct EventReported {
 template <>
 struct Kind<EventReported> {
     static constexpr std::string_view name = "event.reported";
+    static constexpr std::string_view keys = "event and one of balloon, item [temp_c minutes]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{Key{"item", itemOf}, Key{"balloon", balloonOf}};
     static constexpr auto brings = nothing;

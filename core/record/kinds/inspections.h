@@ -35,6 +35,7 @@ struct InspectionOpened {
 template <>
 struct Kind<InspectionOpened> {
     static constexpr std::string_view name = "inspection.opened";
+    static constexpr std::string_view keys = "inspection visit items [balloon work[{item requirement}] checklist]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{Key{"items", &InspectionOpened::items}, Key{"work", itemsOfWork},
                                          Key{"balloon", &InspectionOpened::balloon}};
@@ -67,6 +68,7 @@ struct LineSettled {
 template <>
 struct Kind<LineSettled> {
     static constexpr std::string_view name = "line.settled";
+    static constexpr std::string_view keys = "inspection line state [item finding tester photographs]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"inspection", &LineSettled::inspection}, Key{"item", &LineSettled::item}};
     static constexpr auto brings = nothing;
@@ -113,6 +115,9 @@ struct InspectionClosed {
 template <>
 struct Kind<InspectionClosed> {
     static constexpr std::string_view name = "inspection.closed";
+    static constexpr std::string_view keys =
+        "inspection outcome signatory capacity [statement licence manuals limitations clocks[{item "
+        "minutes landings inflations}] seal{entries digest}]";
     static constexpr TimeOfDay time{18, 10};
     static constexpr std::tuple mentions{Key{"inspection", &InspectionClosed::inspection},
                                          Key{"signatory", &InspectionClosed::signatory}};

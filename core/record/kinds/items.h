@@ -28,6 +28,8 @@ struct ItemEntered {
 template <>
 struct Kind<ItemEntered> {
     static constexpr std::string_view name = "item.entered";
+    static constexpr std::string_view keys =
+        "item kind [serial type made brought_forward{minutes landings inflations}]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{};
     static constexpr auto brings = &ItemEntered::item;
@@ -48,6 +50,7 @@ struct BalloonEntered {
 template <>
 struct Kind<BalloonEntered> {
     static constexpr std::string_view name = "balloon.entered";
+    static constexpr std::string_view keys = "balloon [title operations]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{};
     static constexpr auto brings = &BalloonEntered::balloon;
@@ -68,6 +71,7 @@ struct ItemFitted {
 template <>
 struct Kind<ItemFitted> {
     static constexpr std::string_view name = "item.fitted";
+    static constexpr std::string_view keys = "balloon item [place]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{Key{"balloon", &ItemFitted::balloon}, Key{"item", &ItemFitted::item}};
     static constexpr auto brings = nothing;
@@ -88,6 +92,7 @@ struct ItemRemoved {
 template <>
 struct Kind<ItemRemoved> {
     static constexpr std::string_view name = "item.removed";
+    static constexpr std::string_view keys = "balloon item [place]";
     static constexpr TimeOfDay time{23, 59};
     static constexpr std::tuple mentions{Key{"balloon", &ItemRemoved::balloon}, Key{"item", &ItemRemoved::item}};
     static constexpr auto brings = nothing;

@@ -5,6 +5,7 @@
 /// stands `Kind<FlightLogged>` with all of these; one that leaves any out does not compile:
 ///
 ///     name        "flight.logged": written here, and asked for as `kindName<FlightLogged>()`
+///     keys        for people: what `crownringctl post --help` says of its keys; in brackets what may be left out
 ///     time        of the day, when an entry states none
 ///     mentions    what must be in the record for it to make sense: a `Key` each, in the order of complaint
 ///     brings      the member with the name that it brings into the record, or `nothing`
@@ -45,6 +46,7 @@ template <class Body>
 concept EntryKind = std::equality_comparable<Body> &&
     requires(ObjectReader& reader, nlohmann::json& into, const Body& body) {
     { Kind<Body>::name } -> std::convertible_to<std::string_view>;
+    { Kind<Body>::keys } -> std::convertible_to<std::string_view>;
     { Kind<Body>::time } -> std::convertible_to<TimeOfDay>;
     Kind<Body>::mentions;
     Kind<Body>::brings;

@@ -41,6 +41,7 @@ struct ProgrammeAdopted {
 template <>
 struct Kind<ProgrammeAdopted> {
     static constexpr std::string_view name = "programme.adopted";
+    static constexpr std::string_view keys = "programme and one of balloons, items, everything [document digest]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{Key{"balloons", boundBalloons}, Key{"items", boundItems}};
     static constexpr auto brings = nothing;
@@ -63,6 +64,7 @@ struct RequirementDone {
 template <>
 struct Kind<RequirementDone> {
     static constexpr std::string_view name = "requirement.done";
+    static constexpr std::string_view keys = "item requirement [clock{minutes landings inflations} method ref]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"item", &RequirementDone::item}};
     static constexpr auto brings = nothing;

@@ -32,6 +32,9 @@ struct ReadingTaken {
 template <>
 struct Kind<ReadingTaken> {
     static constexpr std::string_view name = "reading.taken";
+    static constexpr std::string_view keys =
+        "item quantity unit and one of value, held_at [below gore row direction jaw_mm pressure_pa "
+        "area_cm2 method tester inspection line confirmed]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"item", &ReadingTaken::item},
                                          Key{"inspection", &ReadingTaken::inspection}};

@@ -28,6 +28,7 @@ struct PersonEntitled {
 template <>
 struct Kind<PersonEntitled> {
     static constexpr std::string_view name = "person.entitled";
+    static constexpr std::string_view keys = "person capacity licence [until balloons]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{Key{"balloons", &PersonEntitled::balloons}};
     static constexpr auto brings = &PersonEntitled::person;
@@ -50,6 +51,7 @@ struct TesterCalibrated {
 template <>
 struct Kind<TesterCalibrated> {
     static constexpr std::string_view name = "tester.calibrated";
+    static constexpr std::string_view keys = "tester until [what certificate]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{};
     static constexpr auto brings = nothing;
@@ -73,6 +75,7 @@ struct TypeDescribed {
 template <>
 struct Kind<TypeDescribed> {
     static constexpr std::string_view name = "type.described";
+    static constexpr std::string_view keys = "type kind manual revision [gores rows]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{};
     static constexpr auto brings = nothing;
@@ -109,6 +112,9 @@ struct LimitStated {
 template <>
 struct Kind<LimitStated> {
     static constexpr std::string_view name = "limit.stated";
+    static constexpr std::string_view keys =
+        "type kind quantity unit source and least, most or proof [places direction jaw_mm pressure_pa "
+        "area_cm2 passes retires]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{};
     static constexpr auto brings = nothing;
@@ -129,6 +135,7 @@ struct ChecklistAdopted {
 template <>
 struct Kind<ChecklistAdopted> {
     static constexpr std::string_view name = "checklist.adopted";
+    static constexpr std::string_view keys = "checklist document";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{};
     static constexpr auto brings = nothing;
