@@ -93,9 +93,9 @@ zones() {
     export ASAN_OPTIONS=detect_stack_use_after_return=0:strict_string_checks=1
     export LSAN_OPTIONS="suppressions=$root/tests/leaks_of_others.txt:print_suppressions=0"
     export UBSAN_OPTIONS=print_stacktrace=1
-    # The first zone runs every test; the others leave out what is slow or knows no time.
+    # The first zone runs every test; the others leave out what is slow and what cannot ask for the time.
     for zone in UTC America/New_York Pacific/Auckland; do
-        local choice=(--label-exclude 'slow|lint|fabric')
+        local choice=(--label-exclude 'slow|lint|timeless')
         if [ "$zone" = UTC ]; then choice=(); fi
         TZ="$zone" step "tests in $zone" run_ctest "${choice[@]}"
         closing_lines

@@ -14,6 +14,9 @@ function(crownring_test_headers name)
     target_precompile_headers(crownring_${name} PRIVATE <QtTest> <rapidcheck.h> ${TEST_HEADERS})
 endfunction()
 
+# Rooms in which nothing asks the machine for its time or zone (tests/lint holds core to that): one zone tells all of them.
+set(timeless text problem paper measure record registry rules bench fabric answers gate acts sheets print)
+
 # The tests of this folder and those below it are one program, ROOM_tests; each NAME_test.cpp is a class that it runs in a
 # process of its own and a test of ctest, called by its path. Files of other names are what tests share.
 #   crownring_tests(ROOM LABEL record LIBRARIES crownring_record … [WINDOW])
@@ -32,6 +35,9 @@ function(crownring_tests room)
     endif()
     target_link_libraries(${program} PRIVATE ${main} ${TEST_LIBRARIES})
     target_precompile_headers(${program} REUSE_FROM ${main})
+    if(room IN_LIST timeless)
+        list(APPEND TEST_LABEL timeless)
+    endif()
     list(FILTER sources INCLUDE REGEX "_test\\.cpp$")
     foreach(source IN LISTS sources)
         # Included at the end of its source; AUTOMOC would compile a second file for each.

@@ -11,23 +11,7 @@ import pathlib
 import re
 import sys
 
-# Who may know whom in core: a room sees itself and the rooms named here. No circle: each is built from those before it.
-ROOMS = {"text": set(), "problem": {"text"}}
-ROOMS["writing"] = ROOMS["problem"] | {"problem"}
-ROOMS["paper"] = ROOMS["problem"] | {"problem"}
-ROOMS["measure"] = ROOMS["problem"] | {"problem"}
-ROOMS["civil"] = ROOMS["measure"] | {"measure"}
-ROOMS["record"] = ROOMS["civil"] | {"civil"}
-ROOMS["registry"] = ROOMS["record"] | {"record"}
-ROOMS["rules"] = ROOMS["registry"] | {"registry"}
-ROOMS["bench"] = ROOMS["rules"] | {"rules"}
-ROOMS["fabric"] = ROOMS["rules"] | {"rules"}
-ROOMS["sheets"] = ROOMS["bench"] | {"bench", "paper"}
-ROOMS["answers"] = ROOMS["bench"] | {"bench", "fabric"}
-ROOMS["gate"] = ROOMS["answers"] | {"answers"}
-ROOMS["acts"] = ROOMS["gate"] | {"gate"}
-ROOMS["store"] = ROOMS["registry"] | {"registry"}
-ROOMS["exchange"] = ROOMS["registry"] | {"registry", "fabric"}
+from rooms import TESTS_ALSO, TESTS_OF, known
 
 # Libraries that stay in their rooms: what an include of them looks like, and where in core it may stand.
 LIBRARIES = [
@@ -56,7 +40,9 @@ MARKERS = re.compile(r"\b(TO" r"DO|FIX" r"ME|X" r"XX)\b")
 
 SOURCES = {".h", ".cpp", ".qml", ".py", ".sh", ".sql", ".cmake"}
 LONGEST = 400
-CROWD = 30
+CROWD = 32
+
+KNOWN = known()
 
 
 class Tree:
@@ -93,20 +79,40 @@ def includes(tree, *tops):
             yield path, number, found.group(1), found.group(2)
 
 
+def line_of(path):
+    """The line of tests/lint/rooms.py that a source belongs to, or that its tests do."""
+    if path.parts[0] != "tests":
+        return next((line for line in ("/".join(path.parts[:2]), path.parts[0]) if line in KNOWN), None)
+    mirrored = path.parts[1] if len(path.parts) > 2 else ""
+    return next((line for line in (f"core/{mirrored}", f"app/{mirrored}", TESTS_OF.get(mirrored)) if line in KNOWN), None)
+
+
+def header_of(tree, path, header):
+    """The file that a quoted include means, from the root of the tree: beside its source, or from where folders are named."""
+    tops = ("core", "app", "tests") if path.parts[0] == "tests" else ("core", "app") if path.parts[0] == "app" else ("core",)
+    places = [path.parent / header] + [pathlib.Path(top, header) for top in tops]
+    return next((place for place in places if place in tree.files), None)
+
+
+def quoted(tree, *tops):
+    """Path, line number and header of all quoted includes but those that a build writes."""
+    for path, number, mark, header in includes(tree, *tops):
+        if mark == '"' and not header.endswith((".moc", ".inc")):
+            yield path, number, header
+
+
 def arrows(tree):
-    """core: a room includes only the rooms below it, and never the app."""
-    for path, number, mark, header in includes(tree, "core"):
-        if mark != '"' or len(path.parts) < 3:
-            continue
-        room, other = path.parts[1], header.split("/")[0]
-        if room not in ROOMS:
-            yield offence(path, number, f"the room '{room}' has no place in the table of rooms")
-        elif "/" not in header or other not in ROOMS:
-            yield offence(path, number, f'"{header}" is no header of a room of core')
-        elif other != room and other not in ROOMS[room]:
-            yield offence(path, number, f"{room} must not know {other}")
-        elif not (tree.root / "core" / header).is_file():
-            yield offence(path, number, f'there is no "{header}"')
+    """A source includes only what its room may know, and so do the tests of that room."""
+    for path, number, header in quoted(tree, "core", "app", "tests"):
+        room, there = line_of(path), header_of(tree, path, header)
+        if room is None:
+            yield offence(path, number, f"{path.parent} has no place in tests/lint/rooms.py")
+        elif there is None:
+            yield offence(path, number, f'there is no "{header}" for it')
+        else:
+            also = TESTS_ALSO.get(room, "").split() if path.parts[0] == "tests" else ()
+            if line_of(there) not in KNOWN[room].union(*(KNOWN[each] for each in also)):
+                yield offence(path, number, f"{path.parent} must not know {there.parent}")
 
 
 def modules(tree):
@@ -121,18 +127,12 @@ def modules(tree):
 
 
 def walls(tree):
-    """app: a folder of the screen knows those that it says it uses; words and paper know no screen, nobody a program."""
+    """A folder of the screen knows those that it says it uses, in C++ and in QML."""
     uses = modules(tree)
-    for path, number, mark, header in includes(tree, "app"):
-        if mark != '"':
-            continue
-        room, other = path.parts[1], header.split("/")
-        if room == "screen" and other[0] == "screen" and other[1] not in uses.get(path.parts[2], ()):
+    for path, number, header in quoted(tree, "app"):
+        other = header.split("/")
+        if path.parts[1] == other[0] == "screen" and other[1] not in uses.get(path.parts[2], ()):
             yield offence(path, number, f"the module {path.parts[2]} does not use {other[1]}")
-        elif room != other[0] and (other[0] in ("ctl", "program") or other[0] == "screen" and room != "program"):
-            yield offence(path, number, f"{room} must not know {other[0]}")
-        elif room == "words" and other[0] == "print":
-            yield offence(path, number, f"{room} must not know {other[0]}")
     for path, number, line in tree.lines("qml", suffixes=(".qml",)):
         found = re.match(r"import Crownring\.(\w+)", line)
         if found and found.group(1).lower() not in uses.get(path.parts[1], ()):
@@ -257,11 +257,22 @@ def lengths(tree):
 
 def crowds(tree):
     """A folder is seen at a glance."""
-    count = collections.Counter(path.parent for path in tree.files
-                                if path.parts[0] in ("core", "app", "qml") and path.suffix in (".h", ".cpp", ".qml"))
+    count = collections.Counter(path.parent for path in tree.files if path.parts[0] in ("core", "app", "qml", "tests"))
     for folder, files in count.items():
         if files > CROWD:
             yield offence(folder, files, f"more than {CROWD} files")
+
+
+def twins(tree):
+    """The tests of a room are linked into one program: what they define for themselves alone is unnamed outside."""
+    defined = {}
+    for path, lines in tree.files.items():
+        if path.parts[0] == "tests" and path.name.endswith("_test.cpp"):
+            outside = re.sub(r"^namespace \{\n.*?\n\n\}$", "", "\n".join(lines), flags=re.M | re.S)
+            for name in re.findall(r"^(?:class|struct|enum(?: class)?) (\w+)[^;]*?\{", outside, re.M):
+                first = defined.setdefault((path.parts[1], name), path)
+                if first != path:
+                    yield offence(path, 1, f"{name} is also in {first}")
 
 
 def markers(tree):
@@ -326,8 +337,8 @@ def properties(tree):
                 yield offence(path, text.count("\n", 0, found.start()) + 1, "a property that is neither FINAL nor CONSTANT")
 
 
-RULES = [arrows, folders, walls, libraries, sql, qml_dates, qml_colours, context_properties, clocks, licences, names, lengths,
-         crowds, markers, codes, sentences, qml_manners, properties]
+RULES = [arrows, walls, folders, libraries, sql, qml_dates, qml_colours, context_properties, clocks, licences, names, lengths,
+         crowds, twins, markers, codes, sentences, qml_manners, properties]
 
 
 def main(root):

@@ -8,6 +8,7 @@ import unittest
 import house_rules
 
 LICENCE = "// SPDX-License-Identifier: GPL-3.0-or-later\n"
+UNNAMED = "namespace {\n\nstruct Same {\n    int a;\n};\n\n}\n\n"
 ORDERLY = {
     "core/problem/problem.h": LICENCE + '#include "problem/fault.h"\n',
     "core/problem/fault.h": LICENCE + "enum class Code {\n    BadDate,\n    BadUse,\n};\n"
@@ -18,6 +19,19 @@ ORDERLY = {
     "app/screen/desk/CMakeLists.txt": "# SPDX-License-Identifier: GPL-3.0-or-later\ncrownring_module(desk)\n",
     "app/screen/next/CMakeLists.txt": "# SPDX-License-Identifier: GPL-3.0-or-later\ncrownring_module(next USES theme desk\n    LIBRARIES x)\n",
     "app/screen/next/next_view.cpp": LICENCE + '#include "record/entry.h"\n#include "screen/desk/day.h"\n#include <QGuiApplication>\n',
+    "app/screen/desk/day.h": LICENCE,
+    "app/screen/bench/bench_place.h": LICENCE,
+    "app/screen/next/next_view.h": LICENCE,
+    "app/program/house.h": LICENCE + '#include "screen/desk/day.h"\n',
+    "app/print/pdf.h": LICENCE,
+    "core/store/journal.h": LICENCE,
+    "core/gate/check.h": LICENCE,
+    "core/acts/post.h": LICENCE + '#include "gate/check.h"\n',
+    "core/bench/reading/reading.h": LICENCE,
+    "core/bench/release/release.h": LICENCE + '#include "bench/reading/reading.h"\n',
+    "tests/gate/shop.h": LICENCE + '#include "store/journal.h"\n',
+    "tests/gate/check_test.cpp": LICENCE + '#include "shop.h"\n#include "acts/post.h"\n\n' + UNNAMED + "class CheckTest {\n};\n",
+    "tests/gate/other_test.cpp": LICENCE + UNNAMED,
     "qml/next/NextPage.qml": LICENCE + "import Crownring.Desk\nItem { }\n",
     "qml/theme/Theme.qml": LICENCE + 'QtObject { readonly property color paper: "#FAF7F0" }\n',
 }
@@ -46,14 +60,24 @@ class HouseRules(unittest.TestCase):
         self.catches("arrows", "core/record/more.cpp", '#include "screen/next/next_view.h"')
         self.catches("arrows", "core/record/more.cpp", '#include "problem/missing.h"')
         self.catches("arrows", "core/attic/more.cpp", '#include "problem/problem.h"')
+        self.catches("arrows", "core/gate/more.cpp", '#include "acts/post.h"')
+        self.catches("arrows", "core/exchange/more.cpp", '#include "acts/post.h"')
+        self.catches("arrows", "app/attic/more.cpp", '#include "problem/problem.h"')
+        self.catches("arrows", "app/screen/next/more.cpp", '#include "program/house.h"')
+        self.catches("arrows", "app/words/more.cpp", '#include "screen/desk/day.h"')
+        self.catches("arrows", "app/ctl/more.cpp", '#include "screen/desk/day.h"')
+        self.catches("arrows", "app/words/more.cpp", '#include "print/pdf.h"')
+
+    def test_tests_that_see_more_than_their_room(self):
+        self.catches("arrows", "tests/record/more_test.cpp", '#include "store/journal.h"')
+        self.catches("arrows", "tests/record/more_test.cpp", '#include "gate/shop.h"')
+        self.catches("arrows", "tests/gate/more_test.cpp", '#include "screen/desk/day.h"')
+        self.catches("arrows", "tests/gate/more_test.cpp", '#include "missing.h"')
+        self.catches("arrows", "tests/attic/more_test.cpp", '#include "problem/problem.h"')
 
     def test_a_wall_with_a_hole(self):
         self.catches("walls", "app/screen/desk/more.cpp", '#include "screen/next/next_view.h"')
         self.catches("walls", "app/screen/next/more.cpp", '#include "screen/bench/bench_place.h"')
-        self.catches("walls", "app/screen/next/more.cpp", '#include "program/house.h"')
-        self.catches("walls", "app/words/more.cpp", '#include "screen/desk/day.h"')
-        self.catches("walls", "app/ctl/more.cpp", '#include "screen/desk/day.h"')
-        self.catches("walls", "app/words/more.cpp", '#include "print/pdf.h"')
         self.catches("walls", "qml/next/More.qml", "import Crownring.Bench")
 
     def test_a_folder_that_includes_what_it_is_not_built_from(self):
@@ -111,8 +135,15 @@ class HouseRules(unittest.TestCase):
         self.catches("lengths", "core/civil/more.cpp", "\n" * house_rules.LONGEST)
 
     def test_a_crowd(self):
-        many = {f"app/ctl/call_{number}.cpp": LICENCE for number in range(house_rules.CROWD + 1)}
-        self.assertIn("crowds", self.offences(many))
+        for folder in ("app/ctl", "core/civil", "tests/civil"):
+            many = {f"{folder}/call_{number}.cpp": LICENCE for number in range(house_rules.CROWD + 1)}
+            self.assertIn("crowds", self.offences(many))
+
+    def test_two_of_a_name_in_one_program(self):
+        for kind in ("struct Twin", "class Twin : public QObject", "enum class Twin"):
+            text = LICENCE + kind + " {\n    One,\n};\n"
+            self.assertIn("twins", self.offences({"tests/gate/a_test.cpp": text, "tests/gate/b_test.cpp": text}))
+            self.assertNotIn("twins", self.offences({"tests/gate/a_test.cpp": text, "tests/record/b_test.cpp": text}))
 
     def test_a_marker(self):
         self.catches("markers", "core/civil/more.cpp", "// TO" "DO later")
