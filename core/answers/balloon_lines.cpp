@@ -5,7 +5,6 @@
 #include "problem/faults/use_fault.h"
 
 #include <algorithm>
-#include <map>
 #include <unordered_map>
 
 namespace crownring {
@@ -68,24 +67,33 @@ Result<std::vector<BalloonCard>> cardsOf(Books& books, const std::optional<Regis
 
 }
 
+Result<Headlines> headlines(Books& books, const DueList& due, bool everything) {
+    const auto paces = pacesOn(books, due, everything, due.on);
+    if (!paces)
+        return tl::unexpected(paces.error());
+    std::unordered_map<Registration, std::vector<const DueRow*>> rows;
+    for (const auto& row : due.rows)
+        if (row.item->balloon)
+            rows[*row.item->balloon].push_back(&row);
+    Headlines governing;
+    for (const auto& [balloon, own] : rows)
+        governing.emplace(balloon, headlineOf(own, *paces, due.on));
+    return governing;
+}
+
 Result<BalloonLines> balloonLines(Books& books, const std::optional<Registration>& balloon, CivilDate on) {
     auto cards = cardsOf(books, balloon, on);
     auto list = cards ? due(books, {balloon, {}}, on) : Result<DueList>(tl::unexpected(cards.error()));
     if (!list)
         return tl::unexpected(list.error());
-    const auto paces = pacesOn(books, *list, !balloon, on);
-    if (!paces)
-        return tl::unexpected(paces.error());
     BalloonLines answer;
     answer.due = std::make_shared<const DueList>(std::move(*list));
-    std::map<Registration, std::vector<const DueRow*>> rows;
-    for (const auto& row : answer.due->rows)
-        if (row.item->balloon)
-            rows[*row.item->balloon].push_back(&row);
+    const auto governing = headlines(books, *answer.due, !balloon);
+    if (!governing)
+        return tl::unexpected(governing.error());
     for (auto& card : *cards) {
-        const auto found = rows.find(card.balloon);
-        auto headline = found == rows.end() ? Headline{} : headlineOf(found->second, *paces, on);
-        answer.lines.push_back({std::move(card), std::move(headline)});
+        const auto found = governing->find(card.balloon);
+        answer.lines.push_back({std::move(card), found == governing->end() ? Headline{} : found->second});
     }
     return answer;
 }

@@ -8,6 +8,7 @@
 
 #include <memory>
 #include <optional>
+#include <unordered_map>
 #include <vector>
 
 namespace crownring {
@@ -22,6 +23,12 @@ struct BalloonLines {
     std::shared_ptr<const DueList> due;
     std::vector<BalloonLine> lines; ///< by registration
 };
+
+using Headlines = std::unordered_map<Registration, Headline>;
+/// What governs each balloon that something is fitted to; one that is not among them is governed by nothing. The answer
+/// points into the due list.
+/// @param everything the list is of the whole fleet
+[[nodiscard]] Result<Headlines> headlines(Books& books, const DueList& due, bool everything);
 
 /// Over this much past use an item's pace is taken.
 inline constexpr int monthsOfRecentUse = 24;

@@ -4,6 +4,7 @@
 
 #include "ctl/answer.h"
 #include "demo_house.h"
+#include "screen/balloons/balloon_model.h"
 #include "screen/bench/small_bench.h"
 #include "screen/bench/visit_opening.h"
 #include "screen/desk/due_model.h"
@@ -124,6 +125,23 @@ private slots:
             QCOMPARE(told[at]["requirement"].get<std::string>(), row.requirement->id.text());
             QCOMPARE(told[at]["standing"].get<std::string>(), std::string(standingText(row.state.standing)));
             QCOMPARE(dueOf(told[at]), DueTexts::due(row));
+        }
+        // What governs each balloon.
+        const auto balloons = ctl(demo.folder.filePath(QStringLiteral("record.sqlite")),
+                                  {QStringLiteral("balloons"), QStringLiteral("--on"), QStringLiteral("2026-11-25"),
+                                   QStringLiteral("--json")})
+                                  .document()["balloons"];
+        QCOMPARE(balloons.size(), sheet->balloons.size());
+        for (const auto& each : balloons) {
+            const auto line = balloonLine(*sheet, *sheet->card(Registration(each["balloon"].get<std::string>())));
+            const auto& headline = sheet->headlineOf(Registration(each["balloon"].get<std::string>()));
+            QCOMPARE(std::string(standingText(static_cast<Standing>(line.standing))),
+                     each["standing"].get<std::string>());
+            QCOMPARE(headline.row == nullptr, each["requirement"].is_null());
+            if (headline.row) {
+                QCOMPARE(headline.row->requirement->id.text(), each["requirement"].get<std::string>());
+                QCOMPARE(headline.row->item->id.text(), each["item"].get<std::string>());
+            }
         }
     }
 

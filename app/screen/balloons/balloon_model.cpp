@@ -23,16 +23,19 @@ BalloonLine balloonLine(const FleetSheet& sheet, const BalloonCard& card) {
         flown += BalloonModel::tr("last %1").arg(inward(card.lastFlight->iso()));
     line.flown = flown.join(QStringLiteral(" · "));
     line.items = card.items == 1 ? BalloonModel::tr("1 item") : BalloonModel::tr("%1 items").arg(card.items);
-    if (const auto* worst = sheet.worstOf(card.balloon)) {
-        line.worst = BalloonModel::tr("%1, %2 %3")
-                         .arg(words::said(worst->requirement->title), Words::kind(worst->item->kind),
-                              inward(worst->item->id.text()));
-        line.word = Words::standing(worst->state);
-        line.left = DueTexts::left(*worst);
-        line.standing = static_cast<int>(worst->state.standing);
-        line.used = DueTexts::used(*worst);
+    const auto& headline = sheet.headlineOf(card.balloon);
+    if (const auto* row = headline.row) {
+        line.worst =
+            BalloonModel::tr("%1, %2 %3")
+                .arg(words::said(row->requirement->title), Words::kind(row->item->kind), inward(row->item->id.text()));
+        line.word = Words::standing(row->state);
+        line.left = headline.limit ? Words::left(*headline.limit) : QString();
+        line.standing = static_cast<int>(row->state.standing);
+        line.used = DueTexts::used(*row);
     } else {
-        line.word = card.items == 0 ? BalloonModel::tr("nothing fitted") : BalloonModel::tr("no programme adopted");
+        line.word = card.items == 0 ? BalloonModel::tr("nothing fitted")
+                                    : BalloonModel::tr("no mandatory requirement binds it");
+        line.standing = static_cast<int>(Standing::Unproven); // what is not known is never clear
     }
     return line;
 }

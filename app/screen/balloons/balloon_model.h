@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The register: each balloon with what it has flown and its worst standing.
+/// The register: each balloon with what it has flown and what governs it.
 
 #include "screen/desk/fleet.h"
 #include "screen/lists/list_base.h"
@@ -13,7 +13,7 @@ struct BalloonLine {
     QString title;
     QString flown; ///< "412:30 h · 310 flights · last 2026-11-20"
     QString items; ///< "7 items"
-    QString worst; ///< "Annual inspection, envelope ENV-101"
+    QString worst; ///< what governs it: "Annual inspection, envelope ENV-101"
     QString word;
     QString left;
     int standing = -1;

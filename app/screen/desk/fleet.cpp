@@ -39,9 +39,10 @@ const DueRow* FleetSheet::worstOf(const ItemId& item) const {
     return rows ? firstThatCounts(*this, *rows) : nullptr;
 }
 
-const DueRow* FleetSheet::worstOf(const Registration& balloon) const {
-    const auto* rows = found(rowsOfBalloon, balloon);
-    return rows ? firstThatCounts(*this, *rows) : nullptr;
+const Headline& FleetSheet::headlineOf(const Registration& balloon) const {
+    static const Headline none;
+    const auto* headline = found(headlines, balloon);
+    return headline ? *headline : none;
 }
 
 const BalloonCard* FleetSheet::card(const Registration& balloon) const {
@@ -85,6 +86,10 @@ Result<Sheet> fleetSheet(Books& books, CivilDate on) {
         std::sort(items.begin(), items.end(), [](const ItemFacts* a, const ItemFacts* b) {
             return std::tie(a->kind, a->place, a->id) < std::tie(b->kind, b->place, b->id);
         });
+    auto governing = headlines(books, sheet->due, true);
+    if (!governing)
+        return tl::unexpected(governing.error());
+    sheet->headlines = std::move(*governing);
     return Sheet(std::move(sheet));
 }
 

@@ -4,6 +4,7 @@
 /// The whole fleet on the day asked: asked once of the record, then shared by all places. A sheet never changes; a new
 /// day or a new entry makes a new sheet.
 
+#include "answers/balloon_lines.h"
 #include "registry/books.h"
 #include "rules/due/due_list.h"
 #include "words/sentences.h"
@@ -32,12 +33,14 @@ struct FleetSheet {
     std::unordered_map<ItemId, const ItemFacts*> items;         ///< into due.items
     std::unordered_map<Registration, RowNumbers> rowsOfBalloon; ///< of what is fitted
     std::unordered_map<Registration, std::vector<const ItemFacts*>> itemsOfBalloon;
+    Headlines headlines; ///< into due.rows
 
     words::Titles titles; ///< of every requirement in force anywhere
 
     /// The worst row that counts; null when there is none.
     [[nodiscard]] const DueRow* worstOf(const ItemId& item) const;
-    [[nodiscard]] const DueRow* worstOf(const Registration& balloon) const;
+    /// What governs a balloon; its row is null where nothing does.
+    [[nodiscard]] const Headline& headlineOf(const Registration& balloon) const;
     [[nodiscard]] const BalloonCard* card(const Registration& balloon) const;
     [[nodiscard]] const ItemFacts* item(const ItemId& item) const;
 };

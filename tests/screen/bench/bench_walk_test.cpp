@@ -235,7 +235,7 @@ private slots:
         desks.reading.enter(QStringLiteral("98"));
         desks.settle();
         QCOMPARE(desks.inspection.barring(), 1);
-        QTRY_COMPARE_WITH_TIMEOUT(shop.house.fleet.sheet()->worstOf(Registration("QE-SML"))->state.standing,
+        QTRY_COMPARE_WITH_TIMEOUT(shop.house.fleet.sheet()->headlineOf(Registration("QE-SML")).row->state.standing,
                                   Standing::Lapsed, 30'000);
         // A slip of the decimal is questioned, and not kept until somebody stands by it.
         desks.reading.tap(4, 10);

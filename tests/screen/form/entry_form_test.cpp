@@ -167,7 +167,7 @@ private slots:
         QVERIFY2(save(form), qPrintable(form.problem()));
         const auto& sheet = m_demo->house.fleet.sheet();
         QVERIFY(!sheet->due.rows.empty());
-        QCOMPARE(sheet->worstOf(Registration("B-ONE"))->state.standing,
+        QCOMPARE(sheet->headlineOf(Registration("B-ONE")).row->state.standing,
                  Standing::Unproven); // nothing was ever done: never clear
     }
 
