@@ -6,16 +6,18 @@
 #include "kept_memory.h"
 #include "picture.h"
 #include "places.h"
+#include "program/demo.h"
 #include "program/house.h"
+#include "program/machine_day.h"
 #include "program/picture.h"
 #include "program/places.h"
+#include "screen/desk/house.h"
 #include "words/border.h"
 #include "words/problem_words.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
-#include <QFile>
 #include <QFontDatabase>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
@@ -91,11 +93,6 @@ tl::expected<Orders, QString> ordersFrom(const QStringList& arguments) {
     return orders;
 }
 
-QByteArray demoFleet() {
-    QFile file(QStringLiteral(":/demo/fleet.jsonl"));
-    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
-}
-
 QString ownRecord() {
     const auto folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
     QDir().mkpath(folder);
@@ -125,14 +122,14 @@ int main(int argc, char* argv[]) {
 
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     useOwnFont();
-    House house(machineToday(), !orders->picture);
+    House house(machineDay(), !orders->picture);
     if (orders->dark)
         house.habits.setDark(true);
     if (orders->on)
         house.day.setAsked(*orders->on);
 
     QQmlApplicationEngine engine;
-    if (!loadFrame(engine))
+    if (!loadFrame(engine, house))
         return refuse(tr("The screen cannot be loaded."));
 
     QTemporaryDir demoFolder;
@@ -143,9 +140,9 @@ int main(int argc, char* argv[]) {
     const auto first = orders->record.isEmpty() ? demoFleet() : QByteArray();
     QTimer::singleShot(0, &house.desk, [&] { house.desk.open(location, first); }); // after the first frame
     QTimer midnight;
-    QObject::connect(&midnight, &QTimer::timeout, &house.day, [&] { house.day.setToday(machineToday()); });
+    QObject::connect(&midnight, &QTimer::timeout, &house.day, [&] { house.day.setToday(machineDay()); });
     midnight.start(60'000);
     if (orders->picture)
-        takePicture(engine, *orders->picture);
+        takePicture(engine, house, *orders->picture);
     return QApplication::exec();
 }

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "program/picture.h"
 
-#include "screen/desk/fleet.h"
-#include "screen/desk/record_desk.h"
+#include "screen/desk/house.h"
 #include "words/words.h"
 #include "writing/target.h"
 
@@ -36,11 +35,11 @@ void grab(QQuickWindow* window, const PictureOrder& order) {
 }
 
 /// Pages ask the record, and a forecast takes its time: the picture is of what they say in the end.
-void grabWhenAtRest(QQuickWindow* window, const PictureOrder& order) {
-    hear(RecordDesk::current()->ask([](Record&) { return true; }), window, [window, order](bool) {
-        QTimer::singleShot(settleMs, window, [window, order] {
+void grabWhenAtRest(QQuickWindow* window, RecordDesk& desk, const PictureOrder& order) {
+    hear(desk.ask([](Record&) { return true; }), window, [window, &desk, order](bool) {
+        QTimer::singleShot(settleMs, window, [window, &desk, order] {
             if (QThreadPool::globalInstance()->activeThreadCount() > 0)
-                grabWhenAtRest(window, order);
+                grabWhenAtRest(window, desk, order);
             else
                 QTimer::singleShot(settleMs, window, [window, order] { grab(window, order); });
         });
@@ -57,22 +56,22 @@ QSize sizeFrom(const QString& text) {
     return size.width() >= 360 && size.height() >= 640 ? size : QSize();
 }
 
-void takePicture(QQmlApplicationEngine& engine, const PictureOrder& order) {
+void takePicture(QQmlApplicationEngine& engine, House& house, const PictureOrder& order) {
     auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().value(0));
     if (window == nullptr)
         return end(2, QCoreApplication::translate("Picture", "There is no window."));
     window->resize(order.size);
-    QObject::connect(RecordDesk::current(), &RecordDesk::stateChanged, window, [] {
-        if (RecordDesk::current()->state() == RecordDesk::State::Failed)
-            end(2, RecordDesk::current()->trouble());
+    QObject::connect(&house.desk, &RecordDesk::stateChanged, window, [&desk = house.desk] {
+        if (desk.state() == RecordDesk::State::Failed)
+            end(2, desk.trouble());
     });
     QObject::connect(
-        Fleet::current(), &Fleet::changed, window,
-        [window, order] {
+        &house.fleet, &Fleet::changed, window,
+        [window, &desk = house.desk, order] {
             const bool known = QMetaObject::invokeMethod(window, "showPlace", Q_ARG(QString, order.place));
             if (!known)
                 return end(2, QCoreApplication::translate("Picture", "The window has no places."));
-            QTimer::singleShot(settleMs, window, [window, order] { grabWhenAtRest(window, order); });
+            QTimer::singleShot(settleMs, window, [window, &desk, order] { grabWhenAtRest(window, desk, order); });
         },
         Qt::SingleShotConnection);
 }

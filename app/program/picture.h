@@ -10,6 +10,8 @@ class QQmlApplicationEngine;
 
 namespace crownring::screen {
 
+struct House;
+
 struct PictureOrder {
     QString file;
     QString place; ///< next, rig-up, balloons, rules, record; with a subject: balloons/QE-OVA
@@ -21,6 +23,6 @@ struct PictureOrder {
 
 /// Shows the place in the engine's window, waits until the record has answered, writes a PNG and ends the program: exit
 /// 0 when the file was written.
-void takePicture(QQmlApplicationEngine& engine, const PictureOrder& order);
+void takePicture(QQmlApplicationEngine& engine, House& house, const PictureOrder& order);
 
 }

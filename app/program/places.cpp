@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "program/places.h"
 
-#include "plugins.inc" // of every module, as CMake knows them
+#include "plugins.inc" // what QML needs of every module
 #include "print/typeface.h"
 #include "screen/bench/record_pictures.h"
+#include "screen/desk/house.h"
 
 #include <QFont>
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
-#include <QtQml/QQmlExtensionPlugin>
 
 namespace crownring::screen {
 
@@ -17,13 +17,16 @@ void useOwnFont() {
         QGuiApplication::setFont(QFont(family));
 }
 
-void addPlaces(QQmlEngine& engine) {
-    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
-    engine.addImageProvider(QStringLiteral("record"), new RecordPictures);
+void addModules(QQmlEngine& engine) { engine.addImportPath(QStringLiteral("qrc:/qt/qml")); }
+
+void addPlaces(QQmlEngine& engine, House& house) {
+    addModules(engine);
+    house.open(engine);
+    engine.addImageProvider(QStringLiteral("record"), new RecordPictures(house.desk));
 }
 
-bool loadFrame(QQmlApplicationEngine& engine) {
-    addPlaces(engine);
+bool loadFrame(QQmlApplicationEngine& engine, House& house) {
+    addPlaces(engine, house);
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Crownring/Frame/Main.qml")));
     return !engine.rootObjects().isEmpty();
 }

@@ -96,7 +96,7 @@ void say(QTextStream& out, const char* what, std::vector<double> times) {
 }
 
 bool open(QQuickView& view, PanelModel& panels) {
-    addPlaces(*view.engine());
+    addModules(*view.engine());
     view.setResizeMode(QQuickView::SizeRootObjectToView);
     view.setInitialProperties({{QStringLiteral("panels"), QVariant::fromValue<PanelModel*>(&panels)},
                                {QStringLiteral("gores"), gores},

@@ -7,7 +7,8 @@
 ///     complete 1312.8                             a frame shows the due list, ms
 
 #include "kept_memory.h"
-#include "program/house.h"
+#include "screen/desk/house.h"
+#include "program/machine_day.h"
 #include "program/places.h"
 
 #include <QApplication>
@@ -26,10 +27,10 @@ namespace {
 
 class Stopwatch : public QObject {
 public:
-    Stopwatch(QQuickWindow& window, qint64 began) : m_window(window), m_began(began) {
+    Stopwatch(QQuickWindow& window, const Fleet& fleet, qint64 began) : m_window(window), m_began(began) {
         connect(&window, &QQuickWindow::frameSwapped, this, &Stopwatch::frame);
-        connect(Fleet::current(), &Fleet::changed, this, [this] {
-            m_filled = Fleet::current()->ready();
+        connect(&fleet, &Fleet::changed, this, [this, &fleet] {
+            m_filled = fleet.ready();
             m_window.update();
         });
     }
@@ -77,12 +78,12 @@ int main(int argc, char** argv) {
         return 2;
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     useOwnFont();
-    House house(machineToday(), false);
+    House house(machineDay(), false);
     QQmlApplicationEngine engine;
-    if (!loadFrame(engine))
+    if (!loadFrame(engine, house))
         return 2;
     auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().value(0));
-    const Stopwatch stopwatch(*window, arguments[2].toLongLong());
+    const Stopwatch stopwatch(*window, house.fleet, arguments[2].toLongLong());
     QTimer::singleShot(0, &house.desk, [&] { house.desk.open(arguments[1], {}); });
     return QApplication::exec();
 }

@@ -67,7 +67,7 @@ private:
     QColor tone(const char* name) const { return theme()->property(name).value<QColor>(); }
     void open(const QString& file, const QSize& size, bool dark = false) {
         m_view = std::make_unique<QQuickView>();
-        addPlaces(*m_view->engine());
+        addModules(*m_view->engine());
         m_view->setResizeMode(QQuickView::SizeRootObjectToView);
         m_view->setInitialProperties({{QStringLiteral("chart"), QVariant::fromValue<AgeingChart*>(&m_chart)}});
         m_view->setSource(QUrl(QStringLiteral("qrc:/qt/qml/Crownring/Fabric/%1.qml").arg(file)));

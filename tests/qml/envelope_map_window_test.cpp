@@ -97,7 +97,7 @@ private slots:
     void init() {
         m_panels.show(sample::halfDone());
         m_view = std::make_unique<QQuickView>();
-        addPlaces(*m_view->engine());
+        addModules(*m_view->engine());
         m_view->setResizeMode(QQuickView::SizeRootObjectToView);
         m_view->setInitialProperties({{QStringLiteral("panels"), QVariant::fromValue<PanelModel*>(&m_panels)},
                                       {QStringLiteral("gores"), sample::gores},

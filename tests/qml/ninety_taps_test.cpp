@@ -144,7 +144,7 @@ private slots:
         DemoHouse demo;
         demo.house.habits.setPerson(QStringLiteral("insp. 14"));
         QQmlApplicationEngine engine;
-        QVERIFY(loadFrame(engine));
+        QVERIFY(loadFrame(engine, demo.house));
         auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
         QVERIFY(window != nullptr && QTest::qWaitForWindowExposed(window));
         QVERIFY(demo.ready());

@@ -40,7 +40,7 @@ public slots:
         if (!m_demo->ready())
             qFatal("%s", qPrintable(m_demo->house.desk.trouble()));
     }
-    void qmlEngineAvailable(QQmlEngine* engine) { addPlaces(*engine); }
+    void qmlEngineAvailable(QQmlEngine* engine) { addPlaces(*engine, m_demo->house); }
     void cleanupTestCase() {
         if (const auto heard = HeardWarnings::all(); !heard.isEmpty())
             qFatal("Qt warned: %s", qPrintable(heard.join(u'\n')));

@@ -110,7 +110,7 @@ private slots:
         m_warnings = std::make_unique<HeardWarnings>();
         m_demo = std::make_unique<DemoHouse>();
         m_engine = std::make_unique<QQmlApplicationEngine>();
-        QVERIFY(loadFrame(*m_engine));
+        QVERIFY(loadFrame(*m_engine, m_demo->house));
         m_window = qobject_cast<QQuickWindow*>(m_engine->rootObjects().constFirst());
         QVERIFY(m_window != nullptr);
         QVERIFY(QTest::qWaitForWindowExposed(m_window));

@@ -3,25 +3,26 @@
 
 /// The whole screen without a window, over a real record in a folder of its own. Today is 2026-11-25.
 
-#include "program/house.h"
+#include "program/demo.h"
+#include "screen/desk/house.h"
 
-#include <QFile>
 #include <QTemporaryDir>
 #include <QTest>
 
 namespace crownring::screen {
 
+/// A place that lives in a house: `In<NextPlace> next(demo.house)`.
+template <class Place>
+struct In : Place {
+    explicit In(House& house) { this->moveInto(house); }
+};
+
 struct DemoHouse {
     enum class Filled { Demo, Empty };
 
     explicit DemoHouse(Filled filled = Filled::Demo) : house(*CivilDate::parse("2026-11-25"), false) {
-        QByteArray first;
-        if (filled == Filled::Demo) {
-            QFile fleet(QStringLiteral(":/demo/fleet.jsonl"));
-            if (fleet.open(QIODevice::ReadOnly))
-                first = fleet.readAll();
-        }
-        house.desk.open(folder.filePath(QStringLiteral("record.sqlite")), first);
+        house.desk.open(folder.filePath(QStringLiteral("record.sqlite")),
+                        filled == Filled::Demo ? demoFleet() : QByteArray());
     }
     /// Waits until the fleet's sheet is there.
     [[nodiscard]] bool ready() {

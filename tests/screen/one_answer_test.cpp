@@ -193,7 +193,7 @@ private slots:
         House house(*CivilDate::parse("2026-11-25"), false);
         house.desk.open(file, QByteArray(smallBench) + entries);
         QVERIFY(QTest::qWaitFor([&] { return house.fleet.ready(); }, patience));
-        FabricDesk desk;
+        In<FabricDesk> desk(house);
         desk.setEnvelope(QStringLiteral("ENV-1"));
         QVERIFY(QTest::qWaitFor([&] { return desk.isForetold(); }, patience));
 

@@ -46,7 +46,7 @@ private slots:
     }
 
     void theListIsWorstFirst() {
-        NextPlace next;
+        In<NextPlace> next(m_demo->house);
         Tester tester(next.list(), strict);
         Tester lane(next.calendar(), strict);
         QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);
@@ -62,7 +62,7 @@ private slots:
     }
 
     void filtersLeaveWhatTheySay() {
-        NextPlace next;
+        In<NextPlace> next(m_demo->house);
         Tester tester(next.list(), strict);
         QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);
         const int all = next.list()->count();
@@ -85,7 +85,7 @@ private slots:
     }
 
     void aBinOfTheHorizonHoldsItsRows() {
-        NextPlace next;
+        In<NextPlace> next(m_demo->house);
         QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);
         int dated = 0;
         for (int bin = 0; bin < next.calendar()->count(); ++bin) {
@@ -102,7 +102,7 @@ private slots:
     }
 
     void soonestFirstIsByDate() {
-        NextPlace next;
+        In<NextPlace> next(m_demo->house);
         QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);
         next.setSoonestFirst(true);
         const auto sorted = [&] {
@@ -129,7 +129,7 @@ private slots:
     }
 
     void anotherDayAnswersOtherwise() {
-        NextPlace next;
+        In<NextPlace> next(m_demo->house);
         QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);
         const auto lapsedNow =
             text(*next.standings(), static_cast<int>(Standing::Lapsed), ChoiceModel::NumberRole).toInt();
@@ -144,9 +144,9 @@ private slots:
     }
 
     void everyRowHasItsTextsAndItsDetail() {
-        NextPlace next;
+        In<NextPlace> next(m_demo->house);
         QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);
-        DueDetail detail;
+        In<DueDetail> detail(m_demo->house);
         for (int row = 0; row < next.list()->count(); row += 37) {
             for (const int role : {DueModel::WhereRole, DueModel::TitleRole, DueModel::SourceRole,
                                    DueModel::StandingWordRole, DueModel::SpokenRole})
@@ -162,7 +162,7 @@ private slots:
     }
 
     void aRigUpThatMayNotFlySaysWhy() {
-        RigUpCheck check;
+        In<RigUpCheck> check(m_demo->house);
         Tester items(check.items(), strict);
         Tester reasons(check.reasons(), strict);
         int no = 0;
@@ -186,7 +186,7 @@ private slots:
     }
 
     void aWrongDurationIsSaidAtTheField() {
-        RigUpCheck check;
+        In<RigUpCheck> check(m_demo->house);
         check.setDuration(QStringLiteral("an hour"));
         QVERIFY(!check.durationProblem().isEmpty());
         check.setDuration(QStringLiteral("1:05"));
@@ -194,7 +194,7 @@ private slots:
     }
 
     void theRegisterAndAPage() {
-        BalloonsPlace place;
+        In<BalloonsPlace> place(m_demo->house);
         Tester balloons(place.balloons(), strict);
         Tester items(place.items(), strict);
         QCOMPARE(place.balloons()->count(), 40);
@@ -204,7 +204,7 @@ private slots:
         place.setWords(QStringLiteral("ova"));
         QCOMPARE(place.balloons()->count(), 1);
 
-        SubjectPage page;
+        In<SubjectPage> page(m_demo->house);
         Tester dues(page.dues(), strict);
         Tester history(page.history(), strict);
         page.showBalloon(QStringLiteral("QE-OVA"));
@@ -219,7 +219,7 @@ private slots:
     }
 
     void rulesSayWhomTheyBind() {
-        RulesPlace rules;
+        In<RulesPlace> rules(m_demo->house);
         Tester programmes(rules.programmes(), strict);
         Tester requirements(rules.requirements(), strict);
         QVERIFY(rules.programmes()->count() >= 6);
@@ -234,7 +234,7 @@ private slots:
     }
 
     void searchFindsFromAnywhere() {
-        Search search;
+        In<Search> search(m_demo->house);
         Tester tester(search.found(), strict);
         search.setWords(QStringLiteral("QE-LAKE"));
         QTRY_VERIFY_WITH_TIMEOUT(search.found()->count() > 1, 30'000);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/balloons/balloons_place.h"
 
+#include "screen/desk/house.h"
 #include <QStringList>
 
 #include <algorithm>
@@ -16,8 +17,8 @@ bool says(const QString& text, const QStringList& words) {
 
 }
 
-BalloonsPlace::BalloonsPlace(QObject* parent) : QObject(parent) {
-    connect(Fleet::current(), &Fleet::changed, this, &BalloonsPlace::look);
+void BalloonsPlace::movedIn() {
+    connect(&house().fleet, &Fleet::changed, this, &BalloonsPlace::look);
     look();
 }
 
@@ -35,10 +36,10 @@ void BalloonsPlace::setPoolOnly(bool poolOnly) {
     look();
 }
 
-bool BalloonsPlace::ready() const { return Fleet::current()->ready(); }
+bool BalloonsPlace::ready() const { return house().fleet.ready(); }
 
 void BalloonsPlace::look() {
-    if (const auto sheet = Fleet::current()->sheet()) {
+    if (const auto sheet = house().fleet.sheet()) {
         const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
         std::vector<BalloonLine> balloons;
         for (const auto& card : sheet->balloons) {

@@ -5,13 +5,13 @@
 
 #include "screen/balloons/balloon_model.h"
 #include "screen/balloons/item_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 
-class BalloonsPlace : public QObject {
+class BalloonsPlace : public Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::BalloonModel* balloons READ balloons CONSTANT FINAL)
@@ -22,7 +22,7 @@ class BalloonsPlace : public QObject {
     Q_PROPERTY(bool ready READ ready NOTIFY changed FINAL)
 
 public:
-    explicit BalloonsPlace(QObject* parent = nullptr);
+    using Resident::Resident;
     [[nodiscard]] BalloonModel* balloons() { return &m_balloons; }
     [[nodiscard]] ItemModel* items() { return &m_items; }
     [[nodiscard]] QString words() const { return m_words; }
@@ -35,6 +35,7 @@ signals:
     void changed();
 
 private:
+    void movedIn() override;
     void look();
 
     BalloonModel m_balloons;

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/balloons/subject_page.h"
 
+#include "screen/desk/house.h"
 #include "screen/balloons/balloon_model.h"
-#include "screen/desk/day.h"
-#include "screen/desk/record_desk.h"
 #include "words/border.h"
 #include "words/words.h"
 
@@ -17,8 +16,8 @@ namespace {
 constexpr int historyShown = 200;
 }
 
-SubjectPage::SubjectPage(QObject* parent) : QObject(parent) {
-    connect(Fleet::current(), &Fleet::changed, this, &SubjectPage::look);
+void SubjectPage::movedIn() {
+    connect(&house().fleet, &Fleet::changed, this, &SubjectPage::look);
 }
 
 void SubjectPage::showBalloon(const QString& registration) {
@@ -47,7 +46,7 @@ void SubjectPage::look() {
     m_fittedTo.clear();
     m_fabricOf.clear();
     m_worst = {};
-    if (const auto sheet = Fleet::current()->sheet(); sheet && shown()) {
+    if (const auto sheet = house().fleet.sheet(); sheet && shown()) {
         if (!m_balloon.isEmpty())
             lookAtBalloon(sheet);
         else
@@ -122,12 +121,12 @@ void SubjectPage::askHistory() {
     const auto turn = ++m_turn;
     const auto balloon = m_balloon.isEmpty() ? std::nullopt : std::optional(Registration(outward(m_balloon)));
     const auto item = m_item.isEmpty() ? std::nullopt : std::optional(ItemId(outward(m_item)));
-    hear(RecordDesk::current()->ask([balloon, item, on = Day::current()->date()](Record& record) {
+    hear(house().desk.ask([balloon, item, on = house().day.date()](Record& record) {
         return record.history(balloon, item, on, historyShown);
     }),
          this, [this, turn](const Result<std::vector<JournalLine>>& lines) {
              if (turn == m_turn)
-                 m_history.show(lines ? *lines : std::vector<JournalLine>{});
+                 m_history.show(lines ? *lines : std::vector<JournalLine>{}, house().fleet.titles());
          });
 }
 

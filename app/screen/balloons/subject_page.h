@@ -6,13 +6,13 @@
 #include "screen/balloons/item_model.h"
 #include "screen/desk/due_model.h"
 #include "screen/desk/journal_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 
-class SubjectPage : public QObject {
+class SubjectPage : public Resident {
     Q_OBJECT
     QML_ELEMENT
     /// Exactly one of the two is set.
@@ -38,7 +38,7 @@ class SubjectPage : public QObject {
     Q_PROPERTY(crownring::screen::JournalModel* history READ history CONSTANT FINAL)
 
 public:
-    explicit SubjectPage(QObject* parent = nullptr);
+    using Resident::Resident;
 
     Q_INVOKABLE void showBalloon(const QString& registration);
     Q_INVOKABLE void showItem(const QString& item);
@@ -66,6 +66,7 @@ signals:
     void changed();
 
 private:
+    void movedIn() override;
     void look();
     void lookAtBalloon(const Sheet& sheet);
     void lookAtItem(const Sheet& sheet);

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/bench_place.h"
 
+#include "screen/desk/house.h"
 #include "answers/bench_file.h"
-#include "screen/desk/day.h"
-#include "screen/desk/record_desk.h"
 #include "words/bench_words.h"
 #include "words/border.h"
 #include "words/words.h"
@@ -30,19 +29,19 @@ Choice choiceOf(const InspectionCard& card) {
 
 }
 
-BenchPlace::BenchPlace(QObject* parent) : QObject(parent) {
-    connect(RecordDesk::current(), &RecordDesk::changed, this, &BenchPlace::askAgain);
-    connect(Day::current(), &Day::changed, this, &BenchPlace::askAgain);
+void BenchPlace::movedIn() {
+    connect(&house().desk, &RecordDesk::changed, this, &BenchPlace::askAgain);
+    connect(&house().day, &Day::changed, this, &BenchPlace::askAgain);
     askAgain();
 }
 
 void BenchPlace::askAgain() {
-    if (!RecordDesk::current()->isOpen())
+    if (!house().desk.isOpen())
         return;
     using Answer = Result<std::vector<InspectionCard>>;
     const auto turn = ++m_turn;
-    hear(RecordDesk::current()->ask(
-             [on = Day::current()->date()](Record& record) -> Answer { return inspectionsOn(record, on); }),
+    hear(house().desk.ask(
+             [on = house().day.date()](Record& record) -> Answer { return inspectionsOn(record, on); }),
          this, [this, turn](const Answer& answer) {
              if (turn != m_turn)
                  return;

@@ -4,13 +4,13 @@
 /// The place Bench: the inspections, open ones first.
 
 #include "screen/lists/choice_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 
-class BenchPlace : public QObject {
+class BenchPlace : public Resident {
     Q_OBJECT
     QML_ELEMENT
     /// value: the inspection's name; label: what is inspected; detail: visit and state; chosen: it is open
@@ -20,7 +20,7 @@ class BenchPlace : public QObject {
     Q_PROPERTY(bool ready READ ready NOTIFY listed FINAL)
 
 public:
-    explicit BenchPlace(QObject* parent = nullptr);
+    using Resident::Resident;
     [[nodiscard]] ChoiceModel* inspections() { return &m_inspections; }
     [[nodiscard]] int openCount() const { return m_openCount; }
     [[nodiscard]] QString problem() const { return m_problem; }
@@ -30,6 +30,7 @@ signals:
     void listed();
 
 private:
+    void movedIn() override;
     void askAgain();
 
     ChoiceModel m_inspections;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/inspection_desk.h"
 
+#include "screen/desk/house.h"
 #include "acts/post.h"
 #include "answers/bench_file.h"
 #include "record/new_id.h"
@@ -8,9 +9,6 @@
 #include "screen/bench/bench_rows.h"
 #include "screen/bench/bench_time.h"
 #include "screen/bench/kept_photograph.h"
-#include "screen/desk/day.h"
-#include "screen/desk/habits.h"
-#include "screen/desk/record_desk.h"
 #include "words/bench_words.h"
 #include "words/border.h"
 #include "words/words.h"
@@ -32,8 +30,8 @@ bool changesStandings(const Body& body) {
 
 }
 
-InspectionDesk::InspectionDesk(QObject* parent) : QObject(parent) {
-    connect(RecordDesk::current(), &RecordDesk::changed, this, &InspectionDesk::askAgain);
+void InspectionDesk::movedIn() {
+    connect(&house().desk, &RecordDesk::changed, this, &InspectionDesk::askAgain);
     m_others.setInterval(othersEvery);
     connect(&m_others, &QTimer::timeout, this, [this] {
         if (m_pending == 0)
@@ -113,12 +111,12 @@ int InspectionDesk::restOpen() const {
 }
 
 void InspectionDesk::askAgain() {
-    if (m_inspection.isEmpty() || !RecordDesk::current()->isOpen())
+    if (m_inspection.isEmpty() || !house().desk.isOpen())
         return;
     using Answer = Result<std::shared_ptr<const BenchFile>>;
     const auto turn = ++m_turn;
-    hear(RecordDesk::current()->ask(
-             [id = InspectionId(outward(m_inspection)), on = Day::current()->date()](Record& record) -> Answer {
+    hear(house().desk.ask(
+             [id = InspectionId(outward(m_inspection)), on = house().day.date()](Record& record) -> Answer {
                  auto file = benchFile(record, id, on);
                  if (!file)
                      return tl::unexpected(file.error());
@@ -149,7 +147,7 @@ void InspectionDesk::name(DefectFound& found, const std::vector<NumberedEntry>& 
 void InspectionDesk::post(std::vector<Body> bodies) {
     if (!isOpen() || bodies.empty())
         return;
-    const auto on = Day::current()->date();
+    const auto on = house().day.date();
     const bool elsewhere = std::ranges::any_of(bodies, changesStandings);
     std::vector<NumberedEntry> entries;
     for (auto& body : bodies) {
@@ -159,7 +157,7 @@ void InspectionDesk::post(std::vector<Body> bodies) {
             name(*found, entries);
         entry.on = on;
         entry.time = benchTime(&m_file->inspection, on);
-        entry.by = outward(Habits::current()->person());
+        entry.by = outward(house().habits.person());
         entry.body = std::move(body);
         entries.push_back({std::move(entry), 0});
     }
@@ -171,7 +169,7 @@ void InspectionDesk::post(std::vector<Body> bodies) {
     emit savedChanged();
     const auto turn = ++m_turn;
     const InspectionId id(outward(m_inspection));
-    hear(RecordDesk::current()->ask([entries = std::move(entries), id, on](Record& record) -> Answer {
+    hear(house().desk.ask([entries = std::move(entries), id, on](Record& record) -> Answer {
         auto posted = crownring::post(record, record, entries, {});
         auto file = benchFile(record, id, on);
         if (!file)
@@ -186,7 +184,7 @@ void InspectionDesk::post(std::vector<Body> bodies) {
                  take(*answer.file);
              emit savedChanged();
              if (answer.posted && elsewhere)
-                 RecordDesk::current()->written();
+                 house().desk.written();
          });
 }
 
@@ -318,7 +316,7 @@ void InspectionDesk::addPhotograph(int row, const QUrl& file) {
         return;
     }
     using Answer = Result<std::string>;
-    hear(RecordDesk::current()->ask([kept = *picture](Record& record) -> Answer { return record.keepPicture(kept); }),
+    hear(house().desk.ask([kept = *picture](Record& record) -> Answer { return record.keepPicture(kept); }),
          this, [this, line = *line](const Answer& digest) mutable {
              if (!digest) {
                  m_problem = Words::problem(digest.error());

@@ -7,8 +7,8 @@
 #include "bench/release/bench_file.h"
 #include "screen/bench/check_line_model.h"
 #include "screen/lists/choice_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QTimer>
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>
@@ -17,7 +17,7 @@
 
 namespace crownring::screen {
 
-class InspectionDesk : public QObject {
+class InspectionDesk : public Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString inspection READ inspection WRITE setInspection NOTIFY changed FINAL)
@@ -47,7 +47,7 @@ class InspectionDesk : public QObject {
     Q_PROPERTY(QString problem READ problem NOTIFY savedChanged FINAL)
 
 public:
-    explicit InspectionDesk(QObject* parent = nullptr);
+    using Resident::Resident;
 
     [[nodiscard]] QString inspection() const { return m_inspection; }
     void setInspection(const QString& inspection);
@@ -99,6 +99,7 @@ signals:
     void savedChanged();
 
 private:
+    void movedIn() override;
     void take(std::shared_ptr<const BenchFile> file);
     void name(DefectFound& found, const std::vector<NumberedEntry>& before) const;
     void showParts();

@@ -60,10 +60,9 @@ QQuickImageResponse* RecordPictures::requestImageResponse(const QString& digest,
     auto* response = new Response(wanted);
     // This is asked on a thread of the engine; the desk is spoken to on its own.
     QMetaObject::invokeMethod(
-        RecordDesk::current(),
-        [response, digest = outward(digest)] {
-            RecordDesk::current()
-                ->ask([digest](Record& record) -> Answer { return record.picture(digest); })
+        &m_desk,
+        [response, &desk = m_desk, digest = outward(digest)] {
+            desk.ask([digest](Record& record) -> Answer { return record.picture(digest); })
                 .then([response](const Answer& picture) { response->answer(picture); })
                 .onCanceled([response] { response->giveUp(); });
         },

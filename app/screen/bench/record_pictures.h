@@ -7,9 +7,16 @@
 
 namespace crownring::screen {
 
+class RecordDesk;
+
 class RecordPictures : public QQuickAsyncImageProvider {
 public:
+    /// @param desk lives longer than the engine
+    explicit RecordPictures(RecordDesk& desk) : m_desk(desk) {}
     QQuickImageResponse* requestImageResponse(const QString& digest, const QSize& wanted) override;
+
+private:
+    RecordDesk& m_desk;
 };
 
 }

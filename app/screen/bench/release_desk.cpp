@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/release_desk.h"
 
+#include "screen/desk/house.h"
 #include "answers/due.h"
 #include "bench/release/owner_rule.h"
 #include "bench/release/release_phrase.h"
@@ -11,10 +12,7 @@
 #include "notice.h"
 #include "print/pdf.h"
 #include "screen/bench/bench_time.h"
-#include "screen/desk/day.h"
 #include "screen/desk/due_model.h"
-#include "screen/desk/notice.h"
-#include "screen/desk/record_desk.h"
 #include "sheets/sheets.h"
 #include "words.h"
 #include "words/bench_words.h"
@@ -53,8 +51,6 @@ QString manualsOf(const BenchFile& file) {
 }
 
 }
-
-ReleaseDesk::ReleaseDesk(QObject* parent) : QObject(parent) {}
 
 void ReleaseDesk::setDesk(InspectionDesk* desk) {
     if (m_desk == desk)
@@ -101,7 +97,7 @@ Signing ReleaseDesk::asSigned() const {
         if (!line.trimmed().isEmpty())
             signing.manuals.push_back(outward(line));
     signing.limitations = outward(m_limitations);
-    signing.on = Day::current()->date();
+    signing.on = house().day.date();
     return signing;
 }
 
@@ -137,7 +133,7 @@ void ReleaseDesk::refresh() {
     }
     using Answer = Result<std::shared_ptr<const ReleaseDraft>>;
     const auto turn = ++m_turn;
-    hear(RecordDesk::current()->ask([id = file.inspection.id, signing = asSigned()](Record& record) -> Answer {
+    hear(house().desk.ask([id = file.inspection.id, signing = asSigned()](Record& record) -> Answer {
         auto draft = draftRelease(record, id, signing);
         if (!draft)
             return tl::unexpected(draft.error());
@@ -212,7 +208,7 @@ void ReleaseDesk::sign() {
     emit changed();
     using Answer = Results<Receipt>;
     const auto& inspection = m_desk->file()->inspection;
-    hear(RecordDesk::current()->ask([id = inspection.id, signing = asSigned(),
+    hear(house().desk.ask([id = inspection.id, signing = asSigned(),
                                      time = benchTime(&inspection, asSigned().on)](Record& record) -> Answer {
         return crownring::sign(record, record, id, signing, time);
     }),
@@ -222,15 +218,15 @@ void ReleaseDesk::sign() {
              emit changed();
              if (!answer)
                  return;
-             RecordDesk::current()->written();
+             house().desk.written();
              emit signedNow();
          });
 }
 
 void ReleaseDesk::showDueNext() {
     using Answer = Result<std::shared_ptr<const DueList>>;
-    hear(RecordDesk::current()->ask([items = m_desk->file()->inspection.opened.body.items,
-                                     on = Day::current()->date()](Record& record) -> Answer {
+    hear(house().desk.ask([items = m_desk->file()->inspection.opened.body.items,
+                                     on = house().day.date()](Record& record) -> Answer {
         auto list = due(record, {std::nullopt, items}, on);
         if (!list)
             return tl::unexpected(list.error());
@@ -265,9 +261,9 @@ void ReleaseDesk::print(const QUrl& file, bool letter) {
          }),
          this, [path](const Result<void>& answer) {
              if (answer)
-                 Notice::current()->tell(tr("Written: %1").arg(path));
+                 house().notice.tell(tr("Written: %1").arg(path));
              else
-                 Notice::current()->tellTrouble(Words::problem(answer.error()));
+                 house().notice.tellTrouble(Words::problem(answer.error()));
          });
 }
 

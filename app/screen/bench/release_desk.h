@@ -6,13 +6,13 @@
 #include "acts/sign.h"
 #include "screen/bench/inspection_desk.h"
 #include "screen/lists/choice_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 
-class ReleaseDesk : public QObject {
+class ReleaseDesk : public Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::InspectionDesk* desk READ desk WRITE setDesk NOTIFY changed FINAL REQUIRED)
@@ -39,7 +39,7 @@ class ReleaseDesk : public QObject {
     Q_PROPERTY(bool signing READ signing NOTIFY changed FINAL)
 
 public:
-    explicit ReleaseDesk(QObject* parent = nullptr);
+    using Resident::Resident;
     [[nodiscard]] InspectionDesk* desk() const { return m_desk; }
     void setDesk(InspectionDesk* desk);
     [[nodiscard]] ChoiceModel* people() { return &m_people; }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/shop_place.h"
 
+#include "screen/desk/house.h"
 #include "bench/checklist/checklist.h"
 #include "bench/reading/series.h"
 #include "bench/release/entitlement.h"
@@ -150,18 +151,18 @@ std::vector<Choice> rowsOf(const std::vector<JournalLine>& lines, CivilDate on) 
 
 }
 
-ShopPlace::ShopPlace(QObject* parent) : QObject(parent) {
-    connect(RecordDesk::current(), &RecordDesk::changed, this, &ShopPlace::askAgain);
-    connect(Day::current(), &Day::changed, this, &ShopPlace::askAgain);
+void ShopPlace::movedIn() {
+    connect(&house().desk, &RecordDesk::changed, this, &ShopPlace::askAgain);
+    connect(&house().day, &Day::changed, this, &ShopPlace::askAgain);
     askAgain();
 }
 
 void ShopPlace::askAgain() {
-    if (!RecordDesk::current()->isOpen())
+    if (!house().desk.isOpen())
         return;
     const auto turn = ++m_turn;
-    const auto on = Day::current()->date();
-    hear(RecordDesk::current()->ask([on](Record& record) -> Result<Sections> { return toldOn(record, on); }), this,
+    const auto on = house().day.date();
+    hear(house().desk.ask([on](Record& record) -> Result<Sections> { return toldOn(record, on); }), this,
          [this, turn, on](const Result<Sections>& told) {
              if (turn != m_turn)
                  return;

@@ -6,13 +6,13 @@
 /// so.
 
 #include "screen/lists/choice_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 
-class ShopPlace : public QObject {
+class ShopPlace : public Resident {
     Q_OBJECT
     QML_ELEMENT
     /// In all four: value: the entry; label, detail; chosen: it holds on the day asked.
@@ -23,7 +23,7 @@ class ShopPlace : public QObject {
     Q_PROPERTY(QString problem READ problem NOTIFY listed FINAL)
 
 public:
-    explicit ShopPlace(QObject* parent = nullptr);
+    using Resident::Resident;
     [[nodiscard]] ChoiceModel* people() { return &m_people; }
     [[nodiscard]] ChoiceModel* testers() { return &m_testers; }
     [[nodiscard]] ChoiceModel* types() { return &m_types; }
@@ -34,6 +34,7 @@ signals:
     void listed();
 
 private:
+    void movedIn() override;
     void askAgain();
 
     ChoiceModel m_people;

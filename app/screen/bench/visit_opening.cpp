@@ -12,6 +12,7 @@
 #include "screen/desk/due_model.h"
 #include "screen/desk/fleet.h"
 #include "screen/desk/habits.h"
+#include "screen/desk/house.h"
 #include "screen/desk/record_desk.h"
 #include "words.h"
 #include "words/bench_words.h"
@@ -25,9 +26,9 @@ namespace crownring::screen {
 
 using namespace words;
 
-VisitOpening::VisitOpening(QObject* parent) : QObject(parent) {
-    connect(Fleet::current(), &Fleet::changed, this, &VisitOpening::showChoices);
-    connect(Habits::current(), &Habits::changed, this, &VisitOpening::changed);
+void VisitOpening::movedIn() {
+    connect(&house().fleet, &Fleet::changed, this, &VisitOpening::showChoices);
+    connect(&house().habits, &Habits::changed, this, &VisitOpening::changed);
     showVisits();
     showChoices();
 }
@@ -42,7 +43,7 @@ void VisitOpening::begin(const QString& balloon) {
 void VisitOpening::setBalloon(const QString& balloon) {
     m_balloon = balloon;
     m_chosen.clear();
-    if (const auto sheet = Fleet::current()->sheet())
+    if (const auto sheet = house().fleet.sheet())
         if (const auto fitted = sheet->itemsOfBalloon.find(Registration(outward(balloon)));
             fitted != sheet->itemsOfBalloon.end())
             for (const auto* item : fitted->second)
@@ -63,9 +64,9 @@ void VisitOpening::setWords(const QString& words) {
     showChoices();
 }
 
-QString VisitOpening::inspector() const { return Habits::current()->person(); }
+QString VisitOpening::inspector() const { return house().habits.person(); }
 
-void VisitOpening::setInspector(const QString& inspector) { Habits::current()->setPerson(inspector); }
+void VisitOpening::setInspector(const QString& inspector) { house().habits.setPerson(inspector); }
 
 int VisitOpening::chosenWork() const { return static_cast<int>(m_work.size()); }
 
@@ -86,7 +87,7 @@ void VisitOpening::toggleWork(const QString& value) {
 }
 
 void VisitOpening::showChoices() {
-    const auto sheet = Fleet::current()->sheet();
+    const auto sheet = house().fleet.sheet();
     if (!sheet)
         return;
     std::vector<Choice> balloons{{QString(), tr("loose items"), {}, -1, -1, m_balloon.isEmpty()}};
@@ -147,7 +148,7 @@ void VisitOpening::askOffer() {
         return;
     using Answer = Result<std::shared_ptr<const Offer>>;
     const std::vector<ItemId> items(m_chosen.begin(), m_chosen.end());
-    hear(RecordDesk::current()->ask([items, on = Day::current()->date()](Record& record) -> Answer {
+    hear(house().desk.ask([items, on = house().day.date()](Record& record) -> Answer {
         auto offer = offerInspection(record, std::nullopt, items, on);
         if (!offer)
             return tl::unexpected(offer.error());
@@ -195,7 +196,7 @@ void VisitOpening::openIt() {
     opening.visit = visitFrom(outward(m_visit)).value_or(Visit::PartMlInspection);
     if (!m_balloon.isEmpty())
         opening.balloon = Registration(outward(m_balloon));
-    if (const auto sheet = Fleet::current()->sheet()) {
+    if (const auto sheet = house().fleet.sheet()) {
         for (const auto& id : m_chosen)
             opening.items.push_back(id);
         std::ranges::sort(opening.items, {}, [&](const ItemId& id) {
@@ -207,12 +208,12 @@ void VisitOpening::openIt() {
         const auto& row = *m_offer->proposals[number].row;
         opening.work.push_back({row.item->id, row.requirement->id});
     }
-    opening.on = Day::current()->date();
+    opening.on = house().day.date();
     opening.by = outward(inspector());
     m_asking = true;
     emit changed();
     using Answer = Results<InspectionId>;
-    hear(RecordDesk::current()->ask(
+    hear(house().desk.ask(
              [opening](Record& record) -> Answer { return openInspection(record, record, opening); }),
          this, [this](const Answer& answer) {
              m_asking = false;
@@ -220,7 +221,7 @@ void VisitOpening::openIt() {
              emit changed();
              if (!answer)
                  return;
-             RecordDesk::current()->written();
+             house().desk.written();
              emit opened(inward(answer->text()));
          });
 }

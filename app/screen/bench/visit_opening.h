@@ -6,8 +6,8 @@
 
 #include "acts/open_inspection.h"
 #include "screen/lists/choice_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 #include <memory>
@@ -15,7 +15,7 @@
 
 namespace crownring::screen {
 
-class VisitOpening : public QObject {
+class VisitOpening : public Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::ChoiceModel* balloons READ balloons CONSTANT FINAL)
@@ -35,7 +35,7 @@ class VisitOpening : public QObject {
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
 
 public:
-    explicit VisitOpening(QObject* parent = nullptr);
+    using Resident::Resident;
     [[nodiscard]] ChoiceModel* balloons() { return &m_balloons; }
     [[nodiscard]] ChoiceModel* items() { return &m_items; }
     [[nodiscard]] ChoiceModel* visits() { return &m_visits; }
@@ -66,6 +66,7 @@ signals:
     void opened(const QString& inspection);
 
 private:
+    void movedIn() override;
     void showChoices();
     void showVisits();
     void showProposals();

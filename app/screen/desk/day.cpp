@@ -1,31 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/desk/day.h"
 
+#include "screen/desk/house.h"
 #include "words/border.h"
 #include "words/words.h"
 
 #include <QDate>
-#include <QJSEngine>
 #include <QLocale>
 
 namespace crownring::screen {
 
 using namespace words;
 
-namespace {
-Day* instance = nullptr;
-}
+Day::Day(CivilDate today, QObject* parent) : QObject(parent), m_today(today), m_asked(today) {}
 
-Day::Day(CivilDate today, QObject* parent) : QObject(parent), m_today(today), m_asked(today) { instance = this; }
-
-Day::~Day() { instance = nullptr; }
-
-Day* Day::current() { return instance; }
-
-Day* Day::create(QQmlEngine*, QJSEngine*) {
-    QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
-    return instance;
-}
+Day* Day::create(QQmlEngine* engine, QJSEngine*) { return lent(House::of(*engine).day); }
 
 QString Day::asked() const { return inward(m_asked.iso()); }
 QString Day::today() const { return inward(m_today.iso()); }

@@ -28,8 +28,6 @@ class Day : public QObject {
 
 public:
     explicit Day(CivilDate today, QObject* parent = nullptr);
-    ~Day() override;
-    [[nodiscard]] static Day* current();
     static Day* create(QQmlEngine*, QJSEngine*);
 
     [[nodiscard]] CivilDate date() const { return m_asked; }

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/desk/fleet.h"
 
+#include "screen/desk/house.h"
 #include "answers/due.h"
 #include "screen/desk/day.h"
 #include "screen/desk/record_desk.h"
 #include "words/sentence.h"
 #include "words/words.h"
 
-#include <QJSEngine>
 
 #include <algorithm>
 
@@ -16,8 +16,6 @@ namespace crownring::screen {
 using namespace words;
 
 namespace {
-
-Fleet* instance = nullptr;
 
 const DueRow* firstThatCounts(const FleetSheet& sheet, const RowNumbers& numbers) {
     for (const auto number : numbers)
@@ -74,9 +72,11 @@ Result<Sheet> fleetSheet(Books& books, CivilDate on) {
         if (item.balloon)
             sheet->rowsOfBalloon[*item.balloon].push_back(number);
     }
+    auto titles = std::make_shared<words::Titles>();
     for (const auto& adoption : sheet->due.obligations->adoptions())
         for (const auto& requirement : adoption.programme->requirements)
-            sheet->titles[requirement.id] = words::said(requirement.title).toStdString();
+            (*titles)[requirement.id] = words::said(requirement.title).toStdString();
+    sheet->titles = std::move(titles);
     for (const auto& item : sheet->due.items) {
         sheet->items.emplace(item.id, &item);
         if (item.balloon)
@@ -93,35 +93,26 @@ Result<Sheet> fleetSheet(Books& books, CivilDate on) {
     return Sheet(std::move(sheet));
 }
 
-Fleet::Fleet(QObject* parent) : QObject(parent) {
-    instance = this;
-    connect(Day::current(), &Day::changed, this, &Fleet::askAgain);
-    connect(RecordDesk::current(), &RecordDesk::changed, this, &Fleet::askAgain);
+Fleet::Fleet(const Day& day, RecordDesk& desk) : m_day(day), m_desk(desk) {
+    connect(&m_day, &Day::changed, this, &Fleet::askAgain);
+    connect(&m_desk, &RecordDesk::changed, this, &Fleet::askAgain);
 }
 
-Fleet::~Fleet() { instance = nullptr; }
+Fleet* Fleet::create(QQmlEngine* engine, QJSEngine*) { return lent(House::of(*engine).fleet); }
 
-Fleet* Fleet::current() { return instance; }
-
-Fleet* Fleet::create(QQmlEngine*, QJSEngine*) {
-    QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
-    return instance;
-}
-
-const words::Titles& Fleet::titles() const {
-    static const words::Titles none;
-    return m_sheet ? m_sheet->titles : none;
+std::shared_ptr<const words::Titles> Fleet::titles() const {
+    return m_sheet ? m_sheet->titles : std::make_shared<const words::Titles>();
 }
 
 bool Fleet::empty() const { return m_sheet && m_sheet->balloons.empty() && m_sheet->due.items.empty(); }
 
 void Fleet::askAgain() {
-    if (!RecordDesk::current()->isOpen())
+    if (!m_desk.isOpen())
         return;
     const auto turn = ++m_turn;
     setAsking(true);
-    const auto on = Day::current()->date();
-    hear(RecordDesk::current()->ask([on](Record& record) { return fleetSheet(record, on); }), this,
+    const auto on = m_day.date();
+    hear(m_desk.ask([on](Record& record) { return fleetSheet(record, on); }), this,
          [this, turn](const Result<Sheet>& answer) {
              if (turn != m_turn)
                  return;

@@ -22,6 +22,9 @@ class QQmlEngine;
 
 namespace crownring::screen {
 
+class Day;
+class RecordDesk;
+
 using RowNumbers = std::vector<std::uint32_t>;
 
 struct FleetSheet {
@@ -35,7 +38,7 @@ struct FleetSheet {
     std::unordered_map<Registration, std::vector<const ItemFacts*>> itemsOfBalloon;
     Headlines headlines; ///< into due.rows
 
-    words::Titles titles; ///< of every requirement in force anywhere
+    std::shared_ptr<const words::Titles> titles; ///< of every requirement in force anywhere
 
     /// The worst row that counts; null when there is none.
     [[nodiscard]] const DueRow* worstOf(const ItemId& item) const;
@@ -59,14 +62,13 @@ class Fleet : public QObject {
     Q_PROPERTY(bool empty READ empty NOTIFY changed FINAL)
 
 public:
-    explicit Fleet(QObject* parent);
-    ~Fleet() override;
-    [[nodiscard]] static Fleet* current();
+    /// @pre both live longer
+    Fleet(const Day& day, RecordDesk& desk);
     static Fleet* create(QQmlEngine*, QJSEngine*);
 
     [[nodiscard]] const Sheet& sheet() const { return m_sheet; } ///< null before the first answer
     /// None before the first answer.
-    [[nodiscard]] const words::Titles& titles() const;
+    [[nodiscard]] std::shared_ptr<const words::Titles> titles() const;
     [[nodiscard]] bool ready() const { return m_sheet != nullptr; }
     [[nodiscard]] bool asking() const { return m_asking; }
     [[nodiscard]] QString problem() const { return m_problem; }
@@ -81,6 +83,8 @@ private:
     void askAgain();
     void setAsking(bool asking);
 
+    const Day& m_day;
+    RecordDesk& m_desk;
     Sheet m_sheet;
     QString m_problem;
     int m_turn = 0;

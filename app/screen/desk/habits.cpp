@@ -1,17 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/desk/habits.h"
 
-#include <QJSEngine>
+#include "screen/desk/house.h"
 #include <QSettings>
 
 namespace crownring::screen {
 
-namespace {
-Habits* instance = nullptr;
-}
-
 Habits::Habits(bool remembered, QObject* parent) : QObject(parent), m_remembered(remembered) {
-    instance = this;
     if (m_remembered) {
         const QSettings settings;
         m_dark = settings.value(QStringLiteral("dark"), false).toBool();
@@ -19,14 +14,7 @@ Habits::Habits(bool remembered, QObject* parent) : QObject(parent), m_remembered
     }
 }
 
-Habits::~Habits() { instance = nullptr; }
-
-Habits* Habits::current() { return instance; }
-
-Habits* Habits::create(QQmlEngine*, QJSEngine*) {
-    QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
-    return instance;
-}
+Habits* Habits::create(QQmlEngine* engine, QJSEngine*) { return lent(House::of(*engine).habits); }
 
 void Habits::setDark(bool dark) {
     if (dark == m_dark)

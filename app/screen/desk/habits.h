@@ -21,8 +21,6 @@ class Habits : public QObject {
 public:
     /// @param remembered false: nothing is read or written (tests, pictures)
     explicit Habits(bool remembered, QObject* parent = nullptr);
-    ~Habits() override;
-    [[nodiscard]] static Habits* current();
     static Habits* create(QQmlEngine*, QJSEngine*);
 
     [[nodiscard]] bool dark() const { return m_dark; }

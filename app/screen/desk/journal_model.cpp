@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/desk/journal_model.h"
 
-#include "screen/desk/fleet.h"
 #include "words/border.h"
 #include "words/sentences.h"
 
@@ -40,7 +39,7 @@ QVariant JournalModel::data(const QModelIndex& index, int role) const {
         return Sentences::kindOf(row.line);
     case Qt::DisplayRole:
     case SentenceRole:
-        return Sentences::of(row.line, Fleet::current()->titles());
+        return Sentences::of(row.line, *m_titles);
     case ByRole:
         return inward(entry.by);
     case NoteRole:
@@ -61,7 +60,7 @@ QVariant JournalModel::data(const QModelIndex& index, int role) const {
                        inward(entry.note)},
                       QStringLiteral(" · "));
     case SpokenRole: {
-        QStringList parts{onText(entry), Sentences::of(row.line, Fleet::current()->titles())};
+        QStringList parts{onText(entry), Sentences::of(row.line, *m_titles)};
         if (row.line.voided)
             parts += tr("voided");
         return parts.join(QStringLiteral(": "));
@@ -79,7 +78,8 @@ QHash<int, QByteArray> JournalModel::roleNames() const {
             {SpokenRole, "spoken"}};
 }
 
-void JournalModel::show(const std::vector<JournalLine>& lines) {
+void JournalModel::show(const std::vector<JournalLine>& lines, std::shared_ptr<const Titles> titles) {
+    m_titles = std::move(titles);
     std::vector<Line> rows;
     rows.reserve(lines.size());
     for (const auto& line : lines)

@@ -5,6 +5,9 @@
 
 #include "record/journal.h"
 #include "screen/lists/list_base.h"
+#include "words/sentences.h"
+
+#include <memory>
 
 namespace crownring::screen {
 
@@ -36,7 +39,8 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
-    void show(const std::vector<JournalLine>& lines);
+    /// @param titles what requirements are called in the sentences
+    void show(const std::vector<JournalLine>& lines, std::shared_ptr<const words::Titles> titles);
     void append(const std::vector<JournalLine>& lines);
     /// The smallest number shown; nothing when empty.
     [[nodiscard]] std::optional<std::int64_t> oldest() const;
@@ -51,6 +55,7 @@ private:
         [[nodiscard]] const Entry& now() const { return nowOf(line); }
     };
     std::vector<Line> m_lines;
+    std::shared_ptr<const words::Titles> m_titles; ///< there when lines are
 };
 
 }

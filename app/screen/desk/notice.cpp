@@ -1,21 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/desk/notice.h"
 
+#include "screen/desk/house.h"
 #include "acts/post.h"
 #include "screen/desk/day.h"
 #include "screen/desk/record_desk.h"
 #include "words/border.h"
 #include "words/words.h"
 
-#include <QJSEngine>
 
 namespace crownring::screen {
 
 using namespace words;
 
 namespace {
-
-Notice* instance = nullptr;
 
 /// Undoing a void voids the void; an entry written last is taken back first.
 std::vector<NumberedEntry> voidsOf(const std::vector<EntryId>& written, CivilDate on, const std::string& by) {
@@ -28,21 +26,13 @@ std::vector<NumberedEntry> voidsOf(const std::vector<EntryId>& written, CivilDat
 
 }
 
-Notice::Notice(QObject* parent) : QObject(parent) {
-    instance = this;
+Notice::Notice(const Day& day, RecordDesk& desk) : m_day(day), m_desk(desk) {
     m_timer.setSingleShot(true);
     m_timer.setInterval(10'000);
     connect(&m_timer, &QTimer::timeout, this, &Notice::dismiss);
 }
 
-Notice::~Notice() { instance = nullptr; }
-
-Notice* Notice::current() { return instance; }
-
-Notice* Notice::create(QQmlEngine*, QJSEngine*) {
-    QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
-    return instance;
-}
+Notice* Notice::create(QQmlEngine* engine, QJSEngine*) { return lent(House::of(*engine).notice); }
 
 void Notice::tell(const QString& text) { show(text, false, {}, {}); }
 
@@ -67,14 +57,14 @@ void Notice::show(const QString& text, bool trouble, std::vector<EntryId> writte
 void Notice::undo() {
     if (m_written.empty())
         return;
-    auto voids = voidsOf(m_written, Day::current()->todayDate(), outward(m_by));
+    auto voids = voidsOf(m_written, m_day.todayDate(), outward(m_by));
     dismiss();
-    hear(RecordDesk::current()->ask([voids](Record& record) { return post(record, record, voids, {}); }), this,
+    hear(m_desk.ask([voids](Record& record) { return post(record, record, voids, {}); }), this,
          [this](const Results<Receipt>& answer) {
              if (!answer)
                  return tellTrouble(Words::problems(answer.error()));
              tell(tr("Undone. The record keeps the entry and the void of it."));
-             RecordDesk::current()->written();
+             m_desk.written();
          });
 }
 

@@ -17,6 +17,9 @@ class QQmlEngine;
 
 namespace crownring::screen {
 
+class Day;
+class RecordDesk;
+
 class Notice : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -27,9 +30,8 @@ class Notice : public QObject {
     Q_PROPERTY(bool undoable READ undoable NOTIFY changed FINAL)
 
 public:
-    explicit Notice(QObject* parent);
-    ~Notice() override;
-    [[nodiscard]] static Notice* current();
+    /// @pre both live longer
+    Notice(const Day& day, RecordDesk& desk);
     static Notice* create(QQmlEngine*, QJSEngine*);
 
     void tell(const QString& text);
@@ -50,6 +52,8 @@ signals:
 private:
     void show(const QString& text, bool trouble, std::vector<EntryId> written, const QString& by);
 
+    const Day& m_day;
+    RecordDesk& m_desk;
     QString m_text;
     QString m_by;
     bool m_trouble = false;

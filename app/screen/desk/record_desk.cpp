@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/desk/record_desk.h"
 
+#include "screen/desk/house.h"
 #include "acts/post.h"
 #include "border.h"
 #include "words.h"
@@ -8,18 +9,12 @@
 #include "words/problem_words.h"
 #include "words/words.h"
 
-#include <QJSEngine>
 
 namespace crownring::screen {
 
 using namespace words;
 
-namespace {
-RecordDesk* instance = nullptr;
-}
-
 RecordDesk::RecordDesk(QObject* parent) : QObject(parent), m_worker(new QObject) {
-    instance = this;
     m_thread.setObjectName(QStringLiteral("storage"));
     m_worker->moveToThread(&m_thread);
     connect(&m_thread, &QThread::finished, m_worker, &QObject::deleteLater);
@@ -31,15 +26,9 @@ RecordDesk::~RecordDesk() {
     QMetaObject::invokeMethod(
         m_worker, [this] { m_thread.quit(); }, Qt::QueuedConnection);
     m_thread.wait();
-    instance = nullptr;
 }
 
-RecordDesk* RecordDesk::current() { return instance; }
-
-RecordDesk* RecordDesk::create(QQmlEngine*, QJSEngine*) {
-    QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
-    return instance;
-}
+RecordDesk* RecordDesk::create(QQmlEngine* engine, QJSEngine*) { return lent(House::of(*engine).desk); }
 
 void RecordDesk::hand(std::function<void()> work) {
     QMetaObject::invokeMethod(m_worker, std::move(work), Qt::QueuedConnection);

@@ -54,7 +54,6 @@ public:
     explicit RecordDesk(QObject* parent);
     /// Waits until the work under way is done.
     ~RecordDesk() override;
-    [[nodiscard]] static RecordDesk* current();
     static RecordDesk* create(QQmlEngine*, QJSEngine*);
 
     /// Opens (and makes, if need be) the record. A record that was made now is filled with `firstEntries`, one JSON

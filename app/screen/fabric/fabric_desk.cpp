@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/fabric/fabric_desk.h"
 
+#include "screen/desk/house.h"
 #include "bench/reading/quantity.h"
 #include "rules/due/fabric_rows.h"
-#include "screen/desk/day.h"
-#include "screen/desk/record_desk.h"
 #include "screen/fabric/fabric_fits.h"
 #include "screen/fabric/fabric_marks.h"
 #include "screen/fabric/fabric_words.h"
@@ -24,16 +23,17 @@ using namespace words;
 
 using State = FabricFits::State;
 
-FabricDesk::FabricDesk(QObject* parent) : QObject(parent) {
-    auto* fits = FabricFits::current();
-    connect(Fleet::current(), &Fleet::changed, this, &FabricDesk::standingChanged);
-    connect(Day::current(), &Day::changed, this, &FabricDesk::look);
-    connect(RecordDesk::current(), &RecordDesk::changed, this, &FabricDesk::look);
-    connect(fits, &FabricFits::changed, this, [this] {
+FabricFits& FabricDesk::fits() const { return house().one<FabricFits>(); }
+
+void FabricDesk::movedIn() {
+    connect(&house().fleet, &Fleet::changed, this, &FabricDesk::standingChanged);
+    connect(&house().day, &Day::changed, this, &FabricDesk::look);
+    connect(&house().desk, &RecordDesk::changed, this, &FabricDesk::look);
+    connect(&fits(), &FabricFits::changed, this, [this] {
         foretell();
         emit workChanged();
     });
-    connect(fits, &FabricFits::progressed, this, &FabricDesk::workChanged);
+    connect(&fits(), &FabricFits::progressed, this, &FabricDesk::workChanged);
 }
 
 void FabricDesk::setEnvelope(const QString& envelope) {
@@ -61,7 +61,7 @@ void FabricDesk::look() {
         return;
     }
     const auto channel = static_cast<std::size_t>(std::max(m_channel, 0));
-    hear(RecordDesk::current()->ask([envelope = ItemId(outward(m_envelope)), channel, on = Day::current()->date()](
+    hear(house().desk.ask([envelope = ItemId(outward(m_envelope)), channel, on = house().day.date()](
                                         Record& record) { return fabricSight(record, envelope, channel, on); }),
          this, [this, turn](const Result<FabricSight>& sight) {
              if (turn == m_turn)
@@ -81,16 +81,16 @@ void FabricDesk::takeSight(const Result<FabricSight>& sight) {
 
 void FabricDesk::begin() {
     if (m_sight && !m_sight->record().readings.empty())
-        FabricFits::current()->ask(m_sight->fleet);
+        fits().ask(m_sight->fleet);
     foretell();
 }
 
-void FabricDesk::stop() { FabricFits::current()->stop(); }
+void FabricDesk::stop() { fits().stop(); }
 
 void FabricDesk::foretell() {
     if (!m_sight || m_outlook || m_foretelling)
         return;
-    const auto fit = FabricFits::current()->fit(m_sight->at());
+    const auto fit = fits().fit(m_sight->at());
     if (!fit)
         return;
     m_foretelling = true;
@@ -142,20 +142,20 @@ void FabricDesk::setHoursAhead(double hours) {
 QString FabricDesk::problem() const {
     if (!m_problem.isEmpty())
         return m_problem;
-    const auto* fits = FabricFits::current();
-    return m_sight && !m_outlook && fits->state() == State::Failed ? fits->problem() : QString();
+    const auto& fits = this->fits();
+    return m_sight && !m_outlook && fits.state() == State::Failed ? fits.problem() : QString();
 }
 
 bool FabricDesk::isWorking() const {
-    const auto state = FabricFits::current()->state();
+    const auto state = fits().state();
     return m_sight && !m_outlook && (m_foretelling || state == State::Fitting);
 }
 
 bool FabricDesk::isStopped() const {
-    return m_sight && !m_outlook && !m_foretelling && FabricFits::current()->state() == State::Stopped;
+    return m_sight && !m_outlook && !m_foretelling && fits().state() == State::Stopped;
 }
 
-double FabricDesk::progress() const { return m_foretelling ? 1 : FabricFits::current()->progress(); }
+double FabricDesk::progress() const { return m_foretelling ? 1 : fits().progress(); }
 
 QStringList FabricDesk::channels() const {
     QStringList names;
@@ -172,7 +172,7 @@ QString FabricDesk::work() const {
 }
 
 const DueRow* FabricDesk::rowOfReadings() const {
-    const auto& sheet = Fleet::current()->sheet();
+    const auto& sheet = house().fleet.sheet();
     if (!sheet || !m_sight)
         return nullptr;
     const auto rows = sheet->rowsOfItem.find(m_sight->of().id);

@@ -9,13 +9,15 @@
 #include "screen/fabric/ageing_chart.h"
 #include "screen/fabric/fabric_sight.h"
 #include "screen/lists/choice_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QVariantMap>
 
 namespace crownring::screen {
 
-class FabricDesk : public QObject {
+class FabricFits;
+
+class FabricDesk : public Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString envelope READ envelope WRITE setEnvelope NOTIFY changed FINAL)
@@ -58,7 +60,7 @@ class FabricDesk : public QObject {
     Q_PROPERTY(QString aheadSays READ aheadSays NOTIFY aheadChanged FINAL) ///< "in 60 h, about 2027-05-03"
 
 public:
-    explicit FabricDesk(QObject* parent = nullptr);
+    using Resident::Resident;
 
     [[nodiscard]] QString envelope() const { return m_envelope; }
     void setEnvelope(const QString& envelope);
@@ -107,6 +109,8 @@ signals:
     void standingChanged();
 
 private:
+    void movedIn() override;
+    [[nodiscard]] FabricFits& fits() const;
     [[nodiscard]] const DueRow* rowOfReadings() const;
     void look();
     void takeSight(const Result<FabricSight>& sight);

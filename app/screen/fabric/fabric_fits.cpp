@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/fabric/fabric_fits.h"
 
-#include "screen/desk/day.h"
-#include "screen/desk/record_desk.h"
+#include "screen/desk/house.h"
 #include "words/words.h"
 
 #include <QtConcurrent>
@@ -15,8 +14,6 @@ using namespace words;
 
 namespace {
 
-FabricFits* instance = nullptr;
-
 using Fitted = Result<std::optional<FabricFit>>;
 
 SharedFit of(const std::vector<SharedFit>& fits, const FabricChannel& channel) {
@@ -27,19 +24,15 @@ SharedFit of(const std::vector<SharedFit>& fits, const FabricChannel& channel) {
 
 }
 
-FabricFits::FabricFits(QObject* parent) : QObject(parent) {
-    instance = this;
-    connect(Day::current(), &Day::changed, this, &FabricFits::forget);
-    connect(RecordDesk::current(), &RecordDesk::changed, this, &FabricFits::forget);
+FabricFits::FabricFits(House& house) {
+    connect(&house.day, &Day::changed, this, &FabricFits::forget);
+    connect(&house.desk, &RecordDesk::changed, this, &FabricFits::forget);
 }
 
 FabricFits::~FabricFits() {
     m_stop.request_stop();
     m_running.waitForFinished(); // it tells its progress to this
-    instance = nullptr;
 }
-
-FabricFits* FabricFits::current() { return instance; }
 
 SharedFit FabricFits::fit(const FabricChannel& channel) const { return of(m_fits, channel); }
 

@@ -16,6 +16,8 @@
 
 namespace crownring::screen {
 
+struct House;
+
 using SharedFit = std::shared_ptr<const FabricFit>;
 
 class FabricFits : public QObject {
@@ -24,10 +26,10 @@ class FabricFits : public QObject {
 public:
     enum class State { Idle, Fitting, Ready, Stopped, Failed };
 
-    explicit FabricFits(QObject* parent);
+    /// @pre the house lives longer
+    explicit FabricFits(House& house);
     /// Stops what is under way.
     ~FabricFits() override;
-    [[nodiscard]] static FabricFits* current();
 
     /// Begins to fit the record of a channel as it is on the day asked, unless that is there or under way; what is
     /// under way of another channel is stopped.

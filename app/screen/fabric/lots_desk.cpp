@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/fabric/lots_desk.h"
 
-#include "screen/desk/day.h"
-#include "screen/desk/record_desk.h"
+#include "screen/desk/house.h"
 #include "screen/fabric/fabric_fits.h"
 #include "screen/fabric/fabric_words.h"
 #include "words/bench_words.h"
@@ -102,16 +101,17 @@ QString detectableOf(const FabricRecord& record, const FabricLots& fabric) {
 
 }
 
-LotsDesk::LotsDesk(QObject* parent) : QObject(parent) {
-    auto* fits = FabricFits::current();
-    connect(Day::current(), &Day::changed, this, &LotsDesk::look);
-    connect(RecordDesk::current(), &RecordDesk::changed, this, &LotsDesk::look);
-    connect(fits, &FabricFits::changed, this, [this] {
+FabricFits& LotsDesk::fits() const { return house().one<FabricFits>(); }
+
+void LotsDesk::movedIn() {
+    connect(&house().day, &Day::changed, this, &LotsDesk::look);
+    connect(&house().desk, &RecordDesk::changed, this, &LotsDesk::look);
+    connect(&fits(), &FabricFits::changed, this, [this] {
         compare();
         emit workChanged();
         emit changed();
     });
-    connect(fits, &FabricFits::progressed, this, &LotsDesk::workChanged);
+    connect(&fits(), &FabricFits::progressed, this, &LotsDesk::workChanged);
 }
 
 LotsDesk::~LotsDesk() {
@@ -149,8 +149,8 @@ void LotsDesk::look() {
     m_reading = true;
     emit workChanged();
     const auto channel = static_cast<std::size_t>(std::max(m_channel, 0));
-    hear(RecordDesk::current()->ask(
-             [channel, on = Day::current()->date()](Record& record) { return askedOf(record, channel, on); }),
+    hear(house().desk.ask(
+             [channel, on = house().day.date()](Record& record) { return askedOf(record, channel, on); }),
          this, [this, turn](const Result<Asked>& asked) {
              if (turn != m_turn)
                  return;
@@ -166,19 +166,19 @@ void LotsDesk::look() {
 
 void LotsDesk::begin() {
     if (m_fleet && m_active)
-        FabricFits::current()->ask(m_fleet);
+        fits().ask(m_fleet);
     compare();
 }
 
 void LotsDesk::stop() {
-    FabricFits::current()->stop();
+    fits().stop();
     m_stop.request_stop();
 }
 
 void LotsDesk::compare() {
     if (!m_active || !m_fleet || m_ready || m_comparing)
         return;
-    const auto fit = FabricFits::current()->fit(m_fleet->channel);
+    const auto fit = fits().fit(m_fleet->channel);
     if (!fit)
         return;
     m_comparing = true;
@@ -202,7 +202,7 @@ void LotsDesk::compare() {
 }
 
 void LotsDesk::beginScore() {
-    const auto fit = m_fleet ? FabricFits::current()->fit(m_fleet->channel) : nullptr;
+    const auto fit = m_fleet ? fits().fit(m_fleet->channel) : nullptr;
     if (!fit || m_scoring)
         return;
     m_stop = {};
@@ -283,15 +283,15 @@ QStringList LotsDesk::channels() const {
 }
 
 QString LotsDesk::problem() const {
-    const auto* fits = FabricFits::current();
-    return m_problem.isEmpty() && !m_ready && fits->state() == State::Failed ? fits->problem() : m_problem;
+    const auto& fits = this->fits();
+    return m_problem.isEmpty() && !m_ready && fits.state() == State::Failed ? fits.problem() : m_problem;
 }
 
 bool LotsDesk::isWorking() const {
-    const auto state = FabricFits::current()->state();
+    const auto state = fits().state();
     return m_active && !m_ready && (m_reading || m_comparing || state == State::Fitting);
 }
 
-double LotsDesk::progress() const { return m_comparing ? 1 : FabricFits::current()->progress(); }
+double LotsDesk::progress() const { return m_comparing ? 1 : fits().progress(); }
 
 }

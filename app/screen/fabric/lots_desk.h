@@ -7,16 +7,18 @@
 #include "answers/fabric/lots.h"
 #include "answers/fabric/score.h"
 #include "screen/lists/choice_model.h"
+#include "screen/desk/resident.h"
 
 #include <QFuture>
-#include <QObject>
 
 #include <memory>
 #include <stop_token>
 
 namespace crownring::screen {
 
-class LotsDesk : public QObject {
+class FabricFits;
+
+class LotsDesk : public Resident {
     Q_OBJECT
     QML_ELEMENT
     /// Nothing is asked of the record before it is shown.
@@ -38,7 +40,7 @@ class LotsDesk : public QObject {
     Q_PROPERTY(double scored READ scored NOTIFY scoreChanged FINAL) ///< 0..1
 
 public:
-    explicit LotsDesk(QObject* parent = nullptr);
+    using Resident::Resident;
     /// Stops what is under way.
     ~LotsDesk() override;
 
@@ -69,6 +71,8 @@ signals:
     void scoreChanged();
 
 private:
+    void movedIn() override;
+    [[nodiscard]] FabricFits& fits() const;
     void look();
     void compare();
     void showScore(const Score& score);

@@ -1,15 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/form/entry_form.h"
 
+#include "screen/desk/house.h"
 #include "acts/post.h"
 #include "record/entry_json.h"
 #include "record/new_id.h"
 #include "rules/due/defects.h"
-#include "screen/desk/day.h"
-#include "screen/desk/fleet.h"
-#include "screen/desk/habits.h"
-#include "screen/desk/notice.h"
-#include "screen/desk/record_desk.h"
 #include "screen/form/own_line_form.h"
 #include "words/border.h"
 #include "words/sentences.h"
@@ -37,8 +33,6 @@ Json::json_pointer pointer(std::string key) {
 std::string topKey(const std::string& key) { return key.substr(0, key.find('.')); }
 
 }
-
-EntryForm::EntryForm(QObject* parent) : QObject(parent) {}
 
 void EntryForm::begin(const QString& kind, const QString& balloon, const QString& item, const QString& requirement) {
     open(outward(kind), {outward(balloon), outward(item), outward(requirement), {}});
@@ -82,7 +76,7 @@ void EntryForm::adopt(const QString& programme) {
 }
 
 void EntryForm::open(std::string_view kind, const FormSubject& subject) {
-    const auto sheet = Fleet::current()->sheet();
+    const auto sheet = house().fleet.sheet();
     if (!sheet || !FormPlan::known(kind))
         return;
     m_kind = kind;
@@ -94,9 +88,9 @@ void EntryForm::open(std::string_view kind, const FormSubject& subject) {
     auto fields = FormPlan::fields(m_kind, subject, *sheet);
     for (auto& field : fields) {
         if (field.key == "on")
-            field.value = Day::current()->asked();
+            field.value = house().day.asked();
         if (field.key == "by")
-            field.value = Habits::current()->person();
+            field.value = house().habits.person();
     }
     m_fields.show({}); // a new form is new everywhere, also in what the fields remember
     m_fields.show(std::move(fields));
@@ -104,7 +98,7 @@ void EntryForm::open(std::string_view kind, const FormSubject& subject) {
 }
 
 void EntryForm::correct(const QString& entry) {
-    hear(RecordDesk::current()->ask([id = EntryId(outward(entry))](Record& record) { return record.line(id); }), this,
+    hear(house().desk.ask([id = EntryId(outward(entry))](Record& record) { return record.line(id); }), this,
          [this](const Result<std::optional<JournalLine>>& line) {
              if (line && *line && !(*line)->unread)
                  takeEntry(**line);
@@ -124,7 +118,7 @@ void EntryForm::takeEntry(const JournalLine& line) {
         return;
     m_amends = entry.id.text();
     m_before = object;
-    m_about = Sentences::of(entry, Fleet::current()->titles());
+    m_about = Sentences::of(entry, *house().fleet.titles());
     auto fields = m_fields.fields();
     for (auto& field : fields) {
         const auto at = pointer(field.key);
@@ -162,7 +156,7 @@ void EntryForm::toggle(int row, const QString& choice) {
 }
 
 void EntryForm::follow(std::string_view key) {
-    const auto sheet = Fleet::current()->sheet();
+    const auto sheet = house().fleet.sheet();
     if (!sheet || !m_amends.empty())
         return;
     const auto value = [this](std::string_view of) { return outward(m_fields.value(of)); };
@@ -236,7 +230,7 @@ void EntryForm::save() {
         emit changed();
         return;
     }
-    Habits::current()->setPerson(m_fields.value("by"));
+    house().habits.setPerson(m_fields.value("by"));
     if (m_kind == kindName<EntryVoided>()) {
         (*object)["voids"] = m_amends;
     } else if (!m_amends.empty()) {
@@ -251,7 +245,7 @@ void EntryForm::save() {
         object = Json{{"entry", kindName<EntryCorrected>()},
                       {"replaces", m_amends},
                       {"with", std::move(with)},
-                      {"on", outward(Day::current()->today())}};
+                      {"on", outward(house().day.today())}};
         if (const auto by = outward(m_fields.value("by")); !by.empty())
             (*object)["by"] = by;
     }
@@ -264,8 +258,8 @@ void EntryForm::post(const Json& object) {
         return tell({entry.error()});
     m_saving = true;
     emit changed();
-    const auto said = Sentences::of(*entry, Fleet::current()->titles());
-    hear(RecordDesk::current()->ask([entry = *entry](Record& record) { return postOne(record, record, entry); }), this,
+    const auto said = Sentences::of(*entry, *house().fleet.titles());
+    hear(house().desk.ask([entry = *entry](Record& record) { return postOne(record, record, entry); }), this,
          [this, said, by = m_fields.value("by")](const Results<Receipt>& answer) {
              m_saving = false;
              if (!answer)
@@ -273,8 +267,8 @@ void EntryForm::post(const Json& object) {
              m_kind.clear();
              emit changed();
              emit saved();
-             Notice::current()->tellWritten(tr("Written: %1").arg(said), answer->ids, by);
-             RecordDesk::current()->written();
+             house().notice.tellWritten(tr("Written: %1").arg(said), answer->ids, by);
+             house().desk.written();
          });
 }
 

@@ -6,14 +6,14 @@
 #include "record/journal.h"
 #include "screen/form/form_field.h"
 #include "screen/form/form_plan.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 
-class EntryForm : public QObject {
+class EntryForm : public Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::FormFields* fields READ fields CONSTANT FINAL)
@@ -26,7 +26,7 @@ class EntryForm : public QObject {
     Q_PROPERTY(bool saving READ saving NOTIFY changed FINAL)
 
 public:
-    explicit EntryForm(QObject* parent = nullptr);
+    using Resident::Resident;
 
     /// @param kind an entry kind; the other texts may be empty
     Q_INVOKABLE void begin(const QString& kind, const QString& balloon = {}, const QString& item = {},

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/frame/search.h"
 
-#include "screen/desk/fleet.h"
-#include "screen/desk/record_desk.h"
+#include "screen/desk/house.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/sentences.h"
@@ -29,8 +28,6 @@ bool says(const QString& text, const QStringList& words) {
 
 }
 
-Search::Search(QObject* parent) : QObject(parent) {}
-
 void Search::setWords(const QString& words) {
     if (words == m_words)
         return;
@@ -39,7 +36,7 @@ void Search::setWords(const QString& words) {
 }
 
 std::vector<Choice> Search::inTheFleet() const {
-    const auto sheet = Fleet::current()->sheet();
+    const auto sheet = house().fleet.sheet();
     if (!sheet)
         return {};
     const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
@@ -91,7 +88,7 @@ void Search::look() {
     m_found.show(found);
     emit changed();
     const JournalQuery query{.text = outward(m_words), .kind = {}, .before = {}, .limit = ofJournal};
-    hear(RecordDesk::current()->ask([query](Record& record) { return record.lines(query); }), this,
+    hear(house().desk.ask([query](Record& record) { return record.lines(query); }), this,
          [this, turn, found](const Result<std::vector<JournalLine>>& lines) {
              if (turn != m_turn)
                  return;
@@ -100,7 +97,7 @@ void Search::look() {
                  for (const auto& line : *lines) {
                      const auto& entry = nowOf(line);
                      all.push_back({QStringLiteral("entry:") + inward(entry.id.text()),
-                                    Sentences::of(line, Fleet::current()->titles()),
+                                    Sentences::of(line, *house().fleet.titles()),
                                     tr("journal · %1 · %2").arg(inward(entry.on.iso()), inward(entry.by)), -1, -1,
                                     false});
                  }

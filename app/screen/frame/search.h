@@ -4,13 +4,13 @@
 /// The search from anywhere: registrations, items and serial numbers, requirements, and the journal with its people.
 
 #include "screen/lists/choice_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 
-class Search : public QObject {
+class Search : public Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString words READ words WRITE setWords NOTIFY changed FINAL)
@@ -19,7 +19,7 @@ class Search : public QObject {
     Q_PROPERTY(bool nothing READ nothing NOTIFY changed FINAL)
 
 public:
-    explicit Search(QObject* parent = nullptr);
+    using Resident::Resident;
     [[nodiscard]] QString words() const { return m_words; }
     void setWords(const QString& words);
     [[nodiscard]] ChoiceModel* found() { return &m_found; }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/next/due_detail.h"
 
+#include "screen/desk/house.h"
 #include "rules/due/defects.h"
 #include "screen/desk/due_model.h"
 #include "words/border.h"
@@ -35,8 +36,8 @@ Choice limitLine(const DueRow& row, const LimitState& limit) {
 
 }
 
-DueDetail::DueDetail(QObject* parent) : QObject(parent) {
-    connect(Fleet::current(), &Fleet::changed, this, &DueDetail::look);
+void DueDetail::movedIn() {
+    connect(&house().fleet, &Fleet::changed, this, &DueDetail::look);
 }
 
 void DueDetail::setItem(const QString& item) { show(item, m_requirement); }
@@ -53,7 +54,7 @@ void DueDetail::show(const QString& item, const QString& requirement) {
 
 void DueDetail::look() {
     m_row = nullptr;
-    m_sheet = Fleet::current()->sheet();
+    m_sheet = house().fleet.sheet();
     std::vector<Choice> limits;
     if (m_sheet) {
         const auto rows = m_sheet->rowsOfItem.find(ItemId(outward(m_item)));

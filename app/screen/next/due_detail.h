@@ -5,13 +5,13 @@
 
 #include "screen/desk/fleet.h"
 #include "screen/lists/choice_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 
-class DueDetail : public QObject {
+class DueDetail : public Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString item READ item WRITE setItem NOTIFY subjectChanged FINAL)
@@ -37,7 +37,7 @@ class DueDetail : public QObject {
     Q_PROPERTY(crownring::screen::ChoiceModel* limits READ limits CONSTANT FINAL)
 
 public:
-    explicit DueDetail(QObject* parent = nullptr);
+    using Resident::Resident;
 
     [[nodiscard]] QString item() const { return m_item; }
     void setItem(const QString& item);
@@ -69,6 +69,7 @@ signals:
     void changed();
 
 private:
+    void movedIn() override;
     void look();
 
     QString m_item;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/next/next_place.h"
 
-#include "screen/desk/record_desk.h"
+#include "screen/desk/house.h"
 #include "words/border.h"
 #include "words/words.h"
 
@@ -14,8 +14,8 @@ namespace crownring::screen {
 
 using namespace words;
 
-NextPlace::NextPlace(QObject* parent) : QObject(parent) {
-    connect(Fleet::current(), &Fleet::changed, this, &NextPlace::siftAgain);
+void NextPlace::movedIn() {
+    connect(&house().fleet, &Fleet::changed, this, &NextPlace::siftAgain);
     siftAgain();
 }
 
@@ -84,7 +84,7 @@ void NextPlace::changeFilter() {
 }
 
 void NextPlace::siftAgain() {
-    const auto sheet = Fleet::current()->sheet();
+    const auto sheet = house().fleet.sheet();
     if (!sheet)
         return;
     const auto turn = ++m_turn;

@@ -7,13 +7,13 @@
 #include "screen/lists/choice_model.h"
 #include "screen/next/due_sieve.h"
 #include "screen/next/horizon_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 
-class NextPlace : public QObject {
+class NextPlace : public Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::DueModel* list READ list CONSTANT FINAL)
@@ -36,7 +36,7 @@ class NextPlace : public QObject {
     Q_PROPERTY(bool ready READ ready NOTIFY listed FINAL)
 
 public:
-    explicit NextPlace(QObject* parent = nullptr);
+    using Resident::Resident;
 
     [[nodiscard]] DueModel* list() { return &m_list; }
     [[nodiscard]] HorizonModel* calendar() { return &m_calendar; }
@@ -71,6 +71,7 @@ signals:
     void listed();
 
 private:
+    void movedIn() override;
     void chooseBin(Place place);
     void changeFilter();
     void siftAgain();

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/next/rig_up_check.h"
 
+#include "screen/desk/house.h"
 #include "measure/duration_text.h"
-#include "screen/desk/day.h"
 #include "screen/desk/due_model.h"
-#include "screen/desk/record_desk.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/words.h"
@@ -17,8 +16,8 @@ namespace crownring::screen {
 
 using namespace words;
 
-RigUpCheck::RigUpCheck(QObject* parent) : QObject(parent) {
-    connect(Fleet::current(), &Fleet::changed, this, &RigUpCheck::changeKit);
+void RigUpCheck::movedIn() {
+    connect(&house().fleet, &Fleet::changed, this, &RigUpCheck::changeKit);
     changeKit();
 }
 
@@ -33,7 +32,7 @@ void RigUpCheck::setWords(const QString& words) {
 void RigUpCheck::setBalloon(const QString& balloon) {
     m_balloon = balloon;
     m_kit.clear();
-    if (const auto sheet = Fleet::current()->sheet()) {
+    if (const auto sheet = house().fleet.sheet()) {
         const auto fitted = sheet->itemsOfBalloon.find(Registration(outward(balloon)));
         if (fitted != sheet->itemsOfBalloon.end())
             for (const auto* item : fitted->second)
@@ -94,7 +93,7 @@ void RigUpCheck::changeKit() {
 }
 
 void RigUpCheck::showItems() {
-    const auto sheet = Fleet::current()->sheet();
+    const auto sheet = house().fleet.sheet();
     if (!sheet)
         return;
     const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
@@ -141,7 +140,7 @@ void RigUpCheck::check() {
         return;
     using Answer = Result<std::shared_ptr<const RigUpAnswer>>;
     const std::vector<ItemId> kit(m_kit.begin(), m_kit.end());
-    hear(RecordDesk::current()->ask([kit, on = Day::current()->date(), flight = m_flight](Record& record) -> Answer {
+    hear(house().desk.ask([kit, on = house().day.date(), flight = m_flight](Record& record) -> Answer {
         auto answer = checkRigUp(record, kit, on, flight);
         if (!answer)
             return tl::unexpected(answer.error());

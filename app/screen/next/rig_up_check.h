@@ -7,15 +7,15 @@
 #include "screen/desk/fleet.h"
 #include "screen/lists/choice_model.h"
 #include "screen/next/reason_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 #include <set>
 
 namespace crownring::screen {
 
-class RigUpCheck : public QObject {
+class RigUpCheck : public Resident {
     Q_OBJECT
     QML_ELEMENT
     /// The items to choose from, those that are chosen first.
@@ -38,7 +38,7 @@ class RigUpCheck : public QObject {
     Q_PROPERTY(QString problem READ problem NOTIFY answerChanged FINAL)
 
 public:
-    explicit RigUpCheck(QObject* parent = nullptr);
+    using Resident::Resident;
 
     [[nodiscard]] ChoiceModel* items() { return &m_items; }
     [[nodiscard]] ChoiceModel* balloons() { return &m_balloons; }
@@ -71,6 +71,7 @@ signals:
     void answerChanged();
 
 private:
+    void movedIn() override;
     void changeKit();
     void showItems();
     void check();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/record/flight_intake.h"
 
+#include "screen/desk/house.h"
 #include "exchange/track/igc_flight.h"
 #include "fleet.h"
 #include "habits.h"
@@ -125,15 +126,13 @@ IntakeLine lineOf(const JudgedProposal& judged, int at) {
     line.on = inward(proposal.on.iso());
     if (proposal.time)
         line.on += u' ' + inward(proposal.time->iso());
-    line.text = Sentences::of(entry, Fleet::current()->titles());
+    line.text = Sentences::of(entry, {});
     line.fate = fateText(judged.state);
     line.taken = judged.state == ProposalState::New;
     return line;
 }
 
 }
-
-FlightIntake::FlightIntake(QObject* parent) : QObject(parent) {}
 
 FlightIntake::Read FlightIntake::readFlights(const QByteArray& bytes, const std::string& file,
                                              const FlightLogChoices& choices) {
@@ -178,7 +177,7 @@ void FlightIntake::openFile(const QUrl& url) {
     }
     m_bytes = file.readAll();
     m_choices = {};
-    m_choices.notAfter = Day::current()->todayDate();
+    m_choices.notAfter = house().day.todayDate();
     showBalloons();
     read();
 }
@@ -243,7 +242,7 @@ QString FlightIntake::verb() const {
 
 void FlightIntake::showBalloons() {
     std::vector<Choice> choices{{{}, tr("as the file says"), {}, -1, -1, !m_choices.balloon}};
-    if (const auto sheet = Fleet::current()->sheet())
+    if (const auto sheet = house().fleet.sheet())
         for (const auto& card : sheet->balloons)
             choices.push_back({inward(card.balloon.text()), inward(card.balloon.text()), inward(card.title), -1, -1,
                                m_choices.balloon == card.balloon});
@@ -272,11 +271,11 @@ void FlightIntake::judgeThem(const Read& read) {
     m_columns = columnsText(read.columns, read.dateOrder);
     m_problem = read.refused ? Words::problem(*read.refused) : QString();
     auto flights = read.flights;
-    if (const auto person = outward(Habits::current()->person()); !person.empty())
+    if (const auto person = outward(house().habits.person()); !person.empty())
         for (auto& flight : flights)
             if (flight.by.empty())
                 flight.by = person;
-    hear(RecordDesk::current()->ask([flights](Record& record) { return judge(record, flights); }), this,
+    hear(house().desk.ask([flights](Record& record) { return judge(record, flights); }), this,
          [this, turn = m_turn, bad = read.bad](const Result<std::vector<JudgedProposal>>& judged) {
              if (turn != m_turn)
                  return;
@@ -328,7 +327,7 @@ void FlightIntake::accept() {
         return;
     m_reading = true;
     emit changed();
-    hear(RecordDesk::current()->ask([judged = m_judged, file = outward(m_file)](Record& record) {
+    hear(house().desk.ask([judged = m_judged, file = outward(m_file)](Record& record) {
         return crownring::accept(record, record, judged, file);
     }),
          this, [this](const Results<Receipt>& receipt) {
@@ -341,10 +340,10 @@ void FlightIntake::accept() {
              const auto count = receipt->ids.size();
              const auto told = count == 1 ? tr("1 flight logged from %1").arg(m_file)
                                           : tr("%1 flights logged from %2").arg(QString::number(count), m_file);
-             Notice::current()->tellWritten(told, receipt->ids, Habits::current()->person());
+             house().notice.tellWritten(told, receipt->ids, house().habits.person());
              close();
              emit accepted();
-             RecordDesk::current()->written();
+             house().desk.written();
          });
 }
 

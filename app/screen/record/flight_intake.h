@@ -7,14 +7,14 @@
 #include "exchange/log/flight_log.h"
 #include "screen/lists/choice_model.h"
 #include "screen/record/intake_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 
-class FlightIntake : public QObject {
+class FlightIntake : public Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::IntakeModel* rows READ rows CONSTANT FINAL)
@@ -40,7 +40,7 @@ class FlightIntake : public QObject {
     Q_PROPERTY(bool timesAreUtc READ timesAreUtc WRITE setTimesAreUtc NOTIFY changed FINAL)
 
 public:
-    explicit FlightIntake(QObject* parent = nullptr);
+    using Resident::Resident;
 
     Q_INVOKABLE void openFile(const QUrl& file);
     Q_INVOKABLE void close();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/record/record_place.h"
 
+#include "screen/desk/house.h"
 #include "record/entry_json.h"
 #include "record_desk.h"
 #include "screen/desk/day.h"
@@ -28,8 +29,8 @@ namespace {
 constexpr int linesAtOnce = 100;
 }
 
-RecordPlace::RecordPlace(QObject* parent) : QObject(parent) {
-    connect(RecordDesk::current(), &RecordDesk::changed, this, &RecordPlace::look);
+void RecordPlace::movedIn() {
+    connect(&house().desk, &RecordDesk::changed, this, &RecordPlace::look);
     showKinds();
     look();
 }
@@ -68,12 +69,12 @@ JournalQuery RecordPlace::query() const {
 void RecordPlace::look() {
     emit changed();
     const auto turn = ++m_turn;
-    hear(RecordDesk::current()->ask([query = query()](Record& record) { return record.lines(query); }), this,
+    hear(house().desk.ask([query = query()](Record& record) { return record.lines(query); }), this,
          [this, turn](const Result<std::vector<JournalLine>>& lines) {
              if (turn != m_turn)
                  return;
              m_problem = lines ? QString() : Words::problem(lines.error());
-             m_journal.show(lines ? *lines : std::vector<JournalLine>{});
+             m_journal.show(lines ? *lines : std::vector<JournalLine>{}, house().fleet.titles());
              m_more = lines && lines->size() == linesAtOnce;
              m_ready = true;
              emit changed();
@@ -90,7 +91,7 @@ void RecordPlace::showMore() {
     m_more = false;
     auto next = query();
     next.before = *oldest;
-    hear(RecordDesk::current()->ask([next](Record& record) { return record.lines(next); }), this,
+    hear(house().desk.ask([next](Record& record) { return record.lines(next); }), this,
          [this, turn = m_turn](const Result<std::vector<JournalLine>>& lines) {
              if (turn != m_turn || !lines)
                  return;
@@ -101,7 +102,7 @@ void RecordPlace::showMore() {
 }
 
 void RecordPlace::lookAtQuestions() {
-    hear(RecordDesk::current()->ask([](Record& record) { return record.questions(); }), this,
+    hear(house().desk.ask([](Record& record) { return record.questions(); }), this,
          [this](const Result<std::vector<Question>>& questions) {
              std::vector<Choice> choices;
              if (questions)
@@ -124,7 +125,7 @@ void RecordPlace::verify() {
     m_verified = 0;
     m_verdict.clear();
     emit verifyChanged();
-    auto progress = [stop = m_stop, place = QPointer<RecordPlace>(this), desk = RecordDesk::current()](double share) {
+    auto progress = [stop = m_stop, place = QPointer<RecordPlace>(this), desk = &house().desk](double share) {
         // The pointer is only looked at on the screen's own thread.
         QMetaObject::invokeMethod(desk, [place, share] {
             if (place && place->m_verifying) {
@@ -134,7 +135,7 @@ void RecordPlace::verify() {
         });
         return !stop->load();
     };
-    hear(RecordDesk::current()->ask([progress](Record& record) { return record.verify(progress); }), this,
+    hear(house().desk.ask([progress](Record& record) { return record.verify(progress); }), this,
          [this, stop = m_stop](const Result<Verdict>& verdict) {
              m_verifying = false;
              m_intact = verdict && verdict->intact;
@@ -164,7 +165,7 @@ void RecordPlace::stopVerifying() {
 
 QUrl RecordPlace::proposedBackup() const {
     const auto folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    return QUrl::fromLocalFile(folder + QStringLiteral("/crownring-%1.sqlite").arg(Day::current()->today()));
+    return QUrl::fromLocalFile(folder + QStringLiteral("/crownring-%1.sqlite").arg(house().day.today()));
 }
 
 void RecordPlace::backUpTo(const QUrl& file) {
@@ -179,7 +180,7 @@ void RecordPlace::backUpTo(const QUrl& file) {
     m_backup = tr("Writing and checking the copy …");
     m_backupFailed = false;
     emit backupChanged();
-    hear(RecordDesk::current()->ask([to = outward(path)](Record& record) { return record.backUpTo(to); }), this,
+    hear(house().desk.ask([to = outward(path)](Record& record) { return record.backUpTo(to); }), this,
          [this, path](const Result<void>& answer) {
              m_backingUp = false;
              m_backupFailed = !answer;
@@ -190,7 +191,7 @@ void RecordPlace::backUpTo(const QUrl& file) {
 
 void RecordPlace::openEntry(const QString& entry) {
     m_entry = entry.section(u'\t', 0, 0);
-    hear(RecordDesk::current()->ask([id = EntryId(outward(m_entry))](Record& record) { return record.line(id); }), this,
+    hear(house().desk.ask([id = EntryId(outward(m_entry))](Record& record) { return record.line(id); }), this,
          [this](const Result<std::optional<JournalLine>>& line) {
              if (line && *line && inward((*line)->entry.id.text()) == m_entry)
                  takeEntry(**line);
@@ -198,7 +199,7 @@ void RecordPlace::openEntry(const QString& entry) {
 }
 
 void RecordPlace::takeEntry(const JournalLine& line) {
-    m_entryTitle = Sentences::of(line, Fleet::current()->titles());
+    m_entryTitle = Sentences::of(line, *house().fleet.titles());
     QStringList facts{tr("number %1").arg(line.number), tr("recorded %1").arg(inward(line.recordedAt)),
                       tr("writer %1").arg(inward(line.writer.text()))};
     if (!line.entry.by.empty())

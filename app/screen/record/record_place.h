@@ -5,8 +5,8 @@
 
 #include "screen/desk/journal_model.h"
 #include "screen/lists/choice_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
@@ -15,7 +15,7 @@
 
 namespace crownring::screen {
 
-class RecordPlace : public QObject {
+class RecordPlace : public Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::JournalModel* journal READ journal CONSTANT FINAL)
@@ -47,7 +47,7 @@ class RecordPlace : public QObject {
     Q_PROPERTY(bool entryCorrectable READ entryCorrectable NOTIFY entryChanged FINAL)
 
 public:
-    explicit RecordPlace(QObject* parent = nullptr);
+    using Resident::Resident;
     ~RecordPlace() override;
 
     [[nodiscard]] JournalModel* journal() { return &m_journal; }
@@ -93,6 +93,7 @@ signals:
     void entryChanged();
 
 private:
+    void movedIn() override;
     void look();
     [[nodiscard]] JournalQuery query() const;
     void lookAtQuestions();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/rules/rules_place.h"
 
+#include "screen/desk/house.h"
 #include "rules/programme/programme.h"
 #include "words/border.h"
 #include "words/sentence.h"
@@ -62,8 +63,8 @@ std::map<RequirementId, Reach> reachOf(const FleetSheet& sheet) {
 
 }
 
-RulesPlace::RulesPlace(QObject* parent) : QObject(parent) {
-    connect(Fleet::current(), &Fleet::changed, this, &RulesPlace::look);
+void RulesPlace::movedIn() {
+    connect(&house().fleet, &Fleet::changed, this, &RulesPlace::look);
     look();
 }
 
@@ -87,7 +88,7 @@ void RulesPlace::find(const QString& requirement) {
 }
 
 void RulesPlace::look() {
-    if ((m_sheet = Fleet::current()->sheet())) {
+    if ((m_sheet = house().fleet.sheet())) {
         lookAtProgrammes();
         lookAtProgramme();
     }

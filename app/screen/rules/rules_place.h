@@ -7,13 +7,13 @@
 #include "rules/programme/requirement.h"
 #include "screen/desk/due_model.h"
 #include "screen/lists/choice_model.h"
+#include "screen/desk/resident.h"
 
-#include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
 
-class RulesPlace : public QObject {
+class RulesPlace : public Resident {
     Q_OBJECT
     QML_ELEMENT
     /// In force first, then the shelf.
@@ -36,7 +36,7 @@ class RulesPlace : public QObject {
     Q_PROPERTY(QString requirementNote READ requirementNote NOTIFY changed FINAL)
 
 public:
-    explicit RulesPlace(QObject* parent = nullptr);
+    using Resident::Resident;
     [[nodiscard]] ChoiceModel* programmes() { return &m_programmes; }
     [[nodiscard]] ChoiceModel* requirements() { return &m_requirements; }
     [[nodiscard]] ChoiceModel* adoptions() { return &m_adoptions; }
@@ -63,6 +63,7 @@ signals:
     void changed();
 
 private:
+    void movedIn() override;
     void look();
     void lookAtProgrammes();
     void lookAtProgramme();

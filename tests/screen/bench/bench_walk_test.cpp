@@ -4,7 +4,7 @@
 /// over everything that can be pressed, none of which may end in a release while a defect is open that bars flight.
 
 #include "answers/bench_file.h"
-#include "program/house.h"
+#include "screen/demo_house.h"
 #include "rules/due/defects.h"
 #include "screen/bench/bench_place.h"
 #include "screen/bench/inspection_desk.h"
@@ -44,7 +44,7 @@ struct Shop {
 };
 
 struct Desks {
-    Desks() {
+    explicit Desks(House& house) : opening(house), inspection(house), release(house) {
         reading.setDesk(&inspection);
         release.setDesk(&inspection);
     }
@@ -89,10 +89,10 @@ struct Desks {
         }
     }
 
-    VisitOpening opening;
-    InspectionDesk inspection;
+    In<VisitOpening> opening;
+    In<InspectionDesk> inspection;
     ReadingDesk reading;
-    ReleaseDesk release;
+    In<ReleaseDesk> release;
 };
 
 bool mayNotBeReleased(const BenchFile& file) {
@@ -189,7 +189,7 @@ private slots:
     void anInspectionFromOpeningToSignature() {
         Shop shop;
         QVERIFY(shop.ready());
-        Desks desks;
+        Desks desks(shop.house);
         QVERIFY(desks.open());
         QCOMPARE(desks.opening.visit(), QStringLiteral("part-ml-inspection"));
         QVERIFY(desks.inspection.linesOpen() > 30);
@@ -226,7 +226,7 @@ private slots:
     void aFailingReadingBringsADefectThatBarsTheRelease() {
         Shop shop;
         QVERIFY(shop.ready());
-        Desks desks;
+        Desks desks(shop.house);
         QVERIFY(desks.open());
         desks.reading.setCurrent(desks.reading.series()->choices().front().value);
         QVERIFY(desks.reading.canHold());
@@ -254,7 +254,7 @@ private slots:
         for (int walk = 0; walk < 4; ++walk) {
             Shop shop;
             QVERIFY(shop.ready());
-            Desks desks;
+            Desks desks(shop.house);
             QVERIFY(desks.open());
             if (walk % 2 == 1) { // begins where a release is near
                 desks.reads();

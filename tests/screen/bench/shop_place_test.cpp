@@ -59,15 +59,15 @@ private slots:
     void cleanupTestCase() { m_demo.reset(); }
 
     void whatTheDemoFleetRestsOnIsListed() {
-        ShopPlace shop;
+        In<ShopPlace> shop(m_demo->house);
         QTRY_VERIFY_WITH_TIMEOUT(shop.people()->rowCount({}) > 0 && shop.testers()->rowCount({}) > 0, 30'000);
         QVERIFY(shop.types()->rowCount({}) > 0);
         QCOMPARE(shop.problem(), QString());
     }
 
     void aPersonATesterATypeAndALimitAreEntered() {
-        ShopPlace shop;
-        EntryForm form;
+        In<ShopPlace> shop(m_demo->house);
+        In<EntryForm> form(m_demo->house);
         form.beginAtBench(QStringLiteral("person.entitled"), {}, {}, {});
         set(form, "person", QStringLiteral("insp. 77"));
         set(form, "capacity", QStringLiteral("mechanic"));
@@ -138,8 +138,8 @@ private slots:
     }
 
     void aLineOfOnesOwnComesInTheNextChecklist() {
-        ShopPlace shop;
-        EntryForm form;
+        In<ShopPlace> shop(m_demo->house);
+        In<EntryForm> form(m_demo->house);
         form.beginAtBench(QStringLiteral("checklist.adopted"), {}, {}, {});
         set(form, "document.lines.0.section", QStringLiteral("basket"));
         set(form, "document.lines.0.kinds", QStringLiteral("basket"));
@@ -159,13 +159,13 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(named(shop.lines(), QStringLiteral("Rope handles, four")) != nullptr, 30'000);
         QVERIFY(named(shop.lines(), QStringLiteral("Rope handles counted")) == nullptr);
 
-        VisitOpening opening;
+        In<VisitOpening> opening(m_demo->house);
         opening.begin(QStringLiteral("QE-OVA"));
         QTRY_VERIFY_WITH_TIMEOUT(opening.canOpen(), 30'000);
         QSignalSpy opened(&opening, &VisitOpening::opened);
         opening.openIt();
         QTRY_COMPARE_WITH_TIMEOUT(opened.size(), 1, 30'000);
-        InspectionDesk desk;
+        In<InspectionDesk> desk(m_demo->house);
         desk.setInspection(opened.front().front().toString());
         QTRY_VERIFY_WITH_TIMEOUT(desk.loaded(), 30'000);
         const auto kept = keptChecklist(desk.file()->inspection.opened.body.checklist);
@@ -189,7 +189,7 @@ private slots:
         QVERIFY(kept.result().has_value());
         const auto digest = QString::fromStdString(*kept.result());
 
-        RecordPictures pictures;
+        RecordPictures pictures(m_demo->house.desk);
         const auto answered = [&](const QString& name, const QSize& wanted) {
             std::unique_ptr<QQuickImageResponse> response(pictures.requestImageResponse(name, wanted));
             QSignalSpy finished(response.get(), &QQuickImageResponse::finished);

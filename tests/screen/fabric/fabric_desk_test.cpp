@@ -8,6 +8,7 @@
 #include "screen/demo_house.h"
 #include "screen/desk/record_desk.h"
 #include "screen/fabric/fabric_desk.h"
+#include "screen/fabric/fabric_fits.h"
 #include "screen/fabric/fabric_marks.h"
 #include "screen/fabric/lots_desk.h"
 #include "screen/form/entry_form.h"
@@ -80,8 +81,8 @@ private slots:
     void theDemoFleet() {
         DemoHouse demo;
         QVERIFY(demo.ready());
-        FabricDesk desk;
-        QSignalSpy told(&demo.house.fits, &FabricFits::progressed);
+        In<FabricDesk> desk(demo.house);
+        QSignalSpy told(&demo.house.one<FabricFits>(), &FabricFits::progressed);
         desk.setEnvelope(QStringLiteral("ENV-1009"));
         QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
         QCOMPARE(desk.channels().size(), 2);
@@ -110,7 +111,7 @@ private slots:
         for (const auto& mark : desk.panels()->marks())
             QVERIFY(mark.reading != panel::Reading::Forecast);
 
-        LotsDesk lots;
+        In<LotsDesk> lots(demo.house);
         lots.setActive(true);
         QVERIFY(QTest::qWaitFor([&] { return lots.isReady(); }, patience));
         QVERIFY2(lots.problem().isEmpty(), qPrintable(lots.problem()));
@@ -124,7 +125,7 @@ private slots:
     void heldTestsAloneWarrantNoNumber() {
         SmallHouse small(pull("2026-10-01", R"("held_at":135)", 1) + pull("2026-10-02", R"("held_at":135)", 2));
         QVERIFY(small.ready());
-        FabricDesk desk;
+        In<FabricDesk> desk(small.house);
         desk.setEnvelope(QStringLiteral("ENV-1"));
         QVERIFY(QTest::qWaitFor([&] { return desk.isForetold(); }, patience));
         QVERIFY(!desk.isForetoldByReadings());
@@ -138,7 +139,7 @@ private slots:
     void whatChangedUnseenIsAskedForAgain() {
         SmallHouse small(pull("2026-10-01", R"("held_at":135)", 1));
         QVERIFY(small.ready());
-        LotsDesk lots;
+        In<LotsDesk> lots(small.house);
         lots.setActive(true);
         QVERIFY(QTest::qWaitFor([&] { return lots.isReady(); }, patience));
         lots.setActive(false);
@@ -153,7 +154,7 @@ private slots:
     void aPanelBeyondItsLimitIsSaid() {
         SmallHouse small(flownAndPulled(3) + pull("2026-10-02", R"("value":120)", 5));
         QVERIFY(small.ready());
-        FabricDesk desk;
+        In<FabricDesk> desk(small.house);
         desk.setEnvelope(QStringLiteral("ENV-1"));
         QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
         QVERIFY(desk.isBeyond());
@@ -164,7 +165,7 @@ private slots:
     void noReadingsNoForecast() {
         SmallHouse small("");
         QVERIFY(small.ready());
-        FabricDesk desk;
+        In<FabricDesk> desk(small.house);
         desk.setEnvelope(QStringLiteral("ENV-1"));
         QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
         QTest::qWait(200);
@@ -178,7 +179,7 @@ private slots:
             R"({"entry":"item.entered","on":"2024-01-01","item":"ENV-2","kind":"envelope","type":"Ibis 30"})"
             "\n");
         QVERIFY(small.ready());
-        FabricDesk desk;
+        In<FabricDesk> desk(small.house);
         desk.setEnvelope(QStringLiteral("ENV-2"));
         QVERIFY(QTest::qWaitFor([&] { return !desk.problem().isEmpty(); }, patience));
         QVERIFY2(desk.problem().contains(QStringLiteral("limit.stated")), qPrintable(desk.problem()));
@@ -188,7 +189,7 @@ private slots:
     void itCanBeStoppedAndBegunAgain() {
         DemoHouse demo;
         QVERIFY(demo.ready());
-        FabricDesk desk;
+        In<FabricDesk> desk(demo.house);
         desk.setEnvelope(QStringLiteral("ENV-1009"));
         QVERIFY(QTest::qWaitFor([&] { return desk.isWorking(); }, patience));
         desk.stop();
@@ -202,7 +203,7 @@ private slots:
     void oneReadingMoreCarriesTheFitOn() {
         SmallHouse small(flownAndPulled(8));
         QVERIFY(small.ready());
-        FabricDesk desk;
+        In<FabricDesk> desk(small.house);
         desk.setEnvelope(QStringLiteral("ENV-1"));
         QVERIFY(QTest::qWaitFor([&] { return desk.isForetold(); }, patience));
         const auto before = answerTo(desk, QStringLiteral("How strong"));
@@ -216,7 +217,7 @@ private slots:
     void testsOfOneDayLeaveThePaceToWhatIsAssumed() {
         SmallHouse small(flownAndPulled(6));
         QVERIFY(small.ready());
-        FabricDesk desk;
+        In<FabricDesk> desk(small.house);
         desk.setEnvelope(QStringLiteral("ENV-1"));
         QVERIFY(QTest::qWaitFor([&] { return desk.isForetold(); }, patience));
         QVERIFY(!desk.isForetoldByReadings());
@@ -226,11 +227,11 @@ private slots:
     void theLotOfPanelsIsEnteredByForm() {
         SmallHouse small("");
         QVERIFY(small.ready());
-        FabricDesk desk;
+        In<FabricDesk> desk(small.house);
         desk.setEnvelope(QStringLiteral("ENV-1"));
         QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
         QVERIFY(desk.lots().isEmpty());
-        EntryForm form;
+        In<EntryForm> form(small.house);
         form.begin(QStringLiteral("fabric.stated"), {}, QStringLiteral("ENV-1"));
         QVERIFY(form.isOpen());
         for (int row = 0; row < form.fields()->count(); ++row)
@@ -246,10 +247,10 @@ private slots:
     void aReadingIsWrittenWhereThePanelWasTapped() {
         SmallHouse small("");
         QVERIFY(small.ready());
-        FabricDesk desk;
+        In<FabricDesk> desk(small.house);
         desk.setEnvelope(QStringLiteral("ENV-1"));
         QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
-        EntryForm form;
+        In<EntryForm> form(small.house);
         form.beginWith(QStringLiteral("reading.taken"), QStringLiteral("ENV-1"), desk.readingAt(4, 10),
                        desk.testSays());
         QVERIFY(form.about().contains(QStringLiteral("25 mm")));
@@ -267,7 +268,7 @@ private slots:
     void aReadingIsWrittenAsTheLimitIsStated() {
         SmallHouse small("");
         QVERIFY(small.ready());
-        FabricDesk desk;
+        In<FabricDesk> desk(small.house);
         desk.setEnvelope(QStringLiteral("ENV-1"));
         QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
         const auto given = desk.readingAt(3, 10);

@@ -41,7 +41,7 @@ private:
     }
     /// A balloon B-ONE with an envelope E-1 that came with 100:00 h.
     void rigOne() {
-        EntryForm form;
+        In<EntryForm> form(m_demo->house);
         form.begin(QStringLiteral("balloon.entered"));
         set(form, "balloon", "B-ONE");
         set(form, "on", "2026-01-01");
@@ -67,7 +67,7 @@ private slots:
 
     void aFlightMovesTheClockOfWhatIsFitted() {
         QCOMPARE(minutesOf("E-1"), 6000);
-        EntryForm form;
+        In<EntryForm> form(m_demo->house);
         QAbstractItemModelTester tester(form.fields(), QAbstractItemModelTester::FailureReportingMode::Fatal);
         form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
         set(form, "minutes", "1:05");
@@ -77,7 +77,7 @@ private slots:
     }
 
     void undoTakesItBackAndTheRecordKeepsBoth() {
-        EntryForm form;
+        In<EntryForm> form(m_demo->house);
         form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
         set(form, "minutes", "65 min");
         QVERIFY(save(form));
@@ -99,7 +99,7 @@ private slots:
         QVERIFY(m_demo->settled());
         const auto* row = m_demo->house.fleet.sheet()->worstOf(ItemId("E-1"));
         QVERIFY(row != nullptr && row->state.standing == Standing::Lapsed);
-        EntryForm form;
+        In<EntryForm> form(m_demo->house);
         form.begin(QStringLiteral("defect.cleared"), QStringLiteral("B-ONE"), QStringLiteral("E-1"),
                    QString::fromStdString(row->requirement->id.text()));
         set(form, "what", "sewn");
@@ -108,7 +108,7 @@ private slots:
     }
 
     void wrongFieldsSayWhatIsWrongAndNothingIsWritten() {
-        EntryForm form;
+        In<EntryForm> form(m_demo->house);
         form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
         form.save();
         QCOMPARE(problemAt(form, "minutes"), QStringLiteral("This is needed."));
@@ -122,7 +122,7 @@ private slots:
     }
 
     void whatWasUnderstoodIsShown() {
-        EntryForm form;
+        In<EntryForm> form(m_demo->house);
         form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
         set(form, "minutes", "1,5 h");
         QCOMPARE(form.fields()->fields()[static_cast<std::size_t>(rowOf(form, "minutes"))].understood(),
@@ -130,7 +130,7 @@ private slots:
     }
 
     void aCorrectionChangesOnlyWhatWasChanged() {
-        EntryForm form;
+        In<EntryForm> form(m_demo->house);
         form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
         set(form, "minutes", "1:05");
         set(form, "note", "over the lake");
@@ -161,7 +161,7 @@ private slots:
     }
 
     void aProgrammeFromTheShelfBindsFromItsDay() {
-        EntryForm form;
+        In<EntryForm> form(m_demo->house);
         form.adopt(QStringLiteral("part-ml-hot-air"));
         form.toggle(rowOf(form, "balloons"), QStringLiteral("B-ONE"));
         QVERIFY2(save(form), qPrintable(form.problem()));
@@ -172,7 +172,7 @@ private slots:
     }
 
     void doneIsOfferedOnlyWhatBindsTheItem() {
-        EntryForm form;
+        In<EntryForm> form(m_demo->house);
         form.adopt(QStringLiteral("part-ml-hot-air"));
         form.toggle(rowOf(form, "balloons"), QStringLiteral("B-ONE"));
         QVERIFY(save(form));

@@ -34,7 +34,7 @@ private slots:
     }
 
     void theJournalComesInPages() {
-        RecordPlace place;
+        In<RecordPlace> place(m_demo->house);
         QAbstractItemModelTester tester(place.journal(), strict);
         QTRY_COMPARE_WITH_TIMEOUT(place.journal()->count(), 100, 30'000);
         place.showMore();
@@ -46,7 +46,7 @@ private slots:
     }
 
     void anEntryIsShownAsItWasWritten() {
-        RecordPlace place;
+        In<RecordPlace> place(m_demo->house);
         place.openEntry(QStringLiteral("enter-BRN-302"));
         QTRY_VERIFY_WITH_TIMEOUT(place.entryText().contains(QStringLiteral("\"item.entered\"")), 30'000);
         QCOMPARE(place.entryHash().size(), 64);
@@ -54,7 +54,7 @@ private slots:
     }
 
     void theDemoFleetVerifies() {
-        RecordPlace place;
+        In<RecordPlace> place(m_demo->house);
         place.verify();
         QTRY_VERIFY_WITH_TIMEOUT(!place.verifying(), 60'000);
         QVERIFY2(place.intact(), qPrintable(place.verdict()));
@@ -62,7 +62,7 @@ private slots:
     }
 
     void aBackupIsANewFile() {
-        RecordPlace place;
+        In<RecordPlace> place(m_demo->house);
         const auto to = QUrl::fromLocalFile(m_demo->folder.filePath(QStringLiteral("copy.sqlite")));
         place.backUpTo(to);
         QTRY_VERIFY_WITH_TIMEOUT(!place.backingUp(), 60'000);
@@ -74,7 +74,7 @@ private slots:
     }
 
     void aLogIsPreviewedBeforeAnythingIsWritten() {
-        FlightIntake intake;
+        In<FlightIntake> intake(m_demo->house);
         QAbstractItemModelTester tester(intake.rows(), strict);
         const auto log = written(QStringLiteral("log.csv"), "Registration;Date;Duration (h:mm);Landings\n"
                                                             "QE-OVA;2026-11-22;0:55;1\n"
@@ -103,7 +103,7 @@ private slots:
     }
 
     void aFileThatIsNoLogSaysSo() {
-        FlightIntake intake;
+        In<FlightIntake> intake(m_demo->house);
         intake.openFile(written(QStringLiteral("nothing.csv"), "hello\nworld\n"));
         QTRY_VERIFY_WITH_TIMEOUT(!intake.reading(), 30'000);
         QVERIFY(!intake.problem().isEmpty());

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "program/house.h"
+#include "program/machine_day.h"
 
 #include <QDate>
 
-namespace crownring::screen {
+namespace crownring {
 
-CivilDate machineToday() {
+CivilDate machineDay() {
     const auto date = QDate::currentDate();
     return CivilDate::fromYearMonthDay(date.year(), date.month(), date.day()).value_or(CivilDate());
 }

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/desk/house.h"
+
+#include <QQmlEngine>
+#include <QVariant>
+
+namespace crownring::screen {
+
+namespace {
+constexpr const char* property = "crownring house";
+}
+
+void House::open(QQmlEngine& engine) { engine.setProperty(property, QVariant::fromValue(this)); }
+
+House& House::of(const QQmlEngine& engine) {
+    auto* house = engine.property(property).value<House*>();
+    if (house == nullptr)
+        qFatal("QML is loaded by an engine that no house was opened for");
+    return *house;
+}
+
+}
