@@ -5,7 +5,7 @@
 #include "bench/release/entitlement.h"
 #include "exchange/log/log_heading.h"
 #include "measure/unit.h"
-#include "record/item_kind.h"
+#include "record/kinds/item_kind.h"
 #include "words/border.h"
 
 #include <QCoreApplication>

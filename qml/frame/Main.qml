@@ -130,6 +130,14 @@ Window {
             DayBanner { width: parent.width }
             Banner {
                 width: parent.width
+                visible: Desk.demo
+                edge: Theme.rattan
+                text: qsTr("This is the demo fleet: invented, and gone when the program ends. Your own record is not touched.")
+                action: qsTr("Back to your record")
+                onActed: Desk.askOwn()
+            }
+            Banner {
+                width: parent.width
                 visible: Desk.state === Desk.Failed || Desk.readOnly || text !== "" && Fleet.problem !== ""
                 edge: Theme.ember
                 text: Desk.trouble !== "" ? Desk.trouble : Fleet.problem
@@ -195,7 +203,7 @@ Window {
             EmptyPlace {
                 anchors.fill: parent
                 visible: !Fleet.ready
-                title: Desk.state === Desk.Failed ? qsTr("The record is not open") : Desk.state === Desk.Filling ? qsTr("Writing the demo fleet into a new record …") : qsTr("Opening the record …")
+                title: Desk.state === Desk.Failed ? qsTr("The record is not open") : Desk.state === Desk.Filling ? qsTr("Writing the demo fleet into a record of its own …") : qsTr("Opening the record …")
                 text: Desk.state === Desk.Failed ? qsTr("Start Crownring with --record and the name of another file.") : Desk.location
                 shape: LineSign.Balloons
             }

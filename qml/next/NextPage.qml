@@ -156,9 +156,9 @@ FocusScope {
                     text: next.filtered ? qsTr("Clear them to see the whole fleet.")
                                         : Fleet.empty ? qsTr("Enter a balloon and its items in Balloons, or bring a flight log in Record.")
                                                       : qsTr("Adopt a programme for your balloons in Rules.")
-                    action: next.filtered ? qsTr("Clear the filters") : ""
+                    action: next.filtered ? qsTr("Clear the filters") : Fleet.empty && !Desk.demo ? qsTr("Look at the demo fleet") : ""
                     shape: LineSign.Next
-                    onActed: next.clearFilters()
+                    onActed: next.filtered ? next.clearFilters() : Desk.askDemo()
                 },
                 Rectangle {
                     id: foot

@@ -7,9 +7,9 @@
 ///     complete 1312.8                             a frame shows the due list, ms
 
 #include "kept_memory.h"
-#include "screen/desk/house.h"
 #include "program/machine_day.h"
 #include "program/places.h"
+#include "screen/desk/house.h"
 
 #include <QApplication>
 #include <QKeyEvent>

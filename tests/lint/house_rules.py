@@ -11,7 +11,7 @@ import pathlib
 import re
 import sys
 
-from rooms import TESTS_ALSO, TESTS_OF, known
+from rooms import TESTS_ALSO, TESTS_OF, TOLD_TO_ALL_TESTS, known
 
 # Libraries that stay in their rooms: what an include of them looks like, and where in core it may stand.
 LIBRARIES = [
@@ -111,7 +111,8 @@ def arrows(tree):
             yield offence(path, number, f'there is no "{header}" for it')
         else:
             also = TESTS_ALSO.get(room, "").split() if path.parts[0] == "tests" else ()
-            if line_of(there) not in KNOWN[room].union(*(KNOWN[each] for each in also)):
+            told = TOLD_TO_ALL_TESTS if path.parts[0] == "tests" else ()
+            if line_of(there) not in KNOWN[room].union(told, *(KNOWN[each] for each in also)):
                 yield offence(path, number, f"{path.parent} must not know {there.parent}")
 
 
@@ -163,13 +164,18 @@ def below(rooms, start):
     return found
 
 
+def built_with(rooms, folder):
+    """The target that a folder's files belong to: its own, or that of the nearest folder above that has one."""
+    return next((name for count in range(len(folder), 0, -1) if (name := "/".join(folder[:count])) in rooms), "/".join(folder))
+
+
 def folders(tree):
     """core: a folder includes only what it says that it is built from, and no folder is built from itself."""
     rooms = declared(tree)
     near = {name: {folder for room in of for folder in [room, *[f for f in rooms.get(room, []) if f.startswith(room + "/")]]}
             for name, of in rooms.items()}
     for path, number, mark, header in includes(tree, "core"):
-        here, other = "/".join(path.parts[1:-1]), "/".join(header.split("/")[:-1])
+        here, other = built_with(rooms, path.parts[1:-1]), built_with(rooms, header.split("/")[:-1])
         if mark == '"' and here in rooms and other and other != here and other not in near[here]:
             yield offence(path, number, f"{here} is not built from {other}")
     for name in rooms:
@@ -301,6 +307,7 @@ WORDS_OF_OTHERS = {
     "core/bench/release/release_text.cpp": "statements as 14 CFR and Part-ML prescribe them, and where they stand",
     "core/exchange/log/log_heading.cpp": "what people call the columns of their logs, in four languages",
     "core/gate/gate.cpp": "what each check is called, for developers",
+    "core/record/kinds": "what stands under the keys of an entry, key by key",
     "core/registry/clock.cpp": "two figures as the projections of existing records hold them",
     "core/rules/programme/document_schema.cpp": "what the schema checker writes, to find the key that it means",
 }
@@ -309,7 +316,7 @@ WORDS_OF_OTHERS = {
 def sentences(tree):
     """core speaks in codes with arguments: sentences are made in app/words."""
     for path, number, line in tree.lines("core"):
-        if str(path) in WORDS_OF_OTHERS or line.lstrip().startswith(("#include", "//")) or "throw std::" in line:
+        if str(path) in WORDS_OF_OTHERS or str(path.parent) in WORDS_OF_OTHERS or line.lstrip().startswith(("#include", "//")) or "throw std::" in line:
             continue
         for found in LITERAL.finditer(line):
             text = re.sub(r"\(from memory[^)]*\)", "", found.group(1) or "")

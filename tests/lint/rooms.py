@@ -25,8 +25,8 @@ STANDS_ON = {
     "core/exchange": "core/registry core/fabric",
     "core/store": "core/registry",
     "app": "",
-    "app/words": "core/answers",
-    "app/print": "core/paper core/writing app/words",
+    "app/words": "core/sheets core/answers core/exchange",
+    "app/print": "core/writing app/words",
     "app/ctl": "app/print core/acts core/sheets core/exchange core/store",
     "app/screen": "app/print core/acts core/sheets core/exchange core/store",
     "app/program": "app app/screen",
@@ -42,8 +42,12 @@ TESTS_ALSO = {
     "core/acts": "core/exchange core/store",
     "core/sheets": "core/acts core/store",
     "app/screen": "app/program app/ctl",
+    "app/words": "core/acts core/store core/writing",
     "app/ctl": "app/screen",
 }
+
+# What a user is told is for the tests of every room: a fault and its sentence.
+TOLD_TO_ALL_TESTS = {"core/problem", "app/words"}
 
 # Folders of tests that are called otherwise than what they test.
 TESTS_OF = {"": "core/text", "lint": "core/record", "fuzz": "core/acts", "qml": "app/program", "benchmarks": "app/program"}

@@ -2,6 +2,7 @@
 #include "screen/balloons/balloons_place.h"
 
 #include "screen/desk/house.h"
+
 #include <QStringList>
 
 #include <algorithm>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/balloons/subject_page.h"
 
-#include "screen/desk/house.h"
 #include "screen/balloons/balloon_model.h"
+#include "screen/desk/house.h"
 #include "words/border.h"
 #include "words/words.h"
 
@@ -18,6 +18,7 @@ constexpr int historyShown = 200;
 
 void SubjectPage::movedIn() {
     connect(&house().fleet, &Fleet::changed, this, &SubjectPage::look);
+    connect(&house().desk, &RecordDesk::opening, this, &SubjectPage::clear);
 }
 
 void SubjectPage::showBalloon(const QString& registration) {

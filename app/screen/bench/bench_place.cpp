@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/bench_place.h"
 
-#include "screen/desk/house.h"
 #include "answers/bench_file.h"
+#include "screen/desk/house.h"
 #include "words/bench_words.h"
 #include "words/border.h"
 #include "words/words.h"
@@ -40,8 +40,7 @@ void BenchPlace::askAgain() {
         return;
     using Answer = Result<std::vector<InspectionCard>>;
     const auto turn = ++m_turn;
-    hear(house().desk.ask(
-             [on = house().day.date()](Record& record) -> Answer { return inspectionsOn(record, on); }),
+    hear(house().desk.ask([on = house().day.date()](Record& record) -> Answer { return inspectionsOn(record, on); }),
          this, [this, turn](const Answer& answer) {
              if (turn != m_turn)
                  return;

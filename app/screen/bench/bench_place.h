@@ -3,8 +3,8 @@
 
 /// The place Bench: the inspections, open ones first.
 
-#include "screen/lists/choice_model.h"
 #include "screen/desk/resident.h"
+#include "screen/lists/choice_model.h"
 
 #include <QtQml/qqmlregistration.h>
 

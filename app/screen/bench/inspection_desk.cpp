@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/inspection_desk.h"
 
-#include "screen/desk/house.h"
 #include "acts/post.h"
 #include "answers/bench_file.h"
 #include "record/new_id.h"
@@ -9,6 +8,7 @@
 #include "screen/bench/bench_rows.h"
 #include "screen/bench/bench_time.h"
 #include "screen/bench/kept_photograph.h"
+#include "screen/desk/house.h"
 #include "words/bench_words.h"
 #include "words/border.h"
 #include "words/words.h"
@@ -32,6 +32,7 @@ bool changesStandings(const Body& body) {
 
 void InspectionDesk::movedIn() {
     connect(&house().desk, &RecordDesk::changed, this, &InspectionDesk::askAgain);
+    connect(&house().desk, &RecordDesk::opening, this, [this] { setInspection({}); });
     m_others.setInterval(othersEvery);
     connect(&m_others, &QTimer::timeout, this, [this] {
         if (m_pending == 0)
@@ -115,21 +116,21 @@ void InspectionDesk::askAgain() {
         return;
     using Answer = Result<std::shared_ptr<const BenchFile>>;
     const auto turn = ++m_turn;
-    hear(house().desk.ask(
-             [id = InspectionId(outward(m_inspection)), on = house().day.date()](Record& record) -> Answer {
-                 auto file = benchFile(record, id, on);
-                 if (!file)
-                     return tl::unexpected(file.error());
-                 return std::make_shared<const BenchFile>(std::move(*file));
-             }),
-         this, [this, turn](const Answer& answer) {
-             if (turn != m_turn)
-                 return;
-             if (answer)
-                 return take(*answer);
-             m_problem = Words::problem(answer.error());
-             emit savedChanged();
-         });
+    hear(
+        house().desk.ask([id = InspectionId(outward(m_inspection)), on = house().day.date()](Record& record) -> Answer {
+            auto file = benchFile(record, id, on);
+            if (!file)
+                return tl::unexpected(file.error());
+            return std::make_shared<const BenchFile>(std::move(*file));
+        }),
+        this, [this, turn](const Answer& answer) {
+            if (turn != m_turn)
+                return;
+            if (answer)
+                return take(*answer);
+            m_problem = Words::problem(answer.error());
+            emit savedChanged();
+        });
 }
 
 /// A defect that comes with the reading before it is answered for by that reading.
@@ -316,8 +317,8 @@ void InspectionDesk::addPhotograph(int row, const QUrl& file) {
         return;
     }
     using Answer = Result<std::string>;
-    hear(house().desk.ask([kept = *picture](Record& record) -> Answer { return record.keepPicture(kept); }),
-         this, [this, line = *line](const Answer& digest) mutable {
+    hear(house().desk.ask([kept = *picture](Record& record) -> Answer { return record.keepPicture(kept); }), this,
+         [this, line = *line](const Answer& digest) mutable {
              if (!digest) {
                  m_problem = Words::problem(digest.error());
                  emit savedChanged();

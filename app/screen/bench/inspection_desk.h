@@ -6,8 +6,8 @@
 
 #include "bench/release/bench_file.h"
 #include "screen/bench/check_line_model.h"
-#include "screen/lists/choice_model.h"
 #include "screen/desk/resident.h"
+#include "screen/lists/choice_model.h"
 
 #include <QTimer>
 #include <QUrl>

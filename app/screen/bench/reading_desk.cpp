@@ -2,13 +2,9 @@
 #include "screen/bench/reading_desk.h"
 
 #include "bench/reading/place_plan.h"
-#include "bench_sentences.h"
-#include "bench_words.h"
-#include "border.h"
 #include "measure/decimal_text.h"
 #include "reading_rows.h"
 #include "screen/bench/reading_rows.h"
-#include "words.h"
 #include "words/bench_sentences.h"
 #include "words/bench_words.h"
 #include "words/border.h"

@@ -1,20 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/release_desk.h"
 
-#include "screen/desk/house.h"
 #include "answers/due.h"
 #include "bench/release/owner_rule.h"
 #include "bench/release/release_phrase.h"
-#include "bench_words.h"
-#include "border.h"
-#include "day.h"
-#include "due_model.h"
-#include "notice.h"
+#include "screen/desk/day.h"
+#include "screen/desk/notice.h"
 #include "print/pdf.h"
 #include "screen/bench/bench_time.h"
 #include "screen/desk/due_model.h"
+#include "screen/desk/house.h"
 #include "sheets/sheets.h"
-#include "words.h"
 #include "words/bench_words.h"
 #include "words/border.h"
 #include "words/problem_words.h"
@@ -208,10 +204,8 @@ void ReleaseDesk::sign() {
     emit changed();
     using Answer = Results<Receipt>;
     const auto& inspection = m_desk->file()->inspection;
-    hear(house().desk.ask([id = inspection.id, signing = asSigned(),
-                                     time = benchTime(&inspection, asSigned().on)](Record& record) -> Answer {
-        return crownring::sign(record, record, id, signing, time);
-    }),
+    hear(house().desk.ask([id = inspection.id, signing = asSigned(), time = benchTime(&inspection, asSigned().on)](
+                              Record& record) -> Answer { return crownring::sign(record, record, id, signing, time); }),
          this, [this](const Answer& answer) {
              m_signing = false;
              m_problem = answer ? QString() : Words::problems(answer.error());
@@ -225,13 +219,13 @@ void ReleaseDesk::sign() {
 
 void ReleaseDesk::showDueNext() {
     using Answer = Result<std::shared_ptr<const DueList>>;
-    hear(house().desk.ask([items = m_desk->file()->inspection.opened.body.items,
-                                     on = house().day.date()](Record& record) -> Answer {
-        auto list = due(record, {std::nullopt, items}, on);
-        if (!list)
-            return tl::unexpected(list.error());
-        return std::make_shared<const DueList>(std::move(*list));
-    }),
+    hear(house().desk.ask(
+             [items = m_desk->file()->inspection.opened.body.items, on = house().day.date()](Record& record) -> Answer {
+                 auto list = due(record, {std::nullopt, items}, on);
+                 if (!list)
+                     return tl::unexpected(list.error());
+                 return std::make_shared<const DueList>(std::move(*list));
+             }),
          this, [this](const Answer& answer) {
              std::vector<Choice> rows;
              if (answer)

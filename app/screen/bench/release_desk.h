@@ -5,8 +5,8 @@
 
 #include "acts/sign.h"
 #include "screen/bench/inspection_desk.h"
-#include "screen/lists/choice_model.h"
 #include "screen/desk/resident.h"
+#include "screen/lists/choice_model.h"
 
 #include <QtQml/qqmlregistration.h>
 

@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/shop_place.h"
 
-#include "screen/desk/house.h"
 #include "bench/checklist/checklist.h"
 #include "bench/reading/series.h"
 #include "bench/release/entitlement.h"
 #include "bench/release/latest_word.h"
 #include "measure/unit.h"
-#include "record_desk.h"
 #include "screen/desk/day.h"
+#include "screen/desk/house.h"
 #include "screen/desk/record_desk.h"
-#include "words.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/words.h"

@@ -5,8 +5,8 @@
 /// types' manuals state, and the organisation's own lines of the checklist. The rows' values are the entries that say
 /// so.
 
-#include "screen/lists/choice_model.h"
 #include "screen/desk/resident.h"
+#include "screen/lists/choice_model.h"
 
 #include <QtQml/qqmlregistration.h>
 

@@ -1,20 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/visit_opening.h"
 
-#include "bench_words.h"
-#include "border.h"
-#include "day.h"
-#include "due_model.h"
-#include "fleet.h"
-#include "habits.h"
-#include "record_desk.h"
 #include "screen/desk/day.h"
 #include "screen/desk/due_model.h"
 #include "screen/desk/fleet.h"
 #include "screen/desk/habits.h"
 #include "screen/desk/house.h"
 #include "screen/desk/record_desk.h"
-#include "words.h"
 #include "words/bench_words.h"
 #include "words/border.h"
 #include "words/sentence.h"
@@ -213,8 +205,7 @@ void VisitOpening::openIt() {
     m_asking = true;
     emit changed();
     using Answer = Results<InspectionId>;
-    hear(house().desk.ask(
-             [opening](Record& record) -> Answer { return openInspection(record, record, opening); }),
+    hear(house().desk.ask([opening](Record& record) -> Answer { return openInspection(record, record, opening); }),
          this, [this](const Answer& answer) {
              m_asking = false;
              m_problem = answer ? QString() : Words::problems(answer.error());

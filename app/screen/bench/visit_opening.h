@@ -5,8 +5,8 @@
 /// inspection.
 
 #include "acts/open_inspection.h"
-#include "screen/lists/choice_model.h"
 #include "screen/desk/resident.h"
+#include "screen/lists/choice_model.h"
 
 #include <QtQml/qqmlregistration.h>
 

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/desk/fleet.h"
 
-#include "screen/desk/house.h"
 #include "answers/due.h"
 #include "screen/desk/day.h"
+#include "screen/desk/house.h"
 #include "screen/desk/record_desk.h"
 #include "words/sentence.h"
 #include "words/words.h"
-
 
 #include <algorithm>
 

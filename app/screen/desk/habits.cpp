@@ -2,13 +2,30 @@
 #include "screen/desk/habits.h"
 
 #include "screen/desk/house.h"
+
+#include <QCoreApplication>
 #include <QSettings>
 
 namespace crownring::screen {
 
+namespace {
+
+/// Qt keeps what an organisation without a name has under this one.
+void takeOver(QSettings& settings) {
+    if (!settings.allKeys().isEmpty())
+        return;
+    const QSettings before(QStringLiteral("Unknown Organization"), QCoreApplication::applicationName());
+    for (const auto& key : {QStringLiteral("dark"), QStringLiteral("person")})
+        if (before.contains(key))
+            settings.setValue(key, before.value(key));
+}
+
+}
+
 Habits::Habits(bool remembered, QObject* parent) : QObject(parent), m_remembered(remembered) {
     if (m_remembered) {
-        const QSettings settings;
+        QSettings settings;
+        takeOver(settings);
         m_dark = settings.value(QStringLiteral("dark"), false).toBool();
         m_person = settings.value(QStringLiteral("person")).toString();
     }

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// What the program remembers of its user between two starts: tones, and who writes.
+/// What the program remembers of its user between two starts: tones, and who writes. It lives among the settings of the
+/// program's organisation; what was kept before it named one is taken over once.
 
 #include <QObject>
 #include <QtQml/qqmlregistration.h>

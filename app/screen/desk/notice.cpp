@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/desk/notice.h"
 
-#include "screen/desk/house.h"
 #include "acts/post.h"
 #include "screen/desk/day.h"
+#include "screen/desk/house.h"
 #include "screen/desk/record_desk.h"
 #include "words/border.h"
 #include "words/words.h"
-
 
 namespace crownring::screen {
 

@@ -1,14 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/desk/record_desk.h"
 
-#include "screen/desk/house.h"
 #include "acts/post.h"
-#include "border.h"
-#include "words.h"
+#include "screen/desk/house.h"
 #include "words/border.h"
 #include "words/problem_words.h"
 #include "words/words.h"
-
 
 namespace crownring::screen {
 
@@ -36,8 +33,19 @@ void RecordDesk::hand(std::function<void()> work) {
 
 void RecordDesk::open(const QString& location, const QByteArray& firstEntries) {
     m_location = location;
+    emit opening();
     setState(State::Opening);
     hand([this, to = outward(location), firstEntries] { openThere(to, firstEntries); });
+}
+
+void RecordDesk::askDemo() {
+    m_demo = true;
+    emit demoAsked();
+}
+
+void RecordDesk::askOwn() {
+    m_demo = false;
+    emit ownAsked();
 }
 
 void RecordDesk::openThere(const std::string& location, const QByteArray& firstEntries) {

@@ -45,6 +45,8 @@ class RecordDesk : public QObject {
     /// Why the record cannot be opened, or why it may only be read.
     Q_PROPERTY(QString trouble READ trouble NOTIFY stateChanged FINAL)
     Q_PROPERTY(bool readOnly READ readOnly NOTIFY stateChanged FINAL)
+    /// The demo fleet was asked for on the screen: the record that was open before waits.
+    Q_PROPERTY(bool demo READ isDemo NOTIFY stateChanged FINAL)
 
 public:
     enum class State { Waiting, Opening, Filling, Open, Failed };
@@ -58,7 +60,10 @@ public:
 
     /// Opens (and makes, if need be) the record. A record that was made now is filled with `firstEntries`, one JSON
     /// object a line; an empty text leaves it empty.
-    void open(const QString& location, const QByteArray& firstEntries);
+    void open(const QString& location, const QByteArray& firstEntries = {});
+    /// The program opens a record with the demo fleet, apart from the user's own.
+    Q_INVOKABLE void askDemo();
+    Q_INVOKABLE void askOwn();
 
     /// Runs `function(Record&)` on the storage thread, after all that was asked before. The future ends without a
     /// result when there is no record.
@@ -73,9 +78,14 @@ public:
     [[nodiscard]] QString location() const { return m_location; }
     [[nodiscard]] QString trouble() const { return m_trouble; }
     [[nodiscard]] bool readOnly() const { return m_readOnly; }
+    [[nodiscard]] bool isDemo() const { return m_demo; }
 
 signals:
     void stateChanged();
+    /// Another record takes the place of what was open: what is shown of that goes.
+    void opening();
+    void demoAsked();
+    void ownAsked();
     /// The record was opened or written to.
     void changed();
 
@@ -91,6 +101,7 @@ private:
     QString m_location;
     QString m_trouble;
     bool m_readOnly = false;
+    bool m_demo = false;
 };
 
 template <class Function>

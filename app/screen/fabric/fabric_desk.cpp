@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/fabric/fabric_desk.h"
 
-#include "screen/desk/house.h"
 #include "bench/reading/quantity.h"
 #include "rules/due/fabric_rows.h"
+#include "screen/desk/house.h"
 #include "screen/fabric/fabric_fits.h"
 #include "screen/fabric/fabric_marks.h"
 #include "screen/fabric/fabric_words.h"
@@ -61,8 +61,9 @@ void FabricDesk::look() {
         return;
     }
     const auto channel = static_cast<std::size_t>(std::max(m_channel, 0));
-    hear(house().desk.ask([envelope = ItemId(outward(m_envelope)), channel, on = house().day.date()](
-                                        Record& record) { return fabricSight(record, envelope, channel, on); }),
+    hear(house().desk.ask([envelope = ItemId(outward(m_envelope)), channel, on = house().day.date()](Record& record) {
+        return fabricSight(record, envelope, channel, on);
+    }),
          this, [this, turn](const Result<FabricSight>& sight) {
              if (turn == m_turn)
                  takeSight(sight);

@@ -5,11 +5,11 @@
 /// come, and on what that rests. All numbers of a forecast come from a fit that runs elsewhere (`FabricFits`).
 
 #include "screen/desk/fleet.h"
+#include "screen/desk/resident.h"
 #include "screen/envelope/panel_model.h"
 #include "screen/fabric/ageing_chart.h"
 #include "screen/fabric/fabric_sight.h"
 #include "screen/lists/choice_model.h"
-#include "screen/desk/resident.h"
 
 #include <QVariantMap>
 

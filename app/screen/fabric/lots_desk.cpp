@@ -149,8 +149,7 @@ void LotsDesk::look() {
     m_reading = true;
     emit workChanged();
     const auto channel = static_cast<std::size_t>(std::max(m_channel, 0));
-    hear(house().desk.ask(
-             [channel, on = house().day.date()](Record& record) { return askedOf(record, channel, on); }),
+    hear(house().desk.ask([channel, on = house().day.date()](Record& record) { return askedOf(record, channel, on); }),
          this, [this, turn](const Result<Asked>& asked) {
              if (turn != m_turn)
                  return;

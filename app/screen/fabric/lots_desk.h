@@ -6,8 +6,8 @@
 
 #include "answers/fabric/lots.h"
 #include "answers/fabric/score.h"
-#include "screen/lists/choice_model.h"
 #include "screen/desk/resident.h"
+#include "screen/lists/choice_model.h"
 
 #include <QFuture>
 

@@ -3,12 +3,10 @@
 
 #include "bench/reading/quantity.h"
 #include "bench/release/entitlement.h"
-#include "border.h"
 #include "form_parts.h"
 #include "own_line_form.h"
 #include "screen/form/form_parts.h"
 #include "screen/form/own_line_form.h"
-#include "words.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/words.h"

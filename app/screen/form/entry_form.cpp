@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/form/entry_form.h"
 
-#include "screen/desk/house.h"
 #include "acts/post.h"
 #include "record/entry_json.h"
 #include "record/new_id.h"
 #include "rules/due/defects.h"
+#include "screen/desk/house.h"
 #include "screen/form/own_line_form.h"
 #include "words/border.h"
 #include "words/sentences.h"

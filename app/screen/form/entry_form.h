@@ -4,9 +4,9 @@
 /// A form that becomes one entry: a new one, the correction of one, or the void of one.
 
 #include "record/journal.h"
+#include "screen/desk/resident.h"
 #include "screen/form/form_field.h"
 #include "screen/form/form_plan.h"
-#include "screen/desk/resident.h"
 
 #include <QVariantMap>
 #include <QtQml/qqmlregistration.h>

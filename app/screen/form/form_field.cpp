@@ -5,7 +5,6 @@
 #include "measure/decimal_text.h"
 #include "measure/duration_text.h"
 #include "problem/faults/use_fault.h"
-#include "words.h"
 #include "words/border.h"
 #include "words/words.h"
 

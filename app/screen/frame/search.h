@@ -3,8 +3,8 @@
 
 /// The search from anywhere: registrations, items and serial numbers, requirements, and the journal with its people.
 
-#include "screen/lists/choice_model.h"
 #include "screen/desk/resident.h"
+#include "screen/lists/choice_model.h"
 
 #include <QtQml/qqmlregistration.h>
 

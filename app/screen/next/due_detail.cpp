@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/next/due_detail.h"
 
-#include "screen/desk/house.h"
 #include "rules/due/defects.h"
 #include "screen/desk/due_model.h"
+#include "screen/desk/house.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/words.h"
@@ -36,9 +36,7 @@ Choice limitLine(const DueRow& row, const LimitState& limit) {
 
 }
 
-void DueDetail::movedIn() {
-    connect(&house().fleet, &Fleet::changed, this, &DueDetail::look);
-}
+void DueDetail::movedIn() { connect(&house().fleet, &Fleet::changed, this, &DueDetail::look); }
 
 void DueDetail::setItem(const QString& item) { show(item, m_requirement); }
 void DueDetail::setRequirement(const QString& requirement) { show(m_item, requirement); }

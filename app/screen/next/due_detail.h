@@ -4,8 +4,8 @@
 /// One due row with everything behind it: the requirement, its source, each limit with what it counts from, and why.
 
 #include "screen/desk/fleet.h"
-#include "screen/lists/choice_model.h"
 #include "screen/desk/resident.h"
+#include "screen/lists/choice_model.h"
 
 #include <QtQml/qqmlregistration.h>
 

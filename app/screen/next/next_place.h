@@ -4,10 +4,10 @@
 /// The place Next: the horizon and the list under it, over the whole fleet on the day asked.
 
 #include "screen/desk/due_model.h"
+#include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"
 #include "screen/next/due_sieve.h"
 #include "screen/next/horizon_model.h"
-#include "screen/desk/resident.h"
 
 #include <QtQml/qqmlregistration.h>
 

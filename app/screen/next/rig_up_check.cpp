@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/next/rig_up_check.h"
 
-#include "screen/desk/house.h"
 #include "measure/duration_text.h"
 #include "screen/desk/due_model.h"
+#include "screen/desk/house.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/words.h"

@@ -5,9 +5,9 @@
 
 #include "answers/check_rig_up.h"
 #include "screen/desk/fleet.h"
+#include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"
 #include "screen/next/reason_model.h"
-#include "screen/desk/resident.h"
 
 #include <QtQml/qqmlregistration.h>
 

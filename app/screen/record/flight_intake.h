@@ -5,9 +5,9 @@
 
 #include "acts/flight_import.h"
 #include "exchange/log/flight_log.h"
+#include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"
 #include "screen/record/intake_model.h"
-#include "screen/desk/resident.h"
 
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>

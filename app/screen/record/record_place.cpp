@@ -1,15 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/record/record_place.h"
 
-#include "screen/desk/house.h"
 #include "record/entry_json.h"
-#include "record_desk.h"
 #include "screen/desk/day.h"
 #include "screen/desk/fleet.h"
+#include "screen/desk/house.h"
 #include "screen/desk/record_desk.h"
 #include "screen/form/form_plan.h"
-#include "sentences.h"
-#include "words.h"
 #include "words/border.h"
 #include "words/question_text.h"
 #include "words/sentence.h"
@@ -31,6 +28,7 @@ constexpr int linesAtOnce = 100;
 
 void RecordPlace::movedIn() {
     connect(&house().desk, &RecordDesk::changed, this, &RecordPlace::look);
+    connect(&house().desk, &RecordDesk::opening, this, &RecordPlace::closeEntry);
     showKinds();
     look();
 }

@@ -4,8 +4,8 @@
 /// The place Record: the journal and its search, open questions, verification, backup.
 
 #include "screen/desk/journal_model.h"
-#include "screen/lists/choice_model.h"
 #include "screen/desk/resident.h"
+#include "screen/lists/choice_model.h"
 
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/rules/rules_place.h"
 
-#include "screen/desk/house.h"
 #include "rules/programme/programme.h"
+#include "screen/desk/house.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/words.h"

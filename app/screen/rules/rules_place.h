@@ -6,8 +6,8 @@
 
 #include "rules/programme/requirement.h"
 #include "screen/desk/due_model.h"
-#include "screen/lists/choice_model.h"
 #include "screen/desk/resident.h"
+#include "screen/lists/choice_model.h"
 
 #include <QtQml/qqmlregistration.h>
 

@@ -4,7 +4,6 @@
 /// over everything that can be pressed, none of which may end in a release while a defect is open that bars flight.
 
 #include "answers/bench_file.h"
-#include "screen/demo_house.h"
 #include "rules/due/defects.h"
 #include "screen/bench/bench_place.h"
 #include "screen/bench/inspection_desk.h"
@@ -12,6 +11,7 @@
 #include "screen/bench/release_desk.h"
 #include "screen/bench/small_bench.h"
 #include "screen/bench/visit_opening.h"
+#include "screen/demo_house.h"
 #include "test_class.h"
 
 #include <QSignalSpy>
