@@ -31,5 +31,5 @@ echo "No display. The demo fleet's due list on $day:"
 
 picture="$build/next.png"
 QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software \
-    "$screen" --demo --picture "$picture" --place next --size 1280x800
+    "$screen" --demo --picture "$picture" --force --place next --size 1280x800
 echo "A picture of the screen: $picture"

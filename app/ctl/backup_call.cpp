@@ -11,10 +11,7 @@ int run(const BackupOptions& options, const Common& common) {
     const auto record = open(common);
     if (!record)
         return BadInput;
-    // A copy replaces nothing, not even an older copy.
-    if (const auto why = whyNotWritten(options.file, Replace::Never))
-        return refuse(*why);
-    if (const auto done = record->backUpTo(options.file); !done)
+    if (const auto done = record->backUpTo(options.file, options.force ? Replace::Asked : Replace::Never); !done)
         return refuse(done.error());
     print({{"backup", options.file}});
     return Done;

@@ -96,7 +96,7 @@ struct InspectionPrintOptions {
     std::string to;
     std::vector<std::string> what; ///< empty or "all": all that apply
     std::string paper = "a4";      ///< or "letter"
-    bool force = false;            ///< a file of that name may be replaced
+    bool force = false;            ///< a file that is there is replaced
 };
 int run(const InspectionPrintOptions& options, const Common& common);
 
@@ -143,6 +143,7 @@ int run(const JournalOptions& options, const Common& common);
 
 struct BackupOptions {
     std::string file;
+    bool force = false; ///< an older copy that is there is replaced
 };
 int run(const BackupOptions& options, const Common& common);
 

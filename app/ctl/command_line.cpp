@@ -100,7 +100,7 @@ void addInspection(CLI::App& app, Chosen& chosen) {
     const auto [print, printed] = begin<InspectionPrintOptions>(*group, chosen, "print", "Its papers as PDF");
     print->add_option("ID", printed->inspection, "Its name, as list has it")->required();
     print->add_option("--to", printed->to, "The PDF file to write")->required()->type_name("FILE.pdf");
-    print->add_flag("--force", printed->force, "Replace a file of that name; never a record or another database");
+    print->add_flag("--force", printed->force, "Replace a file that is there; never a record or another database");
     print->add_option("--on", printed->on, "One still open with the facts of this day (default: today)")
         ->type_name("DATE");
     print->add_option("--what", printed->what, "Which papers (default: all that apply)")
@@ -257,10 +257,16 @@ void addJournal(CLI::App& app, Chosen& chosen) {
 
 void addBackup(CLI::App& app, Chosen& chosen) {
     const auto [call, options] =
-        begin<BackupOptions>(app, chosen, "backup", "Write a verified copy of the record to a new file");
-    call->add_option("FILE", options->file, "The copy; must not exist")->required();
+        begin<BackupOptions>(app, chosen, "backup", "Write a verified copy of the record to a file");
+    call->add_option("FILE", options->file, "The copy")->required();
+    call->add_flag("--force", options->force, "Replace an older copy of this record, or what is no database");
     call->add_flag("--json", alwaysJson);
-    call->footer("Do not copy the record's file while it is open: what was written last stands in a file beside it.");
+    call->footer("Without --force nothing that is there is replaced. With it an older copy is, once the new one is "
+                 "checked: one\n"
+                 "that nobody has open and that holds nothing which this record lacks. The open record, what stands "
+                 "beside its file,\n"
+                 "other records, databases of other programs, folders and devices are never written over.\n"
+                 "Do not copy the record's file while it is open: what was written last stands in a file beside it.");
 }
 
 void addRebuild(CLI::App& app, Chosen& chosen) {

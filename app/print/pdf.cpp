@@ -5,9 +5,10 @@
 #include "print/page_frame.h"
 #include "print/pagination.h"
 #include "print/typeface.h"
-#include "problem/faults/use_fault.h"
+#include "problem/faults/writing_fault.h"
+#include "writing/write_out.h"
 
-#include <QtCore/QSaveFile>
+#include <QtCore/QBuffer>
 #include <QtGui/QPainter>
 #include <QtGui/QPdfWriter>
 
@@ -41,21 +42,16 @@ private:
     std::vector<Page> m_pages;
 };
 
-tl::unexpected<Problem> cannotWrite(const std::string& file, const QString& why) {
-    return problem(UseFault::FileUnwritable, {why.toStdString()}, {file, 0, {}});
-}
-
 }
 
 Result<void> writePdf(const paper::Document& document, PageFormat format, const std::string& file, Replace replace) {
     if (auto why = whyNotWritten(file, replace))
         return tl::unexpected(std::move(*why));
-    QSaveFile saved(QString::fromStdString(file));
-    if (!saved.open(QIODevice::WriteOnly))
-        return cannotWrite(file, saved.errorString());
     const Sheets sheets(document, format);
+    QBuffer bytes;
+    bytes.open(QIODevice::WriteOnly);
     {
-        QPdfWriter writer(&saved);
+        QPdfWriter writer(&bytes);
         writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
         writer.setResolution(dotsPerInch);
         writer.setPageSize(QPageSize(format == PageFormat::A4 ? QPageSize::A4 : QPageSize::Letter));
@@ -64,16 +60,15 @@ Result<void> writePdf(const paper::Document& document, PageFormat format, const 
         writer.setCreator(QStringLiteral("Crownring"));
         QPainter painter(&writer);
         if (!painter.isActive())
-            return cannotWrite(file, QStringLiteral("no page could be begun"));
+            return problem(WritingFault::NotWritten, {std::string("QPdfWriter::begin")}, {file, 0, {}});
         for (int page = 1; page <= sheets.count(); ++page) {
             if (page > 1)
                 writer.newPage();
             sheets.draw(painter, page);
         }
     }
-    if (!saved.commit())
-        return cannotWrite(file, saved.errorString());
-    return {};
+    const auto& written = bytes.data();
+    return writeOut(file, {written.constData(), static_cast<std::size_t>(written.size())}, replace);
 }
 
 std::vector<QImage> renderPages(const paper::Document& document, PageFormat format, double resolution) {

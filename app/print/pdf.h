@@ -16,9 +16,9 @@
 
 namespace crownring::print {
 
-/// Writes beside the file first and renames then: whoever reads it finds all of the old or all of the new. The file
-/// asks for PDF/A-1b (ISO 19005-1): every font is inside, so that it reads the same in ten years.
-/// @return as `whyNotWritten`; FileUnreadable when the file cannot be written
+/// Whoever reads the file finds all of the old or all of the new; what is never written over, writing/target.h says.
+/// The file asks for PDF/A-1b (ISO 19005-1): every font is inside, so that it reads the same in ten years.
+/// @return FileExists, FileUnwritable
 [[nodiscard]] Result<void> writePdf(const paper::Document& document, PageFormat format, const std::string& file,
                                     Replace replace);
 

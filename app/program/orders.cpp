@@ -42,6 +42,7 @@ tl::expected<Orders, QString> ordersFrom(const QStringList& arguments) {
     parser.addOption({QStringLiteral("on"), tr("Answer for this day instead of today."), QStringLiteral("DATE")});
     parser.addOption({QStringLiteral("dark"), tr("Use the dark tones.")});
     parser.addOption({QStringLiteral("picture"), tr("Write a picture of a place and end."), QStringLiteral("FILE")});
+    parser.addOption({QStringLiteral("force"), tr("Replace the picture's file if it is there.")});
     parser.addOption({QStringLiteral("place"),
                       tr("The place of the picture: next, rig-up, balloons, bench, rules or record."),
                       QStringLiteral("NAME"), QStringLiteral("next")});
@@ -66,7 +67,8 @@ tl::expected<Orders, QString> ordersFrom(const QStringList& arguments) {
         if (!size.isValid())
             return tl::unexpected(tr("--size is written as 1280x800, at least 360x640."));
         orders.picture =
-            screen::PictureOrder{parser.value(QStringLiteral("picture")), parser.value(QStringLiteral("place")), size};
+            screen::PictureOrder{parser.value(QStringLiteral("picture")), parser.value(QStringLiteral("place")), size,
+                                             parser.isSet(QStringLiteral("force"))};
     }
     return orders;
 }

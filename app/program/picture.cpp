@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "program/picture.h"
 
+#include "screen/desk/fleet.h"
 #include "screen/desk/house.h"
-#include "words/words.h"
-#include "writing/target.h"
+#include "screen/desk/record_desk.h"
+#include "words/problem_words.h"
+#include "writing/write_out.h"
 
+#include <QBuffer>
 #include <QCoreApplication>
 #include <QImage>
 #include <QQmlApplicationEngine>
@@ -26,11 +29,14 @@ void end(int code, const QString& text) {
 }
 
 void grab(QQuickWindow* window, const PictureOrder& order) {
-    if (const auto why = whyNotWritten(order.file.toStdString(), Replace::Asked))
-        return end(2, words::Words::problem(*why));
-    const auto picture = window->grabWindow();
-    if (!picture.save(order.file))
-        return end(2, QCoreApplication::translate("Picture", "%1 cannot be written.").arg(order.file));
+    QBuffer bytes;
+    bytes.open(QIODevice::WriteOnly);
+    window->grabWindow().save(&bytes, "PNG");
+    const auto& png = bytes.data();
+    const auto written = writeOut(order.file.toStdString(), {png.constData(), static_cast<std::size_t>(png.size())},
+                                  order.force ? Replace::Asked : Replace::Never);
+    if (!written)
+        return end(2, words::line(written.error()));
     end(0, QCoreApplication::translate("Picture", "%1 written.").arg(order.file));
 }
 

@@ -16,6 +16,7 @@ struct PictureOrder {
     QString file;
     QString place; ///< next, rig-up, balloons, rules, record; with a subject: balloons/QE-OVA
     QSize size{1280, 800};
+    bool force = false; ///< a file that is there is replaced
 };
 
 /// "1280x800"; nothing for anything else and below 360 x 640.

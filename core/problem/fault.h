@@ -25,8 +25,8 @@ enum class Code {
     BadProgramme,     ///< a programme document that breaks its schema or contradicts itself
     UnknownProgramme, ///< a programme that neither the record nor the shelf holds
     FileUnreadable,   ///< a file that cannot be opened or read
-    FileExists,       ///< a file that may be replaced once somebody says so
-    FileUnwritable,   ///< a file that is never written over: a record, a database, what is no plain file
+    FileExists,       ///< a file that would be replaced, and nobody said that it may be
+    FileUnwritable,   ///< a file that cannot be written, or that is never written over
     CsvNoHeader,      ///< a flight log without a usable header row
     CsvBadRow,        ///< a row of a flight log that cannot become a flight
     IgcBadTrack,      ///< a track file without date or fixes

@@ -2,17 +2,17 @@
 #include "store/backup.h"
 
 #include "store/journal/journal_table.h"
+#include "store/older_copy.h"
+#include "writing/draft.h"
 
 #include <QtCore/QDateTime>
-#include <QtCore/QFile>
-#include <unistd.h>
 
 namespace crownring {
 
 namespace {
 
-void checkCopy(const QString& file) {
-    const Connection copy(file.toStdString(), Access::ReadOnly);
+void checkCopy(const std::string& file) {
+    const Connection copy(file, Access::ReadOnly);
     if (copy.ask(QStringLiteral("PRAGMA integrity_check")) != QStringLiteral("ok"))
         throw StoreError(StoreFault::CopyDamaged);
     if (!copy.ask(QStringLiteral("PRAGMA foreign_key_check")).isEmpty())
@@ -22,34 +22,24 @@ void checkCopy(const QString& file) {
         throw StoreError(StoreFault::CopyBroken, {*verdict.reason});
 }
 
-void flushToDisk(const QString& file) {
-    QFile copy(file);
-    if (!copy.open(QIODevice::ReadWrite) || ::fsync(copy.handle()) != 0)
-        throw StoreError(StoreFault::CopyNotWritten);
 }
 
-}
-
-void backUp(const Connection& connection, const std::string& file) {
-    const auto target = QString::fromStdString(file);
-    const auto draft = target + QStringLiteral(".part");
+Result<void> backUp(const Connection& connection, const std::string& file, Replace replace) {
     if (connection.dialect() != Dialect::Sqlite)
         throw StoreError(StoreFault::SharedRecord);
-    if (QFile::exists(target))
-        throw StoreError(StoreFault::FileExists, {file});
-    QFile::remove(draft);
-    try {
-        auto quoted = draft;
-        quoted.replace(QLatin1Char('\''), QStringLiteral("''"));
-        connection.run(QStringLiteral("VACUUM INTO '%1'").arg(quoted));
-        checkCopy(draft);
-        flushToDisk(draft);
-        if (!QFile::rename(draft, target))
-            throw StoreError(StoreFault::CopyNotNamed, {file});
-    } catch (...) {
-        QFile::remove(draft);
-        throw;
+    if (replace == Replace::Asked && foundAt(file) == Found::Record) {
+        if (auto why = whyNoOlderCopy(connection, file))
+            return tl::unexpected(std::move(*why));
+        replace = Replace::Copy;
     }
+    auto draft = Draft::of(file, replace);
+    if (!draft)
+        return tl::unexpected(draft.error());
+    auto quoted = QString::fromStdString(draft->path());
+    quoted.replace(QLatin1Char('\''), QStringLiteral("''"));
+    connection.run(QStringLiteral("VACUUM INTO '%1'").arg(quoted));
+    checkCopy(draft->path());
+    return draft->keep();
 }
 
 void migrateWithBackup(const Connection& connection, const std::vector<MigrationStep>& steps, const std::string& file,
@@ -57,9 +47,13 @@ void migrateWithBackup(const Connection& connection, const std::vector<Migration
     const int version = schemaVersion(connection);
     const int newest = steps.back().version;
     if (version > 0 && version < newest && connection.dialect() == Dialect::Sqlite)
-        backUp(connection,
-               file + ".before-" + std::to_string(newest) + "-" +
-                   QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMddhhmmss")).toStdString());
+        if (const auto copied =
+                backUp(connection,
+                       file + ".before-" + std::to_string(newest) + "-" +
+                           QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMddhhmmss")).toStdString(),
+                       Replace::Never);
+            !copied)
+            throw StoreError(copied.error().code, text(copied.error()));
     migrate(connection, steps, remake);
 }
 

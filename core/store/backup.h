@@ -5,14 +5,16 @@
 /// written last stands in a file beside it.
 
 #include "store/schema/migration.h"
+#include "writing/target.h"
 
 #include <string>
 
 namespace crownring {
 
-/// Writes a copy to `file`, checks its integrity, its references and its chain, and only then gives it its name.
-/// @throws StoreError StoreFailed when `file` exists, cannot be written or does not pass
-void backUp(const Connection& connection, const std::string& file);
+/// Writes a copy, checks its integrity, its references and its chain, and only then gives it its name. With
+/// `Replace::Asked` an older copy of this record (store/older_copy.h) gives way.
+/// @return FileExists, FileUnwritable @throws StoreError StoreFailed when it does not pass
+[[nodiscard]] Result<void> backUp(const Connection& connection, const std::string& file, Replace replace);
 
 /// Brings the schema to the last step; an SQLite record that is not new is first copied to "FILE.before-N-TIME",
 /// verified. A shared record is backed up by its server.

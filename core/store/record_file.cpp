@@ -54,8 +54,9 @@ SqlRecord::SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, st
     : m_connection(std::move(connection)), m_writer(std::move(writer)), m_readOnlyReason(std::move(readOnlyReason)),
       m_names(*m_connection), m_journal(*m_connection), m_projector(*m_connection, m_names) {}
 
-Result<void> SqlRecord::backUpTo(const std::string& file) {
-    return guarded([&] { backUp(*m_connection, file); });
+Result<void> SqlRecord::backUpTo(const std::string& file, Replace replace) {
+    auto answer = guarded([&] { return backUp(*m_connection, file, replace); });
+    return answer ? std::move(*answer) : tl::unexpected(answer.error());
 }
 
 Result<std::unique_ptr<Record>> openRecord(const std::string& location, OpenMode mode, const WriterId& writer) {

@@ -5,6 +5,7 @@
 
 #include "record/journal.h"
 #include "registry/books.h"
+#include "writing/target.h"
 
 #include <memory>
 #include <string>
@@ -16,8 +17,10 @@ class Record : public Journal, public Books {
 public:
     /// Throws all projections away and makes them anew from the journal, in one transaction.
     virtual Result<void> rebuild() = 0;
-    /// Writes a verified copy to a new file (SQLite only). StoreFailed when the file exists.
-    virtual Result<void> backUpTo(const std::string& file) = 0;
+    /// Writes a verified copy (SQLite only). What may be replaced, writing/target.h says; of records only an older copy
+    /// of this one, all of whose entries and photographs it holds, that nobody has open.
+    /// @return FileExists, FileUnwritable; StoreFailed where the copy does not pass
+    virtual Result<void> backUpTo(const std::string& file, Replace replace = Replace::Never) = 0;
     /// Empty, or why the record may only be read: it was written by a later version.
     [[nodiscard]] virtual std::optional<Problem> readOnlyReason() const = 0;
 };

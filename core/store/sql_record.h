@@ -37,7 +37,7 @@ public:
     Result<std::optional<Picture>> picture(const std::string& digest) override;
 
     Result<void> rebuild() override;
-    Result<void> backUpTo(const std::string& file) override;
+    Result<void> backUpTo(const std::string& file, Replace replace) override;
     [[nodiscard]] std::optional<Problem> readOnlyReason() const override { return m_readOnlyReason; }
 
 private:

@@ -107,7 +107,9 @@ std::optional<Problem> whyNotWritten(const std::string& file, Replace replace) {
     case Found::Nothing:
         return std::nullopt;
     case Found::Record:
-        return refused(file, WritingFault::IsARecord);
+        if (replace != Replace::Copy)
+            return refused(file, WritingFault::IsARecord);
+        [[fallthrough]];
     case Found::PlainFile:
         if (replace == Replace::Never)
             return refused(file, WritingFault::Exists);

@@ -16,6 +16,7 @@ namespace crownring {
 enum class Replace {
     Never, ///< it stays
     Asked, ///< somebody was asked, and said that it may be replaced
+    Copy,  ///< the same, and it may be a record: the caller has made sure that all that it holds is elsewhere
 };
 
 /// What is found under a name, links followed.

@@ -23,7 +23,7 @@ STANDS_ON = {
     "core/gate": "core/answers",
     "core/acts": "core/gate",
     "core/exchange": "core/registry core/fabric",
-    "core/store": "core/registry",
+    "core/store": "core/registry core/writing",
     "app": "",
     "app/words": "core/sheets core/answers core/exchange",
     "app/print": "core/writing app/words",

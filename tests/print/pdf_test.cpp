@@ -204,7 +204,7 @@ private slots:
     void aPlaceThatCannotBeWrittenIsAProblem() {
         const auto nowhere = writePdf(sample::empty(), PageFormat::A4, "/nowhere/at/all/paper.pdf", Replace::Never);
         QVERIFY(!nowhere);
-        QCOMPARE(nowhere.error().code(), Code::FileUnreadable);
+        QCOMPARE(nowhere.error().code(), Code::FileUnwritable);
         QCOMPARE(nowhere.error().where.file, std::string("/nowhere/at/all/paper.pdf"));
         QVERIFY2(isSaid(nowhere.error()), qPrintable(words::line(nowhere.error())));
         QTemporaryDir folder;
@@ -216,6 +216,9 @@ private slots:
         QTemporaryDir folder;
         const QString file = folder.filePath("paper.pdf");
         QVERIFY(writePdf(sample::empty(), PageFormat::A4, file.toStdString(), Replace::Never));
+        QCOMPARE(writePdf(sample::everything(), PageFormat::A4, file.toStdString(), Replace::Never).error().code,
+                 Code::FileExists);
+        QVERIFY(!QString(outputOf("pdftotext", {file, "-"})).contains("Ana Müller"));
         QVERIFY(writePdf(sample::everything(), PageFormat::A4, file.toStdString(), Replace::Asked));
         QCOMPARE(QDir(folder.path()).entryList(QDir::Files), QStringList("paper.pdf")); // nothing beside it is left
         QVERIFY(QString(outputOf("pdftotext", {file, "-"})).contains("Ana Müller"));

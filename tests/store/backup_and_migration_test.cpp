@@ -47,8 +47,8 @@ private slots:
     void aBackupReplacesNothing() {
         Scratch scratch;
         posted(*scratch.record, flightOnRecord);
-        const auto again = scratch.record->backUpTo(scratch.file());
-        QCOMPARE(again.error().code(), Code::StoreFailed);
+        for (const auto replace : {Replace::Never, Replace::Asked})
+            QCOMPARE(scratch.record->backUpTo(scratch.file(), replace).error().code(), Code::FileUnwritable);
     }
     void aCopyThatDoesNotPassIsNotKept() {
         Scratch scratch;

@@ -13,7 +13,7 @@
 #include "store/connection/connection.h"
 #include "store/scratch.h"
 #include "test_class.h"
-#include "writing/target.h"
+#include "writing/write_out.h"
 
 #include <QtTest>
 
@@ -80,9 +80,26 @@ Problem recordThatAnotherWrites() {
     return problemsOf(*scratch.record, balloon).at(0);
 }
 
-Problem backupOverAFile() {
+/// Somebody wrote past the guards: what is copied is not what was written.
+Problem backupOfWhatWasAltered() {
     Scratch scratch;
-    return scratch.record->backUpTo(scratch.file()).error();
+    posted(*scratch.record, balloon);
+    const Connection other(scratch.file(), Access::ReadWrite);
+    other.run("DROP TRIGGER entry_is_never_changed");
+    other.run("UPDATE entry SET body = replace(body, 'QE-ONE', 'QE-TWO')");
+    return scratch.record->backUpTo(scratch.beside("copy")).error();
+}
+
+Problem pictureOverAFile() {
+    Scratch scratch;
+    const auto file = scratch.beside("picture.png");
+    static_cast<void>(writeOut(file, "one", Replace::Never).value());
+    return writeOut(file, "another", Replace::Never).error();
+}
+
+Problem pictureOverTheRecord() {
+    Scratch scratch;
+    return writeOut(scratch.file(), "a picture", Replace::Asked).error();
 }
 
 /// An inspection that is closed takes no further word.
@@ -130,6 +147,10 @@ Problem provoked(Code code) {
                                                   10),
                                  "utf16.csv")
                     .refused;
+    case Code::FileExists:
+        return pictureOverAFile();
+    case Code::FileUnwritable:
+        return pictureOverTheRecord();
     case Code::CsvNoHeader:
         return *previewFlightLog("1;2;3\n", "log.csv").refused;
     case Code::CsvBadRow:
@@ -153,7 +174,7 @@ Problem provoked(Code code) {
     case Code::StoreBusy:
         return recordThatAnotherWrites();
     case Code::StoreFailed:
-        return backupOverAFile();
+        return backupOfWhatWasAltered();
     case Code::BadUse:
         return emptyKit();
     case Code::NotReleasable:

@@ -4,11 +4,10 @@
 #include "paper/csv.h"
 #include "words/border.h"
 #include "words/words.h"
-#include "writing/target.h"
+#include "writing/write_out.h"
 
 #include <QBuffer>
 #include <QDir>
-#include <QSaveFile>
 #include <QStandardPaths>
 
 namespace crownring::screen {
@@ -49,15 +48,10 @@ std::vector<std::string> rowOf(const AgeingReading& reading, const QString& unit
 }
 
 QString write(const QByteArray& bytes, const QUrl& file) {
-    // The dialog has asked about a file of that name.
-    if (const auto why = whyNotWritten(outward(pathOf(file)), Replace::Asked))
-        return Words::problem(*why);
-    QSaveFile saved(pathOf(file));
-    if (saved.open(QIODevice::WriteOnly) && saved.write(bytes) == bytes.size() && saved.commit())
-        return {};
-    return AgeingFiles::tr(
-               "%1 cannot be written: %2. Choose a folder that exists, that you may write to, on a disk with room.")
-        .arg(pathOf(file), saved.errorString());
+    // The dialog asked before it gave the name of a file that is there.
+    const auto written =
+        writeOut(outward(pathOf(file)), {bytes.constData(), static_cast<std::size_t>(bytes.size())}, Replace::Asked);
+    return written ? QString() : Words::problem(written.error());
 }
 
 }

@@ -26,6 +26,18 @@ Sources sourcesOf(WritingFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "this is a folder, a device or a pipe"), QT_TRANSLATE_NOOP("Problem", "name another file")};
     case WritingFault::NotLookedAt:
         return {QT_TRANSLATE_NOOP("Problem", "what is there cannot be looked at, and may be a record"), QT_TRANSLATE_NOOP("Problem", "name another file")};
+    case WritingFault::NotWritten:
+        return {QT_TRANSLATE_NOOP("Problem", "the file cannot be written: %1"), QT_TRANSLATE_NOOP("Problem", "choose a folder that exists, that you may write to, on a disk with room")};
+    case WritingFault::TheRecordItself:
+        return {QT_TRANSLATE_NOOP("Problem", "this is the record itself"), QT_TRANSLATE_NOOP("Problem", "name another file")};
+    case WritingFault::OpenElsewhere:
+        return {QT_TRANSLATE_NOOP("Problem", "this record is open in another program"), QT_TRANSLATE_NOOP("Problem", "name another file")};
+    case WritingFault::LaterVersion:
+        return {QT_TRANSLATE_NOOP("Problem", "this record is no older copy: it was written by a later version"), QT_TRANSLATE_NOOP("Problem", "name another file")};
+    case WritingFault::HoldsOtherEntries:
+        return {QT_TRANSLATE_NOOP("Problem", "this record is no older copy: it holds entries that the one that is copied lacks"), QT_TRANSLATE_NOOP("Problem", "name another file")};
+    case WritingFault::HoldsOtherPictures:
+        return {QT_TRANSLATE_NOOP("Problem", "this record is no older copy: it holds photographs that the one that is copied lacks"), QT_TRANSLATE_NOOP("Problem", "name another file")};
     }
     return {};
 }

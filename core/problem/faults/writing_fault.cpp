@@ -23,6 +23,18 @@ FaultRow rowOf(WritingFault fault) {
         return {"no-plain-file", Code::FileUnwritable};
     case WritingFault::NotLookedAt:
         return {"not-looked-at", Code::FileUnwritable};
+    case WritingFault::NotWritten:
+        return {"not-written", Code::FileUnwritable};
+    case WritingFault::TheRecordItself:
+        return {"the-record-itself", Code::FileUnwritable};
+    case WritingFault::OpenElsewhere:
+        return {"open-elsewhere", Code::FileUnwritable};
+    case WritingFault::LaterVersion:
+        return {"later-version", Code::FileUnwritable};
+    case WritingFault::HoldsOtherEntries:
+        return {"holds-other-entries", Code::FileUnwritable};
+    case WritingFault::HoldsOtherPictures:
+        return {"holds-other-pictures", Code::FileUnwritable};
     }
     return {};
 }

@@ -17,6 +17,12 @@ enum class WritingFault : std::uint8_t {
     LostLink,
     NoPlainFile,
     NotLookedAt,
+    NotWritten, ///< %1: why not
+    TheRecordItself,
+    OpenElsewhere,
+    LaterVersion,
+    HoldsOtherEntries,
+    HoldsOtherPictures,
 };
 [[nodiscard]] FaultRow rowOf(WritingFault fault);
 
