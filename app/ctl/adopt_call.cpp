@@ -38,21 +38,19 @@ int run(const AdoptOptions& options, const Common& common) {
         bound = BoundBalloons{namesOf<Registration>(options.balloons)};
     else if (!options.items.empty())
         bound = BoundItems{namesOf<ItemId>(options.items)};
-    const auto record = open(common, OpenMode::OrCreate);
-    if (!record)
-        return BadInput;
-    const auto receipt = adopt(*record, *record, document, options.file, std::move(bound), *on, options.by);
-    if (!receipt)
-        return refuse(receipt.error());
-    const auto programme = programmeFrom(document);
-    const auto line = record->line(receipt->ids.front());
-    const auto digest = std::get<ProgrammeAdopted>(line.value().value().entry.body).digest;
-    print({{"adopted", programme->id.text()},
-           {"revision", programme->revision},
-           {"on", on->iso()},
-           {"digest", digest},
-           {"entry", receipt->ids.front().text()}});
-    return Done;
+    return write(common, [&](Record& record) -> Results<std::string> {
+        const auto receipt = adopt(record, record, document, options.file, bound, *on, options.by);
+        if (!receipt)
+            return tl::unexpected(receipt.error());
+        const auto programme = programmeFrom(document);
+        const auto line = record.line(receipt->ids.front());
+        const auto digest = std::get<ProgrammeAdopted>(line.value().value().entry.body).digest;
+        return printed({{"adopted", programme->id.text()},
+                        {"revision", programme->revision},
+                        {"on", on->iso()},
+                        {"digest", digest},
+                        {"entry", receipt->ids.front().text()}});
+    });
 }
 
 }

@@ -2,6 +2,7 @@
 #include "ctl/call.h"
 
 #include "problem/faults/use_fault.h"
+#include "store/new_record.h"
 #include "text/shown.h"
 #include "words/problem_words.h"
 
@@ -29,8 +30,38 @@ std::unique_ptr<Record> open(const Common& common, OpenMode mode) {
         std::cerr << "crownringctl: " << words::message(*reason).toStdString() << "; it is opened for reading only\n";
     if (const auto unread = (*record)->unreadable())
         for (const auto& question : *unread)
-            std::cerr << "crownringctl: [" << questionName(question.kind) << "] " << words::questionText(question).toStdString() << "\n";
+            std::cerr << "crownringctl: [" << questionName(question.kind) << "] "
+                      << words::questionText(question).toStdString() << "\n";
     return std::move(*record);
+}
+
+namespace {
+
+Results<std::string> written(const Common& common, const std::function<Results<std::string>(Record&)>& act) {
+    auto made = NewRecord::at(common.record, WriterId(common.writer));
+    if (!made)
+        return tl::unexpected(std::vector{made.error()});
+    auto answer = act(made->record());
+    if (const auto kept = answer ? made->keep() : Result<void>(); !kept)
+        return tl::unexpected(std::vector{kept.error()});
+    return answer;
+}
+
+}
+
+int write(const Common& common, const std::function<Results<std::string>(Record&)>& act) {
+    Results<std::string> answer;
+    if (NewRecord::isMadeAt(common.record)) {
+        answer = written(common, act);
+    } else if (const auto record = open(common, OpenMode::OrCreate)) {
+        answer = act(*record);
+    } else {
+        return BadInput;
+    }
+    if (!answer)
+        return refuse(answer.error());
+    std::cout << *answer << "\n";
+    return Done;
 }
 
 Result<std::string> contentOf(const std::string& file) {
@@ -67,6 +98,8 @@ int refuse(const std::vector<Problem>& problems) {
     return BadInput;
 }
 
-void print(const nlohmann::ordered_json& document) { std::cout << escapedJson(document.dump(2)) << "\n"; }
+std::string printed(const nlohmann::ordered_json& document) { return escapedJson(document.dump(2)); }
+
+void print(const nlohmann::ordered_json& document) { std::cout << printed(document) << "\n"; }
 
 }

@@ -7,6 +7,7 @@
 
 #include <nlohmann/json_fwd.hpp>
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -30,6 +31,10 @@ struct Common {
 /// Opens the record or says why not. Empty after the latter.
 [[nodiscard]] std::unique_ptr<Record> open(const Common& common, OpenMode mode = OpenMode::Existing);
 
+/// Writes to the record, which is made if there is none: it is only there when nothing was refused. Prints what `act`
+/// answers. @return the exit code
+int write(const Common& common, const std::function<Results<std::string>(Record&)>& act);
+
 /// Reads a whole file, or standard input for "-".
 [[nodiscard]] Result<std::string> contentOf(const std::string& file);
 
@@ -41,7 +46,8 @@ struct Common {
 int refuse(const Problem& problem);
 int refuse(const std::vector<Problem>& problems);
 
-/// Prints one JSON document.
+/// One JSON document as it is printed.
+[[nodiscard]] std::string printed(const nlohmann::ordered_json& document);
 void print(const nlohmann::ordered_json& document);
 
 }

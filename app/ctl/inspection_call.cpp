@@ -113,8 +113,8 @@ int run(const InspectionPrintOptions& options, const Common& common) {
         for (const auto kind : kinds)
             documents.push_back(sheet(kind, file, language));
         const auto format = options.paper == "letter" ? print::PageFormat::Letter : print::PageFormat::A4;
-        const auto written =
-            print::writePdf(bound(documents, language), format, options.to, options.force ? Replace::Asked : Replace::Never);
+        const auto written = print::writePdf(bound(documents, language), format, options.to,
+                                             options.force ? Replace::Asked : Replace::Never);
         return written ? int{Done} : refuse(written.error());
     });
 }

@@ -68,7 +68,7 @@ tl::expected<Orders, QString> ordersFrom(const QStringList& arguments) {
             return tl::unexpected(tr("--size is written as 1280x800, at least 360x640."));
         orders.picture =
             screen::PictureOrder{parser.value(QStringLiteral("picture")), parser.value(QStringLiteral("place")), size,
-                                             parser.isSet(QStringLiteral("force"))};
+                                 parser.isSet(QStringLiteral("force"))};
     }
     return orders;
 }

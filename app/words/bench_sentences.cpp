@@ -54,7 +54,8 @@ QString BenchSentences::of(const DefectFound& e) {
     const auto form =
         e.severity == Severity::Barring ? tr("Defect %1 on %2, bars flight: %3") : tr("Defect %1 on %2: %3");
     return joined({form.arg(named(e.defect), named(e.item), e.what.empty() ? tr("a reading failed") : inward(e.what)),
-                   place(e.place)}, QStringLiteral(", "));
+                   place(e.place)},
+                  QStringLiteral(", "));
 }
 
 QString BenchSentences::of(const DefectDeferred& e) {

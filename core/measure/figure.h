@@ -60,7 +60,7 @@ public:
     /// Nothing where it is of another dimension.
     template <class AmountOf>
     [[nodiscard]] std::optional<AmountOf> amount() const {
-        static_assert(dimensionOf<AmountOf> != Dimension::Number, "an amount of no dimension that can be read");
+        static_assert(dimensionOf<AmountOf> != Dimension::Number);
         return dimension() == dimensionOf<AmountOf> ? std::optional(AmountOf(toBase(m_value, *m_unit))) : std::nullopt;
     }
 

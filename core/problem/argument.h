@@ -48,23 +48,23 @@ struct Listed {
 
 /// Phrases are what is not a problem by itself: a part of a sentence, a reason, a remark. Each family stands in the
 /// room that speaks so, and its words in `app/words/phrases`.
-enum class SchemaPhrase : std::uint8_t;  ///< rules/programme/schema_phrase.h
-enum class DuePhrase : std::uint8_t;     ///< rules/due/due_phrase.h
-enum class ReadingPhrase : std::uint8_t; ///< registry/reading_phrase.h
-enum class LimitPhrase : std::uint8_t;   ///< bench/reading/limit_phrase.h
-enum class JudgedPhrase : std::uint8_t;  ///< bench/reading/judged_phrase.h
-enum class DoubtPhrase : std::uint8_t;   ///< bench/reading/doubt_phrase.h
-enum class BarredPhrase : std::uint8_t;  ///< bench/release/barred_phrase.h
-enum class ContentPhrase : std::uint8_t; ///< bench/release/content_phrase.h
-enum class ReleasePhrase : std::uint8_t; ///< bench/release/release_phrase.h
-enum class LogPhrase : std::uint8_t;     ///< exchange/log/log_phrase.h
-enum class TrackPhrase : std::uint8_t;   ///< exchange/track/track_phrase.h
-enum class LeftOutPhrase : std::uint8_t; ///< answers/fabric/left_out_phrase.h
-enum class VerdictPhrase : std::uint8_t; ///< record/verdict_phrase.h
-enum class SheetPhrase : std::uint8_t;   ///< sheets/sheet_phrase.h
-enum class PaperPhrase : std::uint8_t;   ///< paper/paper_phrase.h
+enum class SchemaPhrase : std::uint8_t;    ///< rules/programme/schema_phrase.h
+enum class DuePhrase : std::uint8_t;       ///< rules/due/due_phrase.h
+enum class ReadingPhrase : std::uint8_t;   ///< registry/reading_phrase.h
+enum class LimitPhrase : std::uint8_t;     ///< bench/reading/limit_phrase.h
+enum class JudgedPhrase : std::uint8_t;    ///< bench/reading/judged_phrase.h
+enum class DoubtPhrase : std::uint8_t;     ///< bench/reading/doubt_phrase.h
+enum class BarredPhrase : std::uint8_t;    ///< bench/release/barred_phrase.h
+enum class ContentPhrase : std::uint8_t;   ///< bench/release/content_phrase.h
+enum class ReleasePhrase : std::uint8_t;   ///< bench/release/release_phrase.h
+enum class LogPhrase : std::uint8_t;       ///< exchange/log/log_phrase.h
+enum class TrackPhrase : std::uint8_t;     ///< exchange/track/track_phrase.h
+enum class LeftOutPhrase : std::uint8_t;   ///< answers/fabric/left_out_phrase.h
+enum class VerdictPhrase : std::uint8_t;   ///< record/verdict_phrase.h
+enum class SheetPhrase : std::uint8_t;     ///< sheets/sheet_phrase.h
+enum class PaperPhrase : std::uint8_t;     ///< paper/paper_phrase.h
 enum class ChecklistPhrase : std::uint8_t; ///< bench/checklist/checklist_phrase.h
-enum class FlightPhrase : std::uint8_t; ///< registry/flight_phrase.h
+enum class FlightPhrase : std::uint8_t;    ///< registry/flight_phrase.h
 
 /// A fault stands for what it says, without its mend.
 using PhraseCode = std::variant<Fault, SchemaPhrase, DuePhrase, ReadingPhrase, LimitPhrase, JudgedPhrase, DoubtPhrase,

@@ -57,10 +57,10 @@ struct Verdict {
     std::int64_t entries = 0;
     bool intact = true;
     std::optional<EntryId> firstBad; ///< the first entry, by arrival, that is not what was written
-    std::optional<Phrase> reason; ///< why not, or that it was stopped
-    bool rebuildMends = false;     ///< not intact, but all entries are: what was computed from them is wrong
-    std::string projection;        ///< with `rebuildMends`: the table that is not what the journal gives
-    std::optional<EntryId> behind; ///< with `rebuildMends`: the entry behind the row that differs
+    std::optional<Phrase> reason;    ///< why not, or that it was stopped
+    bool rebuildMends = false;       ///< not intact, but all entries are: what was computed from them is wrong
+    std::string projection;          ///< with `rebuildMends`: the table that is not what the journal gives
+    std::optional<EntryId> behind;   ///< with `rebuildMends`: the entry behind the row that differs
 };
 
 /// A photograph that entries name by its digest.

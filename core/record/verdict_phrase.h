@@ -14,13 +14,13 @@ enum class VerdictPhrase : std::uint8_t {
     NoEntry, ///< %1: why
     ColumnsDiffer,
     LastEntriesMissing, ///< %1: the writer
-    TableLacks, ///< %1: the table, %2: the row
-    TableHoldsMore, ///< %1: the table, %2: the row
-    SchemaDiffers, ///< %1: its part
-    PhotographDiffers, ///< %1: its digest
-    FileDamaged, ///< %1: what the database says
-    ReferenceDangles, ///< %1: the table
-    Unreadable, ///< %1: why
+    TableLacks,         ///< %1: the table, %2: the row
+    TableHoldsMore,     ///< %1: the table, %2: the row
+    SchemaDiffers,      ///< %1: its part
+    PhotographDiffers,  ///< %1: its digest
+    FileDamaged,        ///< %1: what the database says
+    ReferenceDangles,   ///< %1: the table
+    Unreadable,         ///< %1: why
     Stopped,
     LineUnread,    ///< %1: its number, %2: the kind of entry, %3: why
     LineKeyUnread, ///< %1: its number, %2: the kind of entry, %3: the key, %4: why

@@ -8,8 +8,8 @@
 namespace crownring {
 
 enum class FlightPhrase : std::uint8_t {
-    TakeOff, ///< %1: a time of day as the log has it
-    Track, ///< %1: the file
+    TakeOff,      ///< %1: a time of day as the log has it
+    Track,        ///< %1: the file
     FixesSkipped, ///< %1: how many
     BeganAloft,
     EndedAloft,

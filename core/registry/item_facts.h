@@ -40,8 +40,8 @@ struct DefectMark {
     Severity severity = Severity::Barring; ///< with `Found`
     std::string what; ///< what was found, why it may wait, or what was done; empty where a reading failed
     std::optional<ReadingTaken> reading; ///< with `Found`: the one that failed, where nothing else was said
-    std::optional<CivilDate> until;        ///< with `Deferred`: the last good day
-    std::optional<Minutes> untilMinutes;   ///< with `Deferred`: a figure of the item's clock
+    std::optional<CivilDate> until;      ///< with `Deferred`: the last good day
+    std::optional<Minutes> untilMinutes; ///< with `Deferred`: a figure of the item's clock
     bool operator==(const DefectMark&) const = default;
 };
 

@@ -28,7 +28,7 @@ struct Question {
     Kind kind = Kind::NotEntered;
     std::string subject; ///< an item id or a registration; the entry's id where that is all that can be read
     Stamp stamp;         ///< the entry that raises it
-    Argument detail;     ///< figures or names that make it concrete, e.g. "QE-ABC" or "412:30, 410:00"; why it is not read
+    Argument detail; ///< figures or names that make it concrete, e.g. "QE-ABC" or "412:30, 410:00"; why it is not read
     bool operator==(const Question&) const = default;
 };
 inline constexpr int questionKindCount = 9;

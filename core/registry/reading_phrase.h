@@ -8,18 +8,18 @@
 namespace crownring {
 
 enum class ReadingPhrase : std::uint8_t {
-    Read, ///< %2: the figure
-    Held, ///< %2: the load
-    Step, ///< %2, %3: where the step begins and ends
-    InGore, ///< %2: its number
-    InRow, ///< %2: its number
-    OfItem, ///< %2: the item
-    AtPressure, ///< %2: the pressure
-    OnArea, ///< %2: the area
+    Read,        ///< %2: the figure
+    Held,        ///< %2: the load
+    Step,        ///< %2, %3: where the step begins and ends
+    InGore,      ///< %2: its number
+    InRow,       ///< %2: its number
+    OfItem,      ///< %2: the item
+    AtPressure,  ///< %2: the pressure
+    OnArea,      ///< %2: the area
     BetweenJaws, ///< %2: their width
     Failed,
-    AReading, ///< that is not known
-    HeldAt, ///< %1: the load
+    AReading,  ///< that is not known
+    HeldAt,    ///< %1: the load
     WithLimit, ///< %1: a reading, %2: what is stated
     StepShown, ///< %1, %2: where the step begins and ends
 };

@@ -46,8 +46,8 @@ void compare(paper::Table& table, const Said<What>& said, const Speech& in) {
             if (!first.contains(key) || !now.contains(key) || first[key] != now[key])
                 keys.insert(key);
     for (const auto& key : keys)
-        table.rows.push_back(
-            {said.id.text(), std::string(kindName(said.first->body)), key, written(first, key, in), written(now, key, in)});
+        table.rows.push_back({said.id.text(), std::string(kindName(said.first->body)), key, written(first, key, in),
+                              written(now, key, in)});
 }
 
 template <class What>

@@ -46,7 +46,13 @@ void speak(DefectLine& line, const Inspection& inspection, const Speech& in) {
 }
 
 DefectLine lineOf(const OpenDefect& open, const ItemFacts& item, CivilDate on, const Speech& in) {
-    DefectLine line{open.found->defect,  item.id.text(), in.say(whatOf(*open.found)), open.found->severity, in.say(SheetPhrase::IsOpen), true, false,
+    DefectLine line{open.found->defect,
+                    item.id.text(),
+                    in.say(whatOf(*open.found)),
+                    open.found->severity,
+                    in.say(SheetPhrase::IsOpen),
+                    true,
+                    false,
                     bars(open, item, on)};
     if (open.deferred) {
         line.state = deferralText(open.deferred->what, {}, open.deferred->until, open.deferred->untilMinutes, in);

@@ -143,10 +143,10 @@ void addWork(Document& document, const BenchFile& file, const Speech& in) {
         return text.empty() ? in.say(SheetPhrase::NotStated) : text;
     };
     for (const auto& part : file.inspection.parts)
-        table.rows.push_back({part.body.item.text(), part.body.part,
-                              in.say(SheetPhrase::OffAndOn,
-                                     {orNotStated(part.body.removedSerial), orNotStated(part.body.fittedSerial)}),
-                              part.body.releaseDocument, who(part.by, part.stamp.at.on())});
+        table.rows.push_back(
+            {part.body.item.text(), part.body.part,
+             in.say(SheetPhrase::OffAndOn, {orNotStated(part.body.removedSerial), orNotStated(part.body.fittedSerial)}),
+             part.body.releaseDocument, who(part.by, part.stamp.at.on())});
     if (table.rows.empty())
         return;
     document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::RepairsAndParts)});

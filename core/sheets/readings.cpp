@@ -70,21 +70,20 @@ std::vector<const Said<ReadingTaken>*> inOrder(const BenchFile& file) {
 
 Table readingsToRead(const BenchFile& file, const Speech& in) {
     Table table;
-    table.columns = {{in.say(SheetPhrase::Item), Align::Left, 1.4},   {in.say(SheetPhrase::QuantityAndTest), Align::Left, 2.4},
-                     {in.say(SheetPhrase::Where), Align::Left, 1.3},  {in.say(SheetPhrase::Reading), Align::Right, 1.5},
-                     {in.say(SheetPhrase::Limit), Align::Left, 1.6},  {in.say(SheetPhrase::Result), Align::Left, 1.4},
-                     {in.say(SheetPhrase::Tester), Align::Left, 1.5}, {in.say(SheetPhrase::By), Align::Left, 1.8}};
+    table.columns = {
+        {in.say(SheetPhrase::Item), Align::Left, 1.4},   {in.say(SheetPhrase::QuantityAndTest), Align::Left, 2.4},
+        {in.say(SheetPhrase::Where), Align::Left, 1.3},  {in.say(SheetPhrase::Reading), Align::Right, 1.5},
+        {in.say(SheetPhrase::Limit), Align::Left, 1.6},  {in.say(SheetPhrase::Result), Align::Left, 1.4},
+        {in.say(SheetPhrase::Tester), Align::Left, 1.5}, {in.say(SheetPhrase::By), Align::Left, 1.8}};
     for (const auto* each : inOrder(file)) {
         const auto& reading = *each;
         const auto& body = reading.body;
         const auto state = stateOf(file, body);
         const auto conditions = conditionsText(body.conditions, in);
         table.rows.push_back(
-            {body.item.text(),
-             in.say(quantityTerm(body.quantity)) + (conditions.empty() ? "" : ", " + conditions),
-             placeText(body.place, in), valueText(body, in), state.limit ? in.say(*state.limit) : "", judgementText(state, in),
-             testerText(file, reading, in),
-             who(reading.by, reading.stamp.at.on())});
+            {body.item.text(), in.say(quantityTerm(body.quantity)) + (conditions.empty() ? "" : ", " + conditions),
+             placeText(body.place, in), valueText(body, in), state.limit ? in.say(*state.limit) : "",
+             judgementText(state, in), testerText(file, reading, in), who(reading.by, reading.stamp.at.on())});
     }
     if (std::ranges::any_of(file.inspection.readings, [](const auto& reading) { return reading.body.held; }))
         table.note = in.say(SheetPhrase::HeldNote);

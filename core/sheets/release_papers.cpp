@@ -19,8 +19,7 @@ SheetPhrase titleOf(const BenchFile& file) {
         return SheetPhrase::WorkOnItems;
     if (regimeOf(file.visit()) == Regime::PartMl)
         return outcome == Outcome::Released ? SheetPhrase::ReleaseToService : SheetPhrase::WithoutRelease;
-    return outcome == Outcome::Released ? SheetPhrase::ReturnToService
-                                        : SheetPhrase::NoReturnToService;
+    return outcome == Outcome::Released ? SheetPhrase::ReturnToService : SheetPhrase::NoReturnToService;
 }
 
 /// As it was signed; while it is open, as it would be.
@@ -70,11 +69,11 @@ void addSections(Document& document, ReleaseFacts facts, const Speech& in) {
 void addSeal(Document& document, const BenchFile& file, const Speech& in) {
     if (file.inspection.closed && file.inspection.closed->body.seal) {
         const auto& seal = *file.inspection.closed->body.seal;
-        document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::SealOver, {seal.entries.size(), seal.digest}), Emphasis::Quiet});
+        document.blocks.emplace_back(
+            Paragraph{in.say(SheetPhrase::SealOver, {seal.entries.size(), seal.digest}), Emphasis::Quiet});
     }
     if (!correctionsTable(file, in).rows.empty())
-        document.blocks.emplace_back(
-            Paragraph{in.say(SheetPhrase::CorrectedSinceSee), Emphasis::Strong});
+        document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::CorrectedSinceSee), Emphasis::Strong});
 }
 
 }
@@ -99,9 +98,8 @@ paper::Document logbookPage(const BenchFile& file, const Speech& in) {
     head.facts = {{in.say(SheetPhrase::Date), facts.date ? in.say(*facts.date) : in.say(SheetPhrase::NotSigned)},
                   {in.say(SheetPhrase::Inspection), in.say(termOf(file.visit()))},
                   {in.say(SheetPhrase::TotalTime), hoursText(facts.totalTime, in)},
-                  {in.say(SheetPhrase::HighestTemperature), facts.highestTemperature
-                                                                ? in.say(*facts.highestTemperature)
-                                                                : in.say(SheetPhrase::NotRead)}};
+                  {in.say(SheetPhrase::HighestTemperature),
+                   facts.highestTemperature ? in.say(*facts.highestTemperature) : in.say(SheetPhrase::NotRead)}};
     document.blocks.emplace_back(std::move(head));
     for (const auto& each : facts.extent)
         document.blocks.emplace_back(Paragraph{in.say(each), Emphasis::Plain});
@@ -114,7 +112,8 @@ paper::Document logbookPage(const BenchFile& file, const Speech& in) {
     for (const auto& each : facts.deferred)
         document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::Deferred, {each}), Emphasis::Plain});
     if (!facts.limitations.empty())
-        document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::Limitations, {facts.limitations}), Emphasis::Strong});
+        document.blocks.emplace_back(
+            Paragraph{in.say(SheetPhrase::Limitations, {facts.limitations}), Emphasis::Strong});
     addStatement(document, file, facts, in);
     document.blocks.emplace_back(signatureOf(file, in));
     return document;
@@ -133,8 +132,8 @@ paper::Document discrepancyList(const BenchFile& file, const Speech& in) {
                      {in.say(SheetPhrase::State), Align::Left, 2.4}};
     for (const auto& line : defectLines(file, in))
         if (line.open)
-            table.rows.push_back(
-                {std::to_string(table.rows.size() + 1), line.item, line.what, severityText(line.severity, in), line.state});
+            table.rows.push_back({std::to_string(table.rows.size() + 1), line.item, line.what,
+                                  severityText(line.severity, in), line.state});
     if (table.rows.empty())
         document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::NothingOpen), Emphasis::Plain});
     else

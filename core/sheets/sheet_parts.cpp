@@ -74,11 +74,12 @@ paper::Signature signatureOf(const BenchFile& file, const Speech& in) {
     const auto& closed = file.inspection.closed;
     const auto capacity = closed ? capacityFrom(closed->body.capacity) : std::nullopt;
     signature.title = in.say(closed ? SheetPhrase::SignedInTheRecord : SheetPhrase::ToBeSigned);
-    signature.lines = {{in.say(SheetPhrase::Name), closed && closed->body.signatory ? closed->body.signatory->text() : "", false},
-                       {in.say(SheetPhrase::ActingAs), capacity ? in.say(termOf(*capacity)) : "", false},
-                       {in.say(SheetPhrase::LicenceNumber), closed ? closed->body.licence : "", false},
-                       {in.say(SheetPhrase::Date), closed ? closed->stamp.at.on().iso() : "", false},
-                       {in.say(SheetPhrase::Signature), "", true}};
+    signature.lines = {
+        {in.say(SheetPhrase::Name), closed && closed->body.signatory ? closed->body.signatory->text() : "", false},
+        {in.say(SheetPhrase::ActingAs), capacity ? in.say(termOf(*capacity)) : "", false},
+        {in.say(SheetPhrase::LicenceNumber), closed ? closed->body.licence : "", false},
+        {in.say(SheetPhrase::Date), closed ? closed->stamp.at.on().iso() : "", false},
+        {in.say(SheetPhrase::Signature), "", true}};
     return signature;
 }
 

@@ -8,9 +8,9 @@
 namespace crownring {
 
 enum class SheetPhrase : std::uint8_t {
-    Draft, ///< %1: a title
+    Draft,     ///< %1: a title
     DraftNote, ///< %1: the day
-    PapersOf, ///< %1: the inspection
+    PapersOf,  ///< %1: the inspection
     SignedInTheRecord,
     ToBeSigned,
     Name,
@@ -19,7 +19,7 @@ enum class SheetPhrase : std::uint8_t {
     Date,
     Signature,
     Gore, ///< %1: its number
-    Row, ///< %1: its number
+    Row,  ///< %1: its number
     Step, ///< %1, %2: where it begins and ends
     Jaws, ///< %1: their width
     Abandoned,
@@ -30,7 +30,7 @@ enum class SheetPhrase : std::uint8_t {
     NoReturnToService,
     OpenDefects,
     OpenDefect, ///< %1: the item, %2: what was found, %3: how grave it is
-    SealOver, ///< %1: how many entries, %2: the digest
+    SealOver,   ///< %1: how many entries, %2: the digest
     CorrectedSinceSee,
     LogbookEntry,
     NotSigned,
@@ -39,8 +39,8 @@ enum class SheetPhrase : std::uint8_t {
     TimeInService,
     HighestTemperature,
     NotRead,
-    DataUsed, ///< %1: the manuals
-    Deferred, ///< %1: the defect
+    DataUsed,    ///< %1: the manuals
+    Deferred,    ///< %1: the defect
     Limitations, ///< %1: what they are
     DiscrepancyList,
     DiscrepancyNote, ///< %1: the day
@@ -71,8 +71,8 @@ enum class SheetPhrase : std::uint8_t {
     SerialNumber,
     NotRecorded,
     OtherLines,
-    OnItem, ///< %1: a section, %2: the item
-    WithTester, ///< %1: the tester
+    OnItem,      ///< %1: a section, %2: the item
+    WithTester,  ///< %1: the tester
     Photographs, ///< %1: how many
     CorrectionsNote,
     CorrectedSince,
@@ -100,21 +100,21 @@ enum class SheetPhrase : std::uint8_t {
     NotCalibrated, ///< %1: the tester
     HeldNote,
     Passes,
-    Fails, ///< how far, the two columns before say
-    Undecided, ///< %1: why
+    Fails,         ///< how far, the two columns before say
+    Undecided,     ///< %1: why
     NotComparable, ///< %1: why
     NoLimit,
     BarsFlight,
     Minor,
     IsOpen,
     IsDeferred, ///< %1: the reason
-    AgreedBy, ///< %1: a deferral, %2: the person
-    UntilDay, ///< %1: a deferral, %2: the day
+    AgreedBy,   ///< %1: a deferral, %2: the person
+    UntilDay,   ///< %1: a deferral, %2: the day
     UntilClock, ///< %1: a deferral, %2: a figure of the clock
-    IsCleared, ///< %1: how, %2: by whom
+    IsCleared,  ///< %1: how, %2: by whom
     Map,
-    MapCaption, ///< %1: the envelope, %2: what was read
-    MapUnit, ///< %1: what was read, %2: its unit
+    MapCaption,      ///< %1: the envelope, %2: what was read
+    MapUnit,         ///< %1: what was read, %2: its unit
     MapUnitAndLimit, ///< %1: what was read, %2: its unit, %3: the limit
     MapOrientation,
     MapSizeUnknown,

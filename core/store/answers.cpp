@@ -199,7 +199,8 @@ Argument whyUnread(const JournalLine& line) {
     const auto& unread = *line.unread;
     if (unread.why.where.key.empty())
         return Phrase{VerdictPhrase::LineUnread, {line.number, unread.kind, messageOf(unread.why)}};
-    return Phrase{VerdictPhrase::LineKeyUnread, {line.number, unread.kind, unread.why.where.key, messageOf(unread.why)}};
+    return Phrase{VerdictPhrase::LineKeyUnread,
+                  {line.number, unread.kind, unread.why.where.key, messageOf(unread.why)}};
 }
 
 void sayWhyUnread(std::vector<Question>& questions, JournalTable& journal) {

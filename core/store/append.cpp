@@ -96,8 +96,9 @@ void SqlRecord::forget() {
 void SqlRecord::writeAmendment(const Entry& amendment, const EntryId& target) {
     const auto around = m_journal.around(target);
     if (!around)
-        throw Refused{Problem{StoreFault::NoEntry, {target},
-                                atKey(std::holds_alternative<EntryVoided>(amendment.body) ? "voids" : "replaces")}};
+        throw Refused{Problem{StoreFault::NoEntry,
+                              {target},
+                              atKey(std::holds_alternative<EntryVoided>(amendment.body) ? "voids" : "replaces")}};
     if (const auto* correction = std::get_if<EntryCorrected>(&amendment.body)) {
         if (around->unread && around->tree.original().id == target)
             throw Refused{Problem{StoreFault::CannotBeCorrected, {target}, atKey("replaces")}};

@@ -53,7 +53,7 @@ void migrateWithBackup(const Connection& connection, const std::vector<Migration
                            QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMddhhmmss")).toStdString(),
                        Replace::Never);
             !copied)
-            throw StoreError(copied.error().code, text(copied.error()));
+            throw StoreError(copied.error());
     migrate(connection, steps, remake);
 }
 

@@ -23,7 +23,8 @@ void verifyAround(const Connection& connection, JournalTable& journal, Verdict& 
     const auto flaw = projectionFlaw(connection, journal, progress);
     if (!flaw)
         return;
-    doubt(verdict, {flaw->lacking ? VerdictPhrase::TableLacks : VerdictPhrase::TableHoldsMore, {flaw->table, flaw->row}});
+    doubt(verdict,
+          {flaw->lacking ? VerdictPhrase::TableLacks : VerdictPhrase::TableHoldsMore, {flaw->table, flaw->row}});
     verdict.projection = flaw->table;
     verdict.rebuildMends = true;
     if (!flaw->entry.empty())

@@ -310,6 +310,7 @@ WORDS_OF_OTHERS = {
     "core/record/kinds": "what stands under the keys of an entry, key by key",
     "core/registry/clock.cpp": "two figures as the projections of existing records hold them",
     "core/rules/programme/document_schema.cpp": "what the schema checker writes, to find the key that it means",
+    "core/writing/target.cpp": "how a file of SQLite begins",
 }
 
 

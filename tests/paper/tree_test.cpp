@@ -107,7 +107,8 @@ private slots:
 
     void textKeepsToItsColumns() {
         for (const std::size_t columns : {40u, 72u, 96u, 140u})
-            for (const QString& line : QString::fromStdString(toText(sample::everything(), english, columns)).split('\n')) {
+            for (const QString& line :
+                 QString::fromStdString(toText(sample::everything(), english, columns)).split('\n')) {
                 QVERIFY2(line.size() <= static_cast<qsizetype>(columns), qPrintable(line));
                 QVERIFY2(!line.endsWith(' '), qPrintable(line));
             }

@@ -216,7 +216,7 @@ private slots:
         QTemporaryDir folder;
         const QString file = folder.filePath("paper.pdf");
         QVERIFY(writePdf(sample::empty(), PageFormat::A4, file.toStdString(), Replace::Never));
-        QCOMPARE(writePdf(sample::everything(), PageFormat::A4, file.toStdString(), Replace::Never).error().code,
+        QCOMPARE(writePdf(sample::everything(), PageFormat::A4, file.toStdString(), Replace::Never).error().code(),
                  Code::FileExists);
         QVERIFY(!QString(outputOf("pdftotext", {file, "-"})).contains("Ana Müller"));
         QVERIFY(writePdf(sample::everything(), PageFormat::A4, file.toStdString(), Replace::Asked));

@@ -80,11 +80,11 @@ rc::Gen<Body> any(Of<LineSettled>, const Names& names) {
 
 rc::Gen<Body> any(Of<DefectFound>, const Names& names) {
     using D = DefectFound;
-    const auto found = rc::gen::build<D>(
-        set(&D::defect, names.defect), set(&D::item, names.item), set(&D::what, saying()),
-        set(&D::severity, rc::gen::element(Severity::Barring, Severity::Minor)),
-        set(&D::inspection, optionally(names.inspection)), set(&D::line, anyText()),
-        set(&D::reading, optionally(names.target)), set(&D::place, anyPlace()));
+    const auto found =
+        rc::gen::build<D>(set(&D::defect, names.defect), set(&D::item, names.item), set(&D::what, saying()),
+                          set(&D::severity, rc::gen::element(Severity::Barring, Severity::Minor)),
+                          set(&D::inspection, optionally(names.inspection)), set(&D::line, anyText()),
+                          set(&D::reading, optionally(names.target)), set(&D::place, anyPlace()));
     // A reading that failed says enough.
     return rc::gen::exec([found]() -> Body {
         auto body = *found;

@@ -130,8 +130,9 @@ rc::Gen<Body> any(Of<FlightLogged>, const Names& names) {
                                            set(&Usage::landings, anyCount<Landings>(0, 200)),
                                            set(&Usage::inflations, anyCount<Inflations>(0, 200)));
     const auto track = rc::gen::build<TrackSource>(
-        set(&TrackSource::file, rc::gen::elementOf(std::vector<std::string>{"evening.igc", "track 2.igc"})), set(&TrackSource::fixesSkipped, rc::gen::inRange(0, 10'000'001)),
-        set(&TrackSource::beganAloft), set(&TrackSource::endedAloft));
+        set(&TrackSource::file, rc::gen::elementOf(std::vector<std::string>{"evening.igc", "track 2.igc"})),
+        set(&TrackSource::fixesSkipped, rc::gen::inRange(0, 10'000'001)), set(&TrackSource::beganAloft),
+        set(&TrackSource::endedAloft));
     return rc::gen::cast<Body>(rc::gen::build<FlightLogged>(
         set(&FlightLogged::balloon, names.balloon), set(&FlightLogged::use, use),
         set(&FlightLogged::kit, optionally(someOf(names.item))),

@@ -37,7 +37,9 @@ std::vector<Block> blocksOf(const paper::Document& document) {
 }
 
 /// In lines so long that none is broken.
-QString textOf(const paper::Document& document) { return QString::fromStdString(paper::toText(document, english, 2000)); }
+QString textOf(const paper::Document& document) {
+    return QString::fromStdString(paper::toText(document, english, 2000));
+}
 
 QString headingsOf(const paper::Document& document) {
     QStringList headings;
@@ -216,7 +218,8 @@ private slots:
         signing.outcome = Outcome::Discrepancies;
         QVERIFY(shop.sign(signing));
         const auto file = fileOf(shop);
-        QVERIFY(textOf(releasePaper(file, english)).contains("a list of discrepancies and unairworthy items dated 2026-06-02"));
+        QVERIFY(textOf(releasePaper(file, english))
+                    .contains("a list of discrepancies and unairworthy items dated 2026-06-02"));
         QVERIFY(textOf(discrepancyList(file, english)).contains("Dated 2026-06-02"));
         QVERIFY(std::ranges::count(sheetsOf(file), SheetKind::Discrepancies) == 1);
     }
@@ -235,7 +238,8 @@ private slots:
     void severalPapersHaveATitleThatIsTrueOfAll() {
         Shop shop;
         shop.ready(Visit::PartMlInspection);
-        const auto whole = bound({releasePaper(fileOf(shop), english), inspectionReport(fileOf(shop), english)}, english);
+        const auto whole =
+            bound({releasePaper(fileOf(shop), english), inspectionReport(fileOf(shop), english)}, english);
         QCOMPARE(whole.title, "Papers of inspection " + shop.inspection.text());
         QCOMPARE(blocksOf<paper::PageBreak>(whole).size(), std::size_t(1));
         QVERIFY(headingsOf(whole).contains("Certificate of release to service (DRAFT, not signed)"));

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// A backup gives way to a newer one when somebody says so, and nothing goes with it.
+#include "said.h"
 #include "scratch.h"
 #include "store/connection/connection.h"
 #include "test_class.h"
@@ -37,7 +38,7 @@ private slots:
         const auto copy = scratch.beside("copy");
         QVERIFY(scratch.record->backUpTo(copy));
         posted(*scratch.record, flight);
-        QCOMPARE(scratch.record->backUpTo(copy).error().code, Code::FileExists);
+        QCOMPARE(scratch.record->backUpTo(copy).error().code(), Code::FileExists);
         QCOMPARE(entriesIn(copy), 1); // and opening it leaves it in write-ahead mode
         const auto again = scratch.record->backUpTo(copy, Replace::Asked);
         QVERIFY2(again, again ? "" : text(again.error()).c_str());
@@ -56,8 +57,8 @@ private slots:
         }
         posted(*scratch.record, flight);
         const auto refused = scratch.record->backUpTo(copy, Replace::Asked);
-        QCOMPARE(refused.error().code, Code::FileUnwritable);
-        QVERIFY(refused.error().message.find("entries") != std::string::npos);
+        QCOMPARE(refused.error().code(), Code::FileUnwritable);
+        QVERIFY(spokenMessage(refused.error()).find("entries") != std::string::npos);
         QCOMPARE(entriesIn(copy), 2);
         QCOMPARE(openRecord(copy, OpenMode::Existing).value()->lines({}).value().front().writer, WriterId("second"));
     }
@@ -69,7 +70,7 @@ private slots:
         static_cast<void>(
             openRecord(copy, OpenMode::Existing).value()->keepPicture({"image/png", "a photograph"}).value());
         const auto refused = scratch.record->backUpTo(copy, Replace::Asked);
-        QVERIFY(refused.error().message.find("photographs") != std::string::npos);
+        QVERIFY(spokenMessage(refused.error()).find("photographs") != std::string::npos);
     }
     void whatIsOpenStays() {
         Scratch scratch;
@@ -78,8 +79,8 @@ private slots:
         QVERIFY(scratch.record->backUpTo(copy));
         const auto other = openRecord(copy, OpenMode::Existing).value();
         const auto refused = scratch.record->backUpTo(copy, Replace::Asked);
-        QCOMPARE(refused.error().code, Code::FileUnwritable);
-        QVERIFY(refused.error().message.find("open") != std::string::npos);
+        QCOMPARE(refused.error().code(), Code::FileUnwritable);
+        QVERIFY(spokenMessage(refused.error()).find("open") != std::string::npos);
         posted(*other, flight);
         QCOMPARE(other->verify().value().entries, 2);
     }
@@ -95,7 +96,7 @@ private slots:
               scratch.beside("link"), scratch.beside("recipes.db"), another.file()})
             for (const auto replace : {Replace::Never, Replace::Asked}) {
                 const auto refused = scratch.record->backUpTo(file, replace);
-                QVERIFY2(!refused && refused.error().code == Code::FileUnwritable, file.c_str());
+                QVERIFY2(!refused && refused.error().code() == Code::FileUnwritable, file.c_str());
             }
         posted(*scratch.record, flight);
         QCOMPARE(scratch.record->verify().value().entries, 2);

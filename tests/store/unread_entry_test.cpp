@@ -77,9 +77,9 @@ private slots:
             return receipt ? Problem{} : receipt.error().front();
         };
         const auto items = refused(BoundItems{{ItemId("E1"), ItemId("E1")}});
-        QCOMPARE(items.code, Code::BadValue);
+        QCOMPARE(items.code(), Code::BadValue);
         QCOMPARE(items.where.key, std::string("items"));
-        QVERIFY(!items.mend.empty());
+        QVERIFY(isSaid(items));
         const auto balloons = refused(BoundBalloons{{Registration("QE-ONE"), Registration("QE-ONE")}});
         QCOMPARE(balloons.where.key, std::string("balloons"));
         QCOMPARE(record.verify().value().entries, entries);
@@ -120,7 +120,7 @@ private slots:
         const auto receipt = scratch.record->append({{good, 1}, {entry, 2}}, "made.jsonl");
         QVERIFY(!receipt);
         QCOMPARE(receipt.error().front().where, (Where{"made.jsonl", 2, key.toStdString()}));
-        QVERIFY(!receipt.error().front().mend.empty());
+        QVERIFY(isSaid(receipt.error().front()));
         QCOMPARE(scratch.record->verify().value().entries, entries);
         QCOMPARE(minutesOf(*scratch.record), 60);
         QVERIFY(scratch.record->rebuild());
@@ -177,8 +177,8 @@ private slots:
             R"({"entry":"defect.deferred","on":"2024-03-01","item":"E1","defect":"D","reason":"x","until":"2024-04-01","agreed_by":"Ada Rhos"})";
         const auto barred = problemsOf(record, deferral);
         QCOMPARE(barred.size(), std::size_t{1});
-        QCOMPARE(barred.front().code, Code::NotReleasable);
-        QVERIFY(barred.front().message.find("'twice'") != std::string::npos);
+        QCOMPARE(barred.front().code(), Code::NotReleasable);
+        QVERIFY(spokenMessage(barred.front()).find("'twice'") != std::string::npos);
         posted(record, voidIt);
         QVERIFY(unreadReasons(record).empty());
         posted(record, deferral);
@@ -189,7 +189,7 @@ private slots:
         auto& record = *scratch.record;
         const auto corrected = problemsOf(
             record, R"({"entry":"entry.corrected","on":"2024-03-01","replaces":"twice","with":{"items":["E1"]}})");
-        QCOMPARE(corrected.front().code, Code::CannotAmend);
+        QCOMPARE(corrected.front().code(), Code::CannotAmend);
         posted(record, voidIt);
         QVERIFY(record.unreadable().value().empty());
         QVERIFY(record.line(EntryId("twice")).value()->voided);

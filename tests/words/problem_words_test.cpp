@@ -7,9 +7,8 @@
 #include "problem/faults/entry_fault.h"
 #include "problem/faults/written_fault.h"
 #include "said.h"
-#include "words/sentence.h"
-
 #include "test_class.h"
+#include "words/sentence.h"
 
 #include <QtTest>
 

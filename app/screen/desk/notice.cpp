@@ -18,8 +18,13 @@ namespace {
 std::vector<NumberedEntry> voidsOf(const std::vector<EntryId>& written, CivilDate on, const std::string& by) {
     std::vector<NumberedEntry> voids;
     for (auto id = written.rbegin(); id != written.rend(); ++id)
-        voids.push_back(
-            {{.id = {}, .on = on, .time = {}, .by = by, .note = {}, .body = EntryVoided{*id, std::string(voidReasonName(VoidReason::Undone))}}, 0});
+        voids.push_back({{.id = {},
+                          .on = on,
+                          .time = {},
+                          .by = by,
+                          .note = {},
+                          .body = EntryVoided{*id, std::string(voidReasonName(VoidReason::Undone))}},
+                         0});
     return voids;
 }
 

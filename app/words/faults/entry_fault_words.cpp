@@ -9,89 +9,123 @@ namespace crownring::words {
 Sources sourcesOf(EntryFault fault) {
     switch (fault) {
     case EntryFault::NotJson:
-        return {QT_TRANSLATE_NOOP("Problem", "this is not JSON"), QT_TRANSLATE_NOOP("Problem", "write one whole JSON object a line, in UTF-8")};
+        return {QT_TRANSLATE_NOOP("Problem", "this is not JSON"),
+                QT_TRANSLATE_NOOP("Problem", "write one whole JSON object a line, in UTF-8")};
     case EntryFault::NestedTooDeep:
-        return {QT_TRANSLATE_NOOP("Problem", "objects or lists stand in one another too deep"), QT_TRANSLATE_N_NOOP("Problem", "nest at most %n levels")};
+        return {QT_TRANSLATE_NOOP("Problem", "objects or lists stand in one another too deep"),
+                QT_TRANSLATE_N_NOOP("Problem", "nest at most %n levels")};
     case EntryFault::KeyTwice:
-        return {QT_TRANSLATE_NOOP("Problem", "a key stands twice in one object"), QT_TRANSLATE_NOOP("Problem", "write each key once")};
+        return {QT_TRANSLATE_NOOP("Problem", "a key stands twice in one object"),
+                QT_TRANSLATE_NOOP("Problem", "write each key once")};
     case EntryFault::NotAnEntry:
-        return {QT_TRANSLATE_NOOP("Problem", "an entry is one JSON object"), QT_TRANSLATE_NOOP("Problem", "write { \"entry\": …, \"on\": …, … } on one line")};
+        return {QT_TRANSLATE_NOOP("Problem", "an entry is one JSON object"),
+                QT_TRANSLATE_NOOP("Problem", "write { \"entry\": …, \"on\": …, … } on one line")};
     case EntryFault::UnknownKind:
-        return {QT_TRANSLATE_NOOP("Problem", "'%1' is no kind of entry"), QT_TRANSLATE_NOOP("Problem", "see crownringctl post --help for the kinds")};
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is no kind of entry"),
+                QT_TRANSLATE_NOOP("Problem", "see crownringctl post --help for the kinds")};
     case EntryFault::UnknownKey:
-        return {QT_TRANSLATE_NOOP("Problem", "not a key of %1"), QT_TRANSLATE_NOOP("Problem", "leave it out or mend its spelling")};
+        return {QT_TRANSLATE_NOOP("Problem", "not a key of %1"),
+                QT_TRANSLATE_NOOP("Problem", "leave it out or mend its spelling")};
     case EntryFault::KeyMissing:
         return {QT_TRANSLATE_NOOP("Problem", "this key is missing"), QT_TRANSLATE_NOOP("Problem", "add it")};
     case EntryFault::NotAText:
         return {QT_TRANSLATE_NOOP("Problem", "not a text"), QT_TRANSLATE_NOOP("Problem", "write it in quotes")};
     case EntryFault::NullCharacter:
-        return {QT_TRANSLATE_NOOP("Problem", "a text with a null character"), QT_TRANSLATE_NOOP("Problem", "leave the character U+0000 out")};
+        return {QT_TRANSLATE_NOOP("Problem", "a text with a null character"),
+                QT_TRANSLATE_NOOP("Problem", "leave the character U+0000 out")};
     case EntryFault::Blank:
-        return {QT_TRANSLATE_NOOP("Problem", "this must not be blank"), QT_TRANSLATE_NOOP("Problem", "write what it is")};
+        return {QT_TRANSLATE_NOOP("Problem", "this must not be blank"),
+                QT_TRANSLATE_NOOP("Problem", "write what it is")};
     case EntryFault::TooLong:
         return {QT_TRANSLATE_NOOP("Problem", "too long"), QT_TRANSLATE_N_NOOP("Problem", "at most %n characters")};
     case EntryFault::NotABoolean:
-        return {QT_TRANSLATE_NOOP("Problem", "neither true nor false"), QT_TRANSLATE_NOOP("Problem", "write true or false without quotes")};
+        return {QT_TRANSLATE_NOOP("Problem", "neither true nor false"),
+                QT_TRANSLATE_NOOP("Problem", "write true or false without quotes")};
     case EntryFault::NotANumber:
-        return {QT_TRANSLATE_NOOP("Problem", "not a number that this can be"), QT_TRANSLATE_NOOP("Problem", "a number without quotes")};
+        return {QT_TRANSLATE_NOOP("Problem", "not a number that this can be"),
+                QT_TRANSLATE_NOOP("Problem", "a number without quotes")};
     case EntryFault::NotAWholeNumber:
-        return {QT_TRANSLATE_NOOP("Problem", "not a whole number from %1 to %2"), QT_TRANSLATE_NOOP("Problem", "a whole number without quotes")};
+        return {QT_TRANSLATE_NOOP("Problem", "not a whole number from %1 to %2"),
+                QT_TRANSLATE_NOOP("Problem", "a whole number without quotes")};
     case EntryFault::NotAnObject:
         return {QT_TRANSLATE_NOOP("Problem", "not a JSON object"), QT_TRANSLATE_NOOP("Problem", "write { … }")};
     case EntryFault::NotAListOfObjects:
-        return {QT_TRANSLATE_NOOP("Problem", "not a list of objects"), QT_TRANSLATE_NOOP("Problem", "write [ { … }, … ], or leave the key out")};
+        return {QT_TRANSLATE_NOOP("Problem", "not a list of objects"),
+                QT_TRANSLATE_NOOP("Problem", "write [ { … }, … ], or leave the key out")};
     case EntryFault::NotAList:
         return {QT_TRANSLATE_NOOP("Problem", "not a list"), QT_TRANSLATE_NOOP("Problem", "write [ … ]")};
     case EntryFault::EmptyList:
-        return {QT_TRANSLATE_NOOP("Problem", "an empty list"), QT_TRANSLATE_NOOP("Problem", "name at least one, or leave the key out")};
+        return {QT_TRANSLATE_NOOP("Problem", "an empty list"),
+                QT_TRANSLATE_NOOP("Problem", "name at least one, or leave the key out")};
     case EntryFault::NamedTwice:
-        return {QT_TRANSLATE_NOOP("Problem", "'%1' is named twice"), QT_TRANSLATE_NOOP("Problem", "name each one once")};
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is named twice"),
+                QT_TRANSLATE_NOOP("Problem", "name each one once")};
     case EntryFault::NotAName:
-        return {QT_TRANSLATE_NOOP("Problem", "not a usable name"), QT_TRANSLATE_N_NOOP("Problem", "1 to %n characters without control characters")};
+        return {QT_TRANSLATE_NOOP("Problem", "not a usable name"),
+                QT_TRANSLATE_N_NOOP("Problem", "1 to %n characters without control characters")};
     case EntryFault::NotASlug:
-        return {QT_TRANSLATE_NOOP("Problem", "not one word of lower case letters, digits and hyphens"), QT_TRANSLATE_NOOP("Problem", "write it as hard-landing is written")};
+        return {QT_TRANSLATE_NOOP("Problem", "not one word of lower case letters, digits and hyphens"),
+                QT_TRANSLATE_NOOP("Problem", "write it as hard-landing is written")};
     case EntryFault::NoWordForThis:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is not a word for this"), QT_TRANSLATE_NOOP("Problem", "one of %2")};
     case EntryFault::NoKindOfItem:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is no kind of item"), QT_TRANSLATE_NOOP("Problem", "one of %2")};
     case EntryFault::ClockWithoutFigure:
-        return {QT_TRANSLATE_NOOP("Problem", "a clock without a figure"), QT_TRANSLATE_NOOP("Problem", "state one, or leave the key out")};
+        return {QT_TRANSLATE_NOOP("Problem", "a clock without a figure"),
+                QT_TRANSLATE_NOOP("Problem", "state one, or leave the key out")};
     case EntryFault::OnlyTrue:
-        return {QT_TRANSLATE_NOOP("Problem", "only true says something here"), QT_TRANSLATE_NOOP("Problem", "leave the key out")};
+        return {QT_TRANSLATE_NOOP("Problem", "only true says something here"),
+                QT_TRANSLATE_NOOP("Problem", "leave the key out")};
     case EntryFault::BoundNotOnce:
-        return {QT_TRANSLATE_NOOP("Problem", "whom the programme binds is not said exactly once"), QT_TRANSLATE_NOOP("Problem", "give one of balloons [registration, …], items [id, …] or everything true")};
+        return {
+            QT_TRANSLATE_NOOP("Problem", "whom the programme binds is not said exactly once"),
+            QT_TRANSLATE_NOOP("Problem", "give one of balloons [registration, …], items [id, …] or everything true")};
     case EntryFault::NoDigestOfADocument:
-        return {QT_TRANSLATE_NOOP("Problem", "not a digest"), QT_TRANSLATE_NOOP("Problem", "leave it out, it is computed from the document")};
+        return {QT_TRANSLATE_NOOP("Problem", "not a digest"),
+                QT_TRANSLATE_NOOP("Problem", "leave it out, it is computed from the document")};
     case EntryFault::NotADigest:
-        return {QT_TRANSLATE_NOOP("Problem", "not a SHA-256 digest"), QT_TRANSLATE_NOOP("Problem", "64 hexadecimal digits in lower case")};
+        return {QT_TRANSLATE_NOOP("Problem", "not a SHA-256 digest"),
+                QT_TRANSLATE_NOOP("Problem", "64 hexadecimal digits in lower case")};
     case EntryFault::EventOfNothing:
-        return {QT_TRANSLATE_NOOP("Problem", "an event concerns either a balloon or an item"), QT_TRANSLATE_NOOP("Problem", "give one of balloon and item")};
+        return {QT_TRANSLATE_NOOP("Problem", "an event concerns either a balloon or an item"),
+                QT_TRANSLATE_NOOP("Problem", "give one of balloon and item")};
     case EntryFault::ChangesNothing:
-        return {QT_TRANSLATE_NOOP("Problem", "a correction that changes nothing"), QT_TRANSLATE_NOOP("Problem", "name the keys to change")};
+        return {QT_TRANSLATE_NOOP("Problem", "a correction that changes nothing"),
+                QT_TRANSLATE_NOOP("Problem", "name the keys to change")};
     case EntryFault::NotACorrection:
-        return {QT_TRANSLATE_NOOP("Problem", "a correction is a JSON object"), QT_TRANSLATE_NOOP("Problem", "name the keys to change")};
+        return {QT_TRANSLATE_NOOP("Problem", "a correction is a JSON object"),
+                QT_TRANSLATE_NOOP("Problem", "name the keys to change")};
     case EntryFault::KeyIsFixed:
-        return {QT_TRANSLATE_NOOP("Problem", "this key of an entry cannot change"), QT_TRANSLATE_NOOP("Problem", "void the entry and write a new one")};
+        return {QT_TRANSLATE_NOOP("Problem", "this key of an entry cannot change"),
+                QT_TRANSLATE_NOOP("Problem", "void the entry and write a new one")};
     case EntryFault::NotATimeWithoutZone:
-        return {QT_TRANSLATE_NOOP("Problem", "not a time of day without a zone"), QT_TRANSLATE_NOOP("Problem", "write it as the log has it, HH:MM")};
+        return {QT_TRANSLATE_NOOP("Problem", "not a time of day without a zone"),
+                QT_TRANSLATE_NOOP("Problem", "write it as the log has it, HH:MM")};
     case EntryFault::NoDirection:
-        return {QT_TRANSLATE_NOOP("Problem", "no direction of a fabric"), QT_TRANSLATE_NOOP("Problem", "one of warp, weft")};
+        return {QT_TRANSLATE_NOOP("Problem", "no direction of a fabric"),
+                QT_TRANSLATE_NOOP("Problem", "one of warp, weft")};
     case EntryFault::NeitherReadNorHeld:
-        return {QT_TRANSLATE_NOOP("Problem", "a reading has either a value or a load that was held"), QT_TRANSLATE_NOOP("Problem", "give one of value and held_at")};
+        return {QT_TRANSLATE_NOOP("Problem", "a reading has either a value or a load that was held"),
+                QT_TRANSLATE_NOOP("Problem", "give one of value and held_at")};
     case EntryFault::StepNotAbove:
-        return {QT_TRANSLATE_NOOP("Problem", "not above the value that it goes with"), QT_TRANSLATE_NOOP("Problem", "a stepped indicator shows at least value and below the next step")};
+        return {QT_TRANSLATE_NOOP("Problem", "not above the value that it goes with"),
+                QT_TRANSLATE_NOOP("Problem", "a stepped indicator shows at least value and below the next step")};
     case EntryFault::DeferredWithoutEnd:
-        return {QT_TRANSLATE_NOOP("Problem", "neither until nor until_minutes"), QT_TRANSLATE_NOOP("Problem", "a deferral ends: give a date, a figure of the item's clock, or both")};
+        return {QT_TRANSLATE_NOOP("Problem", "neither until nor until_minutes"),
+                QT_TRANSLATE_NOOP("Problem", "a deferral ends: give a date, a figure of the item's clock, or both")};
     case EntryFault::LimitWithoutBound:
-        return {QT_TRANSLATE_NOOP("Problem", "neither least nor most"), QT_TRANSLATE_NOOP("Problem", "a limit bounds a reading: give the least, the most, or a proof load")};
+        return {QT_TRANSLATE_NOOP("Problem", "neither least nor most"),
+                QT_TRANSLATE_NOOP("Problem", "a limit bounds a reading: give the least, the most, or a proof load")};
     case EntryFault::LeastAboveMost:
         return {QT_TRANSLATE_NOOP("Problem", "more than the most"), QT_TRANSLATE_NOOP("Problem", "exchange the two")};
     case EntryFault::FirstAfterLast:
         return {QT_TRANSLATE_NOOP("Problem", "after the last"), QT_TRANSLATE_NOOP("Problem", "exchange the two")};
     case EntryFault::SealOverNothing:
-        return {QT_TRANSLATE_NOOP("Problem", "a seal over nothing"), QT_TRANSLATE_NOOP("Problem", "name what the signature covers")};
+        return {QT_TRANSLATE_NOOP("Problem", "a seal over nothing"),
+                QT_TRANSLATE_NOOP("Problem", "name what the signature covers")};
     case EntryFault::NothingInspected:
-        return {QT_TRANSLATE_NOOP("Problem", "what is inspected is not said"), QT_TRANSLATE_NOOP("Problem", "name at least one item")};
+        return {QT_TRANSLATE_NOOP("Problem", "what is inspected is not said"),
+                QT_TRANSLATE_NOOP("Problem", "name at least one item")};
     case EntryFault::NobodySigns:
         return {QT_TRANSLATE_NOOP("Problem", "who signs is not said"),
                 QT_TRANSLATE_NOOP("Problem", "name the person who signs")};

@@ -59,15 +59,6 @@ Sources sourcesOf(StoreFault fault) {
     case StoreFault::CopyBroken:
         return {QT_TRANSLATE_NOOP("Problem", "the chain of the copy is broken: %1"),
                 QT_TRANSLATE_NOOP("Problem", "verify the record")};
-    case StoreFault::CopyNotWritten:
-        return {QT_TRANSLATE_NOOP("Problem", "the copy cannot be written to disk"),
-                QT_TRANSLATE_NOOP("Problem", "choose a disk with room, on which you may write")};
-    case StoreFault::CopyNotNamed:
-        return {QT_TRANSLATE_NOOP("Problem", "the copy cannot be given its name: %1"),
-                QT_TRANSLATE_NOOP("Problem", "choose another name")};
-    case StoreFault::FileExists:
-        return {QT_TRANSLATE_NOOP("Problem", "the file exists already: %1"),
-                QT_TRANSLATE_NOOP("Problem", "choose a new name")};
     case StoreFault::SharedRecord:
         return {QT_TRANSLATE_NOOP("Problem", "a shared record is backed up by its database server"),
                 QT_TRANSLATE_NOOP("Problem", "ask who keeps the server")};

@@ -50,10 +50,6 @@ Sources sourcesOf(UseFault fault) {
     case UseFault::FileUnreadable:
         return {QT_TRANSLATE_NOOP("Problem", "the file cannot be read"),
                 QT_TRANSLATE_NOOP("Problem", "check its name and whether it may be read")};
-    case UseFault::FileUnwritable:
-        return {
-            QT_TRANSLATE_NOOP("Problem", "the file cannot be written: %1"),
-            QT_TRANSLATE_NOOP("Problem", "choose a folder that exists, that you may write to, on a disk with room")};
     case UseFault::NoPicture:
         return {QT_TRANSLATE_NOOP("Problem", "this is no picture that can be read: %1"),
                 QT_TRANSLATE_NOOP("Problem", "choose a JPEG or PNG file")};

@@ -23,17 +23,22 @@ const char* sourceOf(BarredPhrase phrase) {
     case BarredPhrase::OtherRules:
         return QT_TRANSLATE_NOOP("Phrase", "the capacity of %1 is not one of the rules that this visit is under");
     case BarredPhrase::OwnerForHire:
-        return QT_TRANSLATE_NOOP("Phrase", "a pilot-owner releases nothing on a balloon operated for hire (Subpart-ADD)");
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "a pilot-owner releases nothing on a balloon operated for hire (Subpart-ADD)");
     case BarredPhrase::AnnualByAMechanic:
-        return QT_TRANSLATE_NOOP("Phrase", "an annual inspection is signed by a repair station, the manufacturer or a mechanic (A&P) who holds an inspection authorization");
+        return QT_TRANSLATE_NOOP("Phrase", "an annual inspection is signed by a repair station, the manufacturer or a "
+                                           "mechanic (A&P) who holds an inspection authorization");
     case BarredPhrase::DeferredForHire:
-        return QT_TRANSLATE_NOOP("Phrase", "on a balloon operated for hire (Subpart-ADD) certifying staff agree to put off a defect");
+        return QT_TRANSLATE_NOOP(
+            "Phrase", "on a balloon operated for hire (Subpart-ADD) certifying staff agree to put off a defect");
     case BarredPhrase::BarringByAPilot:
-        return QT_TRANSLATE_NOOP("Phrase", "what bars flight is not put off by a pilot: it is repaired, or judged by who is rated to do so");
+        return QT_TRANSLATE_NOOP(
+            "Phrase", "what bars flight is not put off by a pilot: it is repaired, or judged by who is rated to do so");
     case BarredPhrase::OwnerMayNot:
         return QT_TRANSLATE_NOOP("Phrase", "a pilot-owner may not release it: %1");
     case BarredPhrase::NotPreventive:
-        return QT_TRANSLATE_NOOP("Phrase", "a pilot may approve preventive maintenance only: this is no item of its list");
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "a pilot may approve preventive maintenance only: this is no item of its list");
     case BarredPhrase::ReviewByOwner:
         return QT_TRANSLATE_NOOP("Phrase", "an airworthiness review is not carried out by a pilot-owner");
     }

@@ -15,7 +15,9 @@ const char* sourceOf(DuePhrase phrase) {
     case DuePhrase::Deferred:
         return QT_TRANSLATE_NOOP("Phrase", "Deferred: %1");
     case DuePhrase::DefectNote:
-        return QT_TRANSLATE_NOOP("Phrase", "An open defect of the record. It goes when it is cleared on the bench (ML.A.403; 14 CFR 91.405).");
+        return QT_TRANSLATE_NOOP(
+            "Phrase",
+            "An open defect of the record. It goes when it is cleared on the bench (ML.A.403; 14 CFR 91.405).");
     case DuePhrase::DefectsFound:
         return QT_TRANSLATE_NOOP("Phrase", "Defects found");
     case DuePhrase::TheRecordItself:
@@ -25,7 +27,8 @@ const char* sourceOf(DuePhrase phrase) {
     case DuePhrase::Fabric:
         return QT_TRANSLATE_NOOP("Phrase", "Fabric: %1");
     case DuePhrase::FabricNote:
-        return QT_TRANSLATE_NOOP("Phrase", "%1, on %2. By readings only: a forecast retires no fabric, and takes the place of no test.");
+        return QT_TRANSLATE_NOOP(
+            "Phrase", "%1, on %2. By readings only: a forecast retires no fabric, and takes the place of no test.");
     case DuePhrase::ReadingsOfFabric:
         return QT_TRANSLATE_NOOP("Phrase", "Readings of fabric");
     case DuePhrase::ReadingsAreNoProgramme:

@@ -27,13 +27,15 @@ const char* sourceOf(LogPhrase phrase) {
     case LogPhrase::ShortYears:
         return QT_TRANSLATE_N_NOOP("Phrase", "%n dates have a year of two digits, read as 1969 to 2068");
     case LogPhrase::DurationUnitOpen:
-        return QT_TRANSLATE_NOOP("Phrase", "'%1' does not say whether its numbers are minutes, hours, or hours and minutes");
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "'%1' does not say whether its numbers are minutes, hours, or hours and minutes");
     case LogPhrase::TemperatureUnitOpen:
         return QT_TRANSLATE_NOOP("Phrase", "'%1' does not say whether its figures are °C or °F");
     case LogPhrase::ZoneNotStated:
         return QT_TRANSLATE_NOOP("Phrase", "take-off times whose zone is not stated are kept as the log has them: %1");
     case LogPhrase::DurationTaken:
-        return QT_TRANSLATE_NOOP("Phrase", "the duration differs from the times by more than five minutes and was taken: %1");
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "the duration differs from the times by more than five minutes and was taken: %1");
     case LogPhrase::Lines:
         return QT_TRANSLATE_N_NOOP("Phrase", "lines %2");
     case LogPhrase::LinesAndMore:

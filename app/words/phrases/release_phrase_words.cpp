@@ -11,7 +11,10 @@ const char* sourceOf(ReleasePhrase phrase) {
     case ReleasePhrase::Caution:
         return QT_TRANSLATE_NOOP("Phrase", "Caution");
     case ReleasePhrase::CautionText:
-        return QT_TRANSLATE_NOOP("Phrase", "Crownring keeps records and computes from stated rules; it never declares a balloon airworthy. The licensed person, the competent authority and the manufacturer's current instructions decide.");
+        return QT_TRANSLATE_NOOP(
+            "Phrase",
+            "Crownring keeps records and computes from stated rules; it never declares a balloon airworthy. The "
+            "licensed person, the competent authority and the manufacturer's current instructions decide.");
     case ReleasePhrase::Aircraft:
         return QT_TRANSLATE_NOOP("Phrase", "Aircraft");
     case ReleasePhrase::Registration:
@@ -89,9 +92,14 @@ const char* sourceOf(ReleasePhrase phrase) {
     case ReleasePhrase::DiscrepanciesListed:
         return QT_TRANSLATE_NOOP("Phrase", "Nothing is released: the discrepancies found are listed.");
     case ReleasePhrase::LoosePartMl:
-        return QT_TRANSLATE_NOOP("Phrase", "Record of work on items that are on no balloon. The statement of Part-ML is for an aircraft: a component is released on an EASA Form 1, or at the aircraft when it is fitted (ML.A.502, ML.A.802).");
+        return QT_TRANSLATE_NOOP(
+            "Phrase",
+            "Record of work on items that are on no balloon. The statement of Part-ML is for an aircraft: a component "
+            "is released on an EASA Form 1, or at the aircraft when it is fitted (ML.A.502, ML.A.802).");
     case ReleasePhrase::LooseUs:
-        return QT_TRANSLATE_NOOP("Phrase", "Record of inspection of items that are on no balloon. The statement of 14 CFR 43.11(a) is for an aircraft: an annual or 100-hour inspection is signed for the balloon.");
+        return QT_TRANSLATE_NOOP(
+            "Phrase", "Record of inspection of items that are on no balloon. The statement of 14 CFR 43.11(a) is for "
+                      "an aircraft: an annual or 100-hour inspection is signed for the balloon.");
     }
     return "";
 }

@@ -11,7 +11,8 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::Draft:
         return QT_TRANSLATE_NOOP("Phrase", "%1 (DRAFT, not signed)");
     case SheetPhrase::DraftNote:
-        return QT_TRANSLATE_NOOP("Phrase", "DRAFT: the inspection is open on %1. Nothing on this page is signed or released.");
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "DRAFT: the inspection is open on %1. Nothing on this page is signed or released.");
     case SheetPhrase::PapersOf:
         return QT_TRANSLATE_NOOP("Phrase", "Papers of inspection %1");
     case SheetPhrase::SignedInTheRecord:
@@ -55,7 +56,8 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::SealOver:
         return QT_TRANSLATE_N_NOOP("Phrase", "The signature covers %n entries of the record; digest %2.");
     case SheetPhrase::CorrectedSinceSee:
-        return QT_TRANSLATE_NOOP("Phrase", "Entries of this inspection were corrected since they were written; the inspection report shows both wordings.");
+        return QT_TRANSLATE_NOOP("Phrase", "Entries of this inspection were corrected since they were written; the "
+                                           "inspection report shows both wordings.");
     case SheetPhrase::LogbookEntry:
         return QT_TRANSLATE_NOOP("Phrase", "Logbook entry");
     case SheetPhrase::NotSigned:
@@ -79,7 +81,9 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::DiscrepancyList:
         return QT_TRANSLATE_NOOP("Phrase", "List of discrepancies and unairworthy items");
     case SheetPhrase::DiscrepancyNote:
-        return QT_TRANSLATE_NOOP("Phrase", "Dated %1, for the owner or operator. What is listed here is open; an item that bars flight is put right, or deferred by who is entitled to, before the next flight.");
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "Dated %1, for the owner or operator. What is listed here is open; an item that bars "
+                                 "flight is put right, or deferred by who is entitled to, before the next flight.");
     case SheetPhrase::Number:
         return QT_TRANSLATE_NOOP("Phrase", "No.");
     case SheetPhrase::Item:
@@ -141,7 +145,8 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::Photographs:
         return QT_TRANSLATE_N_NOOP("Phrase", "%n photographs in the record");
     case SheetPhrase::CorrectionsNote:
-        return QT_TRANSLATE_NOOP("Phrase", "The rest of this report says what these entries say now; the record keeps both.");
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "The rest of this report says what these entries say now; the record keeps both.");
     case SheetPhrase::CorrectedSince:
         return QT_TRANSLATE_NOOP("Phrase", "Corrected since");
     case SheetPhrase::RepairOrPart:

@@ -11,7 +11,8 @@ const char* sourceOf(TrackPhrase phrase) {
     case TrackPhrase::NamesNoBalloon:
         return QT_TRANSLATE_NOOP("Phrase", "the track names no balloon (H record GID); choose one");
     case TrackPhrase::SatelliteAltitudes:
-        return QT_TRANSLATE_NOOP("Phrase", "the altitudes are of the satellites only, so take-off and landing are less sharp");
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "the altitudes are of the satellites only, so take-off and landing are less sharp");
     }
     return "";
 }

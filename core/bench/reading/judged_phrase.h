@@ -8,14 +8,14 @@
 namespace crownring {
 
 enum class JudgedPhrase : std::uint8_t {
-    AtLeast, ///< %1: the reading, %2: the bound
-    AtMost, ///< %1: the reading, %2: the bound
-    Between, ///< %1: the reading, %2, %3: the bounds
+    AtLeast,   ///< %1: the reading, %2: the bound
+    AtMost,    ///< %1: the reading, %2: the bound
+    Between,   ///< %1: the reading, %2, %3: the bounds
     Undecided, ///< %1: one of the three before
-    NoLimit, ///< %1: the quantity
+    NoLimit,   ///< %1: the quantity
     LimitWithoutPressure,
-    OtherTest, ///< %1, %2: the tests of the limit and of the reading
-    TestNotSaid, ///< %1, %2: the tests of the limit and of the reading
+    OtherTest,        ///< %1, %2: the tests of the limit and of the reading
+    TestNotSaid,      ///< %1, %2: the tests of the limit and of the reading
     DirectionNotSaid, ///< %1: that of the limit
 };
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/reading/series.h"
 
-#include "registry/reading_phrase.h"
 #include "problem/faults/reading_fault.h"
+#include "registry/reading_phrase.h"
 
 #include <cmath>
 #include <initializer_list>

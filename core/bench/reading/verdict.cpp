@@ -2,8 +2,8 @@
 #include "bench/reading/verdict.h"
 
 #include "bench/reading/judged_phrase.h"
-#include "registry/reading_phrase.h"
 #include "problem/faults/reading_fault.h"
+#include "registry/reading_phrase.h"
 
 #include <algorithm>
 #include <array>

@@ -8,13 +8,13 @@
 namespace crownring {
 
 enum class BarredPhrase : std::uint8_t {
-    NotEntitled, ///< %2: the capacity
-    Ended, ///< %2: the capacity, %3: the last good day
-    NotYet, ///< %2: the capacity, %3: the first day
-    OnlyFor, ///< %2: the capacity, %3: the balloons
-    NotFor, ///< %2: the capacity, %3: the balloons, %4: the one acted on
+    NotEntitled,       ///< %2: the capacity
+    Ended,             ///< %2: the capacity, %3: the last good day
+    NotYet,            ///< %2: the capacity, %3: the first day
+    OnlyFor,           ///< %2: the capacity, %3: the balloons
+    NotFor,            ///< %2: the capacity, %3: the balloons, %4: the one acted on
     EntitledToNothing, ///< %2: the day
-    OtherRules, ///< %1: the capacity
+    OtherRules,        ///< %1: the capacity
     OwnerForHire,
     AnnualByAMechanic,
     DeferredForHire,

@@ -26,9 +26,7 @@ Argument onItem(Argument what, const ItemFacts* item) {
 
 Argument titleOn(const WorkLine& work) { return onItem(titleOf(work), work.item); }
 
-Argument readOn(const ReadingTaken& reading) {
-    return Phrase{ReadingPhrase::OfItem, {said(reading), reading.item}};
-}
+Argument readOn(const ReadingTaken& reading) { return Phrase{ReadingPhrase::OfItem, {said(reading), reading.item}}; }
 
 class Gate {
 public:

@@ -19,7 +19,7 @@ enum class ReleasePhrase : std::uint8_t {
     TimeInService,
     AircraftTotalTime,
     TimeOf, ///< %1: an item, %2: its time
-    Hours, ///< %1: as 412:30
+    Hours,  ///< %1: as 412:30
     NotKnown,
     HighestTemperature,
     CompletedOn,
@@ -33,20 +33,20 @@ enum class ReleasePhrase : std::uint8_t {
     SignedBy,
     ActingAs,
     Licence,
-    Item, ///< %1: its kind, %2: its id
-    OfType, ///< %1: an item, %2: its type
-    WithSerial, ///< %1: an item, %2: its serial number
-    ByChecklist, ///< %1: the visit, %2, %3: the list and its revision, %4: how much was done, %5: the inspection
-    ByOwnLines, ///< %1: the visit, %2: how much was done, %3: the inspection
-    LinesDone, ///< %1: how many
+    Item,               ///< %1: its kind, %2: its id
+    OfType,             ///< %1: an item, %2: its type
+    WithSerial,         ///< %1: an item, %2: its serial number
+    ByChecklist,        ///< %1: the visit, %2, %3: the list and its revision, %4: how much was done, %5: the inspection
+    ByOwnLines,         ///< %1: the visit, %2: how much was done, %3: the inspection
+    LinesDone,          ///< %1: how many
     LinesNotApplicable, ///< %1: how many
-    Readings, ///< %1: how many
-    Repair, ///< %1: where, %2: how
-    PartReplaced, ///< %1: on what, %2: the part, %3: its release document
-    DefectCleared, ///< %1: on what, %2: how
-    Defect, ///< %1: on what, %2: what was found
-    DefectDeferred, ///< %1: a defect, %2: why it was put off
-    NothingReleased, ///< abandoned
+    Readings,           ///< %1: how many
+    Repair,             ///< %1: where, %2: how
+    PartReplaced,       ///< %1: on what, %2: the part, %3: its release document
+    DefectCleared,      ///< %1: on what, %2: how
+    Defect,             ///< %1: on what, %2: what was found
+    DefectDeferred,     ///< %1: a defect, %2: why it was put off
+    NothingReleased,    ///< abandoned
     DiscrepanciesListed,
     LoosePartMl,
     LooseUs,

@@ -16,13 +16,13 @@ enum class LogPhrase : std::uint8_t {
     NoTimesOfDay, ///< %1: the heading
     DatesInSeveralOrders,
     DatesTellNoOrder,
-    ShortYears, ///< %1: how many
-    DurationUnitOpen, ///< %1: the heading
+    ShortYears,          ///< %1: how many
+    DurationUnitOpen,    ///< %1: the heading
     TemperatureUnitOpen, ///< %1: the heading
-    ZoneNotStated, ///< %1: the lines
-    DurationTaken, ///< %1: the lines
-    Lines, ///< %1: how many, %2: the first of them
-    LinesAndMore, ///< %1: how many, %2: the first of them
+    ZoneNotStated,       ///< %1: the lines
+    DurationTaken,       ///< %1: the lines
+    Lines,               ///< %1: how many, %2: the first of them
+    LinesAndMore,        ///< %1: how many, %2: the first of them
 };
 
 }

@@ -11,26 +11,26 @@ enum class EntryFault : std::uint8_t {
     NotJson,
     NestedTooDeep, ///< %1: the most levels
     KeyTwice,
-    NotAnEntry, ///< not one JSON object
+    NotAnEntry,  ///< not one JSON object
     UnknownKind, ///< %1: the kind as written
-    UnknownKey, ///< %1: of which kind of entry, or inner object
+    UnknownKey,  ///< %1: of which kind of entry, or inner object
     KeyMissing,
     NotAText,
     NullCharacter,
     Blank,
     TooLong, ///< %1: the most characters
     NotABoolean,
-    NotANumber, ///< or beyond what the key may be
+    NotANumber,      ///< or beyond what the key may be
     NotAWholeNumber, ///< %1, %2: the least and the most
     NotAnObject,
     NotAListOfObjects,
     NotAList,
     EmptyList,
     NamedTwice, ///< %1: the name
-    NotAName, ///< %1: the most characters
+    NotAName,   ///< %1: the most characters
     NotASlug,
     NoWordForThis, ///< %1: as written; %2: the words that may stand here
-    NoKindOfItem, ///< %1: as written; %2: the kinds
+    NoKindOfItem,  ///< %1: as written; %2: the kinds
     ClockWithoutFigure,
     OnlyTrue,
     BoundNotOnce,

@@ -39,12 +39,6 @@ FaultRow rowOf(StoreFault fault) {
         return {"copy-dangles", Code::StoreFailed};
     case StoreFault::CopyBroken:
         return {"copy-broken", Code::StoreFailed};
-    case StoreFault::CopyNotWritten:
-        return {"copy-not-written", Code::StoreFailed};
-    case StoreFault::CopyNotNamed:
-        return {"copy-not-named", Code::StoreFailed};
-    case StoreFault::FileExists:
-        return {"file-exists", Code::StoreFailed};
     case StoreFault::SharedRecord:
         return {"shared-record", Code::StoreFailed};
     case StoreFault::IdTwice:

@@ -21,13 +21,10 @@ enum class StoreFault : std::uint8_t {
     ReadOnlyFile,
     DriverGivesNoHandle,
     NoSuchName,
-    JournalLacks,    ///< %1: the id of an entry that another amends
+    JournalLacks, ///< %1: the id of an entry that another amends
     CopyDamaged,
     CopyDangles,
     CopyBroken, ///< %1: why
-    CopyNotWritten,
-    CopyNotNamed, ///< %1: its name
-    FileExists,   ///< %1: its name
     SharedRecord,
     IdTwice,             ///< %1: the id
     IdKnown,             ///< %1: the id

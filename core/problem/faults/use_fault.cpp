@@ -33,8 +33,6 @@ FaultRow rowOf(UseFault fault) {
         return {"bad-rows", Code::BadUse};
     case UseFault::FileUnreadable:
         return {"file-unreadable", Code::FileUnreadable};
-    case UseFault::FileUnwritable:
-        return {"file-unwritable", Code::FileUnreadable};
     case UseFault::NoPicture:
         return {"no-picture", Code::FileUnreadable};
     case UseFault::PictureNotKept:

@@ -22,8 +22,7 @@ enum class UseFault : std::uint8_t {
     SomethingToChoose,
     BadRows,
     FileUnreadable,
-    FileUnwritable, ///< %1: what the system says
-    NoPicture,      ///< %1: what the reader says
+    NoPicture, ///< %1: what the reader says
     PictureNotKept,
     NotAWholeNumber,
     NotANumber,

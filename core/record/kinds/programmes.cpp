@@ -15,13 +15,13 @@ using nlohmann::json;
 /// What a paper states: at least one figure.
 Figures readStatedClock(ObjectReader& reader) {
     Figures figures;
-    readFigures(
-        reader, "clock", figures, []<class C>(ObjectReader& inner, std::string_view name, std::optional<C>& figure) {
-            if (inner.empty())
-                inner.refuse(name, EntryFault::ClockWithoutFigure);
-            else if (const auto value = inner.optionalCount(name, 0, largestCount))
-                figure = C(*value);
-        });
+    readFigures(reader, "clock", figures,
+                []<class C>(ObjectReader& inner, std::string_view name, std::optional<C>& figure) {
+                    if (inner.empty())
+                        inner.refuse(name, EntryFault::ClockWithoutFigure);
+                    else if (const auto value = inner.optionalCount(name, 0, largestCount))
+                        figure = C(*value);
+                });
     return figures;
 }
 

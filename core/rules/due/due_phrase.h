@@ -8,14 +8,14 @@
 namespace crownring {
 
 enum class DuePhrase : std::uint8_t {
-    Defect, ///< %1: what was found
-    FoundOn, ///< %1: the day
+    Defect,   ///< %1: what was found
+    FoundOn,  ///< %1: the day
     Deferred, ///< %1: why
     DefectNote,
     DefectsFound,
     TheRecordItself,
     DefectsAreNoProgramme,
-    Fabric, ///< %1: how it is tested
+    Fabric,     ///< %1: how it is tested
     FabricNote, ///< %1: what was read, %2: the day
     ReadingsOfFabric,
     ReadingsAreNoProgramme,

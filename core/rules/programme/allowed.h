@@ -8,7 +8,6 @@
 #include <nlohmann/json.hpp>
 
 #include <optional>
-
 #include <string>
 #include <vector>
 

@@ -53,9 +53,9 @@ struct Asked {
 
     [[nodiscard]] Problem at(const DocumentPath& path, const Fault& fault, const DocumentPath& allowed) const {
         auto may = allowedAt(schema, allowed);
-        return Problem{
-            fault, {may ? *std::move(may) : Phrase{SchemaPhrase::WhatTheSchemaStates, {kind + ".schema.json"}}},
-            atKey(jsonPointer(path))};
+        return Problem{fault,
+                       {may ? *std::move(may) : Phrase{SchemaPhrase::WhatTheSchemaStates, {kind + ".schema.json"}}},
+                       atKey(jsonPointer(path))};
     }
 };
 

@@ -8,10 +8,10 @@
 namespace crownring {
 
 enum class SchemaPhrase : std::uint8_t {
-    OneOf, ///< %1: the words
+    OneOf,        ///< %1: the words
     OneOfTheKeys, ///< %1: the keys
-    WholeNumber, ///< %1, %2: the least and the most
-    TextLike, ///< %1: a regular expression
+    WholeNumber,  ///< %1, %2: the least and the most
+    TextLike,     ///< %1: a regular expression
     TextOfLength, ///< %1: the most characters
     TrueOrFalse,
     List,

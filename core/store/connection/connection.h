@@ -18,12 +18,13 @@ namespace crownring {
 /// The database refused or was lost. Thrown inside `store`; its border gives the problem.
 class StoreError : public std::runtime_error {
 public:
-    explicit StoreError(StoreFault fault, Arguments arguments = {}) : StoreError(Problem{fault, std::move(arguments)}) {}
+    explicit StoreError(StoreFault fault, Arguments arguments = {})
+        : StoreError(Problem{fault, std::move(arguments)}) {}
+    explicit StoreError(Problem problem) : std::runtime_error(text(problem)), m_problem(std::move(problem)) {}
     [[nodiscard]] const Problem& problem() const { return m_problem; }
     [[nodiscard]] Code code() const { return m_problem.code(); }
 
 private:
-    explicit StoreError(Problem problem) : std::runtime_error(text(problem)), m_problem(std::move(problem)) {}
     Problem m_problem;
 };
 

@@ -151,8 +151,9 @@ private slots:
         const auto refused = comparable(iso, astm);
         QVERIFY(!refused);
         QCOMPARE(refused.error().code(), Code::BadQuantity);
-        QCOMPARE(spokenMessage(refused.error()), std::string("air permeability at 100 Pa on 20 cm² does not compare with air "
-                                                      "permeability at 125 Pa on 38.3 cm²"));
+        QCOMPARE(spokenMessage(refused.error()),
+                 std::string("air permeability at 100 Pa on 20 cm² does not compare with air "
+                             "permeability at 125 Pa on 38.3 cm²"));
         QVERIFY(!comparable(iso, *measuredFrom(air(10, "mm/s", 100, 38.3))));
         QVERIFY(!comparable(iso, *measuredFrom(air(10, "mm/s", 100))));
         QVERIFY(!comparable(*measuredFrom(air(10, "mm/s", 200)), *measuredFrom(air(10, "mm/s", 2491))));

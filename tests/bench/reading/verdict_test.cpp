@@ -92,9 +92,7 @@ std::string answer(const Measured& reading, const std::vector<StatedLimit>& limi
 
 std::string refusedAt(const LimitStated& limit) {
     const auto made = limitFrom(limit);
-    return made                                                                   ? ""
-           : made.error().code() == Code::BadQuantity && isSaid(made.error()) ? made.error().where.key
-                                                                                  : "?";
+    return made ? "" : made.error().code() == Code::BadQuantity && isSaid(made.error()) ? made.error().where.key : "?";
 }
 
 }
@@ -225,7 +223,8 @@ private slots:
     void theReasonNamesBothFigures() {
         const auto judged = judge(broke(120), std::array{thirtyPounds()});
         QCOMPARE(spoken(judged.reason), std::string("grab strength 120 N, at least 133.4 N is stated"));
-        QVERIFY(spoken(judge(air(10, 125), std::array{airLimit(20, 100)}).reason).find("at 125 Pa") != std::string::npos);
+        QVERIFY(spoken(judge(air(10, 125), std::array{airLimit(20, 100)}).reason).find("at 125 Pa") !=
+                std::string::npos);
     }
 
     void aLimitThatCannotBeOneIsRefused() {

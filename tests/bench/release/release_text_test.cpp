@@ -44,7 +44,8 @@ std::vector<std::string> missingFrom(const ReleaseFacts& facts) {
 const auto caution = spoken(Phrase{ReleasePhrase::CautionText, {}});
 
 bool hasHeading(const std::vector<ReleaseSection>& sections, const char* heading) {
-    return std::any_of(sections.begin(), sections.end(), [&](const auto& each) { return spoken(each.heading) == heading; });
+    return std::any_of(sections.begin(), sections.end(),
+                       [&](const auto& each) { return spoken(each.heading) == heading; });
 }
 
 std::string allText(const std::vector<ReleaseSection>& sections) {

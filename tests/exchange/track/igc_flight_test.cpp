@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "igc_flight_test.moc"
+
 #include "exchange/track/igc_flight.h"
 #include "exchange/track/made_track.h"
-#include "igc_flight_test.moc"
 #include "registry/flight_said.h"
 #include "said.h"
 #include "test_class.h"

@@ -64,7 +64,9 @@ private slots:
         expected.atMost = 2;
         QCOMPARE(programme->requirements, std::vector{expected});
         QCOMPARE(programme->id, ProgrammeId("p.1"));
-        QCOMPARE(programme->revision + programme->title.written() + programme->source.written() + programme->note.written(), std::string("7TSN"));
+        QCOMPARE(programme->revision + programme->title.written() + programme->source.written() +
+                     programme->note.written(),
+                 std::string("7TSN"));
     }
 
     void whatIsAbsentHasItsSettledDefault() {

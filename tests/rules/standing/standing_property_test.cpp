@@ -141,7 +141,8 @@ private slots:
             if (programme)
                 RC_ASSERT((programmeFrom(canonicalProgramme(text).value()) == programme));
             else
-                RC_ASSERT((programme.error().code() == Code::BadJson || programme.error().code() == Code::BadProgramme));
+                RC_ASSERT(
+                    (programme.error().code() == Code::BadJson || programme.error().code() == Code::BadProgramme));
         }));
     }
 };
