@@ -5,6 +5,7 @@
 #include "store/new_record.h"
 #include "text/shown.h"
 #include "words/problem_words.h"
+#include "words/question_text.h"
 
 #include <QtCore/QDate>
 #include <nlohmann/json.hpp>

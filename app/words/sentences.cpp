@@ -4,6 +4,7 @@
 #include "registry/flight_said.h"
 #include "words/bench_sentences.h"
 #include "words/border.h"
+#include "words/problem_words.h"
 #include "words/sentence.h"
 #include "words/words.h"
 
@@ -172,7 +173,7 @@ struct Word {
 QString Sentences::of(const Entry& entry, const Titles& titles) { return std::visit(Teller{titles}, entry.body); }
 
 QString Sentences::of(const JournalLine& line, const Titles& titles) {
-    return line.unread ? tr("An entry that cannot be read: %1").arg(inward(line.unread->why.message))
+    return line.unread ? tr("An entry that cannot be read: %1").arg(message(line.unread->why))
                        : of(nowOf(line), titles);
 }
 

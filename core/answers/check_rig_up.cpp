@@ -11,12 +11,12 @@ namespace crownring {
 
 namespace {
 
-/// The balloon that the kit flies as, with its operations: that of its envelope.
-const ItemFacts* leading(const std::vector<ItemFacts>& kit) {
+/// The balloon that the kit flies as is that of its envelope.
+FlyingAs flyingAs(const std::vector<ItemFacts>& kit) {
     for (const auto& item : kit)
         if (item.kind == ItemKind::Envelope && item.balloon)
-            return &item;
-    return nullptr;
+            return {item.balloon, item.operations};
+    return {};
 }
 
 }
@@ -25,7 +25,8 @@ Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, Civ
                                const PlannedFlight& flight) {
     if (kit.empty())
         return problem(UseFault::EmptyKit);
-    auto facts = books.facts({std::nullopt, kit}, on);
+    const Scope scope{std::nullopt, kit};
+    auto facts = books.facts(scope, on);
     if (!facts)
         return tl::unexpected(facts.error());
     for (const auto& id : kit)
@@ -34,19 +35,12 @@ Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, Civ
     auto obligations = obligationsOn(books, on);
     if (!obligations)
         return tl::unexpected(obligations.error());
-    if (auto marked = addFabricMarks(books, *facts, on); !marked)
-        return tl::unexpected(marked.error());
-    std::optional<Registration> balloon;
-    if (const auto* envelope = leading(*facts)) {
-        balloon = envelope->balloon;
-        const auto operations = envelope->operations;
-        for (auto& item : *facts)
-            for (const auto& operation : operations)
-                if (std::find(item.operations.begin(), item.operations.end(), operation) == item.operations.end())
-                    item.operations.push_back(operation);
-    }
+    const auto fabric = fabricMarks(books, scope, *facts, on);
+    if (!fabric)
+        return tl::unexpected(fabric.error());
+    const auto balloon = flyingAs(*facts);
     RigUpAnswer answer;
-    answer.due = dueList(std::move(*facts), std::move(*obligations), on, balloon);
+    answer.due = dueList(std::move(*facts), *fabric, std::move(*obligations), on, balloon);
     answer.verdict = rigUp(answer.due, flight);
     auto unread = books.unreadable();
     if (!unread)

@@ -35,9 +35,10 @@ Result<DueList> due(Books& books, const Scope& scope, CivilDate on) {
     auto obligations = obligationsOn(books, on);
     if (!obligations)
         return tl::unexpected(obligations.error());
-    if (auto marked = addFabricMarks(books, *facts, on); !marked)
-        return tl::unexpected(marked.error());
-    return dueList(std::move(*facts), std::move(*obligations), on);
+    const auto fabric = fabricMarks(books, scope, *facts, on);
+    if (!fabric)
+        return tl::unexpected(fabric.error());
+    return dueList(std::move(*facts), *fabric, std::move(*obligations), on);
 }
 
 }

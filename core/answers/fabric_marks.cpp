@@ -3,194 +3,198 @@
 
 #include "answers/fabric_channel.h"
 #include "bench/release/bench_file.h"
+#include "registry/reading_phrase.h"
 #include "registry/reading_said.h"
 #include "rules/due/defects.h"
 
 #include <algorithm>
 #include <map>
+#include <unordered_map>
 
 namespace crownring {
 
 namespace {
 
 using State = FabricMark::State;
+using Reading = Stamped<ReadingTaken>;
 
-struct Judgeable {
-    Stamp stamp;
-    ReadingTaken body;
-    ReadingState state;
+/// A channel that the manual of a type bounds, and the limits that do.
+struct Bounded {
+    FabricChannel channel;
+    Argument title;
+    std::vector<StatedLimit> limits;
 };
 
-/// What else than readings bears on the fabric of an item.
-struct Works {
-    std::vector<Entry> repairs; ///< with a place
-    std::map<EntryId, DefectId> defectOfReading;
-};
-
-Result<Works> worksOn(Books& books, const ItemFacts& item, CivilDate on) {
-    Works works;
-    const auto repairs = books.told({Subject::Item, item.id.text(), {kindName<RepairMade>()}, on});
-    if (!repairs)
-        return tl::unexpected(repairs.error());
-    for (const auto& line : *repairs)
-        if (const auto* made = std::get_if<RepairMade>(&nowOf(line).body); made && made->place.gore && made->place.row)
-            works.repairs.push_back(nowOf(line));
-    for (const auto& mark : item.defects) {
-        if (mark.kind != DefectMark::Kind::Found)
-            continue;
-        const auto found = books.told({Subject::Defect, mark.defect.text(), {kindName<DefectFound>()}, on});
-        if (!found)
-            return tl::unexpected(found.error());
-        for (const auto& line : *found)
-            if (const auto* defect = std::get_if<DefectFound>(&nowOf(line).body); defect && defect->reading)
-                works.defectOfReading[*defect->reading] = defect->defect;
+std::vector<Bounded> boundedBy(const TypeBook& book, const std::string& type) {
+    std::vector<Bounded> bounds;
+    for (const auto& channel : channelsOf(book, type)) {
+        Bounded bounded{channel, testedAs(channel.series), {}};
+        for (const auto& limit : book.limits)
+            if (limit.kind == ItemKind::Envelope && limit.type.text() == type && limit.quantity == channel.quantity &&
+                seriesOf(limit.quantity, limit.conditions) == channel.series)
+                bounded.limits.push_back(limit);
+        bounds.push_back(std::move(bounded));
     }
-    return works;
+    return bounds;
 }
 
-bool isOpen(const ItemFacts& item, const DefectId& defect) {
-    return std::ranges::any_of(openDefects(item), [&](const OpenDefect& open) { return open.found->defect == defect; });
+struct Compared {
+    const Reading* reading = nullptr;
+    Decision decision;
+    double share = 0; ///< 0 where none is known
+};
+
+std::vector<Compared> compared(const std::vector<Reading>& readings, const Bounded& bounded) {
+    std::vector<Compared> compared;
+    compared.reserve(readings.size());
+    for (const auto& reading : readings) {
+        if (reading.body.quantity != bounded.channel.quantity)
+            continue;
+        const auto measured = measuredFrom(reading.body);
+        if (!measured)
+            continue;
+        const auto decision = decide(*measured, bounded.limits);
+        if (decision.judgement != Judgement::NoLimit && decision.judgement != Judgement::Incomparable)
+            compared.push_back({&reading, decision, decision.limit->shareOf(*measured).value_or(0)});
+    }
+    return compared;
 }
 
-bool isReplaced(const Judgeable& reading, const std::vector<Entry>& repairs) {
-    return std::ranges::any_of(repairs, [&](const Entry& entry) {
-        return std::get<RepairMade>(entry.body).place == reading.body.place && reading.stamp < stampOf(entry);
+bool isReplaced(const Reading& reading, const std::vector<Stamped<RepairMade>>& repairs) {
+    return std::ranges::any_of(repairs, [&](const auto& repair) {
+        return repair.body.place.gore && repair.body.place.row && repair.body.place == reading.body.place &&
+               reading.stamp < repair.stamp;
     });
 }
 
+/// Those that speak of the fabric as it is, in the order of stamps.
+std::vector<Compared> speaking(const std::vector<Compared>& all, const std::vector<Stamped<RepairMade>>& repairs) {
+    std::vector<Compared> latest;
+    latest.reserve(all.size());
+    for (const auto& each : all) {
+        std::erase_if(latest, [&](const Compared& earlier) {
+            return takesThePlaceOf(each.reading->body, earlier.reading->body);
+        });
+        latest.push_back(each);
+    }
+    std::erase_if(latest, [&](const Compared& each) { return isReplaced(*each.reading, repairs); });
+    return latest;
+}
+
+/// The defect that was found with a reading is cleared.
+bool isSettled(const Reading& reading, const ItemFacts& item) {
+    const auto open = openDefects(item);
+    bool found = false;
+    for (const auto& mark : item.defects) {
+        if (mark.failed != reading.stamp.id)
+            continue;
+        found = true;
+        if (std::ranges::any_of(open, [&](const OpenDefect& each) { return each.found->defect == mark.defect; }))
+            return false;
+    }
+    return found;
+}
+
+State stateOf(const Compared& compared, const ItemFacts& item) {
+    switch (compared.decision.judgement) {
+    case Judgement::Fails:
+        return compared.decision.limit->retires == Retired::Item ? State::Item
+               : isSettled(*compared.reading, item)              ? State::Undecided
+                                                                 : State::Panel;
+    case Judgement::Passes:
+        return !compared.reading->body.held && compared.share < closeToBound ? State::Near : State::Within;
+    default:
+        return State::Undecided;
+    }
+}
+
+/// Of two readings the one that the mark tells of: the worse state, then the smaller share. Undecided is the least,
+/// since one reading that decides is enough to know something.
+std::pair<int, double> weightOf(State state, const Compared& compared) {
+    return {state == State::Undecided ? -1 : static_cast<int>(state), -compared.share};
+}
+
 /// "98 N, gore 3, row 12; at least 133.4 N"
-Argument said(const Judgeable& reading) {
-    const auto& body = reading.body;
+Argument said(const Compared& compared) {
+    const auto& body = compared.reading->body;
     Argument what = InUnit{body.value, body.unit};
     if (body.held)
         what = Phrase{ReadingPhrase::HeldAt, {std::move(what)}};
     what = inPlace(std::move(what), body.place);
-    return reading.state.limit ? Phrase{ReadingPhrase::WithLimit, {std::move(what), *reading.state.limit}} : what;
+    const auto bounds = boundsOf(*compared.decision.limit);
+    return bounds ? Phrase{ReadingPhrase::WithLimit, {std::move(what), *bounds}} : what;
 }
 
-/// What speaks of one channel, in the order of stamps.
-std::vector<Judgeable> speaking(const std::vector<Judgeable>& all, const std::vector<Entry>& repairs) {
-    std::vector<Judgeable> latest;
-    for (const auto& reading : all) {
-        std::erase_if(latest, [&](const Judgeable& earlier) { return takesThePlaceOf(reading.body, earlier.body); });
-        latest.push_back(reading);
-    }
-    std::erase_if(latest, [&](const Judgeable& reading) { return isReplaced(reading, repairs); });
-    return latest;
-}
-
-class Weighing {
-public:
-    Weighing(const ItemFacts& item, const Works& works) : m_item(item), m_works(works) {}
-
-    State stateOf(const Judgeable& reading) const {
-        switch (reading.state.judgement) {
-        case Judgement::Fails:
-            return reading.state.retires == Retired::Item ? State::Item
-                   : isSettled(reading)                   ? State::Undecided
-                                                          : State::Panel;
-        case Judgement::Passes:
-            return !reading.body.held && reading.state.share.value_or(0) < closeToBound ? State::Near : State::Within;
-        default:
-            return State::Undecided;
-        }
-    }
-
-private:
-    /// The defect that was found with it is cleared.
-    bool isSettled(const Judgeable& reading) const {
-        const auto defect = m_works.defectOfReading.find(reading.stamp.id);
-        return defect != m_works.defectOfReading.end() && !isOpen(m_item, defect->second);
-    }
-
-    const ItemFacts& m_item;
-    const Works& m_works;
-};
-
-/// Of two readings the one that the mark tells of: the worse state, then the smaller share. Undecided is the least,
-/// since one reading that decides is enough to know something.
-std::pair<int, double> weightOf(State state, const Judgeable& reading) {
-    const int rank = state == State::Undecided ? -1 : static_cast<int>(state);
-    return {rank, -reading.state.share.value_or(0)};
-}
-
-std::optional<FabricMark> markOf(const ItemFacts& item, const Works& works, const FabricChannel& channel,
-                                 const std::vector<Judgeable>& all) {
-    const Weighing weighing(item, works);
-    const auto latest = speaking(all, works.repairs);
-    const Judgeable* worst = nullptr;
+std::optional<FabricMark> markOf(const ItemFacts& item, const FabricHistory& history, const Bounded& bounded) {
+    const auto all = compared(history.readings, bounded);
+    std::optional<Compared> worst;
     State state = State::Undecided;
-    const auto weigh = [&](const Judgeable& reading) {
-        const auto of = weighing.stateOf(reading);
-        if (!worst || weightOf(of, reading) > weightOf(state, *worst)) {
-            worst = &reading;
+    const auto weigh = [&](const Compared& each, State of) {
+        if (!worst || weightOf(of, each) > weightOf(state, *worst)) {
+            worst = each;
             state = of;
         }
     };
-    for (const auto& reading : latest)
-        weigh(reading);
-    for (const auto& reading : all) // what retires the envelope is not outlived by a later reading
-        if (weighing.stateOf(reading) == State::Item)
-            weigh(reading);
+    for (const auto& each : speaking(all, history.repairs))
+        weigh(each, stateOf(each, item));
+    for (const auto& each : all) // what retires the envelope is not outlived by a later reading
+        if (const auto of = stateOf(each, item); of == State::Item)
+            weigh(each, of);
     if (!worst)
         return std::nullopt;
     FabricMark mark;
     mark.state = state;
-    mark.quantity = channel.quantity;
-    mark.title = testedAs(channel.series);
+    mark.quantity = bounded.channel.quantity;
+    mark.title = bounded.title;
     mark.what = said(*worst);
-    mark.source = worst->state.source;
-    mark.stamp = worst->stamp;
-    mark.share = worst->body.held ? 0 : worst->state.share.value_or(0);
+    mark.source = worst->decision.limit->source;
+    mark.stamp = worst->reading->stamp;
+    mark.share = worst->reading->body.held ? 0 : worst->share;
     return mark;
 }
 
-Result<void> addTo(ItemFacts& item, Books& books, const TypeBook& book, CivilDate on) {
-    const auto channels = channelsOf(book, *item.type);
-    if (channels.empty())
-        return {};
-    const auto readings = books.readings(item.id, on);
-    if (!readings)
-        return tl::unexpected(readings.error());
-    if (readings->empty())
-        return {};
-    const auto works = worksOn(books, item, on);
-    if (!works)
-        return tl::unexpected(works.error());
-    for (const auto& channel : channels) {
-        std::vector<StatedLimit> limits;
-        for (const auto& limit : book.limits)
-            if (limit.kind == item.kind && limit.type.text() == *item.type && limit.quantity == channel.quantity &&
-                seriesOf(limit.quantity, limit.conditions) == channel.series)
-                limits.push_back(limit);
-        std::vector<Judgeable> judged;
-        for (const auto& entry : *readings) {
-            const auto& body = std::get<ReadingTaken>(entry.body);
-            if (body.quantity != channel.quantity)
-                continue;
-            auto state = stateOf(body, limits);
-            if (state.judgement != Judgement::NoLimit && state.judgement != Judgement::Incomparable)
-                judged.push_back({stampOf(entry), body, std::move(state)});
-        }
-        if (auto mark = markOf(item, *works, channel, judged))
-            item.fabric.push_back(std::move(*mark));
-    }
-    return {};
-}
+/// An envelope whose manual bounds something.
+struct Followed {
+    const ItemFacts* item = nullptr;
+    const std::vector<Bounded>* bounds = nullptr;
+};
 
 }
 
-Result<void> addFabricMarks(Books& books, std::vector<ItemFacts>& facts, CivilDate on) {
+Result<FabricMarks> fabricMarks(Books& books, const Scope& scope, const std::vector<ItemFacts>& facts, CivilDate on) {
     const auto book = typeBook(books, on);
     if (!book)
         return tl::unexpected(book.error());
-    if (book->limits.empty())
-        return {};
-    for (auto& item : facts)
-        if (item.kind == ItemKind::Envelope && item.type)
-            if (auto added = addTo(item, books, *book, on); !added)
-                return added;
-    return {};
+    std::map<std::string, std::vector<Bounded>> types;
+    std::unordered_map<ItemId, Followed> followed;
+    std::vector<ItemId> asked;
+    for (const auto& item : facts) {
+        if (item.kind != ItemKind::Envelope || !item.type)
+            continue;
+        auto type = types.find(*item.type);
+        if (type == types.end())
+            type = types.emplace(*item.type, boundedBy(*book, *item.type)).first;
+        if (type->second.empty())
+            continue;
+        followed.emplace(item.id, Followed{&item, &type->second});
+        asked.push_back(item.id);
+    }
+    FabricMarks marks;
+    if (followed.empty())
+        return marks;
+    if (!scope.balloon && scope.items.empty())
+        asked.clear(); // that is: all
+    auto told = books.fabric(asked, on, [&](const FabricHistory& history) {
+        const auto found = followed.find(history.item);
+        if (found == followed.end())
+            return;
+        for (const auto& bounded : *found->second.bounds)
+            if (auto mark = markOf(*found->second.item, history, bounded))
+                marks[history.item].push_back(std::move(*mark));
+    });
+    if (!told)
+        return tl::unexpected(told.error());
+    return marks;
 }
 
 }

@@ -6,17 +6,17 @@
 /// panel is replaced there, or the defect that was found with it is cleared; where the manual retires the envelope for
 /// it, it counts for ever (a mistake is corrected or voided).
 
-#include "answers/type_book.h"
 #include "registry/books.h"
-
-#include <vector>
+#include "rules/due/fabric_rows.h"
 
 namespace crownring {
 
 /// A value this many times its bound is close to it; what was only held is never close. Common practice, no source.
 inline constexpr double closeToBound = 1.1;
 
-/// Adds `ItemFacts::fabric` to the envelopes among the facts.
-[[nodiscard]] Result<void> addFabricMarks(Books& books, std::vector<ItemFacts>& facts, CivilDate on);
+/// Of the envelopes among the facts.
+/// @param scope what the facts were asked for
+[[nodiscard]] Result<FabricMarks> fabricMarks(Books& books, const Scope& scope, const std::vector<ItemFacts>& facts,
+                                              CivilDate on);
 
 }

@@ -5,18 +5,27 @@
 
 namespace crownring {
 
-Result<std::optional<Hours>> FlownHours::at(CivilDate day) {
-    if (const auto known = m_known.find(day); known != m_known.end())
-        return known->second;
-    const auto facts = m_books.facts({std::nullopt, {m_item}}, day);
-    if (!facts)
-        return tl::unexpected(facts.error());
-    if (facts->empty())
-        return m_known[day] = std::nullopt;
-    const auto& minutes = facts->front().clock.minutes;
-    if (!minutes)
-        return problem(FabricFault::HoursUnknownOn, {m_item, day});
-    return m_known[day] = hoursOf(*minutes);
+Result<void> FlownHours::read(Books& books) {
+    std::vector<ItemDay> asked;
+    asked.reserve(m_clocks.size());
+    for (const auto& [itemDay, clock] : m_clocks)
+        asked.push_back({itemDay.first, itemDay.second});
+    const auto clocks = books.clocks(asked);
+    if (!clocks)
+        return tl::unexpected(clocks.error());
+    auto next = clocks->begin();
+    for (auto& [itemDay, clock] : m_clocks)
+        clock = *next++;
+    return {};
+}
+
+Result<std::optional<Hours>> FlownHours::at(const ItemId& item, CivilDate day) const {
+    const auto& clock = m_clocks.at({item, day});
+    if (!clock)
+        return std::nullopt;
+    if (!clock->minutes)
+        return problem(FabricFault::HoursUnknownOn, {item, day});
+    return hoursOf(*clock->minutes);
 }
 
 }

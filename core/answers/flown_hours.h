@@ -1,26 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "measure/amount.h"
 #include "registry/books.h"
 
 #include <map>
 #include <optional>
+#include <utility>
 
 namespace crownring {
 
-/// Hours of an item at the ends of days; each day is asked for once.
+/// Hours of items at the ends of days, asked of the record all together.
 class FlownHours {
 public:
-    FlownHours(Books& books, ItemId item) : m_books(books), m_item(std::move(item)) {}
+    void want(const ItemId& item, CivilDate day) { m_clocks.emplace(std::pair(item, day), std::nullopt); }
+    Result<void> read(Books& books);
 
     /// Nothing before it was entered: that history is on paper only. MissingKey where its clock is not known.
-    Result<std::optional<Hours>> at(CivilDate day);
+    /// @pre it was wanted and read
+    [[nodiscard]] Result<std::optional<Hours>> at(const ItemId& item, CivilDate day) const;
 
 private:
-    Books& m_books;
-    ItemId m_item;
-    std::map<CivilDate, std::optional<Hours>> m_known;
+    std::map<std::pair<ItemId, CivilDate>, std::optional<Figures>> m_clocks;
 };
 
 }

@@ -5,6 +5,7 @@
 
 #include "problem/problem.h"
 #include "record/journal.h"
+#include "registry/fabric_history.h"
 #include "registry/item_facts.h"
 #include "registry/question.h"
 
@@ -58,6 +59,12 @@ struct Told {
     CivilDate on;                        ///< dated up to this day
 };
 
+/// An item at the end of a day.
+struct ItemDay {
+    ItemId item;
+    CivilDate day;
+};
+
 class Books {
 public:
     virtual ~Books() = default;
@@ -78,8 +85,13 @@ public:
     virtual Result<std::vector<Question>> unreadable() = 0;
     /// Live entries of the bench, by stamp; what they say now is in `current` where corrections changed it.
     virtual Result<std::vector<JournalLine>> told(const Told& asked) = 0;
-    /// Live readings of an item up to `on`, by stamp, as corrected.
-    virtual Result<std::vector<Entry>> readings(const ItemId& item, CivilDate on) = 0;
+    /// What is held about the fabric of items up to `on`: one item after the other is given to `take`, which keeps no
+    /// reference to it. All items when none is named; what nothing is held about is left out.
+    virtual Result<void> fabric(const std::vector<ItemId>& items, CivilDate on,
+                                const std::function<void(const FabricHistory&)>& take) = 0;
+    /// Clocks of items at the ends of days, in the order asked; nothing before the item was entered. UnknownReference
+    /// for an item that is not in the record.
+    virtual Result<std::vector<std::optional<Figures>>> clocks(const std::vector<ItemDay>& asked) = 0;
     /// The document of a programme that the record holds, latest adoption first; empty when none.
     virtual Result<std::string> programmeDocument(const ProgrammeId& programme) = 0;
     /// Entries about an item (also flights that it flew) or a balloon up to `on`, latest first.

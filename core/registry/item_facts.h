@@ -28,6 +28,8 @@ struct Accomplishment {
 struct Occurrence {
     std::string event;
     Stamp stamp;
+    std::optional<Celsius> hottest{}; ///< where that was reported
+    std::optional<Minutes> lasted{};  ///< how long
     bool operator==(const Occurrence&) const = default;
 };
 
@@ -40,6 +42,7 @@ struct DefectMark {
     Severity severity = Severity::Barring; ///< with `Found`
     std::string what; ///< what was found, why it may wait, or what was done; empty where a reading failed
     std::optional<ReadingTaken> reading; ///< with `Found`: the one that failed, where nothing else was said
+    std::optional<EntryId> failed;       ///< with `Found`: the reading that failed
     std::optional<CivilDate> until;      ///< with `Deferred`: the last good day
     std::optional<Minutes> untilMinutes; ///< with `Deferred`: a figure of the item's clock
     bool operator==(const DefectMark&) const = default;
@@ -47,25 +50,6 @@ struct DefectMark {
 
 /// What was found, or that a reading failed.
 [[nodiscard]] Argument whatOf(const DefectMark& found);
-
-/// How the fabric of an envelope stands by its readings to one bound of its type's manual; forecasts have no say here.
-struct FabricMark {
-    enum class State {
-        Within,    ///< all places that were read last are within the bound
-        Near,      ///< so they are, and one is close to it
-        Undecided, ///< nothing that was read decides: bounds that reach across the limit, or another test
-        Panel,     ///< a panel is beyond it and was not replaced
-        Item,      ///< a reading was beyond it, and that retires the envelope
-    };
-    State state = State::Undecided;
-    std::string quantity; ///< "grab-strength" …
-    Argument title;       ///< "grab strength between jaws of 25 mm"
-    Argument what;        ///< of the worst place: "98 N, gore 3, row 12; at least 133.4 N"
-    std::string source;   ///< of the bound
-    Stamp stamp;          ///< of the reading that decides
-    double share = 0;     ///< of the worst place to the bound, 1 at it, more is better; 0 where it was only held
-    bool operator==(const FabricMark&) const = default;
-};
 
 /// All that the rules need to know of an item at the end of a day. Only what is dated on or before that day is in it.
 struct ItemFacts {
@@ -83,7 +67,6 @@ struct ItemFacts {
     std::vector<Accomplishment> done;    ///< in the order of their stamps
     std::vector<Occurrence> events;      ///< in the order of their stamps
     std::vector<DefectMark> defects;     ///< in the order of their stamps
-    std::vector<FabricMark> fabric; ///< one for each bound that something was read for; `acts/fabric_marks` adds it
     bool operator==(const ItemFacts&) const = default;
 };
 

@@ -50,17 +50,12 @@ Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on
 
 /// Few defects are of a reading alone, so each is looked up by itself.
 std::vector<ItemFacts> SqlRecord::withReadings(std::vector<ItemFacts> facts) {
-    const auto now = [&](const EntryId& id) {
-        const auto line = m_journal.line(id);
-        return line ? std::optional(nowOf(*line)) : std::nullopt;
-    };
     for (auto& item : facts)
         for (auto& mark : item.defects) {
-            if (mark.kind != DefectMark::Kind::Found || !mark.what.empty())
+            if (!mark.failed || !mark.what.empty())
                 continue;
-            const auto entry = now(mark.stamp.id);
-            const auto* found = entry ? std::get_if<DefectFound>(&entry->body) : nullptr;
-            const auto failed = found && found->reading ? now(*found->reading) : std::nullopt;
+            const auto line = m_journal.line(*mark.failed);
+            const auto failed = line ? std::optional(nowOf(*line)) : std::nullopt;
             if (failed)
                 if (const auto* reading = std::get_if<ReadingTaken>(&failed->body))
                     mark.reading = *reading;

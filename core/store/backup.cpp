@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/backup.h"
 
+#include "problem/faults/writing_fault.h"
 #include "store/journal/journal_table.h"
 #include "store/older_copy.h"
 #include "writing/draft.h"
@@ -27,9 +28,11 @@ void checkCopy(const std::string& file) {
 Result<void> backUp(const Connection& connection, const std::string& file, Replace replace) {
     if (connection.dialect() != Dialect::Sqlite)
         throw StoreError(StoreFault::SharedRecord);
-    if (replace == Replace::Asked && foundAt(file) == Found::Record) {
+    if (foundAt(file) == Found::Record) {
         if (auto why = whyNoOlderCopy(connection, file))
             return tl::unexpected(std::move(*why));
+        if (replace == Replace::Never)
+            return problem(WritingFault::Exists, {}, {file, 0, {}});
         replace = Replace::Copy;
     }
     auto draft = Draft::of(file, replace);

@@ -16,7 +16,7 @@ bool isEmptyFile(const std::string& file) {
 }
 
 bool NewRecord::isMadeAt(const std::string& location) {
-    return !isPostgres(location) && (foundAt(location) == Found::Nothing || isEmptyFile(location));
+    return !location.empty() && !isPostgres(location) && (foundAt(location) == Found::Nothing || isEmptyFile(location));
 }
 
 Result<NewRecord> NewRecord::at(const std::string& location, const WriterId& writer) {
@@ -31,7 +31,8 @@ Result<NewRecord> NewRecord::at(const std::string& location, const WriterId& wri
 
 Result<void> NewRecord::keep() {
     m_record.reset();
-    return m_draft.keep();
+    auto draft = std::move(m_draft); // gone at the end where it may not be kept
+    return draft.keep();
 }
 
 }

@@ -32,7 +32,9 @@ public:
                                              const std::optional<ItemId>& item, CivilDate on, int limit) override;
 
     Result<std::vector<JournalLine>> told(const Told& asked) override;
-    Result<std::vector<Entry>> readings(const ItemId& item, CivilDate on) override;
+    Result<void> fabric(const std::vector<ItemId>& items, CivilDate on,
+                        const std::function<void(const FabricHistory&)>& take) override;
+    Result<std::vector<std::optional<Figures>>> clocks(const std::vector<ItemDay>& asked) override;
     Result<std::string> keepPicture(const Picture& picture) override;
     Result<std::optional<Picture>> picture(const std::string& digest) override;
 

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/use_fault.h"
 #include "record/chain/chain.h"
+#include "store/queries/clock_reader.h"
+#include "store/queries/fabric_reader.h"
 #include "store/sql_record.h"
 
 #include <algorithm>
@@ -39,20 +42,31 @@ Result<std::vector<JournalLine>> SqlRecord::told(const Told& asked) {
     });
 }
 
-Result<std::vector<Entry>> SqlRecord::readings(const ItemId& item, CivilDate on) {
+Result<void> SqlRecord::fabric(const std::vector<ItemId>& items, CivilDate on,
+                               const std::function<void(const FabricHistory&)>& take) {
     return guarded([&] {
-        std::vector<Entry> readings;
-        const auto number = m_names.find(item);
-        if (!number)
-            return readings;
-        Statement rows(*m_connection,
-                       "SELECT entry_id FROM reading WHERE item_no = ? AND at < ? ORDER BY at, entry_id");
-        rows.run(*number, Moment::endOf(on).minutes());
-        while (rows.next())
-            if (auto line = m_journal.line(rows.read<EntryId>()); line && !line->unread)
-                readings.push_back(line->current ? std::move(*line->current) : std::move(line->entry));
-        return readings;
+        FabricReader reader(*m_connection, m_names);
+        if (items.empty())
+            return reader.readAll(on, take);
+        for (const auto& item : items)
+            if (const auto number = m_names.find(item))
+                reader.readOne(*number, on, take);
     });
+}
+
+Result<std::vector<std::optional<Figures>>> SqlRecord::clocks(const std::vector<ItemDay>& asked) {
+    return guarded([&]() -> Result<std::vector<std::optional<Figures>>> {
+               std::vector<ClockReader::Asked> numbered;
+               numbered.reserve(asked.size());
+               for (const auto& [item, day] : asked) {
+                   const auto number = m_names.find(item);
+                   if (!number)
+                       return problem(UseFault::NoItem, {item});
+                   numbered.push_back({*number, day});
+               }
+               return ClockReader(*m_connection, m_projector.totals()).read(numbered);
+           })
+        .and_then([](auto&& answer) { return std::forward<decltype(answer)>(answer); });
 }
 
 Result<std::string> SqlRecord::keepPicture(const Picture& picture) {

@@ -9,20 +9,12 @@ Sheet {
     id: sheet
 
     required property EntryForm form
+    readonly property bool asked: sheet.form.open
 
     title: sheet.form.title
+    onAskedChanged: sheet.asked ? sheet.open() : sheet.close()
     onOpened: sheet.closer.nextItemInFocusChain().forceActiveFocus() // the first field
     onClosed: sheet.form.cancel()
-
-    Connections {
-        target: sheet.form
-        function onChanged() {
-            if (sheet.form.open && !sheet.opened)
-                sheet.open();
-            else if (!sheet.form.open && sheet.opened)
-                sheet.close();
-        }
-    }
 
     Scroll {
         id: scroll

@@ -3,6 +3,7 @@
 
 /// A record in memory with only what importing flights asks of one.
 
+#include "problem/faults/use_fault.h"
 #include "record/journal.h"
 #include "registry/books.h"
 
@@ -45,7 +46,7 @@ public:
     Result<std::vector<LoggedFlight>> flights(const Registration& balloon, CivilDate first, CivilDate last) override {
         const auto known = [&](const BalloonCard& card) { return card.balloon == balloon; };
         if (std::none_of(m_cards.begin(), m_cards.end(), known))
-            return problem(Code::UnknownReference, "no such balloon", "enter it");
+            return problem(UseFault::NoBalloon, {balloon});
         std::vector<LoggedFlight> flights;
         for (const auto& entry : m_entries) {
             const auto* flight = std::get_if<FlightLogged>(&entry.body);
@@ -62,7 +63,13 @@ public:
     Result<std::string> keepPicture(const Picture&) override { return std::string(); }
     Result<std::optional<Picture>> picture(const std::string&) override { return std::optional<Picture>{}; }
     Result<std::vector<JournalLine>> told(const Told&) override { return std::vector<JournalLine>{}; }
-    Result<std::vector<Entry>> readings(const ItemId&, CivilDate) override { return std::vector<Entry>{}; }
+    Result<void> fabric(const std::vector<ItemId>&, CivilDate,
+                        const std::function<void(const FabricHistory&)>&) override {
+        return {};
+    }
+    Result<std::vector<std::optional<Figures>>> clocks(const std::vector<ItemDay>& asked) override {
+        return std::vector<std::optional<Figures>>(asked.size());
+    }
     Result<Verdict> verify(const std::function<bool(double)>&) override { return Verdict{}; }
     Result<std::vector<ItemFacts>> facts(const Scope&, CivilDate) override { return std::vector<ItemFacts>{}; }
     Result<std::vector<AdoptedProgramme>> adoptions(CivilDate) override { return std::vector<AdoptedProgramme>{}; }

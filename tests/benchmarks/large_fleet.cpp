@@ -2,6 +2,7 @@
 #include "large_fleet.h"
 
 #include "acts/adopt.h"
+#include "worked_fleet.h"
 
 #include <QtCore/QDir>
 #include <QtCore/QFile>
@@ -12,12 +13,8 @@ namespace crownring::bench {
 
 namespace {
 
-constexpr int itemsPerBalloon = 5;
 constexpr int requirementsPerItem = 5;
-constexpr ItemKind kinds[itemsPerBalloon] = {ItemKind::Envelope, ItemKind::Basket, ItemKind::Burner, ItemKind::Cylinder,
-                                             ItemKind::Cylinder};
 
-const CivilDate firstDay = *CivilDate::fromYearMonthDay(2020, 1, 1);
 constexpr int days = 2190;
 
 std::string programmeText() {
@@ -26,6 +23,7 @@ std::string programmeText() {
     for (int i = 0; i < requirementsPerItem; ++i)
         text += std::string(i ? "," : "") + R"({"id":"bench.)" + std::to_string(i) + R"(","title":"Requirement )" +
                 std::to_string(i) + R"(","source":"made up","kinds":["envelope","basket","burner","cylinder"],)" +
+                (i == 0 ? R"("triggered_by":["hard-landing","over-temperature"],)" : "") +
                 R"("action":"inspect","limits":[{"clock":"months","every":)" + std::to_string(60 + i) +
                 R"(},{"clock":"minutes","every":)" + std::to_string(30000 + 600 * i) + "}]}";
     return text + "]}";
@@ -38,27 +36,20 @@ void append(Record& record, std::vector<NumberedEntry>& waiting) {
     waiting.clear();
 }
 
-NumberedEntry on(CivilDate day, std::string id, Body body) {
-    Entry entry;
-    entry.id = EntryId(std::move(id));
-    entry.on = day;
-    entry.body = std::move(body);
-    return {std::move(entry), 0};
-}
-
 void enterBalloon(int balloon, std::vector<NumberedEntry>& waiting) {
-    const auto number = std::to_string(balloon);
-    waiting.push_back(on(firstDay, "b" + number, BalloonEntered{balloonName(balloon), "made up", {"for-hire"}}));
+    waiting.push_back(
+        written(firstDay, 'b', balloon, 0, BalloonEntered{balloonName(balloon), "made up", {"for-hire"}}));
     for (int i = 0; i < itemsPerBalloon; ++i) {
-        const auto name = number + "-" + std::to_string(i);
-        const ItemId item("I" + name);
-        ItemEntered entered{item, kinds[i], "S" + name, "T1", DayOrMonth(firstDay), newFigures};
-        waiting.push_back(on(firstDay, "i" + name, std::move(entered)));
-        waiting.push_back(on(firstDay, "f" + name, ItemFitted{balloonName(balloon), item, {}}));
+        const auto item = itemName(balloon, i);
+        ItemEntered entered{item,      itemKinds[i], "S" + item.text(), typeName(balloon, i), DayOrMonth(firstDay),
+                            newFigures};
+        waiting.push_back(written(firstDay, 'i', balloon, i, std::move(entered)));
+        waiting.push_back(written(firstDay, 'f', balloon, i, ItemFitted{balloonName(balloon), item, {}}));
         for (int r = 0; r < requirementsPerItem; ++r)
-            waiting.push_back(on(addDays(firstDay, 30 + r * 7), "d" + name + "-" + std::to_string(r),
-                                 RequirementDone{item, RequirementId("bench." + std::to_string(r)), {}, {}, {}}));
+            waiting.push_back(written(addDays(firstDay, 30 + r * 7), 'd', balloon, i * requirementsPerItem + r,
+                                      RequirementDone{item, RequirementId("bench." + std::to_string(r)), {}, {}, {}}));
     }
+    work(balloon, waiting);
 }
 
 }
@@ -67,8 +58,6 @@ std::string folder() {
     const auto named = qEnvironmentVariable("CROWNRING_BENCH_FOLDER");
     return (named.isEmpty() ? QDir::tempPath() : named).toStdString();
 }
-
-Registration balloonName(int number) { return Registration("QE-" + std::to_string(100000 + number)); }
 
 CivilDate askedDay() { return addDays(firstDay, days + 10); }
 
@@ -94,6 +83,7 @@ std::unique_ptr<Record> largeFleet(const std::string& file, const FleetSize& siz
     if (made)
         return record;
     std::vector<NumberedEntry> waiting;
+    stateLimits(waiting);
     for (int balloon = 0; balloon < size.balloons; ++balloon)
         enterBalloon(balloon, waiting);
     append(*record, waiting);

@@ -168,7 +168,7 @@ private slots:
     void badTablesAreSentBack() {
         const auto bad = fit(written(QStringLiteral("bad.csv"), "envelope,lot,fabric,hours,row,dose,load,outcome\n"
                                                                 "E1,L1,F,100,2,0,30,held\n"));
-        QCOMPARE(bad.code(), 2);
+        QCOMPARE(bad.code, 2);
         QVERIFY(bad.out.isEmpty() && bad.err.contains("bad.csv:2"));
         QCOMPARE(fit(written(QStringLiteral("new.csv"), "envelope,lot,fabric,hours,row,dose,load,outcome\n"
                                                         ",L1,F,0,1,0,100,broke\n"))

@@ -34,7 +34,7 @@ ItemFacts itemFor(const Requirement& requirement) {
     item.clock = {Minutes(30'000), Landings(400), std::nullopt};
     item.done = {
         {requirement.id, {Moment::startOf(*CivilDate::parse("2024-01-31")), EntryId("d1")}, item.clock, {}, "proof"}};
-    item.events = {{"hard-landing", {Moment::startOf(*CivilDate::parse("2024-06-01")), EntryId("v1")}}};
+    item.events = {{"hard-landing", {Moment::startOf(*CivilDate::parse("2024-06-01")), EntryId("v1")}, {}, {}}};
     return item;
 }
 

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/gate.h"
+#include "problem/faults/release_fault.h"
+#include "problem/faults/store_fault.h"
 #include "store/scratch.h"
 #include "test_class.h"
 
@@ -14,10 +16,8 @@ using namespace crownring::testing;
 namespace {
 
 Findings refusesNothing(const Batch&) { return std::vector<Problem>{}; }
-Findings something(const Batch&) {
-    return std::vector{Problem{Code::NotReleasable, "a line is open", "carry it out", {{}, 3, {}}}};
-}
-Findings unread(const Batch&) { return problem(Code::StoreFailed, "the page cannot be read", "see the disk"); }
+Findings something(const Batch&) { return std::vector{Problem{ReleaseFault::NothingToList, {}, {{}, 3, {}}}}; }
+Findings unread(const Batch&) { return problem(StoreFault::CopyDamaged); }
 
 }
 

@@ -60,7 +60,7 @@ private slots:
         shop.pull(3);
         shop.pull(3); // again in the same place: still one place
         expectRefused(shop, Shop::signing(), "no-reading", "Manual 77, 6.3");
-        QVERIFY(shop.draft(Shop::signing()).refusals.at(0).text.find("1 of 2") != std::string::npos);
+        QVERIFY(words::message(shop.draft(Shop::signing()).refusals.at(0)).contains("1 of 2"));
         shop.pull(9);
         expectReleased(shop, Shop::signing());
     }

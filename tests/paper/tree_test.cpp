@@ -14,6 +14,7 @@
 #include <rapidcheck.h>
 
 using namespace crownring::paper;
+using crownring::testing::english;
 namespace sample = crownring::paper::sample;
 
 namespace {

@@ -45,10 +45,10 @@ private slots:
     }
 
     void theCodeIsThatOfTheFault() {
-        QCOMPARE(Problem{EntryFault::KeyIsFixed}.code(), Code::CannotAmend);
-        QCOMPARE(Problem{WrittenFault::NotADuration}.code(), Code::BadQuantity);
-        QVERIFY(Problem{EntryFault::NotJson} != Problem{EntryFault::KeyTwice});
-        QVERIFY(Problem{EntryFault::TooLong, {3}} != Problem{EntryFault::TooLong, {4}});
+        QCOMPARE((Problem{EntryFault::KeyIsFixed}.code()), Code::CannotAmend);
+        QCOMPARE((Problem{WrittenFault::NotADuration}.code()), Code::BadQuantity);
+        QVERIFY((Problem{EntryFault::NotJson} != Problem{EntryFault::KeyTwice}));
+        QVERIFY((Problem{EntryFault::TooLong, {3}} != Problem{EntryFault::TooLong, {4}}));
     }
 };
 

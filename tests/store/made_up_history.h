@@ -106,8 +106,48 @@ private:
         return body;
     }
 
+    Body reading() {
+        ReadingTaken body;
+        body.item = item(pick(itemCount));
+        body.quantity = "grab-strength";
+        body.unit = "N";
+        body.value = 20.0 + pick(4000) / 10.0;
+        body.held = chance(30);
+        body.confirmed = chance(20);
+        if (chance(70))
+            body.place = {1 + pick(3), 1 + pick(3)};
+        if (chance(60))
+            body.conditions.jaw = Millimetres(25);
+        if (chance(40))
+            body.conditions.direction = chance(50) ? "warp" : "weft";
+        if (chance(30))
+            body.method = "grab";
+        return body;
+    }
+
+    Body repair() {
+        RepairMade body;
+        body.item = item(pick(itemCount));
+        body.method = "panel replaced";
+        body.place = {1 + pick(3), 1 + pick(3)};
+        if (chance(50))
+            body.lot = "L" + std::to_string(pick(2));
+        if (chance(30))
+            body.width = Millimetres(80);
+        return body;
+    }
+
+    Body fabricStated() {
+        FabricStated body;
+        body.item = item(pick(itemCount));
+        body.lot = "L" + std::to_string(pick(2));
+        if (chance(50))
+            body.firstRow = 2;
+        return body;
+    }
+
     void step() {
-        const int what = pick(100);
+        const int what = pick(115);
         if (what < 18)
             add(ItemFitted{balloon(pick(balloonCount)), item(pick(itemCount)), {}});
         else if (what < 30)
@@ -122,12 +162,18 @@ private:
             add(EventReported{balloon(pick(balloonCount)), "hard-landing", {}, {}});
         else if (what < 91)
             amend(EntryVoided{{}, "a slip"});
-        else
+        else if (what < 100)
             amend(EntryCorrected{{}, patch()});
+        else if (what < 109)
+            add(reading());
+        else if (what < 112)
+            add(repair());
+        else
+            add(fabricStated());
     }
 
     std::string patch() {
-        switch (pick(5)) {
+        switch (pick(6)) {
         case 0:
             return R"({"minutes":)" + std::to_string(1 + pick(200)) + "}";
         case 1:
@@ -136,6 +182,8 @@ private:
             return R"({"item":"I)" + std::to_string(pick(itemCount)) + R"("})";
         case 3:
             return R"({"kit":null})";
+        case 4:
+            return R"({"value":)" + std::to_string(50 + pick(200)) + "}";
         default:
             return R"({"time":"07:30Z"})";
         }

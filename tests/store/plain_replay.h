@@ -5,6 +5,7 @@
 /// once, add flight by flight. Slow, and nothing of the program's folds is used.
 
 #include "record/entry_json.h"
+#include "registry/fabric_history.h"
 #include "registry/item_facts.h"
 
 #include <nlohmann/json.hpp>
@@ -54,6 +55,28 @@ inline std::vector<Entry> liveEntries(const std::vector<Entry>& arrived) {
     std::sort(result.begin(), result.end(), [](const Entry& a, const Entry& b) {
         return std::pair(momentOf(a), a.id) < std::pair(momentOf(b), b.id);
     });
+    return result;
+}
+
+/// What the live entries up to a day say of fabric, by item. @param arrived in the order of arrival
+inline std::vector<FabricHistory> plainFabric(const std::vector<Entry>& arrived, CivilDate on) {
+    std::map<ItemId, FabricHistory> histories;
+    for (const auto& entry : liveEntries(arrived)) {
+        if (on < entry.on)
+            continue;
+        const Stamp stamp{momentOf(entry), entry.id};
+        if (const auto* reading = std::get_if<ReadingTaken>(&entry.body))
+            histories[reading->item].readings.push_back({stamp, *reading});
+        else if (const auto* repair = std::get_if<RepairMade>(&entry.body))
+            histories[repair->item].repairs.push_back({stamp, *repair});
+        else if (const auto* stated = std::get_if<FabricStated>(&entry.body))
+            histories[stated->item].stated.push_back({stamp, *stated});
+    }
+    std::vector<FabricHistory> result;
+    for (auto& [item, history] : histories) {
+        history.item = item;
+        result.push_back(std::move(history));
+    }
     return result;
 }
 
@@ -116,7 +139,7 @@ private:
         } else if (const auto* done = std::get_if<RequirementDone>(&entry.body)) {
             accomplish(entry, *done);
         } else if (const auto* event = std::get_if<EventReported>(&entry.body)) {
-            const Occurrence occurrence{event->event, {momentOf(entry), entry.id}};
+            const Occurrence occurrence{event->event, {momentOf(entry), entry.id}, event->hottest, event->lasted};
             if (const auto* id = std::get_if<ItemId>(&event->subject))
                 happen(*id, occurrence);
             else

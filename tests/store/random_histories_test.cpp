@@ -15,6 +15,7 @@ namespace {
 /// Everything that is asked of a record, on several days, in a form that compares.
 struct Answers {
     std::vector<std::vector<ItemFacts>> facts;
+    std::vector<std::vector<FabricHistory>> fabric;
     std::vector<Question> questions;
     bool operator==(const Answers&) const = default;
 };
@@ -28,8 +29,10 @@ const std::vector<int> asked = {0, 7, 23, 41, MadeUpHistory::lastDay, 400};
 
 Answers answersOf(Record& record) {
     Answers answers;
-    for (const int number : asked)
+    for (const int number : asked) {
         answers.facts.push_back(byId(record.facts({}, MadeUpHistory::dayAt(number)).value()));
+        answers.fabric.push_back(fabricOf(record, MadeUpHistory::dayAt(number)));
+    }
     answers.questions = record.questions().value();
     return answers;
 }
@@ -79,6 +82,7 @@ private slots:
                 const auto on = MadeUpHistory::dayAt(number);
                 auto facts = byId(scratch.record->facts({}, on).value());
                 RC_ASSERT(facts == PlainReplay(kept, on).facts());
+                RC_ASSERT(fabricOf(*scratch.record, on) == plainFabric(kept, on));
             }
         }));
     }
@@ -129,6 +133,24 @@ private slots:
             RC_ASSERT(answersOf(*scratch.record) == before);
         }));
     }
+    void clocksAskedTogetherAreThoseOfEachDay() {
+        QVERIFY(rc::check([] {
+            const auto history = anyHistory();
+            Scratch scratch;
+            postAll(*scratch.record, history.entries, 1000);
+            std::vector<ItemDay> days;
+            const auto items = scratch.record->facts({}, MadeUpHistory::dayAt(400)).value();
+            for (int number = -2; number < MadeUpHistory::lastDay + 4; number += *rc::gen::inRange(1, 5))
+                for (const auto& facts : items)
+                    days.push_back({facts.id, MadeUpHistory::dayAt(number)});
+            const auto clocks = scratch.record->clocks(days).value();
+            RC_ASSERT(clocks.size() == days.size());
+            for (std::size_t i = 0; i < days.size(); ++i) {
+                const auto facts = scratch.record->facts({std::nullopt, {days[i].item}}, days[i].day).value();
+                RC_ASSERT(clocks[i] == (facts.empty() ? std::nullopt : std::optional(facts.front().clock)));
+            }
+        }));
+    }
     void oneItemAndOneBalloonAnswerAsEverythingDoes() {
         QVERIFY(rc::check([] {
             const auto history = anyHistory();
@@ -137,6 +159,13 @@ private slots:
             for (const int number : asked) {
                 const auto on = MadeUpHistory::dayAt(number);
                 const auto all = scratch.record->facts({}, on).value();
+                for (const auto& fabric : fabricOf(*scratch.record, on)) {
+                    std::vector<FabricHistory> alone;
+                    RC_ASSERT(scratch.record
+                                  ->fabric({fabric.item}, on, [&](const FabricHistory& each) { alone.push_back(each); })
+                                  .has_value());
+                    RC_ASSERT(alone == std::vector{fabric});
+                }
                 for (const auto& facts : all) {
                     const auto alone = scratch.record->facts({std::nullopt, {facts.id}}, on).value();
                     RC_ASSERT(alone == std::vector{facts});

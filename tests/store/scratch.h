@@ -9,6 +9,7 @@
 #include <QtCore/QString>
 #include <QtCore/QTemporaryDir>
 
+#include <algorithm>
 #include <memory>
 #include <stdexcept>
 #include <string>
@@ -53,6 +54,25 @@ inline Receipt posted(Record& record, const std::string& lines) {
 inline std::vector<Problem> problemsOf(Record& record, const std::string& lines) {
     const auto receipt = postText(record, record, lines, "test.jsonl");
     return receipt ? std::vector<Problem>{} : receipt.error();
+}
+
+/// What is held about the fabric of all items.
+inline std::vector<FabricHistory> fabricOf(Books& books, CivilDate on) {
+    std::vector<FabricHistory> histories;
+    if (const auto told = books.fabric({}, on, [&](const FabricHistory& each) { histories.push_back(each); }); !told)
+        throw std::runtime_error(text(told.error()));
+    std::ranges::sort(histories, {}, &FabricHistory::item);
+    return histories;
+}
+
+/// The clocks of all items on a day and a year before.
+inline std::vector<std::optional<Figures>> clocksOf(Books& books, CivilDate on) {
+    std::vector<ItemDay> asked;
+    for (const auto& facts : books.facts({}, on).value())
+        for (const auto day : {on, addDays(on, -365)})
+            asked.push_back({facts.id, day});
+    std::ranges::sort(asked, {}, [](const ItemDay& each) { return std::pair(each.item, each.day); });
+    return books.clocks(asked).value();
 }
 
 inline CivilDate day(const char* iso) { return CivilDate::parse(iso).value(); }

@@ -93,7 +93,8 @@ Problem backupOfWhatWasAltered() {
 Problem pictureOverAFile() {
     Scratch scratch;
     const auto file = scratch.beside("picture.png");
-    static_cast<void>(writeOut(file, "one", Replace::Never).value());
+    if (auto first = writeOut(file, "one", Replace::Never); !first)
+        return first.error();
     return writeOut(file, "another", Replace::Never).error();
 }
 
@@ -161,10 +162,6 @@ Problem provoked(Code code) {
         return trackWithoutFlight();
     case Code::AlreadyLogged:
         return flightTwice();
-    case Code::FileExists:
-        return *whyNotWritten(CROWNRING_SOURCE_DIR "/README.md", Replace::Never);
-    case Code::FileUnwritable:
-        return *whyNotWritten(CROWNRING_SOURCE_DIR "/core", Replace::Asked);
     case Code::StoreUnopened:
         return openRecord(Scratch().beside("absent"), OpenMode::Existing).error();
     case Code::StoreForeign:

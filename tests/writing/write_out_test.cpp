@@ -12,6 +12,7 @@
 #include <csignal>
 
 using namespace crownring;
+using namespace crownring::testing;
 
 namespace {
 

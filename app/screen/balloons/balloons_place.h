@@ -11,7 +11,7 @@
 
 namespace crownring::screen {
 
-class BalloonsPlace : public Resident {
+class BalloonsPlace : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::BalloonModel* balloons READ balloons CONSTANT FINAL)

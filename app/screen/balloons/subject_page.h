@@ -12,7 +12,7 @@
 
 namespace crownring::screen {
 
-class SubjectPage : public Resident {
+class SubjectPage : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     /// Exactly one of the two is set.

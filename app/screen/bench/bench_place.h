@@ -10,7 +10,7 @@
 
 namespace crownring::screen {
 
-class BenchPlace : public Resident {
+class BenchPlace : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     /// value: the inspection's name; label: what is inspected; detail: visit and state; chosen: it is open

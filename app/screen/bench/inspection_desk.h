@@ -17,7 +17,7 @@
 
 namespace crownring::screen {
 
-class InspectionDesk : public Resident {
+class InspectionDesk : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString inspection READ inspection WRITE setInspection NOTIFY changed FINAL)

@@ -253,7 +253,7 @@ void ReleaseDesk::print(const QUrl& file, bool letter) {
     hear(QtConcurrent::run([document = bound(documents, language), format, path]() -> Result<void> {
              return print::writePdf(document, format, path.toStdString(), Replace::Asked);
          }),
-         this, [path](const Result<void>& answer) {
+         this, [this, path](const Result<void>& answer) {
              if (answer)
                  house().notice.tell(tr("Written: %1").arg(path));
              else

@@ -12,7 +12,7 @@
 
 namespace crownring::screen {
 
-class ReleaseDesk : public Resident {
+class ReleaseDesk : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::InspectionDesk* desk READ desk WRITE setDesk NOTIFY changed FINAL REQUIRED)

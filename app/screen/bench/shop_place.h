@@ -12,7 +12,7 @@
 
 namespace crownring::screen {
 
-class ShopPlace : public Resident {
+class ShopPlace : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     /// In all four: value: the entry; label, detail; chosen: it holds on the day asked.

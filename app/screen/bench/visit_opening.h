@@ -15,7 +15,7 @@
 
 namespace crownring::screen {
 
-class VisitOpening : public Resident {
+class VisitOpening : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::ChoiceModel* balloons READ balloons CONSTANT FINAL)

@@ -5,6 +5,8 @@
 ///
 ///     NextPlace place;
 ///     place.moveInto(house);
+///
+/// Who derives from it writes its whole name, by which the linter of QML finds it.
 
 #include <QObject>
 #include <QQmlParserStatus>

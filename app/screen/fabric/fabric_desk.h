@@ -17,7 +17,7 @@ namespace crownring::screen {
 
 class FabricFits;
 
-class FabricDesk : public Resident {
+class FabricDesk : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString envelope READ envelope WRITE setEnvelope NOTIFY changed FINAL)

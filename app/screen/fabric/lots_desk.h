@@ -18,7 +18,7 @@ namespace crownring::screen {
 
 class FabricFits;
 
-class LotsDesk : public Resident {
+class LotsDesk : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     /// Nothing is asked of the record before it is shown.

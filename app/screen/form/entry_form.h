@@ -13,7 +13,7 @@
 
 namespace crownring::screen {
 
-class EntryForm : public Resident {
+class EntryForm : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::FormFields* fields READ fields CONSTANT FINAL)

@@ -10,7 +10,7 @@
 
 namespace crownring::screen {
 
-class Search : public Resident {
+class Search : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString words READ words WRITE setWords NOTIFY changed FINAL)

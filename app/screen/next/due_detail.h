@@ -11,7 +11,7 @@
 
 namespace crownring::screen {
 
-class DueDetail : public Resident {
+class DueDetail : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString item READ item WRITE setItem NOTIFY subjectChanged FINAL)

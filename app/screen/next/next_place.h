@@ -13,7 +13,7 @@
 
 namespace crownring::screen {
 
-class NextPlace : public Resident {
+class NextPlace : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::DueModel* list READ list CONSTANT FINAL)

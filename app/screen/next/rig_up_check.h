@@ -15,7 +15,7 @@
 
 namespace crownring::screen {
 
-class RigUpCheck : public Resident {
+class RigUpCheck : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     /// The items to choose from, those that are chosen first.

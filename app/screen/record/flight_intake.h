@@ -14,7 +14,7 @@
 
 namespace crownring::screen {
 
-class FlightIntake : public Resident {
+class FlightIntake : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::IntakeModel* rows READ rows CONSTANT FINAL)

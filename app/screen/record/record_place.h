@@ -15,7 +15,7 @@
 
 namespace crownring::screen {
 
-class RecordPlace : public Resident {
+class RecordPlace : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::JournalModel* journal READ journal CONSTANT FINAL)

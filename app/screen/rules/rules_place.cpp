@@ -115,7 +115,7 @@ void RulesPlace::lookAtProgrammes() {
         if (auto programme = programmeFrom(text); programme && !inForce.contains(programme->id)) {
             m_known.push_back(std::make_shared<const Programme>(std::move(*programme)));
             const auto& shelved = *m_known.back();
-            choices.push_back({inward(shelved.id.text()), inward(shelved.title),
+            choices.push_back({inward(shelved.id.text()), words::said(shelved.title),
                                tr("on the shelf, binds nothing yet · revision %1").arg(inward(shelved.revision)),
                                static_cast<int>(shelved.requirements.size()), -1,
                                inward(shelved.id.text()) == m_programme});
@@ -134,7 +134,7 @@ void RulesPlace::lookAtProgramme() {
         auto reach = reachOf(*m_sheet);
         for (const auto& each : m_shown->requirements) {
             const auto id = inward(each.id.text());
-            requirements.push_back({id, inward(each.title), Words::limits(each), reach[each.id].rows,
+            requirements.push_back({id, words::said(each.title), Words::limits(each), reach[each.id].rows,
                                     reach[each.id].worst, id == m_requirement});
         }
         const auto& all = m_sheet->due.obligations->adoptions();
@@ -164,16 +164,16 @@ const Requirement* RulesPlace::chosen() const {
 }
 
 QString RulesPlace::title() const { return m_shown ? words::said(m_shown->title) : QString(); }
-QString RulesPlace::note() const { return m_shown ? inward(m_shown->note) : QString(); }
+QString RulesPlace::note() const { return m_shown ? words::said(m_shown->note) : QString(); }
 
 QString RulesPlace::about() const {
-    return m_shown ? tr("Revision %1 · %2").arg(inward(m_shown->revision), inward(m_shown->source)) : QString();
+    return m_shown ? tr("Revision %1 · %2").arg(inward(m_shown->revision), words::said(m_shown->source)) : QString();
 }
 
 QString RulesPlace::requirementTitle() const { return chosen() ? words::said(chosen()->title) : QString(); }
-QString RulesPlace::requirementSource() const { return chosen() ? inward(chosen()->source) : QString(); }
+QString RulesPlace::requirementSource() const { return chosen() ? words::said(chosen()->source) : QString(); }
 QString RulesPlace::requirementRule() const { return chosen() ? Words::limits(*chosen()) : QString(); }
-QString RulesPlace::requirementNote() const { return chosen() ? inward(chosen()->note) : QString(); }
+QString RulesPlace::requirementNote() const { return chosen() ? words::said(chosen()->note) : QString(); }
 
 QString RulesPlace::requirementFacts() const {
     const auto* requirement = chosen();

@@ -13,7 +13,7 @@
 
 namespace crownring::screen {
 
-class RulesPlace : public Resident {
+class RulesPlace : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     /// In force first, then the shelf.

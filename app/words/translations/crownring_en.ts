@@ -38,6 +38,13 @@
 <context>
     <name>Phrase</name>
     <message numerus="yes">
+        <source>%n fixes skipped</source>
+        <translation>
+            <numerusform>%n fix skipped</numerusform>
+            <numerusform>%n fixes skipped</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n dates have a year of two digits, read as 1969 to 2068</source>
         <translation>
             <numerusform>%n date has a year of two digits, read as 1969 to 2068</numerusform>
@@ -125,10 +132,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>1 to %n bytes on one line</source>
+        <source>1 to %n characters on one line</source>
         <translation>
-            <numerusform>1 to %n byte on one line</numerusform>
-            <numerusform>1 to %n bytes on one line</numerusform>
+            <numerusform>1 to %n character on one line</numerusform>
+            <numerusform>1 to %n characters on one line</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -156,16 +163,6 @@
         <translation>
             <numerusform>%n entry saved</numerusform>
             <numerusform>%n entries saved</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>crownring::screen::ReadingDesk</name>
-    <message numerus="yes">
-        <source>%n taken</source>
-        <translation>
-            <numerusform>%n taken</numerusform>
-            <numerusform>%n taken</numerusform>
         </translation>
     </message>
 </context>

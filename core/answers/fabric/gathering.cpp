@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <numeric>
 
 namespace crownring {
@@ -25,10 +26,9 @@ bool speaksOf(const FabricStated& stated, const PanelPlace& place) {
 }
 
 /// Is every panel of the envelope spoken of? Where its panels are not counted, by what has no bounds.
-bool isStatedThroughout(const std::vector<Entry>& stated, const FollowedEnvelope& envelope) {
+bool isStatedThroughout(const std::vector<Stamped<FabricStated>>& stated, const FollowedEnvelope& envelope) {
     const auto isStated = [&](const PanelPlace& place) {
-        return std::ranges::any_of(
-            stated, [&](const Entry& entry) { return speaksOf(std::get<FabricStated>(entry.body), place); });
+        return std::ranges::any_of(stated, [&](const auto& each) { return speaksOf(each.body, place); });
     };
     for (int gore = 1; gore <= envelope.gores; ++gore)
         for (int row = 1; row <= envelope.rows; ++row)
@@ -60,8 +60,15 @@ std::size_t FabricRecord::setAt(std::size_t envelope, const PanelPlace& place) c
     return of.firstSet;
 }
 
-Result<void> FabricGathering::take(const ItemFacts& envelope, const StatedLimit& limit, const FabricTold& told) {
-    FlownHours hours(m_books, envelope.id);
+std::vector<Occurrence> overheatingsOf(const ItemFacts& item) {
+    std::vector<Occurrence> heats;
+    std::ranges::copy_if(item.events, std::back_inserter(heats), [](const Occurrence& each) {
+        return each.event == "over-temperature" && each.hottest && each.lasted;
+    });
+    return heats;
+}
+
+Result<void> FabricGathering::take(const ItemFacts& envelope, const StatedLimit& limit, const FabricHistory& history) {
     const auto& minutes = envelope.clock.minutes;
     if (!minutes)
         return problem(FabricFault::HoursUnknown, {envelope.id});
@@ -82,37 +89,38 @@ Result<void> FabricGathering::take(const ItemFacts& envelope, const StatedLimit&
 
     m_heats.clear();
     m_panels.clear();
-    for (const auto& entry : told.heats) {
-        const auto then = hours.at(entry.on);
-        if (!then)
-            return tl::unexpected(then.error());
-        const auto& heat = std::get<EventReported>(entry.body);
-        if (*then)
-            m_heats.push_back({**then, *heat.hottest, hoursOf(*heat.lasted)});
-    }
-    std::string cloth;
-    for (const auto& entry : told.stated)
-        if (const auto& stated = std::get<FabricStated>(entry.body); cloth.empty())
-            cloth = stated.fabric;
-    addSets(told, cloth);
-    if (auto done = addPatches(told, hours, cloth); !done)
+    if (auto done = addHeats(envelope); !done)
         return done;
-    for (const auto& entry : told.readings)
-        if (std::get<ReadingTaken>(entry.body).quantity == m_record.channel.quantity)
-            if (auto done = addReading(entry, hours, limit); !done)
-                return done;
+    const auto named = std::ranges::find_if(history.stated, [](const auto& each) { return !each.body.fabric.empty(); });
+    const auto cloth = named == history.stated.end() ? std::string() : named->body.fabric;
+    addSets(history, cloth);
+    if (auto done = addPatches(history, cloth); !done)
+        return done;
+    for (const auto& reading : history.readings)
+        if (auto done = addReading(reading, limit); !done)
+            return done;
     const auto& original = m_record.sets[followed.firstSet];
     m_heatAll = m_heatAll + doseAt(original, followed.hours);
     m_flownAll = m_flownAll + followed.hours;
     return {};
 }
 
+Result<void> FabricGathering::addHeats(const ItemFacts& envelope) {
+    for (const auto& heat : overheatingsOf(envelope)) {
+        const auto then = m_hours.at(envelope.id, heat.stamp.at.on());
+        if (!then)
+            return tl::unexpected(then.error());
+        if (*then)
+            m_heats.push_back({**then, *heat.hottest, hoursOf(*heat.lasted)});
+    }
+    return {};
+}
+
 /// What is not stated of any lot comes first, so that what is stated later is found before it.
-void FabricGathering::addSets(const FabricTold& told, const std::string& cloth) {
-    if (!isStatedThroughout(told.stated, m_record.envelopes.back()))
+void FabricGathering::addSets(const FabricHistory& history, const std::string& cloth) {
+    if (!isStatedThroughout(history.stated, m_record.envelopes.back()))
         newSet({}, cloth, Hours(0));
-    for (const auto& entry : told.stated) {
-        const auto& stated = std::get<FabricStated>(entry.body);
+    for (const auto& [stamp, stated] : history.stated) {
         auto& set = m_record.sets[newSet(stated.lot, stated.fabric.empty() ? cloth : stated.fabric, Hours(0))];
         set.came = stated;
         if (stated.lastRow)
@@ -120,10 +128,9 @@ void FabricGathering::addSets(const FabricTold& told, const std::string& cloth) 
     }
 }
 
-Result<void> FabricGathering::addPatches(const FabricTold& told, FlownHours& hours, const std::string& cloth) {
-    for (const auto& entry : told.repairs) {
-        const auto& made = std::get<RepairMade>(entry.body);
-        const auto then = hours.at(entry.on);
+Result<void> FabricGathering::addPatches(const FabricHistory& history, const std::string& cloth) {
+    for (const auto& [stamp, made] : history.repairs) {
+        const auto then = m_hours.at(history.item, stamp.at.on());
         if (!then)
             return tl::unexpected(then.error());
         if (!*then)
@@ -132,7 +139,7 @@ Result<void> FabricGathering::addPatches(const FabricTold& told, FlownHours& hou
         auto& set = m_record.sets[newSet(made.lot, of == m_cloths.end() ? cloth : of->second, **then)];
         set.patch = made.place;
         set.use.row = heightOf(*made.place.row);
-        m_panels.back().stamp = stampOf(entry);
+        m_panels.back().stamp = stamp;
     }
     return {};
 }
@@ -190,35 +197,35 @@ Hours FabricGathering::doseAt(const FollowedSet& set, Hours ofEnvelope) const {
     return heatDose(heats, ofEnvelope - set.fittedAt);
 }
 
-void FabricGathering::leaveOut(const Entry& entry, Phrase why) {
-    m_record.leftOut.push_back({m_record.envelopes.size() - 1, entry.id, std::move(why)});
+void FabricGathering::leaveOut(const EntryId& entry, Phrase why) {
+    m_record.leftOut.push_back({m_record.envelopes.size() - 1, entry, std::move(why)});
 }
 
-Result<void> FabricGathering::addReading(const Entry& entry, FlownHours& hours, const StatedLimit& limit) {
-    const auto& reading = std::get<ReadingTaken>(entry.body);
-    const auto then = hours.at(entry.on);
+Result<void> FabricGathering::addReading(const Stamped<ReadingTaken>& taken, const StatedLimit& limit) {
+    const auto& [stamp, reading] = taken;
+    const auto then = m_hours.at(reading.item, stamp.at.on());
     if (!then)
         return tl::unexpected(then.error());
     const auto measured = measuredFrom(reading);
     if (!*then || !measured) {
-        leaveOut(entry, *then ? messageOf(measured.error()) : Phrase{LeftOutPhrase::BeforeEnvelope, {}});
+        leaveOut(stamp.id, *then ? messageOf(measured.error()) : Phrase{LeftOutPhrase::BeforeEnvelope, {}});
         return {};
     }
     const auto judged = judge(*measured, std::span(&limit, 1));
     if (judged.judgement == Judgement::Incomparable || judged.judgement == Judgement::NoLimit) {
-        leaveOut(entry, judged.reason);
+        leaveOut(stamp.id, judged.reason);
         return {};
     }
     if (measured->value.value() <= 0) {
-        leaveOut(entry, {LeftOutPhrase::NothingOnAScaleOfRatios, {}});
+        leaveOut(stamp.id, {LeftOutPhrase::NothingOnAScaleOfRatios, {}});
         return {};
     }
     if (const auto doubted = doubt(*measured, unitOf(*quantityNamed(measured->quantity)));
         doubted && !reading.confirmed) {
-        leaveOut(entry, doubted->question);
+        leaveOut(stamp.id, doubted->question);
         return {};
     }
-    const auto number = setAt(reading.place, stampOf(entry));
+    const auto number = setAt(reading.place, stamp);
     const auto& set = m_record.sets[number];
     SetReading row;
     row.set = number;
@@ -228,7 +235,8 @@ Result<void> FabricGathering::addReading(const Entry& entry, FlownHours& hours, 
     const double ln = std::log(m_record.channel.falling(measured->value));
     row.observed = {measured->held ? Seen::AtLeast : Seen::Exactly, ln, 0};
     m_record.fleet.readings.push_back(row);
-    m_record.readings.push_back({entry.id, entry.on, reading.place, measured->value, measured->held, judged.judgement});
+    m_record.readings.push_back(
+        {stamp.id, stamp.at.on(), reading.place, measured->value, measured->held, judged.judgement});
     return {};
 }
 

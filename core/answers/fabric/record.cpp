@@ -5,7 +5,8 @@
 #include "problem/faults/fabric_fault.h"
 
 #include <algorithm>
-#include <limits>
+#include <iterator>
+#include <unordered_map>
 
 namespace crownring {
 
@@ -27,39 +28,71 @@ const StatedLimit* limitFor(const TypeBook& book, const std::string& type, const
     return hardest;
 }
 
-using ToldOfItems = std::map<ItemId, FabricTold>;
+/// An envelope that is followed, by the limit of its type's manual.
+struct Followed {
+    const ItemFacts* item = nullptr;
+    const StatedLimit* limit = nullptr;
+    FabricHistory history; ///< of the quantity that is followed
+};
 
-/// What was stated and repaired of all items, and the cloths of lots.
-Result<void> readWorks(Books& books, CivilDate on, ToldOfItems& told, ClothOfLot& cloths) {
-    const auto lines = books.told({Subject::Item, {}, {kindName<RepairMade>(), kindName<FabricStated>()}, on});
-    if (!lines)
-        return tl::unexpected(lines.error());
-    for (const auto& line : *lines) {
-        const auto& entry = nowOf(line);
-        if (const auto* stated = std::get_if<FabricStated>(&entry.body)) {
-            told[stated->item].stated.push_back(entry);
-            if (!stated->fabric.empty())
-                cloths[stated->lot] = stated->fabric;
-        } else if (const auto* made = std::get_if<RepairMade>(&entry.body); made && made->place.gore && made->place.row)
-            told[made->item].repairs.push_back(entry);
-    }
-    return {};
+std::vector<Followed> followedAmong(const std::vector<ItemFacts>& facts, const TypeBook& book,
+                                    const FabricChannel& channel) {
+    std::vector<Followed> followed;
+    for (const auto& item : facts)
+        if (item.kind == ItemKind::Envelope && item.type)
+            if (const auto* limit = limitFor(book, *item.type, channel))
+                followed.push_back({&item, limit, {item.id, {}, {}, {}}});
+    return followed;
 }
 
-/// The over-temperatures of which heat and length were reported; few items have any.
-Result<std::vector<Entry>> heatsOf(Books& books, const ItemFacts& item, CivilDate on) {
-    std::vector<Entry> heats;
-    if (std::ranges::none_of(item.events, [](const Occurrence& each) { return each.event == "over-temperature"; }))
-        return heats;
-    const auto history = books.history(std::nullopt, item.id, on, std::numeric_limits<int>::max());
-    if (!history)
-        return tl::unexpected(history.error());
-    for (const auto& line : *history) {
-        const auto* event = std::get_if<EventReported>(&nowOf(line).body);
-        if (!line.voided && event && event->event == "over-temperature" && event->hottest && event->lasted)
-            heats.push_back(nowOf(line));
+/// The cloths of lots, by the latest statement about each.
+ClothOfLot clothsOf(std::vector<Stamped<FabricStated>> stated) {
+    std::ranges::sort(stated, {}, &Stamped<FabricStated>::stamp);
+    ClothOfLot cloths;
+    for (const auto& [stamp, body] : stated)
+        if (!body.fabric.empty())
+            cloths[body.lot] = body.fabric;
+    return cloths;
+}
+
+/// Reads the histories of what is followed. @return what was stated of the lots of all envelopes
+Result<ClothOfLot> readHistories(Books& books, CivilDate on, const std::string& quantity,
+                                 std::vector<Followed>& followed) {
+    std::unordered_map<ItemId, Followed*> byId;
+    for (auto& each : followed)
+        byId.emplace(each.item->id, &each);
+    std::vector<Stamped<FabricStated>> stated;
+    auto told = books.fabric({}, on, [&](const FabricHistory& history) {
+        stated.insert(stated.end(), history.stated.begin(), history.stated.end());
+        const auto found = byId.find(history.item);
+        if (found == byId.end())
+            return;
+        auto& mine = found->second->history;
+        mine.stated = history.stated;
+        std::ranges::copy_if(history.readings, std::back_inserter(mine.readings),
+                             [&](const auto& reading) { return reading.body.quantity == quantity; });
+        std::ranges::copy_if(history.repairs, std::back_inserter(mine.repairs),
+                             [](const auto& repair) { return repair.body.place.gore && repair.body.place.row; });
+    });
+    if (!told)
+        return tl::unexpected(told.error());
+    return clothsOf(std::move(stated));
+}
+
+Result<FlownHours> hoursOf(Books& books, const std::vector<Followed>& followed) {
+    FlownHours hours;
+    for (const auto& envelope : followed) {
+        const auto want = [&](const auto& stamped) {
+            for (const auto& each : stamped)
+                hours.want(envelope.item->id, each.stamp.at.on());
+        };
+        want(envelope.history.readings);
+        want(envelope.history.repairs);
+        want(overheatingsOf(*envelope.item));
     }
-    return heats;
+    if (auto read = hours.read(books); !read)
+        return tl::unexpected(read.error());
+    return hours;
 }
 
 }
@@ -67,30 +100,22 @@ Result<std::vector<Entry>> heatsOf(Books& books, const ItemFacts& item, CivilDat
 Result<FabricRecord> fabricRecord(Books& books, const FabricChannel& channel, CivilDate on) {
     const auto book = typeBook(books, on);
     const auto facts = books.facts({}, on);
-    ToldOfItems told;
-    ClothOfLot cloths;
-    const auto works = readWorks(books, on, told, cloths);
-    if (!book || !facts || !works)
-        return tl::unexpected(!book ? book.error() : !facts ? facts.error() : works.error());
+    if (!book || !facts)
+        return tl::unexpected(!book ? book.error() : facts.error());
+    auto followed = followedAmong(*facts, *book, channel);
+    const auto cloths = readHistories(books, on, channel.quantity, followed);
+    if (!cloths)
+        return tl::unexpected(cloths.error());
+    const auto hours = hoursOf(books, followed);
+    if (!hours)
+        return tl::unexpected(hours.error());
     FabricRecord record;
     record.channel = channel;
     record.on = on;
-    FabricGathering gathering(books, record, *book, cloths);
-    for (const auto& item : *facts) {
-        const auto* limit =
-            item.kind == ItemKind::Envelope && item.type ? limitFor(*book, *item.type, channel) : nullptr;
-        if (!limit)
-            continue;
-        auto readings = books.readings(item.id, on);
-        auto heats = heatsOf(books, item, on);
-        if (!readings || !heats)
-            return tl::unexpected(readings ? heats.error() : readings.error());
-        auto& ofItem = told[item.id];
-        ofItem.readings = std::move(*readings);
-        ofItem.heats = std::move(*heats);
-        if (const auto taken = gathering.take(item, *limit, ofItem); !taken)
+    FabricGathering gathering(record, *book, *cloths, *hours);
+    for (const auto& each : followed)
+        if (const auto taken = gathering.take(*each.item, *each.limit, each.history); !taken)
             return tl::unexpected(taken.error());
-    }
     if (record.envelopes.empty())
         return problem(FabricFault::NoManualBoundsIt, {testedAs(channel.series)});
     gathering.finish();
@@ -110,12 +135,17 @@ FabricRecord before(const FabricRecord& record, CivilDate day) {
 }
 
 Result<YearlyPace> paceOfItem(Books& books, const ItemId& item, CivilDate on) {
-    FlownHours hours(books, item);
     const auto last = endOfMonth(addMonths(on, -1, DayRule::Same)); // the last whole month
+    const auto monthsBack = [&](int back) { return endOfMonth(addMonths(last, -back, DayRule::Same)); };
+    FlownHours hours;
+    for (int back = monthsOfPace; back >= 0; --back)
+        hours.want(item, monthsBack(back));
+    if (const auto read = hours.read(books); !read)
+        return tl::unexpected(read.error());
     std::vector<double> flown;
     std::optional<Hours> before;
     for (int back = monthsOfPace; back >= 0; --back) {
-        const auto at = hours.at(endOfMonth(addMonths(last, -back, DayRule::Same)));
+        const auto at = hours.at(item, monthsBack(back));
         if (!at)
             return tl::unexpected(at.error());
         if (before && *at)

@@ -84,15 +84,20 @@ Result<Measured> measuredFrom(const ReadingTaken& reading) {
     return inOwnUnit(reading, **quantity, **unit);
 }
 
-SeriesKey seriesOf(std::string_view quantity, const TestConditions& conditions) {
-    SeriesKey key{.quantity = std::string(quantity), .pressure = {}, .area = {}, .jaw = {}};
+TestSizes nominalSizes(const TestConditions& conditions) {
+    TestSizes sizes;
     if (conditions.pressure)
-        key.pressure = nominalPressure(*conditions.pressure);
+        sizes.pressure = nominalPressure(*conditions.pressure);
     if (conditions.area)
-        key.area = nominalArea(*conditions.area);
+        sizes.area = nominalArea(*conditions.area);
     if (conditions.jaw)
-        key.jaw = nominalJaw(*conditions.jaw);
-    return key;
+        sizes.jaw = nominalJaw(*conditions.jaw);
+    return sizes;
+}
+
+SeriesKey seriesOf(std::string_view quantity, const TestConditions& conditions) {
+    const auto sizes = nominalSizes(conditions);
+    return {std::string(quantity), sizes.pressure, sizes.area, sizes.jaw};
 }
 
 Argument testedAs(const SeriesKey& series) {

@@ -33,9 +33,18 @@ struct Measured {
 /// no number, is negative where that cannot be, or is no whole number where one is counted.
 [[nodiscard]] Result<Measured> measuredFrom(const ReadingTaken& reading);
 
-/// Same key, same series. Sizes are the nominal ones: the standards themselves give 25 mm and 1 in, 125 Pa and 0.5
-/// inches of water as the same test (ASTM D5034, ASTM D737; from memory), so what lies within 2 % of a standard's size
-/// is that size; any other size keeps three figures.
+/// What a test was done with, in nominal sizes: the standards themselves give 25 mm and 1 in, 125 Pa and 0.5 inches of
+/// water as the same test (ASTM D5034, ASTM D737; from memory), so what lies within 2 % of a standard's size is that
+/// size; any other size keeps three figures.
+struct TestSizes {
+    std::optional<Pascals> pressure;
+    std::optional<SquareCentimetres> area;
+    std::optional<Millimetres> jaw;
+    bool operator==(const TestSizes&) const = default;
+};
+[[nodiscard]] TestSizes nominalSizes(const TestConditions& conditions);
+
+/// Same key, same series; sizes are the nominal ones.
 struct SeriesKey {
     std::string quantity;
     std::optional<Pascals> pressure;

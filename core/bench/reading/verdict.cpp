@@ -2,6 +2,7 @@
 #include "bench/reading/verdict.h"
 
 #include "bench/reading/judged_phrase.h"
+#include "bench/reading/limit_phrase.h"
 #include "problem/faults/reading_fault.h"
 #include "registry/reading_phrase.h"
 
@@ -71,52 +72,58 @@ Judgement againstMost(const Span& span, const Figure& most) {
     return span.high && reaches(most, *span.high) ? Judgement::Passes : Judgement::Undecided;
 }
 
-Phrase reasonOf(const StatedLimit& limit, const Measured& reading) {
-    const auto least = limit.needed();
-    if (least && limit.most)
-        return {JudgedPhrase::Between, {said(reading), *least, *limit.most}};
-    return least ? Phrase{JudgedPhrase::AtLeast, {said(reading), *least}}
-                 : Phrase{JudgedPhrase::AtMost, {said(reading), limit.most.value_or(Figure())}};
-}
-
-Judged judgedBy(const StatedLimit& limit, const Measured& reading) {
+Judgement judgedBy(const StatedLimit& limit, const Measured& reading) {
     const auto span = spanOf(reading);
-    Judged judged{Judgement::Passes, &limit, reasonOf(limit, reading)};
+    auto judgement = Judgement::Passes;
     if (const auto least = limit.needed())
-        judged.judgement = againstLeast(span, *least);
+        judgement = againstLeast(span, *least);
     if (limit.most) {
         const auto other = againstMost(span, *limit.most);
-        if (other == Judgement::Fails || judged.judgement == Judgement::Passes)
-            judged.judgement = other;
+        if (other == Judgement::Fails || judgement == Judgement::Passes)
+            judgement = other;
     }
-    if (judged.judgement == Judgement::Undecided)
-        judged.reason = {JudgedPhrase::Undecided, {std::move(judged.reason)}};
-    return judged;
+    return judgement;
 }
 
-/// Why a reading and a limit of one quantity are not known to be of one test.
-struct Apart {
-    Phrase why;
-    bool unknown = false; ///< the reading does not say what the limit asks: they might be of one
+Phrase reasonOf(Judgement judgement, const StatedLimit& limit, const Measured& reading) {
+    const auto least = limit.needed();
+    Phrase reason = least && limit.most ? Phrase{JudgedPhrase::Between, {said(reading), *least, *limit.most}}
+                    : least             ? Phrase{JudgedPhrase::AtLeast, {said(reading), *least}}
+                                        : Phrase{JudgedPhrase::AtMost, {said(reading), limit.most.value_or(Figure())}};
+    return judgement == Judgement::Undecided ? Phrase{JudgedPhrase::Undecided, {std::move(reason)}} : reason;
+}
+
+/// Whether a reading and a limit of one quantity are known to be of one test.
+enum class Fit {
+    Same,
+    Other,      ///< of another test
+    NoPressure, ///< nobody can tell: the limit of a permeability does not state its pressure
+    Unsaid,     ///< the reading does not say a size that the limit asks: they might be
+    Undirected, ///< nor its direction
 };
 
-/// Nothing where they are of one.
-std::optional<Apart> apart(const StatedLimit& limit, const Measured& reading) {
-    const auto asked = seriesOf(limit.quantity, limit.conditions);
-    const auto done = seriesOf(reading);
+Fit fitOf(const StatedLimit& limit, const Measured& reading) {
+    const auto asked = nominalSizes(limit.conditions);
+    const auto done = nominalSizes(reading.conditions);
     const auto* quantity = quantityNamed(reading.quantity);
     if (quantity && quantity->traits.airflow && !asked.pressure)
-        return Apart{{JudgedPhrase::LimitWithoutPressure, {}}};
+        return Fit::NoPressure;
     const auto differs = [](const auto& wanted, const auto& had) { return wanted && had && *wanted != *had; };
     const auto missing = [](const auto& wanted, const auto& had) { return wanted && !had; };
-    const Arguments both{testedAs(asked), testedAs(done)};
     if (differs(asked.pressure, done.pressure) || differs(asked.area, done.area) || differs(asked.jaw, done.jaw))
-        return Apart{{JudgedPhrase::OtherTest, both}};
+        return Fit::Other;
     if (missing(asked.pressure, done.pressure) || missing(asked.area, done.area) || missing(asked.jaw, done.jaw))
-        return Apart{{JudgedPhrase::TestNotSaid, both}, true};
-    if (missing(limit.conditions.direction, reading.conditions.direction))
-        return Apart{{JudgedPhrase::DirectionNotSaid, {Term{Term::Of::Direction, *limit.conditions.direction}}}, true};
-    return std::nullopt;
+        return Fit::Unsaid;
+    return missing(limit.conditions.direction, reading.conditions.direction) ? Fit::Undirected : Fit::Same;
+}
+
+Phrase whyApart(Fit fit, const StatedLimit& limit, const Measured& reading) {
+    if (fit == Fit::NoPressure)
+        return {JudgedPhrase::LimitWithoutPressure, {}};
+    if (fit == Fit::Undirected)
+        return {JudgedPhrase::DirectionNotSaid, {Term{Term::Of::Direction, *limit.conditions.direction}}};
+    return {fit == Fit::Unsaid ? JudgedPhrase::TestNotSaid : JudgedPhrase::OtherTest,
+            {testedAs(seriesOf(limit.quantity, limit.conditions)), testedAs(seriesOf(reading))}};
 }
 
 bool speaksOf(const StatedLimit& limit, const Measured& reading) {
@@ -126,20 +133,41 @@ bool speaksOf(const StatedLimit& limit, const Measured& reading) {
 }
 
 /// The order in which answers stand: what might apply and is not known to comes before a pass, another test after it.
-int hardness(Judgement judgement, bool unknown) {
+int hardness(Judgement judgement, Fit fit) {
     switch (judgement) {
     case Judgement::Fails:
         return 5;
     case Judgement::Undecided:
         return 4;
     case Judgement::Incomparable:
-        return unknown ? 3 : 1;
+        return fit == Fit::Unsaid || fit == Fit::Undirected ? 3 : 1;
     case Judgement::Passes:
         return 2;
     case Judgement::NoLimit:
         break;
     }
     return 0;
+}
+
+struct Weighed {
+    Decision decision;
+    Fit fit = Fit::Same;
+};
+
+Weighed weighed(const Measured& reading, std::span<const StatedLimit> limits) {
+    Weighed hardest;
+    int most = 0;
+    for (const auto& limit : limits) {
+        if (!speaksOf(limit, reading))
+            continue;
+        const auto fit = fitOf(limit, reading);
+        const auto judgement = fit == Fit::Same ? judgedBy(limit, reading) : Judgement::Incomparable;
+        if (const int hard = hardness(judgement, fit); hard > most) {
+            most = hard;
+            hardest = {{judgement, &limit}, fit};
+        }
+    }
+    return hardest;
 }
 
 }
@@ -186,20 +214,28 @@ Result<StatedLimit> limitFrom(const LimitStated& stated) {
     return withBounds(std::move(limit), stated, **quantity, **unit);
 }
 
+std::optional<Phrase> boundsOf(const StatedLimit& limit) {
+    if (limit.least && limit.most)
+        return Phrase{LimitPhrase::LeastAndMost, {*limit.least, *limit.most}};
+    if (limit.most && limit.proof)
+        return Phrase{LimitPhrase::MostAndProof, {*limit.most, *limit.proof}};
+    if (limit.most)
+        return Phrase{LimitPhrase::Most, {*limit.most}};
+    if (limit.least)
+        return Phrase{LimitPhrase::Least, {*limit.least}};
+    return limit.proof ? std::optional(Phrase{LimitPhrase::Proof, {*limit.proof}}) : std::nullopt;
+}
+
+Decision decide(const Measured& reading, std::span<const StatedLimit> limits) {
+    return weighed(reading, limits).decision;
+}
+
 Judged judge(const Measured& reading, std::span<const StatedLimit> limits) {
-    Judged hardest{Judgement::NoLimit, nullptr, {JudgedPhrase::NoLimit, {quantityTerm(reading.quantity)}}};
-    int most = 0;
-    for (const auto& limit : limits) {
-        if (!speaksOf(limit, reading))
-            continue;
-        const auto differ = apart(limit, reading);
-        auto judged = differ ? Judged{Judgement::Incomparable, &limit, differ->why} : judgedBy(limit, reading);
-        if (const int hard = hardness(judged.judgement, differ && differ->unknown); hard > most) {
-            most = hard;
-            hardest = std::move(judged);
-        }
-    }
-    return hardest;
+    const auto [decision, fit] = weighed(reading, limits);
+    const auto& [judgement, limit] = decision;
+    if (!limit)
+        return {judgement, limit, {JudgedPhrase::NoLimit, {quantityTerm(reading.quantity)}}};
+    return {judgement, limit, fit == Fit::Same ? reasonOf(judgement, *limit, reading) : whyApart(fit, *limit, reading)};
 }
 
 }

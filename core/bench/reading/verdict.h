@@ -63,9 +63,14 @@ inline constexpr int judgementCount = 5;
 /// "passes", "fails", "undecided", "no-limit", "incomparable".
 [[nodiscard]] std::string_view judgementName(Judgement judgement);
 
-struct Judged {
+struct Decision {
     Judgement judgement = Judgement::NoLimit;
     const StatedLimit* limit = nullptr; ///< the one that decided; null for NoLimit
+};
+
+struct Judged {
+    Judgement judgement = Judgement::NoLimit;
+    const StatedLimit* limit = nullptr; ///< as in `Decision`
     Phrase reason;
 };
 
@@ -79,5 +84,10 @@ struct Judged {
 /// never passed.
 /// @param limits of the item's type and kind; the pointer in the answer is into them
 [[nodiscard]] Judged judge(const Measured& reading, std::span<const StatedLimit> limits);
+/// The same without a word of why, for many readings at a time.
+[[nodiscard]] Decision decide(const Measured& reading, std::span<const StatedLimit> limits);
+
+/// "at least 133.4 N".
+[[nodiscard]] std::optional<Phrase> boundsOf(const StatedLimit& limit);
 
 }

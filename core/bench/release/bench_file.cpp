@@ -11,22 +11,6 @@
 
 namespace crownring {
 
-namespace {
-
-std::optional<Phrase> boundsOf(const StatedLimit& limit) {
-    if (limit.least && limit.most)
-        return Phrase{LimitPhrase::LeastAndMost, {*limit.least, *limit.most}};
-    if (limit.most && limit.proof)
-        return Phrase{LimitPhrase::MostAndProof, {*limit.most, *limit.proof}};
-    if (limit.most)
-        return Phrase{LimitPhrase::Most, {*limit.most}};
-    if (limit.least)
-        return Phrase{LimitPhrase::Least, {*limit.least}};
-    return limit.proof ? std::optional(Phrase{LimitPhrase::Proof, {*limit.proof}}) : std::nullopt;
-}
-
-}
-
 Visit BenchFile::visit() const { return visitFrom(inspection.opened.body.visit).value_or(Visit::PartMlInspection); }
 
 const ItemFacts* BenchFile::item(const ItemId& id) const {
@@ -60,12 +44,12 @@ bool BenchFile::isCalibrated(const TesterId& tester, CivilDate day) const {
 }
 
 bool takesThePlaceOf(const ReadingTaken& later, const ReadingTaken& earlier) {
+    if (later.place != earlier.place || later.quantity != earlier.quantity ||
+        later.conditions.direction != earlier.conditions.direction || later.item != earlier.item ||
+        nominalSizes(later.conditions) != nominalSizes(earlier.conditions))
+        return false;
     const auto* quantity = quantityNamed(later.quantity);
-    const bool somewhere = later.place.gore && later.place.row;
-    return later.item == earlier.item && later.place == earlier.place &&
-           later.conditions.direction == earlier.conditions.direction &&
-           seriesOf(later.quantity, later.conditions) == seriesOf(earlier.quantity, earlier.conditions) &&
-           (somewhere || !quantity || !quantity->traits.placed);
+    return (later.place.gore && later.place.row) || !quantity || !quantity->traits.placed;
 }
 
 ReadingState stateOf(const BenchFile& file, const ReadingTaken& reading) {

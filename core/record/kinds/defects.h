@@ -120,7 +120,7 @@ struct Kind<RepairMade> {
                                          Key{"inspection", &RepairMade::inspection}};
     static constexpr auto brings = nothing;
     static constexpr std::tuple toldUnder{&RepairMade::item, &RepairMade::defect, &RepairMade::inspection};
-    static constexpr bool hasRows = false;
+    static constexpr bool hasRows = true;
     static constexpr auto inspection = &RepairMade::inspection;
     static RepairMade read(ObjectReader& reader);
     static void write(nlohmann::json& into, const RepairMade& body);

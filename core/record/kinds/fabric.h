@@ -30,7 +30,7 @@ struct Kind<FabricStated> {
     static constexpr std::tuple mentions{Key{"item", &FabricStated::item}};
     static constexpr auto brings = nothing;
     static constexpr std::tuple toldUnder{&FabricStated::item};
-    static constexpr bool hasRows = false;
+    static constexpr bool hasRows = true;
     static constexpr auto inspection = nothing;
     static FabricStated read(ObjectReader& reader);
     static void write(nlohmann::json& into, const FabricStated& body);

@@ -29,15 +29,17 @@ struct FlightLogged {
     std::optional<std::vector<ItemId>> kit; ///< absent: what is fitted at that moment
     std::optional<Celsius> hottest;
     bool tethered = false;
-    std::optional<TimeOfDay> takeOff; ///< as a log has it where it does not state the zone: no time of the record
-    std::optional<TrackSource> track;
+    std::optional<TimeOfDay> takeOff{}; ///< as a log has it where it does not state the zone: no time of the record
+    std::optional<TrackSource> track{};
     bool operator==(const FlightLogged&) const = default;
 };
 
 template <>
 struct Kind<FlightLogged> {
     static constexpr std::string_view name = "flight.logged";
-    static constexpr std::string_view keys = "balloon minutes [landings inflations kit max_temp_c tethered]";
+    static constexpr std::string_view keys =
+        "balloon minutes [landings inflations kit max_temp_c tethered take_off track{file skipped began_aloft "
+        "ended_aloft}]";
     static constexpr TimeOfDay time{12, 0};
     static constexpr std::tuple mentions{Key{"balloon", &FlightLogged::balloon}, Key{"kit", &FlightLogged::kit}};
     static constexpr auto brings = nothing;

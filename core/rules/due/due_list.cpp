@@ -29,25 +29,27 @@ std::size_t mostRows(const std::vector<const RequirementSet*>& sets) {
     return most;
 }
 
-void assessAll(DueList& list, const std::vector<const RequirementSet*>& sets) {
+void assessAll(DueList& list, const std::vector<const RequirementSet*>& sets,
+               const std::vector<std::string>& flownFor) {
     list.rows.reserve(mostRows(sets));
     for (std::size_t i = 0; i < sets.size(); ++i) {
         const auto& item = list.items[i];
         for (const auto& [requirement, programme] : sets[i]->all())
             if (binds(*requirement, item))
-                list.rows.push_back(
-                    {&item, requirement, programme, assess(*requirement, item, *sets[i], list.on, list.memory.get())});
+                list.rows.push_back({&item, requirement, programme,
+                                     assess(*requirement, item, *sets[i], list.on, list.memory.get(), flownFor)});
     }
 }
 
-void addWhatTheRecordAsks(DueList& list) {
+void addWhatTheRecordAsks(DueList& list, const FabricMarks& fabric) {
     for (const auto& item : list.items) {
         for (const auto& open : openDefects(item))
             list.rows.push_back({&item, &list.own.emplace_back(defectRequirement(open, item, list.on)),
                                  &defectProgramme(), assessDefect(open, item, list.on, list.memory.get())});
-        for (const auto& mark : item.fabric)
-            list.rows.push_back({&item, &list.own.emplace_back(fabricRequirement(mark)), &fabricProgramme(),
-                                 assessFabric(mark, list.memory.get())});
+        if (const auto marks = fabric.find(item.id); marks != fabric.end())
+            for (const auto& mark : marks->second)
+                list.rows.push_back({&item, &list.own.emplace_back(fabricRequirement(mark)), &fabricProgramme(),
+                                     assessFabric(mark, list.memory.get())});
     }
 }
 
@@ -79,15 +81,15 @@ bool isOfTheRecord(const DueRow& row) {
     return row.programme == &defectProgramme() || row.programme == &fabricProgramme();
 }
 
-DueList dueList(std::vector<ItemFacts> items, Obligations obligations, CivilDate on,
-                const std::optional<Registration>& flyingAs) {
+DueList dueList(std::vector<ItemFacts> items, const FabricMarks& fabric, Obligations obligations, CivilDate on,
+                const FlyingAs& flyingAs) {
     DueList list;
     list.on = on;
     list.items = std::move(items);
     list.obligations = std::make_unique<Obligations>(std::move(obligations));
-    const auto sets = setsOf(list.items, *list.obligations, flyingAs);
-    assessAll(list, sets);
-    addWhatTheRecordAsks(list);
+    const auto sets = setsOf(list.items, *list.obligations, flyingAs.balloon);
+    assessAll(list, sets, flyingAs.operations);
+    addWhatTheRecordAsks(list, fabric);
     sortRows(list.rows, DueOrder(list.items, sets, list.own));
     return list;
 }

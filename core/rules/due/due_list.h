@@ -3,6 +3,7 @@
 
 /// The due list: every requirement, every open defect and all bounded readings of fabric of every item, worst first.
 
+#include "rules/due/fabric_rows.h"
 #include "rules/due/obligations.h"
 
 #include <deque>
@@ -50,12 +51,18 @@ struct DueList {
     std::vector<DueRow> rows;
 };
 
+/// A balloon that the items would fly as: its programmes and its operations bind them too, besides those of where each
+/// is fitted.
+struct FlyingAs {
+    std::optional<Registration> balloon;
+    std::vector<std::string> operations;
+};
+
 /// Worst first: spent, lapsed, unproven, tolerance, nearing, clear, closed, and after all of them the rows that the
 /// operation does not call for. Equal standings by the smaller share left (where there is none, first; among clear ones
 /// last), then item, requirement.
-/// @param flyingAs a balloon whose programmes bind all the items too, besides those of where each is fitted
-[[nodiscard]] DueList dueList(std::vector<ItemFacts> items, Obligations obligations, CivilDate on,
-                              const std::optional<Registration>& flyingAs = {});
+[[nodiscard]] DueList dueList(std::vector<ItemFacts> items, const FabricMarks& fabric, Obligations obligations,
+                              CivilDate on, const FlyingAs& flyingAs = {});
 
 /// An open defect, or readings of fabric: nothing that could be written down as done.
 [[nodiscard]] bool isOfTheRecord(const DueRow& row);

@@ -9,8 +9,32 @@
 #include "rules/standing/standing.h"
 
 #include <memory_resource>
+#include <string>
+#include <unordered_map>
+#include <vector>
 
 namespace crownring {
+
+/// How the fabric of an envelope stands by its readings to one bound of its type's manual; forecasts have no say here.
+struct FabricMark {
+    enum class State {
+        Within,    ///< all places that were read last are within the bound
+        Near,      ///< so they are, and one is close to it
+        Undecided, ///< nothing that was read decides: bounds that reach across the limit, or another test
+        Panel,     ///< a panel is beyond it and was not replaced
+        Item,      ///< a reading was beyond it, and that retires the envelope
+    };
+    State state = State::Undecided;
+    std::string quantity; ///< "grab-strength" …
+    Argument title;       ///< "grab strength between jaws of 25 mm"
+    Argument what;        ///< of the worst place: "98 N, gore 3, row 12; at least 133.4 N"
+    std::string source;   ///< of the bound
+    Stamp stamp;          ///< of the reading that decides
+    double share = 0;     ///< of the worst place to the bound, 1 at it, more is better; 0 where it was only held
+    bool operator==(const FabricMark&) const = default;
+};
+/// One for each bound that something was read for.
+using FabricMarks = std::unordered_map<ItemId, std::vector<FabricMark>>;
 
 /// "fabric/…": the name that readings of a quantity have in the due list.
 [[nodiscard]] RequirementId fabricRequirementId(std::string_view quantity);

@@ -134,9 +134,9 @@ const LimitState* governingLimit(const Assessment& state) {
 }
 
 Assessment assess(const Requirement& requirement, const ItemFacts& item, const InForce& inForce, CivilDate today,
-                  std::pmr::memory_resource* memory) {
+                  std::pmr::memory_resource* memory, const std::vector<std::string>& flownFor) {
     auto state = assessWhereRequired(requirement, item, inForce, today, memory);
-    if (!calledForBy(requirement, item.operations))
+    if (!calledForBy(requirement, item.operations) && !calledForBy(requirement, flownFor))
         state.because = Because::NotRequired;
     return state;
 }

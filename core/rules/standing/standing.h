@@ -106,7 +106,9 @@ public:
 
 /// @pre binds(requirement, item)
 /// @param memory for the limits; a long list gives its own
+/// @param flownFor operations, besides those of the balloon that the item is fitted to
 [[nodiscard]] Assessment assess(const Requirement& requirement, const ItemFacts& item, const InForce& inForce,
-                                CivilDate today, std::pmr::memory_resource* memory = std::pmr::get_default_resource());
+                                CivilDate today, std::pmr::memory_resource* memory = std::pmr::get_default_resource(),
+                                const std::vector<std::string>& flownFor = {});
 
 }

@@ -60,6 +60,13 @@ void Statement::put(std::int64_t value) {
         m_query->bindValue(m_places[m_bound++], QVariant(qlonglong{value}));
 }
 
+void Statement::put(double value) {
+    if (m_sqlite)
+        sqlite3_bind_double(m_sqlite, ++m_bound, value);
+    else
+        m_query->bindValue(m_places[m_bound++], QVariant(value));
+}
+
 void Statement::put(const std::string& value) {
     if (m_sqlite)
         sqlite3_bind_text64(m_sqlite, ++m_bound, value.data(), value.size(), SQLITE_TRANSIENT, SQLITE_UTF8);
@@ -141,11 +148,25 @@ std::int64_t Statement::number(int column) const {
     return m_sqlite ? sqlite3_column_int64(m_sqlite, column) : m_query->value(column).toLongLong();
 }
 
+double Statement::real(int column) const {
+    return m_sqlite ? sqlite3_column_double(m_sqlite, column) : m_query->value(column).toDouble();
+}
+
 std::string Statement::words(int column) const {
     if (!m_sqlite)
         return m_query->value(column).toString().toStdString();
     const auto* text = reinterpret_cast<const char*>(sqlite3_column_text(m_sqlite, column));
     return text ? std::string(text, static_cast<std::size_t>(sqlite3_column_bytes(m_sqlite, column))) : std::string();
+}
+
+void Statement::into(std::string& text) {
+    const int column = m_column++;
+    if (!m_sqlite) {
+        text = words(column);
+        return;
+    }
+    const auto* found = reinterpret_cast<const char*>(sqlite3_column_text(m_sqlite, column));
+    text.assign(found ? found : "", found ? static_cast<std::size_t>(sqlite3_column_bytes(m_sqlite, column)) : 0);
 }
 
 QByteArray Statement::bytes(int column) const {

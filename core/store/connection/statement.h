@@ -7,6 +7,7 @@
 /// makes a QVariant of every value of every row, and that cost twice what SQLite itself needs. PostgreSQL goes through
 /// QSqlQuery.
 
+#include "measure/amount.h"
 #include "measure/count.h"
 #include "measure/name.h"
 #include "store/connection/connection.h"
@@ -23,6 +24,11 @@
 struct sqlite3_stmt;
 
 namespace crownring {
+
+template <class T>
+inline constexpr bool isText = std::is_same_v<T, std::string>;
+template <class What>
+inline constexpr bool isText<Name<What>> = true;
 
 class Statement {
 public:
@@ -56,6 +62,8 @@ public:
     T read() {
         return Column<T>::of(*this, m_column++);
     }
+    /// The next column of the row, a text, into memory that is there already.
+    void into(std::string& text);
     /// Lets go of the rows that were not read.
     void finish();
 
@@ -68,6 +76,7 @@ private:
     void put(std::int64_t value);
     void put(int value) { put(std::int64_t{value}); }
     void put(bool value) { put(std::int64_t{value ? 1 : 0}); }
+    void put(double value);
     void put(const std::string& value);
     void put(const QByteArray& value);
     template <class What>
@@ -78,17 +87,23 @@ private:
     void put(Count<What> value) {
         put(value.value());
     }
+    template <class What>
+    void put(Amount<What> value) {
+        put(value.value());
+    }
+    void put(Celsius value) { put(value.value()); }
     template <class T>
     void put(const std::optional<T>& value) {
         if (value)
             put(*value);
         else
-            putNull(std::is_same_v<T, std::string> || std::is_same_v<T, EntryId>);
+            putNull(isText<T>);
     }
     void putNull(bool ofText);
 
     [[nodiscard]] bool isNull(int column) const;
     [[nodiscard]] std::int64_t number(int column) const;
+    [[nodiscard]] double real(int column) const;
     [[nodiscard]] std::string words(int column) const;
     [[nodiscard]] QByteArray bytes(int column) const;
 
@@ -114,6 +129,10 @@ struct Statement::Column<bool> {
     static bool of(const Statement& row, int column) { return row.number(column) != 0; }
 };
 template <>
+struct Statement::Column<double> {
+    static double of(const Statement& row, int column) { return row.real(column); }
+};
+template <>
 struct Statement::Column<std::string> {
     static std::string of(const Statement& row, int column) { return row.words(column); }
 };
@@ -124,6 +143,14 @@ struct Statement::Column<QByteArray> {
 template <class What>
 struct Statement::Column<Count<What>> {
     static Count<What> of(const Statement& row, int column) { return Count<What>(row.number(column)); }
+};
+template <class What>
+struct Statement::Column<Amount<What>> {
+    static Amount<What> of(const Statement& row, int column) { return Amount<What>(row.real(column)); }
+};
+template <>
+struct Statement::Column<Celsius> {
+    static Celsius of(const Statement& row, int column) { return Celsius(row.real(column)); }
 };
 template <class What>
 struct Statement::Column<Name<What>> {

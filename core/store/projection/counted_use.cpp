@@ -52,19 +52,26 @@ void CountedUse::load(std::int64_t item, CivilDate entered) {
 }
 
 Usage CountedUse::before(const Stamp& stamp) {
-    Usage use;
+    const auto [use, balloon] = countedBefore(stamp);
+    return balloon ? use + m_totals.before(*balloon, stamp) : use;
+}
+
+CountedUse::Counted CountedUse::countedBefore(const Stamp& stamp) const {
+    Counted counted;
     if (stamp < Stamp::before(Moment::startOf(m_entered)))
-        return use;
+        return counted;
     for (const auto& stay : m_stays) {
         if (!(stay.from < stamp))
             break;
         const bool over = stay.until && !(stamp < *stay.until);
-        use += (over ? stay.out : m_totals.before(stay.balloon, stamp)) - stay.in;
+        counted.use = counted.use + (over ? stay.out : Usage{}) - stay.in;
+        if (!over)
+            counted.balloon = stay.balloon;
     }
     for (const auto& kit : m_kits)
         if (kit.stamp < stamp)
-            use += kit.use;
-    return use;
+            counted.use += kit.use;
+    return counted;
 }
 
 }

@@ -18,6 +18,12 @@ public:
     void load(std::int64_t item, CivilDate entered);
     /// Of the item loaded last. @pre flight totals and stays are settled
     [[nodiscard]] Usage before(const Stamp& stamp);
+    /// The same but for what the balloon that it was on flew before the stamp (`FlightTotals`), where it was on one.
+    struct Counted {
+        Usage use;
+        std::optional<std::int64_t> balloon;
+    };
+    [[nodiscard]] Counted countedBefore(const Stamp& stamp) const;
 
 private:
     struct CountedStay {

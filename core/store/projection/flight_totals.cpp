@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/projection/flight_totals.h"
 
+#include <algorithm>
+#include <string>
 #include <utility>
 
 namespace crownring {
 
 FlightTotals::FlightTotals(const Connection& connection)
-    : m_insert(connection,
+    : m_connection(connection),
+      m_insert(connection,
                "INSERT INTO flight (balloon_no, at, entry_id, counted, timed, minutes, landings, inflations,"
                " minutes_to, landings_to, inflations_to) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
       m_remove(connection, "DELETE FROM flight WHERE balloon_no = ? AND at = ? AND entry_id = ?"),
@@ -94,6 +97,35 @@ Usage FlightTotals::before(std::int64_t balloon, const Stamp& stamp) {
     use.landings = m_before.read<Landings>();
     use.inflations = m_before.read<Inflations>();
     m_before.finish();
+    return use;
+}
+
+std::vector<Usage> FlightTotals::before(std::span<const Asked> asked) {
+    constexpr std::size_t together = 300;
+    std::vector<Usage> use(asked.size());
+    for (std::size_t from = 0; from < asked.size(); from += together) {
+        const auto part = asked.subspan(from, std::min(together, asked.size() - from));
+        std::string text = "WITH asked(number, balloon_no, at) AS (VALUES (CAST(? AS BIGINT), CAST(? AS BIGINT),"
+                           " CAST(? AS BIGINT))";
+        for (std::size_t i = 1; i < part.size(); ++i)
+            text += ", (?, ?, ?)";
+        text += ") SELECT a.number, f.minutes_to, f.landings_to, f.inflations_to FROM asked a JOIN flight f"
+                " ON f.balloon_no = a.balloon_no AND (f.at, f.entry_id) = (SELECT g.at, g.entry_id FROM flight g"
+                " WHERE g.balloon_no = a.balloon_no AND g.at < a.at ORDER BY g.at DESC, g.entry_id DESC LIMIT 1)";
+        Statement rows(m_connection, text.c_str());
+        for (std::size_t i = 0; i < part.size(); ++i) {
+            rows.bind(static_cast<std::int64_t>(from + i));
+            rows.bind(part[i].balloon);
+            rows.bind(part[i].before.minutes());
+        }
+        rows.runBound();
+        while (rows.next()) {
+            auto& one = use[static_cast<std::size_t>(rows.read<std::int64_t>())];
+            one.minutes = rows.read<Minutes>();
+            one.landings = rows.read<Landings>();
+            one.inflations = rows.read<Inflations>();
+        }
+    }
     return use;
 }
 

@@ -9,7 +9,7 @@
 #include "store/connection/statement.h"
 
 #include <map>
-#include <optional>
+#include <span>
 #include <unordered_map>
 #include <vector>
 
@@ -32,6 +32,12 @@ public:
 
     /// By flights that count on what is fitted. Only valid when settled.
     [[nodiscard]] Usage before(std::int64_t balloon, const Stamp& stamp);
+    struct Asked {
+        std::int64_t balloon = 0;
+        Moment before;
+    };
+    /// The same for many, in the order asked, hundreds to a statement.
+    [[nodiscard]] std::vector<Usage> before(std::span<const Asked> asked);
     /// After a transaction that was rolled back or left to others.
     void forget();
 
@@ -44,6 +50,7 @@ private:
     Tail& tailOf(std::int64_t balloon);
     void changed(std::int64_t balloon, const Stamp& stamp);
 
+    const Connection& m_connection;
     Statement m_insert;
     Statement m_remove;
     Statement m_before;

@@ -36,18 +36,27 @@ Projector::Projector(const Connection& connection, Names& names)
       m_putDone(connection, "INSERT INTO done (item_no, at, entry_id, requirement_no, method, stated_minutes,"
                             " stated_landings, stated_inflations) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"),
       m_dropDone(connection, "DELETE FROM done WHERE item_no = ? AND at = ? AND entry_id = ?"),
-      m_putOccurrence(connection,
-                      "INSERT INTO occurrence (sort, subject_no, at, entry_id, event) VALUES (?, ?, ?, ?, ?)"),
+      m_putOccurrence(connection, "INSERT INTO occurrence (sort, subject_no, at, entry_id, event, celsius, lasted)"
+                                  " VALUES (?, ?, ?, ?, ?, ?, ?)"),
       m_dropOccurrence(connection,
                        "DELETE FROM occurrence WHERE sort = ? AND subject_no = ? AND at = ? AND entry_id = ?"),
-      m_putReading(connection, "INSERT INTO reading (item_no, at, entry_id) VALUES (?, ?, ?)"),
+      m_putReading(connection,
+                   "INSERT INTO reading (item_no, at, entry_id, quantity, value, held, below, unit, gore, panel_row,"
+                   " direction, jaw_mm, pressure_pa, area_cm2, method, inspection, line, tester, confirmed)"
+                   " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
       m_dropReading(connection, "DELETE FROM reading WHERE item_no = ? AND at = ? AND entry_id = ?"),
+      m_putRepair(connection, "INSERT INTO repair (item_no, at, entry_id, method, gore, panel_row, width_mm, height_mm,"
+                              " lot, defect, inspection) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+      m_dropRepair(connection, "DELETE FROM repair WHERE item_no = ? AND at = ? AND entry_id = ?"),
+      m_putFabric(connection, "INSERT INTO fabric_stated (item_no, at, entry_id, lot, fabric, first_gore, last_gore,"
+                              " first_row, last_row) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+      m_dropFabric(connection, "DELETE FROM fabric_stated WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_putTold(connection, "INSERT INTO told (sort, subject_no, at, entry_id) VALUES (?, ?, ?, ?)"
                             " ON CONFLICT DO NOTHING"),
       m_dropTold(connection, "DELETE FROM told WHERE sort = ? AND subject_no = ? AND at = ? AND entry_id = ?"),
       m_putMark(connection,
                 "INSERT INTO defect_mark (item_no, at, entry_id, defect_no, mark, severity, what, until_day,"
-                " until_minutes) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+                " until_minutes, reading_id) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
       m_dropMark(connection, "DELETE FROM defect_mark WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_putAdoption(connection, "INSERT INTO adoption (at, entry_id, programme, digest, bound, document)"
                                 " VALUES (?, ?, ?, ?, ?, ?)"),
@@ -128,12 +137,27 @@ struct Projector::Put {
         adoption.body = without;
         to.m_putAdoption.run(at, entry.id, body.programme, body.digest, canonicalText(adoption), body.document);
     }
-    void operator()(const ReadingTaken& body) const { to.m_putReading.run(to.item(body.item), at, entry.id); }
+    void operator()(const ReadingTaken& body) const {
+        const auto& [direction, jaw, pressure, area] = body.conditions;
+        to.m_putReading.run(to.item(body.item), at, entry.id, body.quantity, body.value, body.held, body.below,
+                            body.unit, body.place.gore, body.place.row, direction, jaw, pressure, area, body.method,
+                            body.inspection, body.line, body.tester, body.confirmed);
+    }
+    void operator()(const RepairMade& body) const {
+        to.m_putRepair.run(to.item(body.item), at, entry.id, body.method, body.place.gore, body.place.row, body.width,
+                           body.height, body.lot, body.defect, body.inspection);
+    }
+    void operator()(const FabricStated& body) const {
+        to.m_putFabric.run(to.item(body.item), at, entry.id, body.lot, body.fabric, body.firstGore, body.lastGore,
+                           body.firstRow, body.lastRow);
+    }
     void operator()(const EventReported& body) const {
         const auto [subject, number] = to.subject(body);
-        to.m_putOccurrence.run(subject, number, at, entry.id, body.event);
+        to.m_putOccurrence.run(subject, number, at, entry.id, body.event, body.hottest, body.lasted);
     }
-    void operator()(const DefectFound& body) const { mark(body, DefectMark::Kind::Found, body.severity, body.what); }
+    void operator()(const DefectFound& body) const {
+        mark(body, DefectMark::Kind::Found, body.severity, body.what, {}, {}, body.reading);
+    }
     void operator()(const DefectDeferred& body) const {
         mark(body, DefectMark::Kind::Deferred, Severity::Barring, body.reason, body.until, body.untilMinutes);
     }
@@ -142,10 +166,11 @@ struct Projector::Put {
     }
     template <class OfDefect>
     void mark(const OfDefect& body, DefectMark::Kind kind, Severity severity, const std::string& what,
-              const std::optional<CivilDate>& until = {}, const std::optional<Minutes>& untilMinutes = {}) const {
+              const std::optional<CivilDate>& until = {}, const std::optional<Minutes>& untilMinutes = {},
+              const std::optional<EntryId>& reading = {}) const {
         const auto day = until ? std::optional(std::int64_t{until->dayNumber()}) : std::nullopt;
         to.m_putMark.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(body.defect), static_cast<int>(kind),
-                         static_cast<int>(severity), what, day, untilMinutes);
+                         static_cast<int>(severity), what, day, untilMinutes, reading);
     }
     template <WithoutRows Told>
     void operator()(const Told&) const {}
@@ -174,6 +199,8 @@ struct Projector::TakeAway {
     void operator()(const RequirementDone& body) const { from.m_dropDone.run(from.item(body.item), at, entry.id); }
     void operator()(const ProgrammeAdopted&) const { from.m_dropAdoption.run(at, entry.id); }
     void operator()(const ReadingTaken& body) const { from.m_dropReading.run(from.item(body.item), at, entry.id); }
+    void operator()(const RepairMade& body) const { from.m_dropRepair.run(from.item(body.item), at, entry.id); }
+    void operator()(const FabricStated& body) const { from.m_dropFabric.run(from.item(body.item), at, entry.id); }
     void operator()(const EventReported& body) const {
         const auto [subject, number] = from.subject(body);
         from.m_dropOccurrence.run(subject, number, at, entry.id);
@@ -228,10 +255,10 @@ void Projector::settle() {
 }
 
 std::span<const std::string_view> Projector::tables() {
-    static constexpr std::array<std::string_view, 15> tables{
-        "amendment",       "item_entered", "balloon_entered", "fitting", "stay",     "flight",
-        "kit_flight",      "done",         "occurrence",      "reading", "adoption", "question",
-        "idle_correction", "told",         "defect_mark"};
+    static constexpr std::array<std::string_view, 17> tables{
+        "amendment",  "item_entered", "balloon_entered", "fitting", "stay",       "flight",
+        "kit_flight", "done",         "occurrence",      "reading", "repair",     "fabric_stated",
+        "adoption",   "question",     "idle_correction", "told",    "defect_mark"};
     return tables;
 }
 

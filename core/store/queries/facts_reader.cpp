@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <unordered_map>
 
 namespace crownring {
 
@@ -64,21 +65,24 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
                                 " stated_inflations, minutes, landings, inflations FROM done WHERE at < ?",
                                 "item_no", " ORDER BY item_no, at, entry_id")
                              .c_str()),
-      m_itemEvents(connection,
-                   scoped(one, "SELECT subject_no, at, entry_id, event FROM occurrence WHERE sort = 1 AND at < ?",
-                          "subject_no", " ORDER BY subject_no, at, entry_id")
-                       .c_str()),
-      m_balloonEvents(connection,
-                      scoped(one,
-                             "SELECT s.item_no, o.at, o.entry_id, o.event FROM occurrence o JOIN stay s"
-                             " ON s.balloon_no = o.subject_no AND (s.from_at, s.from_id) <= (o.at, o.entry_id)"
-                             " AND (s.until_at IS NULL OR (s.until_at, s.until_id) > (o.at, o.entry_id))"
-                             " WHERE o.sort = 2 AND o.at < ?",
-                             "s.item_no", " ORDER BY s.item_no, o.at, o.entry_id")
-                          .c_str()),
+      m_itemEvents(
+          connection,
+          scoped(one,
+                 "SELECT subject_no, at, entry_id, event, celsius, lasted FROM occurrence WHERE sort = 1 AND at < ?",
+                 "subject_no", " ORDER BY subject_no, at, entry_id")
+              .c_str()),
+      m_balloonEvents(
+          connection,
+          scoped(one,
+                 "SELECT s.item_no, o.at, o.entry_id, o.event, o.celsius, o.lasted FROM occurrence o JOIN stay s"
+                 " ON s.balloon_no = o.subject_no AND (s.from_at, s.from_id) <= (o.at, o.entry_id)"
+                 " AND (s.until_at IS NULL OR (s.until_at, s.until_id) > (o.at, o.entry_id))"
+                 " WHERE o.sort = 2 AND o.at < ?",
+                 "s.item_no", " ORDER BY s.item_no, o.at, o.entry_id")
+              .c_str()),
       m_defects(connection, scoped(one,
                                    "SELECT item_no, at, entry_id, defect_no, mark, severity, what, until_day,"
-                                   " until_minutes FROM defect_mark WHERE at < ?",
+                                   " until_minutes, reading_id FROM defect_mark WHERE at < ?",
                                    "item_no", " ORDER BY item_no, at, entry_id")
                                 .c_str()),
       m_operations(connection, "SELECT balloon_no, operations FROM balloon_entered WHERE stands = 1 AND day <= ?"),
@@ -96,7 +100,6 @@ void FactsReader::run(Statement& statement, std::optional<std::int64_t> item, co
 std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_t> item) {
     const auto end = Moment::endOf(on);
     m_working.clear();
-    m_totalsAtEnd.clear();
     if (!m_one) {
         m_names.readAll();
         m_working.reserve(m_names.count());
@@ -170,12 +173,14 @@ void FactsReader::readStays(Moment end, std::optional<std::int64_t> item) {
         working->facts.place = place;
         open.push_back({working, balloon, in});
     }
-    for (const auto& stretch : open) {
-        auto known = m_totalsAtEnd.find(stretch.balloon);
-        if (known == m_totalsAtEnd.end())
-            known = m_totalsAtEnd.emplace(stretch.balloon, m_totals.before(stretch.balloon, Stamp::before(end))).first;
-        stretch.working->use += known->second - stretch.in;
-    }
+    std::unordered_map<std::int64_t, std::size_t> places;
+    std::vector<FlightTotals::Asked> asked;
+    for (const auto& stretch : open)
+        if (places.emplace(stretch.balloon, asked.size()).second)
+            asked.push_back({stretch.balloon, end});
+    const auto flown = m_totals.before(asked);
+    for (const auto& stretch : open)
+        stretch.working->use += flown[places.at(stretch.balloon)] - stretch.in;
 }
 
 void FactsReader::readKits(Moment end, std::optional<std::int64_t> item) {
@@ -236,6 +241,8 @@ void FactsReader::readEvents(Statement& statement, Moment end, std::optional<std
         event.stamp.at = Moment(statement.read<std::int64_t>());
         event.stamp.id = statement.read<EntryId>();
         event.event = statement.read<std::string>();
+        event.hottest = statement.read<std::optional<Celsius>>();
+        event.lasted = statement.read<std::optional<Minutes>>();
         auto& events = working->facts.events;
         events.insert(std::upper_bound(events.begin(), events.end(), event, earlier), std::move(event));
     }
@@ -258,6 +265,7 @@ void FactsReader::readDefects(Moment end, std::optional<std::int64_t> item) {
         if (const auto day = m_defects.read<std::optional<std::int64_t>>())
             mark.until = CivilDate::fromDayNumber(*day);
         mark.untilMinutes = m_defects.read<std::optional<Minutes>>();
+        mark.failed = m_defects.read<std::optional<EntryId>>();
         working->facts.defects.push_back(std::move(mark));
     }
 }

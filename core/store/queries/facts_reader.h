@@ -8,7 +8,6 @@
 #include "store/projection/counted_use.h"
 #include "store/projection/names.h"
 
-#include <map>
 #include <vector>
 
 namespace crownring {
@@ -47,7 +46,6 @@ private:
     bool m_one;
     Statement m_items, m_stays, m_kits, m_done, m_itemEvents, m_balloonEvents, m_defects, m_operations, m_operationsOf;
     std::vector<Working> m_working;
-    std::map<std::int64_t, Usage> m_totalsAtEnd;
 };
 
 }

@@ -68,7 +68,8 @@ private slots:
         std::set<std::string_view> slugs;
         for (const auto& quantity : allQuantities()) {
             QVERIFY(slugs.insert(quantity.slug).second);
-            QVERIFY(!quantity.title.empty());
+            QVERIFY(!spoken(termOf(quantity)).empty());
+            QVERIFY(spoken(termOf(quantity)) != quantity.slug);
             QVERIFY(quantityNamed(quantity.slug) == &quantity);
             QVERIFY(unitNamed(quantity.unit, quantity.dimension));
             QVERIFY(quantity.lowest < quantity.highest);

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/bench_file.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QtTest>
 
 using namespace crownring;
+using namespace crownring::testing;
 
 namespace {
 
@@ -35,9 +37,9 @@ private slots:
         BenchFile file;
         read(file, "E1", 121, "degC");
         read(file, "E2", 230, "degF"); // 110 degC
-        QCOMPARE(highestTemperature(file), std::string("121 °C"));
+        QCOMPARE(spoken(highestTemperature(file).value()), std::string("121 °C"));
         read(file, "E3", 257, "degF"); // 125 degC
-        QCOMPARE(highestTemperature(file), std::string("257 °F"));
+        QCOMPARE(spoken(highestTemperature(file).value()), std::string("257 °F"));
     }
     /// What is to be held and what is to be reached are both asked; how far a reading is from them is told of the
     /// harder.

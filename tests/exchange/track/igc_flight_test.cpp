@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "igc_flight_test.moc"
-
 #include "exchange/track/igc_flight.h"
 #include "exchange/track/made_track.h"
 #include "registry/flight_said.h"
@@ -381,3 +379,4 @@ private slots:
 };
 
 CROWNRING_TEST(IgcFlightTest)
+#include "igc_flight_test.moc"

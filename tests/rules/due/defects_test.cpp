@@ -65,7 +65,7 @@ private:
 };
 
 DueList listOf(const Damaged& damaged, std::string_view today) {
-    return dueList({damaged.facts()}, Obligations({}), day(today));
+    return dueList({damaged.facts()}, {}, Obligations({}), day(today));
 }
 
 }

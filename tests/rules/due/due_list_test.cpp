@@ -46,7 +46,7 @@ private slots:
         items.push_back(
             Item().called("UNPROVEN").done("once", "2024-01-01").done("hire", "2010-01-01").at(nothingStated));
         items.push_back(Item().called("LAPSED").done("hire", "2010-01-01").entered("2000-01-01").at(clockOf(50)));
-        const auto list = dueList(std::move(items), Obligations(std::move(adoptions)), day("2024-01-02"));
+        const auto list = dueList(std::move(items), {}, Obligations(std::move(adoptions)), day("2024-01-02"));
         QCOMPARE(rowsOf(list), (QStringList{"SPENT life spent", "LAPSED once unproven", "UNPROVEN life unproven",
                                             "TOLERANCE life tolerance", "NEARING life nearing", "CLEAR life clear",
                                             "LAPSED life clear", "CLEAR once closed", "NEARING once closed",
@@ -62,27 +62,27 @@ private slots:
                           R"("id": "c", "triggered_by": ["fire"])"});
         std::vector<ItemFacts> items{Item().called("Z").at(clockOf(3000)), Item().called("M").at(clockOf(1000)),
                                      Item().called("A").at(clockOf(1000))};
-        const auto list = dueList(std::move(items), Obligations(std::move(adoptions)), day("2024-01-02"));
+        const auto list = dueList(std::move(items), {}, Obligations(std::move(adoptions)), day("2024-01-02"));
         QCOMPARE(rowsOf(list), (QStringList{"Z a clear", "Z b clear", "A a clear", "A b clear", "M a clear",
                                             "M b clear", "A c clear", "M c clear", "Z c clear"}));
     }
     void onlyWhatBindsMakesARow() {
         auto adoptions = adoptedByAll({R"("id": "basket", "kinds": ["basket"], "triggered_by": ["fire"])",
                                        R"("id": "act", "kinds": [], "triggered_by": ["fire"])"});
-        QVERIFY(dueList({Item()}, Obligations(std::move(adoptions)), day("2024-01-02")).rows.empty());
+        QVERIFY(dueList({Item()}, {}, Obligations(std::move(adoptions)), day("2024-01-02")).rows.empty());
     }
     void flyingAsABalloonItsProgrammesBindToo() {
         auto adoptions = adoptedByAll({R"("id": "r", "triggered_by": ["fire"])"});
         adoptions.front().bound = BoundBalloons{{Registration("QE-ABC")}};
         const auto rowsFlyingAs = [&](const std::optional<Registration>& balloon) {
-            return dueList({Item()}, Obligations(adoptions), day("2024-01-02"), balloon).rows.size();
+            return dueList({Item()}, {}, Obligations(adoptions), day("2024-01-02"), {balloon, {}}).rows.size();
         };
         QCOMPARE(rowsFlyingAs(std::nullopt), std::size_t{0});
         QCOMPARE(rowsFlyingAs(Registration("QE-ABC")), std::size_t{1});
         QCOMPARE(rowsFlyingAs(Registration("QE-XYZ")), std::size_t{0});
     }
     void itMayBeMoved() {
-        auto list = dueList({Item().done("r", "2024-01-01")},
+        auto list = dueList({Item().done("r", "2024-01-01")}, {},
                             Obligations(adoptedByAll({R"("id": "r", "limits": [{"clock": "months", "every": 12}])"})),
                             day("2024-01-02"));
         const auto moved = std::move(list);

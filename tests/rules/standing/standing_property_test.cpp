@@ -97,7 +97,7 @@ private slots:
             std::vector<ItemFacts> items;
             for (auto count = number(0, 6); count > 0; --count)
                 items.push_back(anyItem(300).called(("I" + std::to_string(count)).c_str()));
-            const auto list = dueList(items, Obligations({{{}, BoundEverything{}, programme}}), anyDay());
+            const auto list = dueList(items, {}, Obligations({{{}, BoundEverything{}, programme}}), anyDay());
             RC_ASSERT((list.rows.size() == items.size() * programme->requirements.size()));
             RC_ASSERT((std::ranges::is_sorted(list.rows, comesBefore)));
         }));
@@ -107,7 +107,7 @@ private slots:
         QVERIFY(rc::check([] {
             auto programme = std::make_shared<Programme>();
             programme->requirements = anyRules().all();
-            const auto list = dueList({anyItem(300)}, Obligations({{{}, BoundEverything{}, programme}}), anyDay());
+            const auto list = dueList({anyItem(300)}, {}, Obligations({{{}, BoundEverything{}, programme}}), anyDay());
             PlannedFlight shorter, longer;
             shorter.use.minutes = Minutes{number(0, 60)};
             longer.use.minutes = shorter.use.minutes + Minutes{number(0, 60)};

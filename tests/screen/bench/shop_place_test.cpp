@@ -125,7 +125,7 @@ private slots:
         QVERIFY(QTest::qWaitFor([&] { return posted; }, 30'000));
         QCOMPARE(judged, std::size_t{1});
         m_demo->house.desk.written();
-        ShopPlace shop;
+        In<ShopPlace> shop(m_demo->house);
         const auto ofType = [&] {
             std::vector<QString> rows;
             for (const auto& each : shop.types()->choices())

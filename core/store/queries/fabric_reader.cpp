@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/queries/fabric_reader.h"
+
+#include <algorithm>
+#include <limits>
+#include <string>
+
+namespace crownring {
+
+namespace {
+
+constexpr auto noItem = std::numeric_limits<std::int64_t>::max();
+
+std::string scoped(bool one, std::string columns, const char* table) {
+    return "SELECT item_no, at, entry_id, " + std::move(columns) + " FROM " + table + " WHERE at < ?" +
+           (one ? " AND item_no = ?" : "") + " ORDER BY item_no, at, entry_id";
+}
+
+std::optional<int> count(Statement& row) { return row.read<std::optional<int>>(); }
+
+void read(Statement& row, ReadingTaken& reading) {
+    row.into(reading.quantity);
+    reading.value = row.read<double>();
+    reading.held = row.read<bool>();
+    reading.below = row.read<std::optional<double>>();
+    row.into(reading.unit);
+    reading.place = {count(row), count(row)};
+    auto& conditions = reading.conditions;
+    conditions.direction = row.read<std::optional<std::string>>();
+    conditions.jaw = row.read<std::optional<Millimetres>>();
+    conditions.pressure = row.read<std::optional<Pascals>>();
+    conditions.area = row.read<std::optional<SquareCentimetres>>();
+    row.into(reading.method);
+    reading.inspection = row.read<std::optional<InspectionId>>();
+    row.into(reading.line);
+    reading.tester = row.read<std::optional<TesterId>>();
+    reading.confirmed = row.read<bool>();
+}
+
+void read(Statement& row, RepairMade& made) {
+    row.into(made.method);
+    made.place = {count(row), count(row)};
+    made.width = row.read<std::optional<Millimetres>>();
+    made.height = row.read<std::optional<Millimetres>>();
+    row.into(made.lot);
+    made.defect = row.read<std::optional<DefectId>>();
+    made.inspection = row.read<std::optional<InspectionId>>();
+}
+
+void read(Statement& row, FabricStated& stated) {
+    row.into(stated.lot);
+    row.into(stated.fabric);
+    stated.firstGore = count(row);
+    stated.lastGore = count(row);
+    stated.firstRow = count(row);
+    stated.lastRow = count(row);
+}
+
+/// Rows of one projection in the order of items; stands before the first row of the item that comes next.
+template <class Body>
+class Rows {
+public:
+    Rows(const Connection& connection, bool one, const char* columns, const char* table)
+        : m_statement(connection, scoped(one, columns, table).c_str()) {}
+
+    template <class... Values>
+    void start(const Values&... values) {
+        m_statement.run(values...);
+        step();
+    }
+    [[nodiscard]] std::int64_t item() const { return m_item; }
+    /// All of `item`, into the memory of the item before where that is large enough.
+    void take(std::int64_t item, const ItemId& id, std::vector<Stamped<Body>>& into) {
+        std::size_t taken = 0;
+        for (; m_item == item; step(), ++taken) {
+            if (taken == into.size())
+                into.emplace_back();
+            auto& [stamp, body] = into[taken];
+            stamp.at = Moment(m_statement.read<std::int64_t>());
+            stamp.id = m_statement.read<EntryId>();
+            body.item = id;
+            read(m_statement, body);
+        }
+        into.resize(taken);
+    }
+
+private:
+    void step() { m_item = m_statement.next() ? m_statement.read<std::int64_t>() : noItem; }
+
+    Statement m_statement;
+    std::int64_t m_item = noItem;
+};
+
+}
+
+class FabricReader::Pass {
+public:
+    Pass(const Connection& connection, bool one)
+        : m_readings(connection, one,
+                     "quantity, value, held, below, unit, gore, panel_row, direction, jaw_mm, pressure_pa, area_cm2,"
+                     " method, inspection, line, tester, confirmed",
+                     "reading"),
+          m_repairs(connection, one, "method, gore, panel_row, width_mm, height_mm, lot, defect, inspection", "repair"),
+          m_stated(connection, one, "lot, fabric, first_gore, last_gore, first_row, last_row", "fabric_stated") {}
+
+    template <class... Values>
+    void run(Names& names, const Take& take, const Values&... values) {
+        m_readings.start(values...);
+        m_repairs.start(values...);
+        m_stated.start(values...);
+        FabricHistory history;
+        for (;;) {
+            const auto item = std::min({m_readings.item(), m_repairs.item(), m_stated.item()});
+            if (item == noItem)
+                return;
+            history.item = ItemId(names.text(item));
+            m_readings.take(item, history.item, history.readings);
+            m_repairs.take(item, history.item, history.repairs);
+            m_stated.take(item, history.item, history.stated);
+            take(history);
+        }
+    }
+
+private:
+    Rows<ReadingTaken> m_readings;
+    Rows<RepairMade> m_repairs;
+    Rows<FabricStated> m_stated;
+};
+
+void FabricReader::readAll(CivilDate on, const Take& take) {
+    m_names.readAll();
+    Pass(m_connection, false).run(m_names, take, Moment::endOf(on).minutes());
+}
+
+void FabricReader::readOne(std::int64_t item, CivilDate on, const Take& take) {
+    Pass(m_connection, true).run(m_names, take, Moment::endOf(on).minutes(), item);
+}
+
+}
