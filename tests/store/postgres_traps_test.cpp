@@ -171,7 +171,11 @@ private slots:
         QCOMPARE(answer(connection, "SELECT STRING_AGG(DISTINCT data_type, ' ' ORDER BY data_type)"
                                     " FROM information_schema.columns WHERE table_schema = 'public'")
                      .toString(),
-                 QStringLiteral("bigint bytea integer text"));
+                 QStringLiteral("bigint bytea double precision integer text"));
+        // A figure comes back to its last bit.
+        QCOMPARE(answer(connection, "SELECT CAST(0.1 AS DOUBLE PRECISION) + CAST(0.2 AS DOUBLE PRECISION)").toDouble(),
+                 0.1 + 0.2);
+        QCOMPARE(answer(connection, "SELECT CAST(133.4 AS DOUBLE PRECISION)").typeId(), int{QMetaType::Double});
     }
     void aRefusedStatementSpoilsItsTransaction() {
         NEEDS_SHARED;

@@ -68,7 +68,8 @@ inline std::vector<FabricHistory> fabricOf(Books& books, CivilDate on) {
 /// The clocks of all items on a day and a year before.
 inline std::vector<std::optional<Figures>> clocksOf(Books& books, CivilDate on) {
     std::vector<ItemDay> asked;
-    for (const auto& facts : books.facts({}, on).value())
+    const auto items = books.facts({}, on).value();
+    for (const auto& facts : items)
         for (const auto day : {on, addDays(on, -365)})
             asked.push_back({facts.id, day});
     std::ranges::sort(asked, {}, [](const ItemDay& each) { return std::pair(each.item, each.day); });
