@@ -60,15 +60,16 @@ std::vector<Compared> compared(const std::vector<Reading>& readings, const Bound
     return compared;
 }
 
-bool isReplaced(const Reading& reading, const std::vector<Stamped<RepairMade>>& repairs) {
+bool isReplaced(const Reading& reading, const ItemFacts& item, const std::vector<Stamped<RepairMade>>& repairs) {
     return std::ranges::any_of(repairs, [&](const auto& repair) {
         return repair.body.place.gore && repair.body.place.row && repair.body.place == reading.body.place &&
-               reading.stamp < repair.stamp;
+               (reading.stamp < repair.stamp || answers(repair, reading, item.defects));
     });
 }
 
 /// Those that speak of the fabric as it is, in the order of stamps.
-std::vector<Compared> speaking(const std::vector<Compared>& all, const std::vector<Stamped<RepairMade>>& repairs) {
+std::vector<Compared> speaking(const std::vector<Compared>& all, const ItemFacts& item,
+                               const std::vector<Stamped<RepairMade>>& repairs) {
     std::vector<Compared> latest;
     latest.reserve(all.size());
     for (const auto& each : all) {
@@ -77,7 +78,7 @@ std::vector<Compared> speaking(const std::vector<Compared>& all, const std::vect
         });
         latest.push_back(each);
     }
-    std::erase_if(latest, [&](const Compared& each) { return isReplaced(*each.reading, repairs); });
+    std::erase_if(latest, [&](const Compared& each) { return isReplaced(*each.reading, item, repairs); });
     return latest;
 }
 
@@ -135,7 +136,7 @@ std::optional<FabricMark> markOf(const ItemFacts& item, const FabricHistory& his
             state = of;
         }
     };
-    for (const auto& each : speaking(all, history.repairs))
+    for (const auto& each : speaking(all, item, history.repairs))
         weigh(each, stateOf(each, item));
     for (const auto& each : all) // what retires the envelope is not outlived by a later reading
         if (const auto of = stateOf(each, item); of == State::Item)

@@ -94,7 +94,7 @@ Result<void> FabricGathering::take(const ItemFacts& envelope, const StatedLimit&
     const auto named = std::ranges::find_if(history.stated, [](const auto& each) { return !each.body.fabric.empty(); });
     const auto cloth = named == history.stated.end() ? std::string() : named->body.fabric;
     addSets(history, cloth);
-    if (auto done = addPatches(history, cloth); !done)
+    if (auto done = addPatches(envelope, history, cloth); !done)
         return done;
     for (const auto& reading : history.readings)
         if (auto done = addReading(reading, limit); !done)
@@ -128,8 +128,10 @@ void FabricGathering::addSets(const FabricHistory& history, const std::string& c
     }
 }
 
-Result<void> FabricGathering::addPatches(const FabricHistory& history, const std::string& cloth) {
-    for (const auto& [stamp, made] : history.repairs) {
+Result<void> FabricGathering::addPatches(const ItemFacts& envelope, const FabricHistory& history,
+                                         const std::string& cloth) {
+    for (const auto& repair : history.repairs) {
+        const auto& [stamp, made] = repair;
         const auto then = m_hours.at(history.item, stamp.at.on());
         if (!then)
             return tl::unexpected(then.error());
@@ -139,7 +141,11 @@ Result<void> FabricGathering::addPatches(const FabricHistory& history, const std
         auto& set = m_record.sets[newSet(made.lot, of == m_cloths.end() ? cloth : of->second, **then)];
         set.patch = made.place;
         set.use.row = heightOf(*made.place.row);
-        m_panels.back().stamp = stamp;
+        auto& from = m_panels.back().stamp;
+        from = stamp;
+        for (const auto& reading : history.readings)
+            if (from < reading.stamp && answers(repair, reading, envelope.defects))
+                from = reading.stamp;
     }
     return {};
 }

@@ -36,7 +36,7 @@ private:
 
     Result<void> addHeats(const ItemFacts& envelope);
     void addSets(const FabricHistory& history, const std::string& cloth);
-    Result<void> addPatches(const FabricHistory& history, const std::string& cloth);
+    Result<void> addPatches(const ItemFacts& envelope, const FabricHistory& history, const std::string& cloth);
     Result<void> addReading(const Stamped<ReadingTaken>& reading, const StatedLimit& limit);
     void leaveOut(const EntryId& entry, Phrase why);
     std::size_t newSet(const std::string& lot, const std::string& cloth, Hours fittedAt);
