@@ -24,6 +24,9 @@ namespace crownring {
 /// NotReleasable for a deferral, as written or as corrected, that is agreed to by somebody who may not.
 [[nodiscard]] Findings askDeferrals(const Batch& batch);
 
+/// NotReleasable for a clearing that is dated before all findings of its defect.
+[[nodiscard]] Findings askClearings(const Batch& batch);
+
 /// CannotAmend where a correction changes what a signature covers.
 [[nodiscard]] Findings askSignedWords(const Batch& batch);
 

@@ -4,6 +4,7 @@
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "problem/faults/release_fault.h"
+#include "rules/due/defects.h"
 
 namespace crownring {
 
@@ -20,8 +21,14 @@ Findings judged(Books& books, const Entry& entry, const DefectDeferred& deferral
     const ItemFacts item = facts->empty() ? ItemFacts{} : facts->front();
     auto severity = Severity::Barring;
     for (const auto& mark : item.defects)
-        if (mark.defect == deferral.defect && mark.kind == DefectMark::Kind::Found)
+        if (mark.defect == deferral.defect && mark.kind == DefectMark::Kind::Found) {
+            if (isGrounding(mark))
+                return std::vector{Problem{ReleaseFault::NobodyDefers,
+                                           {Phrase{BarredPhrase::FailedReading, {deferral.defect}}},
+                                           {{}, line, {}},
+                                           "ML.A.403(a), (b) (from memory); 14 CFR 91.405"}};
             severity = mark.severity;
+        }
     Barred bar{{BarredPhrase::EntitledToNothing, {deferral.agreedBy, entry.on}}, "ML.A.403(b) (from memory)"};
     for (const auto& each : *entitlements) {
         if (each.person != deferral.agreedBy)

@@ -15,6 +15,7 @@ std::span<const Check> allChecks() {
         Check{"nothing is added to an inspection that is closed", askClosedInspections},
         Check{"a release is supported by the record", askClosings},
         Check{"a defect is deferred by who may", askDeferrals},
+        Check{"a defect is not cleared before it was found", askClearings},
         Check{"what was signed is not corrected into something else", askSignedWords},
     };
     return checks;

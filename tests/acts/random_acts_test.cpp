@@ -45,7 +45,8 @@ struct Known {
     [[nodiscard]] bool isBarred(CivilDate on) const {
         return std::ranges::any_of(defects, [&](const auto& each) {
             const auto& defect = each.second;
-            return defect.open && defect.barring && !(defect.deferredUntil && on <= *defect.deferredUntil);
+            return defect.open && (!defect.reading.empty() ||
+                                   (defect.barring && !(defect.deferredUntil && on <= *defect.deferredUntil)));
         });
     }
     [[nodiscard]] bool isAnyLineOpen() const {
@@ -54,12 +55,12 @@ struct Known {
             return state == settled.end() || !state->second;
         });
     }
-    /// A pull that fails and that neither a new one nor a defect answers, barring or cleared.
+    /// A pull that fails and that neither a new one nor a defect answers.
     [[nodiscard]] bool isWeak() const {
         return std::ranges::any_of(pulls, [&](const auto& pull) {
             const auto& [reading, passes] = pull.second;
             return !passes && std::ranges::none_of(defects, [&reading = reading](const auto& each) {
-                return each.second.reading == reading && (each.second.barring || !each.second.open);
+                return each.second.reading == reading;
             });
         });
     }
@@ -161,8 +162,10 @@ private:
             return;
         // Una's entitlement ended on the first day; a private pilot puts off only what does not bar flight.
         const std::string person = *rc::gen::element("Ada Rhos", "Ada Rhos", "Una Past", "Pia Lund");
-        const bool mayAgree = person == "Ada Rhos" || (person == "Una Past" && m_day <= day("2026-06-01")) ||
-                              (person == "Pia Lund" && !defect->second.barring);
+        // What a reading beyond the limit found, nobody.
+        const bool mayAgree = defect->second.reading.empty() &&
+                              (person == "Ada Rhos" || (person == "Una Past" && m_day <= day("2026-06-01")) ||
+                               (person == "Pia Lund" && !defect->second.barring));
         const auto until = addDays(m_day, any(15));
         const auto problems =
             problemsOf(m_shop.record(), common("defect.deferred") + both(R"(,"defect":")", defect->first, "\"") +

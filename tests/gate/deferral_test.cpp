@@ -6,6 +6,22 @@
 using namespace crownring;
 using namespace crownring::testing;
 
+namespace {
+
+constexpr const char* pull =
+    R"({"entry":"reading.taken","on":"2026-06-01","item":"E1","quantity":"grab-strength","unit":"N","value":98,"gore":3,"row":9,"direction":"warp"})";
+
+std::string weakPanel(const EntryId& reading, const std::string& severity) {
+    return R"({"entry":"defect.found","on":"2026-06-01","item":"E1","what":"weak","defect":"D-1","severity":")" +
+           severity + R"(","reading":")" + reading.text() + R"("})";
+}
+
+std::string clearingOn(const std::string& day) {
+    return R"({"entry":"defect.cleared","on":")" + day + R"(","item":"E1","defect":"D-1","what":"a panel replaced"})";
+}
+
+}
+
 /// Who may agree to put a defect off, and how long that helps, through the real record.
 class DeferralTest : public QObject {
     Q_OBJECT
@@ -60,6 +76,28 @@ private slots:
                  qPrintable(words::line(problems.front())));
         QCOMPARE(shop.entries(), before);
         QCOMPARE(shop.refused(Shop::signing()), QStringList{"defect"});
+    }
+    /// It is neither equipment nor another defect of ML.A.403(b) (AMC and GM read; paragraph from memory).
+    void whatAReadingBeyondTheLimitFoundIsDeferredByNobody() {
+        for (const char* severity : {"barring", "minor"})
+            for (const char* person : {"Ada Rhos", "Ole Berg"}) {
+                Shop shop;
+                shop.ready(Visit::PartMlInspection);
+                shop.say(weakPanel(shop.say(pull).ids.at(0), severity));
+                const auto problems = problemsOf(shop.record(), shop.deferral("D-1", person));
+                QCOMPARE(problems.size(), std::size_t{1});
+                QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+                QVERIFY(spokenMessage(problems.front()).find("nobody defers") != std::string::npos);
+            }
+    }
+    void aClearingIsNotDatedBeforeItsFinding() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection).find("D-1", "barring");
+        const auto problems = problemsOf(shop.record(), clearingOn("2026-05-31"));
+        QCOMPARE(problems.size(), std::size_t{1});
+        QCOMPARE(problems.front().where.key, std::string("on"));
+        QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+        shop.say(clearingOn("2026-06-01"));
     }
     void aDeferralIsNotCorrectedIntoAnothersName() {
         Shop shop(R"(["for-hire"])");

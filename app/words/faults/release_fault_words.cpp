@@ -64,6 +64,11 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::MayNotDefer:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
                 QT_TRANSLATE_NOOP("Problem", "have it deferred by who is entitled to, or clear it")};
+    case ReleaseFault::NobodyDefers:
+        return {QT_TRANSLATE_NOOP("Problem", "%1"), QT_TRANSLATE_NOOP("Problem", "have it put right, and clear it")};
+    case ReleaseFault::ClearedBefore:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' was found on %2, and is said to be cleared before that"),
+                QT_TRANSLATE_NOOP("Problem", "see which of the two dates or times is right")};
     case ReleaseFault::NotGiven:
         return {QT_TRANSLATE_NOOP("Problem", "%1 is not given"), QT_TRANSLATE_NOOP("Problem", "give it")};
     case ReleaseFault::EntryUnread:

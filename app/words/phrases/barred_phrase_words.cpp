@@ -39,6 +39,8 @@ const char* sourceOf(BarredPhrase phrase) {
     case BarredPhrase::NotPreventive:
         return QT_TRANSLATE_NOOP("Phrase",
                                  "a pilot may approve preventive maintenance only: this is no item of its list");
+    case BarredPhrase::FailedReading:
+        return QT_TRANSLATE_NOOP("Phrase", "'%1' was found by a reading beyond the manual's limit: nobody defers that");
     case BarredPhrase::ReviewByOwner:
         return QT_TRANSLATE_NOOP("Phrase", "an airworthiness review is not carried out by a pilot-owner");
     }

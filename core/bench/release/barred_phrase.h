@@ -22,6 +22,7 @@ enum class BarredPhrase : std::uint8_t {
     OwnerMayNot, ///< %1: what the rule says
     NotPreventive,
     ReviewByOwner,
+    FailedReading, ///< %1: the defect
 };
 
 }

@@ -155,18 +155,11 @@ private:
         });
     }
 
-    /// A defect was written down for it: cleared since, or barring, which is refused as a defect unless it is deferred.
+    /// A defect was written down for it: cleared since, or refused as one that grounds.
     [[nodiscard]] bool isAnswered(const Said<ReadingTaken>& reading) const {
         return std::ranges::any_of(m_file.inspection.found, [&](const auto& found) {
-            return found.body.reading == reading.id && found.body.item == reading.body.item &&
-                   (found.body.severity == Severity::Barring || !isOpen(found.body));
+            return found.body.reading == reading.id && found.body.item == reading.body.item;
         });
-    }
-
-    [[nodiscard]] bool isOpen(const DefectFound& found) const {
-        const auto* item = m_file.item(found.item);
-        return item && std::ranges::any_of(openDefects(*item),
-                                           [&](const auto& open) { return open.found->defect == found.defect; });
     }
 
     void askDefects() {
@@ -297,13 +290,27 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
 
 std::vector<Work> accomplishments(const BenchFile& file) {
     const auto lines = workLines(file.inspection, file.items);
+    const auto concerns = [](const WorkLine& line, const Work& work) {
+        return !line.item || line.item->id == work.item;
+    };
+    const auto isOf = [](const WorkLine& line, const RequirementId& requirement) {
+        return line.line && std::ranges::find(line.line->onlyWith, requirement) != line.line->onlyWith.end();
+    };
     const auto isDone = [&](const Work& work) {
-        if (accomplishes(file.visit(), work.requirement))
-            return true;
-        return std::ranges::any_of(lines, [&](const WorkLine& line) {
-            return line.state() == LineState::Done && line.line && (!line.item || line.item->id == work.item) &&
-                   std::ranges::find(line.line->onlyWith, work.requirement) != line.line->onlyWith.end();
-        });
+        bool own = false;
+        bool anything = false;
+        for (const auto& line : lines) {
+            if (!concerns(line, work))
+                continue;
+            const bool done = line.state() == LineState::Done;
+            anything = anything || done;
+            if (!isOf(line, work.requirement))
+                continue;
+            own = true;
+            if (!done)
+                return false;
+        }
+        return own || (anything && accomplishes(file.visit(), work.requirement));
     };
     std::vector<Work> done;
     for (const auto& work : file.inspection.opened.body.work)

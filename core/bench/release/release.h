@@ -54,8 +54,9 @@ struct Refusal {
 /// What the release is composed of.
 [[nodiscard]] ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing);
 
-/// What closing it with a release accomplishes: of its work what the visit itself answers, and what lines of it that
-/// were done do; what was put down as not applicable was not done.
+/// What closing it with a release accomplishes: of its work that of which every own line was done on the item and for
+/// the visit, and what the visit itself answers where anything was done at all. What was put down as not applicable was
+/// not done, and one such line among a requirement's own leaves it undone.
 [[nodiscard]] std::vector<Work> accomplishments(const BenchFile& file);
 
 }

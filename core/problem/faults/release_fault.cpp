@@ -39,6 +39,10 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"may-not-sign", Code::NotReleasable};
     case ReleaseFault::MayNotDefer:
         return {"may-not-defer", Code::NotReleasable};
+    case ReleaseFault::NobodyDefers:
+        return {"nobody-defers", Code::NotReleasable};
+    case ReleaseFault::ClearedBefore:
+        return {"cleared-before", Code::NotReleasable};
     case ReleaseFault::NotGiven:
         return {"not-given", Code::NotReleasable};
     case ReleaseFault::EntryUnread:

@@ -23,10 +23,12 @@ enum class ReleaseFault : std::uint8_t {
     NoLimitStated,       ///< %1: the reading, %2: why
     DefectBarsFlight,    ///< %1: what was found, %2: the item
     NothingToList,
-    MayNotSign,  ///< %1: why
-    MayNotDefer, ///< %1: why
-    NotGiven,    ///< %1: what
-    EntryUnread, ///< %1: its id, %2: which it is and why
+    MayNotSign,    ///< %1: why
+    MayNotDefer,   ///< %1: why
+    NobodyDefers,  ///< %1: why
+    ClearedBefore, ///< %1: the defect, %2: the day on which it was found
+    NotGiven,      ///< %1: what
+    EntryUnread,   ///< %1: its id, %2: which it is and why
 };
 [[nodiscard]] FaultRow rowOf(ReleaseFault fault);
 

@@ -18,6 +18,9 @@ LimitState unproven(ClockName clock) {
     return state;
 }
 
+/// At the moment that a clearing has where it states none.
+bool isUntimed(Moment at) { return at == Moment(at.on(), Kind<DefectCleared>::time); }
+
 /// From the day on which it was put off, since no clock was read then.
 void limitsOf(const DefectMark& deferred, const ItemFacts& item, CivilDate today,
               std::pmr::vector<LimitState>& limits) {
@@ -37,26 +40,39 @@ void limitsOf(const DefectMark& deferred, const ItemFacts& item, CivilDate today
 
 }
 
+bool isGrounding(const DefectMark& found) { return found.failed.has_value(); }
+
 std::vector<OpenDefect> openDefects(const ItemFacts& item) {
     std::vector<OpenDefect> open;
+    std::vector<const DefectMark*> early; // clearings without a time, which their finding may follow on that day
+    const auto isAnswered = [&](const DefectMark& found) {
+        return std::erase_if(early, [&](const DefectMark* clearing) {
+                   return clearing->defect == found.defect && clearing->stamp.at.on() == found.stamp.at.on();
+               }) > 0;
+    };
     for (const auto& mark : item.defects) {
         const auto known =
             std::ranges::find_if(open, [&](const OpenDefect& each) { return each.found->defect == mark.defect; });
-        if (mark.kind == DefectMark::Kind::Found && known == open.end())
-            open.push_back({&mark, nullptr});
-        else if (known == open.end())
-            continue;
-        else if (mark.kind == DefectMark::Kind::Found)
+        if (mark.kind == DefectMark::Kind::Found && known == open.end()) {
+            if (!isAnswered(mark))
+                open.push_back({&mark, nullptr});
+        } else if (known == open.end()) {
+            if (mark.kind == DefectMark::Kind::Cleared && isUntimed(mark.stamp.at))
+                early.push_back(&mark);
+        } else if (mark.kind == DefectMark::Kind::Found) {
             *known = {&mark, known->deferred};
-        else if (mark.kind == DefectMark::Kind::Deferred)
+        } else if (mark.kind == DefectMark::Kind::Deferred) {
             known->deferred = &mark;
-        else
+        } else {
             open.erase(known);
+        }
     }
     return open;
 }
 
 bool bars(const OpenDefect& defect, const ItemFacts& item, CivilDate today) {
+    if (isGrounding(*defect.found))
+        return true;
     if (defect.found->severity == Severity::Minor && !defect.deferred)
         return false;
     const auto standing = assessDefect(defect, item, today).standing;
@@ -78,7 +94,8 @@ Requirement defectRequirement(const OpenDefect& defect, const ItemFacts& item, C
                                          : Phrase{DuePhrase::FoundOn, {defect.found->stamp.at.on()}};
     requirement.note = Phrase{DuePhrase::DefectNote, {}};
     requirement.action = Action::Service;
-    const bool mandatory = defect.found->severity == Severity::Barring || bars(defect, item, today);
+    const bool mandatory =
+        isGrounding(*defect.found) || defect.found->severity == Severity::Barring || bars(defect, item, today);
     requirement.force = mandatory ? Force::Mandatory : Force::Recommended;
     return requirement;
 }
@@ -97,8 +114,9 @@ Assessment assessDefect(const OpenDefect& defect, const ItemFacts& item, CivilDa
                         std::pmr::memory_resource* memory) {
     Assessment state{.governs = {}, .limits = std::pmr::vector<LimitState>(memory), .share = {}};
     state.because = Because::Defect;
-    state.standing = defect.found->severity == Severity::Barring ? Standing::Lapsed : Standing::Nearing;
-    if (!defect.deferred)
+    const bool grounds = isGrounding(*defect.found);
+    state.standing = grounds || defect.found->severity == Severity::Barring ? Standing::Lapsed : Standing::Nearing;
+    if (grounds || !defect.deferred)
         return state;
     state.because = Because::Deferred;
     limitsOf(*defect.deferred, item, today, state.limits);

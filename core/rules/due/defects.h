@@ -4,7 +4,8 @@
 /// Open defects of an item, and how they stand in the due list. A barring defect grounds the item from the moment when
 /// it was found until it is cleared (ML.A.403(a), from memory: what seriously endangers flight safety is put right
 /// before further flight; 14 CFR 91.405, gist read) or deferred; a deferred one, from the end of its deferral on
-/// (ML.A.403(c), from memory).
+/// (ML.A.403(c), from memory). What a failing reading found grounds, whatever its finder called it, and nobody defers
+/// it: it is neither equipment nor another defect of ML.A.403(b) (AMC and GM read, paragraph from memory).
 
 #include "registry/item_facts.h"
 #include "rules/programme/requirement.h"
@@ -21,7 +22,11 @@ struct OpenDefect {
     const DefectMark* deferred = nullptr; ///< the latest deferral since it was found; null when there is none
 };
 
-/// In the order in which they were found. What was found again after it was cleared is open again; a mark of a defect
+/// A reading beyond the manual's limit found it.
+[[nodiscard]] bool isGrounding(const DefectMark& found);
+
+/// In the order in which they were found. A clearing without a time answers what was found on its day, at whatever time
+/// that was. What was found again after it was cleared is open again; a mark of a defect
 /// that was never found says nothing.
 [[nodiscard]] std::vector<OpenDefect> openDefects(const ItemFacts& item);
 

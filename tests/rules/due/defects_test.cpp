@@ -32,6 +32,17 @@ public:
         mark.what = "a torn panel";
         return add(mark);
     }
+    Damaged& foundAt(const char* defect, std::string_view on, TimeOfDay time) {
+        auto mark = markOf(DefectMark::Kind::Found, defect, on, "f");
+        mark.stamp.at = Moment(day(on), time);
+        return add(mark);
+    }
+    Damaged& failed(const char* defect, std::string_view on, Severity severity) {
+        auto mark = markOf(DefectMark::Kind::Found, defect, on, "f");
+        mark.severity = severity;
+        mark.failed = EntryId("r");
+        return add(mark);
+    }
     Damaged& deferred(const char* defect, std::string_view on, std::optional<std::string> until,
                       std::optional<std::int64_t> untilMinutes = {}) {
         auto mark = markOf(DefectMark::Kind::Deferred, defect, on, "d");
@@ -77,6 +88,25 @@ DueList listOf(const Damaged& damaged, std::string_view today) {
 class DefectsTest : public QObject {
     Q_OBJECT
 private slots:
+    /// A finding that a reading wrote states its time; its clearing by hand states none.
+    void aClearingWithoutATimeAnswersWhatWasFoundThatDay() {
+        Damaged damaged;
+        damaged.foundAt("D", "2026-06-01", TimeOfDay(19, 30)).cleared("D", "2026-06-01");
+        QCOMPARE(damaged.open(), std::size_t{0});
+        damaged.foundAt("D", "2026-06-02", TimeOfDay(19, 30));
+        QCOMPARE(damaged.open(), std::size_t{1}); // on another day it is found again
+    }
+    void whatAFailedReadingFoundIsDeferredByNobody() {
+        for (const auto severity : {Severity::Barring, Severity::Minor}) {
+            Damaged damaged;
+            damaged.failed("D", "2026-06-01", severity).deferred("D", "2026-06-01", "2026-08-01");
+            QVERIFY(damaged.bars("2026-06-02"));
+            QCOMPARE(damaged.on("2026-06-02").standing, Standing::Lapsed);
+            QCOMPARE(listOf(damaged, "2026-06-02").rows.at(0).requirement->force, Force::Mandatory);
+            damaged.cleared("D", "2026-06-03");
+            QCOMPARE(damaged.open(), std::size_t{0});
+        }
+    }
     void anOpenBarringDefectIsALapsedMandatoryRow() {
         const auto damaged = Damaged().found("D-1", "2024-05-01");
         const auto list = listOf(damaged, "2024-05-01");
