@@ -78,7 +78,7 @@ int main(int argc, char** argv) {
         return 2;
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     useOwnFont();
-    House house(machineDay(), false);
+    House house(crownring::machineDay(), false);
     QQmlApplicationEngine engine;
     if (!loadFrame(engine, house))
         return 2;
