@@ -91,6 +91,7 @@ ordered_json rowJson(const DueRow& row) {
                         {"required", isRequired(state)},
                         {"force", requirement.force == Force::Mandatory ? "mandatory" : "recommended"},
                         {"blocks", requirement.blocks == Blocks::Flight ? "flight" : "filling"},
+                        {"evidence", state.evidence ? ordered_json(evidenceName(*state.evidence)) : ordered_json()},
                         {"because", becauseText(state.because)}};
     if (requirement.toleranceFor == ToleranceFor::Positioning)
         object["tolerance_for"] = "positioning";

@@ -40,6 +40,18 @@ QString BenchSentences::of(const InspectionOpened& e) {
         .arg(named(e.inspection), inward(e.visit));
 }
 
+QString BenchSentences::why(WhyNot why, const std::string& page) {
+    switch (why) {
+    case WhyNot::NotFitted:
+        return tr("not fitted");
+    case WhyNot::NotAsked:
+        return tr("not asked for by the manual (%1)").arg(inward(page));
+    case WhyNot::Other:
+        break;
+    }
+    return {};
+}
+
 QString BenchSentences::of(const LineSettled& e) {
     const auto state = e.state == LineState::Done            ? tr("done")
                        : e.state == LineState::NotApplicable ? tr("not applicable")
@@ -47,12 +59,14 @@ QString BenchSentences::of(const LineSettled& e) {
     auto text = tr("%1, line %2").arg(named(e.inspection), inward(e.line));
     if (e.item)
         text = tr("%1 of %2").arg(text, named(*e.item));
-    return joined({tr("%1: %2").arg(text, state), inward(e.finding)}, QStringLiteral(". "));
+    return joined({tr("%1: %2").arg(text, state), e.why ? why(*e.why, e.page) : QString(), inward(e.finding)},
+                  QStringLiteral(". "));
 }
 
 QString BenchSentences::of(const DefectFound& e) {
-    const auto form =
-        e.severity == Severity::Barring ? tr("Defect %1 on %2, bars flight: %3") : tr("Defect %1 on %2: %3");
+    const auto form = e.severity == Severity::Minor       ? tr("Defect %1 on %2: %3")
+                      : e.severity == Severity::Grounding ? tr("Defect %1 on %2, a danger to flight: %3")
+                                                          : tr("Defect %1 on %2, bars flight: %3");
     return joined({form.arg(named(e.defect), named(e.item), e.what.empty() ? tr("a reading failed") : inward(e.what)),
                    place(e.place)},
                   QStringLiteral(", "));
@@ -97,6 +111,10 @@ QString BenchSentences::of(const InspectionClosed& e) {
         return tr("Inspection %1 abandoned").arg(named(e.inspection));
     }
     return {};
+}
+
+QString BenchSentences::of(const ReleaseRevoked& e) {
+    return tr("Release of inspection %1 withdrawn: %2").arg(named(e.inspection), inward(e.reason));
 }
 
 QString BenchSentences::of(const PersonEntitled& e) {

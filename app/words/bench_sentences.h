@@ -24,12 +24,15 @@ public:
     [[nodiscard]] static QString of(const RepairMade& e);
     [[nodiscard]] static QString of(const PartReplaced& e);
     [[nodiscard]] static QString of(const InspectionClosed& e);
+    [[nodiscard]] static QString of(const ReleaseRevoked& e);
     [[nodiscard]] static QString of(const PersonEntitled& e);
     [[nodiscard]] static QString of(const TesterCalibrated& e);
     [[nodiscard]] static QString of(const TypeDescribed& e);
     [[nodiscard]] static QString of(const LimitStated& e);
     [[nodiscard]] static QString of(const FabricStated& e);
     [[nodiscard]] static QString of(const ChecklistAdopted& e);
+    /// "not asked for by the manual (Manual 77, p. 4)"; nothing where the finding says it.
+    [[nodiscard]] static QString why(WhyNot why, const std::string& page);
     /// "gore 3, row 12"; what is unknown is left out.
     [[nodiscard]] static QString place(const PanelPlace& place);
 };

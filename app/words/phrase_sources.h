@@ -16,6 +16,7 @@ namespace crownring::words {
 [[nodiscard]] const char* sourceOf(DoubtPhrase phrase);
 [[nodiscard]] const char* sourceOf(BarredPhrase phrase);
 [[nodiscard]] const char* sourceOf(ContentPhrase phrase);
+[[nodiscard]] const char* sourceOf(SignedPhrase phrase);
 [[nodiscard]] const char* sourceOf(ReleasePhrase phrase);
 [[nodiscard]] const char* sourceOf(LogPhrase phrase);
 [[nodiscard]] const char* sourceOf(TrackPhrase phrase);

@@ -165,6 +165,7 @@ struct Word {
     const char* operator()(Of<TypeDescribed>) const { return QT_TRANSLATE_NOOP("Sentences", "type"); }
     const char* operator()(Of<LimitStated>) const { return QT_TRANSLATE_NOOP("Sentences", "limit of a type"); }
     const char* operator()(Of<ChecklistAdopted>) const { return QT_TRANSLATE_NOOP("Sentences", "checklist"); }
+    const char* operator()(Of<ReleaseRevoked>) const { return QT_TRANSLATE_NOOP("Sentences", "release withdrawn"); }
     const char* operator()(Of<FabricStated>) const { return QT_TRANSLATE_NOOP("Sentences", "lot of panels"); }
 };
 

@@ -59,12 +59,32 @@ Result<Checklist> checklistOn(Books& books, Visit visit, CivilDate on) {
     return checklist;
 }
 
-/// Only what the visit needs goes into the record.
-Checklist ofVisit(const Checklist& whole, Visit visit) {
+/// An event of the line that befell the item since what the line is there for was last done on it.
+bool isAfter(const ChecklistLine& line, const ItemFacts& item) {
+    if (std::ranges::find(line.kinds, item.kind) == line.kinds.end())
+        return false;
+    const Stamp* done = nullptr;
+    for (const auto& each : item.done)
+        if (line.isFor(each.requirement))
+            done = &each.stamp;
+    return std::ranges::any_of(item.events, [&](const Occurrence& event) {
+        return (!done || *done < event.stamp) && std::ranges::find(line.after, event.event) != line.after.end();
+    });
+}
+
+/// Only what the visit needs goes into the record. Of the lines that follow an event those of what happened; where
+/// nothing was reported it is not known, and all are asked.
+Checklist ofVisit(const Checklist& whole, Visit visit, std::span<const ItemFacts> items) {
+    const auto befell = [&](const ChecklistLine* line) {
+        return std::ranges::any_of(items, [&](const ItemFacts& item) { return isAfter(*line, item); });
+    };
     auto checklist = whole;
     checklist.lines.clear();
-    for (const auto* line : linesFor(whole, visit))
-        checklist.lines.push_back(*line);
+    const auto lines = linesFor(whole, visit);
+    const bool known = std::ranges::any_of(lines, befell);
+    for (const auto* line : lines)
+        if (line->after.empty() || !known || befell(line))
+            checklist.lines.push_back(*line);
     std::erase_if(checklist.sections, [&](const ChecklistSection& section) {
         return std::ranges::none_of(checklist.lines, [&](const auto& line) { return line.section == section.id; });
     });
@@ -73,8 +93,7 @@ Checklist ofVisit(const Checklist& whole, Visit visit) {
 
 bool isServedBy(const Checklist& checklist, const RequirementId& requirement, ItemKind kind) {
     return std::ranges::any_of(checklist.lines, [&](const ChecklistLine& line) {
-        return std::ranges::find(line.onlyWith, requirement) != line.onlyWith.end() &&
-               std::ranges::find(line.kinds, kind) != line.kinds.end();
+        return line.isFor(requirement) && std::ranges::find(line.kinds, kind) != line.kinds.end();
     });
 }
 
@@ -93,8 +112,7 @@ void addFurtherWork(Checklist& checklist, const Opening& opening, const DueList&
         const auto known =
             std::ranges::find_if(further, [&](const auto& line) { return line.id == "do/" + asked.id.text(); });
         if (known == further.end()) {
-            further.push_back(lineFor(asked.id, asked.title.written(), asked.source.written(), asked.note.written(),
-                                      row->item->kind, regimeOf(opening.visit)));
+            further.push_back(lineFor(asked, row->item->kind, regimeOf(opening.visit)));
             further.back().section = furtherWork;
         } else if (std::ranges::find(known->kinds, row->item->kind) == known->kinds.end()) {
             known->kinds.push_back(row->item->kind);
@@ -165,7 +183,7 @@ Result<Entry> openingEntry(Books& books, const Opening& opening) {
     auto whole = checklistOn(books, opening.visit, opening.on);
     if (!whole)
         return tl::unexpected(whole.error());
-    auto checklist = ofVisit(*whole, opening.visit);
+    auto checklist = ofVisit(*whole, opening.visit, list->items);
     addFurtherWork(checklist, opening, *list);
     auto name = opening.inspection.empty() ? freshName(books, opening) : Result<InspectionId>(opening.inspection);
     if (!name)

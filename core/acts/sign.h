@@ -26,8 +26,4 @@ struct ReleaseDraft {
 [[nodiscard]] Results<Receipt> sign(Journal& journal, Books& books, const InspectionId& inspection,
                                     const Signing& signing, std::optional<TimeOfDay> time);
 
-/// A digest over the entries as they were written: SHA-256 of the hashes of their lines in the journal, in the order
-/// given. Empty when one is not in the journal.
-[[nodiscard]] Result<std::string> sealDigest(Journal& journal, std::span<const EntryId> entries);
-
 }

@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
 
+#include "answers/due.h"
+#include "answers/fabric_marks.h"
 #include "answers/type_book.h"
+#include "bench/release/accomplished.h"
+#include "bench/release/release.h"
+#include "rules/due/defects.h"
 
 #include <algorithm>
 #include <map>
@@ -51,6 +56,124 @@ Result<void> readItems(Books& books, BenchFile& file) {
     return {};
 }
 
+/// The items as they will be once all that the inspection accomplishes is done.
+std::vector<ItemFacts> withWorkDone(const BenchFile& file) {
+    auto items = file.items;
+    for (const auto& work : accomplishments(file))
+        if (const auto item = std::ranges::find(items, work.item, &ItemFacts::id); item != items.end())
+            item->done.push_back({work.requirement,
+                                  {Moment(file.on, TimeOfDay(23, 59)), EntryId()},
+                                  item->clock,
+                                  {},
+                                  {},
+                                  Evidence::Signed});
+    return items;
+}
+
+bool standsAgainst(const DueRow& row) {
+    return isRequired(row.state) && row.requirement->force == Force::Mandatory &&
+           row.requirement->blocks == Blocks::Flight && row.state.standing <= Standing::Unproven;
+}
+
+/// Defects and readings of this inspection are judged by themselves.
+bool isAnsweredHere(const BenchFile& file, const DueRow& row) {
+    if (!isOfTheRecord(row))
+        return false;
+    return defectOf(row.requirement->id) || std::ranges::any_of(file.inspection.readings, [&](const auto& reading) {
+               return reading.body.item == row.item->id && stateOf(file, reading.body).judgement == Judgement::Fails;
+           });
+}
+
+/// What the rules ask of the items besides: which of its work are tests, and what stands once that work is done.
+Result<void> readRest(Books& books, BenchFile& file) {
+    auto obligations = obligationsOn(books, file.on);
+    if (!obligations)
+        return tl::unexpected(obligations.error());
+    for (const auto& work : file.inspection.opened.body.work)
+        if (const auto* item = file.item(work.item))
+            if (const auto* asked = obligations->of(item->id, item->balloon).find(work.requirement);
+                asked && isTestOfFabric(*asked, item->kind))
+                file.tests.push_back(work);
+    auto items = withWorkDone(file);
+    const auto fabric = fabricMarks(books, {std::nullopt, file.inspection.opened.body.items}, items, file.on);
+    if (!fabric)
+        return tl::unexpected(fabric.error());
+    const auto list = dueList(std::move(items), *fabric, std::move(*obligations), file.on);
+    for (const auto& row : list.rows)
+        if (standsAgainst(row) && !isAnsweredHere(file, row))
+            file.excepted.push_back({row.item->id, row.requirement->id, row.requirement->title, row.requirement->source,
+                                     row.state.standing});
+    return {};
+}
+
+std::vector<Excepted> asSigned(const InspectionClosed& closed) {
+    std::vector<Excepted> excepted;
+    for (const auto& each : closed.excepted) {
+        const auto standing = each.standing == standingText(Standing::Spent)    ? Standing::Spent
+                              : each.standing == standingText(Standing::Lapsed) ? Standing::Lapsed
+                                                                                : Standing::Unproven;
+        excepted.push_back({each.item,
+                            each.requirement,
+                            each.title.empty() ? Argument(each.requirement) : Argument(each.title),
+                            {},
+                            standing});
+    }
+    return excepted;
+}
+
+/// Takes away what came after the signature on its day.
+void dropLater(std::vector<ItemFacts>& items, const Stamp& closing) {
+    const auto isLater = [&](const auto& each) { return closing < each.stamp; };
+    for (auto& item : items) {
+        std::erase_if(item.defects, isLater);
+        std::erase_if(item.events, isLater);
+        std::erase_if(item.done, isLater);
+    }
+}
+
+Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate on);
+
+/// The gate is asked again: as of the signature, by what the record says now.
+Result<void> readSupport(Books& books, BenchFile& file) {
+    const auto& closed = *file.inspection.closed;
+    auto before = file.inspection;
+    before.closed.reset();
+    auto then = fileOf(books, std::move(before), closed.stamp.at.on());
+    if (!then)
+        return tl::unexpected(then.error());
+    dropLater(then->items, closed.stamp);
+    for (const auto& refusal : refusals(*then, signingOf(closed)))
+        file.unsupported.push_back(problemOf(refusal));
+    return {};
+}
+
+Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate on) {
+    if (!inspection)
+        return tl::unexpected(inspection.error());
+    BenchFile file;
+    file.inspection = std::move(*inspection);
+    // What was signed is read as of the day of the signature, whenever it is asked for.
+    const auto& closed = file.inspection.closed;
+    file.on = closed ? std::min(on, closed->stamp.at.on()) : on;
+    auto entitlements = entitlementsOn(books, file.on);
+    if (!entitlements)
+        return tl::unexpected(entitlements.error());
+    file.entitlements = std::move(*entitlements);
+    const auto read = readItems(books, file)
+                          .and_then([&] { return readCalibrations(books, file); })
+                          .and_then([&] { return readTypes(books, file); })
+                          .and_then([&] { return readRest(books, file); });
+    if (!read)
+        return tl::unexpected(read.error());
+    if (file.inspection.closed) {
+        file.excepted = asSigned(file.inspection.closed->body);
+        if (file.inspection.closed->body.outcome != Outcome::Abandoned)
+            if (const auto asked = readSupport(books, file); !asked)
+                return tl::unexpected(asked.error());
+    }
+    return file;
+}
+
 }
 
 Result<std::vector<Entitlement>> entitlementsOn(Books& books, CivilDate on) {
@@ -69,22 +192,15 @@ Result<BenchFile> benchFile(Books& books, const InspectionId& id, CivilDate on) 
     const auto told = books.told({Subject::Inspection, id.text(), {}, CivilDate::last()});
     if (!told)
         return tl::unexpected(told.error());
-    auto inspection = inspectionFrom(id, *told);
-    if (!inspection)
-        return tl::unexpected(inspection.error());
-    BenchFile file;
-    file.inspection = std::move(*inspection);
-    // What was signed is read as of the day of the signature, whenever it is asked for.
-    const auto& closed = file.inspection.closed;
-    file.on = closed ? std::min(on, closed->stamp.at.on()) : on;
-    auto entitlements = entitlementsOn(books, file.on);
-    if (!entitlements)
-        return tl::unexpected(entitlements.error());
-    file.entitlements = std::move(*entitlements);
-    return readItems(books, file)
-        .and_then([&] { return readCalibrations(books, file); })
-        .and_then([&] { return readTypes(books, file); })
-        .map([&] { return std::move(file); });
+    return fileOf(books, inspectionFrom(id, *told), on);
+}
+
+Result<BenchFile> benchFileBefore(Books& books, const InspectionId& id, const EntryId& closing, CivilDate on) {
+    auto told = books.told({Subject::Inspection, id.text(), {}, CivilDate::last()});
+    if (!told)
+        return tl::unexpected(told.error());
+    std::erase_if(*told, [&](const JournalLine& line) { return line.entry.id == closing; });
+    return fileOf(books, inspectionFrom(id, *told), on);
 }
 
 Result<std::vector<InspectionCard>> inspectionsOn(Books& books, CivilDate on) {

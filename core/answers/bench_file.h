@@ -13,6 +13,11 @@ namespace crownring {
 /// UnknownReference when the record holds no such inspection.
 [[nodiscard]] Result<BenchFile> benchFile(Books& books, const InspectionId& inspection, CivilDate on);
 
+/// The same as it stood before a closing, which is in the record by now, on the day of that closing: what the signature
+/// was to be judged by.
+[[nodiscard]] Result<BenchFile> benchFileBefore(Books& books, const InspectionId& inspection, const EntryId& closing,
+                                                CivilDate on);
+
 /// Who is entitled to what, as said up to a day.
 [[nodiscard]] Result<std::vector<Entitlement>> entitlementsOn(Books& books, CivilDate on);
 

@@ -14,17 +14,29 @@ namespace crownring {
 /// BadValue for a visit that is none, and for a checklist that breaks its schema.
 [[nodiscard]] Findings askOpenings(const Batch& batch);
 
-/// NotReleasable for a word on an inspection, and for the void of one, that arrives after its closing; the void of the
-/// closing itself opens it again.
+/// NotReleasable for a word on an inspection that arrives after its closing, and for the void of what its signature
+/// covers: of the closing too, and of what it accomplished.
 [[nodiscard]] Findings askClosedInspections(const Batch& batch);
 
-/// NotReleasable, with every reason, for each closing that the rules refuse.
+/// NotReleasable, with every reason, for each closing that the rules refuse, or that says something else than the
+/// record composes.
 [[nodiscard]] Findings askClosings(const Batch& batch);
 
 /// NotReleasable for a deferral, as written or as corrected, that is agreed to by somebody who may not.
 [[nodiscard]] Findings askDeferrals(const Batch& batch);
 
-/// NotReleasable for a clearing that is dated before all findings of its defect.
+/// NotReleasable for what is written down as accomplished by an inspection of the record, unless that is released in
+/// the same batch, on the same day, and its lines and readings accomplish it.
+[[nodiscard]] Findings askAccomplishments(const Batch& batch);
+
+/// NotReleasable for a defect under the name of one that is open.
+[[nodiscard]] Findings askFindings(const Batch& batch);
+
+/// NotReleasable for the withdrawal of what is no release, by nobody, or taken back.
+[[nodiscard]] Findings askRevocations(const Batch& batch);
+
+/// NotReleasable for a clearing that is dated before all findings of its defect, as written or as corrections of either
+/// leave it.
 [[nodiscard]] Findings askClearings(const Batch& batch);
 
 /// CannotAmend where a correction changes what a signature covers.

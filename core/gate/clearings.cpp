@@ -16,24 +16,41 @@ bool isBefore(const Entry& clearing, const Entry& finding) {
     return clearing.time && finding.time && momentOf(clearing) < momentOf(finding);
 }
 
+/// The defect that the order of finding and clearing is asked of: a finding as written comes before any clearing.
+const DefectId* defectOf(const Entry& now, bool amended) {
+    if (const auto* cleared = std::get_if<DefectCleared>(&now.body))
+        return &cleared->defect;
+    const auto* found = amended ? std::get_if<DefectFound>(&now.body) : nullptr;
+    return found ? &found->defect : nullptr;
+}
+
 }
 
 Findings askClearings(const Batch& batch) {
     std::vector<Problem> problems;
-    for (const auto& each : batch.entries) {
-        const auto& entry = each.entry;
-        const auto* cleared = std::get_if<DefectCleared>(&entry.body);
-        if (!cleared)
+    for (const auto& [entry, line] : batch.entries) {
+        const auto now = standingOf(batch.journal, entry);
+        if (!now)
+            return tl::unexpected(atLine(now.error(), line));
+        const bool amended = *now && (*now)->id != entry.id;
+        const auto* defect = *now ? defectOf(**now, amended) : nullptr;
+        if (!defect)
             continue;
-        const auto found =
-            batch.books.told({Subject::Defect, cleared->defect.text(), {kindName<DefectFound>()}, CivilDate::last()});
-        if (!found)
-            return tl::unexpected(atLine(found.error(), each.line));
-        const auto later = [&](const JournalLine& finding) { return isBefore(entry, nowOf(finding)); };
-        if (!found->empty() && std::ranges::all_of(*found, later))
-            problems.push_back(Problem{ReleaseFault::ClearedBefore,
-                                       {cleared->defect, nowOf(found->front()).on},
-                                       {{}, each.line, entry.time ? "time" : "on"}});
+        const auto told = batch.books.told(
+            {Subject::Defect, defect->text(), {kindName<DefectFound>(), kindName<DefectCleared>()}, CivilDate::last()});
+        if (!told)
+            return tl::unexpected(atLine(told.error(), line));
+        std::vector<const Entry*> findings, clearings;
+        for (const auto& each : *told)
+            (std::holds_alternative<DefectFound>(nowOf(each).body) ? findings : clearings).push_back(&nowOf(each));
+        for (const auto* clearing : clearings) {
+            const bool asked = clearing->id == (*now)->id || std::holds_alternative<DefectFound>((*now)->body);
+            if (asked && !findings.empty() &&
+                std::ranges::all_of(findings, [&](const Entry* finding) { return isBefore(*clearing, *finding); }))
+                problems.push_back(Problem{ReleaseFault::ClearedBefore,
+                                           {*defect, findings.front()->on},
+                                           {{}, line, clearing->time ? "time" : "on"}});
+        }
     }
     return problems;
 }

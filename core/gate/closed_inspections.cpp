@@ -9,7 +9,7 @@ namespace crownring {
 
 namespace {
 
-/// A void takes a word away: that is one on the inspection too, but for the void of its closing.
+/// A void takes a word away: that is one on the inspection too.
 Result<std::optional<InspectionId>> inspectionOf(Journal& journal, const Entry& entry) {
     const auto* taken = std::get_if<EntryVoided>(&entry.body);
     if (!taken)
@@ -17,9 +17,24 @@ Result<std::optional<InspectionId>> inspectionOf(Journal& journal, const Entry& 
     const auto line = journal.line(taken->voids);
     if (!line)
         return tl::unexpected(line.error());
-    if (!*line || std::holds_alternative<InspectionClosed>((*line)->entry.body))
+    return *line ? inspectionOf((*line)->entry.body) : std::nullopt;
+}
+
+/// The inspection that was signed, where a void would take its closing away, or what that accomplished.
+Result<std::optional<InspectionId>> signedBy(const Batch& batch, const Entry& entry) {
+    const auto* taken = std::get_if<EntryVoided>(&entry.body);
+    if (!taken)
         return std::nullopt;
-    return inspectionOf((*line)->entry.body);
+    const auto line = batch.journal.line(taken->voids);
+    if (!line)
+        return tl::unexpected(line.error());
+    if (!*line)
+        return std::nullopt;
+    const auto& body = (*line)->entry.body;
+    if (const auto* closing = std::get_if<InspectionClosed>(&body))
+        return closing->inspection;
+    const auto* done = std::get_if<RequirementDone>(&body);
+    return done ? accomplishedBy(batch.books, *done) : std::nullopt;
 }
 
 /// The closings of an inspection that hold, with the batch in the record.
@@ -49,6 +64,13 @@ Findings askClosedInspections(const Batch& batch) {
     std::vector<Problem> problems;
     Closings closings(batch.books);
     for (const auto& [entry, line] : batch.entries) {
+        const auto covered = signedBy(batch, entry);
+        if (!covered)
+            return tl::unexpected(atLine(covered.error(), line));
+        if (*covered) {
+            problems.push_back(Problem{ReleaseFault::RevokeInstead, {**covered}, {{}, line, "voids"}});
+            continue;
+        }
         const auto inspection = inspectionOf(batch.journal, entry);
         if (!inspection)
             return tl::unexpected(inspection.error());

@@ -19,22 +19,23 @@ Findings judged(Books& books, const Entry& entry, const DefectDeferred& deferral
     if (!facts)
         return tl::unexpected(facts.error());
     const ItemFacts item = facts->empty() ? ItemFacts{} : facts->front();
-    auto severity = Severity::Barring;
+    Deferral asked{Severity::Deferrable, deferral.notRequired, !deferral.placard.empty()};
     for (const auto& mark : item.defects)
         if (mark.defect == deferral.defect && mark.kind == DefectMark::Kind::Found) {
             if (isGrounding(mark))
                 return std::vector{Problem{ReleaseFault::NobodyDefers,
-                                           {Phrase{BarredPhrase::FailedReading, {deferral.defect}}},
+                                           {mark.failed ? Phrase{BarredPhrase::FailedReading, {deferral.defect}}
+                                                        : Phrase{BarredPhrase::DangerToFlight, {}}},
                                            {{}, line, {}},
                                            "ML.A.403(a), (b) (from memory); 14 CFR 91.405"}};
-            severity = mark.severity;
+            asked.severity = mark.severity;
         }
     Barred bar{{BarredPhrase::EntitledToNothing, {deferral.agreedBy, entry.on}}, "ML.A.403(b) (from memory)"};
     for (const auto& each : *entitlements) {
         if (each.person != deferral.agreedBy)
             continue;
         auto next =
-            mayDefer(*entitlements, {each.person, each.capacity, item.balloon, item.operations, entry.on}, severity);
+            mayDefer(*entitlements, {each.person, each.capacity, item.balloon, item.operations, entry.on}, asked);
         if (!next)
             return std::vector<Problem>{};
         bar = std::move(*next);

@@ -14,8 +14,11 @@ std::span<const Check> allChecks() {
         Check{"an inspection is opened with a visit and a checklist that can be read", askOpenings},
         Check{"nothing is added to an inspection that is closed", askClosedInspections},
         Check{"a release is supported by the record", askClosings},
+        Check{"what an inspection accomplished is written with its signature", askAccomplishments},
+        Check{"a defect has a name of its own", askFindings},
         Check{"a defect is deferred by who may", askDeferrals},
         Check{"a defect is not cleared before it was found", askClearings},
+        Check{"what is withdrawn is a release", askRevocations},
         Check{"what was signed is not corrected into something else", askSignedWords},
     };
     return checks;

@@ -19,4 +19,26 @@ Result<JournalLine> rootOf(Journal& journal, const EntryId& id) {
     return std::move(**line);
 }
 
+Result<std::optional<Entry>> standingOf(Journal& journal, const Entry& entry) {
+    const auto* correction = std::get_if<EntryCorrected>(&entry.body);
+    const auto* taken = std::get_if<EntryVoided>(&entry.body);
+    if (!correction && !taken)
+        return entry;
+    const auto root = rootOf(journal, correction ? correction->replaces : taken->voids);
+    if (!root)
+        return tl::unexpected(root.error());
+    if (root->voided || root->unread)
+        return std::nullopt;
+    return nowOf(*root);
+}
+
+Result<std::optional<InspectionId>> accomplishedBy(Books& books, const RequirementDone& done) {
+    if (done.ref.empty())
+        return std::nullopt;
+    const auto opened = books.told({Subject::Inspection, done.ref, {kindName<InspectionOpened>()}, CivilDate::last()});
+    if (!opened)
+        return tl::unexpected(opened.error());
+    return opened->empty() ? std::nullopt : std::optional(InspectionId(done.ref));
+}
+
 }

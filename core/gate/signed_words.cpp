@@ -26,6 +26,15 @@ void compare(const JournalLine& root, const InspectionClosed& written, int line,
     keep(written.statement == now.statement, "statement");
     keep(written.clocks == now.clocks, "clocks");
     keep(written.seal == now.seal, "seal");
+    keep(written.excepted == now.excepted, "excepted");
+}
+
+/// Nor does what it accomplished become another accomplishment.
+void compare(const JournalLine& root, const RequirementDone& written, int line, std::vector<Problem>& problems) {
+    if (momentOf(root.entry) != momentOf(*root.current))
+        problems.push_back(Problem{BenchFault::SignatureDayIsFixed, {}, {{}, line, "with/on"}});
+    if (written != std::get<RequirementDone>(root.current->body))
+        problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with"}});
 }
 
 }
@@ -39,8 +48,20 @@ Findings askSignedWords(const Batch& batch) {
         const auto root = rootOf(batch.journal, correction->replaces);
         if (!root)
             return tl::unexpected(atLine(root.error(), line));
-        if (const auto* closing = std::get_if<InspectionClosed>(&root->entry.body); closing && root->current)
+        if (!root->current)
+            continue;
+        if (const auto* closing = std::get_if<InspectionClosed>(&root->entry.body))
             compare(*root, *closing, line, problems);
+        if (const auto* revoked = std::get_if<ReleaseRevoked>(&root->entry.body);
+            revoked && revoked->inspection != std::get<ReleaseRevoked>(root->current->body).inspection)
+            problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with/inspection"}});
+        if (const auto* done = std::get_if<RequirementDone>(&root->entry.body)) {
+            const auto inspection = accomplishedBy(batch.books, *done);
+            if (!inspection)
+                return tl::unexpected(atLine(inspection.error(), line));
+            if (*inspection)
+                compare(*root, *done, line, problems);
+        }
     }
     return problems;
 }

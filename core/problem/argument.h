@@ -57,6 +57,7 @@ enum class DoubtPhrase : std::uint8_t;     ///< bench/reading/doubt_phrase.h
 enum class BarredPhrase : std::uint8_t;    ///< bench/release/barred_phrase.h
 enum class ContentPhrase : std::uint8_t;   ///< bench/release/content_phrase.h
 enum class ReleasePhrase : std::uint8_t;   ///< bench/release/release_phrase.h
+enum class SignedPhrase : std::uint8_t;    ///< bench/release/signed_phrase.h
 enum class LogPhrase : std::uint8_t;       ///< exchange/log/log_phrase.h
 enum class TrackPhrase : std::uint8_t;     ///< exchange/track/track_phrase.h
 enum class LeftOutPhrase : std::uint8_t;   ///< answers/fabric/left_out_phrase.h
@@ -68,8 +69,8 @@ enum class FlightPhrase : std::uint8_t;    ///< registry/flight_phrase.h
 
 /// A fault stands for what it says, without its mend.
 using PhraseCode = std::variant<Fault, SchemaPhrase, DuePhrase, ReadingPhrase, LimitPhrase, JudgedPhrase, DoubtPhrase,
-                                BarredPhrase, ContentPhrase, ReleasePhrase, LogPhrase, TrackPhrase, LeftOutPhrase,
-                                VerdictPhrase, SheetPhrase, PaperPhrase, ChecklistPhrase, FlightPhrase>;
+                                BarredPhrase, ContentPhrase, ReleasePhrase, SignedPhrase, LogPhrase, TrackPhrase,
+                                LeftOutPhrase, VerdictPhrase, SheetPhrase, PaperPhrase, ChecklistPhrase, FlightPhrase>;
 
 struct Phrase {
     PhraseCode code;

@@ -14,6 +14,16 @@
 
 namespace crownring {
 
+/// What an accomplishment rests on.
+enum class Evidence {
+    Signed, ///< the release of an inspection in the record
+    Paper,  ///< a paper that is named, with who signed it and the licence
+    Stated, ///< it is said, and no more
+};
+inline constexpr int evidenceCount = 3;
+/// "signed", "paper", "stated".
+[[nodiscard]] std::string_view evidenceName(Evidence evidence);
+
 /// A requirement was carried out on the item.
 struct Accomplishment {
     RequirementId requirement;
@@ -21,6 +31,7 @@ struct Accomplishment {
     Figures clock;  ///< the item's clock then: stated on the paper, else computed; absent where neither is known
     Figures stated; ///< only what the paper states
     std::string method;
+    Evidence evidence = Evidence::Stated;
     bool operator==(const Accomplishment&) const = default;
 };
 

@@ -17,6 +17,7 @@ enum class ReadingPhrase : std::uint8_t {
     AtPressure,  ///< %2: the pressure
     OnArea,      ///< %2: the area
     BetweenJaws, ///< %2: their width
+    Along,       ///< %2: warp or weft
     Failed,
     AReading,  ///< that is not known
     HeldAt,    ///< %1: the load

@@ -64,7 +64,9 @@ DefectLine lineOf(const OpenDefect& open, const ItemFacts& item, CivilDate on, c
 }
 
 std::string severityText(Severity severity, const Speech& in) {
-    return in.say(severity == Severity::Barring ? SheetPhrase::BarsFlight : SheetPhrase::Minor);
+    return in.say(severity == Severity::Minor       ? SheetPhrase::Minor
+                  : severity == Severity::Grounding ? SheetPhrase::Grounding
+                                                    : SheetPhrase::BarsFlight);
 }
 
 std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in) {
@@ -77,7 +79,7 @@ std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in) {
                         in.say(SheetPhrase::IsOpen),
                         true,
                         false,
-                        found.body.severity == Severity::Barring};
+                        found.body.severity != Severity::Minor};
         speak(line, file.inspection, in);
         line.bars = line.bars && line.open && !line.deferred;
         lines.push_back(std::move(line));
@@ -98,7 +100,7 @@ bool hasOpenDefects(const BenchFile& file) {
     const auto isCleared = [&](const Said<DefectFound>& found) {
         return lastOf(file.inspection.cleared, found.body.defect) != nullptr;
     };
-    return !std::ranges::all_of(file.inspection.found, isCleared) ||
+    return !file.excepted.empty() || !std::ranges::all_of(file.inspection.found, isCleared) ||
            std::ranges::any_of(file.items, [](const ItemFacts& item) { return !openDefects(item).empty(); });
 }
 

@@ -129,6 +129,17 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
                                                 {"fitted_serial", part.body.fittedSerial},
                                                 {"release_document", part.body.releaseDocument}}));
     json["closed"] = inspection.closed ? closedJson(*inspection.closed) : Json();
+    json["excepted"] = Json::array();
+    for (const auto& each : file.excepted)
+        json["excepted"].push_back({{"item", each.item.text()},
+                                    {"requirement", each.requirement.text()},
+                                    {"standing", standingText(each.standing)}});
+    json["revoked"] =
+        inspection.revoked ? saidJson(*inspection.revoked, {{"reason", inspection.revoked->body.reason}}) : Json();
+    json["supported"] = inspection.closed ? Json(file.unsupported.empty()) : Json();
+    json["unsupported"] = Json::array();
+    for (const auto& each : file.unsupported)
+        json["unsupported"].push_back(in.say(messageOf(each)));
     return json;
 }
 

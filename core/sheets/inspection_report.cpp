@@ -104,6 +104,10 @@ void addChecks(Document& document, const BenchFile& file, const Speech& in) {
             const auto add = [&](SheetPhrase what, Argument which) {
                 line.finding += (line.finding.empty() ? "" : "; ") + in.say(what, {std::move(which)});
             };
+            if (body.why == WhyNot::NotFitted)
+                add(SheetPhrase::NotFitted, "");
+            if (body.why == WhyNot::NotAsked)
+                add(SheetPhrase::NotAsked, body.page);
             if (body.tester)
                 add(SheetPhrase::WithTester, *body.tester);
             if (!body.photographs.empty())
@@ -171,11 +175,14 @@ void addDefects(Document& document, const BenchFile& file, const Speech& in) {
 
 paper::Table linesTable(const BenchFile& file) {
     Table table;
-    table.columns = {{"line"}, {"item"}, {"title"}, {"state"}, {"finding"}, {"by"}, {"on"}, {"source"}};
+    table.columns = {{"line"}, {"item"},    {"title"}, {"state"}, {"why"},
+                     {"page"}, {"finding"}, {"by"},    {"on"},    {"source"}};
     for (const auto& work : workLines(file.inspection, file.items))
         table.rows.push_back(
             {work.line ? work.line->id : work.settled->body.line, work.item ? work.item->id.text() : "", titleOf(work),
-             std::string(lineStateName(work.state())), work.settled ? work.settled->body.finding : "",
+             std::string(lineStateName(work.state())),
+             work.settled && work.settled->body.why ? std::string(whyNotName(*work.settled->body.why)) : "",
+             work.settled ? work.settled->body.page : "", work.settled ? work.settled->body.finding : "",
              work.settled ? work.settled->by : "", work.settled ? work.settled->stamp.at.on().iso() : "",
              std::string(work.clauseUnder(regimeOf(file.visit())))});
     return table;

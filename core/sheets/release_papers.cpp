@@ -66,6 +66,20 @@ void addSections(Document& document, ReleaseFacts facts, const Speech& in) {
     }
 }
 
+/// What the record says by now against what was signed.
+void addSince(Document& document, const BenchFile& file, const Speech& in) {
+    if (const auto& revoked = file.inspection.revoked)
+        document.blocks.emplace_back(
+            Paragraph{in.say(SheetPhrase::Withdrawn, {who(revoked->by, revoked->stamp.at.on()), revoked->body.reason}),
+                      Emphasis::Strong});
+    if (file.unsupported.empty())
+        return;
+    auto text = in.say(SheetPhrase::NotSupported);
+    for (const auto& each : file.unsupported)
+        text += "\n" + in.say(messageOf(each));
+    document.blocks.emplace_back(Paragraph{std::move(text), Emphasis::Strong});
+}
+
 void addSeal(Document& document, const BenchFile& file, const Speech& in) {
     if (file.inspection.closed && file.inspection.closed->body.seal) {
         const auto& seal = *file.inspection.closed->body.seal;
@@ -82,6 +96,7 @@ paper::Document releasePaper(const BenchFile& file, const Speech& in) {
     auto document = blankSheet(file, titleOf(file), in);
     const auto facts = factsOf(file);
     addDraftNote(document, file, in);
+    addSince(document, file, in);
     addSections(document, facts, in);
     addOpenMinor(document, file, facts, in);
     addStatement(document, file, facts, in);
@@ -94,6 +109,7 @@ paper::Document logbookPage(const BenchFile& file, const Speech& in) {
     auto document = blankSheet(file, SheetPhrase::LogbookEntry, in);
     const auto facts = factsOf(file);
     addDraftNote(document, file, in);
+    addSince(document, file, in);
     Facts head;
     head.facts = {{in.say(SheetPhrase::Date), facts.date ? in.say(*facts.date) : in.say(SheetPhrase::NotSigned)},
                   {in.say(SheetPhrase::Inspection), in.say(termOf(file.visit()))},
@@ -109,6 +125,8 @@ paper::Document logbookPage(const BenchFile& file, const Speech& in) {
     if (!manuals.empty())
         document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::DataUsed, {manuals}), Emphasis::Plain});
     addOpenMinor(document, file, facts, in);
+    for (const auto& each : facts.excepted)
+        document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::Excepted, {each}), Emphasis::Strong});
     for (const auto& each : facts.deferred)
         document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::Deferred, {each}), Emphasis::Plain});
     if (!facts.limitations.empty())
@@ -134,6 +152,9 @@ paper::Document discrepancyList(const BenchFile& file, const Speech& in) {
         if (line.open)
             table.rows.push_back({std::to_string(table.rows.size() + 1), line.item, line.what,
                                   severityText(line.severity, in), line.state});
+    for (const auto& each : file.excepted)
+        table.rows.push_back({std::to_string(table.rows.size() + 1), each.item.text(), in.say(each.title),
+                              in.say(SheetPhrase::BarsFlight), std::string(standingText(each.standing))});
     if (table.rows.empty())
         document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::NothingOpen), Emphasis::Plain});
     else

@@ -38,16 +38,10 @@ paper::Document blankSheet(const BenchFile& file, SheetPhrase title, const Speec
 }
 
 Signing signingOf(const BenchFile& file) {
+    if (file.inspection.closed)
+        return signingOf(*file.inspection.closed);
     Signing signing;
     signing.on = file.on;
-    if (const auto& closed = file.inspection.closed) {
-        signing.outcome = closed->body.outcome;
-        signing.person = closed->body.signatory.value_or(PersonId());
-        signing.capacity = capacityFrom(closed->body.capacity).value_or(Capacity::PilotOwner);
-        signing.manuals = closed->body.manuals;
-        signing.limitations = closed->body.limitations;
-        signing.on = closed->stamp.at.on();
-    }
     return signing;
 }
 

@@ -41,6 +41,7 @@ enum class SheetPhrase : std::uint8_t {
     NotRead,
     DataUsed,    ///< %1: the manuals
     Deferred,    ///< %1: the defect
+    Excepted,    ///< %1: what stands against flight
     Limitations, ///< %1: what they are
     DiscrepancyList,
     DiscrepancyNote, ///< %1: the day
@@ -105,6 +106,11 @@ enum class SheetPhrase : std::uint8_t {
     NotComparable, ///< %1: why
     NoLimit,
     BarsFlight,
+    Grounding,
+    NotFitted,
+    NotAsked,  ///< %1: the page
+    Withdrawn, ///< %1: who, on which day, %2: why
+    NotSupported,
     Minor,
     IsOpen,
     IsDeferred, ///< %1: the reason

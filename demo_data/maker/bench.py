@@ -12,35 +12,26 @@ from .workshop import AIR_METHOD, GRAB_METHOD, PROOF_N, air_speed, grab_strength
 from .world import Item, World
 
 ASSETS = Path(__file__).resolve().parents[2] / "assets"
-FABRIC = "fabric.strength-test"
 REGIMES = {"part-ml-inspection": "part-ml", "us-annual": "us-14cfr"}
 DOTS = (77, 82, 88, 93, 99, 104, 110, 116, 121, 127)     # of the tell-tale, degrees Celsius
 TESTED_WITH = {"grab-strength": "grab tester", "air-permeability": "air tester", "burner-leak-test": "test gauge",
                "cylinder-leak-test": "test gauge", "hose-leak-test": "test gauge"}
-NOT_THERE = {"envelope.check-flight": "not called for", "envelope.rapid-deflation": "none on this type",
-             "equipment.transponder": "none installed", "papers.limitations": "the manuals state none"}
+NOT_FITTED = {"why": "not-fitted"}
+NOT_THERE = {"envelope.check-flight": {"why": "other", "finding": "not called for: nothing was done that wants one"},
+             "envelope.rapid-deflation": NOT_FITTED, "equipment.transponder": NOT_FITTED,
+             "papers.limitations": {"why": "not-asked", "page": "Tarnwick maintenance manuals, page 4-1"}}
 NO_TURNING_VENTS = ("Sedge 65", "Alder 77")
 FIRST_MINUTE, MINUTES_A_LINE, MINUTES_A_PLACE = 7 * 60 + 40, 4, 3
 
 
-def checklist_of(visit: str, work: list[dict]) -> dict:
-    """The checklist cut down to the lines of this visit, and a line for work that none of them stands for."""
+def checklist_of(visit: str) -> dict:
+    """The checklist cut down to the lines of this visit; that of the grab test serves the strength test too."""
     whole = json.loads((ASSETS / "checklists" / "hot-air-inspection.json").read_text(encoding="utf-8"))
     regime = REGIMES[visit]
     lines = [line for line in whole["lines"] if regime in line["sources"] and visit in line.get("visits", REGIMES)]
     used = {line["section"] for line in lines}
     sections = [section for section in whole["sections"] if section["id"] in used]
-    if any(piece["requirement"] == FABRIC for piece in work):
-        sections.append({"id": "further-work", "title": "Further work"})
-        lines.append(fabric_line(regime))
     return {**whole, "sections": sections, "lines": lines}
-
-
-def fabric_line(regime: str) -> dict:
-    programme = json.loads((ASSETS / "programmes" / "fabric-strength.json").read_text(encoding="utf-8"))
-    row = next(row for row in programme["requirements"] if row["id"] == FABRIC)
-    return {"id": f"do/{FABRIC}", "section": "further-work", "kinds": row["kinds"], "title": row["title"],
-            "look_for": row["note"], "sources": {regime: row["source"]}, "only_with": [FABRIC]}
 
 
 def spread(count: int, gores: int, rows: int) -> list[tuple[int, int]]:
@@ -60,7 +51,7 @@ class Inspection:
         self.world, self.name, self.visit, self.registration, self.day = world, name, visit, registration, day
         self.operator = world.balloons[registration].operator
         self.items, self.work = world.fitted(registration), work
-        self.checklist = checklist_of(visit, work)
+        self.checklist = checklist_of(visit)
         self.chance = stream(f"bench {name}")
         self._clocks: dict[tuple[str, date], int] = {}
         self._now = FIRST_MINUTE
@@ -109,16 +100,16 @@ class Inspection:
             self._minute_of[line["id"], item and item.id] = self._now
             self._settle(line, item, by, day, absent, tester)
 
-    def _settle(self, line: dict, item: Item | None, by: str, day: date, absent: str | None,
+    def _settle(self, line: dict, item: Item | None, by: str, day: date, absent: dict | None,
                 tester: str | None) -> None:
         name = f"{line['id']}-{item.id}" if item else line["id"]
+        said = {"state": "not-applicable", **absent} if absent else {"state": "done", "finding": self._seen(line, item)}
         self.write("line.settled", f"line-{self.name}-{name}", by, day, line=line["id"], item=item and item.id,
-                   state="not-applicable" if absent else "done", finding=absent or self._seen(line, item),
-                   tester=tester)
+                   tester=tester, **said)
 
-    def _absent(self, line: dict, item: Item | None) -> str | None:
+    def _absent(self, line: dict, item: Item | None) -> dict | None:
         if line["id"] == "envelope.turning-vents" and item.type in NO_TURNING_VENTS:
-            return "none on this type"
+            return NOT_FITTED
         return NOT_THERE.get(line["id"])
 
     def _seen(self, line: dict, item: Item | None) -> str | None:
@@ -214,7 +205,7 @@ class Inspection:
         return defect
 
     def close(self, outcome: str, by: str, day: date, statement: str, capacity: str, licence: str,
-              limitations: str | None = None) -> None:
+              limitations: str | None = None, excepted: list[dict] | None = None) -> None:
         self.write("inspection.closed", f"close-{self.name}", by, day, outcome=outcome, statement=statement,
                    signatory=by, capacity=capacity, licence=licence, manuals=self.manuals(), timed=False,
-                   limitations=limitations)
+                   limitations=limitations, excepted=excepted)

@@ -90,7 +90,7 @@ class BenchReader:
         self._readings[entry["id"]] = entry
 
     def _defect_found(self, entry: dict) -> None:
-        self._require(entry["severity"] in ("barring", "minor") and entry["defect"] not in self._open, "defect", entry)
+        self._require(entry["severity"] in ("grounding", "deferrable", "minor") and entry["defect"] not in self._open, "defect", entry)
         self._require(entry.get("reading", entry["id"]) in {*self._readings, entry["id"]}, "no such reading", entry)
         self._open[entry["defect"]] = entry
 
@@ -110,7 +110,7 @@ class BenchReader:
         self._require(entry["capacity"] in CAPACITIES[sheet["visit"]] and holds_on(rights, entry["on"]),
                       "not entitled", entry)
         barring = [defect for defect in self._open.values()
-                   if defect["item"] in sheet["items"] and defect["severity"] == "barring"]
+                   if defect["item"] in sheet["items"] and defect["severity"] != "minor"]
         self._require(bool(barring) == (entry["outcome"] == "discrepancies"), "open barring defect", entry)
         missing = {place for place in self._asked(sheet) if self._settled[name].get(place, "open") == "open"}
         self._require(not missing, f"lines not settled {sorted(map(str, missing))[:3]}", entry)

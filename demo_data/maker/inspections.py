@@ -62,7 +62,7 @@ class Inspections:
 
     def _burn(self, bench: Inspection, by: str, day: date) -> None:
         envelope, place = bench.item("envelope"), {"gore": 7, "row": 2}
-        defect = bench.find(1, envelope, "envelope.panels", "burn hole, 45 x 30 mm, beside the load tape", "barring",
+        defect = bench.find(1, envelope, "envelope.panels", "burn hole, 45 x 30 mm, beside the load tape", "deferrable",
                             by, day, **place)
         bench.turn_to(by, day)
         bench.write("repair.made", f"repair-{bench.name}-1", by, day, item=envelope.id, defect=defect, **place,
@@ -89,7 +89,7 @@ class Inspections:
         bench.worn["broken-strands", basket.id] = 5
         bench.findings.update({"basket.wires": "wire 2 frayed", "basket.handles": "outer rope frayed"})
         bench.work_through(bench.lines("envelope", "rigging", "basket"), by, day)
-        bench.find(1, basket, "basket.wires", "basket wire 2: five broken strands at the lower thimble", "barring",
+        bench.find(1, basket, "basket.wires", "basket wire 2: five broken strands at the lower thimble", "grounding",
                    by, day, reading=bench.last_reading("broken-strands", basket))
         bench.find(2, basket, "basket.handles", "outer rope handle frayed", "minor", by, day)
         bench.work_through(bench.lines("burner", "cylinders", "hoses", "instruments", "papers"), by, second_day)
@@ -109,7 +109,7 @@ class Inspections:
         line, envelope = lines[test]
         next_day = day + timedelta(days=1)
         reading = bench.pull(line, envelope, first, next_day, tears=(13, 121), note=WEAK_NOTE)
-        bench.find(1, envelope, line["id"], "fabric tore at 121 N in gore 11, row 16", "barring", first, next_day,
+        bench.find(1, envelope, line["id"], "fabric tore at 121 N in gore 11, row 16", "grounding", first, next_day,
                    reading=reading["id"], gore=reading["gore"], row=reading["row"])
 
     # -- defects that wait -----------------------------------------------------------------------------------------

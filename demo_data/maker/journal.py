@@ -13,7 +13,7 @@ KEYS = {
     "item.fitted": ("balloon", "item", "place"),
     "item.removed": ("balloon", "item", "place"),
     "flight.logged": ("balloon", "minutes", "landings", "inflations", "kit", "max_temp_c", "tethered"),
-    "requirement.done": ("item", "requirement", "method", "clock", "ref"),
+    "requirement.done": ("item", "requirement", "method", "clock", "ref", "signatory", "licence"),
     "reading.taken": ("item", "quantity", "value", "below", "held_at", "unit", "gore", "row", "direction", "jaw_mm",
                       "pressure_pa", "area_cm2", "method", "inspection", "line", "tester", "confirmed"),
     "event.reported": ("balloon", "item", "event", "temp_c", "minutes"),
@@ -24,14 +24,14 @@ KEYS = {
     "person.entitled": ("person", "capacity", "licence", "until", "balloons"),
     "tester.calibrated": ("tester", "until", "what", "certificate"),
     "inspection.opened": ("inspection", "visit", "items", "balloon", "work", "checklist"),
-    "line.settled": ("inspection", "line", "item", "state", "finding", "tester", "photographs"),
+    "line.settled": ("inspection", "line", "item", "state", "why", "page", "finding", "tester", "photographs"),
     "defect.found": ("defect", "item", "what", "severity", "inspection", "line", "reading", "gore", "row"),
     "repair.made": ("item", "method", "gore", "row", "width_mm", "height_mm", "lot", "defect", "inspection"),
     "part.replaced": ("item", "part", "removed_serial", "fitted_serial", "release_document", "defect", "inspection"),
     "defect.deferred": ("defect", "item", "reason", "until", "until_minutes", "agreed_by", "inspection"),
     "defect.cleared": ("defect", "item", "what", "ref", "inspection"),
     "inspection.closed": ("inspection", "outcome", "statement", "signatory", "capacity", "licence", "manuals",
-                          "limitations"),
+                          "limitations", "excepted"),
     "entry.corrected": ("replaces", "with"),
     "entry.voided": ("voids", "reason"),
 }
@@ -67,6 +67,7 @@ class Journal:
 
     def __init__(self) -> None:
         self._entries: dict[str, tuple[tuple, dict]] = {}
+        self.inspections: set[str] = set()       # that the record holds
 
     def add(self, entry: str, entry_id: str, on: date, /, *, time: str | None = None, by: str | None = None,
             note: str | None = None, filed: date | None = None, **keys) -> str:
@@ -80,6 +81,8 @@ class Journal:
             raise KeyError(f"id used twice: {entry_id}")
         values = {"entry": entry, "id": entry_id, "on": on.isoformat(), "time": time, "by": by, **keys, "note": note}
         ordered = {key: values[key] for key in (*COMMON_HEAD, *KEYS[entry], "note") if values.get(key) is not None}
+        if entry == "inspection.opened":
+            self.inspections.add(keys["inspection"])
         minute = minute_of(entry, time) if filed is None else 0
         place = (filed or on, minute, 0 if filed is None else 1, RANK[entry], entry_id)
         self._entries[entry_id] = (place, ordered)

@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from datetime import date, timedelta
 
 from .journal import Journal
+from .papers import signed_by
 
 INSPECTED_KINDS = ("envelope", "basket", "burner", "cylinder")
 ONE_DAY = timedelta(days=1)
@@ -130,12 +131,14 @@ class World:
     def done(self, item: Item, requirement: str, day: date, by: str, *, stated: list[int] | bool = False,
              ref: str | None = None, method: str | None = None, filed: date | None = None,
              note: str | None = None) -> None:
-        """Writes an accomplishment. `stated`: True gives the item's clock of now, a list gives that one."""
+        """Writes an accomplishment. `stated`: True gives the item's clock of now, a list gives that one. A paper that is
+        no inspection of the record names who signed it, where that is known."""
         figures = item.clock if stated is True else stated
         clock = dict(zip(("minutes", "landings", "inflations"), figures)) if figures else None
         word = requirement.replace(".", "-")
         self.journal.add("requirement.done", self._id(word, item.id, day), day, by=by, filed=filed, note=note,
-                         item=item.id, requirement=requirement, method=method, clock=clock, ref=ref)
+                         item=item.id, requirement=requirement, method=method, clock=clock, ref=ref,
+                         **signed_by(by) if ref and ref not in self.journal.inspections else {})
 
     def reading(self, item: Item, day: date, by: str, **keys) -> None:
         self.journal.add("reading.taken", self._id("reading", item.id, day), day, by=by, item=item.id, **keys)

@@ -24,6 +24,9 @@ Item {
     required property bool asksTester
     required property bool asksPhotograph
     property bool writing: false
+    // Why it does not apply: -1 not asked; 0 not fitted, 1 not asked for by the manual, 2 other.
+    property int leaving: -1
+    property bool asking: false
     readonly property string code: "bench.line." + row.index
 
     signal readingsAsked
@@ -40,8 +43,29 @@ Item {
     }
     function write() {
         row.writing = true;
+        row.leaving = -1;
         field.text = row.finding;
         field.forceActiveFocus();
+    }
+    function leaveOut(why: int) {
+        if (why === 0) {
+            row.asking = false;
+            row.desk.leaveOut(row.index, 0, "");
+            return;
+        }
+        row.leaving = why;
+        row.writing = true;
+        field.text = "";
+        field.forceActiveFocus();
+    }
+    function keep(text: string) {
+        if (row.leaving < 0)
+            row.desk.setFinding(row.index, text);
+        else if (text.trim() !== "")
+            row.desk.leaveOut(row.index, row.leaving, text);
+        row.writing = false;
+        row.asking = false;
+        row.leaving = -1;
     }
 
     StateBox {
@@ -120,7 +144,12 @@ Item {
                 text: qsTr("n.a.")
                 chosen: row.settledAs === 2
                 Accessible.name: qsTr("Not applicable: %1").arg(row.title)
-                onClicked: row.settleAs(2)
+                onClicked: {
+                    if (row.settledAs === 2)
+                        row.desk.settle(row.index, 0);
+                    else
+                        row.asking = !row.asking;
+                }
             }
             Button {
                 id: finder
@@ -155,21 +184,54 @@ Item {
                 onPicked: value => row.desk.setTester(row.index, value)
             }
         }
+        Flow {
+            width: parent.width
+            spacing: Theme.snug
+            visible: row.asking && row.desk.open
+            Label {
+                height: Theme.touch
+                verticalAlignment: Text.AlignVCenter
+                text: qsTr("Not applicable, because")
+            }
+            Chip {
+                objectName: row.code + ".none.fitted"
+                text: qsTr("it is not fitted")
+                Accessible.name: qsTr("Not fitted: %1").arg(row.title)
+                onClicked: row.leaveOut(0)
+            }
+            Chip {
+                objectName: row.code + ".none.asked"
+                text: qsTr("the manual does not ask for it …")
+                chosen: row.leaving === 1
+                Accessible.name: qsTr("Not asked for by the manual: %1").arg(row.title)
+                onClicked: row.leaveOut(1)
+            }
+            Chip {
+                objectName: row.code + ".none.other"
+                text: qsTr("another reason …")
+                chosen: row.leaving === 2
+                Accessible.name: qsTr("Another reason why it does not apply: %1").arg(row.title)
+                onClicked: row.leaveOut(2)
+            }
+        }
         Field {
             id: field
             objectName: row.code + ".text"
             width: parent.width
             visible: row.writing
-            name: qsTr("What was found on %1").arg(row.title)
-            placeholderText: qsTr("what was found; Enter keeps it")
-            onEditingFinished: {
-                row.desk.setFinding(row.index, text);
-                row.writing = false;
-            }
+            name: row.leaving === 1 ? qsTr("Manual and page that does not ask for %1").arg(row.title)
+                : row.leaving === 2 ? qsTr("Why %1 does not apply").arg(row.title)
+                : qsTr("What was found on %1").arg(row.title)
+            placeholderText: row.leaving === 1 ? qsTr("manual and page; Enter keeps it")
+                : row.leaving === 2 ? qsTr("the reason; Enter keeps it")
+                : qsTr("what was found; Enter keeps it")
+            onEditingFinished: row.keep(text)
             onAccepted: finder.forceActiveFocus(Qt.TabFocusReason)
             Keys.onEscapePressed: {
                 field.text = row.finding;
                 row.writing = false;
+                row.asking = false;
+                row.leaving = -1;
                 finder.forceActiveFocus(Qt.TabFocusReason);
             }
         }

@@ -121,7 +121,9 @@ private:
     void settle() {
         const std::string line = *rc::gen::element("look", "pull", "look", "pull", "extra");
         const std::string state = *rc::gen::element("done", "done", "done", "done", "not-applicable", "open");
-        say("line.settled", both(R"(,"line":")", line, R"(","state":")") + state + '"');
+        say("line.settled",
+            both(R"(,"line":")", line, R"(","state":")") + state + '"' +
+                (state == "not-applicable" ? R"(,"why":"other","finding":"as the manual has it")" : ""));
         m_known.settled[line] = state != "open";
     }
     void pull() {

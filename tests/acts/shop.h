@@ -6,6 +6,7 @@
 
 #include "acts/open_inspection.h"
 #include "acts/sign.h"
+#include "answers/closing.h"
 #include "answers/due.h"
 #include "store/scratch.h"
 
@@ -24,8 +25,6 @@ public:
 {"entry":"balloon.entered","on":"2016-05-01","balloon":"QE-ONE","title":"One","operations":)" +
             operations + R"(}
 {"entry":"item.fitted","on":"2016-05-01","balloon":"QE-ONE","item":"E1"}
-{"entry":"programme.adopted","on":"2016-05-01","programme":"part-ml-hot-air","everything":true}
-{"entry":"programme.adopted","on":"2016-05-01","programme":"us-14cfr","everything":true}
 {"entry":"type.described","on":"2016-05-01","type":"T-77","kind":"envelope","manual":"Manual 77","revision":"4","gores":24,"rows":18}
 {"entry":"limit.stated","on":"2016-05-01","type":"T-77","kind":"envelope","quantity":"grab-strength","unit":"N","least":133.4,"places":2,"source":"Manual 77, 6.3"}
 {"entry":"limit.stated","on":"2016-05-01","type":"T-77","kind":"envelope","quantity":"tell-tale","unit":"degC","most":127,"source":"Manual 77, 6.5"}
@@ -41,30 +40,56 @@ public:
     }
 
     Scratch scratch;
-    InspectionId inspection; ///< the one in hand
+    InspectionId inspection;                    ///< the one in hand
+    std::vector<ItemId> items = {ItemId("E1")}; ///< what is inspected
 
     [[nodiscard]] Record& record() const { return *scratch.record; }
     Receipt say(const std::string& lines) { return posted(record(), lines); }
     [[nodiscard]] std::int64_t entries() const { return record().verify().value().entries; }
 
-    /// On 2026-06-01, of the envelope.
-    Shop& open(Visit visit) {
+    /// A basket, a burner and a cylinder of no type come to the envelope: from now on all of it is inspected.
+    Shop& wholeAircraft() {
+        for (const char* item : {R"("B1","kind":"basket")", R"("R1","kind":"burner")", R"("C1","kind":"cylinder")"})
+            say(R"({"entry":"item.entered","on":"2016-05-01","serial":"1","item":)" + std::string(item) + "}");
+        for (const char* item : {"B1", "R1", "C1"})
+            say(R"({"entry":"item.fitted","on":"2016-05-01","balloon":"QE-ONE","item":")" + std::string(item) + "\"}");
+        items = {ItemId("E1"), ItemId("B1"), ItemId("R1"), ItemId("C1")};
+        return *this;
+    }
+
+    /// On 2026-06-01, of the envelope or the whole aircraft. One balloon flies under one set of rules: those of its
+    /// first visit are adopted.
+    Shop& open(Visit visit, std::vector<Work> work = {}) {
+        if (!m_adopted)
+            adopt(regimeOf(visit) == Regime::PartMl ? "part-ml-hot-air" : "us-14cfr");
+        m_adopted = true;
         Opening opening;
         opening.visit = visit;
+        opening.work = std::move(work);
         opening.balloon = Registration("QE-ONE");
-        opening.items = {ItemId("E1")};
+        opening.items = items;
         opening.on = day("2026-06-01");
         opening.by = "Ada Rhos";
         inspection = openInspection(record(), record(), opening).value();
         return *this;
     }
-    /// Every line is done, but these.
+    void adopt(const std::string& programme) {
+        say(R"({"entry":"programme.adopted","on":"2016-05-01","everything":true,"programme":")" + programme + "\"}");
+    }
+    /// Every line is done, but these; a test that the manual states no limit for is not asked for.
     Shop& carriedOut(const std::set<std::string>& but = {}) {
         const auto file = draft(signing()).file;
         std::string text;
-        for (const auto& work : workLines(file.inspection, file.items))
+        for (const auto& work : workLines(file.inspection, file.items)) {
+            const auto isLimited = [&](const AskedReading& asked) {
+                return work.item && limitCounts(file, *work.item, asked).front().limit;
+            };
+            const bool asked = !work.line->isTest() || std::ranges::any_of(work.line->readings, isLimited);
             if (!but.contains(work.line->id))
-                text += line(work.line->id, "done", work.item != nullptr) + "\n";
+                text += line(work.line->id, asked ? "done" : "not-applicable",
+                             work.item ? std::optional(work.item->id) : std::nullopt) +
+                        "\n";
+        }
         say(text);
         return *this;
     }
@@ -73,7 +98,7 @@ public:
     /// Nothing stands in the way of a release.
     Shop& ready(Visit visit) { return open(visit).carriedOut().measured(); }
 
-    Receipt settle(const std::string& id, const char* state = "done") { return say(line(id, state, true)); }
+    Receipt settle(const std::string& id, const char* state = "done") { return say(line(id, state, ItemId("E1"))); }
     /// A grab test on row 16. @param more further keys, e.g. `,"confirmed":true`
     Receipt pull(int gore, const std::string& load = R"("value":300)", const std::string& more = R"(,"tester":"F-1")") {
         return say(R"({"entry":"reading.taken","on":"2026-06-01","item":"E1","quantity":"grab-strength","unit":"N",)" +
@@ -119,16 +144,42 @@ public:
         return names;
     }
     Results<Receipt> sign(const Signing& by) { return crownring::sign(record(), record(), inspection, by, {}); }
+    /// What the record composes of a closing that somebody else's system posts, as its entry.
+    [[nodiscard]] std::string closing(const char* outcome = "released", const std::string& more = {}) const {
+        auto by = signing();
+        by.outcome = *outcomeFrom(outcome);
+        const auto composed = composedClosing(record(), record(), draft(by).file, by).value();
+        Entry entry;
+        entry.on = by.on;
+        entry.body = InspectionClosed{composed.inspection,
+                                      composed.outcome,
+                                      composed.statement,
+                                      composed.signatory,
+                                      composed.capacity,
+                                      composed.licence,
+                                      composed.manuals,
+                                      composed.limitations,
+                                      {},
+                                      {},
+                                      composed.excepted};
+        auto text = canonicalText(entry);
+        text.insert(text.size() - 1, more);
+        return text;
+    }
     [[nodiscard]] Inspection now() const { return draft(signing()).file.inspection; }
 
     /// `,"inspection":"…"`
     [[nodiscard]] std::string about() const { return R"(,"inspection":")" + inspection.text() + '"'; }
 
 private:
-    [[nodiscard]] std::string line(const std::string& id, const char* state, bool ofItem) const {
-        return R"({"entry":"line.settled","on":"2026-06-01","by":"Ada Rhos","state":")" + std::string(state) +
-               R"(","line":")" + id + '"' + (ofItem ? R"(,"item":"E1")" : "") + about() + "}";
+    [[nodiscard]] std::string line(const std::string& id, const std::string& state,
+                                   const std::optional<ItemId>& item) const {
+        const auto why = state == "not-applicable" ? R"(,"why":"not-asked","page":"Manual 77, 6")" : "";
+        return R"({"entry":"line.settled","on":"2026-06-01","by":"Ada Rhos","state":")" + state + R"(","line":")" + id +
+               '"' + (item ? R"(,"item":")" + item->text() + '"' : "") + why + about() + "}";
     }
+
+    bool m_adopted = false;
 };
 
 }

@@ -57,7 +57,7 @@ private slots:
         QTest::newRow("a pilot-owner under Subpart-ADD") << "Ole Berg"
                                                          << "ML.A.403(b)";
         QTest::newRow("a private pilot, what bars flight") << "Pia Lund"
-                                                           << "91.405";
+                                                           << "91.213(d)";
     }
     void aDeferralBySomebodyElse() {
         QFETCH(QString, person);
@@ -79,7 +79,7 @@ private slots:
     }
     /// It is neither equipment nor another defect of ML.A.403(b) (AMC and GM read; paragraph from memory).
     void whatAReadingBeyondTheLimitFoundIsDeferredByNobody() {
-        for (const char* severity : {"barring", "minor"})
+        for (const char* severity : {"barring", "minor", "deferrable"})
             for (const char* person : {"Ada Rhos", "Ole Berg"}) {
                 Shop shop;
                 shop.ready(Visit::PartMlInspection);
@@ -89,6 +89,33 @@ private slots:
                 QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
                 QVERIFY(spokenMessage(problems.front()).find("nobody defers") != std::string::npos);
             }
+    }
+    void aDangerToFlightIsDeferredByNobody() {
+        // ML.A.403(a) (from memory): put right before further flight.
+        Shop shop;
+        shop.ready(Visit::PartMlInspection).find("D-1", "grounding");
+        const auto problems = problemsOf(shop.record(), shop.deferral("D-1", "Ada Rhos"));
+        QCOMPARE(problems.size(), std::size_t{1});
+        QVERIFY(spokenMessage(problems.front()).find("danger to flight") != std::string::npos);
+        expectRefused(shop, Shop::signing(), "defect", "ML.A.403(a)");
+    }
+    void aPilotDefersEquipmentThatIsNotRequired() {
+        Shop shop(R"(["for-hire"])");
+        shop.ready(Visit::PartMlInspection).find("D-1", "deferrable");
+        auto deferral = shop.deferral("D-1", "Ole Berg");
+        QCOMPARE(problemsOf(shop.record(), deferral).size(), std::size_t{1});
+        deferral.insert(deferral.size() - 1, R"(,"not_required":true)");
+        shop.say(deferral);
+        expectReleased(shop, Shop::signing());
+    }
+    void aFindingIsNotCorrectedToComeAfterItsClearing() {
+        Shop shop;
+        const auto finding = shop.ready(Visit::PartMlInspection).find("D-1", "barring").ids.at(0).text();
+        shop.say(clearingOn("2026-06-01"));
+        const auto problems = problemsOf(shop.record(), R"({"entry":"entry.corrected","on":"2026-06-01","replaces":")" +
+                                                            finding + R"(","with":{"on":"2026-06-02"}})");
+        QCOMPARE(problems.size(), std::size_t{1});
+        QVERIFY(spokenMessage(problems.front()).find("cleared before") != std::string::npos);
     }
     void aClearingIsNotDatedBeforeItsFinding() {
         Shop shop;

@@ -165,8 +165,9 @@ private slots:
         // 43.11(a)(5), (b) (read): then the list of discrepancies is signed and given to the owner.
         expectReleased(shop, withList(ines));
         QCOMPARE(shop.now().closed->body.statement,
-                 std::string("I certify that this aircraft has been inspected in accordance with annual inspection and "
-                             "a list of discrepancies and unairworthy items dated 2026-06-02 has been provided for the "
+                 std::string("I certify that of this aircraft the following alone (envelope E1, serial number 101) has "
+                             "been inspected in accordance with annual inspection and a list of discrepancies and "
+                             "unairworthy items dated 2026-06-02 has been provided for the "
                              "aircraft owner or operator."));
         const auto facts = shop.record().facts({}, day("2026-06-02")).value();
         QVERIFY(facts.front().done.empty()); // nothing is accomplished by it

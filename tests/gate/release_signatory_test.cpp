@@ -40,6 +40,8 @@ private slots:
         QFETCH(int, capacity);
         QFETCH(QString, rule);
         Shop shop;
+        shop.say(R"({"entry":"requirement.done","on":"2026-05-01","item":"E1","requirement":"us.annual"})"); // for the
+                                                                                                             // 100-hour
         shop.ready(static_cast<Visit>(visit));
         const auto by = Shop::signing(person.toUtf8().constData(), static_cast<Capacity>(capacity));
         if (rule.isEmpty())

@@ -70,19 +70,36 @@ rc::Gen<Body> any(Of<ReadingTaken>, const Names& names) {
 
 rc::Gen<Body> any(Of<LineSettled>, const Names& names) {
     using L = LineSettled;
-    return rc::gen::cast<Body>(rc::gen::build<L>(
+    const auto settled = rc::gen::build<L>(
         set(&L::inspection, names.inspection), set(&L::line, saying()), set(&L::item, optionally(names.item)),
         set(&L::state, rc::gen::element(LineState::Open, LineState::Done, LineState::NotApplicable)),
         set(&L::finding, anyText()), set(&L::tester, optionally(anyName<TesterId>())),
         set(&L::photographs, rc::gen::elementOf(std::vector<std::vector<std::string>>{
-                                 {}, {std::string(64, '0')}, {std::string(64, 'a'), std::string(64, '1')}}))));
+                                 {}, {std::string(64, '0')}, {std::string(64, 'a'), std::string(64, '1')}})));
+    return rc::gen::exec([settled]() -> Body {
+        auto body = *settled;
+        if (body.state != LineState::NotApplicable || *rc::gen::arbitrary<bool>())
+            return body;
+        body.why = *rc::gen::element(WhyNot::NotFitted, WhyNot::NotAsked, WhyNot::Other);
+        if (body.why == WhyNot::NotAsked)
+            body.page = *saying();
+        if (body.why == WhyNot::Other)
+            body.finding = *saying();
+        return body;
+    });
+}
+
+rc::Gen<Body> any(Of<ReleaseRevoked>, const Names& names) {
+    using R = ReleaseRevoked;
+    return rc::gen::cast<Body>(rc::gen::build<R>(set(&R::inspection, names.inspection), set(&R::reason, saying())));
 }
 
 rc::Gen<Body> any(Of<DefectFound>, const Names& names) {
     using D = DefectFound;
     const auto found =
         rc::gen::build<D>(set(&D::defect, names.defect), set(&D::item, names.item), set(&D::what, saying()),
-                          set(&D::severity, rc::gen::element(Severity::Barring, Severity::Minor)),
+                          set(&D::severity, rc::gen::element(Severity::Barring, Severity::Minor, Severity::Grounding,
+                                                             Severity::Deferrable)),
                           set(&D::inspection, optionally(names.inspection)), set(&D::line, anyText()),
                           set(&D::reading, optionally(names.target)), set(&D::place, anyPlace()));
     // A reading that failed says enough.
@@ -105,6 +122,8 @@ rc::Gen<Body> any(Of<DefectDeferred>, const Names& names) {
                             *optionally(names.inspection)};
         if (!body.until || *rc::gen::arbitrary<bool>())
             body.untilMinutes = *anyCount<Minutes>(0, largestCount);
+        body.notRequired = *rc::gen::arbitrary<bool>();
+        body.placard = *anyText();
         return body;
     });
 }
@@ -161,6 +180,9 @@ rc::Gen<Body> any(Of<InspectionClosed>, const Names& names) {
             body.clocks = {{*names.item, {Minutes{*rc::gen::inRange(0, 100'000)}, {}, Inflations{7}}}};
         if (*rc::gen::arbitrary<bool>())
             body.seal = Seal{{*names.target}, *anyDigest()};
+        if (*rc::gen::arbitrary<bool>())
+            body.excepted = {{*names.item, *names.requirement, *anyText(),
+                              *rc::gen::element<std::string>("spent", "lapsed", "unproven")}};
         return body;
     });
 }

@@ -144,11 +144,14 @@ rc::Gen<Body> any(Of<FlightLogged>, const Names& names) {
 
 rc::Gen<Body> any(Of<RequirementDone>, const Names& names) {
     using rc::gen::set;
+    const auto inspection =
+        rc::gen::map(names.inspection, [](const InspectionId& id) { return id.text(); }); // as its release says it
     return rc::gen::cast<Body>(rc::gen::build<RequirementDone>(
+        set(&RequirementDone::signatory, optionally(names.person)), set(&RequirementDone::licence, anyText()),
         set(&RequirementDone::item, names.item), set(&RequirementDone::requirement, names.requirement),
         set(&RequirementDone::clock, anyFigures()),
         set(&RequirementDone::method, rc::gen::oneOf(rc::gen::just(std::string()), anySlug())),
-        set(&RequirementDone::ref, anyText())));
+        set(&RequirementDone::ref, rc::gen::oneOf(anyText(), inspection))));
 }
 
 /// Of a document that is some JSON object, not a programme that could be adopted.

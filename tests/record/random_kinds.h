@@ -36,6 +36,7 @@ rc::Gen<Body> any(Of<TesterCalibrated>, const Names& names);
 rc::Gen<Body> any(Of<TypeDescribed>, const Names& names);
 rc::Gen<Body> any(Of<LimitStated>, const Names& names);
 rc::Gen<Body> any(Of<ChecklistAdopted>, const Names& names);
+rc::Gen<Body> any(Of<ReleaseRevoked>, const Names& names);
 rc::Gen<Body> any(Of<FabricStated>, const Names& names);
 
 /// What those of a history speak of: an inspection, two defects and a person.

@@ -86,8 +86,12 @@ CheckRow rowOf(const BenchFile& file, const WorkLine& work) {
         row.tester = work.settled->body.tester ? inward(work.settled->body.tester->text()) : QString();
         for (const auto& digest : work.settled->body.photographs)
             row.photographs.push_back(inward(digest));
-        row.settled =
-            joined({inward(work.settled->by), inward(work.settled->stamp.at.on().iso())}, QStringLiteral(", "));
+        const auto& why = work.settled->body.why;
+        row.why = why ? static_cast<int>(*why) : -1;
+        row.page = inward(work.settled->body.page);
+        row.settled = joined({why ? BenchSentences::why(*why, work.settled->body.page) : QString(),
+                              inward(work.settled->by), inward(work.settled->stamp.at.on().iso())},
+                             QStringLiteral(", "));
         if (work.settled->first)
             row.settled = BenchRows::tr("%1, corrected").arg(row.settled);
     }

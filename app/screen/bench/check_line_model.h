@@ -20,6 +20,8 @@ struct CheckRow {
     QString readings; ///< "12 of 24 readings", empty where none are asked
     QString tester;
     int state = 0;           ///< 0 open, 1 done, 2 not applicable
+    int why = -1;            ///< of what is not applicable: 0 not fitted, 1 not asked for, 2 other; -1 not said
+    QString page;            ///< of the manual that does not ask for it
     QStringList photographs; ///< digests
     bool required = true;
     bool asksTester = false;

@@ -81,7 +81,9 @@ QString InspectionDesk::outcome() const {
         return {};
     const auto& closed = *m_file->inspection.closed;
     return joined({tr("%1 on %2").arg(BenchWords::outcome(closed.body.outcome), inward(closed.stamp.at.on().iso())),
-                   closed.body.signatory ? inward(closed.body.signatory->text()) : QString()},
+                   closed.body.signatory ? inward(closed.body.signatory->text()) : QString(),
+                   m_file->inspection.revoked ? tr("withdrawn since") : QString(),
+                   m_file->unsupported.empty() ? QString() : tr("no longer supported by the record")},
                   QStringLiteral(", "));
 }
 
@@ -271,6 +273,9 @@ std::optional<LineSettled> InspectionDesk::lineAt(int row) const {
     if (handed != m_handed.end())
         return *handed;
     line.state = static_cast<LineState>(shown.state);
+    if (shown.why >= 0)
+        line.why = static_cast<WhyNot>(shown.why);
+    line.page = outward(shown.page);
     line.finding = outward(shown.finding);
     if (!shown.tester.isEmpty())
         line.tester = TesterId(outward(shown.tester));
@@ -287,8 +292,22 @@ void InspectionDesk::settleAs(LineSettled line) {
 void InspectionDesk::settle(int row, int state) {
     if (auto line = lineAt(row); line && state >= 0 && state < lineStateCount) {
         line->state = static_cast<LineState>(state);
+        line->why.reset();
+        line->page.clear();
         settleAs(std::move(*line));
     }
+}
+
+void InspectionDesk::leaveOut(int row, int why, const QString& words) {
+    auto line = lineAt(row);
+    if (!line || why < 0 || why >= whyNotCount)
+        return;
+    line->state = LineState::NotApplicable;
+    line->why = static_cast<WhyNot>(why);
+    line->page = line->why == WhyNot::NotAsked ? outward(words) : std::string();
+    if (line->why == WhyNot::Other)
+        line->finding = outward(words);
+    settleAs(std::move(*line));
 }
 
 void InspectionDesk::setFinding(int row, const QString& finding) {

@@ -73,8 +73,11 @@ public:
     [[nodiscard]] bool saving() const { return m_pending > 0; }
     [[nodiscard]] QString problem() const { return m_problem; }
 
-    /// @param row of `lines`; @param state 0 open, 1 done, 2 not applicable
+    /// @param row of `lines`; @param state 0 open, 1 done
     Q_INVOKABLE void settle(int row, int state);
+    /// It does not apply. @param why 0 not fitted, 1 not asked for by the manual, 2 other; @param words the manual's
+    /// page with 1, the reason with 2
+    Q_INVOKABLE void leaveOut(int row, int why, const QString& words);
     Q_INVOKABLE void setFinding(int row, const QString& finding);
     Q_INVOKABLE void setTester(int row, const QString& tester);
     /// A picture file; it is kept in the record, at most 2,000 pixels wide or high.

@@ -353,7 +353,7 @@ void ReadingDesk::stand() {
     if (state.judgement == Judgement::Fails) {
         DefectFound found;
         found.item = reading.item;
-        found.severity = Severity::Barring;
+        found.severity = Severity::Grounding;
         found.inspection = reading.inspection;
         found.line = reading.line;
         found.place = reading.place;

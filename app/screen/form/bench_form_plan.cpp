@@ -45,12 +45,14 @@ Fields with(Fields fields, Fields more) {
 }
 
 Fields found(const FormSubject& subject, const FleetSheet& sheet) {
-    return with({itemField(subject, sheet), plannedField("what", BenchFormPlan::tr("What was found"), Kind::Text, true),
-                 chosen("severity", BenchFormPlan::tr("Severity"),
-                        {plainChoice(QStringLiteral("barring"), BenchFormPlan::tr("bars flight")),
-                         plainChoice(QStringLiteral("minor"), BenchFormPlan::tr("does not bar flight"))},
-                        "barring")},
-                placeFields());
+    return with(
+        {itemField(subject, sheet), plannedField("what", BenchFormPlan::tr("What was found"), Kind::Text, true),
+         chosen("severity", BenchFormPlan::tr("Severity"),
+                {plainChoice(QStringLiteral("deferrable"), BenchFormPlan::tr("bars flight, may be deferred")),
+                 plainChoice(QStringLiteral("grounding"), BenchFormPlan::tr("a danger to flight, never deferred")),
+                 plainChoice(QStringLiteral("minor"), BenchFormPlan::tr("does not bar flight"))},
+                "deferrable")},
+        placeFields());
 }
 
 Fields deferred(const FormSubject&, const FleetSheet&) {
@@ -60,7 +62,15 @@ Fields deferred(const FormSubject&, const FleetSheet&) {
             plannedField("until_minutes", BenchFormPlan::tr("Until the item's clock shows"), Kind::Duration, false,
                          BenchFormPlan::tr("412:30")),
             plannedField("agreed_by", BenchFormPlan::tr("Agreed by"), Kind::Text, true,
-                         BenchFormPlan::tr("who is entitled to defer it, as named in the record"))};
+                         BenchFormPlan::tr("who is entitled to defer it, as named in the record")),
+            plannedField("not_required", BenchFormPlan::tr("Equipment that is not required"), Kind::Check, false,
+                         BenchFormPlan::tr("by its certification or the rules of the operation")),
+            plannedField("placard", BenchFormPlan::tr("Removed or deactivated, and placarded"), Kind::Text, false,
+                         BenchFormPlan::tr("how, where; asked in the United States"))};
+}
+
+Fields revoked(const FormSubject&, const FleetSheet&) {
+    return {plannedField("reason", BenchFormPlan::tr("Why the release is withdrawn"), Kind::Text, true)};
 }
 
 Fields cleared(const FormSubject&, const FleetSheet&) {
@@ -169,6 +179,7 @@ const std::map<std::string_view, Plan>& plans() {
         {kindName<DefectFound>(), {found, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a defect")}},
         {kindName<DefectDeferred>(), {deferred, QT_TRANSLATE_NOOP("BenchFormPlan", "Defer a defect")}},
         {kindName<DefectCleared>(), {cleared, QT_TRANSLATE_NOOP("BenchFormPlan", "Clear a defect")}},
+        {kindName<ReleaseRevoked>(), {revoked, QT_TRANSLATE_NOOP("BenchFormPlan", "Withdraw a release")}},
         {kindName<RepairMade>(), {repaired, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a repair")}},
         {kindName<PartReplaced>(), {replaced, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a replaced part")}},
         {kindName<PersonEntitled>(),

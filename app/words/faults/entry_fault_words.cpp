@@ -129,6 +129,15 @@ Sources sourcesOf(EntryFault fault) {
     case EntryFault::NobodySigns:
         return {QT_TRANSLATE_NOOP("Problem", "who signs is not said"),
                 QT_TRANSLATE_NOOP("Problem", "name the person who signs")};
+    case EntryFault::WhyOfWhatApplies:
+        return {QT_TRANSLATE_NOOP("Problem", "it says why the line does not apply, and that it does"),
+                QT_TRANSLATE_NOOP("Problem", "leave 'why' out, or settle the line as not-applicable")};
+    case EntryFault::PageOfNotAsked:
+        return {QT_TRANSLATE_NOOP("Problem", "the page of the manual belongs to a line that it does not ask for"),
+                QT_TRANSLATE_NOOP("Problem", "with why not-asked name the manual and its page, else leave it out")};
+    case EntryFault::OtherInWords:
+        return {QT_TRANSLATE_NOOP("Problem", "why the line does not apply is not said"),
+                QT_TRANSLATE_NOOP("Problem", "say it in the finding, in words")};
     case EntryFault::NotUtf8:
         return {QT_TRANSLATE_NOOP("Problem", "a text of this entry is not UTF-8"),
                 QT_TRANSLATE_NOOP("Problem", "write it again, in UTF-8")};

@@ -58,6 +58,49 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::NothingToList:
         return {QT_TRANSLATE_NOOP("Problem", "there is no open defect to list"),
                 QT_TRANSLATE_NOOP("Problem", "write down what was found, or release it")};
+    case ReleaseFault::WhyNotSaid:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is put down as not applicable, and why is not said"),
+                QT_TRANSLATE_NOOP("Problem", "say that it is not fitted, that the manual does not ask for it and on "
+                                             "which page, or another reason in words")};
+    case ReleaseFault::NothingRead:
+        return {QT_TRANSLATE_NOOP(
+                    "Problem",
+                    "%1 is said to be done, and no reading of it is judged against a limit of the type's manual"),
+                QT_TRANSLATE_NOOP(
+                    "Problem",
+                    "take the readings, state the manual's limit, or put it down as not asked for by the manual")};
+    case ReleaseFault::Excepted:
+        return {QT_TRANSLATE_NOOP("Problem", "%1"),
+                QT_TRANSLATE_NOOP("Problem", "do it, or close with a list of discrepancies: the statement of "
+                                             "airworthiness is not for a balloon that may not fly")};
+    case ReleaseFault::OtherText:
+        return {QT_TRANSLATE_NOOP("Problem", "what is signed as %1 is not what the record composes, which is '%2'"),
+                QT_TRANSLATE_NOOP("Problem", "write what the record composes, or leave it to the program")};
+    case ReleaseFault::NotAccomplished:
+        return {QT_TRANSLATE_NOOP("Problem", "the inspection '%3' did not accomplish '%1' on %2"),
+                QT_TRANSLATE_NOOP("Problem", "leave it out: what was done is what its lines and readings say")};
+    case ReleaseFault::NotWithItsSignature:
+        return {
+            QT_TRANSLATE_NOOP(
+                "Problem", "'%1' is an inspection of this record: what it accomplished is written with its signature"),
+            QT_TRANSLATE_NOOP("Problem", "sign the inspection, or name the paper that it was done under")};
+    case ReleaseFault::FoundBefore:
+        return {QT_TRANSLATE_NOOP("Problem", "the defect '%1' was found on %2 on %3 already, and is open"),
+                QT_TRANSLATE_NOOP("Problem", "give this one a name of its own")};
+    case ReleaseFault::RevokeInstead:
+        return {QT_TRANSLATE_NOOP("Problem",
+                                  "the inspection '%1' was signed: its signature and what it covers are not voided"),
+                QT_TRANSLATE_NOOP("Problem", "correct what was written, or withdraw the release with release.revoked")};
+    case ReleaseFault::NoReleaseToRevoke:
+        return {QT_TRANSLATE_NOOP("Problem", "the inspection '%1' has no release that could be withdrawn"),
+                QT_TRANSLATE_NOOP("Problem", "see its name, and whether it was withdrawn already")};
+    case ReleaseFault::NobodyRevokes:
+        return {QT_TRANSLATE_NOOP("Problem", "who withdraws the release is not said"),
+                QT_TRANSLATE_NOOP("Problem", "name the person in by")};
+    case ReleaseFault::StaysRevoked:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "the release of '%1' stays withdrawn"),
+            QT_TRANSLATE_NOOP("Problem", "inspect and sign again: taking the withdrawal back accomplishes nothing")};
     case ReleaseFault::MayNotSign:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
                 QT_TRANSLATE_NOOP("Problem", "have it signed by who is entitled to")};

@@ -29,11 +29,14 @@ const char* sourceOf(BarredPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "an annual inspection is signed by a repair station, the manufacturer or a "
                                            "mechanic (A&P) who holds an inspection authorization");
     case BarredPhrase::DeferredForHire:
-        return QT_TRANSLATE_NOOP(
-            "Phrase", "on a balloon operated for hire (Subpart-ADD) certifying staff agree to put off a defect");
-    case BarredPhrase::BarringByAPilot:
-        return QT_TRANSLATE_NOOP(
-            "Phrase", "what bars flight is not put off by a pilot: it is repaired, or judged by who is rated to do so");
+        return QT_TRANSLATE_NOOP("Phrase", "on a balloon operated for hire (Subpart-ADD) certifying staff agree to put "
+                                           "off a defect of required equipment");
+    case BarredPhrase::RequiredInTheUs:
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "what bars flight is repaired: only equipment that is not required may wait, "
+                                 "removed or deactivated, and placarded inoperative");
+    case BarredPhrase::DangerToFlight:
+        return QT_TRANSLATE_NOOP("Phrase", "its finder calls it a danger to flight: nobody defers that");
     case BarredPhrase::OwnerMayNot:
         return QT_TRANSLATE_NOOP("Phrase", "a pilot-owner may not release it: %1");
     case BarredPhrase::NotPreventive:

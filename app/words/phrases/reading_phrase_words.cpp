@@ -26,6 +26,8 @@ const char* sourceOf(ReadingPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "%1 on %2");
     case ReadingPhrase::BetweenJaws:
         return QT_TRANSLATE_NOOP("Phrase", "%1 between jaws of %2");
+    case ReadingPhrase::Along:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, %2");
     case ReadingPhrase::Failed:
         return QT_TRANSLATE_NOOP("Phrase", "%1 fails");
     case ReadingPhrase::AReading:

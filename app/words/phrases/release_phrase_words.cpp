@@ -87,6 +87,14 @@ const char* sourceOf(ReleasePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "%1: %2");
     case ReleasePhrase::DefectDeferred:
         return QT_TRANSLATE_NOOP("Phrase", "%1; deferred: %2");
+    case ReleasePhrase::NotCovered:
+        return QT_TRANSLATE_NOOP("Phrase", "Not covered: it stands against flight as the record has it");
+    case ReleasePhrase::ExceptedSpent:
+        return QT_TRANSLATE_NOOP("Phrase", "%1: %2, its life is spent");
+    case ReleasePhrase::ExceptedLapsed:
+        return QT_TRANSLATE_NOOP("Phrase", "%1: %2, lapsed");
+    case ReleasePhrase::ExceptedUnproven:
+        return QT_TRANSLATE_NOOP("Phrase", "%1: %2, no record of it");
     case ReleasePhrase::NothingReleased:
         return QT_TRANSLATE_NOOP("Phrase", "The visit was abandoned: nothing is released.");
     case ReleasePhrase::DiscrepanciesListed:

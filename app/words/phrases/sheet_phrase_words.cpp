@@ -74,6 +74,8 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "not read");
     case SheetPhrase::DataUsed:
         return QT_TRANSLATE_NOOP("Phrase", "Data used: %1");
+    case SheetPhrase::Excepted:
+        return QT_TRANSLATE_NOOP("Phrase", "Not covered: %1");
     case SheetPhrase::Deferred:
         return QT_TRANSLATE_NOOP("Phrase", "Deferred: %1");
     case SheetPhrase::Limitations:
@@ -205,6 +207,16 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "not comparable: %1");
     case SheetPhrase::NoLimit:
         return QT_TRANSLATE_NOOP("Phrase", "no limit stated");
+    case SheetPhrase::Grounding:
+        return QT_TRANSLATE_NOOP("Phrase", "danger to flight");
+    case SheetPhrase::NotFitted:
+        return QT_TRANSLATE_NOOP("Phrase", "not fitted");
+    case SheetPhrase::NotAsked:
+        return QT_TRANSLATE_NOOP("Phrase", "not asked for by the manual (%1)");
+    case SheetPhrase::Withdrawn:
+        return QT_TRANSLATE_NOOP("Phrase", "This release was withdrawn by %1: %2");
+    case SheetPhrase::NotSupported:
+        return QT_TRANSLATE_NOOP("Phrase", "Signed, and no longer supported by the record:");
     case SheetPhrase::BarsFlight:
         return QT_TRANSLATE_NOOP("Phrase", "bars flight");
     case SheetPhrase::Minor:

@@ -50,6 +50,8 @@ ChecklistLine lineFrom(const json& object) {
     for (const auto& visit : object.value("visits", json::array()))
         line.visits.push_back(visitFrom(visit.get<std::string_view>()).value());
     line.onlyWith = listOf<RequirementId>(object, "only_with");
+    line.serves = listOf<RequirementId>(object, "serves");
+    line.after = listOf<std::string>(object, "after");
     for (const auto& reading : object.value("readings", json::array()))
         line.readings.push_back(
             {reading.at("quantity"), reading.value("required", false), reading.value("placed", false)});
@@ -154,6 +156,15 @@ Result<Checked> checked(std::string_view text) {
     return Checked{*std::move(document), std::move(checklist)};
 }
 
+}
+
+bool ChecklistLine::isFor(const RequirementId& requirement) const {
+    return std::ranges::find(onlyWith, requirement) != onlyWith.end() ||
+           std::ranges::find(serves, requirement) != serves.end();
+}
+
+bool ChecklistLine::isTest() const {
+    return !readings.empty() && (tester || std::ranges::any_of(readings, &AskedReading::placed));
 }
 
 std::string_view ChecklistLine::clauseUnder(Regime regime) const {

@@ -45,6 +45,8 @@ struct ChecklistLine {
     std::vector<std::pair<Regime, std::string>> sources; ///< each with its clause, in their order, at least one
     std::vector<Visit> visits;           ///< empty: every periodic inspection (`isPeriodic`) of a regime with a source
     std::vector<RequirementId> onlyWith; ///< it comes only when one of these is part of the work; empty: always
+    std::vector<RequirementId> serves{}; ///< it is carried out for these too, where they are part of the work
+    std::vector<std::string> after{};    ///< it comes only after one of these events; empty: whatever happened
     std::vector<AskedReading> readings;
     bool photograph = false; ///< one is asked for
     bool tester = false;     ///< done with a tool that must be in calibration
@@ -52,6 +54,10 @@ struct ChecklistLine {
     bool required = true;    ///< without it the inspection cannot be released
     bool operator==(const ChecklistLine&) const = default;
 
+    /// One of those that it is there for.
+    [[nodiscard]] bool isFor(const RequirementId& requirement) const;
+    /// It tests the fabric, or what else a tester in calibration reads: done is only what was read.
+    [[nodiscard]] bool isTest() const;
     /// The clause that asks for it; empty where that regime does not.
     [[nodiscard]] std::string_view clauseUnder(Regime regime) const;
 };

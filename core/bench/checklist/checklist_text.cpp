@@ -35,6 +35,8 @@ json textOf(const ChecklistLine& line) {
         object["sources"][std::string(regimeName(regime))] = source;
     put(object, "visits", line.visits, [](Visit visit) { return json(visitName(visit)); });
     put(object, "only_with", line.onlyWith, [](const RequirementId& requirement) { return json(requirement.text()); });
+    put(object, "serves", line.serves, [](const RequirementId& requirement) { return json(requirement.text()); });
+    put(object, "after", line.after, [](const std::string& event) { return json(event); });
     put(object, "readings", line.readings, [](const AskedReading& reading) { return textOf(reading); });
     if (line.photograph)
         object["photograph"] = true;

@@ -103,7 +103,9 @@ Result<Inspection> inspectionFrom(const InspectionId& id, std::span<const Journa
     }
     for (const auto& line : told) {
         const auto& now = nowOf(line);
-        if (inspection.closed)
+        if (const auto* revoked = std::get_if<ReleaseRevoked>(&now.body))
+            inspection.revoked = said(line, now, *revoked);
+        else if (inspection.closed)
             inspection.late.push_back(now.id);
         else
             std::visit(Gather{inspection, line, now}, now.body);
@@ -136,15 +138,25 @@ std::vector<WorkLine> workLines(const Inspection& inspection, std::span<const It
     return lines;
 }
 
-ChecklistLine lineFor(const RequirementId& requirement, const std::string& title, const std::string& source,
-                      const std::string& note, ItemKind kind, Regime regime) {
+bool isTestOfFabric(const Requirement& requirement, ItemKind kind) {
+    return requirement.action == Action::Test && kind == ItemKind::Envelope;
+}
+
+ChecklistLine lineFor(const Requirement& requirement, ItemKind kind, Regime regime) {
+    const auto& source = requirement.source.written();
+    const auto& note = requirement.note.written();
     ChecklistLine line;
-    line.id = "do/" + requirement.text();
+    line.id = "do/" + requirement.id.text();
     line.kinds = {kind};
-    line.title = title;
+    line.title = requirement.title.written();
     line.lookFor = note.empty() ? source : note;
     line.sources = {{regime, source}};
-    line.onlyWith = {requirement};
+    line.onlyWith = {requirement.id};
+    if (isTestOfFabric(requirement, kind)) {
+        line.tester = true;
+        for (const auto* quantity : {"grab-strength", "strip-strength", "tear-strength", "air-permeability"})
+            line.readings.push_back({quantity, false, true});
+    }
     return line;
 }
 

@@ -8,6 +8,7 @@
 #include "bench/checklist/checklist.h"
 #include "record/journal.h"
 #include "registry/item_facts.h"
+#include "rules/programme/requirement.h"
 
 #include <optional>
 #include <span>
@@ -39,6 +40,7 @@ struct Inspection {
     std::vector<Said<RepairMade>> repairs;
     std::vector<Said<PartReplaced>> parts;
     std::optional<Said<InspectionClosed>> closed; ///< the first one; an inspection closes once
+    std::optional<Said<ReleaseRevoked>> revoked;  ///< the release that it was closed with was withdrawn
     std::vector<EntryId> late;                    ///< dated after the close: they do not count
 
     [[nodiscard]] bool isOpen() const { return !closed; }
@@ -72,8 +74,11 @@ struct WorkLine {
 /// @param items the facts of what is inspected
 [[nodiscard]] std::vector<WorkLine> workLines(const Inspection& inspection, std::span<const ItemFacts> items);
 
-/// The line that stands for a requirement of the work which the visit by itself does not accomplish: "do/…".
-[[nodiscard]] ChecklistLine lineFor(const RequirementId& requirement, const std::string& title,
-                                    const std::string& source, const std::string& note, ItemKind kind, Regime regime);
+/// The line that stands for a requirement of the work which the visit by itself does not accomplish: "do/…". That of a
+/// test of an envelope asks for the readings of its fabric.
+[[nodiscard]] ChecklistLine lineFor(const Requirement& requirement, ItemKind kind, Regime regime);
+
+/// A test of an envelope: it is done by readings, each judged against a limit that the type's manual states.
+[[nodiscard]] bool isTestOfFabric(const Requirement& requirement, ItemKind kind);
 
 }

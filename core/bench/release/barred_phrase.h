@@ -18,11 +18,12 @@ enum class BarredPhrase : std::uint8_t {
     OwnerForHire,
     AnnualByAMechanic,
     DeferredForHire,
-    BarringByAPilot,
+    RequiredInTheUs,
     OwnerMayNot, ///< %1: what the rule says
     NotPreventive,
     ReviewByOwner,
     FailedReading, ///< %1: the defect
+    DangerToFlight,
 };
 
 }

@@ -7,9 +7,43 @@
 #include "registry/reading_said.h"
 
 #include <algorithm>
-#include <tuple>
+#include <set>
+#include <utility>
 
 namespace crownring {
+
+namespace {
+
+bool isOf(const StatedLimit& limit, const ItemFacts& item) {
+    return limit.kind == item.kind && item.type && limit.type.text() == *item.type;
+}
+
+/// At how many places the quantity was read so that the limit speaks of it; those that name none are one place.
+int placesRead(const BenchFile& file, const ItemFacts& item, const AskedReading& asked, const StatedLimit* limit) {
+    const auto serves = [&](const ReadingTaken& reading) {
+        if (!limit)
+            return true;
+        const auto measured = measuredFrom(reading);
+        if (!measured)
+            return false;
+        const auto judgement = decide(*measured, {limit, 1}).judgement;
+        return judgement != Judgement::NoLimit && judgement != Judgement::Incomparable;
+    };
+    std::set<std::pair<std::optional<int>, std::optional<int>>> places;
+    int unplaced = 0;
+    for (const auto* reading : speakingReadings(file.inspection)) {
+        const auto& body = reading->body;
+        if (body.item != item.id || body.quantity != asked.quantity || !serves(body))
+            continue;
+        if (asked.placed)
+            places.emplace(body.place.gore, body.place.row);
+        else
+            ++unplaced;
+    }
+    return unplaced + static_cast<int>(places.size());
+}
+
+}
 
 Visit BenchFile::visit() const { return visitFrom(inspection.opened.body.visit).value_or(Visit::PartMlInspection); }
 
@@ -33,7 +67,7 @@ const TypeDescribed* BenchFile::type(const ItemFacts& item) const {
 std::vector<StatedLimit> BenchFile::limitsOf(const ItemFacts& item) const {
     std::vector<StatedLimit> found;
     for (const auto& limit : limits)
-        if (limit.kind == item.kind && item.type && limit.type.text() == *item.type)
+        if (isOf(limit, item))
             found.push_back(limit);
     return found;
 }
@@ -104,19 +138,35 @@ std::vector<const Said<ReadingTaken>*> speakingReadings(const Inspection& inspec
     return speaking;
 }
 
+std::vector<LimitCount> limitCounts(const BenchFile& file, const ItemFacts& item, const AskedReading& asked) {
+    std::vector<LimitCount> counts;
+    for (const auto& limit : file.limits)
+        if (isOf(limit, item) && limit.quantity == asked.quantity)
+            counts.push_back({&limit, placesRead(file, item, asked, &limit), std::max(limit.places.value_or(1), 1)});
+    if (counts.empty())
+        counts.push_back({nullptr, placesRead(file, item, asked, nullptr), asked.required ? 1 : 0});
+    return counts;
+}
+
 ReadingCount readingCount(const BenchFile& file, const ItemFacts& item, const AskedReading& asked) {
     ReadingCount count;
-    count.wanted = asked.required ? 1 : 0;
-    for (const auto& limit : file.limitsOf(item))
-        if (limit.quantity == asked.quantity && limit.places.value_or(1) > count.wanted) {
-            count.wanted = limit.places.value_or(1);
-            count.source = limit.source;
+    int most = 0;
+    for (const auto& each : limitCounts(file, item, asked)) {
+        count.wanted += each.wanted;
+        count.taken += each.limit ? std::min(each.taken, each.wanted) : each.taken;
+        if (each.limit && each.wanted > most) {
+            most = each.wanted;
+            count.source = each.limit->source;
         }
-    for (const auto* reading : speakingReadings(file.inspection))
-        if (reading->body.item == item.id && reading->body.quantity == asked.quantity &&
-            stateOf(file, reading->body).judgement != Judgement::Incomparable)
-            ++count.taken;
+    }
     return count;
+}
+
+bool isRead(const BenchFile& file, const ItemFacts& item, std::span<const AskedReading> asked) {
+    return std::ranges::any_of(asked, [&](const AskedReading& each) {
+        const auto counts = limitCounts(file, item, each);
+        return counts.front().limit && std::ranges::all_of(counts, &LimitCount::enough);
+    });
 }
 
 std::optional<Argument> highestTemperature(const BenchFile& file) {

@@ -7,8 +7,10 @@
 #include "bench/checklist/inspection.h"
 #include "bench/reading/verdict.h"
 #include "bench/release/entitlement.h"
+#include "rules/standing/standing.h"
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -23,6 +25,16 @@ struct Calibration {
     [[nodiscard]] bool covers(CivilDate day) const { return from <= day && day <= until; }
 };
 
+/// What stands mandatory and lapsed, spent or unproven on what is inspected, and bars flight.
+struct Excepted {
+    ItemId item;
+    RequirementId requirement;
+    Argument title = "";
+    Argument source = "";
+    Standing standing = Standing::Lapsed;
+    bool operator==(const Excepted&) const = default;
+};
+
 struct BenchFile {
     CivilDate on; ///< the day asked
     Inspection inspection;
@@ -33,6 +45,10 @@ struct BenchFile {
     std::vector<Calibration> calibrations;
     std::vector<StatedLimit> limits; ///< of all types; the latest of each sort
     std::vector<TypeDescribed> types;
+    std::vector<Work> tests;          ///< of its work the tests of fabric (`isTestOfFabric`)
+    std::vector<Excepted> excepted;   ///< once all that it accomplishes is done, in the order of the due list; once it
+                                      ///< is closed, as it was signed
+    std::vector<Problem> unsupported; ///< what would refuse the release that was signed, by what the record says now
 
     [[nodiscard]] Visit visit() const;
     [[nodiscard]] const ItemFacts* item(const ItemId& id) const;
@@ -68,8 +84,20 @@ struct ReadingState {
 /// pulled again. @return those that speak, by stamp
 [[nodiscard]] std::vector<const Said<ReadingTaken>*> speakingReadings(const Inspection& inspection);
 
-/// How many readings a line asks for: as many as the type's manual says, at least one where the line or a limit asks.
-/// One of another test than the limit's is not counted.
+/// How many readings one limit of the type's manual asks for, at different places, and how many serve it: of its own
+/// test and, where it names one, in its own direction. At least one.
+struct LimitCount {
+    const StatedLimit* limit = nullptr; ///< null: the line itself asks, and nothing is stated
+    int taken = 0;
+    int wanted = 0;
+    [[nodiscard]] bool enough() const { return taken >= wanted; }
+};
+/// Each limit for itself: pulls along the warp do not serve the weft. @return in the order of `BenchFile::limits`;
+/// where none is stated, what the line asks. The pointers are into `file`
+[[nodiscard]] std::vector<LimitCount> limitCounts(const BenchFile& file, const ItemFacts& item,
+                                                  const AskedReading& asked);
+
+/// All of them together. Readings beyond what one limit asks do not serve another.
 struct ReadingCount {
     int taken = 0;
     int wanted = 0;
@@ -77,6 +105,9 @@ struct ReadingCount {
     [[nodiscard]] bool enough() const { return taken >= wanted; }
 };
 [[nodiscard]] ReadingCount readingCount(const BenchFile& file, const ItemFacts& item, const AskedReading& asked);
+
+/// Of what is asked at least one was read, at all places and judged against each limit that is stated for it.
+[[nodiscard]] bool isRead(const BenchFile& file, const ItemFacts& item, std::span<const AskedReading> asked);
 
 /// "at least 127, below 132 °C": the tell-tale of the inspection; nothing when none was read.
 [[nodiscard]] std::optional<Argument> highestTemperature(const BenchFile& file);

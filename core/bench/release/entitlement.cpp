@@ -130,11 +130,14 @@ std::optional<Barred> mayRelease(std::span<const Entitlement> entitlements, cons
 }
 
 std::optional<Barred> mayDefer(std::span<const Entitlement> entitlements, const Signatory& signatory,
-                               Severity severity) {
-    if (signatory.capacity == Capacity::PilotOwner && isUnderSubpartAdd(signatory.operations))
+                               const Deferral& deferral) {
+    if (deferral.severity == Severity::Grounding)
+        return Barred{{BarredPhrase::DangerToFlight, {}}, "ML.A.403(a) (from memory); 14 CFR 91.405"};
+    if (signatory.capacity == Capacity::PilotOwner && isUnderSubpartAdd(signatory.operations) && !deferral.notRequired)
         return Barred{{BarredPhrase::DeferredForHire, {}}, "ML.A.403(b) (from memory)"};
-    if (signatory.capacity == Capacity::PrivatePilot && severity == Severity::Barring)
-        return Barred{{BarredPhrase::BarringByAPilot, {}}, "14 CFR 91.405, 91.213(d) (from memory; interpretation)"};
+    if (regimeOf(signatory.capacity) == Regime::Us14Cfr && deferral.severity != Severity::Minor &&
+        !(deferral.notRequired && deferral.placarded))
+        return Barred{{BarredPhrase::RequiredInTheUs, {}}, "14 CFR 91.213(d), 91.405 (from memory)"};
     return notEntitled(entitlements, signatory);
 }
 

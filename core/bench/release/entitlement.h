@@ -90,11 +90,21 @@ struct Signatory {
 [[nodiscard]] std::optional<Barred> mayRelease(std::span<const Entitlement> entitlements, const Signatory& signatory,
                                                Visit visit);
 
-/// Nothing when the person may agree to put off a defect. Part-ML: certifying staff; a pilot-owner unless under
-/// Subpart-ADD. United States: what bars flight is not put off by a pilot (interpretation of 91.213(d) and 91.405);
-/// what is no hazard is. No one may put off what seriously endangers flight safety (ML.A.403(a)): that is for the
-/// person to judge.
+/// What is to be put off.
+struct Deferral {
+    Severity severity = Severity::Deferrable;
+    bool notRequired = false; ///< equipment that neither its certification nor the rules of the operation require
+    bool placarded = false;   ///< removed or deactivated, and placarded "Inoperative"
+};
+
+/// Nothing when the person may agree to put off a defect; `Grounding` nobody may.
+///
+///     Part-ML (ML.A.403(b), paragraph from memory, its AMC and GM read): certifying staff, any that is deferrable; a
+///     pilot-owner equipment that is not required, and what is required too unless under Subpart-ADD. As owner he
+///     agrees by signing.
+///     United States: what bars flight when it is not required, removed or deactivated and placarded (14 CFR 91.213(d),
+///     from memory), by whoever is entitled, a pilot too; else nobody: it is repaired (91.405).
 [[nodiscard]] std::optional<Barred> mayDefer(std::span<const Entitlement> entitlements, const Signatory& signatory,
-                                             Severity severity);
+                                             const Deferral& deferral);
 
 }

@@ -28,6 +28,13 @@ Argument titleOn(const WorkLine& work) { return onItem(titleOf(work), work.item)
 
 Argument readOn(const ReadingTaken& reading) { return Phrase{ReadingPhrase::OfItem, {said(reading), reading.item}}; }
 
+Argument said(const Excepted& each) {
+    const auto phrase = each.standing == Standing::Spent    ? ReleasePhrase::ExceptedSpent
+                        : each.standing == Standing::Lapsed ? ReleasePhrase::ExceptedLapsed
+                                                            : ReleasePhrase::ExceptedUnproven;
+    return Phrase{phrase, {each.item, each.title}};
+}
+
 class Gate {
 public:
     Gate(const BenchFile& file, const Signing& signing) : m_file(file), m_signing(signing) {}
@@ -47,6 +54,7 @@ public:
             for (const auto* reading : speakingReadings(m_file.inspection))
                 askReading(*reading);
             askDefects();
+            askExcepted();
             askSignatory();
             askContent();
         }
@@ -70,29 +78,49 @@ private:
                 refuse({Refusal::Kind::LineOpen, ReleaseFault::LineOpen, {titleOn(work)}, sourceOf(work), id, item});
             return;
         }
+        if (work.state() == LineState::NotApplicable && !work.settled->body.why)
+            refuse({Refusal::Kind::LineOpen, ReleaseFault::WhyNotSaid, {titleOn(work)}, sourceOf(work), id, item});
         if (work.state() == LineState::NotApplicable || !work.line)
             return;
         if (work.asksTester())
             askTester(work.settled->body.tester, work.settled->stamp.at.on(), titleOn(work), id, item);
         if (work.item)
-            for (const auto& asked : work.line->readings)
-                askEnough(work, asked);
+            askReadings(work);
     }
 
     [[nodiscard]] std::string sourceOf(const WorkLine& work) const {
         return std::string(work.clauseUnder(regimeOf(m_file.visit())));
     }
 
-    void askEnough(const WorkLine& work, const AskedReading& asked) {
-        const auto count = readingCount(m_file, *work.item, asked);
-        if (count.enough())
-            return;
-        refuse({Refusal::Kind::NoReading,
-                ReleaseFault::TooFewReadings,
-                {onItem(quantityTerm(asked.quantity), work.item), count.taken, count.wanted},
-                count.source.empty() ? sourceOf(work) : count.source,
-                work.line->id,
-                work.item->id});
+    void askReadings(const WorkLine& work) {
+        bool enough = true;
+        for (const auto& asked : work.line->readings)
+            for (const auto& count : limitCounts(m_file, *work.item, asked))
+                if (!count.enough()) {
+                    enough = false;
+                    refuse({Refusal::Kind::NoReading,
+                            ReleaseFault::TooFewReadings,
+                            {onItem(readFor(asked, count.limit), work.item), count.taken, count.wanted},
+                            count.limit && !count.limit->source.empty() ? count.limit->source : sourceOf(work),
+                            work.line->id,
+                            work.item->id});
+                }
+        if (enough && work.line->isTest() && !isRead(m_file, *work.item, work.line->readings))
+            refuse({Refusal::Kind::NoReading,
+                    ReleaseFault::NothingRead,
+                    {titleOn(work)},
+                    sourceOf(work),
+                    work.line->id,
+                    work.item->id});
+    }
+
+    [[nodiscard]] static Argument readFor(const AskedReading& asked, const StatedLimit* limit) {
+        if (!limit)
+            return quantityTerm(asked.quantity);
+        auto test = testedAs(seriesOf(limit->quantity, limit->conditions));
+        if (!limit->conditions.direction)
+            return test;
+        return Phrase{ReadingPhrase::Along, {std::move(test), Term{Term::Of::Direction, *limit->conditions.direction}}};
     }
 
     void askTester(const std::optional<TesterId>& tester, CivilDate day, const Argument& what, const std::string& line,
@@ -176,8 +204,22 @@ private:
                             defect.found->defect.text(),
                             item.id});
             }
-        if (m_signing.outcome == Outcome::Discrepancies && !any)
+        if (m_signing.outcome == Outcome::Discrepancies && !any && m_file.excepted.empty())
             refuse({Refusal::Kind::NoDefect, ReleaseFault::NothingToList, {}, "14 CFR 43.11(b)"});
+    }
+
+    /// Under Part-ML it is named on the paper; the statement of 43.11(a)(4) is that the aircraft is airworthy.
+    void askExcepted() {
+        if (m_signing.outcome != Outcome::Released || !isPeriodic(m_file.visit()) ||
+            regimeOf(m_file.visit()) != Regime::Us14Cfr)
+            return;
+        for (const auto& each : m_file.excepted)
+            refuse({Refusal::Kind::Excepted,
+                    ReleaseFault::Excepted,
+                    {said(each)},
+                    "14 CFR 43.11(a)(4); 91.405, 91.409 (from memory)",
+                    {},
+                    each.item});
     }
 
     void askSignatory() {
@@ -203,6 +245,12 @@ std::string licenceOf(const BenchFile& file, const Signing& signing) {
             (!each.until || signing.on <= *each.until))
             return each.licence;
     return {};
+}
+
+/// In the language of the statement that is signed.
+std::string namedFor(const ItemFacts& item) {
+    const auto name = std::string(itemKindName(item.kind)) + " " + item.id.text();
+    return item.serial ? name + ", serial number " + *item.serial : name;
 }
 
 Argument titleOf(const ItemFacts& item) {
@@ -234,13 +282,23 @@ Phrase extentOf(const BenchFile& file) {
 }
 
 std::string_view refusalName(Refusal::Kind kind) {
-    constexpr std::array<std::string_view, 12> names = {"closed",    "line-open", "no-reading", "fails",
-                                                        "undecided", "doubtful",  "tester",     "defect",
-                                                        "no-defect", "signatory", "content",    "order"};
+    constexpr std::array<std::string_view, 13> names = {"closed",   "line-open", "no-reading", "fails",     "undecided",
+                                                        "doubtful", "tester",    "defect",     "no-defect", "signatory",
+                                                        "content",  "order",     "excepted"};
     return names[static_cast<std::size_t>(kind)];
 }
 
 Problem problemOf(const Refusal& refusal) { return {refusal.fault, refusal.arguments, {}, refusal.rule}; }
+
+Signing signingOf(const Said<InspectionClosed>& closed) {
+    const auto& body = closed.body;
+    return {body.outcome,
+            body.signatory.value_or(PersonId()),
+            capacityFrom(body.capacity).value_or(Capacity::PilotOwner),
+            body.manuals,
+            body.limitations,
+            closed.stamp.at.on()};
+}
 
 std::vector<Refusal> refusals(const BenchFile& file, const Signing& signing) { return Gate(file, signing).ask(); }
 
@@ -257,7 +315,7 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
         facts.totalTime = envelope->clock.minutes;
     }
     for (const auto& item : file.items)
-        facts.items.push_back({item.kind, titleOf(item), item.clock.minutes});
+        facts.items.push_back({item.kind, namedFor(item), titleOf(item), item.clock.minutes});
     if (!inspection.checklist.lines.empty() || !inspection.lines.empty())
         facts.extent.push_back(extentOf(file));
     for (const auto& repair : inspection.repairs)
@@ -279,6 +337,8 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
             if (signing.outcome != Outcome::Released) // what may fly is not listed as unairworthy
                 facts.discrepancies.push_back(found);
         }
+    for (const auto& each : file.excepted)
+        (signing.outcome == Outcome::Released ? facts.excepted : facts.discrepancies).push_back(said(each));
     facts.limitations = signing.limitations;
     if (signing.outcome == Outcome::Discrepancies)
         facts.discrepanciesDated = signing.on;
@@ -286,37 +346,6 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
     facts.capacity = signing.capacity;
     facts.licence = licenceOf(file, signing);
     return facts;
-}
-
-std::vector<Work> accomplishments(const BenchFile& file) {
-    const auto lines = workLines(file.inspection, file.items);
-    const auto concerns = [](const WorkLine& line, const Work& work) {
-        return !line.item || line.item->id == work.item;
-    };
-    const auto isOf = [](const WorkLine& line, const RequirementId& requirement) {
-        return line.line && std::ranges::find(line.line->onlyWith, requirement) != line.line->onlyWith.end();
-    };
-    const auto isDone = [&](const Work& work) {
-        bool own = false;
-        bool anything = false;
-        for (const auto& line : lines) {
-            if (!concerns(line, work))
-                continue;
-            const bool done = line.state() == LineState::Done;
-            anything = anything || done;
-            if (!isOf(line, work.requirement))
-                continue;
-            own = true;
-            if (!done)
-                return false;
-        }
-        return own || (anything && accomplishes(file.visit(), work.requirement));
-    };
-    std::vector<Work> done;
-    for (const auto& work : file.inspection.opened.body.work)
-        if (isDone(work) && std::ranges::find(done, work) == done.end())
-            done.push_back(work);
-    return done;
 }
 
 }

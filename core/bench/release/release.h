@@ -22,6 +22,9 @@ struct Signing {
     CivilDate on;
 };
 
+/// As it was signed. @pre somebody signed it
+[[nodiscard]] Signing signingOf(const Said<InspectionClosed>& closed);
+
 struct Refusal {
     enum class Kind {
         Closed,    ///< it is closed already
@@ -36,6 +39,7 @@ struct Refusal {
         Signatory, ///< the person is not entitled to this act on that day
         Content,   ///< the rule asks for something that was not given
         Order,     ///< dated before what it covers
+        Excepted,  ///< what is lapsed, spent or unproven beside the work, where airworthiness is stated
     };
     Kind kind = Kind::LineOpen;
     ReleaseFault fault{};
@@ -53,10 +57,5 @@ struct Refusal {
 
 /// What the release is composed of.
 [[nodiscard]] ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing);
-
-/// What closing it with a release accomplishes: of its work that of which every own line was done on the item and for
-/// the visit, and what the visit itself answers where anything was done at all. What was put down as not applicable was
-/// not done, and one such line among a requirement's own leaves it undone.
-[[nodiscard]] std::vector<Work> accomplishments(const BenchFile& file);
 
 }

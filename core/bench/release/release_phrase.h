@@ -46,7 +46,11 @@ enum class ReleasePhrase : std::uint8_t {
     DefectCleared,      ///< %1: on what, %2: how
     Defect,             ///< %1: on what, %2: what was found
     DefectDeferred,     ///< %1: a defect, %2: why it was put off
-    NothingReleased,    ///< abandoned
+    NotCovered,
+    ExceptedSpent,    ///< %1: the item, %2: what it asks
+    ExceptedLapsed,   ///< %1: the item, %2: what it asks
+    ExceptedUnproven, ///< %1: the item, %2: what it asks
+    NothingReleased,  ///< abandoned
     DiscrepanciesListed,
     LoosePartMl,
     LooseUs,

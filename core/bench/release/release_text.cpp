@@ -22,11 +22,20 @@ bool hasEnvelope(const ReleaseFacts& facts) {
 
 PrescribedStatement noStatement(ReleasePhrase because) { return {{}, {}, Phrase{because, {}}}; }
 
-// 14 CFR 43.11(a)(4), (a)(5), read, verbatim; "(insert type)" and "(date)" filled in.
+std::string named(const ReleaseFacts& facts) {
+    std::string names;
+    for (const auto& item : facts.items)
+        names += (names.empty() ? "" : "; ") + item.named;
+    return "the following alone (" + names + ")";
+}
+
+// 14 CFR 43.11(a)(4), (a)(5), read, verbatim where the whole aircraft is certified; "(insert type)" and "(date)" filled
+// in.
 PrescribedStatement usInspectionStatement(const ReleaseFacts& facts) {
     const std::string type = facts.visit == Visit::UsAnnual ? "annual" : "100-hour";
-    const auto begin =
-        "I certify that this aircraft has been inspected in accordance with " + type + " inspection and ";
+    const bool whole = isAircraft(facts);
+    const auto begin = "I certify that " + (whole ? "this aircraft" : "of this aircraft " + named(facts)) +
+                       " has been inspected in accordance with " + type + " inspection and ";
     if (facts.outcome == Outcome::Released)
         return {begin + "was determined to be in airworthy condition.", "14 CFR 43.11(a)(4)", {}};
     const auto dated = facts.discrepanciesDated ? facts.discrepanciesDated->iso() : "(date)";
@@ -41,7 +50,9 @@ PrescribedStatement partMlStatement(const ReleaseFacts& facts) {
     const bool byOwner = facts.capacity == Capacity::PilotOwner;
     return {"Certifies that the " + std::string(byOwner ? "limited pilot-owner maintenance" : "work") +
                 " specified except as otherwise specified was carried out in accordance with Part-ML and in respect to "
-                "that work the aircraft is considered ready for release to service.",
+                "that work " +
+                (isAircraft(facts) ? "the aircraft is" : "of the aircraft " + named(facts) + " is") +
+                " considered ready for release to service.",
             "ML.A.801(e) and its AMC (wording from memory, after AMC M.A.801(e)1)",
             {}};
 }
@@ -132,6 +143,14 @@ private:
 
 }
 
+bool isAircraft(const ReleaseFacts& facts) {
+    const auto has = [&](ItemKind kind) {
+        return std::ranges::find(facts.items, kind, &ReleasedItem::kind) != facts.items.end();
+    };
+    return !isLoose(facts) && has(ItemKind::Envelope) && has(ItemKind::Basket) && has(ItemKind::Burner) &&
+           has(ItemKind::Cylinder);
+}
+
 PrescribedStatement statementOf(const ReleaseFacts& facts) {
     if (facts.outcome == Outcome::Abandoned)
         return noStatement(ReleasePhrase::NothingReleased);
@@ -158,6 +177,7 @@ std::vector<ReleaseSection> sectionsOf(const ReleaseFacts& facts) {
     sections.push_back({said(ReleasePhrase::DataUsed), {facts.manuals.begin(), facts.manuals.end()}});
     sections.push_back(times(facts));
     sections.push_back({said(ReleasePhrase::DeferredDefects), facts.deferred});
+    sections.push_back({said(ReleasePhrase::NotCovered), facts.excepted});
     sections.push_back(discrepancies(facts));
     if (!facts.limitations.empty())
         sections.push_back({said(ReleasePhrase::Limitations), {facts.limitations}});

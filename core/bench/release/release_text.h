@@ -24,6 +24,7 @@ namespace crownring {
 
 struct ReleasedItem {
     ItemKind kind = ItemKind::Other;
+    std::string named;           ///< as a statement names it: "basket B1, serial number 88"
     Argument title = "";         ///< "basket B1, type B-4, serial 88"
     std::optional<Minutes> time; ///< in service; absent: not known
 };
@@ -43,6 +44,7 @@ struct ReleaseFacts {
     std::optional<Minutes> totalTime;           ///< in service, of the balloon: that of its envelope
     std::optional<Argument> highestTemperature; ///< of the tell-tale
     std::vector<Argument> deferred;
+    std::vector<Argument> excepted; ///< on what is inspected and beside the work: not covered
     std::string limitations;
     std::vector<Argument> discrepancies;
     std::optional<CivilDate> discrepanciesDated; ///< the list given to the owner
@@ -56,6 +58,10 @@ struct ReleaseSection {
     std::vector<Argument> paragraphs;
     bool operator==(const ReleaseSection&) const = default;
 };
+
+/// An envelope, a basket, a burner and at least one cylinder, on one balloon: less is no aircraft, and is certified by
+/// the names of its items (14 CFR 43.11(a)(4) lets a component be certified).
+[[nodiscard]] bool isAircraft(const ReleaseFacts& facts);
 
 /// The wording to be signed as it stands.
 struct PrescribedStatement {

@@ -91,6 +91,12 @@ FaultRow rowOf(EntryFault fault) {
         return {"nothing-inspected", Code::MissingKey};
     case EntryFault::NobodySigns:
         return {"nobody-signs", Code::MissingKey};
+    case EntryFault::WhyOfWhatApplies:
+        return {"why-of-what-applies", Code::BadValue};
+    case EntryFault::PageOfNotAsked:
+        return {"page-of-not-asked", Code::BadValue};
+    case EntryFault::OtherInWords:
+        return {"other-in-words", Code::BadValue};
     case EntryFault::NotUtf8:
         return {"not-utf8", Code::BadValue};
     case EntryFault::NotReadAgain:

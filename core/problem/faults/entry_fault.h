@@ -51,6 +51,9 @@ enum class EntryFault : std::uint8_t {
     SealOverNothing,
     NothingInspected,
     NobodySigns,
+    WhyOfWhatApplies, ///< a reason why a line does not apply, where it does
+    PageOfNotAsked,   ///< missing, or of another reason
+    OtherInWords,     ///< another reason that no words give
     NotUtf8,
     NotReadAgain, ///< what would be written says something else when it is read
 };

@@ -35,6 +35,28 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"defect-bars-flight", Code::NotReleasable};
     case ReleaseFault::NothingToList:
         return {"nothing-to-list", Code::NotReleasable};
+    case ReleaseFault::WhyNotSaid:
+        return {"why-not-said", Code::NotReleasable};
+    case ReleaseFault::NothingRead:
+        return {"nothing-read", Code::NotReleasable};
+    case ReleaseFault::Excepted:
+        return {"excepted", Code::NotReleasable};
+    case ReleaseFault::OtherText:
+        return {"other-text", Code::NotReleasable};
+    case ReleaseFault::NotAccomplished:
+        return {"not-accomplished", Code::NotReleasable};
+    case ReleaseFault::NotWithItsSignature:
+        return {"not-with-its-signature", Code::NotReleasable};
+    case ReleaseFault::FoundBefore:
+        return {"found-before", Code::NotReleasable};
+    case ReleaseFault::RevokeInstead:
+        return {"revoke-instead", Code::NotReleasable};
+    case ReleaseFault::NoReleaseToRevoke:
+        return {"no-release-to-revoke", Code::NotReleasable};
+    case ReleaseFault::NobodyRevokes:
+        return {"nobody-revokes", Code::NotReleasable};
+    case ReleaseFault::StaysRevoked:
+        return {"stays-revoked", Code::NotReleasable};
     case ReleaseFault::MayNotSign:
         return {"may-not-sign", Code::NotReleasable};
     case ReleaseFault::MayNotDefer:

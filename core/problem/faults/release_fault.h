@@ -14,6 +14,8 @@ enum class ReleaseFault : std::uint8_t {
     BeforeOpening, ///< %1: the day of the opening
     NothingLookedAt,
     LineOpen,            ///< %1: the line
+    WhyNotSaid,          ///< %1: the line
+    NothingRead,         ///< %1: the line
     TooFewReadings,      ///< %1: of what, %2, %3: how many were taken and are asked for
     NoTester,            ///< %1: the line or the reading
     TesterNotCalibrated, ///< %1: the line or the reading, %2: the tester, %3: the day
@@ -23,6 +25,15 @@ enum class ReleaseFault : std::uint8_t {
     NoLimitStated,       ///< %1: the reading, %2: why
     DefectBarsFlight,    ///< %1: what was found, %2: the item
     NothingToList,
+    Excepted,            ///< %1: what stands against it
+    OtherText,           ///< %1: of what, %2: what the record composes
+    NotAccomplished,     ///< %1: the requirement, %2: the item, %3: the inspection
+    NotWithItsSignature, ///< %1: the inspection
+    FoundBefore,         ///< %1: the defect, %2: the item, %3: the day
+    RevokeInstead,       ///< %1: the inspection
+    NoReleaseToRevoke,   ///< %1: the inspection
+    NobodyRevokes,
+    StaysRevoked,  ///< %1: the inspection
     MayNotSign,    ///< %1: why
     MayNotDefer,   ///< %1: why
     NobodyDefers,  ///< %1: why

@@ -47,11 +47,14 @@ public:
     /// A required text that says something, at most `longest` characters.
     std::string saying(std::string_view key, std::size_t longest = std::string::npos) {
         auto value = text(key);
-        if (value.find_first_not_of(" \t\n\v\f\r") == std::string::npos)
+        if (isBlank(value))
             refuse(key, EntryFault::Blank);
         if (characters(value) > longest)
             refuse(key, EntryFault::TooLong, {longest});
         return value;
+    }
+    [[nodiscard]] static bool isBlank(std::string_view text) {
+        return text.find_first_not_of(" \t\n\v\f\r") == std::string_view::npos;
     }
     std::string optionalText(std::string_view key) {
         const auto* value = take(key);

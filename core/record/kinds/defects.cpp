@@ -12,7 +12,7 @@ namespace {
 
 using nlohmann::json;
 
-constexpr Words<severityCount> severities = {"barring", "minor"};
+constexpr Words<severityCount> severities = {"barring", "minor", "grounding", "deferrable"};
 
 }
 
@@ -25,7 +25,7 @@ DefectFound Kind<DefectFound>::read(ObjectReader& reader) {
     body.item = reader.name<ItemId>("item");
     if (reader.has("what") || !reader.has("reading"))
         body.what = reader.saying("what");
-    body.severity = reader.word("severity", severityFrom, "barring, minor");
+    body.severity = reader.word("severity", severityFrom, "grounding, deferrable, minor");
     body.inspection = reader.optionalName<InspectionId>("inspection");
     body.line = reader.optionalText("line");
     body.reading = reader.optionalName<EntryId>("reading");
@@ -56,6 +56,8 @@ DefectDeferred Kind<DefectDeferred>::read(ObjectReader& reader) {
         reader.refuse("until", EntryFault::DeferredWithoutEnd);
     body.agreedBy = reader.name<PersonId>("agreed_by");
     body.inspection = reader.optionalName<InspectionId>("inspection");
+    body.notRequired = reader.optionalBool("not_required");
+    body.placard = reader.optionalText("placard");
     return body;
 }
 
@@ -68,6 +70,9 @@ void Kind<DefectDeferred>::write(json& into, const DefectDeferred& body) {
         into["until_minutes"] = body.untilMinutes->value();
     into["agreed_by"] = body.agreedBy.text();
     writeName(into, "inspection", body.inspection);
+    if (body.notRequired)
+        into["not_required"] = true;
+    writeText(into, "placard", body.placard);
 }
 
 DefectCleared Kind<DefectCleared>::read(ObjectReader& reader) {

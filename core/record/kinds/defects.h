@@ -13,11 +13,14 @@
 
 namespace crownring {
 
+/// The grade of a defect.
 enum class Severity {
-    Barring, ///< bars flight until it is cleared or deferred by who is entitled to
-    Minor,   ///< to be put right, does not bar flight
+    Barring,    ///< as entries of old say it: read as `Deferrable`
+    Minor,      ///< to be put right, does not bar flight
+    Grounding,  ///< bars flight until it is cleared; nobody defers it
+    Deferrable, ///< bars flight until it is cleared, or deferred by whom the rules let defer it
 };
-inline constexpr int severityCount = 2;
+inline constexpr int severityCount = 4;
 [[nodiscard]] std::string_view severityName(Severity severity);
 [[nodiscard]] std::optional<Severity> severityFrom(std::string_view name);
 
@@ -56,13 +59,16 @@ struct DefectDeferred {
     std::optional<Minutes> untilMinutes; ///< a figure of the item's clock
     PersonId agreedBy;
     std::optional<InspectionId> inspection;
+    bool notRequired = false; ///< equipment that neither its certification nor the rules of the operation require
+    std::string placard{};    ///< how it was removed or deactivated, and placarded "Inoperative"
     bool operator==(const DefectDeferred&) const = default;
 };
 
 template <>
 struct Kind<DefectDeferred> {
     static constexpr std::string_view name = "defect.deferred";
-    static constexpr std::string_view keys = "defect item reason agreed_by and until or until_minutes [inspection]";
+    static constexpr std::string_view keys =
+        "defect item reason agreed_by and until or until_minutes [not_required placard inspection]";
     static constexpr TimeOfDay time{18, 1};
     static constexpr std::tuple mentions{Key{"defect", &DefectDeferred::defect}, Key{"item", &DefectDeferred::item},
                                          Key{"inspection", &DefectDeferred::inspection},

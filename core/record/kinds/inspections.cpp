@@ -7,6 +7,9 @@
 #include "record/json/words.h"
 #include "record/json/written.h"
 
+#include <algorithm>
+#include <array>
+
 namespace crownring {
 
 namespace {
@@ -14,7 +17,14 @@ namespace {
 using nlohmann::json;
 
 constexpr Words<lineStateCount> lineStates = {"open", "done", "not-applicable"};
+constexpr Words<whyNotCount> whyNots = {"not-fitted", "not-asked", "other"};
+constexpr std::array<std::string_view, 3> exceptions = {"spent", "lapsed", "unproven"};
 constexpr Words<outcomeCount> outcomes = {"released", "discrepancies", "abandoned"};
+
+std::optional<std::string> exceptionFrom(std::string_view standing) {
+    const auto* found = std::ranges::find(exceptions, standing);
+    return found == exceptions.end() ? std::nullopt : std::optional(std::string(*found));
+}
 
 void checkDigest(ObjectReader& reader, std::string_view key, const std::string& digest) {
     if (!digestFromHex(digest))
@@ -45,6 +55,19 @@ json signedClockJson(const SignedClock& signedFor) {
     return clock;
 }
 
+/// Each of the reasons says what it needs to be looked up again: a page, or words.
+void readWhyNot(ObjectReader& reader, LineSettled& line) {
+    if (reader.has("why"))
+        line.why = reader.word("why", whyNotFrom, "not-fitted, not-asked, other");
+    line.page = reader.optionalText("page");
+    if (line.why && line.state != LineState::NotApplicable)
+        reader.refuse("why", EntryFault::WhyOfWhatApplies);
+    if (line.page.empty() != (line.why != WhyNot::NotAsked))
+        reader.refuse("page", EntryFault::PageOfNotAsked);
+    if (line.why == WhyNot::Other && ObjectReader::isBlank(line.finding))
+        reader.refuse("finding", EntryFault::OtherInWords);
+}
+
 Seal readSeal(ObjectReader& reader) {
     Seal seal;
     if (auto entries = reader.optionalNames<EntryId>("entries"))
@@ -60,6 +83,8 @@ Seal readSeal(ObjectReader& reader) {
 
 std::string_view lineStateName(LineState state) { return lineStates[static_cast<std::size_t>(state)]; }
 std::optional<LineState> lineStateFrom(std::string_view name) { return among<LineState>(lineStates, name); }
+std::string_view whyNotName(WhyNot why) { return whyNots[static_cast<std::size_t>(why)]; }
+std::optional<WhyNot> whyNotFrom(std::string_view name) { return among<WhyNot>(whyNots, name); }
 std::string_view outcomeName(Outcome outcome) { return outcomes[static_cast<std::size_t>(outcome)]; }
 std::optional<Outcome> outcomeFrom(std::string_view name) { return among<Outcome>(outcomes, name); }
 
@@ -108,6 +133,7 @@ LineSettled Kind<LineSettled>::read(ObjectReader& reader) {
     body.photographs = reader.optionalTexts("photographs");
     for (const auto& digest : body.photographs)
         checkDigest(reader, "photographs", digest);
+    readWhyNot(reader, body);
     return body;
 }
 
@@ -118,6 +144,9 @@ void Kind<LineSettled>::write(json& into, const LineSettled& body) {
     into["state"] = lineStateName(body.state);
     writeText(into, "finding", body.finding);
     writeName(into, "tester", body.tester);
+    if (body.why)
+        into["why"] = whyNotName(*body.why);
+    writeText(into, "page", body.page);
     if (!body.photographs.empty())
         into["photographs"] = body.photographs;
 }
@@ -133,6 +162,11 @@ InspectionClosed Kind<InspectionClosed>::read(ObjectReader& reader) {
     body.manuals = reader.optionalTexts("manuals");
     body.limitations = reader.optionalText("limitations");
     reader.objects("clocks", [&](ObjectReader& inner) { body.clocks.push_back(readSignedClock(inner)); });
+    reader.objects("excepted", [&](ObjectReader& inner) {
+        body.excepted.push_back({inner.name<ItemId>("item"), inner.name<RequirementId>("requirement"),
+                                 inner.text("title"),
+                                 inner.word("standing", exceptionFrom, "spent, lapsed, unproven")});
+    });
     reader.object("seal", [&](ObjectReader& inner) { body.seal = readSeal(inner); });
     if (body.outcome != Outcome::Abandoned && !body.signatory)
         reader.refuse("signatory", EntryFault::NobodySigns);
@@ -151,11 +185,25 @@ void Kind<InspectionClosed>::write(json& into, const InspectionClosed& body) {
     writeText(into, "limitations", body.limitations);
     for (const auto& each : body.clocks)
         into["clocks"].push_back(signedClockJson(each));
+    for (const auto& each : body.excepted)
+        into["excepted"].push_back({{"item", each.item.text()},
+                                    {"requirement", each.requirement.text()},
+                                    {"title", each.title},
+                                    {"standing", each.standing}});
     if (body.seal) {
         auto& seal = into["seal"] = json::object();
         seal["entries"] = namesOf(body.seal->entries);
         seal["digest"] = body.seal->digest;
     }
+}
+
+ReleaseRevoked Kind<ReleaseRevoked>::read(ObjectReader& reader) {
+    return {reader.name<InspectionId>("inspection"), reader.saying("reason")};
+}
+
+void Kind<ReleaseRevoked>::write(json& into, const ReleaseRevoked& body) {
+    into["inspection"] = body.inspection.text();
+    into["reason"] = body.reason;
 }
 
 }

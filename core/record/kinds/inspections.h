@@ -53,6 +53,16 @@ inline constexpr int lineStateCount = 3;
 [[nodiscard]] std::string_view lineStateName(LineState state);
 [[nodiscard]] std::optional<LineState> lineStateFrom(std::string_view name);
 
+/// Why there is nothing to do at a line.
+enum class WhyNot {
+    NotFitted, ///< the item has no such part
+    NotAsked,  ///< the manual does not ask for it, on a page that is named
+    Other,     ///< as the finding says
+};
+inline constexpr int whyNotCount = 3;
+[[nodiscard]] std::string_view whyNotName(WhyNot why);
+[[nodiscard]] std::optional<WhyNot> whyNotFrom(std::string_view name);
+
 /// A line of the checklist was carried out, for one item or for the visit as a whole; the latest word on it holds.
 struct LineSettled {
     InspectionId inspection;
@@ -62,13 +72,15 @@ struct LineSettled {
     std::string finding;
     std::optional<TesterId> tester;
     std::vector<std::string> photographs; ///< SHA-256 of each, 64 hex digits
+    std::optional<WhyNot> why{};          ///< it does not apply; entries of old say no more than that it does not
+    std::string page{};                   ///< of the manual, with `WhyNot::NotAsked`
     bool operator==(const LineSettled&) const = default;
 };
 
 template <>
 struct Kind<LineSettled> {
     static constexpr std::string_view name = "line.settled";
-    static constexpr std::string_view keys = "inspection line state [item finding tester photographs]";
+    static constexpr std::string_view keys = "inspection line state [why page item finding tester photographs]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"inspection", &LineSettled::inspection}, Key{"item", &LineSettled::item}};
     static constexpr auto brings = nothing;
@@ -98,6 +110,15 @@ struct SignedClock {
     bool operator==(const SignedClock&) const = default;
 };
 
+/// What was signed as not covered: it stood lapsed, spent or unproven beside the work.
+struct SignedException {
+    ItemId item;
+    RequirementId requirement;
+    std::string title; ///< as the programme has it
+    std::string standing;
+    bool operator==(const SignedException&) const = default;
+};
+
 struct InspectionClosed {
     InspectionId inspection;
     Outcome outcome = Outcome::Released;
@@ -109,6 +130,7 @@ struct InspectionClosed {
     std::string limitations;
     std::vector<SignedClock> clocks; ///< of what was inspected: a flight logged late changes no paper
     std::optional<Seal> seal;
+    std::vector<SignedException> excepted{};
     bool operator==(const InspectionClosed&) const = default;
 };
 
@@ -117,16 +139,37 @@ struct Kind<InspectionClosed> {
     static constexpr std::string_view name = "inspection.closed";
     static constexpr std::string_view keys =
         "inspection outcome signatory capacity [statement licence manuals limitations clocks[{item "
-        "minutes landings inflations}] seal{entries digest}]";
+        "minutes landings inflations}] seal{entries digest} excepted[{item requirement title standing}]]";
     static constexpr TimeOfDay time{18, 10};
     static constexpr std::tuple mentions{Key{"inspection", &InspectionClosed::inspection},
                                          Key{"signatory", &InspectionClosed::signatory}};
     static constexpr auto brings = nothing;
     static constexpr std::tuple toldUnder{&InspectionClosed::inspection};
-    static constexpr bool hasRows = false;
+    static constexpr bool hasRows = true;
     static constexpr auto inspection = &InspectionClosed::inspection;
     static InspectionClosed read(ObjectReader& reader);
     static void write(nlohmann::json& into, const InspectionClosed& body);
+};
+
+/// A release is withdrawn: what its closing accomplished counts no more.
+struct ReleaseRevoked {
+    InspectionId inspection;
+    std::string reason;
+    bool operator==(const ReleaseRevoked&) const = default;
+};
+
+template <>
+struct Kind<ReleaseRevoked> {
+    static constexpr std::string_view name = "release.revoked";
+    static constexpr std::string_view keys = "inspection reason";
+    static constexpr TimeOfDay time{18, 20};
+    static constexpr std::tuple mentions{Key{"inspection", &ReleaseRevoked::inspection}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&ReleaseRevoked::inspection};
+    static constexpr bool hasRows = true;
+    static constexpr auto inspection = nothing; ///< it comes after the closing, and adds no word to what was signed
+    static ReleaseRevoked read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const ReleaseRevoked& body);
 };
 
 }

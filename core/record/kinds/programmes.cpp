@@ -79,8 +79,10 @@ void Kind<ProgrammeAdopted>::write(json& into, const ProgrammeAdopted& body) {
 }
 
 RequirementDone Kind<RequirementDone>::read(ObjectReader& reader) {
-    return {reader.name<ItemId>("item"), reader.name<RequirementId>("requirement"), readStatedClock(reader),
-            reader.optionalSlug("method"), reader.optionalText("ref")};
+    return {reader.name<ItemId>("item"),   reader.name<RequirementId>("requirement"),
+            readStatedClock(reader),       reader.optionalSlug("method"),
+            reader.optionalText("ref"),    reader.optionalName<PersonId>("signatory"),
+            reader.optionalText("licence")};
 }
 
 void Kind<RequirementDone>::write(json& into, const RequirementDone& body) {
@@ -89,6 +91,8 @@ void Kind<RequirementDone>::write(json& into, const RequirementDone& body) {
     writeFigures(into, "clock", body.clock, {});
     writeText(into, "method", body.method);
     writeText(into, "ref", body.ref);
+    writeName(into, "signatory", body.signatory);
+    writeText(into, "licence", body.licence);
 }
 
 }

@@ -57,14 +57,17 @@ struct RequirementDone {
     RequirementId requirement;
     Figures clock; ///< what the paper states; an absent figure is computed
     std::string method;
-    std::string ref;
+    std::string ref;                     ///< the inspection that accomplished it, or the paper
+    std::optional<PersonId> signatory{}; ///< of that paper
+    std::string licence{};               ///< of who signed it
     bool operator==(const RequirementDone&) const = default;
 };
 
 template <>
 struct Kind<RequirementDone> {
     static constexpr std::string_view name = "requirement.done";
-    static constexpr std::string_view keys = "item requirement [clock{minutes landings inflations} method ref]";
+    static constexpr std::string_view keys =
+        "item requirement [clock{minutes landings inflations} method ref signatory licence]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"item", &RequirementDone::item}};
     static constexpr auto brings = nothing;

@@ -40,7 +40,7 @@ void limitsOf(const DefectMark& deferred, const ItemFacts& item, CivilDate today
 
 }
 
-bool isGrounding(const DefectMark& found) { return found.failed.has_value(); }
+bool isGrounding(const DefectMark& found) { return found.failed.has_value() || found.severity == Severity::Grounding; }
 
 std::vector<OpenDefect> openDefects(const ItemFacts& item) {
     std::vector<OpenDefect> open;
@@ -94,8 +94,7 @@ Requirement defectRequirement(const OpenDefect& defect, const ItemFacts& item, C
                                          : Phrase{DuePhrase::FoundOn, {defect.found->stamp.at.on()}};
     requirement.note = Phrase{DuePhrase::DefectNote, {}};
     requirement.action = Action::Service;
-    const bool mandatory =
-        isGrounding(*defect.found) || defect.found->severity == Severity::Barring || bars(defect, item, today);
+    const bool mandatory = defect.found->severity != Severity::Minor || bars(defect, item, today);
     requirement.force = mandatory ? Force::Mandatory : Force::Recommended;
     return requirement;
 }
@@ -115,7 +114,7 @@ Assessment assessDefect(const OpenDefect& defect, const ItemFacts& item, CivilDa
     Assessment state{.governs = {}, .limits = std::pmr::vector<LimitState>(memory), .share = {}};
     state.because = Because::Defect;
     const bool grounds = isGrounding(*defect.found);
-    state.standing = grounds || defect.found->severity == Severity::Barring ? Standing::Lapsed : Standing::Nearing;
+    state.standing = grounds || defect.found->severity != Severity::Minor ? Standing::Lapsed : Standing::Nearing;
     if (grounds || !defect.deferred)
         return state;
     state.because = Because::Deferred;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// Open defects of an item, and how they stand in the due list. A barring defect grounds the item from the moment when
-/// it was found until it is cleared (ML.A.403(a), from memory: what seriously endangers flight safety is put right
+/// Open defects of an item, and how they stand in the due list. One that is not minor grounds the item from the moment
+/// when it was found until it is cleared (ML.A.403(a), from memory: what seriously endangers flight safety is put right
 /// before further flight; 14 CFR 91.405, gist read) or deferred; a deferred one, from the end of its deferral on
 /// (ML.A.403(c), from memory). What a failing reading found grounds, whatever its finder called it, and nobody defers
 /// it: it is neither equipment nor another defect of ML.A.403(b) (AMC and GM read, paragraph from memory).
@@ -22,7 +22,7 @@ struct OpenDefect {
     const DefectMark* deferred = nullptr; ///< the latest deferral since it was found; null when there is none
 };
 
-/// A reading beyond the manual's limit found it.
+/// Nobody defers it: a reading beyond the manual's limit found it, or its finder says that it is a danger to flight.
 [[nodiscard]] bool isGrounding(const DefectMark& found);
 
 /// In the order in which they were found. A clearing without a time answers what was found on its day, at whatever time
@@ -39,13 +39,13 @@ struct OpenDefect {
 [[nodiscard]] RequirementId requirementOf(const DefectId& defect);
 [[nodiscard]] std::optional<DefectId> defectOf(const RequirementId& requirement);
 
-/// `requirementOf` and what was found, as a requirement of the due list: mandatory when barring or when its deferral
+/// `requirementOf` and what was found, as a requirement of the due list: mandatory unless minor, and when its deferral
 /// has run out, else recommended.
 [[nodiscard]] Requirement defectRequirement(const OpenDefect& defect, const ItemFacts& item, CivilDate today);
 [[nodiscard]] const Programme& defectProgramme();
 
-/// Barring: `Lapsed` until deferred. Deferred: `Clear`, `Nearing` (30 days, 10 h), `Lapsed` by the worse of its limits;
-/// `Unproven` where it ends by a clock that is not known. Minor and not deferred: `Nearing`.
+/// Not minor: `Lapsed` until deferred. Deferred: `Clear`, `Nearing` (30 days, 10 h), `Lapsed` by the worse of its
+/// limits; `Unproven` where it ends by a clock that is not known. Minor and not deferred: `Nearing`.
 [[nodiscard]] Assessment assessDefect(const OpenDefect& defect, const ItemFacts& item, CivilDate today,
                                       std::pmr::memory_resource* memory = std::pmr::get_default_resource());
 

@@ -67,6 +67,7 @@ public:
                 m_act.method = done.method;
             if (!m_act.stamp || *m_act.stamp < done.stamp)
                 m_act.stamp = &done.stamp;
+            m_act.evidence = std::min(m_act.evidence, done.evidence);
             if (!m_act.window)
                 m_act.window =
                     way.carriedOut && !way.carriedOut->window.empty() ? &way.carriedOut->window : &requirement.window;

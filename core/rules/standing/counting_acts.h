@@ -16,9 +16,10 @@ namespace crownring {
 struct Act {
     const Stamp* stamp = nullptr; ///< the latest of those signed together
     CivilDate on;
-    Figures clock;                    ///< the clock to count from; for history on paper only what the paper states
-    std::string_view method;          ///< empty where none is recorded
-    const PerClock* window = nullptr; ///< that of the requirement carried out, else the row's own
+    Figures clock;                        ///< the clock to count from; for history on paper only what the paper states
+    std::string_view method;              ///< empty where none is recorded
+    Evidence evidence = Evidence::Stated; ///< the best of those signed together
+    const PerClock* window = nullptr;     ///< that of the requirement carried out, else the row's own
 };
 
 struct CountingActs {

@@ -110,8 +110,12 @@ Assessment assessWhereRequired(const Requirement& requirement, const ItemFacts& 
     if (isEnded(requirement, item))
         return closed(Because::Ended);
     const auto counting = countingActs(requirement, item, inForce);
-    if (requirement.once && !counting.acts.empty())
-        return closed(Because::Done);
+    const auto evidence = counting.acts.empty() ? std::nullopt : std::optional(counting.acts.back().evidence);
+    if (requirement.once && evidence) {
+        auto done = closed(Because::Done);
+        done.evidence = evidence;
+        return done;
+    }
     if (const auto missing = missingFact(requirement, item))
         return unproven(requirement, *missing, memory);
     Assessment state{.governs = {}, .limits = std::pmr::vector<LimitState>(memory), .share = {}};
@@ -119,6 +123,7 @@ Assessment assessWhereRequired(const Requirement& requirement, const ItemFacts& 
     for (const auto& limit : requirement.limits)
         state.limits.push_back(limitState(requirement, limit, item, counting.inOrder(), today));
     settle(state, requirement, item, counting, today);
+    state.evidence = evidence;
     return state;
 }
 

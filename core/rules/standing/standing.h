@@ -82,6 +82,8 @@ struct Assessment {
     std::pmr::vector<LimitState> limits; ///< from the memory given to `assess`, which must outlive it
     std::optional<double> share;         ///< of the governing limit
     Because because = Because::Limits;
+    std::optional<Evidence>
+        evidence{}; ///< of the accomplishment that it counts from; nothing where it counts from none
     const Occurrence* trigger = nullptr; ///< the event, with `Because::Triggered`; it lives in the item's facts
     bool operator==(const Assessment&) const = default;
 };

@@ -13,6 +13,9 @@ namespace crownring {
 
 namespace {
 
+/// It says itself who signed what, where the release of an inspection does not.
+bool isPaper(const RequirementDone& done) { return !done.ref.empty() && done.signatory && !done.licence.empty(); }
+
 /// Kinds that are only found under their subjects, and amendments.
 template <class Said>
 concept WithoutRows = !Kind<Said>::hasRows;
@@ -34,7 +37,7 @@ Projector::Projector(const Connection& connection, Names& names)
                                  " VALUES (?, ?, ?, ?, ?, ?)"),
       m_dropKitFlight(connection, "DELETE FROM kit_flight WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_putDone(connection, "INSERT INTO done (item_no, at, entry_id, requirement_no, method, stated_minutes,"
-                            " stated_landings, stated_inflations) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"),
+                            " stated_landings, stated_inflations, ref, paper) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
       m_dropDone(connection, "DELETE FROM done WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_putOccurrence(connection, "INSERT INTO occurrence (sort, subject_no, at, entry_id, event, celsius, lasted)"
                                   " VALUES (?, ?, ?, ?, ?, ?, ?)"),
@@ -51,6 +54,10 @@ Projector::Projector(const Connection& connection, Names& names)
       m_putFabric(connection, "INSERT INTO fabric_stated (item_no, at, entry_id, lot, fabric, first_gore, last_gore,"
                               " first_row, last_row) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)"),
       m_dropFabric(connection, "DELETE FROM fabric_stated WHERE item_no = ? AND at = ? AND entry_id = ?"),
+      m_putClosing(connection, "INSERT INTO closing (inspection, at, entry_id, outcome) VALUES (?, ?, ?, ?)"),
+      m_dropClosing(connection, "DELETE FROM closing WHERE inspection = ? AND at = ? AND entry_id = ?"),
+      m_putRevocation(connection, "INSERT INTO revocation (inspection, at, entry_id) VALUES (?, ?, ?)"),
+      m_dropRevocation(connection, "DELETE FROM revocation WHERE inspection = ? AND at = ? AND entry_id = ?"),
       m_putTold(connection, "INSERT INTO told (sort, subject_no, at, entry_id) VALUES (?, ?, ?, ?)"
                             " ON CONFLICT DO NOTHING"),
       m_dropTold(connection, "DELETE FROM told WHERE sort = ? AND subject_no = ? AND at = ? AND entry_id = ?"),
@@ -128,7 +135,8 @@ struct Projector::Put {
     void operator()(const RequirementDone& body) const {
         to.m_putDone.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(body.requirement),
                          body.method.empty() ? std::nullopt : std::optional(body.method), body.clock.minutes,
-                         body.clock.landings, body.clock.inflations);
+                         body.clock.landings, body.clock.inflations,
+                         body.ref.empty() ? std::nullopt : std::optional(body.ref), isPaper(body));
     }
     void operator()(const ProgrammeAdopted& body) const {
         auto without = body;
@@ -151,6 +159,10 @@ struct Projector::Put {
         to.m_putFabric.run(to.item(body.item), at, entry.id, body.lot, body.fabric, body.firstGore, body.lastGore,
                            body.firstRow, body.lastRow);
     }
+    void operator()(const InspectionClosed& body) const {
+        to.m_putClosing.run(body.inspection, at, entry.id, static_cast<int>(body.outcome));
+    }
+    void operator()(const ReleaseRevoked& body) const { to.m_putRevocation.run(body.inspection, at, entry.id); }
     void operator()(const EventReported& body) const {
         const auto [subject, number] = to.subject(body);
         to.m_putOccurrence.run(subject, number, at, entry.id, body.event, body.hottest, body.lasted);
@@ -201,6 +213,8 @@ struct Projector::TakeAway {
     void operator()(const ReadingTaken& body) const { from.m_dropReading.run(from.item(body.item), at, entry.id); }
     void operator()(const RepairMade& body) const { from.m_dropRepair.run(from.item(body.item), at, entry.id); }
     void operator()(const FabricStated& body) const { from.m_dropFabric.run(from.item(body.item), at, entry.id); }
+    void operator()(const InspectionClosed& body) const { from.m_dropClosing.run(body.inspection, at, entry.id); }
+    void operator()(const ReleaseRevoked& body) const { from.m_dropRevocation.run(body.inspection, at, entry.id); }
     void operator()(const EventReported& body) const {
         const auto [subject, number] = from.subject(body);
         from.m_dropOccurrence.run(subject, number, at, entry.id);
@@ -255,10 +269,11 @@ void Projector::settle() {
 }
 
 std::span<const std::string_view> Projector::tables() {
-    static constexpr std::array<std::string_view, 17> tables{
-        "amendment",  "item_entered", "balloon_entered", "fitting", "stay",       "flight",
-        "kit_flight", "done",         "occurrence",      "reading", "repair",     "fabric_stated",
-        "adoption",   "question",     "idle_correction", "told",    "defect_mark"};
+    static constexpr std::array<std::string_view, 19> tables{
+        "amendment",  "item_entered", "balloon_entered", "fitting", "stay",        "flight",
+        "kit_flight", "done",         "occurrence",      "reading", "repair",      "fabric_stated",
+        "adoption",   "question",     "idle_correction", "told",    "defect_mark", "closing",
+        "revocation"};
     return tables;
 }
 

@@ -60,7 +60,7 @@ private:
     Statement m_putOccurrence, m_dropOccurrence;
     Statement m_putReading, m_dropReading;
     Statement m_putRepair, m_dropRepair;
-    Statement m_putFabric, m_dropFabric;
+    Statement m_putFabric, m_dropFabric, m_putClosing, m_dropClosing, m_putRevocation, m_dropRevocation;
     Statement m_putTold, m_dropTold;
     Statement m_putMark, m_dropMark;
     Statement m_putAdoption, m_dropAdoption;

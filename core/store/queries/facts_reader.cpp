@@ -62,9 +62,14 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
                              .c_str()),
       m_done(connection, scoped(one,
                                 "SELECT item_no, at, entry_id, requirement_no, method, stated_minutes, stated_landings,"
-                                " stated_inflations, minutes, landings, inflations FROM done WHERE at < ?",
+                                " stated_inflations, minutes, landings, inflations, ref, paper FROM done WHERE at < ?",
                                 "item_no", " ORDER BY item_no, at, entry_id")
                              .c_str()),
+      // The first closing of an inspection is the one that holds: it is read last.
+      m_closings(connection, scoped(one, "SELECT inspection, outcome FROM closing WHERE 1 = 1", "inspection",
+                                    " ORDER BY inspection, at DESC, entry_id DESC")
+                                 .c_str()),
+      m_revocations(connection, scoped(one, "SELECT inspection FROM revocation WHERE 1 = 1", "inspection", "").c_str()),
       m_itemEvents(
           connection,
           scoped(one,
@@ -107,6 +112,9 @@ std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_
     readItems(on, item);
     readStays(end, item);
     readKits(end, item);
+    m_releases.clear();
+    if (!m_one)
+        readReleases();
     readDone(end, item);
     readEvents(m_itemEvents, end, item);
     readEvents(m_balloonEvents, end, item);
@@ -197,6 +205,30 @@ void FactsReader::readKits(Moment end, std::optional<std::int64_t> item) {
     }
 }
 
+template <class... Of>
+void FactsReader::readReleases(const Of&... inspection) {
+    m_closings.run(inspection...);
+    while (m_closings.next()) {
+        auto closed = m_closings.read<std::string>();
+        const bool released = m_closings.read<int>() == static_cast<int>(Outcome::Released);
+        m_releases[std::move(closed)] = released ? Release::Holds : Release::None;
+    }
+    m_revocations.run(inspection...);
+    while (m_revocations.next())
+        m_releases[m_revocations.read<std::string>()] = Release::Revoked;
+}
+
+FactsReader::Release FactsReader::releaseOf(const std::optional<std::string>& ref) {
+    if (!ref)
+        return Release::None;
+    if (m_one && !m_releases.contains(*ref)) {
+        m_releases.emplace(*ref, Release::None);
+        readReleases(*ref);
+    }
+    const auto known = m_releases.find(*ref);
+    return known == m_releases.end() ? Release::None : known->second;
+}
+
 void FactsReader::readDone(Moment end, std::optional<std::int64_t> item) {
     Walk walk(m_working);
     // An item's history is gathered here and then kept in a vector of its own size.
@@ -226,6 +258,14 @@ void FactsReader::readDone(Moment end, std::optional<std::int64_t> item) {
         done.clock.minutes = m_done.read<std::optional<Minutes>>();
         done.clock.landings = m_done.read<std::optional<Landings>>();
         done.clock.inflations = m_done.read<std::optional<Inflations>>();
+        const auto release = releaseOf(m_done.read<std::optional<std::string>>());
+        const bool paper = m_done.read<bool>();
+        if (release == Release::Holds)
+            done.evidence = Evidence::Signed;
+        else if (paper)
+            done.evidence = Evidence::Paper;
+        if (release == Release::Revoked)
+            history.pop_back();
     }
     keep();
 }

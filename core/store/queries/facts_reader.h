@@ -8,6 +8,8 @@
 #include "store/projection/counted_use.h"
 #include "store/projection/names.h"
 
+#include <string>
+#include <unordered_map>
 #include <vector>
 
 namespace crownring {
@@ -32,6 +34,11 @@ private:
     void readItems(CivilDate on, std::optional<std::int64_t> item);
     void readStays(Moment end, std::optional<std::int64_t> item);
     void readKits(Moment end, std::optional<std::int64_t> item);
+    /// What became of each closing: it is read before what counts by it.
+    enum class Release { None, Holds, Revoked };
+    template <class... Of>
+    void readReleases(const Of&... inspection);
+    [[nodiscard]] Release releaseOf(const std::optional<std::string>& ref);
     void readDone(Moment end, std::optional<std::int64_t> item);
     void readEvents(Statement& statement, Moment end, std::optional<std::int64_t> item);
     void readDefects(Moment end, std::optional<std::int64_t> item);
@@ -44,8 +51,10 @@ private:
     FlightTotals& m_totals;
     CountedUse m_use;
     bool m_one;
-    Statement m_items, m_stays, m_kits, m_done, m_itemEvents, m_balloonEvents, m_defects, m_operations, m_operationsOf;
+    Statement m_items, m_stays, m_kits, m_done, m_closings, m_revocations, m_itemEvents, m_balloonEvents, m_defects,
+        m_operations, m_operationsOf;
     std::vector<Working> m_working;
+    std::unordered_map<std::string, Release> m_releases; ///< by inspection
 };
 
 }

@@ -43,11 +43,11 @@ bool may(Capacity capacity, Visit visit, std::vector<std::string> operations = {
     return barRule(capacity, visit, std::move(operations)).empty();
 }
 
-bool mayPutOff(Capacity capacity, Severity severity, std::vector<std::string> operations = {}) {
+bool mayPutOff(Capacity capacity, const Deferral& deferral, std::vector<std::string> operations = {}) {
     const std::vector entitlements{entitled("ada", capacity)};
     auto signatory = acting("ada", capacity);
     signatory.operations = std::move(operations);
-    return !mayDefer(entitlements, signatory, severity);
+    return !mayDefer(entitlements, signatory, deferral);
 }
 
 bool says(const std::optional<Barred>& barred, const char* words) {
@@ -190,20 +190,30 @@ private slots:
         QCOMPARE(entitlementFrom(said, day("2026-03-01")).error().where.key, std::string("capacity"));
     }
 
-    // ML.A.403(b), from memory: certifying staff; the pilot, with the owner's agreement, unless under Subpart-ADD.
+    // Cases F1 to F4 of the facts. ML.A.403(b), paragraph from memory, its AMC and GM read.
     void whoPutsOffADefectUnderPartMl() {
-        QVERIFY(mayPutOff(Capacity::IndependentCertifyingStaff, Severity::Barring, {"for-hire"}));
-        QVERIFY(mayPutOff(Capacity::PilotOwner, Severity::Minor));
-        QVERIFY(mayPutOff(Capacity::PilotOwner, Severity::Barring));
-        QVERIFY(!mayPutOff(Capacity::PilotOwner, Severity::Minor, {"for-hire"}));
+        const Deferral altimeter{Severity::Deferrable, true, false};
+        const Deferral pilotLight{Severity::Deferrable, false, false};
+        const Deferral tear{Severity::Grounding, false, false};
+        for (const auto& operations : {std::vector<std::string>{}, {"for-hire"}}) {
+            QVERIFY(mayPutOff(Capacity::PilotOwner, altimeter, operations));                       // F1
+            QCOMPARE(mayPutOff(Capacity::PilotOwner, pilotLight, operations), operations.empty()); // F2, F3
+            QVERIFY(mayPutOff(Capacity::IndependentCertifyingStaff, pilotLight, operations));
+            for (const auto capacity : allCapacities)
+                QVERIFY(!mayPutOff(capacity, tear, operations)); // F4
+        }
     }
 
-    // 14 CFR 91.405, 91.213(d), from memory, and interpretation.
+    // Case F6. 14 CFR 91.213(d), 91.405, from memory, and interpretation.
     void whoPutsOffADefectInTheUnitedStates() {
-        QVERIFY(mayPutOff(Capacity::Mechanic, Severity::Barring));
-        QVERIFY(mayPutOff(Capacity::PrivatePilot, Severity::Minor));
-        QVERIFY(!mayPutOff(Capacity::PrivatePilot, Severity::Barring));
-        QVERIFY(says(mayDefer({}, acting("ada", Capacity::Mechanic), Severity::Minor), "not entitled"));
+        for (const auto capacity : {Capacity::Mechanic, Capacity::PrivatePilot}) {
+            QVERIFY(mayPutOff(capacity, {Severity::Deferrable, true, true}));
+            QVERIFY(!mayPutOff(capacity, {Severity::Deferrable, true, false})); // not placarded
+            QVERIFY(!mayPutOff(capacity, {Severity::Deferrable, false, true})); // required
+            QVERIFY(!mayPutOff(capacity, {Severity::Barring, false, false}));   // as older entries say it
+            QVERIFY(mayPutOff(capacity, {Severity::Minor, false, false}));
+        }
+        QVERIFY(says(mayDefer({}, acting("ada", Capacity::Mechanic), {Severity::Minor, false, false}), "not entitled"));
     }
 
     // Part-ML Appendix II(b)(3), (5), (6), (9), read; ML.A.901(b), read.

@@ -20,8 +20,10 @@ ReleaseFacts whole(Visit visit) {
     facts.title = "Morning Glass";
     facts.envelopeType = "T-90";
     facts.envelopeSerial = "1042";
-    facts.items = {{ItemKind::Envelope, "Envelope 1042", Minutes(24750)},
-                   {ItemKind::Basket, "Basket 88", std::nullopt}};
+    facts.items = {{ItemKind::Envelope, "envelope 1042", "Envelope 1042", Minutes(24750)},
+                   {ItemKind::Basket, "basket 88", "Basket 88", std::nullopt},
+                   {ItemKind::Burner, "burner 7", "Burner 7", Minutes(24750)},
+                   {ItemKind::Cylinder, "cylinder 3", "Cylinder 3", Minutes(24750)}};
     facts.extent = {"All lines of the checklist"};
     facts.manuals = {"T-90 manual, issue 7"};
     facts.date = CivilDate::fromYearMonthDay(2026, 3, 14);
@@ -111,6 +113,20 @@ private slots:
         QVERIFY(statementOf(facts).text.starts_with("Certifies that the work specified"));
     }
 
+    // 14 CFR 43.11(a)(4), read: the statement is for the aircraft. What is less is named, and no more is stated.
+    void lessThanAnAircraftIsNamed() {
+        for (const auto without : {ItemKind::Envelope, ItemKind::Basket, ItemKind::Burner, ItemKind::Cylinder}) {
+            for (const auto visit : {Visit::UsAnnual, Visit::PartMlInspection}) {
+                auto facts = whole(visit);
+                std::erase_if(facts.items, [&](const auto& item) { return item.kind == without; });
+                QVERIFY(!isAircraft(facts));
+                const auto text = statementOf(facts).text;
+                QVERIFY2(text.find("aircraft the following alone (") != std::string::npos, text.c_str());
+                for (const auto& item : facts.items)
+                    QVERIFY(text.find(item.named) != std::string::npos);
+            }
+        }
+    }
     // ML.A.502 (read), ML.A.802 (from memory): a component is released on a Form 1 or at the aircraft.
     void itemsOnNoBalloonHaveARecordOfWorkOnly() {
         for (const auto visit : {Visit::PartMlInspection, Visit::PartMlSpecial, Visit::PartMlOwnerTasks,

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What an inspection accomplishes when it is closed with a release.
+
+#include "bench/release/bench_file.h"
+
+#include <vector>
+
+namespace crownring {
+
+/// Of its work that of which every own line (`ChecklistLine::isFor`) was done, on the item and for the visit; and what
+/// the visit itself answers where something was done on the item. What was put down as not applicable was not done: one
+/// such line among a requirement's own leaves it undone. A test of fabric is done by its readings alone.
+[[nodiscard]] std::vector<Work> accomplishments(const BenchFile& file);
+
+}

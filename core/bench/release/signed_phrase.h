@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What a signature consists of, for saying that it is another than the record composes.
+
+#include "problem/argument.h"
+
+namespace crownring {
+
+enum class SignedPhrase : std::uint8_t {
+    Statement,
+    Licence,
+    Clocks,
+    Exceptions,
+    Seal,
+    ItemAt,   ///< %1: the item, %2: its time in service
+    ItemAsks, ///< %1: the item, %2: a requirement
+    Nothing,
+};
+
+}

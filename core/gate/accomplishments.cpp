@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/bench_file.h"
+#include "bench/release/accomplished.h"
+#include "gate/checks.h"
+#include "gate/refusing.h"
+#include "problem/faults/release_fault.h"
+
+#include <algorithm>
+#include <map>
+
+namespace crownring {
+
+namespace {
+
+/// What each inspection that is released in a batch accomplishes, and when.
+class Released {
+public:
+    explicit Released(const Batch& batch) : m_batch(batch) {}
+
+    struct Answer {
+        std::optional<CivilDate> on; ///< nothing where the batch does not release it
+        std::vector<Work> work;
+    };
+    Result<const Answer*> by(const InspectionId& inspection) {
+        const auto known = m_known.find(inspection);
+        if (known != m_known.end())
+            return &known->second;
+        Answer answer;
+        for (const auto& [entry, line] : m_batch.entries) {
+            const auto* closing = std::get_if<InspectionClosed>(&entry.body);
+            if (!closing || closing->inspection != inspection || closing->outcome != Outcome::Released)
+                continue;
+            const auto file = benchFileBefore(m_batch.books, inspection, entry.id, entry.on);
+            if (!file)
+                return tl::unexpected(file.error());
+            answer = {entry.on, accomplishments(*file)};
+        }
+        return &m_known.emplace(inspection, std::move(answer)).first->second;
+    }
+
+private:
+    const Batch& m_batch;
+    std::map<InspectionId, Answer> m_known;
+};
+
+/// @param asWritten whether it says so itself, and not what a correction made of another
+Findings judged(Released& released, const InspectionId& inspection, const Entry& entry, int line, bool asWritten) {
+    const auto& done = std::get<RequirementDone>(entry.body);
+    const auto answer = released.by(inspection);
+    if (!answer)
+        return tl::unexpected(answer.error());
+    if (!asWritten || (*answer)->on != entry.on)
+        return std::vector{Problem{ReleaseFault::NotWithItsSignature, {inspection}, {{}, line, "ref"}}};
+    if (std::ranges::find((*answer)->work, Work{done.item, done.requirement}) == (*answer)->work.end())
+        return std::vector{Problem{
+            ReleaseFault::NotAccomplished, {done.requirement, done.item, inspection}, {{}, line, "requirement"}}};
+    return std::vector<Problem>{};
+}
+
+/// A correction that leaves what was accomplished, and by which inspection, as it was written adds nothing.
+Result<bool> addsNothing(Journal& journal, const Entry& entry, const RequirementDone& now) {
+    const auto* correction = std::get_if<EntryCorrected>(&entry.body);
+    const auto* taken = std::get_if<EntryVoided>(&entry.body);
+    if (!correction && !taken)
+        return false;
+    const auto root = rootOf(journal, correction ? correction->replaces : taken->voids);
+    if (!root)
+        return tl::unexpected(root.error());
+    const auto* written = std::get_if<RequirementDone>(&root->entry.body);
+    return written && written->ref == now.ref;
+}
+
+}
+
+Findings askAccomplishments(const Batch& batch) {
+    std::vector<Problem> problems;
+    Released released(batch);
+    for (const auto& [entry, line] : batch.entries) {
+        const auto now = standingOf(batch.journal, entry);
+        if (!now)
+            return tl::unexpected(atLine(now.error(), line));
+        const auto* done = *now ? std::get_if<RequirementDone>(&(*now)->body) : nullptr;
+        if (!done)
+            continue;
+        const auto inspection = accomplishedBy(batch.books, *done);
+        if (!inspection)
+            return tl::unexpected(atLine(inspection.error(), line));
+        const auto same = addsNothing(batch.journal, entry, *done);
+        if (!same)
+            return tl::unexpected(atLine(same.error(), line));
+        if (!*inspection || *same)
+            continue;
+        auto found = judged(released, **inspection, **now, line, std::holds_alternative<RequirementDone>(entry.body));
+        if (!found)
+            return tl::unexpected(atLine(found.error(), line));
+        std::ranges::move(*found, std::back_inserter(problems));
+    }
+    return problems;
+}
+
+}

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "said.h"
+#include "signing_attempt.h"
+#include "test_class.h"
+
+using namespace crownring;
+using namespace crownring::testing;
+
+namespace {
+
+std::string anotherOn(const std::string& item) {
+    return R"({"entry":"defect.found","on":"2026-06-01","time":"19:00Z","defect":"D-1","what":"another","severity":"deferrable","item":")" +
+           item + "\"}";
+}
+
+std::set<std::string> exceptedOf(const Shop& shop) {
+    std::set<std::string> requirements;
+    for (const auto& each : shop.draft(Shop::signing()).file.excepted)
+        requirements.insert(each.item.text() + " " + each.requirement.text());
+    return requirements;
+}
+
+}
+
+/// What a statement is about, and what stands beside the work (02, "What a signature states", 1 and 5).
+class ExceptionTest : public QObject {
+    Q_OBJECT
+private slots:
+    void anEnvelopeAloneIsNoAircraft() {
+        // 14 CFR 43.11(a)(4) (read): the statement is for the aircraft; a component can be certified by its name.
+        Shop shop;
+        const auto ines = Shop::signing("Ines Holt", Capacity::InspectionAuthorization);
+        expectReleased(shop.ready(Visit::UsAnnual), ines);
+        QCOMPARE(shop.now().closed->body.statement,
+                 std::string("I certify that of this aircraft the following alone (envelope E1, serial number 101) has "
+                             "been inspected in accordance with annual inspection and was determined to be in "
+                             "airworthy condition."));
+        Shop whole;
+        expectReleased(whole.wholeAircraft().ready(Visit::UsAnnual), ines);
+        QCOMPARE(whole.now().closed->body.statement,
+                 std::string("I certify that this aircraft has been inspected in accordance with annual inspection and "
+                             "was determined to be in airworthy condition."));
+    }
+    void underPartMlTheRestIsNamed() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection);
+        QCOMPARE(exceptedOf(shop), std::set<std::string>{"E1 ml.arc-review"});
+        expectReleased(shop, Shop::signing());
+        const auto excepted = shop.now().closed->body.excepted;
+        QCOMPARE(excepted.size(), std::size_t{1});
+        QCOMPARE(excepted[0].standing, std::string("unproven"));
+        Shop reviewed;
+        reviewed.open(Visit::PartMlInspection, {{ItemId("E1"), RequirementId("ml.arc-review")}})
+            .carriedOut()
+            .measured();
+        QVERIFY(exceptedOf(reviewed).empty()); // once the work is done
+    }
+    void theStatementOfAirworthinessIsRefused() {
+        // 14 CFR 43.11(a)(4) (read): "determined to be in airworthy condition".
+        Shop shop;
+        shop.adopt("fabric-strength"); // an envelope of unknown make: nothing proves its strength
+        shop.ready(Visit::UsAnnual);
+        auto ines = Shop::signing("Ines Holt", Capacity::InspectionAuthorization);
+        QCOMPARE(exceptedOf(shop), std::set<std::string>{"E1 fabric.strength-test"});
+        expectRefused(shop, ines, "excepted", "43.11(a)(4)");
+        ines.outcome = Outcome::Discrepancies; // what stands against flight is on the list
+        expectReleased(shop, ines);
+        QCOMPARE(shop.now().closed->body.excepted.size(), std::size_t{1});
+    }
+    void aDefectHasANameOfItsOwn() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection).find("D-1", "minor");
+        const auto problems = problemsOf(shop.record(), anotherOn("E1"));
+        QCOMPARE(problems.size(), std::size_t{1});
+        QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+        shop.say(shop.clearing("D-1"));
+        shop.say(anotherOn("E1")); // what was cleared may be found again
+    }
+};
+
+CROWNRING_TEST(ExceptionTest, QCoreApplication)
+#include "exception_test.moc"
