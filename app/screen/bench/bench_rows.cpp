@@ -64,7 +64,9 @@ QString sectionTitle(const Inspection& inspection, const WorkLine& work) {
 }
 
 bool isOnlyALook(const BenchFile& file, const WorkLine& work) {
-    return work.state() == LineState::Open && hasReadings(file, work) && !work.asksTester();
+    const bool unread =
+        work.line && work.item && work.line->isTest() && !isRead(file, *work.item, work.line->readings);
+    return work.state() == LineState::Open && hasReadings(file, work) && !work.asksTester() && !unread;
 }
 
 CheckRow rowOf(const BenchFile& file, const WorkLine& work) {

@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What a signature may state (02, "What a signature states"), reckoned beside the program: by nothing of its code,
+/// from what was said and taken by the record. For one envelope with its basket, burner and cylinder under Part-ML, a
+/// short checklist and one manual; all of it is invented.
+
+#include <algorithm>
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace crownring::testing::model {
+
+using Day = int; ///< counted from the first of the walk
+
+struct Line {
+    std::string state = "open";
+    bool saysWhy = false;
+};
+
+struct Pull {
+    std::string id;
+    double newtons = 0;
+    bool calibrated = true;
+};
+
+struct Defect {
+    std::string item;
+    std::string grade;
+    std::string reading; ///< that failed
+    bool open = true;
+    std::optional<Day> deferredUntil;
+};
+
+/// What a release accomplished, and whether it was withdrawn.
+struct Credit {
+    std::string inspection;
+    std::set<std::pair<std::string, std::string>> work; ///< item, requirement
+    bool revoked = false;
+};
+
+struct Visit {
+    std::string name;
+    std::vector<std::string> items; ///< in the order of the opening
+    bool review = false;            ///< the airworthiness review is part of the work
+    Day opened = 0;
+    std::map<std::pair<std::string, std::string>, Line> lines; ///< by line and item
+    std::map<std::pair<std::string, int>, Pull> pulls;         ///< by direction and gore: the latest
+    std::optional<std::string> closed;                         ///< its outcome
+
+    [[nodiscard]] bool has(const std::string& item) const { return std::ranges::find(items, item) != items.end(); }
+    [[nodiscard]] std::string state(const std::string& line, const std::string& item) const {
+        const auto known = lines.find({line, item});
+        return known == lines.end() ? "open" : known->second.state;
+    }
+    [[nodiscard]] bool isDone(const std::string& line, const std::string& item) const {
+        return state(line, item) == "done";
+    }
+    /// The lines that the checklist has for what is inspected; which of them are required.
+    [[nodiscard]] std::vector<std::pair<std::string, std::string>> asked() const {
+        std::vector<std::pair<std::string, std::string>> all{{"look", "E1"}, {"pull", "E1"}, {"papers", ""}};
+        if (has("B1"))
+            all.emplace_back("weave", "B1");
+        if (review)
+            all.insert(all.end(), {{"documents", ""}, {"survey", ""}});
+        return all;
+    }
+    /// Two pulls along the warp and one along the weft, at least 100 N each: what the manual states.
+    [[nodiscard]] bool isPulledEnough() const {
+        const auto at = [&](const char* direction) {
+            return std::ranges::count_if(pulls, [&](const auto& each) { return each.first.first == direction; });
+        };
+        return at("warp") >= 2 && at("weft") >= 1;
+    }
+    [[nodiscard]] std::set<std::pair<std::string, std::string>> accomplishes() const {
+        std::set<std::pair<std::string, std::string>> work;
+        const bool ofVisit = isDone("papers", "") || (review && (isDone("documents", "") || isDone("survey", "")));
+        for (const auto& item : items) {
+            const bool onItem = item == "E1"   ? isDone("look", "E1") || isDone("pull", "E1") || isDone("extra", "E1")
+                                : item == "B1" ? isDone("weave", "B1")
+                                               : ofVisit; // no line is there for it
+            if (onItem)
+                work.emplace(item, "ml.inspection");
+        }
+        if (review && isDone("documents", "") && isDone("survey", ""))
+            work.emplace("E1", "ml.arc-review");
+        return work;
+    }
+};
+
+/// All that stands against releasing the visit on that day; each in a word.
+inline std::set<std::string> forbidden(const Visit& visit, const std::map<std::string, Defect>& defects, Day on,
+                                       const std::string& person) {
+    std::set<std::string> against;
+    if (visit.closed)
+        against.insert("closed");
+    if (on < visit.opened)
+        against.insert("order");
+    for (const auto& [line, item] : visit.asked()) {
+        const auto known = visit.lines.find({line, item});
+        if (known == visit.lines.end() || known->second.state == "open")
+            against.insert("line open");
+        else if (known->second.state == "not-applicable" && !known->second.saysWhy)
+            against.insert("no reason");
+    }
+    const auto extra = visit.lines.find({"extra", "E1"});
+    if (extra != visit.lines.end() && extra->second.state == "not-applicable" && !extra->second.saysWhy)
+        against.insert("no reason");
+    if (visit.isDone("pull", "E1") && !visit.isPulledEnough())
+        against.insert("too few");
+    for (const auto& [place, pull] : visit.pulls) {
+        if (!pull.calibrated)
+            against.insert("tester");
+        const bool answered =
+            std::ranges::any_of(defects, [&](const auto& each) { return each.second.reading == pull.id; });
+        if (pull.newtons < 100 && !answered)
+            against.insert("fails");
+    }
+    for (const auto& [name, defect] : defects) {
+        if (!defect.open || !visit.has(defect.item))
+            continue;
+        const bool deferred = defect.deferredUntil.has_value();
+        if (!defect.reading.empty() || defect.grade == "grounding")
+            against.insert("grounding");
+        else if (deferred ? on > *defect.deferredUntil : defect.grade != "minor")
+            against.insert("defect");
+    }
+    if (person != "Ada Rhos")
+        against.insert("person");
+    return against;
+}
+
+/// What is mandatory on the items and neither accomplished now nor credited before: item and requirement.
+inline std::set<std::pair<std::string, std::string>> excepted(const Visit& visit, const std::vector<Credit>& credits) {
+    auto known = visit.accomplishes();
+    for (const auto& credit : credits)
+        if (!credit.revoked)
+            known.insert(credit.work.begin(), credit.work.end());
+    std::set<std::pair<std::string, std::string>> lacking;
+    for (const auto& item : visit.items)
+        if (!known.contains({item, "ml.inspection"}))
+            lacking.emplace(item, "ml.inspection");
+    if (!known.contains({"E1", "ml.arc-review"}))
+        lacking.emplace("E1", "ml.arc-review");
+    return lacking;
+}
+
+/// The wording of AMC M.A.801(e)1 (read in a UK consolidated copy; with "Part-ML" from memory); less than an aircraft
+/// is named.
+inline std::string statement(const Visit& visit) {
+    std::string names;
+    for (const auto& item : visit.items)
+        names += (names.empty() ? "" : "; ") + std::string(item == "E1"   ? "envelope E1"
+                                                           : item == "B1" ? "basket B1"
+                                                           : item == "R1" ? "burner R1"
+                                                                          : "cylinder C1");
+    const auto what =
+        visit.items.size() == 4 ? "the aircraft is" : "of the aircraft the following alone (" + names + ") is";
+    return "Certifies that the work specified except as otherwise specified was carried out in accordance with Part-ML "
+           "and in respect to that work " +
+           what + " considered ready for release to service.";
+}
+
+}
