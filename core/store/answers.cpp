@@ -4,8 +4,6 @@
 #include "store/queries/facts_reader.h"
 #include "store/sql_record.h"
 
-#include <nlohmann/json.hpp>
-
 #include <algorithm>
 
 namespace crownring {
@@ -72,14 +70,15 @@ Result<std::vector<AdoptedProgramme>> SqlRecord::adoptions(CivilDate on) {
         rows.run(Moment::endOf(on).minutes());
         while (rows.next()) {
             AdoptedProgramme each;
-            each.stamp.at = Moment(rows.read<std::int64_t>());
+            each.stamp.at = rows.read<Moment>();
             each.stamp.id = rows.read<EntryId>();
             each.programme = rows.read<ProgrammeId>();
             each.digest = rows.read<std::string>();
             const auto entry = entryFrom(rows.read<std::string>());
-            if (!entry) // a record of an earlier program that may only be read holds what it then projected
-                continue;
-            each.bound = std::get<ProgrammeAdopted>(entry->body).bound;
+            const auto* adopted = entry ? std::get_if<ProgrammeAdopted>(&entry->body) : nullptr;
+            if (!adopted) // without it requirements would be missing, and nobody would know
+                throw rows.unread();
+            each.bound = adopted->bound;
             auto& kept = m_documents[each.digest];
             if (!kept) {
                 document.run(each.stamp.at.minutes(), each.stamp.id);
@@ -117,9 +116,9 @@ Result<std::vector<BalloonCard>> SqlRecord::balloons(CivilDate on) {
             BalloonCard card;
             places.emplace(balloons.read<std::int64_t>(), cards.size());
             card.balloon = balloons.read<Registration>();
-            card.entered = CivilDate::fromDayNumber(balloons.read<std::int64_t>());
+            card.entered = balloons.read<CivilDate>();
             card.title = balloons.read<std::string>();
-            card.operations = nlohmann::json::parse(balloons.read<std::string>()).get<std::vector<std::string>>();
+            card.operations = balloons.read<std::vector<std::string>>();
             cards.push_back(std::move(card));
         }
         const auto cardOf = [&](std::int64_t balloon) -> BalloonCard* {
@@ -142,7 +141,7 @@ Result<std::vector<BalloonCard>> SqlRecord::balloons(CivilDate on) {
                 card->flown.minutes = flown.read<Minutes>();
                 card->flown.landings = flown.read<Landings>();
                 card->flown.inflations = flown.read<Inflations>();
-                card->lastFlight = Moment(flown.read<std::int64_t>()).on();
+                card->lastFlight = flown.read<Moment>().on();
             }
         return cards;
     });
@@ -160,7 +159,7 @@ Result<std::vector<LoggedFlight>> SqlRecord::flights(const Registration& balloon
                while (rows.next()) {
                    LoggedFlight flight;
                    flight.balloon = balloon;
-                   flight.stamp.at = Moment(rows.read<std::int64_t>());
+                   flight.stamp.at = rows.read<Moment>();
                    flight.stamp.id = rows.read<EntryId>();
                    flight.timed = rows.read<bool>();
                    flight.use.minutes = rows.read<Minutes>();
@@ -179,9 +178,9 @@ std::vector<Question> questionsFrom(Statement& rows) {
     std::vector<Question> questions;
     while (rows.next()) {
         Question question;
-        question.stamp.at = Moment(rows.read<std::int64_t>());
+        question.stamp.at = rows.read<Moment>();
         question.stamp.id = rows.read<EntryId>();
-        question.kind = static_cast<Question::Kind>(rows.read<int>());
+        question.kind = rows.read<Question::Kind>();
         question.detail = rows.read<std::string>();
         question.subject = rows.read<std::string>();
         questions.push_back(std::move(question));
@@ -229,7 +228,7 @@ Result<std::vector<Question>> SqlRecord::questions() {
         idle.run();
         while (idle.next()) {
             Question question{Question::Kind::CorrectionIdle, {}, {}, {}};
-            question.stamp.at = Moment(idle.read<std::int64_t>());
+            question.stamp.at = idle.read<Moment>();
             question.stamp.id = idle.read<EntryId>();
             question.subject = idle.read<std::string>();
             question.detail = question.stamp.id.text();

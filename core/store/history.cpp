@@ -50,7 +50,7 @@ Result<std::vector<JournalLine>> SqlRecord::history(const std::optional<Registra
                rows.runBound();
                std::vector<JournalLine> told;
                while (rows.next()) {
-                   rows.read<std::int64_t>();
+                   rows.skip();
                    if (auto line = m_journal.line(rows.read<EntryId>()); line && !line->unread)
                        told.push_back(std::move(*line));
                }

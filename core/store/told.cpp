@@ -34,7 +34,7 @@ Result<std::vector<JournalLine>> SqlRecord::told(const Told& asked) {
             rows.bind(std::string(kind));
         rows.runBound();
         while (rows.next()) {
-            rows.read<std::int64_t>();
+            rows.skip();
             if (auto line = m_journal.line(rows.read<EntryId>()); line && !line->unread)
                 lines.push_back(std::move(*line));
         }

@@ -174,8 +174,10 @@ std::optional<JournalLine> JournalTable::root(const EntryId& id) {
     const auto amended = around(id);
     if (!amended)
         return std::nullopt;
-    m_line.run(amended->tree.original().id);
-    m_line.next();
+    const auto& original = amended->tree.original().id;
+    m_line.run(original);
+    if (!m_line.next())
+        throw StoreError(StoreFault::JournalLacks, {original});
     auto line = lineFrom(m_line);
     m_line.finish();
     addState(line, amended->tree.now());
@@ -229,8 +231,9 @@ std::vector<Entry> JournalTable::amendmentsOf(const EntryId& id) {
             auto written = writtenFrom(m_amendments);
             if (written.unread)
                 continue;
-            open.push_back(written.entry.id);
-            found.emplace(written.number, std::move(written.entry));
+            auto amendment = written.entry.id;
+            if (found.emplace(written.number, std::move(written.entry)).second) // a damaged table may lead round
+                open.push_back(std::move(amendment));
         }
     }
     std::vector<Entry> amendments;
@@ -252,7 +255,10 @@ AmendedEntry JournalTable::amendedBy(const EntryId& original) {
 
 std::shared_ptr<AmendedEntry> JournalTable::around(const EntryId& id) {
     auto root = id;
+    std::set<EntryId> passed;
     for (;;) {
+        if (!passed.insert(root).second)
+            throw StoreError(StoreFault::AmendsItself, {root});
         if (const auto known = m_around.find(root); known != m_around.end())
             return known->second;
         const auto written = find(root);

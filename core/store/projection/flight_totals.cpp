@@ -33,7 +33,7 @@ FlightTotals::Tail& FlightTotals::tailOf(std::int64_t balloon) {
     Tail tail{Stamp::before(Moment(INT64_MIN / 2)), {}, true};
     m_last.run(balloon);
     if (m_last.next()) {
-        tail.last.at = Moment(m_last.read<std::int64_t>());
+        tail.last.at = m_last.read<Moment>();
         tail.last.id = m_last.read<EntryId>();
         tail.totals.minutes = m_last.read<Minutes>();
         tail.totals.landings = m_last.read<Landings>();

@@ -40,13 +40,27 @@ std::int64_t Names::findOrMake(Subject subject, const std::string& text) {
     return number;
 }
 
-const std::string& Names::text(std::int64_t number) {
+const std::string* Names::known(std::int64_t number) {
     if (const auto found = m_texts.find(number); found != m_texts.end())
-        return found->second;
+        return &found->second;
     m_text.run(number);
     if (!m_text.next())
-        throw StoreError(StoreFault::NoSuchName);
-    return m_texts.emplace(number, m_text.read<std::string>()).first->second;
+        return nullptr;
+    auto text = m_text.read<std::string>();
+    m_text.finish();
+    return &m_texts.emplace(number, std::move(text)).first->second;
+}
+
+const std::string& Names::text(std::int64_t number) {
+    if (const auto* name = known(number))
+        return *name;
+    throw StoreError(StoreFault::ValueUnread, {"name", "name_no=" + std::to_string(number), "text"});
+}
+
+const std::string& Names::read(Statement& row) {
+    if (const auto* name = known(row.read<std::int64_t>()))
+        return *name;
+    throw row.unread();
 }
 
 void Names::readAll() {
@@ -58,7 +72,7 @@ void Names::readAll() {
     m_all.run(known);
     while (m_all.next()) {
         const auto number = m_all.read<std::int64_t>();
-        const auto subject = static_cast<Subject>(m_all.read<int>());
+        const auto subject = m_all.read<Subject>();
         keep(subject, number, m_all.read<std::string>());
     }
 }
