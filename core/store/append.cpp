@@ -182,7 +182,8 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
         writing = nullptr;
         line = 0;
         m_projector.settle();
-        m_journal.finishWriting();
+        if (const auto end = m_journal.finishWriting(); !entries.empty())
+            receipt.end = end;
         if (judge)
             if (auto barred = judge(entries); !barred.empty())
                 return tl::unexpected(std::move(barred));

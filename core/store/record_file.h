@@ -17,6 +17,8 @@ class Record : public Journal, public Books {
 public:
     /// Throws all projections away and makes them anew from the journal, in one transaction.
     virtual Result<void> rebuild() = 0;
+    /// Those of the ends of chains that were acknowledged once whose entry is not in the record, or is another one.
+    virtual Result<std::vector<Acknowledged>> missing(const std::vector<Acknowledged>& expected) = 0;
     /// Writes a verified copy (SQLite only). What may be replaced, writing/target.h says; of records only an older copy
     /// of this one, all of whose entries and photographs it holds, that nobody has open.
     /// @return FileExists, FileUnwritable; StoreFailed where the copy does not pass

@@ -38,6 +38,7 @@ public:
     Result<std::string> keepPicture(const Picture& picture) override;
     Result<std::optional<Picture>> picture(const std::string& digest) override;
 
+    Result<std::vector<Acknowledged>> missing(const std::vector<Acknowledged>& expected) override;
     Result<void> rebuild() override;
     Result<void> backUpTo(const std::string& file, Replace replace) override;
     [[nodiscard]] std::optional<Problem> readOnlyReason() const override { return m_readOnlyReason; }
