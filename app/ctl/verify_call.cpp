@@ -57,7 +57,7 @@ int run(const VerifyOptions& options, const Common& common) {
     const auto expected = expectedOf(options);
     if (!expected)
         return refuse(expected.error());
-    const auto record = open(common);
+    const auto record = openToAsk(common);
     if (!record)
         return BadInput;
     const auto verdict = record->verify();

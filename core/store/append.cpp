@@ -62,7 +62,8 @@ std::string utcNow() { return QDateTime::currentDateTimeUtc().toString(Qt::ISODa
 
 }
 
-SqlRecord::Writing::Writing(SqlRecord& record) : m_record(record), m_transaction(*record.m_connection) {
+SqlRecord::Writing::Writing(SqlRecord& record)
+    : m_record(record), m_interrupted(record), m_transaction(*record.m_connection) {
     record.forgetWhatOthersWrote();
 }
 

@@ -38,6 +38,7 @@ public:
     Result<std::string> keepPicture(const Picture& picture) override;
     Result<std::optional<Picture>> picture(const std::string& digest) override;
 
+    Result<std::unique_ptr<Snapshot>> snapshot() override;
     Result<std::vector<Acknowledged>> missing(const std::vector<Acknowledged>& expected) override;
     Result<void> rebuild() override;
     Result<void> backUpTo(const std::string& file, Replace replace) override;
@@ -46,6 +47,8 @@ public:
 private:
     /// With what failed where a defect says no more than that a reading did.
     [[nodiscard]] std::vector<ItemFacts> withReadings(std::vector<ItemFacts> facts);
+    class Held;
+    class Interrupted;
     class Writing;
     void forgetWhatOthersWrote();
     void forget();
@@ -60,8 +63,22 @@ private:
     Names m_names;
     JournalTable m_journal;
     Projector m_projector;
+    std::optional<ReadTransaction> m_reading; ///< while a snapshot is held
+    int m_snapshots = 0;
     std::unordered_map<std::string, std::shared_ptr<const std::string>> m_documents;
     std::optional<std::int64_t> m_writtenByOthers; ///< as it was when anything was last remembered for writing
+};
+
+/// What was asked before and what is asked after are of two states.
+class SqlRecord::Interrupted {
+public:
+    explicit Interrupted(SqlRecord& record);
+    ~Interrupted();
+    Interrupted(const Interrupted&) = delete;
+    Interrupted& operator=(const Interrupted&) = delete;
+
+private:
+    SqlRecord& m_record;
 };
 
 /// A write transaction of the record: what is remembered is what the record says when it begins, and is forgotten when
@@ -76,6 +93,7 @@ public:
 
 private:
     SqlRecord& m_record;
+    Interrupted m_interrupted;
     Transaction m_transaction;
     bool m_committed = false;
 };

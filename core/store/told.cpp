@@ -74,6 +74,7 @@ Result<std::string> SqlRecord::keepPicture(const Picture& picture) {
         return tl::unexpected(*m_readOnlyReason);
     return guarded([&] {
         const auto digest = hex(sha256(picture.bytes));
+        const Interrupted interrupted(*this);
         Transaction transaction(*m_connection);
         Statement put(*m_connection,
                       "INSERT INTO picture (digest, media, bytes) VALUES (?, ?, ?) ON CONFLICT DO NOTHING");

@@ -45,6 +45,9 @@ Result<std::vector<Acknowledged>> SqlRecord::missing(const std::vector<Acknowled
 
 Result<Verdict> SqlRecord::verify(const std::function<bool(double)>& progress) {
     Verdict verdict;
+    const auto state = snapshot(); // else what is posted meanwhile would be missing in what is compared
+    if (!state)
+        return tl::unexpected(state.error());
     const auto part = [&](double from, double to) -> std::function<bool(double)> {
         if (!progress)
             return {};
