@@ -86,10 +86,10 @@ private slots:
         }));
         const auto hash = hex(sha256("abc"));
         QCOMPARE(acknowledgedFrom("shed:A:7:" + hash)->writer.text(), std::string("shed:A"));
-        for (const auto& wrong :
-             {std::string(), hash, ":" + hash, "7:" + hash, ":7:" + hash, "shed::" + hash, "shed:0:" + hash,
-              "shed:-7:" + hash, "shed:7x:" + hash, "shed:+7:" + hash, "shed: 7:" + hash,
-              "shed:18446744073709551616:" + hash, "shed:7:" + hash + "0", "shed:7:", "shed:7"})
+        for (const auto& wrong : std::vector<std::string>{
+                 "", hash, ":" + hash, "7:" + hash, ":7:" + hash, "shed::" + hash, "shed:0:" + hash, "shed:-7:" + hash,
+                 "shed:7x:" + hash, "shed:+7:" + hash, "shed: 7:" + hash, "shed:18446744073709551616:" + hash,
+                 "shed:7:" + hash + "0", "shed:7:", "shed:7"})
             QVERIFY2(!acknowledgedFrom(wrong), wrong.c_str());
     }
 };

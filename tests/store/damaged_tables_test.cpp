@@ -21,12 +21,12 @@ void fill(Record& record) {
 {"entry":"flight.logged","id":"f","on":"2024-02-01","balloon":"QE-ONE","minutes":60}
 {"entry":"flight.logged","id":"g","on":"2024-02-02","balloon":"QE-ONE","minutes":60,"kit":["E1"]}
 {"entry":"requirement.done","id":"d","on":"2024-02-03","item":"E1","requirement":"annual"}
-{"entry":"event.reported","id":"o","on":"2024-02-04","item":"E1","event":"over-temperature","max_temp_c":130}
+{"entry":"event.reported","id":"o","on":"2024-02-04","item":"E1","event":"over-temperature","temp_c":130}
 {"entry":"defect.found","id":"x","on":"2024-02-05","item":"E1","defect":"tear","what":"a tear","severity":"minor"}
 {"entry":"reading.taken","id":"r","on":"2024-02-06","item":"E1","quantity":"grab-strength","value":300,"unit":"N","gore":3,"row":2}
 {"entry":"repair.made","id":"p","on":"2024-02-07","item":"E1","method":"patch","gore":3,"row":2}
 {"entry":"fabric.stated","id":"s","on":"2024-02-07","item":"E1","lot":"L1"}
-{"entry":"programme.adopted","id":"a","on":"2024-02-08","everything":true,"programme":"p1","digest":"0","document":{}}
+{"entry":"programme.adopted","id":"a","on":"2024-02-08","everything":true,"programme":"part-ml-hot-air"}
 {"entry":"entry.corrected","id":"c","on":"2024-02-09","replaces":"f","with":{"minutes":61}}
 {"entry":"entry.corrected","id":"k","on":"2024-02-10","replaces":"c","with":{"note":"by the log"}})");
 }
@@ -133,7 +133,7 @@ private slots:
         QVERIFY(!refused.empty());
         bool named = false;
         for (const auto& problem : refused) {
-            QCOMPARE(problem.code(), Code::StoreFailed);
+            QVERIFY(problem.code() == Code::StoreFailed || table == "name"); // what has no name is not found
             named = named || (problem.fault == Fault(StoreFault::ValueUnread) &&
                               problem.arguments.at(0).written() == table.toStdString() &&
                               problem.arguments.at(1).written().find(row.toStdString()) != std::string::npos);
@@ -141,8 +141,19 @@ private slots:
         QVERIFY2(named, text(refused.front()).c_str());
         QVERIFY(!scratch.record->verify().value().intact);
         QVERIFY(scratch.record->rebuild().has_value());
+        QVERIFY(scratch.record->verify().value().intact);
         for (const auto& problem : askedEverything(*scratch.record))
             QFAIL(text(problem).c_str());
+    }
+    void aNameThatNothingBroughtIsGoneAfterARebuild() {
+        Scratch scratch;
+        fill(*scratch.record);
+        damage(scratch, "INSERT INTO name (name_no, sort, text) VALUES (77, 1, 'E9')");
+        QVERIFY(scratch.record->rebuild().has_value());
+        const auto refused =
+            problemsOf(*scratch.record, R"({"entry":"item.fitted","on":"2024-03-01","item":"E9","balloon":"QE-ONE"})");
+        QCOMPARE(refused.size(), std::size_t{1});
+        QCOMPARE(refused.front().fault, Fault(StoreFault::ItemNotEntered));
     }
     void amendmentsThatLeadRoundAreNotFollowedForEver() {
         Scratch scratch;

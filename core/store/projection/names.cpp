@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/projection/names.h"
 
+#include <vector>
+
 namespace crownring {
 
 Names::Names(const Connection& connection)
@@ -8,15 +10,16 @@ Names::Names(const Connection& connection)
       m_text(connection, "SELECT text FROM name WHERE name_no = ?"),
       m_make(connection, "INSERT INTO name (name_no, sort, text) VALUES (?, ?, ?)"),
       m_last(connection, "SELECT COALESCE(MAX(name_no), 0) FROM name"),
-      m_all(connection, "SELECT name_no, sort, text FROM name WHERE name_no > ?") {}
+      m_all(connection, "SELECT name_no, sort, text FROM name WHERE name_no > ?"),
+      m_numbers(connection, "SELECT name_no FROM name"), m_drop(connection, "DELETE FROM name WHERE name_no = ?") {}
 
 void Names::keep(Subject subject, std::int64_t number, const std::string& text) {
-    m_numbers[static_cast<int>(subject)].emplace(text, number);
+    m_known[static_cast<int>(subject)].emplace(text, number);
     m_texts.emplace(number, text);
 }
 
 std::optional<std::int64_t> Names::find(Subject subject, const std::string& text) {
-    const auto& known = m_numbers[static_cast<int>(subject)];
+    const auto& known = m_known[static_cast<int>(subject)];
     if (const auto found = known.find(text); found != known.end())
         return found->second;
     m_find.run(static_cast<int>(subject), text);
@@ -77,8 +80,18 @@ void Names::readAll() {
     }
 }
 
+void Names::dropUnknown() {
+    std::vector<std::int64_t> unknown;
+    m_numbers.run();
+    while (m_numbers.next())
+        if (const auto number = m_numbers.read<std::int64_t>(); !m_texts.contains(number))
+            unknown.push_back(number);
+    for (const auto number : unknown)
+        m_drop.run(number);
+}
+
 void Names::forget() {
-    for (auto& numbers : m_numbers)
+    for (auto& numbers : m_known)
         numbers.clear();
     m_texts.clear();
 }

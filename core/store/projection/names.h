@@ -36,6 +36,8 @@ public:
     void readAll();
     /// How many are known here: all, after `readAll`.
     [[nodiscard]] std::size_t count() const { return m_texts.size(); }
+    /// Takes the names away that were neither found nor made since `forget`.
+    void dropUnknown();
     /// After a transaction that was rolled back.
     void forget();
 
@@ -48,7 +50,9 @@ private:
     Statement m_make;
     Statement m_last;
     Statement m_all;
-    std::unordered_map<std::string, std::int64_t> m_numbers[subjects];
+    Statement m_numbers;
+    Statement m_drop;
+    std::unordered_map<std::string, std::int64_t> m_known[subjects];
     std::unordered_map<std::int64_t, std::string> m_texts;
 };
 
