@@ -5,9 +5,8 @@
 
 #include "store/journal/journal_table.h"
 #include "store/projection/projector.h"
+#include "store/queries/adoption_reader.h"
 #include "store/record_file.h"
-
-#include <unordered_map>
 
 namespace crownring {
 
@@ -45,6 +44,11 @@ public:
     [[nodiscard]] std::optional<Problem> readOnlyReason() const override { return m_readOnlyReason; }
 
 private:
+    /// @throws StoreError where the record holds no such item or balloon
+    [[nodiscard]] std::int64_t numberOf(const ItemId& item);
+    [[nodiscard]] std::int64_t numberOf(const Registration& balloon);
+    [[nodiscard]] std::vector<std::int64_t> itemsOf(const Scope& scope, CivilDate on);
+    [[nodiscard]] std::vector<JournalLine> readableLines(const std::vector<EntryId>& ids);
     /// With what failed where a defect says no more than that a reading did.
     [[nodiscard]] std::vector<ItemFacts> withReadings(std::vector<ItemFacts> facts);
     class Held;
@@ -65,7 +69,7 @@ private:
     Projector m_projector;
     std::optional<ReadTransaction> m_reading; ///< while a snapshot is held
     int m_snapshots = 0;
-    std::unordered_map<std::string, std::shared_ptr<const std::string>> m_documents;
+    Documents m_documents;
     std::optional<std::int64_t> m_writtenByOthers; ///< as it was when anything was last remembered for writing
 };
 
