@@ -112,13 +112,16 @@ ordered_json questionJson(const Question& question) {
             {"text", words::questionText(question).toStdString()}};
 }
 
-void addUnread(ordered_json& answer, Books& books) {
+Result<void> addUnread(ordered_json& answer, Books& books) {
     const auto unread = books.unreadable();
-    if (!unread || unread->empty())
-        return;
+    if (!unread)
+        return tl::unexpected(unread.error());
+    if (unread->empty())
+        return {};
     answer["unread"] = ordered_json::array();
     for (const auto& question : *unread)
         answer["unread"].push_back(questionJson(question));
+    return {};
 }
 
 }

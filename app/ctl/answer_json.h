@@ -31,8 +31,8 @@ void addDueAndLeft(nlohmann::ordered_json& object, const std::optional<LimitStat
 [[nodiscard]] nlohmann::ordered_json rowJson(const DueRow& row);
 [[nodiscard]] nlohmann::ordered_json questionJson(const Question& question);
 /// `unread`: the entries that cannot be read and of which nobody knows whether they are about what was asked; not there
-/// when there is none.
-void addUnread(nlohmann::ordered_json& answer, Books& books);
+/// when there is none. @return why nobody can say
+[[nodiscard]] Result<void> addUnread(nlohmann::ordered_json& answer, Books& books);
 [[nodiscard]] std::string_view becauseText(Because because);
 
 }

@@ -54,7 +54,7 @@ int run(const BalloonsOptions& options, const Common& common) {
     const auto on = dayFrom(options.on);
     if (!on)
         return refuse(on.error());
-    const auto record = open(common);
+    const auto record = openToAsk(common);
     if (!record)
         return BadInput;
     const auto answer = balloonLines(
@@ -69,7 +69,8 @@ int run(const BalloonsOptions& options, const Common& common) {
     nlohmann::ordered_json json{{"on", on->iso()}, {"balloons", nlohmann::ordered_json::array()}};
     for (const auto& line : answer->lines)
         json["balloons"].push_back(lineJson(line));
-    addUnread(json, *record);
+    if (const auto added = addUnread(json, *record); !added)
+        return refuse(added.error());
     print(json);
     return Done;
 }

@@ -29,11 +29,26 @@ std::unique_ptr<Record> open(const Common& common, OpenMode mode) {
     }
     if (const auto reason = (*record)->readOnlyReason())
         std::cerr << "crownringctl: " << words::message(*reason).toStdString() << "; it is opened for reading only\n";
-    if (const auto unread = (*record)->unreadable())
+    if (const auto unread = (*record)->unreadable(); !unread)
+        refuse(unread.error()); // said, and each answer says by itself what it cannot be given without
+    else
         for (const auto& question : *unread)
             std::cerr << "crownringctl: [" << questionName(question.kind) << "] "
                       << words::questionText(question).toStdString() << "\n";
     return std::move(*record);
+}
+
+Asked openToAsk(const Common& common) {
+    Asked asked{open(common)};
+    if (!asked)
+        return asked;
+    auto state = asked->snapshot();
+    if (!state) {
+        refuse(state.error());
+        return {};
+    }
+    asked.state = std::move(*state);
+    return asked;
 }
 
 namespace {

@@ -31,6 +31,18 @@ struct Common {
 /// Opens the record or says why not. Empty after the latter.
 [[nodiscard]] std::unique_ptr<Record> open(const Common& common, OpenMode mode = OpenMode::Existing);
 
+/// A record that is asked: all answers are of one state of it.
+struct Asked {
+    std::unique_ptr<Record> record;
+    std::unique_ptr<Snapshot> state{};
+
+    explicit operator bool() const { return record != nullptr; }
+    Record& operator*() const { return *record; }
+    Record* operator->() const { return record.get(); }
+};
+/// Opens it or says why not. Empty after the latter.
+[[nodiscard]] Asked openToAsk(const Common& common);
+
 /// Writes to the record, which is made if there is none: it is only there when nothing was refused. Prints what `act`
 /// answers. @return the exit code
 int write(const Common& common, const std::function<Results<std::string>(Record&)>& act);

@@ -60,6 +60,8 @@ struct RigUpOptions {
 int run(const RigUpOptions& options, const Common& common);
 
 struct VerifyOptions {
+    std::vector<std::string> expect; ///< WRITER:SEQUENCE:HASH
+    std::string expectFrom;          ///< a file with one a line
     bool json = false;
 };
 int run(const VerifyOptions& options, const Common& common);

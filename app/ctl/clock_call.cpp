@@ -23,7 +23,7 @@ int run(const ClockOptions& options, const Common& common) {
     const auto on = dayFrom(options.on);
     if (!on)
         return refuse(on.error());
-    const auto record = open(common);
+    const auto record = openToAsk(common);
     if (!record)
         return BadInput;
     const auto facts = record->facts({std::nullopt, {ItemId(options.item)}}, *on);

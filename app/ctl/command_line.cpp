@@ -222,11 +222,18 @@ void addRigUp(CLI::App& app, Chosen& chosen) {
 void addVerify(CLI::App& app, Chosen& chosen) {
     const auto [call, options] =
         begin<VerifyOptions>(app, chosen, "verify", "Recompute the chain over all entries; list the open questions");
+    call->add_option("--expect", options->expect,
+                     "An entry that must be there, as post answered it when it was the last; may repeat")
+        ->type_name("WRITER:SEQUENCE:HASH");
+    call->add_option("--expect-from", options->expectFrom, "A file of them, one a line; - for standard input")
+        ->type_name("FILE");
     call->add_flag("--json", options->json, "Answer as JSON");
     call->footer(
-        "Exit status 1 when an entry is not what was written. Open questions are contradictions between entries;\n"
-        "they do not break the chain. The chain shows an alteration; only copies held by others prove against\n"
-        "someone who rewrites everything.");
+        "Exit status 1 when an entry is not what was written, when what was computed from the entries is not what\n"
+        "they give, or when an expected entry is missing. Open questions are contradictions between entries; they do\n"
+        "not break the chain. The chain shows an alteration, but not that its end was cut off and mended: keep what\n"
+        "post answers (writer, sequence, hash) somewhere else, and expect it. A backup is verified in the same way.\n"
+        "Only copies held by others prove against someone who rewrites everything.");
 }
 
 void addImport(CLI::App& app, Chosen& chosen) {

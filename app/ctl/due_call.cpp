@@ -16,7 +16,7 @@ int run(const DueOptions& options, const Common& common) {
     const auto on = dayFrom(options.on);
     if (!on)
         return refuse(on.error());
-    const auto record = open(common);
+    const auto record = openToAsk(common);
     if (!record)
         return BadInput;
     Scope scope;
@@ -33,7 +33,8 @@ int run(const DueOptions& options, const Common& common) {
     nlohmann::ordered_json answer{{"on", on->iso()}, {"rows", nlohmann::ordered_json::array()}};
     for (const auto& row : list->rows)
         answer["rows"].push_back(rowJson(row));
-    addUnread(answer, *record);
+    if (const auto added = addUnread(answer, *record); !added)
+        return refuse(added.error());
     print(answer);
     return Done;
 }

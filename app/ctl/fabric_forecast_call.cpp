@@ -175,7 +175,7 @@ int run(const FabricForecastOptions& options, const Common& common) {
     const auto on = dayFrom(options.on);
     if (!on)
         return refuse(on.error());
-    const auto record = open(common);
+    const auto record = openToAsk(common);
     if (!record)
         return BadInput;
     const auto told = toldOf(*record, options, *on);

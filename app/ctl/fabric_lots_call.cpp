@@ -86,7 +86,7 @@ int run(const FabricLotsOptions& options, const Common& common) {
     const auto on = dayFrom(options.on);
     if (!on)
         return refuse(on.error());
-    const auto record = open(common);
+    const auto record = openToAsk(common);
     if (!record)
         return BadInput;
     const auto channel = channelOfFleet(*record, options.quantity, *on);

@@ -55,7 +55,7 @@ int run(const FabricScoreOptions& options, const Common& common) {
     const auto on = dayFrom(options.on);
     if (!on)
         return refuse(on.error());
-    const auto books = open(common);
+    const auto books = openToAsk(common);
     if (!books)
         return BadInput;
     const auto channel = channelOfFleet(*books, options.quantity, *on);

@@ -177,7 +177,7 @@ int run(const ImportOptions& options, const Common& common) {
     const auto bytes = contentOf(options.file);
     if (!bytes)
         return refuse(bytes.error());
-    const auto record = open(common);
+    const auto record = openToAsk(common);
     if (!record)
         return BadInput;
     const auto found = isTrack(options.file) ? fromTrack(*record, *bytes, options) : fromLog(*record, *bytes, options);

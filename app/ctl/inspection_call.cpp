@@ -51,7 +51,7 @@ int withFile(const Common& common, const std::string& inspection, const std::str
     const auto day = dayFrom(on);
     if (!day)
         return refuse(day.error());
-    const auto record = open(common);
+    const auto record = openToAsk(common);
     if (!record)
         return BadInput;
     const auto file = benchFile(*record, InspectionId(inspection), *day);
@@ -64,7 +64,7 @@ int run(const InspectionListOptions& options, const Common& common) {
     const auto day = dayFrom(options.on);
     if (!day)
         return refuse(day.error());
-    const auto record = open(common);
+    const auto record = openToAsk(common);
     if (!record)
         return BadInput;
     const auto cards = inspectionsOn(*record, *day);

@@ -28,7 +28,7 @@ nlohmann::ordered_json entryJson(const JournalLine& line) {
 }
 
 int run(const JournalOptions& options, const Common& common) {
-    const auto record = open(common);
+    const auto record = openToAsk(common);
     if (!record)
         return BadInput;
     JournalQuery query;

@@ -2,6 +2,7 @@
 #include "acts/post.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
+#include "text/shown.h"
 
 #include <nlohmann/json.hpp>
 
@@ -14,7 +15,13 @@ int run(const PostOptions& options, const Common& common) {
     return write(common, [&](Record& record) {
         return postText(record, record, *content, options.file == "-" ? "standard input" : options.file)
             .map([](const Receipt& receipt) {
-                return nlohmann::json{{"posted", receipt.ids.size()}}.dump();
+                nlohmann::ordered_json answer{{"posted", receipt.ids.size()}};
+                if (const auto& end = receipt.end) {
+                    answer["writer"] = end->writer.text();
+                    answer["sequence"] = end->sequence;
+                    answer["hash"] = hex(end->hash);
+                }
+                return escapedJson(answer.dump());
             });
     });
 }

@@ -2,12 +2,14 @@
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
+#include "problem/faults/use_fault.h"
 #include "words/question_text.h"
 #include "words/sentence.h"
 
 #include <nlohmann/json.hpp>
 
 #include <iostream>
+#include <sstream>
 
 namespace crownring::ctl {
 
@@ -19,16 +21,52 @@ nlohmann::ordered_json firstOf(const Verdict& verdict) {
     return first ? nlohmann::ordered_json(first->text()) : nlohmann::ordered_json();
 }
 
+/// What `post` answered once: each that was named, then the lines of the file.
+Results<std::vector<Acknowledged>> expectedOf(const VerifyOptions& options) {
+    std::vector<Acknowledged> expected;
+    std::vector<Problem> problems;
+    const auto add = [&](const std::string& text, const Where& where) {
+        if (auto end = acknowledgedFrom(text))
+            expected.push_back(std::move(*end));
+        else
+            problems.push_back({UseFault::NotAnAcknowledgement, {text}, where});
+    };
+    for (const auto& each : options.expect)
+        add(each, {});
+    if (!options.expectFrom.empty()) {
+        const auto content = contentOf(options.expectFrom);
+        if (!content)
+            return tl::unexpected(std::vector{content.error()});
+        std::istringstream lines(*content);
+        std::string line;
+        for (int number = 1; std::getline(lines, line); ++number) {
+            if (!line.empty() && line.back() == '\r')
+                line.pop_back();
+            if (!line.empty())
+                add(line, {options.expectFrom, number, {}});
+        }
+    }
+    if (!problems.empty())
+        return tl::unexpected(std::move(problems));
+    return expected;
+}
+
 }
 
 int run(const VerifyOptions& options, const Common& common) {
-    const auto record = open(common);
+    const auto expected = expectedOf(options);
+    if (!expected)
+        return refuse(expected.error());
+    const auto record = openToAsk(common);
     if (!record)
         return BadInput;
     const auto verdict = record->verify();
     const auto questions = record->questions();
+    const auto missing = record->missing(*expected);
     if (!verdict)
         return refuse(verdict.error());
+    if (!missing && verdict->intact)
+        return refuse(missing.error());
     if (!questions && verdict->intact)
         return refuse(questions.error());
     if (options.json) {
@@ -38,6 +76,11 @@ int run(const VerifyOptions& options, const Common& common) {
             answer["projection"] = verdict->projection;
         if (verdict->reason)
             answer["reason"] = words::said(*verdict->reason).toStdString();
+        if (!expected->empty()) {
+            answer["missing"] = missing ? nlohmann::ordered_json::array() : nlohmann::ordered_json();
+            for (const auto& end : missing.value_or(std::vector<Acknowledged>{}))
+                answer["missing"].push_back(acknowledgedText(end));
+        }
         answer["questions"] = nlohmann::ordered_json::array();
         for (const auto& question : questions.value_or(std::vector<Question>{}))
             answer["questions"].push_back(questionJson(question));
@@ -51,13 +94,18 @@ int run(const VerifyOptions& options, const Common& common) {
         if (!verdict->intact)
             std::cout << (verdict->firstBad ? "First bad entry " + verdict->firstBad->text() + ": " : "")
                       << (verdict->reason ? words::said(*verdict->reason).toStdString() : "") << "\n";
+        for (const auto& end : missing.value_or(std::vector<Acknowledged>{}))
+            std::cout << "MISSING: entry " << end.sequence << " of writer " << end.writer.text()
+                      << " is no longer as it was acknowledged (" << acknowledgedText(end) << ")\n";
+        if (!expected->empty() && missing && missing->empty())
+            std::cout << expected->size() << " expected entries are there\n";
         const auto open = questions.value_or(std::vector<Question>{});
         std::cout << open.size() << " open questions\n";
         for (const auto& question : open)
             std::cout << "  " << (question.stamp.id.empty() ? "" : question.stamp.at.on().iso() + " ")
                       << words::questionText(question).toStdString() << "\n";
     }
-    return verdict->intact ? Done : AnswerIsNo;
+    return verdict->intact && missing && missing->empty() ? Done : AnswerIsNo;
 }
 
 int run(const RebuildOptions&, const Common& common) {

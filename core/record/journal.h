@@ -5,7 +5,7 @@
 /// chain over them can be verified. `store` implements it.
 
 #include "problem/problem.h"
-#include "record/chain/chain.h"
+#include "record/chain/acknowledged.h"
 #include "record/entry.h"
 #include "record/entry_json.h"
 
@@ -19,7 +19,8 @@
 namespace crownring {
 
 struct Receipt {
-    std::vector<EntryId> ids; ///< of the entries posted, in their order
+    std::vector<EntryId> ids;        ///< of the entries posted, in their order
+    std::optional<Acknowledged> end; ///< of the writer's chain, with the last of them; nothing where none was posted
 };
 
 /// What stands in the journal although our reader refuses it: an earlier program let it in. Nothing follows from it,

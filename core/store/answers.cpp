@@ -1,193 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "problem/faults/use_fault.h"
 #include "record/verdict_phrase.h"
+#include "store/queries/balloon_reader.h"
+#include "store/queries/clock_reader.h"
+#include "store/queries/fabric_reader.h"
 #include "store/queries/facts_reader.h"
+#include "store/queries/question_reader.h"
+#include "store/queries/told_reader.h"
 #include "store/sql_record.h"
-
-#include <nlohmann/json.hpp>
 
 #include <algorithm>
 
 namespace crownring {
 
-Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on) {
-    return guarded([&]() -> Result<std::vector<ItemFacts>> {
-               auto& totals = m_projector.totals();
-               if (!scope.balloon && scope.items.empty())
-                   return withReadings(FactsReader(*m_connection, m_names, totals, false).read(on, std::nullopt));
-               std::vector<std::int64_t> items;
-               if (scope.balloon) {
-                   const auto balloon = m_names.find(*scope.balloon);
-                   if (!balloon)
-                       return problem(UseFault::NoBalloon, {*scope.balloon});
-                   Statement fitted(*m_connection, "SELECT item_no FROM stay WHERE balloon_no = ? AND from_at < ?"
-                                                   " AND (until_at IS NULL OR until_at >= ?) ORDER BY item_no");
-                   fitted.run(*balloon, Moment::endOf(on).minutes(), Moment::endOf(on).minutes());
-                   while (fitted.next())
-                       items.push_back(fitted.read<std::int64_t>());
-               }
-               std::vector<std::int64_t> named;
-               for (const auto& id : scope.items) {
-                   const auto item = m_names.find(id);
-                   if (!item)
-                       return problem(UseFault::NoItem, {id});
-                   named.push_back(*item);
-               }
-               if (!scope.balloon)
-                   items = named;
-               else if (!named.empty())
-                   std::erase_if(items,
-                                 [&](auto item) { return std::find(named.begin(), named.end(), item) == named.end(); });
-               FactsReader reader(*m_connection, m_names, totals, true);
-               std::vector<ItemFacts> facts;
-               for (const auto item : items)
-                   for (auto& each : reader.read(on, item))
-                       facts.push_back(std::move(each));
-               return withReadings(std::move(facts));
-           })
-        .and_then([](auto&& answer) { return std::forward<decltype(answer)>(answer); });
-}
-
-/// Few defects are of a reading alone, so each is looked up by itself.
-std::vector<ItemFacts> SqlRecord::withReadings(std::vector<ItemFacts> facts) {
-    for (auto& item : facts)
-        for (auto& mark : item.defects) {
-            if (!mark.failed || !mark.what.empty())
-                continue;
-            const auto line = m_journal.line(*mark.failed);
-            const auto failed = line ? std::optional(nowOf(*line)) : std::nullopt;
-            if (failed)
-                if (const auto* reading = std::get_if<ReadingTaken>(&failed->body))
-                    mark.reading = *reading;
-        }
-    return facts;
-}
-
-Result<std::vector<AdoptedProgramme>> SqlRecord::adoptions(CivilDate on) {
-    return guarded([&] {
-        Statement rows(*m_connection, "SELECT at, entry_id, programme, digest, bound FROM adoption WHERE at < ?"
-                                      " ORDER BY at, entry_id");
-        Statement document(*m_connection, "SELECT document FROM adoption WHERE at = ? AND entry_id = ?");
-        std::vector<AdoptedProgramme> adoptions;
-        rows.run(Moment::endOf(on).minutes());
-        while (rows.next()) {
-            AdoptedProgramme each;
-            each.stamp.at = Moment(rows.read<std::int64_t>());
-            each.stamp.id = rows.read<EntryId>();
-            each.programme = rows.read<ProgrammeId>();
-            each.digest = rows.read<std::string>();
-            const auto entry = entryFrom(rows.read<std::string>());
-            if (!entry) // a record of an earlier program that may only be read holds what it then projected
-                continue;
-            each.bound = std::get<ProgrammeAdopted>(entry->body).bound;
-            auto& kept = m_documents[each.digest];
-            if (!kept) {
-                document.run(each.stamp.at.minutes(), each.stamp.id);
-                document.next();
-                kept = std::make_shared<const std::string>(document.read<std::string>());
-                document.finish();
-            }
-            each.document = kept;
-            adoptions.push_back(std::move(each));
-        }
-        return adoptions;
-    });
-}
-
-Result<std::string> SqlRecord::programmeDocument(const ProgrammeId& programme) {
-    return guarded([&] {
-        Statement row(*m_connection, "SELECT document FROM adoption WHERE programme = ? ORDER BY at DESC, entry_id DESC"
-                                     " LIMIT 1");
-        row.run(programme);
-        return row.next() ? row.read<std::string>() : std::string();
-    });
-}
-
-Result<std::vector<BalloonCard>> SqlRecord::balloons(CivilDate on) {
-    return guarded([&] {
-        const auto end = Moment::endOf(on).minutes();
-        std::vector<BalloonCard> cards;
-        std::unordered_map<std::int64_t, std::size_t> places;
-        Statement balloons(*m_connection,
-                           "SELECT b.balloon_no, n.text, b.day, b.title, b.operations FROM balloon_entered b"
-                           " JOIN name n ON n.name_no = b.balloon_no WHERE b.stands = 1 AND b.day <= ?"
-                           " ORDER BY n.text");
-        balloons.run(on.dayNumber());
-        while (balloons.next()) {
-            BalloonCard card;
-            places.emplace(balloons.read<std::int64_t>(), cards.size());
-            card.balloon = balloons.read<Registration>();
-            card.entered = CivilDate::fromDayNumber(balloons.read<std::int64_t>());
-            card.title = balloons.read<std::string>();
-            card.operations = nlohmann::json::parse(balloons.read<std::string>()).get<std::vector<std::string>>();
-            cards.push_back(std::move(card));
-        }
-        const auto cardOf = [&](std::int64_t balloon) -> BalloonCard* {
-            const auto place = places.find(balloon);
-            return place == places.end() ? nullptr : &cards[place->second];
-        };
-        Statement fitted(*m_connection, "SELECT balloon_no, COUNT(*) FROM stay WHERE from_at < ?"
-                                        " AND (until_at IS NULL OR until_at >= ?) GROUP BY balloon_no");
-        fitted.run(end, end);
-        while (fitted.next())
-            if (auto* card = cardOf(fitted.read<std::int64_t>()))
-                card->items = fitted.read<std::int64_t>();
-        Statement flown(*m_connection, "SELECT balloon_no, COUNT(*), CAST(SUM(minutes) AS BIGINT),"
-                                       " CAST(SUM(landings) AS BIGINT), CAST(SUM(inflations) AS BIGINT), MAX(at)"
-                                       " FROM flight WHERE at < ? GROUP BY balloon_no");
-        flown.run(end);
-        while (flown.next())
-            if (auto* card = cardOf(flown.read<std::int64_t>())) {
-                card->flights = flown.read<std::int64_t>();
-                card->flown.minutes = flown.read<Minutes>();
-                card->flown.landings = flown.read<Landings>();
-                card->flown.inflations = flown.read<Inflations>();
-                card->lastFlight = Moment(flown.read<std::int64_t>()).on();
-            }
-        return cards;
-    });
-}
-
-Result<std::vector<LoggedFlight>> SqlRecord::flights(const Registration& balloon, CivilDate first, CivilDate last) {
-    return guarded([&]() -> Result<std::vector<LoggedFlight>> {
-               const auto number = m_names.find(balloon);
-               if (!number)
-                   return problem(UseFault::NoBalloon, {balloon});
-               Statement rows(*m_connection, "SELECT at, entry_id, timed, minutes, landings, inflations FROM flight"
-                                             " WHERE balloon_no = ? AND at >= ? AND at < ? ORDER BY at, entry_id");
-               rows.run(*number, Moment::startOf(first).minutes(), Moment::endOf(last).minutes());
-               std::vector<LoggedFlight> flights;
-               while (rows.next()) {
-                   LoggedFlight flight;
-                   flight.balloon = balloon;
-                   flight.stamp.at = Moment(rows.read<std::int64_t>());
-                   flight.stamp.id = rows.read<EntryId>();
-                   flight.timed = rows.read<bool>();
-                   flight.use.minutes = rows.read<Minutes>();
-                   flight.use.landings = rows.read<Landings>();
-                   flight.use.inflations = rows.read<Inflations>();
-                   flights.push_back(std::move(flight));
-               }
-               return flights;
-           })
-        .and_then([](auto&& answer) { return std::forward<decltype(answer)>(answer); });
-}
-
 namespace {
-
-std::vector<Question> questionsFrom(Statement& rows) {
-    std::vector<Question> questions;
-    while (rows.next()) {
-        Question question;
-        question.stamp.at = Moment(rows.read<std::int64_t>());
-        question.stamp.id = rows.read<EntryId>();
-        question.kind = static_cast<Question::Kind>(rows.read<int>());
-        question.detail = rows.read<std::string>();
-        question.subject = rows.read<std::string>();
-        questions.push_back(std::move(question));
-    }
-    return questions;
-}
 
 /// Where an entry stands that cannot be read, of what kind it is, and why.
 Argument whyUnread(const JournalLine& line) {
@@ -207,12 +33,81 @@ void sayWhyUnread(std::vector<Question>& questions, JournalTable& journal) {
 
 }
 
+std::int64_t SqlRecord::numberOf(const ItemId& item) {
+    if (const auto number = m_names.find(item))
+        return *number;
+    throw StoreError(Problem{UseFault::NoItem, {item}});
+}
+
+std::int64_t SqlRecord::numberOf(const Registration& balloon) {
+    if (const auto number = m_names.find(balloon))
+        return *number;
+    throw StoreError(Problem{UseFault::NoBalloon, {balloon}});
+}
+
+std::vector<std::int64_t> SqlRecord::itemsOf(const Scope& scope, CivilDate on) {
+    std::vector<std::int64_t> fitted;
+    if (scope.balloon)
+        fitted = BalloonReader(*m_connection).fittedTo(numberOf(*scope.balloon), on);
+    std::vector<std::int64_t> named;
+    for (const auto& id : scope.items)
+        named.push_back(numberOf(id));
+    if (!scope.balloon)
+        return named;
+    if (!named.empty())
+        std::erase_if(fitted, [&](auto item) { return std::ranges::find(named, item) == named.end(); });
+    return fitted;
+}
+
+Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on) {
+    return guarded([&] {
+        auto& totals = m_projector.totals();
+        if (!scope.balloon && scope.items.empty())
+            return withReadings(FactsReader(*m_connection, m_names, totals, false).read(on, std::nullopt));
+        const auto items = itemsOf(scope, on);
+        FactsReader reader(*m_connection, m_names, totals, true);
+        std::vector<ItemFacts> facts;
+        for (const auto item : items)
+            for (auto& each : reader.read(on, item))
+                facts.push_back(std::move(each));
+        return withReadings(std::move(facts));
+    });
+}
+
+/// Few defects are of a reading alone, so each is looked up by itself.
+std::vector<ItemFacts> SqlRecord::withReadings(std::vector<ItemFacts> facts) {
+    for (auto& item : facts)
+        for (auto& mark : item.defects) {
+            if (!mark.failed || !mark.what.empty())
+                continue;
+            const auto line = m_journal.line(*mark.failed);
+            const auto failed = line ? std::optional(nowOf(*line)) : std::nullopt;
+            if (failed)
+                if (const auto* reading = std::get_if<ReadingTaken>(&failed->body))
+                    mark.reading = *reading;
+        }
+    return facts;
+}
+
+Result<std::vector<AdoptedProgramme>> SqlRecord::adoptions(CivilDate on) {
+    return guarded([&] { return AdoptionReader(*m_connection).read(on, m_documents); });
+}
+
+Result<std::string> SqlRecord::programmeDocument(const ProgrammeId& programme) {
+    return guarded([&] { return AdoptionReader(*m_connection).latestDocument(programme); });
+}
+
+Result<std::vector<BalloonCard>> SqlRecord::balloons(CivilDate on) {
+    return guarded([&] { return BalloonReader(*m_connection).cards(on); });
+}
+
+Result<std::vector<LoggedFlight>> SqlRecord::flights(const Registration& balloon, CivilDate first, CivilDate last) {
+    return guarded([&] { return BalloonReader(*m_connection).flights(balloon, numberOf(balloon), first, last); });
+}
+
 Result<std::vector<Question>> SqlRecord::unreadable() {
     return guarded([&] {
-        Statement rows(*m_connection, "SELECT q.at, q.entry_id, q.kind, q.detail, n.text FROM question q"
-                                      " JOIN name n ON n.name_no = q.subject_no WHERE q.sort = ?"
-                                      " ORDER BY q.at, q.entry_id");
-        auto questions = questionsFrom(rows.run(static_cast<int>(Subject::Entry)));
+        auto questions = QuestionReader(*m_connection).unreadable();
         sayWhyUnread(questions, m_journal);
         return questions;
     });
@@ -220,35 +115,32 @@ Result<std::vector<Question>> SqlRecord::unreadable() {
 
 Result<std::vector<Question>> SqlRecord::questions() {
     return guarded([&] {
-        Statement rows(*m_connection,
-                       "SELECT q.at, q.entry_id, q.kind, q.detail, n.text FROM question q"
-                       " JOIN name n ON n.name_no = q.subject_no ORDER BY q.at, q.entry_id, n.text, q.kind");
-        auto questions = questionsFrom(rows.run());
+        auto questions = QuestionReader(*m_connection).all();
         sayWhyUnread(questions, m_journal);
-        Statement idle(*m_connection, "SELECT at, entry_id, root_id FROM idle_correction ORDER BY at, entry_id");
-        idle.run();
-        while (idle.next()) {
-            Question question{Question::Kind::CorrectionIdle, {}, {}, {}};
-            question.stamp.at = Moment(idle.read<std::int64_t>());
-            question.stamp.id = idle.read<EntryId>();
-            question.subject = idle.read<std::string>();
-            question.detail = question.stamp.id.text();
-            questions.push_back(std::move(question));
-        }
         return questions;
     });
 }
 
-Result<std::vector<JournalLine>> SqlRecord::lines(const JournalQuery& query) {
-    return guarded([&] { return m_journal.lines(query); });
+Result<void> SqlRecord::fabric(const std::vector<ItemId>& items, CivilDate on,
+                               const std::function<void(const FabricHistory&)>& take) {
+    return guarded([&] {
+        FabricReader reader(*m_connection, m_names);
+        if (items.empty())
+            return reader.readAll(on, take);
+        for (const auto& item : items)
+            if (const auto number = m_names.find(item))
+                reader.readOne(*number, on, take);
+    });
 }
 
-Result<std::optional<JournalLine>> SqlRecord::line(const EntryId& id) {
-    return guarded([&] { return m_journal.line(id); });
-}
-
-Result<std::optional<JournalLine>> SqlRecord::root(const EntryId& id) {
-    return guarded([&] { return m_journal.root(id); });
+Result<std::vector<std::optional<Figures>>> SqlRecord::clocks(const std::vector<ItemDay>& asked) {
+    return guarded([&] {
+        std::vector<ClockReader::Asked> numbered;
+        numbered.reserve(asked.size());
+        for (const auto& [item, day] : asked)
+            numbered.push_back({numberOf(item), day});
+        return ClockReader(*m_connection, m_projector.totals()).read(numbered);
+    });
 }
 
 }

@@ -62,7 +62,8 @@ std::string utcNow() { return QDateTime::currentDateTimeUtc().toString(Qt::ISODa
 
 }
 
-SqlRecord::Writing::Writing(SqlRecord& record) : m_record(record), m_transaction(*record.m_connection) {
+SqlRecord::Writing::Writing(SqlRecord& record)
+    : m_record(record), m_interrupted(record), m_transaction(*record.m_connection) {
     record.forgetWhatOthersWrote();
 }
 
@@ -182,7 +183,8 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
         writing = nullptr;
         line = 0;
         m_projector.settle();
-        m_journal.finishWriting();
+        if (const auto end = m_journal.finishWriting(); !entries.empty())
+            receipt.end = end;
         if (judge)
             if (auto barred = judge(entries); !barred.empty())
                 return tl::unexpected(std::move(barred));

@@ -55,6 +55,7 @@ SqlRecord::SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, st
       m_names(*m_connection), m_journal(*m_connection), m_projector(*m_connection, m_names) {}
 
 Result<void> SqlRecord::backUpTo(const std::string& file, Replace replace) {
+    const Interrupted interrupted(*this); // a copy is not made inside a transaction
     auto answer = guarded([&] { return backUp(*m_connection, file, replace); });
     return answer ? std::move(*answer) : tl::unexpected(answer.error());
 }

@@ -12,11 +12,25 @@
 
 namespace crownring {
 
+/// While it lives, everything that the record is asked is answered from one state of it, whoever writes beside. What is
+/// written through the same record ends that state, and another begins after it.
+class Snapshot {
+public:
+    Snapshot() = default;
+    Snapshot(const Snapshot&) = delete;
+    Snapshot& operator=(const Snapshot&) = delete;
+    virtual ~Snapshot() = default;
+};
+
 /// A record that is open. Belongs to the thread that opened it; one thread a record.
 class Record : public Journal, public Books {
 public:
+    /// To be held for an answer that takes several questions, and let go of soon: before the record, and on its thread.
+    virtual Result<std::unique_ptr<Snapshot>> snapshot() = 0;
     /// Throws all projections away and makes them anew from the journal, in one transaction.
     virtual Result<void> rebuild() = 0;
+    /// Those of the ends of chains that were acknowledged once whose entry is not in the record, or is another one.
+    virtual Result<std::vector<Acknowledged>> missing(const std::vector<Acknowledged>& expected) = 0;
     /// Writes a verified copy (SQLite only). What may be replaced, writing/target.h says; of records only an older copy
     /// of this one, all of whose entries and photographs it holds, that nobody has open.
     /// @return FileExists, FileUnwritable; StoreFailed where the copy does not pass

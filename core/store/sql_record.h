@@ -5,9 +5,8 @@
 
 #include "store/journal/journal_table.h"
 #include "store/projection/projector.h"
+#include "store/queries/adoption_reader.h"
 #include "store/record_file.h"
-
-#include <unordered_map>
 
 namespace crownring {
 
@@ -38,13 +37,22 @@ public:
     Result<std::string> keepPicture(const Picture& picture) override;
     Result<std::optional<Picture>> picture(const std::string& digest) override;
 
+    Result<std::unique_ptr<Snapshot>> snapshot() override;
+    Result<std::vector<Acknowledged>> missing(const std::vector<Acknowledged>& expected) override;
     Result<void> rebuild() override;
     Result<void> backUpTo(const std::string& file, Replace replace) override;
     [[nodiscard]] std::optional<Problem> readOnlyReason() const override { return m_readOnlyReason; }
 
 private:
+    /// @throws StoreError where the record holds no such item or balloon
+    [[nodiscard]] std::int64_t numberOf(const ItemId& item);
+    [[nodiscard]] std::int64_t numberOf(const Registration& balloon);
+    [[nodiscard]] std::vector<std::int64_t> itemsOf(const Scope& scope, CivilDate on);
+    [[nodiscard]] std::vector<JournalLine> readableLines(const std::vector<EntryId>& ids);
     /// With what failed where a defect says no more than that a reading did.
     [[nodiscard]] std::vector<ItemFacts> withReadings(std::vector<ItemFacts> facts);
+    class Held;
+    class Interrupted;
     class Writing;
     void forgetWhatOthersWrote();
     void forget();
@@ -59,8 +67,22 @@ private:
     Names m_names;
     JournalTable m_journal;
     Projector m_projector;
-    std::unordered_map<std::string, std::shared_ptr<const std::string>> m_documents;
+    std::optional<ReadTransaction> m_reading; ///< while a snapshot is held
+    int m_snapshots = 0;
+    Documents m_documents;
     std::optional<std::int64_t> m_writtenByOthers; ///< as it was when anything was last remembered for writing
+};
+
+/// What was asked before and what is asked after are of two states.
+class SqlRecord::Interrupted {
+public:
+    explicit Interrupted(SqlRecord& record);
+    ~Interrupted();
+    Interrupted(const Interrupted&) = delete;
+    Interrupted& operator=(const Interrupted&) = delete;
+
+private:
+    SqlRecord& m_record;
 };
 
 /// A write transaction of the record: what is remembered is what the record says when it begins, and is forgotten when
@@ -75,6 +97,7 @@ public:
 
 private:
     SqlRecord& m_record;
+    Interrupted m_interrupted;
     Transaction m_transaction;
     bool m_committed = false;
 };

@@ -33,8 +33,21 @@ void verifyAround(const Connection& connection, JournalTable& journal, Verdict& 
 
 }
 
+Result<std::vector<Acknowledged>> SqlRecord::missing(const std::vector<Acknowledged>& expected) {
+    return guarded([&] {
+        std::vector<Acknowledged> missing;
+        for (const auto& end : expected)
+            if (!m_journal.holds(end))
+                missing.push_back(end);
+        return missing;
+    });
+}
+
 Result<Verdict> SqlRecord::verify(const std::function<bool(double)>& progress) {
     Verdict verdict;
+    const auto state = snapshot(); // else what is posted meanwhile would be missing in what is compared
+    if (!state)
+        return tl::unexpected(state.error());
     const auto part = [&](double from, double to) -> std::function<bool(double)> {
         if (!progress)
             return {};

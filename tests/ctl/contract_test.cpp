@@ -77,14 +77,14 @@ private slots:
             QFile::remove(m_record + QLatin1String(ending));
         const auto posted = call({"post", "-"}, shed);
         QCOMPARE(posted.errors, std::string());
-        QCOMPARE(posted.document(), (json{{"posted", 9}}));
+        QCOMPARE(posted.document()["posted"], 9);
         QCOMPARE(call({"adopt", "part-ml-hot-air", "--all", "--on", "2024-01-01"}).status, 0);
     }
     void postTakesAFileAndCounts() {
         write("more.jsonl", R"({"entry":"flight.logged","on":"2024-05-02","balloon":"QE-ONE","minutes":30})");
         const auto answer = call({"post", path("more.jsonl")});
         QCOMPARE(answer.status, 0);
-        QCOMPARE(answer.document(), (json{{"posted", 1}}));
+        QCOMPARE(answer.document()["posted"], 1);
     }
     void postRefusesWithFileLineAndKey() {
         write("bad.jsonl",

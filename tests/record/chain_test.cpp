@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "record/chain/chain.h"
+#include "record/chain/acknowledged.h"
 #include "test_class.h"
 
 #include <QCryptographicHash>
@@ -77,6 +77,20 @@ private slots:
         QVERIFY(!digestFromHex(some + "0"));
         QVERIFY(!digestFromHex("g" + some.substr(1)));
         QVERIFY(!digestFromHex("B" + some.substr(1)));
+    }
+    void whatWasAcknowledgedIsReadAsItIsWritten() {
+        QVERIFY(rc::check("and back, whatever the writer is called", [] {
+            const Acknowledged end{WriterId(*rc::gen::nonEmpty(rc::gen::string<std::string>())),
+                                   *rc::gen::positive<std::uint64_t>(), sha256(*rc::gen::arbitrary<std::string>())};
+            RC_ASSERT(acknowledgedFrom(acknowledgedText(end)) == std::optional(end));
+        }));
+        const auto hash = hex(sha256("abc"));
+        QCOMPARE(acknowledgedFrom("shed:A:7:" + hash)->writer.text(), std::string("shed:A"));
+        for (const auto& wrong : std::vector<std::string>{
+                 "", hash, ":" + hash, "7:" + hash, ":7:" + hash, "shed::" + hash, "shed:0:" + hash, "shed:-7:" + hash,
+                 "shed:7x:" + hash, "shed:+7:" + hash, "shed: 7:" + hash, "shed:18446744073709551616:" + hash,
+                 "shed:7:" + hash + "0", "shed:7:", "shed:7"})
+            QVERIFY2(!acknowledgedFrom(wrong), wrong.c_str());
     }
 };
 

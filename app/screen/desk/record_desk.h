@@ -112,6 +112,7 @@ auto RecordDesk::ask(Function function) -> QFuture<std::invoke_result_t<Function
     // A promise that is let go of unfinished cancels its future.
     hand([this, promise = std::move(promise), function = std::move(function)]() mutable {
         if (m_record) {
+            const auto state = m_record->snapshot(); // what is asked together fits together; what fails says so itself
             promise->addResult(function(*m_record));
             promise->finish();
         }

@@ -45,8 +45,12 @@ Sources sourcesOf(StoreFault fault) {
     case StoreFault::DriverGivesNoHandle:
         return {QT_TRANSLATE_NOOP("Problem", "the database driver gives no SQLite handle"),
                 QT_TRANSLATE_NOOP("Problem", "install Qt's SQLite driver as the system has it")};
-    case StoreFault::NoSuchName:
-        return {QT_TRANSLATE_NOOP("Problem", "a projection speaks of a name that is not there"),
+    case StoreFault::ValueUnread:
+        return {QT_TRANSLATE_NOOP("Problem",
+                                  "what the record holds is damaged: in the table %1 nothing can be made of %3 (%2)"),
+                QT_TRANSLATE_NOOP("Problem", "verify the record; where its journal is sound, rebuild it")};
+    case StoreFault::AmendsItself:
+        return {QT_TRANSLATE_NOOP("Problem", "what the record holds is damaged: the entry '%1' amends itself"),
                 QT_TRANSLATE_NOOP("Problem", "verify the record")};
     case StoreFault::JournalLacks:
         return {QT_TRANSLATE_NOOP("Problem", "the journal lacks the entry '%1'"),

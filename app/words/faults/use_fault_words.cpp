@@ -38,6 +38,9 @@ Sources sourcesOf(UseFault fault) {
     case UseFault::BoundNotOnce:
         return {QT_TRANSLATE_NOOP("Problem", "whom the programme binds is not said exactly once"),
                 QT_TRANSLATE_NOOP("Problem", "give --balloon, --item (each may repeat) or --all")};
+    case UseFault::NotAnAcknowledgement:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is not what post answers: WRITER:SEQUENCE:HASH"),
+                QT_TRANSLATE_NOOP("Problem", "write the three as post answered them, the hash in 64 hex digits")};
     case UseFault::NotUtf8:
         return {QT_TRANSLATE_NOOP("Problem", "argument %1 is not UTF-8 from its byte %2 on"),
                 QT_TRANSLATE_NOOP("Problem", "write it in UTF-8, and see that the terminal does")};

@@ -29,8 +29,10 @@ FaultRow rowOf(StoreFault fault) {
         return {"read-only-file", Code::StoreNewer};
     case StoreFault::DriverGivesNoHandle:
         return {"driver-gives-no-handle", Code::StoreFailed};
-    case StoreFault::NoSuchName:
-        return {"no-such-name", Code::StoreFailed};
+    case StoreFault::ValueUnread:
+        return {"value-unread", Code::StoreFailed};
+    case StoreFault::AmendsItself:
+        return {"amends-itself", Code::StoreFailed};
     case StoreFault::JournalLacks:
         return {"journal-lacks", Code::StoreFailed};
     case StoreFault::CopyDamaged:

@@ -20,7 +20,8 @@ enum class StoreFault : std::uint8_t {
     Newer, ///< %1: the version of its schema, %2: the newest known here
     ReadOnlyFile,
     DriverGivesNoHandle,
-    NoSuchName,
+    ValueUnread,  ///< %1: the table, %2: the row, %3: the column
+    AmendsItself, ///< %1: the id of an entry
     JournalLacks, ///< %1: the id of an entry that another amends
     CopyDamaged,
     CopyDangles,

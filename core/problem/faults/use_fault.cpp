@@ -25,6 +25,8 @@ FaultRow rowOf(UseFault fault) {
         return {"no-record-named", Code::BadUse};
     case UseFault::BoundNotOnce:
         return {"bound-not-once", Code::BadUse};
+    case UseFault::NotAnAcknowledgement:
+        return {"not-an-acknowledgement", Code::BadUse};
     case UseFault::NotUtf8:
         return {"not-utf8", Code::BadUse};
     case UseFault::SomethingToChoose:

@@ -18,7 +18,8 @@ enum class UseFault : std::uint8_t {
     FlightTakenMeanwhile, ///< %1: the balloon, %2: the day
     NoRecordNamed,
     BoundNotOnce,
-    NotUtf8, ///< %1: which argument, %2: from which byte on
+    NotAnAcknowledgement, ///< %1: as it is written
+    NotUtf8,              ///< %1: which argument, %2: from which byte on
     SomethingToChoose,
     BadRows,
     FileUnreadable,

@@ -155,6 +155,18 @@ Transaction::~Transaction() {
     rollback.exec(QStringLiteral("ROLLBACK"));
 }
 
+// On SQLite the state is that of the first read; in write-ahead mode nobody waits for it.
+ReadTransaction::ReadTransaction(const Connection& connection) : m_connection(connection) {
+    connection.run(connection.dialect() == Dialect::Sqlite
+                       ? QStringLiteral("BEGIN DEFERRED")
+                       : QStringLiteral("BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY"));
+}
+
+ReadTransaction::~ReadTransaction() {
+    QSqlQuery end(m_connection.database());
+    end.exec(QStringLiteral("ROLLBACK"));
+}
+
 void Transaction::commit() {
     m_connection.run(QStringLiteral("COMMIT"));
     m_open = false;

@@ -76,6 +76,19 @@ private:
     bool m_open = true;
 };
 
+/// Reads within it see one state, whoever writes meanwhile. Nothing can be written while it lives.
+class ReadTransaction {
+public:
+    /// @throws StoreError when the database is gone
+    explicit ReadTransaction(const Connection& connection);
+    ~ReadTransaction();
+    ReadTransaction(const ReadTransaction&) = delete;
+    ReadTransaction& operator=(const ReadTransaction&) = delete;
+
+private:
+    const Connection& m_connection;
+};
+
 /// Turns what the database says into an error. @param statement that it refused
 [[nodiscard]] StoreError errorOf(const QSqlError& error, const QString& statement);
 

@@ -1,9 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/connection/statement.h"
 
+#include "text/shown.h"
+#include "text/utf8.h"
+
 #include <QtSql/QSqlDriver>
 #include <QtSql/QSqlError>
+#include <QtSql/QSqlRecord>
+#include <nlohmann/json.hpp>
 #include <sqlite3.h>
+
+#include <algorithm>
+#include <cmath>
 
 namespace crownring {
 
@@ -21,6 +29,21 @@ StoreError refusalOf(sqlite3* handle, const QString& text) {
     return errorOf(QSqlError(QString(), QString::fromUtf8(sqlite3_errmsg(handle)), QSqlError::StatementError,
                              QString::number(code)),
                    text);
+}
+
+/// The table that a statement reads, the first where there are several.
+std::string tableOf(const QString& statement) {
+    const auto from = QStringLiteral(" FROM ");
+    auto at = statement.indexOf(from);
+    while (at >= 0 && statement.mid(at + from.size(), 1) == QStringLiteral("("))
+        at = statement.indexOf(from, at + 1);
+    const auto rest = at < 0 ? QString() : statement.mid(at + from.size());
+    return rest.section(QLatin1Char(' '), 0, 0).toStdString();
+}
+
+bool isReadable(std::string_view bytes) {
+    const auto plain = [](char byte) { return static_cast<unsigned char>(byte) < 0x80; };
+    return std::ranges::all_of(bytes, plain) || isUtf8(bytes);
 }
 
 }
@@ -148,15 +171,28 @@ std::int64_t Statement::number(int column) const {
     return m_sqlite ? sqlite3_column_int64(m_sqlite, column) : m_query->value(column).toLongLong();
 }
 
+std::int64_t Statement::within(int column, std::int64_t first, std::int64_t last) const {
+    const auto value = number(column);
+    if (value < first || value > last)
+        throw unread(column);
+    return value;
+}
+
 double Statement::real(int column) const {
-    return m_sqlite ? sqlite3_column_double(m_sqlite, column) : m_query->value(column).toDouble();
+    const auto value = m_sqlite ? sqlite3_column_double(m_sqlite, column) : m_query->value(column).toDouble();
+    if (!std::isfinite(value))
+        throw unread(column);
+    return value;
 }
 
 std::string Statement::words(int column) const {
     if (!m_sqlite)
         return m_query->value(column).toString().toStdString();
-    const auto* text = reinterpret_cast<const char*>(sqlite3_column_text(m_sqlite, column));
-    return text ? std::string(text, static_cast<std::size_t>(sqlite3_column_bytes(m_sqlite, column))) : std::string();
+    const auto* found = reinterpret_cast<const char*>(sqlite3_column_text(m_sqlite, column));
+    std::string text(found ? found : "", found ? static_cast<std::size_t>(sqlite3_column_bytes(m_sqlite, column)) : 0);
+    if (!isReadable(text))
+        throw unread(column);
+    return text;
 }
 
 void Statement::into(std::string& text) {
@@ -167,6 +203,8 @@ void Statement::into(std::string& text) {
     }
     const auto* found = reinterpret_cast<const char*>(sqlite3_column_text(m_sqlite, column));
     text.assign(found ? found : "", found ? static_cast<std::size_t>(sqlite3_column_bytes(m_sqlite, column)) : 0);
+    if (!isReadable(text))
+        throw unread(column);
 }
 
 QByteArray Statement::bytes(int column) const {
@@ -174,6 +212,44 @@ QByteArray Statement::bytes(int column) const {
         return m_query->value(column).toByteArray();
     const auto* data = static_cast<const char*>(sqlite3_column_blob(m_sqlite, column));
     return {data, sqlite3_column_bytes(m_sqlite, column)};
+}
+
+std::vector<std::string> Statement::texts(int column) const {
+    const auto list = nlohmann::json::parse(words(column), nullptr, false);
+    const auto isWord = [](const nlohmann::json& each) { return each.is_string(); };
+    if (!list.is_array() || !std::ranges::all_of(list, isWord))
+        throw unread(column);
+    return list.get<std::vector<std::string>>();
+}
+
+CivilDate Statement::Column<CivilDate>::of(const Statement& row, int column) {
+    const auto number = row.number(column);
+    const auto day = CivilDate::fromDayNumber(number);
+    if (day.dayNumber() != number)
+        throw row.unread(column);
+    return day;
+}
+
+std::string Statement::columnName(int column) const {
+    return m_sqlite ? sqlite3_column_name(m_sqlite, column) : m_query->record().fieldName(column).toStdString();
+}
+
+std::string Statement::plainly(int column) const {
+    constexpr std::size_t most = 60;
+    if (!m_sqlite)
+        return shownOnOneLine(m_query->value(column).toString().left(most).toStdString());
+    const auto* text = reinterpret_cast<const char*>(sqlite3_column_text(m_sqlite, column));
+    return shownOnOneLine(std::string_view(text ? text : "").substr(0, most));
+}
+
+StoreError Statement::unread(int column) const {
+    const int columns = m_sqlite ? sqlite3_column_count(m_sqlite) : m_query->record().count();
+    std::string row;
+    auto name = columnName(column);
+    for (int each = 0; each < columns; ++each)
+        row += (row.empty() ? "" : " ") + columnName(each) + "=" + plainly(each);
+    sqlite3_reset(m_sqlite); // a statement that is left in the middle would hold its state of the file
+    return StoreError(StoreFault::ValueUnread, {tableOf(m_text), std::move(row), std::move(name)});
 }
 
 }

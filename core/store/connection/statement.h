@@ -6,7 +6,11 @@
 /// SQLite is spoken to through the connection's own handle, which Qt hands out for this (`QSqlDriver::handle`): Qt
 /// makes a QVariant of every value of every row, and that cost twice what SQLite itself needs. PostgreSQL goes through
 /// QSqlQuery.
+///
+/// A table is no safer than a file: whatever a column says is checked as what comes from outside is, and what cannot be
+/// a value of its type is refused with its table, row and column (`StoreFault::ValueUnread`).
 
+#include "civil/moment.h"
 #include "measure/amount.h"
 #include "measure/count.h"
 #include "measure/name.h"
@@ -16,10 +20,13 @@
 #include <QtCore/QStringList>
 #include <QtSql/QSqlQuery>
 
+#include <limits>
 #include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <type_traits>
+#include <vector>
 
 struct sqlite3_stmt;
 
@@ -29,6 +36,10 @@ template <class T>
 inline constexpr bool isText = std::is_same_v<T, std::string>;
 template <class What>
 inline constexpr bool isText<Name<What>> = true;
+
+/// The numbers, from `first` to `last`, by which a table keeps an enum. Said beside the tables for each that they keep.
+template <class Enum>
+struct Kept;
 
 class Statement {
 public:
@@ -58,14 +69,23 @@ public:
     /// The next row, or false; `read` then starts at its first column again.
     bool next();
     /// The next column of the row. A text or number that is NULL reads as empty or zero; ask for an optional to tell.
+    /// @throws StoreError where it is no such value
     template <class T>
     T read() {
-        return Column<T>::of(*this, m_column++);
+        if constexpr (std::is_enum_v<T>)
+            return static_cast<T>(within(m_column++, Kept<T>::first, Kept<T>::last));
+        else
+            return Column<T>::of(*this, m_column++);
     }
+    /// The next column, when it is of no interest.
+    void skip() { ++m_column; }
     /// The next column of the row, a text, into memory that is there already.
     void into(std::string& text);
     /// Lets go of the rows that were not read.
     void finish();
+    /// That nothing can be made of the column that was read last: to be thrown by who asks more of a value than its
+    /// type.
+    [[nodiscard]] StoreError unread() const { return unread(m_column - 1); }
 
 private:
     template <class T>
@@ -103,9 +123,14 @@ private:
 
     [[nodiscard]] bool isNull(int column) const;
     [[nodiscard]] std::int64_t number(int column) const;
+    [[nodiscard]] std::int64_t within(int column, std::int64_t first, std::int64_t last) const;
     [[nodiscard]] double real(int column) const;
     [[nodiscard]] std::string words(int column) const;
     [[nodiscard]] QByteArray bytes(int column) const;
+    [[nodiscard]] std::vector<std::string> texts(int column) const;
+    [[nodiscard]] StoreError unread(int column) const;
+    [[nodiscard]] std::string columnName(int column) const;
+    [[nodiscard]] std::string plainly(int column) const;
 
     QString m_text;
     sqlite3_stmt* m_sqlite = nullptr;
@@ -122,11 +147,13 @@ struct Statement::Column<std::int64_t> {
 };
 template <>
 struct Statement::Column<int> {
-    static int of(const Statement& row, int column) { return static_cast<int>(row.number(column)); }
+    static int of(const Statement& row, int column) {
+        return static_cast<int>(row.within(column, std::numeric_limits<int>::min(), std::numeric_limits<int>::max()));
+    }
 };
 template <>
 struct Statement::Column<bool> {
-    static bool of(const Statement& row, int column) { return row.number(column) != 0; }
+    static bool of(const Statement& row, int column) { return row.within(column, 0, 1) != 0; }
 };
 template <>
 struct Statement::Column<double> {
@@ -136,13 +163,31 @@ template <>
 struct Statement::Column<std::string> {
     static std::string of(const Statement& row, int column) { return row.words(column); }
 };
+/// A list of texts, as JSON.
+template <>
+struct Statement::Column<std::vector<std::string>> {
+    static std::vector<std::string> of(const Statement& row, int column) { return row.texts(column); }
+};
+template <>
+struct Statement::Column<CivilDate> {
+    static CivilDate of(const Statement& row, int column);
+};
+template <>
+struct Statement::Column<Moment> {
+    static Moment of(const Statement& row, int column) {
+        const auto most = Moment::endOf(CivilDate::last()).minutes();
+        return Moment(row.within(column, -most, most));
+    }
+};
 template <>
 struct Statement::Column<QByteArray> {
     static QByteArray of(const Statement& row, int column) { return row.bytes(column); }
 };
 template <class What>
 struct Statement::Column<Count<What>> {
-    static Count<What> of(const Statement& row, int column) { return Count<What>(row.number(column)); }
+    /// What a whole fleet flew stays below; sums of many such figures still fit.
+    static constexpr std::int64_t most = 100'000 * largestCount;
+    static Count<What> of(const Statement& row, int column) { return Count<What>(row.within(column, -most, most)); }
 };
 template <class What>
 struct Statement::Column<Amount<What>> {

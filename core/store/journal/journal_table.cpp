@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <set>
+#include <utility>
 
 namespace crownring {
 
@@ -71,6 +72,8 @@ JournalTable::JournalTable(const Connection& connection)
       m_put(connection, "INSERT INTO entry (entry_no, entry_id, kind, dated_on, writer_no, sequence, recorded_at, hash,"
                         " body) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)"),
       m_has(connection, "SELECT 1 FROM entry WHERE entry_id = ?"),
+      m_holds(connection, "SELECT 1 FROM entry e JOIN writer w ON w.writer_no = e.writer_no"
+                          " WHERE w.writer_id = ? AND e.sequence = ? AND e.hash = ?"),
       m_find(connection, "SELECT " WRITTEN_COLUMNS " FROM entry e WHERE e.entry_id = ?"),
       m_line(connection, "SELECT " LINE_COLUMNS " FROM entry e JOIN writer w ON w.writer_no = e.writer_no"
                          " WHERE e.entry_id = ?"),
@@ -112,7 +115,10 @@ std::int64_t JournalTable::write(const Entry& entry, const std::string& body) {
     return ++m_number;
 }
 
-void JournalTable::finishWriting() { m_setHead.run(m_end.sequence, bytes(m_end.hash), m_end.writerNo); }
+Acknowledged JournalTable::finishWriting() {
+    m_setHead.run(m_end.sequence, bytes(m_end.hash), m_end.writerNo);
+    return {m_writer, static_cast<std::uint64_t>(m_end.sequence), m_end.hash};
+}
 
 void JournalTable::forget() {
     m_writing = false;
@@ -123,6 +129,15 @@ bool JournalTable::has(const EntryId& id) {
     m_has.run(id);
     const bool found = m_has.next();
     m_has.finish();
+    return found;
+}
+
+bool JournalTable::holds(const Acknowledged& end) {
+    if (!std::in_range<std::int64_t>(end.sequence))
+        return false;
+    m_holds.run(end.writer, static_cast<std::int64_t>(end.sequence), bytes(end.hash));
+    const bool found = m_holds.next();
+    m_holds.finish();
     return found;
 }
 
@@ -174,8 +189,10 @@ std::optional<JournalLine> JournalTable::root(const EntryId& id) {
     const auto amended = around(id);
     if (!amended)
         return std::nullopt;
-    m_line.run(amended->tree.original().id);
-    m_line.next();
+    const auto& original = amended->tree.original().id;
+    m_line.run(original);
+    if (!m_line.next())
+        throw StoreError(StoreFault::JournalLacks, {original});
     auto line = lineFrom(m_line);
     m_line.finish();
     addState(line, amended->tree.now());
@@ -229,8 +246,9 @@ std::vector<Entry> JournalTable::amendmentsOf(const EntryId& id) {
             auto written = writtenFrom(m_amendments);
             if (written.unread)
                 continue;
-            open.push_back(written.entry.id);
-            found.emplace(written.number, std::move(written.entry));
+            auto amendment = written.entry.id;
+            if (found.emplace(written.number, std::move(written.entry)).second) // a damaged table may lead round
+                open.push_back(std::move(amendment));
         }
     }
     std::vector<Entry> amendments;
@@ -252,7 +270,10 @@ AmendedEntry JournalTable::amendedBy(const EntryId& original) {
 
 std::shared_ptr<AmendedEntry> JournalTable::around(const EntryId& id) {
     auto root = id;
+    std::set<EntryId> passed;
     for (;;) {
+        if (!passed.insert(root).second)
+            throw StoreError(StoreFault::AmendsItself, {root});
         if (const auto known = m_around.find(root); known != m_around.end())
             return known->second;
         const auto written = find(root);

@@ -39,12 +39,14 @@ public:
     /// @param body the entry's text, known to be read again as this entry (`readableText`)
     /// @throws StoreError, also for an id that is there already
     std::int64_t write(const Entry& entry, const std::string& body);
-    /// Stores the chain's new end.
-    void finishWriting();
+    /// Stores the chain's new end. @return it
+    Acknowledged finishWriting();
     /// Lets go of what was kept while writing, at the end of the transaction.
     void forget();
 
     [[nodiscard]] bool has(const EntryId& id);
+    /// Whether the entry with which a chain once ended is there.
+    [[nodiscard]] bool holds(const Acknowledged& end);
     [[nodiscard]] std::optional<JournalLine> line(const EntryId& id);
     /// The line of the entry that an amendment is about in the end; of the entry itself where it amends nothing.
     [[nodiscard]] std::optional<JournalLine> root(const EntryId& id);
@@ -78,7 +80,7 @@ private:
     static void addState(JournalLine& line, const std::optional<Entry>& now);
 
     const Connection& m_connection;
-    Statement m_lastNumber, m_head, m_putWriter, m_setHead, m_put, m_has, m_find, m_line, m_each;
+    Statement m_lastNumber, m_head, m_putWriter, m_setHead, m_put, m_has, m_holds, m_find, m_line, m_each;
     Statement m_putAmendment, m_amendments, m_heads, m_verify;
     std::int64_t m_number = 0;
     WriterId m_writer;

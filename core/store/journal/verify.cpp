@@ -109,6 +109,7 @@ Verdict JournalTable::verify(const std::function<bool(double)>& progress) {
         if (progress && verdict.entries % step == 0 &&
             !progress(static_cast<double>(verdict.entries) / static_cast<double>(std::max<std::int64_t>(total, 1)))) {
             verdict.reason = Phrase{VerdictPhrase::Stopped, {}};
+            m_verify.finish();
             return verdict;
         }
     }

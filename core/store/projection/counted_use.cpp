@@ -31,12 +31,12 @@ void CountedUse::load(std::int64_t item, CivilDate entered) {
     while (m_readStays.next()) {
         CountedStay stay;
         stay.balloon = m_readStays.read<std::int64_t>();
-        stay.from.at = Moment(m_readStays.read<std::int64_t>());
+        stay.from.at = m_readStays.read<Moment>();
         stay.from.id = m_readStays.read<EntryId>();
-        const auto until = m_readStays.read<std::optional<std::int64_t>>();
+        const auto until = m_readStays.read<std::optional<Moment>>();
         const auto untilId = m_readStays.read<EntryId>();
         if (until)
-            stay.until = Stamp{Moment(*until), untilId};
+            stay.until = Stamp{*until, untilId};
         stay.in = readUsage(m_readStays);
         stay.out = readUsage(m_readStays);
         m_stays.push_back(std::move(stay));
@@ -44,7 +44,7 @@ void CountedUse::load(std::int64_t item, CivilDate entered) {
     m_readKits.run(item, Moment::startOf(entered).minutes());
     while (m_readKits.next()) {
         KitFlight flight;
-        flight.stamp.at = Moment(m_readKits.read<std::int64_t>());
+        flight.stamp.at = m_readKits.read<Moment>();
         flight.stamp.id = m_readKits.read<EntryId>();
         flight.use = readUsage(m_readKits);
         m_kits.push_back(std::move(flight));

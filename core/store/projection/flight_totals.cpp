@@ -33,7 +33,7 @@ FlightTotals::Tail& FlightTotals::tailOf(std::int64_t balloon) {
     Tail tail{Stamp::before(Moment(INT64_MIN / 2)), {}, true};
     m_last.run(balloon);
     if (m_last.next()) {
-        tail.last.at = Moment(m_last.read<std::int64_t>());
+        tail.last.at = m_last.read<Moment>();
         tail.last.id = m_last.read<EntryId>();
         tail.totals.minutes = m_last.read<Minutes>();
         tail.totals.landings = m_last.read<Landings>();
@@ -109,7 +109,7 @@ std::vector<Usage> FlightTotals::before(std::span<const Asked> asked) {
                            " CAST(? AS BIGINT))";
         for (std::size_t i = 1; i < part.size(); ++i)
             text += ", (?, ?, ?)";
-        text += ") SELECT a.number, f.minutes_to, f.landings_to, f.inflations_to FROM asked a JOIN flight f"
+        text += ") SELECT a.number, f.minutes_to, f.landings_to, f.inflations_to FROM flight f JOIN asked a"
                 " ON f.balloon_no = a.balloon_no AND (f.at, f.entry_id) = (SELECT g.at, g.entry_id FROM flight g"
                 " WHERE g.balloon_no = a.balloon_no AND g.at < a.at ORDER BY g.at DESC, g.entry_id DESC LIMIT 1)";
         Statement rows(m_connection, text.c_str());

@@ -51,7 +51,7 @@ void ItemProjection::refreshBalloon(std::int64_t balloon) {
     std::vector<Stamp> stamps;
     m_balloonEntered.run(balloon);
     while (m_balloonEntered.next()) {
-        const Moment at(m_balloonEntered.read<std::int64_t>());
+        const auto at = m_balloonEntered.read<Moment>();
         stamps.push_back({at, m_balloonEntered.read<EntryId>()});
     }
     for (std::size_t i = 1; i < stamps.size(); ++i)
@@ -69,14 +69,14 @@ std::optional<ItemProjection::Standing> ItemProjection::settleEntered(std::int64
     m_entered.run(item);
     while (m_entered.next()) {
         Stamp stamp;
-        stamp.at = Moment(m_entered.read<std::int64_t>());
+        stamp.at = m_entered.read<Moment>();
         stamp.id = m_entered.read<EntryId>();
         if (standing) {
             questions.push_back({Question::Kind::EnteredTwice, m_names.text(item), stamp, {}});
             continue;
         }
         ClockOrigin origin;
-        origin.entered = CivilDate::fromDayNumber(m_entered.read<std::int64_t>());
+        origin.entered = m_entered.read<CivilDate>();
         origin.broughtForward.minutes = m_entered.read<std::optional<Minutes>>();
         origin.broughtForward.landings = m_entered.read<std::optional<Landings>>();
         origin.broughtForward.inflations = m_entered.read<std::optional<Inflations>>();
@@ -95,10 +95,10 @@ void ItemProjection::settleStays(std::int64_t item, const std::optional<Standing
     m_marks.run(item);
     while (m_marks.next()) {
         FittingMark mark;
-        mark.stamp.at = Moment(m_marks.read<std::int64_t>());
+        mark.stamp.at = m_marks.read<Moment>();
         mark.stamp.id = m_marks.read<EntryId>();
         mark.fitted = m_marks.read<bool>();
-        mark.balloon = Registration(m_names.text(m_marks.read<std::int64_t>()));
+        mark.balloon = Registration(m_names.read(m_marks));
         mark.place = m_marks.read<std::string>();
         marks.push_back(std::move(mark));
     }
@@ -139,7 +139,7 @@ void ItemProjection::settleDone(std::int64_t item, const std::optional<Standing>
     m_done.run(item);
     while (m_done.next()) {
         Accomplishment each;
-        each.stamp.at = Moment(m_done.read<std::int64_t>());
+        each.stamp.at = m_done.read<Moment>();
         each.stamp.id = m_done.read<EntryId>();
         each.stated.minutes = m_done.read<std::optional<Minutes>>();
         each.stated.landings = m_done.read<std::optional<Landings>>();

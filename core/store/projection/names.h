@@ -4,8 +4,7 @@
 /// Short numbers for the names that the projections repeat. A name is made when what it names is entered or
 /// first spoken of, and stays for good.
 
-#include "record/kinds/subject.h"
-#include "store/connection/statement.h"
+#include "store/projection/kept.h"
 
 #include <optional>
 #include <string>
@@ -13,7 +12,7 @@
 
 namespace crownring {
 
-inline constexpr int subjects = 11; ///< they count from 1
+inline constexpr int subjects = Kept<Subject>::last + 1; ///< they count from 1
 
 class Names {
 public:
@@ -29,15 +28,21 @@ public:
     std::int64_t findOrMake(const Name<Tag>& name) {
         return findOrMake(subjectOf(name), name.text());
     }
+    /// @throws StoreError where no name has this number
     [[nodiscard]] const std::string& text(std::int64_t number);
+    /// The name whose number is the next column of `row`.
+    [[nodiscard]] const std::string& read(Statement& row);
     /// Reads all names at once, for answers about everything.
     void readAll();
     /// How many are known here: all, after `readAll`.
     [[nodiscard]] std::size_t count() const { return m_texts.size(); }
+    /// Takes the names away that were neither found nor made since `forget`.
+    void dropUnknown();
     /// After a transaction that was rolled back.
     void forget();
 
 private:
+    [[nodiscard]] const std::string* known(std::int64_t number);
     void keep(Subject subject, std::int64_t number, const std::string& text);
 
     Statement m_find;
@@ -45,7 +50,9 @@ private:
     Statement m_make;
     Statement m_last;
     Statement m_all;
-    std::unordered_map<std::string, std::int64_t> m_numbers[subjects];
+    Statement m_numbers;
+    Statement m_drop;
+    std::unordered_map<std::string, std::int64_t> m_known[subjects];
     std::unordered_map<std::int64_t, std::string> m_texts;
 };
 

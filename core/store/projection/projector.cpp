@@ -227,6 +227,8 @@ struct Projector::TakeAway {
 };
 
 void Projector::project(const Entry& entry) {
+    if (const auto brought = broughtBy(entry.body))
+        m_names.findOrMake(brought->subject, brought->name);
     std::visit(Put{*this, entry}, entry.body);
     note(m_putTold, entry);
 }
@@ -280,8 +282,11 @@ std::span<const std::string_view> Projector::tables() {
 void Projector::clear() {
     for (const auto table : tables())
         m_connection.run(QStringLiteral("DELETE FROM ") + QString::fromUtf8(table.data(), qsizetype(table.size())));
+    m_names.forget();
     forget();
 }
+
+void Projector::dropNamesOfNothing() { m_names.dropUnknown(); }
 
 void Projector::forget() {
     m_totals.forget();

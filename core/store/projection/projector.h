@@ -15,7 +15,7 @@ class Projector {
 public:
     Projector(const Connection& connection, Names& names);
 
-    /// @pre `entry` is no amendment
+    /// Also makes the name of what the entry brings into the record. @pre `entry` is no amendment
     void project(const Entry& entry);
     void withdraw(const Entry& entry);
     /// The corrections of an entry that were left out, after its amendments changed.
@@ -27,6 +27,8 @@ public:
     void settle();
     /// Empties every projection.
     void clear();
+    /// Takes the names away that nothing was projected of since `clear`: nothing in the journal brought them.
+    void dropNamesOfNothing();
     /// The tables that are made from the journal, and can be made anew.
     [[nodiscard]] static std::span<const std::string_view> tables();
     /// After a transaction that was rolled back or left to others.

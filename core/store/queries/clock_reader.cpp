@@ -60,7 +60,7 @@ std::optional<ClockOrigin> ClockReader::originOf(std::int64_t item) {
     if (!m_entered.next())
         return std::nullopt;
     ClockOrigin origin;
-    origin.entered = CivilDate::fromDayNumber(m_entered.read<std::int64_t>());
+    origin.entered = m_entered.read<CivilDate>();
     origin.broughtForward.minutes = m_entered.read<std::optional<Minutes>>();
     origin.broughtForward.landings = m_entered.read<std::optional<Landings>>();
     origin.broughtForward.inflations = m_entered.read<std::optional<Inflations>>();
@@ -73,7 +73,7 @@ std::vector<Accomplishment> ClockReader::doneOn(std::int64_t item) {
     m_done.run(item);
     while (m_done.next()) {
         auto& each = done.emplace_back();
-        each.stamp.at = Moment(m_done.read<std::int64_t>());
+        each.stamp.at = m_done.read<Moment>();
         each.stamp.id = m_done.read<EntryId>();
         each.stated.minutes = m_done.read<std::optional<Minutes>>();
         each.stated.landings = m_done.read<std::optional<Landings>>();

@@ -10,13 +10,20 @@ namespace crownring {
 namespace {
 
 constexpr auto noItem = std::numeric_limits<std::int64_t>::max();
+constexpr int mostPanels = 1000; // as entries may name them
 
 std::string scoped(bool one, std::string columns, const char* table) {
     return "SELECT item_no, at, entry_id, " + std::move(columns) + " FROM " + table + " WHERE at < ?" +
            (one ? " AND item_no = ?" : "") + " ORDER BY item_no, at, entry_id";
 }
 
-std::optional<int> count(Statement& row) { return row.read<std::optional<int>>(); }
+/// The number of a gore or of a row of panels.
+std::optional<int> count(Statement& row) {
+    const auto count = row.read<std::optional<int>>();
+    if (count && (*count < 1 || *count > mostPanels))
+        throw row.unread();
+    return count;
+}
 
 void read(Statement& row, ReadingTaken& reading) {
     row.into(reading.quantity);
@@ -76,7 +83,7 @@ public:
             if (taken == into.size())
                 into.emplace_back();
             auto& [stamp, body] = into[taken];
-            stamp.at = Moment(m_statement.read<std::int64_t>());
+            stamp.at = m_statement.read<Moment>();
             stamp.id = m_statement.read<EntryId>();
             body.item = id;
             read(m_statement, body);

@@ -3,8 +3,6 @@
 
 #include "registry/clock.h"
 
-#include <nlohmann/json.hpp>
-
 #include <algorithm>
 #include <iterator>
 #include <unordered_map>
@@ -19,8 +17,11 @@ std::string scoped(bool one, std::string text, const char* column, const char* o
     return text + order;
 }
 
-std::vector<std::string> operationsFrom(const std::string& text) {
-    return nlohmann::json::parse(text).get<std::vector<std::string>>();
+DayOrMonth monthOrDay(const std::string& text, const Statement& row) {
+    const auto date = DayOrMonth::parse(text);
+    if (!date)
+        throw row.unread();
+    return *date;
 }
 
 bool earlier(const Occurrence& a, const Occurrence& b) { return a.stamp < b.stamp; }
@@ -136,12 +137,12 @@ void FactsReader::readItems(CivilDate on, std::optional<std::int64_t> item) {
         working.item = m_items.read<std::int64_t>();
         auto& facts = working.facts;
         facts.id = ItemId(m_names.text(working.item));
-        facts.entered = CivilDate::fromDayNumber(m_items.read<std::int64_t>());
-        facts.kind = static_cast<ItemKind>(m_items.read<int>());
+        facts.entered = m_items.read<CivilDate>();
+        facts.kind = m_items.read<ItemKind>();
         facts.serial = m_items.read<std::optional<std::string>>();
         facts.type = m_items.read<std::optional<std::string>>();
         if (const auto made = m_items.read<std::optional<std::string>>())
-            facts.made = DayOrMonth::parse(*made).value();
+            facts.made = monthOrDay(*made, m_items);
         facts.broughtForward.minutes = m_items.read<std::optional<Minutes>>();
         facts.broughtForward.landings = m_items.read<std::optional<Landings>>();
         facts.broughtForward.inflations = m_items.read<std::optional<Inflations>>();
@@ -164,12 +165,12 @@ void FactsReader::readStays(Moment end, std::optional<std::int64_t> item) {
             continue;
         const auto balloon = m_stays.read<std::int64_t>();
         const auto place = m_stays.read<std::string>();
-        const auto until = m_stays.read<std::optional<std::int64_t>>();
+        const auto until = m_stays.read<std::optional<Moment>>();
         Usage in, out;
         in.minutes = m_stays.read<Minutes>();
         in.landings = m_stays.read<Landings>();
         in.inflations = m_stays.read<Inflations>();
-        if (until && *until < end.minutes()) {
+        if (until && *until < end) {
             out.minutes = m_stays.read<Minutes>();
             out.landings = m_stays.read<Landings>();
             out.inflations = m_stays.read<Inflations>();
@@ -248,9 +249,9 @@ void FactsReader::readDone(Moment end, std::optional<std::int64_t> item) {
             keep();
         of = working;
         auto& done = history.emplace_back();
-        done.stamp.at = Moment(m_done.read<std::int64_t>());
+        done.stamp.at = m_done.read<Moment>();
         done.stamp.id = m_done.read<EntryId>();
-        done.requirement = RequirementId(m_names.text(m_done.read<std::int64_t>()));
+        done.requirement = RequirementId(m_names.read(m_done));
         done.method = m_done.read<std::optional<std::string>>().value_or("");
         done.stated.minutes = m_done.read<std::optional<Minutes>>();
         done.stated.landings = m_done.read<std::optional<Landings>>();
@@ -278,7 +279,7 @@ void FactsReader::readEvents(Statement& statement, Moment end, std::optional<std
         if (!working)
             continue;
         Occurrence event;
-        event.stamp.at = Moment(statement.read<std::int64_t>());
+        event.stamp.at = statement.read<Moment>();
         event.stamp.id = statement.read<EntryId>();
         event.event = statement.read<std::string>();
         event.hottest = statement.read<std::optional<Celsius>>();
@@ -296,14 +297,14 @@ void FactsReader::readDefects(Moment end, std::optional<std::int64_t> item) {
         if (!working)
             continue;
         DefectMark mark;
-        mark.stamp.at = Moment(m_defects.read<std::int64_t>());
+        mark.stamp.at = m_defects.read<Moment>();
         mark.stamp.id = m_defects.read<EntryId>();
-        mark.defect = DefectId(m_names.text(m_defects.read<std::int64_t>()));
-        mark.kind = static_cast<DefectMark::Kind>(m_defects.read<int>());
-        mark.severity = static_cast<Severity>(m_defects.read<int>());
+        mark.defect = DefectId(m_names.read(m_defects));
+        mark.kind = m_defects.read<DefectMark::Kind>();
+        mark.severity = m_defects.read<Severity>();
         mark.what = m_defects.read<std::string>();
-        if (const auto day = m_defects.read<std::optional<std::int64_t>>())
-            mark.until = CivilDate::fromDayNumber(*day);
+        if (const auto day = m_defects.read<std::optional<CivilDate>>())
+            mark.until = *day;
         mark.untilMinutes = m_defects.read<std::optional<Minutes>>();
         mark.failed = m_defects.read<std::optional<EntryId>>();
         working->facts.defects.push_back(std::move(mark));
@@ -317,14 +318,14 @@ void FactsReader::readOperations(CivilDate on) {
             if (working.balloon != 0) {
                 m_operationsOf.run(on.dayNumber(), working.balloon);
                 if (m_operationsOf.next())
-                    operations[working.balloon] = operationsFrom(m_operationsOf.read<std::string>());
+                    operations[working.balloon] = m_operationsOf.read<std::vector<std::string>>();
                 m_operationsOf.finish();
             }
     } else {
         m_operations.run(on.dayNumber());
         while (m_operations.next()) {
             const auto balloon = m_operations.read<std::int64_t>();
-            operations[balloon] = operationsFrom(m_operations.read<std::string>());
+            operations[balloon] = m_operations.read<std::vector<std::string>>();
         }
     }
     for (auto& working : m_working)

@@ -117,6 +117,7 @@ void remake(JournalTable& journal, Projector& projector) {
     projector.clear();
     for (const auto& [target, number] : replay(journal, projector))
         journal.noteAmendment(target, number);
+    projector.dropNamesOfNothing();
 }
 
 }

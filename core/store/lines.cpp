@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/use_fault.h"
+#include "store/queries/told_reader.h"
+#include "store/sql_record.h"
+
+namespace crownring {
+
+/// What cannot be read is asked about elsewhere, and told of nobody.
+std::vector<JournalLine> SqlRecord::readableLines(const std::vector<EntryId>& ids) {
+    std::vector<JournalLine> lines;
+    lines.reserve(ids.size());
+    for (const auto& id : ids)
+        if (auto line = m_journal.line(id); line && !line->unread)
+            lines.push_back(std::move(*line));
+    return lines;
+}
+
+Result<std::vector<JournalLine>> SqlRecord::told(const Told& asked) {
+    return guarded([&] {
+        const auto number = asked.name ? m_names.find(asked.subject, *asked.name) : std::nullopt;
+        if (asked.name && !number)
+            return std::vector<JournalLine>();
+        return readableLines(ToldReader(*m_connection).told(asked, number));
+    });
+}
+
+Result<std::vector<JournalLine>> SqlRecord::history(const std::optional<Registration>& balloon,
+                                                    const std::optional<ItemId>& item, CivilDate on, int limit) {
+    return guarded([&] {
+        const auto number = item ? m_names.find(*item) : balloon ? m_names.find(*balloon) : std::nullopt;
+        if (!number)
+            throw StoreError(Problem{UseFault::NoSubject});
+        ToldReader reader(*m_connection);
+        return readableLines(item ? reader.ofItem(*number, on, limit) : reader.ofBalloon(*number, on, limit));
+    });
+}
+
+Result<std::vector<JournalLine>> SqlRecord::lines(const JournalQuery& query) {
+    return guarded([&] { return m_journal.lines(query); });
+}
+
+Result<std::optional<JournalLine>> SqlRecord::line(const EntryId& id) {
+    return guarded([&] { return m_journal.line(id); });
+}
+
+Result<std::optional<JournalLine>> SqlRecord::root(const EntryId& id) {
+    return guarded([&] { return m_journal.root(id); });
+}
+
+}

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// By which numbers the projections keep what has a name in the program.
+
+#include "record/kinds/subject.h"
+#include "registry/item_facts.h"
+#include "registry/question.h"
+#include "store/connection/statement.h"
+
+namespace crownring {
+
+template <>
+struct Kept<Subject> {
+    static constexpr int first = static_cast<int>(Subject::Item), last = static_cast<int>(Subject::Entry);
+};
+template <>
+struct Kept<ItemKind> {
+    static constexpr int first = 0, last = itemKindCount - 1;
+};
+template <>
+struct Kept<DefectMark::Kind> {
+    static constexpr int first = 0, last = static_cast<int>(DefectMark::Kind::Cleared);
+};
+template <>
+struct Kept<Severity> {
+    static constexpr int first = 0, last = severityCount - 1;
+};
+template <>
+struct Kept<Question::Kind> {
+    static constexpr int first = 0, last = questionKindCount - 1;
+};
+
+}

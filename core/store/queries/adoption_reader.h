@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Reads which programmes were adopted, whom they bind, and their documents: each document once, for they are long and
+/// adopted again and again.
+
+#include "registry/books.h"
+#include "store/connection/statement.h"
+
+#include <memory>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+namespace crownring {
+
+/// Documents by their digest.
+using Documents = std::unordered_map<std::string, std::shared_ptr<const std::string>>;
+
+class AdoptionReader {
+public:
+    explicit AdoptionReader(const Connection& connection);
+
+    /// Dated on or before `on`, in the order of their stamps. @param known what was read before, and is added to
+    [[nodiscard]] std::vector<AdoptedProgramme> read(CivilDate on, Documents& known);
+    /// The document of the latest adoption of a programme; empty when there is none.
+    [[nodiscard]] std::string latestDocument(const ProgrammeId& programme);
+
+private:
+    [[nodiscard]] std::string documentOf(const Stamp& stamp);
+
+    Statement m_adoptions, m_document, m_latest;
+};
+
+}

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/queries/balloon_reader.h"
+
+#include <unordered_map>
+
+namespace crownring {
+
+namespace {
+
+Usage usageFrom(Statement& row) {
+    Usage use;
+    use.minutes = row.read<Minutes>();
+    use.landings = row.read<Landings>();
+    use.inflations = row.read<Inflations>();
+    return use;
+}
+
+}
+
+BalloonReader::BalloonReader(const Connection& connection)
+    : m_entered(connection, "SELECT b.balloon_no, n.text, b.day, b.title, b.operations FROM balloon_entered b"
+                            " JOIN name n ON n.name_no = b.balloon_no WHERE b.stands = 1 AND b.day <= ?"
+                            " ORDER BY n.text"),
+      m_fittings(connection, "SELECT balloon_no, COUNT(*) FROM stay WHERE from_at < ?"
+                             " AND (until_at IS NULL OR until_at >= ?) GROUP BY balloon_no"),
+      m_flown(connection, "SELECT balloon_no, COUNT(*), CAST(SUM(minutes) AS BIGINT),"
+                          " CAST(SUM(landings) AS BIGINT), CAST(SUM(inflations) AS BIGINT), MAX(at)"
+                          " FROM flight WHERE at < ? GROUP BY balloon_no"),
+      m_fitted(connection, "SELECT item_no FROM stay WHERE balloon_no = ? AND from_at < ?"
+                           " AND (until_at IS NULL OR until_at >= ?) ORDER BY item_no"),
+      m_flights(connection, "SELECT at, entry_id, timed, minutes, landings, inflations FROM flight"
+                            " WHERE balloon_no = ? AND at >= ? AND at < ? ORDER BY at, entry_id") {}
+
+std::vector<BalloonCard> BalloonReader::cards(CivilDate on) {
+    const auto end = Moment::endOf(on).minutes();
+    std::vector<BalloonCard> cards;
+    std::unordered_map<std::int64_t, std::size_t> places;
+    m_entered.run(on.dayNumber());
+    while (m_entered.next()) {
+        BalloonCard card;
+        places.emplace(m_entered.read<std::int64_t>(), cards.size());
+        card.balloon = m_entered.read<Registration>();
+        card.entered = m_entered.read<CivilDate>();
+        card.title = m_entered.read<std::string>();
+        card.operations = m_entered.read<std::vector<std::string>>();
+        cards.push_back(std::move(card));
+    }
+    const auto cardOf = [&](std::int64_t balloon) -> BalloonCard* {
+        const auto place = places.find(balloon);
+        return place == places.end() ? nullptr : &cards[place->second];
+    };
+    m_fittings.run(end, end);
+    while (m_fittings.next())
+        if (auto* card = cardOf(m_fittings.read<std::int64_t>()))
+            card->items = m_fittings.read<std::int64_t>();
+    m_flown.run(end);
+    while (m_flown.next())
+        if (auto* card = cardOf(m_flown.read<std::int64_t>())) {
+            card->flights = m_flown.read<std::int64_t>();
+            card->flown = usageFrom(m_flown);
+            card->lastFlight = m_flown.read<Moment>().on();
+        }
+    return cards;
+}
+
+std::vector<std::int64_t> BalloonReader::fittedTo(std::int64_t balloon, CivilDate on) {
+    const auto end = Moment::endOf(on).minutes();
+    std::vector<std::int64_t> items;
+    m_fitted.run(balloon, end, end);
+    while (m_fitted.next())
+        items.push_back(m_fitted.read<std::int64_t>());
+    return items;
+}
+
+std::vector<LoggedFlight> BalloonReader::flights(const Registration& registration, std::int64_t balloon,
+                                                 CivilDate first, CivilDate last) {
+    std::vector<LoggedFlight> flights;
+    m_flights.run(balloon, Moment::startOf(first).minutes(), Moment::endOf(last).minutes());
+    while (m_flights.next()) {
+        LoggedFlight flight;
+        flight.balloon = registration;
+        flight.stamp.at = m_flights.read<Moment>();
+        flight.stamp.id = m_flights.read<EntryId>();
+        flight.timed = m_flights.read<bool>();
+        flight.use = usageFrom(m_flights);
+        flights.push_back(std::move(flight));
+    }
+    return flights;
+}
+
+}

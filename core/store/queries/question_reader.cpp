@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/queries/question_reader.h"
+
+namespace crownring {
+
+namespace {
+
+std::vector<Question> questionsFrom(Statement& rows) {
+    std::vector<Question> questions;
+    while (rows.next()) {
+        Question question;
+        question.stamp.at = rows.read<Moment>();
+        question.stamp.id = rows.read<EntryId>();
+        question.kind = rows.read<Question::Kind>();
+        question.detail = rows.read<std::string>();
+        question.subject = rows.read<std::string>();
+        questions.push_back(std::move(question));
+    }
+    return questions;
+}
+
+}
+
+QuestionReader::QuestionReader(const Connection& connection)
+    : m_all(connection, "SELECT q.at, q.entry_id, q.kind, q.detail, n.text FROM question q"
+                        " JOIN name n ON n.name_no = q.subject_no ORDER BY q.at, q.entry_id, n.text, q.kind"),
+      m_unreadable(connection, "SELECT q.at, q.entry_id, q.kind, q.detail, n.text FROM question q"
+                               " JOIN name n ON n.name_no = q.subject_no WHERE q.sort = ? ORDER BY q.at, q.entry_id"),
+      m_idle(connection, "SELECT at, entry_id, root_id FROM idle_correction ORDER BY at, entry_id") {}
+
+std::vector<Question> QuestionReader::all() {
+    auto questions = questionsFrom(m_all.run());
+    readIdle(questions);
+    return questions;
+}
+
+std::vector<Question> QuestionReader::unreadable() {
+    return questionsFrom(m_unreadable.run(static_cast<int>(Subject::Entry)));
+}
+
+void QuestionReader::readIdle(std::vector<Question>& questions) {
+    m_idle.run();
+    while (m_idle.next()) {
+        Question question{Question::Kind::CorrectionIdle, {}, {}, {}};
+        question.stamp.at = m_idle.read<Moment>();
+        question.stamp.id = m_idle.read<EntryId>();
+        question.subject = m_idle.read<std::string>();
+        question.detail = question.stamp.id.text();
+        questions.push_back(std::move(question));
+    }
+}
+
+}

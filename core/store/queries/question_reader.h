@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Reads the open questions of the record. Why an entry cannot be read stands in no table; who has the journal says it.
+
+#include "store/projection/kept.h"
+
+#include <vector>
+
+namespace crownring {
+
+class QuestionReader {
+public:
+    explicit QuestionReader(const Connection& connection);
+
+    /// By stamp; then the corrections that are left out.
+    [[nodiscard]] std::vector<Question> all();
+    /// Those about entries that cannot be read.
+    [[nodiscard]] std::vector<Question> unreadable();
+
+private:
+    void readIdle(std::vector<Question>& questions);
+
+    Statement m_all, m_unreadable, m_idle;
+};
+
+}

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/queries/told_reader.h"
+
+#include <string>
+
+namespace crownring {
+
+namespace {
+
+constexpr const char* historyOfItem =
+    "SELECT at, entry_id FROM ("
+    "SELECT at, entry_id FROM item_entered WHERE item_no = ?"
+    " UNION ALL SELECT at, entry_id FROM fitting WHERE item_no = ?"
+    " UNION ALL SELECT at, entry_id FROM done WHERE item_no = ?"
+    " UNION ALL SELECT at, entry_id FROM reading WHERE item_no = ?"
+    " UNION ALL SELECT at, entry_id FROM kit_flight WHERE item_no = ?"
+    " UNION ALL SELECT at, entry_id FROM occurrence WHERE sort = 1 AND subject_no = ?"
+    " UNION ALL SELECT at, entry_id FROM told WHERE sort = 1 AND subject_no = ?"
+    " UNION ALL SELECT at, entry_id FROM defect_mark WHERE item_no = ?"
+    " UNION ALL SELECT f.at, f.entry_id FROM stay s JOIN flight f ON f.balloon_no = s.balloon_no AND f.counted = 1"
+    " AND (f.at, f.entry_id) >= (s.from_at, s.from_id)"
+    " AND (s.until_at IS NULL OR (f.at, f.entry_id) < (s.until_at, s.until_id)) WHERE s.item_no = ?"
+    " UNION ALL SELECT o.at, o.entry_id FROM stay s JOIN occurrence o ON o.sort = 2 AND o.subject_no = s.balloon_no"
+    " AND (o.at, o.entry_id) >= (s.from_at, s.from_id)"
+    " AND (s.until_at IS NULL OR (o.at, o.entry_id) < (s.until_at, s.until_id)) WHERE s.item_no = ?"
+    ") AS told WHERE at < ? ORDER BY at DESC, entry_id DESC LIMIT ?";
+
+constexpr const char* historyOfBalloon =
+    "SELECT at, entry_id FROM ("
+    "SELECT at, entry_id FROM balloon_entered WHERE balloon_no = ?"
+    " UNION ALL SELECT at, entry_id FROM fitting WHERE balloon_no = ?"
+    " UNION ALL SELECT at, entry_id FROM flight WHERE balloon_no = ?"
+    " UNION ALL SELECT at, entry_id FROM occurrence WHERE sort = 2 AND subject_no = ?"
+    " UNION ALL SELECT at, entry_id FROM told WHERE sort = 2 AND subject_no = ?"
+    ") AS told WHERE at < ? ORDER BY at DESC, entry_id DESC LIMIT ?";
+
+/// Of rows of stamps.
+std::vector<EntryId> idsFrom(Statement& rows) {
+    std::vector<EntryId> ids;
+    while (rows.next()) {
+        rows.skip();
+        ids.push_back(rows.read<EntryId>());
+    }
+    return ids;
+}
+
+std::string anyOf(std::size_t kinds) {
+    std::string text;
+    for (std::size_t i = 0; i < kinds; ++i)
+        text += i == 0 ? " AND (e.kind = ?" : " OR e.kind = ?";
+    return text + (kinds == 0 ? "" : ")");
+}
+
+}
+
+std::vector<EntryId> ToldReader::told(const Told& asked, std::optional<std::int64_t> number) {
+    const auto text = "SELECT DISTINCT t.at, t.entry_id FROM told t JOIN entry e ON e.entry_id = t.entry_id"
+                      " WHERE t.sort = ? AND t.at < ?" +
+                      std::string(number ? " AND t.subject_no = ?" : "") + anyOf(asked.kinds.size()) +
+                      " ORDER BY t.at, t.entry_id";
+    Statement rows(m_connection, text.c_str());
+    rows.bind(static_cast<int>(asked.subject));
+    rows.bind(Moment::endOf(asked.on).minutes());
+    if (number)
+        rows.bind(*number);
+    for (const auto kind : asked.kinds)
+        rows.bind(std::string(kind));
+    rows.runBound();
+    return idsFrom(rows);
+}
+
+std::vector<EntryId> ToldReader::ofItem(std::int64_t item, CivilDate on, int limit) {
+    constexpr int times = 10;
+    return history(historyOfItem, times, item, on, limit);
+}
+
+std::vector<EntryId> ToldReader::ofBalloon(std::int64_t balloon, CivilDate on, int limit) {
+    constexpr int times = 5;
+    return history(historyOfBalloon, times, balloon, on, limit);
+}
+
+std::vector<EntryId> ToldReader::history(const char* text, int times, std::int64_t number, CivilDate on, int limit) {
+    Statement rows(m_connection, text);
+    for (int i = 0; i < times; ++i)
+        rows.bind(number);
+    rows.bind(Moment::endOf(on).minutes());
+    rows.bind(limit);
+    rows.runBound();
+    return idsFrom(rows);
+}
+
+}
