@@ -238,11 +238,22 @@ private slots:
         Tester tester(search.found(), strict);
         search.setWords(QStringLiteral("QE-LAKE"));
         QTRY_VERIFY_WITH_TIMEOUT(search.found()->count() > 1, 30'000);
-        QCOMPARE(search.found()->valueAt(0), QStringLiteral("balloon:QE-LAKE"));
+        QStringList went;
+        QObject::connect(&search, &Search::balloonChosen,
+                         [&](const QString& name) { went += QStringLiteral("balloon ") + name; });
+        QObject::connect(&search, &Search::itemChosen,
+                         [&](const QString& name) { went += QStringLiteral("item ") + name; });
+        search.choose(0);
         search.setWords(QStringLiteral("TA302")); // a serial number
-        QTRY_COMPARE_WITH_TIMEOUT(search.found()->valueAt(0), QStringLiteral("item:BRN-302"), 30'000);
+        QTRY_COMPARE_WITH_TIMEOUT(search.found()->valueAt(0), QStringLiteral("BRN-302"), 30'000);
+        search.choose(0);
+        QCOMPARE(went, QStringList({QStringLiteral("balloon QE-LAKE"), QStringLiteral("item BRN-302")}));
         search.setWords(QStringLiteral("office kestle")); // a person of the journal
-        QTRY_VERIFY_WITH_TIMEOUT(search.found()->valueAt(0).startsWith(QStringLiteral("entry:")), 30'000);
+        QTRY_VERIFY_WITH_TIMEOUT(search.found()->count() > 0 &&
+                                     search.found()->choices().front().of == QVariant::fromValue(Search::What::Entry),
+                                 30'000);
+        search.choose(search.found()->count()); // no such row
+        QCOMPARE(went.size(), 2);
         search.setWords(QStringLiteral("no such thing anywhere"));
         QTRY_VERIFY_WITH_TIMEOUT(search.nothing(), 30'000);
     }
