@@ -41,14 +41,14 @@ std::vector<Choice> Search::inTheFleet() const {
         return {};
     const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
     std::vector<Choice> found;
-    for (const auto& card : sheet->balloons) {
+    for (const auto& card : sheet->balloons()) {
         const auto name = inward(card.balloon.text());
         if (found.size() < ofEach && says(name + u' ' + inward(card.title), words))
             found.push_back({name, name, tr("balloon · %1").arg(inward(card.title)), -1, -1, false,
                              QVariant::fromValue(What::Balloon)});
     }
     std::size_t items = 0;
-    for (const auto& item : sheet->due.items) {
+    for (const auto& item : sheet->items()) {
         const auto name = inward(item.id.text());
         const auto serial = inward(item.serial.value_or(""));
         if (items < ofEach && says(name + u' ' + serial + u' ' + inward(item.type.value_or("")), words)) {
@@ -61,7 +61,7 @@ std::vector<Choice> Search::inTheFleet() const {
         }
     }
     std::set<RequirementId> seen;
-    for (const auto& row : sheet->due.rows) {
+    for (const auto& row : sheet->rows()) {
         const auto& requirement = *row.requirement;
         if (seen.size() < ofEach && !seen.contains(requirement.id) &&
             says(inward(requirement.id.text()) + u' ' + words::said(requirement.title) + u' ' +

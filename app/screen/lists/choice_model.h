@@ -38,6 +38,7 @@ public:
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
     void show(std::vector<Choice> choices) { replaceRows(m_choices, std::move(choices)); }
+    void change(Choice choice) { changeRow(m_choices, std::move(choice)); }
     [[nodiscard]] const std::vector<Choice>& choices() const { return m_choices; }
     Q_INVOKABLE QString valueAt(int row) const;
     Q_INVOKABLE int indexOf(const QString& value) const;
