@@ -24,12 +24,7 @@ FocusScope {
     }
     // To the readings of one line.
     function showReadings(item: string, line: string) {
-        const series = reader.series;
-        for (let at = 0; at < series.count; ++at)
-            if (series.valueAt(at).startsWith(item + "|" + line + "|")) {
-                reader.current = series.valueAt(at);
-                break;
-            }
+        reader.readFor(item, line);
         pane.show(1);
     }
     function show(leaf: int) {

@@ -44,18 +44,18 @@ Column {
         return Number(form.reader.series.data(form.reader.series.index(row, 0), ChoiceModel.NumberRole) ?? 0);
     }
 
-    // The first that still asks for readings behind the one at hand, or before it; empty while this one does.
-    property string next: ""
+    // The first that still asks for readings behind the one at hand, or before it; none while this one does.
+    property int next: -1
     property string nextLabel: ""
     function lookAhead() {
         const series = form.reader.series;
-        const here = series.indexOf(form.reader.current);
+        const here = form.reader.current;
         let found = -1;
         if (here >= 0 && form.numberAt(here) <= 0)
             for (let step = 1; step < series.count && found < 0; ++step)
                 if (form.numberAt((here + step) % series.count) > 0)
                     found = (here + step) % series.count;
-        form.next = found < 0 ? "" : series.valueAt(found);
+        form.next = found;
         form.nextLabel = found < 0 ? "" : String(series.data(series.index(found, 0), ChoiceModel.LabelRole));
     }
     Component.onCompleted: form.lookAhead()
@@ -78,14 +78,14 @@ Column {
         width: parent.width
         name: qsTr("What is read")
         model: form.reader.series
-        value: form.reader.current
+        at: form.reader.current
         displayText: form.reader.title === "" ? empty : qsTr("%1 · %2").arg(form.reader.title).arg(form.reader.progress)
-        onPicked: value => form.reader.current = value
+        onPickedAt: at => form.reader.current = at
     }
     Button {
         objectName: "bench.series.next"
         width: parent.width
-        visible: form.next !== "" && form.atWork
+        visible: form.next >= 0 && form.atWork
         primary: true
         text: qsTr("Next: %1 ›").arg(form.nextLabel)
         onClicked: {
@@ -143,7 +143,7 @@ Column {
     Column {
         width: parent.width
         spacing: Theme.tight
-        visible: !form.reader.held && form.atWork && form.reader.current !== ""
+        visible: !form.reader.held && form.atWork && form.reader.current >= 0
         Label {
             width: parent.width
             visible: form.reader.placed

@@ -14,7 +14,7 @@ Item {
     property bool phone: false
     readonly property bool wide: !pane.phone && pane.width >= 680
     readonly property bool atWork: pane.reader.desk !== null && pane.reader.desk.open
-    readonly property bool mapShown: pane.reader.placed && pane.reader.current !== ""
+    readonly property bool mapShown: pane.reader.placed && pane.reader.current >= 0
 
     // The place for the next figure; a held load waits for the tap.
     function goOn() {

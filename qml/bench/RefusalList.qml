@@ -34,7 +34,7 @@ Column {
             required property string value
             required property string label
             required property string detail
-            readonly property string line: row.value.substring(row.value.indexOf("|") + 1)
+            readonly property string line: row.value
             objectName: "bench.refusal." + row.index
             visible: row.index < list.shown
             width: list.width

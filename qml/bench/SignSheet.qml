@@ -11,7 +11,6 @@ Sheet {
     required property ReleaseDesk release
 
     property bool done: false
-    readonly property string signer: sheet.release.signer.split("|")[0]
 
     title: sheet.release.outcome === 0 ? qsTr("Sign the release") : sheet.release.outcome === 1 ? qsTr("Sign the list of discrepancies") : qsTr("Abandon the inspection")
     widest: 640
@@ -65,7 +64,7 @@ Sheet {
             anchors.right: sign.left
             anchors.rightMargin: Theme.gap
             anchors.verticalCenter: parent.verticalCenter
-            text: sheet.signer
+            text: sheet.release.signer
             font.bold: true
             elide: Text.ElideRight
             maximumLineCount: 2

@@ -13,7 +13,7 @@ Column {
 
     readonly property string standingOfSigner: {
         const people = form.release.people;
-        const at = form.release.signer === "" ? -1 : people.indexOf(form.release.signer);
+        const at = form.release.signerAt;
         return at < 0 || people.count === 0 ? "" : String(people.data(people.index(at, 0), ChoiceModel.DetailRole) ?? "");
     }
 
@@ -45,8 +45,8 @@ Column {
             name: qsTr("Who signs, and as what")
             empty: form.release.people.count === 0 ? qsTr("the record entitles nobody") : qsTr("choose …")
             model: form.release.people
-            value: form.release.signer
-            onPicked: value => form.release.signer = value
+            at: form.release.signerAt
+            onPickedAt: at => form.release.signerAt = at
         }
         Label {
             width: parent.width

@@ -39,8 +39,7 @@ Sheet {
         Keys.onDownPressed: found.forceActiveFocus()
         onAccepted: {
             search.words = field.text;
-            if (search.found.count > 0)
-                search.choose(search.found.valueAt(0));
+            search.choose(0);
         }
     }
     RowList {
@@ -54,12 +53,11 @@ Sheet {
         delegate: Line {
             id: row
             required property int index
-            required property string value
             required property string label
             required property string detail
             height: words.implicitHeight + 2 * Theme.snug
             Accessible.name: qsTr("%1, %2").arg(row.label).arg(row.detail)
-            onClicked: search.choose(row.value)
+            onClicked: search.choose(row.index)
             contentItem: Item {
                 Column {
                     id: words
@@ -84,7 +82,7 @@ Sheet {
                 }
             }
         }
-        onOpened: index => search.choose(search.found.valueAt(index))
+        onOpened: index => search.choose(index)
     }
     EmptyPlace {
         anchors.fill: found

@@ -5,17 +5,21 @@ import QtQuick.Controls.Basic as Basic
 import Crownring.Theme
 import Crownring.Parts
 
-// One of several: a field that opens a list. `value` is what is chosen; choosing says `picked`. What has a detail says it
-// in a second line.
+// One of several: a field that opens a list. `value` is what is chosen; choosing says `picked`. Where values alone do not
+// tell the choices apart, `at` is the place of what is chosen, and choosing says `pickedAt`. What has a detail says it in
+// a second line.
 T.ComboBox {
     id: choice
 
     required property string name
     property string value: ""
+    property int at: choice.byValue // -1: nothing
+    readonly property int byValue: -2
     property bool wrong: false
     property string empty: qsTr("choose …")
 
     signal picked(value: string)
+    signal pickedAt(at: int)
 
     implicitHeight: Theme.touch
     implicitWidth: 180
@@ -26,14 +30,18 @@ T.ComboBox {
     displayText: choice.currentIndex < 0 ? choice.empty : choice.currentText
     Accessible.role: Accessible.ComboBox
     Accessible.name: qsTr("%1: %2").arg(choice.name).arg(choice.displayText)
-    onActivated: index => choice.picked(choice.valueAt(index))
+    onActivated: index => {
+        choice.picked(choice.valueAt(index));
+        choice.pickedAt(index);
+    }
     onValueChanged: choice.follow()
+    onAtChanged: choice.follow()
     onCountChanged: choice.follow()
     onModelChanged: choice.follow()
     Component.onCompleted: choice.follow()
 
     function follow() {
-        choice.currentIndex = choice.indexOfValue(choice.value);
+        choice.currentIndex = choice.at === choice.byValue ? choice.indexOfValue(choice.value) : choice.at;
     }
 
     contentItem: Text {

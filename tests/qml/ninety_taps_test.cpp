@@ -123,13 +123,19 @@ private:
 
 /// A figure that passes by what the type's manual states: a third of the most, or a quarter above the least.
 QString passingFigure(const ReadingDesk& reading) {
-    const auto parts = reading.current().split(u'|');
     const auto& file = *reading.desk()->file();
-    for (const auto& limit : file.limitsOf(*file.item(ItemId(parts[0].toStdString()))))
-        if (limit.quantity == parts[2].toStdString())
+    for (const auto& limit : file.limitsOf(*file.item(reading.reads().item)))
+        if (limit.quantity == reading.reads().quantity)
             return QString::number(limit.most ? std::floor(limit.most->value() / 3)
                                               : std::ceil(limit.least->value() * 1.25));
     return QStringLiteral("1");
+}
+
+/// Where somebody stands among those who sign.
+int placeOf(ReleaseDesk& release, const Signer& signer) {
+    const auto& people = release.people()->choices();
+    const auto at = std::ranges::find(people, QVariant::fromValue(signer), &Choice::of);
+    return at == people.end() ? -1 : static_cast<int>(at - people.begin());
 }
 
 }
@@ -220,7 +226,7 @@ private slots:
             QVERIFY(hand.tap(QStringLiteral("bench.segment.release")));
         QTest::qWait(200);
         QVERIFY(hand.pick(QStringLiteral("bench.signer"),
-                          release->people()->indexOf(QStringLiteral("insp. 14|organisation-certifying-staff"))));
+                          placeOf(*release, {PersonId("insp. 14"), Capacity::OrganisationCertifyingStaff})));
         QTRY_VERIFY2_WITH_TIMEOUT(release->maySign(),
                                   qPrintable(release->refusals()->choices().empty()
                                                  ? QString()

@@ -62,8 +62,8 @@ private:
     /// Of the annual or 100-hour inspection of the balloon's envelope, minutes.
     std::int64_t leftOfHundredHours(const Registration& balloon) const {
         const auto& sheet = *m_demo->house.fleet.sheet();
-        for (const auto number : sheet.rowsOfBalloon.at(balloon)) {
-            const auto& row = sheet.due.rows[number];
+        for (const auto* each : sheet.rowsOf(balloon)) {
+            const auto& row = *each;
             if (row.requirement->id != RequirementId("ml.inspection") || row.item->kind != ItemKind::Envelope)
                 continue;
             for (const auto& limit : row.state.limits)

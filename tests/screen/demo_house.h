@@ -32,7 +32,7 @@ struct DemoHouse {
     [[nodiscard]] bool settled() {
         return QTest::qWaitFor(
             [this] {
-                return !house.fleet.asking() && house.fleet.ready() && house.fleet.sheet()->on == house.day.date();
+                return !house.fleet.asking() && house.fleet.ready() && house.fleet.sheet()->on() == house.day.date();
             },
             60'000);
     }

@@ -118,9 +118,9 @@ private slots:
         QVERIFY2(answer.code == 0, answer.err.constData());
         const auto told = answer.document()["rows"];
         const auto sheet = demo.house.fleet.sheet();
-        QCOMPARE(told.size(), sheet->due.rows.size());
+        QCOMPARE(told.size(), sheet->rows().size());
         for (std::size_t at = 0; at < told.size(); ++at) {
-            const auto& row = sheet->due.rows[at];
+            const auto& row = sheet->rows()[at];
             QCOMPARE(told[at]["item"].get<std::string>(), row.item->id.text());
             QCOMPARE(told[at]["requirement"].get<std::string>(), row.requirement->id.text());
             QCOMPARE(told[at]["standing"].get<std::string>(), std::string(standingText(row.state.standing)));
@@ -131,7 +131,7 @@ private slots:
                                   {QStringLiteral("balloons"), QStringLiteral("--on"), QStringLiteral("2026-11-25"),
                                    QStringLiteral("--json")})
                                   .document()["balloons"];
-        QCOMPARE(balloons.size(), sheet->balloons.size());
+        QCOMPARE(balloons.size(), sheet->balloons().size());
         for (const auto& each : balloons) {
             const auto line = balloonLine(*sheet, *sheet->card(Registration(each["balloon"].get<std::string>())));
             const auto& headline = sheet->headlineOf(Registration(each["balloon"].get<std::string>()));

@@ -37,8 +37,8 @@ private slots:
     void initTestCase() {
         m_demo = std::make_unique<DemoHouse>();
         QVERIFY2(m_demo->ready(), qPrintable(m_demo->house.desk.trouble()));
-        QVERIFY(sheet()->due.rows.size() > 300);
-        QCOMPARE(sheet()->balloons.size(), std::size_t(40));
+        QVERIFY(sheet()->rows().size() > 300);
+        QCOMPARE(sheet()->balloons().size(), std::size_t(40));
     }
     void cleanup() {
         m_demo->house.day.askToday();
@@ -50,7 +50,7 @@ private slots:
         Tester tester(next.list(), strict);
         Tester lane(next.calendar(), strict);
         QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);
-        QCOMPARE(next.list()->count(), static_cast<int>(sheet()->due.rows.size()));
+        QCOMPARE(next.list()->count(), static_cast<int>(sheet()->rows().size()));
         int before = 0;
         for (int row = 0; row < next.list()->count(); ++row) {
             const auto* due = next.list()->row(row);
@@ -81,7 +81,7 @@ private slots:
         QTRY_COMPARE_WITH_TIMEOUT(next.list()->count(), all, 30'000);
         next.setBalloon(QStringLiteral("QE-OVA"));
         QTRY_COMPARE_WITH_TIMEOUT(next.list()->count(),
-                                  static_cast<int>(sheet()->rowsOfBalloon.at(Registration("QE-OVA")).size()), 30'000);
+                                  static_cast<int>(sheet()->rowsOf(Registration("QE-OVA")).size()), 30'000);
     }
 
     void aBinOfTheHorizonHoldsItsRows() {
@@ -96,7 +96,7 @@ private slots:
             next.chooseCalendarBin(bin);
             QTRY_COMPARE_WITH_TIMEOUT(next.list()->count(), total, 30'000);
             next.chooseCalendarBin(bin); // again: let go
-            QTRY_COMPARE_WITH_TIMEOUT(next.list()->count(), static_cast<int>(sheet()->due.rows.size()), 30'000);
+            QTRY_COMPARE_WITH_TIMEOUT(next.list()->count(), static_cast<int>(sheet()->rows().size()), 30'000);
         }
         QVERIFY(dated > 100);
     }
@@ -167,7 +167,7 @@ private slots:
         Tester reasons(check.reasons(), strict);
         int no = 0;
         int yes = 0;
-        for (const auto& card : sheet()->balloons) {
+        for (const auto& card : sheet()->balloons()) {
             if (card.items == 0)
                 continue;
             check.setBalloon(QString::fromStdString(card.balloon.text()));
@@ -198,9 +198,9 @@ private slots:
         Tester balloons(place.balloons(), strict);
         Tester items(place.items(), strict);
         QCOMPARE(place.balloons()->count(), 40);
-        QCOMPARE(place.items()->count(), static_cast<int>(sheet()->due.items.size()));
+        QCOMPARE(place.items()->count(), static_cast<int>(sheet()->items().size()));
         place.setPoolOnly(true);
-        QVERIFY(place.items()->count() > 0 && place.items()->count() < static_cast<int>(sheet()->due.items.size()));
+        QVERIFY(place.items()->count() > 0 && place.items()->count() < static_cast<int>(sheet()->items().size()));
         place.setWords(QStringLiteral("ova"));
         QCOMPARE(place.balloons()->count(), 1);
 
@@ -238,11 +238,22 @@ private slots:
         Tester tester(search.found(), strict);
         search.setWords(QStringLiteral("QE-LAKE"));
         QTRY_VERIFY_WITH_TIMEOUT(search.found()->count() > 1, 30'000);
-        QCOMPARE(search.found()->valueAt(0), QStringLiteral("balloon:QE-LAKE"));
+        QStringList went;
+        QObject::connect(&search, &Search::balloonChosen,
+                         [&](const QString& name) { went += QStringLiteral("balloon ") + name; });
+        QObject::connect(&search, &Search::itemChosen,
+                         [&](const QString& name) { went += QStringLiteral("item ") + name; });
+        search.choose(0);
         search.setWords(QStringLiteral("TA302")); // a serial number
-        QTRY_COMPARE_WITH_TIMEOUT(search.found()->valueAt(0), QStringLiteral("item:BRN-302"), 30'000);
+        QTRY_COMPARE_WITH_TIMEOUT(search.found()->valueAt(0), QStringLiteral("BRN-302"), 30'000);
+        search.choose(0);
+        QCOMPARE(went, QStringList({QStringLiteral("balloon QE-LAKE"), QStringLiteral("item BRN-302")}));
         search.setWords(QStringLiteral("office kestle")); // a person of the journal
-        QTRY_VERIFY_WITH_TIMEOUT(search.found()->valueAt(0).startsWith(QStringLiteral("entry:")), 30'000);
+        QTRY_VERIFY_WITH_TIMEOUT(search.found()->count() > 0 &&
+                                     search.found()->choices().front().of == QVariant::fromValue(Search::What::Entry),
+                                 30'000);
+        search.choose(search.found()->count()); // no such row
+        QCOMPARE(went.size(), 2);
         search.setWords(QStringLiteral("no such thing anywhere"));
         QTRY_VERIFY_WITH_TIMEOUT(search.nothing(), 30'000);
     }

@@ -53,6 +53,7 @@ public:
     /// The row of the one with that name, -1 when it is not in the list.
     Q_INVOKABLE int find(const QString& name) const;
     void show(std::vector<BalloonLine> lines) { replaceRows(m_lines, std::move(lines)); }
+    void change(BalloonLine line) { changeRow(m_lines, std::move(line)); }
 
 private:
     std::vector<BalloonLine> m_lines;

@@ -6,6 +6,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <utility>
 
 namespace crownring::screen {
 
@@ -40,32 +41,47 @@ void BalloonsPlace::setPoolOnly(bool poolOnly) {
 bool BalloonsPlace::ready() const { return house().fleet.ready(); }
 
 void BalloonsPlace::look() {
-    if (const auto sheet = house().fleet.sheet()) {
-        const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
-        std::vector<BalloonLine> balloons;
-        for (const auto& card : sheet->balloons) {
-            auto line = balloonLine(*sheet, card);
-            if (says(line.balloon + u' ' + line.title, words))
-                balloons.push_back(std::move(line));
-        }
-        m_balloons.show(std::move(balloons));
-
-        std::vector<const ItemFacts*> wanted;
-        for (const auto& item : sheet->due.items)
-            if (!m_poolOnly || !item.balloon)
-                wanted.push_back(&item);
-        std::sort(wanted.begin(), wanted.end(), [](const ItemFacts* a, const ItemFacts* b) {
-            return std::tie(a->kind, a->id) < std::tie(b->kind, b->id);
-        });
-        std::vector<ItemLine> items;
-        for (const auto* item : wanted) {
-            auto line = itemLine(*sheet, *item, false);
-            if (says(line.item + u' ' + line.kind + u' ' + line.about + u' ' + line.where, words))
-                items.push_back(std::move(line));
-        }
-        m_items.show(std::move(items));
-    }
+    const auto before = std::exchange(m_sheet, house().fleet.sheet());
+    if (m_sheet && m_sheet->mends(before))
+        showMend();
+    else if (m_sheet)
+        showAll();
     emit changed();
+}
+
+/// What is searched for is as it was.
+void BalloonsPlace::showMend() {
+    for (const auto& balloon : m_sheet->mend().balloons)
+        if (const auto* card = m_sheet->card(balloon))
+            m_balloons.change(balloonLine(*m_sheet, *card));
+    for (const auto& item : m_sheet->mend().items)
+        m_items.change(itemLine(*m_sheet, *m_sheet->item(item), false));
+}
+
+void BalloonsPlace::showAll() {
+    const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
+    std::vector<BalloonLine> balloons;
+    for (const auto& card : m_sheet->balloons()) {
+        auto line = balloonLine(*m_sheet, card);
+        if (says(line.balloon + u' ' + line.title, words))
+            balloons.push_back(std::move(line));
+    }
+    m_balloons.show(std::move(balloons));
+
+    std::vector<const ItemFacts*> wanted;
+    for (const auto& item : m_sheet->items())
+        if (!m_poolOnly || !item.balloon)
+            wanted.push_back(&item);
+    std::sort(wanted.begin(), wanted.end(), [](const ItemFacts* a, const ItemFacts* b) {
+        return std::tie(a->kind, a->id) < std::tie(b->kind, b->id);
+    });
+    std::vector<ItemLine> items;
+    for (const auto* item : wanted) {
+        auto line = itemLine(*m_sheet, *item, false);
+        if (says(line.item + u' ' + line.kind + u' ' + line.about + u' ' + line.where, words))
+            items.push_back(std::move(line));
+    }
+    m_items.show(std::move(items));
 }
 
 }

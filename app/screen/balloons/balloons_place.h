@@ -37,7 +37,10 @@ signals:
 private:
     void movedIn() override;
     void look();
+    void showAll();
+    void showMend();
 
+    Sheet m_sheet; ///< what the lists show
     BalloonModel m_balloons;
     ItemModel m_items;
     QString m_words;

@@ -56,6 +56,7 @@ public:
     /// The row of the one with that name, -1 when it is not in the list.
     Q_INVOKABLE int find(const QString& name) const;
     void show(std::vector<ItemLine> lines) { replaceRows(m_lines, std::move(lines)); }
+    void change(ItemLine line) { changeRow(m_lines, std::move(line)); }
 
 private:
     std::vector<ItemLine> m_lines;

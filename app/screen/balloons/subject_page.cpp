@@ -60,7 +60,7 @@ void SubjectPage::look() {
 void SubjectPage::lookAtBalloon(const Sheet& sheet) {
     const Registration balloon(outward(m_balloon));
     std::vector<ItemLine> items;
-    RowNumbers rows;
+    DueRows rows;
     if (const auto* card = sheet->card(balloon)) {
         m_found = true;
         const auto line = balloonLine(*sheet, *card);
@@ -80,14 +80,12 @@ void SubjectPage::lookAtBalloon(const Sheet& sheet) {
                    .left = line.left,
                    .standing = line.standing,
                    .used = line.used};
-        if (const auto fitted = sheet->itemsOfBalloon.find(balloon); fitted != sheet->itemsOfBalloon.end())
-            for (const auto* item : fitted->second) {
-                items.push_back(itemLine(*sheet, *item, true));
-                if (item->kind == ItemKind::Envelope)
-                    m_fabricOf = inward(item->id.text());
-            }
-        if (const auto of = sheet->rowsOfBalloon.find(balloon); of != sheet->rowsOfBalloon.end())
-            rows = of->second;
+        for (const auto* item : sheet->itemsOf(balloon)) {
+            items.push_back(itemLine(*sheet, *item, true));
+            if (item->kind == ItemKind::Envelope)
+                m_fabricOf = inward(item->id.text());
+        }
+        rows = sheet->rowsOf(balloon);
     }
     m_items.show(std::move(items));
     m_dues.show(sheet, rows);
@@ -95,7 +93,7 @@ void SubjectPage::lookAtBalloon(const Sheet& sheet) {
 
 void SubjectPage::lookAtItem(const Sheet& sheet) {
     const ItemId id(outward(m_item));
-    RowNumbers rows;
+    DueRows rows;
     if (const auto* item = sheet->item(id)) {
         m_found = true;
         if (item->kind == ItemKind::Envelope)
@@ -111,8 +109,7 @@ void SubjectPage::lookAtItem(const Sheet& sheet) {
             about += inward(item->place);
         about += tr("in the record since %1").arg(inward(item->entered.iso()));
         m_about = about.join(QStringLiteral(" · "));
-        if (const auto of = sheet->rowsOfItem.find(id); of != sheet->rowsOfItem.end())
-            rows = of->second;
+        rows = sheet->rowsOf(id);
     }
     m_items.show({});
     m_dues.show(sheet, rows);

@@ -45,33 +45,46 @@ void ReadingDesk::setDesk(InspectionDesk* desk) {
     showAll();
 }
 
-AskedFor ReadingDesk::key() const {
-    const auto parts = m_current.split(u'|');
-    return parts.size() == 3 ? AskedFor{ItemId(outward(parts[0])), outward(parts[1]), outward(parts[2])} : AskedFor{};
+int ReadingDesk::current() const {
+    const auto* asked = among(m_asked, m_reads);
+    return asked ? static_cast<int>(asked - m_asked.data()) : -1;
 }
 
 ReadingCount ReadingDesk::count() const {
-    const auto* asked = among(m_asked, key());
+    const auto* asked = among(m_asked, m_reads);
     return asked ? asked->count : ReadingCount{};
 }
 
-const Quantity* ReadingDesk::quantity() const { return quantityNamed(key().quantity); }
+const Quantity* ReadingDesk::quantity() const { return quantityNamed(m_reads.quantity); }
 
 const ItemFacts* ReadingDesk::item() const {
-    return m_desk && m_desk->file() ? m_desk->file()->item(key().item) : nullptr;
+    return m_desk && m_desk->file() ? m_desk->file()->item(m_reads.item) : nullptr;
 }
 
 std::vector<StatedLimit> ReadingDesk::limits() const {
     const auto* of = item();
     auto limits = of ? m_desk->file()->limitsOf(*of) : std::vector<StatedLimit>{};
-    std::erase_if(limits, [wanted = key().quantity](const auto& limit) { return limit.quantity != wanted; });
+    std::erase_if(limits, [wanted = m_reads.quantity](const auto& limit) { return limit.quantity != wanted; });
     return limits;
 }
 
-void ReadingDesk::setCurrent(const QString& current) {
-    if (m_current == current)
+void ReadingDesk::setCurrent(int at) {
+    if (at >= 0 && at < static_cast<int>(m_asked.size()))
+        read(AskedFor(m_asked[static_cast<std::size_t>(at)].of));
+}
+
+void ReadingDesk::readFor(const QString& item, const QString& line) {
+    const auto asked = std::ranges::find_if(m_asked, [&](const AskedSeries& series) {
+        return series.of.item == ItemId(outward(item)) && series.of.line == outward(line);
+    });
+    if (asked != m_asked.end())
+        read(AskedFor(asked->of));
+}
+
+void ReadingDesk::read(const AskedFor& of) {
+    if (m_reads == of)
         return;
-    m_current = current;
+    m_reads = of;
     m_question.clear();
     m_problem.clear();
     m_waiting.reset();
@@ -83,29 +96,19 @@ void ReadingDesk::setCurrent(const QString& current) {
 }
 
 QString ReadingDesk::title() const {
-    return m_current.isEmpty()
+    return m_reads == AskedFor{}
                ? QString()
-               : joined({BenchWords::quantity(key().quantity), inward(key().item.text())}, QStringLiteral(" · "));
+               : joined({BenchWords::quantity(m_reads.quantity), inward(m_reads.item.text())}, QStringLiteral(" · "));
 }
 
 QString ReadingDesk::limit() const {
     const auto found = limits();
-    if (m_current.isEmpty())
+    if (m_reads == AskedFor{})
         return {};
     if (found.empty())
         return tr(
             "The record holds no limit for this type. Enter what its manual states: kind of entry 'limit of a type'.");
-    QStringList texts;
-    for (const auto& each : found) {
-        QStringList bounds;
-        if (each.least)
-            bounds += tr("at least %1").arg(inward(amountText(*each.least)));
-        if (each.most)
-            bounds += tr("at most %1").arg(inward(amountText(*each.most)));
-        texts +=
-            joined({bounds.join(QStringLiteral(", ")), inward(each.passes), inward(each.source)}, QStringLiteral("; "));
-    }
-    return texts.join(u'\n');
+    return limitsText(found);
 }
 
 QString ReadingDesk::progress() const { return item() ? progressText(count()) : QString(); }
@@ -179,7 +182,7 @@ void ReadingDesk::chooseDefaults() {
     const bool named = !m_tester.isEmpty();
     for (const auto& reading : m_desk->file()->inspection.readings)
         if (reading.body.tester &&
-            (reading.body.quantity == known->slug || (!named && reading.body.item == key().item)))
+            (reading.body.quantity == known->slug || (!named && reading.body.item == m_reads.item)))
             m_tester = inward(reading.body.tester->text());
 }
 
@@ -188,20 +191,20 @@ void ReadingDesk::showAll() {
     goOn();
     const bool here = m_desk && m_desk->file() && quantity();
     showPanels();
-    m_taken.show(here ? takenRows(*m_desk->file(), key().item, key().quantity) : std::vector<Choice>{});
+    m_taken.show(here ? takenRows(*m_desk->file(), m_reads.item, m_reads.quantity) : std::vector<Choice>{});
     emit changed();
 }
 
 void ReadingDesk::showSeries() {
     m_asked = m_desk && m_desk->file() ? askedSeries(*m_desk->file()) : std::vector<AskedSeries>{};
-    if (!among(m_asked, key())) {
-        const auto first = m_asked.empty() ? QString() : keyText(m_asked.front().of);
-        if (m_current != first) {
-            m_current = first;
+    if (!among(m_asked, m_reads)) {
+        const auto first = m_asked.empty() ? AskedFor{} : m_asked.front().of;
+        if (m_reads != first) {
+            m_reads = first;
             chooseDefaults();
         }
     }
-    m_series.show(seriesRows(m_asked, m_current));
+    m_series.show(seriesRows(m_asked, m_reads));
 }
 
 /// When a series has as many readings as are asked for, the next one that wants some comes by itself.
@@ -209,14 +212,14 @@ void ReadingDesk::goOn() {
     if (!m_goesOn || m_asked.empty())
         return;
     m_goesOn = false;
-    const auto* next = nextSeries(m_asked, key());
-    if (!next || next->of == key())
+    const auto* next = nextSeries(m_asked, m_reads);
+    if (!next || next->of == m_reads)
         return;
-    m_current = keyText(next->of);
+    m_reads = next->of;
     m_justTaken.clear();
     m_gore = m_row = 0;
     chooseDefaults();
-    m_series.show(seriesRows(m_asked, m_current));
+    m_series.show(seriesRows(m_asked, m_reads));
 }
 
 /// What was read, and where the plan still asks; the first such place is chosen unless another is.
@@ -227,7 +230,7 @@ void ReadingDesk::showPanels() {
         return;
     }
     const auto& file = *m_desk->file();
-    auto marks = panelMarks(file, of->id, key().quantity);
+    auto marks = panelMarks(file, of->id, m_reads.quantity);
     const auto count = this->count();
     const auto* type = file.type(*of);
     int left = count.wanted - count.taken;
@@ -301,7 +304,7 @@ void ReadingDesk::enter(const QString& value, const QString& below) {
 void ReadingDesk::take(double value, bool heldLoad, std::optional<double> below, bool confirmed) {
     if (!m_desk || !m_desk->isOpen() || !quantity())
         return;
-    const auto wanted = key();
+    const auto& wanted = m_reads;
     ReadingTaken reading;
     reading.item = wanted.item;
     reading.quantity = wanted.quantity;

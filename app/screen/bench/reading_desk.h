@@ -19,9 +19,10 @@ class ReadingDesk : public QObject {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::InspectionDesk* desk READ desk WRITE setDesk NOTIFY changed FINAL REQUIRED)
-    /// What is to be read: value "item|line|quantity"; label; detail: item and "12 of 24"; number: still asked for
+    /// What is to be read: value: the quantity; label: that and the item; detail: "12 of 24"; number: still asked for
     Q_PROPERTY(crownring::screen::ChoiceModel* series READ series CONSTANT FINAL)
-    Q_PROPERTY(QString current READ current WRITE setCurrent NOTIFY changed FINAL)
+    /// Whose readings are taken: its place among the series, -1 for none.
+    Q_PROPERTY(int current READ current WRITE setCurrent NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString limit READ limit NOTIFY changed
                    FINAL) ///< "at least 133.4 N: held at the proof load …" or what is missing
@@ -59,8 +60,11 @@ public:
     [[nodiscard]] InspectionDesk* desk() const { return m_desk; }
     void setDesk(InspectionDesk* desk);
     [[nodiscard]] ChoiceModel* series() { return &m_series; }
-    [[nodiscard]] QString current() const { return m_current; }
-    void setCurrent(const QString& current);
+    [[nodiscard]] int current() const;
+    void setCurrent(int at);
+    [[nodiscard]] const AskedFor& reads() const { return m_reads; } ///< of no item where nothing is read
+    /// To the first series that a line of the checklist asks for of an item; where there is none, nothing changes.
+    Q_INVOKABLE void readFor(const QString& item, const QString& line);
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString limit() const;
     [[nodiscard]] QString progress() const;
@@ -117,7 +121,7 @@ private:
         have = next;
         emit changed();
     }
-    [[nodiscard]] AskedFor key() const;
+    void read(const AskedFor& of);
     [[nodiscard]] ReadingCount count() const; ///< of the series at hand
     [[nodiscard]] const Quantity* quantity() const;
     [[nodiscard]] const ItemFacts* item() const;
@@ -135,7 +139,7 @@ private:
     ChoiceModel m_units;
     ChoiceModel m_taken;
     PanelModel m_panels;
-    QString m_current;
+    AskedFor m_reads;
     QString m_proof, m_direction, m_unit, m_tester, m_pressure, m_area, m_jaw;
     QString m_question, m_problem;
     std::optional<ReadingTaken> m_waiting; ///< for an answer to the question

@@ -15,24 +15,33 @@ namespace crownring::screen {
 
 using namespace words;
 
-QString keyText(const AskedFor& of) {
-    return inward(of.item.text()) + u'|' + inward(of.line) + u'|' + inward(of.quantity);
-}
-
 QString progressText(const ReadingCount& count) {
     return count.wanted > 0  ? ReadingRows::tr("%1 of %2").arg(count.taken).arg(count.wanted)
            : count.taken > 0 ? ReadingRows::tr("%n taken", nullptr, count.taken)
                              : ReadingRows::tr("not asked for");
 }
 
-std::vector<Choice> seriesRows(std::span<const AskedSeries> asked, const QString& current) {
-    std::vector<Choice> series;
-    for (const auto& [of, count] : asked) {
-        const auto value = keyText(of);
-        series.push_back({value,
-                          joined({BenchWords::quantity(of.quantity), inward(of.item.text())}, QStringLiteral(" · ")),
-                          progressText(count), std::max(0, count.wanted - count.taken), -1, value == current});
+QString limitsText(std::span<const StatedLimit> limits) {
+    QStringList texts;
+    for (const auto& each : limits) {
+        QStringList bounds;
+        if (each.least)
+            bounds += ReadingRows::tr("at least %1").arg(inward(amountText(*each.least)));
+        if (each.most)
+            bounds += ReadingRows::tr("at most %1").arg(inward(amountText(*each.most)));
+        texts +=
+            joined({bounds.join(QStringLiteral(", ")), inward(each.passes), inward(each.source)}, QStringLiteral("; "));
     }
+    return texts.join(u'\n');
+}
+
+std::vector<Choice> seriesRows(std::span<const AskedSeries> asked, const AskedFor& current) {
+    std::vector<Choice> series;
+    for (const auto& [of, count] : asked)
+        series.push_back({inward(of.quantity),
+                          joined({BenchWords::quantity(of.quantity), inward(of.item.text())}, QStringLiteral(" · ")),
+                          progressText(count), std::max(0, count.wanted - count.taken), -1, of == current,
+                          QVariant::fromValue(of)});
     return series;
 }
 

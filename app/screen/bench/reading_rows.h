@@ -16,12 +16,12 @@ class ReadingRows {
     Q_DECLARE_TR_FUNCTIONS(ReadingRows)
 };
 
-/// "item|line|quantity"
-[[nodiscard]] QString keyText(const AskedFor& of);
 /// "12 of 24"
 [[nodiscard]] QString progressText(const ReadingCount& count);
-/// All that lines ask for, in the order given.
-[[nodiscard]] std::vector<Choice> seriesRows(std::span<const AskedSeries> asked, const QString& current);
+/// "at least 133.4 N; held at the proof load …", one a line.
+[[nodiscard]] QString limitsText(std::span<const StatedLimit> limits);
+/// All that lines ask for, in the order given. Each stands for an `AskedFor`.
+[[nodiscard]] std::vector<Choice> seriesRows(std::span<const AskedSeries> asked, const AskedFor& current);
 [[nodiscard]] std::vector<PanelMark> panelMarks(const BenchFile& file, const ItemId& item, const std::string& quantity);
 /// Latest first; `chosen` are those that fail.
 [[nodiscard]] std::vector<Choice> takenRows(const BenchFile& file, const ItemId& item, const std::string& quantity);

@@ -30,10 +30,6 @@ namespace {
 
 const words::Spoken language;
 
-QString personKey(const Entitlement& entitlement) {
-    return inward(entitlement.person.text()) + u'|' + inward(capacityName(entitlement.capacity));
-}
-
 /// "Tarnwick maintenance manual, revision 4", once for each type on the bench.
 QString manualsOf(const BenchFile& file) {
     QStringList manuals;
@@ -61,7 +57,22 @@ void ReleaseDesk::setDesk(InspectionDesk* desk) {
 
 QString ReleaseDesk::cautionText() const { return words::said(Phrase{ReleasePhrase::CautionText, {}}); }
 
-void ReleaseDesk::setSigner(const QString& signer) {
+int ReleaseDesk::signerAt() const {
+    const auto& people = m_people.choices();
+    const auto at = std::ranges::find(people, QVariant::fromValue(m_signer.value_or(Signer{})), &Choice::of);
+    return !m_signer || at == people.end() ? -1 : static_cast<int>(at - people.begin());
+}
+
+QString ReleaseDesk::signer() const { return m_signer ? inward(m_signer->person.text()) : QString(); }
+
+void ReleaseDesk::setSignerAt(int at) {
+    const auto& people = m_people.choices();
+    setSigner(at < 0 || at >= m_people.count()
+                  ? std::nullopt
+                  : std::optional(people[static_cast<std::size_t>(at)].of.value<Signer>()));
+}
+
+void ReleaseDesk::setSigner(const std::optional<Signer>& signer) {
     m_signer = signer;
     refresh();
 }
@@ -83,12 +94,12 @@ void ReleaseDesk::setLimitations(const QString& limitations) {
 Signing ReleaseDesk::asSigned() const {
     Signing signing;
     signing.outcome = static_cast<Outcome>(m_outcome);
-    signing.person = PersonId(outward(m_signer.section(u'|', 0, 0)));
+    signing.person = m_signer ? m_signer->person : PersonId();
     // Until somebody is chosen the words are those of who usually signs.
     const bool european = !m_desk || !m_desk->file() || regimeOf(m_desk->file()->visit()) == Regime::PartMl;
-    signing.capacity =
-        capacityFrom(outward(m_signer.section(u'|', 1)))
-            .value_or(european ? Capacity::IndependentCertifyingStaff : Capacity::InspectionAuthorization);
+    signing.capacity = m_signer   ? m_signer->capacity
+                       : european ? Capacity::IndependentCertifyingStaff
+                                  : Capacity::InspectionAuthorization;
     for (const auto& line : m_manuals.split(u'\n', Qt::SkipEmptyParts))
         if (!line.trimmed().isEmpty())
             signing.manuals.push_back(outward(line));
@@ -108,7 +119,7 @@ void ReleaseDesk::refresh() {
         m_shownFor = m_desk->inspection();
         m_outcome = 0;
         m_limitations.clear();
-        m_signer.clear();
+        m_signer.reset();
         m_manuals = manualsOf(file);
         m_statement.clear(); // nothing of the inspection before stands under this one
         m_statementSource.clear();
@@ -150,8 +161,9 @@ void ReleaseDesk::takeDraft(const ReleaseDraft& draft) {
     std::vector<Choice> refusals;
     for (std::size_t i = 0; i < draft.refusals.size(); ++i) {
         const auto& each = draft.refusals[i];
-        refusals.push_back({QString::number(i) + u'|' + inward(each.line), words::message(each),
-                            joined({words::mend(each), inward(each.rule)}, QStringLiteral(" · ")), -1, -1, false});
+        refusals.push_back({inward(each.line), words::message(each),
+                            joined({words::mend(each), inward(each.rule)}, QStringLiteral(" · ")), -1, -1, false,
+                            QVariant::fromValue(i)});
     }
     m_maySign = draft.refusals.empty();
     m_refusals.show(std::move(refusals));
@@ -177,13 +189,14 @@ void ReleaseDesk::showPeople() {
         signatory.person = each.person;
         signatory.capacity = each.capacity;
         const auto bar = mayRelease(file.entitlements, signatory, file.visit());
-        const auto key = personKey(each);
-        if (std::ranges::any_of(people, [&](const Choice& have) { return have.value == key; }))
+        const auto signer = QVariant::fromValue(Signer{each.person, each.capacity});
+        if (std::ranges::find(people, signer, &Choice::of) != people.end())
             continue;
         people.push_back(
-            {key, tr("%1, %2").arg(inward(each.person.text()), words::said(termOf(each.capacity))),
+            {inward(each.person.text()),
+             tr("%1, %2").arg(inward(each.person.text()), words::said(termOf(each.capacity))),
              bar ? joined({words::said(bar->why), inward(bar->rule)}, QStringLiteral(" · ")) : inward(each.licence), -1,
-             -1, !bar});
+             -1, !bar, signer});
     }
     std::ranges::stable_sort(people, [](const Choice& a, const Choice& b) { return a.chosen > b.chosen; });
     m_people.show(std::move(people));
@@ -231,12 +244,12 @@ void ReleaseDesk::showDueNext() {
              if (answer)
                  for (const auto& row : (*answer)->rows)
                      if (row.state.standing != Standing::Closed && isRequired(row.state))
-                         rows.push_back({inward(row.item->id.text() + "|" + row.requirement->id.text()),
-                                         words::said(row.requirement->title),
+                         rows.push_back({inward(row.item->id.text()), words::said(row.requirement->title),
                                          joined({inward(row.item->id.text()), DueTexts::due(row), DueTexts::left(row),
                                                  Words::standing(row.state)},
                                                 QStringLiteral(" · ")),
-                                         -1, static_cast<int>(row.state.standing), false});
+                                         -1, static_cast<int>(row.state.standing), false,
+                                         inward(row.requirement->id.text())});
              m_dueNext.show(std::move(rows));
          });
 }

@@ -12,13 +12,22 @@
 
 namespace crownring::screen {
 
+/// A person in one of the capacities that the record entitles them to.
+struct Signer {
+    PersonId person;
+    Capacity capacity = Capacity::PilotOwner;
+    bool operator==(const Signer&) const = default;
+};
+
 class ReleaseDesk : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::InspectionDesk* desk READ desk WRITE setDesk NOTIFY changed FINAL REQUIRED)
-    /// value: "person|capacity"; label: person; detail: capacity, licence, until
+    /// value: person; label: person and capacity; detail: licence, or why not
     Q_PROPERTY(crownring::screen::ChoiceModel* people READ people CONSTANT FINAL)
-    Q_PROPERTY(QString signer READ signer WRITE setSigner NOTIFY changed FINAL)
+    /// Who signs, and as what: a place among `people`, -1 until somebody is chosen.
+    Q_PROPERTY(int signerAt READ signerAt WRITE setSignerAt NOTIFY changed FINAL)
+    Q_PROPERTY(QString signer READ signer NOTIFY changed FINAL) ///< the person; empty until then
     /// 0 release, 1 list of discrepancies, 2 abandon
     Q_PROPERTY(int outcome READ outcome WRITE setOutcome NOTIFY changed FINAL)
     Q_PROPERTY(QString manuals READ manuals WRITE setManuals NOTIFY changed FINAL) ///< one a line
@@ -43,8 +52,10 @@ public:
     [[nodiscard]] InspectionDesk* desk() const { return m_desk; }
     void setDesk(InspectionDesk* desk);
     [[nodiscard]] ChoiceModel* people() { return &m_people; }
-    [[nodiscard]] QString signer() const { return m_signer; }
-    void setSigner(const QString& signer);
+    [[nodiscard]] int signerAt() const;
+    void setSignerAt(int at);
+    [[nodiscard]] QString signer() const;
+    void setSigner(const std::optional<Signer>& signer);
     [[nodiscard]] int outcome() const { return m_outcome; }
     void setOutcome(int outcome);
     [[nodiscard]] QString manuals() const { return m_manuals; }
@@ -84,7 +95,7 @@ private:
     ChoiceModel m_sections;
     ChoiceModel m_dueNext;
     ChoiceModel m_ownerRules;
-    QString m_signer;
+    std::optional<Signer> m_signer;
     QString m_manuals;
     QString m_limitations;
     QString m_statement;

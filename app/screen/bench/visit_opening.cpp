@@ -13,16 +13,25 @@
 #include "words/words.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace crownring::screen {
 
 using namespace words;
 
 void VisitOpening::movedIn() {
-    connect(&house().fleet, &Fleet::changed, this, &VisitOpening::showChoices);
+    connect(&house().fleet, &Fleet::changed, this, &VisitOpening::look);
     connect(&house().habits, &Habits::changed, this, &VisitOpening::changed);
     showVisits();
-    showChoices();
+    look();
+}
+
+void VisitOpening::look() {
+    const auto before = std::exchange(m_sheet, house().fleet.sheet());
+    if (!m_sheet || !m_sheet->mends(before))
+        return showChoices();
+    for (const auto& item : m_sheet->mend().items)
+        m_items.change(choiceOf(*m_sheet->item(item)));
 }
 
 void VisitOpening::begin(const QString& balloon) {
@@ -36,10 +45,8 @@ void VisitOpening::setBalloon(const QString& balloon) {
     m_balloon = balloon;
     m_chosen.clear();
     if (const auto sheet = house().fleet.sheet())
-        if (const auto fitted = sheet->itemsOfBalloon.find(Registration(outward(balloon)));
-            fitted != sheet->itemsOfBalloon.end())
-            for (const auto* item : fitted->second)
-                m_chosen.insert(item->id);
+        for (const auto* item : sheet->itemsOf(Registration(outward(balloon))))
+            m_chosen.insert(item->id);
     showChoices();
     askOffer();
 }
@@ -78,12 +85,23 @@ void VisitOpening::toggleWork(const QString& value) {
     emit changed();
 }
 
+Choice VisitOpening::choiceOf(const ItemFacts& item) const {
+    const auto* worst = m_sheet->worstOf(item.id);
+    return {inward(item.id.text()),
+            inward(item.id.text()),
+            joined({Words::kind(item.kind), inward(item.type.value_or("")),
+                    item.balloon ? inward(item.balloon->text()) : tr("in the pool")},
+                   QStringLiteral(" · ")),
+            -1,
+            worst ? static_cast<int>(worst->state.standing) : -1,
+            m_chosen.contains(item.id)};
+}
+
 void VisitOpening::showChoices() {
-    const auto sheet = house().fleet.sheet();
-    if (!sheet)
+    if (!m_sheet)
         return;
     std::vector<Choice> balloons{{QString(), tr("loose items"), {}, -1, -1, m_balloon.isEmpty()}};
-    for (const auto& card : sheet->balloons) {
+    for (const auto& card : m_sheet->balloons()) {
         const auto name = inward(card.balloon.text());
         balloons.push_back({name,
                             card.title.empty() ? name : tr("%1, %2").arg(name, inward(card.title)),
@@ -94,24 +112,18 @@ void VisitOpening::showChoices() {
     }
     m_balloons.show(std::move(balloons));
     const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
+    const auto balloon = m_balloon.isEmpty() ? std::nullopt : std::optional(Registration(outward(m_balloon)));
     std::vector<Choice> items;
-    for (const auto& item : sheet->due.items) {
-        const bool here = item.balloon && inward(item.balloon->text()) == m_balloon && !m_balloon.isEmpty();
-        const auto* worst = sheet->worstOf(item.id);
-        Choice choice{inward(item.id.text()),
-                      inward(item.id.text()),
-                      joined({Words::kind(item.kind), inward(item.type.value_or("")),
-                              item.balloon ? inward(item.balloon->text()) : tr("in the pool")},
-                             QStringLiteral(" · ")),
-                      -1,
-                      worst ? static_cast<int>(worst->state.standing) : -1,
-                      m_chosen.contains(item.id)};
+    for (const auto& item : m_sheet->items()) {
+        const bool here = item.balloon == balloon && (balloon || words.isEmpty());
+        if (!here && words.isEmpty() && !m_chosen.contains(item.id))
+            continue;
+        auto choice = choiceOf(item);
         const auto text = choice.label + u' ' + choice.detail;
         const bool wanted = !words.isEmpty() && std::all_of(words.begin(), words.end(), [&](const QString& word) {
             return text.contains(word, Qt::CaseInsensitive);
         });
-        const bool loose = m_balloon.isEmpty() && words.isEmpty() && !item.balloon;
-        if (choice.chosen || here || wanted || loose)
+        if (choice.chosen || here || wanted)
             items.push_back(std::move(choice));
     }
     std::stable_sort(items.begin(), items.end(), [](const Choice& a, const Choice& b) { return a.chosen > b.chosen; });

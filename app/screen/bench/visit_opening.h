@@ -5,6 +5,7 @@
 /// inspection.
 
 #include "acts/open_inspection.h"
+#include "screen/desk/fleet.h"
 #include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"
 
@@ -67,11 +68,14 @@ signals:
 
 private:
     void movedIn() override;
+    void look();
     void showChoices();
+    [[nodiscard]] Choice choiceOf(const ItemFacts& item) const;
     void showVisits();
     void showProposals();
     void askOffer();
 
+    Sheet m_sheet; ///< what the choices are of
     ChoiceModel m_balloons;
     ChoiceModel m_items;
     ChoiceModel m_visits;

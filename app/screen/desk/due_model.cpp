@@ -14,12 +14,13 @@ namespace crownring::screen {
 using namespace words;
 
 bool DueModel::Line::sameAs(const Line& other) const {
-    return row->item->id == other.row->item->id && row->requirement->id == other.row->requirement->id;
+    return row == other.row ||
+           (row->item->id == other.row->item->id && row->requirement->id == other.row->requirement->id);
 }
 
 bool DueModel::Line::operator==(const Line& other) const {
-    return row->state == other.row->state && row->item->balloon == other.row->item->balloon &&
-           row->requirement->title == other.row->requirement->title;
+    return row == other.row || (row->state == other.row->state && row->item->balloon == other.row->item->balloon &&
+                                row->requirement->title == other.row->requirement->title);
 }
 
 int DueModel::rowCount(const QModelIndex& parent) const {
@@ -77,13 +78,76 @@ QHash<int, QByteArray> DueModel::roleNames() const {
             {RemarkRole, "remark"}, {SpokenRole, "spoken"}};
 }
 
-void DueModel::show(Sheet sheet, const RowNumbers& numbers) {
+void DueModel::show(Sheet sheet, const DueRows& rows) {
     std::vector<Line> lines;
-    lines.reserve(numbers.size());
-    for (const auto number : numbers)
-        lines.push_back({&sheet->due.rows[number]});
+    lines.reserve(rows.size());
+    for (const auto* row : rows)
+        lines.push_back({row});
     const auto kept = std::exchange(m_sheet, std::move(sheet)); // the old rows are looked at until they are replaced
     replaceRows(m_lines, std::move(lines));
+}
+
+void DueModel::mend(Sheet sheet, const DueRows& gone, const DueRows& come, const DueBefore& before) {
+    const auto kept = std::exchange(m_sheet, std::move(sheet)); // the old rows are looked at until they are replaced
+    const auto count = m_lines.size();
+    std::vector<bool> placed(come.size());
+    for (const auto* old : gone) {
+        const auto same = std::ranges::find_if(come, [&](const DueRow* row) { return Line{row}.sameAs({old}); });
+        if (same == come.end()) {
+            remove(*old, before);
+        } else {
+            replace(*old, **same, before);
+            placed[static_cast<std::size_t>(same - come.begin())] = true;
+        }
+    }
+    for (std::size_t at = 0; at < come.size(); ++at)
+        if (!placed[at])
+            insert(*come[at], before);
+    if (m_lines.size() != count)
+        emit countChanged();
+}
+
+/// Where it stands, or would stand.
+std::ptrdiff_t DueModel::placeOf(const DueRow& row, const DueBefore& before) const {
+    auto at =
+        std::ranges::lower_bound(m_lines, row, before, [](const Line& line) -> const DueRow& { return *line.row; });
+    while (at != m_lines.end() && at->row != &row && !before(row, *at->row))
+        ++at;
+    return at - m_lines.begin();
+}
+
+void DueModel::replace(const DueRow& gone, const DueRow& come, const DueBefore& before) {
+    const auto from = placeOf(gone, before);
+    const auto sought = placeOf(come, before); // with the old one still there
+    const auto to = sought > from ? sought - 1 : sought;
+    const auto first = m_lines.begin();
+    if (from < to) {
+        beginMoveRows({}, static_cast<int>(from), static_cast<int>(from), {}, static_cast<int>(to) + 1);
+        std::rotate(first + from, first + from + 1, first + to + 1);
+        endMoveRows();
+    } else if (to < from) {
+        beginMoveRows({}, static_cast<int>(from), static_cast<int>(from), {}, static_cast<int>(to));
+        std::rotate(first + to, first + from, first + from + 1);
+        endMoveRows();
+    }
+    const bool changes = !(first[to] == Line{&come});
+    first[to] = {&come};
+    if (changes)
+        emit dataChanged(index(static_cast<int>(to)), index(static_cast<int>(to)));
+}
+
+void DueModel::remove(const DueRow& gone, const DueBefore& before) {
+    const auto at = placeOf(gone, before);
+    beginRemoveRows({}, static_cast<int>(at), static_cast<int>(at));
+    m_lines.erase(m_lines.begin() + at);
+    endRemoveRows();
+}
+
+void DueModel::insert(const DueRow& come, const DueBefore& before) {
+    const auto at = placeOf(come, before);
+    beginInsertRows({}, static_cast<int>(at), static_cast<int>(at));
+    m_lines.insert(m_lines.begin() + at, {&come});
+    endInsertRows();
 }
 
 int DueModel::find(const QString& item, const QString& requirement) const {

@@ -7,7 +7,11 @@
 #include "screen/desk/fleet.h"
 #include "screen/lists/list_base.h"
 
+#include <functional>
+
 namespace crownring::screen {
+
+using DueBefore = std::function<bool(const DueRow&, const DueRow&)>;
 
 class DueModel : public crownring::screen::ListBase {
     Q_OBJECT
@@ -38,7 +42,10 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
-    void show(Sheet sheet, const RowNumbers& numbers);
+    void show(Sheet sheet, const DueRows& rows);
+    /// Other rows in place of some: what stays of a requirement is changed or moved, and nothing else is touched.
+    /// @param before the order in which the list stands and stays; @pre `gone` are in it, and `come` of the same items
+    void mend(Sheet sheet, const DueRows& gone, const DueRows& come, const DueBefore& before);
     [[nodiscard]] const DueRow* row(int at) const;
     Q_INVOKABLE int find(const QString& item, const QString& requirement) const;
 
@@ -48,6 +55,11 @@ private:
         [[nodiscard]] bool sameAs(const Line& other) const;
         bool operator==(const Line& other) const;
     };
+    [[nodiscard]] std::ptrdiff_t placeOf(const DueRow& row, const DueBefore& before) const;
+    void replace(const DueRow& gone, const DueRow& come, const DueBefore& before);
+    void remove(const DueRow& gone, const DueBefore& before);
+    void insert(const DueRow& come, const DueBefore& before);
+
     Sheet m_sheet;
     std::vector<Line> m_lines;
 };

@@ -1,126 +1,110 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/desk/fleet.h"
 
-#include "answers/due.h"
 #include "screen/desk/day.h"
 #include "screen/desk/house.h"
 #include "screen/desk/record_desk.h"
-#include "words/sentence.h"
 #include "words/words.h"
 
-#include <algorithm>
+#include <utility>
 
 namespace crownring::screen {
 
 using namespace words;
 
-namespace {
-
-const DueRow* firstThatCounts(const FleetSheet& sheet, const RowNumbers& numbers) {
-    for (const auto number : numbers)
-        if (isRequired(sheet.due.rows[number].state))
-            return &sheet.due.rows[number];
-    return nullptr;
-}
-
-template <class Key, class Value>
-const Value* found(const std::unordered_map<Key, Value>& map, const Key& key) {
-    const auto at = map.find(key);
-    return at == map.end() ? nullptr : &at->second;
-}
-
-}
-
-const DueRow* FleetSheet::worstOf(const ItemId& item) const {
-    const auto* rows = found(rowsOfItem, item);
-    return rows ? firstThatCounts(*this, *rows) : nullptr;
-}
-
-const Headline& FleetSheet::headlineOf(const Registration& balloon) const {
-    static const Headline none;
-    const auto* headline = found(headlines, balloon);
-    return headline ? *headline : none;
-}
-
-const BalloonCard* FleetSheet::card(const Registration& balloon) const {
-    const auto at = std::find_if(balloons.begin(), balloons.end(),
-                                 [&](const BalloonCard& each) { return each.balloon == balloon; });
-    return at == balloons.end() ? nullptr : &*at;
-}
-
-const ItemFacts* FleetSheet::item(const ItemId& item) const {
-    const auto* facts = found(items, item);
-    return facts ? *facts : nullptr;
-}
-
-Result<Sheet> fleetSheet(Books& books, CivilDate on) {
-    auto list = due(books, {}, on);
-    if (!list)
-        return tl::unexpected(list.error());
-    auto cards = books.balloons(on);
-    if (!cards)
-        return tl::unexpected(cards.error());
-
-    auto sheet = std::make_shared<FleetSheet>();
-    sheet->on = on;
-    sheet->due = std::move(*list);
-    sheet->balloons = std::move(*cards);
-    for (std::uint32_t number = 0; number < sheet->due.rows.size(); ++number) {
-        const auto& item = *sheet->due.rows[number].item;
-        sheet->rowsOfItem[item.id].push_back(number);
-        if (item.balloon)
-            sheet->rowsOfBalloon[*item.balloon].push_back(number);
-    }
-    auto titles = std::make_shared<words::Titles>();
-    for (const auto& adoption : sheet->due.obligations->adoptions())
-        for (const auto& requirement : adoption.programme->requirements)
-            (*titles)[requirement.id] = words::said(requirement.title).toStdString();
-    sheet->titles = std::move(titles);
-    for (const auto& item : sheet->due.items) {
-        sheet->items.emplace(item.id, &item);
-        if (item.balloon)
-            sheet->itemsOfBalloon[*item.balloon].push_back(&item);
-    }
-    for (auto& [balloon, items] : sheet->itemsOfBalloon)
-        std::sort(items.begin(), items.end(), [](const ItemFacts* a, const ItemFacts* b) {
-            return std::tie(a->kind, a->place, a->id) < std::tie(b->kind, b->place, b->id);
-        });
-    auto governing = headlines(books, sheet->due, true);
-    if (!governing)
-        return tl::unexpected(governing.error());
-    sheet->headlines = std::move(*governing);
-    return Sheet(std::move(sheet));
-}
-
 Fleet::Fleet(const Day& day, RecordDesk& desk) : m_day(day), m_desk(desk) {
-    connect(&m_day, &Day::changed, this, &Fleet::askAgain);
+    connect(&m_day, &Day::changed, this, &Fleet::askWhole);
     connect(&m_desk, &RecordDesk::changed, this, &Fleet::askAgain);
+    connect(&m_desk, &RecordDesk::opening, this, &Fleet::forget);
 }
 
 Fleet* Fleet::create(QQmlEngine* engine, QJSEngine*) { return lent(House::of(*engine).fleet); }
 
 std::shared_ptr<const words::Titles> Fleet::titles() const {
-    return m_sheet ? m_sheet->titles : std::make_shared<const words::Titles>();
+    return m_sheet ? m_sheet->titles() : std::make_shared<const words::Titles>();
 }
 
-bool Fleet::empty() const { return m_sheet && m_sheet->balloons.empty() && m_sheet->due.items.empty(); }
+bool Fleet::empty() const { return m_sheet && m_sheet->isEmpty(); }
 
+/// What was written while an answer is under way is asked for after it.
 void Fleet::askAgain() {
+    if (m_asking)
+        m_again = true;
+    else if (m_kept)
+        askMend();
+    else
+        askWhole();
+}
+
+void Fleet::askWhole() {
+    m_kept = false;
     if (!m_desk.isOpen())
         return;
     const auto turn = ++m_turn;
     setAsking(true);
-    const auto on = m_day.date();
-    hear(m_desk.ask([on](Record& record) { return fleetSheet(record, on); }), this,
-         [this, turn](const Result<Sheet>& answer) {
+    hear(m_desk.ask([on = m_day.date()](Record& record) { return FleetSheet::listed(record, on); }), this,
+         [this, turn](const Result<Sheet>& list) {
              if (turn != m_turn)
                  return;
-             m_problem = answer ? QString() : Words::problem(answer.error());
-             if (answer)
-                 m_sheet = *answer;
-             emit changed();
-             setAsking(false);
+             if (!list)
+                 return fail(list.error());
+             m_list = *list;
+             emit listed();
+             hear(m_desk.ask([list = *list](Record& record) { return FleetSheet::governed(list, record); }), this,
+                  [this, turn](const Result<Sheet>& sheet) {
+                      if (turn != m_turn)
+                          return;
+                      if (!sheet)
+                          return fail(sheet.error());
+                      take(*sheet);
+                  });
          });
+}
+
+void Fleet::askMend() {
+    const auto turn = ++m_turn;
+    setAsking(true);
+    hear(m_desk.ask([sheet = m_sheet](Record& record) { return FleetSheet::mended(sheet, record); }), this,
+         [this, turn](const Result<Sheet>& sheet) {
+             if (turn != m_turn)
+                 return;
+             if (!sheet)
+                 return fail(sheet.error());
+             if (!*sheet)
+                 return askWhole();
+             take(*sheet);
+         });
+}
+
+/// Another record takes the place of this one: what is under way is of the old one.
+void Fleet::forget() {
+    ++m_turn;
+    m_kept = m_again = false;
+    setAsking(false);
+}
+
+void Fleet::take(const Sheet& sheet) {
+    m_problem.clear();
+    m_kept = true;
+    if (sheet != m_sheet) {
+        m_list = m_sheet = sheet;
+        emit listed();
+        emit changed();
+    }
+    finish();
+}
+
+void Fleet::finish() {
+    setAsking(false);
+    if (std::exchange(m_again, false))
+        askAgain();
+}
+
+void Fleet::fail(const Problem& problem) {
+    m_problem = Words::problem(problem);
+    m_kept = false;
+    emit changed();
+    finish();
 }
 
 void Fleet::setAsking(bool asking) {

@@ -1,21 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The whole fleet on the day asked: asked once of the record, then shared by all places. A sheet never changes; a new
-/// day or a new entry makes a new sheet.
+/// The fleet on the day asked, for all places: asked once of the record as a whole, then again for what entries touch.
+/// The due list comes first; what governs balloons follows a moment later, and only then is the sheet there.
 
-#include "answers/balloon_lines.h"
-#include "registry/books.h"
-#include "rules/due/due_list.h"
-#include "words/sentences.h"
+#include "screen/desk/fleet_sheet.h"
 
 #include <QObject>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
-
-#include <memory>
-#include <unordered_map>
-#include <vector>
 
 class QJSEngine;
 class QQmlEngine;
@@ -24,33 +17,6 @@ namespace crownring::screen {
 
 class Day;
 class RecordDesk;
-
-using RowNumbers = std::vector<std::uint32_t>;
-
-struct FleetSheet {
-    CivilDate on;
-    DueList due;
-    std::vector<BalloonCard> balloons;
-
-    std::unordered_map<ItemId, RowNumbers> rowsOfItem;          ///< into due.rows, worst first
-    std::unordered_map<ItemId, const ItemFacts*> items;         ///< into due.items
-    std::unordered_map<Registration, RowNumbers> rowsOfBalloon; ///< of what is fitted
-    std::unordered_map<Registration, std::vector<const ItemFacts*>> itemsOfBalloon;
-    Headlines headlines; ///< into due.rows
-
-    std::shared_ptr<const words::Titles> titles; ///< of every requirement in force anywhere
-
-    /// The worst row that counts; null when there is none.
-    [[nodiscard]] const DueRow* worstOf(const ItemId& item) const;
-    /// What governs a balloon; its row is null where nothing does.
-    [[nodiscard]] const Headline& headlineOf(const Registration& balloon) const;
-    [[nodiscard]] const BalloonCard* card(const Registration& balloon) const;
-    [[nodiscard]] const ItemFacts* item(const ItemId& item) const;
-};
-using Sheet = std::shared_ptr<const FleetSheet>;
-
-/// Builds the sheet; runs on the storage thread.
-[[nodiscard]] Result<Sheet> fleetSheet(Books& books, CivilDate on);
 
 class Fleet : public QObject {
     Q_OBJECT
@@ -67,6 +33,8 @@ public:
     static Fleet* create(QQmlEngine*, QJSEngine*);
 
     [[nodiscard]] const Sheet& sheet() const { return m_sheet; } ///< null before the first answer
+    /// The same, or the due list alone while what governs balloons is still asked for.
+    [[nodiscard]] const Sheet& list() const { return m_list; }
     /// None before the first answer.
     [[nodiscard]] std::shared_ptr<const words::Titles> titles() const;
     [[nodiscard]] bool ready() const { return m_sheet != nullptr; }
@@ -76,19 +44,31 @@ public:
     [[nodiscard]] bool empty() const;
 
 signals:
+    /// `list` is another one.
+    void listed();
+    /// `sheet` is another one; whether it only mends the one before, the sheet tells.
     void changed();
     void askingChanged();
 
 private:
     void askAgain();
+    void askWhole();
+    void askMend();
+    void forget();
+    void take(const Sheet& sheet);
+    void finish();
+    void fail(const Problem& problem);
     void setAsking(bool asking);
 
     const Day& m_day;
     RecordDesk& m_desk;
     Sheet m_sheet;
+    Sheet m_list;
     QString m_problem;
     int m_turn = 0;
     bool m_asking = false;
+    bool m_again = false; ///< something was written meanwhile
+    bool m_kept = false;  ///< the sheet is of the record that is open and the day asked
 };
 
 }

@@ -176,13 +176,10 @@ const DueRow* FabricDesk::rowOfReadings() const {
     const auto& sheet = house().fleet.sheet();
     if (!sheet || !m_sight)
         return nullptr;
-    const auto rows = sheet->rowsOfItem.find(m_sight->of().id);
-    if (rows == sheet->rowsOfItem.end())
-        return nullptr;
     const auto id = fabricRequirementId(m_sight->at().quantity);
-    for (const auto number : rows->second)
-        if (sheet->due.rows[number].requirement->id == id)
-            return &sheet->due.rows[number];
+    for (const auto* row : sheet->rowsOf(m_sight->of().id))
+        if (row->requirement->id == id)
+            return row;
     return nullptr;
 }
 

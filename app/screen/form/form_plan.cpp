@@ -236,14 +236,14 @@ QString FormPlan::verb(std::string_view kind) {
 
 std::vector<Choice> FormPlan::balloons(const FleetSheet& sheet) {
     std::vector<Choice> choices;
-    for (const auto& card : sheet.balloons)
+    for (const auto& card : sheet.balloons())
         choices.push_back(plain(inward(card.balloon.text()), inward(card.balloon.text())));
     return choices;
 }
 
 std::vector<Choice> FormPlan::items(const FleetSheet& sheet, const std::string& balloon) {
     std::vector<Choice> choices;
-    for (const auto& item : sheet.due.items)
+    for (const auto& item : sheet.items())
         if (balloon.empty() || (item.balloon && item.balloon->text() == balloon))
             choices.push_back(itemChoice(item));
     return choices;
@@ -253,7 +253,7 @@ std::vector<Choice> FormPlan::itemsNotOn(const FleetSheet& sheet, const std::str
     // The pool first: an item that is elsewhere can be fitted too, and is moved then.
     std::vector<Choice> pool;
     std::vector<Choice> elsewhere;
-    for (const auto& item : sheet.due.items) {
+    for (const auto& item : sheet.items()) {
         if (!item.balloon) {
             pool.push_back(itemChoice(item));
         } else if (balloon != "*" && item.balloon->text() != balloon) {
@@ -267,23 +267,19 @@ std::vector<Choice> FormPlan::itemsNotOn(const FleetSheet& sheet, const std::str
 
 std::vector<Choice> FormPlan::requirements(const FleetSheet& sheet, const std::string& item) {
     std::vector<Choice> choices;
-    const auto rows = sheet.rowsOfItem.find(ItemId(item));
-    if (rows != sheet.rowsOfItem.end())
-        for (const auto number : rows->second) {
-            if (isOfTheRecord(sheet.due.rows[number]))
-                continue;
-            const auto& requirement = *sheet.due.rows[number].requirement;
-            choices.push_back(plain(inward(requirement.id.text()), words::said(requirement.title)));
-        }
+    for (const auto* row : sheet.rowsOf(ItemId(item)))
+        if (!isOfTheRecord(*row))
+            choices.push_back(plain(inward(row->requirement->id.text()), words::said(row->requirement->title)));
     return choices;
 }
 
 std::vector<Choice> FormPlan::methods(const FleetSheet& sheet, const std::string& requirement) {
     std::vector<Choice> choices;
-    const auto row = std::find_if(sheet.due.rows.begin(), sheet.due.rows.end(),
-                                  [&](const DueRow& each) { return each.requirement->id.text() == requirement; });
-    if (row != sheet.due.rows.end())
-        for (const auto& [method, months] : row->requirement->byMethod)
+    const auto& rows = sheet.rows().pointers();
+    const auto row = std::find_if(rows.begin(), rows.end(),
+                                  [&](const DueRow* each) { return each->requirement->id.text() == requirement; });
+    if (row != rows.end())
+        for (const auto& [method, months] : (*row)->requirement->byMethod)
             choices.push_back(plain(inward(method), tr("%1 (next in %2)").arg(inward(method), Words::months(months))));
     return choices;
 }

@@ -41,36 +41,36 @@ std::vector<Choice> Search::inTheFleet() const {
         return {};
     const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
     std::vector<Choice> found;
-    for (const auto& card : sheet->balloons) {
+    for (const auto& card : sheet->balloons()) {
         const auto name = inward(card.balloon.text());
         if (found.size() < ofEach && says(name + u' ' + inward(card.title), words))
-            found.push_back(
-                {QStringLiteral("balloon:") + name, name, tr("balloon · %1").arg(inward(card.title)), -1, -1, false});
+            found.push_back({name, name, tr("balloon · %1").arg(inward(card.title)), -1, -1, false,
+                             QVariant::fromValue(What::Balloon)});
     }
     std::size_t items = 0;
-    for (const auto& item : sheet->due.items) {
+    for (const auto& item : sheet->items()) {
         const auto name = inward(item.id.text());
         const auto serial = inward(item.serial.value_or(""));
         if (items < ofEach && says(name + u' ' + serial + u' ' + inward(item.type.value_or("")), words)) {
             ++items;
-            found.push_back({QStringLiteral("item:") + name, name,
+            found.push_back({name, name,
                              tr("%1 · serial %2 · %3")
                                  .arg(Words::kind(item.kind), serial,
                                       item.balloon ? inward(item.balloon->text()) : tr("in the pool")),
-                             -1, -1, false});
+                             -1, -1, false, QVariant::fromValue(What::Item)});
         }
     }
     std::set<RequirementId> seen;
-    for (const auto& row : sheet->due.rows) {
+    for (const auto& row : sheet->rows()) {
         const auto& requirement = *row.requirement;
         if (seen.size() < ofEach && !seen.contains(requirement.id) &&
             says(inward(requirement.id.text()) + u' ' + words::said(requirement.title) + u' ' +
                      words::said(requirement.source),
                  words)) {
             seen.insert(requirement.id);
-            found.push_back({QStringLiteral("requirement:") + inward(requirement.id.text()),
-                             words::said(requirement.title),
-                             tr("requirement · %1").arg(words::said(requirement.source)), -1, -1, false});
+            found.push_back({inward(requirement.id.text()), words::said(requirement.title),
+                             tr("requirement · %1").arg(words::said(requirement.source)), -1, -1, false,
+                             QVariant::fromValue(What::Requirement)});
         }
     }
     return found;
@@ -96,10 +96,9 @@ void Search::look() {
              if (lines)
                  for (const auto& line : *lines) {
                      const auto& entry = nowOf(line);
-                     all.push_back({QStringLiteral("entry:") + inward(entry.id.text()),
-                                    Sentences::of(line, *house().fleet.titles()),
+                     all.push_back({inward(entry.id.text()), Sentences::of(line, *house().fleet.titles()),
                                     tr("journal · %1 · %2").arg(inward(entry.on.iso()), inward(entry.by)), -1, -1,
-                                    false});
+                                    false, QVariant::fromValue(What::Entry)});
                  }
              m_nothing = all.empty();
              m_found.show(std::move(all));
@@ -107,17 +106,20 @@ void Search::look() {
          });
 }
 
-void Search::choose(const QString& value) {
-    const auto what = value.section(u':', 0, 0);
-    const auto name = value.section(u':', 1);
-    if (what == u"balloon")
-        emit balloonChosen(name);
-    else if (what == u"item")
-        emit itemChosen(name);
-    else if (what == u"requirement")
-        emit requirementChosen(name);
-    else if (what == u"entry")
-        emit entryChosen(name);
+void Search::choose(int row) {
+    if (row < 0 || row >= m_found.count())
+        return;
+    const auto found = m_found.choices()[static_cast<std::size_t>(row)]; // who hears of it may search anew
+    switch (found.of.value<What>()) {
+    case What::Balloon:
+        return emit balloonChosen(found.value);
+    case What::Item:
+        return emit itemChosen(found.value);
+    case What::Requirement:
+        return emit requirementChosen(found.value);
+    case What::Entry:
+        return emit entryChosen(found.value);
+    }
 }
 
 }

@@ -14,18 +14,21 @@ class Search : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString words READ words WRITE setWords NOTIFY changed FINAL)
-    /// Value: "balloon:QE-OVA", "item:…", "requirement:…", "entry:…".
+    /// The value is a name or an id, of what is said by `What`.
     Q_PROPERTY(crownring::screen::ChoiceModel* found READ found CONSTANT FINAL)
     Q_PROPERTY(bool nothing READ nothing NOTIFY changed FINAL)
 
 public:
+    enum class What { Balloon, Item, Requirement, Entry };
+    Q_ENUM(What)
+
     using Resident::Resident;
     [[nodiscard]] QString words() const { return m_words; }
     void setWords(const QString& words);
     [[nodiscard]] ChoiceModel* found() { return &m_found; }
     [[nodiscard]] bool nothing() const { return m_nothing; }
-    /// Tells where to go: one of the signals below.
-    Q_INVOKABLE void choose(const QString& value);
+    /// Tells where to go from a row of what was found: one of the signals below. Without that row, nothing.
+    Q_INVOKABLE void choose(int row);
 
 signals:
     void changed();

@@ -5,6 +5,8 @@
 
 #include "screen/lists/list_base.h"
 
+#include <QVariant>
+
 namespace crownring::screen {
 
 struct Choice {
@@ -14,7 +16,8 @@ struct Choice {
     int number = -1;   ///< how many; -1 where that says nothing
     int standing = -1; ///< draws the gauge of that standing; -1 draws none
     bool chosen = false;
-    [[nodiscard]] bool sameAs(const Choice& other) const { return value == other.value; }
+    QVariant of{}; ///< what it stands for, where the value alone does not tell it from all others
+    [[nodiscard]] bool sameAs(const Choice& other) const { return value == other.value && of == other.of; }
     bool operator==(const Choice&) const = default;
 };
 
@@ -35,6 +38,7 @@ public:
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
     void show(std::vector<Choice> choices) { replaceRows(m_choices, std::move(choices)); }
+    void change(Choice choice) { changeRow(m_choices, std::move(choice)); }
     [[nodiscard]] const std::vector<Choice>& choices() const { return m_choices; }
     Q_INVOKABLE QString valueAt(int row) const;
     Q_INVOKABLE int indexOf(const QString& value) const;

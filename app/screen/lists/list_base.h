@@ -32,6 +32,9 @@ signals:
 protected:
     template <class Row>
     void replaceRows(std::vector<Row>& have, std::vector<Row> next);
+    /// Other content for one row; nothing where it is not in the list.
+    template <class Row>
+    void changeRow(std::vector<Row>& have, Row next);
     /// All rows are told to be drawn again.
     void touchAll();
 
@@ -70,6 +73,16 @@ void ListBase::replaceRows(std::vector<Row>& have, std::vector<Row> next) {
     takeContent(have, next);
     if (have.size() != before)
         emit countChanged();
+}
+
+template <class Row>
+void ListBase::changeRow(std::vector<Row>& have, Row next) {
+    const auto at = std::find_if(have.begin(), have.end(), [&](const Row& row) { return row.sameAs(next); });
+    if (at == have.end() || *at == next)
+        return;
+    *at = std::move(next);
+    const auto changed = index(static_cast<int>(at - have.begin()));
+    emit dataChanged(changed, changed);
 }
 
 template <class Row>

@@ -36,7 +36,7 @@ Choice limitLine(const DueRow& row, const LimitState& limit) {
 
 }
 
-void DueDetail::movedIn() { connect(&house().fleet, &Fleet::changed, this, &DueDetail::look); }
+void DueDetail::movedIn() { connect(&house().fleet, &Fleet::listed, this, &DueDetail::look); }
 
 void DueDetail::setItem(const QString& item) { show(item, m_requirement); }
 void DueDetail::setRequirement(const QString& requirement) { show(m_item, requirement); }
@@ -52,14 +52,12 @@ void DueDetail::show(const QString& item, const QString& requirement) {
 
 void DueDetail::look() {
     m_row = nullptr;
-    m_sheet = house().fleet.sheet();
+    m_sheet = house().fleet.list();
     std::vector<Choice> limits;
     if (m_sheet) {
-        const auto rows = m_sheet->rowsOfItem.find(ItemId(outward(m_item)));
-        if (rows != m_sheet->rowsOfItem.end())
-            for (const auto number : rows->second)
-                if (m_sheet->due.rows[number].requirement->id.text() == outward(m_requirement))
-                    m_row = &m_sheet->due.rows[number];
+        for (const auto* row : m_sheet->rowsOf(ItemId(outward(m_item))))
+            if (row->requirement->id.text() == outward(m_requirement))
+                m_row = row;
     }
     if (m_row != nullptr)
         for (const auto& limit : m_row->state.limits) {

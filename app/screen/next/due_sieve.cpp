@@ -35,36 +35,68 @@ auto soonestKey(const DueRow& row) {
                       due.value_or(CivilDate()), reach ? reach->left : ClockCount(0));
 }
 
+/// One sieve over many rows.
+class Sieve {
+public:
+    Sieve(const DueSieve& sieve, CivilDate on, Spread& spread, int times)
+        : m_sieve(sieve), m_words(sieve.words.split(u' ', Qt::SkipEmptyParts)), m_on(on), m_spread(spread),
+          m_times(times) {}
+
+    bool passes(const DueRow& row) {
+        if (m_sieve.balloon && row.item->balloon != m_sieve.balloon)
+            return false;
+        if (m_sieve.kind && row.item->kind != *m_sieve.kind)
+            return false;
+        if (!says(row, m_words))
+            return false;
+        const auto standing = static_cast<std::size_t>(row.state.standing);
+        m_spread.byStanding[standing] += m_times;
+        if (m_sieve.standing && row.state.standing != *m_sieve.standing)
+            return false;
+        const auto place = horizonPlace(row, m_on);
+        if (place)
+            (place->byUse ? m_spread.use[static_cast<std::size_t>(place->bin)]
+                          : m_spread.calendar[static_cast<std::size_t>(place->bin)])[standing] += m_times;
+        return !m_sieve.bin || (place && place->byUse == m_sieve.bin->byUse && place->bin == m_sieve.bin->bin);
+    }
+
+private:
+    const DueSieve& m_sieve;
+    QStringList m_words;
+    CivilDate m_on;
+    Spread& m_spread;
+    int m_times;
+};
+
+}
+
+bool comesFirst(const DueRow& a, const DueRow& b, DueOrder order) {
+    if (order == DueOrder::Soonest)
+        if (const auto before = soonestKey(a), after = soonestKey(b); before != after)
+            return before < after;
+    return comesBefore(a, b);
 }
 
 Sifted sift(const FleetSheet& sheet, const DueSieve& sieve) {
     Sifted sifted;
-    const auto words = sieve.words.split(u' ', Qt::SkipEmptyParts);
-    for (std::uint32_t number = 0; number < sheet.due.rows.size(); ++number) {
-        const auto& row = sheet.due.rows[number];
-        if (sieve.balloon && row.item->balloon != sieve.balloon)
-            continue;
-        if (sieve.kind && row.item->kind != *sieve.kind)
-            continue;
-        if (!says(row, words))
-            continue;
-        const auto standing = static_cast<std::size_t>(row.state.standing);
-        ++sifted.byStanding[standing];
-        if (sieve.standing && row.state.standing != *sieve.standing)
-            continue;
-        const auto place = horizonPlace(row, sheet.on);
-        if (place)
-            ++(place->byUse ? sifted.use[static_cast<std::size_t>(place->bin)]
-                            : sifted.calendar[static_cast<std::size_t>(place->bin)])[standing];
-        if (sieve.bin && !(place && place->byUse == sieve.bin->byUse && place->bin == sieve.bin->bin))
-            continue;
-        sifted.rows.push_back(number);
-    }
+    Sieve passing(sieve, sheet.on(), sifted.spread, 1);
+    for (const auto& row : sheet.rows())
+        if (passing.passes(row))
+            sifted.rows.push_back(&row);
     if (sieve.order == DueOrder::Soonest)
-        std::stable_sort(sifted.rows.begin(), sifted.rows.end(), [&](std::uint32_t a, std::uint32_t b) {
-            return soonestKey(sheet.due.rows[a]) < soonestKey(sheet.due.rows[b]);
-        });
+        std::ranges::stable_sort(sifted.rows, {}, [](const DueRow* row) { return soonestKey(*row); });
     return sifted;
+}
+
+DueRows siftItems(const FleetSheet& sheet, std::span<const ItemId> items, const DueSieve& sieve, Spread& spread,
+                  int times) {
+    DueRows rows;
+    Sieve passing(sieve, sheet.on(), spread, times);
+    for (const auto& item : items)
+        for (const auto* row : sheet.rowsOf(item))
+            if (passing.passes(*row))
+                rows.push_back(row);
+    return rows;
 }
 
 }

@@ -11,6 +11,7 @@
 
 #include <array>
 #include <optional>
+#include <span>
 
 namespace crownring::screen {
 
@@ -25,15 +26,26 @@ struct DueSieve {
     DueOrder order = DueOrder::Worst;
 };
 
-struct Sifted {
-    RowNumbers rows;
+/// How the rows spread over standings and over the horizon.
+struct Spread {
     /// Of all rows that pass everything but the standing and the bin.
     Tally byStanding{};
     /// Of all rows that pass everything but the bin.
     std::array<Tally, calendarBins> calendar{};
     std::array<Tally, useBins> use{};
+    bool operator==(const Spread&) const = default;
+};
+
+struct Sifted {
+    DueRows rows;
+    Spread spread;
 };
 
 [[nodiscard]] Sifted sift(const FleetSheet& sheet, const DueSieve& sieve);
+/// Of the rows of some items; added to the spread, or taken from it with `times` -1. In no order.
+[[nodiscard]] DueRows siftItems(const FleetSheet& sheet, std::span<const ItemId> items, const DueSieve& sieve,
+                                Spread& spread, int times);
+/// The order in which `sift` leaves rows.
+[[nodiscard]] bool comesFirst(const DueRow& a, const DueRow& b, DueOrder order);
 
 }

@@ -15,8 +15,8 @@ namespace crownring::screen {
 using namespace words;
 
 void NextPlace::movedIn() {
-    connect(&house().fleet, &Fleet::changed, this, &NextPlace::siftAgain);
-    siftAgain();
+    connect(&house().fleet, &Fleet::listed, this, &NextPlace::look);
+    look();
 }
 
 void NextPlace::setWords(const QString& words) {
@@ -83,11 +83,26 @@ void NextPlace::changeFilter() {
     siftAgain();
 }
 
+void NextPlace::look() {
+    const auto& sheet = house().fleet.list();
+    if (!sheet)
+        return;
+    if (m_sifting || !m_shown)
+        siftAgain();
+    else if (sheet->mends(m_shown))
+        mend(sheet);
+    else if (sheet->hasRowsOf(m_shown))
+        showChoices(*(m_shown = sheet));
+    else
+        siftAgain();
+}
+
 void NextPlace::siftAgain() {
-    const auto sheet = house().fleet.sheet();
+    const auto sheet = house().fleet.list();
     if (!sheet)
         return;
     const auto turn = ++m_turn;
+    m_sifting = true;
     hear(QtConcurrent::run([sheet, sieve = m_sieve] { return sift(*sheet, sieve); }), this,
          [this, turn, sheet](const Sifted& sifted) {
              if (turn == m_turn)
@@ -96,38 +111,56 @@ void NextPlace::siftAgain() {
 }
 
 void NextPlace::take(const Sheet& sheet, const Sifted& sifted) {
+    m_sifting = false;
+    m_shown = sheet;
+    m_spread = sifted.spread;
     m_list.show(sheet, sifted.rows);
-    m_calendar.showCalendar(sheet->on, sifted.calendar);
-    m_use.showUse(sifted.use);
-    showChoices(*sheet, sifted);
-    const auto all = sheet->due.rows.size();
-    m_summary = sifted.rows.size() == all ? tr("%1 requirements").arg(all)
-                                          : tr("%1 of %2 requirements").arg(sifted.rows.size()).arg(all);
+    showChoices(*sheet);
+    showSpread(*sheet);
+    if (sheet != house().fleet.list())
+        look();
+}
+
+void NextPlace::mend(const Sheet& sheet) {
+    const auto& items = sheet->mend().items;
+    const auto gone = siftItems(*m_shown, items, m_sieve, m_spread, -1);
+    const auto come = siftItems(*sheet, items, m_sieve, m_spread, 1);
+    m_list.mend(sheet, gone, come,
+                [order = m_sieve.order](const DueRow& a, const DueRow& b) { return comesFirst(a, b, order); });
+    m_shown = sheet;
+    showSpread(*sheet);
+}
+
+void NextPlace::showSpread(const FleetSheet& sheet) {
+    m_calendar.showCalendar(sheet.on(), m_spread.calendar);
+    m_use.showUse(m_spread.use);
+    std::vector<Choice> standings;
+    for (int at = 0; at < standingCount; ++at)
+        standings.push_back({QString::number(at),
+                             Words::standing(static_cast<Standing>(at)),
+                             {},
+                             m_spread.byStanding[static_cast<std::size_t>(at)],
+                             at,
+                             standing() == at});
+    m_standings.show(std::move(standings));
+    const auto all = sheet.rowCount();
+    const auto shown = static_cast<std::size_t>(m_list.count());
+    m_summary = shown == all ? tr("%1 requirements").arg(all) : tr("%1 of %2 requirements").arg(shown).arg(all);
     if (m_sieve.bin)
         m_summary = tr("%1 · %2").arg(m_summary, (m_sieve.bin->byUse ? m_use : m_calendar).label(m_sieve.bin->bin));
     m_ready = true;
     emit listed();
 }
 
-void NextPlace::showChoices(const FleetSheet& sheet, const Sifted& sifted) {
-    std::vector<Choice> standings;
-    for (int at = 0; at < standingCount; ++at)
-        standings.push_back({QString::number(at),
-                             Words::standing(static_cast<Standing>(at)),
-                             {},
-                             sifted.byStanding[static_cast<std::size_t>(at)],
-                             at,
-                             standing() == at});
-    m_standings.show(std::move(standings));
-
+void NextPlace::showChoices(const FleetSheet& sheet) {
     std::vector<Choice> balloons{{{}, tr("every balloon"), {}, -1, -1, !m_sieve.balloon}};
-    for (const auto& card : sheet.balloons)
+    for (const auto& card : sheet.balloons())
         balloons.push_back({inward(card.balloon.text()), inward(card.balloon.text()), inward(card.title), -1, -1,
                             m_sieve.balloon == card.balloon});
     m_balloons.show(std::move(balloons));
 
     std::set<ItemKind> present;
-    for (const auto& item : sheet.due.items)
+    for (const auto& item : sheet.items())
         present.insert(item.kind);
     std::vector<Choice> kinds{{{}, tr("every kind"), {}, -1, -1, !m_sieve.kind}};
     for (const auto each : present)

@@ -75,9 +75,14 @@ private:
     void chooseBin(Place place);
     void changeFilter();
     void siftAgain();
+    void look();
     void take(const Sheet& sheet, const Sifted& sifted);
-    void showChoices(const FleetSheet& sheet, const Sifted& sifted);
+    void mend(const Sheet& sheet);
+    void showSpread(const FleetSheet& sheet);
+    void showChoices(const FleetSheet& sheet);
 
+    Sheet m_shown;   ///< whose rows are in the list
+    Spread m_spread; ///< of them
     DueSieve m_sieve;
     DueModel m_list;
     HorizonModel m_calendar;
@@ -87,6 +92,7 @@ private:
     ChoiceModel m_kinds;
     QString m_summary;
     int m_turn = 0;
+    bool m_sifting = false;
     bool m_ready = false;
 };
 

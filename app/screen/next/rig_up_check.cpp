@@ -11,33 +11,62 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <tuple>
+#include <utility>
 
 namespace crownring::screen {
 
 using namespace words;
 
+namespace {
+
+/// More than that nobody looks through: a search finds the others.
+constexpr std::size_t mostOffered = 100;
+
+bool says(const ItemFacts& item, const QStringList& words) {
+    const auto text = QStringList{inward(item.id.text()), Words::kind(item.kind), inward(item.type.value_or("")),
+                                  item.balloon ? inward(item.balloon->text()) : RigUpCheck::tr("in the pool"),
+                                  inward(item.serial.value_or(""))}
+                          .join(u' ');
+    return std::all_of(words.begin(), words.end(),
+                       [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
+}
+
+}
+
 void RigUpCheck::movedIn() {
-    connect(&house().fleet, &Fleet::changed, this, &RigUpCheck::changeKit);
-    changeKit();
+    connect(&house().fleet, &Fleet::changed, this, &RigUpCheck::look);
+    look();
+}
+
+void RigUpCheck::look() {
+    const auto before = std::exchange(m_sheet, house().fleet.sheet());
+    if (!m_sheet || !m_sheet->mends(before)) {
+        showBalloons();
+        return changeKit();
+    }
+    const auto& mended = m_sheet->mend().items;
+    for (const auto& item : mended)
+        m_items.change(choiceOf(*m_sheet->item(item)));
+    if (std::ranges::any_of(mended, [&](const ItemId& item) { return m_kit.contains(item); }))
+        check();
 }
 
 void RigUpCheck::setWords(const QString& words) {
     if (words == m_words)
         return;
     m_words = words;
-    emit kitChanged();
     showItems();
+    emit kitChanged();
 }
 
 void RigUpCheck::setBalloon(const QString& balloon) {
     m_balloon = balloon;
     m_kit.clear();
-    if (const auto sheet = house().fleet.sheet()) {
-        const auto fitted = sheet->itemsOfBalloon.find(Registration(outward(balloon)));
-        if (fitted != sheet->itemsOfBalloon.end())
-            for (const auto* item : fitted->second)
-                m_kit.insert(item->id);
-    }
+    if (m_sheet)
+        for (const auto* item : m_sheet->itemsOf(Registration(outward(balloon))))
+            m_kit.insert(item->id);
+    showBalloons();
     changeKit();
 }
 
@@ -83,48 +112,66 @@ void RigUpCheck::toggle(const QString& item) {
 void RigUpCheck::clearKit() {
     m_kit.clear();
     m_balloon.clear();
+    showBalloons();
     changeKit();
 }
 
 void RigUpCheck::changeKit() {
-    emit kitChanged();
     showItems();
+    emit kitChanged();
     check();
 }
 
-void RigUpCheck::showItems() {
-    const auto sheet = house().fleet.sheet();
-    if (!sheet)
-        return;
-    const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
-    std::vector<Choice> items;
-    for (const auto& item : sheet->due.items) {
-        const auto* worst = sheet->worstOf(item.id);
-        QStringList detail{Words::kind(item.kind)};
-        if (item.type)
-            detail += inward(*item.type);
-        detail += item.balloon ? inward(item.balloon->text()) : tr("in the pool");
-        Choice choice{inward(item.id.text()),
-                      inward(item.id.text()),
-                      detail.join(QStringLiteral(" · ")),
-                      -1,
-                      worst ? static_cast<int>(worst->state.standing) : -1,
-                      m_kit.contains(item.id)};
-        const auto text = choice.label + u' ' + choice.detail + u' ' + inward(item.serial.value_or(""));
-        const bool wanted = std::all_of(words.begin(), words.end(),
-                                        [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
-        if (choice.chosen || wanted)
-            items.push_back(std::move(choice));
-    }
-    const auto rank = [&](const Choice& choice) {
-        const auto* item = sheet->item(ItemId(outward(choice.value)));
-        return std::tuple(!choice.chosen, item->kind, item->id);
-    };
-    std::sort(items.begin(), items.end(), [&](const Choice& a, const Choice& b) { return rank(a) < rank(b); });
-    m_items.show(std::move(items));
+Choice RigUpCheck::choiceOf(const ItemFacts& item) const {
+    const auto* worst = m_sheet->worstOf(item.id);
+    QStringList detail{Words::kind(item.kind)};
+    if (item.type)
+        detail += inward(*item.type);
+    detail += item.balloon ? inward(item.balloon->text()) : tr("in the pool");
+    const auto name = inward(item.id.text());
+    return {name,
+            name,
+            detail.join(QStringLiteral(" · ")),
+            -1,
+            worst ? static_cast<int>(worst->state.standing) : -1,
+            m_kit.contains(item.id)};
+}
 
+void RigUpCheck::showItems() {
+    if (!m_sheet)
+        return;
+    struct Offer {
+        bool later; ///< not what is searched for
+        bool left;  ///< not chosen
+        const ItemFacts* item;
+        bool operator<(const Offer& other) const {
+            return std::tie(later, left, item->kind, item->id) <
+                   std::tie(other.later, other.left, other.item->kind, other.item->id);
+        }
+    };
+    const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
+    std::vector<Offer> offers;
+    for (const auto& item : m_sheet->items()) {
+        const bool found = !words.isEmpty() && says(item, words);
+        const bool chosen = m_kit.contains(item.id);
+        if (found || chosen || words.isEmpty())
+            offers.push_back({!words.isEmpty() && !found, !chosen, &item});
+    }
+    const auto shown = std::min(offers.size(), m_kit.size() + mostOffered);
+    std::partial_sort(offers.begin(), offers.begin() + static_cast<std::ptrdiff_t>(shown), offers.end());
+    m_leftOut = static_cast<int>(offers.size() - shown);
+    offers.resize(shown);
+    std::vector<Choice> items;
+    for (const auto& offer : offers)
+        items.push_back(choiceOf(*offer.item));
+    m_items.show(std::move(items));
+}
+
+void RigUpCheck::showBalloons() {
+    if (!m_sheet)
+        return;
     std::vector<Choice> balloons;
-    for (const auto& card : sheet->balloons)
+    for (const auto& card : m_sheet->balloons())
         balloons.push_back({inward(card.balloon.text()), inward(card.balloon.text()), inward(card.title), -1, -1,
                             m_balloon == inward(card.balloon.text())});
     m_balloons.show(std::move(balloons));

@@ -18,11 +18,14 @@ namespace crownring::screen {
 class RigUpCheck : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
-    /// The items to choose from, those that are chosen first.
+    /// The items to choose from: what was searched for first, then what is chosen, then the others as far as one would
+    /// look through them.
     Q_PROPERTY(crownring::screen::ChoiceModel* items READ items CONSTANT FINAL)
     Q_PROPERTY(crownring::screen::ChoiceModel* balloons READ balloons CONSTANT FINAL)
     Q_PROPERTY(crownring::screen::ReasonModel* reasons READ reasons CONSTANT FINAL)
     Q_PROPERTY(crownring::screen::ReasonModel* notes READ notes CONSTANT FINAL)
+    /// How many more there are that `items` leaves out.
+    Q_PROPERTY(int leftOut READ leftOut NOTIFY kitChanged FINAL)
     Q_PROPERTY(QString words READ words WRITE setWords NOTIFY kitChanged FINAL)
     /// The balloon whose kit was taken last.
     Q_PROPERTY(QString balloon READ balloon WRITE setBalloon NOTIFY kitChanged FINAL)
@@ -44,6 +47,7 @@ public:
     [[nodiscard]] ChoiceModel* balloons() { return &m_balloons; }
     [[nodiscard]] ReasonModel* reasons() { return &m_reasons; }
     [[nodiscard]] ReasonModel* notes() { return &m_notes; }
+    [[nodiscard]] int leftOut() const { return m_leftOut; }
     [[nodiscard]] QString words() const { return m_words; }
     void setWords(const QString& words);
     [[nodiscard]] QString balloon() const { return m_balloon; }
@@ -72,11 +76,15 @@ signals:
 
 private:
     void movedIn() override;
+    void look();
     void changeKit();
     void showItems();
+    void showBalloons();
+    [[nodiscard]] Choice choiceOf(const ItemFacts& item) const;
     void check();
     void take(const RigUpAnswer& answer);
 
+    Sheet m_sheet; ///< what the items are of
     ChoiceModel m_items;
     ChoiceModel m_balloons;
     ReasonModel m_reasons;
@@ -90,6 +98,7 @@ private:
     QString m_governs;
     QString m_problem;
     int m_turn = 0;
+    int m_leftOut = 0;
     bool m_answered = false;
     bool m_mayFly = false;
 };

@@ -237,7 +237,7 @@ QString FlightIntake::verb() const {
 void FlightIntake::showBalloons() {
     std::vector<Choice> choices{{{}, tr("as the file says"), {}, -1, -1, !m_choices.balloon}};
     if (const auto sheet = house().fleet.sheet())
-        for (const auto& card : sheet->balloons)
+        for (const auto& card : sheet->balloons())
             choices.push_back({inward(card.balloon.text()), inward(card.balloon.text()), inward(card.title), -1, -1,
                                m_choices.balloon == card.balloon});
     m_balloons.show(std::move(choices));

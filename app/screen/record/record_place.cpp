@@ -105,12 +105,11 @@ void RecordPlace::lookAtQuestions() {
              std::vector<Choice> choices;
              if (questions)
                  for (const auto& question : *questions)
-                     choices.push_back({inward(question.stamp.id.text()) + u'\t' + inward(questionName(question.kind)) +
-                                            u'\t' + inward(question.subject),
+                     choices.push_back({inward(question.stamp.id.text()),
                                         tr("%1 · %2 · %3")
                                             .arg(inward(question.stamp.at.on().iso()), inward(question.subject),
                                                  Sentences::question(question.kind)),
-                                        words::questionText(question), -1, -1, false});
+                                        words::questionText(question), -1, -1, false, QVariant::fromValue(question)});
              m_questions.show(std::move(choices));
          });
 }
@@ -188,7 +187,7 @@ void RecordPlace::backUpTo(const QUrl& file) {
 }
 
 void RecordPlace::openEntry(const QString& entry) {
-    m_entry = entry.section(u'\t', 0, 0);
+    m_entry = entry;
     hear(house().desk.ask([id = EntryId(outward(m_entry))](Record& record) { return record.line(id); }), this,
          [this](const Result<std::optional<JournalLine>>& line) {
              if (line && *line && inward((*line)->entry.id.text()) == m_entry)

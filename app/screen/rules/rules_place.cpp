@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <utility>
 
 namespace crownring::screen {
 
@@ -52,7 +53,7 @@ struct Reach {
 
 std::map<RequirementId, Reach> reachOf(const FleetSheet& sheet) {
     std::map<RequirementId, Reach> reach;
-    for (const auto& row : sheet.due.rows) {
+    for (const auto& row : sheet.rows()) {
         auto& each = reach[row.requirement->id];
         ++each.rows;
         if (isRequired(row.state) && (each.worst < 0 || static_cast<int>(row.state.standing) < each.worst))
@@ -88,7 +89,10 @@ void RulesPlace::find(const QString& requirement) {
 }
 
 void RulesPlace::look() {
-    if ((m_sheet = house().fleet.sheet())) {
+    const auto before = std::exchange(m_sheet, house().fleet.sheet());
+    if (m_sheet) {
+        if (m_sheet->mends(before) && m_programme.isEmpty())
+            return; // programmes are as they were
         lookAtProgrammes();
         lookAtProgramme();
     }
@@ -98,7 +102,7 @@ void RulesPlace::look() {
 void RulesPlace::lookAtProgrammes() {
     std::map<ProgrammeId, std::shared_ptr<const Programme>> inForce;
     std::map<ProgrammeId, int> times;
-    for (const auto& adoption : m_sheet->due.obligations->adoptions()) {
+    for (const auto& adoption : m_sheet->adoptions()) {
         inForce[adoption.programme->id] = adoption.programme;
         ++times[adoption.programme->id];
     }
@@ -137,7 +141,7 @@ void RulesPlace::lookAtProgramme() {
             requirements.push_back({id, words::said(each.title), Words::limits(each), reach[each.id].rows,
                                     reach[each.id].worst, id == m_requirement});
         }
-        const auto& all = m_sheet->due.obligations->adoptions();
+        const auto& all = m_sheet->adoptions();
         for (auto each = all.rbegin(); each != all.rend(); ++each)
             if (each->programme->id == m_shown->id)
                 adoptions.push_back({inward(each->stamp.id.text()),
@@ -147,11 +151,11 @@ void RulesPlace::lookAtProgramme() {
     m_requirements.show(std::move(requirements));
     m_adoptions.show(std::move(adoptions));
 
-    RowNumbers rows;
+    DueRows rows;
     if (!m_requirement.isEmpty())
-        for (std::uint32_t number = 0; number < m_sheet->due.rows.size(); ++number)
-            if (m_sheet->due.rows[number].requirement->id.text() == outward(m_requirement))
-                rows.push_back(number);
+        for (const auto* row : m_sheet->rows().pointers())
+            if (row->requirement->id.text() == outward(m_requirement))
+                rows.push_back(row);
     m_bound.show(m_sheet, rows);
 }
 

@@ -20,38 +20,40 @@ namespace {
 constexpr std::size_t rowsInAll = 250'000;
 
 struct LargeSheet {
-    std::shared_ptr<FleetSheet> sheet = std::make_shared<FleetSheet>();
+    Sheet sheet;
     std::vector<Requirement> requirements;
 
     LargeSheet() {
         constexpr std::size_t each = 5;
-        sheet->on = *CivilDate::parse("2026-11-25");
+        DueList due;
+        due.on = *CivilDate::parse("2026-11-25");
         requirements.resize(each);
         for (std::size_t at = 0; at < each; ++at) {
             requirements[at].id = RequirementId("rule." + std::to_string(at));
             requirements[at].title = std::array{"alpha", "beta", "gamma", "delta", "epsilon"}.at(at);
         }
-        sheet->due.items.resize(rowsInAll / each);
-        for (std::size_t at = 0; at < sheet->due.items.size(); ++at) {
-            auto& item = sheet->due.items[at];
+        due.items.resize(rowsInAll / each);
+        for (std::size_t at = 0; at < due.items.size(); ++at) {
+            auto& item = due.items[at];
             item.id = ItemId("CYL-" + std::to_string(at));
             item.kind = static_cast<ItemKind>(at % itemKindCount);
             item.balloon = Registration("QE-" + std::to_string(at % 5000));
         }
         for (std::size_t at = 0; at < rowsInAll; ++at) {
             DueRow row;
-            row.item = &sheet->due.items[at / each];
+            row.item = &due.items[at / each];
             row.requirement = &requirements[at % each];
             LimitState limit;
             limit.clock = ClockName::Months;
             const Days left(static_cast<std::int64_t>(at % 700) - 40);
-            limit.reach = CalendarReach{sheet->on, addDays(sheet->on, left.value()), left, left};
+            limit.reach = CalendarReach{due.on, addDays(due.on, left.value()), left, left};
             limit.standing = left < Days(0) ? Standing::Lapsed : left < Days(31) ? Standing::Nearing : Standing::Clear;
             row.state.standing = limit.standing;
             row.state.governs = ClockName::Months;
             row.state.limits = {limit};
-            sheet->due.rows.push_back(std::move(row));
+            due.rows.push_back(std::move(row));
         }
+        sheet = std::make_shared<const FleetSheet>(std::move(due));
     }
 };
 

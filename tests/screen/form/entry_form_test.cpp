@@ -166,7 +166,7 @@ private slots:
         form.toggle(rowOf(form, "balloons"), QStringLiteral("B-ONE"));
         QVERIFY2(save(form), qPrintable(form.problem()));
         const auto& sheet = m_demo->house.fleet.sheet();
-        QVERIFY(!sheet->due.rows.empty());
+        QVERIFY(!sheet->rows().empty());
         QCOMPARE(sheet->headlineOf(Registration("B-ONE")).row->state.standing,
                  Standing::Unproven); // nothing was ever done: never clear
     }
@@ -183,7 +183,7 @@ private slots:
         set(form, "ref", "JC 7");
         QVERIFY2(save(form), qPrintable(form.problem()));
         bool found = false;
-        for (const auto& row : m_demo->house.fleet.sheet()->due.rows)
+        for (const auto& row : m_demo->house.fleet.sheet()->rows())
             if (row.requirement->id.text() == "ml.inspection" && row.item->id.text() == "E-1") {
                 found = true;
                 QCOMPARE(row.state.standing, Standing::Clear);
