@@ -118,6 +118,7 @@ Item {
             visible: !pane.atFabric
             spacing: Theme.snug
             Button {
+                objectName: "balloon.fly"
                 visible: pane.ofBalloon
                 primary: true
                 text: qsTr("Log a flight …")
@@ -135,11 +136,13 @@ Item {
                 onClicked: pane.act("requirement.done", pane.subject.balloon, pane.subject.item, "")
             }
             Button {
+                objectName: "subject.fit"
                 visible: pane.ofBalloon || pane.subject.fittedTo === ""
                 text: pane.ofBalloon ? qsTr("Fit an item …") : qsTr("Fit it …")
                 onClicked: pane.act("item.fitted", pane.subject.balloon, pane.subject.item, "")
             }
             Button {
+                objectName: "subject.remove"
                 visible: pane.ofBalloon ? pane.subject.items.count > 0 : pane.subject.fittedTo !== ""
                 text: pane.ofBalloon ? qsTr("Remove an item …") : qsTr("Remove it …")
                 onClicked: pane.act("item.removed", pane.ofBalloon ? pane.subject.balloon : pane.subject.fittedTo, pane.subject.item, "")
@@ -220,6 +223,7 @@ Item {
             delegate: HistoryRow {
                 id: past
                 required property bool amendable
+                objectName: "history." + past.index
                 readonly property bool opened: history.open === past.entry
                 chosen: past.opened
                 bottomPadding: past.opened ? Theme.touch + Theme.gap : Theme.snug
@@ -231,6 +235,7 @@ Item {
                     spacing: Theme.snug
                     visible: past.opened
                     Button {
+                        objectName: "history.correct"
                         text: qsTr("Correct …")
                         visible: past.amendable
                         onClicked: pane.correct(past.entry)

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import QtQuick.Templates as T
 import Crownring.Theme
 import Crownring.Parts
 import Crownring.Form
@@ -13,13 +14,32 @@ Sheet {
 
     title: sheet.form.title
     onAskedChanged: sheet.asked ? sheet.open() : sheet.close()
-    onOpened: sheet.closer.nextItemInFocusChain().forceActiveFocus() // the first field
+    onOpened: {
+        scroll.contentY = 0;
+        scroll.enter(sheet.form.firstRow());
+    }
     onClosed: sheet.form.cancel()
+
+    Connections {
+        target: sheet.form
+        function onMarked(row: int) {
+            scroll.enter(row);
+        }
+    }
 
     Scroll {
         id: scroll
         anchors.fill: parent
         anchors.bottomMargin: foot.height
+
+        function enter(row: int) {
+            const field = fields.itemAt(row) as FormField;
+            if (field === null)
+                return;
+            field.enter();
+            scroll.reveal(field);
+        }
+
         Label {
             width: parent.width
             visible: text !== ""
@@ -27,11 +47,16 @@ Sheet {
             soft: true
         }
         Repeater {
+            id: fields
             model: sheet.form.fields
             FormField {
+                id: field
                 width: scroll.width - 2 * Theme.wide
+                form: sheet.form
                 onEdited: value => sheet.form.setValue(index, value)
                 onToggled: choice => sheet.form.toggle(index, choice)
+                onDaysAgo: days => sheet.form.setDaysAgo(index, days)
+                onMonthAsked: written => month.askFor(index, written)
                 onFocused: item => scroll.reveal(item)
             }
         }
@@ -40,30 +65,67 @@ Sheet {
         id: foot
         anchors.bottom: parent.bottom
         width: parent.width
-        height: Math.max(64, problem.implicitHeight + save.height + 3 * Theme.snug)
+        height: Math.max(64, words.height + save.height + 3 * Theme.snug)
         color: "transparent"
         Rule { width: parent.width }
-        Label {
-            id: problem
-            anchors.left: parent.left
-            anchors.right: save.left
-            anchors.margins: Theme.wide
-            anchors.verticalCenter: parent.verticalCenter
-            text: sheet.form.problem
-            color: Theme.ember
-            font.bold: true
-            font.pixelSize: Theme.textSmall
-            Accessible.role: Accessible.AlertMessage
+        Column {
+            id: words
+            x: Theme.wide
+            y: Theme.snug
+            width: parent.width - 2 * Theme.wide
+            spacing: Theme.tight
+            Flickable {
+                width: parent.width
+                height: Math.min(follows.height, 160)
+                contentHeight: follows.height
+                visible: follows.text !== ""
+                clip: true
+                Label {
+                    id: follows
+                    objectName: "form.follows"
+                    width: parent.width
+                    text: sheet.form.follows
+                }
+            }
+            T.AbstractButton {
+                id: marked
+                width: parent.width
+                implicitHeight: contentItem.implicitHeight
+                visible: sheet.form.problem !== ""
+                Accessible.name: sheet.form.problem
+                onClicked: sheet.form.goToMarked()
+                contentItem: Label {
+                    objectName: "form.problem"
+                    text: sheet.form.problem
+                    color: Theme.ember
+                    font.bold: true
+                    Accessible.role: Accessible.AlertMessage
+                }
+                background: Item {
+                    FocusRing { shown: marked.visualFocus }
+                }
+            }
         }
         Button {
             id: save
+            objectName: "form.save"
             anchors.right: parent.right
             anchors.rightMargin: Theme.wide
-            anchors.verticalCenter: parent.verticalCenter
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Theme.snug
             primary: true
             enabled: !sheet.form.saving
             text: sheet.form.saving ? qsTr("Writing …") : sheet.form.verb
             onClicked: sheet.form.save()
         }
+    }
+    MonthSheet {
+        id: month
+        property int row: -1
+        function askFor(row: int, written: string) {
+            month.row = row;
+            month.ask(written);
+        }
+        onPicked: day => sheet.form.setValue(month.row, day)
     }
 }

@@ -92,7 +92,11 @@ Window {
         property: "dark"
         value: Habits.dark
     }
-    EntryForm { id: form }
+    EntryForm {
+        id: form
+        onBalloonAsked: balloon => window.goToBalloon(balloon)
+        onItemAsked: item => window.goToItem(item)
+    }
 
     Shortcut { sequence: "Ctrl+K"; onActivated: search.open() }
     Shortcut { sequence: "Ctrl+D"; onActivated: day.open() }

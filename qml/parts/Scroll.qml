@@ -35,6 +35,7 @@ Flickable {
     }
 
     function reveal(item: Item) {
+        column.forceLayout();
         const top = item.mapToItem(column, 0, 0).y + scroll.margin;
         if (top < scroll.contentY + Theme.snug)
             scroll.contentY = Math.max(0, top - Theme.vast);

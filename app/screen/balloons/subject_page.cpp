@@ -14,6 +14,27 @@ using namespace words;
 
 namespace {
 constexpr int historyShown = 200;
+
+/// What nobody knows of the clocks under a balloon: "ENV-1: landings unknown".
+QStringList unknownOf(const FleetSheet& sheet, const Registration& balloon) {
+    QStringList unknown;
+    const auto fitted = sheet.itemsOfBalloon.find(balloon);
+    if (fitted == sheet.itemsOfBalloon.end())
+        return unknown;
+    for (const auto* item : fitted->second) {
+        QStringList clocks;
+        if (!item->clock.minutes)
+            clocks += Words::clock(ClockName::Minutes);
+        if (!item->clock.landings)
+            clocks += Words::clock(ClockName::Landings);
+        if (!item->clock.inflations)
+            clocks += Words::clock(ClockName::Inflations);
+        if (!clocks.isEmpty())
+            unknown +=
+                SubjectPage::tr("%1: %2 unknown").arg(inward(item->id.text()), clocks.join(QStringLiteral(", ")));
+    }
+    return unknown;
+}
 }
 
 void SubjectPage::movedIn() {
@@ -69,6 +90,7 @@ void SubjectPage::lookAtBalloon(const Sheet& sheet) {
         QStringList about{line.items, tr("in the record since %1").arg(inward(card->entered.iso()))};
         for (const auto& operation : card->operations)
             about += inward(operation);
+        about += unknownOf(*sheet, balloon);
         m_about = about.join(QStringLiteral(" · "));
         m_worst = {.item = {},
                    .kind = {},

@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// A form that becomes one entry: a new one, the correction of one, or the void of one.
+/// A form that becomes one entry: a new one, the correction of one, or the void of one. Fittings that belong to it are
+/// written with it.
 
 #include "record/journal.h"
 #include "screen/desk/resident.h"
-#include "screen/form/form_field.h"
+#include "screen/form/fitting_plan.h"
+#include "screen/form/flight_kit.h"
+#include "screen/form/form_fields.h"
 #include "screen/form/form_plan.h"
+#include "screen/form/form_writing.h"
+#include "screen/form/taken_name.h"
 
 #include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
@@ -17,12 +22,20 @@ class EntryForm : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::FormFields* fields READ fields CONSTANT FINAL)
+    /// What flies, of a flight.
+    Q_PROPERTY(crownring::screen::FlightKit* kit READ kit CONSTANT FINAL)
+    /// What to choose from for the field that is sought for.
+    Q_PROPERTY(crownring::screen::ChoiceSift* sift READ sift CONSTANT FINAL)
+    /// The row that is sought for; -1: none.
+    Q_PROPERTY(int sought READ sought NOTIFY changed FINAL)
     Q_PROPERTY(bool open READ isOpen NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString about READ about NOTIFY changed FINAL)
     Q_PROPERTY(QString verb READ verb NOTIFY changed FINAL)
     /// What is wrong with the entry as a whole.
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
+    /// What follows from the entry once it is written, in words.
+    Q_PROPERTY(QString follows READ follows NOTIFY changed FINAL)
     Q_PROPERTY(bool saving READ saving NOTIFY changed FINAL)
 
 public:
@@ -42,39 +55,76 @@ public:
     Q_INVOKABLE void correct(const QString& entry);
     Q_INVOKABLE void voidEntry(const QString& entry);
     Q_INVOKABLE void setValue(int row, const QString& value);
+    /// The day in a field: so many days before today.
+    Q_INVOKABLE void setDaysAgo(int row, int days);
     Q_INVOKABLE void toggle(int row, const QString& choice);
+    /// What is asked back about a field is so.
+    Q_INVOKABLE void answer(int row);
+    /// Offers what can be chosen in a field through `sift`; -1: no longer.
+    Q_INVOKABLE void seek(int row);
+    /// The row where the keyboard should stand first: what is needed and empty; of a correction the first figure.
+    Q_INVOKABLE int firstRow() const;
+    /// A correction is tried out first: what it moves is shown, and saving again posts it.
     Q_INVOKABLE void save();
     Q_INVOKABLE void cancel();
+    /// Leaves the form for what a problem speaks of.
+    Q_INVOKABLE void go(const QString& wayTo);
+    Q_INVOKABLE void goToMarked();
 
     [[nodiscard]] FormFields* fields() { return &m_fields; }
-    [[nodiscard]] bool isOpen() const { return !m_kind.empty(); }
+    [[nodiscard]] FlightKit* kit() { return &m_kit; }
+    [[nodiscard]] ChoiceSift* sift() { return &m_sift; }
+    [[nodiscard]] int sought() const { return m_sought; }
+    [[nodiscard]] bool isOpen() const { return !m_writing.kind.empty(); }
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString about() const { return m_about; }
     [[nodiscard]] QString verb() const;
     [[nodiscard]] QString problem() const { return m_problem; }
+    [[nodiscard]] QString follows() const { return m_follows; }
     [[nodiscard]] bool saving() const { return m_saving; }
 
 signals:
     void changed();
     void saved();
+    /// The first row that is wrong or asked about.
+    void marked(int row);
+    void balloonAsked(const QString& balloon);
+    void itemAsked(const QString& item);
 
 private:
-    void open(std::string_view kind, const FormSubject& subject);
+    void movedIn() override;
+    void prepare(std::string_view kind, const FormSubject& subject);
+    /// It is open now.
+    void announce();
     void follow(std::string_view key);
     void takeEntry(const JournalLine& line);
-    /// The entry's JSON from the fields; problems are put beside them.
-    [[nodiscard]] std::optional<nlohmann::json> gathered();
-    [[nodiscard]] nlohmann::json asCorrection(const nlohmann::json& gathered) const;
-    void post(const nlohmann::json& object);
+    void askKit();
+    void askDay();
+    void forgetTried();
+    void takeDay(const FittingDay& day);
+    [[nodiscard]] bool corrects() const { return !m_amends.empty() && m_writing.kind != kindName<EntryVoided>(); }
+    [[nodiscard]] std::optional<Registration> balloonOf(std::string_view key) const;
+    [[nodiscard]] std::optional<Moment> moment() const;
+    /// What is written, in its order; nothing where the fields do not say it yet.
+    [[nodiscard]] std::optional<std::vector<NumberedEntry>> entries();
+    [[nodiscard]] std::optional<nlohmann::json> amended(nlohmann::json gathered);
+    void tryOut(const std::vector<NumberedEntry>& entries);
+    void post(const std::vector<NumberedEntry>& entries);
     void tell(const std::vector<Problem>& problems);
+    void tellTaken(const TakenName& taken);
+    void tellMarked();
 
     FormFields m_fields;
-    std::string m_kind;
-    std::string m_amends;    ///< the entry that is corrected or voided
-    nlohmann::json m_given;  ///< keys that no field asks for
-    nlohmann::json m_before; ///< what a corrected entry says now
+    FlightKit m_kit;
+    ChoiceSift m_sift;
+    FormWriting m_writing;
+    std::string m_amends; ///< the entry that is corrected or voided
     QString m_about;
     QString m_problem;
+    QString m_follows;
+    nlohmann::json m_tried; ///< the correction whose consequences are shown
+    int m_sought = -1;
+    int m_turn = 0; ///< of questions to the record
     bool m_saving = false;
 };
 

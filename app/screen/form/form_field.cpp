@@ -2,15 +2,17 @@
 #include "screen/form/form_field.h"
 
 #include "civil/moment.h"
+#include "exchange/text/plain_text.h"
 #include "measure/decimal_text.h"
 #include "measure/duration_text.h"
+#include "problem/faults/table_fault.h"
 #include "problem/faults/use_fault.h"
+#include "problem/faults/written_fault.h"
 #include "words/border.h"
-#include "words/words.h"
+#include "words/in_full.h"
 
 #include <QLocale>
 #include <QStringList>
-#include <QVariantMap>
 
 #include <algorithm>
 
@@ -39,23 +41,58 @@ Value decimalFrom(const std::string& text) {
 }
 
 Value timeFrom(const std::string& text) {
-    const auto iso = text.ends_with('Z') ? text : text + "Z";
+    const auto colon = text.find(':');
+    auto iso = colon == 1 ? "0" + text : text;
+    if (!iso.ends_with('Z'))
+        iso += 'Z';
     const auto time = TimeOfDay::parse(iso);
     if (!time)
         return tl::unexpected(time.error());
     return Json(time->iso());
 }
 
+Value textFrom(const QString& text, FormField::Kind kind) {
+    constexpr qsizetype mostInALine = 200;
+    constexpr qsizetype mostInAll = 20'000;
+    const auto most = kind == FormField::Kind::Lines ? mostInAll : mostInALine;
+    if (text.size() > most)
+        return problem(UseFault::TooLong, {text.size(), most});
+    return Json(outward(text));
 }
 
-Result<std::optional<Json>> FormField::json() const {
+Result<Minutes> durationIn(const QString& text) { return parseDuration(outward(text), BareNumber::Hours); }
+
+}
+
+DateOrder dateOrderHere() {
+    const auto format = QLocale().dateFormat(QLocale::ShortFormat);
+    const auto day = format.indexOf(u'd');
+    const auto month = format.indexOf(u'M');
+    const auto year = format.indexOf(u'y');
+    if (year < day && year < month)
+        return DateOrder::YearMonthDay;
+    return month < day ? DateOrder::MonthDayYear : DateOrder::DayMonthYear;
+}
+
+std::optional<CivilDate> FormField::day() const {
+    if (kind != Kind::Date && kind != Kind::Made)
+        return std::nullopt;
+    if (const auto read = readDate(outward(value), dateOrderHere()))
+        return read;
+    const auto made = kind == Kind::Made ? DayOrMonth::parse(outward(value)) : Result<DayOrMonth>(DayOrMonth());
+    return kind == Kind::Made && made ? std::optional(made->lastDay()) : std::nullopt;
+}
+
+Value FormField::json() const {
     const auto text = outward(value);
     if (text.empty())
-        return std::optional<Json>();
+        return unknownAllowed ? Json(nullptr) : std::optional<Json>();
     if (unknownAllowed && text == "?")
         return Json(nullptr);
     switch (kind) {
     case Kind::Text:
+    case Kind::Lines:
+        return textFrom(value, kind);
     case Kind::Choice:
         return Json(text);
     case Kind::Check:
@@ -66,20 +103,21 @@ Result<std::optional<Json>> FormField::json() const {
         return countFrom(value.trimmed());
     case Kind::Decimal:
         return decimalFrom(text);
-    case Kind::Date: {
-        const auto date = CivilDate::parse(text);
-        if (!date)
-            return tl::unexpected(date.error());
-        return Json(text);
-    }
+    case Kind::Date:
     case Kind::Made: {
-        const auto made = DayOrMonth::parse(text);
-        if (!made)
-            return tl::unexpected(made.error());
-        return Json(text);
+        const auto month = kind == Kind::Made ? DayOrMonth::parse(text) : Result<DayOrMonth>(DayOrMonth());
+        const auto read = day();
+        if (!read)
+            return crownring::problem(kind == Kind::Made ? WrittenFault::NotADateOrMonth : WrittenFault::NotADate,
+                                      {text});
+        const bool isMonth = kind == Kind::Made && month && month->isMonth();
+        const auto first = isMonth ? CivilDate::fromYearMonthDay(read->year(), read->month(), 1) : read;
+        if (notAfter && first && *first > *notAfter)
+            return crownring::problem(TableFault::LaterThanToday, {text});
+        return Json(isMonth ? month->iso() : read->iso());
     }
     case Kind::Duration: {
-        const auto minutes = parseDuration(text);
+        const auto minutes = durationIn(value);
         if (!minutes)
             return tl::unexpected(minutes.error());
         return Json(minutes->value());
@@ -90,6 +128,8 @@ Result<std::optional<Json>> FormField::json() const {
             list.push_back(outward(each));
         return list;
     }
+    case Kind::Kit:
+        break;
     }
     return std::optional<Json>();
 }
@@ -98,9 +138,14 @@ QString FormField::understood() const {
     if (value.trimmed().isEmpty())
         return {};
     if (kind == Kind::Duration) {
-        const auto minutes = parseDuration(outward(value));
-        return minutes ? Words::hours(minutes->value()) : QString();
+        const auto minutes = durationIn(value);
+        return minutes ? inFull(*minutes) : QString();
     }
+    if (kind == Kind::Made)
+        if (const auto month = DayOrMonth::parse(outward(value)))
+            return inFull(*month);
+    if (const auto read = day())
+        return inFull(*read);
     if (kind == Kind::Decimal) {
         const auto number = json();
         return number && *number ? QLocale().toString((*number)->get<double>(), 'g', 8) : QString();
@@ -110,7 +155,7 @@ QString FormField::understood() const {
 
 void FormField::take(const Json& from) {
     if (from.is_null()) {
-        value = QStringLiteral("?");
+        value = unknownAllowed ? QString() : QStringLiteral("?");
     } else if (kind == Kind::Duration && from.is_number_integer()) {
         value = inward(hoursAndMinutes(Minutes{from.get<std::int64_t>()}));
     } else if (from.is_string()) {
@@ -125,105 +170,6 @@ void FormField::take(const Json& from) {
     } else {
         value = inward(from.dump());
     }
-}
-
-QVariant FormFields::data(const QModelIndex& index, int role) const {
-    if (index.row() < 0 || index.row() >= static_cast<int>(m_fields.size()))
-        return {};
-    const auto& field = m_fields[static_cast<std::size_t>(index.row())];
-    switch (role) {
-    case KeyRole:
-        return inward(field.key);
-    case Qt::DisplayRole:
-    case LabelRole:
-        return field.label;
-    case HintRole:
-        return field.hint;
-    case TypeRole:
-        return static_cast<int>(field.kind);
-    case ValueRole:
-        return field.value;
-    case RequiredRole:
-        return field.required;
-    case ProblemRole:
-        return field.problem;
-    case UnderstoodRole:
-        return field.understood();
-    case ChoicesRole: {
-        const auto chosen = field.value.split(u'\n');
-        QVariantList list;
-        for (const auto& choice : field.choices)
-            list += QVariantMap{{QStringLiteral("value"), choice.value},
-                                {QStringLiteral("label"), choice.label},
-                                {QStringLiteral("chosen"), chosen.contains(choice.value)}};
-        return list;
-    }
-    default:
-        return {};
-    }
-}
-
-QHash<int, QByteArray> FormFields::roleNames() const {
-    return {{KeyRole, "key"},         {LabelRole, "label"},     {HintRole, "hint"},
-            {TypeRole, "type"},       {ValueRole, "value"},     {ChoicesRole, "choices"},
-            {RequiredRole, "needed"}, {ProblemRole, "problem"}, {UnderstoodRole, "understood"}};
-}
-
-QString FormFields::value(std::string_view key) const {
-    const auto at = std::find_if(m_fields.begin(), m_fields.end(), [&](const FormField& f) { return f.key == key; });
-    return at == m_fields.end() ? QString() : at->value;
-}
-
-void FormFields::told(std::size_t row) { emit dataChanged(index(static_cast<int>(row)), index(static_cast<int>(row))); }
-
-void FormFields::setValue(int row, const QString& value) {
-    auto& field = m_fields[static_cast<std::size_t>(row)];
-    if (field.value == value)
-        return;
-    field.value = value;
-    field.touched = true;
-    field.problem.clear();
-    told(static_cast<std::size_t>(row));
-}
-
-void FormFields::toggle(int row, const QString& choice) {
-    auto chosen = m_fields[static_cast<std::size_t>(row)].value.split(u'\n', Qt::SkipEmptyParts);
-    if (chosen.removeAll(choice) == 0)
-        chosen += choice;
-    setValue(row, chosen.join(u'\n'));
-}
-
-void FormFields::setChoices(std::string_view key, std::vector<Choice> choices, bool chooseAll) {
-    for (std::size_t row = 0; row < m_fields.size(); ++row) {
-        auto& field = m_fields[row];
-        if (field.key != key)
-            continue;
-        QStringList kept;
-        for (const auto& choice : choices)
-            if (chooseAll || field.value.split(u'\n').contains(choice.value))
-                kept += choice.value;
-        field.value = kept.join(u'\n');
-        field.choices = std::move(choices);
-        field.touched = false;
-        told(row);
-        return; // a key stands once
-    }
-}
-
-void FormFields::setProblem(std::string_view key, const QString& problem) {
-    for (std::size_t row = 0; row < m_fields.size(); ++row)
-        if (m_fields[row].key == key) {
-            m_fields[row].problem = problem;
-            told(row);
-        }
-}
-
-void FormFields::clearProblems() {
-    for (std::size_t row = 0; row < m_fields.size(); ++row)
-        if (!m_fields[row].problem.isEmpty()) {
-            m_fields[row].problem.clear();
-            told(row);
-        }
 }
 
 }

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/form/form_plan.h"
 
+#include "registry/likely_flight.h"
 #include "rules/due/defects.h"
 #include "rules/programme/programme.h"
 #include "screen/form/bench_form_plan.h"
 #include "screen/form/form_parts.h"
+#include "screen/form/item_choices.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/words.h"
@@ -41,63 +43,59 @@ FormField several(std::string key, const QString& label, std::vector<Choice> cho
     return made;
 }
 
-Choice itemChoice(const ItemFacts& item) {
-    const auto id = inward(item.id.text());
-    return {id, FormPlan::tr("%1 %2").arg(Words::kind(item.kind), id), {}, -1, -1, false};
-}
-
-QString all(const std::vector<Choice>& choices) {
-    QStringList values;
-    for (const auto& each : choices)
-        values += each.value;
-    return values.join(u'\n');
-}
-
 Choice plain(const QString& value, const QString& label) { return plainChoice(value, label); }
 
 Fields clockFields(const std::string& under, const QString& hint, bool unknownAllowed) {
+    constexpr std::int64_t likelyHours = 5000;
+    constexpr std::int64_t likelyTimes = 10'000;
     Fields fields{field(under + ".minutes", FormPlan::tr("Hours"), Kind::Duration, false, hint),
                   field(under + ".landings", FormPlan::tr("Landings"), Kind::Count),
                   field(under + ".inflations", FormPlan::tr("Inflations"), Kind::Count)};
-    for (auto& each : fields)
+    for (auto& each : fields) {
         each.unknownAllowed = unknownAllowed;
+        each.likely = each.kind == Kind::Duration ? 60 * likelyHours : likelyTimes;
+    }
     return fields;
 }
 
 void add(Fields& fields, Fields more) { fields.insert(fields.end(), more.begin(), more.end()); }
 
 Fields flightFields(const FormSubject& subject, const FleetSheet& sheet) {
-    auto kit = FormPlan::items(sheet, subject.balloon.empty() ? std::string("-") : subject.balloon);
-    auto kitField = several("kit", FormPlan::tr("Kit that flew"), kit, all(kit),
-                            FormPlan::tr("What is fitted flew, unless you change it here."));
-    kitField.onlyWhenTouched = true;
+    auto minutes = field("minutes", FormPlan::tr("Time in service, hours"), Kind::Duration, true,
+                         FormPlan::tr("1:05, 1.1, 1h05 or 65 min"));
+    minutes.likely = longestLikelyFlight.value();
     auto landings = field("landings", FormPlan::tr("Landings"), Kind::Count);
     auto inflations = field("inflations", FormPlan::tr("Inflations"), Kind::Count);
     landings.value = inflations.value = QStringLiteral("1");
-    return {
-        choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon),
-        field("minutes", FormPlan::tr("Time in service"), Kind::Duration, true, FormPlan::tr("1:05, 65 min or 1.1 h")),
-        landings,
-        inflations,
-        field("time", FormPlan::tr("Time (UTC)"), Kind::Time, false, FormPlan::tr("HH:MM; may stay empty")),
-        field("max_temp_c", FormPlan::tr("Highest envelope temperature, °C"), Kind::Decimal),
-        field("tethered", FormPlan::tr("Tethered"), Kind::Check),
-        kitField};
+    landings.likely = inflations.likely = mostLikelyOfOneFlight;
+    return {choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon),
+            minutes,
+            field("on", FormPlan::tr("Day"), Kind::Date, true),
+            field("kit", FormPlan::tr("What flew"), Kind::Kit, false,
+                  FormPlan::tr("Tap what did not fly, and say what flew instead.")),
+            landings,
+            inflations,
+            field("time", FormPlan::tr("Time (UTC)"), Kind::Time, false, FormPlan::tr("HH:MM; may stay empty")),
+            field("max_temp_c", FormPlan::tr("Highest envelope temperature, °C"), Kind::Decimal),
+            field("tethered", FormPlan::tr("Tethered"), Kind::Check)};
 }
 
 Fields itemFields(const FormSubject& subject, const FleetSheet&) {
     std::vector<Choice> kinds;
     for (int at = 0; at < itemKindCount; ++at)
         kinds.push_back(plain(inward(itemKindName(static_cast<ItemKind>(at))), Words::kind(static_cast<ItemKind>(at))));
-    Fields fields{
-        field("item", FormPlan::tr("Name of the item"), Kind::Text, true,
-              FormPlan::tr("As you call it: ENV-101. It stays for good.")),
-        choice("kind", FormPlan::tr("Kind"), kinds, {}), field("serial", FormPlan::tr("Serial number"), Kind::Text),
-        field("type", FormPlan::tr("Type"), Kind::Text),
-        field("made", FormPlan::tr("Made"), Kind::Made, false, FormPlan::tr("YYYY-MM-DD, or YYYY-MM as stamped"))};
+    Fields fields{field("item", FormPlan::tr("Name of the item"), Kind::Text, true,
+                        FormPlan::tr("As you call it: ENV-101. It stays for good.")),
+                  choice("kind", FormPlan::tr("Kind"), kinds, {}),
+                  field("serial", FormPlan::tr("Serial number"), Kind::Text),
+                  field("type", FormPlan::tr("Type"), Kind::Text),
+                  field("made", FormPlan::tr("Made"), Kind::Made, false, FormPlan::tr("a day, or YYYY-MM as stamped")),
+                  field("-fresh", FormPlan::tr("New: it has never been used"), Kind::Check)};
     add(fields,
         clockFields("brought_forward",
-                    FormPlan::tr("Brought forward at the start of that day. Empty: new. A ? : nobody knows."), true));
+                    FormPlan::tr("What its clock showed at the start of that day. What is left empty is unknown, and "
+                                 "limits on it stay unproven."),
+                    true));
     fields.front().value = inward(subject.item);
     return fields;
 }
@@ -149,16 +147,35 @@ Fields balloonFields(const FormSubject&, const FleetSheet&) {
                     {}, FormPlan::tr("Some requirements bind the operation, not the balloon."))};
 }
 
+/// A fitting among the flights of its day: without it nobody knows which of them it was for.
+FormField whenField() {
+    return choice("-when", FormPlan::tr("When on that day"),
+                  {plain(QStringLiteral("before"), FormPlan::tr("before the day's flights")),
+                   plain(QStringLiteral("after"), FormPlan::tr("after the day's flights")),
+                   plain(QStringLiteral("at"), FormPlan::tr("at a time"))},
+                  {});
+}
+
+FormField timeField() {
+    auto time = field("time", FormPlan::tr("Time (UTC)"), Kind::Time, true, FormPlan::tr("HH:MM"));
+    time.shown = false;
+    return time;
+}
+
 Fields fittingFields(const FormSubject& subject, const FleetSheet& sheet) {
     return {choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon),
             choice("item", FormPlan::tr("Item"), FormPlan::itemsNotOn(sheet, subject.balloon), subject.item),
             field("place", FormPlan::tr("Place on the balloon"), Kind::Text, false,
-                  FormPlan::tr("cylinder 1, left burner … may stay empty"))};
+                  FormPlan::tr("cylinder 1, left burner … may stay empty")),
+            field("on", FormPlan::tr("Day"), Kind::Date, true),
+            whenField(),
+            timeField()};
 }
 
 Fields removalFields(const FormSubject& subject, const FleetSheet& sheet) {
     return {choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon),
-            choice("item", FormPlan::tr("Item"), FormPlan::items(sheet, subject.balloon), subject.item)};
+            choice("item", FormPlan::tr("Item"), FormPlan::items(sheet, subject.balloon), subject.item),
+            field("on", FormPlan::tr("Day"), Kind::Date, true), whenField(), timeField()};
 }
 
 Fields readingFields(const FormSubject& subject, const FleetSheet& sheet) {
@@ -216,9 +233,10 @@ const Plan* planOf(std::string_view kind) {
 std::vector<FormField> FormPlan::fields(std::string_view kind, const FormSubject& subject, const FleetSheet& sheet) {
     const auto* plan = planOf(kind);
     auto fields = plan ? plan->fields(subject, sheet) : BenchFormPlan::fields(kind, subject, sheet);
-    fields.insert(fields.begin(), field("on", tr("Day"), Kind::Date, true, tr("YYYY-MM-DD")));
-    fields.push_back(field("by", tr("Written by"), Kind::Text));
-    fields.push_back(field("note", tr("Note"), Kind::Text));
+    if (std::ranges::find(fields, "on", &FormField::key) == fields.end())
+        fields.insert(fields.begin(), field("on", tr("Day"), Kind::Date, true));
+    fields.push_back(field("by", tr("Written by"), Kind::Text, true, tr("you, who write this now")));
+    fields.push_back(field("note", tr("Note"), Kind::Lines));
     return fields;
 }
 
@@ -237,7 +255,8 @@ QString FormPlan::verb(std::string_view kind) {
 std::vector<Choice> FormPlan::balloons(const FleetSheet& sheet) {
     std::vector<Choice> choices;
     for (const auto& card : sheet.balloons())
-        choices.push_back(plain(inward(card.balloon.text()), inward(card.balloon.text())));
+        choices.push_back(
+            {inward(card.balloon.text()), inward(card.balloon.text()), inward(card.title), -1, -1, false});
     return choices;
 }
 
@@ -245,7 +264,7 @@ std::vector<Choice> FormPlan::items(const FleetSheet& sheet, const std::string& 
     std::vector<Choice> choices;
     for (const auto& item : sheet.items())
         if (balloon.empty() || (item.balloon && item.balloon->text() == balloon))
-            choices.push_back(itemChoice(item));
+            choices.push_back(ItemChoices::of(sheet, item));
     return choices;
 }
 
@@ -255,10 +274,9 @@ std::vector<Choice> FormPlan::itemsNotOn(const FleetSheet& sheet, const std::str
     std::vector<Choice> elsewhere;
     for (const auto& item : sheet.items()) {
         if (!item.balloon) {
-            pool.push_back(itemChoice(item));
+            pool.push_back(ItemChoices::of(sheet, item));
         } else if (balloon != "*" && item.balloon->text() != balloon) {
-            elsewhere.push_back(itemChoice(item));
-            elsewhere.back().label = tr("%1 (now on %2)").arg(elsewhere.back().label, inward(item.balloon->text()));
+            elsewhere.push_back(ItemChoices::of(sheet, item));
         }
     }
     pool.insert(pool.end(), elsewhere.begin(), elsewhere.end());

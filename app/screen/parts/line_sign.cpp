@@ -116,6 +116,16 @@ QPainterPath pathOf(LineSign::Shape shape) {
         polyline(path, {{12, 5}, {12, 19}});
         polyline(path, {{5, 12}, {19, 12}});
         break;
+    case LineSign::Minus:
+        polyline(path, {{5, 12}, {19, 12}});
+        break;
+    case LineSign::Month:
+        path.addRoundedRect(QRectF(3.5, 5, 17, 16), 1.5, 1.5);
+        polyline(path, {{3.5, 10}, {20.5, 10}});
+        polyline(path, {{8, 2.5}, {8, 6.5}});
+        polyline(path, {{16, 2.5}, {16, 6.5}});
+        path.addRect(QRectF(14, 14, 3, 3));
+        break;
     }
     return path;
 }

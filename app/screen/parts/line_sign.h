@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The few line drawings of the frame: the places, search, the day, and arrows. Drawn, so that they take any tone and
-/// size.
+/// The few line drawings of the frame: the places, search, the day, a month's leaf and arrows. Drawn, so that they take
+/// any tone and size.
 
 #include <QColor>
 #include <QQuickPaintedItem>
@@ -16,7 +16,24 @@ class LineSign : public QQuickPaintedItem {
     Q_PROPERTY(QColor tone READ tone WRITE setTone NOTIFY toneChanged FINAL)
 
 public:
-    enum Shape { None, Next, Balloons, Bench, Rules, Record, Glass, Sun, Back, Forward, Close, Tick, Plus, Moon };
+    enum Shape {
+        None,
+        Next,
+        Balloons,
+        Bench,
+        Rules,
+        Record,
+        Glass,
+        Sun,
+        Back,
+        Forward,
+        Close,
+        Tick,
+        Plus,
+        Minus,
+        Moon,
+        Month
+    };
     Q_ENUM(Shape)
 
     explicit LineSign(QQuickItem* parent = nullptr);

@@ -60,6 +60,9 @@ Sources sourcesOf(TableFault fault) {
     case TableFault::LaterThanToday:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is later than today"),
                 QT_TRANSLATE_NOOP("Problem", "mend the date")};
+    case TableFault::BeforeBalloons:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is before there were modern hot-air balloons"),
+                QT_TRANSLATE_NOOP("Problem", "mend the date, the year above all")};
     case TableFault::NotATimeAloft:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is not a time aloft of at most seven days"),
                 QT_TRANSLATE_NOOP("Problem",
@@ -67,6 +70,10 @@ Sources sourcesOf(TableFault fault) {
     case TableFault::TooShort:
         return {QT_TRANSLATE_NOOP("Problem", "a flight takes at least one minute"),
                 QT_TRANSLATE_NOOP("Problem", "mend the duration")};
+    case TableFault::UnlikelyLong:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "'%1' would be a flight of %2 h"),
+            QT_TRANSLATE_NOOP("Problem", "say that the column is in minutes, or log the flight by hand if it is so")};
     case TableFault::NotATimeOfDay:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is not a time of day"),
                 QT_TRANSLATE_NOOP("Problem", "write it as 07:34, or leave it empty")};

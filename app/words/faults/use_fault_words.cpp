@@ -64,6 +64,12 @@ Sources sourcesOf(UseFault fault) {
     case UseFault::NotANumber:
         return {QT_TRANSLATE_NOOP("Problem", "not a number"),
                 QT_TRANSLATE_NOOP("Problem", "write it as 98.5 or 98,5, without a divider of thousands")};
+    case UseFault::OnlyTried:
+        return {QT_TRANSLATE_NOOP("Problem", "this was tried out only: nothing was written"),
+                QT_TRANSLATE_NOOP("Problem", "post it to write it")};
+    case UseFault::TooLong:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 letters are too many, %2 is the most"),
+                QT_TRANSLATE_NOOP("Problem", "say it in short; what is longer belongs into the note")};
     }
     return {};
 }

@@ -12,6 +12,26 @@
     </message>
 </context>
 <context>
+    <name>Chooser</name>
+    <message numerus="yes">
+        <source>%n more: type on</source>
+        <translation>
+            <numerusform>%n more: type on</numerusform>
+            <numerusform>%n more: type on</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Consequences</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>FabricWords</name>
     <message numerus="yes">
         <source>%n tests, all held</source>
@@ -32,6 +52,33 @@
         <translation>
             <numerusform>Not counted, %n reading: %1.</numerusform>
             <numerusform>Not counted, %n readings: %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>FittingPlan</name>
+    <message numerus="yes">
+        <source>%n flights that are logged from that day on may be concerned.</source>
+        <translation>
+            <numerusform>%n flight that is logged from that day on may be concerned.</numerusform>
+            <numerusform>%n flights that are logged from that day on may be concerned.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>InFull</name>
+    <message numerus="yes">
+        <source>%n hours</source>
+        <translation>
+            <numerusform>%n hour</numerusform>
+            <numerusform>%n hours</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minutes</source>
+        <translation>
+            <numerusform>%n minute</numerusform>
+            <numerusform>%n minutes</numerusform>
         </translation>
     </message>
 </context>

@@ -2,8 +2,10 @@
 #include "exchange/log/log_row.h"
 
 #include "exchange/text/plain_text.h"
+#include "measure/duration_text.h"
 #include "measure/unit.h"
 #include "problem/faults/table_fault.h"
+#include "registry/likely_flight.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -116,6 +118,8 @@ private:
             m_read.waits = true;
         else if (m_choices.notAfter && *date.value > *m_choices.notAfter)
             refuse(LogColumn::Date, TableFault::LaterThanToday, {text});
+        else if (*date.value < firstLikelyDay())
+            refuse(LogColumn::Date, TableFault::BeforeBalloons, {text});
         else
             m_flight.on = *date.value;
     }
@@ -150,6 +154,8 @@ private:
             m_read.waits = true;
         else if (minutes.value->value() < 1)
             refuse(LogColumn::Duration, TableFault::TooShort);
+        else if (*minutes.value > longestLikelyFlight)
+            refuse(LogColumn::Duration, TableFault::UnlikelyLong, {text, hoursAndMinutes(*minutes.value)});
         else
             takeMinutes(*minutes.value, between);
     }

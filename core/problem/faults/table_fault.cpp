@@ -39,10 +39,14 @@ FaultRow rowOf(TableFault fault) {
         return {"not-in-the-order-but-digits", Code::BadDate};
     case TableFault::LaterThanToday:
         return {"later-than-today", Code::BadDate};
+    case TableFault::BeforeBalloons:
+        return {"before-balloons", Code::BadDate};
     case TableFault::NotATimeAloft:
         return {"not-a-time-aloft", Code::BadQuantity};
     case TableFault::TooShort:
         return {"too-short", Code::BadQuantity};
+    case TableFault::UnlikelyLong:
+        return {"unlikely-long", Code::BadQuantity};
     case TableFault::NotATimeOfDay:
         return {"not-a-time-of-day", Code::BadDate};
     case TableFault::TimesGiveNone:

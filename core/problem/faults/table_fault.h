@@ -25,8 +25,10 @@ enum class TableFault : std::uint8_t {
     NotInTheOrder,          ///< %1: as written
     NotInTheOrderButDigits, ///< %1: as written
     LaterThanToday,         ///< %1: as written
+    BeforeBalloons,         ///< %1: as written
     NotATimeAloft,          ///< %1: as written
     TooShort,
+    UnlikelyLong,  ///< %1: as written, %2: the hours and minutes that this means
     NotATimeOfDay, ///< %1: as written
     TimesGiveNone, ///< %1, %2: take-off and landing as written
     NoTimeAloft,

@@ -43,6 +43,10 @@ FaultRow rowOf(UseFault fault) {
         return {"not-a-whole-number", Code::BadQuantity};
     case UseFault::NotANumber:
         return {"not-a-number", Code::BadQuantity};
+    case UseFault::OnlyTried:
+        return {"only-tried", Code::BadUse};
+    case UseFault::TooLong:
+        return {"too-long", Code::BadValue};
     }
     return {};
 }

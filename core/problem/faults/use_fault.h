@@ -27,6 +27,8 @@ enum class UseFault : std::uint8_t {
     PictureNotKept,
     NotAWholeNumber,
     NotANumber,
+    OnlyTried,
+    TooLong, ///< %1, %2: how many letters there are, and may be
 };
 [[nodiscard]] FaultRow rowOf(UseFault fault);
 

@@ -82,7 +82,7 @@ rc::Gen<FlightProposal> flight() {
         if (*rc::gen::arbitrary<bool>())
             flight.time = TimeOfDay(*rc::gen::inRange(0, 24), *rc::gen::inRange(0, 60));
         flight.flight.balloon = flight.balloon;
-        flight.flight.use = {Minutes(*rc::gen::inRange(1, 10'081)), Landings(*rc::gen::inRange(0, 201)),
+        flight.flight.use = {Minutes(*rc::gen::inRange(1, 721)), Landings(*rc::gen::inRange(0, 201)),
                              Inflations(*rc::gen::inRange(0, 201))};
         if (*rc::gen::arbitrary<bool>())
             flight.flight.hottest = Celsius(*rc::gen::inRange(-600, 4'001) / 10.0);

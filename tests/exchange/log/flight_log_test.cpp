@@ -72,6 +72,15 @@ private slots:
         QCOMPARE(flight.line, 2);
     }
 
+    void whatNoFlightIsLikelyToBeIsRefused() {
+        const auto log = preview("reg;date;hours\nA;1899-06-01;1:00\nA;2025-06-01;90\nA;2025-06-02;100:00\n"
+                                 "A;1960-01-01;12:00\nA;2025-06-03;12:01\n");
+        QCOMPARE(refused(log), QStringList({"2 date bad-date", "3 hours bad-quantity", "4 hours bad-quantity",
+                                            "6 hours bad-quantity"}));
+        QCOMPARE(log.flights.size(), std::size_t{1});
+        QVERIFY(spokenMessage(log.badRows[1]).find("90:00") != std::string::npos);
+    }
+
     /// A log takes the same names as the record: characters are counted there and here.
     void aRegistrationIsWhatTheRecordTakesForOne() {
         const auto letters = [](int count) { return QString(count, QChar(0x0436)).toStdString(); };

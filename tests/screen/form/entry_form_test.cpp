@@ -1,12 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/post.h"
-#include "screen/demo_house.h"
-#include "screen/form/entry_form.h"
+#include "screen/form/form_hand.h"
 #include "test_class.h"
 
 #include <QAbstractItemModelTester>
-#include <QSignalSpy>
-#include <QTest>
 
 using namespace crownring;
 using namespace crownring::screen;
@@ -15,79 +12,52 @@ class EntryFormTest : public QObject {
     Q_OBJECT
 
 private:
-    std::unique_ptr<DemoHouse> m_demo;
+    std::unique_ptr<FormHand> m_hand;
 
-    static int rowOf(EntryForm& form, std::string_view key) {
-        const auto& fields = form.fields()->fields();
-        for (std::size_t at = 0; at < fields.size(); ++at)
-            if (fields[at].key == key)
-                return static_cast<int>(at);
-        return -1;
+    /// What the latest entry of a kind says.
+    std::optional<JournalLine> latest(const char* kind) {
+        auto lines = m_hand->house().desk.ask(
+            [kind](Record& record) { return record.lines({.text = {}, .kind = kind, .before = {}, .limit = 1}); });
+        lines.waitForFinished();
+        const auto answer = lines.result();
+        return answer && !answer->empty() ? std::optional(answer->front()) : std::nullopt;
     }
-    static void set(EntryForm& form, std::string_view key, const char* value) {
-        form.setValue(rowOf(form, key), QString::fromUtf8(value));
-    }
-    static QString problemAt(EntryForm& form, std::string_view key) {
-        return form.fields()->fields()[static_cast<std::size_t>(rowOf(form, key))].problem;
-    }
-    bool save(EntryForm& form) {
-        QSignalSpy saved(&form, &EntryForm::saved);
-        form.save();
-        return QTest::qWaitFor([&] { return !saved.isEmpty(); }, 10'000) && m_demo->settled();
-    }
-    [[nodiscard]] std::int64_t minutesOf(const char* item) const {
-        const auto* facts = m_demo->house.fleet.sheet()->item(ItemId(item));
-        return facts && facts->clock.minutes ? facts->clock.minutes->value() : -1;
-    }
-    /// A balloon B-ONE with an envelope E-1 that came with 100:00 h.
-    void rigOne() {
-        In<EntryForm> form(m_demo->house);
-        form.begin(QStringLiteral("balloon.entered"));
-        set(form, "balloon", "B-ONE");
-        set(form, "on", "2026-01-01");
-        QVERIFY(save(form));
-        form.begin(QStringLiteral("item.entered"));
-        set(form, "item", "E-1");
-        set(form, "kind", "envelope");
-        set(form, "brought_forward.minutes", "100:00");
-        set(form, "on", "2026-01-01");
-        QVERIFY(save(form));
-        form.begin(QStringLiteral("item.fitted"), QStringLiteral("B-ONE"), QStringLiteral("E-1"));
-        set(form, "on", "2026-01-01");
-        QVERIFY(save(form));
+    void correctLatest(EntryForm& form, const char* kind) {
+        form.correct(QString::fromStdString(latest(kind)->entry.id.text()));
+        QTRY_VERIFY_WITH_TIMEOUT(form.isOpen(), 30'000);
+        QVERIFY(m_hand->asked(form));
     }
 
 private slots:
     void init() {
-        m_demo = std::make_unique<DemoHouse>(DemoHouse::Filled::Empty);
-        QVERIFY2(m_demo->ready(), qPrintable(m_demo->house.desk.trouble()));
-        rigOne();
+        m_hand = std::make_unique<FormHand>();
+        QVERIFY(m_hand->rigOne());
     }
-    void cleanup() { m_demo.reset(); }
+    void cleanup() { m_hand.reset(); }
 
     void aFlightMovesTheClockOfWhatIsFitted() {
-        QCOMPARE(minutesOf("E-1"), 6000);
-        In<EntryForm> form(m_demo->house);
+        QCOMPARE(m_hand->minutesOf("E-1"), 6000);
+        In<EntryForm> form(m_hand->house());
         QAbstractItemModelTester tester(form.fields(), QAbstractItemModelTester::FailureReportingMode::Fatal);
         form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
-        set(form, "minutes", "1:05");
-        QVERIFY(save(form));
+        FormHand::set(form, "minutes", "1:05");
+        QVERIFY(m_hand->save(form));
         QVERIFY(!form.isOpen());
-        QCOMPARE(minutesOf("E-1"), 6065);
+        QCOMPARE(m_hand->minutesOf("E-1"), 6065);
     }
 
     void undoTakesItBackAndTheRecordKeepsBoth() {
-        In<EntryForm> form(m_demo->house);
+        In<EntryForm> form(m_hand->house());
         form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
-        set(form, "minutes", "65 min");
-        QVERIFY(save(form));
-        QVERIFY(m_demo->house.notice.undoable());
-        m_demo->house.notice.undo();
-        QTRY_COMPARE_WITH_TIMEOUT(minutesOf("E-1"), 6000, 30'000);
+        FormHand::set(form, "minutes", "65 min");
+        QVERIFY(m_hand->save(form));
+        QVERIFY(m_hand->house().notice.undoable());
+        m_hand->house().notice.undo();
+        QTRY_COMPARE_WITH_TIMEOUT(m_hand->minutesOf("E-1"), 6000, 30'000);
     }
 
     void anOpenDefectIsClearedFromItsRow() {
-        auto posted = m_demo->house.desk.ask([](Record& record) {
+        auto posted = m_hand->house().desk.ask([](Record& record) {
             return postText(record, record,
                             R"({"entry":"defect.found","on":"2026-11-20","defect":"D 1","item":"E-1",)"
                             R"("what":"torn","severity":"barring"})",
@@ -95,95 +65,136 @@ private slots:
         });
         posted.waitForFinished();
         QVERIFY(posted.result().has_value());
-        m_demo->house.desk.written();
-        QVERIFY(m_demo->settled());
-        const auto* row = m_demo->house.fleet.sheet()->worstOf(ItemId("E-1"));
+        m_hand->house().desk.written();
+        QVERIFY(m_hand->settled());
+        const auto* row = m_hand->house().fleet.sheet()->worstOf(ItemId("E-1"));
         QVERIFY(row != nullptr && row->state.standing == Standing::Lapsed);
-        In<EntryForm> form(m_demo->house);
+        In<EntryForm> form(m_hand->house());
         form.begin(QStringLiteral("defect.cleared"), QStringLiteral("B-ONE"), QStringLiteral("E-1"),
                    QString::fromStdString(row->requirement->id.text()));
-        set(form, "what", "sewn");
-        QVERIFY(save(form));
-        QVERIFY(m_demo->house.fleet.sheet()->worstOf(ItemId("E-1")) == nullptr);
+        FormHand::set(form, "what", "sewn");
+        QVERIFY(m_hand->save(form));
+        QVERIFY(m_hand->house().fleet.sheet()->worstOf(ItemId("E-1")) == nullptr);
     }
 
     void wrongFieldsSayWhatIsWrongAndNothingIsWritten() {
-        In<EntryForm> form(m_demo->house);
+        In<EntryForm> form(m_hand->house());
         form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
         form.save();
-        QCOMPARE(problemAt(form, "minutes"), QStringLiteral("This is needed."));
-        set(form, "minutes", "soon");
-        set(form, "on", "2026-02-30");
+        QCOMPARE(FormHand::problemAt(form, "minutes"), QStringLiteral("This is needed."));
+        FormHand::set(form, "minutes", "soon");
+        FormHand::set(form, "on", "2026-02-30");
         form.save();
-        QVERIFY(!problemAt(form, "minutes").isEmpty());
-        QVERIFY(!problemAt(form, "on").isEmpty());
+        QVERIFY(!FormHand::problemAt(form, "minutes").isEmpty());
+        QVERIFY(!FormHand::problemAt(form, "on").isEmpty());
         QVERIFY(form.isOpen());
-        QCOMPARE(minutesOf("E-1"), 6000);
+        QCOMPARE(m_hand->minutesOf("E-1"), 6000);
     }
 
     void whatWasUnderstoodIsShown() {
-        In<EntryForm> form(m_demo->house);
+        In<EntryForm> form(m_hand->house());
         form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
-        set(form, "minutes", "1,5 h");
-        QCOMPARE(form.fields()->fields()[static_cast<std::size_t>(rowOf(form, "minutes"))].understood(),
-                 QStringLiteral("1:30\u00a0h"));
+        FormHand::set(form, "minutes", "1,5 h");
+        QCOMPARE(form.fields()->fields()[static_cast<std::size_t>(FormHand::rowOf(form, "minutes"))].understood(),
+                 QStringLiteral("1 hour 30 minutes"));
     }
 
     void aCorrectionChangesOnlyWhatWasChanged() {
-        In<EntryForm> form(m_demo->house);
+        In<EntryForm> form(m_hand->house());
         form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
-        set(form, "minutes", "1:05");
-        set(form, "note", "over the lake");
-        QVERIFY(save(form));
-        std::optional<JournalLine> flight;
-        hear(m_demo->house.desk.ask([](Record& record) {
-            return record.lines({.text = {}, .kind = "flight.logged", .before = {}, .limit = 1});
-        }),
-             this, [&](const Result<std::vector<JournalLine>>& lines) { flight = lines->front(); });
-        QTRY_VERIFY_WITH_TIMEOUT(flight.has_value(), 30'000);
-        form.correct(QString::fromStdString(flight->entry.id.text()));
-        QTRY_VERIFY_WITH_TIMEOUT(form.isOpen(), 30'000);
+        FormHand::set(form, "minutes", "1:05");
+        FormHand::set(form, "note", "over the lake");
+        QVERIFY(m_hand->save(form));
+        correctLatest(form, "flight.logged");
         QCOMPARE(form.fields()->value("minutes"), QStringLiteral("1:05"));
         QCOMPARE(form.fields()->value("note"), QStringLiteral("over the lake"));
         form.save();
         QCOMPARE(form.problem(), QStringLiteral("Nothing was changed."));
-        set(form, "minutes", "1:15");
-        QVERIFY(save(form));
-        QCOMPARE(minutesOf("E-1"), 6075);
-        std::optional<JournalLine> correction;
-        hear(m_demo->house.desk.ask([](Record& record) {
-            return record.lines({.text = {}, .kind = "entry.corrected", .before = {}, .limit = 1});
-        }),
-             this, [&](const Result<std::vector<JournalLine>>& lines) { correction = lines->front(); });
-        QTRY_VERIFY_WITH_TIMEOUT(correction.has_value(), 30'000);
+        FormHand::set(form, "minutes", "1:15");
+        QVERIFY(m_hand->saveCorrection(form));
+        QCOMPARE(m_hand->minutesOf("E-1"), 6075);
+        const auto correction = latest("entry.corrected");
         QCOMPARE(QString::fromStdString(std::get<EntryCorrected>(correction->entry.body).with),
                  QStringLiteral("{\"minutes\":75}"));
     }
 
+    void aCorrectionIsOfWhoCorrects() {
+        In<EntryForm> form(m_hand->house());
+        form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
+        FormHand::set(form, "minutes", "1:05");
+        FormHand::set(form, "by", "the pilot");
+        QVERIFY(m_hand->save(form));
+        m_hand->house().habits.setPerson(QStringLiteral("the office"));
+        correctLatest(form, "flight.logged");
+        QCOMPARE(form.fields()->value("by"), QStringLiteral("the office"));
+        QVERIFY2(form.about().contains(QStringLiteral("the pilot")), qPrintable(form.about()));
+        FormHand::set(form, "minutes", "1:15");
+        QVERIFY(m_hand->saveCorrection(form));
+        QCOMPARE(QString::fromStdString(latest("entry.corrected")->entry.by), QStringLiteral("the office"));
+        QCOMPARE(QString::fromStdString(nowOf(*latest("flight.logged")).by), QStringLiteral("the pilot"));
+        QCOMPARE(m_hand->house().habits.person(), QStringLiteral("the office"));
+    }
+
+    void aCorrectionSaysWhatItMovesBeforeItIsWritten() {
+        In<EntryForm> form(m_hand->house());
+        form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
+        FormHand::set(form, "minutes", "1:05");
+        QVERIFY(m_hand->save(form));
+        correctLatest(form, "flight.logged");
+        FormHand::set(form, "minutes", "2:05");
+        QVERIFY(!m_hand->save(form));
+        QVERIFY2(form.follows().contains(QStringLiteral("E-1: 102:05\u00a0h")), qPrintable(form.follows()));
+        QVERIFY(form.follows().contains(QStringLiteral("was 101:05\u00a0h")));
+        QCOMPARE(m_hand->minutesOf("E-1"), 6065); // nothing is written yet
+        QVERIFY(!latest("entry.corrected").has_value());
+        FormHand::set(form, "minutes", "3:05"); // another one is tried out anew
+        QCOMPARE(form.follows(), QString());
+        QVERIFY(m_hand->saveCorrection(form));
+        QCOMPARE(m_hand->minutesOf("E-1"), 6185);
+    }
+
+    void aCorrectionOpensWithTheKitOfItsDay() {
+        In<EntryForm> form(m_hand->house());
+        form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
+        FormHand::set(form, "minutes", "1");
+        FormHand::set(form, "on", "2026-11-01");
+        QVERIFY(m_hand->save(form));
+        QVERIFY(m_hand->enterItem("K-2", "basket"));
+        form.begin(QStringLiteral("item.removed"), QStringLiteral("B-ONE"), QStringLiteral("K-1"));
+        FormHand::set(form, "on", "2026-11-10");
+        FormHand::set(form, "-when", "after");
+        QVERIFY(m_hand->save(form));
+        QVERIFY(m_hand->fit("B-ONE", "K-2", "2026-11-11"));
+        correctLatest(form, "flight.logged");
+        QTRY_COMPARE_WITH_TIMEOUT(form.kit()->count(), 4, 10'000);
+        QVERIFY(std::ranges::count(form.kit()->kit(), ItemId("K-1")) == 1);
+        QVERIFY(std::ranges::count(form.kit()->kit(), ItemId("K-2")) == 0);
+    }
+
     void aProgrammeFromTheShelfBindsFromItsDay() {
-        In<EntryForm> form(m_demo->house);
+        In<EntryForm> form(m_hand->house());
         form.adopt(QStringLiteral("part-ml-hot-air"));
-        form.toggle(rowOf(form, "balloons"), QStringLiteral("B-ONE"));
-        QVERIFY2(save(form), qPrintable(form.problem()));
-        const auto& sheet = m_demo->house.fleet.sheet();
+        form.toggle(FormHand::rowOf(form, "balloons"), QStringLiteral("B-ONE"));
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
+        const auto& sheet = m_hand->house().fleet.sheet();
         QVERIFY(!sheet->rows().empty());
         QCOMPARE(sheet->headlineOf(Registration("B-ONE")).row->state.standing,
                  Standing::Unproven); // nothing was ever done: never clear
     }
 
     void doneIsOfferedOnlyWhatBindsTheItem() {
-        In<EntryForm> form(m_demo->house);
+        In<EntryForm> form(m_hand->house());
         form.adopt(QStringLiteral("part-ml-hot-air"));
-        form.toggle(rowOf(form, "balloons"), QStringLiteral("B-ONE"));
-        QVERIFY(save(form));
+        form.toggle(FormHand::rowOf(form, "balloons"), QStringLiteral("B-ONE"));
+        QVERIFY(m_hand->save(form));
         form.begin(QStringLiteral("requirement.done"), QStringLiteral("B-ONE"), QStringLiteral("E-1"),
                    QStringLiteral("ml.inspection"));
-        const auto& field = form.fields()->fields()[static_cast<std::size_t>(rowOf(form, "requirement"))];
+        const auto& field = form.fields()->fields()[static_cast<std::size_t>(FormHand::rowOf(form, "requirement"))];
         QVERIFY(!field.choices.empty());
-        set(form, "ref", "JC 7");
-        QVERIFY2(save(form), qPrintable(form.problem()));
+        FormHand::set(form, "ref", "JC 7");
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
         bool found = false;
-        for (const auto& row : m_demo->house.fleet.sheet()->rows())
+        for (const auto& row : m_hand->house().fleet.sheet()->rows())
             if (row.requirement->id.text() == "ml.inspection" && row.item->id.text() == "E-1") {
                 found = true;
                 QCOMPARE(row.state.standing, Standing::Clear);

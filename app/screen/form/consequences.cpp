@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/form/consequences.h"
+
+#include "acts/try_out.h"
+#include "answers/due.h"
+#include "screen/desk/due_model.h"
+#include "words/border.h"
+#include "words/question_text.h"
+#include "words/sentence.h"
+#include "words/words.h"
+
+#include <algorithm>
+#include <map>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+/// What of the record people act on.
+struct FleetState {
+    std::map<ItemId, Figures> clocks;
+    std::map<std::pair<ItemId, RequirementId>, QString> dues;
+    std::map<std::pair<ItemId, RequirementId>, QString> titles;
+    std::vector<Question> questions;
+};
+
+QString stateOf(const DueRow& row) {
+    return joined({Words::standing(row.state), DueTexts::left(row)}, QStringLiteral(", "));
+}
+
+Result<FleetState> standingOf(Books& books, CivilDate today) {
+    FleetState now;
+    auto list = due(books, {}, today);
+    if (!list)
+        return tl::unexpected(list.error());
+    for (const auto& item : list->items)
+        now.clocks.emplace(item.id, item.clock);
+    for (const auto& row : list->rows) {
+        const std::pair key{row.item->id, row.requirement->id};
+        now.dues.emplace(key, stateOf(row));
+        now.titles.emplace(key, words::said(row.requirement->title));
+    }
+    auto questions = books.questions();
+    if (!questions)
+        return tl::unexpected(questions.error());
+    now.questions = std::move(*questions);
+    return now;
+}
+
+template <class Quantity>
+QString figure(const std::optional<Quantity>& quantity, QString (*said)(std::int64_t)) {
+    return quantity ? said(quantity->value()) : Consequences::tr("unknown");
+}
+
+/// "102:05 h, was 101:05 h": only the figures that differ.
+QStringList movedFigures(const Figures& was, const Figures& is) {
+    QStringList moved;
+    const auto hold = [&](const auto& before, const auto& after, QString (*said)(std::int64_t)) {
+        if (before != after)
+            moved += Consequences::tr("%1, was %2").arg(figure(after, said), figure(before, said));
+    };
+    hold(was.minutes, is.minutes, &Words::hours);
+    hold(was.landings, is.landings, &Words::landings);
+    hold(was.inflations, is.inflations, &Words::inflations);
+    return moved;
+}
+
+}
+
+Results<QStringList> Consequences::of(Record& record, std::vector<NumberedEntry> entries, CivilDate today) {
+    const auto before = standingOf(record, today);
+    if (!before)
+        return tl::unexpected(std::vector{before.error()});
+    auto after = Result<FleetState>(FleetState{});
+    const auto tried = tryOut(record, record, std::move(entries), [&] { after = standingOf(record, today); });
+    if (!tried)
+        return tl::unexpected(tried.error());
+    if (!after)
+        return tl::unexpected(std::vector{after.error()});
+    QStringList clocks;
+    for (const auto& [item, clock] : after->clocks)
+        if (const auto was = before->clocks.find(item); was == before->clocks.end())
+            clocks += tr("%1: %2, new").arg(inward(item.text()), Words::figures(clock));
+        else if (auto moved = movedFigures(was->second, clock); !moved.isEmpty())
+            clocks += tr("%1: %2").arg(inward(item.text()), moved.join(QStringLiteral(" · ")));
+    QStringList dues;
+    for (const auto& [key, state] : after->dues)
+        if (const auto was = before->dues.find(key); was != before->dues.end() && was->second != state)
+            dues += tr("%1, %2: %3, was %4").arg(inward(key.first.text()), after->titles.at(key), state, was->second);
+    QStringList questions;
+    for (const auto& question : after->questions)
+        if (std::ranges::find(before->questions, question) == before->questions.end())
+            questions += tr("Asked then: %1").arg(questionText(question));
+    for (const auto& question : before->questions)
+        if (std::ranges::find(after->questions, question) == after->questions.end())
+            questions += tr("No longer asked: %1").arg(questionText(question));
+    constexpr qsizetype most = 12;
+    auto lines = questions + dues + clocks;
+    if (lines.size() > most) {
+        const auto left = static_cast<int>(lines.size() - most);
+        lines = lines.mid(0, most);
+        lines += tr("and %n more", nullptr, left);
+    }
+    return lines;
+}
+
+}

@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// What the other fields of a form say when one of them is changed.
+
+#include "answers/kit_at.h"
+#include "record/new_id.h"
+#include "screen/desk/house.h"
+#include "screen/form/entry_form.h"
+#include "words/border.h"
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+struct FittedThen {
+    std::vector<ItemId> fitted;
+    bool mayStay = false; ///< it is what is fitted today, and nothing was flown since
+};
+
+Result<FittedThen> fittedThen(Books& books, const Registration& balloon, const Stamp& at, CivilDate today) {
+    auto fitted = kitAt(books, balloon, at);
+    if (!fitted)
+        return tl::unexpected(fitted.error());
+    const auto now = books.facts({balloon, {}}, today);
+    if (!now)
+        return tl::unexpected(now.error());
+    const auto flights = books.flights(balloon, at.at.on(), today);
+    if (!flights)
+        return tl::unexpected(flights.error());
+    const bool flownSince =
+        std::ranges::any_of(*flights, [&](const LoggedFlight& flight) { return at < flight.stamp; });
+    const bool same = now->size() == fitted->size() && std::ranges::all_of(*now, [&](const ItemFacts& item) {
+                          return std::ranges::count(*fitted, item.id) > 0;
+                      });
+    return FittedThen{std::move(*fitted), same && !flownSince};
+}
+
+Result<FittingDay> fittingDay(Books& books, const Registration& balloon, CivilDate on, CivilDate today) {
+    const auto flights = books.flights(balloon, on, std::max(on, today));
+    if (!flights)
+        return tl::unexpected(flights.error());
+    FittingDay day;
+    day.later = static_cast<int>(flights->size());
+    day.flights = static_cast<int>(
+        std::ranges::count_if(*flights, [&](const LoggedFlight& flight) { return flight.stamp.at.on() == on; }));
+    return day;
+}
+
+}
+
+std::optional<Registration> EntryForm::balloonOf(std::string_view key) const {
+    const auto text = outward(m_fields.value(key));
+    return text.empty() ? std::nullopt : std::optional(Registration(text));
+}
+
+std::optional<Moment> EntryForm::moment() const {
+    const auto* on = m_fields.field("on");
+    const auto day = on ? on->day() : std::nullopt;
+    if (!day)
+        return std::nullopt;
+    const auto time = FittingPlan::timeOf({}, m_fields.value("time"));
+    return Moment(*day, time.value_or(Kind<FlightLogged>::time));
+}
+
+void EntryForm::follow(std::string_view key) {
+    const auto sheet = house().fleet.sheet();
+    if (!sheet)
+        return;
+    const bool isNew = m_amends.empty();
+    const auto& kind = m_writing.kind;
+    const auto value = [this](std::string_view of) { return outward(m_fields.value(of)); };
+    if (key == "-fresh")
+        for (const char* each : {"minutes", "landings", "inflations"})
+            m_fields.setShown(std::string("brought_forward.") + each, value("-fresh").empty());
+    if (key == "-when")
+        m_fields.setShown("time", value("-when") == "at");
+    if (kind == kindName<FlightLogged>() && (key == "balloon" || key == "on" || key == "time"))
+        askKit();
+    if (isNew && key == "balloon" && kind == kindName<ItemFitted>())
+        m_fields.setChoices("item", FormPlan::itemsNotOn(*sheet, value("balloon")));
+    if (isNew && key == "balloon" && kind == kindName<ItemRemoved>())
+        m_fields.setChoices("item", FormPlan::items(*sheet, value("balloon")));
+    if (isNew && key == "item" && kind == kindName<RequirementDone>())
+        m_fields.setChoices("requirement", FormPlan::requirements(*sheet, value("item")));
+    if (isNew && (key == "item" || key == "requirement") && kind == kindName<RequirementDone>())
+        m_fields.setChoices("method", FormPlan::methods(*sheet, value("requirement")));
+    if (kind == kindName<ItemFitted>() || kind == kindName<ItemRemoved>())
+        askDay();
+}
+
+void EntryForm::askKit() {
+    const auto balloon = balloonOf("balloon");
+    const auto at = moment();
+    const auto sheet = house().fleet.sheet();
+    if (m_writing.kind != kindName<FlightLogged>() || !sheet)
+        return;
+    if (!balloon || !at)
+        return m_kit.clear();
+    std::optional<std::vector<ItemId>> flew;
+    if (!m_amends.empty() && m_writing.before.contains("kit")) {
+        flew.emplace();
+        for (const auto& item : m_writing.before.at("kit"))
+            flew->emplace_back(item.get<std::string>());
+    }
+    const Stamp stamp{*at, m_amends.empty() ? newEntryId() : EntryId(m_amends)};
+    hear(house().desk.ask([balloon = *balloon, stamp, today = house().day.todayDate()](Record& record) {
+        return fittedThen(record, balloon, stamp, today);
+    }),
+         this, [this, turn = ++m_turn, sheet, balloon = *balloon, flew](const Result<FittedThen>& then) {
+             if (turn != m_turn)
+                 return;
+             m_kit.show(sheet, balloon, then ? then->fitted : std::vector<ItemId>{}, flew);
+             m_kit.setMayStay(then && then->mayStay && m_amends.empty());
+         });
+}
+
+void EntryForm::askDay() {
+    const auto balloon = balloonOf("balloon");
+    const auto* on = m_fields.field("on");
+    const auto day = on ? on->day() : std::nullopt;
+    m_follows.clear();
+    emit changed();
+    if (!balloon || !day)
+        return;
+    hear(house().desk.ask([balloon = *balloon, on = *day, today = house().day.todayDate()](Record& record) {
+        return fittingDay(record, balloon, on, today);
+    }),
+         this, [this, turn = ++m_turn](const Result<FittingDay>& answer) {
+             if (turn == m_turn && answer)
+                 takeDay(*answer);
+         });
+}
+
+void EntryForm::takeDay(const FittingDay& day) {
+    const auto sheet = house().fleet.sheet();
+    const auto balloon = balloonOf("balloon");
+    if (!sheet || !balloon)
+        return;
+    const bool fitted = m_writing.kind == kindName<ItemFitted>();
+    const ItemId item(outward(m_fields.value("item")));
+    m_follows = FittingPlan::follows(*sheet, *balloon, item, fitted, day);
+    m_fields.setQuestion("item", fitted ? FittingPlan::question(*sheet, *balloon, item) : QString());
+    // Where nothing was flown on the day it does not matter when, and need not be asked.
+    if (m_amends.empty())
+        m_fields.propose("-when", day.flights > 0 ? QString()
+                                  : fitted        ? QStringLiteral("before")
+                                                  : QStringLiteral("after"));
+    emit changed();
+}
+
+}

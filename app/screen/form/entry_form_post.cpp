@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// From the fields of a form to what is written, and what is said about it.
+
+#include "acts/post.h"
+#include "record/entry_json.h"
+#include "record/new_id.h"
+#include "screen/desk/house.h"
+#include "screen/form/asked_back.h"
+#include "screen/form/consequences.h"
+#include "screen/form/entry_form.h"
+#include "screen/form/fitting_plan.h"
+#include "words/border.h"
+#include "words/sentences.h"
+#include "words/words.h"
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+using Json = nlohmann::json;
+
+/// A fitting or a removal at the minute of another entry, which is made after it: ids keep the order.
+Entry movedWith(const FlightKit::Move& move, const Entry& with) {
+    Entry entry;
+    entry.id = newEntryId();
+    entry.on = with.on;
+    const auto minute = static_cast<int>(momentOf(with).minutes() - Moment::startOf(with.on).minutes());
+    entry.time = TimeOfDay(minute / 60, minute % 60);
+    entry.by = with.by;
+    if (move.fitted)
+        entry.body = ItemFitted{move.balloon, move.item, move.place};
+    else
+        entry.body = ItemRemoved{move.balloon, move.item, {}};
+    return entry;
+}
+
+}
+
+std::optional<std::vector<NumberedEntry>> EntryForm::entries() {
+    auto object = m_writing.gathered(m_fields);
+    if (!object)
+        return std::nullopt;
+    if (const auto time = FittingPlan::timeOf(m_fields.value("-when"), m_fields.value("time"));
+        time && m_fields.field("-when"))
+        (*object)["time"] = time->iso();
+    if (m_writing.kind == kindName<FlightLogged>() && m_kit.isSaid()) {
+        auto& kit = (*object)["kit"] = Json::array();
+        for (const auto& item : m_kit.kit())
+            kit.push_back(item.text());
+    }
+    if (!m_amends.empty())
+        object = amended(std::move(*object));
+    if (!object)
+        return std::nullopt;
+    auto entry = entryFrom(*object);
+    if (!entry) {
+        tell({entry.error()});
+        return std::nullopt;
+    }
+    std::vector<NumberedEntry> written;
+    if (m_amends.empty() && house().fleet.sheet()) {
+        const auto moves = m_writing.kind == kindName<FlightLogged>()
+                               ? m_kit.moves()
+                               : FittingPlan::movesOf(*house().fleet.sheet(), *entry);
+        for (const auto& move : moves)
+            written.push_back({movedWith(move, *entry), 0});
+    }
+    entry->id = newEntryId();
+    written.push_back({std::move(*entry), 0});
+    return written;
+}
+
+std::optional<Json> EntryForm::amended(Json gathered) {
+    if (m_writing.kind == kindName<EntryVoided>()) {
+        gathered["voids"] = m_amends;
+        return gathered;
+    }
+    if (const auto whole = entryFrom(gathered); !whole) {
+        tell({whole.error()});
+        return std::nullopt;
+    }
+    auto with = m_writing.changes(m_fields, gathered);
+    if (with.empty()) {
+        m_problem = tr("Nothing was changed.");
+        return std::nullopt;
+    }
+    return Json{{"entry", kindName<EntryCorrected>()},
+                {"replaces", m_amends},
+                {"with", std::move(with)},
+                {"on", outward(house().day.today())},
+                {"by", outward(m_fields.value("by"))}};
+}
+
+void EntryForm::tryOut(const std::vector<NumberedEntry>& entries) {
+    m_saving = true;
+    emit changed();
+    hear(house().desk.ask([entries, today = house().day.todayDate()](Record& record) {
+        return Consequences::of(record, entries, today);
+    }),
+         this, [this, with = toJson(entries.back().entry).at("with")](const Results<QStringList>& moved) {
+             m_saving = false;
+             if (!moved)
+                 return tell(moved.error());
+             m_tried = with;
+             m_follows = moved->isEmpty() ? tr("No clock, nothing due and no question moves.")
+                                          : tr("This moves:\n%1").arg(moved->join(u'\n'));
+             emit changed();
+         });
+}
+
+void EntryForm::post(const std::vector<NumberedEntry>& entries) {
+    m_saving = true;
+    emit changed();
+    QStringList said;
+    for (const auto& each : entries)
+        said += Sentences::of(each.entry, *house().fleet.titles());
+    struct Answer {
+        std::optional<TakenName> taken;
+        Results<Receipt> receipt;
+    };
+    hear(house().desk.ask([entries, isNew = m_amends.empty()](Record& record) -> Answer {
+        const auto taken =
+            isNew ? takenName(record, entries.back().entry) : Result<std::optional<TakenName>>(std::nullopt);
+        if (!taken)
+            return {std::nullopt, tl::unexpected(std::vector{taken.error()})};
+        if (*taken)
+            return {*taken, Receipt{}};
+        return {std::nullopt, crownring::post(record, record, entries, {})};
+    }),
+         this, [this, said = said.join(QStringLiteral(" · ")), by = m_fields.value("by")](const Answer& answer) {
+             m_saving = false;
+             if (answer.taken)
+                 return tellTaken(*answer.taken);
+             if (!answer.receipt)
+                 return tell(answer.receipt.error());
+             cancel();
+             emit saved();
+             house().notice.tellWritten(tr("Written: %1").arg(said), answer.receipt->ids, by);
+             house().desk.written();
+         });
+}
+
+void EntryForm::tell(const std::vector<Problem>& problems) {
+    std::vector<Problem> others;
+    for (auto problem : problems) {
+        const auto key = problem.where.key;
+        const auto& fields = m_fields.fields();
+        const auto at = std::ranges::find_if(fields, [&](const FormField& field) {
+            return field.key == key || (!key.empty() && field.key.ends_with("." + key)) || topKey(field.key) == key;
+        });
+        if (at == fields.end()) {
+            others.push_back(std::move(problem));
+            continue;
+        }
+        problem.where = {};
+        m_fields.setProblem(std::string(at->key), Words::problem(problem));
+    }
+    if (others.empty())
+        tellMarked();
+    else
+        m_problem = Words::problems(others);
+    emit changed();
+}
+
+void EntryForm::tellTaken(const TakenName& taken) {
+    const bool isBalloon = taken.what == TakenName::What::Balloon;
+    const auto name = inward(taken.name);
+    m_fields.setProblem(isBalloon ? "balloon" : "item",
+                        tr("%1 is in the record already, since %2.").arg(name, inward(taken.since.iso())),
+                        (isBalloon ? QStringLiteral("balloon %1") : QStringLiteral("item %1")).arg(name));
+    tellMarked();
+    emit changed();
+}
+
+void EntryForm::tellMarked() {
+    const auto marked = std::ranges::count_if(
+        m_fields.fields(), [](const FormField& field) { return !field.problem.isEmpty() || AskedBack::isOpen(field); });
+    m_problem = marked == 1 ? tr("Look at the field that is marked.") : tr("Look at the fields that are marked.");
+    goToMarked();
+}
+
+}
