@@ -36,6 +36,9 @@ const char* sourceOf(Question::Kind kind) {
         return QT_TRANSLATE_NOOP(
             "Question",
             "%1 has a correction whose result would make no sense; it was left out, void it and write another");
+    case Question::Kind::OnlyStated:
+        return QT_TRANSLATE_NOOP("Question", "%1 counts from what is only stated; correct it to name the paper, who "
+                                             "signed that and the licence");
     case Question::Kind::Unreadable:
         return QT_TRANSLATE_NOOP("Question", "%1 is an entry that cannot be read, so nothing follows from it; void it "
                                              "with a reason, and write it again as it should be");

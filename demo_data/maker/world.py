@@ -138,7 +138,7 @@ class World:
         word = requirement.replace(".", "-")
         self.journal.add("requirement.done", self._id(word, item.id, day), day, by=by, filed=filed, note=note,
                          item=item.id, requirement=requirement, method=method, clock=clock, ref=ref,
-                         **signed_by(by) if ref and ref not in self.journal.inspections else {})
+                         **signed_by(by) if ref and ref != "stamp" and ref not in self.journal.inspections else {})
 
     def reading(self, item: Item, day: date, by: str, **keys) -> None:
         self.journal.add("reading.taken", self._id("reading", item.id, day), day, by=by, item=item.id, **keys)

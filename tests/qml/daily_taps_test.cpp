@@ -51,7 +51,7 @@ private:
     /// The pool's first of a kind.
     [[nodiscard]] QStringList pool(ItemKind kind) const {
         QStringList items;
-        for (const auto& item : m_demo->house.fleet.sheet()->due.items)
+        for (const auto& item : m_demo->house.fleet.sheet()->items())
             if (item.kind == kind && !item.balloon && item.clock.minutes)
                 items += QString::fromStdString(item.id.text());
         return items;

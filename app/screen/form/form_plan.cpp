@@ -105,7 +105,10 @@ Fields doneFields(const FormSubject& subject, const FleetSheet& sheet) {
                   choice("requirement", FormPlan::tr("Requirement"), FormPlan::requirements(sheet, subject.item),
                          subject.requirement),
                   choice("method", FormPlan::tr("Method"), FormPlan::methods(sheet, subject.requirement), {}, false),
-                  field("ref", FormPlan::tr("Reference on the paper"), Kind::Text)};
+                  field("ref", FormPlan::tr("Reference on the paper"), Kind::Text),
+                  field("signatory", FormPlan::tr("Signed on it by"), Kind::Text),
+                  field("licence", FormPlan::tr("Under the licence"), Kind::Text, false,
+                        FormPlan::tr("without paper, signature and licence it is only stated"))};
     add(fields,
         clockFields("clock", FormPlan::tr("Only where the paper states the clock; else it is computed."), false));
     return fields;

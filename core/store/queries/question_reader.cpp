@@ -26,16 +26,35 @@ QuestionReader::QuestionReader(const Connection& connection)
                         " JOIN name n ON n.name_no = q.subject_no ORDER BY q.at, q.entry_id, n.text, q.kind"),
       m_unreadable(connection, "SELECT q.at, q.entry_id, q.kind, q.detail, n.text FROM question q"
                                " JOIN name n ON n.name_no = q.subject_no WHERE q.sort = ? ORDER BY q.at, q.entry_id"),
-      m_idle(connection, "SELECT at, entry_id, root_id FROM idle_correction ORDER BY at, entry_id") {}
+      m_idle(connection, "SELECT at, entry_id, root_id FROM idle_correction ORDER BY at, entry_id"),
+      m_stated(connection,
+               "SELECT d.at, d.entry_id, n.text, r.text FROM done d JOIN name n ON n.name_no = d.item_no"
+               " JOIN name r ON r.name_no = d.requirement_no WHERE d.paper = 0 AND (d.ref IS NULL OR NOT EXISTS"
+               " (SELECT 1 FROM closing c WHERE c.inspection = d.ref AND c.outcome = 0)) AND NOT EXISTS"
+               " (SELECT 1 FROM done l WHERE l.item_no = d.item_no AND l.requirement_no = d.requirement_no"
+               " AND (l.at, l.entry_id) > (d.at, d.entry_id)) ORDER BY d.at, d.entry_id") {}
 
 std::vector<Question> QuestionReader::all() {
     auto questions = questionsFrom(m_all.run());
     readIdle(questions);
+    readStated(questions);
     return questions;
 }
 
 std::vector<Question> QuestionReader::unreadable() {
     return questionsFrom(m_unreadable.run(static_cast<int>(Subject::Entry)));
+}
+
+void QuestionReader::readStated(std::vector<Question>& questions) {
+    m_stated.run();
+    while (m_stated.next()) {
+        Question question{Question::Kind::OnlyStated, {}, {}, {}};
+        question.stamp.at = m_stated.read<Moment>();
+        question.stamp.id = m_stated.read<EntryId>();
+        question.subject = m_stated.read<std::string>();
+        question.detail = m_stated.read<std::string>();
+        questions.push_back(std::move(question));
+    }
 }
 
 void QuestionReader::readIdle(std::vector<Question>& questions) {

@@ -13,15 +13,16 @@ class QuestionReader {
 public:
     explicit QuestionReader(const Connection& connection);
 
-    /// By stamp; then the corrections that are left out.
+    /// By stamp; then the corrections that are left out, and what is only stated.
     [[nodiscard]] std::vector<Question> all();
     /// Those about entries that cannot be read.
     [[nodiscard]] std::vector<Question> unreadable();
 
 private:
     void readIdle(std::vector<Question>& questions);
+    void readStated(std::vector<Question>& questions);
 
-    Statement m_all, m_unreadable, m_idle;
+    Statement m_all, m_unreadable, m_idle, m_stated;
 };
 
 }
