@@ -38,6 +38,8 @@ std::string_view stateName(ProposalState state) {
         return "twice-in-file";
     case ProposalState::UnknownBalloon:
         return "unknown-balloon";
+    case ProposalState::UnknownItem:
+        return "unknown-item";
     }
     return "";
 }
@@ -129,6 +131,15 @@ nlohmann::ordered_json flightJson(const JudgedProposal& judged) {
         row["time"] = proposal.time->iso();
     row["minutes"] = proposal.flight.use.minutes.value();
     row["landings"] = proposal.flight.use.landings.value();
+    if (proposal.flight.kit) {
+        auto& kit = row["kit"] = nlohmann::ordered_json::array();
+        for (const auto& item : *proposal.flight.kit)
+            kit.push_back(item.text());
+    }
+    if (!judged.unknown.empty())
+        row["unknown"] = judged.unknown;
+    if (!judged.written.empty())
+        row["written"] = judged.written;
     if (const auto note = noteOf(proposal); !note.empty())
         row["note"] = note;
     return row;
@@ -156,10 +167,14 @@ nlohmann::ordered_json answerJson(const Found& found, std::size_t posted) {
 }
 
 void printText(const Found& found, std::size_t posted, bool accepted) {
-    for (const auto& [proposal, state] : found.flights)
+    for (const auto& each : found.flights) {
+        const auto& proposal = each.proposal;
         std::cout << (proposal.line > 0 ? "line " + std::to_string(proposal.line) + ": " : "") << proposal.on.iso()
                   << " " << (proposal.time ? proposal.time->iso() + " " : "") << proposal.balloon.text() << " "
-                  << hoursAndMinutes(proposal.flight.use.minutes) << " h  " << stateName(state) << "\n";
+                  << hoursAndMinutes(proposal.flight.use.minutes) << " h  " << stateName(each.state)
+                  << (each.unknown.empty() ? "" : ": '" + each.unknown + "'")
+                  << (each.written.empty() ? "" : ", written " + each.written) << "\n";
+    }
     for (const auto& each : found.refused)
         std::cout << "refused: " << words::line(each).toStdString() << "\n";
     for (const auto& column : found.columns)

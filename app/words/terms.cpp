@@ -132,6 +132,16 @@ const char* sourceOf(LogColumn column) {
         return QT_TRANSLATE_NOOP("Term", "max-temp");
     case LogColumn::Tethered:
         return QT_TRANSLATE_NOOP("Term", "tethered");
+    case LogColumn::Envelope:
+        return QT_TRANSLATE_NOOP("Term", "envelope");
+    case LogColumn::Basket:
+        return QT_TRANSLATE_NOOP("Term", "basket");
+    case LogColumn::Burner:
+        return QT_TRANSLATE_NOOP("Term", "burner");
+    case LogColumn::Cylinders:
+        return QT_TRANSLATE_NOOP("Term", "cylinders");
+    case LogColumn::Kit:
+        return QT_TRANSLATE_NOOP("Term", "kit");
     case LogColumn::By:
         return QT_TRANSLATE_NOOP("Term", "by");
     case LogColumn::Note:

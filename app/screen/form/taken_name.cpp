@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/form/taken_name.h"
 
-#include "exchange/text/plain_text.h"
-
-#include <algorithm>
+#include "registry/spelling.h"
 
 namespace crownring::screen {
 
@@ -29,12 +27,6 @@ Result<std::optional<TakenName>> takenItem(Books& books, const ItemId& item) {
     return std::nullopt;
 }
 
-}
-
-std::string bareName(std::string_view name) {
-    auto bare = folded(name);
-    std::erase(bare, ' ');
-    return bare.empty() ? std::string(name) : bare;
 }
 
 Result<std::optional<TakenName>> takenName(Books& books, const Entry& entry) {

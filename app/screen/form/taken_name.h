@@ -20,7 +20,4 @@ struct TakenName {
 /// @param entry asked of `balloon.entered` and `item.entered` only; on whatever day the other was entered
 [[nodiscard]] Result<std::optional<TakenName>> takenName(Books& books, const Entry& entry);
 
-/// Letters and digits alone, all small: what two spellings of one name have in common.
-[[nodiscard]] std::string bareName(std::string_view name);
-
 }

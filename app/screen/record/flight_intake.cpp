@@ -59,6 +59,16 @@ QString columnText(LogColumn column) {
         return FlightIntake::tr("highest envelope temperature");
     case LogColumn::Tethered:
         return FlightIntake::tr("tethered");
+    case LogColumn::Envelope:
+        return FlightIntake::tr("envelope that flew");
+    case LogColumn::Basket:
+        return FlightIntake::tr("basket that flew");
+    case LogColumn::Burner:
+        return FlightIntake::tr("burner that flew");
+    case LogColumn::Cylinders:
+        return FlightIntake::tr("cylinders that flew");
+    case LogColumn::Kit:
+        return FlightIntake::tr("all that flew");
     case LogColumn::By:
         return FlightIntake::tr("who flew");
     case LogColumn::Note:
@@ -107,6 +117,8 @@ QString fateText(ProposalState state) {
         return FlightIntake::tr("stands twice in the file");
     case ProposalState::UnknownBalloon:
         return FlightIntake::tr("balloon not in the record");
+    case ProposalState::UnknownItem:
+        return FlightIntake::tr("an item is not in the record");
     }
     return {};
 }
@@ -121,7 +133,10 @@ IntakeLine lineOf(const JudgedProposal& judged, int at) {
     if (proposal.time)
         line.on += u' ' + inward(proposal.time->iso());
     line.text = Sentences::of(entry, {});
-    line.fate = fateText(judged.state);
+    line.fate = judged.unknown.empty() ? fateText(judged.state)
+                                       : FlightIntake::tr("'%1' is not in the record").arg(inward(judged.unknown));
+    if (!judged.written.empty())
+        line.fate = FlightIntake::tr("%1, written %2").arg(line.fate, inward(judged.written));
     line.taken = judged.state == ProposalState::New;
     return line;
 }

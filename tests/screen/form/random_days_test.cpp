@@ -25,13 +25,40 @@ const std::vector<std::string> cylinders = {"C-1", "C-2", "C-3", "C-4"};
 /// The same days, each entry with its time: written by hand here, by nothing of the forms.
 class Timed {
 public:
-    void write(const std::string& kind, const std::string& day, const std::string& time, const std::string& keys) {
-        m_text += R"({"entry":")" + kind + R"(","on":")" + day + R"(","time":")" + time + R"(",)" + keys + "}\n";
+    void balloonEntered(const std::string& balloon) { writeAtFirst("balloon.entered", said("balloon", balloon)); }
+    void itemEntered(const std::string& item, const std::string& kind) {
+        writeAtFirst("item.entered", said("item", item) + "," + said("kind", kind) +
+                                         R"(,"brought_forward":{"minutes":6000,"landings":100,"inflations":100})");
     }
-    void writeLine(const std::string& line) { m_text += line + "\n"; }
+    void moved(bool fitted, const std::string& day, const std::string& time, const std::string& balloon,
+               const std::string& item) {
+        write(fitted ? "item.fitted" : "item.removed", day, time, said("balloon", balloon) + "," + said("item", item));
+    }
+    /// @param kit empty: what is fitted
+    void flown(const std::string& id, const std::string& day, const std::string& time, const std::string& balloon,
+               int minutes, const std::vector<std::string>& kit) {
+        auto keys = said("id", id) + "," + said("balloon", balloon) + R"(,"minutes":)" + std::to_string(minutes);
+        std::string items;
+        for (const auto& item : kit)
+            items += (items.empty() ? "\"" : ",\"") + item + "\"";
+        write("flight.logged", day, time, kit.empty() ? keys : keys + R"(,"kit":[)" + items + "]");
+    }
+    void corrected(const std::string& flight, int minutes) {
+        write("entry.corrected", "2026-11-25", "08:00Z",
+              said("replaces", flight) + R"(,"with":{"minutes":)" + std::to_string(minutes) + "}");
+    }
     [[nodiscard]] const std::string& text() const { return m_text; }
 
 private:
+    static std::string said(const std::string& key, const std::string& value) {
+        return "\"" + key + "\":\"" + value + "\"";
+    }
+    void writeAtFirst(const std::string& kind, const std::string& keys) {
+        m_text += "{" + said("entry", kind) + "," + said("on", "2026-01-01") + "," + keys + "}\n";
+    }
+    void write(const std::string& kind, const std::string& day, const std::string& time, const std::string& keys) {
+        m_text += "{" + said("entry", kind) + "," + said("on", day) + "," + said("time", time) + "," + keys + "}\n";
+    }
     std::string m_text;
 };
 
@@ -60,13 +87,12 @@ private:
 
     void enter(const std::string& item, const char* kind) {
         QVERIFY(m_hand->enterItem(item.c_str(), kind));
-        m_timed.writeLine(R"({"entry":"item.entered","on":"2026-01-01","item":")" + item + R"(","kind":")" + kind +
-                          R"(","brought_forward":{"minutes":6000,"landings":100,"inflations":100}})");
+        m_timed.itemEntered(item, kind);
     }
     void fitAtFirst(const std::string& balloon, const std::string& item) {
         QVERIFY(m_hand->fit(balloon.c_str(), item.c_str()));
         m_where[item] = balloon;
-        m_timed.write("item.fitted", "2026-01-01", "00:00Z", R"("balloon":")" + balloon + R"(","item":")" + item + '"');
+        m_timed.moved(true, "2026-01-01", "00:00Z", balloon, item);
     }
     [[nodiscard]] std::optional<std::string> balloonOf(const std::string& item) {
         const auto* facts = m_hand->item(item.c_str());
@@ -83,7 +109,7 @@ private:
         FormHand::set(form, "minutes", (std::to_string(minutes) + " min").c_str());
         QVERIFY(m_hand->asked(form));
         const auto before = form.kit()->kit();
-        std::string once;
+        std::vector<std::string> once;
         if (below(2) == 0 && !before.empty()) {
             const auto& pool = below(2) == 0 ? baskets : cylinders;
             const auto out = std::ranges::find_if(
@@ -100,20 +126,17 @@ private:
                     form.kit()->setStays(true);
                     ++m_stayed;
                     const auto just = timeOf(hour - 1);
-                    m_timed.write("item.removed", day, just,
-                                  R"("balloon":")" + balloon + R"(","item":")" + out->text() + '"');
+                    m_timed.moved(false, day, just, balloon, out->text());
                     if (from)
-                        m_timed.write("item.removed", day, just,
-                                      R"("balloon":")" + *from + R"(","item":")" + *in + '"');
-                    m_timed.write("item.fitted", day, just, R"("balloon":")" + balloon + R"(","item":")" + *in + '"');
+                        m_timed.moved(false, day, just, *from, *in);
+                    m_timed.moved(true, day, just, balloon, *in);
                     m_where.erase(out->text());
                     m_where[*in] = balloon;
                 } else {
-                    once = R"(,"kit":[")" + *in + '"';
+                    once = {*in};
                     for (const auto& [item, where] : m_where)
                         if (where == balloon && item != out->text())
-                            once += ",\"" + item + '"';
-                    once += ']';
+                            once.push_back(item);
                 }
             }
         }
@@ -121,9 +144,7 @@ private:
             FormHand::answer(form, "kit");
         QVERIFY2(m_hand->save(form), qPrintable(form.problem() + FormHand::problemAt(form, "kit")));
         m_lastFlight = "flight-" + std::to_string(++m_acts);
-        m_timed.write("flight.logged", day, timeOf(hour),
-                      R"("id":")" + *m_lastFlight + R"(","balloon":")" + balloon + R"(","minutes":)" +
-                          std::to_string(minutes) + once);
+        m_timed.flown(*m_lastFlight, day, timeOf(hour), balloon, minutes, once);
     }
     static int rowOf(EntryForm& form, const std::string& item) {
         for (int row = 0; row < form.kit()->count(); ++row)
@@ -144,8 +165,7 @@ private:
         FormHand::set(form, "-when", "after");
         QVERIFY(m_hand->asked(form));
         QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
-        m_timed.write(on ? "item.removed" : "item.fitted", day, "23:59Z",
-                      R"("balloon":")" + balloon + R"(","item":")" + item + '"');
+        m_timed.moved(!on, day, "23:59Z", balloon, item);
         if (on)
             m_where.erase(item); // the day's flights are over
         else
@@ -172,8 +192,7 @@ private:
         if (!FormHand::askedAt(form, "kit").isEmpty())
             FormHand::answer(form, "kit");
         QVERIFY2(m_hand->saveCorrection(form), qPrintable(form.problem()));
-        m_timed.write("entry.corrected", "2026-11-25", "08:00Z",
-                      R"("replaces":")" + *m_lastFlight + R"(","with":{"minutes":)" + std::to_string(minutes) + "}");
+        m_timed.corrected(*m_lastFlight, minutes);
         ++m_corrections;
     }
 
@@ -182,7 +201,7 @@ private slots:
         m_hand = std::make_unique<FormHand>();
         for (const auto& balloon : balloons) {
             QVERIFY(m_hand->enterBalloon(balloon.c_str()));
-            m_timed.writeLine(R"({"entry":"balloon.entered","on":"2026-01-01","balloon":")" + balloon + "\"}");
+            m_timed.balloonEntered(balloon);
         }
         for (const char* item : {"E-1", "E-2"})
             enter(item, "envelope");
