@@ -171,7 +171,8 @@ void printText(const Found& found, std::size_t posted, bool accepted) {
         const auto& proposal = each.proposal;
         std::cout << (proposal.line > 0 ? "line " + std::to_string(proposal.line) + ": " : "") << proposal.on.iso()
                   << " " << (proposal.time ? proposal.time->iso() + " " : "") << proposal.balloon.text() << " "
-                  << hoursAndMinutes(proposal.flight.use.minutes) << " h  " << stateName(each.state) << (each.unknown.empty() ? "" : ": '" + each.unknown + "'")
+                  << hoursAndMinutes(proposal.flight.use.minutes) << " h  " << stateName(each.state)
+                  << (each.unknown.empty() ? "" : ": '" + each.unknown + "'")
                   << (each.written.empty() ? "" : ", written " + each.written) << "\n";
     }
     for (const auto& each : found.refused)

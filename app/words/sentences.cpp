@@ -209,6 +209,8 @@ QString Sentences::question(Question::Kind kind) {
         return tr("correction without effect");
     case Question::Kind::Unreadable:
         return tr("cannot be read");
+    case Question::Kind::OnlyStated:
+        return tr("only stated");
     }
     return {};
 }

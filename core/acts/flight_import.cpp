@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/flight_import.h"
 
+#include "acts/named_kit.h"
 #include "acts/post.h"
 #include "problem/faults/use_fault.h"
+#include "registry/spelling.h"
 
 #include <algorithm>
 #include <map>
@@ -31,9 +33,10 @@ struct Days {
 
 std::map<Registration, Days> daysByBalloon(const std::vector<JudgedProposal>& judged) {
     std::map<Registration, Days> days;
-    for (const auto& [proposal, state] : judged) {
-        if (state == ProposalState::UnknownBalloon)
+    for (const auto& each : judged) {
+        if (each.state == ProposalState::UnknownBalloon)
             continue;
+        const auto& proposal = each.proposal;
         auto& span = days.try_emplace(proposal.balloon, Days{proposal.on, proposal.on}).first->second;
         span.first = std::min(span.first, proposal.on);
         span.last = std::max(span.last, proposal.on);
@@ -64,13 +67,18 @@ Result<void> markUnknownBalloons(Books& books, std::vector<JudgedProposal>& judg
     const auto cards = books.balloons(latest->proposal.on);
     if (!cards)
         return tl::unexpected(cards.error());
-    std::map<Registration, CivilDate> entered;
+    std::map<std::string, const BalloonCard*> known;
     for (const auto& card : *cards)
-        entered.emplace(card.balloon, card.entered);
-    for (auto& [proposal, state] : judged) {
-        const auto known = entered.find(proposal.balloon);
-        if (known == entered.end() || proposal.on < known->second)
-            state = ProposalState::UnknownBalloon;
+        known.emplace(bareName(card.balloon.text()), &card);
+    for (auto& each : judged) {
+        auto& proposal = each.proposal;
+        const auto found = known.find(bareName(proposal.balloon.text()));
+        if (found == known.end() || proposal.on < found->second->entered) {
+            each.state = ProposalState::UnknownBalloon;
+        } else if (found->second->balloon != proposal.balloon) {
+            each.written = proposal.balloon.text();
+            proposal.balloon = proposal.flight.balloon = found->second->balloon;
+        }
     }
     return {};
 }
@@ -79,9 +87,10 @@ Result<void> markUnknownBalloons(Books& books, std::vector<JudgedProposal>& judg
 /// with each other, two equal hops on one day are no mistake; the record decides on them by count.
 void markTwiceInFile(std::vector<JudgedProposal>& judged) {
     std::set<std::pair<Sameness, TimeOfDay>> seen;
-    for (auto& [proposal, state] : judged)
-        if (state == ProposalState::New && proposal.time && !seen.emplace(samenessOf(proposal), *proposal.time).second)
-            state = ProposalState::TwiceInFile;
+    for (auto& each : judged)
+        if (each.state == ProposalState::New && each.proposal.time &&
+            !seen.emplace(samenessOf(each.proposal), *each.proposal.time).second)
+            each.state = ProposalState::TwiceInFile;
 }
 
 /// Every flight of the record makes one proposal a repetition, so that two equal rows against one equal flight leave
@@ -109,17 +118,19 @@ bool overlap(Moment a, Minutes ofA, Moment b, Minutes ofB) {
 
 /// A balloon is on one flight at a time: what overlaps a flight of the record is that flight, told by another source.
 void markOverlapping(std::vector<JudgedProposal>& judged, const Logged& logged) {
-    for (auto& [proposal, state] : judged) {
-        if (state != ProposalState::New || !proposal.time)
+    for (auto& each : judged) {
+        const auto& proposal = each.proposal;
+        if (each.state != ProposalState::New || !proposal.time)
             continue;
         const Moment takeOff(proposal.on, *proposal.time);
         const auto first = logged.lower_bound({proposal.balloon, addDays(proposal.on, -1), Minutes(0)});
         const auto last = logged.lower_bound({proposal.balloon, addDays(proposal.on, 2), Minutes(0)});
-        if (std::any_of(first, last, [&, &use = proposal.flight.use](const auto& flight) {
+        if (std::any_of(first, last, [&](const auto& flight) {
                 const auto& [balloon, on, minutes] = flight.first;
-                return flight.second && overlap(takeOff, use.minutes, Moment(on, *flight.second), minutes);
+                return flight.second &&
+                       overlap(takeOff, proposal.flight.use.minutes, Moment(on, *flight.second), minutes);
             }))
-            state = ProposalState::AlreadyLogged;
+            each.state = ProposalState::AlreadyLogged;
     }
 }
 
@@ -165,6 +176,8 @@ Result<std::vector<JudgedProposal>> judge(Books& books, std::vector<FlightPropos
     markLogged(judged, *logged, [](const StatedTime& ours, const StatedTime& theirs) { return !ours && theirs; });
     markLogged(judged, *logged, [](const StatedTime& ours, const StatedTime& theirs) { return ours && !theirs; });
     markOverlapping(judged, *logged);
+    if (const auto named = nameKits(books, judged); !named)
+        return tl::unexpected(named.error());
     return judged;
 }
 
@@ -179,9 +192,9 @@ Results<Receipt> accept(Journal& journal, Books& books, const std::vector<Judged
     if (auto problems = takenMeanwhile(proposals, *now, file); !problems.empty())
         return tl::unexpected(std::move(problems));
     std::vector<NumberedEntry> entries;
-    for (const auto& [proposal, state] : proposals)
-        if (state == ProposalState::New)
-            entries.push_back({entryOf(proposal), proposal.line});
+    for (const auto& each : proposals)
+        if (each.state == ProposalState::New)
+            entries.push_back({entryOf(each.proposal), each.proposal.line});
     if (entries.empty())
         return Receipt{};
     return post(journal, books, std::move(entries), file);

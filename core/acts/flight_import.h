@@ -19,12 +19,15 @@ enum class ProposalState {
     AlreadyLogged,  ///< the record has the same flight: balloon, day, minutes, and the time where both state one; or
                     ///< one in the air at that time
     TwiceInFile,    ///< the same flight stands earlier in the same file
-    UnknownBalloon, ///< the registration is not in the record on that day
+    UnknownBalloon, ///< the registration is not in the record on that day, in no spelling
+    UnknownItem,    ///< it names what flew, and the record does not know it
 };
 
 struct JudgedProposal {
     FlightProposal proposal;
     ProposalState state = ProposalState::New;
+    std::string unknown{}; ///< with `UnknownItem`: as the file has it
+    std::string written{}; ///< the registration as the file has it, where the record spells it otherwise
 };
 
 /// Holds proposals against the record.

@@ -20,6 +20,8 @@ const char* sourceOf(LogPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "the text was not UTF-8 and has been read as Windows-1252 (Latin-1)");
     case LogPhrase::NoTimesOfDay:
         return QT_TRANSLATE_NOOP("Phrase", "'%1' holds no times of day and is left out");
+    case LogPhrase::NumbersNoNames:
+        return QT_TRANSLATE_NOOP("Phrase", "'%1' holds numbers, not names of what flew, and is left out");
     case LogPhrase::DatesInSeveralOrders:
         return QT_TRANSLATE_NOOP("Phrase", "the dates of this file are not all in one order of day and month");
     case LogPhrase::DatesTellNoOrder:

@@ -5,6 +5,7 @@
 #include "exchange/log/log_phrase.h"
 #include "exchange/log/log_row.h"
 #include "exchange/table/csv_table.h"
+#include "exchange/text/plain_text.h"
 #include "exchange/text/settled_form.h"
 
 #include <algorithm>
@@ -40,6 +41,7 @@ public:
         m_preview.headerLine = table->rows.empty() ? 0 : table->rows[m_columns.headerRow].line;
         const auto rows = Rows(table->rows).subspan(table->rows.empty() ? 0 : m_columns.headerRow + 1);
         forgetColumnsWithoutTimes(rows);
+        forgetColumnsOfCounts(rows);
         m_preview.refused = missingColumns(m_columns, m_choices.balloon.has_value(), m_file, m_preview.headerLine);
         m_preview.columns = m_columns.headings;
         if (m_preview.refused)
@@ -72,6 +74,25 @@ private:
             });
             if (filled && !timed) {
                 remark(LogPhrase::NoTimesOfDay, {m_columns.heading(column)->text});
+                m_columns.forget(column);
+            }
+        }
+    }
+
+    /// "Cylinders" above 4, 3, 4 says how many flew, not which.
+    void forgetColumnsOfCounts(Rows rows) {
+        constexpr std::size_t mostDigitsOfACount = 2;
+        for (const auto& [column, kind] : kitColumns) {
+            if (!m_columns.has(column) || m_choices.columns.contains(column))
+                continue;
+            bool filled = false;
+            const bool named = std::any_of(rows.begin(), rows.end(), [&, column = column](const CsvRow& row) {
+                const auto cell = m_columns.cell(row, column);
+                filled = filled || !cell.empty();
+                return !cell.empty() && !(allDigits(cell) && cell.size() <= mostDigitsOfACount);
+            });
+            if (filled && !named) {
+                remark(LogPhrase::NumbersNoNames, {m_columns.heading(column)->text});
                 m_columns.forget(column);
             }
         }

@@ -18,6 +18,8 @@
 /// the user does (`timesAreUtc`). Any other time is of an unknown zone; it is not converted, serves to tell the time
 /// aloft, and is kept as the log has it. The day is the day that the log states; only a time with an offset that is
 /// not zero moves it to the day of UTC.
+/// **What flew.** A column of an envelope, a basket, a burner or cylinders names what flew instead of what is fitted of
+/// that kind; a column of a kit names all. The names become items of the record when the flights are held against it.
 /// **Temperatures.** Without a unit, °C is taken while all figures are below 140: a hot envelope in °F starts there
 /// (60 °C), one in °C must not get there (common practice, no source). Above, the unit is asked for.
 

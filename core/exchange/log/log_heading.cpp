@@ -18,7 +18,7 @@ struct KnownNames {
     std::string_view uncertain; ///< may mean this when nothing surer is there
 };
 
-constexpr std::array<KnownNames, 11> known = {{
+constexpr std::array<KnownNames, 16> known = {{
     {LogColumn::Balloon, "balloon",
      "registration|reg|aircraft registration|balloon registration|tail "
      "number|ident|kennzeichen|kennung|ballonkennzeichen|"
@@ -61,6 +61,13 @@ constexpr std::array<KnownNames, 11> known = {{
     {LogColumn::Tethered, "tethered",
      "tethered|tether|tethered flight|gefesselt|fesselfahrt|fesselaufstieg|captif|vol captif|cautivo|vuelo cautivo",
      ""},
+    {LogColumn::Envelope, "envelope", "envelope|envelope no|envelope serial|hulle|enveloppe|vela", ""},
+    {LogColumn::Basket, "basket", "basket|basket no|basket serial|korb|nacelle|cesta|barquilla", ""},
+    {LogColumn::Burner, "burner", "burner|burner no|burner serial|brenner|bruleur|quemador", ""},
+    {LogColumn::Cylinders, "cylinders",
+     "cylinders|cylinder|tanks|fuel cylinders|flaschen|gasflaschen|zylinder|bouteilles|cylindres|bombonas|cilindros",
+     ""},
+    {LogColumn::Kit, "kit", "kit|kit flown|items|equipment|ausrustung|materiel|equipo", ""},
     {LogColumn::By, "by",
      "pilot|pic|pilot in command|pilot name|name of pilot|pilotin|verantwortlicher pilot|pilote|nom du pilote|"
      "commandant de bord|piloto|piloto al mando|commander",

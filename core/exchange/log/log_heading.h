@@ -25,7 +25,12 @@ enum class LogColumn {
     Inflations,
     MaxTemperature, ///< of the envelope's fabric
     Tethered,
-    By, ///< who says so: the pilot
+    Envelope,  ///< which flew, where another than what is fitted may
+    Basket,    ///< the same
+    Burner,    ///< the same
+    Cylinders, ///< the same, several
+    Kit,       ///< all that flew
+    By,        ///< who says so: the pilot
     Note,
 };
 

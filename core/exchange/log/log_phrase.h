@@ -13,7 +13,8 @@ enum class LogPhrase : std::uint8_t {
     ADuration,
     EitherColumn, ///< %1, %2: two headings, %3: what both may be
     ReadAsWindows1252,
-    NoTimesOfDay, ///< %1: the heading
+    NoTimesOfDay,   ///< %1: the heading
+    NumbersNoNames, ///< %1: the heading
     DatesInSeveralOrders,
     DatesTellNoOrder,
     ShortYears,          ///< %1: how many

@@ -70,6 +70,7 @@ public:
         readCounts();
         readTemperature();
         readTethered();
+        readKit();
         m_flight.by = std::string(cell(LogColumn::By));
         m_flight.note = std::string(cell(LogColumn::Note));
         placeInTime();
@@ -221,6 +222,22 @@ private:
             m_flight.flight.tethered = *tethered;
         else
             refuse(LogColumn::Tethered, TableFault::NeitherYesNorNo, {text});
+    }
+
+    /// Names, apart by commas, semicolons, slashes or plus signs; which items they are the record says.
+    void readKit() {
+        for (const auto& [column, kind] : kitColumns) {
+            NamedItems named{kind, {}};
+            auto rest = cell(column);
+            while (!rest.empty()) {
+                const auto end = rest.find_first_of(",;/+|\n");
+                if (const auto name = trimmed(rest.substr(0, end)); !name.empty())
+                    named.written.emplace_back(name);
+                rest = end == std::string_view::npos ? std::string_view{} : rest.substr(end + 1);
+            }
+            if (!named.written.empty())
+                m_flight.named.push_back(std::move(named));
+        }
     }
 
     /// A known offset gives the time in UTC and with it the day; an unknown one keeps the time as the log has it.

@@ -7,11 +7,22 @@
 #include "exchange/log/log_columns.h"
 #include "exchange/text/written_time.h"
 
+#include <array>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace crownring {
+
+/// The columns that name what flew, and of which kind that is; the whole kit has none.
+inline constexpr std::array<std::pair<LogColumn, std::optional<ItemKind>>, 5> kitColumns = {{
+    {LogColumn::Envelope, ItemKind::Envelope},
+    {LogColumn::Basket, ItemKind::Basket},
+    {LogColumn::Burner, ItemKind::Burner},
+    {LogColumn::Cylinders, ItemKind::Cylinder},
+    {LogColumn::Kit, std::nullopt},
+}};
 
 /// How the columns are written: chosen, stated or found; what is absent is open.
 struct LogForms {
