@@ -115,7 +115,7 @@ inline std::set<std::string> forbidden(const Visit& visit, const std::map<std::s
         if (!pull.calibrated)
             against.insert("tester");
         const bool answered =
-            std::ranges::any_of(defects, [&](const auto& each) { return each.second.reading == pull.id; });
+            std::ranges::any_of(defects, [id = pull.id](const auto& each) { return each.second.reading == id; });
         if (pull.newtons < 100 && !answered)
             against.insert("fails");
     }

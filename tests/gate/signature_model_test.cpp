@@ -7,6 +7,7 @@
 #include "answers/bench_file.h"
 #include "answers/due.h"
 #include "signature_model.h"
+#include "signature_shed.h"
 #include "store/scratch.h"
 #include "test_class.h"
 
@@ -19,35 +20,6 @@ using namespace crownring::testing;
 using nlohmann::json;
 
 namespace {
-
-constexpr const char* shed =
-    R"({"entry":"item.entered","on":"2020-01-01","item":"E1","kind":"envelope","type":"T"}
-{"entry":"item.entered","on":"2020-01-01","item":"B1","kind":"basket"}
-{"entry":"item.entered","on":"2020-01-01","item":"R1","kind":"burner"}
-{"entry":"item.entered","on":"2020-01-01","item":"C1","kind":"cylinder"}
-{"entry":"balloon.entered","on":"2020-01-01","balloon":"QE-ONE"}
-{"entry":"item.fitted","on":"2020-01-01","balloon":"QE-ONE","item":"E1"}
-{"entry":"item.fitted","on":"2020-01-01","balloon":"QE-ONE","item":"B1"}
-{"entry":"item.fitted","on":"2020-01-01","balloon":"QE-ONE","item":"R1"}
-{"entry":"item.fitted","on":"2020-01-01","balloon":"QE-ONE","item":"C1"}
-{"entry":"programme.adopted","on":"2020-01-01","programme":"part-ml-hot-air","everything":true}
-{"entry":"limit.stated","on":"2020-01-01","type":"T","kind":"envelope","quantity":"grab-strength","unit":"N","least":100,"places":2,"direction":"warp","source":"Manual T, 6"}
-{"entry":"limit.stated","on":"2020-01-01","type":"T","kind":"envelope","quantity":"grab-strength","unit":"N","least":100,"places":1,"direction":"weft","source":"Manual T, 6"}
-{"entry":"tester.calibrated","on":"2026-01-01","tester":"F-1","until":"2026-12-31"}
-{"entry":"tester.calibrated","on":"2025-01-01","tester":"F-2","until":"2025-12-31"}
-{"entry":"person.entitled","on":"2020-01-01","person":"Ada Rhos","capacity":"independent-certifying-staff","licence":"QE.66.1"}
-{"entry":"person.entitled","on":"2020-01-01","person":"Una Past","capacity":"independent-certifying-staff","licence":"QE.66.2","until":"2026-01-31"}
-{"entry":"person.entitled","on":"2020-01-01","person":"Ole Berg","capacity":"pilot-owner","licence":"BPL 4"})";
-
-constexpr const char* checklist =
-    R"({"checklist":"short","revision":"1","title":"Short","source":"invented for tests","sections":[{"id":"all","title":"All"}],"lines":[
-{"id":"look","section":"all","kinds":["envelope"],"title":"Look","look_for":"Holes.","sources":{"part-ml":"invented"}},
-{"id":"pull","section":"all","kinds":["envelope"],"title":"Pull","look_for":"Strength.","sources":{"part-ml":"invented"},"readings":[{"quantity":"grab-strength","placed":true}],"tester":true},
-{"id":"weave","section":"all","kinds":["basket"],"title":"Weave","look_for":"Breaks.","sources":{"part-ml":"invented"}},
-{"id":"papers","section":"all","kinds":[],"title":"Papers","look_for":"All there.","sources":{"part-ml":"invented"}},
-{"id":"documents","section":"all","kinds":[],"title":"Documents","look_for":"In order.","sources":{"part-ml":"invented"},"only_with":["ml.arc-review"]},
-{"id":"survey","section":"all","kinds":[],"title":"Survey","look_for":"Placards.","sources":{"part-ml":"invented"},"only_with":["ml.arc-review"]},
-{"id":"extra","section":"all","kinds":["envelope"],"title":"Extra","look_for":"Dirt.","sources":{"part-ml":"invented"},"required":false}]})";
 
 template <class Number>
 Number any(Number below) {
@@ -95,6 +67,8 @@ public:
             correct();
         else if (what < 83)
             revoke();
+        else if (what < 88)
+            tidy();
         else
             close();
     }
@@ -145,21 +119,38 @@ private:
         lines.emplace_back("extra", "E1");
         const auto [line, item] = lines.at(any(lines.size()));
         const auto state = oneOf("done", "done", "done", "done", "done", "done", "not-applicable", "open");
+        settleAs(line, item, state, state == "not-applicable" && any(4) > 0);
+    }
+    void settleAs(const std::string& line, const std::string& item, const std::string& state, bool why) {
         auto word = entry("line.settled");
         word["line"] = line;
         word["state"] = state;
         if (!item.empty())
             word["item"] = item;
-        const bool why = state == "not-applicable" && any(4) > 0;
         if (why)
             word.update({{"why", "not-asked"}, {"page", "Manual T, 2"}});
         say(word);
         m_visit.lines[{line, item}] = {state, why};
     }
+    /// What a foreman does now and then: all is done, nothing is open.
+    void tidy() {
+        auto lines = m_visit.asked();
+        for (const auto& [line, item] : lines)
+            if (!m_visit.isDone(line, item))
+                settleAs(line, item, "done", false);
+        for (const auto& [direction, gore] : {std::pair("warp", 1), {"warp", 2}, {"weft", 1}})
+            pullAt(direction, gore, {{}, 300, true});
+        for (auto& [place, made] : m_visit.pulls)
+            if (made.newtons < 100 || !made.calibrated)
+                pullAt(place.first, place.second, {{}, 300, true});
+        while (anyOpen())
+            clear();
+    }
     void pull() {
         const auto direction = oneOf("warp", "warp", "weft");
-        const int gore = 1 + any(3);
-        const model::Pull made{{}, any(9) > 0 ? 300.0 : 60.0, any(14) > 0};
+        pullAt(direction, 1 + any(3), {{}, any(9) > 0 ? 300.0 : 60.0, any(14) > 0});
+    }
+    void pullAt(const std::string& direction, int gore, const model::Pull& made) {
         auto reading = entry("reading.taken");
         reading.update({{"item", "E1"},
                         {"quantity", "grab-strength"},
@@ -367,6 +358,10 @@ private:
 class SignatureModelTest : public QObject {
     Q_OBJECT
 private slots:
+    void initTestCase() {
+        if (!qEnvironmentVariableIsSet("RC_PARAMS")) // a walk is seventy transactions
+            qputenv("RC_PARAMS", "max_success=40");
+    }
     void noOrderOfWordsStatesMoreThanWasDone() {
         Counts counts;
         QVERIFY(rc::check([&] {
