@@ -23,6 +23,7 @@ Item {
     }
 
     function settleAndGoOn() {
+        rest.forceActiveFocus(); // what is being typed is kept first
         pane.desk.settleRest();
         if (!pane.desk.nextPart())
             pane.finished();
@@ -43,6 +44,7 @@ Item {
         visible: pane.desk.loaded && pane.desk.open
         Rule { width: parent.width }
         Button {
+            id: rest
             objectName: "bench.rest"
             anchors.fill: parent
             anchors.margins: Theme.snug

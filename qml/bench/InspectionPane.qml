@@ -131,6 +131,7 @@ FocusScope {
                     pane.show(0);
             }
             onDefectsAsked: pane.show(2)
+            onAct: (kind, defect, item) => pane.act(kind, pane.desk.inspection, defect, item)
         }
     }
 

@@ -182,7 +182,11 @@ Column {
                 name: qsTr("Unit")
                 model: form.reader.units
                 value: form.reader.unit
-                onPicked: value => form.reader.unit = value
+                onPicked: value => {
+                    form.reader.unit = value;
+                    figure.text = ""; // typed in the unit before
+                    below.text = "";
+                }
             }
             Button {
                 id: enter

@@ -17,6 +17,7 @@ Item {
 
     signal lineAsked(line: string)
     signal defectsAsked
+    signal act(kind: string, defect: string, item: string)
 
     readonly property bool open: pane.desk.loaded && pane.desk.open
     readonly property real measure: Math.min(scroll.width - 2 * scroll.margin, 820) // of a line that is read
@@ -33,6 +34,13 @@ Item {
             text: pane.desk.outcome
             font.bold: true
             font.pixelSize: Theme.textLarge
+        }
+        Label {
+            width: pane.measure
+            visible: text !== ""
+            text: pane.desk.since
+            color: Theme.ember
+            font.bold: true
         }
         SigningForm {
             width: pane.measure
@@ -74,6 +82,13 @@ Item {
             primary: true
             text: pane.release.outcome === 0 ? qsTr("Sign the release …") : pane.release.outcome === 1 ? qsTr("Sign the list of discrepancies …") : qsTr("Abandon the inspection …")
             onClicked: signing.open()
+        }
+        Button {
+            objectName: "bench.withdraw"
+            visible: pane.desk.withdrawable
+            quiet: true
+            text: qsTr("Withdraw this release …")
+            onClicked: pane.act("release.revoked", "", "")
         }
         TextRows {
             width: pane.measure

@@ -11,6 +11,7 @@
 #include "screen/desk/house.h"
 #include "words/bench_words.h"
 #include "words/border.h"
+#include "words/problem_words.h"
 #include "words/words.h"
 
 #include <algorithm>
@@ -87,6 +88,26 @@ QString InspectionDesk::outcome() const {
                   QStringLiteral(", "));
 }
 
+QString InspectionDesk::since() const {
+    QStringList lines;
+    if (m_file && m_file->inspection.revoked) {
+        const auto& revoked = *m_file->inspection.revoked;
+        lines += tr("Withdrawn by %1 on %2: %3")
+                     .arg(inward(revoked.by), inward(revoked.stamp.at.on().iso()), inward(revoked.body.reason));
+    }
+    if (m_file && !m_file->unsupported.empty()) {
+        lines += tr("Signed, and no longer supported by the record:");
+        for (const auto& each : m_file->unsupported)
+            lines += words::message(each);
+    }
+    return lines.join(u'\n');
+}
+
+bool InspectionDesk::isWithdrawable() const {
+    return m_file && m_file->inspection.closed && !m_file->inspection.revoked &&
+           m_file->inspection.closed->body.outcome == Outcome::Released;
+}
+
 void InspectionDesk::setPart(const QString& part) {
     if (m_part == part)
         return;
@@ -109,7 +130,7 @@ int InspectionDesk::restOpen() const {
     if (!m_file || !isOpen())
         return 0;
     return static_cast<int>(std::ranges::count_if(workLines(m_file->inspection, m_file->items), [&](const auto& work) {
-        return partKey(work) == m_part && isOnlyALook(*m_file, work);
+        return partKey(work) == m_part && isOnlyALook(*m_file, work) && !isFoundOn(work);
     }));
 }
 
@@ -289,6 +310,14 @@ void InspectionDesk::settleAs(LineSettled line) {
     post({std::move(line)});
 }
 
+bool InspectionDesk::isFoundOn(const WorkLine& work) const {
+    const auto line = work.line ? work.line->id : work.settled->body.line;
+    const auto item = work.item ? std::optional(work.item->id) : std::nullopt;
+    const auto handed = std::ranges::find_if(
+        m_handed, [&](const LineSettled& each) { return each.line == line && each.item == item; });
+    return handed != m_handed.end() ? !handed->finding.empty() : work.settled && !work.settled->body.finding.empty();
+}
+
 void InspectionDesk::settle(int row, int state) {
     if (auto line = lineAt(row); line && state >= 0 && state < lineStateCount) {
         line->state = static_cast<LineState>(state);
@@ -354,7 +383,7 @@ void InspectionDesk::settleRest() {
         return;
     std::vector<Body> bodies;
     for (const auto& work : workLines(m_file->inspection, m_file->items)) {
-        if (partKey(work) != m_part || !isOnlyALook(*m_file, work))
+        if (partKey(work) != m_part || !isOnlyALook(*m_file, work) || isFoundOn(work))
             continue;
         LineSettled line;
         line.inspection = m_file->inspection.id;

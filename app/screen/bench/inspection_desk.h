@@ -24,6 +24,8 @@ class InspectionDesk : public crownring::screen::Resident {
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString subtitle READ subtitle NOTIFY changed FINAL)
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL) ///< empty while it is open
+    Q_PROPERTY(QString since READ since NOTIFY changed FINAL) ///< what speaks against its signature by now, in lines
+    Q_PROPERTY(bool withdrawable READ isWithdrawable NOTIFY changed FINAL) ///< a release that holds
     Q_PROPERTY(bool loaded READ loaded NOTIFY changed FINAL)
     Q_PROPERTY(bool open READ isOpen NOTIFY changed FINAL)
     /// value: the part's key; label: section; detail: item and "4 of 12"; number: lines still open; chosen: at hand
@@ -54,6 +56,8 @@ public:
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString subtitle() const;
     [[nodiscard]] QString outcome() const;
+    [[nodiscard]] QString since() const;
+    [[nodiscard]] bool isWithdrawable() const;
     [[nodiscard]] bool loaded() const { return m_file != nullptr; }
     [[nodiscard]] bool isOpen() const { return m_file && m_file->inspection.isOpen(); }
     [[nodiscard]] ChoiceModel* parts() { return &m_parts; }
@@ -82,7 +86,8 @@ public:
     Q_INVOKABLE void setTester(int row, const QString& tester);
     /// A picture file; it is kept in the record, at most 2,000 pixels wide or high.
     Q_INVOKABLE void addPhotograph(int row, const QUrl& file);
-    /// Nothing was found on the open lines of the part at hand that ask for nothing but a look: they are done.
+    /// Nothing was found on the open lines of the part at hand that ask for nothing but a look: they are done. A line
+    /// with a finding stays open.
     Q_INVOKABLE void settleRest();
     /// The next part with open lines; true when there is one.
     Q_INVOKABLE bool nextPart();
@@ -111,6 +116,8 @@ private:
     /// What was handed over last for a line of the part at hand, or what the record says of it.
     [[nodiscard]] std::optional<LineSettled> lineAt(int row) const;
     void settleAs(LineSettled line);
+    /// Something was written down on it, or is being saved: it is no line on which nothing was found.
+    [[nodiscard]] bool isFoundOn(const WorkLine& work) const;
 
     QString m_inspection;
     std::shared_ptr<const BenchFile> m_file;

@@ -139,6 +139,18 @@ int ReadingDesk::rows() const {
     return most;
 }
 
+void ReadingDesk::setUnit(const QString& unit) {
+    const auto* known = quantity();
+    const auto* from = known ? unitNamed(outward(m_unit), known->dimension) : nullptr;
+    const auto* to = known ? unitNamed(outward(unit), known->dimension) : nullptr;
+    bool figure = false;
+    const double proof = m_proof.toDouble(&figure);
+    // A figure and its unit are one value: the same load in the other unit, never the same digits.
+    if (from && to && figure)
+        m_proof = QString::number(convert(proof, *from, *to), 'g', 6);
+    set(m_unit, unit);
+}
+
 /// What the type's manual states, and the tester that serves this quantity.
 void ReadingDesk::chooseDefaults() {
     const auto* known = quantity();
@@ -340,6 +352,15 @@ void ReadingDesk::take(double value, bool heldLoad, std::optional<double> below,
             emit changed();
             return;
         }
+    const auto* of = item();
+    if (const auto far = confirmed || !of ? std::nullopt
+                                          : farFromStated(*measured, *unitNamed(reading.unit, quantity()->dimension),
+                                                          m_desk->file()->limitsOf(*of))) {
+        m_question = words::said(*far);
+        m_waiting = std::move(reading);
+        emit changed();
+        return;
+    }
     m_waiting = std::move(reading);
     stand();
 }

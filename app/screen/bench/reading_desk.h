@@ -82,7 +82,8 @@ public:
     [[nodiscard]] QString direction() const { return m_direction; }
     void setDirection(const QString& direction) { set(m_direction, direction); }
     [[nodiscard]] QString unit() const { return m_unit; }
-    void setUnit(const QString& unit) { set(m_unit, unit); }
+    /// The proof load is the same in the other unit.
+    void setUnit(const QString& unit);
     [[nodiscard]] ChoiceModel* units() { return &m_units; }
     [[nodiscard]] QString tester() const { return m_tester; }
     void setTester(const QString& tester) { set(m_tester, tester); }

@@ -12,6 +12,8 @@ const char* sourceOf(DoubtPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "%1: %2 is outside %3 to %4. Is that so?");
     case DoubtPhrase::IsItRather:
         return QT_TRANSLATE_NOOP("Phrase", "%1: %2 is outside %3 to %4. Is it %5?");
+    case DoubtPhrase::FarFromStated:
+        return QT_TRANSLATE_NOOP("Phrase", "%1: the manual has %3 held. Did it hold at %2?");
     }
     return "";
 }

@@ -59,4 +59,20 @@ std::optional<Doubt> doubt(const Measured& reading, const Unit& given) {
     return Doubt{questionOf(written, *quantity, likely), std::move(likely)};
 }
 
+std::optional<Phrase> farFromStated(const Measured& reading, const Unit& given, std::span<const StatedLimit> limits) {
+    const auto* quantity = quantityNamed(reading.quantity);
+    if (!reading.held || !quantity || given.dimension != quantity->dimension)
+        return std::nullopt;
+    for (const auto& limit : limits) {
+        if (seriesOf(limit.quantity, limit.conditions) != seriesOf(reading))
+            continue;
+        const auto& stated = limit.proof ? limit.proof : limit.least;
+        const double most = limit.proof ? 1.2 : 2.2;
+        if (stated && stated->value() > 0 && reading.value.value() > most * stated->value())
+            return Phrase{DoubtPhrase::FarFromStated,
+                          {termOf(*quantity), reading.value.as(given), stated->as(given)}};
+    }
+    return std::nullopt;
+}
+
 }

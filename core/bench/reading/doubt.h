@@ -7,7 +7,7 @@
 ///     1334 N of fabric   "grab strength: 1334 N is outside 50 to 1200 N. Is it 133.4 N?"
 ///     30 N of fabric     "grab strength: 30 N is outside 50 to 1200 N. Is it 30 daN, 30 kgf or 30 lbf?"
 
-#include "bench/reading/series.h"
+#include "bench/reading/verdict.h"
 #include "measure/figure.h"
 
 #include <optional>
@@ -26,5 +26,11 @@ struct Doubt {
 /// is: that no dot has turned is written as a step that begins low.
 /// @param given the unit that the reading was written in
 [[nodiscard]] std::optional<Doubt> doubt(const Measured& reading, const Unit& given);
+
+/// A load that was held far beyond what the manual has held: more than 1.2 times its proof load or, where it states none,
+/// 2.2 times the least strength; a slip of the unit makes such (lbf for N is 4.4 times). Common practice, no source.
+/// @param limits of the item's type and kind
+[[nodiscard]] std::optional<Phrase> farFromStated(const Measured& reading, const Unit& given,
+                                                  std::span<const StatedLimit> limits);
 
 }

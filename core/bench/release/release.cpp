@@ -151,6 +151,10 @@ private:
                             {},
                             body.line,
                             body.item});
+        if (state.measured && !body.confirmed)
+            if (const auto* unit = unitNamed(body.unit, quantityNamed(body.quantity)->dimension))
+                if (const auto far = farFromStated(*state.measured, *unit, limitsFor(body.item)))
+                    refuse({Refusal::Kind::Doubtful, ReleaseFault::Doubtful, {read, *far}, {}, body.line, body.item});
         if (state.judgement == Judgement::Fails && m_signing.outcome == Outcome::Released && !isAnswered(reading))
             refuse({Refusal::Kind::Fails, ReleaseFault::Fails, {read, *state.reason}, doneRule, body.line, body.item});
         const bool nothing = state.judgement == Judgement::Undecided || state.judgement == Judgement::Incomparable ||
@@ -162,6 +166,11 @@ private:
                     doneRule,
                     body.line,
                     body.item});
+    }
+
+    [[nodiscard]] std::vector<StatedLimit> limitsFor(const ItemId& id) const {
+        const auto* item = m_file.item(id);
+        return item ? m_file.limitsOf(*item) : std::vector<StatedLimit>{};
     }
 
     /// Another reading of the quantity in the same place, by the test that the limit is stated for, decides.

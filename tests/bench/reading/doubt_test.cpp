@@ -52,6 +52,30 @@ private slots:
         QVERIFY(suggests(doubtOf("air-permeability", 12'500, "mm/s"), 1250, "mm/s"));
     }
 
+    void aLoadHeldFarBeyondTheManualsIsAskedBack() {
+        LimitStated stated;
+        stated.type = TypeName("T");
+        stated.kind = ItemKind::Envelope;
+        stated.quantity = "grab-strength";
+        stated.unit = "N";
+        stated.proof = 133.4;
+        stated.source = "Manual T";
+        const std::vector limits{limitFrom(stated).value()};
+        const auto asked = [&](double load, const char* unit, bool held = true) {
+            ReadingTaken reading;
+            reading.quantity = "grab-strength";
+            reading.value = load;
+            reading.unit = unit;
+            reading.held = held;
+            return farFromStated(*measuredFrom(reading), **unitFor(*quantityNamed("grab-strength"), unit), limits);
+        };
+        QVERIFY(!asked(133.4, "N"));
+        QVERIFY(!asked(30, "lbf"));
+        QVERIFY(asked(133.4, "lbf")); // 593 N: plausible, and another unit's digits
+        QVERIFY(spoken(*asked(133.4, "lbf")).find("133.4 lbf") != std::string::npos);
+        QVERIFY(!asked(593, "N", false)); // where it broke is no load that was chosen
+    }
+
     void poundsWrittenAsNewtons() {
         const auto doubt = doubtOf("grab-strength", 30, "N");
         QVERIFY(suggests(doubt, 30, "lbf"));

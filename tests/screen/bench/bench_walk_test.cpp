@@ -261,6 +261,36 @@ private slots:
         QCOMPARE(desks.inspection.file()->inspection.readings.size(), taken);
     }
 
+    void aFigureAndItsUnitAreOneValue() {
+        Shop shop;
+        QVERIFY(shop.ready());
+        Desks desks(shop.house);
+        QVERIFY(desks.open());
+        desks.reading.setCurrent(0);
+        QVERIFY(desks.reading.canHold());
+        const auto newtons = desks.reading.proof().toDouble();
+        desks.reading.setUnit(QStringLiteral("lbf"));
+        QVERIFY(std::abs(desks.reading.proof().toDouble() * 4.4482216 - newtons) < 0.01);
+        desks.reading.setProof(QString::number(newtons)); // the digits of the other unit
+        desks.reading.tap(3, 10);
+        QVERIFY(!desks.reading.question().isEmpty());
+    }
+
+    void theRestIsNotWhereSomethingWasFound() {
+        Shop shop;
+        QVERIFY(shop.ready());
+        Desks desks(shop.house);
+        QVERIFY(desks.open());
+        const auto rest = desks.inspection.restOpen();
+        desks.inspection.setFinding(0, QStringLiteral("scuffed"));
+        QCOMPARE(desks.inspection.restOpen(), rest - 1);
+        desks.inspection.settleRest(); // while the finding is on its way
+        desks.settle();
+        const auto& row = desks.inspection.lines()->rows().front();
+        QCOMPARE(row.finding, QStringLiteral("scuffed"));
+        QCOMPARE(row.state, 0);
+    }
+
     void noWalkEndsInAReleaseWithABarringDefect() {
         std::mt19937 dice(20261125);
         int released = 0;
