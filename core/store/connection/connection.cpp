@@ -20,8 +20,11 @@ bool isPostgres(const std::string& location) {
 namespace {
 
 /// https://www.sqlite.org/rescode.html
-StoreFault faultOfNumber(int primary) {
-    switch (primary) {
+StoreFault faultOfNumber(int code) {
+    constexpr int noRoomForSharedMemory = 4874; // IOERR_SHMSIZE: a full disk, though it is not called so
+    if (code == noRoomForSharedMemory)
+        return StoreFault::DiskFull;
+    switch (code & 0xff) {
     case 5: // BUSY
     case 6: // LOCKED
         return StoreFault::Busy;
@@ -60,7 +63,7 @@ StoreError errorOf(const QSqlError& error, const QString& statement) {
     const bool isState = native.size() == 5;
     const auto fault = native.isEmpty() ? StoreFault::Lost // what a server did not say itself
                        : isState        ? faultOfState(native)
-                                        : faultOfNumber(native.toInt() & 0xff);
+                                        : faultOfNumber(native.toInt());
     const auto text = error.text() + QStringLiteral(" [") + native + QStringLiteral("] in: ") + statement.left(120);
     return StoreError(fault, {text.toStdString()});
 }
