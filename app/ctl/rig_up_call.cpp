@@ -4,6 +4,7 @@
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "ctl/due_table.h"
+#include "words/problem_words.h"
 #include "words/question_text.h"
 #include "words/sentence.h"
 
@@ -104,6 +105,20 @@ nlohmann::ordered_json answerJson(const RigUp& verdict) {
     return answer;
 }
 
+/// Where the record cannot be read nobody knows that nothing stands against the flight.
+int cannotBeSaid(const Problem& why, bool json) {
+    const auto text = words::line(why).toStdString();
+    nlohmann::ordered_json reason{{"reason", reasonName(RigUpReason::Kind::CannotSay)}, {"text", text}};
+    if (json)
+        print({{"may_fly", false},
+               {"governs", nullptr},
+               {"reasons", nlohmann::ordered_json::array({std::move(reason)})},
+               {"notes", nlohmann::ordered_json::array()}});
+    else
+        std::cout << "Whether this kit may fly cannot be said:\n  " << text << "\n";
+    return AnswerIsNo;
+}
+
 void printText(const RigUp& verdict) {
     std::cout << (verdict.mayFly ? "By the record nothing stands against this flight.\n"
                                  : "By the record this kit may not fly:\n");
@@ -134,7 +149,8 @@ int run(const RigUpOptions& options, const Common& common) {
     flight.positioning = options.positioning;
     const auto answer = checkRigUp(*record, std::vector<ItemId>(options.kit.begin(), options.kit.end()), *on, flight);
     if (!answer)
-        return refuse(answer.error());
+        return answer.error().code() == Code::StoreFailed ? cannotBeSaid(answer.error(), options.json)
+                                                          : refuse(answer.error());
     if (options.json)
         print(answerJson(answer->verdict));
     else

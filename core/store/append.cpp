@@ -147,9 +147,15 @@ void SqlRecord::makeNames(const Body& body) {
 }
 
 Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std::string& file, const Judge& judge) {
-    using Problems = std::vector<Problem>;
     if (m_readOnlyReason)
-        return tl::unexpected(Problems{placed(*m_readOnlyReason, file, 0)});
+        return tl::unexpected(std::vector{placed(*m_readOnlyReason, file, 0)});
+    // Ids are fixed the first time, so that doing it again can double nothing.
+    return withServer([&] { return appendOnce(entries, file, judge); });
+}
+
+Results<Receipt> SqlRecord::appendOnce(std::vector<NumberedEntry>& entries, const std::string& file,
+                                       const Judge& judge) {
+    using Problems = std::vector<Problem>;
     Receipt receipt;
     const EntryId* writing = nullptr;
     int line = 0;
@@ -193,20 +199,52 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
     } catch (const Refused& refused) {
         return tl::unexpected(Problems{placed(refused.problem, file, line)});
     } catch (const StoreError& error) {
-        if (writing && error.code() == Code::StoreFailed &&
+        if (error.is(StoreFault::DiskFull))
+            m_connection->letGoOfLog();
+        if (error.is(StoreFault::CommitUnknown))
+            return lookedUp(std::move(receipt), placed(error.problem(), file, 0));
+        if (writing && error.is(StoreFault::Refused) &&
             guarded([&] { return m_journal.has(*writing); }).value_or(false))
             return tl::unexpected(Problems{Problem{StoreFault::IdKnown, {*writing}, {file, line, "id"}}});
         return tl::unexpected(Problems{placed(error.problem(), file, line)});
     }
 }
 
+Result<void> SqlRecord::connectAgain() {
+    return guarded([&] {
+        if (m_connection->dialect() == Dialect::Sqlite)
+            throw StoreError(StoreFault::NotOpened, {m_connection->location()});
+        m_reading.reset();
+        m_connection->reopen();
+        m_journal.forget();
+        forget();
+    });
+}
+
+Results<Receipt> SqlRecord::lookedUp(Receipt receipt, Problem unknown) {
+    unknown.arguments.emplace_back(receipt.ids.empty() ? EntryId() : receipt.ids.back());
+    if (receipt.ids.empty() || !connectAgain())
+        return tl::unexpected(std::vector{std::move(unknown)});
+    const auto written = guarded([&] {
+        const Writing alone(*this); // else what is still being written would not be seen yet
+        return m_journal.has(receipt.ids.back());
+    });
+    if (!written)
+        return tl::unexpected(std::vector{std::move(unknown)});
+    if (*written)
+        return receipt;
+    return tl::unexpected(std::vector{Problem{StoreFault::Lost, {unknown.arguments.front()}, unknown.where}});
+}
+
 Result<void> SqlRecord::rebuild() {
     if (m_readOnlyReason)
         return tl::unexpected(*m_readOnlyReason);
-    return guarded([&] {
-        Writing transaction(*this);
-        remake(m_journal, m_projector);
-        transaction.commit();
+    return withServer([&] {
+        return guarded([&] {
+            Writing transaction(*this);
+            remake(m_journal, m_projector);
+            transaction.commit();
+        });
     });
 }
 

@@ -20,6 +20,8 @@ bool NewRecord::isMadeAt(const std::string& location) {
 }
 
 Result<NewRecord> NewRecord::at(const std::string& location, const WriterId& writer) {
+    if (auto why = whyNoRecordAt(location))
+        return tl::unexpected(std::move(*why));
     auto draft = Draft::of(location, isEmptyFile(location) ? Replace::Asked : Replace::Never);
     if (!draft)
         return tl::unexpected(draft.error());

@@ -81,8 +81,7 @@ private:
 std::optional<Problem> whyNoOlderCopy(const Connection& connection, const std::string& file) {
     const auto no = [&](WritingFault why) { return Problem{why, {}, {file, 0, {}}}; };
     std::error_code none;
-    const auto own = connection.database().databaseName().toStdString();
-    if (fs::equivalent(own, file, none))
+    if (fs::equivalent(connection.location(), file, none))
         return no(WritingFault::TheRecordItself);
     const auto real = fs::weakly_canonical(file, none).string();
     if (isOpen(real))

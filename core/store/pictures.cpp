@@ -7,12 +7,14 @@ namespace crownring {
 Result<std::string> SqlRecord::keepPicture(const Picture& picture) {
     if (m_readOnlyReason)
         return tl::unexpected(*m_readOnlyReason);
-    return guarded([&] {
-        const Interrupted interrupted(*this);
-        Transaction transaction(*m_connection);
-        auto digest = PictureTable(*m_connection).keep(picture);
-        transaction.commit();
-        return digest;
+    return withServer([&] {
+        return guarded([&] {
+            const Interrupted interrupted(*this);
+            Transaction transaction(*m_connection);
+            auto digest = PictureTable(*m_connection).keep(picture);
+            transaction.commit();
+            return digest;
+        });
     });
 }
 

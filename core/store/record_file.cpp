@@ -19,20 +19,32 @@ WriterId thisMachine() {
     return WriterId("m-" + hex(sha256(name.toStdString())).substr(0, 16));
 }
 
+/// What it keeps beside its file has to be made there.
+std::optional<Problem> whyOnlyRead(const std::string& location) {
+    const QFileInfo file(QString::fromStdString(location));
+    if (!file.exists())
+        return std::nullopt;
+    if (!file.isWritable())
+        return Problem{StoreFault::ReadOnlyFile};
+    if (!isFolderWritable(location))
+        return Problem{StoreFault::ReadOnlyFolder, {file.absolutePath().toStdString()}};
+    return std::nullopt;
+}
+
 std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, const WriterId& writer) {
     const bool shared = isPostgres(location);
     const QFileInfo file(QString::fromStdString(location));
+    if (const auto why = whyNoRecordAt(location))
+        throw StoreError(*why);
     if (!shared && mode == OpenMode::Existing && (!file.exists() || file.size() == 0))
         throw StoreError(StoreFault::NoRecord, {location});
-    if (!shared && file.isDir())
-        throw StoreError(StoreFault::IsAFolder, {location});
 
-    const bool writable = shared || !file.exists() || file.isWritable();
+    auto readOnly = shared ? std::nullopt : whyOnlyRead(location);
+    const bool writable = !readOnly;
     auto connection = std::make_unique<Connection>(location, writable ? Access::ReadWrite : Access::ReadOnly);
     const auto steps = migrationSteps(connection->dialect());
     const int version = schemaVersion(*connection);
     const int newest = steps.back().version;
-    auto readOnly = writable ? std::nullopt : std::optional(Problem{StoreFault::ReadOnlyFile});
     if (version == 0 && mode == OpenMode::Existing)
         throw StoreError(StoreFault::NoRecord, {location});
     if (version > newest) {
@@ -48,6 +60,18 @@ std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, cons
     return std::make_unique<SqlRecord>(std::move(connection), writer.empty() ? thisMachine() : writer, readOnly);
 }
 
+}
+
+std::optional<Problem> whyNoRecordAt(const std::string& location) {
+    if (isPostgres(location))
+        return std::nullopt;
+    const QFileInfo file(QString::fromStdString(location));
+    if (file.isDir())
+        return Problem{StoreFault::IsAFolder, {location}};
+    // SQLite takes these two names for no file at all.
+    if (location.empty() || location == ":memory:" || (file.exists() && !file.isFile()))
+        return Problem{StoreFault::NoFile, {location}};
+    return std::nullopt;
 }
 
 SqlRecord::SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, std::optional<Problem> readOnlyReason)

@@ -35,7 +35,7 @@ public:
     /// of this one, all of whose entries and photographs it holds, that nobody has open.
     /// @return FileExists, FileUnwritable; StoreFailed where the copy does not pass
     virtual Result<void> backUpTo(const std::string& file, Replace replace = Replace::Never) = 0;
-    /// Empty, or why the record may only be read: it was written by a later version.
+    /// Empty, or why the record may only be read: its file or folder cannot be written, or it is of a later version.
     [[nodiscard]] virtual std::optional<Problem> readOnlyReason() const = 0;
 };
 
@@ -43,6 +43,9 @@ enum class OpenMode {
     Existing, ///< StoreUnopened when there is no such record
     OrCreate, ///< made when there is none
 };
+
+/// Why there is no record and can be none: a folder, a device, a pipe, what is only in memory. Nothing is opened.
+[[nodiscard]] std::optional<Problem> whyNoRecordAt(const std::string& location);
 
 /// @param location a file name or a URL
 /// @param writer who writes: names the chain; empty for this machine's own name

@@ -20,7 +20,8 @@ private:
 };
 
 Result<std::unique_ptr<Snapshot>> SqlRecord::snapshot() {
-    return guarded([&]() -> std::unique_ptr<Snapshot> { return std::make_unique<Held>(*this); });
+    return withServer(
+        [&] { return guarded([&]() -> std::unique_ptr<Snapshot> { return std::make_unique<Held>(*this); }); });
 }
 
 SqlRecord::Interrupted::Interrupted(SqlRecord& record) : m_record(record) { record.m_reading.reset(); }

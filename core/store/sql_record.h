@@ -54,6 +54,13 @@ private:
     class Held;
     class Interrupted;
     class Writing;
+    /// Runs `act`; once more where the server was lost and is there again. Nothing of the first time was written then.
+    template <class Act>
+    auto withServer(Act act) -> decltype(act());
+    [[nodiscard]] Result<void> connectAgain();
+    Results<Receipt> appendOnce(std::vector<NumberedEntry>& entries, const std::string& file, const Judge& judge);
+    /// After the answer to a commit was lost: all of a batch is in the record or nothing is.
+    [[nodiscard]] Results<Receipt> lookedUp(Receipt receipt, Problem unknown);
     void forgetWhatOthersWrote();
     void forget();
     /// Of what the entry brings into the record, so that a batch may speak of it before.
@@ -101,6 +108,22 @@ private:
     Transaction m_transaction;
     bool m_committed = false;
 };
+
+template <class Answer>
+bool isLost(const Answer& answer) {
+    if (answer)
+        return false;
+    if constexpr (std::is_same_v<typename Answer::error_type, Problem>)
+        return answer.error().fault == Fault(StoreFault::Lost);
+    else
+        return answer.error().size() == 1 && answer.error().front().fault == Fault(StoreFault::Lost);
+}
+
+template <class Act>
+auto SqlRecord::withServer(Act act) -> decltype(act()) {
+    auto answer = act();
+    return isLost(answer) && connectAgain() ? act() : std::move(answer);
+}
 
 /// Runs `act`, which may throw `StoreError`, and gives what it returns or the problem.
 template <class Act>

@@ -187,6 +187,20 @@ private slots:
         QCOMPARE(answer.document()["reasons"][0]["item"], "C1");
         QCOMPARE(call({"rig-up", "--kit", "E1,NONE", "--on", "2024-06-01", "--json"}).status, 2);
     }
+    void whereTheRecordIsDamagedNobodyCanSayThatAKitMayFly() {
+        QCOMPARE(call({"post", "-"}, wholeBalloon).status, 0);
+        const QStringList asked{"rig-up", "--kit", "E1,B1,R1,C2", "--on", "2024-06-01"};
+        QCOMPARE(call(asked).status, 0);
+        QCOMPARE(QProcess::execute("sqlite3", {m_record, "UPDATE adoption SET bound = 'x'"}), 0);
+        QCOMPARE(call(asked).status, 1);
+        const auto answer = call(asked + QStringList("--json"));
+        QCOMPARE(answer.status, 1);
+        QCOMPARE(answer.document()["may_fly"], false);
+        QCOMPARE(answer.document()["reasons"][0]["reason"], "cannot-say");
+        QCOMPARE(call({"due", "--on", "2024-06-01", "--json"}).status, 2);
+        QCOMPARE(call({"rebuild"}).status, 0);
+        QCOMPARE(call(asked).status, 0);
+    }
     void verifyAnswersAndFails() {
         const auto good = call({"verify", "--json"});
         QCOMPARE(good.status, 0);

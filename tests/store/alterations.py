@@ -5,13 +5,15 @@
     alterations.py CROWNRINGCTL ENTRIES.jsonl [--count 3000] [--seed 1]
 
 Each alteration is of its own copy: a value changed, a row deleted, inserted, doubled, two values swapped, a trigger or an
-index dropped, bits, pages and ends of the file. An alteration is *found* when `verify` says so (exit 1 or 2), *harmless* when
-verify says intact and every answer is what it was. Anything else is a fault: silent (an answer changed), a crash, a hang.
-Prints a table by kind; exits with 1 when there is a fault. What only the writer of a later entry could tell, the end of a
-journal cut off with its chain mended, is not among them: `verify --expect` is for that.
+index dropped, bits, pages and ends of the file; the same of the log of last changes that stands beside a record in use; the
+end of the journal cut off with its chain mended. An alteration is *found* when `verify` says so (exit 1 or 2), *missed* when
+it takes `verify --expect` with what was acknowledged last, *harmless* when neither says so and every answer is what it was.
+Anything else is a fault: silent (an answer changed), a crash, a hang. Prints a table by kind; exits with 1 when there is a
+fault. Only the two last kinds may be missed without --expect: nothing in the record can tell them.
 """
 import argparse
 import collections
+import hashlib
 import json
 import os
 import pathlib
@@ -79,16 +81,17 @@ def few(entries):
             known["defect"].add(entry["defect"])
         if entry["entry"] == "person.entitled":
             known["person"].add(entry["person"])
-    return kept, sorted(items), balloons
+    return kept, sorted(items), sorted(known["inspection"])[:2]
 
 
-def answers(program, record, items, balloons):
+def answers(program, record, items, inspections):
     """What the program says of the record; None where it hangs or crashes."""
     told = {}
     calls = [("due", "--on", "2026-11-25", "--json"), ("balloons", "--on", "2026-11-25", "--json"),
              ("journal", "--most", "100000", "--json"), ("inspection", "list", "--on", "2026-11-25", "--json"),
              ("rig-up", "--kit", ",".join(items[:6]), "--on", "2026-11-25", "--minutes", "60", "--json")]
-    calls += [("clock", item, "--on", "2026-11-25", "--json") for item in items]
+    calls += [("clock", item, "--on", "2026-11-25", "--json") for item in items[:8]]
+    calls += [("inspection", "show", inspection, "--on", "2026-11-25", "--json") for inspection in inspections]
     for call in calls:
         status, out = program.ask(record, *call)
         if status not in (0, 1, 2):
@@ -97,15 +100,48 @@ def answers(program, record, items, balloons):
     return told
 
 
-class Copies:
-    def __init__(self, folder, original):
-        self.folder, self.original = folder, original
+def beside(path, suffix):
+    return pathlib.Path(str(path) + suffix)
 
-    def make(self):
+
+class Copies:
+    def __init__(self, folder):
+        self.folder = folder
+
+    def make(self, original):
         for suffix in SUFFIXES:
-            pathlib.Path(str(self.folder / "altered") + suffix).unlink(missing_ok=True)
-        shutil.copyfile(self.original, self.folder / "altered")
+            beside(self.folder / "altered", suffix).unlink(missing_ok=True)
+        for suffix in ("", "-wal"):
+            if beside(original, suffix).exists():
+                shutil.copyfile(beside(original, suffix), beside(self.folder / "altered", suffix))
         return self.folder / "altered"
+
+
+def keep_a_picture(path):
+    """As the program does it."""
+    content = b"\xff\xd8 no picture, but bytes that are kept as one"
+    with sqlite3.connect(path) as database:
+        database.execute("INSERT INTO picture VALUES (?, 'image/jpeg', ?)", (hashlib.sha256(content).hexdigest(), content))
+    database.close()
+
+
+def in_use(program, original, folder, lines):
+    """The record while somebody has it open: what was posted last stands in the log beside it."""
+    used, copy = folder / "used", folder / "in-use"
+    shutil.copyfile(original, used)
+    reader = sqlite3.connect(used, isolation_level=None)
+    reader.execute("BEGIN")
+    reader.execute("SELECT COUNT(*) FROM entry").fetchone()
+    _, out = program.ask(used, "post", str(lines), "--json")
+    for suffix in ("", "-wal"):
+        shutil.copyfile(beside(used, suffix), beside(copy, suffix))
+    reader.close()
+    return copy, acknowledged(out)
+
+
+def acknowledged(out):
+    end = json.loads(out)
+    return f"{end['writer']}:{end['sequence']}:{end['hash']}"
 
 
 def other(value, dice):
@@ -197,8 +233,47 @@ def alter_file(path, dice):
     return kind
 
 
-def altered(path, dice):
+def alter_log(path, dice):
+    """The log of a record in use."""
+    log = beside(path, "-wal")
+    content = bytearray(log.read_bytes())
+    kind = dice.choice(["flip a bit", "cut the end", "lose it"])
+    if kind == "flip a bit":
+        at = dice.randrange(len(content))
+        content[at] ^= 1 << dice.randrange(8)
+    elif kind == "cut the end":
+        del content[dice.randrange(len(content)):]
+    if kind == "lose it":
+        log.unlink()
+    else:
+        log.write_bytes(content)
+    return f"log: {kind}"
+
+
+def cut_and_mend(program, path, dice):
+    """What was written last goes, the chain is made to end before it, and what is computed is computed anew."""
+    database = sqlite3.connect(path, isolation_level=None)
+    guards = database.execute("SELECT name, sql FROM sqlite_master WHERE type = 'trigger'").fetchall()
+    for name, _ in guards:
+        database.execute(f"DROP TRIGGER {name}")
+    count = dice.randrange(1, 10)
+    database.execute("DELETE FROM amendment WHERE entry_no > (SELECT MAX(entry_no) FROM entry) - ?", (count,))
+    database.execute("DELETE FROM entry WHERE entry_no > (SELECT MAX(entry_no) FROM entry) - ?", (count,))
+    database.execute("UPDATE writer SET (last_sequence, last_hash) = (SELECT sequence, hash FROM entry e"
+                     " WHERE e.writer_no = writer.writer_no ORDER BY sequence DESC LIMIT 1)")
+    for _, sql in guards:
+        database.execute(sql)
+    database.close()
+    program.ask(path, "rebuild")
+    return "cut and mend"
+
+
+def altered(program, path, dice):
     way = dice.random()
+    if beside(path, "-wal").exists():
+        return alter_log(path, dice)
+    if way < 0.04:
+        return cut_and_mend(program, path, dice)
     if way < 0.3:
         return alter_file(path, dice)
     database = sqlite3.connect(path)
@@ -206,6 +281,20 @@ def altered(path, dice):
         return alter_schema(database, dice) if way < 0.33 else alter_rows(database, dice)
     finally:
         database.close()
+
+
+def judged(program, path, end, said, items, inspections):
+    """What the program makes of an altered record."""
+    status, _ = program.ask(path, "verify", "--json")
+    if status in (1, 2):
+        return "crash" if answers(program, path, items, inspections) is None else "found"
+    if status != 0:
+        return "hang" if status is None else "crash"
+    status, _ = program.ask(path, "verify", "--expect", end, "--json")
+    if status in (1, 2):
+        return "missed"
+    now = answers(program, path, items, inspections)
+    return "crash" if now is None or status != 0 else "harmless" if now == said else "silent"
 
 
 def main():
@@ -221,41 +310,47 @@ def main():
     table = collections.defaultdict(collections.Counter)
     with tempfile.TemporaryDirectory() as folder:
         folder = pathlib.Path(folder)
-        entries, items, balloons = few(options.entries)
-        lines = folder / "entries.jsonl"
-        lines.write_text("".join(json.dumps(entry) + "\n" for entry in entries), encoding="utf-8")
+        entries, items, inspections = few(options.entries)
+        lines, later = folder / "entries.jsonl", folder / "later.jsonl"
+        written = [json.dumps(entry) + "\n" for entry in entries]
+        lines.write_text("".join(written), encoding="utf-8")
+        later.write_text("".join(json.dumps({"entry": "flight.logged", "on": "2026-11-24", "minutes": 60 + number, "balloon":
+                                             entries[0].get("balloon") or next(entry["balloon"] for entry in entries
+                                                                               if entry["entry"] == "balloon.entered")})
+                                 + "\n" for number in range(5)), encoding="utf-8")
         original = folder / "original"
-        status, _ = program.ask(original, "post", str(lines))
-        if status != 0 or program.ask(original, "verify", "--json")[0] != 0:
-            sys.exit("the entries cannot be posted, or do not verify")
-        said = answers(program, original, items, balloons)
-        copies = Copies(folder, original)
+        status, out = program.ask(original, "post", str(lines), "--json")
+        if status != 0:
+            sys.exit("the entries cannot be posted")
+        keep_a_picture(original)
+        used, last = in_use(program, original, folder, later)
+        ends = {original: acknowledged(out), used: last}
+        copies = Copies(folder)
+        said = {}
+        for each, end in ends.items():
+            copy = copies.make(each)
+            if program.ask(copy, "verify", "--expect", end)[0] != 0:
+                sys.exit("what was not altered does not verify")
+            said[each] = answers(program, copy, items, inspections)
         done = 0
         while done < options.count:
-            path = copies.make()
-            kind = altered(path, dice)
+            each = used if dice.random() < 0.1 else original
+            path = copies.make(each)
+            kind = altered(program, path, dice)
             if kind is None:
                 continue
             done += 1
-            kept = folder / "kept"
-            shutil.copyfile(path, kept)
-            status, out = program.ask(path, "verify", "--json")
-            if status in (1, 2):
-                verdict = "found"
-                if answers(program, path, items, balloons) is None:
-                    verdict = "crash"
-            elif status != 0:
-                verdict = "hang" if status is None else "crash"
-            else:
-                now = answers(program, path, items, balloons)
-                verdict = "crash" if now is None else "harmless" if now == said else "silent"
+            kept = [(suffix, beside(path, suffix).read_bytes()) for suffix in SUFFIXES if beside(path, suffix).exists()]
+            verdict = judged(program, path, ends[each], said[each], items, inspections)
+            if verdict == "missed" and kind != "cut and mend" and not kind.startswith("log:"):
+                verdict = "silent"
             table[kind][verdict] += 1
-            if verdict not in ("found", "harmless"):
+            if verdict not in ("found", "missed", "harmless"):
                 faults.append((kind, verdict, done))
                 keep = os.environ.get("CROWNRING_KEEP_ALTERED")
-                if keep:
-                    shutil.copyfile(kept, pathlib.Path(keep) / f"{done}-{verdict}.crownring")
-    verdicts = ["found", "harmless", "silent", "crash", "hang"]
+                for suffix, content in kept if keep else []:
+                    beside(pathlib.Path(keep) / f"{done}-{verdict}.crownring", suffix).write_bytes(content)
+    verdicts = ["found", "missed", "harmless", "silent", "crash", "hang"]
     print(f"{len(entries)} entries, seed {options.seed}")
     print(f"{'':18}" + "".join(f"{each:>10}" for each in verdicts))
     for kind, counts in sorted(table.items()):

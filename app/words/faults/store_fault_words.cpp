@@ -14,6 +14,35 @@ Sources sourcesOf(StoreFault fault) {
     case StoreFault::Busy:
         return {QT_TRANSLATE_NOOP("Problem", "another program is writing to the record: %1"),
                 QT_TRANSLATE_NOOP("Problem", "nothing was written; try again in a moment")};
+    case StoreFault::DiskFull:
+        return {QT_TRANSLATE_NOOP("Problem", "the disk that holds the record is full: %1"),
+                QT_TRANSLATE_NOOP(
+                    "Problem", "nothing was written and nothing is lost; free space on that disk, then do it again")};
+    case StoreFault::DiskFailed:
+        return {QT_TRANSLATE_NOOP("Problem", "the disk that holds the record failed: %1"),
+                QT_TRANSLATE_NOOP("Problem", "nothing was written; see that the disk is well, then verify the record")};
+    case StoreFault::Damaged:
+        return {QT_TRANSLATE_NOOP("Problem", "the file of the record is damaged: %1"),
+                QT_TRANSLATE_NOOP("Problem", "verify the record, and go back to a backup that verifies")};
+    case StoreFault::RightsMissing:
+        return {QT_TRANSLATE_NOOP("Problem", "the record's server does not let you do this: %1"),
+                QT_TRANSLATE_NOOP("Problem", "nothing was written; ask who keeps the server for the right to")};
+    case StoreFault::Lost:
+        return {QT_TRANSLATE_NOOP("Problem", "the connection to the shared record was lost: %1"),
+                QT_TRANSLATE_NOOP("Problem", "nothing was written; do it again when the server is there")};
+    case StoreFault::CommitUnknown:
+        return {QT_TRANSLATE_NOOP("Problem", "it is unknown whether this was written: the connection to the shared"
+                                             " record was lost before it answered (%1)"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "when the server is there, look in the journal for the entry %2; all of it was"
+                                  " written or none")};
+    case StoreFault::Gone:
+        return {QT_TRANSLATE_NOOP("Problem", "the record is no longer where it was opened (%1): it was moved, deleted"
+                                             " or replaced"),
+                QT_TRANSLATE_NOOP("Problem", "nothing was written; open it where it is now")};
+    case StoreFault::ChangedMeanwhile:
+        return {QT_TRANSLATE_NOOP("Problem", "somebody else has written to the record, which is only read here"),
+                QT_TRANSLATE_NOOP("Problem", "open it again")};
     case StoreFault::NotOpened:
         return {QT_TRANSLATE_NOOP("Problem", "the record cannot be opened: %1"),
                 QT_TRANSLATE_NOOP("Problem", "check the name and whether it may be read and written")};
@@ -26,6 +55,9 @@ Sources sourcesOf(StoreFault fault) {
     case StoreFault::IsAFolder:
         return {QT_TRANSLATE_NOOP("Problem", "%1 is a folder"),
                 QT_TRANSLATE_NOOP("Problem", "check the name and whether it may be read and written")};
+    case StoreFault::NoFile:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' names no file that a record could be"),
+                QT_TRANSLATE_NOOP("Problem", "name a file: no device, no pipe, no memory")};
     case StoreFault::NotADatabase:
         return {QT_TRANSLATE_NOOP("Problem", "this is no record: %1"),
                 QT_TRANSLATE_NOOP("Problem", "name a Crownring record, or a new file")};
@@ -42,6 +74,9 @@ Sources sourcesOf(StoreFault fault) {
     case StoreFault::ReadOnlyFile:
         return {QT_TRANSLATE_NOOP("Problem", "the file may only be read"),
                 QT_TRANSLATE_NOOP("Problem", "see that it may be written, or copy it")};
+    case StoreFault::ReadOnlyFolder:
+        return {QT_TRANSLATE_NOOP("Problem", "the record may only be read: nothing may be written into its folder %1"),
+                QT_TRANSLATE_NOOP("Problem", "see that the folder may be written, or copy the record elsewhere")};
     case StoreFault::DriverGivesNoHandle:
         return {QT_TRANSLATE_NOOP("Problem", "the database driver gives no SQLite handle"),
                 QT_TRANSLATE_NOOP("Problem", "install Qt's SQLite driver as the system has it")};

@@ -9,6 +9,22 @@ FaultRow rowOf(StoreFault fault) {
         return {"refused", Code::StoreFailed};
     case StoreFault::Busy:
         return {"busy", Code::StoreBusy};
+    case StoreFault::DiskFull:
+        return {"disk-full", Code::StoreFailed};
+    case StoreFault::DiskFailed:
+        return {"disk-failed", Code::StoreFailed};
+    case StoreFault::Damaged:
+        return {"damaged", Code::StoreFailed};
+    case StoreFault::RightsMissing:
+        return {"rights-missing", Code::StoreFailed};
+    case StoreFault::Lost:
+        return {"lost", Code::StoreFailed};
+    case StoreFault::CommitUnknown:
+        return {"commit-unknown", Code::StoreFailed};
+    case StoreFault::Gone:
+        return {"gone", Code::StoreFailed};
+    case StoreFault::ChangedMeanwhile:
+        return {"changed-meanwhile", Code::StoreFailed};
     case StoreFault::NotOpened:
         return {"not-opened", Code::StoreUnopened};
     case StoreFault::SettingNotTaken:
@@ -17,6 +33,8 @@ FaultRow rowOf(StoreFault fault) {
         return {"no-record", Code::StoreUnopened};
     case StoreFault::IsAFolder:
         return {"is-a-folder", Code::StoreUnopened};
+    case StoreFault::NoFile:
+        return {"no-file", Code::StoreUnopened};
     case StoreFault::NotADatabase:
         return {"not-a-database", Code::StoreForeign};
     case StoreFault::OtherProgramsFile:
@@ -27,6 +45,8 @@ FaultRow rowOf(StoreFault fault) {
         return {"newer", Code::StoreNewer};
     case StoreFault::ReadOnlyFile:
         return {"read-only-file", Code::StoreNewer};
+    case StoreFault::ReadOnlyFolder:
+        return {"read-only-folder", Code::StoreNewer};
     case StoreFault::DriverGivesNoHandle:
         return {"driver-gives-no-handle", Code::StoreFailed};
     case StoreFault::ValueUnread:

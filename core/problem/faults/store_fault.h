@@ -8,17 +8,27 @@
 namespace crownring {
 
 enum class StoreFault : std::uint8_t {
-    Refused,         ///< %1: what the database says
-    Busy,            ///< %1: what the database says
+    Refused,       ///< %1: what the database says
+    Busy,          ///< %1: what the database says
+    DiskFull,      ///< %1: what the database says
+    DiskFailed,    ///< %1: what the database says
+    Damaged,       ///< %1: what the database says
+    RightsMissing, ///< %1: what the database says
+    Lost,          ///< %1: what the database says; nothing was written
+    CommitUnknown, ///< %1: what the database says, %2: the id of an entry
+    Gone,          ///< %1: where it was opened
+    ChangedMeanwhile,
     NotOpened,       ///< %1: what the database says
     SettingNotTaken, ///< %1: the setting, %2: as it is, %3: as it must be
     NoRecord,        ///< %1: where
     IsAFolder,       ///< %1: where
+    NoFile,          ///< %1: the name
     NotADatabase,    ///< %1: what the database says
     OtherProgramsFile,
     OtherProgramsTables,
     Newer, ///< %1: the version of its schema, %2: the newest known here
     ReadOnlyFile,
+    ReadOnlyFolder, ///< %1: the folder
     DriverGivesNoHandle,
     ValueUnread,  ///< %1: the table, %2: the row, %3: the column
     AmendsItself, ///< %1: the id of an entry

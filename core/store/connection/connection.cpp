@@ -17,18 +17,54 @@ bool isPostgres(const std::string& location) {
     return location.starts_with("postgresql://") || location.starts_with("postgres://");
 }
 
+namespace {
+
+/// https://www.sqlite.org/rescode.html
+StoreFault faultOfNumber(int code) {
+    constexpr int noRoomForSharedMemory = 4874; // IOERR_SHMSIZE: a full disk, though it is not called so
+    if (code == noRoomForSharedMemory)
+        return StoreFault::DiskFull;
+    switch (code & 0xff) {
+    case 5: // BUSY
+    case 6: // LOCKED
+        return StoreFault::Busy;
+    case 10: // IOERR
+        return StoreFault::DiskFailed;
+    case 11: // CORRUPT
+        return StoreFault::Damaged;
+    case 13: // FULL
+        return StoreFault::DiskFull;
+    case 26: // NOTADB
+        return StoreFault::NotADatabase;
+    default:
+        return StoreFault::Refused;
+    }
+}
+
+/// https://www.postgresql.org/docs/15/errcodes-appendix.html
+StoreFault faultOfState(const QString& state) {
+    if (state == QStringLiteral("55P03") || state == QStringLiteral("40P01")) // lock_not_available, deadlock_detected
+        return StoreFault::Busy;
+    if (state == QStringLiteral("53100")) // disk_full
+        return StoreFault::DiskFull;
+    if (state == QStringLiteral("42501")) // insufficient_privilege
+        return StoreFault::RightsMissing;
+    // connection exceptions; admin_shutdown, crash_shutdown, cannot_connect_now
+    if (state.startsWith(QStringLiteral("08")) || state.startsWith(QStringLiteral("57P0")))
+        return StoreFault::Lost;
+    return StoreFault::Refused;
+}
+
+}
+
 StoreError errorOf(const QSqlError& error, const QString& statement) {
     const auto native = error.nativeErrorCode();
-    // A SQLSTATE has five letters; of SQLite's numbers the low byte is the primary code, here BUSY and LOCKED.
-    // PostgreSQL: lock_not_available and deadlock_detected.
+    // A SQLSTATE has five letters; of SQLite's numbers the low byte is the primary code.
     const bool isState = native.size() == 5;
-    const auto primary = isState ? 0 : native.toInt() & 0xff;
-    const bool busy =
-        primary == 5 || primary == 6 || native == QStringLiteral("55P03") || native == QStringLiteral("40P01");
+    const auto fault = native.isEmpty() ? StoreFault::Lost // what a server did not say itself
+                       : isState        ? faultOfState(native)
+                                        : faultOfNumber(native.toInt());
     const auto text = error.text() + QStringLiteral(" [") + native + QStringLiteral("] in: ") + statement.left(120);
-    const auto fault = busy            ? StoreFault::Busy
-                       : primary == 26 ? StoreFault::NotADatabase // SQLITE_NOTADB
-                                       : StoreFault::Refused;
     return StoreError(fault, {text.toStdString()});
 }
 
@@ -53,14 +89,15 @@ QString connectOptions(const QUrlQuery& asked) {
 }
 
 Connection::Connection(const std::string& location, Access access)
-    : m_name(QUuid::createUuid().toString()), m_dialect(isPostgres(location) ? Dialect::Postgres : Dialect::Sqlite) {
+    : m_name(QUuid::createUuid().toString()), m_location(location),
+      m_dialect(isPostgres(location) ? Dialect::Postgres : Dialect::Sqlite) {
     QSqlDatabase::addDatabase(m_dialect == Dialect::Sqlite ? QStringLiteral("QSQLITE") : QStringLiteral("QPSQL"),
                               m_name);
     try {
         if (m_dialect == Dialect::Sqlite)
-            openSqlite(location, access);
+            openSqlite(access);
         else
-            openPostgres(location);
+            openPostgres();
     } catch (...) {
         QSqlDatabase::removeDatabase(m_name);
         throw;
@@ -70,11 +107,8 @@ Connection::Connection(const std::string& location, Access access)
 Connection::~Connection() {
     {
         auto db = database();
-        if (m_dialect == Dialect::Sqlite && db.isOpen()) {
-            // One file is then the whole truth: people copy it.
-            QSqlQuery checkpoint(db);
-            checkpoint.exec(QStringLiteral("PRAGMA wal_checkpoint(TRUNCATE)"));
-        }
+        if (m_dialect == Dialect::Sqlite && db.isOpen())
+            letGoOfLog(); // one file is then the whole truth: people copy it
         db.close();
     }
     QSqlDatabase::removeDatabase(m_name);
@@ -95,11 +129,53 @@ QString Connection::ask(const QString& statement) const {
 
 std::int64_t Connection::writtenByOthers() const { return ask(QStringLiteral("PRAGMA data_version")).toLongLong(); }
 
-void Connection::openSqlite(const std::string& file, Access access) const {
+void Connection::reopen() {
+    // What was prepared would be freed on the new connection, where it is not known, and spoil its first transaction:
+    // it has to lose its driver.
+    database().close();
+    QSqlDatabase::removeDatabase(m_name);
+    QSqlDatabase::addDatabase(QStringLiteral("QPSQL"), m_name);
+    ++m_reopened;
+    openPostgres();
+}
+
+void Connection::checkStillThere() const {
+    if (!m_file)
+        return;
+    const auto now = stampOfFile(m_location);
+    if (!now || !now->isSameFile(*m_file))
+        throw StoreError(StoreFault::Gone, {m_location});
+}
+
+void Connection::checkUnchanged() const {
+    if (m_alone && (stampOfFile(m_location) != m_file || stampBeside(m_location, "-wal")))
+        throw StoreError(StoreFault::ChangedMeanwhile);
+}
+
+void Connection::letGoOfLog() const {
+    QSqlQuery checkpoint(database());
+    checkpoint.exec(QStringLiteral("PRAGMA wal_checkpoint(TRUNCATE)"));
+}
+
+/// A record that was closed stands in its file alone, but in write-ahead mode SQLite wants files beside it even to
+/// read. Where none can be made it is told that nobody writes. https://www.sqlite.org/uri.html#uriimmutable
+QString Connection::nameOf(const std::string& file, bool alone) {
+    if (!alone)
+        return QString::fromStdString(file);
+    auto url = QUrl::fromLocalFile(QFileInfo(QString::fromStdString(file)).absoluteFilePath());
+    url.setQuery(QStringLiteral("immutable=1"));
+    return url.toString(QUrl::FullyEncoded);
+}
+
+void Connection::openSqlite(Access access) {
     auto db = database();
-    db.setDatabaseName(QString::fromStdString(file));
+    m_file = stampOfFile(m_location);
+    m_alone = access == Access::ReadOnly && m_file && !isFolderWritable(m_location) &&
+              !stampBeside(m_location, "-wal") && !stampBeside(m_location, "-journal");
+    db.setDatabaseName(nameOf(m_location, m_alone));
     if (access == Access::ReadOnly)
-        db.setConnectOptions(QStringLiteral("QSQLITE_OPEN_READONLY"));
+        db.setConnectOptions(m_alone ? QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_OPEN_URI")
+                                     : QStringLiteral("QSQLITE_OPEN_READONLY"));
     if (!db.open())
         throw StoreError(StoreFault::NotOpened, {db.lastError().text().toStdString()});
     const auto set = [&](const char* pragma, const char* value, const char* answer) {
@@ -120,10 +196,11 @@ void Connection::openSqlite(const std::string& file, Access access) const {
     // WAL needs shared memory; where the file system has none SQLite keeps its answer and the older way serves as well.
     static_cast<void>(ask(QStringLiteral("PRAGMA journal_mode = WAL")));
     set("synchronous", "FULL", "2");
+    m_file = stampOfFile(m_location);
 }
 
-void Connection::openPostgres(const std::string& location) const {
-    const QUrl url(QString::fromStdString(location));
+void Connection::openPostgres() const {
+    const QUrl url(QString::fromStdString(m_location));
     const QUrlQuery options(url);
     auto db = database();
     db.setDatabaseName(url.path().mid(1));
@@ -157,6 +234,7 @@ Transaction::~Transaction() {
 
 // On SQLite the state is that of the first read; in write-ahead mode nobody waits for it.
 ReadTransaction::ReadTransaction(const Connection& connection) : m_connection(connection) {
+    connection.checkUnchanged();
     connection.run(connection.dialect() == Dialect::Sqlite
                        ? QStringLiteral("BEGIN DEFERRED")
                        : QStringLiteral("BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY"));
@@ -168,7 +246,14 @@ ReadTransaction::~ReadTransaction() {
 }
 
 void Transaction::commit() {
-    m_connection.run(QStringLiteral("COMMIT"));
+    m_connection.checkStillThere();
+    try {
+        m_connection.run(QStringLiteral("COMMIT"));
+    } catch (const StoreError& error) {
+        if (!error.is(StoreFault::Lost))
+            throw;
+        throw StoreError(StoreFault::CommitUnknown, error.problem().arguments);
+    }
     m_open = false;
 }
 

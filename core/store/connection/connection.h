@@ -6,6 +6,7 @@
 
 #include "problem/faults/store_fault.h"
 #include "problem/problem.h"
+#include "store/connection/file_stamp.h"
 
 #include <QtSql/QSqlDatabase>
 
@@ -23,6 +24,7 @@ public:
     explicit StoreError(Problem problem) : std::runtime_error(text(problem)), m_problem(std::move(problem)) {}
     [[nodiscard]] const Problem& problem() const { return m_problem; }
     [[nodiscard]] Code code() const { return m_problem.code(); }
+    [[nodiscard]] bool is(StoreFault fault) const { return m_problem.fault == Fault(fault); }
 
 private:
     Problem m_problem;
@@ -34,6 +36,7 @@ enum class Access { ReadWrite, ReadOnly };
 class Connection {
 public:
     /// @throws StoreError when it cannot be opened or a setting is not taken
+    /// @param access `ReadOnly` also opens what stands in a folder that cannot be written; it is not asked of a server
     /// @param location a file name, or
     /// "postgresql://[user[:password]@][host[:port]]/name[?host=/socket/folder&user=name&sslmode=verify-full…]":
     /// further keys are those of libpq
@@ -44,6 +47,19 @@ public:
 
     [[nodiscard]] QSqlDatabase database() const { return QSqlDatabase::database(m_name, false); }
     [[nodiscard]] Dialect dialect() const { return m_dialect; }
+    /// The file of an SQLite record, as it was named.
+    [[nodiscard]] const std::string& location() const { return m_location; }
+    /// Opens it again after it was lost. Statements are prepared anew when they are run next. @throws StoreError
+    void reopen();
+    /// How often it was opened again.
+    [[nodiscard]] int reopened() const { return m_reopened; }
+    /// @throws StoreError where the name no longer leads to the file that was opened
+    void checkStillThere() const;
+    /// Of a file in a folder that cannot be written, which is read without the locks that are kept there.
+    /// @throws StoreError where somebody else has written to it since
+    void checkUnchanged() const;
+    /// Gives the room on the disk back that what was not written took.
+    void letGoOfLog() const;
     /// Runs one statement that returns nothing of interest. @throws StoreError
     void run(const QString& statement) const;
     /// The first column of the first row as text. @throws StoreError
@@ -53,11 +69,16 @@ public:
     [[nodiscard]] std::int64_t writtenByOthers() const;
 
 private:
-    void openSqlite(const std::string& file, Access access) const;
-    void openPostgres(const std::string& url) const;
+    [[nodiscard]] static QString nameOf(const std::string& file, bool alone);
+    void openSqlite(Access access);
+    void openPostgres() const;
 
     QString m_name;
+    std::string m_location;
     Dialect m_dialect;
+    std::optional<FileStamp> m_file; ///< nothing where it is no file
+    bool m_alone = false;            ///< read without locks
+    int m_reopened = 0;
 };
 
 [[nodiscard]] bool isPostgres(const std::string& location);
@@ -69,6 +90,7 @@ public:
     ~Transaction();
     Transaction(const Transaction&) = delete;
     Transaction& operator=(const Transaction&) = delete;
+    /// @throws StoreError `Gone` where the file is no longer there, `CommitUnknown` where the server's answer was lost
     void commit();
 
 private:

@@ -48,7 +48,8 @@ bool isReadable(std::string_view bytes) {
 
 }
 
-Statement::Statement(const Connection& connection, const char* text) : m_text(QString::fromUtf8(text)) {
+Statement::Statement(const Connection& connection, const char* text)
+    : m_connection(connection), m_text(QString::fromUtf8(text)) {
     if (connection.dialect() == Dialect::Sqlite) {
         auto* handle = handleOf(connection);
         if (sqlite3_prepare_v3(handle, text, -1, SQLITE_PREPARE_PERSISTENT, &m_sqlite, nullptr) != SQLITE_OK)
@@ -61,8 +62,14 @@ Statement::Statement(const Connection& connection, const char* text) : m_text(QS
         m_places.push_back(QStringLiteral(":v%1").arg(m_places.size()));
         m_text += m_places.back() + part;
     }
+    prepare();
+}
+
+/// On a server.
+void Statement::prepare() {
     // Not forward-only: such results are lost as soon as another statement runs on the connection.
-    m_query.emplace(connection.database());
+    m_query.emplace(m_connection.database());
+    m_reopened = m_connection.reopened();
     if (!m_query->prepare(m_text))
         throw errorOf(m_query->lastError(), m_text);
 }
@@ -74,6 +81,8 @@ void Statement::begin() {
     m_column = 0;
     if (m_sqlite)
         sqlite3_reset(m_sqlite);
+    else if (m_reopened != m_connection.reopened())
+        prepare();
 }
 
 void Statement::put(std::int64_t value) {

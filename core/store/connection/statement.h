@@ -91,6 +91,7 @@ private:
     template <class T>
     struct Column;
 
+    void prepare();
     void begin();
     void execute();
     void put(std::int64_t value);
@@ -132,10 +133,12 @@ private:
     [[nodiscard]] std::string columnName(int column) const;
     [[nodiscard]] std::string plainly(int column) const;
 
+    const Connection& m_connection;
     QString m_text;
     sqlite3_stmt* m_sqlite = nullptr;
     bool m_rowWaits = false;          ///< SQLite ran as far as the first row
     std::optional<QSqlQuery> m_query; ///< PostgreSQL
+    int m_reopened = 0;               ///< of the connection when it was prepared
     QStringList m_places;             ///< its names of the values
     int m_column = 0;
     int m_bound = 0;

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+/// A record that may only be read is read, and says so when it is to be written.
+#include "answer.h"
+#include "test_class.h"
+
+#include <QtTest>
+#include <unistd.h>
+
+using namespace crownring::testing;
+
+namespace {
+
+constexpr const char* shed = R"({"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"})";
+constexpr const char* flight = R"({"entry":"flight.logged","on":"2024-02-01","balloon":"QE-ONE","minutes":60})";
+
+/// Who may do everything is made nobody.
+Answer asNobody(QStringList call, const QByteArray& input = {}) {
+    QString program = QStringLiteral(CROWNRINGCTL);
+    if (::geteuid() == 0) {
+        call = QStringList{"--reuid=65534", "--regid=65534", "--clear-groups", program} + call;
+        program = "setpriv";
+    }
+    return answerOf(program, call, input);
+}
+
+}
+
+class ReadOnlyTest : public QObject {
+    Q_OBJECT
+
+    std::unique_ptr<QTemporaryDir> m_folder;
+
+    QString record() const { return m_folder->filePath("shed.crownring"); }
+    QStringList names() const {
+        return QDir(m_folder->path()).entryList(QDir::AllEntries | QDir::System | QDir::Hidden | QDir::NoDotAndDotDot);
+    }
+    void protect(QFile::Permissions file, bool folder) const {
+        constexpr auto look = QFile::ReadOther | QFile::ExeOther | QFile::ReadOwner | QFile::ExeOwner;
+        QVERIFY(QFile::setPermissions(record(), file));
+        QVERIFY(QFile::setPermissions(m_folder->path(), folder ? look : look | QFile::WriteOwner | QFile::WriteOther));
+    }
+    void readsAndDoesNotWrite(const char* why) const {
+        const auto read = asNobody({"--record", record(), "balloons", "--on", "2024-06-01", "--json"});
+        QVERIFY2(read.code == 0, read.err);
+        QCOMPARE(read.document()["balloons"].size(), std::size_t{1});
+        QCOMPARE(asNobody({"--record", record(), "verify", "--json"}).document()["intact"], true);
+        const auto posted = asNobody({"--record", record(), "post", "-"}, flight);
+        QCOMPARE(posted.code, 2);
+        QVERIFY2(posted.err.contains(why), posted.err);
+        QCOMPARE(names(), QStringList("shed.crownring"));
+    }
+
+private slots:
+    void initTestCase() {
+        if (asNobody({"--version"}).code != 0)
+            QSKIP("the program cannot be run as somebody who may not write");
+    }
+    void init() {
+        m_folder = std::make_unique<QTemporaryDir>();
+        QCOMPARE(answerOf(QStringLiteral(CROWNRINGCTL), {"--record", record(), "post", "-"}, shed).code, 0);
+    }
+    void cleanup() { QFile::setPermissions(m_folder->path(), QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner); }
+    void aFileInAFolderThatCannotBeWritten() {
+        protect(QFile::ReadOther | QFile::ReadOwner | QFile::WriteOther | QFile::WriteOwner, true);
+        readsAndDoesNotWrite("nothing may be written into its folder");
+    }
+    void aFileThatCannotBeWritten() {
+        protect(QFile::ReadOther | QFile::ReadOwner, true);
+        readsAndDoesNotWrite("the file may only be read");
+    }
+    /// What was written last stands in the log beside it and cannot be left out.
+    void aRecordThatIsOpenElsewhere() {
+        QCOMPARE(QProcess::execute("sqlite3", {record(), "PRAGMA journal_mode = WAL"}), 0);
+        QProcess writer;
+        writer.start("sqlite3", {record()});
+        writer.write("PRAGMA wal_autocheckpoint = 0; UPDATE balloon_entered SET title = 'Oak'; SELECT 'written';\n");
+        QVERIFY(writer.waitForReadyRead());
+        while (!writer.readAllStandardOutput().contains("written"))
+            QVERIFY(writer.waitForReadyRead());
+        protect(QFile::ReadOther | QFile::ReadOwner | QFile::WriteOwner, true);
+        for (const auto* ending : {"-wal", "-shm"})
+            QVERIFY(QFile::setPermissions(record() + ending, QFile::ReadOther | QFile::ReadOwner | QFile::WriteOwner));
+        const auto read = asNobody({"--record", record(), "balloons", "--on", "2024-06-01", "--json"});
+        QVERIFY2(read.code == 0, read.err);
+        QCOMPARE(read.document()["balloons"][0]["title"], "Oak");
+        writer.write(".quit\n");
+        QVERIFY(writer.waitForFinished());
+    }
+};
+
+CROWNRING_TEST(ReadOnlyTest, QCoreApplication)
+#include "read_only_test.moc"
