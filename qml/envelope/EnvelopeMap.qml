@@ -34,6 +34,7 @@ FocusScope {
     }
 
     component Numeral: Text {
+        textFormat: Text.PlainText
         color: Theme.inkSoft
         font.pixelSize: Theme.textSmall
         horizontalAlignment: Text.AlignHCenter

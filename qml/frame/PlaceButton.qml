@@ -32,6 +32,7 @@ T.AbstractButton {
                 tone: button.here ? Theme.ink : Theme.inkSoft
             }
             Text {
+                textFormat: Text.PlainText
                 anchors.horizontalCenter: parent.horizontalCenter
                 text: button.text
                 color: button.here ? Theme.ink : Theme.inkSoft

@@ -70,6 +70,7 @@ Item {
                 radius: Theme.radius
             }
             Text {
+                textFormat: Text.PlainText
                 anchors.horizontalCenter: parent.horizontalCenter
                 y: Math.max(2, stack.y + stack.height - stack.stacked - 16)
                 visible: bin.total > 0
@@ -109,6 +110,7 @@ Item {
                     color: Theme.rattan
                 }
                 Text {
+                    textFormat: Text.PlainText
                     y: 6
                     x: bin.zone || !lane.months ? 0 : 4
                     width: bin.zone || !lane.months ? parent.width : implicitWidth

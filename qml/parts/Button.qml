@@ -19,6 +19,7 @@ T.Button {
 
     contentItem: Text {
         id: words
+        textFormat: Text.PlainText
         text: button.text
         color: button.primary ? Theme.skyInk : Theme.ink
         font.pixelSize: Theme.text

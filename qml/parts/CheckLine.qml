@@ -38,6 +38,7 @@ T.CheckBox {
     }
     contentItem: Text {
         id: words
+        textFormat: Text.PlainText
         leftPadding: Theme.vast
         text: check.text
         color: Theme.ink

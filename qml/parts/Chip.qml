@@ -36,6 +36,7 @@ T.AbstractButton {
                 height: 24
             }
             Text {
+                textFormat: Text.PlainText
                 anchors.verticalCenter: parent.verticalCenter
                 text: chip.text
                 color: Theme.ink
@@ -44,6 +45,7 @@ T.AbstractButton {
                 Accessible.ignored: true
             }
             Text {
+                textFormat: Text.PlainText
                 anchors.verticalCenter: parent.verticalCenter
                 visible: chip.number >= 0
                 text: chip.number

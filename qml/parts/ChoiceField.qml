@@ -45,6 +45,7 @@ T.ComboBox {
     }
 
     contentItem: Text {
+        textFormat: Text.PlainText
         text: choice.displayText
         color: choice.currentIndex < 0 ? Theme.inkSoft : Theme.ink
         font.pixelSize: Theme.text
@@ -86,6 +87,7 @@ T.ComboBox {
                 width: parent.width - 2 * Theme.gap
                 anchors.verticalCenter: parent.verticalCenter
                 Text {
+                    textFormat: Text.PlainText
                     width: parent.width
                     text: choice.textAt(option.index)
                     color: Theme.ink
@@ -95,6 +97,7 @@ T.ComboBox {
                     Accessible.ignored: true
                 }
                 Text {
+                    textFormat: Text.PlainText
                     width: parent.width
                     visible: option.detail !== ""
                     text: option.detail

@@ -25,6 +25,7 @@ T.TextField {
     Accessible.name: field.name
 
     Text {
+        textFormat: Text.PlainText
         anchors.fill: parent
         anchors.leftMargin: field.leftPadding
         anchors.rightMargin: field.rightPadding

@@ -42,6 +42,7 @@ Row {
             Keys.onEnterPressed: segments.chosen(leaf.index)
             contentItem: Text {
                 id: words
+                textFormat: Text.PlainText
                 text: leaf.modelData
                 color: leaf.here ? Theme.ink : Theme.inkSoft
                 font.pixelSize: Theme.text

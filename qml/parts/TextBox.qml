@@ -61,6 +61,7 @@ T.TextArea {
         onTriggered: box.say()
     }
     Text {
+        textFormat: Text.PlainText
         anchors.fill: parent
         anchors.margins: Theme.gap
         visible: box.text === "" && box.preeditText === ""

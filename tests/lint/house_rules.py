@@ -334,6 +334,35 @@ def qml_manners(tree):
             yield offence(path, number, "a sentence put together from pieces")
 
 
+PLAIN = re.compile(r"\btextFormat:\s*Text(Edit)?\.PlainText\b")
+SHOWS_TEXT = re.compile(r"(?<![\w.])(?:(?:T|Basic|Controls)\.(?:Label|ToolTip|TextArea)|Text|TextEdit|ToolTip)\s*\{")
+
+
+def block(text, begin):
+    """What stands between the brace before `begin` and its partner, without what stands in braces of its own."""
+    depth, own = 0, []
+    for letter in text[begin:]:
+        depth += (letter == "{") - (letter == "}")
+        if depth < 0:
+            break
+        if depth == 0:
+            own.append(letter)
+    return "".join(own)
+
+
+def qml_plain(tree):
+    """A name is text, whatever is in it: who shows text says that it is plain, and a tip is made of such a text."""
+    for path, lines in tree.files.items():
+        if path.suffix != ".qml":
+            continue
+        text = "\n".join(re.sub(r"//.*", "", line) for line in lines)
+        for found in SHOWS_TEXT.finditer(text):
+            if not PLAIN.search(block(text, found.end())):
+                yield offence(path, text.count("\n", 0, found.start()) + 1, "a text that may be read as HTML")
+        for found in re.finditer(r"\bToolTip\.(text|show)\b|\bStyledText\b|\b(Text|TextEdit)\.(RichText|AutoText|MarkdownText)\b", text):
+            yield offence(path, text.count("\n", 0, found.start()) + 1, "a text that may be read as HTML")
+
+
 def properties(tree):
     """What QML reads is FINAL or CONSTANT, so that its compiler need not look for an override."""
     for path, lines in tree.files.items():
@@ -346,7 +375,8 @@ def properties(tree):
 
 
 RULES = [arrows, walls, folders, libraries, sql, qml_dates, qml_colours, context_properties, clocks, licences, names, lengths,
-         crowds, twins, markers, codes, sentences, qml_manners, properties]
+         crowds, twins, markers, codes, sentences, qml_manners, qml_plain,
+         properties]
 
 
 def main(root):

@@ -164,6 +164,16 @@ class HouseRules(unittest.TestCase):
         for line in ("width: parent.parent.width", 'text: qsTr("due on ") + day', 'text: day + qsTr(" days")'):
             self.catches("qml_manners", "qml/next/More.qml", line)
 
+    def test_a_text_that_may_be_read_as_html(self):
+        plain = "textFormat: Text.PlainText"
+        for line in ("Text { text: row.name }", "T.Label { text: row.name }", "ToolTip { text: row.name }",
+                     "contentItem: Text {\n    text: row.name\n}", f"Text {{\n    Text {{ {plain} }}\n}}",
+                     'Item { ToolTip.text: row.name }', "Text { textFormat: Text.StyledText; text: row.name }",
+                     f"Text {{ text: row.name }} // {plain}"):
+            self.catches("qml_plain", "qml/next/More.qml", line)
+        self.assertEqual(self.offences({"qml/next/More.qml": LICENCE + f"Text {{\n    id: it\n    {plain}\n    text: row.name\n}}\n"}),
+                         set())
+
     def test_a_property_that_may_be_overridden(self):
         self.catches("properties", "app/screen/more.h", "Q_PROPERTY(int left READ left\n           NOTIFY changed)")
 
