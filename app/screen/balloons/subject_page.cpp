@@ -18,10 +18,7 @@ constexpr int historyShown = 200;
 /// What nobody knows of the clocks under a balloon: "ENV-1: landings unknown".
 QStringList unknownOf(const FleetSheet& sheet, const Registration& balloon) {
     QStringList unknown;
-    const auto fitted = sheet.itemsOfBalloon.find(balloon);
-    if (fitted == sheet.itemsOfBalloon.end())
-        return unknown;
-    for (const auto* item : fitted->second) {
+    for (const auto* item : sheet.itemsOf(balloon)) {
         QStringList clocks;
         if (!item->clock.minutes)
             clocks += Words::clock(ClockName::Minutes);

@@ -60,10 +60,9 @@ QString FittingPlan::follows(const FleetSheet& sheet, const Registration& balloo
 
 QString FittingPlan::question(const FleetSheet& sheet, const Registration& balloon, const ItemId& item) {
     const auto* facts = sheet.item(item);
-    const auto fitted = sheet.itemsOfBalloon.find(balloon);
-    if (!facts || !isSingle(facts->kind) || fitted == sheet.itemsOfBalloon.end())
+    if (!facts || !isSingle(facts->kind))
         return {};
-    for (const auto* each : fitted->second)
+    for (const auto* each : sheet.itemsOf(balloon))
         if (each->kind == facts->kind && each->id != item)
             return tr("%1 is fitted to %2 already, and stays on it until it is removed. Are there two?")
                 .arg(ItemChoices::name(*each), inward(balloon.text()));
