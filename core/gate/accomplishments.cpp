@@ -76,7 +76,7 @@ Findings askAccomplishments(const Batch& batch) {
     std::vector<Problem> problems;
     Released released(batch);
     for (const auto& [entry, line] : batch.entries) {
-        const auto now = standingOf(batch.journal, entry);
+        const auto now = standingAs<RequirementDone>(batch.journal, entry);
         if (!now)
             return tl::unexpected(atLine(now.error(), line));
         const auto* done = *now ? std::get_if<RequirementDone>(&(*now)->body) : nullptr;

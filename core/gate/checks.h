@@ -39,7 +39,8 @@ namespace crownring {
 /// leave it.
 [[nodiscard]] Findings askClearings(const Batch& batch);
 
-/// CannotAmend where a correction changes what a signature covers.
+/// CannotAmend where a correction changes what a signature says, or does not say by whom and why what that covers is
+/// corrected.
 [[nodiscard]] Findings askSignedWords(const Batch& batch);
 
 }

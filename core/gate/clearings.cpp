@@ -29,7 +29,7 @@ const DefectId* defectOf(const Entry& now, bool amended) {
 Findings askClearings(const Batch& batch) {
     std::vector<Problem> problems;
     for (const auto& [entry, line] : batch.entries) {
-        const auto now = standingOf(batch.journal, entry);
+        const auto now = standingAs<DefectFound, DefectCleared>(batch.journal, entry);
         if (!now)
             return tl::unexpected(atLine(now.error(), line));
         const bool amended = *now && (*now)->id != entry.id;

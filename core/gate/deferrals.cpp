@@ -43,27 +43,12 @@ Findings judged(Books& books, const Entry& entry, const DefectDeferred& deferral
     return std::vector{Problem{ReleaseFault::MayNotDefer, {bar.why}, {{}, line, {}}, bar.rule}};
 }
 
-/// The entry of a batch that defers, as it stands: itself, or what a correction made of another.
-Result<std::optional<Entry>> deferralOf(Journal& journal, const Entry& entry) {
-    if (std::holds_alternative<DefectDeferred>(entry.body))
-        return entry;
-    const auto* correction = std::get_if<EntryCorrected>(&entry.body);
-    if (!correction)
-        return std::nullopt;
-    const auto root = rootOf(journal, correction->replaces);
-    if (!root)
-        return tl::unexpected(root.error());
-    if (root->voided || !std::holds_alternative<DefectDeferred>(nowOf(*root).body))
-        return std::nullopt;
-    return nowOf(*root);
-}
-
 }
 
 Findings askDeferrals(const Batch& batch) {
     std::vector<Problem> problems;
     for (const auto& [entry, line] : batch.entries) {
-        const auto deferral = deferralOf(batch.journal, entry);
+        const auto deferral = standingAs<DefectDeferred>(batch.journal, entry);
         if (!deferral)
             return tl::unexpected(atLine(deferral.error(), line));
         if (!*deferral)

@@ -24,7 +24,7 @@ bool isClearedBetween(const Entry& earlier, const Entry& later, const std::vecto
 Findings askFindings(const Batch& batch) {
     std::vector<Problem> problems;
     for (const auto& [entry, line] : batch.entries) {
-        const auto now = standingOf(batch.journal, entry);
+        const auto now = standingAs<DefectFound>(batch.journal, entry);
         if (!now)
             return tl::unexpected(atLine(now.error(), line));
         const auto* found = *now ? std::get_if<DefectFound>(&(*now)->body) : nullptr;

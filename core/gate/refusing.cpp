@@ -19,11 +19,11 @@ Result<JournalLine> rootOf(Journal& journal, const EntryId& id) {
     return std::move(**line);
 }
 
-Result<std::optional<Entry>> standingOf(Journal& journal, const Entry& entry) {
-    const auto* correction = std::get_if<EntryCorrected>(&entry.body);
-    const auto* taken = std::get_if<EntryVoided>(&entry.body);
+Result<std::optional<Entry>> amendedBy(Journal& journal, const Entry& amendment) {
+    const auto* correction = std::get_if<EntryCorrected>(&amendment.body);
+    const auto* taken = std::get_if<EntryVoided>(&amendment.body);
     if (!correction && !taken)
-        return entry;
+        return std::nullopt;
     const auto root = rootOf(journal, correction ? correction->replaces : taken->voids);
     if (!root)
         return tl::unexpected(root.error());

@@ -17,9 +17,22 @@ namespace crownring {
 /// The line of the entry that an amendment is about in the end (`Journal::root`); a problem where there is none.
 [[nodiscard]] Result<JournalLine> rootOf(Journal& journal, const EntryId& id);
 
-/// What an entry of a batch comes to: itself; of an amendment, what the entry that it is about says by now. Nothing
-/// where that is voided or cannot be read.
-[[nodiscard]] Result<std::optional<Entry>> standingOf(Journal& journal, const Entry& entry);
+/// What the entry that an amendment is about says by now; nothing where it is voided or cannot be read, and for what is
+/// no amendment.
+[[nodiscard]] Result<std::optional<Entry>> amendedBy(Journal& journal, const Entry& amendment);
+
+/// What an entry of a batch comes to, where it says one of `Said`: itself, or what an amendment leaves of another. A
+/// long log of flights is passed over without a copy.
+template <class... Said>
+[[nodiscard]] Result<std::optional<Entry>> standingAs(Journal& journal, const Entry& entry) {
+    const auto says = [](const Entry& each) { return (std::holds_alternative<Said>(each.body) || ...); };
+    if (says(entry))
+        return entry;
+    auto amended = amendedBy(journal, entry);
+    if (amended && *amended && !says(**amended))
+        return std::optional<Entry>();
+    return amended;
+}
 
 /// The inspection of the record that what was accomplished refers to; nothing where it refers to a paper, or to none.
 [[nodiscard]] Result<std::optional<InspectionId>> accomplishedBy(Books& books, const RequirementDone& done);

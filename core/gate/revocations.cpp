@@ -50,7 +50,7 @@ Result<std::optional<Problem>> takenBack(Journal& journal, const Entry& entry, i
 Findings askRevocations(const Batch& batch) {
     std::vector<Problem> problems;
     for (const auto& [entry, line] : batch.entries) {
-        const auto now = standingOf(batch.journal, entry);
+        const auto now = standingAs<ReleaseRevoked>(batch.journal, entry);
         if (!now)
             return tl::unexpected(atLine(now.error(), line));
         if (const auto* revoked = *now ? std::get_if<ReleaseRevoked>(&(*now)->body) : nullptr) {

@@ -2,6 +2,9 @@
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "problem/faults/bench_fault.h"
+#include "problem/faults/release_fault.h"
+
+#include <algorithm>
 
 namespace crownring {
 
@@ -37,6 +40,23 @@ void compare(const JournalLine& root, const RequirementDone& written, int line, 
         problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with"}});
 }
 
+/// A correction under a signature that does not say by whom it is, or why.
+Result<bool> isUnsaid(const Batch& batch, const Entry& entry, const JournalLine& root) {
+    const auto inspection = inspectionOf(root.entry.body);
+    const auto isBlank = [](const std::string& text) { return text.find_first_not_of(" \t\n\r") == std::string::npos; };
+    if (!inspection || (!isBlank(entry.by) && !isBlank(entry.note)))
+        return false;
+    const auto closed =
+        batch.books.told({Subject::Inspection, inspection->text(), {kindName<InspectionClosed>()}, CivilDate::last()});
+    if (!closed)
+        return tl::unexpected(closed.error());
+    const auto written = batch.journal.line(entry.id);
+    if (!written)
+        return tl::unexpected(written.error());
+    return std::ranges::any_of(*closed,
+                               [&](const JournalLine& each) { return *written && each.number < (*written)->number; });
+}
+
 }
 
 Findings askSignedWords(const Batch& batch) {
@@ -48,6 +68,13 @@ Findings askSignedWords(const Batch& batch) {
         const auto root = rootOf(batch.journal, correction->replaces);
         if (!root)
             return tl::unexpected(atLine(root.error(), line));
+        const auto unsaid = isUnsaid(batch, entry, *root);
+        if (!unsaid)
+            return tl::unexpected(atLine(unsaid.error(), line));
+        if (*unsaid)
+            problems.push_back(Problem{ReleaseFault::CorrectedUnsaid,
+                                       {*inspectionOf(root->entry.body)},
+                                       {{}, line, entry.by.empty() ? "by" : "note"}});
         if (!root->current)
             continue;
         if (const auto* closing = std::get_if<InspectionClosed>(&root->entry.body))

@@ -27,8 +27,8 @@ std::set<std::string> accomplishedItems(const Shop& shop) {
 }
 
 std::string correction(const std::string& of, const std::string& with) {
-    return R"({"entry":"entry.corrected","on":"2026-06-12","by":"Ada Rhos","replaces":)" + quoted(of) + R"(,"with":)" +
-           with + "}";
+    return R"({"entry":"entry.corrected","on":"2026-06-12","by":"Ada Rhos","note":"found out","replaces":)" +
+           quoted(of) + R"(,"with":)" + with + "}";
 }
 
 std::string doneBy(const char* ref, const char* item = "E1", const char* requirement = "ml.inspection") {

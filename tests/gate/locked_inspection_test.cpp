@@ -24,7 +24,13 @@ void expectTurnedAway(Shop& shop, const std::string& lines, Code code) {
 }
 
 std::string correction(const EntryId& of, const std::string& with) {
-    return R"({"entry":"entry.corrected","on":"2026-06-05","replaces":")" + of.text() + R"(","with":)" + with + "}";
+    return R"({"entry":"entry.corrected","on":"2026-06-05","by":"Ada Rhos","note":"misread","replaces":")" + of.text() +
+           R"(","with":)" + with + "}";
+}
+
+std::string unsaid(const EntryId& of, const std::string& said) {
+    return R"({"entry":"entry.corrected","on":"2026-06-05","with":{"value":310},)" + said + R"(,"replaces":")" +
+           of.text() + "\"}";
 }
 
 std::string voided(const EntryId& id) {
@@ -158,6 +164,15 @@ private slots:
         QCOMPARE(std::get<InspectionClosed>(now.closed->first->body).limitations, std::string());
         // What is sealed are the entries as they were written.
         QCOMPARE(now.closed->body.seal->digest, sealDigest(shop.record(), now.closed->body.seal->entries).value());
+    }
+    void aCorrectionUnderASignatureSaysByWhomAndWhy() {
+        Shop shop;
+        const auto reading = shop.ready(Visit::PartMlInspection).pull(5).ids.at(0);
+        shop.say(unsaid(reading, R"("by":"Ada Rhos")")); // before it is signed it is a slip of the pen
+        QVERIFY(shop.sign(Shop::signing()));
+        for (const char* said : {R"("note":"misread")", R"("by":"Ada Rhos")", R"("by":" ","note":"misread")"})
+            expectTurnedAway(shop, unsaid(reading, said), Code::CannotAmend);
+        shop.say(correction(reading, R"({"value":305})"));
     }
     void whatWasSignedIsNotCorrectedIntoSomethingElse() {
         Shop shop;

@@ -16,8 +16,8 @@ std::string withdrawal(const Shop& shop, const std::string& by = R"(,"by":"Ada R
 }
 
 std::string correction(const std::string& of, const std::string& with) {
-    return R"({"entry":"entry.corrected","on":"2026-06-12","by":"Ada Rhos","replaces":)" + quoted(of) + R"(,"with":)" +
-           with + "}";
+    return R"({"entry":"entry.corrected","on":"2026-06-12","by":"Ada Rhos","note":"found out","replaces":)" +
+           quoted(of) + R"(,"with":)" + with + "}";
 }
 
 Standing standingOfInspection(const Shop& shop) {

@@ -321,6 +321,7 @@ private:
         say({{"entry", "entry.corrected"},
              {"on", on().iso()},
              {"by", "Ada Rhos"},
+             {"note", "misread"},
              {"replaces", reading.id},
              {"with", {{"value", reading.newtons}}}});
         const auto file = benchFile(hand(), InspectionId(under.visit.name), on()).value();

@@ -5,6 +5,7 @@
 #include "record/new_id.h"
 #include "rules/due/defects.h"
 #include "screen/desk/house.h"
+#include "screen/form/form_parts.h"
 #include "words/border.h"
 #include "words/sentences.h"
 
@@ -160,6 +161,8 @@ void EntryForm::takeEntry(const JournalLine& line) {
             field.required = false;
         offerWhatWas(field);
     }
+    fields.push_back(plannedField("-why", tr("Why it is corrected"), FormField::Kind::Text, false,
+                                  tr("asked where it is signed for")));
     m_fields.show(std::move(fields));
     announce();
 }

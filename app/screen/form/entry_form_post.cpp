@@ -89,11 +89,14 @@ std::optional<Json> EntryForm::amended(Json gathered) {
         m_problem = tr("Nothing was changed.");
         return std::nullopt;
     }
-    return Json{{"entry", kindName<EntryCorrected>()},
-                {"replaces", m_amends},
-                {"with", std::move(with)},
-                {"on", outward(house().day.today())},
-                {"by", outward(m_fields.value("by"))}};
+    Json correction{{"entry", kindName<EntryCorrected>()},
+                    {"replaces", m_amends},
+                    {"with", std::move(with)},
+                    {"on", outward(house().day.today())},
+                    {"by", outward(m_fields.value("by"))}};
+    if (const auto why = m_fields.value("-why").trimmed(); !why.isEmpty())
+        correction["note"] = outward(why);
+    return correction;
 }
 
 void EntryForm::tryOut(const std::vector<NumberedEntry>& entries) {

@@ -101,6 +101,9 @@ Sources sourcesOf(ReleaseFault fault) {
         return {
             QT_TRANSLATE_NOOP("Problem", "the release of '%1' stays withdrawn"),
             QT_TRANSLATE_NOOP("Problem", "inspect and sign again: taking the withdrawal back accomplishes nothing")};
+    case ReleaseFault::CorrectedUnsaid:
+        return {QT_TRANSLATE_NOOP("Problem", "the inspection '%1' is signed: who corrects it, and why, is not said"),
+                QT_TRANSLATE_NOOP("Problem", "name yourself in by, and the reason in the note of the correction")};
     case ReleaseFault::MayNotSign:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
                 QT_TRANSLATE_NOOP("Problem", "have it signed by who is entitled to")};

@@ -57,6 +57,8 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"nobody-revokes", Code::NotReleasable};
     case ReleaseFault::StaysRevoked:
         return {"stays-revoked", Code::NotReleasable};
+    case ReleaseFault::CorrectedUnsaid:
+        return {"corrected-unsaid", Code::CannotAmend};
     case ReleaseFault::MayNotSign:
         return {"may-not-sign", Code::NotReleasable};
     case ReleaseFault::MayNotDefer:

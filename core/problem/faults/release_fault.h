@@ -33,13 +33,14 @@ enum class ReleaseFault : std::uint8_t {
     RevokeInstead,       ///< %1: the inspection
     NoReleaseToRevoke,   ///< %1: the inspection
     NobodyRevokes,
-    StaysRevoked,  ///< %1: the inspection
-    MayNotSign,    ///< %1: why
-    MayNotDefer,   ///< %1: why
-    NobodyDefers,  ///< %1: why
-    ClearedBefore, ///< %1: the defect, %2: the day on which it was found
-    NotGiven,      ///< %1: what
-    EntryUnread,   ///< %1: its id, %2: which it is and why
+    CorrectedUnsaid, ///< %1: the inspection
+    StaysRevoked,    ///< %1: the inspection
+    MayNotSign,      ///< %1: why
+    MayNotDefer,     ///< %1: why
+    NobodyDefers,    ///< %1: why
+    ClearedBefore,   ///< %1: the defect, %2: the day on which it was found
+    NotGiven,        ///< %1: what
+    EntryUnread,     ///< %1: its id, %2: which it is and why
 };
 [[nodiscard]] FaultRow rowOf(ReleaseFault fault);
 
