@@ -4,6 +4,7 @@
 #include "registry/flight_said.h"
 #include "words/bench_sentences.h"
 #include "words/border.h"
+#include "words/key_words.h"
 #include "words/problem_words.h"
 #include "words/sentence.h"
 #include "words/words.h"
@@ -114,7 +115,7 @@ struct Teller {
             QStringLiteral(", "));
     }
     QString operator()(const EntryCorrected& e) const {
-        return Sentences::tr("Correction of %1: %2").arg(inward(e.replaces.text()), inward(e.with));
+        return Sentences::tr("Correction of entry %1: %2").arg(shortId(e.replaces.text()), changesSaid(e.with));
     }
     static QString reasonOf(const EntryVoided& e) {
         const auto known = voidReasonFrom(e.reason);
@@ -131,8 +132,8 @@ struct Teller {
         return {};
     }
     QString operator()(const EntryVoided& e) const {
-        return e.reason.empty() ? Sentences::tr("%1 voided").arg(inward(e.voids.text()))
-                                : Sentences::tr("%1 voided: %2").arg(inward(e.voids.text()), reasonOf(e));
+        return e.reason.empty() ? Sentences::tr("Entry %1 voided").arg(shortId(e.voids.text()))
+                                : Sentences::tr("Entry %1 voided: %2").arg(shortId(e.voids.text()), reasonOf(e));
     }
 };
 

@@ -90,9 +90,10 @@ FocusScope {
                     }
                     Button {
                         id: add
-                        text: page.leaf === 0 ? qsTr("New …") : qsTr("New …")
+                        text: qsTr("New …")
                         Accessible.name: page.leaf === 0 ? qsTr("Enter a balloon") : qsTr("Enter an item")
-                        onClicked: page.act(page.leaf === 0 ? "balloon.entered" : "item.entered", "", "", "")
+                        objectName: "balloons.new"
+                        onClicked: page.act(page.leaf === 0 ? "whole-balloon" : "item.entered", "", "", "")
                     }
                 }
             },
@@ -145,9 +146,9 @@ FocusScope {
                 width: parent.width
                 visible: balloons.ready && page.leaf < 2 && (page.leaf === 0 ? balloons.balloons.count : balloons.items.count) === 0
                 title: balloons.words !== "" ? qsTr("Nothing of that name") : page.leaf === 0 ? qsTr("No balloon on this day") : qsTr("No item on this day")
-                text: balloons.words !== "" ? qsTr("Search for a part of it.") : page.leaf === 0 ? qsTr("Enter a balloon by its registration; then enter its items and fit them.") : qsTr("Enter the envelope, basket, burner and cylinders, each with its own clock.")
-                action: balloons.words !== "" ? "" : page.leaf === 0 ? qsTr("Enter a balloon …") : qsTr("Enter an item …")
-                onActed: page.act(page.leaf === 0 ? "balloon.entered" : "item.entered", "", "", "")
+                text: balloons.words !== "" ? qsTr("Search for a part of it.") : page.leaf === 0 ? qsTr("Enter its registration, what it is made of and the rules it flies under.") : qsTr("Enter the envelope, basket, burner and cylinders, each with its own clock.")
+                action: balloons.words !== "" ? "" : page.leaf === 0 ? qsTr("Enter a balloon and all of it …") : qsTr("Enter an item …")
+                onActed: page.act(page.leaf === 0 ? "whole-balloon" : "item.entered", "", "", "")
             }
         ]
         detail: [

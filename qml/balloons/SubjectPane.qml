@@ -148,6 +148,11 @@ Item {
                 onClicked: pane.act("item.removed", pane.ofBalloon ? pane.subject.balloon : pane.subject.fittedTo, pane.subject.item, "")
             }
             Button {
+                objectName: "subject.defect"
+                text: qsTr("Write a defect …")
+                onClicked: pane.act("defect.found", pane.subject.balloon, pane.subject.item, "")
+            }
+            Button {
                 text: qsTr("Report an event …")
                 onClicked: pane.act("event.reported", pane.subject.balloon, pane.subject.item, "")
             }

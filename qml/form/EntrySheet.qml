@@ -116,7 +116,10 @@ Sheet {
             primary: true
             enabled: !sheet.form.saving
             text: sheet.form.saving ? qsTr("Writing …") : sheet.form.verb
-            onClicked: sheet.form.save()
+            onClicked: {
+                save.forceActiveFocus(); // what is being typed is said by then
+                sheet.form.save();
+            }
         }
     }
     MonthSheet {

@@ -12,7 +12,7 @@ Column {
     required property string key
     required property string label
     required property string hint
-    required property int type // 0 text, 1 date, 2 made, 3 time, 4 duration, 5 count, 6 decimal, 7 choice, 8 several, 9 check, 10 lines, 11 kit
+    required property int type // 0 text, 1 date, 2 made, 3 time, 4 duration, 5 count, 6 decimal, 7 choice, 8 several, 9 check, 10 lines, 11 one of a few, 12 kit
     required property string value
     required property var choices
     required property string chosenLabel
@@ -58,6 +58,8 @@ Column {
         case 10:
             return lines;
         case 11:
+            return few;
+        case 12:
             return kit;
         default:
             return typed;
@@ -136,7 +138,6 @@ Column {
             wrong: field.wrong
             inputMethodHints: field.type === 5 ? Qt.ImhDigitsOnly : field.type >= 1 && field.type <= 6 ? Qt.ImhPreferNumbers : Qt.ImhNone
             onTextEdited: field.edited(text)
-            onAccepted: field.form.save()
             onActiveFocusChanged: {
                 if (activeFocus)
                     field.focused(field);
@@ -164,7 +165,6 @@ Column {
                         wrong: field.wrong
                         inputMethodHints: Qt.ImhPreferNumbers
                         onTextEdited: field.edited(text)
-                        onAccepted: field.form.save()
                         onActiveFocusChanged: {
                             if (activeFocus)
                                 field.focused(field);
@@ -238,9 +238,28 @@ Column {
                 model: field.choices
                 Chip {
                     required property var modelData
+                    objectName: "some." + field.key + "." + modelData.value
                     text: modelData.label
                     chosen: modelData.chosen
                     onClicked: field.toggled(modelData.value)
+                }
+            }
+        }
+    }
+    Component {
+        id: few
+        Flow {
+            spacing: Theme.tight
+            Accessible.role: Accessible.Grouping
+            Accessible.name: field.name
+            Repeater {
+                model: field.choices
+                Chip {
+                    required property var modelData
+                    objectName: "one." + field.key + "." + modelData.value
+                    text: modelData.label
+                    chosen: modelData.chosen
+                    onClicked: field.edited(modelData.value)
                 }
             }
         }
@@ -257,6 +276,7 @@ Column {
     Component {
         id: lines
         TextBox {
+            objectName: "lines." + field.key
             name: field.name
             text: field.value
             onSaid: text => field.edited(text)

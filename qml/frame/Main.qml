@@ -193,6 +193,7 @@ Window {
                 visible: window.place === 3 && Fleet.ready
                 phone: window.phone
                 onAdopt: programme => form.adopt(programme)
+                onAdoptFile: file => form.adoptFile(file)
                 onDueAsked: (item, requirement) => window.goToDue(item, requirement)
             }
             RecordPage {

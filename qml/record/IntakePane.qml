@@ -32,7 +32,7 @@ Item {
             }
             Button {
                 visible: pane.intake.open
-                text: qsTr("Put it away")
+                text: qsTr("Leave")
                 onClicked: pane.intake.close()
             }
         }

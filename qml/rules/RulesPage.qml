@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import QtQuick.Dialogs
 import Crownring.Theme
 import Crownring.Parts
 import Crownring.Rules
@@ -12,6 +13,7 @@ FocusScope {
     property alias detailShown: pair.detailShown
 
     signal adopt(programme: string)
+    signal adoptFile(file: url)
     signal dueAsked(item: string, requirement: string)
 
     readonly property alias place: rules
@@ -26,6 +28,12 @@ FocusScope {
     }
 
     RulesPlace { id: rules }
+    FileDialog {
+        id: chooser
+        title: qsTr("Choose a programme or a bulletin")
+        nameFilters: [qsTr("Programmes (*.json)"), qsTr("All files (*)")]
+        onAccepted: page.adoptFile(selectedFile)
+    }
 
     ListAndDetail {
         id: pair
@@ -40,11 +48,24 @@ FocusScope {
                 anchors.fill: parent
                 name: qsTr("Programmes")
                 model: rules.programmes
-                header: Label {
+                header: Column {
                     width: programmes.width
-                    padding: Theme.wide
-                    text: qsTr("A programme binds what it is adopted for, from the day of its adoption on. Its text is kept in the record.")
-                    soft: true
+                    Label {
+                        width: parent.width
+                        padding: Theme.wide
+                        text: qsTr("A programme binds what it is adopted for, from the day of its adoption on. Its text is kept in the record.")
+                        soft: true
+                    }
+                    Button {
+                        objectName: "rules.fromFile"
+                        x: Theme.wide
+                        text: qsTr("Adopt one from a file …")
+                        onClicked: chooser.open()
+                    }
+                    Item {
+                        width: parent.width
+                        height: Theme.gap
+                    }
                 }
                 delegate: Line {
                     id: row

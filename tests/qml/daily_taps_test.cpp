@@ -43,7 +43,7 @@ private:
         return facts && facts->clock.minutes ? facts->clock.minutes->value() : -1;
     }
     [[nodiscard]] QString fitted(const char* balloon, ItemKind kind) const {
-        for (const auto* item : m_demo->house.fleet.sheet()->itemsOfBalloon.at(Registration(balloon)))
+        for (const auto* item : m_demo->house.fleet.sheet()->itemsOf(Registration(balloon)))
             if (item->kind == kind)
                 return QString::fromStdString(item->id.text());
         return {};
@@ -194,6 +194,51 @@ private slots:
         QCOMPARE(minutesOf(envelope.constData()), before + 10);
         QVERIFY2(hand.count() <= 5, qPrintable(QString::number(hand.count())));
         qInfo("a correction: %d taps", hand.count());
+    }
+
+    void aWholeNewBalloon() {
+        show(QStringLiteral("balloons"));
+        const auto name = QStringLiteral("QX-%1").arg(m_window->width());
+        CountingHand hand(*m_window);
+        QVERIFY(hand.tap(QStringLiteral("balloons.new")));
+        QTRY_VERIFY_WITH_TIMEOUT(m_form->property("opened").toBool(), 30'000);
+        QTest::qWait(300);
+        hand.type(name);
+        QVERIFY(hand.tap(QStringLiteral("one.programme.part-ml-hot-air")));
+        for (const char* part : {"envelope", "basket", "burner"})
+            for (const char* key : {"item", "type", "serial", "brought_forward.minutes", "brought_forward.landings"}) {
+                QVERIFY(hand.tap(QStringLiteral("typed.%1.%2").arg(QLatin1String(part), QLatin1String(key))));
+                hand.type(QLatin1String(key).startsWith(QLatin1String("brought"))
+                              ? QStringLiteral("250")
+                              : QStringLiteral("%1-%2").arg(name, QLatin1String(part)));
+            }
+        QVERIFY(hand.tap(QStringLiteral("lines.cylinders")));
+        for (int cylinder = 1; cylinder <= 5; ++cylinder) {
+            hand.type(QStringLiteral("%1-C%2;TA%2;2016-05;250").arg(name).arg(cylinder));
+            hand.key(Qt::Key_Return);
+        }
+        QTest::qWait(600);
+        photograph(QStringLiteral("whole"));
+        save(hand);
+        QCOMPARE(m_demo->house.fleet.sheet()->itemsOf(Registration(name.toStdString())).size(), std::size_t{8});
+        QVERIFY2(hand.count() <= 40, qPrintable(QString::number(hand.count())));
+        qInfo("a whole new balloon of eight items: %d taps", hand.count());
+    }
+
+    void aDefectIsWrittenDown() {
+        CountingHand hand(*m_window);
+        QVERIFY(hand.tap(QStringLiteral("subject.defect")));
+        QTRY_VERIFY_WITH_TIMEOUT(m_form->property("opened").toBool(), 30'000);
+        QTest::qWait(300);
+        hand.type(QStringLiteral("a torn load tape"));
+        const auto envelope = fitted("QE-OVB", ItemKind::Envelope);
+        QVERIFY(hand.tap(QStringLiteral("one.item.") + envelope));
+        QTest::qWait(600);
+        photograph(QStringLiteral("defect"));
+        save(hand);
+        QVERIFY(!m_demo->house.fleet.sheet()->item(ItemId(envelope.toStdString()))->defects.empty());
+        QVERIFY2(hand.count() <= 4, qPrintable(QString::number(hand.count())));
+        qInfo("a defect: %d taps", hand.count());
     }
 
     void aDayIsPickedFromAMonth() {

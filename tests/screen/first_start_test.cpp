@@ -113,16 +113,36 @@ private slots:
         }
         {
             Habits habits(true); // what was kept before is taken over …
+            habits.turnTo(QStringLiteral("/a.sqlite"));
             QCOMPARE(habits.person(), QStringLiteral("insp. A"));
             QVERIFY(habits.dark());
             habits.setPerson(QStringLiteral("insp. B"));
         }
         QVERIFY(QFileInfo::exists(config.filePath(QStringLiteral("Crownring/crownring.conf"))));
-        QCOMPARE(Habits(true).person(), QStringLiteral("insp. B")); // … once
+        Habits again(true);
+        again.turnTo(QStringLiteral("/a.sqlite"));
+        QCOMPARE(again.person(), QStringLiteral("insp. B")); // … once
         QCOMPARE(QSettings(QStringLiteral("Unknown Organization"), QStringLiteral("crownring"))
                      .value(QStringLiteral("person"))
                      .toString(),
                  QStringLiteral("insp. A"));
+    }
+
+    void whoWritesIsKeptForEachRecord() {
+        const QTemporaryDir config;
+        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, config.path());
+        nameProgram(QStringLiteral("0"));
+        Habits habits(true);
+        habits.turnTo(QStringLiteral("/a.sqlite"));
+        habits.setPerson(QStringLiteral("pilot 7"));
+        habits.turnTo(QStringLiteral("postgresql://me@host/shop"));
+        QCOMPARE(habits.person(), QString());
+        habits.setPerson(QStringLiteral("insp. 14"));
+        habits.turnTo(QStringLiteral("/a.sqlite"));
+        QCOMPARE(habits.person(), QStringLiteral("pilot 7"));
+        Habits later(true);
+        later.turnTo(QStringLiteral("postgresql://me@host/shop"));
+        QCOMPARE(later.person(), QStringLiteral("insp. 14"));
     }
 };
 

@@ -4,6 +4,7 @@
 #include "screen/desk/house.h"
 
 #include <QCoreApplication>
+#include <QCryptographicHash>
 #include <QSettings>
 
 namespace crownring::screen {
@@ -20,6 +21,12 @@ void takeOver(QSettings& settings) {
             settings.setValue(key, before.value(key));
 }
 
+/// A location may hold what no key may.
+QString personKey(const QString& record) {
+    const auto digest = QCryptographicHash::hash(record.toUtf8(), QCryptographicHash::Sha256).toHex().left(16);
+    return QStringLiteral("persons/%1").arg(QString::fromLatin1(digest));
+}
+
 }
 
 Habits::Habits(bool remembered, QObject* parent) : QObject(parent), m_remembered(remembered) {
@@ -27,7 +34,6 @@ Habits::Habits(bool remembered, QObject* parent) : QObject(parent), m_remembered
         QSettings settings;
         takeOver(settings);
         m_dark = settings.value(QStringLiteral("dark"), false).toBool();
-        m_person = settings.value(QStringLiteral("person")).toString();
     }
 }
 
@@ -45,7 +51,19 @@ void Habits::setPerson(const QString& person) {
     if (person == m_person)
         return;
     m_person = person;
-    remember(QStringLiteral("person"), person);
+    remember(personKey(m_record), person);
+    emit changed();
+}
+
+void Habits::turnTo(const QString& record) {
+    if (record.isEmpty() || record == m_record)
+        return;
+    m_record = record;
+    if (!m_remembered)
+        return;
+    // What was kept before each record had its own is who wrote into the one that there was.
+    const QSettings settings;
+    m_person = settings.value(personKey(record), settings.value(QStringLiteral("person"))).toString();
     emit changed();
 }
 

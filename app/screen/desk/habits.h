@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// What the program remembers of its user between two starts: tones, and who writes. It lives among the settings of the
-/// program's organisation; what was kept before it named one is taken over once.
+/// What the program remembers of its user between two starts: tones, and who writes into each record. It lives among
+/// the settings of the program's organisation; what was kept before it named one is taken over once.
 
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
@@ -28,6 +28,8 @@ public:
     void setDark(bool dark);
     [[nodiscard]] QString person() const { return m_person; }
     void setPerson(const QString& person);
+    /// Who writes is remembered for each record by itself: nobody writes into one in the name that another knows.
+    void turnTo(const QString& record);
 
 signals:
     void changed();
@@ -37,6 +39,7 @@ private:
 
     bool m_remembered;
     bool m_dark = false;
+    QString m_record;
     QString m_person;
 };
 

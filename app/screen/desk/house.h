@@ -22,8 +22,7 @@ namespace crownring::screen {
 
 struct House {
     /// @param remembered false: habits are neither read nor written (tests, pictures)
-    House(CivilDate today, bool remembered)
-        : habits(remembered), day(today), desk(nullptr), fleet(day, desk), notice(day, desk) {}
+    House(CivilDate today, bool remembered);
 
     /// Before the engine loads anything: what it makes lives in this house, and must be gone before it.
     void open(QQmlEngine& engine);

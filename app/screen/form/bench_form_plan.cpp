@@ -29,6 +29,14 @@ FormField chosen(std::string key, const QString& label, std::vector<Choice> choi
     return made;
 }
 
+/// Chosen with one tap, which few choices allow.
+FormField tapped(FormField choice) {
+    constexpr std::size_t mostAtOneLook = 24;
+    if (choice.choices.size() <= mostAtOneLook)
+        choice.kind = Kind::OneOf;
+    return choice;
+}
+
 FormField itemField(const FormSubject& subject, const FleetSheet& sheet) {
     return chosen("item", BenchFormPlan::tr("Item"), FormPlan::items(sheet, subject.balloon), subject.item);
 }
@@ -46,12 +54,13 @@ Fields with(Fields fields, Fields more) {
 
 Fields found(const FormSubject& subject, const FleetSheet& sheet) {
     return with(
-        {itemField(subject, sheet), plannedField("what", BenchFormPlan::tr("What was found"), Kind::Text, true),
-         chosen("severity", BenchFormPlan::tr("Severity"),
-                {plainChoice(QStringLiteral("deferrable"), BenchFormPlan::tr("bars flight, may be deferred")),
-                 plainChoice(QStringLiteral("grounding"), BenchFormPlan::tr("a danger to flight, never deferred")),
-                 plainChoice(QStringLiteral("minor"), BenchFormPlan::tr("does not bar flight"))},
-                "deferrable")},
+        {plannedField("what", BenchFormPlan::tr("What was found"), Kind::Lines, true),
+         tapped(itemField(subject, sheet)),
+         tapped(chosen("severity", BenchFormPlan::tr("Severity"),
+                       {plainChoice(QStringLiteral("deferrable"), BenchFormPlan::tr("bars flight, may be deferred")),
+                        plainChoice(QStringLiteral("grounding"), BenchFormPlan::tr("a danger to flight")),
+                        plainChoice(QStringLiteral("minor"), BenchFormPlan::tr("does not bar flight"))},
+                       "deferrable"))},
         placeFields());
 }
 

@@ -4,11 +4,16 @@
 #include "record/entry_json.h"
 #include "record/new_id.h"
 #include "rules/due/defects.h"
+#include "rules/programme/programme.h"
 #include "screen/desk/house.h"
 #include "screen/form/form_parts.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/sentences.h"
+#include "words/words.h"
 
+#include <QFile>
+#include <QFileInfo>
 #include <QJsonArray>
 #include <QJsonDocument>
 
@@ -24,7 +29,8 @@ using Json = nlohmann::json;
 
 /// What was true then need not be what can be chosen today.
 void offerWhatWas(FormField& field) {
-    if (field.kind == FormField::Kind::Choice && !field.value.isEmpty() &&
+    const bool choosable = field.kind == FormField::Kind::Choice || field.kind == FormField::Kind::OneOf;
+    if (choosable && !field.value.isEmpty() &&
         std::ranges::find(field.choices, field.value, &Choice::value) == field.choices.end())
         field.choices.insert(field.choices.begin(), {field.value, field.value, {}, -1, -1, false});
 }
@@ -47,6 +53,8 @@ void EntryForm::begin(const QString& kind, const QString& balloon, const QString
     if (const auto defect = defectOf(RequirementId(outward(requirement)));
         defect && m_writing.kind.starts_with("defect."))
         m_writing.given = {{"item", outward(item)}, {"defect", defect->text()}};
+    else if (m_writing.kind == kindName<DefectFound>())
+        m_writing.given = {{"defect", house().day.today().toStdString() + " " + newEntryId().text().substr(0, 13)}};
 }
 
 void EntryForm::beginAtBench(const QString& kind, const QString& inspection, const QString& defect,
@@ -81,6 +89,27 @@ void EntryForm::beginWith(const QString& kind, const QString& item, const QVaria
 
 void EntryForm::adopt(const QString& programme) {
     prepare(kindName<ProgrammeAdopted>(), {{}, {}, {}, outward(programme)});
+    announce();
+}
+
+void EntryForm::adoptFile(const QUrl& url) {
+    const auto path = url.isLocalFile() ? url.toLocalFile() : url.toString();
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return house().notice.tellTrouble(tr("%1 cannot be read: %2.").arg(path, file.errorString()));
+    const auto text = file.readAll().toStdString();
+    const auto programme = programmeFrom(text);
+    if (!programme) {
+        auto problem = programme.error();
+        problem.where.file = QFileInfo(path).fileName().toStdString();
+        return house().notice.tellTrouble(Words::problem(problem));
+    }
+    prepare(kindName<ProgrammeAdopted>(), {{}, {}, {}, programme->id.text()});
+    m_about = tr("%1, revision %2 · %3")
+                  .arg(words::said(programme->title), inward(programme->revision), words::said(programme->source));
+    m_writing.given["document"] = Json::parse(text);
+    m_fields.setChoices("programme",
+                        {{inward(programme->id.text()), words::said(programme->title), {}, -1, -1, false}});
     announce();
 }
 
@@ -170,8 +199,16 @@ void EntryForm::takeEntry(const JournalLine& line) {
 void EntryForm::voidEntry(const QString& entry) {
     prepare(kindName<EntryVoided>(), {});
     m_amends = outward(entry);
-    m_about = tr("The entry stays in the journal and no longer counts: %1").arg(entry);
+    m_about = tr("The entry stays in the journal and no longer counts.");
     announce();
+    hear(house().desk.ask([id = EntryId(m_amends)](Record& record) { return record.line(id); }), this,
+         [this, amends = m_amends](const Result<std::optional<JournalLine>>& line) {
+             if (!line || !*line || amends != m_amends || !isOpen())
+                 return;
+             m_about = tr("It stays in the journal and no longer counts: %1")
+                           .arg(Sentences::of(**line, *house().fleet.titles()));
+             emit changed();
+         });
 }
 
 void EntryForm::setValue(int row, const QString& value) {

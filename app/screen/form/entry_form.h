@@ -13,6 +13,7 @@
 #include "screen/form/form_writing.h"
 #include "screen/form/taken_name.h"
 
+#include <QUrl>
 #include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
@@ -52,6 +53,8 @@ public:
     Q_INVOKABLE void beginWith(const QString& kind, const QString& item, const QVariantMap& given,
                                const QString& about);
     Q_INVOKABLE void adopt(const QString& programme);
+    /// A programme or a bulletin that stands in a file: its text goes into the record.
+    Q_INVOKABLE void adoptFile(const QUrl& file);
     Q_INVOKABLE void correct(const QString& entry);
     Q_INVOKABLE void voidEntry(const QString& entry);
     Q_INVOKABLE void setValue(int row, const QString& value);
@@ -98,6 +101,8 @@ private:
     void announce();
     void follow(std::string_view key);
     void takeEntry(const JournalLine& line);
+    [[nodiscard]] std::vector<std::string> keysOf(std::string_view within) const;
+    void offerAlso(std::vector<Choice> choices);
     void askKit();
     void askDay();
     void forgetTried();
@@ -107,11 +112,15 @@ private:
     [[nodiscard]] std::optional<Moment> moment() const;
     /// What is written, in its order; nothing where the fields do not say it yet.
     [[nodiscard]] std::optional<std::vector<NumberedEntry>> entries();
+    [[nodiscard]] std::optional<std::vector<NumberedEntry>> wholeBalloon(const nlohmann::json& gathered);
+    void add(std::vector<NumberedEntry>& written, Entry entry) const;
     [[nodiscard]] std::optional<nlohmann::json> amended(nlohmann::json gathered);
     void tryOut(const std::vector<NumberedEntry>& entries);
     void post(const std::vector<NumberedEntry>& entries);
     void tell(const std::vector<Problem>& problems);
     void tellTaken(const TakenName& taken);
+    /// The field in which a name stands that is taken.
+    [[nodiscard]] std::string keyNaming(const QString& name, bool isBalloon) const;
     void tellMarked();
 
     FormFields m_fields;

@@ -66,6 +66,14 @@ std::optional<Moment> EntryForm::moment() const {
     return Moment(*day, time.value_or(Kind<FlightLogged>::time));
 }
 
+std::vector<std::string> EntryForm::keysOf(std::string_view within) const {
+    std::vector<std::string> keys;
+    for (const auto& field : m_fields.fields())
+        if (field.key.find(within) != std::string::npos)
+            keys.push_back(field.key);
+    return keys;
+}
+
 void EntryForm::follow(std::string_view key) {
     const auto sheet = house().fleet.sheet();
     if (!sheet)
@@ -74,8 +82,8 @@ void EntryForm::follow(std::string_view key) {
     const auto& kind = m_writing.kind;
     const auto value = [this](std::string_view of) { return outward(m_fields.value(of)); };
     if (key == "-fresh")
-        for (const char* each : {"minutes", "landings", "inflations"})
-            m_fields.setShown(std::string("brought_forward.") + each, value("-fresh").empty());
+        for (const auto& each : keysOf("brought_forward."))
+            m_fields.setShown(each, value("-fresh").empty());
     if (key == "-when")
         m_fields.setShown("time", value("-when") == "at");
     if (kind == kindName<FlightLogged>() && (key == "balloon" || key == "on" || key == "time"))
@@ -88,8 +96,20 @@ void EntryForm::follow(std::string_view key) {
         m_fields.setChoices("requirement", FormPlan::requirements(*sheet, value("item")));
     if (isNew && (key == "item" || key == "requirement") && kind == kindName<RequirementDone>())
         m_fields.setChoices("method", FormPlan::methods(*sheet, value("requirement")));
+    if (isNew && kind == kindName<ItemFitted>())
+        offerAlso(FormPlan::poolLike(*sheet, value("item")));
+    if (isNew && kind == kindName<RequirementDone>())
+        offerAlso(FormPlan::alsoBound(*sheet, value("item"), value("requirement")));
     if (kind == kindName<ItemFitted>() || kind == kindName<ItemRemoved>())
         askDay();
+}
+
+void EntryForm::offerAlso(std::vector<Choice> choices) {
+    const auto* field = m_fields.field("-also");
+    if (!field || field->choices == choices)
+        return;
+    m_fields.setShown("-also", !choices.empty());
+    m_fields.setChoices("-also", std::move(choices));
 }
 
 void EntryForm::askKit() {

@@ -5,11 +5,13 @@
 #include "acts/post.h"
 #include "record/entry_json.h"
 #include "record/new_id.h"
+#include "registry/spelling.h"
 #include "screen/desk/house.h"
 #include "screen/form/asked_back.h"
 #include "screen/form/consequences.h"
 #include "screen/form/entry_form.h"
 #include "screen/form/fitting_plan.h"
+#include "screen/form/whole_balloon.h"
 #include "words/border.h"
 #include "words/sentences.h"
 #include "words/words.h"
@@ -39,12 +41,27 @@ Entry movedWith(const FlightKit::Move& move, const Entry& with) {
     return entry;
 }
 
+/// The same of another item: what is the one's alone is not said of it.
+Json ofAnother(Json object, const std::string& item) {
+    for (const char* own : {"clock", "place", "note"})
+        object.erase(own);
+    object["item"] = item;
+    return object;
+}
+
 }
 
 std::optional<std::vector<NumberedEntry>> EntryForm::entries() {
     auto object = m_writing.gathered(m_fields);
     if (!object)
         return std::nullopt;
+    if (m_writing.kind == WholeBalloon::name)
+        return wholeBalloon(*object);
+    if (m_writing.kind == kindName<ProgrammeAdopted>() && !object->contains("balloons") && !object->contains("items") &&
+        !object->contains("everything")) {
+        m_problem = tr("Choose balloons, or items, or everything.");
+        return std::nullopt;
+    }
     if (const auto time = FittingPlan::timeOf(m_fields.value("-when"), m_fields.value("time"));
         time && m_fields.field("-when"))
         (*object)["time"] = time->iso();
@@ -63,16 +80,46 @@ std::optional<std::vector<NumberedEntry>> EntryForm::entries() {
         return std::nullopt;
     }
     std::vector<NumberedEntry> written;
-    if (m_amends.empty() && house().fleet.sheet()) {
-        const auto moves = m_writing.kind == kindName<FlightLogged>()
-                               ? m_kit.moves()
-                               : FittingPlan::movesOf(*house().fleet.sheet(), *entry);
-        for (const auto& move : moves)
-            written.push_back({movedWith(move, *entry), 0});
-    }
-    entry->id = newEntryId();
-    written.push_back({std::move(*entry), 0});
+    if (m_amends.empty())
+        for (const auto& item : m_fields.value("-also").split(u'\n', Qt::SkipEmptyParts))
+            if (auto also = entryFrom(ofAnother(*object, outward(item))))
+                add(written, std::move(*also));
+    add(written, std::move(*entry));
     return written;
+}
+
+std::optional<std::vector<NumberedEntry>> EntryForm::wholeBalloon(const Json& gathered) {
+    const bool fresh = !m_fields.value("-fresh").isEmpty();
+    if (const auto wrong = WholeBalloon::wrongLines(m_fields.value("cylinders"), fresh); !wrong.isEmpty()) {
+        m_fields.setProblem("cylinders", wrong);
+        return std::nullopt;
+    }
+    for (const auto& key : WholeBalloon::nameless(gathered))
+        m_fields.setProblem(key, tr("It needs a name."));
+    if (m_fields.firstMarked() >= 0)
+        return std::nullopt;
+    std::vector<NumberedEntry> written;
+    for (const auto& object : WholeBalloon::entries(gathered, fresh)) {
+        auto entry = entryFrom(object);
+        if (!entry) {
+            tell({entry.error()});
+            return std::nullopt;
+        }
+        entry->id = newEntryId();
+        written.push_back({std::move(*entry), 0});
+    }
+    return written;
+}
+
+void EntryForm::add(std::vector<NumberedEntry>& written, Entry entry) const {
+    if (const auto sheet = house().fleet.sheet(); sheet && m_amends.empty()) {
+        const auto moves =
+            m_writing.kind == kindName<FlightLogged>() ? m_kit.moves() : FittingPlan::movesOf(*sheet, entry);
+        for (const auto& move : moves)
+            written.push_back({movedWith(move, entry), 0});
+    }
+    entry.id = newEntryId();
+    written.push_back({std::move(entry), 0});
 }
 
 std::optional<Json> EntryForm::amended(Json gathered) {
@@ -127,12 +174,13 @@ void EntryForm::post(const std::vector<NumberedEntry>& entries) {
         Results<Receipt> receipt;
     };
     hear(house().desk.ask([entries, isNew = m_amends.empty()](Record& record) -> Answer {
-        const auto taken =
-            isNew ? takenName(record, entries.back().entry) : Result<std::optional<TakenName>>(std::nullopt);
-        if (!taken)
-            return {std::nullopt, tl::unexpected(std::vector{taken.error()})};
-        if (*taken)
-            return {*taken, Receipt{}};
+        for (const auto& each : entries) {
+            const auto taken = isNew ? takenName(record, each.entry) : Result<std::optional<TakenName>>(std::nullopt);
+            if (!taken)
+                return {std::nullopt, tl::unexpected(std::vector{taken.error()})};
+            if (*taken)
+                return {*taken, Receipt{}};
+        }
         return {std::nullopt, crownring::post(record, record, entries, {})};
     }),
          this, [this, said = said.join(QStringLiteral(" · ")), by = m_fields.value("by")](const Answer& answer) {
@@ -170,10 +218,19 @@ void EntryForm::tell(const std::vector<Problem>& problems) {
     emit changed();
 }
 
+std::string EntryForm::keyNaming(const QString& name, bool isBalloon) const {
+    if (isBalloon)
+        return "balloon";
+    for (const auto& field : m_fields.fields())
+        if (field.key.ends_with("item") && bareName(outward(field.value)) == bareName(outward(name)))
+            return field.key;
+    return m_fields.field("item") ? "item" : "cylinders";
+}
+
 void EntryForm::tellTaken(const TakenName& taken) {
     const bool isBalloon = taken.what == TakenName::What::Balloon;
     const auto name = inward(taken.name);
-    m_fields.setProblem(isBalloon ? "balloon" : "item",
+    m_fields.setProblem(keyNaming(name, isBalloon),
                         tr("%1 is in the record already, since %2.").arg(name, inward(taken.since.iso())),
                         (isBalloon ? QStringLiteral("balloon %1") : QStringLiteral("item %1")).arg(name));
     tellMarked();

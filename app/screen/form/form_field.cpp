@@ -94,6 +94,7 @@ Value FormField::json() const {
     case Kind::Lines:
         return textFrom(value, kind);
     case Kind::Choice:
+    case Kind::OneOf:
         return Json(text);
     case Kind::Check:
         return Json(true);

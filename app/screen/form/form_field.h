@@ -25,6 +25,7 @@ struct FormField {
         Several, ///< some of `choices`
         Check,   ///< "true" or empty
         Lines,   ///< text of several lines
+        OneOf,   ///< one of a few choices, each a tap away
         Kit,     ///< what flew; drawn and kept by the form's kit
     };
 

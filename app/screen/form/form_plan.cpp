@@ -7,6 +7,7 @@
 #include "screen/form/bench_form_plan.h"
 #include "screen/form/form_parts.h"
 #include "screen/form/item_choices.h"
+#include "screen/form/whole_balloon.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/words.h"
@@ -100,10 +101,18 @@ Fields itemFields(const FormSubject& subject, const FleetSheet&) {
     return fields;
 }
 
+/// The same of several items at once; what can be chosen follows from the others.
+FormField alsoField(const QString& label) {
+    auto also = several("-also", label, {}, {}, {});
+    also.shown = false;
+    return also;
+}
+
 Fields doneFields(const FormSubject& subject, const FleetSheet& sheet) {
     Fields fields{choice("item", FormPlan::tr("Item"), FormPlan::items(sheet, subject.balloon), subject.item),
                   choice("requirement", FormPlan::tr("Requirement"), FormPlan::requirements(sheet, subject.item),
                          subject.requirement),
+                  alsoField(FormPlan::tr("Done on these too")),
                   choice("method", FormPlan::tr("Method"), FormPlan::methods(sheet, subject.requirement), {}, false),
                   field("ref", FormPlan::tr("Reference on the paper"), Kind::Text),
                   field("signatory", FormPlan::tr("Signed on it by"), Kind::Text),
@@ -152,11 +161,13 @@ Fields balloonFields(const FormSubject&, const FleetSheet&) {
 
 /// A fitting among the flights of its day: without it nobody knows which of them it was for.
 FormField whenField() {
-    return choice("-when", FormPlan::tr("When on that day"),
-                  {plain(QStringLiteral("before"), FormPlan::tr("before the day's flights")),
-                   plain(QStringLiteral("after"), FormPlan::tr("after the day's flights")),
-                   plain(QStringLiteral("at"), FormPlan::tr("at a time"))},
-                  {});
+    auto when = choice("-when", FormPlan::tr("When on that day"),
+                       {plain(QStringLiteral("before"), FormPlan::tr("before the day's flights")),
+                        plain(QStringLiteral("after"), FormPlan::tr("after the day's flights")),
+                        plain(QStringLiteral("at"), FormPlan::tr("at a time"))},
+                       {});
+    when.kind = Kind::OneOf;
+    return when;
 }
 
 FormField timeField() {
@@ -170,6 +181,7 @@ Fields fittingFields(const FormSubject& subject, const FleetSheet& sheet) {
             choice("item", FormPlan::tr("Item"), FormPlan::itemsNotOn(sheet, subject.balloon), subject.item),
             field("place", FormPlan::tr("Place on the balloon"), Kind::Text, false,
                   FormPlan::tr("cylinder 1, left burner … may stay empty")),
+            alsoField(FormPlan::tr("These too")),
             field("on", FormPlan::tr("Day"), Kind::Date, true),
             whenField(),
             timeField()};
@@ -197,6 +209,8 @@ Fields voidFields(const FormSubject&, const FleetSheet&) {
     return {field("reason", FormPlan::tr("Why"), Kind::Text, true)};
 }
 
+Fields wholeFields(const FormSubject&, const FleetSheet&) { return WholeBalloon::fields(); }
+
 struct Plan {
     Fields (*fields)(const FormSubject&, const FleetSheet&);
     const char* title;
@@ -209,6 +223,9 @@ const std::map<std::string_view, Plan>& plans() {
         {kindName<FlightLogged>(),
          {flightFields, QT_TRANSLATE_NOOP("FormPlan", "Log a flight"),
           QT_TRANSLATE_NOOP("FormPlan", "Log the flight")}},
+        {WholeBalloon::name,
+         {wholeFields, QT_TRANSLATE_NOOP("FormPlan", "A balloon and all of it"),
+          QT_TRANSLATE_NOOP("FormPlan", "Enter all of it")}},
         {kindName<BalloonEntered>(), {balloonFields, QT_TRANSLATE_NOOP("FormPlan", "Enter a balloon"), enter}},
         {kindName<ItemEntered>(), {itemFields, QT_TRANSLATE_NOOP("FormPlan", "Enter an item"), enter}},
         {kindName<ItemFitted>(),
@@ -292,6 +309,30 @@ std::vector<Choice> FormPlan::requirements(const FleetSheet& sheet, const std::s
         if (!isOfTheRecord(*row))
             choices.push_back(plain(inward(row->requirement->id.text()), words::said(row->requirement->title)));
     return choices;
+}
+
+std::vector<Choice> FormPlan::alsoBound(const FleetSheet& sheet, const std::string& item,
+                                        const std::string& requirement) {
+    const auto* chosen = sheet.item(ItemId(item));
+    std::vector<Choice> beside;
+    std::vector<Choice> elsewhere;
+    if (!chosen || requirement.empty())
+        return {};
+    for (const auto& row : sheet.due.rows)
+        if (row.requirement->id.text() == requirement && row.item->id != chosen->id)
+            (row.item->balloon == chosen->balloon ? beside : elsewhere).push_back(ItemChoices::of(sheet, *row.item));
+    beside.insert(beside.end(), elsewhere.begin(), elsewhere.end());
+    return beside;
+}
+
+std::vector<Choice> FormPlan::poolLike(const FleetSheet& sheet, const std::string& item) {
+    const auto* chosen = sheet.item(ItemId(item));
+    std::vector<Choice> pool;
+    if (chosen && chosen->kind != ItemKind::Envelope)
+        for (const auto& each : sheet.due.items)
+            if (!each.balloon && each.kind == chosen->kind && each.id != chosen->id)
+                pool.push_back(ItemChoices::of(sheet, each));
+    return pool;
 }
 
 std::vector<Choice> FormPlan::methods(const FleetSheet& sheet, const std::string& requirement) {

@@ -36,6 +36,11 @@ public:
     [[nodiscard]] static std::vector<Choice> items(const FleetSheet& sheet, const std::string& balloon);
     [[nodiscard]] static std::vector<Choice> itemsNotOn(const FleetSheet& sheet, const std::string& balloon);
     [[nodiscard]] static std::vector<Choice> requirements(const FleetSheet& sheet, const std::string& item);
+    /// Other items that the requirement binds, those beside the item first.
+    [[nodiscard]] static std::vector<Choice> alsoBound(const FleetSheet& sheet, const std::string& item,
+                                                       const std::string& requirement);
+    /// Others of the pool of the same kind; none of an envelope.
+    [[nodiscard]] static std::vector<Choice> poolLike(const FleetSheet& sheet, const std::string& item);
     [[nodiscard]] static std::vector<Choice> methods(const FleetSheet& sheet, const std::string& requirement);
 };
 

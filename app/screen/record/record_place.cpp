@@ -141,10 +141,11 @@ void RecordPlace::verify() {
              else if (!verdict)
                  m_verdict = Words::problem(verdict.error());
              else if (verdict->intact)
-                 m_verdict = tr("All %1 entries are as they were written.").arg(verdict->entries);
+                 m_verdict =
+                     tr("All %n entries are as they were written.", nullptr, static_cast<int>(verdict->entries));
              else if (verdict->rebuildMends)
-                 m_verdict = tr("All %1 entries are as they were written, but what was computed from them is not: %2.")
-                                 .arg(verdict->entries)
+                 m_verdict = tr("All %n entries are as they were written, but what was computed from them is not: %1.",
+                                nullptr, static_cast<int>(verdict->entries))
                                  .arg(words::said(*verdict->reason));
              else
                  m_verdict =

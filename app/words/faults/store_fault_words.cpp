@@ -121,11 +121,10 @@ Sources sourcesOf(StoreFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "open it first with inspection.opened, or mend its name")};
     case StoreFault::DefectNotFound:
         return {QT_TRANSLATE_NOOP("Problem", "no defect '%1' has been entered"),
-                QT_TRANSLATE_NOOP("Problem", "say first what was found with defect.found, or mend its name")};
+                QT_TRANSLATE_NOOP("Problem", "enter first what was found, or mend its name")};
     case StoreFault::PersonNotEntitled:
         return {QT_TRANSLATE_NOOP("Problem", "no person '%1' has been entered"),
-                QT_TRANSLATE_NOOP("Problem",
-                                  "say first what the person is entitled to with person.entitled, or mend the name")};
+                QT_TRANSLATE_NOOP("Problem", "enter first what the person is entitled to, or mend the name")};
     case StoreFault::NothingNamedSo:
         return {QT_TRANSLATE_NOOP("Problem", "no thing '%1' has been entered"),
                 QT_TRANSLATE_NOOP("Problem", "mend its name")};

@@ -213,4 +213,21 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>crownring::screen::RecordPlace</name>
+    <message numerus="yes">
+        <source>All %n entries are as they were written.</source>
+        <translation>
+            <numerusform>The one entry is as it was written.</numerusform>
+            <numerusform>All %n entries are as they were written.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n entries are as they were written, but what was computed from them is not: %1.</source>
+        <translation>
+            <numerusform>The one entry is as it was written, but what was computed from it is not: %1.</numerusform>
+            <numerusform>All %n entries are as they were written, but what was computed from them is not: %1.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

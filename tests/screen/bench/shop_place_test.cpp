@@ -54,6 +54,7 @@ class ShopPlaceTest : public QObject {
 private slots:
     void initTestCase() {
         m_demo = std::make_unique<DemoHouse>();
+        m_demo->house.habits.setPerson(QStringLiteral("the office"));
         QVERIFY2(m_demo->ready(), qPrintable(m_demo->house.desk.trouble()));
     }
     void cleanupTestCase() { m_demo.reset(); }

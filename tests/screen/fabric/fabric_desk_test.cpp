@@ -231,6 +231,7 @@ private slots:
         desk.setEnvelope(QStringLiteral("ENV-1"));
         QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
         QVERIFY(desk.lots().isEmpty());
+        small.house.habits.setPerson(QStringLiteral("insp. A"));
         In<EntryForm> form(small.house);
         form.begin(QStringLiteral("fabric.stated"), {}, QStringLiteral("ENV-1"));
         QVERIFY(form.isOpen());
@@ -250,6 +251,7 @@ private slots:
         In<FabricDesk> desk(small.house);
         desk.setEnvelope(QStringLiteral("ENV-1"));
         QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
+        small.house.habits.setPerson(QStringLiteral("insp. A"));
         In<EntryForm> form(small.house);
         form.beginWith(QStringLiteral("reading.taken"), QStringLiteral("ENV-1"), desk.readingAt(4, 10),
                        desk.testSays());

@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/form/form_hand.h"
+#include "screen/form/whole_balloon.h"
+#include "test_class.h"
+
+using namespace crownring;
+using namespace crownring::screen;
+
+namespace {
+
+constexpr auto bulletin = R"({"programme":"sb-7","revision":"1","title":"Load tapes of early envelopes","source":"SB 7",
+"requirements":[{"id":"sb-7.tapes","title":"Look at the load tapes","source":"SB 7, 2.1","kinds":["envelope"],
+"action":"inspect","limits":[{"clock":"months","every":12}]}]})";
+
+}
+
+class ManyAtOnceTest : public QObject {
+    Q_OBJECT
+
+private:
+    std::unique_ptr<FormHand> m_hand;
+
+    [[nodiscard]] int linesOf(const char* kind) {
+        auto lines = m_hand->house().desk.ask(
+            [kind](Record& record) { return record.lines({.text = {}, .kind = kind, .before = {}, .limit = 100}); });
+        lines.waitForFinished();
+        return static_cast<int>(lines.result()->size());
+    }
+    static void beginWhole(EntryForm& form) {
+        form.begin(QStringLiteral("whole-balloon"));
+        FormHand::set(form, "balloon", "B-TWO");
+        FormHand::set(form, "programme", "part-ml-hot-air");
+        FormHand::set(form, "on", "2026-11-01");
+        FormHand::set(form, "envelope.item", "E-2");
+        FormHand::set(form, "envelope.brought_forward.minutes", "250");
+        FormHand::set(form, "basket.item", "K-2");
+        FormHand::set(form, "burner.item", "R-2");
+    }
+
+private slots:
+    void init() { m_hand = std::make_unique<FormHand>(); }
+    void cleanup() { m_hand.reset(); }
+
+    void aWholeBalloonIsOneForm() {
+        In<EntryForm> form(m_hand->house());
+        beginWhole(form);
+        FormHand::set(form, "cylinders", "C-1; 4711; 2016-05; 120\nC-2;4712\n\nC-3\nC-4\nC-5");
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem() + FormHand::problemAt(form, "cylinders")));
+        const auto& sheet = m_hand->house().fleet.sheet();
+        QCOMPARE(sheet->itemsOf(Registration("B-TWO")).size(), std::size_t{8});
+        QCOMPARE(m_hand->minutesOf("E-2"), 250 * 60);
+        QVERIFY(!m_hand->item("E-2")->clock.landings.has_value());
+        QCOMPARE(m_hand->minutesOf("C-1"), 120 * 60);
+        QCOMPARE(QString::fromStdString(m_hand->item("C-1")->made->iso()), QStringLiteral("2016-05"));
+        QCOMPARE(m_hand->item("C-2")->serial, std::optional<std::string>("4712"));
+        QVERIFY(!m_hand->item("C-2")->clock.minutes.has_value());
+        QVERIFY(sheet->headlineOf(Registration("B-TWO")).row != nullptr); // the rules bind it
+    }
+    void newIsNeverUsed() {
+        In<EntryForm> form(m_hand->house());
+        beginWhole(form);
+        FormHand::set(form, "-fresh", "true");
+        FormHand::set(form, "cylinders", "C-1");
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
+        QCOMPARE(m_hand->minutesOf("E-2"), 0); // what was typed before is hidden, and not said
+        QCOMPARE(m_hand->minutesOf("C-1"), 0);
+    }
+    void aBadLineSaysWhichAndNothingIsWritten() {
+        In<EntryForm> form(m_hand->house());
+        beginWhole(form);
+        FormHand::set(form, "cylinders", "C-1\nC-2; 1; soon");
+        QVERIFY(!m_hand->save(form));
+        QVERIFY2(FormHand::problemAt(form, "cylinders").startsWith(QStringLiteral("Line 2")),
+                 qPrintable(FormHand::problemAt(form, "cylinders")));
+        QCOMPARE(linesOf("balloon.entered"), 0);
+    }
+    void aPartNeedsAName() {
+        In<EntryForm> form(m_hand->house());
+        beginWhole(form);
+        FormHand::set(form, "basket.item", "");
+        FormHand::set(form, "basket.serial", "77");
+        QVERIFY(!m_hand->save(form));
+        QVERIFY(!FormHand::problemAt(form, "basket.item").isEmpty());
+    }
+    void aNameThatIsTakenStopsAllOfIt() {
+        QVERIFY(m_hand->enterItem("k 2", "basket"));
+        In<EntryForm> form(m_hand->house());
+        beginWhole(form);
+        QVERIFY(!m_hand->save(form));
+        QCOMPARE(FormHand::field(form, "basket.item").wayTo, QStringLiteral("item k 2"));
+        QCOMPARE(linesOf("balloon.entered"), 0);
+    }
+
+    void oneFittingListForSeveralCylinders() {
+        QVERIFY(m_hand->rigOne());
+        for (const char* item : {"C-2", "C-3", "C-4"})
+            QVERIFY(m_hand->enterItem(item, "cylinder"));
+        In<EntryForm> form(m_hand->house());
+        form.begin(QStringLiteral("item.fitted"), QStringLiteral("B-ONE"), QStringLiteral("C-2"));
+        QVERIFY(m_hand->asked(form));
+        QVERIFY(FormHand::field(form, "-also").shown);
+        form.toggle(FormHand::rowOf(form, "-also"), QStringLiteral("C-3"));
+        form.toggle(FormHand::rowOf(form, "-also"), QStringLiteral("C-4"));
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
+        for (const char* item : {"C-2", "C-3", "C-4"})
+            QCOMPARE(m_hand->item(item)->balloon, std::optional(Registration("B-ONE")));
+    }
+    void oneRequirementDoneOnSeveralItems() {
+        QVERIFY(m_hand->rigOne());
+        In<EntryForm> form(m_hand->house());
+        form.adopt(QStringLiteral("part-ml-hot-air"));
+        form.toggle(FormHand::rowOf(form, "balloons"), QStringLiteral("B-ONE"));
+        QVERIFY(m_hand->save(form));
+        form.begin(QStringLiteral("requirement.done"), QStringLiteral("B-ONE"), QStringLiteral("E-1"),
+                   QStringLiteral("ml.inspection"));
+        QVERIFY(FormHand::field(form, "-also").choices.size() >= 3);
+        for (const char* item : {"K-1", "R-1"})
+            form.toggle(FormHand::rowOf(form, "-also"), QString::fromUtf8(item));
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
+        QCOMPARE(linesOf("requirement.done"), 3);
+        int clear = 0;
+        for (const auto& row : m_hand->house().fleet.sheet()->rows())
+            clear += row.requirement->id.text() == "ml.inspection" && row.state.standing == Standing::Clear ? 1 : 0;
+        QCOMPARE(clear, 3);
+    }
+    void anAdoptionSaysForWhom() {
+        QVERIFY(m_hand->rigOne());
+        In<EntryForm> form(m_hand->house());
+        form.adopt(QStringLiteral("part-ml-hot-air"));
+        QVERIFY(!m_hand->save(form));
+        QCOMPARE(form.problem(), QStringLiteral("Choose balloons, or items, or everything."));
+    }
+    void aBulletinIsAdoptedFromItsFile() {
+        QVERIFY(m_hand->rigOne());
+        const QTemporaryDir folder;
+        QFile file(folder.filePath(QStringLiteral("sb.json")));
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write(bulletin);
+        file.close();
+        In<EntryForm> form(m_hand->house());
+        form.adoptFile(QUrl::fromLocalFile(file.fileName()));
+        QVERIFY(form.isOpen());
+        QVERIFY2(form.about().contains(QStringLiteral("Load tapes")), qPrintable(form.about()));
+        form.toggle(FormHand::rowOf(form, "balloons"), QStringLiteral("B-ONE"));
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
+        const auto& rows = m_hand->house().fleet.sheet()->rows();
+        QVERIFY(
+            std::ranges::any_of(rows, [](const DueRow& row) { return row.requirement->id.text() == "sb-7.tapes"; }));
+        form.adoptFile(QUrl::fromLocalFile(folder.filePath(QStringLiteral("none.json"))));
+        QVERIFY(!form.isOpen());
+        QVERIFY(m_hand->house().notice.trouble());
+    }
+    void aPilotWritesADefectDown() {
+        QVERIFY(m_hand->rigOne());
+        In<EntryForm> form(m_hand->house());
+        form.begin(QStringLiteral("defect.found"), QStringLiteral("B-ONE"));
+        FormHand::set(form, "what", "a hole in gore 7\nas long as a hand");
+        FormHand::set(form, "item", "E-1");
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
+        QCOMPARE(m_hand->item("E-1")->defects.size(), std::size_t{1});
+        QVERIFY(m_hand->item("E-1")->defects.front().what.find('\n') != std::string::npos); // lines stay lines
+        QCOMPARE(m_hand->house().fleet.sheet()->worstOf(ItemId("E-1"))->state.standing, Standing::Lapsed);
+    }
+};
+
+CROWNRING_TEST(ManyAtOnceTest, QCoreApplication)
+#include "many_at_once_test.moc"
