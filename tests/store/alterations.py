@@ -30,14 +30,19 @@ SUFFIXES = ("", "-wal", "-shm", "-journal")
 class Program:
     def __init__(self, path):
         self.path = path
+        self.last = None  # what was asked last, and how it ended
+        # What a sanitizer finds is no answer; by itself it would end the program with 1, as a "no" does.
+        self.environment = dict(os.environ, ASAN_OPTIONS=os.environ.get("ASAN_OPTIONS", "") + ":exitcode=99")
 
     def ask(self, record, *call):
         """Exit status and standard output; None for a hang."""
         try:
             done = subprocess.run([self.path, "--record", str(record), *call], stdout=subprocess.PIPE, stderr=subprocess.DEVNULL,
-                                  timeout=60)
+                                  timeout=300, env=self.environment)
         except subprocess.TimeoutExpired:
+            self.last = (*call[:2], "no answer")
             return None, b""
+        self.last = (*call[:2], done.returncode)
         return done.returncode, done.stdout
 
 
@@ -84,11 +89,11 @@ def few(entries):
     return kept, sorted(items), sorted(known["inspection"])[:2]
 
 
-def answers(program, record, items, inspections):
+def answers(program, record, items, inspections, lines="100000"):
     """What the program says of the record; None where it hangs or crashes."""
     told = {}
     calls = [("due", "--on", "2026-11-25", "--json"), ("balloons", "--on", "2026-11-25", "--json"),
-             ("journal", "--most", "100000", "--json"), ("inspection", "list", "--on", "2026-11-25", "--json"),
+             ("journal", "--most", lines, "--json"), ("inspection", "list", "--on", "2026-11-25", "--json"),
              ("rig-up", "--kit", ",".join(items[:6]), "--on", "2026-11-25", "--minutes", "60", "--json")]
     calls += [("clock", item, "--on", "2026-11-25", "--json") for item in items[:8]]
     calls += [("inspection", "show", inspection, "--on", "2026-11-25", "--json") for inspection in inspections]
@@ -287,7 +292,7 @@ def judged(program, path, end, said, items, inspections):
     """What the program makes of an altered record."""
     status, _ = program.ask(path, "verify", "--json")
     if status in (1, 2):
-        return "crash" if answers(program, path, items, inspections) is None else "found"
+        return "crash" if answers(program, path, items, inspections, "200") is None else "found"
     if status != 0:
         return "hang" if status is None else "crash"
     status, _ = program.ask(path, "verify", "--expect", end, "--json")
@@ -295,6 +300,29 @@ def judged(program, path, end, said, items, inspections):
         return "missed"
     now = answers(program, path, items, inspections)
     return "crash" if now is None or status != 0 else "harmless" if now == said else "silent"
+
+
+def alter_many(program, copies, ends, said, items, inspections, count, dice, table, faults):
+    """Into `table` what became of each, into `faults` what should not have."""
+    original, used = ends
+    done = 0
+    while done < count:
+        each = used if dice.random() < 0.1 else original
+        path = copies.make(each)
+        kind = altered(program, path, dice)
+        if kind is None:
+            continue
+        done += 1
+        kept = [(suffix, beside(path, suffix).read_bytes()) for suffix in SUFFIXES if beside(path, suffix).exists()]
+        verdict = judged(program, path, ends[each], said[each], items, inspections)
+        if verdict == "missed" and kind != "cut and mend" and not kind.startswith("log:"):
+            verdict = "silent"
+        table[kind][verdict] += 1
+        if verdict not in ("found", "missed", "harmless"):
+            faults.append((kind, verdict, done, *program.last))
+            keep = os.environ.get("CROWNRING_KEEP_ALTERED")
+            for suffix, content in kept if keep else []:
+                beside(pathlib.Path(keep) / f"{done}-{verdict}.crownring", suffix).write_bytes(content)
 
 
 def main():
@@ -312,12 +340,10 @@ def main():
         folder = pathlib.Path(folder)
         entries, items, inspections = few(options.entries)
         lines, later = folder / "entries.jsonl", folder / "later.jsonl"
-        written = [json.dumps(entry) + "\n" for entry in entries]
-        lines.write_text("".join(written), encoding="utf-8")
-        later.write_text("".join(json.dumps({"entry": "flight.logged", "on": "2026-11-24", "minutes": 60 + number, "balloon":
-                                             entries[0].get("balloon") or next(entry["balloon"] for entry in entries
-                                                                               if entry["entry"] == "balloon.entered")})
-                                 + "\n" for number in range(5)), encoding="utf-8")
+        lines.write_text("".join(json.dumps(entry) + "\n" for entry in entries), encoding="utf-8")
+        balloon = next(entry["balloon"] for entry in entries if entry["entry"] == "balloon.entered")
+        flights = [{"entry": "flight.logged", "on": "2026-11-24", "balloon": balloon, "minutes": 60 + more} for more in range(5)]
+        later.write_text("".join(json.dumps(flight) + "\n" for flight in flights), encoding="utf-8")
         original = folder / "original"
         status, out = program.ask(original, "post", str(lines), "--json")
         if status != 0:
@@ -325,31 +351,16 @@ def main():
         keep_a_picture(original)
         used, last = in_use(program, original, folder, later)
         ends = {original: acknowledged(out), used: last}
-        copies = Copies(folder)
         said = {}
         for each, end in ends.items():
-            copy = copies.make(each)
+            copy = Copies(folder).make(each)
             if program.ask(copy, "verify", "--expect", end)[0] != 0:
                 sys.exit("what was not altered does not verify")
             said[each] = answers(program, copy, items, inspections)
-        done = 0
-        while done < options.count:
-            each = used if dice.random() < 0.1 else original
-            path = copies.make(each)
-            kind = altered(program, path, dice)
-            if kind is None:
-                continue
-            done += 1
-            kept = [(suffix, beside(path, suffix).read_bytes()) for suffix in SUFFIXES if beside(path, suffix).exists()]
-            verdict = judged(program, path, ends[each], said[each], items, inspections)
-            if verdict == "missed" and kind != "cut and mend" and not kind.startswith("log:"):
-                verdict = "silent"
-            table[kind][verdict] += 1
-            if verdict not in ("found", "missed", "harmless"):
-                faults.append((kind, verdict, done))
-                keep = os.environ.get("CROWNRING_KEEP_ALTERED")
-                for suffix, content in kept if keep else []:
-                    beside(pathlib.Path(keep) / f"{done}-{verdict}.crownring", suffix).write_bytes(content)
+        try:
+            alter_many(program, Copies(folder), ends, said, items, inspections, options.count, dice, table, faults)
+        except KeyboardInterrupt:
+            print("stopped before the end")
     verdicts = ["found", "missed", "harmless", "silent", "crash", "hang"]
     print(f"{len(entries)} entries, seed {options.seed}")
     print(f"{'':18}" + "".join(f"{each:>10}" for each in verdicts))
