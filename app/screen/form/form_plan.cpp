@@ -318,7 +318,7 @@ std::vector<Choice> FormPlan::alsoBound(const FleetSheet& sheet, const std::stri
     std::vector<Choice> elsewhere;
     if (!chosen || requirement.empty())
         return {};
-    for (const auto& row : sheet.due.rows)
+    for (const auto& row : sheet.rows())
         if (row.requirement->id.text() == requirement && row.item->id != chosen->id)
             (row.item->balloon == chosen->balloon ? beside : elsewhere).push_back(ItemChoices::of(sheet, *row.item));
     beside.insert(beside.end(), elsewhere.begin(), elsewhere.end());
@@ -329,7 +329,7 @@ std::vector<Choice> FormPlan::poolLike(const FleetSheet& sheet, const std::strin
     const auto* chosen = sheet.item(ItemId(item));
     std::vector<Choice> pool;
     if (chosen && chosen->kind != ItemKind::Envelope)
-        for (const auto& each : sheet.due.items)
+        for (const auto& each : sheet.items())
             if (!each.balloon && each.kind == chosen->kind && each.id != chosen->id)
                 pool.push_back(ItemChoices::of(sheet, each));
     return pool;
