@@ -5,6 +5,7 @@
 #include "problem/faults/use_fault.h"
 
 #include <algorithm>
+#include <functional>
 #include <unordered_map>
 
 namespace crownring {
@@ -76,8 +77,9 @@ Result<Headlines> headlines(Books& books, const DueList& due, bool everything) {
         if (row.item->balloon)
             rows[*row.item->balloon].push_back(&row);
     Headlines governing;
+    const PaceOf paceOf = std::cref(*paces); // all clocks of the fleet: not copied for each balloon
     for (const auto& [balloon, own] : rows)
-        governing.emplace(balloon, headlineOf(own, *paces, due.on));
+        governing.emplace(balloon, headlineOf(own, paceOf, due.on));
     return governing;
 }
 
