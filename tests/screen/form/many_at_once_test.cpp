@@ -144,8 +144,8 @@ private slots:
         form.toggle(FormHand::rowOf(form, "balloons"), QStringLiteral("B-ONE"));
         QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
         const auto& rows = m_hand->house().fleet.sheet()->rows();
-        QVERIFY(
-            std::ranges::any_of(rows, [](const DueRow& row) { return row.requirement->id.text() == "sb-7.tapes"; }));
+        QVERIFY(std::any_of(rows.begin(), rows.end(),
+                            [](const DueRow& row) { return row.requirement->id.text() == "sb-7.tapes"; }));
         form.adoptFile(QUrl::fromLocalFile(folder.filePath(QStringLiteral("none.json"))));
         QVERIFY(!form.isOpen());
         QVERIFY(m_hand->house().notice.trouble());
