@@ -39,10 +39,11 @@ constexpr const char* bench =
 {"entry":"part.replaced","on":"2026-05-05","by":"Mia Oak","inspection":"SH-7","item":"C4","part":"relief valve","removed_serial":"RV-1","fitted_serial":"RV-2","release_document":"8130-3 no. 12"}
 )";
 
-// 14 CFR 43.11(a)(4), read.
+// 14 CFR 43.11(a)(4), read; neither basket nor burner is inspected, so no aircraft is certified.
 constexpr const char* statement =
-    "I certify that this aircraft has been inspected in accordance with annual inspection "
-    "and was determined to be in airworthy condition.";
+    "I certify that of this aircraft the following alone (envelope E9, serial number 906; cylinder C4, serial number "
+    "44) "
+    "has been inspected in accordance with annual inspection and was determined to be in airworthy condition.";
 
 std::string closing() {
     return json{{"entry", "inspection.closed"},
@@ -199,7 +200,7 @@ private slots:
 
     void aCorrectionIsPrintedWithBothWordings() {
         const char* correction =
-            R"({"entry":"entry.corrected","on":"2026-06-02","by":"Lee Farr","replaces":"pull-2","with":{"value":171.5}})";
+            R"({"entry":"entry.corrected","on":"2026-06-02","by":"Lee Farr","note":"misread","replaces":"pull-2","with":{"value":171.5}})";
         QCOMPARE(ctl({"post", "-"}, correction).err, QByteArray());
         const auto all = printed({"--what", "report"}).join(u' ').simplified();
         QVERIFY(all.contains("Corrected since"));
