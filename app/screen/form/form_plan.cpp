@@ -279,9 +279,15 @@ std::vector<Choice> FormPlan::balloons(const FleetSheet& sheet) {
 
 std::vector<Choice> FormPlan::items(const FleetSheet& sheet, const std::string& balloon) {
     std::vector<Choice> choices;
-    for (const auto& item : sheet.due.items)
-        if (balloon.empty() || (item.balloon && item.balloon->text() == balloon))
+    if (balloon.empty()) {
+        for (const auto& item : sheet.due.items)
             choices.push_back(ItemChoices::of(sheet, item));
+        return choices;
+    }
+    // In the order in which a balloon is told: the envelope first.
+    if (const auto fitted = sheet.itemsOfBalloon.find(Registration(balloon)); fitted != sheet.itemsOfBalloon.end())
+        for (const auto* item : fitted->second)
+            choices.push_back(ItemChoices::of(sheet, *item));
     return choices;
 }
 
