@@ -136,6 +136,8 @@ Column {
             name: field.name
             text: field.value
             wrong: field.wrong
+            EnterKey.type: Qt.EnterKeyNext
+            onAccepted: nextItemInFocusChain(true).forceActiveFocus(Qt.TabFocusReason)
             inputMethodHints: field.type === 5 ? Qt.ImhDigitsOnly : field.type >= 1 && field.type <= 6 ? Qt.ImhPreferNumbers : Qt.ImhNone
             onTextEdited: field.edited(text)
             onActiveFocusChanged: {

@@ -23,8 +23,7 @@ public:
         auto* item = find(name);
         if (item == nullptr || !item->isEnabled())
             return false;
-        const QRect sight(0, 0, m_window.width(), m_window.height());
-        if (!sight.contains(item->mapRectToScene(item->boundingRect()).toRect())) {
+        if (!inSight(*item)) {
             ++m_count; // the flick that brings it into sight
             item->forceActiveFocus(Qt::TabFocusReason);
             QTest::qWait(100);
@@ -79,6 +78,14 @@ public:
     }
 
 private:
+    /// Inside the window, and inside all that cuts off what stands in it.
+    [[nodiscard]] bool inSight(const QQuickItem& item) const {
+        const auto area = item.mapRectToScene(item.boundingRect()).toRect();
+        for (auto* at = item.parentItem(); at != nullptr; at = at->parentItem())
+            if (at->clip() && !at->mapRectToScene(at->boundingRect()).toRect().contains(area))
+                return false;
+        return QRect(0, 0, m_window.width(), m_window.height()).contains(area);
+    }
     static QQuickItem* findBelow(QQuickItem* item, const QString& name) {
         if (item->objectName() == name && item->isVisible())
             return item;

@@ -4,6 +4,7 @@
 /// A form that becomes one entry: a new one, the correction of one, or the void of one. Fittings that belong to it are
 /// written with it.
 
+#include "answers/taken_name.h"
 #include "record/journal.h"
 #include "screen/desk/resident.h"
 #include "screen/form/fitting_plan.h"
@@ -11,7 +12,6 @@
 #include "screen/form/form_fields.h"
 #include "screen/form/form_plan.h"
 #include "screen/form/form_writing.h"
-#include "screen/form/taken_name.h"
 
 #include <QUrl>
 #include <QVariantMap>

@@ -282,9 +282,14 @@ std::vector<Choice> FormPlan::balloons(const FleetSheet& sheet) {
 
 std::vector<Choice> FormPlan::items(const FleetSheet& sheet, const std::string& balloon) {
     std::vector<Choice> choices;
-    for (const auto& item : sheet.items())
-        if (balloon.empty() || (item.balloon && item.balloon->text() == balloon))
+    if (balloon.empty()) {
+        for (const auto& item : sheet.items())
             choices.push_back(ItemChoices::of(sheet, item));
+        return choices;
+    }
+    // In the order in which a balloon is told: the envelope first.
+    for (const auto* item : sheet.itemsOf(Registration(balloon)))
+        choices.push_back(ItemChoices::of(sheet, *item));
     return choices;
 }
 

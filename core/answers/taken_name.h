@@ -8,7 +8,7 @@
 
 #include <optional>
 
-namespace crownring::screen {
+namespace crownring {
 
 struct TakenName {
     enum class What { Balloon, Item };

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "screen/form/taken_name.h"
+#include "answers/taken_name.h"
 
 #include "registry/spelling.h"
 
-namespace crownring::screen {
+namespace crownring {
 
 namespace {
 
