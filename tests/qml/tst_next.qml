@@ -91,6 +91,24 @@ PlaceCase {
         soon(() => page.place.list.count > 300);
     }
 
+    function test_enterInThePlannedTimeLeavesTheKitAsItIs() {
+        page.leaf = 1;
+        page.check.balloon = "QE-OVA";
+        soon(() => page.check.answered);
+        const kit = page.check.kit;
+        const field = spoken("Planned time, 1:05");
+        field.forceActiveFocus(Qt.TabFocusReason);
+        keyClick(Qt.Key_1);
+        keyClick(Qt.Key_Return);
+        compare(page.check.kit, kit);
+        verify(field.activeFocus);
+        keyClick(Qt.Key_Enter);
+        compare(page.check.kit, kit);
+        page.check.clearKit();
+        field.text = "";
+        page.check.duration = "";
+    }
+
     function test_rigUpAnswersWithReasons() {
         page.leaf = 1;
         page.check.balloon = "QE-OVA";

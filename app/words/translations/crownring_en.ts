@@ -157,6 +157,16 @@
     </message>
 </context>
 <context>
+    <name>RigUpPage</name>
+    <message numerus="yes">
+        <source>%n more: write a part of a name, a serial or a type above.</source>
+        <translation>
+            <numerusform>%n more: write a part of its name, serial or type above.</numerusform>
+            <numerusform>%n more: write a part of a name, a serial or a type above.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>crownring::screen::InspectionDesk</name>
     <message numerus="yes">
         <source>%n entries saved</source>
