@@ -167,6 +167,30 @@
     </message>
 </context>
 <context>
+    <name>crownring::screen::GroupModel</name>
+    <message numerus="yes">
+        <source>with it: %1 and %n more</source>
+        <translation>
+            <numerusform>with it: %1 and %n more</numerusform>
+            <numerusform>with it: %1 and %n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n balloons</source>
+        <translation>
+            <numerusform>%n balloon</numerusform>
+            <numerusform>%n balloons</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n items</source>
+        <translation>
+            <numerusform>%n item</numerusform>
+            <numerusform>%n items</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>crownring::screen::InspectionDesk</name>
     <message numerus="yes">
         <source>%n entries saved</source>
