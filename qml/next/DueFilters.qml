@@ -25,6 +25,12 @@ Flow {
         Row {
             id: chips
             spacing: Theme.tight
+            Chip {
+                visible: filters.phone
+                text: qsTr("Next six weeks")
+                chosen: filters.place.weeks === 6
+                onClicked: filters.place.chooseWeeks(6)
+            }
             Repeater {
                 model: filters.place.standings
                 Chip {
@@ -44,6 +50,7 @@ Flow {
         visible: filters.unfolded
         width: filters.phone ? filters.width : 200
         name: qsTr("Item, serial …")
+        text: filters.place.words
         onSaid: words => filters.place.words = words
     }
     ChoiceField {

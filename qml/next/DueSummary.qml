@@ -4,7 +4,7 @@ import Crownring.Theme
 import Crownring.Parts
 import Crownring.Next
 
-// How many rows are shown of how many, and in which order.
+// How many rows are shown of how many, by what they are grouped, and in which order; or the group that is opened.
 Item {
     id: summary
 
@@ -14,12 +14,21 @@ Item {
 
     signal fold
 
-    height: Theme.touch
+    height: summary.phone ? 2 * Theme.touch : Theme.touch
 
+    Segments {
+        id: groupings
+        x: -Theme.gap
+        names: summary.phone ? [qsTr("Each"), qsTr("Balloon"), qsTr("Visit"), qsTr("Rule")]
+                             : [qsTr("Each"), qsTr("By balloon"), qsTr("By visit"), qsTr("By rule")]
+        codes: ["next.each", "next.balloon", "next.visit", "next.rule"]
+        current: summary.place.grouping
+        onChosen: index => summary.place.grouping = index
+    }
     Label {
-        anchors.verticalCenter: parent.verticalCenter
-        anchors.left: parent.left
-        anchors.right: buttons.left
+        x: summary.phone ? 0 : groupings.width + Theme.tight
+        y: (summary.phone ? Theme.touch : 0) + (Theme.touch - height) / 2
+        width: buttons.x - x
         text: summary.place.summary
         soft: true
         elide: Text.ElideRight
@@ -29,6 +38,7 @@ Item {
         id: buttons
         anchors.right: parent.right
         anchors.rightMargin: -Theme.wide
+        y: summary.phone ? Theme.touch : 0
         Button {
             visible: summary.place.filtered
             quiet: true

@@ -2,11 +2,10 @@
 import QtQuick
 import Crownring.Theme
 import Crownring.Parts
-import Crownring.Desk
 import Crownring.Next
 
 // The fleet's next twelve months: what has a date along the calendar, what use governs by hours left. A tap on a bin
-// leaves its rows in the list. A phone shows one lane at a time.
+// leaves its rows in the list. One lane is shown at a time.
 Item {
     id: horizon
 
@@ -39,35 +38,23 @@ Item {
                 onClicked: horizon.byUse = true
             }
         }
-        Label {
-            width: parent.width
-            visible: !horizon.phone
-            text: qsTr("By date: the weeks from %1").arg(Day.asked)
-            soft: true
-            font.pixelSize: Theme.textSmall
-        }
         HorizonLane {
             width: parent.width
-            height: 118
-            visible: !horizon.phone || !horizon.byUse
+            height: horizon.phone ? 118 : 92
+            visible: !horizon.byUse
             bins: horizon.place.calendar
             name: qsTr("Horizon by date")
             chosen: horizon.place.calendarBin
+            last: horizon.place.lastCalendarBin
             binWidth: horizon.weekWidth
             months: true
             onPicked: bin => horizon.place.chooseCalendarBin(bin)
-        }
-        Label {
-            width: parent.width
-            visible: !horizon.phone
-            text: qsTr("By hours left: use governs these; they have no date until use is forecast")
-            soft: true
-            font.pixelSize: Theme.textSmall
+            onStretched: bin => horizon.place.stretchTo(bin)
         }
         HorizonLane {
             width: parent.width
-            height: horizon.phone ? 118 : 80
-            visible: !horizon.phone || horizon.byUse
+            height: horizon.phone ? 118 : 92
+            visible: horizon.byUse
             bins: horizon.place.use
             name: qsTr("Horizon by hours left")
             chosen: horizon.place.useBin

@@ -13,11 +13,20 @@ Item {
     required property HorizonModel bins
     required property string name
     property int chosen: -1
+    property int last: lane.chosen // of a range
     property real binWidth: 20
     property real zoneWidth: 64
     property bool months: false
 
     signal picked(bin: int)
+    signal stretched(bin: int) // the range reaches to it
+
+    function take(bin: int, modifiers: int) {
+        if (modifiers & Qt.ShiftModifier)
+            lane.stretched(bin);
+        else
+            lane.picked(bin);
+    }
 
     ListView {
         id: strip
@@ -35,11 +44,12 @@ Item {
             if (activeFocus && currentIndex < 0)
                 currentIndex = 0;
         }
-        Keys.onReturnPressed: lane.picked(currentIndex)
-        Keys.onEnterPressed: lane.picked(currentIndex)
+        Keys.onReturnPressed: event => lane.take(currentIndex, event.modifiers)
+        Keys.onEnterPressed: event => lane.take(currentIndex, event.modifiers)
         Keys.onSpacePressed: lane.picked(currentIndex)
         Accessible.role: Accessible.List
         Accessible.name: lane.name
+        Accessible.description: qsTr("Return chooses one. To hold it, or Shift and Return, chooses all from the one that is chosen.")
 
         delegate: T.AbstractButton {
             id: bin
@@ -51,7 +61,7 @@ Item {
             required property int total
             required property string spoken
             required property bool zone
-            readonly property bool chosen: lane.chosen === bin.index
+            readonly property bool chosen: lane.chosen >= 0 && bin.index >= lane.chosen && bin.index <= Math.max(lane.chosen, lane.last)
 
             width: bin.zone || !lane.months ? lane.zoneWidth : lane.binWidth
             height: ListView.view ? ListView.view.height : 0
@@ -60,6 +70,7 @@ Item {
             Accessible.name: bin.spoken
             Accessible.selected: bin.chosen
             onClicked: lane.picked(bin.index)
+            onPressAndHold: lane.stretched(bin.index)
 
             Rectangle { // chosen, or the zones that are no week
                 anchors.fill: parent

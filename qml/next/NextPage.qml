@@ -12,7 +12,8 @@ FocusScope {
     property bool phone: false
     property alias detailShown: pair.detailShown
     property int leaf: 0 // 0 what comes next, 1 rig-up check
-    property bool unfolded: false // a phone's fields of the filter
+    property bool unfolded: false // a phone's strip and fields of the filter
+    property bool byUse: false    // a desk's strip shows hours left
 
     signal balloonAsked(balloon: string)
     signal itemAsked(item: string)
@@ -22,7 +23,10 @@ FocusScope {
     readonly property alias place: next
     readonly property alias check: rigUp
 
+    // What is asked for from elsewhere is not hidden by what was filtered by here.
     function showDue(item: string, requirement: string) {
+        if (next.ready && !next.holds(item, requirement))
+            next.clearFilters();
         detail.show(item, requirement);
         pair.detailShown = true;
     }
@@ -33,12 +37,18 @@ FocusScope {
         page.showDue(String(next.list.data(at, DueModel.ItemRole)), String(next.list.data(at, DueModel.RequirementRole)));
     }
 
-    // A desk shows what is worst at once; a phone waits for a tap.
+    // The detail is of a row of the list: a desk shows the first at once, a phone waits for a tap.
     Connections {
         target: next
         function onListed() {
-            if (!page.phone && !detail.found)
+            if (detail.item !== "" && next.holds(detail.item, detail.requirement))
+                return;
+            if (page.phone)
+                pair.detailShown = false;
+            else if (next.list.count > 0)
                 page.openRow(0);
+            else
+                detail.show("", "");
         }
     }
     NextPlace { id: next }
@@ -51,6 +61,29 @@ FocusScope {
         names: [qsTr("What comes next"), qsTr("Rig-up check")]
         current: page.leaf
         onChosen: index => page.leaf = index
+    }
+    Row {
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.wide
+        visible: !page.phone && page.leaf === 0
+        spacing: Theme.tight
+        Chip {
+            text: qsTr("Next six weeks")
+            chosen: next.weeks === 6
+            onClicked: next.chooseWeeks(6)
+        }
+        Chip {
+            visible: !Habits.horizonFolded
+            text: qsTr("By hours left")
+            chosen: page.byUse
+            onClicked: page.byUse = !page.byUse
+        }
+        Button {
+            objectName: "next.fold"
+            quiet: true
+            text: Habits.horizonFolded ? qsTr("Show the strip") : qsTr("Fold the strip")
+            onClicked: Habits.horizonFolded = !Habits.horizonFolded
+        }
     }
 
     Item {
@@ -68,7 +101,9 @@ FocusScope {
                 spacing: Theme.snug
                 Horizon {
                     width: parent.width
+                    visible: !Habits.horizonFolded
                     place: next
+                    byUse: page.byUse
                 }
                 DueFilters {
                     x: Theme.wide
@@ -81,99 +116,21 @@ FocusScope {
         ListAndDetail {
             id: pair
             anchors.top: page.phone ? parent.top : deskTop.bottom
-            anchors.bottom: parent.bottom
+            anchors.bottom: foot.top
             width: parent.width
             phone: page.phone
             listShare: 0.56
             detailName: detail.title
             onClosed: pair.detailShown = false
             list: [
-                RowList {
-                    id: rows
+                DueListPane {
                     anchors.fill: parent
-                    anchors.bottomMargin: foot.height
-                    name: qsTr("What is due")
-                    model: next.list
-                    header: Column {
-                        width: rows.width
-                        Loader {
-                            id: phoneHorizon
-                            width: parent.width
-                            active: page.phone
-                            visible: active
-                            sourceComponent: Horizon {
-                                width: phoneHorizon.width
-                                place: next
-                                phone: true
-                            }
-                        }
-                        Loader {
-                            id: phoneFilters
-                            x: Theme.wide
-                            width: parent.width - 2 * Theme.wide
-                            active: page.phone
-                            visible: active
-                            sourceComponent: DueFilters {
-                                width: phoneFilters.width
-                                place: next
-                                phone: true
-                                unfolded: page.unfolded
-                            }
-                        }
-                        DueSummary {
-                            x: Theme.wide
-                            width: parent.width - 2 * Theme.wide
-                            place: next
-                            phone: page.phone
-                            unfolded: page.unfolded
-                            onFold: page.unfolded = !page.unfolded
-                        }
-                        Rule { width: parent.width }
-                    }
-                    footer: Item {
-                        width: rows.width
-                        height: page.phone ? lastWord.implicitHeight : 0
-                        visible: page.phone
-                        Caution {
-                            id: lastWord
-                            width: parent.width
-                        }
-                    }
-                    delegate: DueRow {
-                        chosen: detail.item === item && detail.requirement === requirement && detail.found && !page.phone
-                        onClicked: {
-                            rows.currentIndex = index;
-                            page.openRow(index);
-                        }
-                    }
+                    place: next
+                    detail: detail
+                    phone: page.phone
+                    unfolded: page.unfolded
+                    onFold: page.unfolded = !page.unfolded
                     onOpened: index => page.openRow(index)
-                },
-                EmptyPlace {
-                    anchors.fill: rows
-                    anchors.topMargin: rows.headerItem ? Math.min(rows.height * 0.6, rows.headerItem.height) : 0
-                    visible: next.ready && next.list.count === 0
-                    title: next.filtered ? qsTr("Nothing passes these filters") : Fleet.empty ? qsTr("The record is empty on this day") : qsTr("No requirement binds anything yet")
-                    text: next.filtered ? qsTr("Clear them to see the whole fleet.")
-                                        : Fleet.empty ? qsTr("Enter a balloon and its items in Balloons, or bring a flight log in Record.")
-                                                      : qsTr("Adopt a programme for your balloons in Rules.")
-                    action: next.filtered ? qsTr("Clear the filters") : Fleet.empty && !Desk.demo ? qsTr("Look at the demo fleet") : ""
-                    shape: LineSign.Next
-                    onActed: next.filtered ? next.clearFilters() : Desk.askDemo()
-                },
-                Rectangle {
-                    id: foot
-                    anchors.bottom: parent.bottom
-                    width: parent.width
-                    height: page.phone ? 0 : caution.implicitHeight
-                    visible: !page.phone
-                    color: Theme.paper
-                    Rule { width: parent.width }
-                    Caution {
-                        id: caution
-                        width: parent.width
-                        topPadding: Theme.snug
-                        bottomPadding: Theme.snug
-                    }
                 }
             ]
             detail: [
@@ -186,6 +143,21 @@ FocusScope {
                     onAct: (kind, balloon, item, requirement) => page.act(kind, balloon, item, requirement)
                 }
             ]
+        }
+        Rectangle {
+            id: foot
+            anchors.bottom: parent.bottom
+            width: parent.width
+            height: page.phone ? 0 : caution.implicitHeight
+            visible: !page.phone
+            color: Theme.paper
+            Rule { width: parent.width }
+            Caution {
+                id: caution
+                width: parent.width
+                topPadding: Theme.tight
+                bottomPadding: Theme.tight
+            }
         }
     }
 

@@ -149,6 +149,18 @@ Item {
                         }
                     }
                 }
+                footer: Item {
+                    width: kit.width
+                    height: page.check.leftOut > 0 ? more.implicitHeight : 0
+                    Label {
+                        id: more
+                        width: parent.width
+                        padding: Theme.wide
+                        visible: page.check.leftOut > 0
+                        text: qsTr("%n more: write a part of a name, a serial or a type above.", "", page.check.leftOut)
+                        soft: true
+                    }
+                }
                 onOpened: index => page.check.toggle(page.check.items.valueAt(index))
             },
             Rectangle {

@@ -19,7 +19,7 @@ Line {
     required property string remark
     required property string spoken
 
-    height: Math.max(60, body.implicitHeight + 2 * Theme.snug)
+    height: Math.max(Theme.touch, body.implicitHeight + 2 * Theme.tight)
     Accessible.name: row.spoken
 
     contentItem: Item {
@@ -42,7 +42,7 @@ Line {
                 width: parent.width
                 text: row.title
                 elide: Text.ElideRight
-                maximumLineCount: 2
+                maximumLineCount: row.width < 480 ? 2 : 1
                 Accessible.ignored: true
             }
             Label {
@@ -60,7 +60,7 @@ Line {
             anchors.right: parent.right
             anchors.verticalCenter: parent.verticalCenter
             spacing: 2
-            width: Math.max(84, Math.min(132, row.width * 0.3))
+            width: Math.max(84, Math.min(176, row.width * 0.38))
             Label {
                 width: parent.width
                 horizontalAlignment: Text.AlignRight
@@ -73,7 +73,7 @@ Line {
             Label {
                 width: parent.width
                 horizontalAlignment: Text.AlignRight
-                text: row.remains === "" ? row.due : row.standingWord
+                text: row.remains === "" ? row.due : row.due === "" ? row.standingWord : qsTr("%1 · %2").arg(row.due).arg(row.standingWord)
                 soft: true
                 font.pixelSize: Theme.textSmall
                 elide: Text.ElideRight

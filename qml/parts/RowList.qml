@@ -11,6 +11,16 @@ ListView {
 
     signal opened(index: int)
 
+    // What a field above the rows leaves over of a key opens none of them.
+    function open(event: var) {
+        let item = rows.Window.activeFocusItem;
+        while (item !== null && item !== rows && item !== rows.headerItem)
+            item = item.parent;
+        event.accepted = item === rows;
+        if (event.accepted)
+            rows.opened(rows.currentIndex);
+    }
+
     clip: true
     reuseItems: true
     boundsBehavior: Flickable.StopAtBounds
@@ -22,9 +32,9 @@ ListView {
         if (rows.activeFocus && rows.currentIndex < 0 && rows.count > 0)
             rows.currentIndex = 0;
     }
-    Keys.onReturnPressed: rows.opened(rows.currentIndex)
-    Keys.onEnterPressed: rows.opened(rows.currentIndex)
-    Keys.onSpacePressed: rows.opened(rows.currentIndex)
+    Keys.onReturnPressed: event => rows.open(event)
+    Keys.onEnterPressed: event => rows.open(event)
+    Keys.onSpacePressed: event => rows.open(event)
     Accessible.role: Accessible.List
     Accessible.name: rows.name
     T.ScrollBar.vertical: Basic.ScrollBar {

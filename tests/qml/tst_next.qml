@@ -91,6 +91,52 @@ PlaceCase {
         soon(() => page.place.list.count > 300);
     }
 
+    function test_aGroupOpensByATapAndComesBack() {
+        page.place.grouping = 1;
+        soon(() => page.place.grouped && page.place.groups.count > 20);
+        const groups = spoken("What is due, in groups");
+        const first = page.place.groups.data(page.place.groups.index(0, 0), GroupModel.TitleRole);
+        press(spoken(page.place.groups.data(page.place.groups.index(0, 0), GroupModel.SpokenRole)));
+        soon(() => page.place.within === first && page.place.list.count < 100);
+        verify(!groups.visible);
+        pressNamed("next.leave");
+        soon(() => page.place.within === "" && page.place.list.count > 300);
+        pressNamed("next.each");
+        soonIs(page.place, "grouping", 0);
+    }
+
+    function test_theDetailIsNeverOfARowThatIsHidden() {
+        const model = page.place.list;
+        const title = String(model.data(model.index(0, 0), DueModel.TitleRole));
+        const where = String(model.data(model.index(0, 0), DueModel.WhereRole));
+        soon(() => findText(title) !== null);
+        page.place.standing = 5;
+        soon(() => model.count > 0 && model.data(model.index(0, 0), DueModel.WhereRole) !== where);
+        soon(() => page.place.holds(model.data(model.index(0, 0), DueModel.ItemRole), model.data(model.index(0, 0), DueModel.RequirementRole)));
+        soon(() => findText(String(model.data(model.index(0, 0), DueModel.WhereRole))) !== null);
+        page.place.words = "nothing has such a name";
+        soonIs(model, "count", 0);
+        soon(() => findSpoken("Requirement done …") === null && findSpoken("Clear the defect …") === null);
+    }
+
+    function test_enterInThePlannedTimeLeavesTheKitAsItIs() {
+        page.leaf = 1;
+        page.check.balloon = "QE-OVA";
+        soon(() => page.check.answered);
+        const kit = page.check.kit;
+        const field = spoken("Planned time, 1:05");
+        field.forceActiveFocus(Qt.TabFocusReason);
+        keyClick(Qt.Key_1);
+        keyClick(Qt.Key_Return);
+        compare(page.check.kit, kit);
+        verify(field.activeFocus);
+        keyClick(Qt.Key_Enter);
+        compare(page.check.kit, kit);
+        page.check.clearKit();
+        field.text = "";
+        page.check.duration = "";
+    }
+
     function test_rigUpAnswersWithReasons() {
         page.leaf = 1;
         page.check.balloon = "QE-OVA";

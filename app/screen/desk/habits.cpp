@@ -34,16 +34,19 @@ Habits::Habits(bool remembered, QObject* parent) : QObject(parent), m_remembered
         QSettings settings;
         takeOver(settings);
         m_dark = settings.value(QStringLiteral("dark"), false).toBool();
+        m_horizonFolded = settings.value(QStringLiteral("horizonFolded"), false).toBool();
+        m_grouping = settings.value(QStringLiteral("grouping")).toString();
     }
 }
 
 Habits* Habits::create(QQmlEngine* engine, QJSEngine*) { return lent(House::of(*engine).habits); }
 
-void Habits::setDark(bool dark) {
-    if (dark == m_dark)
+template <class Value>
+void Habits::keep(Value& have, const Value& next, const char* key) {
+    if (next == have)
         return;
-    m_dark = dark;
-    remember(QStringLiteral("dark"), dark);
+    have = next;
+    remember(QString::fromLatin1(key), next);
     emit changed();
 }
 
@@ -66,6 +69,10 @@ void Habits::turnTo(const QString& record) {
     m_person = settings.value(personKey(record), settings.value(QStringLiteral("person"))).toString();
     emit changed();
 }
+
+void Habits::setDark(bool dark) { keep(m_dark, dark, "dark"); }
+void Habits::setHorizonFolded(bool folded) { keep(m_horizonFolded, folded, "horizonFolded"); }
+void Habits::setGrouping(const QString& grouping) { keep(m_grouping, grouping, "grouping"); }
 
 void Habits::remember(const QString& key, const QVariant& value) const {
     if (m_remembered)

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// What the program remembers of its user between two starts: tones, and who writes into each record. It lives among
-/// the settings of the program's organisation; what was kept before it named one is taken over once.
+/// What the program remembers of its user between two starts: tones, who writes into each record, how what comes next
+/// is looked at. It lives among the settings of the program's organisation; what was kept before it named one is taken
+/// over once.
 
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
@@ -18,6 +19,8 @@ class Habits : public QObject {
     QML_SINGLETON
     Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY changed FINAL)
     Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY changed FINAL)
+    /// The strip over what comes next is folded away.
+    Q_PROPERTY(bool horizonFolded READ horizonFolded WRITE setHorizonFolded NOTIFY changed FINAL)
 
 public:
     /// @param remembered false: nothing is read or written (tests, pictures)
@@ -30,17 +33,26 @@ public:
     void setPerson(const QString& person);
     /// Who writes is remembered for each record by itself: nobody writes into one in the name that another knows.
     void turnTo(const QString& record);
+    [[nodiscard]] bool horizonFolded() const { return m_horizonFolded; }
+    void setHorizonFolded(bool folded);
+    /// By what the list of what comes next is grouped: the name that the place gives it; empty until it was chosen.
+    [[nodiscard]] QString grouping() const { return m_grouping; }
+    void setGrouping(const QString& grouping);
 
 signals:
     void changed();
 
 private:
+    template <class Value>
+    void keep(Value& have, const Value& next, const char* key);
     void remember(const QString& key, const QVariant& value) const;
 
     bool m_remembered;
     bool m_dark = false;
     QString m_record;
+    bool m_horizonFolded = false;
     QString m_person;
+    QString m_grouping;
 };
 
 }

@@ -47,6 +47,8 @@ public:
             return false;
         if (m_sieve.kind && row.item->kind != *m_sieve.kind)
             return false;
+        if (m_sieve.within && groupOf(row, m_sieve.grouping) != *m_sieve.within)
+            return false;
         if (!says(row, m_words))
             return false;
         const auto standing = static_cast<std::size_t>(row.state.standing);
@@ -57,7 +59,8 @@ public:
         if (place)
             (place->byUse ? m_spread.use[static_cast<std::size_t>(place->bin)]
                           : m_spread.calendar[static_cast<std::size_t>(place->bin)])[standing] += m_times;
-        return !m_sieve.bin || (place && place->byUse == m_sieve.bin->byUse && place->bin == m_sieve.bin->bin);
+        return !m_sieve.bin || (place && place->byUse == m_sieve.bin->byUse && place->bin >= m_sieve.bin->bin &&
+                                place->bin <= std::max(m_sieve.bin->bin, m_sieve.lastBin));
     }
 
 private:
@@ -85,6 +88,9 @@ Sifted sift(const FleetSheet& sheet, const DueSieve& sieve) {
             sifted.rows.push_back(&row);
     if (sieve.order == DueOrder::Soonest)
         std::ranges::stable_sort(sifted.rows, {}, [](const DueRow* row) { return soonestKey(*row); });
+    if (sieve.grouping != Grouping::None && !sieve.within)
+        for (const auto& group : grouped(sheet, sifted.rows, sieve.grouping))
+            sifted.groups.push_back(groupLine(group, sieve.grouping));
     return sifted;
 }
 

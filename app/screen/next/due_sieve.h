@@ -5,6 +5,7 @@
 /// runs off the GUI thread.
 
 #include "screen/desk/fleet.h"
+#include "screen/next/group_model.h"
 #include "screen/next/horizon.h"
 
 #include <QString>
@@ -22,6 +23,9 @@ struct DueSieve {
     std::optional<ItemKind> kind;
     std::optional<Standing> standing;
     std::optional<Place> bin;
+    int lastBin = -1;               ///< with a bin of the calendar: up to this one; before it: that one alone
+    std::optional<GroupKey> within; ///< only what is of this group
+    Grouping grouping = Grouping::None;
     QString words; ///< each must occur in registration, item, serial, title or source
     DueOrder order = DueOrder::Worst;
 };
@@ -39,6 +43,7 @@ struct Spread {
 struct Sifted {
     DueRows rows;
     Spread spread;
+    std::vector<GroupLine> groups; ///< of the rows; none where they are not grouped, or of one group alone
 };
 
 [[nodiscard]] Sifted sift(const FleetSheet& sheet, const DueSieve& sieve);

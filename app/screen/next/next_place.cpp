@@ -7,16 +7,50 @@
 
 #include <QtConcurrent>
 
-#include <numeric>
+#include <algorithm>
+#include <array>
 #include <set>
 
 namespace crownring::screen {
 
 using namespace words;
 
+namespace {
+/// As they are remembered.
+const std::array<QString, groupingCount> groupingNames{QStringLiteral("none"), QStringLiteral("balloon"),
+                                                       QStringLiteral("visit"), QStringLiteral("requirement")};
+}
+
 void NextPlace::movedIn() {
+    const auto kept = std::ranges::find(groupingNames, house().habits.grouping());
+    if (kept != groupingNames.end())
+        m_sieve.grouping = static_cast<Grouping>(kept - groupingNames.begin());
     connect(&house().fleet, &Fleet::listed, this, &NextPlace::look);
     look();
+}
+
+void NextPlace::setGrouping(int grouping) {
+    if (grouping < 0 || grouping >= groupingCount || (grouping == this->grouping() && !m_sieve.within))
+        return;
+    m_sieve.grouping = static_cast<Grouping>(grouping);
+    m_sieve.within.reset();
+    m_groups.show({}); // groups of one sort never stand under the name of another
+    house().habits.setGrouping(groupingNames[static_cast<std::size_t>(grouping)]);
+    changeFilter();
+}
+
+void NextPlace::openGroup(int row) {
+    if (!isGrouped() || row < 0 || row >= m_groups.count())
+        return;
+    const auto& line = m_groups.lines()[static_cast<std::size_t>(row)];
+    m_within = m_sieve.grouping == Grouping::Visit ? tr("%1 · %2").arg(line.title, line.governs) : line.title;
+    m_sieve.within = line.key;
+    changeFilter();
+}
+
+void NextPlace::leaveGroup() {
+    m_sieve.within.reset();
+    changeFilter();
 }
 
 void NextPlace::setWords(const QString& words) {
@@ -61,20 +95,55 @@ void NextPlace::setSoonestFirst(bool soonest) {
 }
 
 bool NextPlace::filtered() const {
-    return m_sieve.balloon || m_sieve.kind || m_sieve.standing || m_sieve.bin || !m_sieve.words.isEmpty();
+    return m_sieve.within || m_sieve.balloon || m_sieve.kind || m_sieve.standing || m_sieve.bin ||
+           !m_sieve.words.isEmpty();
 }
 
 void NextPlace::chooseCalendarBin(int bin) { chooseBin({false, bin}); }
 void NextPlace::chooseUseBin(int bin) { chooseBin({true, bin}); }
 
 void NextPlace::chooseBin(Place place) {
-    const bool again = m_sieve.bin && m_sieve.bin->byUse == place.byUse && m_sieve.bin->bin == place.bin;
+    const bool again = m_sieve.bin && m_sieve.bin->byUse == place.byUse && m_sieve.bin->bin == place.bin &&
+                       m_sieve.lastBin <= place.bin;
+    m_sieve.lastBin = -1;
     m_sieve.bin = again || place.bin < 0 ? std::nullopt : std::optional(place);
     changeFilter();
 }
 
+void NextPlace::stretchTo(int calendarBin) {
+    const int from = this->calendarBin();
+    if (from < 0 || calendarBin < 0)
+        return chooseCalendarBin(calendarBin);
+    m_sieve.bin = Place{false, std::min(from, calendarBin)};
+    m_sieve.lastBin = std::max(from, calendarBin);
+    changeFilter();
+}
+
+int NextPlace::weeks() const { return calendarBin() == OverdueBin ? std::max(0, m_sieve.lastBin - OverdueBin) : 0; }
+
+bool NextPlace::holds(const QString& item, const QString& requirement) const {
+    if (!m_shown)
+        return false;
+    Spread spread;
+    const RequirementId wanted(outward(requirement));
+    const std::array items{ItemId(outward(item))};
+    return std::ranges::any_of(siftItems(*m_shown, items, m_sieve, spread, 1),
+                               [&](const DueRow* row) { return row->requirement->id == wanted; });
+}
+
+void NextPlace::chooseWeeks(int weeks) {
+    const int last = OverdueBin + std::clamp(weeks, 1, weeksShown);
+    const bool again = this->weeks() == weeks;
+    m_sieve.bin = again ? std::nullopt : std::optional(Place{false, OverdueBin});
+    m_sieve.lastBin = again ? -1 : last;
+    changeFilter();
+}
+
 void NextPlace::clearFilters() {
-    m_sieve = DueSieve{.balloon = {}, .kind = {}, .standing = {}, .bin = {}, .words = {}, .order = m_sieve.order};
+    DueSieve all;
+    all.order = m_sieve.order;
+    all.grouping = m_sieve.grouping;
+    m_sieve = std::move(all);
     changeFilter();
 }
 
@@ -89,9 +158,9 @@ void NextPlace::look() {
         return;
     if (m_sifting || !m_shown)
         siftAgain();
-    else if (sheet->mends(m_shown))
+    else if (sheet->mends(m_shown) && !isGrouped())
         mend(sheet);
-    else if (sheet->hasRowsOf(m_shown))
+    else if (sheet->hasRowsOf(m_shown) && !isGrouped())
         showChoices(*(m_shown = sheet));
     else
         siftAgain();
@@ -110,11 +179,12 @@ void NextPlace::siftAgain() {
          });
 }
 
-void NextPlace::take(const Sheet& sheet, const Sifted& sifted) {
+void NextPlace::take(const Sheet& sheet, Sifted sifted) {
     m_sifting = false;
     m_shown = sheet;
     m_spread = sifted.spread;
     m_list.show(sheet, sifted.rows);
+    m_groups.show(std::move(sifted.groups));
     showChoices(*sheet);
     showSpread(*sheet);
     if (sheet != house().fleet.list())
@@ -147,9 +217,15 @@ void NextPlace::showSpread(const FleetSheet& sheet) {
     const auto shown = static_cast<std::size_t>(m_list.count());
     m_summary = shown == all ? tr("%1 requirements").arg(all) : tr("%1 of %2 requirements").arg(shown).arg(all);
     if (m_sieve.bin)
-        m_summary = tr("%1 · %2").arg(m_summary, (m_sieve.bin->byUse ? m_use : m_calendar).label(m_sieve.bin->bin));
+        m_summary = tr("%1 · %2").arg(m_summary, binText());
     m_ready = true;
     emit listed();
+}
+
+QString NextPlace::binText() const {
+    const auto& lane = m_sieve.bin->byUse ? m_use : m_calendar;
+    const auto first = lane.label(m_sieve.bin->bin);
+    return m_sieve.lastBin <= m_sieve.bin->bin ? first : tr("%1 to %2").arg(first, lane.label(m_sieve.lastBin));
 }
 
 void NextPlace::showChoices(const FleetSheet& sheet) {

@@ -1,10 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/next/reason_model.h"
 
+#include "rules/standing/limit_state.h"
 #include "screen/desk/due_model.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/words.h"
+
+#include <QStringList>
+
+#include <algorithm>
 
 namespace crownring::screen {
 
@@ -87,6 +92,29 @@ ReasonLine unreadLine(const Question& question) {
     return line;
 }
 
+/// Which limit is reached, and how far into the flight; then what its tolerance is good for.
+QString tooLongText(const RigUpReason& reason, const PlannedFlight& flight) {
+    const auto* reach = reason.limit ? reason.limit->usage() : nullptr;
+    if (!reach)
+        return reason.limit ? ReasonModel::tr("The flight needs more than is left: %1.").arg(Words::left(*reason.limit))
+                            : ReasonModel::tr("The flight needs more than is left.");
+    const auto amount = [&](ClockCount count) { return Words::amount(reason.limit->clock, count.value()); };
+    QStringList text;
+    if (reach->left > ClockCount(0))
+        text += ReasonModel::tr("%1 planned: the limit at %2 is reached %3 into the flight.")
+                    .arg(amount(figureOf(flight.use, reason.limit->clock)), amount(reach->due), amount(reach->left));
+    else
+        text += ReasonModel::tr("The limit at %1 is reached: nothing is left.").arg(amount(reach->due));
+    if (reach->toleranceLeft > std::max(reach->left, ClockCount(0))) {
+        const bool counts = flight.positioning || reason.row->requirement->toleranceFor == ToleranceFor::Flight;
+        text += (counts ? ReasonModel::tr("Its tolerance too is used up, %1 into it.")
+                        : ReasonModel::tr("Its tolerance, up to %1 into it, only serves to reach the place of the "
+                                          "inspection."))
+                    .arg(amount(reach->toleranceLeft));
+    }
+    return text.join(u' ');
+}
+
 QString mendOf(const DueRow& row) {
     switch (row.state.standing) {
     case Standing::Spent:
@@ -100,7 +128,7 @@ QString mendOf(const DueRow& row) {
 
 }
 
-ReasonLine reasonLine(const RigUpReason& reason) {
+ReasonLine reasonLine(const RigUpReason& reason, const PlannedFlight& flight) {
     if (reason.kind == RigUpReason::Kind::Incomplete)
         return incompleteLine(reason);
     if (reason.kind == RigUpReason::Kind::CannotSay)
@@ -117,9 +145,7 @@ ReasonLine reasonLine(const RigUpReason& reason) {
         line.mend = mendOf(*reason.row);
         break;
     case RigUpReason::Kind::TooLong:
-        line.text = reason.limit
-                        ? ReasonModel::tr("The flight needs more than is left: %1.").arg(Words::left(*reason.limit))
-                        : ReasonModel::tr("The flight needs more than is left.");
+        line.text = tooLongText(reason, flight);
         line.mend = ReasonModel::tr("Fly shorter, have it done before, or fly another item.");
         break;
     case RigUpReason::Kind::Positioning:

@@ -24,7 +24,8 @@ struct ReasonLine {
     bool operator==(const ReasonLine&) const = default;
 };
 
-[[nodiscard]] ReasonLine reasonLine(const RigUpReason& reason);
+/// @param flight the one that was asked for: what it needs is said beside what is left
+[[nodiscard]] ReasonLine reasonLine(const RigUpReason& reason, const PlannedFlight& flight);
 [[nodiscard]] ReasonLine noteLine(const DueRow& row);
 
 class ReasonModel : public crownring::screen::ListBase {

@@ -208,7 +208,7 @@ void RigUpCheck::take(const RigUpAnswer& answer) {
     m_mayFly = answer.verdict.mayFly;
     std::vector<ReasonLine> reasons;
     for (const auto& reason : answer.verdict.reasons) {
-        auto line = reasonLine(reason);
+        auto line = reasonLine(reason, m_flight);
         // One row may say no for two reasons; on the screen it is one, with both texts.
         const auto same =
             std::find_if(reasons.begin(), reasons.end(), [&](const auto& have) { return have.sameAs(line); });

@@ -204,6 +204,40 @@
     </message>
 </context>
 <context>
+    <name>RigUpPage</name>
+    <message numerus="yes">
+        <source>%n more: write a part of a name, a serial or a type above.</source>
+        <translation>
+            <numerusform>%n more: write a part of its name, serial or type above.</numerusform>
+            <numerusform>%n more: write a part of a name, a serial or a type above.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>crownring::screen::GroupModel</name>
+    <message numerus="yes">
+        <source>with it: %1 and %n more</source>
+        <translation>
+            <numerusform>with it: %1 and %n more</numerusform>
+            <numerusform>with it: %1 and %n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n balloons</source>
+        <translation>
+            <numerusform>%n balloon</numerusform>
+            <numerusform>%n balloons</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n items</source>
+        <translation>
+            <numerusform>%n item</numerusform>
+            <numerusform>%n items</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>crownring::screen::InspectionDesk</name>
     <message numerus="yes">
         <source>%n entries saved</source>

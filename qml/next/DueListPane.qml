@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Theme
+import Crownring.Parts
+import Crownring.Desk
+import Crownring.Next
+
+// What is due: its rows, or the groups that they make. Over them stands how they are looked at; on a phone the strip and the
+// filters too.
+Item {
+    id: pane
+
+    required property NextPlace place
+    required property DueDetail detail
+    property bool phone: false
+    property bool unfolded: false // a phone's strip and fields
+
+    signal opened(index: int)
+    signal fold
+
+    Component {
+        id: head
+        Column {
+            width: pane.width
+            Loader {
+                id: phoneHorizon
+                width: parent.width
+                active: pane.phone && pane.unfolded
+                visible: active
+                sourceComponent: Horizon {
+                    width: phoneHorizon.width
+                    place: pane.place
+                    phone: true
+                }
+            }
+            Loader {
+                id: phoneFilters
+                x: Theme.wide
+                width: parent.width - 2 * Theme.wide
+                active: pane.phone
+                visible: active
+                sourceComponent: DueFilters {
+                    width: phoneFilters.width
+                    place: pane.place
+                    phone: true
+                    unfolded: pane.unfolded
+                }
+            }
+            DueSummary {
+                x: Theme.wide
+                width: parent.width - 2 * Theme.wide
+                place: pane.place
+                phone: pane.phone
+                unfolded: pane.unfolded
+                onFold: pane.fold()
+            }
+            Button {
+                objectName: "next.leave"
+                x: Theme.wide
+                visible: pane.place.within !== ""
+                width: Math.min(implicitWidth, parent.width - 2 * Theme.wide)
+                quiet: true
+                text: qsTr("‹ All, not only %1").arg(pane.place.within)
+                onClicked: pane.place.leaveGroup()
+            }
+            Rule { width: parent.width }
+        }
+    }
+    Component {
+        id: foot
+        Item {
+            width: pane.width
+            height: pane.phone ? lastWord.implicitHeight : 0
+            visible: pane.phone
+            Caution {
+                id: lastWord
+                width: parent.width
+            }
+        }
+    }
+    RowList {
+        id: rows
+        anchors.fill: parent
+        visible: !pane.place.grouped
+        name: qsTr("What is due")
+        model: pane.place.list
+        header: head
+        footer: foot
+        delegate: DueRow {
+            chosen: pane.detail.item === item && pane.detail.requirement === requirement && pane.detail.found && !pane.phone
+            onClicked: {
+                rows.currentIndex = index;
+                pane.opened(index);
+            }
+        }
+        onOpened: index => pane.opened(index)
+    }
+    RowList {
+        id: groups
+        anchors.fill: parent
+        visible: pane.place.grouped
+        name: qsTr("What is due, in groups")
+        model: pane.place.groups
+        header: head
+        footer: foot
+        delegate: GroupRow {
+            onClicked: pane.place.openGroup(index)
+        }
+        onOpened: index => pane.place.openGroup(index)
+    }
+    EmptyPlace {
+        anchors.fill: parent
+        anchors.topMargin: rows.headerItem ? Math.min(pane.height * 0.6, rows.headerItem.height) : 0
+        visible: pane.place.ready && pane.place.list.count === 0
+        title: pane.place.filtered ? qsTr("Nothing passes these filters") : Fleet.empty ? qsTr("The record is empty on this day") : qsTr("No requirement binds anything yet")
+        text: pane.place.filtered ? qsTr("Clear them to see the whole fleet.")
+                                  : Fleet.empty ? qsTr("Enter a balloon and its items in Balloons, or bring a flight log in Record.")
+                                                : qsTr("Adopt a programme for your balloons in Rules.")
+        action: pane.place.filtered ? qsTr("Clear the filters") : Fleet.empty && !Desk.demo ? qsTr("Look at the demo fleet") : ""
+        shape: LineSign.Next
+        onActed: pane.place.filtered ? pane.place.clearFilters() : Desk.askDemo()
+    }
+}

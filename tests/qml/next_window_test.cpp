@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// How much of what comes next is seen at one look, on a desk and on a phone.
+
+#include "heard_warnings.h"
+#include "program/places.h"
+#include "screen/demo_house.h"
+#include "screen/next/next_place.h"
+#include "test_class.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QQmlApplicationEngine>
+#include <QQuickItem>
+#include <QQuickStyle>
+#include <QQuickWindow>
+#include <QTest>
+
+using namespace crownring;
+using namespace crownring::screen;
+
+namespace {
+
+/// Rows of a list that are seen whole.
+int wholeRows(QQuickItem* below) {
+    if (!below->isVisible())
+        return 0;
+    if (below->property("standingWord").isValid() && below->parentItem() && below->parentItem()->parentItem()) {
+        auto* list = below->parentItem()->parentItem();
+        const auto window = QRectF(0, 0, below->window()->width(), below->window()->height());
+        const auto seen = list->mapRectToScene(list->boundingRect()).intersected(window);
+        return seen.contains(below->mapRectToScene(below->boundingRect()).adjusted(1, 1, -1, -1)) ? 1 : 0;
+    }
+    int rows = 0;
+    for (auto* child : below->childItems())
+        rows += wholeRows(child);
+    return rows;
+}
+
+}
+
+class NextWindowTest : public QObject {
+    Q_OBJECT
+private:
+    std::unique_ptr<HeardWarnings> m_warnings;
+    std::unique_ptr<DemoHouse> m_demo;
+    std::unique_ptr<QQmlApplicationEngine> m_engine;
+    QQuickWindow* m_window = nullptr;
+    NextPlace* m_next = nullptr;
+
+    void photograph(const QString& name) {
+        QDir().mkpath(QStringLiteral(PICTURES));
+        QVERIFY(m_window->grabWindow().save(
+            QStringLiteral(PICTURES "/%1-%2x%3.png").arg(name).arg(m_window->width()).arg(m_window->height())));
+    }
+
+private slots:
+    void initTestCase() {
+        QQuickStyle::setStyle(QStringLiteral("Basic"));
+        useOwnFont();
+        m_warnings = std::make_unique<HeardWarnings>();
+        m_demo = std::make_unique<DemoHouse>();
+        m_engine = std::make_unique<QQmlApplicationEngine>();
+        QVERIFY(loadFrame(*m_engine, m_demo->house));
+        m_window = qobject_cast<QQuickWindow*>(m_engine->rootObjects().constFirst());
+        QVERIFY(m_window != nullptr && QTest::qWaitForWindowExposed(m_window));
+        QVERIFY2(m_demo->ready(), qPrintable(m_demo->house.desk.trouble()));
+        m_next = qobject_cast<NextPlace*>(
+            m_window->findChild<QObject*>(QStringLiteral("next"))->property("place").value<QObject*>());
+        QVERIFY(m_next != nullptr);
+    }
+    void cleanupTestCase() {
+        QCOMPARE(HeardWarnings::all(), QStringList());
+        m_engine.reset();
+        m_demo.reset();
+    }
+
+    void rowsAtOneLook_data() {
+        QTest::addColumn<QSize>("size");
+        QTest::addColumn<int>("grouping");
+        QTest::addColumn<int>("atLeast");
+        for (int grouping = 0; grouping < groupingCount; ++grouping) {
+            QTest::addRow("desk-%d", grouping) << QSize(1280, 800) << grouping << 10;
+            QTest::addRow("phone-%d", grouping) << QSize(360, 740) << grouping << 5;
+        }
+    }
+    void rowsAtOneLook() {
+        QFETCH(QSize, size);
+        QFETCH(int, grouping);
+        QFETCH(int, atLeast);
+        m_window->resize(size);
+        m_window->findChild<QObject*>(QStringLiteral("next"))->setProperty("detailShown", false);
+        m_next->setGrouping(grouping);
+        QTRY_VERIFY_WITH_TIMEOUT((grouping == 0 ? m_next->list()->count() : m_next->groups()->count()) > 0, 30'000);
+        QTRY_VERIFY_WITH_TIMEOUT(wholeRows(m_window->contentItem()) > 0, 30'000);
+        QTest::qWait(400);
+        photograph(QStringLiteral("next-%1").arg(grouping));
+        const int rows = wholeRows(m_window->contentItem());
+        QVERIFY2(rows >= atLeast, qPrintable(QString::number(rows)));
+    }
+
+    void aFoldedStripLeavesMoreRows() {
+        m_window->resize(1280, 800);
+        m_next->setGrouping(0);
+        QTest::qWait(400);
+        const int before = wholeRows(m_window->contentItem());
+        m_demo->house.habits.setHorizonFolded(true);
+        QTRY_VERIFY_WITH_TIMEOUT(wholeRows(m_window->contentItem()) > before + 2, 30'000);
+        photograph(QStringLiteral("next-folded"));
+        m_demo->house.habits.setHorizonFolded(false);
+    }
+};
+
+CROWNRING_TEST(NextWindowTest, QApplication)
+#include "next_window_test.moc"

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/demo_house.h"
+#include "screen/next/rig_up_check.h"
+#include "test_class.h"
+
+#include <QTest>
+
+using namespace crownring;
+using namespace crownring::screen;
+
+namespace {
+
+/// An inspection every 100 h with 10 h of tolerance, a tenth of it left; the tolerance of another serves positioning.
+constexpr const char* programme =
+    R"({"programme":"short","revision":"1","title":"Short","source":"invented","requirements":[)"
+    R"({"id":"hundred","title":"Every hundred","source":"invented, 1","kinds":["envelope","basket","burner","cylinder"],)"
+    R"("action":"inspect","starts_from":"entered","limits":[{"clock":"minutes","every":6000,"tolerance":600}],"tolerance_for":"%1"}]})";
+
+QByteArray shed(const char* toleranceFor) {
+    QByteArray text = R"({"entry":"balloon.entered","on":"2026-01-01","balloon":"QE-ONE"}
+)";
+    for (const auto* item : {"E1|envelope", "K1|basket", "R1|burner", "C1|cylinder", "C2|cylinder"}) {
+        const auto parts = QByteArray(item).split('|');
+        text += R"({"entry":"item.entered","on":"2026-01-01","item":")" + parts[0] + R"(","kind":")" + parts[1] +
+                "\"}\n" + R"({"entry":"item.fitted","on":"2026-01-01","balloon":"QE-ONE","item":")" + parts[0] +
+                "\"}\n";
+    }
+    text += R"({"entry":"flight.logged","on":"2026-02-01","balloon":"QE-ONE","minutes":5400})";
+    text += "\n" +
+            QByteArray(
+                R"({"entry":"programme.adopted","on":"2026-01-01","everything":true,"programme":"short","document":)") +
+            QByteArray(programme).replace("%1", toleranceFor) + "}\n";
+    return text;
+}
+
+struct Shed {
+    explicit Shed(const char* toleranceFor = "flight") : house(*CivilDate::parse("2026-11-25"), false) {
+        house.desk.open(folder.filePath(QStringLiteral("record.sqlite")), shed(toleranceFor));
+    }
+    [[nodiscard]] bool ready() {
+        return QTest::qWaitFor([this] { return house.fleet.ready(); }, 60'000);
+    }
+    QTemporaryDir folder;
+    House house;
+};
+
+QString reasonOf(RigUpCheck& check, const QString& title) {
+    for (int row = 0; row < check.reasons()->count(); ++row)
+        if (check.reasons()->data(check.reasons()->index(row), ReasonModel::TitleRole).toString().contains(title))
+            return check.reasons()->data(check.reasons()->index(row), ReasonModel::TextRole).toString();
+    return {};
+}
+
+/// As it is read: a number keeps to its unit on the screen.
+QString read(QString text) { return text.replace(QChar::Nbsp, u' '); }
+
+QStringList names(RigUpCheck& check) {
+    QStringList names;
+    for (const auto& choice : check.items()->choices())
+        names += choice.value;
+    return names;
+}
+
+}
+
+class RigUpCheckTest : public QObject {
+    Q_OBJECT
+private slots:
+    void moreThanIsLeftSaysWhichLimitIsReachedAndWhen() {
+        Shed shed;
+        QVERIFY2(shed.ready(), qPrintable(shed.house.desk.trouble()));
+        In<RigUpCheck> check(shed.house);
+        check.setBalloon(QStringLiteral("QE-ONE"));
+        check.setDuration(QStringLiteral("9:00"));
+        QTRY_VERIFY_WITH_TIMEOUT(check.answered(), 30'000);
+        QVERIFY(check.mayFly());
+        check.setDuration(QStringLiteral("21:00"));
+        QTRY_VERIFY_WITH_TIMEOUT(check.answered(), 30'000);
+        QVERIFY(!check.mayFly());
+        QCOMPARE(read(reasonOf(check, QStringLiteral("E1"))),
+                 QStringLiteral("21:00 h planned: the limit at 100:00 h is reached 10:00 h into the flight. Its "
+                                "tolerance too is used up, 20:00 h into it."));
+    }
+
+    void aToleranceForPositioningCountsOnlyThen() {
+        Shed shed("positioning");
+        QVERIFY2(shed.ready(), qPrintable(shed.house.desk.trouble()));
+        In<RigUpCheck> check(shed.house);
+        check.setBalloon(QStringLiteral("QE-ONE"));
+        check.setDuration(QStringLiteral("11:00"));
+        QTRY_VERIFY_WITH_TIMEOUT(check.answered(), 30'000);
+        QVERIFY(!check.mayFly());
+        QCOMPARE(read(reasonOf(check, QStringLiteral("E1"))),
+                 QStringLiteral("11:00 h planned: the limit at 100:00 h is reached 10:00 h into the flight. Its "
+                                "tolerance, up to 20:00 h into it, only serves to reach the place of the inspection."));
+        check.setPositioning(true);
+        QTRY_VERIFY_WITH_TIMEOUT(check.answered(), 30'000);
+        QVERIFY(check.mayFly());
+    }
+
+    void aKitThatIsNoBalloonIsIncomplete() {
+        Shed shed;
+        QVERIFY2(shed.ready(), qPrintable(shed.house.desk.trouble()));
+        In<RigUpCheck> check(shed.house);
+        check.setBalloon(QStringLiteral("QE-ONE"));
+        check.toggle(QStringLiteral("K1"));
+        QTRY_VERIFY_WITH_TIMEOUT(check.answered(), 30'000);
+        QVERIFY(!check.mayFly());
+        QCOMPARE(reasonOf(check, QStringLiteral("Basket")), QStringLiteral("This kit is no whole balloon."));
+    }
+
+    void whatIsSearchedForStandsOnTop() {
+        Shed shed;
+        QVERIFY2(shed.ready(), qPrintable(shed.house.desk.trouble()));
+        In<RigUpCheck> check(shed.house);
+        check.toggle(QStringLiteral("E1"));
+        check.setWords(QStringLiteral("cyl"));
+        QCOMPARE(names(check), QStringList({QStringLiteral("C1"), QStringLiteral("C2"), QStringLiteral("E1")}));
+        check.setWords({});
+        QCOMPARE(names(check).first(), QStringLiteral("E1"));
+        QCOMPARE(check.leftOut(), 0);
+    }
+};
+
+CROWNRING_TEST(RigUpCheckTest, QCoreApplication)
+#include "rig_up_check_test.moc"
