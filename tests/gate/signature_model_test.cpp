@@ -361,7 +361,7 @@ class SignatureModelTest : public QObject {
 private slots:
     void initTestCase() {
         if (!qEnvironmentVariableIsSet("RC_PARAMS")) // a walk is seventy transactions
-            qputenv("RC_PARAMS", "max_success=40");
+            qputenv("RC_PARAMS", "max_success=25");
     }
     void noOrderOfWordsStatesMoreThanWasDone() {
         Counts counts;
