@@ -175,16 +175,16 @@ void addDefects(Document& document, const BenchFile& file, const Speech& in) {
 
 paper::Table linesTable(const BenchFile& file) {
     Table table;
-    table.columns = {{"line"}, {"item"},    {"title"}, {"state"}, {"why"},
-                     {"page"}, {"finding"}, {"by"},    {"on"},    {"source"}};
-    for (const auto& work : workLines(file.inspection, file.items))
-        table.rows.push_back(
-            {work.line ? work.line->id : work.settled->body.line, work.item ? work.item->id.text() : "", titleOf(work),
-             std::string(lineStateName(work.state())),
-             work.settled && work.settled->body.why ? std::string(whyNotName(*work.settled->body.why)) : "",
-             work.settled ? work.settled->body.page : "", work.settled ? work.settled->body.finding : "",
-             work.settled ? work.settled->by : "", work.settled ? work.settled->stamp.at.on().iso() : "",
-             std::string(work.clauseUnder(regimeOf(file.visit())))});
+    table.columns = {{"line"}, {"item"}, {"title"},  {"state"}, {"finding"},
+                     {"by"},   {"on"},   {"source"}, {"why"},   {"page"}};
+    for (const auto& work : workLines(file.inspection, file.items)) {
+        const auto* body = work.settled ? &work.settled->body : nullptr;
+        table.rows.push_back({work.line ? work.line->id : body->line, work.item ? work.item->id.text() : "",
+                              titleOf(work), std::string(lineStateName(work.state())), body ? body->finding : "",
+                              body ? work.settled->by : "", body ? work.settled->stamp.at.on().iso() : "",
+                              std::string(work.clauseUnder(regimeOf(file.visit()))),
+                              body && body->why ? std::string(whyNotName(*body->why)) : "", body ? body->page : ""});
+    }
     return table;
 }
 

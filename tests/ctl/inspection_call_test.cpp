@@ -88,7 +88,7 @@ private slots:
         QVERIFY(held > 0);
         QCOMPARE(held, heldInTheDemo("OL-2026-017"));
         const auto lines = ctl({"inspection", "show", "OL-2026-017", "--csv", "lines"}).out;
-        QVERIFY(lines.startsWith("line,item,title,state,finding,by,on,source\r\n"));
+        QVERIFY(lines.startsWith("line,item,title,state,finding,by,on,source,why,page\r\n"));
         QCOMPARE(lines.count("\r\n"), static_cast<int>(shown.at("lines").size()) + 1);
         QVERIFY(
             ctl({"inspection", "show", "OL-2026-017", "--csv", "readings"}).out.contains(",grab-strength,,135,,N,"));

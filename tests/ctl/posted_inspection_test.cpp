@@ -133,7 +133,9 @@ private slots:
                                                 {"finding", "chafed at tape 7, within limits"},
                                                 {"by", "Lee Farr"},
                                                 {"on", "2026-05-04"},
-                                                {"source", ""}}));
+                                                {"source", ""},
+                                                {"why", ""},
+                                                {"page", ""}}));
         const auto& held = shown.at("readings").at(0);
         QCOMPARE(held.at("held_at"), 133.4);
         QVERIFY(!held.contains("value"));
@@ -162,7 +164,7 @@ private slots:
         QVERIFY2(readings.at(2).startsWith("E9,grab-strength,170.1,,,N,9,11,warp,25,,,F-1,passes,"), readings.at(2));
         QVERIFY2(readings.at(3).startsWith("E9,tell-tale,110,,116,degC,"), readings.at(3));
         const auto lines = inspection({"show", "SH-7", "--csv", "lines"}).out;
-        QVERIFY(lines.startsWith("line,item,title,state,finding,by,on,source\r\n"));
+        QVERIFY(lines.startsWith("line,item,title,state,finding,by,on,source,why,page\r\n"));
         QVERIFY(lines.contains("\"chafed at tape 7, within limits\"")); // RFC 4180, section 2, rule 6
         QCOMPARE(inspection({"show", "SH-7", "--csv", "nonsense"}).code, 2);
         QCOMPARE(inspection({"show", "SH-7", "--csv", "lines", "--json"}).code, 2);

@@ -202,7 +202,9 @@ private slots:
         QVERIFY(shop.sign(Shop::signing()));
         const auto file = fileOf(shop);
         const auto headings = headingsOf(releasePaper(file, english));
-        QVERIFY2(headings.contains("Deferred defects|Open defects"), qPrintable(headings));
+        // The certificate of airworthiness review was never proven: it stands between them as not covered.
+        QVERIFY2(headings.contains("Deferred defects|Not covered") && headings.contains("|Open defects"),
+                 qPrintable(headings));
         QVERIFY2(!headings.contains("unairworthy"), qPrintable(headings));
         const auto list = blocksOf<paper::Table>(discrepancyList(file, english)).at(0);
         QCOMPARE(list.rows.size(), std::size_t(2));
