@@ -155,6 +155,8 @@ def other(value, dice):
         return dice.choice([0, 1, "x"])
     if isinstance(value, int):
         return dice.choice([value + 1, value - 1, 0 if value else 7, -value - 3, 999, 2 ** 62, -2 ** 62])
+    if isinstance(value, float):
+        return dice.choice([value + 0.5, -value - 1.0, 0.0 if value else 7.0, 1e300, float("inf")])
     if isinstance(value, bytes):
         at = dice.randrange(len(value)) if value else 0
         return bytes([*value[:at], (value[at] ^ 1) if value else 0, *value[at + 1:]])
