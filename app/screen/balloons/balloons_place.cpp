@@ -4,8 +4,10 @@
 #include "screen/desk/house.h"
 
 #include <QStringList>
+#include <QtConcurrent>
 
 #include <algorithm>
+#include <memory>
 #include <utility>
 
 namespace crownring::screen {
@@ -16,6 +18,38 @@ bool says(const QString& text, const QStringList& words) {
     return std::all_of(words.begin(), words.end(),
                        [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
 }
+
+std::vector<BalloonLine> balloonsOf(const FleetSheet& sheet, const QStringList& words) {
+    std::vector<BalloonLine> lines;
+    for (const auto& card : sheet.balloons()) {
+        auto line = balloonLine(sheet, card);
+        if (says(line.balloon + u' ' + line.title, words))
+            lines.push_back(std::move(line));
+    }
+    return lines;
+}
+
+std::vector<ItemLine> itemsOf(const FleetSheet& sheet, const QStringList& words, bool poolOnly) {
+    std::vector<const ItemFacts*> wanted;
+    for (const auto& item : sheet.items())
+        if (!poolOnly || !item.balloon)
+            wanted.push_back(&item);
+    std::sort(wanted.begin(), wanted.end(), [](const ItemFacts* a, const ItemFacts* b) {
+        return std::tie(a->kind, a->id) < std::tie(b->kind, b->id);
+    });
+    std::vector<ItemLine> lines;
+    for (const auto* item : wanted) {
+        auto line = itemLine(sheet, *item, false);
+        if (says(line.item + u' ' + line.kind + u' ' + line.about + u' ' + line.where, words))
+            lines.push_back(std::move(line));
+    }
+    return lines;
+}
+
+struct Lines {
+    std::vector<BalloonLine> balloons;
+    std::vector<ItemLine> items;
+};
 
 }
 
@@ -38,14 +72,14 @@ void BalloonsPlace::setPoolOnly(bool poolOnly) {
     look();
 }
 
-bool BalloonsPlace::ready() const { return house().fleet.ready(); }
+bool BalloonsPlace::ready() const { return m_filled; }
 
 void BalloonsPlace::look() {
     const auto before = std::exchange(m_sheet, house().fleet.sheet());
-    if (m_sheet && m_sheet->mends(before))
+    if (m_sheet && m_sheet->mends(before) && !m_filling)
         showMend();
     else if (m_sheet)
-        showAll();
+        fillAgain();
     emit changed();
 }
 
@@ -58,30 +92,23 @@ void BalloonsPlace::showMend() {
         m_items.change(itemLine(*m_sheet, *m_sheet->item(item), false));
 }
 
-void BalloonsPlace::showAll() {
+/// Off the screen's thread: a large fleet has tens of thousands of lines.
+void BalloonsPlace::fillAgain() {
+    const auto turn = ++m_turn;
+    m_filling = true;
     const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
-    std::vector<BalloonLine> balloons;
-    for (const auto& card : m_sheet->balloons()) {
-        auto line = balloonLine(*m_sheet, card);
-        if (says(line.balloon + u' ' + line.title, words))
-            balloons.push_back(std::move(line));
-    }
-    m_balloons.show(std::move(balloons));
-
-    std::vector<const ItemFacts*> wanted;
-    for (const auto& item : m_sheet->items())
-        if (!m_poolOnly || !item.balloon)
-            wanted.push_back(&item);
-    std::sort(wanted.begin(), wanted.end(), [](const ItemFacts* a, const ItemFacts* b) {
-        return std::tie(a->kind, a->id) < std::tie(b->kind, b->id);
-    });
-    std::vector<ItemLine> items;
-    for (const auto* item : wanted) {
-        auto line = itemLine(*m_sheet, *item, false);
-        if (says(line.item + u' ' + line.kind + u' ' + line.about + u' ' + line.where, words))
-            items.push_back(std::move(line));
-    }
-    m_items.show(std::move(items));
+    hear(QtConcurrent::run([sheet = m_sheet, words, poolOnly = m_poolOnly] {
+             return std::make_shared<Lines>(Lines{balloonsOf(*sheet, words), itemsOf(*sheet, words, poolOnly)});
+         }),
+         this, [this, turn](const std::shared_ptr<Lines>& lines) {
+             if (turn != m_turn)
+                 return;
+             m_filling = false;
+             m_filled = true;
+             m_balloons.show(std::move(lines->balloons));
+             m_items.show(std::move(lines->items));
+             emit changed();
+         });
 }
 
 }
