@@ -4,10 +4,8 @@
 #include "screen/desk/house.h"
 
 #include <QStringList>
-#include <QtConcurrent>
 
 #include <algorithm>
-#include <memory>
 #include <utility>
 
 namespace crownring::screen {
@@ -18,38 +16,6 @@ bool says(const QString& text, const QStringList& words) {
     return std::all_of(words.begin(), words.end(),
                        [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
 }
-
-std::vector<BalloonLine> balloonsOf(const FleetSheet& sheet, const QStringList& words) {
-    std::vector<BalloonLine> lines;
-    for (const auto& card : sheet.balloons()) {
-        auto line = balloonLine(sheet, card);
-        if (says(line.balloon + u' ' + line.title, words))
-            lines.push_back(std::move(line));
-    }
-    return lines;
-}
-
-std::vector<ItemLine> itemsOf(const FleetSheet& sheet, const QStringList& words, bool poolOnly) {
-    std::vector<const ItemFacts*> wanted;
-    for (const auto& item : sheet.items())
-        if (!poolOnly || !item.balloon)
-            wanted.push_back(&item);
-    std::sort(wanted.begin(), wanted.end(), [](const ItemFacts* a, const ItemFacts* b) {
-        return std::tie(a->kind, a->id) < std::tie(b->kind, b->id);
-    });
-    std::vector<ItemLine> lines;
-    for (const auto* item : wanted) {
-        auto line = itemLine(sheet, *item, false);
-        if (says(line.item + u' ' + line.kind + u' ' + line.about + u' ' + line.where, words))
-            lines.push_back(std::move(line));
-    }
-    return lines;
-}
-
-struct Lines {
-    std::vector<BalloonLine> balloons;
-    std::vector<ItemLine> items;
-};
 
 }
 
@@ -72,14 +38,14 @@ void BalloonsPlace::setPoolOnly(bool poolOnly) {
     look();
 }
 
-bool BalloonsPlace::ready() const { return m_filled; }
+bool BalloonsPlace::ready() const { return house().fleet.ready(); }
 
 void BalloonsPlace::look() {
     const auto before = std::exchange(m_sheet, house().fleet.sheet());
-    if (m_sheet && m_sheet->mends(before) && !m_filling)
+    if (m_sheet && m_sheet->mends(before))
         showMend();
     else if (m_sheet)
-        fillAgain();
+        showAll();
     emit changed();
 }
 
@@ -92,23 +58,30 @@ void BalloonsPlace::showMend() {
         m_items.change(itemLine(*m_sheet, *m_sheet->item(item), false));
 }
 
-/// Off the screen's thread: a large fleet has tens of thousands of lines.
-void BalloonsPlace::fillAgain() {
-    const auto turn = ++m_turn;
-    m_filling = true;
+void BalloonsPlace::showAll() {
     const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
-    hear(QtConcurrent::run([sheet = m_sheet, words, poolOnly = m_poolOnly] {
-             return std::make_shared<Lines>(Lines{balloonsOf(*sheet, words), itemsOf(*sheet, words, poolOnly)});
-         }),
-         this, [this, turn](const std::shared_ptr<Lines>& lines) {
-             if (turn != m_turn)
-                 return;
-             m_filling = false;
-             m_filled = true;
-             m_balloons.show(std::move(lines->balloons));
-             m_items.show(std::move(lines->items));
-             emit changed();
-         });
+    std::vector<BalloonLine> balloons;
+    for (const auto& card : m_sheet->balloons()) {
+        auto line = balloonLine(*m_sheet, card);
+        if (says(line.balloon + u' ' + line.title, words))
+            balloons.push_back(std::move(line));
+    }
+    m_balloons.show(std::move(balloons));
+
+    std::vector<const ItemFacts*> wanted;
+    for (const auto& item : m_sheet->items())
+        if (!m_poolOnly || !item.balloon)
+            wanted.push_back(&item);
+    std::sort(wanted.begin(), wanted.end(), [](const ItemFacts* a, const ItemFacts* b) {
+        return std::tie(a->kind, a->id) < std::tie(b->kind, b->id);
+    });
+    std::vector<ItemLine> items;
+    for (const auto* item : wanted) {
+        auto line = itemLine(*m_sheet, *item, false);
+        if (says(line.item + u' ' + line.kind + u' ' + line.about + u' ' + line.where, words))
+            items.push_back(std::move(line));
+    }
+    m_items.show(std::move(items));
 }
 
 }

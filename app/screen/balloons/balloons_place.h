@@ -37,7 +37,7 @@ signals:
 private:
     void movedIn() override;
     void look();
-    void fillAgain();
+    void showAll();
     void showMend();
 
     Sheet m_sheet; ///< what the lists show
@@ -45,9 +45,6 @@ private:
     ItemModel m_items;
     QString m_words;
     bool m_poolOnly = false;
-    int m_turn = 0;
-    bool m_filling = false;
-    bool m_filled = false;
 };
 
 }
