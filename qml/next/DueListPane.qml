@@ -18,6 +18,28 @@ Item {
     signal opened(index: int)
     signal fold
 
+    // What is filtered or grouped otherwise is looked at from its beginning, once it is there.
+    property bool another: false
+    Connections {
+        target: pane.place
+        function onFilterChanged() {
+            pane.another = true;
+        }
+        function onListed() {
+            if (pane.another)
+                toTop.start();
+            pane.another = false;
+        }
+    }
+    Timer {
+        id: toTop
+        interval: 0
+        onTriggered: {
+            rows.positionViewAtBeginning();
+            groups.positionViewAtBeginning();
+        }
+    }
+
     Component {
         id: head
         Column {

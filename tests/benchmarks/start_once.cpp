@@ -29,8 +29,8 @@ class Stopwatch : public QObject {
 public:
     Stopwatch(QQuickWindow& window, const Fleet& fleet, qint64 began) : m_window(window), m_began(began) {
         connect(&window, &QQuickWindow::frameSwapped, this, &Stopwatch::frame);
-        connect(&fleet, &Fleet::changed, this, [this, &fleet] {
-            m_filled = fleet.ready();
+        connect(&fleet, &Fleet::listed, this, [this, &fleet] {
+            m_filled = fleet.list() != nullptr;
             m_window.update();
         });
     }

@@ -197,12 +197,13 @@ private slots:
         In<BalloonsPlace> place(m_demo->house);
         Tester balloons(place.balloons(), strict);
         Tester items(place.items(), strict);
-        QCOMPARE(place.balloons()->count(), 40);
-        QCOMPARE(place.items()->count(), static_cast<int>(sheet()->items().size()));
+        QTRY_COMPARE_WITH_TIMEOUT(place.balloons()->count(), 40, 30'000);
+        const auto all = static_cast<int>(sheet()->items().size());
+        QCOMPARE(place.items()->count(), all);
         place.setPoolOnly(true);
-        QVERIFY(place.items()->count() > 0 && place.items()->count() < static_cast<int>(sheet()->items().size()));
+        QTRY_VERIFY_WITH_TIMEOUT(place.items()->count() > 0 && place.items()->count() < all, 30'000);
         place.setWords(QStringLiteral("ova"));
-        QCOMPARE(place.balloons()->count(), 1);
+        QTRY_COMPARE_WITH_TIMEOUT(place.balloons()->count(), 1, 30'000);
 
         In<SubjectPage> page(m_demo->house);
         Tester dues(page.dues(), strict);

@@ -158,7 +158,7 @@ private:
     }
 
 private slots:
-    void init() {
+    void initTestCase() {
         m_demo = std::make_unique<DemoHouse>();
         QVERIFY2(m_demo->ready(), qPrintable(m_demo->house.desk.trouble()));
     }
@@ -175,7 +175,7 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(next.ready() && soonest.ready(), 30'000);
         int mended = 0;
         int refused = 0;
-        for (int i = 0; i < 60; ++i) {
+        for (int i = 0; i < 40; ++i) {
             const auto before = house().fleet.sheet();
             const auto entry = company.something();
             const auto id = post(entry);
@@ -188,7 +188,7 @@ private slots:
             mended += kept->mends(before) ? 1 : 0;
             QVERIFY(kept != before);
             QCOMPARE(kept->mends(before), !std::holds_alternative<ItemFitted>(entry.body));
-            if (i % 5 != 4)
+            if (i % 8 != 7)
                 continue;
             const auto anew = askedAnew();
             compareRows(*kept, *anew);
@@ -227,19 +227,21 @@ private slots:
                              QList<int>(sifted.spread.calendar[std::size_t(bin)].begin(),
                                         sifted.spread.calendar[std::size_t(bin)].end()));
             }
-            for (const auto& card : anew->balloons()) {
-                const auto line = balloonLine(*anew, card);
-                const auto at = balloons.balloons()->find(line.balloon);
-                const auto text = [&](int role) {
-                    return balloons.balloons()->data(balloons.balloons()->index(at), role).toString();
-                };
-                QCOMPARE(text(BalloonModel::FlownRole), line.flown);
-                QCOMPARE(text(BalloonModel::WorstRole), line.worst);
-                QCOMPARE(text(BalloonModel::LeftRole), line.left);
-            }
+            const auto registerShows = [&] {
+                return std::ranges::all_of(anew->balloons().pointers(), [&](const BalloonCard* card) {
+                    const auto line = balloonLine(*anew, *card);
+                    const auto at = balloons.balloons()->find(line.balloon);
+                    const auto text = [&](int role) {
+                        return balloons.balloons()->data(balloons.balloons()->index(at), role).toString();
+                    };
+                    return text(BalloonModel::FlownRole) == line.flown && text(BalloonModel::WorstRole) == line.worst &&
+                           text(BalloonModel::LeftRole) == line.left;
+                });
+            };
+            QTRY_VERIFY_WITH_TIMEOUT(registerShows(), 30'000);
         }
-        qInfo("%d of 60 mended, %d refused", mended, refused);
-        QVERIFY(mended > 30);
+        qInfo("%d of 40 mended, %d refused", mended, refused);
+        QVERIFY(mended > 20);
     }
 
     void oneFlightTouchesTheRowsOfWhatFlewAlone() {
