@@ -156,6 +156,8 @@ private slots:
         form.correct(entry);
         QTRY_VERIFY_WITH_TIMEOUT(form.isOpen(), 30'000);
         set(form, "document.lines.0.title", QStringLiteral("Rope handles, four"));
+        form.save(); // tried out first: what it moves is shown
+        QTRY_VERIFY_WITH_TIMEOUT(!form.follows().isEmpty(), 30'000);
         QVERIFY2(save(form), qPrintable(form.problem()));
         QTRY_VERIFY_WITH_TIMEOUT(named(shop.lines(), QStringLiteral("Rope handles, four")) != nullptr, 30'000);
         QVERIFY(named(shop.lines(), QStringLiteral("Rope handles counted")) == nullptr);
