@@ -9,8 +9,7 @@ namespace {
 
 constexpr std::array<std::string_view, questionKindCount> names = {
     "fitted-elsewhere", "fitted-again", "removed-not-fitted", "clock-backward", "clock-differs",
-    "entered-twice",    "not-entered",  "correction-idle",    "unreadable",
-    "only-stated"};
+    "entered-twice",    "not-entered",  "correction-idle",    "unreadable",     "only-stated"};
 
 }
 

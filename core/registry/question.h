@@ -24,7 +24,7 @@ struct Question {
         NotEntered,       ///< spoken of, but never entered, or its entry was voided
         CorrectionIdle,   ///< a correction whose result would make no sense: it was left out
         Unreadable,       ///< an entry that an earlier program let in and nobody can read: nothing follows from it
-        OnlyStated,       ///< what a due date counts from is said, and neither signed in the record nor on a named paper
+        OnlyStated, ///< what a due date counts from is said, and neither signed in the record nor on a named paper
     };
     Kind kind = Kind::NotEntered;
     std::string subject; ///< an item id or a registration; the entry's id where that is all that can be read

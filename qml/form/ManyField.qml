@@ -35,6 +35,7 @@ FocusScope {
         Keys.onEnterPressed: chosen.clicked()
         onClicked: many.asked()
         contentItem: Text {
+            textFormat: Text.PlainText
             leftPadding: Theme.gap
             rightPadding: Theme.vast
             text: chosen.text

@@ -93,6 +93,7 @@ Sheet {
                         sheet.close();
                     }
                     contentItem: Text {
+                        textFormat: Text.PlainText
                         text: day.modelData.number
                         color: day.modelData.inMonth ? Theme.ink : Theme.inkSoft
                         font.pixelSize: Theme.text

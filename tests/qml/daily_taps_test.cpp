@@ -227,8 +227,7 @@ private slots:
         save(hand);
         if (QTest::currentTestFailed())
             return;
-        QCOMPARE(m_demo->house.fleet.sheet()->itemsOf(Registration(name.toStdString())).size(),
-                 std::size_t{8});
+        QCOMPARE(m_demo->house.fleet.sheet()->itemsOf(Registration(name.toStdString())).size(), std::size_t{8});
         const auto envelope = (name + QStringLiteral("-envelope-name")).toStdString();
         const auto* facts = m_demo->house.fleet.sheet()->item(ItemId(envelope));
         QVERIFY(facts != nullptr && facts->serial == name.toStdString() + "-envelope-serial");

@@ -139,8 +139,8 @@ private slots:
         const auto pulled = shop.pull(12, R"("value":250)").ids.front();
         QVERIFY(shop.sign(Shop::signing()));
         QVERIFY(!textOf(inspectionReport(fileOf(shop), english)).contains("First written"));
-        shop.say(R"({"entry":"entry.corrected","on":"2026-06-20","by":"Ada Rhos","note":"misread","replaces":")" + pulled.text() +
-                 R"(","with":{"value":205,"note":"digits were swapped"}})");
+        shop.say(R"({"entry":"entry.corrected","on":"2026-06-20","by":"Ada Rhos","note":"misread","replaces":")" +
+                 pulled.text() + R"(","with":{"value":205,"note":"digits were swapped"}})");
         const auto report = inspectionReport(fileOf(shop), english);
         const auto corrections = blocksOf<paper::Table>(report).back();
         QCOMPARE(corrections.rows.size(), std::size_t(2));

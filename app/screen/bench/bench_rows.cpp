@@ -64,8 +64,7 @@ QString sectionTitle(const Inspection& inspection, const WorkLine& work) {
 }
 
 bool isOnlyALook(const BenchFile& file, const WorkLine& work) {
-    const bool unread =
-        work.line && work.item && work.line->isTest() && !isRead(file, *work.item, work.line->readings);
+    const bool unread = work.line && work.item && work.line->isTest() && !isRead(file, *work.item, work.line->readings);
     return work.state() == LineState::Open && hasReadings(file, work) && !work.asksTester() && !unread;
 }
 

@@ -69,8 +69,7 @@ std::optional<Phrase> farFromStated(const Measured& reading, const Unit& given, 
         const auto& stated = limit.proof ? limit.proof : limit.least;
         const double most = limit.proof ? 1.2 : 2.2;
         if (stated && stated->value() > 0 && reading.value.value() > most * stated->value())
-            return Phrase{DoubtPhrase::FarFromStated,
-                          {termOf(*quantity), reading.value.as(given), stated->as(given)}};
+            return Phrase{DoubtPhrase::FarFromStated, {termOf(*quantity), reading.value.as(given), stated->as(given)}};
     }
     return std::nullopt;
 }

@@ -9,7 +9,7 @@ namespace crownring {
 
 enum class DoubtPhrase : std::uint8_t {
     IsThatSo,
-    IsItRather, ///< %5: what may have been meant
+    IsItRather,    ///< %5: what may have been meant
     FarFromStated, ///< %3: what the manual states; %4 is not there
 };
 

@@ -256,12 +256,6 @@ std::string licenceOf(const BenchFile& file, const Signing& signing) {
     return {};
 }
 
-/// In the language of the statement that is signed.
-std::string namedFor(const ItemFacts& item) {
-    const auto name = std::string(itemKindName(item.kind)) + " " + item.id.text();
-    return item.serial ? name + ", serial number " + *item.serial : name;
-}
-
 Argument titleOf(const ItemFacts& item) {
     Argument title = Phrase{ReleasePhrase::Item, {termOf(item.kind), item.id}};
     if (item.type)
@@ -324,7 +318,8 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
         facts.totalTime = envelope->clock.minutes;
     }
     for (const auto& item : file.items)
-        facts.items.push_back({item.kind, namedFor(item), titleOf(item), item.clock.minutes});
+        facts.items.push_back(
+            {item.kind, namedInStatement(item.kind, item.id, item.serial), titleOf(item), item.clock.minutes});
     if (!inspection.checklist.lines.empty() || !inspection.lines.empty())
         facts.extent.push_back(extentOf(file));
     for (const auto& repair : inspection.repairs)

@@ -143,6 +143,11 @@ private:
 
 }
 
+std::string namedInStatement(ItemKind kind, const ItemId& item, const std::optional<std::string>& serial) {
+    const auto name = std::string(itemKindName(kind)) + " " + item.text();
+    return serial ? name + ", serial number " + *serial : name;
+}
+
 bool isAircraft(const ReleaseFacts& facts) {
     const auto has = [&](ItemKind kind) {
         return std::ranges::find(facts.items, kind, &ReleasedItem::kind) != facts.items.end();

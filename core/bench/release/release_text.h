@@ -59,6 +59,9 @@ struct ReleaseSection {
     bool operator==(const ReleaseSection&) const = default;
 };
 
+/// In the language of the statement that is signed: "basket B1, serial number 88".
+[[nodiscard]] std::string namedInStatement(ItemKind kind, const ItemId& item, const std::optional<std::string>& serial);
+
 /// An envelope, a basket, a burner and at least one cylinder, on one balloon: less is no aircraft, and is certified by
 /// the names of its items (14 CFR 43.11(a)(4) lets a component be certified).
 [[nodiscard]] bool isAircraft(const ReleaseFacts& facts);
