@@ -96,11 +96,18 @@ std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in) {
     return lines;
 }
 
+bool listsExceptions(const BenchFile& file) {
+    const auto& closed = file.inspection.closed;
+    const bool listed = closed ? closed->body.outcome == Outcome::Discrepancies
+                               : regimeOf(file.visit()) == Regime::Us14Cfr && isPeriodic(file.visit());
+    return listed && !file.excepted.empty();
+}
+
 bool hasOpenDefects(const BenchFile& file) {
     const auto isCleared = [&](const Said<DefectFound>& found) {
         return lastOf(file.inspection.cleared, found.body.defect) != nullptr;
     };
-    return !file.excepted.empty() || !std::ranges::all_of(file.inspection.found, isCleared) ||
+    return listsExceptions(file) || !std::ranges::all_of(file.inspection.found, isCleared) ||
            std::ranges::any_of(file.items, [](const ItemFacts& item) { return !openDefects(item).empty(); });
 }
 

@@ -152,7 +152,7 @@ paper::Document discrepancyList(const BenchFile& file, const Speech& in) {
         if (line.open)
             table.rows.push_back({std::to_string(table.rows.size() + 1), line.item, line.what,
                                   severityText(line.severity, in), line.state});
-    for (const auto& each : file.excepted)
+    for (const auto& each : listsExceptions(file) ? file.excepted : std::vector<Excepted>{})
         table.rows.push_back({std::to_string(table.rows.size() + 1), each.item.text(), in.say(each.title),
                               in.say(SheetPhrase::BarsFlight), std::string(standingText(each.standing))});
     if (table.rows.empty())

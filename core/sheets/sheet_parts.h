@@ -38,6 +38,8 @@ struct DefectLine {
     bool bars = false;     ///< open, and bars flight on that day
 };
 [[nodiscard]] std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in);
+/// What stands against flight beside the work is on the list of discrepancies; a release names it as not covered.
+[[nodiscard]] bool listsExceptions(const BenchFile& file);
 [[nodiscard]] bool hasOpenDefects(const BenchFile& file);
 /// "bars flight", "minor"
 [[nodiscard]] std::string severityText(Severity severity, const Speech& in);
