@@ -41,6 +41,7 @@ Json jsonOf(const InspectionCard& card) {
             {"opened", card.opened.iso()},
             {"by", card.by},
             {"outcome", card.outcome ? Json(outcomeName(*card.outcome)) : Json()},
+            {"revoked", card.revoked},
             {"closed", card.closed ? Json(card.closed->iso()) : Json()},
             {"signatory", card.signatory ? Json(card.signatory->text()) : Json()}};
 }
@@ -76,7 +77,8 @@ int run(const InspectionListOptions& options, const Common& common) {
         list.push_back(jsonOf(card));
         table.rows.push_back(
             {card.inspection.text(), subjectOf(card), card.visit, card.opened.iso(),
-             card.outcome ? std::string(outcomeName(*card.outcome)) + " " + card.closed->iso() : "open"});
+             (card.outcome ? std::string(outcomeName(*card.outcome)) + " " + card.closed->iso() : "open") +
+                 (card.revoked ? ", withdrawn since" : "")});
     }
     if (options.json)
         print({{"on", day->iso()}, {"inspections", list}});

@@ -228,6 +228,8 @@ QString Words::limits(const Requirement& requirement) {
 QString Words::because(const Assessment& state) {
     switch (state.because) {
     case Because::Limits:
+        if (state.standing == Standing::Unproven && std::ranges::any_of(state.limits, &LimitState::isProven))
+            return tr("What its clock showed when it was last done is not recorded: correct that entry to state it.");
         return state.standing == Standing::Unproven ? tr("The record holds nothing that its clock can start from.")
                                                     : QString();
     case Because::NotRequired:

@@ -144,6 +144,16 @@ Result<void> readSupport(Books& books, BenchFile& file) {
     dropLater(then->items, closed.stamp);
     for (const auto& refusal : refusals(*then, signingOf(closed)))
         file.unsupported.push_back(problemOf(refusal));
+    if (closed.body.outcome != Outcome::Released)
+        return {};
+    const auto credited = books.doneUnder(file.inspection.id.text());
+    if (!credited)
+        return tl::unexpected(credited.error());
+    const auto accomplished = accomplishments(*then);
+    for (const auto& each : *credited)
+        if (std::ranges::find(accomplished, Work{each.item, each.requirement}) == accomplished.end())
+            file.unsupported.push_back(
+                Problem{ReleaseFault::NotAccomplished, {each.requirement, each.item, file.inspection.id}, {}, {}});
     return {};
 }
 
@@ -199,13 +209,21 @@ Result<BenchFile> benchFileBefore(Books& books, const InspectionId& id, const En
     auto told = books.told({Subject::Inspection, id.text(), {}, CivilDate::last()});
     if (!told)
         return tl::unexpected(told.error());
+    // What is dated after the signature is no part of it.
+    const auto signature = std::ranges::find(*told, closing, [](const JournalLine& line) { return line.entry.id; });
+    if (signature != told->end())
+        std::erase_if(*told,
+                      [at = stampOf(nowOf(*signature))](const JournalLine& line) { return at < stampOf(nowOf(line)); });
     std::erase_if(*told, [&](const JournalLine& line) { return line.entry.id == closing; });
     return fileOf(books, inspectionFrom(id, *told), on);
 }
 
 Result<std::vector<InspectionCard>> inspectionsOn(Books& books, CivilDate on) {
     const auto told =
-        books.told({Subject::Inspection, {}, {kindName<InspectionOpened>(), kindName<InspectionClosed>()}, on});
+        books.told({Subject::Inspection,
+                    {},
+                    {kindName<InspectionOpened>(), kindName<InspectionClosed>(), kindName<ReleaseRevoked>()},
+                    on});
     if (!told)
         return tl::unexpected(told.error());
     std::vector<InspectionCard> cards;
@@ -214,8 +232,19 @@ Result<std::vector<InspectionCard>> inspectionsOn(Books& books, CivilDate on) {
         const auto& now = nowOf(line);
         if (const auto* opened = std::get_if<InspectionOpened>(&now.body)) {
             if (places.emplace(opened->inspection, cards.size()).second)
-                cards.push_back(
-                    {opened->inspection, opened->visit, opened->balloon, opened->items, now.on, now.by, {}, {}, {}});
+                cards.push_back({opened->inspection,
+                                 opened->visit,
+                                 opened->balloon,
+                                 opened->items,
+                                 now.on,
+                                 now.by,
+                                 {},
+                                 {},
+                                 {},
+                                 false});
+        } else if (const auto* revoked = std::get_if<ReleaseRevoked>(&now.body)) {
+            if (const auto place = places.find(revoked->inspection); place != places.end())
+                cards[place->second].revoked = true;
         } else if (const auto* closed = std::get_if<InspectionClosed>(&now.body)) {
             const auto place = places.find(closed->inspection);
             if (place == places.end() || cards[place->second].outcome)

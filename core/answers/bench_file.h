@@ -32,6 +32,7 @@ struct InspectionCard {
     std::optional<Outcome> outcome; ///< absent: open
     std::optional<CivilDate> closed;
     std::optional<PersonId> signatory;
+    bool revoked = false; ///< the release was withdrawn since
 };
 
 /// All inspections opened up to a day: open ones first, then the latest closed.

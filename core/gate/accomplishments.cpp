@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
 #include "bench/release/accomplished.h"
+#include "bench/release/signed_phrase.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
+#include "measure/duration_text.h"
 #include "problem/faults/release_fault.h"
 
 #include <algorithm>
@@ -20,6 +22,7 @@ public:
     struct Answer {
         std::optional<CivilDate> on; ///< nothing where the batch does not release it
         std::vector<Work> work;
+        std::vector<ItemFacts> items; ///< with the clocks that are signed for
     };
     Result<const Answer*> by(const InspectionId& inspection) {
         const auto known = m_known.find(inspection);
@@ -33,7 +36,7 @@ public:
             const auto file = benchFileBefore(m_batch.books, inspection, entry.id, entry.on);
             if (!file)
                 return tl::unexpected(file.error());
-            answer = {entry.on, accomplishments(*file)};
+            answer = {entry.on, accomplishments(*file), file->items};
         }
         return &m_known.emplace(inspection, std::move(answer)).first->second;
     }
@@ -54,7 +57,36 @@ Findings judged(Released& released, const InspectionId& inspection, const Entry&
     if (std::ranges::find((*answer)->work, Work{done.item, done.requirement}) == (*answer)->work.end())
         return std::vector{Problem{
             ReleaseFault::NotAccomplished, {done.requirement, done.item, inspection}, {{}, line, "requirement"}}};
+    const auto item = std::ranges::find((*answer)->items, done.item, &ItemFacts::id);
+    const auto differs = [](const auto& stated, const auto& shown) { return stated && stated != shown; };
+    if (item != (*answer)->items.end() &&
+        (differs(done.clock.minutes, item->clock.minutes) || differs(done.clock.landings, item->clock.landings) ||
+         differs(done.clock.inflations, item->clock.inflations)))
+        return std::vector{Problem{ReleaseFault::OtherText,
+                                   {Phrase{SignedPhrase::Clocks, {}},
+                                    item->clock.minutes ? Argument(hoursAndMinutes(*item->clock.minutes)) : Argument()},
+                                   {{}, line, "clock"}}};
     return std::vector<Problem>{};
+}
+
+/// An inspection under a name that accomplished something before it was there.
+Findings takenNames(const Batch& batch) {
+    std::vector<Problem> problems;
+    for (const auto& [entry, line] : batch.entries) {
+        const auto* opened = std::get_if<InspectionOpened>(&entry.body);
+        if (!opened)
+            continue;
+        const auto under = batch.books.doneUnder(opened->inspection.text());
+        if (!under)
+            return tl::unexpected(atLine(under.error(), line));
+        const auto isOfBatch = [&](const DoneUnder& each) {
+            return std::ranges::any_of(batch.entries,
+                                       [&](const NumberedEntry& other) { return other.entry.id == each.entry; });
+        };
+        if (!std::ranges::all_of(*under, isOfBatch))
+            problems.push_back(Problem{ReleaseFault::NamedBefore, {opened->inspection}, {{}, line, "inspection"}});
+    }
+    return problems;
 }
 
 /// A correction that leaves what was accomplished, and by which inspection, as it was written adds nothing.
@@ -73,7 +105,10 @@ Result<bool> addsNothing(Journal& journal, const Entry& entry, const Requirement
 }
 
 Findings askAccomplishments(const Batch& batch) {
-    std::vector<Problem> problems;
+    auto taken = takenNames(batch);
+    if (!taken)
+        return taken;
+    auto problems = std::move(*taken);
     Released released(batch);
     for (const auto& [entry, line] : batch.entries) {
         const auto now = standingAs<RequirementDone>(batch.journal, entry);

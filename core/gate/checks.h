@@ -27,6 +27,8 @@ namespace crownring {
 
 /// NotReleasable for what is written down as accomplished by an inspection of the record, unless that is released in
 /// the same batch, on the same day, and its lines and readings accomplish it.
+/// A clock that is stated with it is the one signed for. NotReleasable, too, for an inspection under a name that
+/// accomplished something before.
 [[nodiscard]] Findings askAccomplishments(const Batch& batch);
 
 /// NotReleasable for a defect under the name of one that is open.

@@ -40,14 +40,10 @@ void compare(const JournalLine& root, const RequirementDone& written, int line, 
         problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with"}});
 }
 
-/// A correction under a signature that does not say by whom it is, or why.
-Result<bool> isUnsaid(const Batch& batch, const Entry& entry, const JournalLine& root) {
-    const auto inspection = inspectionOf(root.entry.body);
-    const auto isBlank = [](const std::string& text) { return text.find_first_not_of(" \t\n\r") == std::string::npos; };
-    if (!inspection || (!isBlank(entry.by) && !isBlank(entry.note)))
-        return false;
+/// The inspection was closed before the entry came.
+Result<bool> isSigned(const Batch& batch, const Entry& entry, const InspectionId& inspection) {
     const auto closed =
-        batch.books.told({Subject::Inspection, inspection->text(), {kindName<InspectionClosed>()}, CivilDate::last()});
+        batch.books.told({Subject::Inspection, inspection.text(), {kindName<InspectionClosed>()}, CivilDate::last()});
     if (!closed)
         return tl::unexpected(closed.error());
     const auto written = batch.journal.line(entry.id);
@@ -55,6 +51,15 @@ Result<bool> isUnsaid(const Batch& batch, const Entry& entry, const JournalLine&
         return tl::unexpected(written.error());
     return std::ranges::any_of(*closed,
                                [&](const JournalLine& each) { return *written && each.number < (*written)->number; });
+}
+
+/// A correction under a signature that does not say by whom it is, or why.
+Result<bool> isUnsaid(const Batch& batch, const Entry& entry, const JournalLine& root) {
+    const auto inspection = inspectionOf(root.entry.body);
+    const auto isBlank = [](const std::string& text) { return text.find_first_not_of(" \t\n\r") == std::string::npos; };
+    if (!inspection || (!isBlank(entry.by) && !isBlank(entry.note)))
+        return false;
+    return isSigned(batch, entry, *inspection);
 }
 
 }
@@ -79,9 +84,21 @@ Findings askSignedWords(const Batch& batch) {
             continue;
         if (const auto* closing = std::get_if<InspectionClosed>(&root->entry.body))
             compare(*root, *closing, line, problems);
-        if (const auto* revoked = std::get_if<ReleaseRevoked>(&root->entry.body);
-            revoked && revoked->inspection != std::get<ReleaseRevoked>(root->current->body).inspection)
-            problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with/inspection"}});
+        if (const auto* revoked = std::get_if<ReleaseRevoked>(&root->entry.body)) {
+            if (revoked->inspection != std::get<ReleaseRevoked>(root->current->body).inspection)
+                problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with/inspection"}});
+            if (momentOf(root->entry) != momentOf(*root->current))
+                problems.push_back(Problem{BenchFault::SignatureDayIsFixed, {}, {{}, line, "with/on"}});
+        }
+        if (const auto* opened = std::get_if<InspectionOpened>(&root->entry.body)) {
+            const auto closed = isSigned(batch, entry, opened->inspection);
+            if (!closed)
+                return tl::unexpected(atLine(closed.error(), line));
+            const auto& now = std::get<InspectionOpened>(root->current->body);
+            // Its name is what all that was said of it goes by; once it is signed, what was to be done stands.
+            if (opened->inspection != now.inspection || (*closed && *opened != now))
+                problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with"}});
+        }
         if (const auto* done = std::get_if<RequirementDone>(&root->entry.body)) {
             const auto inspection = accomplishedBy(batch.books, *done);
             if (!inspection)

@@ -65,6 +65,13 @@ struct ItemDay {
     CivilDate day;
 };
 
+/// What was written down as accomplished, item and requirement, by the inspection or paper that it names.
+struct DoneUnder {
+    EntryId entry;
+    ItemId item;
+    RequirementId requirement;
+};
+
 class Books {
 public:
     virtual ~Books() = default;
@@ -74,6 +81,8 @@ public:
     virtual Result<std::vector<ItemFacts>> facts(const Scope& scope, CivilDate on) = 0;
     /// Live adoptions dated on or before `on`, in the order of their stamps.
     virtual Result<std::vector<AdoptedProgramme>> adoptions(CivilDate on) = 0;
+    /// What names this reference, by stamp; whatever became of an inspection of that name.
+    virtual Result<std::vector<DoneUnder>> doneUnder(const std::string& ref) = 0;
     /// Balloons entered on or before `on`, by registration.
     virtual Result<std::vector<BalloonCard>> balloons(CivilDate on) = 0;
     /// Live flights of a balloon from `first` to `last`, both inclusive, in order.

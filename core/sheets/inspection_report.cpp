@@ -191,6 +191,7 @@ paper::Table linesTable(const BenchFile& file) {
 paper::Document inspectionReport(const BenchFile& file, const Speech& in) {
     auto document = blankSheet(file, SheetPhrase::Report, in);
     addDraftNote(document, file, in);
+    addSince(document, file, in);
     document.blocks.emplace_back(headFacts(file, in));
     document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::Items)});
     document.blocks.emplace_back(itemsTable(file, in));

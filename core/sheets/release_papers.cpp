@@ -66,20 +66,6 @@ void addSections(Document& document, ReleaseFacts facts, const Speech& in) {
     }
 }
 
-/// What the record says by now against what was signed.
-void addSince(Document& document, const BenchFile& file, const Speech& in) {
-    if (const auto& revoked = file.inspection.revoked)
-        document.blocks.emplace_back(
-            Paragraph{in.say(SheetPhrase::Withdrawn, {who(revoked->by, revoked->stamp.at.on()), revoked->body.reason}),
-                      Emphasis::Strong});
-    if (file.unsupported.empty())
-        return;
-    auto text = in.say(SheetPhrase::NotSupported);
-    for (const auto& each : file.unsupported)
-        text += "\n" + in.say(messageOf(each));
-    document.blocks.emplace_back(Paragraph{std::move(text), Emphasis::Strong});
-}
-
 void addSeal(Document& document, const BenchFile& file, const Speech& in) {
     if (file.inspection.closed && file.inspection.closed->body.seal) {
         const auto& seal = *file.inspection.closed->body.seal;

@@ -63,6 +63,19 @@ void addDraftNote(paper::Document& document, const BenchFile& file, const Speech
             paper::Paragraph{in.say(SheetPhrase::DraftNote, {file.on}), paper::Emphasis::Strong});
 }
 
+void addSince(paper::Document& document, const BenchFile& file, const Speech& in) {
+    if (const auto& revoked = file.inspection.revoked)
+        document.blocks.emplace_back(paper::Paragraph{
+            in.say(SheetPhrase::Withdrawn, {who(revoked->by, revoked->stamp.at.on()), revoked->body.reason}),
+            paper::Emphasis::Strong});
+    if (file.unsupported.empty())
+        return;
+    auto text = in.say(SheetPhrase::NotSupported);
+    for (const auto& each : file.unsupported)
+        text += "\n" + in.say(messageOf(each));
+    document.blocks.emplace_back(paper::Paragraph{std::move(text), paper::Emphasis::Strong});
+}
+
 paper::Signature signatureOf(const BenchFile& file, const Speech& in) {
     paper::Signature signature;
     const auto& closed = file.inspection.closed;

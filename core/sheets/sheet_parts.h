@@ -19,6 +19,8 @@ namespace crownring {
 [[nodiscard]] ReleaseFacts factsOf(const BenchFile& file);
 /// Says on the paper itself that nothing of it is signed; nothing once it is closed.
 void addDraftNote(paper::Document& document, const BenchFile& file, const Speech& in);
+/// What the record says by now against what was signed: that it was withdrawn, or is no longer supported.
+void addSince(paper::Document& document, const BenchFile& file, const Speech& in);
 [[nodiscard]] paper::Signature signatureOf(const BenchFile& file, const Speech& in);
 [[nodiscard]] std::string placeText(const PanelPlace& place, const Speech& in);
 /// "≥ 133.4 N", "98 N", "104 to below 110 °C"

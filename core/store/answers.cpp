@@ -97,6 +97,25 @@ Result<std::string> SqlRecord::programmeDocument(const ProgrammeId& programme) {
     return guarded([&] { return AdoptionReader(*m_connection).latestDocument(programme); });
 }
 
+Result<std::vector<DoneUnder>> SqlRecord::doneUnder(const std::string& ref) {
+    return guarded([&] {
+        Statement rows(*m_connection,
+                       "SELECT d.entry_id, i.text, r.text FROM done d"
+                       " JOIN name i ON i.name_no = d.item_no JOIN name r ON r.name_no = d.requirement_no"
+                       " WHERE d.ref = ? ORDER BY d.at, d.entry_id");
+        rows.run(ref);
+        std::vector<DoneUnder> done;
+        while (rows.next()) {
+            DoneUnder each;
+            each.entry = rows.read<EntryId>();
+            each.item = rows.read<ItemId>();
+            each.requirement = rows.read<RequirementId>();
+            done.push_back(std::move(each));
+        }
+        return done;
+    });
+}
+
 Result<std::vector<BalloonCard>> SqlRecord::balloons(CivilDate on) {
     return guarded([&] { return BalloonReader(*m_connection).cards(on); });
 }

@@ -22,6 +22,7 @@ public:
 
     Result<std::vector<ItemFacts>> facts(const Scope& scope, CivilDate on) override;
     Result<std::vector<AdoptedProgramme>> adoptions(CivilDate on) override;
+    Result<std::vector<DoneUnder>> doneUnder(const std::string& ref) override;
     Result<std::vector<BalloonCard>> balloons(CivilDate on) override;
     Result<std::vector<LoggedFlight>> flights(const Registration& balloon, CivilDate first, CivilDate last) override;
     Result<std::vector<Question>> questions() override;

@@ -61,6 +61,7 @@ Item {
                     required property string value
                     required property string label
                     required property string detail
+                    required property int number
                     required property int standing
                     required property bool chosen // it bars flight
                     readonly property string item: pane.desk.itemOfDefect(row.value)
@@ -109,6 +110,7 @@ Item {
                             }
                             Button {
                                 objectName: "bench.defect." + row.index + ".defer"
+                                visible: row.number !== 1 // what is a danger to flight waits for nobody
                                 text: qsTr("Defer …")
                                 Accessible.name: qsTr("Defer: %1").arg(row.label)
                                 onClicked: pane.act("defect.deferred", row.value, row.item)

@@ -72,6 +72,7 @@ public:
     }
     Result<Verdict> verify(const std::function<bool(double)>&) override { return Verdict{}; }
     Result<std::vector<ItemFacts>> facts(const Scope&, CivilDate) override { return std::vector<ItemFacts>{}; }
+    Result<std::vector<DoneUnder>> doneUnder(const std::string&) override { return std::vector<DoneUnder>{}; }
     Result<std::vector<AdoptedProgramme>> adoptions(CivilDate) override { return std::vector<AdoptedProgramme>{}; }
     Result<std::vector<Question>> questions() override { return std::vector<Question>{}; }
     Result<std::string> programmeDocument(const ProgrammeId&) override { return std::string(); }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/accomplished.h"
+#include "problem/faults/release_fault.h"
 #include "said.h"
 #include "signing_attempt.h"
 #include "test_class.h"
@@ -34,6 +35,14 @@ std::string correction(const std::string& of, const std::string& with) {
 std::string doneBy(const char* ref, const char* item = "E1", const char* requirement = "ml.inspection") {
     return R"({"entry":"requirement.done","on":"2026-06-02","item":")" + std::string(item) + R"(","requirement":")" +
            requirement + R"(","ref":)" + quoted(ref) + "}";
+}
+
+std::string doneAt(std::string done, int minutes) {
+    return done.insert(done.size() - 1, R"(,"clock":{"minutes":)" + std::to_string(minutes) + "}");
+}
+
+std::string lineOn(const std::string& on) {
+    return R"({"entry":"line.settled","line":"envelope.scoop","item":"E1","state":"done","on":)" + quoted(on);
 }
 
 }
@@ -182,6 +191,39 @@ private slots:
         refused(doneBy(name.c_str())); // and not afterwards
         // A paper is a paper: it is somebody else's word.
         shop.say(doneBy("work order 12"));
+    }
+    void nothingIsAccomplishedBeforeTheInspectionIsThere() {
+        Shop shop;
+        shop.say(doneBy("V-1", "E1", "ml.arc-review")); // a paper, as it seems
+        const auto problems = problemsOf(
+            shop.record(),
+            R"({"entry":"inspection.opened","on":"2026-06-01","inspection":"V-1","visit":"part-ml-inspection","items":["E1"]})");
+        QCOMPARE(problems.size(), std::size_t{1});
+        QCOMPARE(problems.front().fault, Fault(ReleaseFault::NamedBefore));
+        QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+    }
+    void aClockIsTheOneSignedFor() {
+        Shop shop;
+        const auto closing = shop.ready(Visit::PartMlInspection).closing();
+        const auto problems =
+            problemsOf(shop.record(), closing + "\n" + doneAt(doneBy(shop.inspection.text().c_str()), 99999));
+        QCOMPARE(problems.size(), std::size_t{1});
+        QCOMPARE(problems.front().where.key, std::string("clock"));
+        QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+        QVERIFY(
+            problemsOf(shop.record(), closing + "\n" + doneAt(doneBy(shop.inspection.text().c_str()), 12000)).empty());
+    }
+    void whatIsDoneInAVisitIsDatedInIt() {
+        Shop before;
+        before.ready(Visit::PartMlInspection).say(lineOn("2025-06-01") + before.about() + "}");
+        expectRefused(before, Shop::signing(), "order", "");
+        // What is dated after the signature is no part of it: the gate and the paper agree.
+        Shop after;
+        after.open(Visit::PartMlInspection).carriedOut({"envelope.scoop"}).measured();
+        after.say(lineOn("2026-06-05") + after.about() + "}");
+        const auto problems = problemsOf(after.record(), after.closing());
+        QCOMPARE(problems.size(), std::size_t{1});
+        QCOMPARE(problems.front().fault, Fault(ReleaseFault::LineOpen));
     }
     void whatItAccomplishedIsNotCorrectedIntoSomethingElse() {
         Shop shop;

@@ -2,6 +2,7 @@
 #include "acts/shop.h"
 #include "answers/bench_file.h"
 #include "answers/closing.h"
+#include "problem/faults/release_fault.h"
 #include "said.h"
 #include "test_class.h"
 
@@ -125,6 +126,28 @@ private slots:
         QCOMPARE(later.items[0].clock.minutes, std::optional(Minutes{12000}));
         const auto facts = shop.record().facts({Registration("QE-ONE"), {}}, day("2026-06-05")).value();
         QCOMPARE(facts[0].clock.minutes, std::optional(Minutes{12090}));
+    }
+    void whatWasToBeDoneStandsUnderTheSignature() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection);
+        const auto opening = shop.now().opened.id;
+        expectTurnedAway(shop, correction(opening, R"({"inspection":"another"})"), Code::CannotAmend);
+        QVERIFY(shop.sign(Shop::signing()));
+        for (const char* with : {R"({"items":["E1","E2"]})", R"({"visit":"part-ml-special"})", R"({"balloon":null})",
+                                 R"({"work":null})", R"({"inspection":"another"})"})
+            expectTurnedAway(shop, correction(opening, with), Code::CannotAmend);
+    }
+    void aLineCorrectedAwayTakesItsGroundAway() {
+        Shop shop;
+        shop.open(Visit::PartMlInspection, {{ItemId("E1"), RequirementId("ml.arc-review")}}).carriedOut().measured();
+        QVERIFY(shop.sign(Shop::signing()));
+        const auto lines = shop.now().lines;
+        const auto survey =
+            std::ranges::find(lines, "papers.review-survey", [](const auto& line) { return line.body.line; });
+        shop.say(correction(survey->id, R"({"state":"not-applicable","why":"other","finding":"never done"})"));
+        const auto file = benchFile(shop.record(), shop.inspection, day("2026-06-20")).value();
+        QCOMPARE(file.unsupported.size(), std::size_t{1});
+        QCOMPARE(file.unsupported.front().fault, Fault(ReleaseFault::NotAccomplished));
     }
     void nothingMoreIsTaken() {
         Shop shop;

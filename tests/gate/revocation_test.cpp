@@ -72,6 +72,13 @@ private slots:
         refused(R"({"entry":"entry.voided","on":"2026-06-11","reason":"it was right","voids":)" + quoted(taken) + "}");
         QCOMPARE(standingOfInspection(shop), Standing::Unproven);
     }
+    void itsDayStands() {
+        Shop shop;
+        QVERIFY(shop.ready(Visit::PartMlInspection).sign(Shop::signing()));
+        const auto taken = shop.say(withdrawal(shop)).ids.at(0).text();
+        QCOMPARE(problemsOf(shop.record(), correction(taken, R"({"on":"2999-01-01"})")).front().code(),
+                 Code::CannotAmend);
+    }
     void evidenceIsWhatItRestsOn() {
         Shop shop;
         shop.adopt("part-ml-hot-air");

@@ -21,7 +21,7 @@ Choice choiceOf(const InspectionCard& card) {
             : BenchPlace::tr("%1 · open since %2").arg(visit, inward(card.opened.iso()));
     return {inward(card.inspection.text()),
             BenchWords::subject(card.balloon, card.items),
-            detail,
+            card.revoked ? BenchPlace::tr("%1, withdrawn since").arg(detail) : detail,
             static_cast<int>(card.items.size()),
             -1,
             !card.outcome};

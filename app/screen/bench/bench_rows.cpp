@@ -65,7 +65,9 @@ QString sectionTitle(const Inspection& inspection, const WorkLine& work) {
 
 bool isOnlyALook(const BenchFile& file, const WorkLine& work) {
     const bool unread = work.line && work.item && work.line->isTest() && !isRead(file, *work.item, work.line->readings);
-    return work.state() == LineState::Open && hasReadings(file, work) && !work.asksTester() && !unread;
+    // That nothing was found says nothing of work that is to be carried out.
+    const bool errand = work.line && !work.line->onlyWith.empty();
+    return work.state() == LineState::Open && hasReadings(file, work) && !work.asksTester() && !unread && !errand;
 }
 
 CheckRow rowOf(const BenchFile& file, const WorkLine& work) {
@@ -112,14 +114,15 @@ std::vector<Choice> defectRows(const BenchFile& file) {
         for (const auto& open : openDefects(item)) {
             const auto state = assessDefect(open, item, file.on);
             const bool barring = bars(open, item, file.on);
-            const auto word = barring         ? BenchRows::tr("bars flight")
-                              : open.deferred ? BenchRows::tr("deferred: %1").arg(inward(open.deferred->what))
-                                              : BenchRows::tr("does not bar flight");
+            const auto word = isGrounding(*open.found) ? BenchRows::tr("danger to flight, never deferred")
+                              : barring                ? BenchRows::tr("bars flight")
+                              : open.deferred          ? BenchRows::tr("deferred: %1").arg(inward(open.deferred->what))
+                                                       : BenchRows::tr("does not bar flight");
             const auto* governs = governingLimit(state);
             const auto limit = governs ? Words::left(*governs) : QString();
             defects.push_back({inward(open.found->defect.text()), words::said(whatOf(*open.found)),
-                               joined({inward(item.id.text()), word, limit}, QStringLiteral(" · ")), -1,
-                               static_cast<int>(state.standing), barring});
+                               joined({inward(item.id.text()), word, limit}, QStringLiteral(" · ")),
+                               isGrounding(*open.found) ? 1 : 0, static_cast<int>(state.standing), barring});
         }
     return defects;
 }

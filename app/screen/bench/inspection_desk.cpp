@@ -248,7 +248,7 @@ void InspectionDesk::showParts() {
         const bool open = work.state() == LineState::Open;
         ++all[static_cast<std::size_t>(part - parts.begin())];
         part->number += open ? 1 : 0;
-        ++m_linesAll;
+        m_linesAll += !work.line || work.line->required ? 1 : 0;
         m_linesOpen += work.isMissing() ? 1 : 0;
     }
     if (m_part.isEmpty() && !parts.empty()) {

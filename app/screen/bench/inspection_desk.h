@@ -36,7 +36,8 @@ class InspectionDesk : public crownring::screen::Resident {
     Q_PROPERTY(int restOpen READ restOpen NOTIFY changed FINAL)   ///< lines that `settleRest` would settle
     Q_PROPERTY(int linesOpen READ linesOpen NOTIFY changed FINAL) ///< required ones, in all parts
     Q_PROPERTY(int linesAll READ linesAll NOTIFY changed FINAL)
-    /// value: id; label: what was found; detail: item and state; standing: of its row; chosen: it bars flight
+    /// value: id; label: what was found; detail: item and state; number: 1 where nobody may defer it; standing: of its
+    /// row; chosen: it bars flight
     Q_PROPERTY(crownring::screen::ChoiceModel* defects READ defects CONSTANT FINAL)
     Q_PROPERTY(int barring READ barring NOTIFY changed FINAL) ///< open defects that bar flight
     /// Repairs made and parts replaced. label: what; detail: where, who

@@ -63,10 +63,13 @@ void EntryForm::beginAtBench(const QString& kind, const QString& inspection, con
     auto& given = m_writing.given = Json::object();
     if (!inspection.isEmpty())
         given["inspection"] = outward(inspection);
-    if (!defect.isEmpty())
+    if (!defect.isEmpty()) {
         given["defect"] = outward(defect);
-    else if (m_writing.kind == kindName<DefectFound>())
+        m_about = tr("%1 on %2").arg(defect, item);
+        emit changed();
+    } else if (m_writing.kind == kindName<DefectFound>()) {
         given["defect"] = outward(inspection) + " " + newEntryId().text().substr(0, 13);
+    }
     if (!item.isEmpty() && m_writing.kind.starts_with("defect."))
         given["item"] = outward(item);
 }

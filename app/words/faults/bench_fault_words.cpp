@@ -29,10 +29,10 @@ Sources sourcesOf(BenchFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "independent-certifying-staff, inspection-authorization …")};
     case BenchFault::SignatureIsFixed:
         return {QT_TRANSLATE_NOOP("Problem", "what was signed is not corrected into something else"),
-                QT_TRANSLATE_NOOP("Problem", "void the closing with a reason, and close the inspection again")};
+                QT_TRANSLATE_NOOP("Problem", "withdraw the release with release.revoked, then inspect and sign again")};
     case BenchFault::SignatureDayIsFixed:
         return {QT_TRANSLATE_NOOP("Problem", "the day and time of a signature are not corrected into others"),
-                QT_TRANSLATE_NOOP("Problem", "void the closing with a reason, and close the inspection again")};
+                QT_TRANSLATE_NOOP("Problem", "withdraw the release with release.revoked, then inspect and sign again")};
     case BenchFault::EntryMissing:
         return {QT_TRANSLATE_NOOP("Problem", "the record holds no entry '%1'"),
                 QT_TRANSLATE_NOOP("Problem", "verify the record")};

@@ -75,7 +75,7 @@ Sources sourcesOf(ReleaseFault fault) {
                                              "airworthiness is not for a balloon that may not fly")};
     case ReleaseFault::OtherText:
         return {QT_TRANSLATE_NOOP("Problem", "what is signed as %1 is not what the record composes, which is '%2'"),
-                QT_TRANSLATE_NOOP("Problem", "write what the record composes, or leave it to the program")};
+                QT_TRANSLATE_NOOP("Problem", "write what the record composes")};
     case ReleaseFault::NotAccomplished:
         return {QT_TRANSLATE_NOOP("Problem", "the inspection '%3' did not accomplish '%1' on %2"),
                 QT_TRANSLATE_NOOP("Problem", "leave it out: what was done is what its lines and readings say")};
@@ -104,6 +104,12 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::CorrectedUnsaid:
         return {QT_TRANSLATE_NOOP("Problem", "the inspection '%1' is signed: who corrects it, and why, is not said"),
                 QT_TRANSLATE_NOOP("Problem", "name yourself in by, and the reason in the note of the correction")};
+    case ReleaseFault::SaidBefore:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is dated before the inspection was opened on %2"),
+                QT_TRANSLATE_NOOP("Problem", "what is done in a visit is dated in it: correct the day, or do it again")};
+    case ReleaseFault::NamedBefore:
+        return {QT_TRANSLATE_NOOP("Problem", "something is written down as accomplished under the name '%1' already"),
+                QT_TRANSLATE_NOOP("Problem", "give the inspection another name, or correct the reference of that entry")};
     case ReleaseFault::MayNotSign:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
                 QT_TRANSLATE_NOOP("Problem", "have it signed by who is entitled to")};

@@ -8,6 +8,8 @@ namespace crownring::words {
 
 const char* sourceOf(BarredPhrase phrase) {
     switch (phrase) {
+    case BarredPhrase::NobodyNamed:
+        return QT_TRANSLATE_NOOP("Phrase", "nobody is named who signs");
     case BarredPhrase::NotEntitled:
         return QT_TRANSLATE_NOOP("Phrase", "%1 is not entitled as %2");
     case BarredPhrase::Ended:

@@ -8,6 +8,7 @@
 namespace crownring {
 
 enum class BarredPhrase : std::uint8_t {
+    NobodyNamed,
     NotEntitled,       ///< %2: the capacity
     Ended,             ///< %2: the capacity, %3: the last good day
     NotYet,            ///< %2: the capacity, %3: the first day

@@ -61,6 +61,8 @@ std::string_view ruleOf(Regime regime) {
 
 /// Whether the record entitles the person to the capacity at all, on that day, for that balloon.
 std::optional<Barred> notEntitled(std::span<const Entitlement> entitlements, const Signatory& signatory) {
+    if (signatory.person.empty())
+        return Barred{{BarredPhrase::NobodyNamed, {}}, std::string(ruleOf(regimeOf(signatory.capacity)))};
     Shortfall nearest{-1, {BarredPhrase::NotEntitled, {signatory.person, termOf(signatory.capacity)}}};
     for (const auto& entitlement : entitlements) {
         if (entitlement.person != signatory.person || entitlement.capacity != signatory.capacity)

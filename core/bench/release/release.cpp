@@ -66,6 +66,22 @@ private:
 
     void askOrder() {
         const auto opened = m_file.inspection.opened.stamp.at.on();
+        for (const auto& line : m_file.inspection.lines)
+            if (line.stamp.at.on() < opened)
+                refuse({Refusal::Kind::Order,
+                        ReleaseFault::SaidBefore,
+                        {line.body.line, opened},
+                        {},
+                        line.body.line,
+                        line.body.item});
+        for (const auto* reading : speakingReadings(m_file.inspection))
+            if (reading->stamp.at.on() < opened)
+                refuse({Refusal::Kind::Order,
+                        ReleaseFault::SaidBefore,
+                        {readOn(reading->body), opened},
+                        {},
+                        reading->body.line,
+                        reading->body.item});
         if (m_signing.on < opened)
             refuse({Refusal::Kind::Order, ReleaseFault::BeforeOpening, {opened}, {}});
     }

@@ -59,6 +59,10 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"stays-revoked", Code::NotReleasable};
     case ReleaseFault::CorrectedUnsaid:
         return {"corrected-unsaid", Code::CannotAmend};
+    case ReleaseFault::SaidBefore:
+        return {"said-before", Code::NotReleasable};
+    case ReleaseFault::NamedBefore:
+        return {"named-before", Code::NotReleasable};
     case ReleaseFault::MayNotSign:
         return {"may-not-sign", Code::NotReleasable};
     case ReleaseFault::MayNotDefer:

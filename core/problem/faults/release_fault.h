@@ -34,6 +34,8 @@ enum class ReleaseFault : std::uint8_t {
     NoReleaseToRevoke,   ///< %1: the inspection
     NobodyRevokes,
     CorrectedUnsaid, ///< %1: the inspection
+    SaidBefore,      ///< %1: the line or the reading, %2: the day of the opening
+    NamedBefore,     ///< %1: the inspection
     StaysRevoked,    ///< %1: the inspection
     MayNotSign,      ///< %1: why
     MayNotDefer,     ///< %1: why
