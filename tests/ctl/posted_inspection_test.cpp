@@ -115,7 +115,8 @@ private slots:
                              {"by", "Lee Farr"},
                              {"outcome", "released"},
                              {"closed", "2026-05-06"},
-                             {"signatory", "Ines Holt"}}));
+                             {"signatory", "Ines Holt"},
+                             {"revoked", false}}));
         QVERIFY(inspection({"list", "--on", "2026-11-25"}).out.contains("released 2026-05-06"));
         QCOMPARE(inspection({"list", "--on", "2026-05-05", "--json"}).document().at("inspections").at(0).at("outcome"),
                  json());

@@ -133,7 +133,7 @@ private slots:
         const auto opening = shop.now().opened.id;
         expectTurnedAway(shop, correction(opening, R"({"inspection":"another"})"), Code::CannotAmend);
         QVERIFY(shop.sign(Shop::signing()));
-        for (const char* with : {R"({"items":["E1","E2"]})", R"({"visit":"part-ml-special"})", R"({"balloon":null})",
+        for (const char* with : {R"({"checklist":null})", R"({"visit":"part-ml-special"})", R"({"balloon":null})",
                                  R"({"work":null})", R"({"inspection":"another"})"})
             expectTurnedAway(shop, correction(opening, with), Code::CannotAmend);
     }

@@ -89,7 +89,8 @@ Json itemOf(Json part, ItemKind kind, bool fresh) {
 std::vector<FormField> WholeBalloon::fields() {
     std::vector<FormField> fields{plannedField("balloon", tr("Registration"), Kind::Text, true),
                                   plannedField("title", tr("Name or type"), Kind::Text),
-                                  plannedField("programme", tr("Rules it flies under"), Kind::OneOf),
+                                  plannedField("programme", tr("Rules it flies under"), Kind::Several, false,
+                                               tr("All that bind it: an item follows several at once.")),
                                   plannedField("operations", tr("Operations"), Kind::Several, false,
                                                tr("Some requirements bind the operation, not the balloon.")),
                                   plannedField("on", tr("Since when the record speaks of it"), Kind::Date, true),
@@ -143,10 +144,9 @@ std::vector<Json> WholeBalloon::entries(const Json& gathered, bool fresh) {
     entries.insert(entries.end(), items.begin(), items.end());
     for (const auto& item : items)
         entries.push_back({{"entry", kindName<ItemFitted>()}, {"balloon", balloon}, {"item", item.at("item")}});
-    if (gathered.contains("programme"))
-        entries.push_back({{"entry", kindName<ProgrammeAdopted>()},
-                           {"programme", gathered.at("programme")},
-                           {"balloons", Json::array({balloon})}});
+    for (const auto& programme : gathered.value("programme", Json::array()))
+        entries.push_back(
+            {{"entry", kindName<ProgrammeAdopted>()}, {"programme", programme}, {"balloons", Json::array({balloon})}});
     for (auto& entry : entries) {
         entry["on"] = gathered.at("on");
         entry["by"] = gathered.at("by");
