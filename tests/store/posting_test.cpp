@@ -199,7 +199,7 @@ private slots:
                               Kind::EnteredTwice, Kind::OnlyStated})); // only what counts by now: the later one
         posted(*scratch.record,
                R"({"entry":"entry.voided","on":"2024-06-01","voids":"ghost","reason":"never happened"})");
-        QCOMPARE(scratch.record->questions().value().size(), std::size_t{4});
+        QCOMPARE(scratch.record->questions().value().size(), std::size_t{5});
     }
     void anItemWhoseEntryIsVoidedIsAsked() {
         Scratch scratch;
