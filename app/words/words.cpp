@@ -251,7 +251,7 @@ QString Words::because(const Assessment& state) {
     case Because::RowFull:
         return tr("It was done too often in a row; the fuller act is required first.");
     case Because::Defect:
-        return tr("An open defect: clear it, or have it deferred by who is entitled to.");
+        return tr("An open defect: it is put right and cleared or, where the rules let it wait, deferred by who may.");
     case Because::Deferred:
         return tr("A defect that was put off: it is to be cleared before its limit.");
     case Because::Fabric:
