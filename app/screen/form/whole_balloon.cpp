@@ -129,7 +129,7 @@ std::vector<std::string> WholeBalloon::nameless(const Json& gathered) {
 }
 
 std::vector<Json> WholeBalloon::entries(const Json& gathered, bool fresh) {
-    const auto balloon = gathered.at("balloon");
+    const auto& balloon = gathered.at("balloon");
     std::vector<Json> items;
     for (const auto kind : singleParts)
         if (const auto part = gathered.find(itemKindName(kind)); part != gathered.end() && part->contains("item"))
