@@ -264,7 +264,7 @@ void addJournal(CLI::App& app, Chosen& chosen) {
 
 void addBackup(CLI::App& app, Chosen& chosen) {
     const auto [call, options] =
-        begin<BackupOptions>(app, chosen, "backup", "Write a verified copy of the record to a file");
+        begin<BackupOptions>(app, chosen, "backup", "Write a copy of the record to a file, its chain checked");
     call->add_option("FILE", options->file, "The copy")->required();
     call->add_flag("--force", options->force, "Replace an older copy of this record, or what is no database");
     call->add_flag("--json", alwaysJson);
