@@ -31,8 +31,8 @@ public:
     virtual Result<void> rebuild() = 0;
     /// Those of the ends of chains that were acknowledged once whose entry is not in the record, or is another one.
     virtual Result<std::vector<Acknowledged>> missing(const std::vector<Acknowledged>& expected) = 0;
-    /// Writes a verified copy (SQLite only). What may be replaced, writing/target.h says; of records only an older copy
-    /// of this one, all of whose entries and photographs it holds, that nobody has open.
+    /// Writes a copy whose chain and references are checked (SQLite only). What may be replaced, writing/target.h says;
+    /// of records only an older copy of this one, all of whose entries and photographs it holds, that nobody has open.
     /// @return FileExists, FileUnwritable; StoreFailed where the copy does not pass
     virtual Result<void> backUpTo(const std::string& file, Replace replace = Replace::Never) = 0;
     /// Empty, or why the record may only be read: its file or folder cannot be written, or it is of a later version.

@@ -105,11 +105,13 @@ Sources sourcesOf(ReleaseFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "the inspection '%1' is signed: who corrects it, and why, is not said"),
                 QT_TRANSLATE_NOOP("Problem", "name yourself in by, and the reason in the note of the correction")};
     case ReleaseFault::SaidBefore:
-        return {QT_TRANSLATE_NOOP("Problem", "%1 is dated before the inspection was opened on %2"),
-                QT_TRANSLATE_NOOP("Problem", "what is done in a visit is dated in it: correct the day, or do it again")};
+        return {
+            QT_TRANSLATE_NOOP("Problem", "%1 is dated before the inspection was opened on %2"),
+            QT_TRANSLATE_NOOP("Problem", "what is done in a visit is dated in it: correct the day, or do it again")};
     case ReleaseFault::NamedBefore:
-        return {QT_TRANSLATE_NOOP("Problem", "something is written down as accomplished under the name '%1' already"),
-                QT_TRANSLATE_NOOP("Problem", "give the inspection another name, or correct the reference of that entry")};
+        return {
+            QT_TRANSLATE_NOOP("Problem", "something is written down as accomplished under the name '%1' already"),
+            QT_TRANSLATE_NOOP("Problem", "give the inspection another name, or correct the reference of that entry")};
     case ReleaseFault::MayNotSign:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
                 QT_TRANSLATE_NOOP("Problem", "have it signed by who is entitled to")};
