@@ -60,18 +60,30 @@ std::vector<std::int64_t> SqlRecord::itemsOf(const Scope& scope, CivilDate on) {
 }
 
 Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on) {
-    return guarded([&] {
-        auto& totals = m_projector.totals();
-        if (!scope.balloon && scope.items.empty())
-            return withReadings(FactsReader(*m_connection, m_names, totals, false).read(on, std::nullopt));
-        const auto items = itemsOf(scope, on);
-        FactsReader reader(*m_connection, m_names, totals, true);
+    return answered([&] {
+        const bool whole = !scope.balloon && scope.items.empty();
+        FactsReader reader(*m_connection, m_names, m_projector.totals(), !whole);
+        if (whole) {
+            auto facts = reader.read(on, std::nullopt);
+            check(reader.accounts());
+            return withReadings(std::move(facts));
+        }
         std::vector<ItemFacts> facts;
-        for (const auto item : items)
+        for (const auto item : itemsOf(scope, on)) {
             for (auto& each : reader.read(on, item))
                 facts.push_back(std::move(each));
+            check(reader.accounts());
+        }
         return withReadings(std::move(facts));
     });
+}
+
+void SqlRecord::check(const std::vector<Account>& accounts) {
+    // A record of a later version may keep them in another way.
+    if (m_readOnlyReason && m_readOnlyReason->fault == Fault(StoreFault::Newer))
+        return;
+    for (const auto& account : accounts)
+        tallies().check(account);
 }
 
 /// Few defects are of a reading alone, so each is looked up by itself.
@@ -90,7 +102,12 @@ std::vector<ItemFacts> SqlRecord::withReadings(std::vector<ItemFacts> facts) {
 }
 
 Result<std::vector<AdoptedProgramme>> SqlRecord::adoptions(CivilDate on) {
-    return guarded([&] { return AdoptionReader(*m_connection).read(on, m_documents); });
+    return answered([&] {
+        AdoptionReader reader(*m_connection);
+        auto adoptions = reader.read(on, m_documents);
+        check({reader.account()});
+        return adoptions;
+    });
 }
 
 Result<std::string> SqlRecord::programmeDocument(const ProgrammeId& programme) {
@@ -142,13 +159,13 @@ Result<std::vector<Question>> SqlRecord::questions() {
 
 Result<void> SqlRecord::fabric(const std::vector<ItemId>& items, CivilDate on,
                                const std::function<void(const FabricHistory&)>& take) {
-    return guarded([&] {
+    return answered([&] {
         FabricReader reader(*m_connection, m_names);
         if (items.empty())
-            return reader.readAll(on, take);
+            return check({reader.readAll(on, take)});
         for (const auto& item : items)
             if (const auto number = m_names.find(item))
-                reader.readOne(*number, on, take);
+                check({reader.readOne(*number, on, take)});
     });
 }
 

@@ -64,10 +64,12 @@ std::string utcNow() { return QDateTime::currentDateTimeUtc().toString(Qt::ISODa
 
 SqlRecord::Writing::Writing(SqlRecord& record)
     : m_record(record), m_interrupted(record), m_transaction(*record.m_connection) {
+    record.m_inTransaction = true;
     record.forgetWhatOthersWrote();
 }
 
 SqlRecord::Writing::~Writing() {
+    m_record.m_inTransaction = false;
     m_record.m_journal.forget();
     if (!m_committed)
         m_record.forget();
@@ -188,7 +190,7 @@ Results<Receipt> SqlRecord::appendOnce(std::vector<NumberedEntry>& entries, cons
         }
         writing = nullptr;
         line = 0;
-        m_projector.settle();
+        tallies().settle(m_projector.settle());
         if (const auto end = m_journal.finishWriting(); !entries.empty())
             receipt.end = end;
         if (judge)
@@ -206,6 +208,8 @@ Results<Receipt> SqlRecord::appendOnce(std::vector<NumberedEntry>& entries, cons
         if (writing && error.is(StoreFault::Refused) &&
             guarded([&] { return m_journal.has(*writing); }).value_or(false))
             return tl::unexpected(Problems{Problem{StoreFault::IdKnown, {*writing}, {file, line, "id"}}});
+        if (isDamage(error.problem().fault))
+            m_readOnlyReason = error.problem();
         return tl::unexpected(Problems{placed(error.problem(), file, line)});
     }
 }
@@ -237,13 +241,17 @@ Results<Receipt> SqlRecord::lookedUp(Receipt receipt, Problem unknown) {
 }
 
 Result<void> SqlRecord::rebuild() {
-    if (m_readOnlyReason)
+    if (m_readOnlyReason && !isDamage(m_readOnlyReason->fault))
         return tl::unexpected(*m_readOnlyReason);
     return withServer([&] {
         return guarded([&] {
             Writing transaction(*this);
-            remake(m_journal, m_projector);
+            // What was altered in the journal itself must not become what answers rest on.
+            if (const auto verdict = m_journal.verify({}); !verdict.intact)
+                throw StoreError(Problem{StoreFault::JournalAltered, {verdict.reason.value_or(Phrase())}});
+            remake(m_journal, m_projector, tallies());
             transaction.commit();
+            m_readOnlyReason.reset();
         });
     });
 }

@@ -16,7 +16,9 @@ std::vector<JournalLine> SqlRecord::readableLines(const std::vector<EntryId>& id
 }
 
 Result<std::vector<JournalLine>> SqlRecord::told(const Told& asked) {
-    return guarded([&] {
+    return answered([&] {
+        if (asked.subject == Subject::Type)
+            check({ToldReader(*m_connection).accountOfTypes()});
         const auto number = asked.name ? m_names.find(asked.subject, *asked.name) : std::nullopt;
         if (asked.name && !number)
             return std::vector<JournalLine>();

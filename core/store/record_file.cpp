@@ -54,7 +54,8 @@ std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, cons
             Names names(*connection);
             JournalTable journal(*connection);
             Projector projector(*connection, names);
-            remake(journal, projector);
+            Tallies tallies(*connection, names, projector.totals());
+            remake(journal, projector, tallies);
         });
     }
     return std::make_unique<SqlRecord>(std::move(connection), writer.empty() ? thisMachine() : writer, readOnly);
@@ -76,7 +77,15 @@ std::optional<Problem> whyNoRecordAt(const std::string& location) {
 
 SqlRecord::SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, std::optional<Problem> readOnlyReason)
     : m_connection(std::move(connection)), m_writer(std::move(writer)), m_readOnlyReason(std::move(readOnlyReason)),
-      m_names(*m_connection), m_journal(*m_connection), m_projector(*m_connection, m_names) {}
+      m_names(*m_connection), m_journal(*m_connection), m_projector(*m_connection, m_names) {
+    m_projector.beforeTouch([this](const Touch& touch) { tallies().check(touch); });
+}
+
+Tallies& SqlRecord::tallies() {
+    if (!m_tallies)
+        m_tallies = std::make_unique<Tallies>(*m_connection, m_names, m_projector.totals());
+    return *m_tallies;
+}
 
 Result<void> SqlRecord::backUpTo(const std::string& file, Replace replace) {
     const Interrupted interrupted(*this); // a copy is not made inside a transaction

@@ -24,6 +24,8 @@ Result<std::unique_ptr<Snapshot>> SqlRecord::snapshot() {
         [&] { return guarded([&]() -> std::unique_ptr<Snapshot> { return std::make_unique<Held>(*this); }); });
 }
 
+std::unique_ptr<Snapshot> SqlRecord::oneState() { return m_inTransaction ? nullptr : std::make_unique<Held>(*this); }
+
 SqlRecord::Interrupted::Interrupted(SqlRecord& record) : m_record(record) { record.m_reading.reset(); }
 
 SqlRecord::Interrupted::~Interrupted() {

@@ -7,8 +7,24 @@
 #include "store/projection/projector.h"
 #include "store/queries/adoption_reader.h"
 #include "store/record_file.h"
+#include "store/tally/tallies.h"
 
 namespace crownring {
+
+/// Runs `act`, which may throw `StoreError`, and gives what it returns or the problem.
+template <class Act>
+auto guarded(Act act) -> Result<decltype(act())> {
+    try {
+        if constexpr (std::is_void_v<decltype(act())>) {
+            act();
+            return {};
+        } else {
+            return act();
+        }
+    } catch (const StoreError& error) {
+        return tl::unexpected(error.problem());
+    }
+}
 
 class SqlRecord final : public Record {
 public:
@@ -53,6 +69,13 @@ private:
     /// With what failed where a defect says no more than that a reading did.
     [[nodiscard]] std::vector<ItemFacts> withReadings(std::vector<ItemFacts> facts);
     class Held;
+    /// For answers of several questions: null inside a write transaction, which is one state by itself.
+    [[nodiscard]] std::unique_ptr<Snapshot> oneState();
+    /// Runs `act` on one state of the record. What is found not intact may only be read from then on.
+    template <class Act>
+    auto answered(Act act) -> Result<decltype(act())>;
+    [[nodiscard]] Tallies& tallies();
+    void check(const std::vector<Account>& accounts);
     class Interrupted;
     class Writing;
     /// Runs `act`; once more where the server was lost and is there again. Nothing of the first time was written then.
@@ -75,6 +98,8 @@ private:
     Names m_names;
     JournalTable m_journal;
     Projector m_projector;
+    std::unique_ptr<Tallies> m_tallies;       ///< once they were needed
+    bool m_inTransaction = false;             ///< a write transaction is open
     std::optional<ReadTransaction> m_reading; ///< while a snapshot is held
     int m_snapshots = 0;
     Documents m_documents;
@@ -92,6 +117,17 @@ public:
 private:
     SqlRecord& m_record;
 };
+
+template <class Act>
+auto SqlRecord::answered(Act act) -> Result<decltype(act())> {
+    auto answer = guarded([&] {
+        const auto state = oneState();
+        return act();
+    });
+    if (!answer && isDamage(answer.error().fault) && !m_readOnlyReason)
+        m_readOnlyReason = answer.error();
+    return answer;
+}
 
 /// A write transaction of the record: what is remembered is what the record says when it begins, and is forgotten when
 /// it is not committed.
@@ -124,21 +160,6 @@ template <class Act>
 auto SqlRecord::withServer(Act act) -> decltype(act()) {
     auto answer = act();
     return isLost(answer) && connectAgain() ? act() : std::move(answer);
-}
-
-/// Runs `act`, which may throw `StoreError`, and gives what it returns or the problem.
-template <class Act>
-auto guarded(Act act) -> Result<decltype(act())> {
-    try {
-        if constexpr (std::is_void_v<decltype(act())>) {
-            act();
-            return {};
-        } else {
-            return act();
-        }
-    } catch (const StoreError& error) {
-        return tl::unexpected(error.problem());
-    }
 }
 
 }

@@ -13,8 +13,21 @@ void doubt(Verdict& verdict, Phrase reason) {
     verdict.reason = std::move(reason);
 }
 
+/// By which answers tell at once.
+void verifyTallies(Tallies& tallies, Verdict& verdict) {
+    try {
+        tallies.checkAll();
+    } catch (const StoreError& error) {
+        if (!isDamage(error.problem().fault))
+            throw;
+        doubt(verdict, {VerdictPhrase::Unreadable, {messageOf(error.problem())}});
+        verdict.projection = "tally";
+        verdict.rebuildMends = true;
+    }
+}
+
 /// What stands on a journal whose chain holds.
-void verifyAround(const Connection& connection, JournalTable& journal, Verdict& verdict,
+void verifyAround(const Connection& connection, JournalTable& journal, Tallies& tallies, Verdict& verdict,
                   const std::function<bool(double)>& progress) {
     if (const auto part = schemaFlaw(connection))
         return doubt(verdict, {VerdictPhrase::SchemaDiffers, {*part}});
@@ -22,7 +35,7 @@ void verifyAround(const Connection& connection, JournalTable& journal, Verdict& 
         return doubt(verdict, {VerdictPhrase::PhotographDiffers, {*digest}});
     const auto flaw = projectionFlaw(connection, journal, progress);
     if (!flaw)
-        return;
+        return verifyTallies(tallies, verdict);
     doubt(verdict,
           {flaw->lacking ? VerdictPhrase::TableLacks : VerdictPhrase::TableHoldsMore, {flaw->table, flaw->row}});
     verdict.projection = flaw->table;
@@ -60,7 +73,7 @@ Result<Verdict> SqlRecord::verify(const std::function<bool(double)>& progress) {
         }
         verdict = m_journal.verify(part(0, 0.5));
         if (verdict.intact && !verdict.reason)
-            verifyAround(*m_connection, m_journal, verdict, part(0.5, 1));
+            verifyAround(*m_connection, m_journal, tallies(), verdict, part(0.5, 1));
         return verdict;
     } catch (const StoreError& error) {
         if (error.code() == Code::StoreBusy)

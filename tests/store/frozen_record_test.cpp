@@ -60,10 +60,23 @@ QStringList tablesOf(const Connection& connection) {
     return tables;
 }
 
-/// All rows of all tables as lines in order, without what tells when they were written.
+/// All rows of all tables as lines in order, without what tells when they were written or how names are numbered.
 QStringList contentOf(const std::string& file) {
-    const QStringList ofTheMoment{"recorded_at", "hash", "last_hash"};
+    const QStringList ofTheMoment{"recorded_at", "hash", "last_hash", "name_no", "mark", "row_sum"};
+    const QStringList ofTheJournal{"entry_no", "writer_no"};
     const Connection connection(file, Access::ReadOnly);
+    QHash<qlonglong, QString> names;
+    QSqlQuery named(connection.database());
+    named.exec(QStringLiteral("SELECT name_no, text FROM name"));
+    while (named.next())
+        names.insert(named.value(0).toLongLong(), named.value(1).toString());
+    const auto textOf = [&](const QString& column, const QVariant& value) {
+        if (value.isNull())
+            return QStringLiteral("NULL");
+        if (column.endsWith(QStringLiteral("_no")) && !ofTheJournal.contains(column))
+            return names.value(value.toLongLong(), value.toString());
+        return value.toString();
+    };
     QStringList content;
     for (const auto& table : tablesOf(connection)) {
         if (table == QStringLiteral("migration"))
@@ -73,8 +86,8 @@ QStringList contentOf(const std::string& file) {
         while (rows.next()) {
             QStringList line{table};
             for (int column = 0; column < rows.record().count(); ++column)
-                if (!ofTheMoment.contains(rows.record().fieldName(column)))
-                    line += rows.isNull(column) ? QStringLiteral("NULL") : rows.value(column).toString();
+                if (const auto name = rows.record().fieldName(column); !ofTheMoment.contains(name))
+                    line += textOf(name, rows.value(column));
             content += line.join(QLatin1Char('|'));
         }
     }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// Two programs write in turn on one record: what one of them remembers holds only until the other has written.
+#include "problem/faults/store_fault.h"
 #include "said.h"
 #include "scratch.h"
 #include "store/connection/connection.h"
@@ -103,7 +104,11 @@ private slots:
         posted(*app.record, flight("f1", "2024-02-01", 60) + "\n" + flight("f2", "2024-02-02", 100) + "\n" +
                                 flight("f3", "2024-02-03", 10));
         loseAHundredMinutes(app);
-        QCOMPARE(minutesOf(*app.record), 70);
+        QCOMPARE(minutesOf(*app.record), 170); // what it flew in all is kept and proven by itself
+        const auto refused =
+            problemsOf(*app.record, flight("f4", "2024-02-04", 5)); // else it would count on from there
+        QCOMPARE(refused.size(), 1U);
+        QVERIFY(refused.front().fault == Fault(StoreFault::SubjectNotIntact));
         const auto verdict = app.record->verify().value();
         QVERIFY(!verdict.intact);
         QVERIFY(verdict.rebuildMends);

@@ -84,6 +84,19 @@ Sources sourcesOf(StoreFault fault) {
         return {QT_TRANSLATE_NOOP("Problem",
                                   "what the record holds is damaged: in the table %1 nothing can be made of %3 (%2)"),
                 QT_TRANSLATE_NOOP("Problem", "verify the record; where its journal is sound, rebuild it")};
+    case StoreFault::NotIntact:
+        return {QT_TRANSLATE_NOOP("Problem",
+                                  "the record is not intact: what stands beside its journal is not what was written"),
+                QT_TRANSLATE_NOOP("Problem", "verify the record; where its journal is sound, rebuild it")};
+    case StoreFault::SubjectNotIntact:
+        return {QT_TRANSLATE_NOOP("Problem", "the record is not intact: what it holds of %1 is not what was written"),
+                QT_TRANSLATE_NOOP("Problem", "verify the record; where its journal is sound, rebuild it")};
+    case StoreFault::EntryAltered:
+        return {QT_TRANSLATE_NOOP("Problem", "the record is not intact: the entry '%1' is not what was written"),
+                QT_TRANSLATE_NOOP("Problem", "verify the record, and go back to a copy that is intact")};
+    case StoreFault::JournalAltered:
+        return {QT_TRANSLATE_NOOP("Problem", "the journal itself is not intact: %1"),
+                QT_TRANSLATE_NOOP("Problem", "go back to a copy that is intact")};
     case StoreFault::AmendsItself:
         return {QT_TRANSLATE_NOOP("Problem", "what the record holds is damaged: the entry '%1' amends itself"),
                 QT_TRANSLATE_NOOP("Problem", "verify the record")};

@@ -51,6 +51,14 @@ FaultRow rowOf(StoreFault fault) {
         return {"driver-gives-no-handle", Code::StoreFailed};
     case StoreFault::ValueUnread:
         return {"value-unread", Code::StoreFailed};
+    case StoreFault::NotIntact:
+        return {"not-intact", Code::StoreFailed};
+    case StoreFault::SubjectNotIntact:
+        return {"subject-not-intact", Code::StoreFailed};
+    case StoreFault::EntryAltered:
+        return {"entry-altered", Code::StoreFailed};
+    case StoreFault::JournalAltered:
+        return {"journal-altered", Code::StoreFailed};
     case StoreFault::AmendsItself:
         return {"amends-itself", Code::StoreFailed};
     case StoreFault::JournalLacks:
@@ -85,6 +93,25 @@ FaultRow rowOf(StoreFault fault) {
         return {"cannot-be-corrected", Code::CannotAmend};
     }
     return {};
+}
+
+bool isDamage(const Fault& fault) {
+    const auto* ofStore = std::get_if<StoreFault>(&fault);
+    if (!ofStore)
+        return false;
+    switch (*ofStore) {
+    case StoreFault::Damaged:
+    case StoreFault::ValueUnread:
+    case StoreFault::NotIntact:
+    case StoreFault::SubjectNotIntact:
+    case StoreFault::EntryAltered:
+    case StoreFault::JournalAltered:
+    case StoreFault::AmendsItself:
+    case StoreFault::JournalLacks:
+        return true;
+    default:
+        return false;
+    }
 }
 
 }

@@ -30,9 +30,13 @@ enum class StoreFault : std::uint8_t {
     ReadOnlyFile,
     ReadOnlyFolder, ///< %1: the folder
     DriverGivesNoHandle,
-    ValueUnread,  ///< %1: the table, %2: the row, %3: the column
-    AmendsItself, ///< %1: the id of an entry
-    JournalLacks, ///< %1: the id of an entry that another amends
+    ValueUnread, ///< %1: the table, %2: the row, %3: the column
+    NotIntact,
+    SubjectNotIntact, ///< %1: the item or balloon
+    EntryAltered,     ///< %1: the id of an entry
+    JournalAltered,   ///< %1: what is wrong with it
+    AmendsItself,     ///< %1: the id of an entry
+    JournalLacks,     ///< %1: the id of an entry that another amends
     CopyDamaged,
     CopyDangles,
     CopyBroken, ///< %1: why
@@ -49,5 +53,7 @@ enum class StoreFault : std::uint8_t {
     CannotBeCorrected,   ///< %1: the id of an entry that cannot be read
 };
 [[nodiscard]] FaultRow rowOf(StoreFault fault);
+/// Something in the record is not what was written there: nothing may be said from it.
+[[nodiscard]] bool isDamage(const Fault& fault);
 
 }

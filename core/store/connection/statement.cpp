@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/connection/statement.h"
 
+#include "store/connection/row_digest.h"
 #include "text/shown.h"
 #include "text/utf8.h"
 
@@ -229,6 +230,44 @@ std::vector<std::string> Statement::texts(int column) const {
     if (!list.is_array() || !std::ranges::all_of(list, isWord))
         throw unread(column);
     return list.get<std::vector<std::string>>();
+}
+
+std::uint64_t Statement::digest(int columns) const {
+    RowDigest digest;
+    if (!m_sqlite) {
+        columns = std::min(columns, m_query->record().count());
+        for (int column = 0; column < columns; ++column) {
+            const auto value = m_query->value(column);
+            if (value.isNull())
+                digest.addNull();
+            else if (value.typeId() == QMetaType::Double)
+                digest.add(value.toDouble());
+            else if (value.typeId() == QMetaType::LongLong)
+                digest.add(std::int64_t{value.toLongLong()});
+            else
+                digest.add(std::string_view(value.toString().toStdString()));
+        }
+        return digest.value();
+    }
+    columns = std::min(columns, sqlite3_column_count(m_sqlite));
+    for (int column = 0; column < columns; ++column)
+        switch (sqlite3_column_type(m_sqlite, column)) {
+        case SQLITE_NULL:
+            digest.addNull();
+            break;
+        case SQLITE_INTEGER:
+            digest.add(std::int64_t{sqlite3_column_int64(m_sqlite, column)});
+            break;
+        case SQLITE_FLOAT:
+            digest.add(sqlite3_column_double(m_sqlite, column));
+            break;
+        default: {
+            const auto* bytes = static_cast<const char*>(sqlite3_column_blob(m_sqlite, column));
+            digest.add(
+                std::string_view(bytes ? bytes : "", static_cast<std::size_t>(sqlite3_column_bytes(m_sqlite, column))));
+        }
+        }
+    return digest.value();
 }
 
 CivilDate Statement::Column<CivilDate>::of(const Statement& row, int column) {

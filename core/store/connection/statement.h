@@ -81,6 +81,8 @@ public:
     void skip() { ++m_column; }
     /// The next column of the row, a text, into memory that is there already.
     void into(std::string& text);
+    /// Of the first `columns` of the row, whatever was read of it.
+    [[nodiscard]] std::uint64_t digest(int columns = std::numeric_limits<int>::max()) const;
     /// Lets go of the rows that were not read.
     void finish();
     /// That nothing can be made of the column that was read last: to be thrown by who asks more of a value than its
@@ -95,6 +97,7 @@ private:
     void begin();
     void execute();
     void put(std::int64_t value);
+    void put(std::uint64_t value) { put(static_cast<std::int64_t>(value)); }
     void put(int value) { put(std::int64_t{value}); }
     void put(bool value) { put(std::int64_t{value ? 1 : 0}); }
     void put(double value);
@@ -147,6 +150,11 @@ private:
 template <>
 struct Statement::Column<std::int64_t> {
     static std::int64_t of(const Statement& row, int column) { return row.number(column); }
+};
+/// A digest of a row: all its bits.
+template <>
+struct Statement::Column<std::uint64_t> {
+    static std::uint64_t of(const Statement& row, int column) { return static_cast<std::uint64_t>(row.number(column)); }
 };
 template <>
 struct Statement::Column<int> {

@@ -11,6 +11,7 @@ namespace {
 
 #define WRITTEN_COLUMNS "e.entry_no, e.body, e.entry_id, e.kind, e.dated_on"
 #define LINE_COLUMNS "w.writer_id, e.recorded_at, e.hash, " WRITTEN_COLUMNS
+#define LINK_COLUMNS "e.sequence, p.hash, e.body"
 
 QByteArray bytes(const Digest& digest) {
     return {reinterpret_cast<const char*>(digest.data()), static_cast<qsizetype>(digest.size())};
@@ -30,12 +31,23 @@ Written writtenFrom(Statement& row) {
     auto body = row.read<std::string>();
     if (auto entry = entryFrom(body)) {
         written.entry = std::move(*entry);
+        for (int beside = 0; beside < 3; ++beside)
+            row.skip();
     } else {
         written.entry.id = row.read<EntryId>();
         written.unread = Unread{row.read<std::string>(), std::move(body), std::move(entry.error())};
         written.entry.on = CivilDate::parse(row.read<std::string>()).value_or(CivilDate());
     }
     return written;
+}
+
+/// Reads the LINK_COLUMNS behind a line. @throws StoreError where the line is not what was written
+void prove(const JournalLine& line, const EntryId& asked, Statement& row) {
+    const auto sequence = row.read<std::int64_t>();
+    const auto previous = digestFrom(row.read<QByteArray>());
+    const Link link{line.writer, static_cast<std::uint64_t>(sequence), line.recordedAt, previous};
+    if (line.entry.id != asked || entryHash(link, row.read<std::string>()) != line.hash)
+        throw StoreError(StoreFault::EntryAltered, {asked});
 }
 
 std::string textOf(const JournalLine& line) { return line.unread ? line.unread->text : canonicalText(line.entry); }
@@ -75,8 +87,9 @@ JournalTable::JournalTable(const Connection& connection)
       m_holds(connection, "SELECT 1 FROM entry e JOIN writer w ON w.writer_no = e.writer_no"
                           " WHERE w.writer_id = ? AND e.sequence = ? AND e.hash = ?"),
       m_find(connection, "SELECT " WRITTEN_COLUMNS " FROM entry e WHERE e.entry_id = ?"),
-      m_line(connection, "SELECT " LINE_COLUMNS " FROM entry e JOIN writer w ON w.writer_no = e.writer_no"
-                         " WHERE e.entry_id = ?"),
+      m_line(connection, "SELECT " LINE_COLUMNS ", " LINK_COLUMNS " FROM entry e JOIN writer w"
+                         " ON w.writer_no = e.writer_no LEFT JOIN entry p ON p.writer_no = e.writer_no"
+                         " AND p.sequence = e.sequence - 1 WHERE e.entry_id = ?"),
       m_each(connection, "SELECT " WRITTEN_COLUMNS " FROM entry e ORDER BY e.entry_no"),
       m_putAmendment(connection, "INSERT INTO amendment (target_id, entry_no) VALUES (?, ?)"),
       m_amendments(connection, "SELECT " WRITTEN_COLUMNS " FROM amendment a JOIN entry e ON e.entry_no = a.entry_no"
@@ -180,6 +193,7 @@ std::optional<JournalLine> JournalTable::line(const EntryId& id) {
     if (!m_line.next())
         return std::nullopt;
     auto line = lineFrom(m_line);
+    prove(line, id, m_line);
     m_line.finish();
     addState(line);
     return line;
@@ -194,6 +208,7 @@ std::optional<JournalLine> JournalTable::root(const EntryId& id) {
     if (!m_line.next())
         throw StoreError(StoreFault::JournalLacks, {original});
     auto line = lineFrom(m_line);
+    prove(line, original, m_line);
     m_line.finish();
     addState(line, amended->tree.now());
     return line;

@@ -25,7 +25,11 @@ FlightTotals::FlightTotals(const Connection& connection)
                    " CAST(? + SUM(counted * inflations) OVER span AS BIGINT) AS inflations"
                    " FROM flight WHERE balloon_no = ? AND (at, entry_id) >= (?, ?)"
                    " WINDOW span AS (ORDER BY at, entry_id)) AS sums"
-                   " WHERE flight.balloon_no = ? AND flight.at = sums.at AND flight.entry_id = sums.entry_id") {}
+                   " WHERE flight.balloon_no = ? AND flight.at = sums.at AND flight.entry_id = sums.entry_id"),
+      m_dropFlown(connection, "DELETE FROM flown WHERE balloon_no = ?"),
+      m_putFlown(connection, "INSERT INTO flown (balloon_no, at, entry_id, minutes, landings, inflations)"
+                             " SELECT balloon_no, at, entry_id, minutes_to, landings_to, inflations_to FROM flight"
+                             " WHERE balloon_no = ? ORDER BY at DESC, entry_id DESC LIMIT 1") {}
 
 FlightTotals::Tail& FlightTotals::tailOf(std::int64_t balloon) {
     if (const auto found = m_tails.find(balloon); found != m_tails.end())
@@ -79,11 +83,14 @@ std::vector<FlightTotals::Change> FlightTotals::settle() {
     std::vector<Change> changes;
     for (const auto& [balloon, from] : std::exchange(m_changes, {})) {
         changes.push_back({balloon, from});
-        if (tailOf(balloon).settled)
-            continue;
-        const auto base = before(balloon, from);
-        m_accumulate.run(base.minutes, base.landings, base.inflations, balloon, from.at.minutes(), from.id, balloon);
-        m_tails.erase(balloon);
+        if (!tailOf(balloon).settled) {
+            const auto base = before(balloon, from);
+            m_accumulate.run(base.minutes, base.landings, base.inflations, balloon, from.at.minutes(), from.id,
+                             balloon);
+            m_tails.erase(balloon);
+        }
+        m_dropFlown.run(balloon);
+        m_putFlown.run(balloon);
     }
     return changes;
 }

@@ -27,7 +27,7 @@ public:
         std::int64_t balloon = 0;
         Stamp from;
     };
-    /// Puts the running totals right and tells what changed since the last call.
+    /// Puts the running totals right, and what each balloon flew in all; tells what changed since the last call.
     std::vector<Change> settle();
 
     /// By flights that count on what is fitted. Only valid when settled.
@@ -56,6 +56,7 @@ private:
     Statement m_before;
     Statement m_last;
     Statement m_accumulate;
+    Statement m_dropFlown, m_putFlown;
     std::unordered_map<std::int64_t, Tail> m_tails;
     std::map<std::int64_t, Stamp> m_changes;
 };

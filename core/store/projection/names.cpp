@@ -1,17 +1,34 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/projection/names.h"
 
-#include <vector>
+#include "store/connection/row_digest.h"
 
 namespace crownring {
 
+namespace {
+
+std::uint64_t markOf(std::int64_t number, Subject subject, const std::string& text) {
+    RowDigest digest;
+    digest.add(number);
+    digest.add(std::int64_t{static_cast<int>(subject)});
+    digest.add(std::string_view(text));
+    return digest.value();
+}
+
+}
+
 Names::Names(const Connection& connection)
-    : m_find(connection, "SELECT name_no FROM name WHERE sort = ? AND text = ?"),
-      m_text(connection, "SELECT text FROM name WHERE name_no = ?"),
-      m_make(connection, "INSERT INTO name (name_no, sort, text) VALUES (?, ?, ?)"),
+    : m_find(connection, "SELECT name_no, mark FROM name WHERE sort = ? AND text = ?"),
+      m_text(connection, "SELECT sort, text, mark FROM name WHERE name_no = ?"),
+      m_make(connection, "INSERT INTO name (name_no, sort, text, mark) VALUES (?, ?, ?, ?)"),
       m_last(connection, "SELECT COALESCE(MAX(name_no), 0) FROM name"),
-      m_all(connection, "SELECT name_no, sort, text FROM name WHERE name_no > ?"),
-      m_numbers(connection, "SELECT name_no FROM name"), m_drop(connection, "DELETE FROM name WHERE name_no = ?") {}
+      m_all(connection, "SELECT name_no, sort, text, mark FROM name WHERE name_no > ?"),
+      m_clear(connection, "DELETE FROM name") {}
+
+void Names::prove(std::int64_t number, Subject subject, const std::string& text, std::uint64_t mark) {
+    if (mark != markOf(number, subject, text))
+        throw StoreError(StoreFault::ValueUnread, {"name", "name_no=" + std::to_string(number), "text"});
+}
 
 void Names::keep(Subject subject, std::int64_t number, const std::string& text) {
     m_known[static_cast<int>(subject)].emplace(text, number);
@@ -26,6 +43,7 @@ std::optional<std::int64_t> Names::find(Subject subject, const std::string& text
     if (!m_find.next())
         return std::nullopt;
     const auto number = m_find.read<std::int64_t>();
+    prove(number, subject, text, m_find.read<std::uint64_t>());
     m_find.finish();
     keep(subject, number, text);
     return number;
@@ -38,7 +56,7 @@ std::int64_t Names::findOrMake(Subject subject, const std::string& text) {
     m_last.next();
     const auto number = m_last.read<std::int64_t>() + 1;
     m_last.finish();
-    m_make.run(number, static_cast<int>(subject), text);
+    m_make.run(number, static_cast<int>(subject), text, markOf(number, subject, text));
     keep(subject, number, text);
     return number;
 }
@@ -49,7 +67,9 @@ const std::string* Names::known(std::int64_t number) {
     m_text.run(number);
     if (!m_text.next())
         return nullptr;
+    const auto subject = m_text.read<Subject>();
     auto text = m_text.read<std::string>();
+    prove(number, subject, text, m_text.read<std::uint64_t>());
     m_text.finish();
     return &m_texts.emplace(number, std::move(text)).first->second;
 }
@@ -76,18 +96,15 @@ void Names::readAll() {
     while (m_all.next()) {
         const auto number = m_all.read<std::int64_t>();
         const auto subject = m_all.read<Subject>();
-        keep(subject, number, m_all.read<std::string>());
+        const auto text = m_all.read<std::string>();
+        prove(number, subject, text, m_all.read<std::uint64_t>());
+        keep(subject, number, text);
     }
 }
 
-void Names::dropUnknown() {
-    std::vector<std::int64_t> unknown;
-    m_numbers.run();
-    while (m_numbers.next())
-        if (const auto number = m_numbers.read<std::int64_t>(); !m_texts.contains(number))
-            unknown.push_back(number);
-    for (const auto number : unknown)
-        m_drop.run(number);
+void Names::clear() {
+    m_clear.run();
+    forget();
 }
 
 void Names::forget() {

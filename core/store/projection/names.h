@@ -2,7 +2,7 @@
 #pragma once
 
 /// Short numbers for the names that the projections repeat. A name is made when what it names is entered or
-/// first spoken of, and stays for good.
+/// first spoken of, and stays for good. Each proves itself by a mark over its row.
 
 #include "store/projection/kept.h"
 
@@ -36,13 +36,15 @@ public:
     void readAll();
     /// How many are known here: all, after `readAll`.
     [[nodiscard]] std::size_t count() const { return m_texts.size(); }
-    /// Takes the names away that were neither found nor made since `forget`.
-    void dropUnknown();
+    /// Takes all away. @pre no projection names anything
+    void clear();
     /// After a transaction that was rolled back.
     void forget();
 
 private:
     [[nodiscard]] const std::string* known(std::int64_t number);
+    /// @throws StoreError where the row's number, sort and text are not what was written
+    static void prove(std::int64_t number, Subject subject, const std::string& text, std::uint64_t mark);
     void keep(Subject subject, std::int64_t number, const std::string& text);
 
     Statement m_find;
@@ -50,8 +52,7 @@ private:
     Statement m_make;
     Statement m_last;
     Statement m_all;
-    Statement m_numbers;
-    Statement m_drop;
+    Statement m_clear;
     std::unordered_map<std::string, std::int64_t> m_known[subjects];
     std::unordered_map<std::int64_t, std::string> m_texts;
 };

@@ -77,11 +77,27 @@ Projector::Projector(const Connection& connection, Names& names)
               "SELECT DISTINCT s.item_no FROM stay s WHERE s.balloon_no = ? AND (s.until_at IS NULL OR s.until_at >= ?)"
               " AND (s.from_at >= ? OR s.until_at IS NOT NULL"
               " OR EXISTS (SELECT 1 FROM done d WHERE d.item_no = s.item_no AND d.at >= ?)"
-              " OR EXISTS (SELECT 1 FROM item_entered e WHERE e.item_no = s.item_no AND e.day >= ?))") {}
+              " OR EXISTS (SELECT 1 FROM item_entered e WHERE e.item_no = s.item_no AND e.day >= ?))"),
+      m_releasedBy(connection, "SELECT DISTINCT item_no FROM done WHERE ref = ?") {}
+
+void Projector::touch(Touch::Of of, std::int64_t subject) {
+    const Touch touch{of, subject};
+    if (m_touched.insert(touch).second && m_beforeTouch && !m_remaking)
+        m_beforeTouch(touch);
+}
+
+void Projector::touchItemsReleasedBy(const InspectionId& inspection) {
+    m_releasedBy.run(inspection.text());
+    std::vector<std::int64_t> items;
+    while (m_releasedBy.next())
+        items.push_back(m_releasedBy.read<std::int64_t>());
+    for (const auto each : items)
+        touch(Touch::Of::Item, each);
+}
 
 std::int64_t Projector::item(const ItemId& id) {
     const auto number = m_names.findOrMake(id);
-    m_touchedItems.insert(number);
+    touch(Touch::Of::Item, number);
     return number;
 }
 
@@ -90,7 +106,9 @@ std::int64_t Projector::balloon(const Registration& registration) { return m_nam
 std::pair<int, std::int64_t> Projector::subject(const EventReported& event) {
     if (const auto* id = itemOf(event))
         return {static_cast<int>(Subject::Item), item(*id)};
-    return {static_cast<int>(Subject::Balloon), balloon(*balloonOf(event))};
+    const auto number = balloon(*balloonOf(event));
+    touch(Touch::Of::Balloon, number);
+    return {static_cast<int>(Subject::Balloon), number};
 }
 
 void Projector::note(Statement& statement, const Entry& entry) {
@@ -98,7 +116,9 @@ void Projector::note(Statement& statement, const Entry& entry) {
     for (const auto& [subject, name] : toldUnder(entry.body)) {
         const auto number = m_names.findOrMake(subject, name);
         if (subject == Subject::Item)
-            m_touchedItems.insert(number);
+            touch(Touch::Of::Item, number);
+        else if (subject == Subject::Type)
+            touch(Touch::Of::Types);
         statement.run(static_cast<int>(subject), number, at, entry.id);
     }
 }
@@ -116,7 +136,8 @@ struct Projector::Put {
     }
     void operator()(const BalloonEntered& body) const {
         const auto number = to.balloon(body.balloon);
-        to.m_touchedBalloons.insert(number);
+        to.m_enteredBalloons.insert(number);
+        to.touch(Touch::Of::Balloon, number);
         to.m_putBalloon.run(number, at, entry.id, entry.on.dayNumber(), body.title,
                             nlohmann::json(body.operations).dump());
     }
@@ -126,7 +147,9 @@ struct Projector::Put {
         to.m_putFitting.run(to.item(id), at, entry.id, fitted, to.balloon(balloon), place);
     }
     void operator()(const FlightLogged& body) const {
-        to.m_totals.add(to.balloon(body.balloon), entry, body);
+        const auto number = to.balloon(body.balloon);
+        to.touch(Touch::Of::Balloon, number);
+        to.m_totals.add(number, entry, body);
         if (body.kit)
             for (const auto& id : *body.kit)
                 to.m_putKitFlight.run(to.item(id), at, entry.id, body.use.minutes, body.use.landings,
@@ -139,6 +162,7 @@ struct Projector::Put {
                          body.ref.empty() ? std::nullopt : std::optional(body.ref), isPaper(body));
     }
     void operator()(const ProgrammeAdopted& body) const {
+        to.touch(Touch::Of::Adoptions);
         auto without = body;
         without.document.clear();
         auto adoption = entry;
@@ -160,9 +184,13 @@ struct Projector::Put {
                            body.firstRow, body.lastRow);
     }
     void operator()(const InspectionClosed& body) const {
+        to.touchItemsReleasedBy(body.inspection);
         to.m_putClosing.run(body.inspection, at, entry.id, static_cast<int>(body.outcome));
     }
-    void operator()(const ReleaseRevoked& body) const { to.m_putRevocation.run(body.inspection, at, entry.id); }
+    void operator()(const ReleaseRevoked& body) const {
+        to.touchItemsReleasedBy(body.inspection);
+        to.m_putRevocation.run(body.inspection, at, entry.id);
+    }
     void operator()(const EventReported& body) const {
         const auto [subject, number] = to.subject(body);
         to.m_putOccurrence.run(subject, number, at, entry.id, body.event, body.hottest, body.lasted);
@@ -197,24 +225,36 @@ struct Projector::TakeAway {
     void operator()(const ItemEntered& body) const { from.m_dropItem.run(from.item(body.item), at, entry.id); }
     void operator()(const BalloonEntered& body) const {
         const auto number = from.balloon(body.balloon);
-        from.m_touchedBalloons.insert(number);
+        from.m_enteredBalloons.insert(number);
+        from.touch(Touch::Of::Balloon, number);
         from.m_dropBalloon.run(number, at, entry.id);
     }
     void operator()(const ItemFitted& body) const { from.m_dropFitting.run(from.item(body.item), at, entry.id); }
     void operator()(const ItemRemoved& body) const { from.m_dropFitting.run(from.item(body.item), at, entry.id); }
     void operator()(const FlightLogged& body) const {
-        from.m_totals.remove(from.balloon(body.balloon), entry);
+        const auto number = from.balloon(body.balloon);
+        from.touch(Touch::Of::Balloon, number);
+        from.m_totals.remove(number, entry);
         if (body.kit)
             for (const auto& id : *body.kit)
                 from.m_dropKitFlight.run(from.item(id), at, entry.id);
     }
     void operator()(const RequirementDone& body) const { from.m_dropDone.run(from.item(body.item), at, entry.id); }
-    void operator()(const ProgrammeAdopted&) const { from.m_dropAdoption.run(at, entry.id); }
+    void operator()(const ProgrammeAdopted&) const {
+        from.touch(Touch::Of::Adoptions);
+        from.m_dropAdoption.run(at, entry.id);
+    }
     void operator()(const ReadingTaken& body) const { from.m_dropReading.run(from.item(body.item), at, entry.id); }
     void operator()(const RepairMade& body) const { from.m_dropRepair.run(from.item(body.item), at, entry.id); }
     void operator()(const FabricStated& body) const { from.m_dropFabric.run(from.item(body.item), at, entry.id); }
-    void operator()(const InspectionClosed& body) const { from.m_dropClosing.run(body.inspection, at, entry.id); }
-    void operator()(const ReleaseRevoked& body) const { from.m_dropRevocation.run(body.inspection, at, entry.id); }
+    void operator()(const InspectionClosed& body) const {
+        from.touchItemsReleasedBy(body.inspection);
+        from.m_dropClosing.run(body.inspection, at, entry.id);
+    }
+    void operator()(const ReleaseRevoked& body) const {
+        from.touchItemsReleasedBy(body.inspection);
+        from.m_dropRevocation.run(body.inspection, at, entry.id);
+    }
     void operator()(const EventReported& body) const {
         const auto [subject, number] = from.subject(body);
         from.m_dropOccurrence.run(subject, number, at, entry.id);
@@ -257,41 +297,48 @@ void Projector::noteUnread(const Entry& entry, bool voided) {
 void Projector::touchItemsUnder(const FlightTotals::Change& change) {
     const auto at = change.from.at.minutes();
     m_under.run(change.balloon, at, at, at, change.from.at.on().dayNumber());
+    std::vector<std::int64_t> items;
     while (m_under.next())
-        m_touchedItems.insert(m_under.read<std::int64_t>());
+        items.push_back(m_under.read<std::int64_t>());
+    for (const auto each : items)
+        touch(Touch::Of::Item, each);
 }
 
-void Projector::settle() {
+std::set<Touch> Projector::settle() {
     for (const auto& change : m_totals.settle())
         touchItemsUnder(change);
-    for (const auto item : std::exchange(m_touchedItems, {}))
-        m_items.refreshItem(item);
-    for (const auto balloon : std::exchange(m_touchedBalloons, {}))
+    auto touched = std::exchange(m_touched, {});
+    for (const auto& [of, subject] : touched)
+        if (of == Touch::Of::Item)
+            m_items.refreshItem(subject);
+    for (const auto balloon : std::exchange(m_enteredBalloons, {}))
         m_items.refreshBalloon(balloon);
+    m_remaking = false;
+    return touched;
 }
 
 std::span<const std::string_view> Projector::tables() {
-    static constexpr std::array<std::string_view, 19> tables{
+    static constexpr std::array<std::string_view, 20> tables{
         "amendment",  "item_entered", "balloon_entered", "fitting", "stay",        "flight",
         "kit_flight", "done",         "occurrence",      "reading", "repair",      "fabric_stated",
         "adoption",   "question",     "idle_correction", "told",    "defect_mark", "closing",
-        "revocation"};
+        "revocation", "flown"};
     return tables;
 }
 
 void Projector::clear() {
     for (const auto table : tables())
         m_connection.run(QStringLiteral("DELETE FROM ") + QString::fromUtf8(table.data(), qsizetype(table.size())));
-    m_names.forget();
+    m_names.clear();
     forget();
+    m_remaking = true;
 }
-
-void Projector::dropNamesOfNothing() { m_names.dropUnknown(); }
 
 void Projector::forget() {
     m_totals.forget();
-    m_touchedItems.clear();
-    m_touchedBalloons.clear();
+    m_touched.clear();
+    m_enteredBalloons.clear();
+    m_remaking = false;
 }
 
 }

@@ -7,9 +7,19 @@
 #include "record/amendment.h"
 #include "store/projection/item_projection.h"
 
+#include <functional>
 #include <set>
 
 namespace crownring {
+
+/// What a transaction changes of what answers rest on.
+struct Touch {
+    enum class Of { Item, Balloon, Adoptions, Types };
+    Of of = Of::Item;
+    std::int64_t subject = 0; ///< number of the item or balloon
+
+    auto operator<=>(const Touch&) const = default;
+};
 
 class Projector {
 public:
@@ -23,12 +33,14 @@ public:
     /// Asks about an entry that cannot be read, until it is voided. Nothing else is projected of it.
     /// @param entry its id and day
     void noteUnread(const Entry& entry, bool voided);
+    /// Is told of each before anything of it changes for the first time in a transaction; not while all is made anew.
+    using BeforeTouch = std::function<void(const Touch& touch)>;
+    void beforeTouch(BeforeTouch told) { m_beforeTouch = std::move(told); }
     /// Carries what changed through to clocks, stays and questions; to be called once before the transaction ends.
-    void settle();
-    /// Empties every projection.
+    /// @return all that changed since the last call
+    std::set<Touch> settle();
+    /// Empties every projection, and the names.
     void clear();
-    /// Takes the names away that nothing was projected of since `clear`: nothing in the journal brought them.
-    void dropNamesOfNothing();
     /// The tables that are made from the journal, and can be made anew.
     [[nodiscard]] static std::span<const std::string_view> tables();
     /// After a transaction that was rolled back or left to others.
@@ -47,12 +59,18 @@ private:
     void note(Statement& statement, const Entry& entry);
     void touchItemsUnder(const FlightTotals::Change& change);
 
+    void touch(Touch::Of of, std::int64_t subject = 0);
+    /// Whose accomplishments stand under it.
+    void touchItemsReleasedBy(const InspectionId& inspection);
+
     const Connection& m_connection;
     Names& m_names;
     FlightTotals m_totals;
     ItemProjection m_items;
-    std::set<std::int64_t> m_touchedItems;
-    std::set<std::int64_t> m_touchedBalloons;
+    BeforeTouch m_beforeTouch;
+    bool m_remaking = false; ///< nothing is there yet that could be told of
+    std::set<Touch> m_touched;
+    std::set<std::int64_t> m_enteredBalloons;
 
     Statement m_putItem, m_dropItem;
     Statement m_putBalloon, m_dropBalloon;
@@ -68,7 +86,7 @@ private:
     Statement m_putAdoption, m_dropAdoption;
     Statement m_dropIdle, m_putIdle;
     Statement m_dropUnread, m_putUnread;
-    Statement m_under;
+    Statement m_under, m_releasedBy;
 };
 
 }

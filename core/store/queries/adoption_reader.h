@@ -5,7 +5,7 @@
 /// adopted again and again.
 
 #include "registry/books.h"
-#include "store/connection/statement.h"
+#include "store/queries/account.h"
 
 #include <memory>
 #include <string>
@@ -23,11 +23,14 @@ public:
 
     /// Dated on or before `on`, in the order of their stamps. @param known what was read before, and is added to
     [[nodiscard]] std::vector<AdoptedProgramme> read(CivilDate on, Documents& known);
+    /// What `read` rests on, whatever the day.
+    [[nodiscard]] Account account();
     /// The document of the latest adoption of a programme; empty when there is none.
     [[nodiscard]] std::string latestDocument(const ProgrammeId& programme);
 
 private:
-    [[nodiscard]] std::string documentOf(const Stamp& stamp);
+    /// @throws StoreError where it is not what was adopted
+    [[nodiscard]] std::string documentOf(const Stamp& stamp, const std::string& digest);
 
     Statement m_adoptions, m_document, m_latest;
 };

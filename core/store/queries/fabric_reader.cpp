@@ -13,8 +13,8 @@ constexpr auto noItem = std::numeric_limits<std::int64_t>::max();
 constexpr int mostPanels = 1000; // as entries may name them
 
 std::string scoped(bool one, std::string columns, const char* table) {
-    return "SELECT item_no, at, entry_id, " + std::move(columns) + " FROM " + table + " WHERE at < ?" +
-           (one ? " AND item_no = ?" : "") + " ORDER BY item_no, at, entry_id";
+    return "SELECT item_no, at, entry_id, " + std::move(columns) + " FROM " + table +
+           (one ? " WHERE item_no = ?" : "") + " ORDER BY item_no, at, entry_id";
 }
 
 /// The number of a gore or of a row of panels.
@@ -67,8 +67,8 @@ void read(Statement& row, FabricStated& stated) {
 template <class Body>
 class Rows {
 public:
-    Rows(const Connection& connection, bool one, const char* columns, const char* table)
-        : m_statement(connection, scoped(one, columns, table).c_str()) {}
+    Rows(const Connection& connection, bool one, const char* columns, const char* table, Tally& tally)
+        : m_statement(connection, scoped(one, columns, table).c_str()), m_tally(tally) {}
 
     template <class... Values>
     void start(const Values&... values) {
@@ -76,14 +76,17 @@ public:
         step();
     }
     [[nodiscard]] std::int64_t item() const { return m_item; }
-    /// All of `item`, into the memory of the item before where that is large enough.
-    void take(std::int64_t item, const ItemId& id, std::vector<Stamped<Body>>& into) {
+    /// All of `item` until the day's end, into the memory of the item before where that is large enough.
+    void take(std::int64_t item, const ItemId& id, Moment end, std::vector<Stamped<Body>>& into) {
         std::size_t taken = 0;
-        for (; m_item == item; step(), ++taken) {
+        for (; m_item == item; step()) {
+            const auto at = m_statement.read<Moment>();
+            if (!(at < end))
+                continue;
             if (taken == into.size())
                 into.emplace_back();
-            auto& [stamp, body] = into[taken];
-            stamp.at = m_statement.read<Moment>();
+            auto& [stamp, body] = into[taken++];
+            stamp.at = at;
             stamp.id = m_statement.read<EntryId>();
             body.item = id;
             read(m_statement, body);
@@ -92,9 +95,17 @@ public:
     }
 
 private:
-    void step() { m_item = m_statement.next() ? m_statement.read<std::int64_t>() : noItem; }
+    void step() {
+        if (!m_statement.next()) {
+            m_item = noItem;
+            return;
+        }
+        m_tally.add(m_statement.digest());
+        m_item = m_statement.read<std::int64_t>();
+    }
 
     Statement m_statement;
+    Tally& m_tally;
     std::int64_t m_item = noItem;
 };
 
@@ -106,41 +117,52 @@ public:
         : m_readings(connection, one,
                      "quantity, value, held, below, unit, gore, panel_row, direction, jaw_mm, pressure_pa, area_cm2,"
                      " method, inspection, line, tester, confirmed",
-                     "reading"),
-          m_repairs(connection, one, "method, gore, panel_row, width_mm, height_mm, lot, defect, inspection", "repair"),
-          m_stated(connection, one, "lot, fabric, first_gore, last_gore, first_row, last_row", "fabric_stated") {}
+                     "reading", m_tally),
+          m_repairs(connection, one, "method, gore, panel_row, width_mm, height_mm, lot, defect, inspection", "repair",
+                    m_tally),
+          m_stated(connection, one, "lot, fabric, first_gore, last_gore, first_row, last_row", "fabric_stated",
+                   m_tally) {}
 
-    template <class... Values>
-    void run(Names& names, const Take& take, const Values&... values) {
-        m_readings.start(values...);
-        m_repairs.start(values...);
-        m_stated.start(values...);
+    template <class... Item>
+    Tally run(Names& names, Moment end, const Take& take, const Item&... one) {
+        m_tally = {};
+        m_readings.start(one...);
+        m_repairs.start(one...);
+        m_stated.start(one...);
         FabricHistory history;
         for (;;) {
             const auto item = std::min({m_readings.item(), m_repairs.item(), m_stated.item()});
             if (item == noItem)
-                return;
+                return m_tally;
             history.item = ItemId(names.text(item));
-            m_readings.take(item, history.item, history.readings);
-            m_repairs.take(item, history.item, history.repairs);
-            m_stated.take(item, history.item, history.stated);
-            take(history);
+            m_readings.take(item, history.item, end, history.readings);
+            m_repairs.take(item, history.item, end, history.repairs);
+            m_stated.take(item, history.item, end, history.stated);
+            if (!history.readings.empty() || !history.repairs.empty() || !history.stated.empty())
+                take(history);
         }
     }
 
 private:
+    Tally m_tally;
     Rows<ReadingTaken> m_readings;
     Rows<RepairMade> m_repairs;
     Rows<FabricStated> m_stated;
 };
 
-void FabricReader::readAll(CivilDate on, const Take& take) {
+FabricReader::FabricReader(const Connection& connection, Names& names) : m_connection(connection), m_names(names) {}
+
+FabricReader::~FabricReader() = default;
+
+Account FabricReader::readAll(CivilDate on, const Take& take) {
     m_names.readAll();
-    Pass(m_connection, false).run(m_names, take, Moment::endOf(on).minutes());
+    return {Part::Fabric, Account::all, Pass(m_connection, false).run(m_names, Moment::endOf(on), take)};
 }
 
-void FabricReader::readOne(std::int64_t item, CivilDate on, const Take& take) {
-    Pass(m_connection, true).run(m_names, take, Moment::endOf(on).minutes(), item);
+Account FabricReader::readOne(std::int64_t item, CivilDate on, const Take& take) {
+    if (!m_one)
+        m_one = std::make_unique<Pass>(m_connection, true);
+    return {Part::Fabric, item, m_one->run(m_names, Moment::endOf(on), take, item)};
 }
 
 }

@@ -5,25 +5,32 @@
 
 #include "registry/fabric_history.h"
 #include "store/projection/names.h"
+#include "store/queries/account.h"
 
 #include <functional>
+#include <memory>
 #include <vector>
 
 namespace crownring {
 
 class FabricReader {
 public:
-    FabricReader(const Connection& connection, Names& names) : m_connection(connection), m_names(names) {}
+    FabricReader(const Connection& connection, Names& names);
+    ~FabricReader();
+    FabricReader(const FabricReader&) = delete;
+    FabricReader& operator=(const FabricReader&) = delete;
 
     using Take = std::function<void(const FabricHistory&)>;
-    void readAll(CivilDate on, const Take& take);
-    void readOne(std::int64_t item, CivilDate on, const Take& take);
+    /// @return what it rests on
+    Account readAll(CivilDate on, const Take& take);
+    Account readOne(std::int64_t item, CivilDate on, const Take& take);
 
 private:
     class Pass;
 
     const Connection& m_connection;
     Names& m_names;
+    std::unique_ptr<Pass> m_one; ///< for single items, once one was asked for
 };
 
 }

@@ -2,6 +2,7 @@
 #include "store/queries/facts_reader.h"
 
 #include "registry/clock.h"
+#include "store/queries/scoped.h"
 
 #include <algorithm>
 #include <iterator>
@@ -11,20 +12,12 @@ namespace crownring {
 
 namespace {
 
-std::string scoped(bool one, std::string text, const char* column, const char* order) {
-    if (one)
-        text += std::string(" AND ") + column + " = ?";
-    return text + order;
-}
-
 DayOrMonth monthOrDay(const std::string& text, const Statement& row) {
     const auto date = DayOrMonth::parse(text);
     if (!date)
         throw row.unread();
     return *date;
 }
-
-bool earlier(const Occurrence& a, const Occurrence& b) { return a.stamp < b.stamp; }
 
 }
 
@@ -44,26 +37,31 @@ private:
 };
 
 FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotals& totals, bool one)
-    : m_names(names), m_totals(totals), m_use(connection, totals), m_one(one),
+    : m_names(names), m_use(connection, totals), m_balloons(connection, names, totals, one), m_one(one),
       m_items(connection, scoped(one,
                                  "SELECT item_no, day, kind, serial, type, made, minutes, landings, inflations"
-                                 " FROM item_entered WHERE stands = 1 AND day <= ?",
+                                 " FROM item_entered WHERE stands = 1",
                                  "item_no", " ORDER BY item_no")
                               .c_str()),
       m_stays(connection, scoped(one,
-                                 "SELECT item_no, balloon_no, place, until_at, in_minutes, in_landings, in_inflations,"
-                                 " out_minutes, out_landings, out_inflations FROM stay WHERE from_at < ?",
+                                 "SELECT item_no, from_at, from_id, until_at, until_id, balloon_no, place, in_minutes,"
+                                 " in_landings, in_inflations, out_minutes, out_landings, out_inflations FROM stay"
+                                 " WHERE 1 = 1",
                                  "item_no", " ORDER BY item_no, from_at, from_id")
                               .c_str()),
       m_kits(connection, scoped(one,
                                 "SELECT k.item_no, CAST(SUM(k.minutes) AS BIGINT), CAST(SUM(k.landings) AS BIGINT),"
-                                " CAST(SUM(k.inflations) AS BIGINT) FROM kit_flight k JOIN item_entered e"
-                                " ON e.item_no = k.item_no AND e.stands = 1 AND k.at >= e.day * 1440 WHERE k.at < ?",
+                                " CAST(SUM(k.inflations) AS BIGINT),"
+                                " CAST(SUM(CASE WHEN k.at < ? THEN k.minutes ELSE 0 END) AS BIGINT),"
+                                " CAST(SUM(CASE WHEN k.at < ? THEN k.landings ELSE 0 END) AS BIGINT),"
+                                " CAST(SUM(CASE WHEN k.at < ? THEN k.inflations ELSE 0 END) AS BIGINT)"
+                                " FROM kit_flight k JOIN item_entered e"
+                                " ON e.item_no = k.item_no AND e.stands = 1 AND k.at >= e.day * 1440 WHERE 1 = 1",
                                 "k.item_no", " GROUP BY k.item_no ORDER BY k.item_no")
                              .c_str()),
       m_done(connection, scoped(one,
                                 "SELECT item_no, at, entry_id, requirement_no, method, stated_minutes, stated_landings,"
-                                " stated_inflations, minutes, landings, inflations, ref, paper FROM done WHERE at < ?",
+                                " stated_inflations, minutes, landings, inflations, ref, paper FROM done WHERE 1 = 1",
                                 "item_no", " ORDER BY item_no, at, entry_id")
                              .c_str()),
       // The first closing of an inspection is the one that holds: it is read last.
@@ -71,29 +69,16 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
                                     " ORDER BY inspection, at DESC, entry_id DESC")
                                  .c_str()),
       m_revocations(connection, scoped(one, "SELECT inspection FROM revocation WHERE 1 = 1", "inspection", "").c_str()),
-      m_itemEvents(
-          connection,
-          scoped(one,
-                 "SELECT subject_no, at, entry_id, event, celsius, lasted FROM occurrence WHERE sort = 1 AND at < ?",
-                 "subject_no", " ORDER BY subject_no, at, entry_id")
-              .c_str()),
-      m_balloonEvents(
-          connection,
-          scoped(one,
-                 "SELECT s.item_no, o.at, o.entry_id, o.event, o.celsius, o.lasted FROM occurrence o JOIN stay s"
-                 " ON s.balloon_no = o.subject_no AND (s.from_at, s.from_id) <= (o.at, o.entry_id)"
-                 " AND (s.until_at IS NULL OR (s.until_at, s.until_id) > (o.at, o.entry_id))"
-                 " WHERE o.sort = 2 AND o.at < ?",
-                 "s.item_no", " ORDER BY s.item_no, o.at, o.entry_id")
-              .c_str()),
+      m_events(connection, scoped(one,
+                                  "SELECT subject_no, at, entry_id, event, celsius, lasted FROM occurrence"
+                                  " WHERE sort = 1",
+                                  "subject_no", " ORDER BY subject_no, at, entry_id")
+                               .c_str()),
       m_defects(connection, scoped(one,
                                    "SELECT item_no, at, entry_id, defect_no, mark, severity, what, until_day,"
-                                   " until_minutes, reading_id FROM defect_mark WHERE at < ?",
+                                   " until_minutes, reading_id FROM defect_mark WHERE 1 = 1",
                                    "item_no", " ORDER BY item_no, at, entry_id")
-                                .c_str()),
-      m_operations(connection, "SELECT balloon_no, operations FROM balloon_entered WHERE stands = 1 AND day <= ?"),
-      m_operationsOf(connection,
-                     "SELECT operations FROM balloon_entered WHERE stands = 1 AND day <= ? AND balloon_no = ?") {}
+                                .c_str()) {}
 
 template <class... Values>
 void FactsReader::run(Statement& statement, std::optional<std::int64_t> item, const Values&... values) {
@@ -106,21 +91,24 @@ void FactsReader::run(Statement& statement, std::optional<std::int64_t> item, co
 std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_t> item) {
     const auto end = Moment::endOf(on);
     m_working.clear();
+    m_accounts.clear();
+    m_tally = {};
+    m_balloons.begin();
+    m_releases.clear();
     if (!m_one) {
         m_names.readAll();
         m_working.reserve(m_names.count());
+        m_accounts.push_back({Part::Balloon, Account::all, m_balloons.readAll()});
+        readReleases();
     }
     readItems(on, item);
     readStays(end, item);
     readKits(end, item);
-    m_releases.clear();
-    if (!m_one)
-        readReleases();
     readDone(end, item);
-    readEvents(m_itemEvents, end, item);
-    readEvents(m_balloonEvents, end, item);
+    readEvents(end, item);
     readDefects(end, item);
     readOperations(on);
+    m_accounts.push_back({Part::Facts, item.value_or(Account::all), m_tally});
     std::vector<ItemFacts> facts;
     facts.reserve(m_working.size());
     for (auto& working : m_working) {
@@ -130,14 +118,22 @@ std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_
     return facts;
 }
 
+FactsReader::Working* FactsReader::rowOf(Walk& walk, Statement& row, int columns) {
+    m_tally.add(row.digest(columns));
+    return walk.to(row.read<std::int64_t>());
+}
+
 void FactsReader::readItems(CivilDate on, std::optional<std::int64_t> item) {
-    run(m_items, item, on.dayNumber());
+    run(m_items, item);
     while (m_items.next()) {
+        m_tally.add(m_items.digest());
         Working working;
         working.item = m_items.read<std::int64_t>();
         auto& facts = working.facts;
-        facts.id = ItemId(m_names.text(working.item));
         facts.entered = m_items.read<CivilDate>();
+        if (on < facts.entered)
+            continue;
+        facts.id = ItemId(m_names.text(working.item));
         facts.kind = m_items.read<ItemKind>();
         facts.serial = m_items.read<std::optional<std::string>>();
         facts.type = m_items.read<std::optional<std::string>>();
@@ -150,53 +146,68 @@ void FactsReader::readItems(CivilDate on, std::optional<std::int64_t> item) {
     }
 }
 
+void FactsReader::readBalloon(std::int64_t balloon) {
+    const auto isIt = [&](const Account& each) { return each.part == Part::Balloon && each.subject == balloon; };
+    if (m_one && std::ranges::none_of(m_accounts, isIt))
+        m_accounts.push_back({Part::Balloon, balloon, m_balloons.read(balloon)});
+}
+
 void FactsReader::readStays(Moment end, std::optional<std::int64_t> item) {
-    struct Stretch {
-        Working* working;
-        std::int64_t balloon;
-        Usage in;
-    };
-    std::vector<Stretch> open;
+    std::vector<Working*> open;
+    std::vector<Usage> in;
+    std::vector<FlightTotals::Asked> asked;
     Walk walk(m_working);
-    run(m_stays, item, end.minutes());
+    run(m_stays, item);
     while (m_stays.next()) {
-        auto* working = walk.to(m_stays.read<std::int64_t>());
-        if (!working)
+        auto* working = rowOf(walk, m_stays);
+        Stamp from;
+        from.at = m_stays.read<Moment>();
+        if (!working || !(from.at < end))
             continue;
-        const auto balloon = m_stays.read<std::int64_t>();
-        const auto place = m_stays.read<std::string>();
+        from.id = m_stays.read<EntryId>();
         const auto until = m_stays.read<std::optional<Moment>>();
-        Usage in, out;
-        in.minutes = m_stays.read<Minutes>();
-        in.landings = m_stays.read<Landings>();
-        in.inflations = m_stays.read<Inflations>();
+        const auto untilId = m_stays.read<std::optional<EntryId>>();
+        const auto balloon = m_stays.read<std::int64_t>();
+        readBalloon(balloon);
+        for (const auto& event : m_balloons.events(balloon)) {
+            const bool before = until && !(event.stamp < Stamp{*until, untilId.value_or(EntryId())});
+            if (!(event.stamp < from) && !before && event.stamp.at < end)
+                working->facts.events.push_back(event);
+        }
+        auto place = m_stays.read<std::string>();
+        Usage began;
+        began.minutes = m_stays.read<Minutes>();
+        began.landings = m_stays.read<Landings>();
+        began.inflations = m_stays.read<Inflations>();
         if (until && *until < end) {
-            out.minutes = m_stays.read<Minutes>();
-            out.landings = m_stays.read<Landings>();
-            out.inflations = m_stays.read<Inflations>();
-            working->use += out - in;
+            Usage ended;
+            ended.minutes = m_stays.read<Minutes>();
+            ended.landings = m_stays.read<Landings>();
+            ended.inflations = m_stays.read<Inflations>();
+            working->use += ended - began;
             continue;
         }
         working->balloon = balloon;
         working->facts.balloon = Registration(m_names.text(balloon));
-        working->facts.place = place;
-        open.push_back({working, balloon, in});
+        working->facts.place = std::move(place);
+        open.push_back(working);
+        in.push_back(began);
+        asked.push_back({balloon, end});
     }
-    std::unordered_map<std::int64_t, std::size_t> places;
-    std::vector<FlightTotals::Asked> asked;
-    for (const auto& stretch : open)
-        if (places.emplace(stretch.balloon, asked.size()).second)
-            asked.push_back({stretch.balloon, end});
-    const auto flown = m_totals.before(asked);
-    for (const auto& stretch : open)
-        stretch.working->use += flown[places.at(stretch.balloon)] - stretch.in;
+    const auto flown = m_balloons.flownBefore(asked);
+    for (std::size_t at = 0; at < open.size(); ++at)
+        open[at]->use += flown[at] - in[at];
 }
 
 void FactsReader::readKits(Moment end, std::optional<std::int64_t> item) {
+    constexpr int whateverTheDay = 4;
+    const auto until = end.minutes();
     Walk walk(m_working);
-    run(m_kits, item, end.minutes());
+    run(m_kits, item, until, until, until);
     while (m_kits.next()) {
-        auto* working = walk.to(m_kits.read<std::int64_t>());
+        auto* working = rowOf(walk, m_kits, whateverTheDay);
+        for (int column = 1; column < whateverTheDay; ++column)
+            m_kits.skip();
         Usage use;
         use.minutes = m_kits.read<Minutes>();
         use.landings = m_kits.read<Landings>();
@@ -240,15 +251,13 @@ void FactsReader::readDone(Moment end, std::optional<std::int64_t> item) {
             of->facts.done.assign(std::make_move_iterator(history.begin()), std::make_move_iterator(history.end()));
         history.clear();
     };
-    run(m_done, item, end.minutes());
+    run(m_done, item);
     while (m_done.next()) {
+        // What became of the release that it stands under decides whether it counts.
+        RowDigest digest;
+        digest.add(static_cast<std::int64_t>(m_done.digest()));
         auto* working = walk.to(m_done.read<std::int64_t>());
-        if (!working)
-            continue;
-        if (working != of)
-            keep();
-        of = working;
-        auto& done = history.emplace_back();
+        Accomplishment done;
         done.stamp.at = m_done.read<Moment>();
         done.stamp.id = m_done.read<EntryId>();
         done.requirement = RequirementId(m_names.read(m_done));
@@ -261,43 +270,44 @@ void FactsReader::readDone(Moment end, std::optional<std::int64_t> item) {
         done.clock.inflations = m_done.read<std::optional<Inflations>>();
         const auto release = releaseOf(m_done.read<std::optional<std::string>>());
         const bool paper = m_done.read<bool>();
+        digest.add(static_cast<std::int64_t>(release));
+        m_tally.add(digest.value());
+        if (!working || release == Release::Revoked || !(done.stamp.at < end))
+            continue;
         if (release == Release::Holds)
             done.evidence = Evidence::Signed;
         else if (paper)
             done.evidence = Evidence::Paper;
-        if (release == Release::Revoked)
-            history.pop_back();
+        if (working != of)
+            keep();
+        of = working;
+        history.push_back(std::move(done));
     }
     keep();
 }
 
-void FactsReader::readEvents(Statement& statement, Moment end, std::optional<std::int64_t> item) {
+void FactsReader::readEvents(Moment end, std::optional<std::int64_t> item) {
     Walk walk(m_working);
-    run(statement, item, end.minutes());
-    while (statement.next()) {
-        auto* working = walk.to(statement.read<std::int64_t>());
-        if (!working)
-            continue;
-        Occurrence event;
-        event.stamp.at = statement.read<Moment>();
-        event.stamp.id = statement.read<EntryId>();
-        event.event = statement.read<std::string>();
-        event.hottest = statement.read<std::optional<Celsius>>();
-        event.lasted = statement.read<std::optional<Minutes>>();
-        auto& events = working->facts.events;
-        events.insert(std::upper_bound(events.begin(), events.end(), event, earlier), std::move(event));
+    run(m_events, item);
+    while (m_events.next()) {
+        auto* working = rowOf(walk, m_events);
+        auto event = occurrenceFrom(m_events);
+        if (working && event.stamp.at < end)
+            working->facts.events.push_back(std::move(event));
     }
+    for (auto& working : m_working)
+        std::ranges::sort(working.facts.events, {}, &Occurrence::stamp);
 }
 
 void FactsReader::readDefects(Moment end, std::optional<std::int64_t> item) {
     Walk walk(m_working);
-    run(m_defects, item, end.minutes());
+    run(m_defects, item);
     while (m_defects.next()) {
-        auto* working = walk.to(m_defects.read<std::int64_t>());
-        if (!working)
-            continue;
+        auto* working = rowOf(walk, m_defects);
         DefectMark mark;
         mark.stamp.at = m_defects.read<Moment>();
+        if (!working || !(mark.stamp.at < end))
+            continue;
         mark.stamp.id = m_defects.read<EntryId>();
         mark.defect = DefectId(m_names.read(m_defects));
         mark.kind = m_defects.read<DefectMark::Kind>();
@@ -312,25 +322,9 @@ void FactsReader::readDefects(Moment end, std::optional<std::int64_t> item) {
 }
 
 void FactsReader::readOperations(CivilDate on) {
-    std::map<std::int64_t, std::vector<std::string>> operations;
-    if (m_one) {
-        for (const auto& working : m_working)
-            if (working.balloon != 0) {
-                m_operationsOf.run(on.dayNumber(), working.balloon);
-                if (m_operationsOf.next())
-                    operations[working.balloon] = m_operationsOf.read<std::vector<std::string>>();
-                m_operationsOf.finish();
-            }
-    } else {
-        m_operations.run(on.dayNumber());
-        while (m_operations.next()) {
-            const auto balloon = m_operations.read<std::int64_t>();
-            operations[balloon] = m_operations.read<std::vector<std::string>>();
-        }
-    }
     for (auto& working : m_working)
-        if (const auto found = operations.find(working.balloon); found != operations.end())
-            working.facts.operations = found->second;
+        if (const auto* operations = m_balloons.operations(working.balloon, on))
+            working.facts.operations = *operations;
 }
 
 void FactsReader::finishClock(Working& working, Moment end) {

@@ -2,11 +2,12 @@
 #pragma once
 
 /// Reads the facts of one item or of all items on a day. Both ways run the same statements; for all items they are read
-/// in the order of the items and laid side by side.
+/// in the order of the items and laid side by side. All rows are read whatever the day, and counted.
 
 #include "registry/item_facts.h"
 #include "store/projection/counted_use.h"
-#include "store/projection/names.h"
+#include "store/queries/account.h"
+#include "store/queries/balloon_facts.h"
 
 #include <string>
 #include <unordered_map>
@@ -20,6 +21,10 @@ public:
     FactsReader(const Connection& connection, Names& names, FlightTotals& totals, bool one);
 
     [[nodiscard]] std::vector<ItemFacts> read(CivilDate on, std::optional<std::int64_t> item);
+    /// What the last reading rests on.
+    [[nodiscard]] const std::vector<Account>& accounts() const { return m_accounts; }
+    /// What its rows of items come to.
+    [[nodiscard]] const Tally& tally() const { return m_tally; }
 
 private:
     struct Working {
@@ -30,8 +35,12 @@ private:
     };
     /// The item that rows are for, when read in order.
     class Walk;
+    static constexpr int everyColumn = std::numeric_limits<int>::max();
 
+    /// The item that a row is for, when read in order; counts the row.
+    [[nodiscard]] Working* rowOf(Walk& walk, Statement& row, int columns = everyColumn);
     void readItems(CivilDate on, std::optional<std::int64_t> item);
+    void readBalloon(std::int64_t balloon);
     void readStays(Moment end, std::optional<std::int64_t> item);
     void readKits(Moment end, std::optional<std::int64_t> item);
     /// What became of each closing: it is read before what counts by it.
@@ -40,7 +49,7 @@ private:
     void readReleases(const Of&... inspection);
     [[nodiscard]] Release releaseOf(const std::optional<std::string>& ref);
     void readDone(Moment end, std::optional<std::int64_t> item);
-    void readEvents(Statement& statement, Moment end, std::optional<std::int64_t> item);
+    void readEvents(Moment end, std::optional<std::int64_t> item);
     void readDefects(Moment end, std::optional<std::int64_t> item);
     void readOperations(CivilDate on);
     void finishClock(Working& working, Moment end);
@@ -48,12 +57,13 @@ private:
     void run(Statement& statement, std::optional<std::int64_t> item, const Values&... values);
 
     Names& m_names;
-    FlightTotals& m_totals;
     CountedUse m_use;
+    BalloonFacts m_balloons;
     bool m_one;
-    Statement m_items, m_stays, m_kits, m_done, m_closings, m_revocations, m_itemEvents, m_balloonEvents, m_defects,
-        m_operations, m_operationsOf;
+    Statement m_items, m_stays, m_kits, m_done, m_closings, m_revocations, m_events, m_defects;
     std::vector<Working> m_working;
+    Tally m_tally;
+    std::vector<Account> m_accounts;
     std::unordered_map<std::string, Release> m_releases; ///< by inspection
 };
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/queries/told_reader.h"
 
+#include "store/projection/kept.h"
+
 #include <string>
 
 namespace crownring {
@@ -67,6 +69,15 @@ std::vector<EntryId> ToldReader::told(const Told& asked, std::optional<std::int6
         rows.bind(std::string(kind));
     rows.runBound();
     return idsFrom(rows);
+}
+
+Account ToldReader::accountOfTypes() {
+    Account account{Part::Types, Account::all, {}};
+    Statement rows(m_connection, "SELECT subject_no, at, entry_id FROM told WHERE sort = ?");
+    rows.run(static_cast<int>(Subject::Type));
+    while (rows.next())
+        account.tally.add(rows.digest());
+    return account;
 }
 
 std::vector<EntryId> ToldReader::ofItem(std::int64_t item, CivilDate on, int limit) {

@@ -113,11 +113,11 @@ AmendmentTargets replay(JournalTable& journal, Projector& into, const std::funct
     return amendments.targets();
 }
 
-void remake(JournalTable& journal, Projector& projector) {
+void remake(JournalTable& journal, Projector& projector, Tallies& tallies) {
     projector.clear();
     for (const auto& [target, number] : replay(journal, projector))
         journal.noteAmendment(target, number);
-    projector.dropNamesOfNothing();
+    tallies.makeAnew();
 }
 
 }

@@ -5,6 +5,7 @@
 
 #include "store/journal/journal_table.h"
 #include "store/projection/projector.h"
+#include "store/tally/tallies.h"
 
 #include <functional>
 #include <utility>
@@ -22,6 +23,6 @@ using AmendmentTargets = std::vector<std::pair<EntryId, std::int64_t>>;
 AmendmentTargets replay(JournalTable& journal, Projector& into, const std::function<bool()>& goOn = {});
 
 /// Throws the projections of a record away and makes them anew, inside the caller's transaction.
-void remake(JournalTable& journal, Projector& projector);
+void remake(JournalTable& journal, Projector& projector, Tallies& tallies);
 
 }

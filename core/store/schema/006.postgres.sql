@@ -1,0 +1,24 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
+-- A name proves itself: a digest of its row. All names are made anew with the projections.
+ALTER TABLE name ADD COLUMN mark BIGINT NOT NULL DEFAULT 0
+----
+-- A projection: what each balloon flew in all, as its last flight leaves it.
+CREATE TABLE flown (
+    balloon_no BIGINT PRIMARY KEY REFERENCES name,
+    at BIGINT NOT NULL,
+    entry_id TEXT COLLATE "C" NOT NULL,
+    minutes BIGINT NOT NULL,
+    landings BIGINT NOT NULL,
+    inflations BIGINT NOT NULL
+)
+----
+-- What the rows that answers rest on come to, by part and subject; subject 0 is all of a part. Each transaction keeps it up.
+CREATE TABLE tally (
+    part BIGINT NOT NULL,
+    subject_no BIGINT NOT NULL,
+    row_count BIGINT NOT NULL,
+    row_sum BIGINT NOT NULL,
+    PRIMARY KEY (part, subject_no)
+)
+----
+CREATE INDEX done_under ON done (ref) WHERE ref IS NOT NULL

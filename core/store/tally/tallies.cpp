@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/tally/tallies.h"
+
+namespace crownring {
+
+Tallies::Tallies(const Connection& connection, Names& names, FlightTotals& totals)
+    : m_names(names), m_facts(connection, names, totals, true), m_fabric(connection, names),
+      m_balloons(connection, names, totals, true), m_adoptions(connection), m_told(connection),
+      m_kept(connection, "SELECT row_count, row_sum FROM tally WHERE part = ? AND subject_no = ?"),
+      m_drop(connection, "DELETE FROM tally WHERE part = ? AND subject_no = ?"),
+      m_put(connection, "INSERT INTO tally (part, subject_no, row_count, row_sum) VALUES (?, ?, ?, ?)"),
+      m_clear(connection, "DELETE FROM tally"), m_subjects(connection, "SELECT name_no FROM name WHERE sort = ?"),
+      m_lastFlight(connection, "SELECT 1 FROM flight f LEFT JOIN flown w ON w.balloon_no = f.balloon_no AND w.at = f.at"
+                               " AND w.entry_id = f.entry_id AND w.minutes = f.minutes_to"
+                               " AND w.landings = f.landings_to AND w.inflations = f.inflations_to"
+                               " WHERE w.balloon_no IS NULL AND f.balloon_no = ? AND (f.at, f.entry_id) ="
+                               " (SELECT g.at, g.entry_id FROM flight g WHERE g.balloon_no = f.balloon_no"
+                               " ORDER BY g.at DESC, g.entry_id DESC LIMIT 1)") {}
+
+Tally Tallies::kept(Part part, std::int64_t subject) {
+    Tally tally;
+    m_kept.run(static_cast<int>(part), subject);
+    if (m_kept.next()) {
+        tally.rows = m_kept.read<std::int64_t>();
+        tally.sum = m_kept.read<std::uint64_t>();
+        m_kept.finish();
+    }
+    return tally;
+}
+
+void Tallies::keep(Part part, std::int64_t subject, const Tally& tally) {
+    m_drop.run(static_cast<int>(part), subject);
+    if (tally != Tally())
+        m_put.run(static_cast<int>(part), subject, tally.rows, tally.sum);
+}
+
+StoreError Tallies::notIntact(const Account& account) {
+    if (account.subject != Account::all)
+        return StoreError(StoreFault::SubjectNotIntact, {m_names.text(account.subject)});
+    return StoreError(StoreFault::NotIntact);
+}
+
+void Tallies::check(const Account& account) {
+    if (account.tally != kept(account.part, account.subject))
+        throw notIntact(account);
+}
+
+void Tallies::check(const Touch& touch) {
+    for (const auto& account : read(touch))
+        check(account);
+    if (touch.of == Touch::Of::Balloon)
+        checkLastFlight(touch.subject);
+}
+
+void Tallies::checkLastFlight(std::int64_t balloon) {
+    m_lastFlight.run(balloon);
+    const bool differs = m_lastFlight.next();
+    m_lastFlight.finish();
+    if (differs)
+        throw notIntact({Part::Balloon, balloon, {}});
+}
+
+std::vector<Account> Tallies::read(const Touch& touch) {
+    const auto subject = touch.subject;
+    switch (touch.of) {
+    case Touch::Of::Item: {
+        const auto last = CivilDate::last();
+        static_cast<void>(m_facts.read(last, subject));
+        return {{Part::Facts, subject, m_facts.tally()}, m_fabric.readOne(subject, last, [](const FabricHistory&) {})};
+    }
+    case Touch::Of::Balloon:
+        return {{Part::Balloon, subject, m_balloons.read(subject)}};
+    case Touch::Of::Adoptions:
+        return {m_adoptions.account()};
+    case Touch::Of::Types:
+        return {m_told.accountOfTypes()};
+    }
+    return {};
+}
+
+void Tallies::settle(const std::set<Touch>& touched) {
+    std::map<Part, Tally> moved;
+    for (const auto& touch : touched)
+        for (const auto& [part, subject, tally] : read(touch)) {
+            const auto before = kept(part, subject);
+            if (tally == before)
+                continue;
+            keep(part, subject, tally);
+            if (subject == Account::all)
+                continue;
+            auto& by = moved[part];
+            by += tally;
+            by -= before;
+        }
+    for (const auto& [part, by] : moved) {
+        auto all = kept(part, Account::all);
+        all += by;
+        keep(part, Account::all, all);
+    }
+}
+
+std::vector<Touch> Tallies::everything() {
+    std::vector<Touch> all{{Touch::Of::Adoptions, 0}, {Touch::Of::Types, 0}};
+    for (const auto& [subject, of] :
+         {std::pair{Subject::Item, Touch::Of::Item}, std::pair{Subject::Balloon, Touch::Of::Balloon}}) {
+        m_subjects.run(static_cast<int>(subject));
+        while (m_subjects.next())
+            all.push_back({of, m_subjects.read<std::int64_t>()});
+    }
+    return all;
+}
+
+void Tallies::makeAnew() {
+    m_clear.run();
+    const auto all = everything();
+    settle({all.begin(), all.end()});
+}
+
+void Tallies::checkAll() {
+    m_names.readAll();
+    std::map<Part, Tally> sums;
+    for (const auto& touch : everything())
+        for (const auto& account : read(touch)) {
+            check(account);
+            if (account.subject != Account::all)
+                sums[account.part] += account.tally;
+        }
+    for (const auto& [part, sum] : sums)
+        check(Account{part, Account::all, sum});
+}
+
+}

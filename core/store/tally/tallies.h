@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Whether what stands beside the journal is still what was written there, told at once: for each item and balloon, and
+/// for all, the record keeps what their rows come to, and each transaction keeps that up. What an answer has read is
+/// held against it. This finds rows that were changed, deleted or added round the program; which row, and whether the
+/// journal itself is sound, `verify` tells. Flights of the past stand in no tally but for their totals of today.
+
+#include "store/projection/projector.h"
+#include "store/queries/account.h"
+#include "store/queries/adoption_reader.h"
+#include "store/queries/fabric_reader.h"
+#include "store/queries/facts_reader.h"
+#include "store/queries/told_reader.h"
+
+#include <map>
+
+namespace crownring {
+
+class Tallies {
+public:
+    Tallies(const Connection& connection, Names& names, FlightTotals& totals);
+
+    /// @throws StoreError with StoreFault::NotIntact where what was read is not what was written
+    void check(const Account& account);
+    /// The same of what is about to be changed, lest a change be taken for ours.
+    void check(const Touch& touch);
+    /// After a transaction has changed them. @pre all is settled
+    void settle(const std::set<Touch>& touched);
+    /// Of everything, from what the tables hold.
+    void makeAnew();
+    /// Checks everything. @throws StoreError
+    void checkAll();
+
+private:
+    /// What the rows of a subject come to now.
+    [[nodiscard]] std::vector<Account> read(const Touch& touch);
+    [[nodiscard]] std::vector<Touch> everything();
+    [[nodiscard]] Tally kept(Part part, std::int64_t subject);
+    void keep(Part part, std::int64_t subject, const Tally& tally);
+    [[nodiscard]] StoreError notIntact(const Account& account);
+    void checkLastFlight(std::int64_t balloon);
+
+    Names& m_names;
+    FactsReader m_facts;
+    FabricReader m_fabric;
+    BalloonFacts m_balloons;
+    AdoptionReader m_adoptions;
+    ToldReader m_told;
+    Statement m_kept, m_drop, m_put, m_clear, m_subjects, m_lastFlight;
+};
+
+}
