@@ -69,6 +69,13 @@ Window {
         bench.detailShown = false;
         bench.beginVisit(balloon);
     }
+    /// From a record that is not intact nothing is said.
+    readonly property bool sayable: Fleet.ready && !Desk.damaged
+
+    function goToUpkeep() {
+        window.place = 4;
+        record.showUpkeep();
+    }
     function goToBalloon(balloon: string) {
         window.place = 1;
         balloons.showBalloon(balloon);
@@ -145,6 +152,8 @@ Window {
                 visible: Desk.state === Desk.Failed || Desk.readOnly || text !== "" && Fleet.problem !== ""
                 edge: Theme.ember
                 text: Desk.trouble !== "" ? Desk.trouble : Fleet.problem
+                action: Desk.damaged ? qsTr("What can be done") : ""
+                onActed: window.goToUpkeep()
             }
         }
         Item {
@@ -157,7 +166,7 @@ Window {
                 id: next
                 objectName: "next"
                 anchors.fill: parent
-                visible: window.place === 0 && Fleet.ready
+                visible: window.place === 0 && window.sayable
                 phone: window.phone
                 onBalloonAsked: balloon => window.goToBalloon(balloon)
                 onItemAsked: item => window.goToItem(item)
@@ -168,7 +177,7 @@ Window {
                 id: balloons
                 objectName: "balloons"
                 anchors.fill: parent
-                visible: window.place === 1 && Fleet.ready
+                visible: window.place === 1 && window.sayable
                 phone: window.phone
                 onDueAsked: (item, requirement) => window.goToDue(item, requirement)
                 onAct: (kind, balloon, item, requirement) => form.begin(kind, balloon, item, requirement)
@@ -181,7 +190,7 @@ Window {
                 id: bench
                 objectName: "bench"
                 anchors.fill: parent
-                visible: window.place === 2 && Fleet.ready
+                visible: window.place === 2 && window.sayable
                 phone: window.phone
                 onAct: (kind, inspection, defect, item) => form.beginAtBench(kind, inspection, defect, item)
                 onCorrect: entry => form.correct(entry)
@@ -190,7 +199,7 @@ Window {
                 id: rules
                 objectName: "rules"
                 anchors.fill: parent
-                visible: window.place === 3 && Fleet.ready
+                visible: window.place === 3 && window.sayable
                 phone: window.phone
                 onAdopt: programme => form.adopt(programme)
                 onAdoptFile: file => form.adoptFile(file)
@@ -200,15 +209,17 @@ Window {
                 id: record
                 objectName: "record"
                 anchors.fill: parent
-                visible: window.place === 4 && Fleet.ready
+                visible: window.place === 4 && (Fleet.ready || Desk.damaged)
                 phone: window.phone
                 onCorrect: entry => form.correct(entry)
                 onVoidEntry: entry => form.voidEntry(entry)
             }
             EmptyPlace {
                 anchors.fill: parent
-                visible: !Fleet.ready
-                title: Desk.state === Desk.Failed ? qsTr("The record is not open") : Desk.state === Desk.Filling ? qsTr("Writing the demo fleet into a record of its own …") : qsTr("Opening the record …")
+                visible: !window.sayable && !record.visible
+                title: Desk.damaged ? qsTr("Nothing is said from a record that is not intact") : Desk.state === Desk.Failed ? qsTr("The record is not open") : Desk.state === Desk.Filling ? qsTr("Writing the demo fleet into a record of its own …") : qsTr("Opening the record …")
+                action: Desk.damaged ? qsTr("What can be done") : ""
+                onActed: window.goToUpkeep()
                 text: Desk.state === Desk.Failed ? qsTr("Start Crownring with --record and the name of another file.") : Desk.location
                 shape: LineSign.Balloons
             }

@@ -18,6 +18,9 @@ FocusScope {
     readonly property alias place: record
     readonly property alias intake: flights
 
+    function showUpkeep() {
+        page.leaf = 3;
+    }
     function showEntry(entry: string) {
         record.openEntry(entry);
         if (page.leaf > 1)

@@ -71,6 +71,29 @@ Item {
         Rule { width: parent.width }
         Heading {
             width: parent.width
+            text: qsTr("Rebuild")
+        }
+        Label {
+            width: parent.width
+            text: qsTr("Makes every clock, due date and list anew from the journal. Nothing that was written is lost. It refuses where an entry itself is not what was written: then go back to a backup, opened with --record and its name.")
+        }
+        Button {
+            objectName: "rebuild"
+            primary: Desk.damaged
+            enabled: !rebuilding.running && !pane.place.verifying
+            text: qsTr("Rebuild from the journal")
+            onClicked: rebuilding.begin()
+        }
+        Label {
+            width: parent.width
+            visible: text !== ""
+            text: rebuilding.outcome
+            color: rebuilding.failed ? Theme.ember : Theme.ink
+            Accessible.role: Accessible.AlertMessage
+        }
+        Rule { width: parent.width }
+        Heading {
+            width: parent.width
             text: qsTr("Back up")
         }
         Label {
@@ -90,6 +113,8 @@ Item {
             Accessible.role: Accessible.AlertMessage
         }
     }
+
+    Rebuilding { id: rebuilding }
 
     FileDialog {
         id: chooser

@@ -2,10 +2,13 @@
 #include "screen/desk/record_desk.h"
 
 #include "acts/post.h"
+#include "problem/faults/store_fault.h"
 #include "screen/desk/house.h"
 #include "words/border.h"
 #include "words/problem_words.h"
 #include "words/words.h"
+
+#include <utility>
 
 namespace crownring::screen {
 
@@ -52,6 +55,7 @@ void RecordDesk::openThere(const std::string& location, const QByteArray& firstE
     const auto tell = [this](State state, const QString& trouble = {}, bool readOnly = false) {
         QMetaObject::invokeMethod(this, [this, state, trouble, readOnly] {
             m_readOnly = readOnly;
+            m_damaged = false;
             setState(state, trouble);
         });
     };
@@ -71,8 +75,24 @@ void RecordDesk::openThere(const std::string& location, const QByteArray& firstE
         }
     }
     m_record = std::move(*record);
+    m_damageTold = false;
     const auto readOnly = m_record->readOnlyReason();
     tell(State::Open, readOnly ? words::message(*readOnly) : QString(), readOnly.has_value());
+}
+
+void RecordDesk::tellDamage() {
+    const auto why = m_record->readOnlyReason();
+    const bool damaged = why && isDamage(why->fault);
+    if (damaged == std::exchange(m_damageTold, damaged))
+        return;
+    QMetaObject::invokeMethod(this, [this, damaged, trouble = damaged ? Words::problem(*why) : QString()] {
+        m_damaged = damaged;
+        m_readOnly = damaged;
+        m_trouble = trouble;
+        emit stateChanged();
+        if (!damaged)
+            emit changed();
+    });
 }
 
 void RecordDesk::setState(State state, const QString& trouble) {

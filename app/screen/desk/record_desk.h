@@ -45,6 +45,8 @@ class RecordDesk : public QObject {
     /// Why the record cannot be opened, or why it may only be read.
     Q_PROPERTY(QString trouble READ trouble NOTIFY stateChanged FINAL)
     Q_PROPERTY(bool readOnly READ readOnly NOTIFY stateChanged FINAL)
+    /// Something in it is not what was written there: nothing can be said from it, and it may only be read.
+    Q_PROPERTY(bool damaged READ isDamaged NOTIFY stateChanged FINAL)
     /// The demo fleet was asked for on the screen: the record that was open before waits.
     Q_PROPERTY(bool demo READ isDemo NOTIFY stateChanged FINAL)
 
@@ -78,6 +80,7 @@ public:
     [[nodiscard]] QString location() const { return m_location; }
     [[nodiscard]] QString trouble() const { return m_trouble; }
     [[nodiscard]] bool readOnly() const { return m_readOnly; }
+    [[nodiscard]] bool isDamaged() const { return m_damaged; }
     [[nodiscard]] bool isDemo() const { return m_demo; }
 
 signals:
@@ -93,6 +96,8 @@ private:
     void hand(std::function<void()> work);
     void setState(State state, const QString& trouble = {});
     void openThere(const std::string& location, const QByteArray& firstEntries);
+    /// Tells the screen when the record was found damaged, or is so no more.
+    void tellDamage();
 
     QThread m_thread;
     QObject* m_worker;                ///< lives on the thread
@@ -100,7 +105,9 @@ private:
     State m_state = State::Waiting;
     QString m_location;
     QString m_trouble;
+    bool m_damageTold = false; ///< touched on the thread only
     bool m_readOnly = false;
+    bool m_damaged = false;
     bool m_demo = false;
 };
 
@@ -115,6 +122,7 @@ auto RecordDesk::ask(Function function) -> QFuture<std::invoke_result_t<Function
             const auto state = m_record->snapshot(); // what is asked together fits together; what fails says so itself
             promise->addResult(function(*m_record));
             promise->finish();
+            tellDamage();
         }
         promise.reset();
     });

@@ -193,7 +193,18 @@ void RecordPlace::openEntry(const QString& entry) {
          [this](const Result<std::optional<JournalLine>>& line) {
              if (line && *line && inward((*line)->entry.id.text()) == m_entry)
                  takeEntry(**line);
+             else if (!line)
+                 takeNoEntry(Words::problem(line.error()));
          });
+}
+
+void RecordPlace::takeNoEntry(const QString& why) {
+    m_entryTitle = why;
+    m_entryFacts.clear();
+    m_entryText.clear();
+    m_entryHash.clear();
+    m_entryAmendable = m_entryCorrectable = false;
+    emit entryChanged();
 }
 
 void RecordPlace::takeEntry(const JournalLine& line) {

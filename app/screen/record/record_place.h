@@ -99,6 +99,7 @@ private:
     void lookAtQuestions();
     void showKinds();
     void takeEntry(const JournalLine& line);
+    void takeNoEntry(const QString& why);
 
     JournalModel m_journal;
     ChoiceModel m_kinds;

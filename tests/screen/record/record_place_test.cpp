@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/demo_house.h"
 #include "screen/record/flight_intake.h"
+#include "screen/record/rebuilding.h"
 #include "screen/record/record_place.h"
 #include "test_class.h"
 
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>
+#include <QSqlDatabase>
+#include <QSqlQuery>
 #include <QTest>
 
 using namespace crownring;
@@ -108,6 +111,31 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(!intake.reading(), 30'000);
         QVERIFY(!intake.problem().isEmpty());
         QCOMPARE(intake.acceptable(), 0);
+    }
+
+    void aRecordThatIsNotIntactSaysSoAndIsMended() {
+        auto& desk = m_demo->house.desk;
+        const auto before = m_demo->house.fleet.sheet()->rows().size();
+        {
+            QSqlDatabase other = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), QStringLiteral("other"));
+            other.setDatabaseName(desk.location());
+            QVERIFY(other.open());
+            QSqlQuery query(other);
+            QVERIFY(query.exec(QStringLiteral("DELETE FROM adoption")));
+        }
+        QSqlDatabase::removeDatabase(QStringLiteral("other"));
+        desk.open(desk.location());
+        QTRY_VERIFY_WITH_TIMEOUT(desk.isDamaged(), 30'000);
+        QVERIFY(desk.readOnly());
+        QVERIFY2(desk.trouble().contains(QStringLiteral("not intact")), qPrintable(desk.trouble()));
+        In<Rebuilding> rebuilding(m_demo->house);
+        rebuilding.begin();
+        QTRY_VERIFY_WITH_TIMEOUT(!rebuilding.isRunning(), 60'000);
+        QVERIFY2(!rebuilding.hasFailed(), qPrintable(rebuilding.outcome()));
+        QTRY_VERIFY_WITH_TIMEOUT(!desk.isDamaged(), 30'000);
+        QVERIFY(!desk.readOnly());
+        QVERIFY(m_demo->settled());
+        QCOMPARE(m_demo->house.fleet.sheet()->rows().size(), before);
     }
 };
 
