@@ -16,6 +16,7 @@ std::span<const Check> allChecks() {
         Check{"a release is supported by the record", askClosings},
         Check{"what an inspection accomplished is written with its signature", askAccomplishments},
         Check{"a defect has a name of its own", askFindings},
+        Check{"a defect is deferred and cleared on the item that it was found on", askDefectItems},
         Check{"a defect is deferred by who may", askDeferrals},
         Check{"a defect is not cleared before it was found", askClearings},
         Check{"what is withdrawn is a release", askRevocations},

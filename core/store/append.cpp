@@ -152,7 +152,10 @@ Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std
     if (m_readOnlyReason)
         return tl::unexpected(std::vector{placed(*m_readOnlyReason, file, 0)});
     // Ids are fixed the first time, so that doing it again can double nothing.
-    return withServer([&] { return appendOnce(entries, file, judge); });
+    auto receipt = withServer([&] { return appendOnce(entries, file, judge); });
+    if (receipt && receipt->end)
+        m_acknowledged = receipt->end;
+    return receipt;
 }
 
 Results<Receipt> SqlRecord::appendOnce(std::vector<NumberedEntry>& entries, const std::string& file,

@@ -4,6 +4,7 @@
 #include "problem/faults/writing_fault.h"
 #include "store/journal/journal_table.h"
 #include "store/older_copy.h"
+#include "store/verdict.h"
 #include "writing/draft.h"
 
 #include <QtCore/QDateTime>
@@ -12,14 +13,24 @@ namespace crownring {
 
 namespace {
 
+/// A copy of an earlier schema, as one is made before the schema is changed, holds other tables than are known here.
+Verdict verdictOfCopy(const Connection& copy) {
+    JournalTable journal(copy);
+    if (schemaVersion(copy) != migrationSteps(copy.dialect()).back().version)
+        return journal.verify({});
+    Names names(copy);
+    FlightTotals totals(copy);
+    Tallies tallies(copy, names, totals);
+    return verdictOf(copy, journal, tallies, {});
+}
+
 void checkCopy(const std::string& file) {
     const Connection copy(file, Access::ReadOnly);
     if (copy.ask(QStringLiteral("PRAGMA integrity_check")) != QStringLiteral("ok"))
         throw StoreError(StoreFault::CopyDamaged);
     if (!copy.ask(QStringLiteral("PRAGMA foreign_key_check")).isEmpty())
         throw StoreError(StoreFault::CopyDangles);
-    const auto verdict = JournalTable(copy).verify({});
-    if (!verdict.intact)
+    if (const auto verdict = verdictOfCopy(copy); !verdict.intact)
         throw StoreError(StoreFault::CopyBroken, {*verdict.reason});
 }
 

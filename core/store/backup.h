@@ -11,7 +11,7 @@
 
 namespace crownring {
 
-/// Writes a copy, checks its integrity, its references and its chain, and only then gives it its name. With
+/// Writes a copy, verifies it as a whole (store/verdict.h), and only then gives it its name. With
 /// `Replace::Asked` an older copy of this record (store/older_copy.h) gives way.
 /// @return FileExists, FileUnwritable @throws StoreError StoreFailed when it does not pass
 [[nodiscard]] Result<void> backUp(const Connection& connection, const std::string& file, Replace replace);

@@ -27,11 +27,13 @@ class Record : public Journal, public Books {
 public:
     /// To be held for an answer that takes several questions, and let go of soon: before the record, and on its thread.
     virtual Result<std::unique_ptr<Snapshot>> snapshot() = 0;
+    /// The end of this writer's chain with what was posted last here; empty before anything was.
+    [[nodiscard]] virtual std::optional<Acknowledged> lastAcknowledged() const = 0;
     /// Throws all projections away and makes them anew from the journal, in one transaction.
     virtual Result<void> rebuild() = 0;
     /// Those of the ends of chains that were acknowledged once whose entry is not in the record, or is another one.
     virtual Result<std::vector<Acknowledged>> missing(const std::vector<Acknowledged>& expected) = 0;
-    /// Writes a copy whose chain and references are checked (SQLite only). What may be replaced, writing/target.h says;
+    /// Writes a copy that was verified as a whole (SQLite only). What may be replaced, writing/target.h says;
     /// of records only an older copy of this one, all of whose entries and photographs it holds, that nobody has open.
     /// @return FileExists, FileUnwritable; StoreFailed where the copy does not pass
     virtual Result<void> backUpTo(const std::string& file, Replace replace = Replace::Never) = 0;

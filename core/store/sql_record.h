@@ -56,6 +56,7 @@ public:
 
     Result<std::unique_ptr<Snapshot>> snapshot() override;
     Result<std::vector<Acknowledged>> missing(const std::vector<Acknowledged>& expected) override;
+    [[nodiscard]] std::optional<Acknowledged> lastAcknowledged() const override { return m_acknowledged; }
     Result<void> rebuild() override;
     Result<void> backUpTo(const std::string& file, Replace replace) override;
     [[nodiscard]] std::optional<Problem> readOnlyReason() const override { return m_readOnlyReason; }
@@ -99,6 +100,7 @@ private:
     JournalTable m_journal;
     Projector m_projector;
     std::unique_ptr<Tallies> m_tallies;       ///< once they were needed
+    std::optional<Acknowledged> m_acknowledged;
     bool m_inTransaction = false;             ///< a write transaction is open
     std::optional<ReadTransaction> m_reading; ///< while a snapshot is held
     int m_snapshots = 0;

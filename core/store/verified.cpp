@@ -1,50 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "record/verdict_phrase.h"
 #include "store/sql_record.h"
-#include "store/verify/pages.h"
-#include "store/verify/projections.h"
+#include "store/verdict.h"
 
 namespace crownring {
-
-namespace {
-
-void doubt(Verdict& verdict, Phrase reason) {
-    verdict.intact = false;
-    verdict.reason = std::move(reason);
-}
-
-/// By which answers tell at once.
-void verifyTallies(Tallies& tallies, Verdict& verdict) {
-    try {
-        tallies.checkAll();
-    } catch (const StoreError& error) {
-        if (!isDamage(error.problem().fault))
-            throw;
-        doubt(verdict, {VerdictPhrase::Unreadable, {messageOf(error.problem())}});
-        verdict.projection = "tally";
-        verdict.rebuildMends = true;
-    }
-}
-
-/// What stands on a journal whose chain holds.
-void verifyAround(const Connection& connection, JournalTable& journal, Tallies& tallies, Verdict& verdict,
-                  const std::function<bool(double)>& progress) {
-    if (const auto part = schemaFlaw(connection))
-        return doubt(verdict, {VerdictPhrase::SchemaDiffers, {*part}});
-    if (const auto digest = pictureFlaw(connection))
-        return doubt(verdict, {VerdictPhrase::PhotographDiffers, {*digest}});
-    const auto flaw = projectionFlaw(connection, journal, progress);
-    if (!flaw)
-        return verifyTallies(tallies, verdict);
-    doubt(verdict,
-          {flaw->lacking ? VerdictPhrase::TableLacks : VerdictPhrase::TableHoldsMore, {flaw->table, flaw->row}});
-    verdict.projection = flaw->table;
-    verdict.rebuildMends = true;
-    if (!flaw->entry.empty())
-        verdict.behind = flaw->entry;
-}
-
-}
 
 Result<std::vector<Acknowledged>> SqlRecord::missing(const std::vector<Acknowledged>& expected) {
     return guarded([&] {
@@ -57,31 +15,10 @@ Result<std::vector<Acknowledged>> SqlRecord::missing(const std::vector<Acknowled
 }
 
 Result<Verdict> SqlRecord::verify(const std::function<bool(double)>& progress) {
-    Verdict verdict;
     const auto state = snapshot(); // else what is posted meanwhile would be missing in what is compared
     if (!state)
         return tl::unexpected(state.error());
-    const auto part = [&](double from, double to) -> std::function<bool(double)> {
-        if (!progress)
-            return {};
-        return [&progress, from, to](double done) { return progress(from + (to - from) * done); };
-    };
-    try {
-        if (const auto pages = pageFlaw(*m_connection)) {
-            doubt(verdict, *pages);
-            return verdict;
-        }
-        verdict = m_journal.verify(part(0, 0.5));
-        if (verdict.intact && !verdict.reason)
-            verifyAround(*m_connection, m_journal, tallies(), verdict, part(0.5, 1));
-        return verdict;
-    } catch (const StoreError& error) {
-        if (error.code() == Code::StoreBusy)
-            return tl::unexpected(error.problem());
-        // What cannot be read is not what was written.
-        doubt(verdict, {VerdictPhrase::Unreadable, {messageOf(error.problem())}});
-        return verdict;
-    }
+    return guarded([&] { return verdictOf(*m_connection, m_journal, tallies(), progress); });
 }
 
 }

@@ -149,6 +149,14 @@ Window {
             }
             Banner {
                 width: parent.width
+                visible: text !== ""
+                edge: Theme.ember
+                text: Desk.setBack
+                action: qsTr("It is meant to be so")
+                onActed: Desk.goOnSetBack()
+            }
+            Banner {
+                width: parent.width
                 visible: Desk.state === Desk.Failed || Desk.readOnly || text !== "" && Fleet.problem !== ""
                 edge: Theme.ember
                 text: Desk.trouble !== "" ? Desk.trouble : Fleet.problem

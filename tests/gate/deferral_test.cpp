@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/release_fault.h"
 #include "said.h"
 #include "signing_attempt.h"
 #include "test_class.h"
@@ -125,6 +126,25 @@ private slots:
         QCOMPARE(problems.front().where.key, std::string("on"));
         QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
         shop.say(clearingOn("2026-06-01"));
+    }
+    void aDefectIsAnsweredOnItsItem() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection).find("D-1", "barring");
+        shop.say(R"({"entry":"item.entered","on":"2016-05-01","item":"B9","kind":"basket"})");
+        const auto onTheBasket = [](std::string entry) { return entry.replace(entry.find("\"E1\""), 4, "\"B9\""); };
+        for (const auto& answer :
+             {onTheBasket(clearingOn("2026-06-01")), onTheBasket(shop.deferral("D-1", "Ada Rhos"))}) {
+            const auto problems = problemsOf(shop.record(), answer);
+            QVERIFY(!problems.empty());
+            QVERIFY(problems.front().fault == Fault(ReleaseFault::FoundElsewhere));
+            QCOMPARE(problems.front().where.key, std::string("item"));
+        }
+        const auto clearing = shop.say(clearingOn("2026-06-01")).ids.at(0).text();
+        const auto corrected =
+            problemsOf(shop.record(), R"({"entry":"entry.corrected","on":"2026-06-01","replaces":")" + clearing +
+                                          R"(","with":{"item":"B9"}})");
+        QVERIFY(!corrected.empty());
+        QVERIFY(corrected.front().fault == Fault(ReleaseFault::FoundElsewhere));
     }
     void aDeferralIsNotCorrectedIntoAnothersName() {
         Shop shop(R"(["for-hire"])");

@@ -3,16 +3,29 @@
 
 #include "acts/post.h"
 #include "problem/faults/store_fault.h"
+#include "screen/desk/acknowledgements.h"
 #include "screen/desk/house.h"
 #include "words/border.h"
 #include "words/problem_words.h"
 #include "words/words.h"
+
+#include <QDir>
+#include <QFileInfo>
 
 #include <utility>
 
 namespace crownring::screen {
 
 using namespace words;
+
+namespace {
+
+/// What stands in the folder for what is temporary is gone soon, and nobody asks for it.
+bool isKept(const QString& location) {
+    return !QFileInfo(location).absoluteFilePath().startsWith(QDir::tempPath() + QLatin1Char('/'));
+}
+
+}
 
 RecordDesk::RecordDesk(QObject* parent) : QObject(parent), m_worker(new QObject) {
     m_thread.setObjectName(QStringLiteral("storage"));
@@ -36,6 +49,7 @@ void RecordDesk::hand(std::function<void()> work) {
 
 void RecordDesk::open(const QString& location, const QByteArray& firstEntries) {
     m_location = location;
+    m_setBack.clear();
     emit opening();
     setState(State::Opening);
     hand([this, to = outward(location), firstEntries] { openThere(to, firstEntries); });
@@ -76,8 +90,43 @@ void RecordDesk::openThere(const std::string& location, const QByteArray& firstE
     }
     m_record = std::move(*record);
     m_damageTold = false;
+    m_acknowledged.reset();
+    m_openedAt = inward(location);
+    tellSetBack();
     const auto readOnly = m_record->readOnlyReason();
     tell(State::Open, readOnly ? words::message(*readOnly) : QString(), readOnly.has_value());
+}
+
+void RecordDesk::keepAcknowledged() {
+    const auto end = m_record->lastAcknowledged();
+    if (!end || end == m_acknowledged)
+        return;
+    m_acknowledged = end;
+    if (isKept(m_openedAt))
+        screen::keepAcknowledged(m_openedAt, *end);
+}
+
+void RecordDesk::tellSetBack() {
+    const auto expected = acknowledgedAt(m_openedAt);
+    const auto missing = m_record->missing(expected);
+    if (missing && missing->empty())
+        return;
+    const auto said = missing
+                          ? tr("Entry %1 of %2 was written here once and is not in this record: it is an older copy, "
+                               "or its end was cut off.")
+                                .arg(missing->front().sequence)
+                                .arg(inward(missing->front().writer.text()))
+                          : Words::problem(missing.error());
+    QMetaObject::invokeMethod(this, [this, said] {
+        m_setBack = said;
+        emit stateChanged();
+    });
+}
+
+void RecordDesk::goOnSetBack() {
+    m_setBack.clear();
+    forgetAcknowledged(m_location);
+    emit stateChanged();
 }
 
 void RecordDesk::tellDamage() {

@@ -47,6 +47,9 @@ class RecordDesk : public QObject {
     Q_PROPERTY(bool readOnly READ readOnly NOTIFY stateChanged FINAL)
     /// Something in it is not what was written there: nothing can be said from it, and it may only be read.
     Q_PROPERTY(bool damaged READ isDamaged NOTIFY stateChanged FINAL)
+    /// Not empty where what this program was told to be written once is no longer in the record: it is an older copy,
+    /// or its end was cut off.
+    Q_PROPERTY(QString setBack READ setBack NOTIFY stateChanged FINAL)
     /// The demo fleet was asked for on the screen: the record that was open before waits.
     Q_PROPERTY(bool demo READ isDemo NOTIFY stateChanged FINAL)
 
@@ -66,6 +69,8 @@ public:
     /// The program opens a record with the demo fleet, apart from the user's own.
     Q_INVOKABLE void askDemo();
     Q_INVOKABLE void askOwn();
+    /// Somebody said that it is meant to be set back.
+    Q_INVOKABLE void goOnSetBack();
 
     /// Runs `function(Record&)` on the storage thread, after all that was asked before. The future ends without a
     /// result when there is no record.
@@ -81,6 +86,7 @@ public:
     [[nodiscard]] QString trouble() const { return m_trouble; }
     [[nodiscard]] bool readOnly() const { return m_readOnly; }
     [[nodiscard]] bool isDamaged() const { return m_damaged; }
+    [[nodiscard]] QString setBack() const { return m_setBack; }
     [[nodiscard]] bool isDemo() const { return m_demo; }
 
 signals:
@@ -98,6 +104,10 @@ private:
     void openThere(const std::string& location, const QByteArray& firstEntries);
     /// Tells the screen when the record was found damaged, or is so no more.
     void tellDamage();
+    /// Keeps outside the record what it acknowledged.
+    void keepAcknowledged();
+    /// Looks whether all that was acknowledged once is there.
+    void tellSetBack();
 
     QThread m_thread;
     QObject* m_worker;                ///< lives on the thread
@@ -105,7 +115,10 @@ private:
     State m_state = State::Waiting;
     QString m_location;
     QString m_trouble;
-    bool m_damageTold = false; ///< touched on the thread only
+    QString m_setBack;
+    QString m_openedAt; ///< touched on the thread only, as the two after it
+    bool m_damageTold = false;
+    std::optional<Acknowledged> m_acknowledged; ///< and kept
     bool m_readOnly = false;
     bool m_damaged = false;
     bool m_demo = false;
@@ -123,6 +136,7 @@ auto RecordDesk::ask(Function function) -> QFuture<std::invoke_result_t<Function
             promise->addResult(function(*m_record));
             promise->finish();
             tellDamage();
+            keepAcknowledged();
         }
         promise.reset();
     });

@@ -109,7 +109,7 @@ Sources sourcesOf(StoreFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "the copy has references that lead nowhere"),
                 QT_TRANSLATE_NOOP("Problem", "verify the record")};
     case StoreFault::CopyBroken:
-        return {QT_TRANSLATE_NOOP("Problem", "the chain of the copy is broken: %1"),
+        return {QT_TRANSLATE_NOOP("Problem", "the copy is not intact: %1"),
                 QT_TRANSLATE_NOOP("Problem", "verify the record")};
     case StoreFault::SharedRecord:
         return {QT_TRANSLATE_NOOP("Problem", "a shared record is backed up by its database server"),

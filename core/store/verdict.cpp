@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/verdict.h"
+
+#include "problem/faults/store_fault.h"
+#include "record/verdict_phrase.h"
+#include "store/verify/pages.h"
+#include "store/verify/projections.h"
+
+namespace crownring {
+
+namespace {
+
+void doubt(Verdict& verdict, Phrase reason) {
+    verdict.intact = false;
+    verdict.reason = std::move(reason);
+}
+
+/// By which answers tell at once.
+void verifyTallies(Tallies& tallies, Verdict& verdict) {
+    try {
+        tallies.checkAll();
+    } catch (const StoreError& error) {
+        if (!isDamage(error.problem().fault))
+            throw;
+        doubt(verdict, {VerdictPhrase::Unreadable, {messageOf(error.problem())}});
+        verdict.projection = "tally";
+        verdict.rebuildMends = true;
+    }
+}
+
+/// What stands on a journal whose chain holds.
+void verifyAround(const Connection& connection, JournalTable& journal, Tallies& tallies, Verdict& verdict,
+                  const std::function<bool(double)>& progress) {
+    if (const auto part = schemaFlaw(connection))
+        return doubt(verdict, {VerdictPhrase::SchemaDiffers, {*part}});
+    if (const auto digest = pictureFlaw(connection))
+        return doubt(verdict, {VerdictPhrase::PhotographDiffers, {*digest}});
+    const auto flaw = projectionFlaw(connection, journal, progress);
+    if (!flaw)
+        return verifyTallies(tallies, verdict);
+    doubt(verdict,
+          {flaw->lacking ? VerdictPhrase::TableLacks : VerdictPhrase::TableHoldsMore, {flaw->table, flaw->row}});
+    verdict.projection = flaw->table;
+    verdict.rebuildMends = true;
+    if (!flaw->entry.empty())
+        verdict.behind = flaw->entry;
+}
+
+}
+
+Verdict verdictOf(const Connection& connection, JournalTable& journal, Tallies& tallies,
+                  const std::function<bool(double)>& progress) {
+    Verdict verdict;
+    const auto part = [&](double from, double to) -> std::function<bool(double)> {
+        if (!progress)
+            return {};
+        return [&progress, from, to](double done) { return progress(from + (to - from) * done); };
+    };
+    try {
+        if (const auto pages = pageFlaw(connection)) {
+            doubt(verdict, *pages);
+            return verdict;
+        }
+        verdict = journal.verify(part(0, 0.5));
+        if (verdict.intact && !verdict.reason)
+            verifyAround(connection, journal, tallies, verdict, part(0.5, 1));
+        return verdict;
+    } catch (const StoreError& error) {
+        if (error.code() == Code::StoreBusy)
+            throw;
+        // What cannot be read is not what was written.
+        doubt(verdict, {VerdictPhrase::Unreadable, {messageOf(error.problem())}});
+        return verdict;
+    }
+}
+
+}
