@@ -34,6 +34,9 @@ std::int64_t RawSqlite::addUp(const std::string& sql, std::int64_t firstValue) {
             case SQLITE_INTEGER:
                 sum += sqlite3_column_int64(statement, i);
                 break;
+            case SQLITE_FLOAT:
+                sum += static_cast<std::int64_t>(sqlite3_column_double(statement, i));
+                break;
             case SQLITE_TEXT:
                 static_cast<void>(sqlite3_column_text(statement, i));
                 sum += sqlite3_column_bytes(statement, i);

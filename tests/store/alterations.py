@@ -6,9 +6,11 @@
 
 Each alteration is of its own copy: a value changed, a row deleted, inserted, doubled, two values swapped, a trigger or an
 index dropped, bits, pages and ends of the file; the same of the log of last changes that stands beside a record in use; the
-end of the journal cut off with its chain mended. An alteration is *found* when `verify` says so (exit 1 or 2), *missed* when
+end of the journal cut off with its chain mended. An alteration is *told* when a due list or a rig-up check that it would
+change refuses by itself; *found* when `verify` says so (exit 1 or 2), *missed* when
 it takes `verify --expect` with what was acknowledged last, *harmless* when neither says so and every answer is what it was.
-Anything else is a fault: silent (an answer changed), a crash, a hang. Prints a table by kind; exits with 1 when there is a
+Anything else is a fault: untold (found, but a due list or a rig-up check that changed did not tell), silent (an answer
+changed), a crash, a hang. Prints a table by kind; exits with 1 when there is a
 fault. Only the two last kinds may be missed without --expect: nothing in the record can tell them.
 """
 import argparse
@@ -294,7 +296,12 @@ def judged(program, path, end, said, items, inspections):
     """What the program makes of an altered record."""
     status, _ = program.ask(path, "verify", "--json")
     if status in (1, 2):
-        return "crash" if answers(program, path, items, inspections, "200") is None else "found"
+        now = answers(program, path, items, inspections, "200")
+        if now is None:
+            return "crash"
+        changed = [call for call in now if call[0] in ("due", "rig-up") and now[call] != said[call]]
+        untold = [call for call in changed if now[call][0] != 2 and b"intact" not in now[call][1] and b"damaged" not in now[call][1]]
+        return "untold" if untold else "told" if changed else "found"
     if status != 0:
         return "hang" if status is None else "crash"
     status, _ = program.ask(path, "verify", "--expect", end, "--json")
@@ -320,7 +327,7 @@ def alter_many(program, copies, ends, said, items, inspections, count, dice, tab
         if verdict == "missed" and kind != "cut and mend" and not kind.startswith("log:"):
             verdict = "silent"
         table[kind][verdict] += 1
-        if verdict not in ("found", "missed", "harmless"):
+        if verdict not in ("told", "found", "missed", "harmless"):
             faults.append((kind, verdict, done, *program.last))
             keep = os.environ.get("CROWNRING_KEEP_ALTERED")
             for suffix, content in kept if keep else []:
@@ -363,7 +370,7 @@ def main():
             alter_many(program, Copies(folder), ends, said, items, inspections, options.count, dice, table, faults)
         except KeyboardInterrupt:
             print("stopped before the end")
-    verdicts = ["found", "missed", "harmless", "silent", "crash", "hang"]
+    verdicts = ["told", "found", "missed", "harmless", "untold", "silent", "crash", "hang"]
     print(f"{len(entries)} entries, seed {options.seed}")
     print(f"{'':18}" + "".join(f"{each:>10}" for each in verdicts))
     for kind, counts in sorted(table.items()):
