@@ -13,32 +13,33 @@ namespace crownring {
 
 class RowDigest {
 public:
-    void add(std::int64_t value) { mix(static_cast<std::uint64_t>(value), 1); }
-    void add(double value) { mix(std::bit_cast<std::uint64_t>(value), 2); }
-    void addNull() { mix(0, 3); }
+    void add(std::int64_t value) { mix(static_cast<std::uint64_t>(value), 0x9e3779b97f4a7c15U); }
+    void add(double value) { mix(std::bit_cast<std::uint64_t>(value), 0xbf58476d1ce4e5b9U); }
+    void addNull() { mix(0, 0x94d049bb133111ebU); }
     void add(std::string_view text) {
-        mix(text.size(), 4);
+        mix(text.size(), 0xd6e8feb86659fd93U);
         for (; text.size() >= sizeof(std::uint64_t); text.remove_prefix(sizeof(std::uint64_t)))
-            mix(word(text), 5);
-        mix(word(text), 5);
+            mix(word(text, sizeof(std::uint64_t)), 0xa0761d6478bd642fU);
+        if (!text.empty())
+            mix(word(text, text.size()), 0xa0761d6478bd642fU);
     }
     [[nodiscard]] std::uint64_t value() const { return m_state; }
 
 private:
-    static std::uint64_t word(std::string_view text) {
+    static std::uint64_t word(std::string_view text, std::size_t size) {
         std::uint64_t word = 0;
-        std::memcpy(&word, text.data(), text.size() < sizeof word ? text.size() : sizeof word);
+        std::memcpy(&word, text.data(), size);
         return word;
     }
-    /// The finalizer of SplitMix64 (Steele, Lea, Flood: Fast splittable pseudorandom number generators, 2014), chained.
+    /// Multiplies and folds the halves of the product: the step of W. Yi's wyhash. @param sort an odd number for each
+    /// sort of value
     void mix(std::uint64_t value, std::uint64_t sort) {
-        auto z = (m_state ^ value) + 0x9e3779b97f4a7c15U * sort;
-        z = (z ^ (z >> 30U)) * 0xbf58476d1ce4e5b9U;
-        z = (z ^ (z >> 27U)) * 0x94d049bb133111ebU;
-        m_state = z ^ (z >> 31U);
+        __extension__ using Product = unsigned __int128;
+        const auto product = static_cast<Product>(m_state ^ value) * sort;
+        m_state = static_cast<std::uint64_t>(product) ^ static_cast<std::uint64_t>(product >> 64U);
     }
 
-    std::uint64_t m_state = 0;
+    std::uint64_t m_state = 0x8ebc6af09c88c6e3U;
 };
 
 /// What a set of rows comes to, whatever their order.

@@ -250,23 +250,24 @@ std::uint64_t Statement::digest(int columns) const {
         return digest.value();
     }
     columns = std::min(columns, sqlite3_column_count(m_sqlite));
-    for (int column = 0; column < columns; ++column)
-        switch (sqlite3_column_type(m_sqlite, column)) {
+    for (int column = 0; column < columns; ++column) {
+        auto* value = sqlite3_column_value(m_sqlite, column);
+        switch (sqlite3_value_type(value)) {
         case SQLITE_NULL:
             digest.addNull();
             break;
         case SQLITE_INTEGER:
-            digest.add(std::int64_t{sqlite3_column_int64(m_sqlite, column)});
+            digest.add(std::int64_t{sqlite3_value_int64(value)});
             break;
         case SQLITE_FLOAT:
-            digest.add(sqlite3_column_double(m_sqlite, column));
+            digest.add(sqlite3_value_double(value));
             break;
         default: {
-            const auto* bytes = static_cast<const char*>(sqlite3_column_blob(m_sqlite, column));
-            digest.add(
-                std::string_view(bytes ? bytes : "", static_cast<std::size_t>(sqlite3_column_bytes(m_sqlite, column))));
+            const auto* bytes = static_cast<const char*>(sqlite3_value_blob(value));
+            digest.add(std::string_view(bytes ? bytes : "", static_cast<std::size_t>(sqlite3_value_bytes(value))));
         }
         }
+    }
     return digest.value();
 }
 
