@@ -61,13 +61,16 @@ std::vector<std::int64_t> SqlRecord::itemsOf(const Scope& scope, CivilDate on) {
 
 Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on) {
     return answered([&] {
-        const bool whole = !scope.balloon && scope.items.empty();
-        FactsReader reader(*m_connection, m_names, m_projector.totals(), !whole);
-        if (whole) {
+        if (!scope.balloon && scope.items.empty()) {
+            FactsReader reader(*m_connection, m_names, m_projector.totals(), false);
             auto facts = reader.read(on, std::nullopt);
             check(reader.accounts());
             return withReadings(std::move(facts));
         }
+        if (!m_factsReader)
+            m_factsReader = std::make_unique<FactsReader>(*m_connection, m_names, m_projector.totals(), true);
+        auto& reader = *m_factsReader;
+        reader.startOver();
         std::vector<ItemFacts> facts;
         for (const auto item : itemsOf(scope, on)) {
             for (auto& each : reader.read(on, item))
@@ -76,6 +79,12 @@ Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on
         }
         return withReadings(std::move(facts));
     });
+}
+
+void SqlRecord::letGoOfReaders() {
+    m_factsReader.reset();
+    m_adoptionReader.reset();
+    m_tallies.reset();
 }
 
 void SqlRecord::check(const std::vector<Account>& accounts) {
@@ -103,9 +112,10 @@ std::vector<ItemFacts> SqlRecord::withReadings(std::vector<ItemFacts> facts) {
 
 Result<std::vector<AdoptedProgramme>> SqlRecord::adoptions(CivilDate on) {
     return answered([&] {
-        AdoptionReader reader(*m_connection);
-        auto adoptions = reader.read(on, m_documents);
-        check({reader.account()});
+        if (!m_adoptionReader)
+            m_adoptionReader = std::make_unique<AdoptionReader>(*m_connection);
+        auto adoptions = m_adoptionReader->read(on, m_documents);
+        check({m_adoptionReader->account()});
         return adoptions;
     });
 }

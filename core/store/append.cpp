@@ -204,6 +204,7 @@ Results<Receipt> SqlRecord::appendOnce(std::vector<NumberedEntry>& entries, cons
     } catch (const Refused& refused) {
         return tl::unexpected(Problems{placed(refused.problem, file, line)});
     } catch (const StoreError& error) {
+        letGoOfReaders();
         if (error.is(StoreFault::DiskFull))
             m_connection->letGoOfLog();
         if (error.is(StoreFault::CommitUnknown))

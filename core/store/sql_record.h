@@ -76,6 +76,8 @@ private:
     template <class Act>
     auto answered(Act act) -> Result<decltype(act())>;
     [[nodiscard]] Tallies& tallies();
+    /// What was left in the middle would hold its state of the record.
+    void letGoOfReaders();
     void check(const std::vector<Account>& accounts);
     class Interrupted;
     class Writing;
@@ -99,7 +101,10 @@ private:
     Names m_names;
     JournalTable m_journal;
     Projector m_projector;
-    std::unique_ptr<Tallies> m_tallies;       ///< once they were needed
+    // Once they were needed: what many answers ask is prepared once.
+    std::unique_ptr<Tallies> m_tallies;
+    std::unique_ptr<FactsReader> m_factsReader; ///< of single items
+    std::unique_ptr<AdoptionReader> m_adoptionReader;
     std::optional<Acknowledged> m_acknowledged;
     bool m_inTransaction = false;             ///< a write transaction is open
     std::optional<ReadTransaction> m_reading; ///< while a snapshot is held
@@ -126,8 +131,11 @@ auto SqlRecord::answered(Act act) -> Result<decltype(act())> {
         const auto state = oneState();
         return act();
     });
-    if (!answer && isDamage(answer.error().fault) && !m_readOnlyReason)
-        m_readOnlyReason = answer.error();
+    if (!answer) {
+        letGoOfReaders();
+        if (isDamage(answer.error().fault) && !m_readOnlyReason)
+            m_readOnlyReason = answer.error();
+    }
     return answer;
 }
 

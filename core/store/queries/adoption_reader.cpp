@@ -26,14 +26,14 @@ AdoptionReader::AdoptionReader(const Connection& connection)
 
 std::vector<AdoptedProgramme> AdoptionReader::read(CivilDate on, Documents& known) {
     std::vector<AdoptedProgramme> adoptions;
+    m_account = {Part::Adoptions, Account::all, {}};
     m_adoptions.run();
     while (m_adoptions.next()) {
+        m_account.tally.add(m_adoptions.digest());
         AdoptedProgramme each;
         each.stamp.at = m_adoptions.read<Moment>();
-        if (!(each.stamp.at < Moment::endOf(on))) {
-            m_adoptions.finish();
-            break;
-        }
+        if (!(each.stamp.at < Moment::endOf(on)))
+            continue;
         each.stamp.id = m_adoptions.read<EntryId>();
         each.programme = m_adoptions.read<ProgrammeId>();
         each.digest = m_adoptions.read<std::string>();
@@ -47,12 +47,12 @@ std::vector<AdoptedProgramme> AdoptionReader::read(CivilDate on, Documents& know
     return adoptions;
 }
 
-Account AdoptionReader::account() {
-    Account account{Part::Adoptions, Account::all, {}};
+Account AdoptionReader::count() {
+    m_account = {Part::Adoptions, Account::all, {}};
     m_adoptions.run();
     while (m_adoptions.next())
-        account.tally.add(m_adoptions.digest());
-    return account;
+        m_account.tally.add(m_adoptions.digest());
+    return m_account;
 }
 
 std::string AdoptionReader::documentOf(const Stamp& stamp, const std::string& digest) {

@@ -23,8 +23,10 @@ public:
 
     /// Dated on or before `on`, in the order of their stamps. @param known what was read before, and is added to
     [[nodiscard]] std::vector<AdoptedProgramme> read(CivilDate on, Documents& known);
-    /// What `read` rests on, whatever the day.
-    [[nodiscard]] Account account();
+    /// What was read last rests on, whatever the day.
+    [[nodiscard]] const Account& account() const { return m_account; }
+    /// The same without reading.
+    [[nodiscard]] Account count();
     /// The document of the latest adoption of a programme; empty when there is none.
     [[nodiscard]] std::string latestDocument(const ProgrammeId& programme);
 
@@ -32,6 +34,7 @@ private:
     /// @throws StoreError where it is not what was adopted
     [[nodiscard]] std::string documentOf(const Stamp& stamp, const std::string& digest);
 
+    Account m_account;
     Statement m_adoptions, m_document, m_latest;
 };
 

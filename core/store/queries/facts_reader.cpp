@@ -93,9 +93,8 @@ std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_
     m_working.clear();
     m_accounts.clear();
     m_tally = {};
-    m_balloons.begin();
-    m_releases.clear();
     if (!m_one) {
+        startOver();
         m_names.readAll();
         m_working.reserve(m_names.count());
         m_accounts.push_back({Part::Balloon, Account::all, m_balloons.readAll()});
@@ -116,6 +115,12 @@ std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_
         facts.push_back(std::move(working.facts));
     }
     return facts;
+}
+
+void FactsReader::startOver() {
+    m_balloons.begin();
+    m_balloonsRead.clear();
+    m_releases.clear();
 }
 
 FactsReader::Working* FactsReader::rowOf(Walk& walk, Statement& row, int columns) {
@@ -147,8 +152,7 @@ void FactsReader::readItems(CivilDate on, std::optional<std::int64_t> item) {
 }
 
 void FactsReader::readBalloon(std::int64_t balloon) {
-    const auto isIt = [&](const Account& each) { return each.part == Part::Balloon && each.subject == balloon; };
-    if (m_one && std::ranges::none_of(m_accounts, isIt))
+    if (m_one && m_balloonsRead.insert(balloon).second)
         m_accounts.push_back({Part::Balloon, balloon, m_balloons.read(balloon)});
 }
 

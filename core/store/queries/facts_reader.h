@@ -11,6 +11,7 @@
 
 #include <string>
 #include <unordered_map>
+#include <unordered_set>
 #include <vector>
 
 namespace crownring {
@@ -20,8 +21,11 @@ public:
     /// @param one read single items, else everything
     FactsReader(const Connection& connection, Names& names, FlightTotals& totals, bool one);
 
+    /// What is read of a balloon for one item is known for the next.
     [[nodiscard]] std::vector<ItemFacts> read(CivilDate on, std::optional<std::int64_t> item);
-    /// What the last reading rests on.
+    /// Forgets what is known, after anything was written.
+    void startOver();
+    /// What the last reading rests on, but for balloons that were known already.
     [[nodiscard]] const std::vector<Account>& accounts() const { return m_accounts; }
     /// What its rows of items come to.
     [[nodiscard]] const Tally& tally() const { return m_tally; }
@@ -64,6 +68,7 @@ private:
     std::vector<Working> m_working;
     Tally m_tally;
     std::vector<Account> m_accounts;
+    std::unordered_set<std::int64_t> m_balloonsRead;
     std::unordered_map<std::string, Release> m_releases; ///< by inspection
 };
 

@@ -65,13 +65,14 @@ std::vector<Account> Tallies::read(const Touch& touch) {
     switch (touch.of) {
     case Touch::Of::Item: {
         const auto last = CivilDate::last();
+        m_facts.startOver();
         static_cast<void>(m_facts.read(last, subject));
         return {{Part::Facts, subject, m_facts.tally()}, m_fabric.readOne(subject, last, [](const FabricHistory&) {})};
     }
     case Touch::Of::Balloon:
         return {{Part::Balloon, subject, m_balloons.read(subject)}};
     case Touch::Of::Adoptions:
-        return {m_adoptions.account()};
+        return {m_adoptions.count()};
     case Touch::Of::Types:
         return {m_told.accountOfTypes()};
     }
