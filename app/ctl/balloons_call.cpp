@@ -42,7 +42,7 @@ void printLine(const BalloonLine& line) {
         if (line.headline.limit && line.headline.limit->isProven())
             std::cout << ", " << leftText(*line.headline.limit) << " left";
     } else {
-        std::cout << "no mandatory requirement binds it";
+        std::cout << "no mandatory requirement adopted for it";
     }
     std::cout << "; " << line.card.items << " items, " << line.card.flights << " flights, "
               << hoursAndMinutes(line.card.flown.minutes) << " h logged for the registration\n";

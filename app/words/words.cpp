@@ -11,28 +11,32 @@
 
 namespace crownring::words {
 
-QString Words::standing(Standing standing) {
-    switch (standing) {
-    case Standing::Spent:
+QString Words::standing(Reckoned reckoned) {
+    switch (reckoned) {
+    case Reckoned::Spent:
         return tr("spent");
-    case Standing::Lapsed:
+    case Reckoned::Lapsed:
         return tr("lapsed");
-    case Standing::Unproven:
+    case Reckoned::Unproven:
         return tr("unproven");
-    case Standing::Tolerance:
+    case Reckoned::Tolerance:
         return tr("in tolerance");
-    case Standing::Nearing:
+    case Reckoned::Nearing:
         return tr("nearing");
-    case Standing::Clear:
+    case Reckoned::Clear:
         return tr("clear");
-    case Standing::Closed:
+    case Reckoned::Closed:
         return tr("closed");
+    case Reckoned::Deferred:
+        return tr("deferred");
+    case Reckoned::NotRequired:
+        return tr("not required");
     }
     return {};
 }
 
 QString Words::standing(const Assessment& state) {
-    return isRequired(state) ? standing(state.standing) : tr("not required");
+    return standing(reckonedAs(state));
 }
 
 QString Words::kind(ItemKind kind) {

@@ -18,6 +18,7 @@ std::span<const Check> allChecks() {
         Check{"a defect has a name of its own", askFindings},
         Check{"a defect is deferred by who may", askDeferrals},
         Check{"a defect is not cleared before it was found", askClearings},
+        Check{"what a failing reading found is put right before it is cleared", askPutRight},
         Check{"what is withdrawn is a release", askRevocations},
         Check{"what was signed is not corrected into something else", askSignedWords},
     };

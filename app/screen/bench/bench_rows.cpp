@@ -122,7 +122,7 @@ std::vector<Choice> defectRows(const BenchFile& file) {
             const auto limit = governs ? Words::left(*governs) : QString();
             defects.push_back({inward(open.found->defect.text()), words::said(whatOf(*open.found)),
                                joined({inward(item.id.text()), word, limit}, QStringLiteral(" · ")),
-                               isGrounding(*open.found) ? 1 : 0, static_cast<int>(state.standing), barring});
+                               isGrounding(*open.found) ? 1 : 0, static_cast<int>(reckonedAs(state)), barring});
         }
     return defects;
 }

@@ -248,7 +248,7 @@ void ReleaseDesk::showDueNext() {
                                          joined({inward(row.item->id.text()), DueTexts::due(row), DueTexts::left(row),
                                                  Words::standing(row.state)},
                                                 QStringLiteral(" · ")),
-                                         -1, static_cast<int>(row.state.standing), false,
+                                         -1, static_cast<int>(reckonedAs(row.state)), false,
                                          inward(row.requirement->id.text())});
              m_dueNext.show(std::move(rows));
          });

@@ -133,7 +133,7 @@ Choice RigUpCheck::choiceOf(const ItemFacts& item) const {
             name,
             detail.join(QStringLiteral(" · ")),
             -1,
-            worst ? static_cast<int>(worst->state.standing) : -1,
+            worst ? static_cast<int>(reckonedAs(worst->state)) : -1,
             m_kit.contains(item.id)};
 }
 

@@ -65,7 +65,7 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::Inspection:
         return QT_TRANSLATE_NOOP("Phrase", "Inspection");
     case SheetPhrase::TotalTime:
-        return QT_TRANSLATE_NOOP("Phrase", "Total time in service");
+        return QT_TRANSLATE_NOOP("Phrase", "Total time in service (the envelope's clock)");
     case SheetPhrase::TimeInService:
         return QT_TRANSLATE_NOOP("Phrase", "Time in service");
     case SheetPhrase::HighestTemperature:

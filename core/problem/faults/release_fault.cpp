@@ -71,6 +71,8 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"nobody-defers", Code::NotReleasable};
     case ReleaseFault::ClearedBefore:
         return {"cleared-before", Code::NotReleasable};
+    case ReleaseFault::NotPutRight:
+        return {"not-put-right", Code::NotReleasable};
     case ReleaseFault::NotGiven:
         return {"not-given", Code::NotReleasable};
     case ReleaseFault::EntryUnread:
