@@ -21,7 +21,7 @@ std::string standingCell(const DueRow& row) {
     const auto reckoned = reckonedAs(row.state);
     std::string text(reckonedText(reckoned));
     if (reckoned == Reckoned::NotRequired)
-        return text;
+        return "not required";
     if (row.state.because == Because::Deferred && reckoned != Reckoned::Deferred)
         text += " (deferred)";
     if (row.state.because == Because::Triggered)

@@ -35,9 +35,7 @@ QString Words::standing(Reckoned reckoned) {
     return {};
 }
 
-QString Words::standing(const Assessment& state) {
-    return standing(reckonedAs(state));
-}
+QString Words::standing(const Assessment& state) { return standing(reckonedAs(state)); }
 
 QString Words::kind(ItemKind kind) {
     switch (kind) {
@@ -130,6 +128,14 @@ QString Words::event(const std::string& event) {
     if (event == "increased-fuel-use")
         return tr("increased fuel use");
     return inward(event);
+}
+
+QString Words::operation(const std::string& operation) {
+    if (operation == "for-hire")
+        return tr("for hire");
+    if (operation == "instruction")
+        return tr("instruction");
+    return inward(operation);
 }
 
 QString Words::days(std::int64_t days) { return days == 1 ? tr("1 day") : tr("%1 days").arg(days); }

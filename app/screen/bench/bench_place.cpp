@@ -35,14 +35,16 @@ QString stateText(const InspectionCard& card) {
     if (!card.outcome)
         return BenchPlace::tr("open since %1").arg(inward(card.opened.iso()));
     const auto outcome =
-        BenchPlace::tr("%1 on %2").arg(BenchWords::outcome(*card.outcome), inward(card.closed->iso()));
+        BenchPlace::tr("%1 on %2")
+            .arg(BenchWords::outcome(*card.outcome, card.balloon.has_value()), inward(card.closed->iso()));
     return card.revoked ? BenchPlace::tr("withdrawn; had been %1").arg(outcome) : outcome;
 }
 
 Choice choiceOf(const InspectionCard& card) {
     return {inward(card.inspection.text()),
             BenchWords::subject(card.balloon, card.items),
-            BenchPlace::tr("%1 · %2").arg(stateText(card), BenchWords::visit(card.visit)),
+            BenchPlace::tr("%1 · %2").arg(stateText(card), card.ofItsVisit ? BenchWords::visit(card.visit)
+                                                                           : BenchPlace::tr("other work")),
             static_cast<int>(stateOf(card)),
             -1,
             !card.outcome};

@@ -57,8 +57,8 @@ public:
         if (m_sieve.reckoned && reckoned != *m_sieve.reckoned)
             return false;
         const auto places = horizonPlaces(row, m_on);
-        (places.calendar ? m_spread.calendar[static_cast<std::size_t>(*places.calendar)] : m_spread.offCalendar)[sort] +=
-            m_times;
+        (places.calendar ? m_spread.calendar[static_cast<std::size_t>(*places.calendar)]
+                         : m_spread.offCalendar)[sort] += m_times;
         (places.use ? m_spread.use[static_cast<std::size_t>(*places.use)] : m_spread.offUse)[sort] += m_times;
         return !m_sieve.bin || isIn(m_sieve.bin->byUse ? places.use : places.calendar);
     }

@@ -110,17 +110,17 @@ void drawDeferred(QPainter& painter, const QPainterPath& lens, const QRectF& box
     const double high = box.height() * 0.44;
     const double wide = std::max(line * 1.4, box.width() * 0.13);
     for (const double at : {-1.0, 1.0})
-        painter.fillRect(QRectF(box.center().x() + at * box.width() * 0.15 - wide / 2, box.center().y() - high * 0.55,
-                                wide, high),
-                         tone);
+        painter.fillRect(
+            QRectF(box.center().x() + at * box.width() * 0.15 - wide / 2, box.center().y() - high * 0.55, wide, high),
+            tone);
 }
 
 void drawNotRequired(QPainter& painter, const QPainterPath& lens, const QRectF& box, const QColor& tone, double line) {
     QPen pen(tone, line, Qt::CustomDashLine, Qt::FlatCap);
     pen.setDashPattern({3.0, 2.0});
     painter.strokePath(lens, pen);
-    painter.fillRect(QRectF(box.center().x() - box.width() * 0.24, box.center().y() - line, box.width() * 0.48, line * 2),
-                     tone);
+    painter.fillRect(
+        QRectF(box.center().x() - box.width() * 0.24, box.center().y() - line, box.width() * 0.48, line * 2), tone);
 }
 
 }

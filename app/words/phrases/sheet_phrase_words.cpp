@@ -114,6 +114,8 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "none yet");
     case SheetPhrase::OutcomeReleased:
         return QT_TRANSLATE_NOOP("Phrase", "released");
+    case SheetPhrase::OutcomeSigned:
+        return QT_TRANSLATE_NOOP("Phrase", "work signed for; it releases no aircraft and no component");
     case SheetPhrase::OutcomeDiscrepancies:
         return QT_TRANSLATE_NOOP("Phrase", "not released; a list of discrepancies was given");
     case SheetPhrase::OutcomeAbandoned:

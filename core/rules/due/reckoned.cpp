@@ -16,7 +16,7 @@ std::string_view reckonedText(Reckoned reckoned) {
     case Reckoned::Deferred:
         return "deferred";
     case Reckoned::NotRequired:
-        return "not required";
+        return "not-required";
     default:
         return standingText(static_cast<Standing>(reckoned));
     }

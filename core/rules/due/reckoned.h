@@ -2,7 +2,8 @@
 #pragma once
 
 /// As what a row is counted and shown, everywhere alike: by its standing, except for two that no standing tells. A
-/// defect that was put off is not clear, however far its limit is; what the operation does not call for is not anything.
+/// defect that was put off is not clear, however far its limit is; what the operation does not call for is not
+/// anything.
 
 #include "rules/standing/standing.h"
 
