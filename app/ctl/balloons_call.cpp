@@ -5,6 +5,7 @@
 #include "ctl/calls.h"
 #include "ctl/due_table.h"
 #include "measure/duration_text.h"
+#include "rules/due/reckoned.h"
 #include "words/sentence.h"
 
 #include <nlohmann/json.hpp>
@@ -36,13 +37,14 @@ nlohmann::ordered_json lineJson(const BalloonLine& line) {
 
 void printLine(const BalloonLine& line) {
     std::cout << std::left << std::setw(10) << line.card.balloon.text() << std::setw(10)
-              << standingText(line.standing());
+              << (line.headline.row ? reckonedText(reckonedAs(line.headline.row->state))
+                                    : standingText(line.standing()));
     if (const auto* row = line.headline.row) {
         std::cout << row->item->id.text() << ", " << words::said(row->requirement->title).toStdString();
         if (line.headline.limit && line.headline.limit->isProven())
             std::cout << ", " << leftText(*line.headline.limit) << " left";
     } else {
-        std::cout << "no mandatory requirement binds it";
+        std::cout << "no mandatory requirement adopted for it";
     }
     std::cout << "; " << line.card.items << " items, " << line.card.flights << " flights, "
               << hoursAndMinutes(line.card.flown.minutes) << " h logged for the registration\n";

@@ -52,6 +52,14 @@ std::pair<CLI::App*, std::shared_ptr<Options>> begin(CLI::App& app, Chosen& chos
     return {call, options};
 }
 
+/// A day that is named is one: an empty text is rather a mistake of a script than today.
+void addDay(CLI::App& call, std::string& on, const char* what) {
+    const auto given = [](std::string& text) {
+        return text.empty() ? std::string("no day is given; write it as 2026-11-25") : std::string();
+    };
+    call.add_option("--on", on, what)->type_name("DATE")->check(CLI::Validator(given, std::string()));
+}
+
 /// Each kind of entry with its keys.
 std::string kindsText() {
     constexpr std::size_t width = 90;
@@ -87,13 +95,12 @@ void addInspection(CLI::App& app, Chosen& chosen) {
     group->require_subcommand(1);
     const auto [list, listed] =
         begin<InspectionListOptions>(*group, chosen, "list", "All inspections, open ones first");
-    list->add_option("--on", listed->on, "Opened up to this day (default: today)")->type_name("DATE");
+    addDay(*list, listed->on, "Opened up to this day (default: today)");
     list->add_flag("--json", listed->json, "Answer as JSON");
     const auto [show, shown] =
         begin<InspectionShowOptions>(*group, chosen, "show", "One inspection: lines, readings, defects, release");
     show->add_option("ID", shown->inspection, "Its name, as list has it")->required();
-    show->add_option("--on", shown->on, "One still open with the facts of this day (default: today)")
-        ->type_name("DATE");
+    addDay(*show, shown->on, "One still open with the facts of this day (default: today)");
     auto* csv = show->add_option("--csv", shown->csv, "Only the lines or the readings, for a spreadsheet")
                     ->check(CLI::IsMember({"lines", "readings"}));
     show->add_flag("--json", shown->json, "Answer as JSON")->excludes(csv);
@@ -101,8 +108,7 @@ void addInspection(CLI::App& app, Chosen& chosen) {
     print->add_option("ID", printed->inspection, "Its name, as list has it")->required();
     print->add_option("--to", printed->to, "The PDF file to write")->required()->type_name("FILE.pdf");
     print->add_flag("--force", printed->force, "Replace a file that is there; never a record or another database");
-    print->add_option("--on", printed->on, "One still open with the facts of this day (default: today)")
-        ->type_name("DATE");
+    addDay(*print, printed->on, "One still open with the facts of this day (default: today)");
     print->add_option("--what", printed->what, "Which papers (default: all that apply)")
         ->check(CLI::IsMember({"report", "release", "logbook", "map", "discrepancies", "all"}));
     print->add_option("--paper", printed->paper, "The size of its pages (default: a4)")
@@ -121,7 +127,7 @@ void addAdopt(CLI::App& app, Chosen& chosen) {
         ->type_name("REG");
     call->add_option("--item", options->items, "Binds this item")->type_name("ID");
     call->add_flag("--all", options->all, "Binds everything, the pool too");
-    call->add_option("--on", options->on, "In force from this day (default: today)")->type_name("DATE");
+    addDay(*call, options->on, "In force from this day (default: today)");
     call->add_option("--by", options->by, "Who adopts it")->type_name("NAME");
     call->add_flag("--json", alwaysJson);
     call->footer("A programme that breaks its schema is refused with the path inside the document.");
@@ -129,7 +135,7 @@ void addAdopt(CLI::App& app, Chosen& chosen) {
 
 void addDue(CLI::App& app, Chosen& chosen) {
     const auto [call, options] = begin<DueOptions>(app, chosen, "due", "What is due on a day, worst first");
-    call->add_option("--on", options->on, "The day, past or future (default: today)")->type_name("DATE");
+    addDay(*call, options->on, "The day, past or future (default: today)");
     call->add_option("--balloon", options->balloon, "Only what is fitted to this balloon")->type_name("REG");
     call->add_option("--item", options->items, "Only this item (may repeat)")->type_name("ID");
     call->add_option("--most", options->most, "At most so many lines of the table; 0 for all (default: 60)");
@@ -140,7 +146,7 @@ void addDue(CLI::App& app, Chosen& chosen) {
 
 void addBalloons(CLI::App& app, Chosen& chosen) {
     const auto [call, options] = begin<BalloonsOptions>(app, chosen, "balloons", "One line a balloon: what governs it");
-    call->add_option("--on", options->on, "The day, past or future (default: today)")->type_name("DATE");
+    addDay(*call, options->on, "The day, past or future (default: today)");
     call->add_option("--balloon", options->balloon, "Only this balloon")->type_name("REG");
     call->add_flag("--json", options->json, "Answer as JSON");
     call->footer(
@@ -154,7 +160,7 @@ void addFabricWords(CLI::App& call, Options& options) {
     call.add_option("--quantity", options.quantity,
                     "grab-strength, strip-strength or air-permeability (default: the first that is bounded)")
         ->type_name("NAME");
-    call.add_option("--on", options.on, "The day (default: today)")->type_name("DATE");
+    addDay(call, options.on, "The day (default: today)");
     call.add_option("--seed", options.seed, "The same seed gives the same answer (default: 1)");
     call.add_flag("--json", options.json, "Answer as JSON");
 }
@@ -199,7 +205,7 @@ void addClock(CLI::App& app, Chosen& chosen) {
     const auto [call, options] =
         begin<ClockOptions>(app, chosen, "clock", "An item's clock at the end of a day: minutes, landings, inflations");
     call->add_option("ITEM", options->item, "The item's id")->required();
-    call->add_option("--on", options->on, "The day (default: today)")->type_name("DATE");
+    addDay(*call, options->on, "The day (default: today)");
     call->add_flag("--json", options->json, "Answer as JSON; an unknown figure is null");
 }
 
@@ -210,7 +216,7 @@ void addRigUp(CLI::App& app, Chosen& chosen) {
         ->delimiter(',')
         ->required()
         ->type_name("A,B,C");
-    call->add_option("--on", options->on, "The day of the flight (default: today)")->type_name("DATE");
+    addDay(*call, options->on, "The day of the flight (default: today)");
     call->add_option("--minutes", options->minutes, "How long it is to last")
         ->check(CLI::Range(std::int64_t{0}, longestFlight.value()));
     call->add_flag("--positioning", options->positioning, "Flown only to reach the place of an inspection");
@@ -257,7 +263,9 @@ void addJournal(CLI::App& app, Chosen& chosen) {
     const auto [call, options] =
         begin<JournalOptions>(app, chosen, "journal", "The entries as they came in, latest first");
     call->add_option("--text", options->text, "Only entries that hold all these words")->type_name("WORDS");
-    call->add_option("--kind", options->kind, "Only entries of this kind")->type_name("KIND");
+    call->add_option("--kind", options->kind, "Only entries of this kind")
+        ->type_name("KIND")
+        ->check(CLI::IsMember(std::vector<std::string>(kindNames().begin(), kindNames().end())));
     call->add_option("--most", options->most, "At most so many (default: 100)")->check(CLI::Range(1, 1'000'000));
     call->add_flag("--json", options->json, "Answer as JSON");
 }

@@ -2,6 +2,7 @@
 #include "ctl/due_table.h"
 
 #include "measure/duration_text.h"
+#include "rules/due/reckoned.h"
 #include "text/utf8.h"
 #include "words/sentence.h"
 
@@ -17,9 +18,12 @@ constexpr std::size_t columnCount = 7;
 using Cells = std::array<std::string, columnCount>; ///< columns count characters, not bytes
 
 std::string standingCell(const DueRow& row) {
-    std::string text(standingText(row.state.standing));
-    if (!isRequired(row.state))
+    const auto reckoned = reckonedAs(row.state);
+    std::string text(reckonedText(reckoned));
+    if (reckoned == Reckoned::NotRequired)
         return "not required";
+    if (row.state.because == Because::Deferred && reckoned != Reckoned::Deferred)
+        text += " (deferred)";
     if (row.state.because == Because::Triggered)
         text += " (" + row.state.trigger->event + ")";
     if (row.state.because == Because::Exempt)
@@ -70,10 +74,9 @@ std::string dueText(const DueRow& row) {
 
 void printTable(std::ostream& out, const DueList& list, std::size_t most) {
     std::vector<Cells> rows{{"standing", "left", "due", "balloon", "item", "kind", "requirement"}};
-    std::map<Standing, std::size_t> counts;
+    std::map<Reckoned, std::size_t> counts;
     for (const auto& row : list.rows) {
-        if (isRequired(row.state))
-            ++counts[row.state.standing];
+        ++counts[reckonedAs(row.state)];
         if (rows.size() > most)
             continue;
         const auto* limit = governingLimit(row.state);
@@ -90,8 +93,8 @@ void printTable(std::ostream& out, const DueList& list, std::size_t most) {
     if (list.rows.size() + 1 > rows.size())
         out << "… and " << list.rows.size() + 1 - rows.size() << " more rows (--most 0 shows all)\n";
     out << "\n" << list.rows.size() << " rows on " << list.on.iso() << ":";
-    for (const auto& [standing, number] : counts)
-        out << " " << number << " " << standingText(standing) << ",";
+    for (const auto& [reckoned, number] : counts)
+        out << " " << number << " " << reckonedText(reckoned) << ",";
     out << " worst first.\n"
         << "From the record and the adopted rules only; whether a balloon is airworthy is for licensed people to "
            "decide.\n";

@@ -4,6 +4,7 @@
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "ctl/due_table.h"
+#include "rules/due/reckoned.h"
 #include "words/problem_words.h"
 #include "words/question_text.h"
 #include "words/sentence.h"
@@ -119,6 +120,12 @@ int cannotBeSaid(const Problem& why, bool json) {
     return AnswerIsNo;
 }
 
+std::string standingWithDue(const DueRow& row) {
+    const auto due = dueText(row);
+    const std::string standing(reckonedText(reckonedAs(row.state)));
+    return due.empty() ? standing : standing + ", due " + due;
+}
+
 void printText(const RigUp& verdict) {
     std::cout << (verdict.mayFly ? "By the record nothing stands against this flight.\n"
                                  : "By the record this kit may not fly:\n");
@@ -127,10 +134,10 @@ void printText(const RigUp& verdict) {
     if (verdict.governs)
         std::cout << "Governs: " << verdict.governs->item->id.text() << ", "
                   << words::said(verdict.governs->requirement->title).toStdString() << " ("
-                  << standingText(verdict.governs->state.standing) << ", due " << dueText(*verdict.governs) << ")\n";
+                  << standingWithDue(*verdict.governs) << ")\n";
     for (const auto* note : verdict.notes)
         std::cout << "To mind: " << note->item->id.text() << ", " << words::said(note->requirement->title).toStdString()
-                  << " (" << standingText(note->state.standing) << ")\n";
+                  << " (" << standingWithDue(*note) << ")\n";
     std::cout << "From the record and the adopted rules only; the pilot, the licensed person, the authority and the\n"
                  "manufacturer's current instructions decide.\n";
 }

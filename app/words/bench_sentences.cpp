@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "words/bench_sentences.h"
 
+#include "bench/reading/quantity.h"
+#include "bench/release/entitlement.h"
+#include "words/bench_words.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <QLocale>
@@ -26,18 +30,14 @@ QString BenchSentences::place(const PanelPlace& place) {
 }
 
 QString BenchSentences::of(const ReadingTaken& e) {
-    const auto form = e.held ? tr("%1: %2 held at %3 %4") : tr("%1: %2 %3 %4");
-    auto text = form.arg(named(e.item), inward(e.quantity), figure(e.value), inward(e.unit));
-    if (e.below)
-        text = tr("%1: %2 at least %3, below %4 %5")
-                   .arg(named(e.item), inward(e.quantity), figure(e.value), figure(*e.below), inward(e.unit));
+    const auto text = tr("%1: %2 %3").arg(named(e.item), words::said(quantityTerm(e.quantity)), BenchWords::value(e));
     const auto direction = e.conditions.direction ? inward(*e.conditions.direction) : QString();
     return joined({text, place(e.place), direction}, QStringLiteral(", "));
 }
 
 QString BenchSentences::of(const InspectionOpened& e) {
     return tr("Inspection %1 opened: %2, %n items", nullptr, static_cast<int>(e.items.size()))
-        .arg(named(e.inspection), inward(e.visit));
+        .arg(named(e.inspection), BenchWords::visit(e.visit));
 }
 
 QString BenchSentences::why(WhyNot why, const std::string& page) {
@@ -118,7 +118,10 @@ QString BenchSentences::of(const ReleaseRevoked& e) {
 }
 
 QString BenchSentences::of(const PersonEntitled& e) {
-    const auto text = tr("%1 may act as %2, %3").arg(named(e.person), inward(e.capacity), inward(e.licence));
+    const auto capacity = capacityFrom(e.capacity);
+    const auto text =
+        tr("%1 may act as %2, %3")
+            .arg(named(e.person), capacity ? words::said(termOf(*capacity)) : inward(e.capacity), inward(e.licence));
     return e.until ? tr("%1, until %2").arg(text, inward(e.until->iso())) : text;
 }
 
@@ -131,11 +134,14 @@ QString BenchSentences::of(const TypeDescribed& e) {
 }
 
 QString BenchSentences::of(const LimitStated& e) {
-    const auto unit = inward(e.unit);
+    const auto* quantity = quantityNamed(e.quantity);
+    const auto* known = quantity ? unitNamed(e.unit, quantity->dimension) : nullptr;
+    const auto unit = inward(known ? known->shown : std::string_view(e.unit));
     const auto bounds = joined({e.least ? tr("at least %1 %2").arg(figure(*e.least), unit) : QString(),
                                 e.most ? tr("at most %1 %2").arg(figure(*e.most), unit) : QString()},
                                QStringLiteral(", "));
-    return tr("Limit of %1: %2 %3 (%4)").arg(named(e.type), inward(e.quantity), bounds, inward(e.source));
+    return tr("Limit of %1: %2 %3 (%4)")
+        .arg(named(e.type), words::said(quantityTerm(e.quantity)), bounds, inward(e.source));
 }
 
 QString BenchSentences::of(const FabricStated& e) {

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "words/key_words.h"
 
+#include "bench/reading/quantity.h"
 #include "measure/duration_text.h"
+#include "words/bench_words.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <nlohmann/json.hpp>
@@ -52,6 +55,10 @@ constexpr std::array keys{
     Key{"what", QT_TRANSLATE_NOOP("KeyWords", "what was found or done")},
     Key{"until", QT_TRANSLATE_NOOP("KeyWords", "until")},
     Key{"reason", QT_TRANSLATE_NOOP("KeyWords", "why")},
+    Key{"operations", QT_TRANSLATE_NOOP("KeyWords", "operations")},
+    Key{"quantity", QT_TRANSLATE_NOOP("KeyWords", "quantity")},
+    Key{"severity", QT_TRANSLATE_NOOP("KeyWords", "severity")},
+    Key{"visit", QT_TRANSLATE_NOOP("KeyWords", "visit")},
     Key{"event", QT_TRANSLATE_NOOP("KeyWords", "what happened")},
 };
 
@@ -59,10 +66,29 @@ QString translated(const char* source) { return QCoreApplication::translate("Key
 
 QString valueSaid(std::string_view key, const Json& value);
 
-QString listSaid(const Json& list) {
+/// What the record says by a code is said in words.
+QString codeSaid(std::string_view key, const std::string& code) {
+    if (const auto kind = key == "kind" ? itemKindFrom(code) : std::nullopt)
+        return Words::kind(*kind);
+    if (key == "event")
+        return Words::event(code);
+    if (key == "operations")
+        return Words::operation(code);
+    if (key == "visit")
+        return BenchWords::visit(code);
+    if (key == "quantity")
+        return said(quantityTerm(code));
+    if (key == "severity")
+        return code == "minor"       ? QCoreApplication::translate("KeyWords", "does not bar flight")
+               : code == "grounding" ? QCoreApplication::translate("KeyWords", "a danger to flight")
+                                     : QCoreApplication::translate("KeyWords", "bars flight, may be deferred");
+    return inward(code);
+}
+
+QString listSaid(std::string_view key, const Json& list) {
     QStringList parts;
     for (const auto& each : list)
-        parts += valueSaid({}, each);
+        parts += valueSaid(key, each);
     return parts.join(QStringLiteral(", "));
 }
 
@@ -76,14 +102,14 @@ QString objectSaid(const Json& object) {
 
 QString valueSaid(std::string_view key, const Json& value) {
     if (value.is_string())
-        return inward(value.get<std::string>());
+        return codeSaid(key, value.get<std::string>());
     if (value.is_boolean())
         return value.get<bool>() ? QCoreApplication::translate("KeyWords", "yes")
                                  : QCoreApplication::translate("KeyWords", "no");
     if (key == "minutes" && value.is_number_integer())
         return Words::hours(value.get<std::int64_t>());
     if (value.is_array())
-        return listSaid(value);
+        return listSaid(key, value);
     if (value.is_object())
         return objectSaid(value);
     return inward(value.dump());

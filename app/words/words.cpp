@@ -11,29 +11,31 @@
 
 namespace crownring::words {
 
-QString Words::standing(Standing standing) {
-    switch (standing) {
-    case Standing::Spent:
+QString Words::standing(Reckoned reckoned) {
+    switch (reckoned) {
+    case Reckoned::Spent:
         return tr("spent");
-    case Standing::Lapsed:
+    case Reckoned::Lapsed:
         return tr("lapsed");
-    case Standing::Unproven:
+    case Reckoned::Unproven:
         return tr("unproven");
-    case Standing::Tolerance:
+    case Reckoned::Tolerance:
         return tr("in tolerance");
-    case Standing::Nearing:
+    case Reckoned::Nearing:
         return tr("nearing");
-    case Standing::Clear:
+    case Reckoned::Clear:
         return tr("clear");
-    case Standing::Closed:
+    case Reckoned::Closed:
         return tr("closed");
+    case Reckoned::Deferred:
+        return tr("deferred");
+    case Reckoned::NotRequired:
+        return tr("not required");
     }
     return {};
 }
 
-QString Words::standing(const Assessment& state) {
-    return isRequired(state) ? standing(state.standing) : tr("not required");
-}
+QString Words::standing(const Assessment& state) { return standing(reckonedAs(state)); }
 
 QString Words::kind(ItemKind kind) {
     switch (kind) {
@@ -126,6 +128,14 @@ QString Words::event(const std::string& event) {
     if (event == "increased-fuel-use")
         return tr("increased fuel use");
     return inward(event);
+}
+
+QString Words::operation(const std::string& operation) {
+    if (operation == "for-hire")
+        return tr("for hire");
+    if (operation == "instruction")
+        return tr("instruction");
+    return inward(operation);
 }
 
 QString Words::days(std::int64_t days) { return days == 1 ? tr("1 day") : tr("%1 days").arg(days); }

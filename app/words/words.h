@@ -5,6 +5,7 @@
 
 #include "problem/problem.h"
 #include "rules/due/due_list.h"
+#include "rules/due/reckoned.h"
 
 #include <QCoreApplication>
 #include <QString>
@@ -15,14 +16,17 @@ class Words {
     Q_DECLARE_TR_FUNCTIONS(Words)
 
 public:
-    [[nodiscard]] static QString standing(Standing standing);
-    /// The word beside the gauge: the standing, or why the row does not count.
+    [[nodiscard]] static QString standing(Reckoned reckoned);
+    [[nodiscard]] static QString standing(Standing standing) { return Words::standing(reckonedAs(standing)); }
+    /// The word beside the gauge: what the row is reckoned as.
     [[nodiscard]] static QString standing(const Assessment& state);
     [[nodiscard]] static QString kind(ItemKind kind);
     [[nodiscard]] static QString kinds(ItemKind kind);
     [[nodiscard]] static QString action(Action action);
     [[nodiscard]] static QString clock(ClockName clock);
     [[nodiscard]] static QString event(const std::string& event);
+    /// "for hire"; what nobody knows, as it is written.
+    [[nodiscard]] static QString operation(const std::string& operation);
 
     [[nodiscard]] static QString days(std::int64_t days);
     [[nodiscard]] static QString months(std::int64_t months);

@@ -91,9 +91,11 @@ Result<void> readRest(Books& books, BenchFile& file) {
         return tl::unexpected(obligations.error());
     for (const auto& work : file.inspection.opened.body.work)
         if (const auto* item = file.item(work.item))
-            if (const auto* asked = obligations->of(item->id, item->balloon).find(work.requirement);
-                asked && isTestOfFabric(*asked, item->kind))
-                file.tests.push_back(work);
+            if (const auto* asked = obligations->of(item->id, item->balloon).find(work.requirement)) {
+                file.titles.emplace(asked->id, asked->title);
+                if (isTestOfFabric(*asked, item->kind))
+                    file.tests.push_back(work);
+            }
     auto items = withWorkDone(file);
     const auto fabric = fabricMarks(books, {std::nullopt, file.inspection.opened.body.items}, items, file.on);
     if (!fabric)
@@ -232,16 +234,18 @@ Result<std::vector<InspectionCard>> inspectionsOn(Books& books, CivilDate on) {
         const auto& now = nowOf(line);
         if (const auto* opened = std::get_if<InspectionOpened>(&now.body)) {
             if (places.emplace(opened->inspection, cards.size()).second)
-                cards.push_back({opened->inspection,
-                                 opened->visit,
-                                 opened->balloon,
-                                 opened->items,
-                                 now.on,
-                                 now.by,
-                                 {},
-                                 {},
-                                 {},
-                                 false});
+                cards.push_back(
+                    {opened->inspection,
+                     opened->visit,
+                     opened->balloon,
+                     opened->items,
+                     now.on,
+                     now.by,
+                     {},
+                     {},
+                     {},
+                     false,
+                     isOfItsVisit(visitFrom(opened->visit).value_or(Visit::PartMlInspection), opened->work)});
         } else if (const auto* revoked = std::get_if<ReleaseRevoked>(&now.body)) {
             if (const auto place = places.find(revoked->inspection); place != places.end())
                 cards[place->second].revoked = true;

@@ -32,7 +32,8 @@ struct InspectionCard {
     std::optional<Outcome> outcome; ///< absent: open
     std::optional<CivilDate> closed;
     std::optional<PersonId> signatory;
-    bool revoked = false; ///< the release was withdrawn since
+    bool revoked = false;   ///< the release was withdrawn since
+    bool ofItsVisit = true; ///< else other work was carried out in it
 };
 
 /// All inspections opened up to a day: open ones first, then the latest closed.

@@ -13,10 +13,10 @@ using namespace paper;
 
 std::string titleOf(const WorkLine& work) { return work.line ? work.line->title : work.settled->body.line; }
 
-SheetPhrase outcomePhrase(Outcome outcome) {
+SheetPhrase outcomePhrase(Outcome outcome, bool onBalloon) {
     switch (outcome) {
     case Outcome::Released:
-        return SheetPhrase::OutcomeReleased;
+        return onBalloon ? SheetPhrase::OutcomeReleased : SheetPhrase::OutcomeSigned;
     case Outcome::Discrepancies:
         return SheetPhrase::OutcomeDiscrepancies;
     case Outcome::Abandoned:
@@ -32,10 +32,11 @@ Facts headFacts(const BenchFile& file, const Speech& in) {
     Facts facts;
     facts.columns = 2;
     facts.facts = {
-        {in.say(SheetPhrase::Visit), in.say(termOf(file.visit()))},
+        {in.say(SheetPhrase::Visit), in.say(titleOfVisit(file))},
         {in.say(SheetPhrase::Opened), who(opened.by, opened.stamp.at.on())},
         {in.say(SheetPhrase::Closed), closed ? in.say(closed->stamp.at.on()) : in.say(SheetPhrase::NotYet)},
-        {in.say(SheetPhrase::Outcome), in.say(closed ? outcomePhrase(closed->body.outcome) : SheetPhrase::NoneYet)},
+        {in.say(SheetPhrase::Outcome),
+         in.say(closed ? outcomePhrase(closed->body.outcome, opened.body.balloon.has_value()) : SheetPhrase::NoneYet)},
         {in.say(SheetPhrase::Checklist), checklist.title.empty()
                                              ? in.say(SheetPhrase::NoChecklist)
                                              : in.say(SheetPhrase::Revision, {checklist.title, checklist.revision})}};
@@ -52,7 +53,7 @@ Facts headFacts(const BenchFile& file, const Speech& in) {
         facts.facts.push_back({in.say(SheetPhrase::Inspectors), names});
     std::string work;
     for (const auto& each : file.inspection.opened.body.work)
-        work += (work.empty() ? "" : "; ") + each.item.text() + ": " + each.requirement.text();
+        work += (work.empty() ? "" : "; ") + in.say(SheetPhrase::OnItem, {each.item, titleOf(file, each.requirement)});
     if (!work.empty())
         facts.facts.push_back({in.say(SheetPhrase::ToBeDone), work});
     if (const auto highest = highestTemperature(file))

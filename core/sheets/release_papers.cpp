@@ -98,7 +98,7 @@ paper::Document logbookPage(const BenchFile& file, const Speech& in) {
     addSince(document, file, in);
     Facts head;
     head.facts = {{in.say(SheetPhrase::Date), facts.date ? in.say(*facts.date) : in.say(SheetPhrase::NotSigned)},
-                  {in.say(SheetPhrase::Inspection), in.say(termOf(file.visit()))},
+                  {in.say(SheetPhrase::Inspection), in.say(titleOfVisit(file))},
                   {in.say(SheetPhrase::TotalTime), hoursText(facts.totalTime, in)},
                   {in.say(SheetPhrase::HighestTemperature),
                    facts.highestTemperature ? in.say(*facts.highestTemperature) : in.say(SheetPhrase::NotRead)}};

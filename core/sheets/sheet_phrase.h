@@ -59,6 +59,7 @@ enum class SheetPhrase : std::uint8_t {
     Outcome,
     NoneYet,
     OutcomeReleased,
+    OutcomeSigned, ///< of items on no balloon
     OutcomeDiscrepancies,
     OutcomeAbandoned,
     Checklist,

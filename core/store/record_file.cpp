@@ -37,7 +37,7 @@ std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, cons
     if (const auto why = whyNoRecordAt(location))
         throw StoreError(*why);
     if (!shared && mode == OpenMode::Existing && (!file.exists() || file.size() == 0))
-        throw StoreError(StoreFault::NoRecord, {location});
+        throw StoreError(file.exists() ? StoreFault::EmptyFile : StoreFault::NoRecord, {location});
 
     auto readOnly = shared ? std::nullopt : whyOnlyRead(location);
     const bool writable = !readOnly;

@@ -13,6 +13,8 @@ Item {
     required property SubjectPage subject
     property bool phone: false
     property int leaf: 0
+    property bool unfolded: false // a phone's further acts
+    readonly property bool roomy: !pane.phone || pane.unfolded
     readonly property bool ofBalloon: pane.subject.balloon !== ""
     // Where there is no fabric its leaf is left out.
     readonly property list<string> leafCodes: (pane.ofBalloon ? ["items"] : []).concat(["due"], pane.subject.fabricOf !== "" ? ["fabric"] : [], ["history"])
@@ -126,24 +128,25 @@ Item {
             }
             Button {
                 objectName: "balloon.inspect"
-                visible: pane.ofBalloon
+                visible: pane.roomy && pane.ofBalloon
                 text: qsTr("Inspect …")
                 onClicked: pane.inspect(pane.subject.balloon)
             }
             Button {
                 primary: !pane.ofBalloon
+                visible: pane.roomy || !pane.ofBalloon
                 text: qsTr("Requirement done …")
                 onClicked: pane.act("requirement.done", pane.subject.balloon, pane.subject.item, "")
             }
             Button {
                 objectName: "subject.fit"
-                visible: pane.ofBalloon || pane.subject.fittedTo === ""
+                visible: pane.roomy && (pane.ofBalloon || pane.subject.fittedTo === "")
                 text: pane.ofBalloon ? qsTr("Fit an item …") : qsTr("Fit it …")
                 onClicked: pane.act("item.fitted", pane.subject.balloon, pane.subject.item, "")
             }
             Button {
                 objectName: "subject.remove"
-                visible: pane.ofBalloon ? pane.subject.items.count > 0 : pane.subject.fittedTo !== ""
+                visible: pane.roomy && (pane.ofBalloon ? pane.subject.items.count > 0 : pane.subject.fittedTo !== "")
                 text: pane.ofBalloon ? qsTr("Remove an item …") : qsTr("Remove it …")
                 onClicked: pane.act("item.removed", pane.ofBalloon ? pane.subject.balloon : pane.subject.fittedTo, pane.subject.item, "")
             }
@@ -153,13 +156,21 @@ Item {
                 onClicked: pane.act("defect.found", pane.subject.balloon, pane.subject.item, "")
             }
             Button {
+                visible: pane.roomy
                 text: qsTr("Report an event …")
                 onClicked: pane.act("event.reported", pane.subject.balloon, pane.subject.item, "")
             }
             Button {
-                visible: pane.subject.fittedTo !== ""
+                visible: pane.roomy && pane.subject.fittedTo !== ""
                 text: qsTr("Balloon %1").arg(pane.subject.fittedTo)
                 onClicked: pane.balloonAsked(pane.subject.fittedTo)
+            }
+            Button {
+                objectName: "subject.more"
+                visible: pane.phone
+                quiet: true
+                text: pane.unfolded ? qsTr("Fewer") : qsTr("More …")
+                onClicked: pane.unfolded = !pane.unfolded
             }
         }
         Segments {
@@ -214,8 +225,10 @@ Item {
         EmptyPlace {
             anchors.fill: parent
             visible: dues.visible && dues.count === 0
-            title: qsTr("No requirement binds it")
-            text: qsTr("Adopt a programme for it in Rules.")
+            title: qsTr("No requirement is adopted for it")
+            text: qsTr("What it has to meet is not known. Adopt the programmes that it flies under.")
+            action: qsTr("Adopt a programme …")
+            onActed: pane.act("programme.adopted", pane.subject.balloon, pane.subject.item, "")
             shape: LineSign.Rules
         }
         RowList {

@@ -117,6 +117,7 @@ FocusScope {
                     required property string value
                     required property string label
                     required property string detail
+                    required property int number // its state
                     required property var model // its `chosen` says that the inspection is open
                     readonly property bool atWork: row.model.chosen
                     height: Math.max(60, words.implicitHeight + 2 * Theme.snug)
@@ -130,7 +131,7 @@ FocusScope {
                         StateBox {
                             id: state
                             anchors.verticalCenter: parent.verticalCenter
-                            settledAs: row.atWork ? 0 : 1
+                            settledAs: row.number
                         }
                         Column {
                             id: words

@@ -98,10 +98,29 @@ Item {
                             soft: true
                             font.pixelSize: Theme.textSmall
                         }
+                        Label {
+                            width: parent.width
+                            visible: pane.desk.open && row.number === 2
+                            text: qsTr("A reading is beyond its limit. Write down the repair or the new part, or take the reading again in the same place; then clear it.")
+                        }
                         Flow {
                             width: parent.width
                             spacing: Theme.snug
                             visible: pane.desk.open
+                            Button {
+                                objectName: "bench.defect." + row.index + ".repair"
+                                visible: row.number === 2
+                                text: qsTr("Repair …")
+                                Accessible.name: qsTr("Repair: %1").arg(row.label)
+                                onClicked: pane.act("repair.made", row.value, row.item)
+                            }
+                            Button {
+                                objectName: "bench.defect." + row.index + ".replaced"
+                                visible: row.number === 2
+                                text: qsTr("Part replaced …")
+                                Accessible.name: qsTr("Part replaced: %1").arg(row.label)
+                                onClicked: pane.act("part.replaced", row.value, row.item)
+                            }
                             Button {
                                 objectName: "bench.defect." + row.index + ".clear"
                                 text: qsTr("Clear …")
@@ -110,7 +129,7 @@ Item {
                             }
                             Button {
                                 objectName: "bench.defect." + row.index + ".defer"
-                                visible: row.number !== 1 // what is a danger to flight waits for nobody
+                                visible: row.number === 0 // what is a danger to flight waits for nobody
                                 text: qsTr("Defer …")
                                 Accessible.name: qsTr("Defer: %1").arg(row.label)
                                 onClicked: pane.act("defect.deferred", row.value, row.item)

@@ -66,6 +66,10 @@ FocusScope {
             objectName: "bench.saved"
             width: parent.width
             text: {
+                if (!pane.desk.loaded)
+                    return pane.desk.problem === "" ? qsTr("Reading it from the record …") : "";
+                if (releaser.signing)
+                    return qsTr("Signing …");
                 const saved = pane.desk.saving ? qsTr("saving …") : pane.desk.savedAs;
                 if (pane.desk.outcome !== "")
                     return qsTr("%1 · %2").arg(pane.desk.outcome).arg(saved);
@@ -99,6 +103,7 @@ FocusScope {
         anchors.top: head.bottom
         anchors.bottom: parent.bottom
         width: parent.width
+        visible: pane.desk.loaded
         ChecklistPane {
             anchors.fill: parent
             visible: pane.leaf === 0

@@ -18,6 +18,7 @@ Column {
     }
     function ask(letter: bool) {
         chooser.letter = letter;
+        chooser.selectedFile = papers.release.proposedPaper;
         chooser.open();
     }
 
@@ -47,6 +48,7 @@ Column {
         property bool letter: false
         title: qsTr("Save the papers of the inspection")
         fileMode: FileDialog.SaveFile
+        acceptLabel: qsTr("Save")
         defaultSuffix: "pdf"
         nameFilters: [qsTr("PDF (*.pdf)")]
         onAccepted: papers.release.print(selectedFile, chooser.letter)

@@ -80,7 +80,7 @@ Item {
             visible: pane.open
             enabled: pane.release.maySign
             primary: true
-            text: pane.release.outcome === 0 ? qsTr("Sign the release …") : pane.release.outcome === 1 ? qsTr("Sign the list of discrepancies …") : qsTr("Abandon the inspection …")
+            text: pane.release.signing ? qsTr("Signing …") : pane.release.outcome === 0 ? qsTr("Sign the release …") : pane.release.outcome === 1 ? qsTr("Sign the list of discrepancies …") : qsTr("Abandon the inspection …")
             onClicked: signing.open()
         }
         Button {

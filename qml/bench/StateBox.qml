@@ -3,18 +3,19 @@ import QtQuick
 import Crownring.Theme
 import Crownring.Parts
 
-// Empty while open, a tick when done, a bar when not applicable. The word stands beside it.
+// Empty while open, a tick when done, a bar when not applicable or abandoned; of an inspection also a list, and a cross
+// where its release was withdrawn. The word stands beside it.
 Rectangle {
     id: box
 
-    property int settledAs: 0
+    property int settledAs: 0 // 0 open, 1 done or released, 2 not applicable or abandoned, 3 closed with a list, 4 withdrawn
 
     width: 22
     height: 22
     radius: Theme.radius
     color: box.settledAs === 1 ? Theme.sky : Theme.sheet
     border.width: box.settledAs === 0 ? 2 : Theme.hair
-    border.color: box.settledAs === 1 ? Theme.sky : Theme.edge
+    border.color: box.settledAs === 1 ? Theme.sky : box.settledAs > 2 ? Theme.ember : Theme.edge
     LineSign {
         anchors.centerIn: parent
         width: 16
@@ -29,5 +30,26 @@ Rectangle {
         height: 2
         visible: box.settledAs === 2
         color: Theme.inkSoft
+    }
+    Column {
+        anchors.centerIn: parent
+        visible: box.settledAs === 3
+        spacing: 2
+        Repeater {
+            model: 3
+            Rectangle {
+                width: 12
+                height: 2
+                color: Theme.ember
+            }
+        }
+    }
+    LineSign {
+        anchors.centerIn: parent
+        width: 16
+        height: 16
+        visible: box.settledAs === 4
+        shape: LineSign.Close
+        tone: Theme.ember
     }
 }

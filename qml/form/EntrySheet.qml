@@ -5,16 +5,24 @@ import Crownring.Theme
 import Crownring.Parts
 import Crownring.Form
 
-// The form of one entry. It closes itself when the entry is written.
+// The form of one entry. It closes itself when the entry is written; what was typed is not thrown away unasked.
 Sheet {
     id: sheet
 
     required property EntryForm form
     readonly property bool asked: sheet.form.open
 
+    property bool leaving: false
+
     title: sheet.form.title
+    held: sheet.form.touched && !sheet.form.saving
+    onLeaveAsked: {
+        sheet.leaving = true;
+        stay.forceActiveFocus(Qt.TabFocusReason);
+    }
     onAskedChanged: sheet.asked ? sheet.open() : sheet.close()
     onOpened: {
+        sheet.leaving = false;
         scroll.contentY = 0;
         scroll.enter(sheet.form.firstRow());
     }
@@ -85,6 +93,35 @@ Sheet {
                     objectName: "form.follows"
                     width: parent.width
                     text: sheet.form.follows
+                }
+            }
+            Column {
+                width: parent.width
+                visible: sheet.leaving
+                spacing: Theme.tight
+                Label {
+                    width: parent.width
+                    text: qsTr("What was typed here is not written yet. Leave it?")
+                    font.bold: true
+                    Accessible.role: Accessible.AlertMessage
+                }
+                Flow {
+                    width: parent.width
+                    spacing: Theme.snug
+                    Button {
+                        id: stay
+                        objectName: "form.stay"
+                        text: qsTr("Go on writing")
+                        onClicked: {
+                            sheet.leaving = false;
+                            scroll.enter(sheet.form.firstRow());
+                        }
+                    }
+                    Button {
+                        objectName: "form.leave"
+                        text: qsTr("Leave it")
+                        onClicked: sheet.close()
+                    }
                 }
             }
             T.AbstractButton {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import QtQuick.Dialogs
 import Crownring.Theme
 import Crownring.Parts
 import Crownring.Form
@@ -12,7 +13,7 @@ Column {
     required property string key
     required property string label
     required property string hint
-    required property int type // 0 text, 1 date, 2 made, 3 time, 4 duration, 5 count, 6 decimal, 7 choice, 8 several, 9 check, 10 lines, 11 one of a few, 12 kit
+    required property int type // 0 text, 1 date, 2 made, 3 time, 4 duration, 5 count, 6 decimal, 7 choice, 8 several, 9 check, 10 lines, 11 one of a few, 12 kit, 13 photographs
     required property string value
     required property var choices
     required property string chosenLabel
@@ -61,6 +62,8 @@ Column {
             return few;
         case 12:
             return kit;
+        case 13:
+            return pictures;
         default:
             return typed;
         }
@@ -81,6 +84,22 @@ Column {
         id: input
         width: parent.width
         sourceComponent: field.componentOf(field.type)
+    }
+    Flow {
+        width: parent.width
+        visible: field.type === 0 && field.choices.length > 0 && field.value === ""
+        spacing: Theme.tight
+        Accessible.role: Accessible.Grouping
+        Accessible.name: qsTr("%1, as before").arg(field.label)
+        Repeater {
+            model: field.type === 0 ? field.choices : []
+            Chip {
+                required property var modelData
+                objectName: "before." + field.key + "." + modelData.value
+                text: modelData.label
+                onClicked: field.edited(modelData.value)
+            }
+        }
     }
     Label {
         width: parent.width
@@ -285,6 +304,36 @@ Column {
             onActiveFocusChanged: {
                 if (activeFocus)
                     field.focused(field);
+            }
+        }
+    }
+    Component {
+        id: pictures
+        Flow {
+            spacing: Theme.snug
+            Accessible.role: Accessible.Grouping
+            Accessible.name: field.name
+            Repeater {
+                model: field.value === "" ? [] : field.value.split("\n")
+                Photograph {
+                    required property int index
+                    required property string modelData
+                    digest: modelData
+                    Accessible.name: qsTr("Photograph %1; tap to leave it out").arg(index + 1)
+                    onClicked: field.edited(field.value.split("\n").filter(each => each !== digest).join("\n"))
+                }
+            }
+            Button {
+                objectName: "photograph." + field.key
+                text: qsTr("Add a photograph …")
+                onClicked: picture.open()
+            }
+            FileDialog {
+                id: picture
+                title: qsTr("Choose a photograph")
+                acceptLabel: qsTr("Add")
+                nameFilters: [qsTr("Pictures (*.jpg *.jpeg *.png *.webp)")]
+                onAccepted: field.form.addPhotograph(field.index, selectedFile)
             }
         }
     }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import QtQuick.Dialogs
 import QtQuick.Window
 import Crownring.Theme
 import Crownring.Parts
@@ -167,6 +168,7 @@ Window {
         Item {
             id: places
             anchors.top: top.bottom
+            anchors.topMargin: window.phone && notice.visible ? notice.height + 2 * Theme.gap : 0 // it covers nothing
             anchors.bottom: parent.bottom
             width: parent.width
 
@@ -200,7 +202,7 @@ Window {
                 anchors.fill: parent
                 visible: window.place === 2 && window.sayable
                 phone: window.phone
-                onAct: (kind, inspection, defect, item) => form.beginAtBench(kind, inspection, defect, item)
+                onAct: (kind, inspection, defect, item) => form.beginAtBench(kind, inspection, defect, item, inspection === "" ? [] : bench.desk.scope)
                 onCorrect: entry => form.correct(entry)
             }
             RulesPage {
@@ -226,9 +228,14 @@ Window {
                 anchors.fill: parent
                 visible: !window.sayable && !record.visible
                 title: Desk.damaged ? qsTr("Nothing is said from a record that is not intact") : Desk.state === Desk.Failed ? qsTr("The record is not open") : Desk.state === Desk.Filling ? qsTr("Writing the demo fleet into a record of its own …") : qsTr("Opening the record …")
-                action: Desk.damaged ? qsTr("What can be done") : ""
-                onActed: window.goToUpkeep()
-                text: Desk.state === Desk.Failed ? qsTr("Start Crownring with --record and the name of another file.") : Desk.location
+                text: Desk.state === Desk.Failed ? qsTr("Nothing was changed in it: %1\n\nIf it was your record, open its latest backup: a file crownring-….sqlite, in your documents folder unless another was chosen.").arg(Desk.location) : Desk.location
+                action: Desk.damaged ? qsTr("What can be done") : Desk.state === Desk.Failed ? qsTr("Open a backup or another file …") : ""
+                onActed: {
+                    if (Desk.damaged)
+                        window.goToUpkeep();
+                    else
+                        files.open();
+                }
                 shape: LineSign.Balloons
             }
         }
@@ -244,11 +251,19 @@ Window {
     }
     // On a phone the actions are at the bottom: it stands at the top there.
     NoticeBar {
+        id: notice
         x: room.x + Theme.gap
-        y: window.phone ? places.y + Theme.gap : parent.height - height - Theme.gap
+        y: window.phone ? top.height + Theme.gap : parent.height - height - Theme.gap
         width: Math.min(room.width - 2 * Theme.gap, 640)
     }
 
+    FileDialog {
+        id: files
+        title: qsTr("Open a record")
+        acceptLabel: qsTr("Open")
+        nameFilters: [qsTr("Records (*.sqlite *.crownring)"), qsTr("All files (*)")]
+        onAccepted: record.place.openFile(selectedFile)
+    }
     SearchSheet {
         id: search
         objectName: "search"

@@ -17,6 +17,7 @@ Item {
 
     signal opened(index: int)
     signal fold
+    signal act(kind: string)
 
     // What is filtered or grouped otherwise is looked at from its beginning, once it is there.
     property bool another: false
@@ -134,12 +135,19 @@ Item {
         anchors.fill: parent
         anchors.topMargin: rows.headerItem ? Math.min(pane.height * 0.6, rows.headerItem.height) : 0
         visible: pane.place.ready && pane.place.list.count === 0
-        title: pane.place.filtered ? qsTr("Nothing passes these filters") : Fleet.empty ? qsTr("The record is empty on this day") : qsTr("No requirement binds anything yet")
+        title: pane.place.filtered ? qsTr("Nothing passes these filters") : Fleet.empty ? qsTr("The record is empty on this day") : qsTr("No requirement is adopted yet")
         text: pane.place.filtered ? qsTr("Clear them to see the whole fleet.")
-                                  : Fleet.empty ? qsTr("Enter a balloon and its items in Balloons, or bring a flight log in Record.")
-                                                : qsTr("Adopt a programme for your balloons in Rules.")
-        action: pane.place.filtered ? qsTr("Clear the filters") : Fleet.empty && !Desk.demo ? qsTr("Look at the demo fleet") : ""
+                                  : Fleet.empty ? qsTr("Enter a balloon with all that it is made of and the rules it flies under.")
+                                                : qsTr("Adopt the programmes that your balloons fly under: only then is anything due.")
+        action: pane.place.filtered ? qsTr("Clear the filters") : Fleet.empty ? qsTr("Enter a balloon and all of it …") : qsTr("Adopt a programme …")
+        other: !pane.place.filtered && Fleet.empty && !Desk.demo ? qsTr("Look at the demo fleet") : ""
         shape: LineSign.Next
-        onActed: pane.place.filtered ? pane.place.clearFilters() : Desk.askDemo()
+        onActed: {
+            if (pane.place.filtered)
+                pane.place.clearFilters();
+            else
+                pane.act(Fleet.empty ? "whole-balloon" : "programme.adopted");
+        }
+        onOtherActed: Desk.askDemo()
     }
 }

@@ -4,8 +4,8 @@ import Crownring.Theme
 import Crownring.Parts
 import Crownring.Next
 
-// The fleet's next twelve months: what has a date along the calendar, what use governs by hours left. A tap on a bin
-// leaves its rows in the list. One lane is shown at a time.
+// The fleet's next twelve months along the calendar, or what use limits by hours left. A tap on a bin leaves its rows in
+// the list. One lane is shown at a time, and what stands in none of its bins is said under it.
 Item {
     id: horizon
 
@@ -13,7 +13,7 @@ Item {
     property bool phone: false
     property bool byUse: false
 
-    readonly property real weekWidth: horizon.phone ? Theme.touch : Math.max(16, Math.floor((horizon.width - 2 * Theme.wide - 3 * 64) / 52))
+    readonly property real weekWidth: horizon.phone ? Theme.touch : Math.max(16, Math.floor((horizon.width - 2 * Theme.wide - 4 * 64) / 52))
 
     implicitHeight: column.implicitHeight + Theme.gap
 
@@ -60,6 +60,14 @@ Item {
             chosen: horizon.place.useBin
             zoneWidth: horizon.phone ? 72 : column.width / 9
             onPicked: bin => horizon.place.chooseUseBin(bin)
+        }
+        Label {
+            objectName: "next.leftOut"
+            width: parent.width
+            visible: text !== ""
+            text: horizon.byUse ? horizon.place.use.leftOut : horizon.place.calendar.leftOut
+            soft: true
+            font.pixelSize: Theme.textSmall
         }
     }
 }

@@ -131,6 +131,7 @@ FocusScope {
                     unfolded: page.unfolded
                     onFold: page.unfolded = !page.unfolded
                     onOpened: index => page.openRow(index)
+                    onAct: kind => page.act(kind, "", "", "")
                 }
             ]
             detail: [

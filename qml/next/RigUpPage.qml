@@ -58,11 +58,19 @@ Item {
                             onPicked: value => page.check.balloon = value
                         }
                         Field {
-                            name: qsTr("Planned time, 1:05")
+                            name: qsTr("Planned time, h:mm or hours")
                             placeholderText: name
                             wrong: page.check.durationProblem !== ""
                             onTextEdited: page.check.duration = text
                         }
+                    }
+                    Label {
+                        objectName: "rigup.understood"
+                        width: parent.width - 2 * Theme.wide
+                        visible: page.check.understood !== ""
+                        text: qsTr("understood as %1").arg(page.check.understood)
+                        font.bold: true
+                        font.pixelSize: Theme.textSmall
                     }
                     Label {
                         width: parent.width - 2 * Theme.wide

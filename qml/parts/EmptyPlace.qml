@@ -10,9 +10,11 @@ Item {
     required property string title
     property string text: ""
     property string action: ""
+    property string other: "" // another way on
     property int shape: LineSign.Balloons
 
     signal acted
+    signal otherActed
 
     Column {
         anchors.centerIn: parent
@@ -44,6 +46,12 @@ Item {
             text: empty.action
             primary: true
             onClicked: empty.acted()
+        }
+        Button {
+            anchors.horizontalCenter: parent.horizontalCenter
+            visible: empty.other !== ""
+            text: empty.other
+            onClicked: empty.otherActed()
         }
     }
 }

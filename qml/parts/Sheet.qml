@@ -4,14 +4,25 @@ import QtQuick.Templates as T
 import Crownring.Theme
 import Crownring.Parts
 
-// A sheet laid over the place: the whole screen on a phone, a page in the middle on a desk. Escape puts it away.
+// A sheet laid over the place: the whole screen on a phone, a page in the middle on a desk. Escape puts it away, unless
+// it holds what would be lost.
 T.Popup {
     id: sheet
 
     required property string title
     property int widest: 560
     property int tallest: 720
+    property bool held: false // leaving it is asked about
     readonly property bool narrow: sheet.parent !== null && sheet.parent.width < Theme.phoneBelow
+    signal leaveAsked
+
+    function leave() {
+        if (sheet.held)
+            sheet.leaveAsked();
+        else
+            sheet.close();
+    }
+
     default property alias content: holder.data
     property alias closer: close
 
@@ -23,7 +34,7 @@ T.Popup {
     modal: true
     focus: true
     padding: 0
-    closePolicy: T.Popup.CloseOnEscape
+    closePolicy: sheet.held ? T.Popup.NoAutoClose : T.Popup.CloseOnEscape
     T.Overlay.modal: Rectangle {
         color: Theme.veil
     }
@@ -37,6 +48,7 @@ T.Popup {
         focus: true
         Accessible.role: Accessible.Dialog
         Accessible.name: sheet.title
+        Keys.onEscapePressed: sheet.leave()
         Heading {
             id: heading
             anchors.left: parent.left
@@ -55,7 +67,7 @@ T.Popup {
             anchors.verticalCenter: heading.verticalCenter
             name: qsTr("Close")
             shape: LineSign.Close
-            onClicked: sheet.close()
+            onClicked: sheet.leave()
         }
         Rule {
             anchors.top: heading.bottom

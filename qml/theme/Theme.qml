@@ -29,8 +29,8 @@ QtObject {
     readonly property color mapStrong: dark ? "#41627a" : "#7fa8c3" // and at twice the limit; ink is read on both
     readonly property color veil: "#66000000"                    // over what a sheet covers
 
-    // In the order of the standings, worst first.
-    readonly property list<color> standings: [soot, ember, heather, rust, straw, sky, smoke]
+    // In the order of the standings, worst first; then what is deferred and what is not required.
+    readonly property list<color> standings: [soot, ember, heather, rust, straw, sky, smoke, rattan, smoke]
 
     // Of the envelope map: never read, at the limit, well above it, signs, failures, seams.
     readonly property list<color> mapTones: [sheet, mapWeak, mapStrong, ink, ember, edge]

@@ -119,6 +119,10 @@ public:
         return R"({"entry":"defect.cleared","on":"2026-06-01","item":"E1","what":"panel replaced","defect":")" +
                std::string(defect) + '"' + about() + "}";
     }
+    [[nodiscard]] std::string repair(const char* defect) const {
+        return R"({"entry":"repair.made","on":"2026-06-01","item":"E1","method":"panel replaced","defect":")" +
+               std::string(defect) + '"' + about() + "}";
+    }
     [[nodiscard]] std::string deferral(const char* defect, const char* agreedBy) const {
         return R"({"entry":"defect.deferred","on":"2026-06-01","item":"E1","reason":"a patch is ordered","until":"2026-07-31","defect":")" +
                std::string(defect) + R"(","agreed_by":")" + agreedBy + '"' + about() + "}";

@@ -80,7 +80,7 @@ private slots:
         const auto reading = shop.ready(Visit::PartMlInspection).pull(5, R"("value":120)").ids.at(0);
         shop.find("D-1", "barring", reading);
         expectRefused(shop, Shop::signing(), "defect", "ML.A.403(a)");
-        shop.say(shop.clearing("D-1"));
+        shop.say(shop.repair("D-1") + "\n" + shop.clearing("D-1"));
         expectReleased(shop, Shop::signing());
     }
     void aReadingThatFailsIsNotPassedOverAsMinor() {
@@ -88,7 +88,7 @@ private slots:
         const auto reading = shop.ready(Visit::PartMlInspection).pull(5, R"("value":120)").ids.at(0);
         shop.find("D-1", "minor", reading);
         expectRefused(shop, Shop::signing(), "defect", "ML.A.403(a)"); // it grounds, whatever its finder called it
-        shop.say(shop.clearing("D-1"));
+        shop.say(shop.repair("D-1") + "\n" + shop.clearing("D-1"));
         expectReleased(shop, Shop::signing());
     }
     void theTellTaleBeyondItsLimit() {

@@ -124,7 +124,7 @@ PlaceCase {
         page.check.balloon = "QE-OVA";
         soon(() => page.check.answered);
         const kit = page.check.kit;
-        const field = spoken("Planned time, 1:05");
+        const field = spoken("Planned time, h:mm or hours");
         field.forceActiveFocus(Qt.TabFocusReason);
         keyClick(Qt.Key_1);
         keyClick(Qt.Key_Return);

@@ -16,6 +16,9 @@
 #include "writing/write_out.h"
 
 #include <QtTest>
+#include <unistd.h>
+
+#include <filesystem>
 
 using namespace crownring;
 using namespace crownring::testing;

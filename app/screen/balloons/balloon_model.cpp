@@ -12,17 +12,31 @@ namespace crownring::screen {
 
 using namespace words;
 
+namespace {
+
+/// Two clocks, each with its name: the envelope's own, and what was logged under the registration, whatever flew.
+QString flownText(const FleetSheet& sheet, const BalloonCard& card) {
+    QStringList flown;
+    for (const auto* item : sheet.itemsOf(card.balloon))
+        if (item->kind == ItemKind::Envelope)
+            flown += item->clock.minutes
+                         ? BalloonModel::tr("envelope %1").arg(Words::hours(item->clock.minutes->value()))
+                         : BalloonModel::tr("envelope: hours unknown");
+    flown += BalloonModel::tr("logged for the registration %1 in %n flights", nullptr, static_cast<int>(card.flights))
+                 .arg(Words::hours(card.flown.minutes.value()));
+    if (card.lastFlight)
+        flown += BalloonModel::tr("last %1").arg(inward(card.lastFlight->iso()));
+    return flown.join(QStringLiteral(" · "));
+}
+
+}
+
 BalloonLine balloonLine(const FleetSheet& sheet, const BalloonCard& card) {
     BalloonLine line;
     line.balloon = inward(card.balloon.text());
     line.title = inward(card.title);
-    QStringList flown{Words::hours(card.flown.minutes.value()), card.flights == 1
-                                                                    ? BalloonModel::tr("1 flight")
-                                                                    : BalloonModel::tr("%1 flights").arg(card.flights)};
-    if (card.lastFlight)
-        flown += BalloonModel::tr("last %1").arg(inward(card.lastFlight->iso()));
-    line.flown = flown.join(QStringLiteral(" · "));
-    line.items = card.items == 1 ? BalloonModel::tr("1 item") : BalloonModel::tr("%1 items").arg(card.items);
+    line.flown = flownText(sheet, card);
+    line.items = BalloonModel::tr("%n items", nullptr, static_cast<int>(card.items));
     const auto& headline = sheet.headlineOf(card.balloon);
     if (const auto* row = headline.row) {
         line.worst =
@@ -30,11 +44,11 @@ BalloonLine balloonLine(const FleetSheet& sheet, const BalloonCard& card) {
                 .arg(words::said(row->requirement->title), Words::kind(row->item->kind), inward(row->item->id.text()));
         line.word = Words::standing(row->state);
         line.left = headline.limit ? Words::left(*headline.limit) : QString();
-        line.standing = static_cast<int>(row->state.standing);
+        line.standing = static_cast<int>(reckonedAs(row->state));
         line.used = DueTexts::used(*row);
     } else {
         line.word = card.items == 0 ? BalloonModel::tr("nothing fitted")
-                                    : BalloonModel::tr("no mandatory requirement binds it");
+                                    : BalloonModel::tr("no mandatory requirement adopted for it");
         line.standing = static_cast<int>(Standing::Unproven); // what is not known is never clear
     }
     return line;

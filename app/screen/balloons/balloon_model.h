@@ -11,7 +11,7 @@ namespace crownring::screen {
 struct BalloonLine {
     QString balloon;
     QString title;
-    QString flown; ///< "412:30 h · 310 flights · last 2026-11-20"
+    QString flown; ///< "envelope 509:45 h · logged for the registration 412:30 h in 310 flights · last …"
     QString items; ///< "7 items"
     QString worst; ///< what governs it: "Annual inspection, envelope ENV-101"
     QString word;

@@ -32,7 +32,7 @@ ItemLine itemLine(const FleetSheet& sheet, const ItemFacts& item, bool onBalloon
         line.title = words::said(worst->requirement->title);
         line.word = Words::standing(worst->state);
         line.left = DueTexts::left(*worst);
-        line.standing = static_cast<int>(worst->state.standing);
+        line.standing = static_cast<int>(reckonedAs(worst->state));
         line.used = DueTexts::used(*worst);
     } else {
         line.word = ItemModel::tr("no requirement binds it");

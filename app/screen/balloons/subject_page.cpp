@@ -8,12 +8,14 @@
 
 #include <QStringList>
 
+#include <algorithm>
+
 namespace crownring::screen {
 
 using namespace words;
 
 namespace {
-constexpr int historyShown = 200;
+constexpr std::size_t historyShown = 200;
 
 /// What nobody knows of the clocks under a balloon: "ENV-1: landings unknown".
 QStringList unknownOf(const FleetSheet& sheet, const Registration& balloon) {
@@ -31,6 +33,48 @@ QStringList unknownOf(const FleetSheet& sheet, const Registration& balloon) {
                 SubjectPage::tr("%1: %2 unknown").arg(inward(item->id.text()), clocks.join(QStringLiteral(", ")));
     }
     return unknown;
+}
+
+/// Of the programmes that bind it.
+std::vector<EntryId> adoptionsOf(const FleetSheet& sheet, const std::optional<Registration>& balloon,
+                                 const std::optional<ItemId>& item) {
+    struct Binds {
+        const std::optional<Registration>& balloon;
+        const std::optional<ItemId>& item;
+        bool operator()(const BoundBalloons& bound) const {
+            return balloon && std::ranges::find(bound.balloons, *balloon) != bound.balloons.end();
+        }
+        bool operator()(const BoundItems& bound) const {
+            return item && std::ranges::find(bound.items, *item) != bound.items.end();
+        }
+        bool operator()(const BoundEverything&) const { return true; }
+    };
+    const auto* facts = item ? sheet.item(*item) : nullptr;
+    const auto of = facts ? facts->balloon : balloon;
+    std::vector<EntryId> adopted;
+    for (const auto& each : sheet.adoptions())
+        if (std::visit(Binds{of, item}, each.bound))
+            adopted.push_back(each.stamp.id);
+    return adopted;
+}
+
+/// Both latest first.
+Result<std::vector<JournalLine>> withAdoptions(Record& record, std::vector<JournalLine> lines,
+                                               const std::vector<EntryId>& adopted) {
+    for (const auto& id : adopted) {
+        auto line = record.line(id);
+        if (!line)
+            return tl::unexpected(line.error());
+        const bool known =
+            std::ranges::find(lines, id, [](const JournalLine& each) { return each.entry.id; }) != lines.end();
+        if (*line && !known)
+            lines.push_back(std::move(**line));
+    }
+    std::ranges::stable_sort(
+        lines, [](const JournalLine& a, const JournalLine& b) { return stampOf(nowOf(b)) < stampOf(nowOf(a)); });
+    if (lines.size() > historyShown)
+        lines.resize(historyShown);
+    return lines;
 }
 }
 
@@ -86,7 +130,7 @@ void SubjectPage::lookAtBalloon(const Sheet& sheet) {
         m_clock = line.flown;
         QStringList about{line.items, tr("in the record since %1").arg(inward(card->entered.iso()))};
         for (const auto& operation : card->operations)
-            about += inward(operation);
+            about += Words::operation(operation);
         about += unknownOf(*sheet, balloon);
         m_about = about.join(QStringLiteral(" · "));
         m_worst = {.item = {},
@@ -135,11 +179,14 @@ void SubjectPage::lookAtItem(const Sheet& sheet) {
 }
 
 void SubjectPage::askHistory() {
+    const auto sheet = house().fleet.sheet();
     const auto turn = ++m_turn;
     const auto balloon = m_balloon.isEmpty() ? std::nullopt : std::optional(Registration(outward(m_balloon)));
     const auto item = m_item.isEmpty() ? std::nullopt : std::optional(ItemId(outward(m_item)));
-    hear(house().desk.ask([balloon, item, on = house().day.date()](Record& record) {
-        return record.history(balloon, item, on, historyShown);
+    hear(house().desk.ask([balloon, item, on = house().day.date(), adopted = adoptionsOf(*sheet, balloon, item)](
+                              Record& record) -> Result<std::vector<JournalLine>> {
+        auto lines = record.history(balloon, item, on, static_cast<int>(historyShown));
+        return lines ? withAdoptions(record, std::move(*lines), adopted) : lines;
     }),
          this, [this, turn](const Result<std::vector<JournalLine>>& lines) {
              if (turn == m_turn)

@@ -13,16 +13,39 @@ using namespace words;
 
 namespace {
 
+using State = BenchPlace::State;
+
+State stateOf(const InspectionCard& card) {
+    if (!card.outcome)
+        return State::Open;
+    if (card.revoked)
+        return State::Withdrawn;
+    switch (*card.outcome) {
+    case Outcome::Released:
+        return State::Released;
+    case Outcome::Discrepancies:
+        return State::Listed;
+    case Outcome::Abandoned:
+        return State::Abandoned;
+    }
+    return State::Open;
+}
+
+QString stateText(const InspectionCard& card) {
+    if (!card.outcome)
+        return BenchPlace::tr("open since %1").arg(inward(card.opened.iso()));
+    const auto outcome =
+        BenchPlace::tr("%1 on %2")
+            .arg(BenchWords::outcome(*card.outcome, card.balloon.has_value()), inward(card.closed->iso()));
+    return card.revoked ? BenchPlace::tr("withdrawn; had been %1").arg(outcome) : outcome;
+}
+
 Choice choiceOf(const InspectionCard& card) {
-    const auto visit = BenchWords::visit(card.visit);
-    const auto detail =
-        card.outcome
-            ? BenchPlace::tr("%1 · %2 on %3").arg(visit, BenchWords::outcome(*card.outcome), inward(card.closed->iso()))
-            : BenchPlace::tr("%1 · open since %2").arg(visit, inward(card.opened.iso()));
     return {inward(card.inspection.text()),
             BenchWords::subject(card.balloon, card.items),
-            card.revoked ? BenchPlace::tr("%1, withdrawn since").arg(detail) : detail,
-            static_cast<int>(card.items.size()),
+            BenchPlace::tr("%1 · %2").arg(stateText(card), card.ofItsVisit ? BenchWords::visit(card.visit)
+                                                                           : BenchPlace::tr("other work")),
+            static_cast<int>(stateOf(card)),
             -1,
             !card.outcome};
 }

@@ -13,13 +13,17 @@ namespace crownring::screen {
 class BenchPlace : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
-    /// value: the inspection's name; label: what is inspected; detail: visit and state; chosen: it is open
+    /// value: the inspection's name; label: what is inspected; detail: state and visit; number: the state;
+    /// chosen: it is open
     Q_PROPERTY(crownring::screen::ChoiceModel* inspections READ inspections CONSTANT FINAL)
     Q_PROPERTY(int openCount READ openCount NOTIFY listed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY listed FINAL)
     Q_PROPERTY(bool ready READ ready NOTIFY listed FINAL)
 
 public:
+    enum State { Open, Released, Abandoned, Listed, Withdrawn };
+    Q_ENUM(State)
+
     using Resident::Resident;
     [[nodiscard]] ChoiceModel* inspections() { return &m_inspections; }
     [[nodiscard]] int openCount() const { return m_openCount; }

@@ -119,10 +119,15 @@ std::vector<Choice> defectRows(const BenchFile& file) {
                               : open.deferred          ? BenchRows::tr("deferred: %1").arg(inward(open.deferred->what))
                                                        : BenchRows::tr("does not bar flight");
             const auto* governs = governingLimit(state);
-            const auto limit = governs ? Words::left(*governs) : QString();
+            const auto limit = governs && governs->isProven()
+                                   ? BenchRows::tr("until %1 (%2)").arg(Words::due(*governs), Words::left(*governs))
+                                   : QString();
             defects.push_back({inward(open.found->defect.text()), words::said(whatOf(*open.found)),
                                joined({inward(item.id.text()), word, limit}, QStringLiteral(" · ")),
-                               isGrounding(*open.found) ? 1 : 0, static_cast<int>(state.standing), barring});
+                               open.found->failed         ? 2
+                               : isGrounding(*open.found) ? 1
+                                                          : 0,
+                               static_cast<int>(reckonedAs(state)), barring});
         }
     return defects;
 }

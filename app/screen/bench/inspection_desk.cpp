@@ -11,6 +11,7 @@
 #include "words/bench_words.h"
 #include "words/border.h"
 #include "words/problem_words.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <algorithm>
@@ -48,6 +49,7 @@ void InspectionDesk::setInspection(const QString& inspection) {
     m_part.clear();
     m_problem.clear();
     m_savedAs.clear();
+    m_linesOpen = m_linesAll = m_barring = 0;
     m_parts.show({});
     m_lines.show({});
     m_defects.show({});
@@ -71,8 +73,8 @@ QString InspectionDesk::title() const {
 
 QString InspectionDesk::subtitle() const {
     return m_file ? tr("%1 · opened %2 · record %3")
-                        .arg(BenchWords::visit(m_file->inspection.opened.body.visit),
-                             inward(m_file->inspection.opened.stamp.at.on().iso()), m_inspection)
+                        .arg(words::said(titleOfVisit(*m_file)), inward(m_file->inspection.opened.stamp.at.on().iso()),
+                             m_inspection)
                   : QString();
 }
 
@@ -80,11 +82,21 @@ QString InspectionDesk::outcome() const {
     if (!m_file || !m_file->inspection.closed)
         return {};
     const auto& closed = *m_file->inspection.closed;
-    return joined({tr("%1 on %2").arg(BenchWords::outcome(closed.body.outcome), inward(closed.stamp.at.on().iso())),
-                   closed.body.signatory ? inward(closed.body.signatory->text()) : QString(),
-                   m_file->inspection.revoked ? tr("withdrawn since") : QString(),
-                   m_file->unsupported.empty() ? QString() : tr("no longer supported by the record")},
-                  QStringLiteral(", "));
+    return joined(
+        {tr("%1 on %2")
+             .arg(BenchWords::outcome(closed.body.outcome, m_file->inspection.opened.body.balloon.has_value()),
+                  inward(closed.stamp.at.on().iso())),
+         closed.body.signatory ? inward(closed.body.signatory->text()) : QString(),
+         m_file->inspection.revoked ? tr("withdrawn since") : QString(),
+         m_file->unsupported.empty() ? QString() : tr("no longer supported by the record")},
+        QStringLiteral(", "));
+}
+
+QStringList InspectionDesk::scope() const {
+    QStringList items;
+    for (const auto& item : m_items.choices())
+        items += item.value;
+    return items;
 }
 
 QString InspectionDesk::since() const {
@@ -152,6 +164,7 @@ void InspectionDesk::askAgain() {
                 return take(*answer);
             m_problem = Words::problem(answer.error());
             emit savedChanged();
+            emit changed();
         });
 }
 

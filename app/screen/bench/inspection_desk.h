@@ -36,7 +36,8 @@ class InspectionDesk : public crownring::screen::Resident {
     Q_PROPERTY(int restOpen READ restOpen NOTIFY changed FINAL)   ///< lines that `settleRest` would settle
     Q_PROPERTY(int linesOpen READ linesOpen NOTIFY changed FINAL) ///< required ones, in all parts
     Q_PROPERTY(int linesAll READ linesAll NOTIFY changed FINAL)
-    /// value: id; label: what was found; detail: item and state; number: 1 where nobody may defer it; standing: of its
+    /// value: id; label: what was found; detail: item and state; number: 1 where nobody may defer it, 2 where a
+    /// reading found it, which is put right before it is cleared; standing: of its
     /// row; chosen: it bars flight
     Q_PROPERTY(crownring::screen::ChoiceModel* defects READ defects CONSTANT FINAL)
     Q_PROPERTY(int barring READ barring NOTIFY changed FINAL) ///< open defects that bar flight
@@ -45,6 +46,7 @@ class InspectionDesk : public crownring::screen::Resident {
     /// Testers in calibration on the day asked.
     Q_PROPERTY(crownring::screen::ChoiceModel* testers READ testers CONSTANT FINAL)
     Q_PROPERTY(crownring::screen::ChoiceModel* items READ items CONSTANT FINAL)
+    Q_PROPERTY(QStringList scope READ scope NOTIFY changed FINAL)      ///< the names of what is inspected
     Q_PROPERTY(QString savedAs READ savedAs NOTIFY savedChanged FINAL) ///< "58 entries saved"
     Q_PROPERTY(bool saving READ saving NOTIFY savedChanged FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY savedChanged FINAL)
@@ -74,6 +76,7 @@ public:
     [[nodiscard]] ChoiceModel* repairs() { return &m_repairs; }
     [[nodiscard]] ChoiceModel* testers() { return &m_testers; }
     [[nodiscard]] ChoiceModel* items() { return &m_items; }
+    [[nodiscard]] QStringList scope() const;
     [[nodiscard]] QString savedAs() const { return m_savedAs; }
     [[nodiscard]] bool saving() const { return m_pending > 0; }
     [[nodiscard]] QString problem() const { return m_problem; }

@@ -18,6 +18,8 @@
 #include "words/spoken.h"
 #include "words/words.h"
 
+#include <QRegularExpression>
+#include <QStandardPaths>
 #include <QtConcurrent>
 
 #include <algorithm>
@@ -108,29 +110,37 @@ Signing ReleaseDesk::asSigned() const {
     return signing;
 }
 
+void ReleaseDesk::clear() {
+    ++m_turn;
+    m_shownFor.clear();
+    m_outcome = 0;
+    m_signer.reset();
+    for (auto* text : {&m_manuals, &m_limitations, &m_statement, &m_statementSource, &m_problem})
+        text->clear();
+    for (auto* list : {&m_people, &m_refusals, &m_sections, &m_dueNext, &m_ownerRules})
+        list->show({});
+    m_signing = false;
+}
+
 void ReleaseDesk::refresh() {
+    const auto inspection = m_desk ? m_desk->inspection() : QString();
+    if (m_shownFor != inspection)
+        clear(); // nothing of the inspection before stands under this one
     if (!m_desk || !m_desk->file()) {
         m_maySign = false;
         emit changed();
         return;
     }
     const auto& file = *m_desk->file();
-    if (m_shownFor != m_desk->inspection()) {
-        m_shownFor = m_desk->inspection();
-        m_outcome = 0;
-        m_limitations.clear();
-        m_signer.reset();
+    if (m_shownFor != inspection) {
+        m_shownFor = inspection;
         m_manuals = manualsOf(file);
-        m_statement.clear(); // nothing of the inspection before stands under this one
-        m_statementSource.clear();
-        m_refusals.show({});
-        m_sections.show({});
-        m_dueNext.show({});
     }
     showPeople();
     m_maySign = false;
     emit changed();
     if (file.inspection.closed) {
+        m_signing = false;
         m_statement = inward(file.inspection.closed->body.statement);
         m_refusals.show({});
         m_sections.show({});
@@ -219,12 +229,15 @@ void ReleaseDesk::sign() {
     const auto& inspection = m_desk->file()->inspection;
     hear(house().desk.ask([id = inspection.id, signing = asSigned(), time = benchTime(&inspection, asSigned().on)](
                               Record& record) -> Answer { return crownring::sign(record, record, id, signing, time); }),
-         this, [this](const Answer& answer) {
-             m_signing = false;
-             m_problem = answer ? QString() : Words::problems(answer.error());
+         this, [this, of = m_shownFor](const Answer& answer) {
+             if (of == m_shownFor) {
+                 m_signing = answer.has_value(); // until the desk shows it as signed
+                 m_problem = answer ? QString() : Words::problems(answer.error());
+             }
              emit changed();
              if (!answer)
                  return;
+             house().notice.tell(tr("Signed. What follows from it is being worked out."));
              house().desk.written();
              emit signedNow();
          });
@@ -248,10 +261,27 @@ void ReleaseDesk::showDueNext() {
                                          joined({inward(row.item->id.text()), DueTexts::due(row), DueTexts::left(row),
                                                  Words::standing(row.state)},
                                                 QStringLiteral(" · ")),
-                                         -1, static_cast<int>(row.state.standing), false,
+                                         -1, static_cast<int>(reckonedAs(row.state)), false,
                                          inward(row.requirement->id.text())});
              m_dueNext.show(std::move(rows));
          });
+}
+
+QUrl ReleaseDesk::proposedPaper() const {
+    if (!m_desk || !m_desk->file())
+        return {};
+    const auto& file = *m_desk->file();
+    const auto& opened = file.inspection.opened.body;
+    const auto on = file.inspection.closed ? file.inspection.closed->stamp.at.on() : file.on;
+    auto name = QStringList{BenchWords::subject(opened.balloon, opened.items), words::said(titleOfVisit(file)),
+                            inward(on.iso()), file.inspection.closed ? QString() : tr("draft")}
+                    .join(u' ')
+                    .trimmed();
+    static const QRegularExpression unfit(QStringLiteral("[/\\\\:*?\"<>|,\\s]+"));
+    constexpr qsizetype longestName = 100;
+    name = name.replace(unfit, QStringLiteral("-")).left(longestName);
+    const auto folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QUrl::fromLocalFile(folder + u'/' + name + QStringLiteral(".pdf"));
 }
 
 void ReleaseDesk::print(const QUrl& file, bool letter) {

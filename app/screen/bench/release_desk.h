@@ -45,7 +45,10 @@ class ReleaseDesk : public crownring::screen::Resident {
     Q_PROPERTY(crownring::screen::ChoiceModel* ownerRules READ ownerRules CONSTANT FINAL)
     Q_PROPERTY(QString caution READ cautionText CONSTANT FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
+    /// From the tap until the desk shows it as signed.
     Q_PROPERTY(bool signing READ signing NOTIFY changed FINAL)
+    /// A name for the papers: balloon or items, visit, day.
+    Q_PROPERTY(QUrl proposedPaper READ proposedPaper NOTIFY changed FINAL)
 
 public:
     using Resident::Resident;
@@ -73,6 +76,7 @@ public:
     [[nodiscard]] QString problem() const { return m_problem; }
     [[nodiscard]] bool signing() const { return m_signing; }
 
+    [[nodiscard]] QUrl proposedPaper() const;
     /// Signs what is shown. Refused while anything stands in the way.
     Q_INVOKABLE void sign();
     /// Writes the papers of the inspection to a PDF. @param letter the American size
@@ -85,6 +89,7 @@ signals:
 private:
     [[nodiscard]] Signing asSigned() const;
     void refresh();
+    void clear();
     void takeDraft(const ReleaseDraft& draft);
     void showPeople();
     void showDueNext();

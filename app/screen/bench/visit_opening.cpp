@@ -93,7 +93,7 @@ Choice VisitOpening::choiceOf(const ItemFacts& item) const {
                     item.balloon ? inward(item.balloon->text()) : tr("in the pool")},
                    QStringLiteral(" · ")),
             -1,
-            worst ? static_cast<int>(worst->state.standing) : -1,
+            worst ? static_cast<int>(reckonedAs(worst->state)) : -1,
             m_chosen.contains(item.id)};
 }
 
@@ -186,7 +186,7 @@ void VisitOpening::showProposals() {
                         joined({inward(row.item->id.text()), force, Words::standing(row.state), DueTexts::left(row),
                                 Words::because(row.state)},
                                QStringLiteral(" · ")),
-                        row.requirement->force == Force::Recommended ? 1 : 0, static_cast<int>(row.state.standing),
+                        row.requirement->force == Force::Recommended ? 1 : 0, static_cast<int>(reckonedAs(row.state)),
                         m_work.contains(i)});
     }
     std::ranges::stable_sort(rows, {}, &Choice::number);

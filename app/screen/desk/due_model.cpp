@@ -52,7 +52,7 @@ QVariant DueModel::data(const QModelIndex& index, int role) const {
     case SourceRole:
         return words::said(row->requirement->source);
     case StandingRole:
-        return static_cast<int>(row->state.standing);
+        return static_cast<int>(reckonedAs(row->state));
     case StandingWordRole:
         return Words::standing(row->state);
     case UsedRole:
@@ -178,6 +178,8 @@ QString DueTexts::remark(const DueRow& row) {
     QStringList remarks;
     if (row.requirement->force == Force::Recommended)
         remarks += DueModel::tr("recommended");
+    if (row.state.because == Because::Deferred && reckonedAs(row.state) != Reckoned::Deferred)
+        remarks += DueModel::tr("deferred");
     if (row.requirement->blocks == Blocks::Filling && row.state.standing <= Standing::Tolerance)
         remarks += DueModel::tr("not to be refilled");
     if (row.state.standing == Standing::Tolerance && row.requirement->toleranceFor == ToleranceFor::Positioning)

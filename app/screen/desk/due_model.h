@@ -27,7 +27,7 @@ public:
         RequirementRole,             ///< the requirement's id
         TitleRole,
         SourceRole,
-        StandingRole,     ///< number of the standing, worst is 0
+        StandingRole,     ///< as what it is reckoned, worst is 0
         StandingWordRole, ///< what stands beside the gauge
         UsedRole,         ///< share of the interval used, 0 to 1; -1 when unknown
         LeftRole,         ///< "9:24 h", "31 days past"; empty when unknown

@@ -31,7 +31,6 @@ FormField chosen(std::string key, const QString& label, std::vector<Choice> choi
 
 /// Chosen with one tap, which few choices allow.
 FormField tapped(FormField choice) {
-    constexpr std::size_t mostAtOneLook = 24;
     if (choice.choices.size() <= mostAtOneLook)
         choice.kind = Kind::OneOf;
     return choice;
@@ -69,7 +68,7 @@ Fields deferred(const FormSubject&, const FleetSheet&) {
             plannedField("until", BenchFormPlan::tr("Until"), Kind::Date, false,
                          BenchFormPlan::tr("YYYY-MM-DD, the last good day; or hours below, or both")),
             plannedField("until_minutes", BenchFormPlan::tr("Until the item's clock shows"), Kind::Duration, false,
-                         BenchFormPlan::tr("412:30")),
+                         BenchFormPlan::tr("h:mm or hours")),
             plannedField("agreed_by", BenchFormPlan::tr("Agreed by"), Kind::Text, true,
                          BenchFormPlan::tr("who is entitled to defer it, as named in the record")),
             plannedField("not_required", BenchFormPlan::tr("Equipment that is not required"), Kind::Check, false,

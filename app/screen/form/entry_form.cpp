@@ -40,6 +40,7 @@ bool mayLieAhead(std::string_view kind) { return kind == kindName<ProgrammeAdopt
 }
 
 void EntryForm::movedIn() {
+    connect(&house().fleet, &Fleet::changed, this, &EntryForm::askPapers);
     connect(&m_kit, &FlightKit::changed, this, [this] {
         m_fields.setQuestion("kit", m_kit.question());
         forgetTried();
@@ -57,9 +58,11 @@ void EntryForm::begin(const QString& kind, const QString& balloon, const QString
         m_writing.given = {{"defect", house().day.today().toStdString() + " " + newEntryId().text().substr(0, 13)}};
 }
 
-void EntryForm::beginAtBench(const QString& kind, const QString& inspection, const QString& defect,
-                             const QString& item) {
+void EntryForm::beginAtBench(const QString& kind, const QString& inspection, const QString& defect, const QString& item,
+                             const QStringList& scope) {
     begin(kind, {}, item);
+    if (!scope.isEmpty())
+        offerOnly(scope);
     auto& given = m_writing.given = Json::object();
     if (!inspection.isEmpty())
         given["inspection"] = outward(inspection);
@@ -72,6 +75,19 @@ void EntryForm::beginAtBench(const QString& kind, const QString& inspection, con
     }
     if (!item.isEmpty() && m_writing.kind.starts_with("defect."))
         given["item"] = outward(item);
+}
+
+void EntryForm::offerOnly(const QStringList& items) {
+    auto fields = m_fields.fields();
+    const auto field = std::ranges::find(fields, std::string_view("item"), &FormField::key);
+    if (field == fields.end())
+        return;
+    std::erase_if(field->choices, [&](const Choice& each) { return !items.contains(each.value); });
+    if (field->choices.size() <= mostAtOneLook)
+        field->kind = FormField::Kind::OneOf;
+    if (field->choices.size() == 1)
+        field->value = field->choices.front().value;
+    m_fields.show(std::move(fields));
 }
 
 void EntryForm::beginWith(const QString& kind, const QString& item, const QVariantMap& given, const QString& about) {
@@ -116,6 +132,39 @@ void EntryForm::adoptFile(const QUrl& url) {
     announce();
 }
 
+/// What has no proof yet, one after the other, until somebody leaves it.
+void EntryForm::askPapers() {
+    const auto sheet = house().fleet.sheet();
+    if (!m_papersOf || isOpen() || !sheet || !sheet->card(*m_papersOf))
+        return;
+    const auto balloon = *std::exchange(m_papersOf, std::nullopt);
+    const auto rows = sheet->rowsOf(balloon);
+    const auto next = std::ranges::find_if(rows, [](const DueRow* row) {
+        return row->state.standing == Standing::Unproven && row->state.because == Because::Limits &&
+               isRequired(row->state) && row->requirement->force == Force::Mandatory && !isOfTheRecord(*row);
+    });
+    if (next == rows.end())
+        return;
+    const auto& row = **next;
+    prepare(kindName<RequirementDone>(), {balloon.text(), row.item->id.text(), row.requirement->id.text(), {}});
+    m_papers = true;
+    m_about = tr("What do the papers of %1 say? %2 was done last on which day, and at how many hours? Where they say "
+                 "nothing, leave it: it stays unproven.")
+                  .arg(inward(balloon.text()), words::said(row.requirement->title));
+    auto fields = m_fields.fields();
+    const bool counted =
+        std::ranges::any_of(row.requirement->limits, [](const Limit& limit) { return limit.clock == ClockName::Minutes; });
+    for (auto& field : fields)
+        if (field.key == "clock.minutes" && counted) {
+            field.required = true;
+            field.hint = tr("what the clock showed then: this requirement counts hours");
+        } else if (field.key == "on") {
+            field.value.clear();
+        }
+    m_fields.show(std::move(fields));
+    announce();
+}
+
 void EntryForm::announce() {
     if (!isOpen())
         return;
@@ -137,6 +186,8 @@ void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
     m_follows.clear();
     m_kit.clear();
     m_sought = -1;
+    m_touched = m_papers = false;
+    m_papersOf.reset();
     const auto today = house().day.todayDate();
     auto fields = FormPlan::fields(kind, subject, *sheet);
     for (auto& field : fields) {
@@ -218,6 +269,7 @@ void EntryForm::setValue(int row, const QString& value) {
     if (row < 0 || row >= m_fields.count())
         return;
     m_fields.setValue(row, value);
+    touch();
     forgetTried();
     if (m_sought >= 0)
         seek(-1);
@@ -230,7 +282,15 @@ void EntryForm::toggle(int row, const QString& choice) {
     if (row < 0 || row >= m_fields.count())
         return;
     m_fields.toggle(row, choice);
+    touch();
     forgetTried();
+}
+
+void EntryForm::touch() {
+    if (m_touched)
+        return;
+    m_touched = true;
+    emit changed();
 }
 
 void EntryForm::forgetTried() {

@@ -30,6 +30,8 @@ class EntryForm : public crownring::screen::Resident {
     /// The row that is sought for; -1: none.
     Q_PROPERTY(int sought READ sought NOTIFY changed FINAL)
     Q_PROPERTY(bool open READ isOpen NOTIFY changed FINAL)
+    /// Somebody has written something into it.
+    Q_PROPERTY(bool touched READ isTouched NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString about READ about NOTIFY changed FINAL)
     Q_PROPERTY(QString verb READ verb NOTIFY changed FINAL)
@@ -46,8 +48,9 @@ public:
     Q_INVOKABLE void begin(const QString& kind, const QString& balloon = {}, const QString& item = {},
                            const QString& requirement = {});
     /// An entry of an inspection; `defect` may be empty, then one that is found gets a name of its own.
+    /// @param scope what is inspected: no other item is offered; empty where the entry is of no inspection
     Q_INVOKABLE void beginAtBench(const QString& kind, const QString& inspection, const QString& defect,
-                                  const QString& item);
+                                  const QString& item, const QStringList& scope = {});
     /// @param given values by key of the entry: those of fields stand in them, the rest is written with the entry
     /// @param about said above the form
     Q_INVOKABLE void beginWith(const QString& kind, const QString& item, const QVariantMap& given,
@@ -61,6 +64,8 @@ public:
     /// The day in a field: so many days before today.
     Q_INVOKABLE void setDaysAgo(int row, int days);
     Q_INVOKABLE void toggle(int row, const QString& choice);
+    /// A picture file; it is kept in the record, at most 2,000 pixels wide or high, and named in the field.
+    Q_INVOKABLE void addPhotograph(int row, const QUrl& file);
     /// What is asked back about a field is so.
     Q_INVOKABLE void answer(int row);
     /// Offers what can be chosen in a field through `sift`; -1: no longer.
@@ -79,6 +84,7 @@ public:
     [[nodiscard]] ChoiceSift* sift() { return &m_sift; }
     [[nodiscard]] int sought() const { return m_sought; }
     [[nodiscard]] bool isOpen() const { return !m_writing.kind.empty(); }
+    [[nodiscard]] bool isTouched() const { return m_touched; }
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString about() const { return m_about; }
     [[nodiscard]] QString verb() const;
@@ -99,12 +105,16 @@ private:
     void prepare(std::string_view kind, const FormSubject& subject);
     /// It is open now.
     void announce();
+    void askPapers();
+    [[nodiscard]] std::optional<Registration> newPapers() const;
+    void offerOnly(const QStringList& items);
     void follow(std::string_view key);
     void takeEntry(const JournalLine& line);
     [[nodiscard]] std::vector<std::string> keysOf(std::string_view within) const;
     void offerAlso(std::vector<Choice> choices);
     void askKit();
     void askDay();
+    void touch();
     void forgetTried();
     void takeDay(const FittingDay& day);
     [[nodiscard]] bool corrects() const { return !m_amends.empty() && m_writing.kind != kindName<EntryVoided>(); }
@@ -135,6 +145,9 @@ private:
     int m_sought = -1;
     int m_turn = 0; ///< of questions to the record
     bool m_saving = false;
+    bool m_touched = false;
+    std::optional<Registration> m_papersOf; ///< a new balloon, whose papers are asked for once the fleet knows it
+    bool m_papers = false;                  ///< the form asks for them
 };
 
 }

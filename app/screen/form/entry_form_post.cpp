@@ -163,10 +163,23 @@ void EntryForm::tryOut(const std::vector<NumberedEntry>& entries) {
          });
 }
 
+/// Of the balloon that was entered, or whose papers are being asked for.
+std::optional<Registration> EntryForm::newPapers() const {
+    const bool used = m_writing.kind == WholeBalloon::name && m_fields.value("-fresh").isEmpty();
+    if (used)
+        return balloonOf("balloon");
+    const auto sheet = house().fleet.sheet();
+    const auto* item = m_papers && sheet ? sheet->item(ItemId(outward(m_fields.value("item")))) : nullptr;
+    return item ? item->balloon : std::nullopt;
+}
+
 void EntryForm::post(const std::vector<NumberedEntry>& entries) {
     m_saving = true;
     emit changed();
     QStringList said;
+    // What the record never takes back is not offered to be undone.
+    const bool final = std::ranges::any_of(
+        entries, [](const NumberedEntry& each) { return std::holds_alternative<ReleaseRevoked>(each.entry.body); });
     for (const auto& each : entries)
         said += Sentences::of(each.entry, *house().fleet.titles());
     struct Answer {
@@ -183,15 +196,20 @@ void EntryForm::post(const std::vector<NumberedEntry>& entries) {
         }
         return {std::nullopt, crownring::post(record, record, entries, {})};
     }),
-         this, [this, said = said.join(QStringLiteral(" · ")), by = m_fields.value("by")](const Answer& answer) {
+         this, [this, said = said.join(QStringLiteral(" · ")), by = m_fields.value("by"), final](const Answer& answer) {
              m_saving = false;
              if (answer.taken)
                  return tellTaken(*answer.taken);
              if (!answer.receipt)
                  return tell(answer.receipt.error());
+             const auto papersOf = newPapers();
              cancel();
+             m_papersOf = papersOf;
              emit saved();
-             house().notice.tellWritten(tr("Written: %1").arg(said), answer.receipt->ids, by);
+             if (final)
+                 house().notice.tell(tr("Written: %1").arg(said));
+             else
+                 house().notice.tellWritten(tr("Written: %1").arg(said), answer.receipt->ids, by);
              house().desk.written();
          });
 }

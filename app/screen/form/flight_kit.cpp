@@ -33,7 +33,7 @@ QVariant FlightKit::data(const QModelIndex& index, int role) const {
         return textOf(row);
     case StandingRole: {
         const auto* worst = m_sheet ? m_sheet->worstOf(row.item()) : nullptr;
-        return worst ? static_cast<int>(worst->state.standing) : -1;
+        return worst ? static_cast<int>(reckonedAs(worst->state)) : -1;
     }
     case FliesRole:
         return row.flies.has_value();

@@ -21,20 +21,21 @@ struct FormField {
         Duration, ///< in hours: "2", "1.5", "1:35", "1h35", "95 min"
         Count,    ///< a whole number
         Decimal,
-        Choice,  ///< one of `choices`
-        Several, ///< some of `choices`
-        Check,   ///< "true" or empty
-        Lines,   ///< text of several lines
-        OneOf,   ///< one of a few choices, each a tap away
-        Kit,     ///< what flew; drawn and kept by the form's kit
+        Choice,      ///< one of `choices`
+        Several,     ///< some of `choices`
+        Check,       ///< "true" or empty
+        Lines,       ///< text of several lines
+        OneOf,       ///< one of a few choices, each a tap away
+        Kit,         ///< what flew; drawn and kept by the form's kit
+        Photographs, ///< digests of what the record keeps, each on its line
     };
 
     std::string key; ///< of the entry; "clock.minutes" reaches into an object. With a "-" in front it is not written
     QString label;
     QString hint;
     Kind kind = Kind::Text;
-    QString value; ///< of `Several`: the values, each on its line
-    std::vector<Choice> choices;
+    QString value;               ///< of `Several`: the values, each on its line
+    std::vector<Choice> choices; ///< of `Text`: what was written there before, a tap away
     bool required = false;
     bool unknownAllowed = false;  ///< left empty, nobody knows: null in the entry, never zero
     bool onlyWhenTouched = false; ///< left out of the entry while it is as it was proposed

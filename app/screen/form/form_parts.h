@@ -7,6 +7,9 @@
 
 namespace crownring::screen {
 
+/// So many choices are chosen from with one tap.
+inline constexpr std::size_t mostAtOneLook = 24;
+
 [[nodiscard]] inline FormField plannedField(std::string key, const QString& label, FormField::Kind kind,
                                             bool required = false, const QString& hint = {}) {
     FormField made;

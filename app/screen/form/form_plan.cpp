@@ -154,8 +154,8 @@ Fields balloonFields(const FormSubject&, const FleetSheet&) {
     return {field("balloon", FormPlan::tr("Registration"), Kind::Text, true),
             field("title", FormPlan::tr("Name or type"), Kind::Text),
             several("operations", FormPlan::tr("Operations"),
-                    {plain(QStringLiteral("for-hire"), FormPlan::tr("for hire")),
-                     plain(QStringLiteral("instruction"), FormPlan::tr("instruction"))},
+                    {plain(QStringLiteral("for-hire"), Words::operation("for-hire")),
+                     plain(QStringLiteral("instruction"), Words::operation("instruction"))},
                     {}, FormPlan::tr("Some requirements bind the operation, not the balloon."))};
 }
 
@@ -209,7 +209,7 @@ Fields voidFields(const FormSubject&, const FleetSheet&) {
     return {field("reason", FormPlan::tr("Why"), Kind::Text, true)};
 }
 
-Fields wholeFields(const FormSubject&, const FleetSheet&) { return WholeBalloon::fields(); }
+Fields wholeFields(const FormSubject&, const FleetSheet& sheet) { return WholeBalloon::fields(sheet); }
 
 struct Plan {
     Fields (*fields)(const FormSubject&, const FleetSheet&);

@@ -24,7 +24,7 @@ Choice ItemChoices::of(const FleetSheet& sheet, const ItemFacts& item) {
     choice.detail = joined(
         {item.serial ? inward(*item.serial) : QString(), item.type ? inward(*item.type) : QString(), where, standing},
         QStringLiteral(" · "));
-    choice.standing = worst ? static_cast<int>(worst->state.standing) : -1;
+    choice.standing = worst ? static_cast<int>(reckonedAs(worst->state)) : -1;
     return choice;
 }
 

@@ -7,7 +7,10 @@
 #include "words/sentence.h"
 #include "words/words.h"
 
+#include <algorithm>
 #include <array>
+#include <functional>
+#include <map>
 
 namespace crownring::screen {
 
@@ -22,12 +25,28 @@ constexpr std::array singleParts = {ItemKind::Envelope, ItemKind::Basket, ItemKi
 
 std::string keyOf(ItemKind kind, const char* of) { return std::string(itemKindName(kind)) + "." + of; }
 
-void addPart(std::vector<FormField>& fields, ItemKind kind) {
+/// Types of the kind that the record holds, the most frequent first.
+std::vector<Choice> typesOf(const FleetSheet& sheet, ItemKind kind) {
+    constexpr std::size_t mostOffered = 6;
+    std::map<std::string, int> counts;
+    for (const auto& item : sheet.items())
+        if (item.kind == kind && item.type)
+            ++counts[*item.type];
+    std::vector<std::pair<std::string, int>> types(counts.begin(), counts.end());
+    std::ranges::stable_sort(types, std::greater(), &std::pair<std::string, int>::second);
+    std::vector<Choice> choices;
+    for (std::size_t at = 0; at < std::min(types.size(), mostOffered); ++at)
+        choices.push_back(plainChoice(inward(types[at].first), inward(types[at].first)));
+    return choices;
+}
+
+void addPart(std::vector<FormField>& fields, const FleetSheet& sheet, ItemKind kind) {
     constexpr std::int64_t likelyMinutes = 5000 * 60;
     const auto named = [&](const QString& what) { return WholeBalloon::tr("%1: %2").arg(Words::kind(kind), what); };
     fields.push_back(plannedField(keyOf(kind, "item"), named(WholeBalloon::tr("its name")), Kind::Text, false,
                                   WholeBalloon::tr("as you call it; it stays for good")));
     fields.push_back(plannedField(keyOf(kind, "type"), named(WholeBalloon::tr("type")), Kind::Text));
+    fields.back().choices = typesOf(sheet, kind);
     fields.push_back(plannedField(keyOf(kind, "serial"), named(WholeBalloon::tr("serial number")), Kind::Text));
     fields.push_back(plannedField(keyOf(kind, "made"), named(WholeBalloon::tr("made")), Kind::Made, false,
                                   WholeBalloon::tr("a day, or YYYY-MM as stamped")));
@@ -86,7 +105,7 @@ Json itemOf(Json part, ItemKind kind, bool fresh) {
 
 }
 
-std::vector<FormField> WholeBalloon::fields() {
+std::vector<FormField> WholeBalloon::fields(const FleetSheet& sheet) {
     std::vector<FormField> fields{plannedField("balloon", tr("Registration"), Kind::Text, true),
                                   plannedField("title", tr("Name or type"), Kind::Text),
                                   plannedField("programme", tr("Rules it flies under"), Kind::Several, false,
@@ -96,10 +115,10 @@ std::vector<FormField> WholeBalloon::fields() {
                                   plannedField("on", tr("Since when the record speaks of it"), Kind::Date, true),
                                   plannedField("-fresh", tr("All of it is new and has never been used"), Kind::Check)};
     fields[2].choices = programmes();
-    fields[3].choices = {plainChoice(QStringLiteral("for-hire"), tr("for hire")),
-                         plainChoice(QStringLiteral("instruction"), tr("instruction"))};
+    fields[3].choices = {plainChoice(QStringLiteral("for-hire"), Words::operation("for-hire")),
+                         plainChoice(QStringLiteral("instruction"), Words::operation("instruction"))};
     for (const auto kind : singleParts)
-        addPart(fields, kind);
+        addPart(fields, sheet, kind);
     fields.push_back(plannedField("cylinders", tr("Cylinders, one a line"), Kind::Lines, false,
                                   tr("name; serial number; made; hours – as CYL-1; TA4015; 2016-05; 250")));
     return fields;

@@ -4,6 +4,7 @@
 /// A balloon with all that it is made of, and the rules that it flies under, in one form: its entry, those of its
 /// items, their fittings, and the adoption.
 
+#include "screen/desk/fleet_sheet.h"
 #include "screen/form/form_field.h"
 
 #include <QCoreApplication>
@@ -17,7 +18,7 @@ public:
     /// No kind of an entry: what this form is called among the others.
     static constexpr std::string_view name = "whole-balloon";
 
-    [[nodiscard]] static std::vector<FormField> fields();
+    [[nodiscard]] static std::vector<FormField> fields(const FleetSheet& sheet);
     /// What is wrong with the cylinders' lines, as a sentence; empty when nothing.
     [[nodiscard]] static QString wrongLines(const QString& cylinders, bool fresh);
     /// The fields of names that are empty although something is said of the part.

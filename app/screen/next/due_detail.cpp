@@ -83,7 +83,7 @@ QString DueDetail::rule() const {
 QString DueDetail::note() const { return m_row ? words::said(m_row->requirement->note) : QString(); }
 QString DueDetail::because() const { return m_row ? Words::because(m_row->state) : QString(); }
 QString DueDetail::remark() const { return m_row ? DueTexts::remark(*m_row) : QString(); }
-int DueDetail::standing() const { return m_row ? static_cast<int>(m_row->state.standing) : -1; }
+int DueDetail::standing() const { return m_row ? static_cast<int>(reckonedAs(m_row->state)) : -1; }
 QString DueDetail::standingWord() const { return m_row ? Words::standing(m_row->state) : QString(); }
 double DueDetail::used() const { return m_row ? DueTexts::used(*m_row) : -1; }
 QString DueDetail::left() const { return m_row ? DueTexts::left(*m_row) : QString(); }

@@ -51,19 +51,23 @@ public:
             return false;
         if (!says(row, m_words))
             return false;
-        const auto standing = static_cast<std::size_t>(row.state.standing);
-        m_spread.byStanding[standing] += m_times;
-        if (m_sieve.standing && row.state.standing != *m_sieve.standing)
+        const auto reckoned = reckonedAs(row.state);
+        const auto sort = static_cast<std::size_t>(reckoned);
+        m_spread.bySort[sort] += m_times;
+        if (m_sieve.reckoned && reckoned != *m_sieve.reckoned)
             return false;
-        const auto place = horizonPlace(row, m_on);
-        if (place)
-            (place->byUse ? m_spread.use[static_cast<std::size_t>(place->bin)]
-                          : m_spread.calendar[static_cast<std::size_t>(place->bin)])[standing] += m_times;
-        return !m_sieve.bin || (place && place->byUse == m_sieve.bin->byUse && place->bin >= m_sieve.bin->bin &&
-                                place->bin <= std::max(m_sieve.bin->bin, m_sieve.lastBin));
+        const auto places = horizonPlaces(row, m_on);
+        (places.calendar ? m_spread.calendar[static_cast<std::size_t>(*places.calendar)]
+                         : m_spread.offCalendar)[sort] += m_times;
+        (places.use ? m_spread.use[static_cast<std::size_t>(*places.use)] : m_spread.offUse)[sort] += m_times;
+        return !m_sieve.bin || isIn(m_sieve.bin->byUse ? places.use : places.calendar);
     }
 
 private:
+    [[nodiscard]] bool isIn(std::optional<int> bin) const {
+        return bin && *bin >= m_sieve.bin->bin && *bin <= std::max(m_sieve.bin->bin, m_sieve.lastBin);
+    }
+
     const DueSieve& m_sieve;
     QStringList m_words;
     CivilDate m_on;

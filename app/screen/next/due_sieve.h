@@ -21,7 +21,7 @@ enum class DueOrder { Worst, Soonest };
 struct DueSieve {
     std::optional<Registration> balloon;
     std::optional<ItemKind> kind;
-    std::optional<Standing> standing;
+    std::optional<Reckoned> reckoned;
     std::optional<Place> bin;
     int lastBin = -1;               ///< with a bin of the calendar: up to this one; before it: that one alone
     std::optional<GroupKey> within; ///< only what is of this group
@@ -30,13 +30,15 @@ struct DueSieve {
     DueOrder order = DueOrder::Worst;
 };
 
-/// How the rows spread over standings and over the horizon.
+/// How the rows spread over sorts and over the horizon.
 struct Spread {
-    /// Of all rows that pass everything but the standing and the bin.
-    Tally byStanding{};
+    /// Of all rows that pass everything but the sort and the bin.
+    Tally bySort{};
     /// Of all rows that pass everything but the bin.
     std::array<Tally, calendarBins> calendar{};
     std::array<Tally, useBins> use{};
+    Tally offCalendar{}; ///< as the two above, of what stands in no bin of the lane
+    Tally offUse{};
     bool operator==(const Spread&) const = default;
 };
 

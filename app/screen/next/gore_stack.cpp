@@ -70,7 +70,7 @@ void GoreStack::paint(QPainter* painter) {
         for (int n = 0; n < drawn[standing]; ++n, ++at) {
             const QRectF area(left + (at % across) * (signWidth() + gap),
                               height() - (at / across + 1) * (signHeight() + gap) + gap, signWidth(), signHeight());
-            drawGore(*painter, area, static_cast<Standing>(standing), 0.4, m_tones[standing]);
+            drawGore(*painter, area, static_cast<Reckoned>(standing), 0.4, m_tones[standing]);
         }
 }
 

@@ -14,14 +14,14 @@ namespace crownring::screen {
 class GoreStack : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
-    /// How many of each standing, worst first.
+    /// How many of each sort (`Reckoned`), in its order.
     Q_PROPERTY(QList<int> tally READ tally WRITE setTally NOTIFY tallyChanged FINAL)
-    /// The tones of the standings, worst first.
     /// The fullest bin of the lane and the width that it has: they give the measure.
     Q_PROPERTY(int tallest READ tallest WRITE setTallest NOTIFY tallestChanged FINAL)
     Q_PROPERTY(double measureWidth READ measureWidth WRITE setMeasureWidth NOTIFY measureWidthChanged FINAL)
     /// How high the stack is drawn.
     Q_PROPERTY(double stacked READ stacked NOTIFY stackedChanged FINAL)
+    /// Of the sorts, in the same order.
     Q_PROPERTY(QList<QColor> tones READ tones WRITE setTones NOTIFY tonesChanged FINAL)
 
 public:

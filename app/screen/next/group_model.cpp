@@ -83,7 +83,7 @@ GroupLine groupLine(const DueGroup& group, Grouping grouping) {
     line.word = Words::standing(row.state);
     line.left = DueTexts::left(row);
     line.due = DueTexts::due(row);
-    line.standing = static_cast<int>(row.state.standing);
+    line.standing = static_cast<int>(reckonedAs(row.state));
     line.used = DueTexts::used(row);
     return line;
 }

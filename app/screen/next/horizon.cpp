@@ -27,22 +27,36 @@ int useBin(ClockName clock, ClockCount left) {
     return 1 + static_cast<int>(step - useSteps.begin());
 }
 
+/// Of `last` only the limit that governs says when it is due; else the first of each lane does.
+bool speaks(const DueRow& row, const LimitState& limit) {
+    return row.requirement == nullptr || row.requirement->whichever == Whichever::First ||
+           &limit == governingLimit(row.state);
 }
 
-std::optional<Place> horizonPlace(const DueRow& row, CivilDate on) {
+bool isPast(const Assessment& state) { return state.standing == Standing::Spent || state.standing == Standing::Lapsed; }
+
+}
+
+Places horizonPlaces(const DueRow& row, CivilDate on) {
     const auto& state = row.state;
     if (state.standing == Standing::Closed || !isRequired(state))
-        return std::nullopt;
+        return {};
     if (state.standing == Standing::Unproven)
-        return Place{false, UnprovenBin};
-    if (state.because == Because::Triggered)
-        return Place{false, OverdueBin};
-    const auto* limit = governingLimit(state);
-    if (const auto* reach = limit ? limit->usage() : nullptr)
-        return Place{true, useBin(limit->clock, reach->left)};
-    if (const auto* reach = limit ? limit->calendar() : nullptr)
-        return Place{false, calendarBin(reach->due, on)};
-    return std::nullopt;
+        return {UnprovenBin, std::nullopt};
+    Places places;
+    std::optional<CivilDate> due;
+    for (const auto& limit : state.limits) {
+        if (!speaks(row, limit))
+            continue;
+        if (const auto* reach = limit.calendar())
+            due = due ? std::min(*due, reach->due) : reach->due;
+        if (const auto* reach = limit.usage()) {
+            const int bin = useBin(limit.clock, reach->left);
+            places.use = places.use ? std::min(*places.use, bin) : bin;
+        }
+    }
+    places.calendar = isPast(state) ? OverdueBin : due ? calendarBin(*due, on) : NoDateBin;
+    return places;
 }
 
 }

@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The horizon's arithmetic: into which bin of the strip a due row falls.
+/// The horizon's arithmetic: into which bins of the two lanes a due row falls.
 ///
-/// Rows with a calendar limit stand at their calendar due date. A row that use governs has no honest date without a
-/// forecast of use, so it stands in the lane "by use", ordered by what is left. When rows carry a projection (p10, p50,
-/// p90), `calendarBin` is where its p50 enters.
+/// A row with a calendar limit stands at its calendar due date; one that use limits stands in the lane "by hours left",
+/// by what is left; one that both limit stands in both. What is open and has no date (only hours limit it, only an
+/// event makes it due, a minor defect) stands in the calendar's last bin, so that the strip leaves out nothing but what
+/// is done with or not required. When rows carry a projection (p10, p50, p90), `calendarBin` is where its p50 enters.
 
 #include "rules/due/due_list.h"
+#include "rules/due/reckoned.h"
 
 #include <array>
 #include <cstdint>
@@ -17,24 +19,36 @@ namespace crownring::screen {
 
 inline constexpr int weeksShown = 52;
 
-/// Calendar bins in their order: no proof, overdue, the weeks from the day asked, later.
-enum CalendarBin : int { UnprovenBin = 0, OverdueBin = 1, FirstWeekBin = 2, LaterBin = FirstWeekBin + weeksShown };
-inline constexpr int calendarBins = LaterBin + 1;
+/// Calendar bins in their order: no proof, overdue, the weeks from the day asked, later, no date.
+enum CalendarBin : int {
+    UnprovenBin = 0,
+    OverdueBin = 1,
+    FirstWeekBin = 2,
+    LaterBin = FirstWeekBin + weeksShown,
+    NoDateBin = LaterBin + 1
+};
+inline constexpr int calendarBins = NoDateBin + 1;
 
 /// Upper ends of the bins of hours left, in minutes. The first bin is "nothing left", the last but one "more".
 inline constexpr std::array<std::int64_t, 6> useSteps{5 * 60, 10 * 60, 25 * 60, 50 * 60, 100 * 60, 200 * 60};
 inline constexpr int useBins =
     static_cast<int>(useSteps.size()) + 3; ///< used up, the steps, more, landings and inflations
 
+/// One bin of one lane.
 struct Place {
     bool byUse = false;
     int bin = 0;
 };
 
-/// Nothing for rows that are done with (closed, not required) or that only an event would make due.
-[[nodiscard]] std::optional<Place> horizonPlace(const DueRow& row, CivilDate on);
+struct Places {
+    std::optional<int> calendar; ///< nothing for what is done with (closed, not required)
+    std::optional<int> use;      ///< nothing, too, for what no use limits, and where nothing is proven
+    bool operator==(const Places&) const = default;
+};
 
-/// Rows of each standing in one bin.
-using Tally = std::array<int, standingCount>;
+[[nodiscard]] Places horizonPlaces(const DueRow& row, CivilDate on);
+
+/// Rows of each sort in one bin, by `Reckoned`.
+using Tally = std::array<int, reckonedCount>;
 
 }

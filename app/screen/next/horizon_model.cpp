@@ -16,12 +16,13 @@ using namespace words;
 
 namespace {
 
+int total(const Tally& tally) { return std::accumulate(tally.begin(), tally.end(), 0); }
+
 QString tallyText(const Tally& tally) {
     QStringList parts;
-    for (int standing = 0; standing < standingCount; ++standing)
-        if (const int n = tally[static_cast<std::size_t>(standing)]; n > 0)
-            parts +=
-                HorizonModel::tr("%1 %2").arg(QString::number(n), Words::standing(static_cast<Standing>(standing)));
+    for (int sort = 0; sort < reckonedCount; ++sort)
+        if (const int n = tally[static_cast<std::size_t>(sort)]; n > 0)
+            parts += HorizonModel::tr("%1 %2").arg(QString::number(n), Words::standing(static_cast<Reckoned>(sort)));
     return parts.isEmpty() ? HorizonModel::tr("nothing") : parts.join(QStringLiteral(", "));
 }
 
@@ -37,7 +38,7 @@ QString monthOf(CivilDate first, bool strip) {
 
 }
 
-int HorizonModel::Bin::total() const { return std::accumulate(tally.begin(), tally.end(), 0); }
+int HorizonModel::Bin::total() const { return screen::total(tally); }
 
 int HorizonModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(m_bins.size());
@@ -73,19 +74,21 @@ QHash<int, QByteArray> HorizonModel::roleNames() const {
             {TotalRole, "total"}, {SpokenRole, "spoken"}, {ZoneRole, "zone"}};
 }
 
-void HorizonModel::showCalendar(CivilDate on, const std::array<Tally, calendarBins>& tallies) {
+void HorizonModel::showCalendar(CivilDate on, const std::array<Tally, calendarBins>& tallies, const Tally& off) {
     std::vector<Bin> bins;
     for (int number = 0; number < calendarBins; ++number) {
         Bin bin;
         bin.number = number;
         bin.tally = tallies[static_cast<std::size_t>(number)];
-        bin.zone = number < FirstWeekBin || number == LaterBin;
+        bin.zone = number < FirstWeekBin || number >= LaterBin;
         if (number == UnprovenBin) {
             bin.label = tr("no proof");
         } else if (number == OverdueBin) {
             bin.label = tr("overdue");
         } else if (number == LaterBin) {
             bin.label = tr("later");
+        } else if (number == NoDateBin) {
+            bin.label = tr("no date");
         } else {
             const auto first = addDays(on, 7 * (number - FirstWeekBin));
             bin.label = tr("week from %1").arg(inward(first.iso()));
@@ -94,10 +97,10 @@ void HorizonModel::showCalendar(CivilDate on, const std::array<Tally, calendarBi
         bin.spoken = tr("%1: %2").arg(bin.label, tallyText(bin.tally));
         bins.push_back(std::move(bin));
     }
-    show(std::move(bins));
+    show(std::move(bins), total(off) == 0 ? QString() : tr("Not on the strip: %1.").arg(tallyText(off)));
 }
 
-void HorizonModel::showUse(const std::array<Tally, useBins>& tallies) {
+void HorizonModel::showUse(const std::array<Tally, useBins>& tallies, const Tally& off) {
     std::vector<Bin> bins;
     for (int number = 0; number < useBins; ++number) {
         Bin bin;
@@ -115,10 +118,14 @@ void HorizonModel::showUse(const std::array<Tally, useBins>& tallies) {
         bin.spoken = tr("%1 left: %2").arg(bin.label, tallyText(bin.tally));
         bins.push_back(std::move(bin));
     }
-    show(std::move(bins));
+    show(std::move(bins), total(off) == 0 ? QString() : tr("No use limits, or is done with: %1.").arg(tallyText(off)));
 }
 
-void HorizonModel::show(std::vector<Bin> bins) {
+void HorizonModel::show(std::vector<Bin> bins, const QString& leftOut) {
+    if (leftOut != m_leftOut) {
+        m_leftOut = leftOut;
+        emit leftOutChanged();
+    }
     int tallest = 1;
     for (const auto& bin : bins)
         if (!bin.zone)

@@ -80,10 +80,10 @@ void NextPlace::setKind(const QString& kind) {
 
 void NextPlace::setStanding(int standing) {
     const auto wanted =
-        standing < 0 || standing >= standingCount ? std::nullopt : std::optional(static_cast<Standing>(standing));
-    if (wanted == m_sieve.standing)
+        standing < 0 || standing >= reckonedCount ? std::nullopt : std::optional(static_cast<Reckoned>(standing));
+    if (wanted == m_sieve.reckoned)
         return;
-    m_sieve.standing = wanted;
+    m_sieve.reckoned = wanted;
     changeFilter();
 }
 
@@ -95,7 +95,7 @@ void NextPlace::setSoonestFirst(bool soonest) {
 }
 
 bool NextPlace::filtered() const {
-    return m_sieve.within || m_sieve.balloon || m_sieve.kind || m_sieve.standing || m_sieve.bin ||
+    return m_sieve.within || m_sieve.balloon || m_sieve.kind || m_sieve.reckoned || m_sieve.bin ||
            !m_sieve.words.isEmpty();
 }
 
@@ -202,14 +202,14 @@ void NextPlace::mend(const Sheet& sheet) {
 }
 
 void NextPlace::showSpread(const FleetSheet& sheet) {
-    m_calendar.showCalendar(sheet.on(), m_spread.calendar);
-    m_use.showUse(m_spread.use);
+    m_calendar.showCalendar(sheet.on(), m_spread.calendar, m_spread.offCalendar);
+    m_use.showUse(m_spread.use, m_spread.offUse);
     std::vector<Choice> standings;
-    for (int at = 0; at < standingCount; ++at)
+    for (int at = 0; at < reckonedCount; ++at)
         standings.push_back({QString::number(at),
-                             Words::standing(static_cast<Standing>(at)),
+                             Words::standing(static_cast<Reckoned>(at)),
                              {},
-                             m_spread.byStanding[static_cast<std::size_t>(at)],
+                             m_spread.bySort[static_cast<std::size_t>(at)],
                              at,
                              standing() == at});
     m_standings.show(std::move(standings));

@@ -65,7 +65,7 @@ public:
     void setBalloon(const QString& balloon);
     [[nodiscard]] QString kind() const;
     void setKind(const QString& kind);
-    [[nodiscard]] int standing() const { return m_sieve.standing ? static_cast<int>(*m_sieve.standing) : -1; }
+    [[nodiscard]] int standing() const { return m_sieve.reckoned ? static_cast<int>(*m_sieve.reckoned) : -1; }
     void setStanding(int standing);
     [[nodiscard]] bool soonestFirst() const { return m_sieve.order == DueOrder::Soonest; }
     void setSoonestFirst(bool soonest);

@@ -31,7 +31,7 @@ ReasonLine lineOf(const DueRow& row) {
         ReasonModel::tr("%1 %2: %3").arg(Words::kind(row.item->kind), line.item, words::said(row.requirement->title));
     line.title = capitalised(line.title);
     line.source = words::said(row.requirement->source);
-    line.standing = static_cast<int>(row.state.standing);
+    line.standing = static_cast<int>(reckonedAs(row.state));
     line.word = Words::standing(row.state);
     line.word = capitalised(line.word); // it begins a sentence here
     line.used = DueTexts::used(row);

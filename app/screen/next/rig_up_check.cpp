@@ -5,6 +5,7 @@
 #include "screen/desk/due_model.h"
 #include "screen/desk/house.h"
 #include "words/border.h"
+#include "words/in_full.h"
 #include "words/sentence.h"
 #include "words/words.h"
 
@@ -82,13 +83,16 @@ void RigUpCheck::setDuration(const QString& duration) {
         return;
     m_duration = duration;
     m_durationProblem.clear();
+    m_understood.clear();
     m_flight.use.minutes = Minutes{0};
     if (!duration.trimmed().isEmpty()) {
-        const auto minutes = parseDuration(outward(duration));
-        if (minutes)
+        const auto minutes = parseDuration(outward(duration), BareNumber::Hours);
+        if (minutes) {
             m_flight.use.minutes = *minutes;
-        else
+            m_understood = inFull(*minutes);
+        } else {
             m_durationProblem = Words::problem(minutes.error());
+        }
     }
     emit flightChanged();
     check();
@@ -133,7 +137,7 @@ Choice RigUpCheck::choiceOf(const ItemFacts& item) const {
             name,
             detail.join(QStringLiteral(" · ")),
             -1,
-            worst ? static_cast<int>(worst->state.standing) : -1,
+            worst ? static_cast<int>(reckonedAs(worst->state)) : -1,
             m_kit.contains(item.id)};
 }
 

@@ -32,6 +32,7 @@ class RigUpCheck : public crownring::screen::Resident {
     Q_PROPERTY(QString kit READ kit NOTIFY kitChanged FINAL)
     Q_PROPERTY(int chosen READ chosen NOTIFY kitChanged FINAL)
     Q_PROPERTY(QString duration READ duration WRITE setDuration NOTIFY flightChanged FINAL)
+    Q_PROPERTY(QString understood READ understood NOTIFY flightChanged FINAL) ///< the planned time in full words
     Q_PROPERTY(QString durationProblem READ durationProblem NOTIFY flightChanged FINAL)
     Q_PROPERTY(bool positioning READ positioning WRITE setPositioning NOTIFY flightChanged FINAL)
     Q_PROPERTY(bool answered READ answered NOTIFY answerChanged FINAL)
@@ -56,6 +57,7 @@ public:
     [[nodiscard]] int chosen() const { return static_cast<int>(m_kit.size()); }
     [[nodiscard]] QString duration() const { return m_duration; }
     void setDuration(const QString& duration);
+    [[nodiscard]] QString understood() const { return m_understood; }
     [[nodiscard]] QString durationProblem() const { return m_durationProblem; }
     [[nodiscard]] bool positioning() const { return m_flight.positioning; }
     void setPositioning(bool positioning);
@@ -93,6 +95,7 @@ private:
     QString m_words;
     QString m_balloon;
     QString m_duration;
+    QString m_understood;
     QString m_durationProblem;
     PlannedFlight m_flight;
     QString m_governs;

@@ -104,6 +104,25 @@ void drawClosed(QPainter& painter, const QRectF& box, const QColor& tone, double
     painter.strokePath(tick, QPen(tone, line * 1.3, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
 }
 
+/// Two bars: it waits.
+void drawDeferred(QPainter& painter, const QPainterPath& lens, const QRectF& box, const QColor& tone, double line) {
+    painter.strokePath(lens, QPen(tone, line));
+    const double high = box.height() * 0.44;
+    const double wide = std::max(line * 1.4, box.width() * 0.13);
+    for (const double at : {-1.0, 1.0})
+        painter.fillRect(
+            QRectF(box.center().x() + at * box.width() * 0.15 - wide / 2, box.center().y() - high * 0.55, wide, high),
+            tone);
+}
+
+void drawNotRequired(QPainter& painter, const QPainterPath& lens, const QRectF& box, const QColor& tone, double line) {
+    QPen pen(tone, line, Qt::CustomDashLine, Qt::FlatCap);
+    pen.setDashPattern({3.0, 2.0});
+    painter.strokePath(lens, pen);
+    painter.fillRect(
+        QRectF(box.center().x() - box.width() * 0.24, box.center().y() - line, box.width() * 0.48, line * 2), tone);
+}
+
 }
 
 QPainterPath goreOutline(const QRectF& area) {
@@ -120,33 +139,39 @@ QPainterPath goreOutline(const QRectF& area) {
     return path;
 }
 
-void drawGore(QPainter& painter, const QRectF& area, Standing standing, double used, const QColor& tone) {
+void drawGore(QPainter& painter, const QRectF& area, Reckoned reckoned, double used, const QColor& tone) {
     const double line = std::clamp(area.width() / 14, 1.0, 3.0);
     const auto box = lensArea(area, line);
     const auto lens = goreOutline(box);
     painter.setBrush(Qt::NoBrush);
-    switch (standing) {
-    case Standing::Clear:
+    switch (reckoned) {
+    case Reckoned::Clear:
         fill(painter, lens, box, used < 0 ? 0 : used, tone);
         painter.strokePath(lens, QPen(tone, line));
         break;
-    case Standing::Nearing:
+    case Reckoned::Nearing:
         drawNearing(painter, lens, box, used, tone, line);
         break;
-    case Standing::Tolerance:
+    case Reckoned::Tolerance:
         drawTolerance(painter, lens, box, tone, line);
         break;
-    case Standing::Lapsed:
+    case Reckoned::Lapsed:
         drawLapsed(painter, lens, box, tone, line);
         break;
-    case Standing::Spent:
+    case Reckoned::Spent:
         drawSpent(painter, lens, box, tone, line);
         break;
-    case Standing::Unproven:
+    case Reckoned::Unproven:
         drawUnproven(painter, lens, box, tone, line);
         break;
-    case Standing::Closed:
+    case Reckoned::Closed:
         drawClosed(painter, box, tone, line);
+        break;
+    case Reckoned::Deferred:
+        drawDeferred(painter, lens, box, tone, line);
+        break;
+    case Reckoned::NotRequired:
+        drawNotRequired(painter, lens, box, tone, line);
         break;
     }
 }
@@ -154,10 +179,10 @@ void drawGore(QPainter& painter, const QRectF& area, Standing standing, double u
 GoreSign::GoreSign(QQuickItem* parent) : QQuickPaintedItem(parent) { setAntialiasing(true); }
 
 void GoreSign::paint(QPainter* painter) {
-    if (m_standing < 0 || m_standing >= standingCount)
+    if (m_standing < 0 || m_standing >= reckonedCount)
         return;
     painter->setRenderHint(QPainter::Antialiasing);
-    drawGore(*painter, QRectF(0, 0, width(), height()), static_cast<Standing>(m_standing), m_used, m_tone);
+    drawGore(*painter, QRectF(0, 0, width(), height()), static_cast<Reckoned>(m_standing), m_used, m_tone);
 }
 
 void GoreSign::setStanding(int standing) {

@@ -4,7 +4,7 @@
 /// The gore gauge's drawing: one gore, pointed at crown and mouth, filled from the mouth as the interval is used. Every
 /// standing has a shape of its own, so that it can be told without colour.
 
-#include "rules/standing/standing.h"
+#include "rules/due/reckoned.h"
 
 #include <QColor>
 #include <QQuickPaintedItem>
@@ -14,14 +14,14 @@ class QPainterPath;
 namespace crownring::screen {
 
 /// Draws one sign into a rectangle. @param used share of the interval used, 0 to 1; negative when unknown
-void drawGore(QPainter& painter, const QRectF& area, Standing standing, double used, const QColor& tone);
+void drawGore(QPainter& painter, const QRectF& area, Reckoned reckoned, double used, const QColor& tone);
 /// The outline of the gore itself.
 [[nodiscard]] QPainterPath goreOutline(const QRectF& area);
 
 class GoreSign : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
-    /// Number of the standing, 0 worst; -1 draws nothing.
+    /// As what it is reckoned, 0 worst; -1 draws nothing.
     Q_PROPERTY(int standing READ standing WRITE setStanding NOTIFY standingChanged FINAL)
     Q_PROPERTY(double used READ used WRITE setUsed NOTIFY usedChanged FINAL)
     Q_PROPERTY(QColor tone READ tone WRITE setTone NOTIFY toneChanged FINAL)

@@ -166,6 +166,10 @@ QUrl RecordPlace::proposedBackup() const {
     return QUrl::fromLocalFile(folder + QStringLiteral("/crownring-%1.sqlite").arg(house().day.today()));
 }
 
+void RecordPlace::openFile(const QUrl& file) {
+    house().desk.open(file.isLocalFile() ? file.toLocalFile() : file.toString());
+}
+
 void RecordPlace::backUpTo(const QUrl& file) {
     const auto path = file.isLocalFile() ? file.toLocalFile() : file.toString();
     if (const auto why = whyNotWritten(outward(path), Replace::Never)) {

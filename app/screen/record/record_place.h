@@ -72,6 +72,8 @@ public:
     [[nodiscard]] bool backingUp() const { return m_backingUp; }
     [[nodiscard]] QString backup() const { return m_backup; }
     [[nodiscard]] bool backupFailed() const { return m_backupFailed; }
+    /// Another record takes the place of this one.
+    Q_INVOKABLE void openFile(const QUrl& file);
     Q_INVOKABLE void backUpTo(const QUrl& file);
     /// A name that says the day: crownring-2026-11-25.sqlite
     Q_INVOKABLE [[nodiscard]] QUrl proposedBackup() const;

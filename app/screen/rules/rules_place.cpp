@@ -206,7 +206,7 @@ QString RulesPlace::requirementFacts() const {
     if (requirement->blocks == Blocks::Filling)
         facts += tr("stands against filling, not against flight");
     for (const auto& operation : requirement->operations)
-        facts += tr("only for operation: %1").arg(inward(operation));
+        facts += tr("only for operation: %1").arg(Words::operation(operation));
     return facts.join(QStringLiteral(" · "));
 }
 

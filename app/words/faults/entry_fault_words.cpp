@@ -15,7 +15,7 @@ Sources sourcesOf(EntryFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "objects or lists stand in one another too deep"),
                 QT_TRANSLATE_N_NOOP("Problem", "nest at most %n levels")};
     case EntryFault::KeyTwice:
-        return {QT_TRANSLATE_NOOP("Problem", "a key stands twice in one object"),
+        return {QT_TRANSLATE_NOOP("Problem", "the key '%1' stands twice in one object"),
                 QT_TRANSLATE_NOOP("Problem", "write each key once")};
     case EntryFault::NotAnEntry:
         return {QT_TRANSLATE_NOOP("Problem", "an entry is one JSON object"),

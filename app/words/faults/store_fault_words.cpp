@@ -9,7 +9,7 @@ namespace crownring::words {
 Sources sourcesOf(StoreFault fault) {
     switch (fault) {
     case StoreFault::Refused:
-        return {QT_TRANSLATE_NOOP("Problem", "the database refused: %1"),
+        return {QT_TRANSLATE_NOOP("Problem", "the database of the record refused (it says: %1)"),
                 QT_TRANSLATE_NOOP("Problem", "nothing was written; see what the database says")};
     case StoreFault::Busy:
         return {QT_TRANSLATE_NOOP("Problem", "another program is writing to the record: %1"),
@@ -22,7 +22,7 @@ Sources sourcesOf(StoreFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "the disk that holds the record failed: %1"),
                 QT_TRANSLATE_NOOP("Problem", "nothing was written; see that the disk is well, then verify the record")};
     case StoreFault::Damaged:
-        return {QT_TRANSLATE_NOOP("Problem", "the file of the record is damaged: %1"),
+        return {QT_TRANSLATE_NOOP("Problem", "the file of the record is damaged (the database says: %1)"),
                 QT_TRANSLATE_NOOP("Problem", "verify the record, and go back to a backup that verifies")};
     case StoreFault::RightsMissing:
         return {QT_TRANSLATE_NOOP("Problem", "the record's server does not let you do this: %1"),
@@ -44,7 +44,7 @@ Sources sourcesOf(StoreFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "somebody else has written to the record, which is only read here"),
                 QT_TRANSLATE_NOOP("Problem", "open it again")};
     case StoreFault::NotOpened:
-        return {QT_TRANSLATE_NOOP("Problem", "the record cannot be opened: %1"),
+        return {QT_TRANSLATE_NOOP("Problem", "the record cannot be opened (the database says: %1)"),
                 QT_TRANSLATE_NOOP("Problem", "check the name and whether it may be read and written")};
     case StoreFault::SettingNotTaken:
         return {QT_TRANSLATE_NOOP("Problem", "the setting %1 is %2, not %3"),
@@ -52,6 +52,11 @@ Sources sourcesOf(StoreFault fault) {
     case StoreFault::NoRecord:
         return {QT_TRANSLATE_NOOP("Problem", "there is no record at %1"),
                 QT_TRANSLATE_NOOP("Problem", "check the name and whether it may be read and written")};
+    case StoreFault::EmptyFile:
+        return {QT_TRANSLATE_NOOP("Problem", "the file %1 is empty: it holds no record"),
+                QT_TRANSLATE_NOOP(
+                    "Problem", "see whether it is the right file, and go back to a backup; an act that writes makes a "
+                               "new record of it")};
     case StoreFault::IsAFolder:
         return {QT_TRANSLATE_NOOP("Problem", "%1 is a folder"),
                 QT_TRANSLATE_NOOP("Problem", "check the name and whether it may be read and written")};
@@ -59,8 +64,12 @@ Sources sourcesOf(StoreFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "'%1' names no file that a record could be"),
                 QT_TRANSLATE_NOOP("Problem", "name a file: no device, no pipe, no memory")};
     case StoreFault::NotADatabase:
-        return {QT_TRANSLATE_NOOP("Problem", "this is no record: %1"),
-                QT_TRANSLATE_NOOP("Problem", "name a Crownring record, or a new file")};
+        return {QT_TRANSLATE_NOOP("Problem",
+                                  "this file is no record of Crownring, or so damaged that it can no longer be told "
+                                  "(the database says: %1)"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "name a Crownring record or a new file; if it was one, go back to a backup that "
+                                  "verifies")};
     case StoreFault::OtherProgramsFile:
         return {QT_TRANSLATE_NOOP("Problem", "the file is a database of another program"),
                 QT_TRANSLATE_NOOP("Problem", "name a Crownring record, or a new file")};

@@ -30,7 +30,7 @@ const char* sourceOf(ReleasePhrase phrase) {
     case ReleasePhrase::TimeInService:
         return QT_TRANSLATE_NOOP("Phrase", "Time in service");
     case ReleasePhrase::AircraftTotalTime:
-        return QT_TRANSLATE_NOOP("Phrase", "Aircraft total time: %1");
+        return QT_TRANSLATE_NOOP("Phrase", "Aircraft total time (the envelope's clock): %1");
     case ReleasePhrase::TimeOf:
         return QT_TRANSLATE_NOOP("Phrase", "%1: %2");
     case ReleasePhrase::Hours:
@@ -100,14 +100,15 @@ const char* sourceOf(ReleasePhrase phrase) {
     case ReleasePhrase::DiscrepanciesListed:
         return QT_TRANSLATE_NOOP("Phrase", "Nothing is released: the discrepancies found are listed.");
     case ReleasePhrase::LoosePartMl:
-        return QT_TRANSLATE_NOOP(
-            "Phrase",
-            "Record of work on items that are on no balloon. The statement of Part-ML is for an aircraft: a component "
-            "is released on an EASA Form 1, or at the aircraft when it is fitted (ML.A.502, ML.A.802).");
+        return QT_TRANSLATE_NOOP("Phrase", "Record of work on items that are on no balloon (%1). It releases nothing: "
+                                           "the statement of Part-ML is for an "
+                                           "aircraft, and a component is released on an EASA Form 1, or at the "
+                                           "aircraft when it is fitted (ML.A.502, ML.A.802).");
     case ReleasePhrase::LooseUs:
         return QT_TRANSLATE_NOOP(
-            "Phrase", "Record of inspection of items that are on no balloon. The statement of 14 CFR 43.11(a) is for "
-                      "an aircraft: an annual or 100-hour inspection is signed for the balloon.");
+            "Phrase", "Record of inspection of items that are on no balloon (%1). It returns nothing to service: the "
+                      "statement of 14 CFR 43.11(a) is for an aircraft, and an annual or 100-hour inspection is signed "
+                      "for the balloon.");
     }
     return "";
 }

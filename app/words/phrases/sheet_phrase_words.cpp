@@ -65,7 +65,7 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::Inspection:
         return QT_TRANSLATE_NOOP("Phrase", "Inspection");
     case SheetPhrase::TotalTime:
-        return QT_TRANSLATE_NOOP("Phrase", "Total time in service");
+        return QT_TRANSLATE_NOOP("Phrase", "Total time in service (the envelope's clock)");
     case SheetPhrase::TimeInService:
         return QT_TRANSLATE_NOOP("Phrase", "Time in service");
     case SheetPhrase::HighestTemperature:
@@ -114,6 +114,8 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "none yet");
     case SheetPhrase::OutcomeReleased:
         return QT_TRANSLATE_NOOP("Phrase", "released");
+    case SheetPhrase::OutcomeSigned:
+        return QT_TRANSLATE_NOOP("Phrase", "work signed for; it releases no aircraft and no component");
     case SheetPhrase::OutcomeDiscrepancies:
         return QT_TRANSLATE_NOOP("Phrase", "not released; a list of discrepancies was given");
     case SheetPhrase::OutcomeAbandoned:

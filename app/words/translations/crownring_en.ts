@@ -214,6 +214,23 @@
     </message>
 </context>
 <context>
+    <name>crownring::screen::BalloonModel</name>
+    <message numerus="yes">
+        <source>logged for the registration %1 in %n flights</source>
+        <translation>
+            <numerusform>logged for the registration %1 in %n flight</numerusform>
+            <numerusform>logged for the registration %1 in %n flights</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n items</source>
+        <translation>
+            <numerusform>%n item</numerusform>
+            <numerusform>%n items</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>crownring::screen::GroupModel</name>
     <message numerus="yes">
         <source>with it: %1 and %n more</source>

@@ -47,6 +47,28 @@ int placesRead(const BenchFile& file, const ItemFacts& item, const AskedReading&
 
 Visit BenchFile::visit() const { return visitFrom(inspection.opened.body.visit).value_or(Visit::PartMlInspection); }
 
+bool isOfItsVisit(Visit visit, std::span<const Work> work) {
+    return !isPeriodic(visit) || work.empty() ||
+           std::ranges::any_of(work, [&](const Work& each) { return accomplishes(visit, each.requirement); });
+}
+
+Argument titleOf(const BenchFile& file, const RequirementId& requirement) {
+    const auto title = file.titles.find(requirement);
+    return title == file.titles.end() ? Argument(requirement) : title->second;
+}
+
+Argument titleOfVisit(const BenchFile& file) {
+    const auto& work = file.inspection.opened.body.work;
+    if (isOfItsVisit(file.visit(), work))
+        return termOf(file.visit());
+    Listed titles;
+    std::set<RequirementId> seen;
+    for (const auto& each : work)
+        if (seen.insert(each.requirement).second)
+            titles.list.push_back(titleOf(file, each.requirement));
+    return titles;
+}
+
 const ItemFacts* BenchFile::item(const ItemId& id) const {
     const auto found = std::ranges::find(items, id, &ItemFacts::id);
     return found == items.end() ? nullptr : &*found;

@@ -9,6 +9,7 @@
 #include "bench/release/entitlement.h"
 #include "rules/standing/standing.h"
 
+#include <map>
 #include <optional>
 #include <span>
 #include <string>
@@ -45,7 +46,8 @@ struct BenchFile {
     std::vector<Calibration> calibrations;
     std::vector<StatedLimit> limits; ///< of all types; the latest of each sort
     std::vector<TypeDescribed> types;
-    std::vector<Work> tests;          ///< of its work the tests of fabric (`isTestOfFabric`)
+    std::map<RequirementId, Argument> titles; ///< of what its work asks, as adopted on that day
+    std::vector<Work> tests;                  ///< of its work the tests of fabric (`isTestOfFabric`)
     std::vector<Excepted> excepted;   ///< once all that it accomplishes is done, in the order of the due list; once it
                                       ///< is closed, as it was signed
     std::vector<Problem> unsupported; ///< what would refuse the release that was signed, by what the record says now
@@ -59,6 +61,14 @@ struct BenchFile {
     [[nodiscard]] std::vector<StatedLimit> limitsOf(const ItemFacts& item) const;
     [[nodiscard]] bool isCalibrated(const TesterId& tester, CivilDate day) const;
 };
+
+/// Some of its work is what such a visit accomplishes, or the work is not said. Else it is no annual, however it was
+/// opened.
+[[nodiscard]] bool isOfItsVisit(Visit visit, std::span<const Work> work);
+/// What is said of a requirement of the work: its title, or its id where no programme in force has it.
+[[nodiscard]] Argument titleOf(const BenchFile& file, const RequirementId& requirement);
+/// The visit; of one that carries out other work the titles of that.
+[[nodiscard]] Argument titleOfVisit(const BenchFile& file);
 
 /// How one reading stands, for lists, maps and papers.
 struct ReadingState {

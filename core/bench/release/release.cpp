@@ -292,7 +292,7 @@ Phrase extentOf(const BenchFile& file) {
                          Phrase{ReleasePhrase::LinesNotApplicable, {notApplicable}},
                          Phrase{ReleasePhrase::Readings, {file.inspection.readings.size()}}}};
     const auto& checklist = file.inspection.checklist;
-    const auto visit = termOf(file.visit());
+    const auto visit = titleOfVisit(file);
     return checklist.title.empty() ? Phrase{ReleasePhrase::ByOwnLines, {visit, counts, file.inspection.id}}
                                    : Phrase{ReleasePhrase::ByChecklist,
                                             {visit, checklist.title, checklist.revision, counts, file.inspection.id}};
@@ -325,6 +325,8 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
     const auto& inspection = file.inspection;
     ReleaseFacts facts;
     facts.visit = file.visit();
+    if (!isOfItsVisit(file.visit(), inspection.opened.body.work))
+        facts.otherWork = titleOfVisit(file);
     facts.outcome = signing.outcome;
     facts.registration = inspection.opened.body.balloon ? inspection.opened.body.balloon->text() : "";
     facts.title = file.balloonTitle;

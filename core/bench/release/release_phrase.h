@@ -52,8 +52,8 @@ enum class ReleasePhrase : std::uint8_t {
     ExceptedUnproven, ///< %1: the item, %2: what it asks
     NothingReleased,  ///< abandoned
     DiscrepanciesListed,
-    LoosePartMl,
-    LooseUs,
+    LoosePartMl, ///< %1: the items
+    LooseUs,     ///< %1: the items
 };
 
 }

@@ -13,14 +13,20 @@ namespace {
 
 bool isLoose(const ReleaseFacts& facts) { return facts.registration.empty(); }
 
-bool isUsInspection(Visit visit) { return regimeOf(visit) == Regime::Us14Cfr && isPeriodic(visit); }
+bool isUsInspection(const ReleaseFacts& facts) {
+    return regimeOf(facts.visit) == Regime::Us14Cfr && isPeriodic(facts.visit) && !facts.otherWork;
+}
+
+Argument headingOf(const ReleaseFacts& facts) {
+    return facts.otherWork ? *facts.otherWork : Argument(termOf(facts.visit));
+}
 
 bool hasEnvelope(const ReleaseFacts& facts) {
     return !facts.envelopeType.empty() || std::any_of(facts.items.begin(), facts.items.end(),
                                                       [](const auto& item) { return item.kind == ItemKind::Envelope; });
 }
 
-PrescribedStatement noStatement(ReleasePhrase because) { return {{}, {}, Phrase{because, {}}}; }
+PrescribedStatement noStatement(Phrase because) { return {{}, {}, std::move(because)}; }
 
 std::string named(const ReleaseFacts& facts) {
     std::string names;
@@ -58,9 +64,11 @@ PrescribedStatement partMlStatement(const ReleaseFacts& facts) {
 }
 
 PrescribedStatement looseStatement(const ReleaseFacts& facts) {
-    if (regimeOf(facts.visit) == Regime::PartMl)
-        return noStatement(ReleasePhrase::LoosePartMl);
-    return noStatement(ReleasePhrase::LooseUs);
+    Listed items;
+    for (const auto& item : facts.items)
+        items.list.push_back(item.title);
+    return noStatement(
+        {regimeOf(facts.visit) == Regime::PartMl ? ReleasePhrase::LoosePartMl : ReleasePhrase::LooseUs, {items}});
 }
 
 Phrase hours(const std::optional<Minutes>& time) {
@@ -95,8 +103,9 @@ ReleaseSection times(const ReleaseFacts& facts) {
 }
 
 ReleaseSection signedBy(const ReleaseFacts& facts) {
-    ReleaseSection section{
-        said(facts.outcome == Outcome::Released ? ReleasePhrase::ReleasedBy : ReleasePhrase::SignedBy), {}};
+    ReleaseSection section{said(facts.outcome == Outcome::Released && !isLoose(facts) ? ReleasePhrase::ReleasedBy
+                                                                                      : ReleasePhrase::SignedBy),
+                           {}};
     if (!facts.person.empty())
         section.paragraphs.push_back(facts.person);
     if (facts.capacity)
@@ -120,10 +129,10 @@ struct Clauses {
     std::string person;
 };
 
-Clauses clausesOf(Visit visit) {
-    if (isUsInspection(visit))
+Clauses clausesOf(const ReleaseFacts& facts) {
+    if (isUsInspection(facts))
         return {"14 CFR 43.11(a)(1)", "14 CFR 43.11(a)(2)", "14 CFR 43.11(a)(3)"};
-    if (regimeOf(visit) == Regime::Us14Cfr)
+    if (regimeOf(facts.visit) == Regime::Us14Cfr)
         return {"14 CFR 43.9(a)(1) (from memory)", "14 CFR 43.9(a)(2) (from memory)",
                 "14 CFR 43.9(a)(3), (a)(4) (from memory)"};
     return {"ML.A.801(e) (from memory)", "ML.A.801(e) (from memory)", "ML.A.801(e) (from memory)"};
@@ -158,13 +167,13 @@ bool isAircraft(const ReleaseFacts& facts) {
 
 PrescribedStatement statementOf(const ReleaseFacts& facts) {
     if (facts.outcome == Outcome::Abandoned)
-        return noStatement(ReleasePhrase::NothingReleased);
-    if (isLoose(facts) && (isUsInspection(facts.visit) || regimeOf(facts.visit) == Regime::PartMl))
+        return noStatement({ReleasePhrase::NothingReleased, {}});
+    if (isLoose(facts) && (isUsInspection(facts) || regimeOf(facts.visit) == Regime::PartMl))
         return looseStatement(facts);
-    if (isUsInspection(facts.visit))
+    if (isUsInspection(facts))
         return usInspectionStatement(facts);
     if (facts.outcome == Outcome::Discrepancies)
-        return noStatement(ReleasePhrase::DiscrepanciesListed);
+        return noStatement({ReleasePhrase::DiscrepanciesListed, {}});
     if (regimeOf(facts.visit) == Regime::PartMl)
         return partMlStatement(facts);
     return {"The signature constitutes the approval for return to service only for the work performed.",
@@ -174,7 +183,7 @@ PrescribedStatement statementOf(const ReleaseFacts& facts) {
 
 std::vector<ReleaseSection> sectionsOf(const ReleaseFacts& facts) {
     std::vector<ReleaseSection> sections{aircraft(facts)};
-    ReleaseSection visit{termOf(facts.visit), {}};
+    ReleaseSection visit{headingOf(facts), {}};
     if (facts.date)
         visit.paragraphs.push_back(said(ReleasePhrase::CompletedOn, *facts.date));
     sections.push_back(std::move(visit));
@@ -188,7 +197,7 @@ std::vector<ReleaseSection> sectionsOf(const ReleaseFacts& facts) {
         sections.push_back({said(ReleasePhrase::Limitations), {facts.limitations}});
     sections.push_back(signedBy(facts));
     std::erase_if(sections, [&](const auto& section) {
-        return section.paragraphs.empty() && section.heading != Argument(termOf(facts.visit));
+        return section.paragraphs.empty() && section.heading != headingOf(facts);
     });
     sections.push_back({said(ReleasePhrase::Caution), {said(ReleasePhrase::CautionText)}});
     return sections;
@@ -198,7 +207,7 @@ std::vector<MissingContent> missing(const ReleaseFacts& facts) {
     if (facts.outcome == Outcome::Abandoned)
         return {};
     Wanted wanted;
-    const auto clauses = clausesOf(facts.visit);
+    const auto clauses = clausesOf(facts);
     const bool partMl = regimeOf(facts.visit) == Regime::PartMl;
     wanted.need(!facts.extent.empty(), ContentPhrase::Work, clauses.extent);
     wanted.need(facts.date.has_value(), ContentPhrase::Date, clauses.date);
@@ -207,14 +216,14 @@ std::vector<MissingContent> missing(const ReleaseFacts& facts) {
     wanted.need(!facts.licence.empty(), ContentPhrase::Licence, clauses.person);
     if (partMl)
         wanted.need(!facts.manuals.empty(), ContentPhrase::Manuals, "ML.A.401(a)");
-    if (!isLoose(facts) && isUsInspection(facts.visit))
+    if (!isLoose(facts) && isUsInspection(facts))
         wanted.need(facts.totalTime.has_value(), ContentPhrase::AircraftTime, "14 CFR 43.11(a)(2)");
     else if (!isLoose(facts) && partMl)
         wanted.need(facts.totalTime.has_value(), ContentPhrase::Time, "ML.A.305(b) (from memory)");
     if (facts.outcome == Outcome::Discrepancies) {
         const std::string rule = partMl ? "ML.A.403 (from memory)" : "14 CFR 43.11(a)(5), (b)";
         wanted.need(!facts.discrepancies.empty(), ContentPhrase::Discrepancies, rule);
-        if (isUsInspection(facts.visit))
+        if (isUsInspection(facts))
             wanted.need(facts.discrepanciesDated.has_value(), ContentPhrase::DiscrepanciesDate, rule);
     }
     if (isPeriodic(facts.visit) && hasEnvelope(facts))

@@ -32,6 +32,7 @@ struct ReleasedItem {
 /// Everything that a release is composed of. What is empty or absent was not given.
 struct ReleaseFacts {
     Visit visit = Visit::PartMlInspection;
+    std::optional<Argument> otherWork; ///< its titles, where it is not what such a visit accomplishes
     Outcome outcome = Outcome::Released;
     std::string registration; ///< empty: items that are on no balloon
     std::string title;        ///< of the balloon

@@ -10,10 +10,10 @@ namespace crownring {
 enum class EntryFault : std::uint8_t {
     NotJson,
     NestedTooDeep, ///< %1: the most levels
-    KeyTwice,
-    NotAnEntry,  ///< not one JSON object
-    UnknownKind, ///< %1: the kind as written
-    UnknownKey,  ///< %1: of which kind of entry, or inner object
+    KeyTwice,      ///< %1: the key
+    NotAnEntry,    ///< not one JSON object
+    UnknownKind,   ///< %1: the kind as written
+    UnknownKey,    ///< %1: of which kind of entry, or inner object
     KeyMissing,
     NotAText,
     NullCharacter,

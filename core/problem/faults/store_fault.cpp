@@ -31,6 +31,8 @@ FaultRow rowOf(StoreFault fault) {
         return {"setting-not-taken", Code::StoreUnopened};
     case StoreFault::NoRecord:
         return {"no-record", Code::StoreUnopened};
+    case StoreFault::EmptyFile:
+        return {"empty-file", Code::StoreUnopened};
     case StoreFault::IsAFolder:
         return {"is-a-folder", Code::StoreUnopened};
     case StoreFault::NoFile:
@@ -44,9 +46,9 @@ FaultRow rowOf(StoreFault fault) {
     case StoreFault::Newer:
         return {"newer", Code::StoreNewer};
     case StoreFault::ReadOnlyFile:
-        return {"read-only-file", Code::StoreNewer};
+        return {"read-only-file", Code::FileUnwritable};
     case StoreFault::ReadOnlyFolder:
-        return {"read-only-folder", Code::StoreNewer};
+        return {"read-only-folder", Code::FileUnwritable};
     case StoreFault::DriverGivesNoHandle:
         return {"driver-gives-no-handle", Code::StoreFailed};
     case StoreFault::ValueUnread:

@@ -21,6 +21,7 @@ enum class StoreFault : std::uint8_t {
     NotOpened,       ///< %1: what the database says
     SettingNotTaken, ///< %1: the setting, %2: as it is, %3: as it must be
     NoRecord,        ///< %1: where
+    EmptyFile,       ///< %1: where
     IsAFolder,       ///< %1: where
     NoFile,          ///< %1: the name
     NotADatabase,    ///< %1: what the database says

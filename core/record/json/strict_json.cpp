@@ -7,6 +7,8 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
+#include <string>
 
 namespace crownring {
 
@@ -46,6 +48,23 @@ private:
     bool m_twice = false;
 };
 
+/// Which key that is: asked only of a text that has one.
+std::string keyWrittenTwice(std::string_view text) {
+    std::array<std::set<std::string>, deepestJson + 1> keys;
+    std::string twice;
+    const auto watch = [&](int depth, json::parse_event_t event, const json& parsed) {
+        const auto level = static_cast<std::size_t>(std::min(depth, deepestJson));
+        if (event == json::parse_event_t::object_start)
+            keys[level].clear();
+        if (event == json::parse_event_t::key && !keys[level - 1].insert(parsed.get<std::string>()).second &&
+            twice.empty())
+            twice = parsed.get<std::string>();
+        return true;
+    };
+    static_cast<void>(json::parse(text, watch, false));
+    return twice;
+}
+
 }
 
 Result<json> strictJson(std::string_view text) {
@@ -56,7 +75,7 @@ Result<json> strictJson(std::string_view text) {
     if (value.is_discarded())
         return problem(EntryFault::NotJson);
     if (watch.twice())
-        return problem(EntryFault::KeyTwice);
+        return problem(EntryFault::KeyTwice, {keyWrittenTwice(text)});
     return value;
 }
 

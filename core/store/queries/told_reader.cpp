@@ -34,6 +34,12 @@ constexpr const char* historyOfBalloon =
     " UNION ALL SELECT at, entry_id FROM flight WHERE balloon_no = ?"
     " UNION ALL SELECT at, entry_id FROM occurrence WHERE sort = 2 AND subject_no = ?"
     " UNION ALL SELECT at, entry_id FROM told WHERE sort = 2 AND subject_no = ?"
+    " UNION ALL SELECT d.at, d.entry_id FROM stay s JOIN done d ON d.item_no = s.item_no"
+    " AND (d.at, d.entry_id) >= (s.from_at, s.from_id)"
+    " AND (s.until_at IS NULL OR (d.at, d.entry_id) < (s.until_at, s.until_id)) WHERE s.balloon_no = ?"
+    " UNION ALL SELECT m.at, m.entry_id FROM stay s JOIN defect_mark m ON m.item_no = s.item_no"
+    " AND (m.at, m.entry_id) >= (s.from_at, s.from_id)"
+    " AND (s.until_at IS NULL OR (m.at, m.entry_id) < (s.until_at, s.until_id)) WHERE s.balloon_no = ?"
     ") AS told WHERE at < ? ORDER BY at DESC, entry_id DESC LIMIT ?";
 
 /// Of rows of stamps.
@@ -86,7 +92,7 @@ std::vector<EntryId> ToldReader::ofItem(std::int64_t item, CivilDate on, int lim
 }
 
 std::vector<EntryId> ToldReader::ofBalloon(std::int64_t balloon, CivilDate on, int limit) {
-    constexpr int times = 5;
+    constexpr int times = 7;
     return history(historyOfBalloon, times, balloon, on, limit);
 }
 

@@ -100,6 +100,9 @@ private slots:
             *scratch.record,
             R"({"entry":"defect.found","on":"2024-05-01","defect":"D1","item":"E1","what":"tore at 120 N","severity":"barring","reading":"torn"})");
         QCOMPARE(fabricRow(*scratch.record, "2024-06-01").standing, Standing::Lapsed);
+        posted(
+            *scratch.record,
+            R"({"entry":"part.replaced","on":"2024-05-10","item":"E1","part":"panel","release_document":"own","defect":"D1"})");
         posted(*scratch.record,
                R"({"entry":"defect.cleared","on":"2024-05-10","defect":"D1","item":"E1","what":"panel replaced"})");
         QCOMPARE(fabricRow(*scratch.record, "2024-06-01").standing, Standing::Unproven); // nothing else was read

@@ -118,10 +118,12 @@ bool mayNotBeReleased(const BenchFile& file) {
 /// What a foreman does now and then: every defect mended, every line looked at, the right person asked to sign.
 void tidy(Desks& desks) {
     std::vector<Body> cleared;
+    const auto visit = desks.inspection.file()->inspection.id;
     for (const auto& item : desks.inspection.file()->items)
-        for (const auto& open : openDefects(item))
-            cleared.emplace_back(
-                DefectCleared{open.found->defect, item.id, "mended", {}, desks.inspection.file()->inspection.id});
+        for (const auto& open : openDefects(item)) {
+            cleared.emplace_back(RepairMade{item.id, "a new panel", {}, {}, {}, {}, open.found->defect, visit});
+            cleared.emplace_back(DefectCleared{open.found->defect, item.id, "mended", {}, visit});
+        }
     desks.inspection.post(std::move(cleared));
     desks.settle();
     desks.looksAtEverything();

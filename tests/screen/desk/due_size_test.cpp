@@ -74,7 +74,7 @@ private slots:
         model.show(large.sheet, all.rows);
         const auto shown = timer.restart();
         DueSieve sieve;
-        sieve.standing = Standing::Lapsed;
+        sieve.reckoned = Reckoned::Lapsed;
         const auto lapsed = sift(*large.sheet, sieve);
         timer.restart();
         model.show(large.sheet, lapsed.rows);

@@ -200,7 +200,7 @@ private slots:
                 if (place == &soonest)
                     sieve = {.balloon = {},
                              .kind = ItemKind::Envelope,
-                             .standing = {},
+                             .reckoned = {},
                              .bin = {},
                              .words = {},
                              .order = DueOrder::Soonest};
@@ -217,9 +217,9 @@ private slots:
                     return true;
                 };
                 QTRY_VERIFY_WITH_TIMEOUT(shows(), 30'000);
-                for (int at = 0; at < standingCount; ++at)
+                for (int at = 0; at < reckonedCount; ++at)
                     QCOMPARE(place->standings()->choices()[std::size_t(at)].number,
-                             sifted.spread.byStanding[std::size_t(at)]);
+                             sifted.spread.bySort[std::size_t(at)]);
                 for (int bin = 0; bin < calendarBins; ++bin)
                     QCOMPARE(place->calendar()
                                  ->data(place->calendar()->index(bin), HorizonModel::TallyRole)

@@ -45,7 +45,7 @@ private slots:
     void theDueDateIsTheLastGoodDay() {
         const auto on = day("2026-11-25");
         const auto binOf = [&](const char* due) {
-            return horizonPlace(rowOf(calendar(day(due)), Standing::Nearing), on)->bin;
+            return *horizonPlaces(rowOf(calendar(day(due)), Standing::Nearing), on).calendar;
         };
         QCOMPARE(binOf("2026-11-24"), int(OverdueBin));
         QCOMPARE(binOf("2026-11-25"), int(FirstWeekBin)); // due today is not overdue
@@ -58,8 +58,8 @@ private slots:
     void whatUseGovernsHasNoDate() {
         const auto on = day("2026-11-25");
         const auto binOf = [&](std::int64_t left) {
-            const auto place = horizonPlace(rowOf(hours(left), Standing::Clear), on);
-            return place && place->byUse ? place->bin : -1;
+            const auto places = horizonPlaces(rowOf(hours(left), Standing::Clear), on);
+            return places.calendar == NoDateBin ? places.use.value_or(-1) : -1;
         };
         QCOMPARE(binOf(-30), 0);
         QCOMPARE(binOf(0), 0);
@@ -73,19 +73,50 @@ private slots:
     void unknownStandsBeforeEverything() {
         DueRow row;
         row.state.standing = Standing::Unproven;
-        const auto place = horizonPlace(row, day("2026-11-25"));
-        QVERIFY(place);
-        QVERIFY(!place->byUse);
-        QCOMPARE(place->bin, int(UnprovenBin));
+        QVERIFY((horizonPlaces(row, day("2026-11-25")) == Places{UnprovenBin, std::nullopt}));
     }
 
     void whatIsDoneWithIsNotOnTheHorizon() {
         DueRow closed;
         closed.state.standing = Standing::Closed;
-        QVERIFY(!horizonPlace(closed, day("2026-11-25")));
+        QVERIFY(horizonPlaces(closed, day("2026-11-25")) == Places());
         auto notRequired = rowOf(calendar(day("2026-01-01")), Standing::Lapsed);
         notRequired.state.because = Because::NotRequired;
-        QVERIFY(!horizonPlace(notRequired, day("2026-11-25")));
+        QVERIFY(horizonPlaces(notRequired, day("2026-11-25")) == Places());
+    }
+
+    void whatHoursAndADateLimitStandsInBothLanes() {
+        auto row = rowOf(hours(400), Standing::Clear);
+        row.state.limits.push_back(calendar(day("2026-12-02")));
+        QVERIFY((horizonPlaces(row, day("2026-11-25")) == Places{FirstWeekBin + 1, 3}));
+    }
+
+    void whatIsPastIsOverdueWhateverItsDateSays() {
+        const auto on = day("2026-11-25");
+        auto row = rowOf(hours(-10), Standing::Lapsed);
+        row.state.limits.push_back(calendar(day("2027-12-02")));
+        QVERIFY((horizonPlaces(row, on) == Places{OverdueBin, 0}));
+        DueRow defect;
+        defect.state.standing = Standing::Lapsed;
+        defect.state.because = Because::Defect;
+        QVERIFY((horizonPlaces(defect, on) == Places{OverdueBin, std::nullopt}));
+    }
+
+    void whatIsOpenWithoutADateIsOnTheStripToo() {
+        DueRow onlyAfterAnEvent;
+        onlyAfterAnEvent.state.standing = Standing::Clear;
+        QVERIFY((horizonPlaces(onlyAfterAnEvent, day("2026-11-25")) == Places{NoDateBin, std::nullopt}));
+    }
+
+    void whatIsLeftOutIsSaid() {
+        HorizonModel model;
+        Tally off{};
+        model.showCalendar(day("2026-11-25"), {}, off);
+        QCOMPARE(model.leftOut(), QString());
+        off[static_cast<std::size_t>(Reckoned::Closed)] = 4;
+        off[static_cast<std::size_t>(Reckoned::NotRequired)] = 11;
+        model.showCalendar(day("2026-11-25"), {}, off);
+        QCOMPARE(model.leftOut(), QStringLiteral("Not on the strip: 4 closed, 11 not required."));
     }
 
     void theStripSaysItsMonths() {
@@ -93,7 +124,7 @@ private slots:
         QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
         std::array<Tally, calendarBins> tallies{};
         tallies[OverdueBin][static_cast<std::size_t>(Standing::Lapsed)] = 3;
-        model.showCalendar(day("2026-11-25"), tallies);
+        model.showCalendar(day("2026-11-25"), tallies, {});
         const auto text = [&](int bin, int role) { return model.data(model.index(bin), role).toString(); };
         QCOMPARE(text(FirstWeekBin, HorizonModel::MonthRole), QStringLiteral("Nov"));
         QCOMPARE(text(FirstWeekBin + 1, HorizonModel::LabelRole), QStringLiteral("week from 2026-12-02"));
@@ -105,7 +136,7 @@ private slots:
                 months += month;
         QCOMPARE(months.size(), 12); // from November to November; December begins in the first week, which says its own
         QVERIFY(months.contains(QStringLiteral("Jan 2027")));
-        model.showCalendar(day("2027-02-01"), tallies);
+        model.showCalendar(day("2027-02-01"), tallies, {});
         QCOMPARE(text(FirstWeekBin, HorizonModel::MonthRole), QStringLiteral("Feb"));
     }
 

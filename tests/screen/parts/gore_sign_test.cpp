@@ -14,7 +14,7 @@ using namespace crownring::screen;
 
 namespace {
 
-QImage sign(Standing standing, double used, QSize size) {
+QImage sign(Reckoned standing, double used, QSize size) {
     QImage image(size, QImage::Format_Grayscale8);
     image.fill(Qt::white);
     QPainter painter(&image);
@@ -54,11 +54,11 @@ private slots:
     }
     void everyTwoStandingsDifferInGrey() {
         QFETCH(QSize, size);
-        for (int a = 0; a < standingCount; ++a)
-            for (int b = a + 1; b < standingCount; ++b) {
+        for (int a = 0; a < reckonedCount; ++a)
+            for (int b = a + 1; b < reckonedCount; ++b) {
                 // The hard case: as much used in either.
-                const auto first = sign(static_cast<Standing>(a), 0.95, size);
-                const auto second = sign(static_cast<Standing>(b), 0.95, size);
+                const auto first = sign(static_cast<Reckoned>(a), 0.95, size);
+                const auto second = sign(static_cast<Reckoned>(b), 0.95, size);
                 QVERIFY2(difference(first, second) > 0.025,
                          qPrintable(QStringLiteral("%1 and %2: %3").arg(a).arg(b).arg(difference(first, second))));
             }
@@ -68,12 +68,12 @@ private slots:
         const QSize size(44, 75);
         int before = -1;
         for (const double used : {0.0, 0.25, 0.5, 0.75, 1.0}) {
-            const auto image = sign(Standing::Clear, used, size);
+            const auto image = sign(Reckoned::Clear, used, size);
             const int dark = darkPoints(image, 0, size.height());
             QVERIFY(dark > before);
             before = dark;
         }
-        const auto half = sign(Standing::Clear, 0.5, size);
+        const auto half = sign(Reckoned::Clear, 0.5, size);
         QVERIFY(darkPoints(half, 44, 75) > 3 * darkPoints(half, 10, 40));
     }
 };
