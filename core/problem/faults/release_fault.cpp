@@ -71,13 +71,10 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"nobody-defers", Code::NotReleasable};
     case ReleaseFault::ClearedBefore:
         return {"cleared-before", Code::NotReleasable};
-<<<<<<< HEAD
     case ReleaseFault::FoundElsewhere:
         return {"found-elsewhere", Code::NotReleasable};
-=======
     case ReleaseFault::NotPutRight:
         return {"not-put-right", Code::NotReleasable};
->>>>>>> form
     case ReleaseFault::NotGiven:
         return {"not-given", Code::NotReleasable};
     case ReleaseFault::EntryUnread:

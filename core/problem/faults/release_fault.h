@@ -41,11 +41,8 @@ enum class ReleaseFault : std::uint8_t {
     MayNotDefer,     ///< %1: why
     NobodyDefers,    ///< %1: why
     ClearedBefore,   ///< %1: the defect, %2: the day on which it was found
-<<<<<<< HEAD
     FoundElsewhere,  ///< %1: the defect, %2: the item that it was found on
-=======
     NotPutRight,     ///< %1: the defect, %2: the reading
->>>>>>> form
     NotGiven,        ///< %1: what
     EntryUnread,     ///< %1: its id, %2: which it is and why
 };
