@@ -115,6 +115,14 @@ Item {
                                            : qsTr("%1: %2 · %3").arg(pane.subject.worst).arg(pane.subject.word).arg(pane.subject.left)
             font.bold: true
         }
+        Label {
+            width: parent.width
+            visible: text !== "" && !pane.atFabric
+            text: pane.subject.unsupported
+            color: Theme.ember
+            font.bold: true
+            Accessible.role: Accessible.AlertMessage
+        }
         Flow {
             width: parent.width
             visible: !pane.atFabric

@@ -4,11 +4,11 @@ import Crownring.Theme
 import Crownring.Parts
 
 // Empty while open, a tick when done, a bar when not applicable or abandoned; of an inspection also a list, and a cross
-// where its release was withdrawn. The word stands beside it.
+// where its release was withdrawn or is no longer supported by the record. The word stands beside it.
 Rectangle {
     id: box
 
-    property int settledAs: 0 // 0 open, 1 done or released, 2 not applicable or abandoned, 3 closed with a list, 4 withdrawn
+    property int settledAs: 0 // 0 open, 1 done or released, 2 not applicable or abandoned, 3 closed with a list, 4 withdrawn, 5 no longer supported
 
     width: 22
     height: 22
@@ -48,7 +48,7 @@ Rectangle {
         anchors.centerIn: parent
         width: 16
         height: 16
-        visible: box.settledAs === 4
+        visible: box.settledAs === 4 || box.settledAs === 5
         shape: LineSign.Close
         tone: Theme.ember
     }

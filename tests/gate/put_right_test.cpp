@@ -6,6 +6,20 @@
 using namespace crownring;
 using namespace crownring::testing;
 
+namespace {
+
+std::string correctedTo210(const EntryId& reading) {
+    return R"({"entry":"entry.corrected","on":"2026-06-01","replaces":")" + reading.text() +
+           R"(","with":{"value":210}})";
+}
+
+std::string takenBack(const EntryId& reading) {
+    return R"({"entry":"entry.voided","on":"2026-06-01","reason":"slipped in the jaws","voids":")" + reading.text() +
+           "\"}";
+}
+
+}
+
 /// What a reading beyond its limit found is put right before anybody says that it is cleared.
 class PutRightTest : public QObject {
     Q_OBJECT
@@ -52,13 +66,11 @@ private slots:
         expectCleared();
     }
     void aReadingThatWasMisread() {
-        m_shop->say(R"({"entry":"entry.corrected","on":"2026-06-01","replaces":")" + m_reading.text() +
-                    R"(","with":{"value":210}})");
+        m_shop->say(correctedTo210(m_reading));
         expectCleared();
     }
     void aReadingThatWasTakenBack() {
-        m_shop->say(R"({"entry":"entry.voided","on":"2026-06-01","reason":"slipped in the jaws","voids":")" +
-                    m_reading.text() + "\"}");
+        m_shop->say(takenBack(m_reading));
         expectCleared();
     }
 };

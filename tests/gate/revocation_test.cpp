@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
+#include "answers/supported.h"
 #include "said.h"
 #include "signing_attempt.h"
 #include "test_class.h"
@@ -104,6 +105,11 @@ private slots:
         QVERIFY(file().unsupported.empty());
         shop.say(correction("cal-9", R"({"until":"2026-05-15"})"));
         QCOMPARE(file().unsupported.size(), std::size_t{2});
+        const auto told = [&](const char* balloon) {
+            return unsupportedReleases(shop.record(), Registration(balloon), day("2026-06-20"), 9).value();
+        };
+        QCOMPARE(told("QE-ONE"), std::vector{shop.inspection});
+        QVERIFY(told("QE-TWO").empty());
         QCOMPARE(file().unsupported.front().fault, Fault(ReleaseFault::TesterNotCalibrated));
     }
     void aReadingCorrectedBelowTheLimitSupportsItNoMore() {

@@ -92,7 +92,7 @@ def kills(options, folder):
         process = ctl.start(*call, text=text)
         began = time.monotonic()
         try:
-            process.wait(dice.random() * took.get(name, 0.2))
+            process.wait(dice.random() * 1.5 * took.get(name, 1.0))
         except subprocess.TimeoutExpired:
             process.send_signal(signal.SIGKILL)
             killed += 1
@@ -100,7 +100,7 @@ def kills(options, folder):
         status = process.wait()
         if status != -signal.SIGKILL:
             must(status == 0, name, errors)
-            took[name] = max(took.get(name, 0.05), time.monotonic() - began)
+            took[name] = 0.8 * took.get(name, 1.0) + 0.2 * (time.monotonic() - began)
         if name == "post" and out.endswith("}\n"):  # told before it died, or alive
             ends.append(end_of(out))
         for left in folder.glob(f"copy-{number}*"):

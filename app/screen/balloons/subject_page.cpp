@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/balloons/subject_page.h"
 
+#include "answers/supported.h"
 #include "screen/balloons/balloon_model.h"
 #include "screen/desk/house.h"
 #include "words/border.h"
@@ -86,6 +87,7 @@ void SubjectPage::movedIn() {
 void SubjectPage::showBalloon(const QString& registration) {
     m_balloon = registration;
     m_item.clear();
+    showUnsupported({});
     look();
 }
 
@@ -98,6 +100,7 @@ void SubjectPage::showItem(const QString& item) {
 void SubjectPage::clear() {
     m_item.clear();
     m_balloon.clear();
+    showUnsupported({});
     look();
 }
 
@@ -115,6 +118,7 @@ void SubjectPage::look() {
         else
             lookAtItem(sheet);
         askHistory();
+        askSupport();
     }
     emit changed();
 }
@@ -192,6 +196,33 @@ void SubjectPage::askHistory() {
              if (turn == m_turn)
                  m_history.show(lines ? *lines : std::vector<JournalLine>{}, house().fleet.titles());
          });
+}
+
+/// Asked after the page is shown: the gate is asked again for each.
+void SubjectPage::askSupport() {
+    constexpr std::size_t latest = 4; // what counts today was released last
+    if (m_balloon.isEmpty())
+        return showUnsupported({});
+    using Answer = Result<std::vector<InspectionId>>;
+    hear(house().desk.ask([balloon = Registration(outward(m_balloon)), on = house().day.date()](
+                              Record& record) -> Answer { return unsupportedReleases(record, balloon, on, latest); }),
+         this, [this, turn = m_turn](const Answer& answer) {
+             if (turn == m_turn && answer)
+                 showUnsupported(*answer);
+         });
+}
+
+void SubjectPage::showUnsupported(const std::vector<InspectionId>& inspections) {
+    QStringList names;
+    for (const auto& each : inspections)
+        names += inward(each.text());
+    const auto text =
+        names.isEmpty() ? QString()
+                        : tr("%1: signed, and no longer supported by the record").arg(names.join(QStringLiteral(", ")));
+    if (text == m_unsupported)
+        return;
+    m_unsupported = text;
+    emit supportChanged();
 }
 
 }

@@ -24,6 +24,8 @@ class SubjectPage : public crownring::screen::Resident {
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString about READ about NOTIFY changed FINAL)
     Q_PROPERTY(QString clock READ clock NOTIFY changed FINAL)
+    /// Of a balloon: the releases that were signed and that the record no longer supports.
+    Q_PROPERTY(QString unsupported READ unsupported NOTIFY supportChanged FINAL)
     /// An item's balloon, or empty.
     Q_PROPERTY(QString fittedTo READ fittedTo NOTIFY changed FINAL)
     /// The envelope whose fabric belongs on the page: the item itself, or the one that is fitted; or empty.
@@ -51,6 +53,7 @@ public:
     [[nodiscard]] QString title() const { return m_title; }
     [[nodiscard]] QString about() const { return m_about; }
     [[nodiscard]] QString clock() const { return m_clock; }
+    [[nodiscard]] QString unsupported() const { return m_unsupported; }
     [[nodiscard]] QString fittedTo() const { return m_fittedTo; }
     [[nodiscard]] QString fabricOf() const { return m_fabricOf; }
     [[nodiscard]] int standing() const { return m_worst.standing; }
@@ -64,6 +67,7 @@ public:
 
 signals:
     void changed();
+    void supportChanged();
 
 private:
     void movedIn() override;
@@ -71,6 +75,8 @@ private:
     void lookAtBalloon(const Sheet& sheet);
     void lookAtItem(const Sheet& sheet);
     void askHistory();
+    void askSupport();
+    void showUnsupported(const std::vector<InspectionId>& inspections);
 
     QString m_balloon;
     QString m_item;
@@ -78,6 +84,7 @@ private:
     QString m_title;
     QString m_about;
     QString m_clock;
+    QString m_unsupported;
     QString m_fittedTo;
     QString m_fabricOf;
     ItemLine m_worst;

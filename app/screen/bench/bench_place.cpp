@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/bench_place.h"
 
-#include "answers/bench_file.h"
+#include "answers/supported.h"
 #include "screen/desk/house.h"
 #include "words/bench_words.h"
 #include "words/border.h"
 #include "words/words.h"
+
+#include <algorithm>
 
 namespace crownring::screen {
 
@@ -15,11 +17,16 @@ namespace {
 
 using State = BenchPlace::State;
 
-State stateOf(const InspectionCard& card) {
+/// How many of the latest releases are asked about: what counts today was released in the last years.
+constexpr std::size_t releasesAsked = 60;
+
+State stateOf(const InspectionCard& card, bool unsupported) {
     if (!card.outcome)
         return State::Open;
     if (card.revoked)
         return State::Withdrawn;
+    if (unsupported)
+        return State::Unsupported;
     switch (*card.outcome) {
     case Outcome::Released:
         return State::Released;
@@ -31,21 +38,23 @@ State stateOf(const InspectionCard& card) {
     return State::Open;
 }
 
-QString stateText(const InspectionCard& card) {
+QString stateText(const InspectionCard& card, bool unsupported) {
     if (!card.outcome)
         return BenchPlace::tr("open since %1").arg(inward(card.opened.iso()));
     const auto outcome =
         BenchPlace::tr("%1 on %2")
             .arg(BenchWords::outcome(*card.outcome, card.balloon.has_value()), inward(card.closed->iso()));
-    return card.revoked ? BenchPlace::tr("withdrawn; had been %1").arg(outcome) : outcome;
+    if (card.revoked)
+        return BenchPlace::tr("withdrawn; had been %1").arg(outcome);
+    return unsupported ? BenchPlace::tr("%1; no longer supported by the record").arg(outcome) : outcome;
 }
 
-Choice choiceOf(const InspectionCard& card) {
+Choice choiceOf(const InspectionCard& card, bool unsupported) {
     return {inward(card.inspection.text()),
             BenchWords::subject(card.balloon, card.items),
-            BenchPlace::tr("%1 · %2").arg(stateText(card), card.ofItsVisit ? BenchWords::visit(card.visit)
-                                                                           : BenchPlace::tr("other work")),
-            static_cast<int>(stateOf(card)),
+            BenchPlace::tr("%1 · %2").arg(stateText(card, unsupported), card.ofItsVisit ? BenchWords::visit(card.visit)
+                                                                                        : BenchPlace::tr("other work")),
+            static_cast<int>(stateOf(card, unsupported)),
             -1,
             !card.outcome};
 }
@@ -69,16 +78,35 @@ void BenchPlace::askAgain() {
                  return;
              m_ready = true;
              m_problem = answer ? QString() : Words::problem(answer.error());
-             std::vector<Choice> rows;
-             m_openCount = 0;
-             if (answer)
-                 for (const auto& card : *answer) {
-                     rows.push_back(choiceOf(card));
-                     m_openCount += card.outcome ? 0 : 1;
-                 }
-             m_inspections.show(std::move(rows));
-             emit listed();
+             m_cards = answer.value_or(std::vector<InspectionCard>{});
+             show();
+             askSupport();
          });
+}
+
+void BenchPlace::askSupport() {
+    using Answer = Result<std::vector<InspectionId>>;
+    hear(house().desk.ask([on = house().day.date()](Record& record) -> Answer {
+        return unsupportedReleases(record, std::nullopt, on, releasesAsked);
+    }),
+         this, [this, turn = m_turn](const Answer& answer) {
+             if (turn != m_turn || !answer || *answer == m_unsupported)
+                 return;
+             m_unsupported = *answer;
+             show();
+         });
+}
+
+void BenchPlace::show() {
+    std::vector<Choice> rows;
+    m_openCount = 0;
+    for (const auto& card : m_cards) {
+        const bool unsupported = std::ranges::find(m_unsupported, card.inspection) != m_unsupported.end();
+        rows.push_back(choiceOf(card, unsupported));
+        m_openCount += card.outcome ? 0 : 1;
+    }
+    m_inspections.show(std::move(rows));
+    emit listed();
 }
 
 }

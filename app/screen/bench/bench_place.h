@@ -3,6 +3,7 @@
 
 /// The place Bench: the inspections, open ones first.
 
+#include "answers/bench_file.h"
 #include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"
 
@@ -21,7 +22,7 @@ class BenchPlace : public crownring::screen::Resident {
     Q_PROPERTY(bool ready READ ready NOTIFY listed FINAL)
 
 public:
-    enum State { Open, Released, Abandoned, Listed, Withdrawn };
+    enum State { Open, Released, Abandoned, Listed, Withdrawn, Unsupported };
     Q_ENUM(State)
 
     using Resident::Resident;
@@ -36,7 +37,12 @@ signals:
 private:
     void movedIn() override;
     void askAgain();
+    /// Which of the releases shown the record no longer supports: asked after they are shown, for it takes longer.
+    void askSupport();
+    void show();
 
+    std::vector<InspectionCard> m_cards;
+    std::vector<InspectionId> m_unsupported;
     ChoiceModel m_inspections;
     QString m_problem;
     int m_openCount = 0;

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Releases that were signed and that the record, as it is now, would refuse: a reading corrected since, a tester found
+/// out of calibration, a line withdrawn.
+
+#include "registry/books.h"
+
+namespace crownring {
+
+/// The latest come first.
+/// @param balloon only its releases
+/// @param most how many releases are asked about, the latest first: each asks the gate again
+[[nodiscard]] Result<std::vector<InspectionId>>
+unsupportedReleases(Books& books, const std::optional<Registration>& balloon, CivilDate on, std::size_t most);
+
+}
