@@ -27,6 +27,9 @@ class Record : public Journal, public Books {
 public:
     /// To be held for an answer that takes several questions, and let go of soon: before the record, and on its thread.
     virtual Result<std::unique_ptr<Snapshot>> snapshot() = 0;
+    /// Whether another program has written since this was asked last; the first time nobody has. Cheap: to be asked
+    /// several times a second. Between snapshots only.
+    virtual Result<bool> othersWrote() = 0;
     /// Throws all projections away and makes them anew from the journal, in one transaction.
     virtual Result<void> rebuild() = 0;
     /// Those of the ends of chains that were acknowledged once whose entry is not in the record, or is another one.

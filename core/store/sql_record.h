@@ -3,6 +3,7 @@
 
 /// The record over Qt SQL: journal, projections and answers, one connection.
 
+#include "store/connection/ears.h"
 #include "store/journal/journal_table.h"
 #include "store/projection/projector.h"
 #include "store/queries/adoption_reader.h"
@@ -41,6 +42,7 @@ public:
     Result<std::unique_ptr<Snapshot>> snapshot() override;
     Result<std::vector<Acknowledged>> missing(const std::vector<Acknowledged>& expected) override;
     Result<void> rebuild() override;
+    Result<bool> othersWrote() override;
     Result<void> backUpTo(const std::string& file, Replace replace) override;
     [[nodiscard]] std::optional<Problem> readOnlyReason() const override { return m_readOnlyReason; }
 
@@ -79,6 +81,8 @@ private:
     int m_snapshots = 0;
     Documents m_documents;
     std::optional<std::int64_t> m_writtenByOthers; ///< as it was when anything was last remembered for writing
+    Ears m_ears;                            ///< of a server
+    std::optional<std::int64_t> m_lastSeen; ///< of a file: its version when it was last asked whether others wrote
 };
 
 /// What was asked before and what is asked after are of two states.

@@ -7,12 +7,24 @@
 #include "words/problem_words.h"
 #include "words/words.h"
 
+#include <QTimer>
+
+#include <chrono>
+
 namespace crownring::screen {
 
 using namespace words;
 
-RecordDesk::RecordDesk(QObject* parent) : QObject(parent), m_worker(new QObject) {
+namespace {
+/// What another program writes is to be on the screen within two seconds.
+constexpr std::chrono::milliseconds betweenLooks{400};
+}
+
+RecordDesk::RecordDesk(QObject* parent) : QObject(parent), m_worker(new QObject), m_looking(new QTimer(m_worker)) {
     m_thread.setObjectName(QStringLiteral("storage"));
+    m_looking->setInterval(betweenLooks);
+    connect(m_looking, &QTimer::timeout, m_worker, [this] { lookForOthers(); });
+    connect(&m_thread, &QThread::started, m_looking, qOverload<>(&QTimer::start));
     m_worker->moveToThread(&m_thread);
     connect(&m_thread, &QThread::finished, m_worker, &QObject::deleteLater);
     m_thread.start();
@@ -29,6 +41,12 @@ RecordDesk* RecordDesk::create(QQmlEngine* engine, QJSEngine*) { return lent(Hou
 
 void RecordDesk::hand(std::function<void()> work) {
     QMetaObject::invokeMethod(m_worker, std::move(work), Qt::QueuedConnection);
+}
+
+void RecordDesk::lookForOthers() {
+    // Where the record cannot be asked now, who asks it for something says so.
+    if (m_record && m_record->othersWrote().value_or(false))
+        QMetaObject::invokeMethod(this, [this] { emit changed(); });
 }
 
 void RecordDesk::open(const QString& location, const QByteArray& firstEntries) {
@@ -71,6 +89,7 @@ void RecordDesk::openThere(const std::string& location, const QByteArray& firstE
         }
     }
     m_record = std::move(*record);
+    static_cast<void>(m_record->othersWrote()); // from here on
     const auto readOnly = m_record->readOnlyReason();
     tell(State::Open, readOnly ? words::message(*readOnly) : QString(), readOnly.has_value());
 }
