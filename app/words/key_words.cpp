@@ -52,6 +52,7 @@ constexpr std::array keys{
     Key{"what", QT_TRANSLATE_NOOP("KeyWords", "what was found or done")},
     Key{"until", QT_TRANSLATE_NOOP("KeyWords", "until")},
     Key{"reason", QT_TRANSLATE_NOOP("KeyWords", "why")},
+    Key{"state", QT_TRANSLATE_NOOP("KeyWords", "state")},
     Key{"event", QT_TRANSLATE_NOOP("KeyWords", "what happened")},
 };
 
@@ -75,6 +76,9 @@ QString objectSaid(const Json& object) {
 }
 
 QString valueSaid(std::string_view key, const Json& value) {
+    if (key == "state" && value.is_string())
+        if (const auto state = serviceStateFrom(value.get<std::string>()))
+            return Words::service(*state);
     if (value.is_string())
         return inward(value.get<std::string>());
     if (value.is_boolean())

@@ -23,6 +23,7 @@ public:
     [[nodiscard]] static QString action(Action action);
     [[nodiscard]] static QString clock(ClockName clock);
     [[nodiscard]] static QString event(const std::string& event);
+    [[nodiscard]] static QString service(ServiceState state);
 
     [[nodiscard]] static QString days(std::int64_t days);
     [[nodiscard]] static QString months(std::int64_t months);

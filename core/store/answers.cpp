@@ -6,6 +6,7 @@
 #include "store/queries/fabric_reader.h"
 #include "store/queries/facts_reader.h"
 #include "store/queries/question_reader.h"
+#include "store/queries/service_reader.h"
 #include "store/queries/told_reader.h"
 #include "store/sql_record.h"
 
@@ -118,6 +119,10 @@ Result<std::vector<DoneUnder>> SqlRecord::doneUnder(const std::string& ref) {
 
 Result<std::vector<BalloonCard>> SqlRecord::balloons(CivilDate on) {
     return guarded([&] { return BalloonReader(*m_connection).cards(on); });
+}
+
+Result<std::vector<Renaming>> SqlRecord::renamings(CivilDate on) {
+    return guarded([&] { return ServiceReader(*m_connection).renamings(Moment::endOf(on)); });
 }
 
 Result<std::vector<LoggedFlight>> SqlRecord::flights(const Registration& balloon, CivilDate first, CivilDate last) {

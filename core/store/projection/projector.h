@@ -46,6 +46,8 @@ private:
     /// Puts it into the list of each thing that the entry is about, or takes it out.
     void note(Statement& statement, const Entry& entry);
     void touchItemsUnder(const FlightTotals::Change& change);
+    /// All that may have been on a balloon, under this registration or one before it.
+    void touchItemsOf(std::int64_t balloon);
 
     const Connection& m_connection;
     Names& m_names;
@@ -68,6 +70,7 @@ private:
     Statement m_putAdoption, m_dropAdoption;
     Statement m_dropIdle, m_putIdle;
     Statement m_dropUnread, m_putUnread;
+    Statement m_putService, m_dropService, m_putRenaming, m_dropRenaming, m_formerly, m_everOn;
     Statement m_under;
 };
 

@@ -93,7 +93,8 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
                                 .c_str()),
       m_operations(connection, "SELECT balloon_no, operations FROM balloon_entered WHERE stands = 1 AND day <= ?"),
       m_operationsOf(connection,
-                     "SELECT operations FROM balloon_entered WHERE stands = 1 AND day <= ? AND balloon_no = ?") {}
+                     "SELECT operations FROM balloon_entered WHERE stands = 1 AND day <= ? AND balloon_no = ?"),
+      m_service(connection) {}
 
 template <class... Values>
 void FactsReader::run(Statement& statement, std::optional<std::int64_t> item, const Values&... values) {
@@ -121,6 +122,7 @@ std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_
     readEvents(m_balloonEvents, end, item);
     readDefects(end, item);
     readOperations(on);
+    readService(end);
     std::vector<ItemFacts> facts;
     facts.reserve(m_working.size());
     for (auto& working : m_working) {
@@ -331,6 +333,26 @@ void FactsReader::readOperations(CivilDate on) {
     for (auto& working : m_working)
         if (const auto found = operations.find(working.balloon); found != operations.end())
             working.facts.operations = found->second;
+}
+
+/// An item is out of service by itself, or with the balloon that it is on.
+void FactsReader::readService(Moment end) {
+    using Out = std::unordered_map<std::int64_t, OutOfService>;
+    const auto items = m_one ? Out() : m_service.allOut(Subject::Item, end);
+    const auto balloons = m_one ? Out() : m_service.allOut(Subject::Balloon, end);
+    const auto among = [](const Out& out, std::int64_t number) {
+        const auto found = out.find(number);
+        return found == out.end() ? std::nullopt : std::optional(found->second);
+    };
+    for (auto& working : m_working) {
+        auto& out = working.facts.out;
+        out = m_one ? m_service.outOf(Subject::Item, working.item, end) : among(items, working.item);
+        if (out || working.balloon == 0)
+            continue;
+        out = m_one ? m_service.outOf(Subject::Balloon, working.balloon, end) : among(balloons, working.balloon);
+        if (out)
+            out->with = working.facts.balloon;
+    }
 }
 
 void FactsReader::finishClock(Working& working, Moment end) {

@@ -7,6 +7,7 @@
 #include "registry/item_facts.h"
 #include "store/projection/counted_use.h"
 #include "store/projection/names.h"
+#include "store/queries/service_reader.h"
 
 #include <string>
 #include <unordered_map>
@@ -43,6 +44,7 @@ private:
     void readEvents(Statement& statement, Moment end, std::optional<std::int64_t> item);
     void readDefects(Moment end, std::optional<std::int64_t> item);
     void readOperations(CivilDate on);
+    void readService(Moment end);
     void finishClock(Working& working, Moment end);
     template <class... Values>
     void run(Statement& statement, std::optional<std::int64_t> item, const Values&... values);
@@ -53,6 +55,7 @@ private:
     bool m_one;
     Statement m_items, m_stays, m_kits, m_done, m_closings, m_revocations, m_itemEvents, m_balloonEvents, m_defects,
         m_operations, m_operationsOf;
+    ServiceReader m_service;
     std::vector<Working> m_working;
     std::unordered_map<std::string, Release> m_releases; ///< by inspection
 };
