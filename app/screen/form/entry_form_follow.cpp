@@ -6,6 +6,7 @@
 #include "record/new_id.h"
 #include "screen/desk/house.h"
 #include "screen/form/entry_form.h"
+#include "screen/form/service_form.h"
 #include "words/border.h"
 
 #include <algorithm>
@@ -100,6 +101,12 @@ void EntryForm::follow(std::string_view key) {
         offerAlso(FormPlan::poolLike(*sheet, value("item")));
     if (isNew && kind == kindName<RequirementDone>())
         offerAlso(FormPlan::alsoBound(*sheet, value("item"), value("requirement")));
+    if (ServiceForm::known(kind)) {
+        m_fields.setShown("to",
+                          kind == kindName<BalloonRenamed>() || serviceStateFrom(value("state")) == ServiceState::Sold);
+        m_follows = ServiceForm::follows(kind, m_fields, *sheet);
+        emit changed();
+    }
     if (kind == kindName<ItemFitted>() || kind == kindName<ItemRemoved>())
         askDay();
 }
