@@ -167,7 +167,7 @@ Item {
                 objectName: "balloon.mine"
                 visible: pane.ofBalloon
                 text: qsTr("mine")
-                chosen: Habits.mine.includes(pane.subject.balloon)
+                chosen: Habits.mine.length > 0 && Habits.isMine(pane.subject.balloon)
                 Accessible.name: qsTr("One of mine")
                 onClicked: Habits.setMine(pane.subject.balloon, !chosen)
             }

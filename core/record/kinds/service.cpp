@@ -12,7 +12,7 @@ namespace {
 
 using nlohmann::json;
 
-constexpr Words<serviceStateCount> words = {"in-service", "laid-up", "sold", "scrapped", "lost"};
+constexpr Words<serviceStateCount> stateWords = {"in-service", "laid-up", "sold", "scrapped", "lost"};
 
 /// The state, and who bought it where it is sold.
 template <class Stated>
@@ -31,8 +31,8 @@ void writeState(json& into, const Stated& body) {
 
 }
 
-std::string_view serviceStateName(ServiceState state) { return words[static_cast<std::size_t>(state)]; }
-std::optional<ServiceState> serviceStateFrom(std::string_view name) { return among<ServiceState>(words, name); }
+std::string_view serviceStateName(ServiceState state) { return stateWords[static_cast<std::size_t>(state)]; }
+std::optional<ServiceState> serviceStateFrom(std::string_view name) { return among<ServiceState>(stateWords, name); }
 
 ItemState Kind<ItemState>::read(ObjectReader& reader) {
     ItemState body;
