@@ -32,6 +32,7 @@ struct DueOptions {
     std::string balloon;
     std::vector<std::string> items;
     std::size_t most = 60;
+    bool outOfService = false; ///< what is, too, as if it were in service
     bool json = false;
 };
 int run(const DueOptions& options, const Common& common);
@@ -39,6 +40,7 @@ int run(const DueOptions& options, const Common& common);
 struct BalloonsOptions {
     std::string on;
     std::string balloon;
+    bool outOfService = false; ///< those too, as if they were in service
     bool json = false;
 };
 int run(const BalloonsOptions& options, const Common& common);

@@ -23,7 +23,7 @@ int run(const DueOptions& options, const Common& common) {
     if (!options.balloon.empty())
         scope.balloon = Registration(options.balloon);
     scope.items = std::vector<ItemId>(options.items.begin(), options.items.end());
-    const auto list = due(*record, scope, *on);
+    const auto list = due(*record, scope, *on, options.outOfService ? Outside::AsInService : Outside::LeftOut);
     if (!list)
         return refuse(list.error());
     if (!options.json) {

@@ -27,6 +27,8 @@ std::string_view reasonName(RigUpReason::Kind kind) {
         return "positioning";
     case RigUpReason::Kind::Incomplete:
         return "incomplete";
+    case RigUpReason::Kind::OutOfService:
+        return "out-of-service";
     case RigUpReason::Kind::CannotSay:
     case RigUpReason::Kind::Unread:
         return "cannot-say";
@@ -46,6 +48,8 @@ std::string reasonText(const RigUpReason& reason) {
         return incompleteText(reason);
     if (reason.kind == RigUpReason::Kind::CannotSay)
         return reason.item->id.text() + ": no mandatory requirement that was adopted binds it, so nothing can be said";
+    if (reason.kind == RigUpReason::Kind::OutOfService)
+        return reason.item->id.text() + " is out of service: " + words::said(reasonOf(*reason.item->out)).toStdString();
     if (reason.kind == RigUpReason::Kind::Unread)
         return words::questionText(*reason.unread).toStdString();
     const auto& row = *reason.row;
@@ -82,7 +86,7 @@ nlohmann::ordered_json reasonJson(const RigUpReason& reason) {
     if (reason.kind == RigUpReason::Kind::Incomplete) {
         object["kind"] = itemKindName(reason.part);
         object["count"] = reason.count;
-    } else if (reason.kind == RigUpReason::Kind::CannotSay) {
+    } else if (reason.kind == RigUpReason::Kind::CannotSay || reason.kind == RigUpReason::Kind::OutOfService) {
         object["item"] = reason.item->id.text();
     } else if (reason.kind == RigUpReason::Kind::Unread) {
         object["entry"] = reason.unread->subject;

@@ -59,6 +59,7 @@ constexpr std::array keys{
     Key{"quantity", QT_TRANSLATE_NOOP("KeyWords", "quantity")},
     Key{"severity", QT_TRANSLATE_NOOP("KeyWords", "severity")},
     Key{"visit", QT_TRANSLATE_NOOP("KeyWords", "visit")},
+    Key{"state", QT_TRANSLATE_NOOP("KeyWords", "state")},
     Key{"event", QT_TRANSLATE_NOOP("KeyWords", "what happened")},
 };
 
@@ -101,6 +102,9 @@ QString objectSaid(const Json& object) {
 }
 
 QString valueSaid(std::string_view key, const Json& value) {
+    if (key == "state" && value.is_string())
+        if (const auto state = serviceStateFrom(value.get<std::string>()))
+            return Words::service(*state);
     if (value.is_string())
         return codeSaid(key, value.get<std::string>());
     if (value.is_boolean())

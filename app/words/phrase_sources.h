@@ -26,5 +26,6 @@ namespace crownring::words {
 [[nodiscard]] const char* sourceOf(PaperPhrase phrase);
 [[nodiscard]] const char* sourceOf(ChecklistPhrase phrase);
 [[nodiscard]] const char* sourceOf(FlightPhrase phrase);
+[[nodiscard]] const char* sourceOf(ServicePhrase phrase);
 
 }

@@ -39,6 +39,9 @@ const char* sourceOf(Question::Kind kind) {
     case Question::Kind::OnlyStated:
         return QT_TRANSLATE_NOOP("Question", "%1 counts from what is only stated; correct it to name the paper, who "
                                              "signed that and the licence");
+    case Question::Kind::FlownOutOfService:
+        return QT_TRANSLATE_NOOP("Question", "%1 flew while it was out of service; correct the flight, or the day on "
+                                             "which it went out of service or came back");
     case Question::Kind::Unreadable:
         return QT_TRANSLATE_NOOP("Question", "%1 is an entry that cannot be read, so nothing follows from it; void it "
                                              "with a reason, and write it again as it should be");

@@ -61,6 +61,17 @@ struct Teller {
     QString operator()(const ItemRemoved& e) const {
         return Sentences::tr("%1 removed from %2").arg(inward(e.item.text()), inward(e.balloon.text()));
     }
+    QString operator()(const ItemState& e) const { return stateOf(e.item.text(), e.state, e.to); }
+    QString operator()(const BalloonState& e) const { return stateOf(e.balloon.text(), e.state, e.to); }
+    static QString stateOf(const std::string& name, ServiceState state, const std::string& to) {
+        if (state == ServiceState::InService)
+            return Sentences::tr("%1 is back in service").arg(inward(name));
+        return to.empty() ? Sentences::tr("%1 is out of service: %2").arg(inward(name), Words::service(state))
+                          : Sentences::tr("%1 is out of service: sold to %2").arg(inward(name), inward(to));
+    }
+    QString operator()(const BalloonRenamed& e) const {
+        return Sentences::tr("%1 flies as %2 from now on").arg(inward(e.balloon.text()), inward(e.to.text()));
+    }
     QString operator()(const FlightLogged& e) const {
         QString text = Sentences::tr("%1 flew %2: %3, %4")
                            .arg(inward(e.balloon.text()), Words::hours(e.use.minutes.value()),
@@ -168,6 +179,9 @@ struct Word {
     const char* operator()(Of<ChecklistAdopted>) const { return QT_TRANSLATE_NOOP("Sentences", "checklist"); }
     const char* operator()(Of<ReleaseRevoked>) const { return QT_TRANSLATE_NOOP("Sentences", "release withdrawn"); }
     const char* operator()(Of<FabricStated>) const { return QT_TRANSLATE_NOOP("Sentences", "lot of panels"); }
+    const char* operator()(Of<ItemState>) const { return QT_TRANSLATE_NOOP("Sentences", "state of an item"); }
+    const char* operator()(Of<BalloonState>) const { return QT_TRANSLATE_NOOP("Sentences", "state of a balloon"); }
+    const char* operator()(Of<BalloonRenamed>) const { return QT_TRANSLATE_NOOP("Sentences", "new registration"); }
 };
 
 }
@@ -212,6 +226,8 @@ QString Sentences::question(Question::Kind kind) {
         return tr("cannot be read");
     case Question::Kind::OnlyStated:
         return tr("only stated");
+    case Question::Kind::FlownOutOfService:
+        return tr("flown while out of service");
     }
     return {};
 }

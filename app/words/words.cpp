@@ -138,6 +138,22 @@ QString Words::operation(const std::string& operation) {
     return inward(operation);
 }
 
+QString Words::service(ServiceState state) {
+    switch (state) {
+    case ServiceState::InService:
+        return tr("in service");
+    case ServiceState::LaidUp:
+        return tr("laid up");
+    case ServiceState::Sold:
+        return tr("sold");
+    case ServiceState::Scrapped:
+        return tr("scrapped");
+    case ServiceState::Lost:
+        return tr("lost");
+    }
+    return {};
+}
+
 QString Words::days(std::int64_t days) { return days == 1 ? tr("1 day") : tr("%1 days").arg(days); }
 QString Words::months(std::int64_t months) { return months == 1 ? tr("1 month") : tr("%1 months").arg(months); }
 QString Words::hours(std::int64_t minutes) { return tr("%1\u00a0h").arg(inward(hoursAndMinutes(Minutes{minutes}))); }

@@ -27,6 +27,7 @@ public:
     [[nodiscard]] static QString event(const std::string& event);
     /// "for hire"; what nobody knows, as it is written.
     [[nodiscard]] static QString operation(const std::string& operation);
+    [[nodiscard]] static QString service(ServiceState state);
 
     [[nodiscard]] static QString days(std::int64_t days);
     [[nodiscard]] static QString months(std::int64_t months);

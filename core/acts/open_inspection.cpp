@@ -156,7 +156,7 @@ Result<Offer> offerInspection(Books& books, const std::optional<Registration>& b
                               const std::vector<ItemId>& items, CivilDate on) {
     if (!balloon && items.empty())
         return problem(BenchFault::NothingToInspect);
-    auto list = due(books, {balloon, items}, on);
+    auto list = due(books, {balloon, items}, on, Outside::AsInService);
     if (!list)
         return tl::unexpected(list.error());
     Offer offer;
@@ -174,7 +174,7 @@ Result<Offer> offerInspection(Books& books, const std::optional<Registration>& b
 Result<Entry> openingEntry(Books& books, const Opening& opening) {
     if (opening.items.empty())
         return problem(BenchFault::NoItems, {}, atKey("items"));
-    auto list = due(books, {std::nullopt, opening.items}, opening.on);
+    auto list = due(books, {std::nullopt, opening.items}, opening.on, Outside::AsInService);
     if (!list)
         return tl::unexpected(list.error());
     for (const auto& id : opening.items)

@@ -56,8 +56,11 @@ Result<Paces> pacesOn(Books& books, const DueList& due, bool everything, CivilDa
     return Paces(std::move(clocks), from, on);
 }
 
-Result<std::vector<BalloonCard>> cardsOf(Books& books, const std::optional<Registration>& balloon, CivilDate on) {
+Result<std::vector<BalloonCard>> cardsOf(Books& books, const std::optional<Registration>& balloon, CivilDate on,
+                                         Outside outside) {
     auto cards = books.balloons(on);
+    if (cards && !balloon && outside == Outside::LeftOut)
+        std::erase_if(*cards, [](const BalloonCard& card) { return !card.inService(); });
     if (!cards || !balloon)
         return cards;
     std::erase_if(*cards, [&](const BalloonCard& card) { return card.balloon != *balloon; });
@@ -83,9 +86,10 @@ Result<Headlines> headlines(Books& books, const DueList& due, bool everything) {
     return governing;
 }
 
-Result<BalloonLines> balloonLines(Books& books, const std::optional<Registration>& balloon, CivilDate on) {
-    auto cards = cardsOf(books, balloon, on);
-    auto list = cards ? due(books, {balloon, {}}, on) : Result<DueList>(tl::unexpected(cards.error()));
+Result<BalloonLines> balloonLines(Books& books, const std::optional<Registration>& balloon, CivilDate on,
+                                  Outside outside) {
+    auto cards = cardsOf(books, balloon, on, outside);
+    auto list = cards ? due(books, {balloon, {}}, on, outside) : Result<DueList>(tl::unexpected(cards.error()));
     if (!list)
         return tl::unexpected(list.error());
     BalloonLines answer;

@@ -33,7 +33,10 @@ using Headlines = std::unordered_map<Registration, Headline>;
 /// Over this much past use an item's pace is taken.
 inline constexpr int monthsOfRecentUse = 24;
 
-/// @param balloon only this one; UnknownReference when it is not in the record on that day
-[[nodiscard]] Result<BalloonLines> balloonLines(Books& books, const std::optional<Registration>& balloon, CivilDate on);
+/// What is in service; what is not stands there when it is asked for, governed by nothing.
+/// @param balloon only this one, in service or not; UnknownReference when it is not in the record on that day
+/// @param outside `AsInService`: all, with what would be due if they were in service
+[[nodiscard]] Result<BalloonLines> balloonLines(Books& books, const std::optional<Registration>& balloon, CivilDate on,
+                                                Outside outside = Outside::LeftOut);
 
 }

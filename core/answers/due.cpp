@@ -4,9 +4,25 @@
 #include "answers/fabric_marks.h"
 #include "rules/programme/programme.h"
 
+#include <algorithm>
 #include <map>
 
 namespace crownring {
+
+namespace {
+
+/// What was adopted for a registration binds the balloon under each that it took later.
+void bindRenamed(std::vector<Adoption>& adoptions, const std::vector<Renaming>& renamings) {
+    for (const auto& renaming : renamings)
+        for (auto& adoption : adoptions)
+            if (auto* bound = std::get_if<BoundBalloons>(&adoption.bound); bound && adoption.stamp < renaming.stamp) {
+                auto& balloons = bound->balloons;
+                if (std::ranges::count(balloons, renaming.from) > 0 && std::ranges::count(balloons, renaming.to) == 0)
+                    balloons.push_back(renaming.to);
+            }
+}
+
+}
 
 Result<Obligations> obligationsOn(Books& books, CivilDate on) {
     auto adopted = books.adoptions(on);
@@ -25,10 +41,14 @@ Result<Obligations> obligationsOn(Books& books, CivilDate on) {
         }
         adoptions.push_back({std::move(each.stamp), std::move(each.bound), programme});
     }
+    const auto renamings = books.renamings(on);
+    if (!renamings)
+        return tl::unexpected(renamings.error());
+    bindRenamed(adoptions, *renamings);
     return Obligations(std::move(adoptions));
 }
 
-Result<DueList> due(Books& books, const Scope& scope, CivilDate on) {
+Result<DueList> due(Books& books, const Scope& scope, CivilDate on, Outside outside) {
     auto facts = books.facts(scope, on);
     if (!facts)
         return tl::unexpected(facts.error());
@@ -38,7 +58,7 @@ Result<DueList> due(Books& books, const Scope& scope, CivilDate on) {
     const auto fabric = fabricMarks(books, scope, *facts, on);
     if (!fabric)
         return tl::unexpected(fabric.error());
-    return dueList(std::move(*facts), *fabric, std::move(*obligations), on);
+    return dueList(std::move(*facts), *fabric, std::move(*obligations), on, {}, outside);
 }
 
 }

@@ -11,6 +11,7 @@ namespace crownring {
 /// The requirements in force on a day, read from the adopted texts in the record.
 [[nodiscard]] Result<Obligations> obligationsOn(Books& books, CivilDate on);
 
-[[nodiscard]] Result<DueList> due(Books& books, const Scope& scope, CivilDate on);
+/// @param outside whether what is out of service has rows; it is among the items either way
+[[nodiscard]] Result<DueList> due(Books& books, const Scope& scope, CivilDate on, Outside outside = Outside::LeftOut);
 
 }

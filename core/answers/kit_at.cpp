@@ -10,11 +10,13 @@ namespace crownring {
 
 namespace {
 
+/// What changed hands within a day: an item, or all that was on a balloon when it took another registration.
 struct Moved {
     Stamp stamp;
     ItemId item;
     Registration balloon;
     bool fitted = true;
+    std::optional<Registration> formerly{}; ///< all that was fitted to it
 };
 
 std::optional<Moved> movedBy(const Entry& entry) {
@@ -22,6 +24,8 @@ std::optional<Moved> movedBy(const Entry& entry) {
         return Moved{stampOf(entry), fitted->item, fitted->balloon, true};
     if (const auto* removed = std::get_if<ItemRemoved>(&entry.body))
         return Moved{stampOf(entry), removed->item, removed->balloon, false};
+    if (const auto* renamed = std::get_if<BalloonRenamed>(&entry.body))
+        return Moved{stampOf(entry), {}, renamed->to, true, renamed->balloon};
     return std::nullopt;
 }
 
@@ -84,17 +88,28 @@ Result<std::vector<ItemId>> kitAt(Books& books, const Registration& balloon, con
     std::set<ItemId> concerned;
     std::ranges::set_symmetric_difference(fitted, later, std::inserter(concerned, concerned.end()));
     for (const auto& moved : day.inOrder())
-        concerned.insert(moved.item);
+        if (!moved.formerly)
+            concerned.insert(moved.item);
     for (const auto& item : concerned)
         if (const auto asked = day.ask(std::nullopt, item); !asked)
             return tl::unexpected(asked.error());
     for (const auto& moved : day.inOrder()) {
         if (!(moved.stamp < at))
             break;
-        if (moved.fitted && moved.balloon == balloon)
+        if (moved.formerly) {
+            if (moved.formerly == balloon) {
+                fitted.clear();
+                continue;
+            }
+            const auto over = kitAt(books, *moved.formerly, moved.stamp);
+            if (!over)
+                return over;
+            fitted.insert(over->begin(), over->end());
+        } else if (moved.fitted && moved.balloon == balloon) {
             fitted.insert(moved.item);
-        else if (moved.fitted || moved.balloon == balloon)
+        } else if (moved.fitted || moved.balloon == balloon) {
             fitted.erase(moved.item);
+        }
     }
     return std::vector<ItemId>(fitted.begin(), fitted.end());
 }

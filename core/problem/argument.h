@@ -66,11 +66,13 @@ enum class SheetPhrase : std::uint8_t;     ///< sheets/sheet_phrase.h
 enum class PaperPhrase : std::uint8_t;     ///< paper/paper_phrase.h
 enum class ChecklistPhrase : std::uint8_t; ///< bench/checklist/checklist_phrase.h
 enum class FlightPhrase : std::uint8_t;    ///< registry/flight_phrase.h
+enum class ServicePhrase : std::uint8_t;   ///< registry/service_phrase.h
 
 /// A fault stands for what it says, without its mend.
-using PhraseCode = std::variant<Fault, SchemaPhrase, DuePhrase, ReadingPhrase, LimitPhrase, JudgedPhrase, DoubtPhrase,
-                                BarredPhrase, ContentPhrase, ReleasePhrase, SignedPhrase, LogPhrase, TrackPhrase,
-                                LeftOutPhrase, VerdictPhrase, SheetPhrase, PaperPhrase, ChecklistPhrase, FlightPhrase>;
+using PhraseCode =
+    std::variant<Fault, SchemaPhrase, DuePhrase, ReadingPhrase, LimitPhrase, JudgedPhrase, DoubtPhrase, BarredPhrase,
+                 ContentPhrase, ReleasePhrase, SignedPhrase, LogPhrase, TrackPhrase, LeftOutPhrase, VerdictPhrase,
+                 SheetPhrase, PaperPhrase, ChecklistPhrase, FlightPhrase, ServicePhrase>;
 
 struct Phrase {
     PhraseCode code;

@@ -41,6 +41,13 @@ struct BalloonCard {
     Usage flown;            ///< by flights logged for it up to the end of the day, whatever flew
     std::int64_t flights = 0;
     std::optional<CivilDate> lastFlight;
+    std::optional<OutOfService> out;   ///< absent: in service
+    std::optional<Renaming> before{};  ///< what it was called before
+    std::optional<Renaming> renamed{}; ///< the registration was given up for another
+
+    /// Does it stand in lists where nobody asks for more? What is still fitted to a registration that was given up
+    /// must not go unseen.
+    [[nodiscard]] bool inService() const { return !out && !(renamed && items == 0); }
 };
 
 /// A flight as the record has it now, for lists and for recognising one that is logged already.
@@ -85,6 +92,8 @@ public:
     virtual Result<std::vector<DoneUnder>> doneUnder(const std::string& ref) = 0;
     /// Balloons entered on or before `on`, by registration.
     virtual Result<std::vector<BalloonCard>> balloons(CivilDate on) = 0;
+    /// Renamings dated on or before `on`, in the order of their stamps.
+    virtual Result<std::vector<Renaming>> renamings(CivilDate on) = 0;
     /// Live flights of a balloon from `first` to `last`, both inclusive, in order.
     virtual Result<std::vector<LoggedFlight>> flights(const Registration& balloon, CivilDate first, CivilDate last) = 0;
     /// All open questions, by stamp.

@@ -7,6 +7,7 @@
 #include "measure/name.h"
 #include "measure/usage.h"
 #include "record/entry.h"
+#include "registry/service.h"
 
 #include <optional>
 #include <string>
@@ -75,6 +76,7 @@ struct ItemFacts {
     std::optional<Registration> balloon; ///< what it is fitted to
     std::string place;
     std::vector<std::string> operations; ///< of that balloon
+    std::optional<OutOfService> out;     ///< absent: in service
     std::vector<Accomplishment> done;    ///< in the order of their stamps
     std::vector<Occurrence> events;      ///< in the order of their stamps
     std::vector<DefectMark> defects;     ///< in the order of their stamps

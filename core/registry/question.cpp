@@ -8,8 +8,9 @@ namespace crownring {
 namespace {
 
 constexpr std::array<std::string_view, questionKindCount> names = {
-    "fitted-elsewhere", "fitted-again", "removed-not-fitted", "clock-backward", "clock-differs",
-    "entered-twice",    "not-entered",  "correction-idle",    "unreadable",     "only-stated"};
+    "fitted-elsewhere", "fitted-again",  "removed-not-fitted",  "clock-backward",
+    "clock-differs",    "entered-twice", "not-entered",         "correction-idle",
+    "unreadable",       "only-stated",   "flown-out-of-service"};
 
 }
 

@@ -3,7 +3,7 @@
 
 namespace crownring {
 
-Whereabouts whereabouts(const ItemId& item, std::span<const FittingMark> marks) {
+Whereabouts whereabouts(const ItemId& item, std::span<const FittingMark> marks, std::span<const Renaming> renamings) {
     Whereabouts result;
     const auto current = [&]() -> Stay* {
         return result.stays.empty() || result.stays.back().until ? nullptr : &result.stays.back();
@@ -11,7 +11,17 @@ Whereabouts whereabouts(const ItemId& item, std::span<const FittingMark> marks) 
     const auto ask = [&](Question::Kind kind, const FittingMark& mark, std::string detail) {
         result.questions.push_back({kind, item.text(), mark.stamp, std::move(detail)});
     };
+    auto renaming = renamings.begin();
+    const auto goOver = [&](const Stamp* before) {
+        for (; renaming != renamings.end() && (!before || renaming->stamp < *before); ++renaming)
+            if (auto* here = current(); here && here->balloon == renaming->from) {
+                here->until = renaming->stamp;
+                Stay there{renaming->to, here->place, renaming->stamp, std::nullopt};
+                result.stays.push_back(std::move(there));
+            }
+    };
     for (const auto& mark : marks) {
+        goOver(&mark.stamp);
         auto* here = current();
         if (!mark.fitted) {
             if (here && here->balloon == mark.balloon)
@@ -30,6 +40,7 @@ Whereabouts whereabouts(const ItemId& item, std::span<const FittingMark> marks) 
         }
         result.stays.push_back({mark.balloon, mark.place, mark.stamp, std::nullopt});
     }
+    goOver(nullptr);
     return result;
 }
 

@@ -7,6 +7,7 @@
 /// nothing. Both are open questions of the record; paper that arrives later may answer them.
 
 #include "registry/question.h"
+#include "registry/service.h"
 
 #include <optional>
 #include <span>
@@ -38,6 +39,8 @@ struct Whereabouts {
 };
 
 /// @param marks of one item, in the order of their stamps
-[[nodiscard]] Whereabouts whereabouts(const ItemId& item, std::span<const FittingMark> marks);
+/// @param renamings of all balloons, in the order of their stamps: what is fitted goes over
+[[nodiscard]] Whereabouts whereabouts(const ItemId& item, std::span<const FittingMark> marks,
+                                      std::span<const Renaming> renamings = {});
 
 }

@@ -6,6 +6,7 @@
 #include "store/queries/fabric_reader.h"
 #include "store/queries/facts_reader.h"
 #include "store/queries/question_reader.h"
+#include "store/queries/service_reader.h"
 #include "store/queries/told_reader.h"
 #include "store/sql_record.h"
 
@@ -145,6 +146,15 @@ Result<std::vector<DoneUnder>> SqlRecord::doneUnder(const std::string& ref) {
 
 Result<std::vector<BalloonCard>> SqlRecord::balloons(CivilDate on) {
     return guarded([&] { return BalloonReader(*m_connection).cards(on); });
+}
+
+Result<std::vector<Renaming>> SqlRecord::renamings(CivilDate on) {
+    return answered([&] {
+        ServiceReader reader(*m_connection);
+        auto renamings = reader.renamings(Moment::endOf(on));
+        check({reader.account()});
+        return renamings;
+    });
 }
 
 Result<std::vector<LoggedFlight>> SqlRecord::flights(const Registration& balloon, CivilDate first, CivilDate last) {

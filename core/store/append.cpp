@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <unordered_set>
+#include <utility>
 
 namespace crownring {
 
@@ -76,8 +77,19 @@ SqlRecord::Writing::~Writing() {
 }
 
 void SqlRecord::Writing::commit() {
+    if (m_record.m_connection->dialect() == Dialect::Postgres)
+        Ears::tell(*m_record.m_connection);
     m_transaction.commit();
     m_committed = true;
+}
+
+Result<bool> SqlRecord::othersWrote() {
+    return guarded([&] {
+        if (m_connection->dialect() == Dialect::Postgres)
+            return m_ears.heard(*m_connection);
+        const auto version = m_connection->writtenByOthers();
+        return std::exchange(m_lastSeen, version).value_or(version) != version;
+    });
 }
 
 void SqlRecord::forgetWhatOthersWrote() {

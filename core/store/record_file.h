@@ -29,6 +29,9 @@ public:
     virtual Result<std::unique_ptr<Snapshot>> snapshot() = 0;
     /// The end of this writer's chain with what was posted last here; empty before anything was.
     [[nodiscard]] virtual std::optional<Acknowledged> lastAcknowledged() const = 0;
+    /// Whether another program has written since this was asked last; the first time nobody has. Cheap: to be asked
+    /// several times a second. Between snapshots only.
+    virtual Result<bool> othersWrote() = 0;
     /// Throws all projections away and makes them anew from the journal, in one transaction.
     virtual Result<void> rebuild() = 0;
     /// Those of the ends of chains that were acknowledged once whose entry is not in the record, or is another one.

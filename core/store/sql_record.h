@@ -3,6 +3,7 @@
 
 /// The record over Qt SQL: journal, projections and answers, one connection.
 
+#include "store/connection/ears.h"
 #include "store/journal/journal_table.h"
 #include "store/projection/projector.h"
 #include "store/queries/adoption_reader.h"
@@ -40,6 +41,7 @@ public:
     Result<std::vector<AdoptedProgramme>> adoptions(CivilDate on) override;
     Result<std::vector<DoneUnder>> doneUnder(const std::string& ref) override;
     Result<std::vector<BalloonCard>> balloons(CivilDate on) override;
+    Result<std::vector<Renaming>> renamings(CivilDate on) override;
     Result<std::vector<LoggedFlight>> flights(const Registration& balloon, CivilDate first, CivilDate last) override;
     Result<std::vector<Question>> questions() override;
     Result<std::vector<Question>> unreadable() override;
@@ -57,6 +59,7 @@ public:
     Result<std::unique_ptr<Snapshot>> snapshot() override;
     Result<std::vector<Acknowledged>> missing(const std::vector<Acknowledged>& expected) override;
     [[nodiscard]] std::optional<Acknowledged> lastAcknowledged() const override { return m_acknowledged; }
+    Result<bool> othersWrote() override;
     Result<void> rebuild() override;
     Result<void> backUpTo(const std::string& file, Replace replace) override;
     [[nodiscard]] std::optional<Problem> readOnlyReason() const override { return m_readOnlyReason; }
@@ -110,6 +113,8 @@ private:
     std::optional<ReadTransaction> m_reading; ///< while a snapshot is held
     int m_snapshots = 0;
     Documents m_documents;
+    Ears m_ears;                            ///< of a server
+    std::optional<std::int64_t> m_lastSeen; ///< of a file: its version when it was last asked whether others wrote
     std::optional<std::int64_t> m_writtenByOthers; ///< as it was when anything was last remembered for writing
 };
 

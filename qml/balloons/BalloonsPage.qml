@@ -2,6 +2,7 @@
 import QtQuick
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Desk
 import Crownring.Fabric
 import Crownring.Balloons
 
@@ -77,9 +78,17 @@ FocusScope {
                     spacing: Theme.snug
                     visible: page.leaf < 2
                     SearchField {
-                        width: parent.width - add.width - Theme.snug - (pool.visible ? pool.width + Theme.snug : 0)
+                        width: parent.width - add.width - Theme.snug - (own.visible ? own.width + Theme.snug : 0) - (pool.visible ? pool.width + Theme.snug : 0) - (out.visible ? out.width + Theme.snug : 0)
                         name: page.leaf === 0 ? qsTr("Registration or name") : qsTr("Item, serial, type, place")
                         onSaid: words => balloons.words = words
+                    }
+                    Chip {
+                        id: own
+                        objectName: "balloons.mine"
+                        visible: Habits.mine.length > 0
+                        text: qsTr("mine")
+                        chosen: Habits.mineOnly
+                        onClicked: Habits.mineOnly = !Habits.mineOnly
                     }
                     Chip {
                         id: pool
@@ -87,6 +96,15 @@ FocusScope {
                         text: qsTr("pool")
                         chosen: balloons.poolOnly
                         onClicked: balloons.poolOnly = !balloons.poolOnly
+                    }
+                    Chip {
+                        id: out
+                        readonly property int count: page.leaf === 0 ? balloons.balloonsOut : balloons.itemsOut
+                        objectName: "balloons.outOfService"
+                        visible: out.count > 0 || balloons.outOfService
+                        text: qsTr("out of service %1").arg(out.count)
+                        chosen: balloons.outOfService
+                        onClicked: balloons.outOfService = !balloons.outOfService
                     }
                     Button {
                         id: add

@@ -109,8 +109,15 @@ Item {
             }
         }
         Label {
+            objectName: "subject.outOfService"
             width: parent.width
-            visible: pane.subject.worst !== "" && !pane.atFabric
+            visible: text !== "" && !pane.atFabric
+            text: pane.subject.outOfService
+            font.bold: true
+        }
+        Label {
+            width: parent.width
+            visible: pane.subject.worst !== "" && pane.subject.outOfService === "" && !pane.atFabric
             text: pane.subject.left === "" ? qsTr("%1: %2").arg(pane.subject.worst).arg(pane.subject.word)
                                            : qsTr("%1: %2 · %3").arg(pane.subject.worst).arg(pane.subject.word).arg(pane.subject.left)
             font.bold: true
@@ -167,6 +174,25 @@ Item {
                 visible: pane.roomy
                 text: qsTr("Report an event …")
                 onClicked: pane.act("event.reported", pane.subject.balloon, pane.subject.item, "")
+            }
+            Chip {
+                objectName: "balloon.mine"
+                visible: pane.ofBalloon
+                text: qsTr("mine")
+                chosen: Habits.mine.length > 0 && Habits.isMine(pane.subject.balloon)
+                Accessible.name: qsTr("One of mine")
+                onClicked: Habits.setMine(pane.subject.balloon, !chosen)
+            }
+            Button {
+                objectName: "subject.state"
+                text: pane.subject.outOfService === "" ? qsTr("Out of service …") : qsTr("Back in service …")
+                onClicked: pane.act(pane.ofBalloon ? "balloon.state" : "item.state", pane.subject.balloon, pane.subject.item, "")
+            }
+            Button {
+                objectName: "balloon.rename"
+                visible: pane.ofBalloon
+                text: qsTr("Another registration …")
+                onClicked: pane.act("balloon.renamed", pane.subject.balloon, "", "")
             }
             Button {
                 visible: pane.roomy && pane.subject.fittedTo !== ""
@@ -233,9 +259,9 @@ Item {
         EmptyPlace {
             anchors.fill: parent
             visible: dues.visible && dues.count === 0
-            title: qsTr("No requirement is adopted for it")
-            text: qsTr("What it has to meet is not known. Adopt the programmes that it flies under.")
-            action: qsTr("Adopt a programme …")
+            title: pane.subject.outOfService === "" ? qsTr("No requirement is adopted for it") : qsTr("Nothing is asked of it")
+            text: pane.subject.outOfService === "" ? qsTr("What it has to meet is not known. Adopt the programmes that it flies under.") : pane.subject.outOfService
+            action: pane.subject.outOfService === "" ? qsTr("Adopt a programme …") : ""
             onActed: pane.act("programme.adopted", pane.subject.balloon, pane.subject.item, "")
             shape: LineSign.Rules
         }

@@ -2,6 +2,7 @@
 import QtQuick
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Desk
 import Crownring.Next
 
 // Over the due list: how it stands, with numbers; words, which balloon, which kind. On a phone the fields may be folded.
@@ -25,6 +26,13 @@ Flow {
         Row {
             id: chips
             spacing: Theme.tight
+            Chip {
+                objectName: "next.mine"
+                visible: Habits.mine.length > 0
+                text: qsTr("Mine")
+                chosen: Habits.mineOnly
+                onClicked: Habits.mineOnly = !Habits.mineOnly
+            }
             Chip {
                 visible: filters.phone
                 text: qsTr("Next six weeks")

@@ -83,6 +83,13 @@ Item {
                         checked: page.check.positioning
                         onToggled: page.check.positioning = checked
                     }
+                    Chip {
+                        objectName: "rigUp.mine"
+                        visible: Habits.mine.length > 0
+                        text: qsTr("Mine, and the pool")
+                        chosen: Habits.mineOnly
+                        onClicked: Habits.mineOnly = !Habits.mineOnly
+                    }
                     SearchField {
                         width: parent.width - 2 * Theme.wide
                         name: qsTr("Find an item to add")

@@ -40,4 +40,13 @@ PlaceCase {
         Day.askToday();
         soon(() => page.subject.found);
     }
+    function test_mineLeavesTheOthersOut() {
+        soonIs(page.place.balloons, "count", 40);
+        Habits.setMine("QE-OVA", true);
+        Habits.mineOnly = true;
+        soonIs(page.place.balloons, "count", 1);
+        Habits.setMine("QE-OVA", false);
+        soonIs(page.place.balloons, "count", 40);
+        Habits.mineOnly = false;
+    }
 }

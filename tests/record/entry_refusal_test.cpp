@@ -152,6 +152,15 @@ private slots:
         row("a correction of the id", Code::CannotAmend, "with/id", corrected("{'id':'e2'}"));
         row("a correction of the kind", Code::CannotAmend, "with/entry", corrected("{'entry':'item.fitted'}"));
         row("a correction that points elsewhere", Code::CannotAmend, "with/replaces", corrected("{'replaces':'e2'}"));
+        const auto state = [&](const char* more) {
+            return "{'entry':'item.state'," + on + ",'item':'B1'" + more + "}";
+        };
+        row("a state of nothing", Code::MissingKey, "state", state(""));
+        row("a state that is none", Code::BadValue, "state", state(",'state':'retired'"));
+        row("a buyer of what is laid up", Code::BadValue, "to", state(",'state':'laid-up','to':'a club'"));
+        row("the registration that it has", Code::BadValue, "to",
+            "{'entry':'balloon.renamed'," + on + ",'balloon':'A','to':'A'}");
+        row("a renaming to nothing", Code::MissingKey, "to", "{'entry':'balloon.renamed'," + on + ",'balloon':'A'}");
         row("a void without a reason", Code::BadValue, "reason",
             "{'entry':'entry.voided'," + on + ",'voids':'e1','reason':' '}");
     }

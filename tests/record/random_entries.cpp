@@ -184,6 +184,45 @@ rc::Gen<Body> any(Of<EventReported>, const Names& names) {
 rc::Gen<Body> any(Of<ItemFitted>, const Names& names) { return anyFitting<ItemFitted>(names); }
 rc::Gen<Body> any(Of<ItemRemoved>, const Names& names) { return anyFitting<ItemRemoved>(names); }
 
+namespace {
+
+template <class Stated>
+Stated anyState() {
+    Stated body;
+    body.state = static_cast<ServiceState>(*rc::gen::inRange(0, serviceStateCount));
+    if (body.state == ServiceState::Sold)
+        body.to = *anyText();
+    return body;
+}
+
+}
+
+rc::Gen<Body> any(Of<ItemState>, const Names& names) {
+    return rc::gen::exec([names]() -> Body {
+        auto body = anyState<ItemState>();
+        body.item = *names.item;
+        return body;
+    });
+}
+
+rc::Gen<Body> any(Of<BalloonState>, const Names& names) {
+    return rc::gen::exec([names]() -> Body {
+        auto body = anyState<BalloonState>();
+        body.balloon = *names.balloon;
+        return body;
+    });
+}
+
+rc::Gen<Body> any(Of<BalloonRenamed>, const Names& names) {
+    return rc::gen::exec([names]() -> Body {
+        const auto from = *names.balloon;
+        auto to = *names.balloon;
+        if (to == from)
+            to = Registration("not " + from.text().substr(0, 20));
+        return BalloonRenamed{from, to};
+    });
+}
+
 rc::Gen<Body> any(Of<EntryCorrected>, const Names& names) {
     return rc::gen::cast<Body>(rc::gen::build<EntryCorrected>(rc::gen::set(&EntryCorrected::replaces, names.target),
                                                               rc::gen::set(&EntryCorrected::with, anyPatch(names))));

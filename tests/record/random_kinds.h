@@ -38,6 +38,9 @@ rc::Gen<Body> any(Of<LimitStated>, const Names& names);
 rc::Gen<Body> any(Of<ChecklistAdopted>, const Names& names);
 rc::Gen<Body> any(Of<ReleaseRevoked>, const Names& names);
 rc::Gen<Body> any(Of<FabricStated>, const Names& names);
+rc::Gen<Body> any(Of<ItemState>, const Names& names);
+rc::Gen<Body> any(Of<BalloonState>, const Names& names);
+rc::Gen<Body> any(Of<BalloonRenamed>, const Names& names);
 
 /// What those of a history speak of: an inspection, two defects and a person.
 std::vector<Body> castOfTheBench(const std::vector<ItemId>& items);

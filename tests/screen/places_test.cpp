@@ -199,7 +199,7 @@ private slots:
         Tester items(place.items(), strict);
         QTRY_COMPARE_WITH_TIMEOUT(place.balloons()->count(), 40, 30'000);
         const auto all = static_cast<int>(sheet()->items().size());
-        QCOMPARE(place.items()->count(), all);
+        QTRY_COMPARE_WITH_TIMEOUT(place.items()->count(), all, 30'000);
         place.setPoolOnly(true);
         QTRY_VERIFY_WITH_TIMEOUT(place.items()->count() > 0 && place.items()->count() < all, 30'000);
         place.setWords(QStringLiteral("ova"));

@@ -146,8 +146,19 @@ private:
         return body;
     }
 
+    Body life() {
+        const auto state = static_cast<ServiceState>(pick(serviceStateCount));
+        const std::string to = state == ServiceState::Sold && chance(50) ? "a club" : "";
+        if (chance(30))
+            return ItemState{item(pick(itemCount)), state, to};
+        if (chance(40))
+            return BalloonState{balloon(pick(balloonCount)), state, to};
+        const int from = pick(balloonCount);
+        return BalloonRenamed{balloon(from), balloon((from + 1 + pick(balloonCount - 1)) % balloonCount)};
+    }
+
     void step() {
-        const int what = pick(115);
+        const int what = pick(130);
         if (what < 18)
             add(ItemFitted{balloon(pick(balloonCount)), item(pick(itemCount)), {}});
         else if (what < 30)
@@ -168,8 +179,10 @@ private:
             add(reading());
         else if (what < 112)
             add(repair());
-        else
+        else if (what < 115)
             add(fabricStated());
+        else
+            add(life());
     }
 
     std::string patch() {

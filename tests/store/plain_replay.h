@@ -128,6 +128,14 @@ private:
         } else if (const auto* removed = std::get_if<ItemRemoved>(&entry.body)) {
             if (m_where.contains(removed->item) && m_where[removed->item] == removed->balloon)
                 m_where.erase(removed->item);
+        } else if (const auto* renamed = std::get_if<BalloonRenamed>(&entry.body)) {
+            for (auto& [id, balloon] : m_where)
+                if (balloon == renamed->balloon)
+                    balloon = renamed->to;
+        } else if (const auto* state = std::get_if<ItemState>(&entry.body)) {
+            m_itemStates[state->item] = {state->state, entry.on, state->to, {}};
+        } else if (const auto* kept = std::get_if<BalloonState>(&entry.body)) {
+            m_balloonStates[kept->balloon] = {kept->state, entry.on, kept->to, kept->balloon};
         } else if (const auto* flight = std::get_if<FlightLogged>(&entry.body)) {
             if (flight->kit)
                 for (const auto& id : *flight->kit)
@@ -150,7 +158,18 @@ private:
         for (auto& [id, item] : m_items) {
             const auto place = m_where.find(id);
             item.facts.balloon = place == m_where.end() ? std::nullopt : std::optional(place->second);
+            item.facts.out.reset();
+            if (place != m_where.end() && isOut(m_balloonStates, place->second))
+                item.facts.out = m_balloonStates[place->second];
+            if (isOut(m_itemStates, id))
+                item.facts.out = m_itemStates[id];
         }
+    }
+
+    template <class Name>
+    static bool isOut(const std::map<Name, OutOfService>& states, const Name& name) {
+        const auto found = states.find(name);
+        return found != states.end() && found->second.state != ServiceState::InService;
     }
 
     void happen(const ItemId& id, const Occurrence& occurrence) {
@@ -179,6 +198,8 @@ private:
 
     std::map<ItemId, Replayed> m_items;
     std::map<ItemId, Registration> m_where;
+    std::map<ItemId, OutOfService> m_itemStates;
+    std::map<Registration, OutOfService> m_balloonStates;
 };
 
 }

@@ -8,6 +8,9 @@
 
 #include <QStringList>
 
+#include <algorithm>
+#include <utility>
+
 namespace crownring::screen {
 
 using namespace words;
@@ -46,6 +49,9 @@ BalloonLine balloonLine(const FleetSheet& sheet, const BalloonCard& card) {
         line.left = headline.limit ? Words::left(*headline.limit) : QString();
         line.standing = static_cast<int>(reckonedAs(row->state));
         line.used = DueTexts::used(*row);
+    } else if (card.out || card.renamed) {
+        line.word = card.out ? Words::service(card.out->state) : BalloonModel::tr("renamed");
+        line.worst = words::said(card.out ? reasonOf(*card.out) : reasonOf(*card.renamed));
     } else {
         line.word = card.items == 0 ? BalloonModel::tr("nothing fitted")
                                     : BalloonModel::tr("no mandatory requirement adopted for it");
@@ -55,9 +61,9 @@ BalloonLine balloonLine(const FleetSheet& sheet, const BalloonCard& card) {
 }
 
 QVariant BalloonModel::data(const QModelIndex& index, int role) const {
-    if (index.row() < 0 || index.row() >= static_cast<int>(m_lines.size()))
+    if (index.row() < 0 || index.row() >= static_cast<int>(m_rows.size()))
         return {};
-    const auto& line = m_lines[static_cast<std::size_t>(index.row())];
+    const auto& line = this->line(index.row());
     switch (role) {
     case Qt::DisplayRole:
     case BalloonRole:
@@ -92,11 +98,40 @@ QHash<int, QByteArray> BalloonModel::roleNames() const {
             {UsedRole, "used"},       {SpokenRole, "spoken"}};
 }
 
+const BalloonLine& BalloonModel::line(int row) const {
+    if (row != m_told)
+        m_line = balloonLine(*m_sheet, *m_rows[static_cast<std::size_t>(row)].card);
+    m_told = row;
+    return m_line;
+}
+
+void BalloonModel::show(const Sheet& sheet, const std::vector<const BalloonCard*>& cards) {
+    std::vector<Row> rows;
+    rows.reserve(cards.size());
+    for (const auto* card : cards)
+        rows.push_back({card});
+    const auto kept = std::exchange(m_sheet, sheet); // the old rows are looked at until they are replaced
+    m_told = -1;
+    replaceRows(m_rows, std::move(rows));
+}
+
+void BalloonModel::mend(const Sheet& sheet) {
+    const auto kept = std::exchange(m_sheet, sheet);
+    m_told = -1;
+    for (const auto& balloon : sheet->mend().balloons) {
+        const auto at = std::ranges::find_if(m_rows, [&](const Row& row) { return row.card->balloon == balloon; });
+        if (at == m_rows.end())
+            continue;
+        at->card = sheet->card(balloon);
+        const auto changed = index(static_cast<int>(at - m_rows.begin()));
+        emit dataChanged(changed, changed);
+    }
+}
+
 int BalloonModel::find(const QString& name) const {
-    for (std::size_t at = 0; at < m_lines.size(); ++at)
-        if (m_lines[at].balloon == name)
-            return static_cast<int>(at);
-    return -1;
+    const auto at = std::ranges::find_if(
+        m_rows, [sought = outward(name)](const Row& row) { return row.card->balloon.text() == sought; });
+    return at == m_rows.end() ? -1 : static_cast<int>(at - m_rows.begin());
 }
 
 }

@@ -18,12 +18,11 @@ struct BalloonLine {
     QString left;
     int standing = -1;
     double used = -1;
-    [[nodiscard]] bool sameAs(const BalloonLine& other) const { return balloon == other.balloon; }
-    bool operator==(const BalloonLine&) const = default;
 };
 
 [[nodiscard]] BalloonLine balloonLine(const FleetSheet& sheet, const BalloonCard& card);
 
+/// A row points into the sheet that is shown; its texts are made when it is looked at.
 class BalloonModel : public crownring::screen::ListBase {
     Q_OBJECT
     QML_ELEMENT
@@ -46,17 +45,28 @@ public:
     Q_ENUM(Role)
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override {
-        return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
+        return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
     }
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     /// The row of the one with that name, -1 when it is not in the list.
     Q_INVOKABLE int find(const QString& name) const;
-    void show(std::vector<BalloonLine> lines) { replaceRows(m_lines, std::move(lines)); }
-    void change(BalloonLine line) { changeRow(m_lines, std::move(line)); }
+    void show(const Sheet& sheet, const std::vector<const BalloonCard*>& cards);
+    /// What the sheet mends of what is shown; the other rows stay.
+    void mend(const Sheet& sheet);
 
 private:
-    std::vector<BalloonLine> m_lines;
+    struct Row {
+        const BalloonCard* card;
+        [[nodiscard]] bool sameAs(const Row& other) const { return card->balloon == other.card->balloon; }
+        bool operator==(const Row&) const = default;
+    };
+    [[nodiscard]] const BalloonLine& line(int row) const;
+
+    Sheet m_sheet;
+    std::vector<Row> m_rows;
+    mutable int m_told = -1; ///< the row that `m_line` is of: one is asked for several texts after the other
+    mutable BalloonLine m_line;
 };
 
 }

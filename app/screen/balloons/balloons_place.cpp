@@ -3,85 +3,88 @@
 
 #include "screen/desk/house.h"
 
-#include <QStringList>
+#include <QtConcurrent>
 
-#include <algorithm>
 #include <utility>
 
 namespace crownring::screen {
 
-namespace {
-
-bool says(const QString& text, const QStringList& words) {
-    return std::all_of(words.begin(), words.end(),
-                       [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
-}
-
-}
-
 void BalloonsPlace::movedIn() {
+    m_sieve.mine = house().habits.looked();
     connect(&house().fleet, &Fleet::changed, this, &BalloonsPlace::look);
+    connect(&house().habits, &Habits::mineChanged, this, [this] {
+        if (m_sieve.mine == house().habits.looked())
+            return;
+        m_sieve.mine = house().habits.looked();
+        seek();
+    });
     look();
 }
 
 void BalloonsPlace::setWords(const QString& words) {
-    if (words == m_words)
+    auto next = words.split(u' ', Qt::SkipEmptyParts);
+    if (next == m_sieve.words)
         return;
-    m_words = words;
-    look();
+    m_sieve.words = std::move(next);
+    seek();
 }
 
 void BalloonsPlace::setPoolOnly(bool poolOnly) {
-    if (poolOnly == m_poolOnly)
-        return;
-    m_poolOnly = poolOnly;
-    look();
+    if (std::exchange(m_sieve.poolOnly, poolOnly) != poolOnly)
+        seek();
 }
 
-bool BalloonsPlace::ready() const { return house().fleet.ready(); }
+void BalloonsPlace::setOutOfService(bool outOfService) {
+    if (std::exchange(m_sieve.outOfService, outOfService) != outOfService)
+        seek();
+}
 
 void BalloonsPlace::look() {
-    const auto before = std::exchange(m_sheet, house().fleet.sheet());
-    if (m_sheet && m_sheet->mends(before))
-        showMend();
-    else if (m_sheet)
-        showAll();
+    const auto& sheet = house().fleet.sheet();
+    if (m_seeking)
+        m_since.push_back(sheet);
+    else if (sheet && sheet->mends(m_sheet))
+        mend(sheet);
+    else
+        seek();
+}
+
+/// Off the screen's thread: a register of ten thousand balloons takes longer than a frame.
+void BalloonsPlace::seek() {
+    emit changed();
+    const auto sheet = house().fleet.sheet();
+    if (!sheet)
+        return;
+    m_since.clear();
+    m_seeking = true;
+    hear(QtConcurrent::run([sheet, sieve = m_sieve] { return sought(*sheet, sieve); }), this,
+         [this, turn = ++m_turn, sheet](const Sought& found) {
+             if (turn == m_turn)
+                 take(sheet, found);
+         });
+}
+
+void BalloonsPlace::take(const Sheet& sheet, const Sought& found) {
+    m_seeking = false;
+    m_sheet = sheet;
+    m_balloonsOut = found.balloonsOut;
+    m_itemsOut = found.itemsOut;
+    m_balloons.show(sheet, found.balloons);
+    m_items.show(sheet, found.items);
+    for (const auto& next : std::exchange(m_since, {})) {
+        if (!next || !next->mends(m_sheet))
+            return seek();
+        mend(next);
+    }
     emit changed();
 }
 
-/// What is searched for is as it was.
-void BalloonsPlace::showMend() {
-    for (const auto& balloon : m_sheet->mend().balloons)
-        if (const auto* card = m_sheet->card(balloon))
-            m_balloons.change(balloonLine(*m_sheet, *card));
-    for (const auto& item : m_sheet->mend().items)
-        m_items.change(itemLine(*m_sheet, *m_sheet->item(item), false));
-}
-
-void BalloonsPlace::showAll() {
-    const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
-    std::vector<BalloonLine> balloons;
-    for (const auto& card : m_sheet->balloons()) {
-        auto line = balloonLine(*m_sheet, card);
-        if (says(line.balloon + u' ' + line.title, words))
-            balloons.push_back(std::move(line));
-    }
-    m_balloons.show(std::move(balloons));
-
-    std::vector<const ItemFacts*> wanted;
-    for (const auto& item : m_sheet->items())
-        if (!m_poolOnly || !item.balloon)
-            wanted.push_back(&item);
-    std::sort(wanted.begin(), wanted.end(), [](const ItemFacts* a, const ItemFacts* b) {
-        return std::tie(a->kind, a->id) < std::tie(b->kind, b->id);
-    });
-    std::vector<ItemLine> items;
-    for (const auto* item : wanted) {
-        auto line = itemLine(*m_sheet, *item, false);
-        if (says(line.item + u' ' + line.kind + u' ' + line.about + u' ' + line.where, words))
-            items.push_back(std::move(line));
-    }
-    m_items.show(std::move(items));
+/// What is sought is as it was.
+void BalloonsPlace::mend(const Sheet& sheet) {
+    m_balloons.mend(sheet);
+    m_items.mend(sheet);
+    m_sheet = sheet;
+    emit changed();
 }
 
 }

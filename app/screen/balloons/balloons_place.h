@@ -5,6 +5,7 @@
 
 #include "screen/balloons/balloon_model.h"
 #include "screen/balloons/item_model.h"
+#include "screen/balloons/register_sieve.h"
 #include "screen/desk/resident.h"
 
 #include <QtQml/qqmlregistration.h>
@@ -19,17 +20,26 @@ class BalloonsPlace : public crownring::screen::Resident {
     Q_PROPERTY(QString words READ words WRITE setWords NOTIFY changed FINAL)
     /// Only items that are fitted to nothing.
     Q_PROPERTY(bool poolOnly READ poolOnly WRITE setPoolOnly NOTIFY changed FINAL)
+    /// What is out of service, and nothing else; else what is in service.
+    Q_PROPERTY(bool outOfService READ outOfService WRITE setOutOfService NOTIFY changed FINAL)
+    /// How many are.
+    Q_PROPERTY(int balloonsOut READ balloonsOut NOTIFY changed FINAL)
+    Q_PROPERTY(int itemsOut READ itemsOut NOTIFY changed FINAL)
     Q_PROPERTY(bool ready READ ready NOTIFY changed FINAL)
 
 public:
     using Resident::Resident;
     [[nodiscard]] BalloonModel* balloons() { return &m_balloons; }
     [[nodiscard]] ItemModel* items() { return &m_items; }
-    [[nodiscard]] QString words() const { return m_words; }
+    [[nodiscard]] QString words() const { return m_sieve.words.join(u' '); }
     void setWords(const QString& words);
-    [[nodiscard]] bool poolOnly() const { return m_poolOnly; }
+    [[nodiscard]] bool poolOnly() const { return m_sieve.poolOnly; }
     void setPoolOnly(bool poolOnly);
-    [[nodiscard]] bool ready() const;
+    [[nodiscard]] bool outOfService() const { return m_sieve.outOfService; }
+    void setOutOfService(bool outOfService);
+    [[nodiscard]] int balloonsOut() const { return m_balloonsOut; }
+    [[nodiscard]] int itemsOut() const { return m_itemsOut; }
+    [[nodiscard]] bool ready() const { return m_sheet != nullptr; }
 
 signals:
     void changed();
@@ -37,14 +47,19 @@ signals:
 private:
     void movedIn() override;
     void look();
-    void showAll();
-    void showMend();
+    void seek();
+    void take(const Sheet& sheet, const Sought& found);
+    void mend(const Sheet& sheet);
 
-    Sheet m_sheet; ///< what the lists show
+    Sheet m_sheet; ///< what the lists show; none before they are filled first
     BalloonModel m_balloons;
     ItemModel m_items;
-    QString m_words;
-    bool m_poolOnly = false;
+    RegisterSieve m_sieve;
+    std::vector<Sheet> m_since; ///< that came while it is sought
+    int m_turn = 0;
+    bool m_seeking = false;
+    int m_balloonsOut = 0;
+    int m_itemsOut = 0;
 };
 
 }

@@ -8,6 +8,9 @@
 
 #include <QStringList>
 
+#include <algorithm>
+#include <utility>
+
 namespace crownring::screen {
 
 using namespace words;
@@ -34,6 +37,9 @@ ItemLine itemLine(const FleetSheet& sheet, const ItemFacts& item, bool onBalloon
         line.left = DueTexts::left(*worst);
         line.standing = static_cast<int>(reckonedAs(worst->state));
         line.used = DueTexts::used(*worst);
+    } else if (item.out) {
+        line.word = Words::service(item.out->state);
+        line.title = words::said(reasonOf(*item.out));
     } else {
         line.word = ItemModel::tr("no requirement binds it");
     }
@@ -41,9 +47,9 @@ ItemLine itemLine(const FleetSheet& sheet, const ItemFacts& item, bool onBalloon
 }
 
 QVariant ItemModel::data(const QModelIndex& index, int role) const {
-    if (index.row() < 0 || index.row() >= static_cast<int>(m_lines.size()))
+    if (index.row() < 0 || index.row() >= static_cast<int>(m_rows.size()))
         return {};
-    const auto& line = m_lines[static_cast<std::size_t>(index.row())];
+    const auto& line = this->line(index.row());
     switch (role) {
     case Qt::DisplayRole:
     case ItemRole:
@@ -80,11 +86,41 @@ QHash<int, QByteArray> ItemModel::roleNames() const {
             {StandingRole, "standing"}, {UsedRole, "used"},   {SpokenRole, "spoken"}};
 }
 
+const ItemLine& ItemModel::line(int row) const {
+    if (row != m_told)
+        m_line = itemLine(*m_sheet, *m_rows[static_cast<std::size_t>(row)].item, m_onBalloon);
+    m_told = row;
+    return m_line;
+}
+
+void ItemModel::show(const Sheet& sheet, const std::vector<const ItemFacts*>& items, bool onBalloon) {
+    std::vector<Row> rows;
+    rows.reserve(items.size());
+    for (const auto* item : items)
+        rows.push_back({item});
+    const auto kept = std::exchange(m_sheet, sheet); // the old rows are looked at until they are replaced
+    m_onBalloon = onBalloon;
+    m_told = -1;
+    replaceRows(m_rows, std::move(rows));
+}
+
+void ItemModel::mend(const Sheet& sheet) {
+    const auto kept = std::exchange(m_sheet, sheet);
+    m_told = -1;
+    for (const auto& id : sheet->mend().items) {
+        const auto at = std::ranges::find_if(m_rows, [&](const Row& row) { return row.item->id == id; });
+        if (at == m_rows.end())
+            continue;
+        at->item = sheet->item(id);
+        const auto changed = index(static_cast<int>(at - m_rows.begin()));
+        emit dataChanged(changed, changed);
+    }
+}
+
 int ItemModel::find(const QString& name) const {
-    for (std::size_t at = 0; at < m_lines.size(); ++at)
-        if (m_lines[at].item == name)
-            return static_cast<int>(at);
-    return -1;
+    const auto at = std::ranges::find_if(
+        m_rows, [sought = outward(name)](const Row& row) { return row.item->id.text() == sought; });
+    return at == m_rows.end() ? -1 : static_cast<int>(at - m_rows.begin());
 }
 
 }

@@ -19,13 +19,12 @@ struct ItemLine {
     QString left;
     int standing = -1;
     double used = -1;
-    [[nodiscard]] bool sameAs(const ItemLine& other) const { return item == other.item; }
-    bool operator==(const ItemLine&) const = default;
 };
 
 /// @param onBalloon the list is one balloon's: `where` is the place on it
 [[nodiscard]] ItemLine itemLine(const FleetSheet& sheet, const ItemFacts& item, bool onBalloon);
 
+/// A row points into the sheet that is shown; its texts are made when it is looked at.
 class ItemModel : public crownring::screen::ListBase {
     Q_OBJECT
     QML_ELEMENT
@@ -49,17 +48,30 @@ public:
     Q_ENUM(Role)
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override {
-        return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
+        return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
     }
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     /// The row of the one with that name, -1 when it is not in the list.
     Q_INVOKABLE int find(const QString& name) const;
-    void show(std::vector<ItemLine> lines) { replaceRows(m_lines, std::move(lines)); }
-    void change(ItemLine line) { changeRow(m_lines, std::move(line)); }
+    /// @param onBalloon the list is one balloon's
+    void show(const Sheet& sheet, const std::vector<const ItemFacts*>& items, bool onBalloon = false);
+    /// What the sheet mends of what is shown; the other rows stay.
+    void mend(const Sheet& sheet);
 
 private:
-    std::vector<ItemLine> m_lines;
+    struct Row {
+        const ItemFacts* item;
+        [[nodiscard]] bool sameAs(const Row& other) const { return item->id == other.item->id; }
+        bool operator==(const Row&) const = default;
+    };
+    [[nodiscard]] const ItemLine& line(int row) const;
+
+    Sheet m_sheet;
+    std::vector<Row> m_rows;
+    bool m_onBalloon = false;
+    mutable int m_told = -1; ///< the row that `m_line` is of: one is asked for several texts after the other
+    mutable ItemLine m_line;
 };
 
 }

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/balloons/subject_page.h"
 
+#include "answers/due.h"
 #include "answers/supported.h"
 #include "screen/balloons/balloon_model.h"
 #include "screen/desk/house.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <QStringList>
@@ -77,6 +79,16 @@ Result<std::vector<JournalLine>> withAdoptions(Record& record, std::vector<Journ
         lines.resize(historyShown);
     return lines;
 }
+
+/// "QE-OLD until 2026-03-01: 404:57 h, 310 flights logged for it".
+QString formerly(const FleetSheet& sheet, const Renaming& before) {
+    const auto name =
+        SubjectPage::tr("%1 until %2").arg(inward(before.from.text()), inward(before.stamp.at.on().iso()));
+    const auto* card = sheet.card(before.from);
+    return card ? SubjectPage::tr("%1: %2, %n flights logged for it", nullptr, static_cast<int>(card->flights))
+                      .arg(name, Words::hours(card->flown.minutes.value()))
+                : name;
+}
 }
 
 void SubjectPage::movedIn() {
@@ -111,21 +123,26 @@ void SubjectPage::look() {
     m_clock.clear();
     m_fittedTo.clear();
     m_fabricOf.clear();
+    m_outOfService.clear();
+    m_laidUp = false;
     m_worst = {};
     if (const auto sheet = house().fleet.sheet(); sheet && shown()) {
         if (!m_balloon.isEmpty())
             lookAtBalloon(sheet);
         else
             lookAtItem(sheet);
+        ++m_turn;
         askHistory();
         askSupport();
+        if (m_laidUp)
+            askMeanwhile();
     }
     emit changed();
 }
 
 void SubjectPage::lookAtBalloon(const Sheet& sheet) {
     const Registration balloon(outward(m_balloon));
-    std::vector<ItemLine> items;
+    std::vector<const ItemFacts*> items;
     DueRows rows;
     if (const auto* card = sheet->card(balloon)) {
         m_found = true;
@@ -136,7 +153,6 @@ void SubjectPage::lookAtBalloon(const Sheet& sheet) {
         for (const auto& operation : card->operations)
             about += Words::operation(operation);
         about += unknownOf(*sheet, balloon);
-        m_about = about.join(QStringLiteral(" · "));
         m_worst = {.item = {},
                    .kind = {},
                    .about = {},
@@ -148,13 +164,21 @@ void SubjectPage::lookAtBalloon(const Sheet& sheet) {
                    .standing = line.standing,
                    .used = line.used};
         for (const auto* item : sheet->itemsOf(balloon)) {
-            items.push_back(itemLine(*sheet, *item, true));
+            items.push_back(item);
             if (item->kind == ItemKind::Envelope)
                 m_fabricOf = inward(item->id.text());
         }
         rows = sheet->rowsOf(balloon);
+        if (card->before)
+            about += formerly(*sheet, *card->before);
+        m_about = about.join(QStringLiteral(" · "));
+        if (card->out)
+            sayOut(*card->out);
+        else if (card->renamed)
+            m_outOfService = tr("It %1. What was fitted went over; its flights stay here.")
+                                 .arg(words::said(reasonOf(*card->renamed)));
     }
-    m_items.show(std::move(items));
+    m_items.show(sheet, items, true);
     m_dues.show(sheet, rows);
 }
 
@@ -177,14 +201,46 @@ void SubjectPage::lookAtItem(const Sheet& sheet) {
         about += tr("in the record since %1").arg(inward(item->entered.iso()));
         m_about = about.join(QStringLiteral(" · "));
         rows = sheet->rowsOf(id);
+        if (item->out)
+            sayOut(*item->out);
     }
-    m_items.show({});
+    m_items.show(sheet, {});
     m_dues.show(sheet, rows);
+}
+
+void SubjectPage::sayOut(const OutOfService& out) {
+    const auto reason = words::said(reasonOf(out));
+    m_laidUp = out.state == ServiceState::LaidUp;
+    m_outOfService =
+        out.state == ServiceState::LaidUp
+            ? tr("Out of service: %1. Nothing is asked of it meanwhile. Under Due stands what has lapsed by now, and "
+                 "what must be done before it flies.")
+                  .arg(reason)
+            : tr("Out of service: %1. Nothing is asked of it; the record keeps all that it was.").arg(reason);
+}
+
+/// What would be due on this day if it were in service.
+void SubjectPage::askMeanwhile() {
+    Scope scope;
+    if (!m_balloon.isEmpty())
+        scope.balloon = Registration(outward(m_balloon));
+    else
+        scope.items = {ItemId(outward(m_item))};
+    hear(house().desk.ask([scope, on = house().day.date()](Record& record) -> Result<Sheet> {
+        auto list = due(record, scope, on, Outside::AsInService);
+        if (!list)
+            return tl::unexpected(list.error());
+        return std::make_shared<const FleetSheet>(std::move(*list));
+    }),
+         this, [this, turn = m_turn](const Result<Sheet>& meanwhile) {
+             if (turn == m_turn && meanwhile)
+                 m_dues.show(*meanwhile, (*meanwhile)->rows().pointers());
+         });
 }
 
 void SubjectPage::askHistory() {
     const auto sheet = house().fleet.sheet();
-    const auto turn = ++m_turn;
+    const auto turn = m_turn;
     const auto balloon = m_balloon.isEmpty() ? std::nullopt : std::optional(Registration(outward(m_balloon)));
     const auto item = m_item.isEmpty() ? std::nullopt : std::optional(ItemId(outward(m_item)));
     hear(house().desk.ask([balloon, item, on = house().day.date(), adopted = adoptionsOf(*sheet, balloon, item)](

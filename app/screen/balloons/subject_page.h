@@ -30,6 +30,8 @@ class SubjectPage : public crownring::screen::Resident {
     Q_PROPERTY(QString fittedTo READ fittedTo NOTIFY changed FINAL)
     /// The envelope whose fabric belongs on the page: the item itself, or the one that is fitted; or empty.
     Q_PROPERTY(QString fabricOf READ fabricOf NOTIFY changed FINAL)
+    /// Why it is out of service, and what that means; empty while it is in service.
+    Q_PROPERTY(QString outOfService READ outOfService NOTIFY changed FINAL)
     Q_PROPERTY(int standing READ standing NOTIFY changed FINAL)
     Q_PROPERTY(double used READ used NOTIFY changed FINAL)
     Q_PROPERTY(QString word READ word NOTIFY changed FINAL)
@@ -56,6 +58,7 @@ public:
     [[nodiscard]] QString unsupported() const { return m_unsupported; }
     [[nodiscard]] QString fittedTo() const { return m_fittedTo; }
     [[nodiscard]] QString fabricOf() const { return m_fabricOf; }
+    [[nodiscard]] QString outOfService() const { return m_outOfService; }
     [[nodiscard]] int standing() const { return m_worst.standing; }
     [[nodiscard]] double used() const { return m_worst.used; }
     [[nodiscard]] QString word() const { return m_worst.word; }
@@ -74,6 +77,8 @@ private:
     void look();
     void lookAtBalloon(const Sheet& sheet);
     void lookAtItem(const Sheet& sheet);
+    void sayOut(const OutOfService& out);
+    void askMeanwhile();
     void askHistory();
     void askSupport();
     void showUnsupported(const std::vector<InspectionId>& inspections);
@@ -87,6 +92,8 @@ private:
     QString m_unsupported;
     QString m_fittedTo;
     QString m_fabricOf;
+    QString m_outOfService;
+    bool m_laidUp = false;
     ItemLine m_worst;
     ItemModel m_items;
     DueModel m_dues;

@@ -247,7 +247,7 @@ void ReleaseDesk::showDueNext() {
     using Answer = Result<std::shared_ptr<const DueList>>;
     hear(house().desk.ask(
              [items = m_desk->file()->inspection.opened.body.items, on = house().day.date()](Record& record) -> Answer {
-                 auto list = due(record, {std::nullopt, items}, on);
+                 auto list = due(record, {std::nullopt, items}, on, Outside::AsInService);
                  if (!list)
                      return tl::unexpected(list.error());
                  return std::make_shared<const DueList>(std::move(*list));

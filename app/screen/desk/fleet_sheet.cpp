@@ -110,8 +110,10 @@ Result<Sheet> FleetSheet::governed(const Sheet& listed, Record& record) {
     if (!governing)
         return tl::unexpected(governing.error());
     governed.headlines = std::move(*governing);
-    return Sheet(
+    const Sheet sheet(
         new FleetSheet(listed->m_listed, std::make_shared<const GovernedFleet>(std::move(governed)), listed->m_upTo));
+    static_cast<void>(sheet->rows()); // gathered here and not on the screen's thread
+    return sheet;
 }
 
 Result<Sheet> FleetSheet::mended(const Sheet& sheet, Record& record) {

@@ -2,6 +2,7 @@
 #include "screen/desk/habits.h"
 
 #include "screen/desk/house.h"
+#include "words/border.h"
 
 #include <QCoreApplication>
 #include <QCryptographicHash>
@@ -22,10 +23,14 @@ void takeOver(QSettings& settings) {
 }
 
 /// A location may hold what no key may.
-QString personKey(const QString& record) {
+QString keyOf(const char* what, const QString& record) {
     const auto digest = QCryptographicHash::hash(record.toUtf8(), QCryptographicHash::Sha256).toHex().left(16);
-    return QStringLiteral("persons/%1").arg(QString::fromLatin1(digest));
+    return QStringLiteral("%1/%2").arg(QString::fromLatin1(what), QString::fromLatin1(digest));
 }
+
+constexpr const char* persons = "persons";
+constexpr const char* mineOf = "mine";
+constexpr const char* mineOnlyIn = "mineOnly";
 
 }
 
@@ -54,7 +59,7 @@ void Habits::setPerson(const QString& person) {
     if (person == m_person)
         return;
     m_person = person;
-    remember(personKey(m_record), person);
+    remember(keyOf(persons, m_record), person);
     emit changed();
 }
 
@@ -62,12 +67,46 @@ void Habits::turnTo(const QString& record) {
     if (record.isEmpty() || record == m_record)
         return;
     m_record = record;
+    m_mine.clear();
+    m_mineOnly = false;
     if (!m_remembered)
-        return;
+        return emit mineChanged();
     // What was kept before each record had its own is who wrote into the one that there was.
     const QSettings settings;
-    m_person = settings.value(personKey(record), settings.value(QStringLiteral("person"))).toString();
+    m_person = settings.value(keyOf(persons, record), settings.value(QStringLiteral("person"))).toString();
+    m_mine = settings.value(keyOf(mineOf, record)).toStringList();
+    m_mineOnly = settings.value(keyOf(mineOnlyIn, record), false).toBool();
     emit changed();
+    emit mineChanged();
+}
+
+void Habits::setMine(const QString& balloon, bool mine) {
+    if (balloon.isEmpty() || mine == isMine(balloon))
+        return;
+    if (mine)
+        m_mine.append(balloon);
+    else
+        m_mine.removeAll(balloon);
+    m_mine.sort();
+    remember(keyOf(mineOf, m_record), m_mine);
+    emit mineChanged();
+}
+
+void Habits::setMineOnly(bool only) {
+    if (only == m_mineOnly)
+        return;
+    m_mineOnly = only;
+    remember(keyOf(mineOnlyIn, m_record), only);
+    emit mineChanged();
+}
+
+Mine Habits::looked() const {
+    if (!mineOnly())
+        return {};
+    std::set<Registration> balloons;
+    for (const auto& each : m_mine)
+        balloons.emplace(words::outward(each));
+    return {std::move(balloons)};
 }
 
 void Habits::setDark(bool dark) { keep(m_dark, dark, "dark"); }

@@ -5,7 +5,10 @@
 /// is looked at. It lives among the settings of the program's organisation; what was kept before it named one is taken
 /// over once.
 
+#include "screen/desk/mine.h"
+
 #include <QObject>
+#include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
 class QJSEngine;
@@ -22,6 +25,11 @@ class Habits : public QObject {
     /// The strip over what comes next is folded away.
     Q_PROPERTY(bool horizonFolded READ horizonFolded WRITE setHorizonFolded NOTIFY changed FINAL)
 
+    /// The balloons that are called one's own, in the record that is open; by registration.
+    Q_PROPERTY(QStringList mine READ mine NOTIFY mineChanged FINAL)
+    /// Lists show these and what is fitted to them, and nothing else.
+    Q_PROPERTY(bool mineOnly READ mineOnly WRITE setMineOnly NOTIFY mineChanged FINAL)
+
 public:
     /// @param remembered false: nothing is read or written (tests, pictures)
     explicit Habits(bool remembered, QObject* parent = nullptr);
@@ -31,7 +39,8 @@ public:
     void setDark(bool dark);
     [[nodiscard]] QString person() const { return m_person; }
     void setPerson(const QString& person);
-    /// Who writes is remembered for each record by itself: nobody writes into one in the name that another knows.
+    /// Who writes, and which balloons are one's own, is remembered for each record by itself: nobody writes into one in
+    /// the name that another knows.
     void turnTo(const QString& record);
     [[nodiscard]] bool horizonFolded() const { return m_horizonFolded; }
     void setHorizonFolded(bool folded);
@@ -39,8 +48,17 @@ public:
     [[nodiscard]] QString grouping() const { return m_grouping; }
     void setGrouping(const QString& grouping);
 
+    [[nodiscard]] const QStringList& mine() const { return m_mine; }
+    Q_INVOKABLE bool isMine(const QString& balloon) const { return m_mine.contains(balloon); }
+    Q_INVOKABLE void setMine(const QString& balloon, bool mine);
+    [[nodiscard]] bool mineOnly() const { return m_mineOnly && !m_mine.isEmpty(); }
+    void setMineOnly(bool only);
+    /// What lists look at.
+    [[nodiscard]] Mine looked() const;
+
 signals:
     void changed();
+    void mineChanged();
 
 private:
     template <class Value>
@@ -53,6 +71,8 @@ private:
     bool m_horizonFolded = false;
     QString m_person;
     QString m_grouping;
+    QStringList m_mine;
+    bool m_mineOnly = false;
 };
 
 }

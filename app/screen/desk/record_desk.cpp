@@ -11,7 +11,9 @@
 
 #include <QDir>
 #include <QFileInfo>
+#include <QTimer>
 
+#include <chrono>
 #include <utility>
 
 namespace crownring::screen {
@@ -20,6 +22,9 @@ using namespace words;
 
 namespace {
 
+/// What another program writes is to be on the screen within two seconds.
+constexpr std::chrono::milliseconds betweenLooks{400};
+
 /// What stands in the folder for what is temporary is gone soon, and nobody asks for it.
 bool isKept(const QString& location) {
     return !QFileInfo(location).absoluteFilePath().startsWith(QDir::tempPath() + QLatin1Char('/'));
@@ -27,8 +32,11 @@ bool isKept(const QString& location) {
 
 }
 
-RecordDesk::RecordDesk(QObject* parent) : QObject(parent), m_worker(new QObject) {
+RecordDesk::RecordDesk(QObject* parent) : QObject(parent), m_worker(new QObject), m_looking(new QTimer(m_worker)) {
     m_thread.setObjectName(QStringLiteral("storage"));
+    m_looking->setInterval(betweenLooks);
+    connect(m_looking, &QTimer::timeout, m_worker, [this] { lookForOthers(); });
+    connect(&m_thread, &QThread::started, m_looking, qOverload<>(&QTimer::start));
     m_worker->moveToThread(&m_thread);
     connect(&m_thread, &QThread::finished, m_worker, &QObject::deleteLater);
     m_thread.start();
@@ -45,6 +53,12 @@ RecordDesk* RecordDesk::create(QQmlEngine* engine, QJSEngine*) { return lent(Hou
 
 void RecordDesk::hand(std::function<void()> work) {
     QMetaObject::invokeMethod(m_worker, std::move(work), Qt::QueuedConnection);
+}
+
+void RecordDesk::lookForOthers() {
+    // Where the record cannot be asked now, who asks it for something says so.
+    if (m_record && m_record->othersWrote().value_or(false))
+        QMetaObject::invokeMethod(this, [this] { emit changed(); });
 }
 
 void RecordDesk::open(const QString& location, const QByteArray& firstEntries) {
@@ -93,6 +107,7 @@ void RecordDesk::openThere(const std::string& location, const QByteArray& firstE
     m_acknowledged.reset();
     m_openedAt = inward(location);
     tellSetBack();
+    static_cast<void>(m_record->othersWrote()); // from here on
     const auto readOnly = m_record->readOnlyReason();
     tell(State::Open, readOnly ? words::message(*readOnly) : QString(), readOnly.has_value());
 }

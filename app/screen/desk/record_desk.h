@@ -18,6 +18,7 @@
 #include <memory>
 #include <vector>
 
+class QTimer;
 class QJSEngine;
 class QQmlEngine;
 
@@ -95,11 +96,13 @@ signals:
     void opening();
     void demoAsked();
     void ownAsked();
-    /// The record was opened or written to.
+    /// The record was opened or written to, here or by another program.
     void changed();
 
 private:
     void hand(std::function<void()> work);
+    /// On the storage thread: whether another program has written.
+    void lookForOthers();
     void setState(State state, const QString& trouble = {});
     void openThere(const std::string& location, const QByteArray& firstEntries);
     /// Tells the screen when the record was found damaged, or is so no more.
@@ -111,6 +114,7 @@ private:
 
     QThread m_thread;
     QObject* m_worker;                ///< lives on the thread
+    QTimer* m_looking;                ///< its
     std::unique_ptr<Record> m_record; ///< touched on the thread only
     State m_state = State::Waiting;
     QString m_location;

@@ -7,6 +7,7 @@
 #include "screen/desk/house.h"
 #include "screen/desk/kept_photograph.h"
 #include "screen/form/entry_form.h"
+#include "screen/form/service_form.h"
 #include "words/border.h"
 #include "words/words.h"
 
@@ -102,6 +103,12 @@ void EntryForm::follow(std::string_view key) {
         offerAlso(FormPlan::poolLike(*sheet, value("item")));
     if (isNew && kind == kindName<RequirementDone>())
         offerAlso(FormPlan::alsoBound(*sheet, value("item"), value("requirement")));
+    if (ServiceForm::known(kind)) {
+        m_fields.setShown("to",
+                          kind == kindName<BalloonRenamed>() || serviceStateFrom(value("state")) == ServiceState::Sold);
+        m_follows = ServiceForm::follows(kind, m_fields, *sheet);
+        emit changed();
+    }
     if (kind == kindName<ItemFitted>() || kind == kindName<ItemRemoved>())
         askDay();
 }

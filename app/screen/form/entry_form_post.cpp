@@ -11,6 +11,7 @@
 #include "screen/form/consequences.h"
 #include "screen/form/entry_form.h"
 #include "screen/form/fitting_plan.h"
+#include "screen/form/service_form.h"
 #include "screen/form/whole_balloon.h"
 #include "words/border.h"
 #include "words/sentences.h"
@@ -113,6 +114,10 @@ std::optional<std::vector<NumberedEntry>> EntryForm::wholeBalloon(const Json& ga
 
 void EntryForm::add(std::vector<NumberedEntry>& written, Entry entry) const {
     if (const auto sheet = house().fleet.sheet(); sheet && m_amends.empty()) {
+        if (auto first = ServiceForm::entersFirst(entry, *sheet)) {
+            first->id = newEntryId();
+            written.push_back({std::move(*first), 0});
+        }
         const auto moves =
             m_writing.kind == kindName<FlightLogged>() ? m_kit.moves() : FittingPlan::movesOf(*sheet, entry);
         for (const auto& move : moves)
@@ -238,7 +243,7 @@ void EntryForm::tell(const std::vector<Problem>& problems) {
 
 std::string EntryForm::keyNaming(const QString& name, bool isBalloon) const {
     if (isBalloon)
-        return "balloon";
+        return m_writing.kind == kindName<BalloonRenamed>() ? "to" : "balloon";
     for (const auto& field : m_fields.fields())
         if (field.key.ends_with("item") && bareName(outward(field.value)) == bareName(outward(name)))
             return field.key;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/form/fitting_plan.h"
 
+#include "screen/desk/item_choices.h"
 #include "screen/form/form_field.h"
-#include "screen/form/item_choices.h"
 #include "words/border.h"
 #include "words/words.h"
 

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/form/flight_kit.h"
 
-#include "screen/form/item_choices.h"
+#include "screen/desk/item_choices.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <algorithm>
@@ -205,6 +206,9 @@ QString FlightKit::question() const {
         asked += tr("Nothing of this kind flies: %1.").arg(lacking.join(QStringLiteral(", ")));
     if (!doubled.isEmpty())
         asked += tr("More than one of it flies: %1.").arg(doubled.join(QStringLiteral(", ")));
+    for (const auto& id : kit())
+        if (const auto* item = m_sheet->item(id); item && item->out)
+            asked += tr("%1 is out of service: %2.").arg(ItemChoices::name(*item), words::said(reasonOf(*item->out)));
     return asked.isEmpty() ? QString() : tr("%1 Is it so?").arg(asked.join(u' '));
 }
 
@@ -272,7 +276,7 @@ std::vector<Choice> FlightKit::offered() const {
     std::vector<Choice> elsewhere;
     for (const auto& item : m_sheet->items())
         if ((!wanted || item.kind == *wanted) && std::ranges::count(flying, item.id) == 0)
-            (item.balloon ? elsewhere : pool).push_back(ItemChoices::of(*m_sheet, item));
+            (item.balloon || item.out ? elsewhere : pool).push_back(ItemChoices::of(*m_sheet, item));
     pool.insert(pool.end(), elsewhere.begin(), elsewhere.end());
     return pool;
 }

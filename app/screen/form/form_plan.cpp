@@ -4,9 +4,10 @@
 #include "registry/likely_flight.h"
 #include "rules/due/defects.h"
 #include "rules/programme/programme.h"
+#include "screen/desk/item_choices.h"
 #include "screen/form/bench_form_plan.h"
 #include "screen/form/form_parts.h"
-#include "screen/form/item_choices.h"
+#include "screen/form/service_form.h"
 #include "screen/form/whole_balloon.h"
 #include "words/border.h"
 #include "words/sentence.h"
@@ -243,6 +244,16 @@ const std::map<std::string_view, Plan>& plans() {
     return plans;
 }
 
+/// Whatever was adopted for anything and is for such an item.
+std::map<RequirementId, const Requirement*> bindingOn(const ItemFacts& item, const std::vector<Adoption>& adoptions) {
+    std::map<RequirementId, const Requirement*> binding;
+    for (const auto& adoption : adoptions)
+        for (const auto& requirement : adoption.programme->requirements)
+            if (binds(requirement, item))
+                binding.emplace(requirement.id, &requirement);
+    return binding;
+}
+
 const Plan* planOf(std::string_view kind) {
     const auto plan = plans().find(kind);
     return plan == plans().end() ? nullptr : &plan->second;
@@ -252,7 +263,9 @@ const Plan* planOf(std::string_view kind) {
 
 std::vector<FormField> FormPlan::fields(std::string_view kind, const FormSubject& subject, const FleetSheet& sheet) {
     const auto* plan = planOf(kind);
-    auto fields = plan ? plan->fields(subject, sheet) : BenchFormPlan::fields(kind, subject, sheet);
+    auto fields = plan                       ? plan->fields(subject, sheet)
+                  : ServiceForm::known(kind) ? ServiceForm::fields(kind, subject, sheet)
+                                             : BenchFormPlan::fields(kind, subject, sheet);
     if (std::ranges::find(fields, "on", &FormField::key) == fields.end())
         fields.insert(fields.begin(), field("on", tr("Day"), Kind::Date, true));
     fields.push_back(field("by", tr("Written by"), Kind::Text, true, tr("you, who write this now")));
@@ -260,10 +273,14 @@ std::vector<FormField> FormPlan::fields(std::string_view kind, const FormSubject
     return fields;
 }
 
-bool FormPlan::known(std::string_view kind) { return planOf(kind) || BenchFormPlan::known(kind); }
+bool FormPlan::known(std::string_view kind) {
+    return planOf(kind) || ServiceForm::known(kind) || BenchFormPlan::known(kind);
+}
 
 QString FormPlan::title(std::string_view kind) {
     const auto* plan = planOf(kind);
+    if (ServiceForm::known(kind))
+        return ServiceForm::title(kind);
     return plan ? tr(plan->title) : BenchFormPlan::title(kind);
 }
 
@@ -274,17 +291,26 @@ QString FormPlan::verb(std::string_view kind) {
 
 std::vector<Choice> FormPlan::balloons(const FleetSheet& sheet) {
     std::vector<Choice> choices;
-    for (const auto& card : sheet.balloons())
-        choices.push_back(
-            {inward(card.balloon.text()), inward(card.balloon.text()), inward(card.title), -1, -1, false});
+    std::vector<Choice> out;
+    for (const auto& card : sheet.balloons()) {
+        const auto why = card.out       ? words::said(reasonOf(*card.out))
+                         : card.renamed ? words::said(reasonOf(*card.renamed))
+                                        : QString();
+        (card.inService() ? choices : out)
+            .push_back({inward(card.balloon.text()), inward(card.balloon.text()),
+                        joined({inward(card.title), why}, QStringLiteral(" · ")), -1, -1, false});
+    }
+    choices.insert(choices.end(), out.begin(), out.end());
     return choices;
 }
 
 std::vector<Choice> FormPlan::items(const FleetSheet& sheet, const std::string& balloon) {
     std::vector<Choice> choices;
     if (balloon.empty()) {
+        std::vector<Choice> out;
         for (const auto& item : sheet.items())
-            choices.push_back(ItemChoices::of(sheet, item));
+            (item.out ? out : choices).push_back(ItemChoices::of(sheet, item));
+        choices.insert(choices.end(), out.begin(), out.end());
         return choices;
     }
     // In the order in which a balloon is told: the envelope first.
@@ -298,6 +324,8 @@ std::vector<Choice> FormPlan::itemsNotOn(const FleetSheet& sheet, const std::str
     std::vector<Choice> pool;
     std::vector<Choice> elsewhere;
     for (const auto& item : sheet.items()) {
+        if (item.out)
+            continue; // back in service first
         if (!item.balloon) {
             pool.push_back(ItemChoices::of(sheet, item));
         } else if (balloon != "*" && item.balloon->text() != balloon) {
@@ -313,6 +341,10 @@ std::vector<Choice> FormPlan::requirements(const FleetSheet& sheet, const std::s
     for (const auto* row : sheet.rowsOf(ItemId(item)))
         if (!isOfTheRecord(*row))
             choices.push_back(plain(inward(row->requirement->id.text()), words::said(row->requirement->title)));
+    // Nothing is due out of service, and yet it may be done.
+    if (const auto* facts = sheet.item(ItemId(item)); facts && facts->out)
+        for (const auto& [id, requirement] : bindingOn(*facts, sheet.adoptions()))
+            choices.push_back(plain(inward(id.text()), words::said(requirement->title)));
     return choices;
 }
 
@@ -335,7 +367,7 @@ std::vector<Choice> FormPlan::poolLike(const FleetSheet& sheet, const std::strin
     std::vector<Choice> pool;
     if (chosen && chosen->kind != ItemKind::Envelope)
         for (const auto& each : sheet.items())
-            if (!each.balloon && each.kind == chosen->kind && each.id != chosen->id)
+            if (!each.balloon && !each.out && each.kind == chosen->kind && each.id != chosen->id)
                 pool.push_back(ItemChoices::of(sheet, each));
     return pool;
 }

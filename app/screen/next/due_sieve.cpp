@@ -43,6 +43,8 @@ public:
           m_times(times) {}
 
     bool passes(const DueRow& row) {
+        if (!m_sieve.mine.holds(row.item->balloon))
+            return false;
         if (m_sieve.balloon && row.item->balloon != m_sieve.balloon)
             return false;
         if (m_sieve.kind && row.item->kind != *m_sieve.kind)

@@ -5,6 +5,7 @@
 /// runs off the GUI thread.
 
 #include "screen/desk/fleet.h"
+#include "screen/desk/mine.h"
 #include "screen/next/group_model.h"
 #include "screen/next/horizon.h"
 
@@ -28,6 +29,7 @@ struct DueSieve {
     Grouping grouping = Grouping::None;
     QString words; ///< each must occur in registration, item, serial, title or source
     DueOrder order = DueOrder::Worst;
+    Mine mine{};
 };
 
 /// How the rows spread over sorts and over the horizon.

@@ -25,7 +25,14 @@ void NextPlace::movedIn() {
     const auto kept = std::ranges::find(groupingNames, house().habits.grouping());
     if (kept != groupingNames.end())
         m_sieve.grouping = static_cast<Grouping>(kept - groupingNames.begin());
+    m_sieve.mine = house().habits.looked();
     connect(&house().fleet, &Fleet::listed, this, &NextPlace::look);
+    connect(&house().habits, &Habits::mineChanged, this, [this] {
+        if (m_sieve.mine == house().habits.looked())
+            return;
+        m_sieve.mine = house().habits.looked();
+        changeFilter();
+    });
     look();
 }
 
@@ -143,6 +150,7 @@ void NextPlace::clearFilters() {
     DueSieve all;
     all.order = m_sieve.order;
     all.grouping = m_sieve.grouping;
+    all.mine = m_sieve.mine;
     m_sieve = std::move(all);
     changeFilter();
 }
@@ -231,8 +239,9 @@ QString NextPlace::binText() const {
 void NextPlace::showChoices(const FleetSheet& sheet) {
     std::vector<Choice> balloons{{{}, tr("every balloon"), {}, -1, -1, !m_sieve.balloon}};
     for (const auto& card : sheet.balloons())
-        balloons.push_back({inward(card.balloon.text()), inward(card.balloon.text()), inward(card.title), -1, -1,
-                            m_sieve.balloon == card.balloon});
+        if (card.inService() && m_sieve.mine.holds(card.balloon))
+            balloons.push_back({inward(card.balloon.text()), inward(card.balloon.text()), inward(card.title), -1, -1,
+                                m_sieve.balloon == card.balloon});
     m_balloons.show(std::move(balloons));
 
     std::set<ItemKind> present;

@@ -82,6 +82,17 @@ ReasonLine cannotSayLine(const ItemFacts& item) {
     return line;
 }
 
+ReasonLine outLine(const ItemFacts& item) {
+    auto line = unknownLine();
+    line.item = inward(item.id.text());
+    line.word = ReasonModel::tr("Out of service");
+    line.title = capitalised(ReasonModel::tr("%1 %2").arg(Words::kind(item.kind), line.item));
+    line.text = capitalised(words::said(reasonOf(*item.out)) + u'.');
+    line.source = ReasonModel::tr("What the record says of its state.");
+    line.mend = ReasonModel::tr("Fly another, or put it back in service from its page.");
+    return line;
+}
+
 ReasonLine unreadLine(const Question& question) {
     auto line = unknownLine();
     line.word = ReasonModel::tr("Cannot be said");
@@ -133,12 +144,15 @@ ReasonLine reasonLine(const RigUpReason& reason, const PlannedFlight& flight) {
         return incompleteLine(reason);
     if (reason.kind == RigUpReason::Kind::CannotSay)
         return cannotSayLine(*reason.item);
+    if (reason.kind == RigUpReason::Kind::OutOfService)
+        return outLine(*reason.item);
     if (reason.kind == RigUpReason::Kind::Unread)
         return unreadLine(*reason.unread);
     auto line = lineOf(*reason.row);
     switch (reason.kind) {
     case RigUpReason::Kind::Incomplete:
     case RigUpReason::Kind::CannotSay:
+    case RigUpReason::Kind::OutOfService:
     case RigUpReason::Kind::Unread:
     case RigUpReason::Kind::Standing:
         line.text = stateText(*reason.row);

@@ -37,6 +37,11 @@ bool says(const ItemFacts& item, const QStringList& words) {
 
 void RigUpCheck::movedIn() {
     connect(&house().fleet, &Fleet::changed, this, &RigUpCheck::look);
+    connect(&house().habits, &Habits::mineChanged, this, [this] {
+        showBalloons();
+        showItems();
+        emit kitChanged();
+    });
     look();
 }
 
@@ -132,6 +137,8 @@ Choice RigUpCheck::choiceOf(const ItemFacts& item) const {
     if (item.type)
         detail += inward(*item.type);
     detail += item.balloon ? inward(item.balloon->text()) : tr("in the pool");
+    if (item.out)
+        detail += words::said(reasonOf(*item.out));
     const auto name = inward(item.id.text());
     return {name,
             name,
@@ -154,11 +161,13 @@ void RigUpCheck::showItems() {
         }
     };
     const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
+    const auto mine = house().habits.looked();
     std::vector<Offer> offers;
     for (const auto& item : m_sheet->items()) {
         const bool found = !words.isEmpty() && says(item, words);
         const bool chosen = m_kit.contains(item.id);
-        if (found || chosen || words.isEmpty())
+        const bool offered = !item.out && (!item.balloon || mine.holds(item.balloon)); // the pool is for all
+        if (found || chosen || (words.isEmpty() && offered))
             offers.push_back({!words.isEmpty() && !found, !chosen, &item});
     }
     const auto shown = std::min(offers.size(), m_kit.size() + mostOffered);
@@ -175,9 +184,11 @@ void RigUpCheck::showBalloons() {
     if (!m_sheet)
         return;
     std::vector<Choice> balloons;
+    const auto mine = house().habits.looked();
     for (const auto& card : m_sheet->balloons())
-        balloons.push_back({inward(card.balloon.text()), inward(card.balloon.text()), inward(card.title), -1, -1,
-                            m_balloon == inward(card.balloon.text())});
+        if (card.inService() && mine.holds(card.balloon))
+            balloons.push_back({inward(card.balloon.text()), inward(card.balloon.text()), inward(card.title), -1, -1,
+                                m_balloon == inward(card.balloon.text())});
     m_balloons.show(std::move(balloons));
 }
 

@@ -138,6 +138,12 @@ Sources sourcesOf(EntryFault fault) {
     case EntryFault::OtherInWords:
         return {QT_TRANSLATE_NOOP("Problem", "why the line does not apply is not said"),
                 QT_TRANSLATE_NOOP("Problem", "say it in the finding, in words")};
+    case EntryFault::BuyerWithoutSale:
+        return {QT_TRANSLATE_NOOP("Problem", "to whom it went, but it is not sold"),
+                QT_TRANSLATE_NOOP("Problem", "leave the key out, or write \"state\": \"sold\"")};
+    case EntryFault::SameRegistration:
+        return {QT_TRANSLATE_NOOP("Problem", "the registration that it has already"),
+                QT_TRANSLATE_NOOP("Problem", "name the new registration")};
     case EntryFault::NotUtf8:
         return {QT_TRANSLATE_NOOP("Problem", "a text of this entry is not UTF-8"),
                 QT_TRANSLATE_NOOP("Problem", "write it again, in UTF-8")};

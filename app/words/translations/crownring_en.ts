@@ -214,6 +214,30 @@
     </message>
 </context>
 <context>
+    <name>ServiceForm</name>
+    <message numerus="yes">
+        <source>From %1 on nothing is asked of %2: %n requirements leave the lists.</source>
+        <translation>
+            <numerusform>From %1 on nothing is asked of %2: %n requirement leaves the lists.</numerusform>
+            <numerusform>From %1 on nothing is asked of %2: %n requirements leave the lists.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and the %n items fitted to it</source>
+        <translation>
+            <numerusform>%1 and the %n item fitted to it</numerusform>
+            <numerusform>%1 and the %n items fitted to it</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n items go over to %1, each with its own clock and history.</source>
+        <translation>
+            <numerusform>%n item goes over to %1, with its own clock and history.</numerusform>
+            <numerusform>%n items go over to %1, each with its own clock and history.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>crownring::screen::BalloonModel</name>
     <message numerus="yes">
         <source>logged for the registration %1 in %n flights</source>
@@ -278,6 +302,16 @@
         <translation>
             <numerusform>The one entry is as it was written, but what was computed from it is not: %1.</numerusform>
             <numerusform>All %n entries are as they were written, but what was computed from them is not: %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>crownring::screen::SubjectPage</name>
+    <message numerus="yes">
+        <source>%1: %2, %n flights logged for it</source>
+        <translation>
+            <numerusform>%1: %2, %n flight logged for it</numerusform>
+            <numerusform>%1: %2, %n flights logged for it</numerusform>
         </translation>
     </message>
 </context>

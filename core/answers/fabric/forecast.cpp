@@ -100,7 +100,7 @@ std::optional<CivilDate> Ahead::dayAfter(Hours more) const {
 
 Result<Ahead> aheadOf(Books& books, const ItemId& envelope, CivilDate on) {
     const auto pace = paceOfItem(books, envelope, on);
-    const auto list = due(books, {std::nullopt, {envelope}}, on);
+    const auto list = due(books, {std::nullopt, {envelope}}, on, Outside::AsInService);
     if (!pace || !list)
         return tl::unexpected(pace ? list.error() : pace.error());
     Ahead ahead;

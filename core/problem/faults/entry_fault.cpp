@@ -97,6 +97,10 @@ FaultRow rowOf(EntryFault fault) {
         return {"page-of-not-asked", Code::BadValue};
     case EntryFault::OtherInWords:
         return {"other-in-words", Code::BadValue};
+    case EntryFault::BuyerWithoutSale:
+        return {"buyer-without-sale", Code::BadValue};
+    case EntryFault::SameRegistration:
+        return {"same-registration", Code::BadValue};
     case EntryFault::NotUtf8:
         return {"not-utf8", Code::BadValue};
     case EntryFault::NotReadAgain:

@@ -12,6 +12,7 @@
 #include "record/kinds/items.h"
 #include "record/kinds/programmes.h"
 #include "record/kinds/readings.h"
+#include "record/kinds/service.h"
 #include "record/kinds/shop.h"
 #include "record/kinds/subject.h"
 
@@ -30,11 +31,11 @@ template <class... Kinds>
 using OneOf = std::variant<Stated<Kinds>...>;
 
 /// What an entry says. New kinds stand at the end.
-using Body =
-    OneOf<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightLogged, RequirementDone, ProgrammeAdopted,
-          ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened, LineSettled, DefectFound,
-          DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed, PersonEntitled, TesterCalibrated,
-          TypeDescribed, LimitStated, ChecklistAdopted, FabricStated, ReleaseRevoked>;
+using Body = OneOf<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightLogged, RequirementDone,
+                   ProgrammeAdopted, ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened,
+                   LineSettled, DefectFound, DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed,
+                   PersonEntitled, TesterCalibrated, TypeDescribed, LimitStated, ChecklistAdopted, FabricStated,
+                   ReleaseRevoked, ItemState, BalloonState, BalloonRenamed>;
 
 /// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
 template <class Ask>

@@ -29,11 +29,15 @@ std::size_t mostRows(const std::vector<const RequirementSet*>& sets) {
     return most;
 }
 
-void assessAll(DueList& list, const std::vector<const RequirementSet*>& sets,
-               const std::vector<std::string>& flownFor) {
+bool isLeftOut(const ItemFacts& item, Outside outside) { return item.out && outside == Outside::LeftOut; }
+
+void assessAll(DueList& list, const std::vector<const RequirementSet*>& sets, const std::vector<std::string>& flownFor,
+               Outside outside) {
     list.rows.reserve(mostRows(sets));
     for (std::size_t i = 0; i < sets.size(); ++i) {
         const auto& item = list.items[i];
+        if (isLeftOut(item, outside))
+            continue;
         for (const auto& [requirement, programme] : sets[i]->all())
             if (binds(*requirement, item))
                 list.rows.push_back({&item, requirement, programme,
@@ -41,8 +45,10 @@ void assessAll(DueList& list, const std::vector<const RequirementSet*>& sets,
     }
 }
 
-void addWhatTheRecordAsks(DueList& list, const FabricMarks& fabric) {
+void addWhatTheRecordAsks(DueList& list, const FabricMarks& fabric, Outside outside) {
     for (const auto& item : list.items) {
+        if (isLeftOut(item, outside))
+            continue;
         for (const auto& open : openDefects(item))
             list.rows.push_back({&item, &list.own.emplace_back(defectRequirement(open, item, list.on)),
                                  &defectProgramme(), assessDefect(open, item, list.on, list.memory.get())});
@@ -82,14 +88,14 @@ bool isOfTheRecord(const DueRow& row) {
 }
 
 DueList dueList(std::vector<ItemFacts> items, const FabricMarks& fabric, Obligations obligations, CivilDate on,
-                const FlyingAs& flyingAs) {
+                const FlyingAs& flyingAs, Outside outside) {
     DueList list;
     list.on = on;
     list.items = std::move(items);
     list.obligations = std::make_unique<Obligations>(std::move(obligations));
     const auto sets = setsOf(list.items, *list.obligations, flyingAs.balloon);
-    assessAll(list, sets, flyingAs.operations);
-    addWhatTheRecordAsks(list, fabric);
+    assessAll(list, sets, flyingAs.operations, outside);
+    addWhatTheRecordAsks(list, fabric, outside);
     sortRows(list.rows, DueOrder(list.items, sets, list.own));
     return list;
 }

@@ -58,11 +58,17 @@ struct FlyingAs {
     std::vector<std::string> operations;
 };
 
+/// What is due on what is out of service.
+enum class Outside {
+    LeftOut,     ///< nothing, as long as it is
+    AsInService, ///< what would be due if it were in service
+};
+
 /// Worst first: spent, lapsed, unproven, tolerance, nearing, clear, closed, and after all of them the rows that the
 /// operation does not call for. Equal standings by the smaller share left (where there is none, first; among clear ones
 /// last), then item, requirement.
 [[nodiscard]] DueList dueList(std::vector<ItemFacts> items, const FabricMarks& fabric, Obligations obligations,
-                              CivilDate on, const FlyingAs& flyingAs = {});
+                              CivilDate on, const FlyingAs& flyingAs = {}, Outside outside = Outside::AsInService);
 
 /// An open defect, or readings of fabric: nothing that could be written down as done.
 [[nodiscard]] bool isOfTheRecord(const DueRow& row);

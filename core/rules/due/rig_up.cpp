@@ -134,6 +134,9 @@ RigUp rigUp(const DueList& kit, const PlannedFlight& flight) {
     auto answer = rigUp(kit.rows, flight);
     askWhole(kit, answer.reasons);
     for (const auto& item : kit.items)
+        if (item.out)
+            answer.reasons.push_back({.kind = RigUpReason::Kind::OutOfService, .item = &item});
+    for (const auto& item : kit.items)
         if (std::ranges::find(parts, item.kind) != parts.end() && !isBound(kit, item))
             answer.reasons.push_back({.kind = RigUpReason::Kind::CannotSay, .item = &item});
     answer.mayFly = answer.reasons.empty();

@@ -36,7 +36,8 @@ ItemProjection::ItemProjection(const Connection& connection, Names& names, Fligh
                                " WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_dropQuestions(connection, "DELETE FROM question WHERE sort = ? AND subject_no = ?"),
       m_putQuestion(connection, "INSERT INTO question (sort, subject_no, at, entry_id, kind, detail)"
-                                " VALUES (?, ?, ?, ?, ?, ?)") {}
+                                " VALUES (?, ?, ?, ?, ?, ?)"),
+      m_renamed(connection, "SELECT at, entry_id, balloon_no, to_no FROM renaming ORDER BY at, entry_id") {}
 
 void ItemProjection::refreshItem(std::int64_t item) {
     std::vector<Question> questions;
@@ -102,7 +103,7 @@ void ItemProjection::settleStays(std::int64_t item, const std::optional<Standing
         mark.place = m_marks.read<std::string>();
         marks.push_back(std::move(mark));
     }
-    auto found = whereabouts(ItemId(m_names.text(item)), marks);
+    auto found = whereabouts(ItemId(m_names.text(item)), marks, renamings());
     std::move(found.questions.begin(), found.questions.end(), std::back_inserter(questions));
 
     m_dropStays.run(item);
@@ -124,6 +125,22 @@ void ItemProjection::settleStays(std::int64_t item, const std::optional<Standing
         m_putStay.run(item, stay.from.at.minutes(), stay.from.id, untilAt, untilId, balloon, stay.place, in.minutes,
                       in.landings, in.inflations, out.minutes, out.landings, out.inflations);
     }
+}
+
+const std::vector<Renaming>& ItemProjection::renamings() {
+    if (m_renamings)
+        return *m_renamings;
+    m_renamings.emplace();
+    m_renamed.run();
+    while (m_renamed.next()) {
+        Renaming each;
+        each.stamp.at = m_renamed.read<Moment>();
+        each.stamp.id = m_renamed.read<EntryId>();
+        each.from = Registration(m_names.read(m_renamed));
+        each.to = Registration(m_names.read(m_renamed));
+        m_renamings->push_back(std::move(each));
+    }
+    return *m_renamings;
 }
 
 bool ItemProjection::isSpokenOf(std::int64_t item) {

@@ -21,6 +21,8 @@ public:
     /// @pre the flight totals are settled
     void refreshItem(std::int64_t item);
     void refreshBalloon(std::int64_t balloon);
+    /// After one came or went, here or elsewhere.
+    void forgetRenamings() { m_renamings.reset(); }
 
 private:
     struct Standing {
@@ -30,6 +32,7 @@ private:
     std::optional<Standing> settleEntered(std::int64_t item, std::vector<Question>& questions);
     void settleStays(std::int64_t item, const std::optional<Standing>& entered, std::vector<Question>& questions);
     void settleDone(std::int64_t item, const std::optional<Standing>& entered, std::vector<Question>& questions);
+    const std::vector<Renaming>& renamings();
     bool isSpokenOf(std::int64_t item);
     void write(int sort, std::int64_t subject, const std::vector<Question>& questions);
 
@@ -48,6 +51,8 @@ private:
     Statement m_settleDone;
     Statement m_dropQuestions;
     Statement m_putQuestion;
+    Statement m_renamed;
+    std::optional<std::vector<Renaming>> m_renamings;
 };
 
 }

@@ -23,6 +23,10 @@ struct Kept<DefectMark::Kind> {
     static constexpr int first = 0, last = static_cast<int>(DefectMark::Kind::Cleared);
 };
 template <>
+struct Kept<ServiceState> {
+    static constexpr int first = 0, last = serviceStateCount - 1;
+};
+template <>
 struct Kept<Severity> {
     static constexpr int first = 0, last = severityCount - 1;
 };

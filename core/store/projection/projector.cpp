@@ -73,6 +73,13 @@ Projector::Projector(const Connection& connection, Names& names)
       m_dropUnread(connection, "DELETE FROM question WHERE sort = ? AND subject_no = ?"),
       m_putUnread(connection, "INSERT INTO question (sort, subject_no, at, entry_id, kind, detail)"
                               " VALUES (?, ?, ?, ?, ?, ?)"),
+      m_putService(connection, "INSERT INTO service (sort, subject_no, at, entry_id, state, buyer)"
+                               " VALUES (?, ?, ?, ?, ?, ?)"),
+      m_dropService(connection, "DELETE FROM service WHERE sort = ? AND subject_no = ? AND at = ? AND entry_id = ?"),
+      m_putRenaming(connection, "INSERT INTO renaming (balloon_no, at, entry_id, to_no) VALUES (?, ?, ?, ?)"),
+      m_dropRenaming(connection, "DELETE FROM renaming WHERE balloon_no = ? AND at = ? AND entry_id = ?"),
+      m_formerly(connection, "SELECT balloon_no FROM renaming WHERE to_no = ?"),
+      m_everOn(connection, "SELECT DISTINCT item_no FROM fitting WHERE balloon_no = ?"),
       m_under(connection,
               "SELECT DISTINCT s.item_no FROM stay s WHERE s.balloon_no = ? AND (s.until_at IS NULL OR s.until_at >= ?)"
               " AND (s.from_at >= ? OR s.until_at IS NOT NULL"
@@ -212,6 +219,19 @@ struct Projector::Put {
         to.m_putMark.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(body.defect), static_cast<int>(kind),
                          static_cast<int>(severity), what, day, untilMinutes, reading);
     }
+    void operator()(const ItemState& body) const { state(Subject::Item, to.item(body.item), body); }
+    void operator()(const BalloonState& body) const { state(Subject::Balloon, to.balloon(body.balloon), body); }
+    template <class Stated>
+    void state(Subject sort, std::int64_t number, const Stated& body) const {
+        to.touch(Touch::Of::Service);
+        to.m_putService.run(static_cast<int>(sort), number, at, entry.id, static_cast<int>(body.state), body.to);
+    }
+    void operator()(const BalloonRenamed& body) const {
+        const auto balloon = to.balloon(body.balloon);
+        to.touch(Touch::Of::Service);
+        to.m_putRenaming.run(balloon, at, entry.id, to.balloon(body.to));
+        to.touchItemsOf(balloon);
+    }
     template <WithoutRows Told>
     void operator()(const Told&) const {}
 };
@@ -262,6 +282,18 @@ struct Projector::TakeAway {
     void operator()(const DefectFound& body) const { from.m_dropMark.run(from.item(body.item), at, entry.id); }
     void operator()(const DefectDeferred& body) const { from.m_dropMark.run(from.item(body.item), at, entry.id); }
     void operator()(const DefectCleared& body) const { from.m_dropMark.run(from.item(body.item), at, entry.id); }
+    void operator()(const ItemState& body) const { state(Subject::Item, from.item(body.item)); }
+    void operator()(const BalloonState& body) const { state(Subject::Balloon, from.balloon(body.balloon)); }
+    void state(Subject sort, std::int64_t number) const {
+        from.touch(Touch::Of::Service);
+        from.m_dropService.run(static_cast<int>(sort), number, at, entry.id);
+    }
+    void operator()(const BalloonRenamed& body) const {
+        const auto balloon = from.balloon(body.balloon);
+        from.touch(Touch::Of::Service);
+        from.m_dropRenaming.run(balloon, at, entry.id);
+        from.touchItemsOf(balloon);
+    }
     template <WithoutRows Told>
     void operator()(const Told&) const {}
 };
@@ -304,6 +336,26 @@ void Projector::touchItemsUnder(const FlightTotals::Change& change) {
         touch(Touch::Of::Item, each);
 }
 
+void Projector::touchItemsOf(std::int64_t balloon) {
+    m_items.forgetRenamings();
+    std::set<std::int64_t> names{balloon};
+    std::vector<std::int64_t> open{balloon};
+    std::set<std::int64_t> items;
+    while (!open.empty()) {
+        const auto name = open.back();
+        open.pop_back();
+        m_everOn.run(name);
+        while (m_everOn.next())
+            items.insert(m_everOn.read<std::int64_t>());
+        m_formerly.run(name);
+        while (m_formerly.next())
+            if (const auto former = m_formerly.read<std::int64_t>(); names.insert(former).second)
+                open.push_back(former);
+    }
+    for (const auto item : items)
+        touch(Touch::Of::Item, item);
+}
+
 std::set<Touch> Projector::settle() {
     for (const auto& change : m_totals.settle())
         touchItemsUnder(change);
@@ -318,11 +370,11 @@ std::set<Touch> Projector::settle() {
 }
 
 std::span<const std::string_view> Projector::tables() {
-    static constexpr std::array<std::string_view, 20> tables{
+    static constexpr std::array<std::string_view, 22> tables{
         "amendment",  "item_entered", "balloon_entered", "fitting", "stay",        "flight",
         "kit_flight", "done",         "occurrence",      "reading", "repair",      "fabric_stated",
         "adoption",   "question",     "idle_correction", "told",    "defect_mark", "closing",
-        "revocation", "flown"};
+        "revocation", "flown",        "service",         "renaming"};
     return tables;
 }
 
@@ -336,6 +388,7 @@ void Projector::clear() {
 
 void Projector::forget() {
     m_totals.forget();
+    m_items.forgetRenamings();
     m_touched.clear();
     m_enteredBalloons.clear();
     m_remaking = false;

@@ -14,7 +14,7 @@ namespace crownring {
 
 /// What a transaction changes of what answers rest on.
 struct Touch {
-    enum class Of { Item, Balloon, Adoptions, Types };
+    enum class Of { Item, Balloon, Adoptions, Types, Service };
     Of of = Of::Item;
     std::int64_t subject = 0; ///< number of the item or balloon
 
@@ -58,6 +58,8 @@ private:
     /// Puts it into the list of each thing that the entry is about, or takes it out.
     void note(Statement& statement, const Entry& entry);
     void touchItemsUnder(const FlightTotals::Change& change);
+    /// All that may have been on a balloon, under this registration or one before it.
+    void touchItemsOf(std::int64_t balloon);
 
     void touch(Touch::Of of, std::int64_t subject = 0);
     /// Whose accomplishments stand under it.
@@ -86,6 +88,7 @@ private:
     Statement m_putAdoption, m_dropAdoption;
     Statement m_dropIdle, m_putIdle;
     Statement m_dropUnread, m_putUnread;
+    Statement m_putService, m_dropService, m_putRenaming, m_dropRenaming, m_formerly, m_everOn;
     Statement m_under, m_releasedBy;
 };
 

@@ -14,10 +14,11 @@ enum class Part {
     Balloon,   ///< what it brings to the items on it
     Adoptions, ///< all of them
     Types,     ///< what is stated of types, all of it
+    Service,   ///< what is out of service and what was renamed, all of it
 };
 template <>
 struct Kept<Part> {
-    static constexpr int first = static_cast<int>(Part::Facts), last = static_cast<int>(Part::Types);
+    static constexpr int first = static_cast<int>(Part::Facts), last = static_cast<int>(Part::Service);
 };
 
 struct Account {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/queries/balloon_reader.h"
 
+#include <algorithm>
 #include <unordered_map>
 
 namespace crownring {
@@ -13,6 +14,22 @@ Usage usageFrom(Statement& row) {
     use.landings = row.read<Landings>();
     use.inflations = row.read<Inflations>();
     return use;
+}
+
+/// What each was called before and is called since; one that took its former registration back has it again.
+void noteNames(std::vector<BalloonCard>& cards, const std::vector<Renaming>& renamings) {
+    const auto cardOf = [&](const Registration& balloon) -> BalloonCard* {
+        const auto at = std::ranges::lower_bound(cards, balloon, {}, &BalloonCard::balloon);
+        return at == cards.end() || at->balloon != balloon ? nullptr : &*at;
+    };
+    for (const auto& renaming : renamings) {
+        if (auto* former = cardOf(renaming.from))
+            former->renamed = renaming;
+        if (auto* taken = cardOf(renaming.to)) {
+            taken->before = renaming;
+            taken->renamed.reset();
+        }
+    }
 }
 
 }
@@ -29,7 +46,8 @@ BalloonReader::BalloonReader(const Connection& connection)
       m_fitted(connection, "SELECT item_no FROM stay WHERE balloon_no = ? AND from_at < ?"
                            " AND (until_at IS NULL OR until_at >= ?) ORDER BY item_no"),
       m_flights(connection, "SELECT at, entry_id, timed, minutes, landings, inflations FROM flight"
-                            " WHERE balloon_no = ? AND at >= ? AND at < ? ORDER BY at, entry_id") {}
+                            " WHERE balloon_no = ? AND at >= ? AND at < ? ORDER BY at, entry_id"),
+      m_service(connection) {}
 
 std::vector<BalloonCard> BalloonReader::cards(CivilDate on) {
     const auto end = Moment::endOf(on).minutes();
@@ -60,6 +78,10 @@ std::vector<BalloonCard> BalloonReader::cards(CivilDate on) {
             card->flown = usageFrom(m_flown);
             card->lastFlight = m_flown.read<Moment>().on();
         }
+    for (auto& [number, out] : m_service.allOut(Subject::Balloon, Moment::endOf(on)))
+        if (auto* card = cardOf(number))
+            card->out = std::move(out);
+    noteNames(cards, m_service.renamings(Moment::endOf(on)));
     return cards;
 }
 

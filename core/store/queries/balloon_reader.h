@@ -4,7 +4,7 @@
 /// Reads balloons: what is said of each, what is fitted to it, what it flew.
 
 #include "registry/books.h"
-#include "store/connection/statement.h"
+#include "store/queries/service_reader.h"
 
 #include <vector>
 
@@ -24,6 +24,7 @@ public:
 
 private:
     Statement m_entered, m_fittings, m_flown, m_fitted, m_flights;
+    ServiceReader m_service;
 };
 
 }

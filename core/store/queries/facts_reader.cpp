@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <iterator>
 #include <unordered_map>
+#include <utility>
 
 namespace crownring {
 
@@ -78,7 +79,8 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
                                    "SELECT item_no, at, entry_id, defect_no, mark, severity, what, until_day,"
                                    " until_minutes, reading_id FROM defect_mark WHERE 1 = 1",
                                    "item_no", " ORDER BY item_no, at, entry_id")
-                                .c_str()) {}
+                                .c_str()),
+      m_service(connection) {}
 
 template <class... Values>
 void FactsReader::run(Statement& statement, std::optional<std::int64_t> item, const Values&... values) {
@@ -107,6 +109,9 @@ std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_
     readEvents(end, item);
     readDefects(end, item);
     readOperations(on);
+    readService(end);
+    if (!std::exchange(m_serviceRead, true))
+        m_accounts.push_back(m_service.account());
     m_accounts.push_back({Part::Facts, item.value_or(Account::all), m_tally});
     std::vector<ItemFacts> facts;
     facts.reserve(m_working.size());
@@ -120,6 +125,7 @@ std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_
 void FactsReader::startOver() {
     m_balloons.begin();
     m_balloonsRead.clear();
+    m_serviceRead = false;
     m_releases.clear();
 }
 
@@ -329,6 +335,26 @@ void FactsReader::readOperations(CivilDate on) {
     for (auto& working : m_working)
         if (const auto* operations = m_balloons.operations(working.balloon, on))
             working.facts.operations = *operations;
+}
+
+/// An item is out of service by itself, or with the balloon that it is on.
+void FactsReader::readService(Moment end) {
+    using Out = std::unordered_map<std::int64_t, OutOfService>;
+    const auto items = m_one ? Out() : m_service.allOut(Subject::Item, end);
+    const auto balloons = m_one ? Out() : m_service.allOut(Subject::Balloon, end);
+    const auto among = [](const Out& out, std::int64_t number) {
+        const auto found = out.find(number);
+        return found == out.end() ? std::nullopt : std::optional(found->second);
+    };
+    for (auto& working : m_working) {
+        auto& out = working.facts.out;
+        out = m_one ? m_service.outOf(Subject::Item, working.item, end) : among(items, working.item);
+        if (out || working.balloon == 0)
+            continue;
+        out = m_one ? m_service.outOf(Subject::Balloon, working.balloon, end) : among(balloons, working.balloon);
+        if (out)
+            out->with = working.facts.balloon;
+    }
 }
 
 void FactsReader::finishClock(Working& working, Moment end) {

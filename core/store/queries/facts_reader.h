@@ -8,6 +8,7 @@
 #include "store/projection/counted_use.h"
 #include "store/queries/account.h"
 #include "store/queries/balloon_facts.h"
+#include "store/queries/service_reader.h"
 
 #include <string>
 #include <unordered_map>
@@ -56,6 +57,7 @@ private:
     void readEvents(Moment end, std::optional<std::int64_t> item);
     void readDefects(Moment end, std::optional<std::int64_t> item);
     void readOperations(CivilDate on);
+    void readService(Moment end);
     void finishClock(Working& working, Moment end);
     template <class... Values>
     void run(Statement& statement, std::optional<std::int64_t> item, const Values&... values);
@@ -65,10 +67,12 @@ private:
     BalloonFacts m_balloons;
     bool m_one;
     Statement m_items, m_stays, m_kits, m_done, m_closings, m_revocations, m_events, m_defects;
+    ServiceReader m_service;
     std::vector<Working> m_working;
     Tally m_tally;
     std::vector<Account> m_accounts;
     std::unordered_set<std::int64_t> m_balloonsRead;
+    bool m_serviceRead = false;
     std::unordered_map<std::string, Release> m_releases; ///< by inspection
 };
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/queries/question_reader.h"
 
+#include <iterator>
+
 namespace crownring {
 
 namespace {
@@ -32,12 +34,15 @@ QuestionReader::QuestionReader(const Connection& connection)
                " JOIN name r ON r.name_no = d.requirement_no WHERE d.paper = 0 AND (d.ref IS NULL OR NOT EXISTS"
                " (SELECT 1 FROM closing c WHERE c.inspection = d.ref AND c.outcome = 0)) AND NOT EXISTS"
                " (SELECT 1 FROM done l WHERE l.item_no = d.item_no AND l.requirement_no = d.requirement_no"
-               " AND (l.at, l.entry_id) > (d.at, d.entry_id)) ORDER BY d.at, d.entry_id") {}
+               " AND (l.at, l.entry_id) > (d.at, d.entry_id)) ORDER BY d.at, d.entry_id"),
+      m_service(connection) {}
 
 std::vector<Question> QuestionReader::all() {
     auto questions = questionsFrom(m_all.run());
     readIdle(questions);
     readStated(questions);
+    auto flown = m_service.flownOut();
+    std::move(flown.begin(), flown.end(), std::back_inserter(questions));
     return questions;
 }
 

@@ -3,7 +3,7 @@
 
 /// Reads the open questions of the record. Why an entry cannot be read stands in no table; who has the journal says it.
 
-#include "store/projection/kept.h"
+#include "store/queries/service_reader.h"
 
 #include <vector>
 
@@ -13,7 +13,7 @@ class QuestionReader {
 public:
     explicit QuestionReader(const Connection& connection);
 
-    /// By stamp; then the corrections that are left out, and what is only stated.
+    /// By stamp; then the corrections that are left out, what is only stated, and what flew while out of service.
     [[nodiscard]] std::vector<Question> all();
     /// Those about entries that cannot be read.
     [[nodiscard]] std::vector<Question> unreadable();
@@ -23,6 +23,7 @@ private:
     void readStated(std::vector<Question>& questions);
 
     Statement m_all, m_unreadable, m_idle, m_stated;
+    ServiceReader m_service;
 };
 
 }

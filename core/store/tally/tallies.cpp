@@ -5,7 +5,7 @@ namespace crownring {
 
 Tallies::Tallies(const Connection& connection, Names& names, FlightTotals& totals)
     : m_names(names), m_facts(connection, names, totals, true), m_fabric(connection, names),
-      m_balloons(connection, names, totals, true), m_adoptions(connection), m_told(connection),
+      m_balloons(connection, names, totals, true), m_adoptions(connection), m_told(connection), m_service(connection),
       m_kept(connection, "SELECT row_count, row_sum FROM tally WHERE part = ? AND subject_no = ?"),
       m_drop(connection, "DELETE FROM tally WHERE part = ? AND subject_no = ?"),
       m_put(connection, "INSERT INTO tally (part, subject_no, row_count, row_sum) VALUES (?, ?, ?, ?)"),
@@ -75,6 +75,8 @@ std::vector<Account> Tallies::read(const Touch& touch) {
         return {m_adoptions.count()};
     case Touch::Of::Types:
         return {m_told.accountOfTypes()};
+    case Touch::Of::Service:
+        return {m_service.account()};
     }
     return {};
 }
@@ -101,7 +103,7 @@ void Tallies::settle(const std::set<Touch>& touched) {
 }
 
 std::vector<Touch> Tallies::everything() {
-    std::vector<Touch> all{{Touch::Of::Adoptions, 0}, {Touch::Of::Types, 0}};
+    std::vector<Touch> all{{Touch::Of::Adoptions, 0}, {Touch::Of::Types, 0}, {Touch::Of::Service, 0}};
     for (const auto& [subject, of] :
          {std::pair{Subject::Item, Touch::Of::Item}, std::pair{Subject::Balloon, Touch::Of::Balloon}}) {
         m_subjects.run(static_cast<int>(subject));

@@ -47,6 +47,7 @@ private:
     BalloonFacts m_balloons;
     AdoptionReader m_adoptions;
     ToldReader m_told;
+    ServiceReader m_service;
     Statement m_kept, m_drop, m_put, m_clear, m_subjects, m_lastFlight;
 };
 

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "screen/form/item_choices.h"
+#include "screen/desk/item_choices.h"
 
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 namespace crownring::screen {
@@ -17,7 +18,9 @@ Choice ItemChoices::of(const FleetSheet& sheet, const ItemFacts& item) {
                        : item.place.empty() ? tr("on %1").arg(inward(item.balloon->text()))
                                             : tr("on %1, %2").arg(inward(item.balloon->text()), inward(item.place));
     const auto* worst = sheet.worstOf(item.id);
-    const auto standing = worst ? Words::standing(worst->state) : QString();
+    const auto standing = item.out ? words::said(reasonOf(*item.out))
+                          : worst  ? Words::standing(worst->state)
+                                   : QString();
     Choice choice;
     choice.value = inward(item.id.text());
     choice.label = name(item);

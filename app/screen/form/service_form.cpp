@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/form/service_form.h"
+
+#include "screen/desk/item_choices.h"
+#include "screen/form/form_fields.h"
+#include "screen/form/form_parts.h"
+#include "words/border.h"
+#include "words/sentence.h"
+#include "words/words.h"
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+using Kind = FormField::Kind;
+
+bool isRenaming(std::string_view kind) { return kind == kindName<BalloonRenamed>(); }
+bool isOfItem(std::string_view kind) { return kind == kindName<ItemState>(); }
+
+FormField subjectField(const char* key, const QString& label, std::vector<Choice> choices, const std::string& value) {
+    auto made = plannedField(key, label, Kind::Choice, true);
+    made.choices = std::move(choices);
+    made.value = inward(value);
+    return made;
+}
+
+}
+
+bool ServiceForm::known(std::string_view kind) {
+    return isOfItem(kind) || isRenaming(kind) || kind == kindName<BalloonState>();
+}
+
+std::vector<FormField> ServiceForm::fields(std::string_view kind, const FormSubject& subject, const FleetSheet& sheet) {
+    if (!known(kind))
+        return {};
+    std::vector<FormField> fields;
+    if (isOfItem(kind))
+        fields.push_back(subjectField("item", tr("Item"), FormPlan::items(sheet, {}), subject.item));
+    else
+        fields.push_back(subjectField("balloon", tr("Balloon"), FormPlan::balloons(sheet), subject.balloon));
+    if (isRenaming(kind)) {
+        fields.push_back(plannedField("to", tr("New registration"), Kind::Text, true));
+    } else {
+        auto state = plannedField("state", tr("From then on it is"), Kind::OneOf, true);
+        for (int each = 0; each < serviceStateCount; ++each)
+            state.choices.push_back(plainChoice(inward(serviceStateName(static_cast<ServiceState>(each))),
+                                                Words::service(static_cast<ServiceState>(each))));
+        auto to = plannedField("to", tr("Sold to"), Kind::Text);
+        to.shown = false;
+        fields.push_back(std::move(state));
+        fields.push_back(std::move(to));
+    }
+    fields.push_back(plannedField("on", tr("Day"), Kind::Date, true));
+    return fields;
+}
+
+QString ServiceForm::title(std::string_view kind) {
+    return isRenaming(kind) ? tr("Another registration")
+           : isOfItem(kind) ? tr("In service, or out of it: an item")
+                            : tr("In service, or out of it: a balloon");
+}
+
+QString ServiceForm::verb() { return tr("Enter it"); }
+
+QString ServiceForm::follows(std::string_view kind, const FormFields& fields, const FleetSheet& sheet) {
+    const auto value = [&](const char* key) { return fields.value(key).trimmed(); };
+    const auto* on = fields.field("on");
+    const auto day = on ? on->day() : std::nullopt;
+    const auto state = serviceStateFrom(outward(value("state")));
+    if (isRenaming(kind)) {
+        const auto* card = sheet.card(Registration(outward(value("balloon"))));
+        return card && !value("to").isEmpty() ? renamedFollows(*card, value("to"), sheet) : QString();
+    }
+    if (!day || !state)
+        return {};
+    if (isOfItem(kind)) {
+        const auto* item = sheet.item(ItemId(outward(value("item"))));
+        return item ? itemFollows(*item, *state, inward(day->iso()), sheet) : QString();
+    }
+    const auto* card = sheet.card(Registration(outward(value("balloon"))));
+    return card ? balloonFollows(*card, *state, inward(day->iso()), sheet) : QString();
+}
+
+QString ServiceForm::outFollows(const QString& whose, std::size_t rows, ServiceState state, const QString& day) {
+    QStringList lines{
+        tr("From %1 on nothing is asked of %2: %n requirements leave the lists.", nullptr, static_cast<int>(rows))
+            .arg(day, whose)};
+    if (state == ServiceState::LaidUp)
+        lines += tr("What lapses meanwhile stands on its page; back in service, all of it is asked again.");
+    lines += tr("The record keeps everything. A flight on a later day is questioned.");
+    return lines.join(u' ');
+}
+
+QString ServiceForm::itemFollows(const ItemFacts& item, ServiceState state, const QString& day,
+                                 const FleetSheet& sheet) {
+    const auto name = ItemChoices::name(item);
+    if (state != ServiceState::InService)
+        return outFollows(name, sheet.rowsOf(item.id).size(), state, day);
+    if (item.out && item.out->with)
+        return tr("It stays out of service as long as it is fitted to %1.").arg(inward(item.out->with->text()));
+    return tr("From %1 on all that %2 is bound by is asked again, the time out of service counted.").arg(day, name);
+}
+
+QString ServiceForm::balloonFollows(const BalloonCard& card, ServiceState state, const QString& day,
+                                    const FleetSheet& sheet) {
+    const auto name = inward(card.balloon.text());
+    if (state == ServiceState::InService)
+        return tr("From %1 on all that %2 and what is fitted to it are bound by is asked again, the time out of "
+                  "service counted.")
+            .arg(day, name);
+    const auto items = static_cast<int>(sheet.itemsOf(card.balloon).size());
+    const auto whose = items == 0 ? name : tr("%1 and the %n items fitted to it", nullptr, items).arg(name);
+    const auto text = outFollows(whose, sheet.rowsOf(card.balloon).size(), state, day);
+    return state == ServiceState::LaidUp || items == 0
+               ? text
+               : tr("%1 What does not go with it is to be removed first.").arg(text);
+}
+
+QString ServiceForm::renamedFollows(const BalloonCard& card, const QString& to, const FleetSheet& sheet) {
+    const auto from = inward(card.balloon.text());
+    const auto items = static_cast<int>(sheet.itemsOf(card.balloon).size());
+    return QStringList{
+        tr("%n items go over to %1, each with its own clock and history.", nullptr, items).arg(to),
+        tr("What was adopted for %1 binds %2.").arg(from, to),
+        tr("The flights that were logged for %1 (%2, %3) stay with it: the count of %4 begins anew, and its page "
+           "names both.")
+            .arg(from)
+            .arg(card.flights)
+            .arg(Words::hours(card.flown.minutes.value()), to),
+        tr("%1 leaves the lists.").arg(from)}
+        .join(u' ');
+}
+
+std::optional<Entry> ServiceForm::entersFirst(const Entry& entry, const FleetSheet& sheet) {
+    const auto* renamed = std::get_if<BalloonRenamed>(&entry.body);
+    const auto* former = renamed ? sheet.card(renamed->balloon) : nullptr;
+    if (!former)
+        return std::nullopt;
+    if (const auto* known = sheet.card(renamed->to); known && known->renamed)
+        return std::nullopt;
+    Entry entered;
+    entered.on = entry.on;
+    entered.by = entry.by;
+    entered.body = BalloonEntered{renamed->to, former->title, former->operations};
+    return entered;
+}
+
+}

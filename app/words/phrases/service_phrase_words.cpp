@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "registry/service_phrase.h"
+#include "words/phrase_sources.h"
+
+#include <QtGlobal>
+
+namespace crownring::words {
+
+const char* sourceOf(ServicePhrase phrase) {
+    switch (phrase) {
+    case ServicePhrase::LaidUp:
+        return QT_TRANSLATE_NOOP("Phrase", "laid up since %1");
+    case ServicePhrase::Sold:
+        return QT_TRANSLATE_NOOP("Phrase", "sold on %1");
+    case ServicePhrase::SoldTo:
+        return QT_TRANSLATE_NOOP("Phrase", "sold on %1 to %2");
+    case ServicePhrase::Scrapped:
+        return QT_TRANSLATE_NOOP("Phrase", "scrapped on %1");
+    case ServicePhrase::Lost:
+        return QT_TRANSLATE_NOOP("Phrase", "lost since %1");
+    case ServicePhrase::Renamed:
+        return QT_TRANSLATE_NOOP("Phrase", "flies as %2 since %1");
+    case ServicePhrase::With:
+        return QT_TRANSLATE_NOOP("Phrase", "with %1, %2");
+    }
+    return "";
+}
+
+}

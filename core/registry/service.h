@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Whether something is in service at the end of a day.
+
+#include "civil/moment.h"
+#include "problem/argument.h"
+#include "record/kinds/service.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace crownring {
+
+/// It is laid up, sold, scrapped or lost.
+struct OutOfService {
+    ServiceState state = ServiceState::LaidUp;
+    CivilDate since;
+    std::string to{};                   ///< with `Sold`: to whom; may be empty
+    std::optional<Registration> with{}; ///< of an item: the balloon that it is fitted to is, and the item with it
+    bool operator==(const OutOfService&) const = default;
+};
+
+/// "laid up since 2026-03-01".
+[[nodiscard]] Argument reasonOf(const OutOfService& out);
+
+/// A balloon took another registration.
+struct Renaming {
+    Stamp stamp;
+    Registration from;
+    Registration to;
+    bool operator==(const Renaming&) const = default;
+};
+
+/// "flies as QE-NEW since 2026-03-01".
+[[nodiscard]] Argument reasonOf(const Renaming& renaming);
+
+/// When nothing more may have flown of what went out of service at `at`: what states no time went at some time of that
+/// day, and a flight of the day may have been before.
+[[nodiscard]] Moment outFrom(Moment at);
+
+}

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Why something is out of service.
+
+#include "problem/argument.h"
+
+namespace crownring {
+
+/// %1: since which day
+enum class ServicePhrase : std::uint8_t {
+    LaidUp,
+    Sold,
+    SoldTo, ///< %2: to whom
+    Scrapped,
+    Lost,
+    Renamed, ///< %2: the registration since
+    With,    ///< %1: the balloon, %2: why that is out of service
+};
+
+}

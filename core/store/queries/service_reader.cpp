@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/queries/service_reader.h"
+
+#include "registry/service_phrase.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace crownring {
+
+namespace {
+
+const auto never = Moment::endOf(CivilDate::last());
+
+struct Mark {
+    Moment at;
+    OutOfService out;
+};
+
+Mark markFrom(Statement& row) {
+    Mark mark;
+    mark.at = row.read<Moment>();
+    mark.out.since = mark.at.on();
+    mark.out.state = row.read<ServiceState>();
+    mark.out.to = row.read<std::string>();
+    return mark;
+}
+
+bool isOut(const OutOfService& mark) { return mark.state != ServiceState::InService; }
+
+}
+
+ServiceReader::ServiceReader(const Connection& connection)
+    : m_all(connection, "SELECT subject_no, at, state, buyer FROM service WHERE sort = ? AND at < ?"
+                        " ORDER BY subject_no, at, entry_id"),
+      m_one(connection, "SELECT at, state, buyer FROM service WHERE sort = ? AND subject_no = ? AND at < ?"
+                        " ORDER BY at DESC, entry_id DESC LIMIT 1"),
+      m_renamings(connection, "SELECT r.at, r.entry_id, f.text, t.text FROM renaming r"
+                              " JOIN name f ON f.name_no = r.balloon_no JOIN name t ON t.name_no = r.to_no"
+                              " WHERE r.at < ? ORDER BY r.at, r.entry_id"),
+      // A registration that was given up is in use again when it is taken again, or when something is fitted to it.
+      m_given(connection, "SELECT r.balloon_no, r.at, t.text, (SELECT MIN(s.from_at) FROM stay s"
+                          " WHERE s.balloon_no = r.balloon_no AND s.from_at > r.at) FROM renaming r"
+                          " JOIN name t ON t.name_no = r.to_no ORDER BY r.at, r.entry_id"),
+      m_ofBalloon(connection, "SELECT f.at, f.entry_id, n.text FROM flight f JOIN name n ON n.name_no = f.balloon_no"
+                              " WHERE f.balloon_no = ? AND f.at >= ? AND f.at < ?"),
+      m_elsewhere(connection,
+                  "SELECT k.at, k.entry_id, n.text FROM stay s JOIN kit_flight k ON k.item_no = s.item_no"
+                  " AND (k.at, k.entry_id) >= (s.from_at, s.from_id)"
+                  " AND (s.until_at IS NULL OR (k.at, k.entry_id) < (s.until_at, s.until_id))"
+                  " JOIN name n ON n.name_no = k.item_no WHERE s.balloon_no = ? AND k.at >= ? AND k.at < ?"
+                  " AND NOT EXISTS (SELECT 1 FROM flight f WHERE f.balloon_no = s.balloon_no AND f.at = k.at"
+                  " AND f.entry_id = k.entry_id)"),
+      m_inKit(connection, "SELECT k.at, k.entry_id, n.text FROM kit_flight k JOIN name n ON n.name_no = k.item_no"
+                          " WHERE k.item_no = ? AND k.at >= ? AND k.at < ?"),
+      m_aboard(connection, "SELECT f.at, f.entry_id, n.text FROM stay s JOIN flight f ON f.balloon_no = s.balloon_no"
+                           " AND f.counted = 1 AND (f.at, f.entry_id) >= (s.from_at, s.from_id)"
+                           " AND (s.until_at IS NULL OR (f.at, f.entry_id) < (s.until_at, s.until_id))"
+                           " JOIN name n ON n.name_no = s.item_no WHERE s.item_no = ? AND f.at >= ? AND f.at < ?"),
+      m_rowsOut(connection, "SELECT sort, subject_no, at, entry_id, state, buyer FROM service"),
+      m_rowsRenamed(connection, "SELECT balloon_no, at, entry_id, to_no FROM renaming") {}
+
+Account ServiceReader::account() {
+    Account account{Part::Service, Account::all, {}};
+    for (auto* rows : {&m_rowsOut, &m_rowsRenamed}) {
+        rows->run();
+        while (rows->next())
+            account.tally.add(rows->digest());
+    }
+    return account;
+}
+
+std::unordered_map<std::int64_t, OutOfService> ServiceReader::allOut(Subject sort, Moment end) {
+    std::unordered_map<std::int64_t, OutOfService> out;
+    m_all.run(static_cast<int>(sort), end.minutes());
+    while (m_all.next()) {
+        const auto number = m_all.read<std::int64_t>();
+        out.insert_or_assign(number, markFrom(m_all).out);
+    }
+    std::erase_if(out, [](const auto& each) { return !isOut(each.second); });
+    return out;
+}
+
+std::optional<OutOfService> ServiceReader::outOf(Subject sort, std::int64_t number, Moment end) {
+    std::optional<OutOfService> out;
+    m_one.run(static_cast<int>(sort), number, end.minutes());
+    if (m_one.next())
+        out = markFrom(m_one).out;
+    m_one.finish();
+    return out && isOut(*out) ? out : std::nullopt;
+}
+
+std::vector<Renaming> ServiceReader::renamings(Moment end) {
+    std::vector<Renaming> renamings;
+    m_renamings.run(end.minutes());
+    while (m_renamings.next()) {
+        Renaming each;
+        each.stamp.at = m_renamings.read<Moment>();
+        each.stamp.id = m_renamings.read<EntryId>();
+        each.from = m_renamings.read<Registration>();
+        each.to = m_renamings.read<Registration>();
+        renamings.push_back(std::move(each));
+    }
+    return renamings;
+}
+
+std::vector<ServiceReader::Out> ServiceReader::stretches(Subject sort) {
+    std::vector<Out> stretches;
+    std::int64_t last = 0;
+    bool open = false;
+    m_all.run(static_cast<int>(sort), never.minutes());
+    while (m_all.next()) {
+        const auto number = m_all.read<std::int64_t>();
+        const auto [at, out] = markFrom(m_all);
+        if (open && number == last)
+            stretches.back().until = at;
+        open = isOut(out);
+        last = number;
+        if (open)
+            stretches.push_back({number, outFrom(at), never, reasonOf(out)});
+    }
+    return stretches;
+}
+
+std::vector<ServiceReader::Out> ServiceReader::givenUp() {
+    std::vector<Out> stretches;
+    m_given.run();
+    while (m_given.next()) {
+        Out out;
+        out.number = m_given.read<std::int64_t>();
+        const auto at = m_given.read<Moment>();
+        out.why = Phrase{ServicePhrase::Renamed, {at.on(), m_given.read<Registration>()}};
+        out.from = outFrom(at);
+        out.until = m_given.read<std::optional<Moment>>().value_or(never);
+        stretches.push_back(std::move(out));
+    }
+    return stretches;
+}
+
+template <class... Values>
+void ServiceReader::ask(Statement& flights, const Argument& why, std::vector<Question>& questions,
+                        const Values&... values) {
+    flights.run(values...);
+    while (flights.next()) {
+        Question question{Question::Kind::FlownOutOfService, {}, {}, why};
+        question.stamp.at = flights.read<Moment>();
+        question.stamp.id = flights.read<EntryId>();
+        question.subject = flights.read<std::string>();
+        questions.push_back(std::move(question));
+    }
+}
+
+std::vector<Question> ServiceReader::flownOut() {
+    std::vector<Question> questions;
+    for (const auto& out : givenUp())
+        ask(m_ofBalloon, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
+    for (const auto& out : stretches(Subject::Balloon)) {
+        ask(m_ofBalloon, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
+        ask(m_elsewhere, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
+    }
+    for (const auto& out : stretches(Subject::Item)) {
+        ask(m_inKit, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
+        ask(m_aboard, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
+    }
+    std::ranges::stable_sort(questions, {}, [](const Question& each) { return std::tie(each.stamp, each.subject); });
+    return questions;
+}
+
+}

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Reads what is out of service, what was renamed, and what flew nevertheless.
+
+#include "registry/question.h"
+#include "registry/service.h"
+#include "store/projection/kept.h"
+#include "store/queries/account.h"
+
+#include <optional>
+#include <unordered_map>
+#include <vector>
+
+namespace crownring {
+
+class ServiceReader {
+public:
+    explicit ServiceReader(const Connection& connection);
+
+    /// By the number of the item or balloon; what is in service is left out.
+    [[nodiscard]] std::unordered_map<std::int64_t, OutOfService> allOut(Subject sort, Moment end);
+    [[nodiscard]] std::optional<OutOfService> outOf(Subject sort, std::int64_t number, Moment end);
+    /// In the order of their stamps.
+    [[nodiscard]] std::vector<Renaming> renamings(Moment end);
+    /// What all of it rests on, whatever the day.
+    [[nodiscard]] Account account();
+    /// Each flight of a balloon or an item that was out of service, by stamp and name.
+    [[nodiscard]] std::vector<Question> flownOut();
+
+private:
+    /// From when until when it was out.
+    struct Out {
+        std::int64_t number = 0;
+        Moment from;
+        Moment until;
+        Argument why;
+    };
+    [[nodiscard]] std::vector<Out> stretches(Subject sort);
+    [[nodiscard]] std::vector<Out> givenUp();
+    template <class... Values>
+    void ask(Statement& flights, const Argument& why, std::vector<Question>& questions, const Values&... values);
+
+    Statement m_all, m_one, m_renamings, m_given, m_ofBalloon, m_elsewhere, m_inKit, m_aboard, m_rowsOut, m_rowsRenamed;
+};
+
+}

@@ -1,0 +1,283 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// States of life over a real record: what is out of service is not asked for, and nothing of it is lost.
+
+#include "answers/balloon_lines.h"
+#include "answers/check_rig_up.h"
+#include "answers/due.h"
+#include "answers/kit_at.h"
+#include "said.h"
+#include "store/scratch.h"
+#include "test_class.h"
+
+#include <QtTest>
+
+using namespace crownring;
+using namespace crownring::testing;
+
+namespace {
+
+constexpr const char* whatThereIs = R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope"}
+{"entry":"item.entered","on":"2024-01-01","item":"B1","kind":"basket"}
+{"entry":"item.entered","on":"2024-01-01","item":"R1","kind":"burner"}
+{"entry":"item.entered","on":"2024-01-01","item":"C1","kind":"cylinder"}
+{"entry":"item.entered","on":"2024-01-01","item":"C2","kind":"cylinder"}
+{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"}
+{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-TWO"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"E1"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"B1"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"R1"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"C1"}
+{"entry":"programme.adopted","on":"2024-01-01","programme":"plain","balloons":["QE-ONE"],"document":{"programme":"plain","revision":"1","title":"Plain","source":"invented for tests","requirements":[{"id":"plain.look","title":"Look at it","source":"invented for tests","kinds":["envelope","basket","burner","cylinder"],"action":"inspect","limits":[{"clock":"months","every":12}],"starts_from":"entered"}]}}
+{"entry":"flight.logged","on":"2024-02-01","balloon":"QE-ONE","minutes":60})";
+
+constexpr const char* laidUp = R"({"entry":"balloon.state","on":"2024-03-01","balloon":"QE-ONE","state":"laid-up"})";
+constexpr const char* back = R"({"entry":"balloon.state","on":"2024-05-01","balloon":"QE-ONE","state":"in-service"})";
+constexpr const char* sold =
+    R"({"entry":"item.state","on":"2024-03-01","item":"C1","state":"sold","to":"a club","id":"sale"})";
+constexpr const char* renamed = R"({"entry":"balloon.entered","on":"2024-03-01","balloon":"QE-NEW"}
+{"entry":"balloon.renamed","on":"2024-03-01","balloon":"QE-ONE","to":"QE-NEW","id":"renaming"})";
+
+struct Watched {
+    Watched() { posted(*scratch.record, whatThereIs); }
+    Record& record() { return *scratch.record; }
+    /// "E1 plain.look clear" …
+    std::set<std::string> rows(const char* on, Outside outside = Outside::LeftOut) {
+        std::set<std::string> rows;
+        const auto list = due(record(), {}, day(on), outside).value();
+        for (const auto& row : list.rows)
+            rows.insert(row.item->id.text());
+        return rows;
+    }
+    std::vector<std::string> listed(const char* on, Outside outside = Outside::LeftOut) {
+        std::vector<std::string> names;
+        const auto answer = balloonLines(record(), std::nullopt, day(on), outside).value();
+        for (const auto& line : answer.lines)
+            names.push_back(line.card.balloon.text());
+        return names;
+    }
+    RigUp rigUpOf(std::vector<ItemId> kit, const char* on) {
+        m_answer = checkRigUp(record(), kit, day(on), {}).value();
+        return m_answer.verdict;
+    }
+    std::vector<Question> flownOut() {
+        auto questions = record().questions().value();
+        std::erase_if(questions, [](const Question& each) { return each.kind != Question::Kind::FlownOutOfService; });
+        return questions;
+    }
+    Scratch scratch;
+
+private:
+    RigUpAnswer m_answer;
+};
+
+const std::set<std::string> all{"E1", "B1", "R1", "C1"};
+const std::vector<ItemId> kit{ItemId("E1"), ItemId("B1"), ItemId("R1"), ItemId("C1")};
+
+std::string flight(const char* on, const char* more = "") {
+    return std::string(R"({"entry":"flight.logged","balloon":"QE-ONE","minutes":30,"on":")") + on + "\"" + more + "}";
+}
+
+}
+
+class OutOfServiceTest : public QObject {
+    Q_OBJECT
+private slots:
+    void nothingIsDueWhileOutAndAllOfItAfter() {
+        Watched shed;
+        const auto before = due(shed.record(), {}, day("2024-06-01")).value();
+        posted(shed.record(), laidUp);
+        QCOMPARE(shed.rows("2024-02-29"), all);
+        QCOMPARE(shed.rows("2024-03-01"), std::set<std::string>());
+        QCOMPARE(shed.rows("2026-01-01"), std::set<std::string>());
+        posted(shed.record(), back);
+        QCOMPARE(shed.rows("2024-04-30"), std::set<std::string>());
+        QCOMPARE(shed.rows("2024-05-01"), all);
+        const auto after = due(shed.record(), {}, day("2024-06-01")).value();
+        QCOMPARE(after.rows.size(), before.rows.size());
+        for (std::size_t at = 0; at < after.rows.size(); ++at)
+            QCOMPARE(after.rows[at].state.standing, before.rows[at].state.standing);
+    }
+
+    void whatLapsesMeanwhileIsTheListAsIfInService() {
+        Watched shed;
+        posted(shed.record(), laidUp);
+        const auto meanwhile = due(shed.record(), {}, day("2025-06-01"), Outside::AsInService).value();
+        QCOMPARE(meanwhile.rows.size(), all.size());
+        for (const auto& row : meanwhile.rows)
+            QCOMPARE(row.state.standing, Standing::Lapsed);
+    }
+
+    void whatIsTakenOffALaidUpBalloonIsInService() {
+        Watched shed;
+        posted(shed.record(), laidUp);
+        posted(shed.record(), R"({"entry":"item.removed","on":"2024-04-01","balloon":"QE-ONE","item":"C1"}
+{"entry":"programme.adopted","on":"2024-01-01","programme":"plain","items":["C1"]})");
+        QCOMPARE(shed.rows("2024-04-02"), std::set<std::string>{"C1"});
+    }
+
+    void listsLeaveItOutUnlessAskedFor() {
+        Watched shed;
+        posted(shed.record(), laidUp);
+        QCOMPARE(shed.listed("2024-02-29"), (std::vector<std::string>{"QE-ONE", "QE-TWO"}));
+        QCOMPARE(shed.listed("2024-03-01"), std::vector<std::string>{"QE-TWO"});
+        QCOMPARE(shed.listed("2024-03-01", Outside::AsInService), (std::vector<std::string>{"QE-ONE", "QE-TWO"}));
+        const auto one = balloonLines(shed.record(), Registration("QE-ONE"), day("2024-04-01")).value();
+        QCOMPARE(one.lines.size(), std::size_t(1));
+        QCOMPARE(one.lines[0].card.out->state, ServiceState::LaidUp);
+        QVERIFY(!one.lines[0].headline.row);
+    }
+
+    void aKitWithSomethingOutOfServiceMayNotFly() {
+        Watched shed;
+        QVERIFY(shed.rigUpOf(kit, "2024-03-02").mayFly);
+        posted(shed.record(), sold);
+        const auto verdict = shed.rigUpOf(kit, "2024-03-02");
+        QVERIFY(!verdict.mayFly);
+        QCOMPARE(verdict.reasons.size(), std::size_t(1));
+        QCOMPARE(verdict.reasons[0].kind, RigUpReason::Kind::OutOfService);
+        QCOMPARE(verdict.reasons[0].item->id, ItemId("C1"));
+        QCOMPARE(spoken(reasonOf(*verdict.reasons[0].item->out)), std::string("sold on 2024-03-01 to a club"));
+    }
+
+    void allOnALaidUpBalloonIsOutWithIt() {
+        Watched shed;
+        posted(shed.record(), laidUp);
+        const auto verdict = shed.rigUpOf(kit, "2024-03-02");
+        QCOMPARE(verdict.reasons.size(), kit.size());
+        QCOMPARE(spoken(reasonOf(*verdict.reasons[0].item->out)), std::string("with QE-ONE, laid up since 2024-03-01"));
+    }
+
+    void aFlightOnALaterDayIsQuestioned() {
+        Watched shed;
+        posted(shed.record(), laidUp);
+        posted(shed.record(), flight("2024-03-01")); // perhaps before it was laid up
+        QCOMPARE(shed.flownOut().size(), std::size_t(0));
+        posted(shed.record(), flight("2024-04-01"));
+        QCOMPARE(shed.flownOut().size(), std::size_t(1));
+        QCOMPARE(shed.flownOut()[0].subject, std::string("QE-ONE"));
+        posted(shed.record(), back);
+        posted(shed.record(), flight("2024-05-01"));
+        QCOMPARE(shed.flownOut().size(), std::size_t(1));
+        QCOMPARE(shed.record().facts({{}, {ItemId("E1")}}, day("2024-06-01")).value()[0].clock.minutes,
+                 std::optional(Minutes(150)));
+    }
+
+    void aFlightAfterAStatedTimeIsQuestionedOnTheSameDay() {
+        Watched shed;
+        posted(shed.record(),
+               R"({"entry":"balloon.state","on":"2024-03-01","time":"09:00Z","balloon":"QE-ONE","state":"lost"})");
+        posted(shed.record(), flight("2024-03-01", R"(,"time":"08:00Z")"));
+        QCOMPARE(shed.flownOut().size(), std::size_t(0));
+        posted(shed.record(), flight("2024-03-01", R"(,"time":"10:00Z")"));
+        QCOMPARE(shed.flownOut().size(), std::size_t(1));
+    }
+
+    void anItemThatFlewInAnyKitIsQuestioned_data() {
+        QTest::addColumn<QString>("line");
+        QTest::newRow("as it was fitted") << QString::fromStdString(flight("2024-04-01"));
+        QTest::newRow("in a kit")
+            << R"({"entry":"flight.logged","on":"2024-04-01","balloon":"QE-TWO","minutes":30,"kit":["E1","C1"]})";
+    }
+    void anItemThatFlewInAnyKitIsQuestioned() {
+        QFETCH(QString, line);
+        Watched shed;
+        posted(shed.record(), sold);
+        posted(shed.record(), line.toStdString());
+        const auto questions = shed.flownOut();
+        QCOMPARE(questions.size(), std::size_t(1));
+        QCOMPARE(questions[0].subject, std::string("C1"));
+        QCOMPARE(spoken(questions[0].detail), std::string("sold on 2024-03-01 to a club"));
+    }
+
+    void aPartOfALaidUpBalloonThatFlewElsewhereIsQuestioned() {
+        Watched shed;
+        posted(shed.record(), laidUp);
+        posted(shed.record(),
+               R"({"entry":"flight.logged","on":"2024-04-01","balloon":"QE-TWO","minutes":30,"kit":["C1","C2"]})");
+        QCOMPARE(shed.flownOut().size(), std::size_t(1));
+        QCOMPARE(shed.flownOut()[0].subject, std::string("C1"));
+    }
+
+    void aVoidedSaleNeverWas() {
+        Watched shed;
+        posted(shed.record(), sold);
+        posted(shed.record(), R"({"entry":"entry.voided","on":"2024-04-01","voids":"sale","reason":"fell through"})");
+        QCOMPARE(shed.rows("2024-04-01"), all);
+        QVERIFY(shed.record().verify().value().intact);
+    }
+
+    void anotherRegistrationTakesAllOfItOver() {
+        Watched shed;
+        posted(shed.record(), renamed);
+        const auto before = shed.record().facts({Registration("QE-ONE"), {}}, day("2024-02-29")).value();
+        const auto after = shed.record().facts({Registration("QE-NEW"), {}}, day("2024-03-01")).value();
+        QCOMPARE(after.size(), before.size());
+        QCOMPARE(shed.rows("2024-03-01"), all); // by what was adopted for QE-ONE
+        QCOMPARE(shed.listed("2024-02-29"), (std::vector<std::string>{"QE-ONE", "QE-TWO"}));
+        QCOMPARE(shed.listed("2024-03-01"), (std::vector<std::string>{"QE-NEW", "QE-TWO"}));
+        posted(shed.record(), R"({"entry":"flight.logged","on":"2024-04-01","balloon":"QE-NEW","minutes":15})");
+        QCOMPARE(shed.record().facts({{}, {ItemId("E1")}}, day("2024-04-01")).value()[0].clock.minutes,
+                 std::optional(Minutes(75)));
+        const auto cards = shed.record().balloons(day("2024-04-01")).value();
+        QCOMPARE(cards[0].flown.minutes, Minutes(15)); // QE-NEW
+        QCOMPARE(cards[0].before->from, Registration("QE-ONE"));
+        QCOMPARE(cards[1].flown.minutes, Minutes(60));
+        QVERIFY(shed.record().verify().value().intact);
+    }
+
+    void paperThatArrivesAfterTheRenamingFindsItsPlace() {
+        Watched shed;
+        posted(shed.record(), renamed);
+        posted(shed.record(), R"({"entry":"item.fitted","on":"2024-02-15","balloon":"QE-ONE","item":"C2"})");
+        posted(shed.record(), flight("2024-02-20"));
+        const auto c2 = shed.record().facts({{}, {ItemId("C2")}}, day("2024-03-01")).value()[0];
+        QCOMPARE(c2.balloon, std::optional(Registration("QE-NEW")));
+        QCOMPARE(c2.clock.minutes, std::optional(Minutes(30)));
+        QVERIFY(shed.record().verify().value().intact);
+    }
+
+    void aFlightUnderTheRegistrationThatWasGivenUpIsQuestioned() {
+        Watched shed;
+        posted(shed.record(), renamed);
+        posted(shed.record(), flight("2024-04-01"));
+        QCOMPARE(shed.flownOut().size(), std::size_t(1));
+        QCOMPARE(spoken(shed.flownOut()[0].detail), std::string("flies as QE-NEW since 2024-03-01"));
+        posted(shed.record(),
+               R"({"entry":"entry.voided","on":"2024-05-01","voids":"renaming","reason":"never granted"})");
+        QCOMPARE(shed.flownOut().size(), std::size_t(0));
+        QCOMPARE(shed.record().facts({Registration("QE-ONE"), {}}, day("2024-05-01")).value().size(), kit.size());
+    }
+
+    void whatIsLeftOnTheFormerRegistrationDoesNotGoUnseen() {
+        Watched shed;
+        posted(shed.record(), renamed);
+        posted(shed.record(), R"({"entry":"item.fitted","on":"2024-04-01","balloon":"QE-ONE","item":"C2"})");
+        QCOMPARE(shed.listed("2024-04-01"), (std::vector<std::string>{"QE-NEW", "QE-ONE", "QE-TWO"}));
+        QVERIFY(shed.rows("2024-04-01").contains("C2"));
+    }
+
+    void theKitOfADayOfRenamingIsWhatWasOnThen() {
+        Watched shed;
+        posted(shed.record(), R"({"entry":"balloon.entered","on":"2024-03-01","balloon":"QE-NEW"}
+{"entry":"balloon.renamed","on":"2024-03-01","time":"10:00Z","balloon":"QE-ONE","to":"QE-NEW"}
+{"entry":"item.fitted","on":"2024-03-01","time":"08:00Z","balloon":"QE-ONE","item":"C2"}
+{"entry":"item.removed","on":"2024-03-01","time":"12:00Z","balloon":"QE-NEW","item":"C1"})");
+        const auto fitted = [&](const char* balloon, int hour) {
+            const Stamp at{Moment(day("2024-03-01"), TimeOfDay(hour, 0)), EntryId("x")};
+            return kitAt(shed.record(), Registration(balloon), at).value();
+        };
+        const auto ids = [](std::initializer_list<const char*> names) {
+            return std::vector<ItemId>(names.begin(), names.end());
+        };
+        QCOMPARE(fitted("QE-ONE", 7), ids({"B1", "C1", "E1", "R1"}));
+        QCOMPARE(fitted("QE-ONE", 9), ids({"B1", "C1", "C2", "E1", "R1"}));
+        QCOMPARE(fitted("QE-ONE", 11), ids({}));
+        QCOMPARE(fitted("QE-NEW", 9), ids({}));
+        QCOMPARE(fitted("QE-NEW", 11), ids({"B1", "C1", "C2", "E1", "R1"}));
+        QCOMPARE(fitted("QE-NEW", 13), ids({"B1", "C2", "E1", "R1"}));
+    }
+};
+
+CROWNRING_TEST(OutOfServiceTest, QCoreApplication)
+#include "out_of_service_test.moc"

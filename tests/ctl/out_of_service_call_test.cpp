@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// States of life as a program hears them: left out unless asked for, told where they are.
+
+#include "ctl/answer.h"
+#include "test_class.h"
+
+#include <QFile>
+#include <QTemporaryDir>
+#include <QtTest>
+
+using namespace crownring::testing;
+using nlohmann::json;
+
+namespace {
+
+constexpr const char* whatThereIs = R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope"}
+{"entry":"item.entered","on":"2024-01-01","item":"E2","kind":"envelope"}
+{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"}
+{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-TWO"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"E1"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-TWO","item":"E2"}
+{"entry":"programme.adopted","on":"2024-01-01","programme":"plain","everything":true,"document":{"programme":"plain","revision":"1","title":"Plain","source":"invented for tests","requirements":[{"id":"plain.look","title":"Look at it","source":"invented for tests","kinds":["envelope"],"action":"inspect","limits":[{"clock":"months","every":12}],"starts_from":"entered"}]}}
+{"entry":"balloon.state","on":"2024-03-01","balloon":"QE-ONE","state":"laid-up"}
+{"entry":"balloon.entered","on":"2024-04-01","balloon":"QE-NEW"}
+{"entry":"balloon.renamed","on":"2024-04-01","balloon":"QE-TWO","to":"QE-NEW"})";
+
+}
+
+class OutOfServiceCallTest : public QObject {
+    Q_OBJECT
+
+    QTemporaryDir m_folder;
+
+    Answer ctl(const QStringList& arguments, const QByteArray& input = {}) {
+        return answerOf(QStringLiteral(CROWNRINGCTL),
+                        QStringList{QStringLiteral("--record"), m_folder.filePath("r")} + arguments, input);
+    }
+    std::vector<std::string> names(const QStringList& more) {
+        std::vector<std::string> names;
+        const auto answer = ctl(QStringList{"balloons", "--on", "2024-05-01", "--json"} + more).document();
+        for (const auto& line : answer.at("balloons"))
+            names.push_back(line.at("balloon"));
+        return names;
+    }
+
+private slots:
+    void initTestCase() { QCOMPARE(ctl({"post", "-"}, whatThereIs).code, 0); }
+
+    void dueLeavesItOutUnlessAsked() {
+        const auto due = ctl({"due", "--on", "2025-06-01", "--json"}).document().at("rows");
+        QCOMPARE(due.size(), std::size_t(1));
+        QCOMPARE(due[0]["balloon"].get<std::string>(), std::string("QE-NEW"));
+        const auto all = ctl({"due", "--on", "2025-06-01", "--out-of-service", "--json"}).document().at("rows");
+        QCOMPARE(all.size(), std::size_t(2));
+        for (const auto& row : all)
+            QCOMPARE(row["standing"].get<std::string>(), std::string("lapsed"));
+    }
+
+    void balloonsLeavesItOutUnlessAsked() {
+        QCOMPARE(names({}), std::vector<std::string>{"QE-NEW"});
+        QCOMPARE(names({"--out-of-service"}), (std::vector<std::string>{"QE-NEW", "QE-ONE", "QE-TWO"}));
+        QCOMPARE(names({"--balloon", "QE-ONE"}), std::vector<std::string>{"QE-ONE"});
+    }
+
+    void aLineSaysWhyAndSinceWhen() {
+        const auto line =
+            ctl({"balloons", "--on", "2024-05-01", "--balloon", "QE-ONE", "--json"}).document().at("balloons").at(0);
+        QCOMPARE(line["state"].get<std::string>(), std::string("laid-up"));
+        QCOMPARE(line["since"].get<std::string>(), std::string("2024-03-01"));
+        QVERIFY(line["standing"].is_null());
+        const auto former = ctl({"balloons", "--on", "2024-05-01", "--balloon", "QE-TWO", "--json"}).document();
+        QCOMPARE(former.at("balloons").at(0)["renamed"].get<std::string>(), std::string("QE-NEW"));
+        const auto anew = ctl({"balloons", "--on", "2024-05-01", "--balloon", "QE-NEW", "--json"}).document();
+        QCOMPARE(anew.at("balloons").at(0)["before"].get<std::string>(), std::string("QE-TWO"));
+        const auto text = ctl({"balloons", "--on", "2024-05-01", "--balloon", "QE-ONE"}).out;
+        QVERIFY2(text.contains("laid up since 2024-03-01"), text.constData());
+    }
+
+    void rigUpSaysThatItIsOut() {
+        const auto answer = ctl({"rig-up", "--kit", "E1", "--on", "2024-05-01", "--json"});
+        QCOMPARE(answer.code, 1);
+        const auto reasons = answer.document().at("reasons");
+        QVERIFY(std::ranges::any_of(reasons, [](const json& reason) {
+            return reason["reason"] == "out-of-service" && reason["item"] == "E1" &&
+                   reason["text"] == "E1 is out of service: with QE-ONE, laid up since 2024-03-01";
+        }));
+    }
+
+    void whatIsNoStateIsRefusedWithTheWords() {
+        const auto answer =
+            ctl({"post", "-"}, R"({"entry":"item.state","on":"2024-05-01","item":"E1","state":"retired"})");
+        QCOMPARE(answer.code, 2);
+        QVERIFY2(answer.err.contains("in-service, laid-up, sold, scrapped, lost"), answer.err.constData());
+    }
+};
+
+CROWNRING_TEST(OutOfServiceCallTest)
+#include "out_of_service_call_test.moc"
