@@ -74,6 +74,7 @@ public:
     Result<std::vector<ItemFacts>> facts(const Scope&, CivilDate) override { return std::vector<ItemFacts>{}; }
     Result<std::vector<DoneUnder>> doneUnder(const std::string&) override { return std::vector<DoneUnder>{}; }
     Result<std::vector<AdoptedProgramme>> adoptions(CivilDate) override { return std::vector<AdoptedProgramme>{}; }
+    Result<std::vector<Renaming>> renamings(CivilDate) override { return std::vector<Renaming>{}; }
     Result<std::vector<Question>> questions() override { return std::vector<Question>{}; }
     Result<std::string> programmeDocument(const ProgrammeId&) override { return std::string(); }
     Result<std::vector<JournalLine>> history(const std::optional<Registration>&, const std::optional<ItemId>&,
