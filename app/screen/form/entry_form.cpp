@@ -152,8 +152,8 @@ void EntryForm::askPapers() {
                  "nothing, leave it: it stays unproven.")
                   .arg(inward(balloon.text()), words::said(row.requirement->title));
     auto fields = m_fields.fields();
-    const bool counted =
-        std::ranges::any_of(row.requirement->limits, [](const Limit& limit) { return limit.clock == ClockName::Minutes; });
+    const bool counted = std::ranges::any_of(row.requirement->limits,
+                                             [](const Limit& limit) { return limit.clock == ClockName::Minutes; });
     for (auto& field : fields)
         if (field.key == "clock.minutes" && counted) {
             field.required = true;
