@@ -56,7 +56,7 @@ Flow {
     ChoiceField {
         visible: filters.unfolded
         name: qsTr("Balloon")
-        width: filters.phone ? (filters.width - Theme.tight) / 2 : 132
+        width: filters.phone ? (filters.width - Theme.tight) / 2 : 140
         model: filters.place.balloons
         value: filters.place.balloon
         onPicked: value => filters.place.balloon = value
