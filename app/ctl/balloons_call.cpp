@@ -63,8 +63,9 @@ void printLine(const BalloonLine& line) {
     } else if (!isOut(line.card)) {
         std::cout << "no mandatory requirement adopted for it";
     }
-    std::cout << "; " << line.card.items << " items, " << line.card.flights << " flights, "
-              << hoursAndMinutes(line.card.flown.minutes) << " h logged for the registration\n";
+    std::cout << "; " << line.card.items << (line.card.items == 1 ? " item, " : " items, ") << line.card.flights
+              << (line.card.flights == 1 ? " flight, " : " flights, ") << hoursAndMinutes(line.card.flown.minutes)
+              << " h logged for the registration\n";
 }
 
 }

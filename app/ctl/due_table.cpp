@@ -17,11 +17,15 @@ namespace {
 constexpr std::size_t columnCount = 7;
 using Cells = std::array<std::string, columnCount>; ///< columns count characters, not bytes
 
+std::string reckonedSaid(Reckoned reckoned) {
+    return reckoned == Reckoned::NotRequired ? "not required" : std::string(reckonedText(reckoned));
+}
+
 std::string standingCell(const DueRow& row) {
     const auto reckoned = reckonedAs(row.state);
-    std::string text(reckonedText(reckoned));
+    auto text = reckonedSaid(reckoned);
     if (reckoned == Reckoned::NotRequired)
-        return "not required";
+        return text;
     if (row.state.because == Because::Deferred && reckoned != Reckoned::Deferred)
         text += " (deferred)";
     if (row.state.because == Because::Triggered)
@@ -94,7 +98,7 @@ void printTable(std::ostream& out, const DueList& list, std::size_t most) {
         out << "… and " << list.rows.size() + 1 - rows.size() << " more rows (--most 0 shows all)\n";
     out << "\n" << list.rows.size() << " rows on " << list.on.iso() << ":";
     for (const auto& [reckoned, number] : counts)
-        out << " " << number << " " << reckonedText(reckoned) << ",";
+        out << " " << number << " " << reckonedSaid(reckoned) << ",";
     out << " worst first.\n"
         << "From the record and the adopted rules only; whether a balloon is airworthy is for licensed people to "
            "decide.\n";

@@ -125,9 +125,12 @@ void addFurtherWork(Checklist& checklist, const Opening& opening, const DueList&
     checklist.lines.insert(checklist.lines.end(), further.begin(), further.end());
 }
 
-/// The work, and what the visit by itself accomplishes on each item that is bound to it.
+/// The work, and what the visit by itself accomplishes on each item that is bound to it; of loose items what was chosen
+/// alone, since a cylinder that comes for its periodic test is not there for an annual.
 std::vector<Work> wholeWork(const Opening& opening, const DueList& due) {
     auto work = opening.work;
+    if (!opening.balloon && !work.empty())
+        return work;
     for (const auto& row : due.rows) {
         const Work each{row.item->id, row.requirement->id};
         if (isPeriodic(opening.visit) && accomplishes(opening.visit, row.requirement->id) &&

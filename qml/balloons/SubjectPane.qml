@@ -65,9 +65,9 @@ Item {
 
     Column {
         id: head
-        x: Theme.broad
+        x: pane.phone ? Theme.wide : Theme.broad
         y: pane.atFabric && pane.phone ? Theme.tight : Theme.wide
-        width: parent.width - 2 * Theme.broad
+        width: parent.width - 2 * head.x
         visible: pane.subject.found
         spacing: Theme.gap
 
@@ -199,11 +199,11 @@ Item {
                 text: qsTr("Balloon %1").arg(pane.subject.fittedTo)
                 onClicked: pane.balloonAsked(pane.subject.fittedTo)
             }
-            Button {
+            IconButton {
                 objectName: "subject.more"
                 visible: pane.phone
-                quiet: true
-                text: pane.unfolded ? qsTr("Fewer") : qsTr("More …")
+                name: pane.unfolded ? qsTr("Fewer acts") : qsTr("More acts")
+                shape: pane.unfolded ? LineSign.Minus : LineSign.Plus
                 onClicked: pane.unfolded = !pane.unfolded
             }
         }

@@ -47,8 +47,8 @@ Item {
             width: parent.width
             text: pane.desk.defects.count === 0 ? qsTr("No defect is open on the items of this inspection.")
                 : pane.desk.barring === 0 ? qsTr("None of the open defects bars flight.")
-                : pane.desk.barring === 1 ? qsTr("1 defect bars flight, and with it the release: clear it, or let who is entitled defer it.")
-                : qsTr("%1 defects bar flight, and with them the release: clear them, or let who is entitled defer them.").arg(pane.desk.barring)
+                : pane.desk.barring === 1 ? qsTr("1 defect bars flight, and with it the release.")
+                : qsTr("%1 defects bar flight, and with them the release.").arg(pane.desk.barring)
             font.bold: pane.desk.barring > 0
         }
         Column {

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import QtQuick.Dialogs
 import Crownring.Theme
 import Crownring.Parts
 import Crownring.Form
@@ -13,7 +12,7 @@ Column {
     required property string key
     required property string label
     required property string hint
-    required property int type // 0 text, 1 date, 2 made, 3 time, 4 duration, 5 count, 6 decimal, 7 choice, 8 several, 9 check, 10 lines, 11 one of a few, 12 kit, 13 photographs
+    required property int type // 0 text, 1 date, 2 made, 3 time, 4 duration, 5 count, 6 decimal, 7 choice, 8 several, 9 check, 10 lines, 11 one of a few, 12 kit
     required property string value
     required property var choices
     required property string chosenLabel
@@ -62,8 +61,6 @@ Column {
             return few;
         case 12:
             return kit;
-        case 13:
-            return pictures;
         default:
             return typed;
         }
@@ -304,36 +301,6 @@ Column {
             onActiveFocusChanged: {
                 if (activeFocus)
                     field.focused(field);
-            }
-        }
-    }
-    Component {
-        id: pictures
-        Flow {
-            spacing: Theme.snug
-            Accessible.role: Accessible.Grouping
-            Accessible.name: field.name
-            Repeater {
-                model: field.value === "" ? [] : field.value.split("\n")
-                Photograph {
-                    required property int index
-                    required property string modelData
-                    digest: modelData
-                    Accessible.name: qsTr("Photograph %1; tap to leave it out").arg(index + 1)
-                    onClicked: field.edited(field.value.split("\n").filter(each => each !== digest).join("\n"))
-                }
-            }
-            Button {
-                objectName: "photograph." + field.key
-                text: qsTr("Add a photograph …")
-                onClicked: picture.open()
-            }
-            FileDialog {
-                id: picture
-                title: qsTr("Choose a photograph")
-                acceptLabel: qsTr("Add")
-                nameFilters: [qsTr("Pictures (*.jpg *.jpeg *.png *.webp)")]
-                onAccepted: field.form.addPhotograph(field.index, selectedFile)
             }
         }
     }

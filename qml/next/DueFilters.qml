@@ -48,7 +48,7 @@ Flow {
                     required standing
                     required chosen
                     text: label
-                    visible: number > 0 || chosen
+                    visible: number > 0 && index < 8 || chosen // what is not required is told of under the strip
                     onClicked: filters.place.standing = filters.place.standing === index ? -1 : index
                 }
             }
@@ -56,7 +56,7 @@ Flow {
     }
     SearchField {
         visible: filters.unfolded
-        width: filters.phone ? filters.width : 200
+        width: filters.phone ? filters.width : 148
         name: qsTr("Item, serial …")
         text: filters.place.words
         onSaid: words => filters.place.words = words
@@ -72,7 +72,7 @@ Flow {
     ChoiceField {
         visible: filters.unfolded
         name: qsTr("Kind")
-        width: filters.phone ? (filters.width - Theme.tight) / 2 : 132
+        width: filters.phone ? (filters.width - Theme.tight) / 2 : 116
         model: filters.place.kinds
         value: filters.place.kind
         onPicked: value => filters.place.kind = value

@@ -5,7 +5,7 @@ import Crownring.Parts
 import Crownring.Next
 
 // The fleet's next twelve months along the calendar, or what use limits by hours left. A tap on a bin leaves its rows in
-// the list. One lane is shown at a time, and what stands in none of its bins is said under it.
+// the list. One lane is shown at a time, and what stands in none of its bins is said beside it.
 Item {
     id: horizon
 
@@ -62,9 +62,9 @@ Item {
             onPicked: bin => horizon.place.chooseUseBin(bin)
         }
         Label {
-            objectName: "next.leftOut"
+            objectName: "horizon.leftOut"
             width: parent.width
-            visible: text !== ""
+            visible: horizon.phone && text !== ""
             text: horizon.byUse ? horizon.place.use.leftOut : horizon.place.calendar.leftOut
             soft: true
             font.pixelSize: Theme.textSmall

@@ -62,7 +62,23 @@ FocusScope {
         current: page.leaf
         onChosen: index => page.leaf = index
     }
+    Label {
+        objectName: "next.leftOut"
+        anchors.left: leaves.right
+        anchors.leftMargin: Theme.wide
+        anchors.right: ways.left
+        anchors.rightMargin: Theme.gap
+        anchors.verticalCenter: leaves.verticalCenter
+        visible: ways.visible && !Habits.horizonFolded && text !== ""
+        text: page.byUse ? next.use.leftOut : next.calendar.leftOut
+        soft: true
+        font.pixelSize: Theme.textSmall
+        horizontalAlignment: Text.AlignRight
+        elide: Text.ElideRight
+        maximumLineCount: 2
+    }
     Row {
+        id: ways
         anchors.right: parent.right
         anchors.rightMargin: Theme.wide
         visible: !page.phone && page.leaf === 0

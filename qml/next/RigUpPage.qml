@@ -58,6 +58,7 @@ Item {
                             onPicked: value => page.check.balloon = value
                         }
                         Field {
+                            width: 240
                             name: qsTr("Planned time, h:mm or hours")
                             placeholderText: name
                             wrong: page.check.durationProblem !== ""

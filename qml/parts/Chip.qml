@@ -12,7 +12,7 @@ T.AbstractButton {
     property int number: -1
 
     implicitHeight: Theme.touch
-    implicitWidth: line.implicitWidth + 2 * Theme.gap
+    implicitWidth: Math.max(Theme.touch, line.implicitWidth + 2 * Theme.snug)
     checked: chip.chosen
     Accessible.role: Accessible.CheckBox
     Accessible.checkable: true

@@ -8,7 +8,10 @@ using namespace crownring::testing;
 
 namespace {
 
-std::string correctedTo210(const EntryId& reading) {
+constexpr const char* weak = R"("value":120)";
+constexpr const char* weakToo = R"("value":125)";
+
+std::string misread(const EntryId& reading) {
     return R"({"entry":"entry.corrected","on":"2026-06-01","replaces":")" + reading.text() +
            R"(","with":{"value":210}})";
 }
@@ -40,7 +43,7 @@ class PutRightTest : public QObject {
 private slots:
     void init() {
         m_shop = std::make_unique<Shop>();
-        m_reading = m_shop->ready(Visit::PartMlInspection).pull(5, R"("value":120)").ids.at(0);
+        m_reading = m_shop->ready(Visit::PartMlInspection).pull(5, weak).ids.at(0);
         m_shop->find("D-1", "barring", m_reading);
         expectRefused();
     }
@@ -60,13 +63,13 @@ private slots:
     void anotherReadingInThePlace() {
         m_shop->pull(6); // beside it says nothing
         expectRefused();
-        m_shop->pull(5, R"("value":125)"); // beyond the limit as well
+        m_shop->pull(5, weakToo); // beyond the limit as well
         expectRefused();
         m_shop->pull(5);
         expectCleared();
     }
     void aReadingThatWasMisread() {
-        m_shop->say(correctedTo210(m_reading));
+        m_shop->say(misread(m_reading));
         expectCleared();
     }
     void aReadingThatWasTakenBack() {

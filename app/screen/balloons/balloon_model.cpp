@@ -18,18 +18,22 @@ using namespace words;
 namespace {
 
 /// Two clocks, each with its name: the envelope's own, and what was logged under the registration, whatever flew.
-QString flownText(const FleetSheet& sheet, const BalloonCard& card) {
-    QStringList flown;
+QStringList clocksOf(const FleetSheet& sheet, const BalloonCard& card) {
+    QStringList clocks;
     for (const auto* item : sheet.itemsOf(card.balloon))
         if (item->kind == ItemKind::Envelope)
-            flown += item->clock.minutes
-                         ? BalloonModel::tr("envelope %1").arg(Words::hours(item->clock.minutes->value()))
-                         : BalloonModel::tr("envelope: hours unknown");
-    flown += BalloonModel::tr("logged for the registration %1 in %n flights", nullptr, static_cast<int>(card.flights))
-                 .arg(Words::hours(card.flown.minutes.value()));
-    if (card.lastFlight)
-        flown += BalloonModel::tr("last %1").arg(inward(card.lastFlight->iso()));
-    return flown.join(QStringLiteral(" · "));
+            clocks += item->clock.minutes
+                          ? BalloonModel::tr("envelope %1").arg(Words::hours(item->clock.minutes->value()))
+                          : BalloonModel::tr("envelope: hours unknown");
+    clocks += BalloonModel::tr("registration %1").arg(Words::hours(card.flown.minutes.value()));
+    return clocks;
+}
+
+QString useOf(const BalloonCard& card) {
+    const auto flights =
+        BalloonModel::tr("%n flights logged for the registration", nullptr, static_cast<int>(card.flights));
+    return card.lastFlight ? BalloonModel::tr("%1, the last on %2").arg(flights, inward(card.lastFlight->iso()))
+                           : flights;
 }
 
 }
@@ -38,7 +42,8 @@ BalloonLine balloonLine(const FleetSheet& sheet, const BalloonCard& card) {
     BalloonLine line;
     line.balloon = inward(card.balloon.text());
     line.title = inward(card.title);
-    line.flown = flownText(sheet, card);
+    line.flown = clocksOf(sheet, card).join(QStringLiteral(" · "));
+    line.use = useOf(card);
     line.items = BalloonModel::tr("%n items", nullptr, static_cast<int>(card.items));
     const auto& headline = sheet.headlineOf(card.balloon);
     if (const auto* row = headline.row) {
@@ -85,7 +90,7 @@ QVariant BalloonModel::data(const QModelIndex& index, int role) const {
     case UsedRole:
         return line.used;
     case SpokenRole:
-        return joined({line.balloon, line.title, line.word, line.left, line.worst, line.flown, line.items},
+        return joined({line.balloon, line.title, line.word, line.left, line.worst, line.flown, line.use, line.items},
                       QStringLiteral(", "));
     default:
         return {};

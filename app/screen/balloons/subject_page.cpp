@@ -149,7 +149,7 @@ void SubjectPage::lookAtBalloon(const Sheet& sheet) {
         const auto line = balloonLine(*sheet, *card);
         m_title = line.title;
         m_clock = line.flown;
-        QStringList about{line.items, tr("in the record since %1").arg(inward(card->entered.iso()))};
+        QStringList about{line.use, line.items, tr("in the record since %1").arg(inward(card->entered.iso()))};
         for (const auto& operation : card->operations)
             about += Words::operation(operation);
         about += unknownOf(*sheet, balloon);

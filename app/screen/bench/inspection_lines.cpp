@@ -4,7 +4,7 @@
 #include "screen/bench/bench_rows.h"
 #include "screen/bench/inspection_desk.h"
 #include "screen/desk/house.h"
-#include "screen/desk/kept_photograph.h"
+#include "screen/bench/kept_photograph.h"
 #include "words/border.h"
 #include "words/words.h"
 

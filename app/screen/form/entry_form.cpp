@@ -35,6 +35,11 @@ void offerWhatWas(FormField& field) {
         field.choices.insert(field.choices.begin(), {field.value, field.value, {}, -1, -1, false});
 }
 
+bool countsHours(const DueRow& row) {
+    return std::ranges::any_of(row.requirement->limits,
+                               [](const Limit& limit) { return limit.clock == ClockName::Minutes; });
+}
+
 bool mayLieAhead(std::string_view kind) { return kind == kindName<ProgrammeAdopted>(); }
 
 }
@@ -139,10 +144,13 @@ void EntryForm::askPapers() {
         return;
     const auto balloon = *std::exchange(m_papersOf, std::nullopt);
     const auto rows = sheet->rowsOf(balloon);
-    const auto next = std::ranges::find_if(rows, [](const DueRow* row) {
+    const auto lacksProof = [](const DueRow* row) {
         return row->state.standing == Standing::Unproven && row->state.because == Because::Limits &&
-               isRequired(row->state) && row->requirement->force == Force::Mandatory && !isOfTheRecord(*row);
-    });
+               row->requirement->force == Force::Mandatory && !isOfTheRecord(*row);
+    };
+    auto next = std::ranges::find_if(rows, [&](const DueRow* row) { return lacksProof(row) && countsHours(*row); });
+    if (next == rows.end())
+        next = std::ranges::find_if(rows, lacksProof);
     if (next == rows.end())
         return;
     const auto& row = **next;
@@ -152,10 +160,8 @@ void EntryForm::askPapers() {
                  "nothing, leave it: it stays unproven.")
                   .arg(inward(balloon.text()), words::said(row.requirement->title));
     auto fields = m_fields.fields();
-    const bool counted =
-        std::ranges::any_of(row.requirement->limits, [](const Limit& limit) { return limit.clock == ClockName::Minutes; });
     for (auto& field : fields)
-        if (field.key == "clock.minutes" && counted) {
+        if (field.key == "clock.minutes" && countsHours(row)) {
             field.required = true;
             field.hint = tr("what the clock showed then: this requirement counts hours");
         } else if (field.key == "on") {

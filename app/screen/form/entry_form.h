@@ -64,8 +64,6 @@ public:
     /// The day in a field: so many days before today.
     Q_INVOKABLE void setDaysAgo(int row, int days);
     Q_INVOKABLE void toggle(int row, const QString& choice);
-    /// A picture file; it is kept in the record, at most 2,000 pixels wide or high, and named in the field.
-    Q_INVOKABLE void addPhotograph(int row, const QUrl& file);
     /// What is asked back about a field is so.
     Q_INVOKABLE void answer(int row);
     /// Offers what can be chosen in a field through `sift`; -1: no longer.

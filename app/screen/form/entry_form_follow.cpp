@@ -5,11 +5,9 @@
 #include "answers/kit_at.h"
 #include "record/new_id.h"
 #include "screen/desk/house.h"
-#include "screen/desk/kept_photograph.h"
 #include "screen/form/entry_form.h"
 #include "screen/form/service_form.h"
 #include "words/border.h"
-#include "words/words.h"
 
 #include <algorithm>
 
@@ -111,32 +109,6 @@ void EntryForm::follow(std::string_view key) {
     }
     if (kind == kindName<ItemFitted>() || kind == kindName<ItemRemoved>())
         askDay();
-}
-
-void EntryForm::addPhotograph(int row, const QUrl& file) {
-    if (row < 0 || row >= m_fields.count())
-        return;
-    const auto key = m_fields.fields()[static_cast<std::size_t>(row)].key;
-    const auto refuse = [this, key](const Problem& why) {
-        m_fields.setProblem(key, Words::problem(why));
-        emit changed();
-    };
-    const auto picture = photographFrom(file);
-    if (!picture)
-        return refuse(picture.error());
-    using Answer = Result<std::string>;
-    hear(house().desk.ask([kept = *picture](Record& record) -> Answer { return record.keepPicture(kept); }), this,
-         [this, refuse, key, turn = m_turn](const Answer& digest) {
-             const auto* field = m_fields.field(key);
-             if (turn != m_turn || !field)
-                 return;
-             if (!digest)
-                 return refuse(digest.error());
-             auto digests = field->value.split(u'\n', Qt::SkipEmptyParts);
-             if (!digests.contains(inward(*digest)))
-                 digests += inward(*digest);
-             setValue(static_cast<int>(field - m_fields.fields().data()), digests.join(u'\n'));
-         });
 }
 
 void EntryForm::offerAlso(std::vector<Choice> choices) {

@@ -123,8 +123,7 @@ Value FormField::json() const {
             return tl::unexpected(minutes.error());
         return Json(minutes->value());
     }
-    case Kind::Several:
-    case Kind::Photographs: {
+    case Kind::Several: {
         Json list = Json::array();
         for (const auto& each : value.split(u'\n', Qt::SkipEmptyParts))
             list.push_back(outward(each));

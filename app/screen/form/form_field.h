@@ -21,13 +21,12 @@ struct FormField {
         Duration, ///< in hours: "2", "1.5", "1:35", "1h35", "95 min"
         Count,    ///< a whole number
         Decimal,
-        Choice,      ///< one of `choices`
-        Several,     ///< some of `choices`
-        Check,       ///< "true" or empty
-        Lines,       ///< text of several lines
-        OneOf,       ///< one of a few choices, each a tap away
-        Kit,         ///< what flew; drawn and kept by the form's kit
-        Photographs, ///< digests of what the record keeps, each on its line
+        Choice,  ///< one of `choices`
+        Several, ///< some of `choices`
+        Check,   ///< "true" or empty
+        Lines,   ///< text of several lines
+        OneOf,   ///< one of a few choices, each a tap away
+        Kit,     ///< what flew; drawn and kept by the form's kit
     };
 
     std::string key; ///< of the entry; "clock.minutes" reaches into an object. With a "-" in front it is not written

@@ -9,8 +9,10 @@ namespace crownring::words {
 Sources sourcesOf(StoreFault fault) {
     switch (fault) {
     case StoreFault::Refused:
-        return {QT_TRANSLATE_NOOP("Problem", "the database of the record refused (it says: %1)"),
-                QT_TRANSLATE_NOOP("Problem", "nothing was written; see what the database says")};
+        return {QT_TRANSLATE_NOOP("Problem", "the database of the record cannot do this: what it holds may not be as "
+                                             "this program made it (it says: %1)"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "nothing was written; verify the record, and go back to a backup that verifies")};
     case StoreFault::Busy:
         return {QT_TRANSLATE_NOOP("Problem", "another program is writing to the record: %1"),
                 QT_TRANSLATE_NOOP("Problem", "nothing was written; try again in a moment")};

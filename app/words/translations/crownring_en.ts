@@ -240,17 +240,17 @@
 <context>
     <name>crownring::screen::BalloonModel</name>
     <message numerus="yes">
-        <source>logged for the registration %1 in %n flights</source>
-        <translation>
-            <numerusform>logged for the registration %1 in %n flight</numerusform>
-            <numerusform>logged for the registration %1 in %n flights</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n items</source>
         <translation>
             <numerusform>%n item</numerusform>
             <numerusform>%n items</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n flights logged for the registration</source>
+        <translation>
+            <numerusform>%n flight logged for the registration</numerusform>
+            <numerusform>%n flights logged for the registration</numerusform>
         </translation>
     </message>
 </context>

@@ -12,6 +12,11 @@
 using namespace crownring;
 using namespace crownring::screen;
 
+namespace {
+constexpr const char* withdrawal =
+    R"({"entry":"release.revoked","on":"2026-11-24","time":"12:00Z","by":"insp. 14","inspection":"OL-2026-017","reason":"the wrong gauge"})";
+}
+
 /// The list of inspections tells open, released, listed and withdrawn ones apart, by sign and by word.
 class BenchPlaceTest : public QObject {
     Q_OBJECT
@@ -49,13 +54,8 @@ private slots:
         In<BenchPlace> bench(m_demo->house);
         QTRY_VERIFY_WITH_TIMEOUT(bench.ready(), 30'000);
         bool written = false;
-        hear(m_demo->house.desk.ask([](Record& record) {
-            return postText(
-                       record, record,
-                       R"({"entry":"release.revoked","on":"2026-11-24","time":"12:00Z","by":"insp. 14","inspection":"OL-2026-017","reason":"the wrong gauge"})",
-                       "withdrawal")
-                .has_value();
-        }),
+        hear(m_demo->house.desk.ask(
+                 [](Record& record) { return postText(record, record, withdrawal, "withdrawal").has_value(); }),
              this, [&](bool taken) { written = taken; });
         QTRY_VERIFY_WITH_TIMEOUT(written, 30'000);
         m_demo->house.desk.written();

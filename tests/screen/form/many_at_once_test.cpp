@@ -45,7 +45,7 @@ private slots:
         In<EntryForm> form(m_hand->house());
         beginWhole(form);
         FormHand::set(form, "cylinders", "C-1; 4711; 2016-05; 120\nC-2;4712\n\nC-3\nC-4\nC-5");
-        QVERIFY2(m_hand->save(form), qPrintable(form.problem() + FormHand::problemAt(form, "cylinders")));
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
         const auto& sheet = m_hand->house().fleet.sheet();
         QCOMPARE(sheet->itemsOf(Registration("B-TWO")).size(), std::size_t{8});
         QCOMPARE(m_hand->minutesOf("E-2"), 250 * 60);
@@ -55,6 +55,32 @@ private slots:
         QCOMPARE(m_hand->item("C-2")->serial, std::optional<std::string>("4712"));
         QVERIFY(!m_hand->item("C-2")->clock.minutes.has_value());
         QVERIFY(sheet->headlineOf(Registration("B-TWO")).row != nullptr); // the rules bind it
+    }
+    void thePapersOfWhatWasUsedAreAskedForAtOnce() {
+        In<EntryForm> form(m_hand->house());
+        beginWhole(form);
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
+        QTRY_VERIFY_WITH_TIMEOUT(form.isOpen(), 20'000);
+        QVERIFY2(form.about().contains(QStringLiteral("papers of B-TWO")), qPrintable(form.about()));
+        const ItemId item(form.fields()->value("item").toStdString());
+        const RequirementId requirement(form.fields()->value("requirement").toStdString());
+        const auto standing = [&] {
+            for (const auto* row : m_hand->house().fleet.sheet()->rowsOf(item))
+                if (row->requirement->id == requirement)
+                    return row->state.standing;
+            return Standing::Spent;
+        };
+        QVERIFY(standing() == Standing::Unproven);
+        QVERIFY(FormHand::field(form, "clock.minutes").required); // it counts hours
+        FormHand::set(form, "on", "2026-03-01");
+        QVERIFY(!m_hand->save(form)); // the day alone proves nothing of the hours
+        FormHand::set(form, "clock.minutes", "240");
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
+        QVERIFY(standing() != Standing::Unproven);
+        QTRY_VERIFY_WITH_TIMEOUT(form.isOpen(), 20'000); // and on to the next one
+        form.cancel();
+        QVERIFY(m_hand->settled());
+        QVERIFY(!form.isOpen()); // left is left
     }
     void newIsNeverUsed() {
         In<EntryForm> form(m_hand->house());

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "screen/desk/kept_photograph.h"
+#include "screen/bench/kept_photograph.h"
 
 #include "problem/faults/use_fault.h"
 
