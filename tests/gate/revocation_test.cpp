@@ -4,6 +4,8 @@
 #include "signing_attempt.h"
 #include "test_class.h"
 
+namespace revocation_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -124,4 +126,7 @@ private slots:
 };
 
 CROWNRING_TEST(RevocationTest, QCoreApplication)
+
+}
+
 #include "revocation_test.moc"

@@ -14,6 +14,8 @@
 
 #include <map>
 
+namespace entry_schema_test {
+
 using namespace crownring;
 using nlohmann::json;
 
@@ -262,4 +264,7 @@ private slots:
 };
 
 CROWNRING_TEST(EntrySchemaTest)
+
+}
+
 #include "entry_schema_test.moc"

@@ -17,6 +17,8 @@
 
 #include <QtTest>
 
+namespace every_code_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -200,4 +202,7 @@ private slots:
 };
 
 CROWNRING_TEST(EveryCodeTest, QCoreApplication)
+
+}
+
 #include "every_code_test.moc"

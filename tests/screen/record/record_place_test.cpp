@@ -8,6 +8,8 @@
 #include <QSignalSpy>
 #include <QTest>
 
+namespace record_place_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -112,4 +114,7 @@ private slots:
 };
 
 CROWNRING_TEST(RecordPlaceTest, QCoreApplication)
+
+}
+
 #include "record_place_test.moc"
