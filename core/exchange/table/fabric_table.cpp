@@ -48,9 +48,9 @@ Result<Places> placesOf(const CsvTable& table, const std::string& file) {
 }
 
 /// One row at a time; all that is wrong is gathered.
-class RowReader {
+class PullReader {
 public:
-    RowReader(const Places& places, const std::string& file, std::vector<Problem>& problems)
+    PullReader(const Places& places, const std::string& file, std::vector<Problem>& problems)
         : m_places(places), m_file(file), m_problems(problems) {}
 
     std::optional<Pull> read(const CsvRow& row) {
@@ -178,7 +178,7 @@ Results<FabricTable> readFabricTable(std::string_view bytes, const std::string& 
         return tl::unexpected(std::vector<Problem>{places.error()});
     auto problems = table->badRows;
     std::vector<Pull> pulls;
-    RowReader reader(*places, file, problems);
+    PullReader reader(*places, file, problems);
     for (std::size_t at = 1; at < table->rows.size(); ++at)
         if (auto pull = reader.read(table->rows[at]))
             pulls.push_back(std::move(*pull));
