@@ -66,7 +66,7 @@ class Tidy(unittest.TestCase):
         self.write(self.sources[1], "own1", "Public1")
         status, said = self.said()
         self.assertEqual(status, 1)
-        self.assertIn("2 sources of core_fabric_0 do not go together", said)
+        self.assertIn(f"2 sources of {tidy.WINGS[0].replace('/', '_')}_0 do not go together", said)
         self.assertIn(f"{self.sources[1]}:9:5: error: invalid case style for function 'Public1'", said)
 
 
