@@ -40,4 +40,9 @@ int run(int count, char** arguments) {
 #define CROWNRING_TEST(...) CROWNRING_TEST_RUN((&crownring::test::run<__VA_ARGS__>))
 
 /// For tests that are more than a class: any function that takes what `main` takes.
-#define CROWNRING_TEST_RUN(function) static const crownring::test::Registered registeredTest(__FILE__, function);
+#define CROWNRING_TEST_RUN(function) CROWNRING_REGISTERED(function, __COUNTER__)
+
+// Several files of tests may be compiled as one, so that each registration has a name of its own.
+#define CROWNRING_REGISTERED(function, number) CROWNRING_REGISTERED_AS(function, number)
+#define CROWNRING_REGISTERED_AS(function, number)                                                                      \
+    static const crownring::test::Registered registeredTest##number(__FILE__, function);

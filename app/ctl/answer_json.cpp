@@ -16,10 +16,10 @@ using nlohmann::ordered_json;
 
 ordered_json orNull(const std::optional<std::int64_t>& value) { return value ? ordered_json(*value) : ordered_json(); }
 
-ordered_json jsonOf(CivilDate date) { return date.iso(); }
+ordered_json asJson(CivilDate date) { return date.iso(); }
 
 template <class What>
-ordered_json jsonOf(Count<What> count) {
+ordered_json asJson(Count<What> count) {
     return count.value();
 }
 
@@ -27,9 +27,9 @@ ordered_json jsonOf(Count<What> count) {
 template <class Told>
 ordered_json told(const LimitState& limit, Told of) {
     if (const auto* reach = limit.calendar())
-        return jsonOf(of(*reach));
+        return asJson(of(*reach));
     const auto* reach = limit.usage();
-    return reach ? jsonOf(of(*reach)) : ordered_json();
+    return reach ? asJson(of(*reach)) : ordered_json();
 }
 
 ordered_json lastOf(const LimitState& limit) {

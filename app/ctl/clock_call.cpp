@@ -13,7 +13,7 @@ namespace crownring::ctl {
 
 namespace {
 
-std::string shown(const std::optional<std::int64_t>& figure, const char* unit) {
+std::string counted(const std::optional<std::int64_t>& figure, const char* unit) {
     return (figure ? std::to_string(*figure) : "unknown") + unit;
 }
 
@@ -39,7 +39,7 @@ int run(const ClockOptions& options, const Common& common) {
     } else {
         std::cout << options.item << " at the end of " << on->iso() << ": "
                   << (clock.minutes ? hoursAndMinutes(*clock.minutes) : "unknown") << " h, "
-                  << shown(count(clock.landings), " landings, ") << shown(count(clock.inflations), " inflations")
+                  << counted(count(clock.landings), " landings, ") << counted(count(clock.inflations), " inflations")
                   << "\n";
     }
     return Done;

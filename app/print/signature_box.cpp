@@ -13,8 +13,8 @@ namespace crownring::print {
 
 namespace {
 
-constexpr double pad = millimetres(3.5), gap = millimetres(4);
-constexpr double lineHeight = millimetres(8), roomToSign = millimetres(15);
+constexpr double besideLabel = millimetres(4);
+constexpr double answerHeight = millimetres(8), roomToSign = millimetres(15);
 constexpr double underText = millimetres(0.7); ///< from the text to the line under it
 constexpr double underTitle = millimetres(1.5);
 
@@ -30,21 +30,21 @@ double labelWidth(const paper::Signature& signature, double width) {
 
 SignatureBox::SignatureBox(const paper::Signature& signature, double width) : m_width(width) {
     const double label = labelWidth(signature, width);
-    m_valueLeft = pad + label + gap;
-    const double room = std::max(width - pad - m_valueLeft, 1.0);
+    m_valueLeft = boxPad + label + besideLabel;
+    const double room = std::max(width - boxPad - m_valueLeft, 1.0);
     if (!signature.title.empty())
-        m_title = setText(signature.title, width - 2 * pad, {typeFont(bodySize + 0.5, Face::Bold), ink});
+        m_title = setText(signature.title, width - 2 * boxPad, {typeFont(bodySize + 0.5, Face::Bold), ink});
     for (const paper::SignatureLine& line : signature.lines) {
         Line set{setText(line.label, label, {typeFont(tableSize), softInk}),
                  setText(line.value, room, {typeFont(bodySize, Face::Bold), ink}), 0, !line.value.empty()};
-        set.height = std::max(line.byHand ? roomToSign : lineHeight,
+        set.height = std::max(line.byHand ? roomToSign : answerHeight,
                               std::max(heightOf(set.label), heightOf(set.value)) + underText + millimetres(1.5));
         m_lines.push_back(std::move(set));
     }
 }
 
 double SignatureBox::height() const {
-    double height = 2 * pad + (m_title.empty() ? 0 : heightOf(m_title) + underTitle);
+    double height = 2 * boxPad + (m_title.empty() ? 0 : heightOf(m_title) + underTitle);
     for (const Line& line : m_lines)
         height += line.height;
     return height;
@@ -55,12 +55,12 @@ void SignatureBox::draw(QPainter& painter, QPointF topLeft) const {
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(ink, 2 * half, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
     painter.drawRect(QRectF(topLeft, QSizeF(m_width, height())).adjusted(half, half, -half, -half));
-    QPointF at = topLeft + QPointF(pad, pad);
+    QPointF at = topLeft + QPointF(boxPad, boxPad);
     if (!m_title.empty()) {
         print::draw(painter, at, m_title);
         at.ry() += heightOf(m_title) + underTitle;
     }
-    const double left = topLeft.x() + m_valueLeft, right = topLeft.x() + m_width - pad;
+    const double left = topLeft.x() + m_valueLeft, right = topLeft.x() + m_width - boxPad;
     for (const Line& line : m_lines) {
         at.ry() += line.height;
         const double rule = at.y() - millimetres(0.4), foot = rule - underText;

@@ -10,34 +10,28 @@
 
 namespace crownring::print {
 
-namespace {
-
-constexpr double pad = millimetres(3.5);
-
-}
-
 StatementBox::StatementBox(TextLines lines, double width) : m_width(width), m_lines(std::move(lines)) {}
 
-double StatementBox::height() const { return heightOf(m_lines) + 2 * pad; }
+double StatementBox::height() const { return heightOf(m_lines) + 2 * boxPad; }
 
 void StatementBox::draw(QPainter& painter, QPointF topLeft) const {
     const double half = points(0.5);
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(ink, 2 * half, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
     painter.drawRect(QRectF(topLeft, QSizeF(m_width, height())).adjusted(half, half, -half, -half));
-    print::draw(painter, topLeft + QPointF(pad, pad), m_lines);
+    print::draw(painter, topLeft + QPointF(boxPad, boxPad), m_lines);
 }
 
 std::vector<StatementBox> statementBoxes(const paper::Statement& statement, double width, double most) {
-    TextLines lines = setText(statement.text, width - 2 * pad, {typeFont(bodySize + 0.5), ink, Qt::AlignLeft, 1.25});
+    TextLines lines = setText(statement.text, width - 2 * boxPad, {typeFont(bodySize + 0.5), ink, Qt::AlignLeft, 1.25});
     if (!statement.source.empty())
         for (const TextLine& line :
-             setText(statement.source, width - 2 * pad, {typeFont(smallSize), softInk, Qt::AlignLeft, 1.6}))
+             setText(statement.source, width - 2 * boxPad, {typeFont(smallSize), softInk, Qt::AlignLeft, 1.6}))
             lines.push_back(line);
     std::vector<StatementBox> boxes;
     TextLines rest;
     for (const TextLine& line : lines) {
-        if (!rest.empty() && heightOf(rest) + line.height() + 2 * pad > most)
+        if (!rest.empty() && heightOf(rest) + line.height() + 2 * boxPad > most)
             boxes.emplace_back(std::exchange(rest, {}), width);
         rest.push_back(line);
     }

@@ -13,18 +13,18 @@ namespace crownring::print {
 namespace {
 
 constexpr double padding = points(2.2); ///< above and below the text
-constexpr double gap = millimetres(2.6);
+constexpr double betweenColumns = millimetres(2.6);
 
 }
 
 std::vector<ColumnPlace> columnPlaces(const std::vector<double>& shares, double width) {
     const double all = std::accumulate(shares.begin(), shares.end(), 0.0);
-    const double room = width - gap * static_cast<double>(shares.size() - 1);
+    const double room = width - betweenColumns * static_cast<double>(shares.size() - 1);
     std::vector<ColumnPlace> places;
     double left = 0;
     for (const double share : shares) {
         places.push_back({left, room * share / all});
-        left += places.back().width + gap;
+        left += places.back().width + betweenColumns;
     }
     return places;
 }

@@ -9,7 +9,7 @@ namespace crownring::words {
 
 namespace {
 
-const char* sourceOf(Question::Kind kind) {
+const char* questionOf(Question::Kind kind) {
     switch (kind) {
     case Question::Kind::FittedElsewhere:
         return QT_TRANSLATE_NOOP("Question", "%1 was fitted to a second balloon without having been removed from the "
@@ -52,7 +52,7 @@ const char* sourceOf(Question::Kind kind) {
 }
 
 QString questionText(const Question& question) {
-    const auto text = sentence("Question", sourceOf(question.kind), {question.subject});
+    const auto text = sentence("Question", questionOf(question.kind), {question.subject});
     return question.detail == Argument()
                ? text
                : sentence("Question", QT_TRANSLATE_NOOP("Question", "%1 (%2)"), {text.toStdString(), question.detail});

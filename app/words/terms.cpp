@@ -16,7 +16,7 @@ namespace crownring::words {
 
 namespace {
 
-const char* sourceOf(ItemKind kind) {
+const char* wordOf(ItemKind kind) {
     switch (kind) {
     case ItemKind::Envelope:
         return QT_TRANSLATE_NOOP("Term", "envelope");
@@ -36,7 +36,7 @@ const char* sourceOf(ItemKind kind) {
     return "";
 }
 
-const char* sourceOf(Dimension dimension) {
+const char* wordOf(Dimension dimension) {
     switch (dimension) {
     case Dimension::Force:
         return QT_TRANSLATE_NOOP("Term", "force");
@@ -70,7 +70,7 @@ const char* sourceOf(Dimension dimension) {
     return "";
 }
 
-const char* sourceOf(Visit visit) {
+const char* wordOf(Visit visit) {
     switch (visit) {
     case Visit::PartMlInspection:
         return QT_TRANSLATE_NOOP("Term", "Annual or 100-hour inspection (Part-ML)");
@@ -90,7 +90,7 @@ const char* sourceOf(Visit visit) {
     return "";
 }
 
-const char* sourceOf(Capacity capacity) {
+const char* wordOf(Capacity capacity) {
     switch (capacity) {
     case Capacity::IndependentCertifyingStaff:
         return QT_TRANSLATE_NOOP("Term", "independent certifying staff");
@@ -112,7 +112,7 @@ const char* sourceOf(Capacity capacity) {
     return "";
 }
 
-const char* sourceOf(LogColumn column) {
+const char* wordOf(LogColumn column) {
     switch (column) {
     case LogColumn::Balloon:
         return QT_TRANSLATE_NOOP("Term", "balloon");
@@ -198,26 +198,26 @@ const char* sourceIn(const Table& table, std::string_view name) {
 }
 
 template <class Known>
-const char* sourceOf(const std::optional<Known>& known) {
-    return known ? sourceOf(*known) : nullptr;
+const char* wordOf(const std::optional<Known>& known) {
+    return known ? wordOf(*known) : nullptr;
 }
 
-const char* sourceOf(const Term& term) {
+const char* wordOf(const Term& term) {
     switch (term.of) {
     case Term::Of::ItemKind:
-        return sourceOf(itemKindFrom(term.name));
+        return wordOf(itemKindFrom(term.name));
     case Term::Of::Quantity:
         return sourceIn(quantities, term.name);
     case Term::Of::Dimension:
-        return sourceOf(dimensionFrom(term.name));
+        return wordOf(dimensionFrom(term.name));
     case Term::Of::Direction:
         return sourceIn(directions, term.name);
     case Term::Of::Visit:
-        return sourceOf(visitFrom(term.name));
+        return wordOf(visitFrom(term.name));
     case Term::Of::Capacity:
-        return sourceOf(capacityFrom(term.name));
+        return wordOf(capacityFrom(term.name));
     case Term::Of::LogColumn:
-        return sourceOf(logColumnFrom(term.name));
+        return wordOf(logColumnFrom(term.name));
     }
     return nullptr;
 }
@@ -225,7 +225,7 @@ const char* sourceOf(const Term& term) {
 }
 
 QString term(const Term& term) {
-    const auto* source = sourceOf(term);
+    const auto* source = wordOf(term);
     return source ? QCoreApplication::translate("Term", source) : inward(term.name);
 }
 

@@ -26,25 +26,25 @@ Sameness samenessOf(const FlightProposal& proposal) {
     return {proposal.balloon, proposal.on, proposal.flight.use.minutes};
 }
 
-struct Days {
+struct DaysFlown {
     CivilDate first;
     CivilDate last;
 };
 
-std::map<Registration, Days> daysByBalloon(const std::vector<JudgedProposal>& judged) {
-    std::map<Registration, Days> days;
+std::map<Registration, DaysFlown> daysByBalloon(const std::vector<JudgedProposal>& judged) {
+    std::map<Registration, DaysFlown> days;
     for (const auto& each : judged) {
         if (each.state == ProposalState::UnknownBalloon)
             continue;
         const auto& proposal = each.proposal;
-        auto& span = days.try_emplace(proposal.balloon, Days{proposal.on, proposal.on}).first->second;
+        auto& span = days.try_emplace(proposal.balloon, DaysFlown{proposal.on, proposal.on}).first->second;
         span.first = std::min(span.first, proposal.on);
         span.last = std::max(span.last, proposal.on);
     }
     return days;
 }
 
-Result<Logged> loggedFlights(Books& books, const std::map<Registration, Days>& days) {
+Result<Logged> loggedFlights(Books& books, const std::map<Registration, DaysFlown>& days) {
     Logged logged;
     for (const auto& [balloon, span] : days) {
         // A flight may have begun on the day before.

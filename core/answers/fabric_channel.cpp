@@ -10,7 +10,7 @@ namespace crownring {
 
 namespace {
 
-constexpr std::array followed{"grab-strength", "strip-strength", "air-permeability"};
+constexpr std::array followedQuantities{"grab-strength", "strip-strength", "air-permeability"};
 
 }
 
@@ -26,7 +26,7 @@ std::optional<Figure> boundOf(const StatedLimit& limit) {
 
 std::optional<FabricChannel> channelOf(const StatedLimit& limit) {
     if (limit.kind != ItemKind::Envelope || !boundOf(limit) ||
-        std::ranges::find(followed, limit.quantity) == followed.end())
+        std::ranges::find(followedQuantities, limit.quantity) == followedQuantities.end())
         return std::nullopt;
     const bool rises = quantityNamed(limit.quantity)->good == Good::Lower;
     return FabricChannel{limit.quantity, seriesOf(limit.quantity, limit.conditions), rises};
@@ -34,7 +34,7 @@ std::optional<FabricChannel> channelOf(const StatedLimit& limit) {
 
 std::vector<FabricChannel> channelsOf(const TypeBook& book) {
     std::vector<FabricChannel> channels;
-    for (const auto* quantity : followed)
+    for (const auto* quantity : followedQuantities)
         for (const auto& limit : book.limits)
             if (const auto channel = channelOf(limit);
                 channel && limit.quantity == quantity && std::ranges::find(channels, *channel) == channels.end())

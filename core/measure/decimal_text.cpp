@@ -1,17 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/decimal_text.h"
 
+#include "text/digit.h"
+
 #include <algorithm>
 #include <charconv>
 #include <string>
 
 namespace crownring {
-
-namespace {
-
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
-
-}
 
 std::optional<double> parseDecimal(std::string_view text) {
     constexpr auto blanks = " \t";

@@ -12,7 +12,7 @@ namespace crownring {
 
 namespace {
 
-std::string_view trimmed(std::string_view text) {
+std::string_view withoutBlanks(std::string_view text) {
     const auto first = text.find_first_not_of(" \t");
     if (first == std::string_view::npos)
         return {};
@@ -23,7 +23,7 @@ std::string_view trimmed(std::string_view text) {
 bool takeEnding(std::string_view& text, std::initializer_list<std::string_view> endings) {
     for (const auto ending : endings)
         if (text.size() > ending.size() && text.ends_with(ending)) {
-            text = trimmed(text.substr(0, text.size() - ending.size()));
+            text = withoutBlanks(text.substr(0, text.size() - ending.size()));
             return true;
         }
     return false;
@@ -68,8 +68,8 @@ std::optional<std::int64_t> hoursColonMinutes(std::string_view text, std::string
     const auto at = text.find(separator);
     if (at == std::string_view::npos)
         return std::nullopt;
-    const auto hours = wholeNumber(trimmed(text.substr(0, at)));
-    const auto minutes = wholeNumber(trimmed(text.substr(at + separator.size())));
+    const auto hours = wholeNumber(withoutBlanks(text.substr(0, at)));
+    const auto minutes = wholeNumber(withoutBlanks(text.substr(at + separator.size())));
     if (!hours || !minutes || *minutes > 59 || *hours > largestCount / 60)
         return std::nullopt;
     const auto sum = *hours * 60 + *minutes;
@@ -79,7 +79,7 @@ std::optional<std::int64_t> hoursColonMinutes(std::string_view text, std::string
 }
 
 Result<Minutes> parseDuration(std::string_view text, BareNumber bare) {
-    auto rest = trimmed(text);
+    auto rest = withoutBlanks(text);
     if (rest.find(':') != std::string_view::npos) {
         takeEnding(rest, {"h"});
         const auto minutes = hoursColonMinutes(rest, ":");

@@ -21,9 +21,9 @@ std::size_t bytesOf(std::string_view text, std::size_t count) {
 }
 
 void addWord(std::vector<std::string>& lines, std::string_view word, std::size_t width, bool first) {
-    const std::size_t gap = first ? 0 : 1;
-    if (letters(lines.back()) + gap + letters(word) <= width) {
-        lines.back().append(gap, ' ').append(word);
+    const std::size_t space = first ? 0 : 1;
+    if (letters(lines.back()) + space + letters(word) <= width) {
+        lines.back().append(space, ' ').append(word);
         return;
     }
     if (!first)

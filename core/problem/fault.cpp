@@ -21,7 +21,7 @@ namespace crownring {
 
 namespace {
 
-constexpr std::array<std::string_view, codeCount> names = {
+constexpr std::array<std::string_view, codeCount> codeNames = {
     "bad-date",        "bad-quantity",   "bad-json",          "unknown-kind",   "unknown-key",   "missing-key",
     "bad-value",       "duplicate-id",   "unknown-reference", "cannot-amend",   "bad-programme", "unknown-programme",
     "file-unreadable", "file-exists",    "file-unwritable",   "csv-no-header",  "csv-bad-row",   "igc-bad-track",
@@ -31,7 +31,7 @@ constexpr std::array<std::string_view, codeCount> names = {
 
 }
 
-std::string_view codeName(Code code) { return names[static_cast<std::size_t>(code)]; }
+std::string_view codeName(Code code) { return codeNames[static_cast<std::size_t>(code)]; }
 
 FaultRow rowOf(const Fault& fault) {
     return std::visit([](auto each) { return rowOf(each); }, fault);

@@ -7,13 +7,13 @@ namespace crownring {
 
 namespace {
 
-constexpr std::array<std::string_view, questionKindCount> names = {
+constexpr std::array<std::string_view, questionKindCount> questionNames = {
     "fitted-elsewhere", "fitted-again",  "removed-not-fitted",  "clock-backward",
     "clock-differs",    "entered-twice", "not-entered",         "correction-idle",
     "unreadable",       "only-stated",   "flown-out-of-service"};
 
 }
 
-std::string_view questionName(Question::Kind kind) { return names[static_cast<std::size_t>(kind)]; }
+std::string_view questionName(Question::Kind kind) { return questionNames[static_cast<std::size_t>(kind)]; }
 
 }

@@ -13,7 +13,7 @@ namespace crownring {
 
 namespace {
 
-constexpr std::array<std::string_view, 5> names = {"report", "release", "logbook", "map", "discrepancies"};
+constexpr std::array<std::string_view, 5> sheetNames = {"report", "release", "logbook", "map", "discrepancies"};
 
 bool isOnMap(const BenchFile& file, const ReadingTaken& reading) {
     return file.envelope() && reading.item == file.envelope()->id && reading.place.gore && reading.place.row;
@@ -127,11 +127,11 @@ std::string hoursText(const std::optional<Minutes>& time, const Speech& in) {
 
 std::string who(const std::string& by, CivilDate on) { return by.empty() ? on.iso() : by + ", " + on.iso(); }
 
-std::string_view sheetName(SheetKind kind) { return names[static_cast<std::size_t>(kind)]; }
+std::string_view sheetName(SheetKind kind) { return sheetNames[static_cast<std::size_t>(kind)]; }
 
 std::optional<SheetKind> sheetFrom(std::string_view name) {
-    for (std::size_t i = 0; i < names.size(); ++i)
-        if (names[i] == name)
+    for (std::size_t i = 0; i < sheetNames.size(); ++i)
+        if (sheetNames[i] == name)
             return static_cast<SheetKind>(i);
     return std::nullopt;
 }

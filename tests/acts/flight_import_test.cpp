@@ -6,6 +6,8 @@
 #include <QtTest>
 #include <rapidcheck.h>
 
+namespace flight_import_test {
+
 using namespace crownring;
 
 namespace {
@@ -158,4 +160,7 @@ private slots:
 };
 
 CROWNRING_TEST(FlightImportTest)
+
+}
+
 #include "flight_import_test.moc"

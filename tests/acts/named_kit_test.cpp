@@ -7,6 +7,8 @@
 
 #include <QtTest>
 
+namespace named_kit_test {
+
 using namespace crownring;
 
 namespace {
@@ -128,4 +130,7 @@ private slots:
 };
 
 CROWNRING_TEST(NamedKitTest, QCoreApplication)
+
+}
+
 #include "named_kit_test.moc"

@@ -6,6 +6,8 @@
 
 #include <QtTest>
 
+namespace touched_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -129,4 +131,7 @@ private slots:
 };
 
 CROWNRING_TEST(TouchedTest)
+
+}
+
 #include "touched_test.moc"

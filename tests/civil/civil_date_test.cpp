@@ -10,6 +10,8 @@
 
 #include <chrono>
 
+namespace civil_date_test {
+
 using namespace crownring;
 
 namespace {
@@ -170,4 +172,7 @@ private slots:
 };
 
 CROWNRING_TEST(CivilDateTest)
+
+}
+
 #include "civil_date_test.moc"

@@ -8,6 +8,8 @@
 
 #include <chrono>
 
+namespace day_rule_test {
+
 using namespace crownring;
 
 namespace {
@@ -130,4 +132,7 @@ private slots:
 };
 
 CROWNRING_TEST(DayRuleTest)
+
+}
+
 #include "day_rule_test.moc"

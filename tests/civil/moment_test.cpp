@@ -5,6 +5,8 @@
 #include <QtTest>
 #include <rapidcheck.h>
 
+namespace moment_test {
+
 using namespace crownring;
 
 class MomentTest : public QObject {
@@ -47,4 +49,7 @@ private slots:
 };
 
 CROWNRING_TEST(MomentTest)
+
+}
+
 #include "moment_test.moc"

@@ -13,6 +13,8 @@
 
 #include <map>
 
+namespace balloons_call_test {
+
 using namespace crownring::testing;
 using nlohmann::json;
 
@@ -154,4 +156,7 @@ private slots:
 };
 
 CROWNRING_TEST(BalloonsCallTest)
+
+}
+
 #include "balloons_call_test.moc"

@@ -7,6 +7,8 @@
 
 #include <set>
 
+namespace contract_test {
+
 using nlohmann::json;
 
 namespace {
@@ -298,4 +300,7 @@ private slots:
 };
 
 CROWNRING_TEST(ContractTest, QCoreApplication)
+
+}
+
 #include "contract_test.moc"

@@ -10,6 +10,8 @@
 #include <QTemporaryDir>
 #include <QtTest>
 
+namespace fabric_call_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 using nlohmann::json;
@@ -179,4 +181,7 @@ private slots:
 };
 
 CROWNRING_TEST(FabricCallTest, QCoreApplication)
+
+}
+
 #include "fabric_call_test.moc"

@@ -5,6 +5,8 @@
 
 #include <QtTest>
 
+namespace first_post_test {
+
 using namespace crownring::testing;
 
 namespace {
@@ -65,4 +67,7 @@ private slots:
 };
 
 CROWNRING_TEST(FirstPostTest, QCoreApplication)
+
+}
+
 #include "first_post_test.moc"

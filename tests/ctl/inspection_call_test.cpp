@@ -11,6 +11,8 @@
 #include <QTemporaryDir>
 #include <QtTest>
 
+namespace inspection_call_test {
+
 using namespace crownring::testing;
 using nlohmann::json;
 
@@ -151,4 +153,7 @@ private slots:
 };
 
 CROWNRING_TEST(InspectionCallTest, QCoreApplication)
+
+}
+
 #include "inspection_call_test.moc"

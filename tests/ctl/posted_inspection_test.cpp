@@ -10,6 +10,8 @@
 #include <QTemporaryDir>
 #include <QtTest>
 
+namespace posted_inspection_test {
+
 using namespace crownring::testing;
 using nlohmann::json;
 
@@ -224,4 +226,7 @@ private slots:
 };
 
 CROWNRING_TEST(PostedInspectionTest, QCoreApplication)
+
+}
+
 #include "posted_inspection_test.moc"

@@ -6,6 +6,8 @@
 #include <QtTest>
 #include <unistd.h>
 
+namespace read_only_test {
+
 using namespace crownring::testing;
 
 namespace {
@@ -89,4 +91,7 @@ private slots:
 };
 
 CROWNRING_TEST(ReadOnlyTest, QCoreApplication)
+
+}
+
 #include "read_only_test.moc"

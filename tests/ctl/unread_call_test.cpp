@@ -7,6 +7,8 @@
 
 #include <QtTest>
 
+namespace unread_call_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -109,4 +111,7 @@ private slots:
 };
 
 CROWNRING_TEST(UnreadCallTest, QCoreApplication)
+
+}
+
 #include "unread_call_test.moc"

@@ -5,6 +5,8 @@
 
 #include <QtTest>
 
+namespace writing_call_test {
+
 using namespace crownring::testing;
 
 namespace {
@@ -91,4 +93,7 @@ private slots:
 };
 
 CROWNRING_TEST(WritingCallTest, QCoreApplication)
+
+}
+
 #include "writing_call_test.moc"

@@ -75,7 +75,7 @@ std::map<std::string, double> quantitiesOf(const AgeingState& state) {
 
 }
 
-double Calibration::chance(const std::string& quantity) const {
+double RankCalibration::chance(const std::string& quantity) const {
     const auto& counts = ranks.at(quantity);
     const double expected =
         static_cast<double>(std::accumulate(counts.begin(), counts.end(), 0L)) / static_cast<double>(counts.size());
@@ -85,8 +85,8 @@ double Calibration::chance(const std::string& quantity) const {
     return boost::math::gamma_q(static_cast<double>(counts.size() - 1) / 2, chiSquare / 2);
 }
 
-Calibration calibrated(long fleets, std::uint64_t seed, const AgeingPrior& truth, const AgeingPrior& believed) {
-    Calibration calibration;
+RankCalibration calibrated(long fleets, std::uint64_t seed, const AgeingPrior& truth, const AgeingPrior& believed) {
+    RankCalibration calibration;
     for (long k = 0; k < fleets; ++k) {
         const auto number = seed * 100'000 + static_cast<std::uint64_t>(k);
         Draws random(number, 99);

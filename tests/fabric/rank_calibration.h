@@ -17,7 +17,7 @@ namespace crownring {
 
 inline constexpr std::size_t rankBins = 10;
 
-struct Calibration {
+struct RankCalibration {
     std::map<std::string, std::vector<long>> ranks; ///< for each quantity how often its rank was in each bin
 
     /// Chance that equally likely ranks come out as unequal as this (chi-square).
@@ -26,8 +26,8 @@ struct Calibration {
 
 /// `truth` is the prior that parameters are drawn from, `believed` the one that the fit is told; the same but in a test
 /// of the test itself.
-[[nodiscard]] Calibration calibrated(long fleets, std::uint64_t seed, const AgeingPrior& truth,
-                                     const AgeingPrior& believed);
+[[nodiscard]] RankCalibration calibrated(long fleets, std::uint64_t seed, const AgeingPrior& truth,
+                                         const AgeingPrior& believed);
 
 /// A prior whose fleets a small fit can follow: one fabric, spreads of a quarter of the usual scale.
 [[nodiscard]] AgeingPrior calibrationPrior();

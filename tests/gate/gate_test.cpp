@@ -10,6 +10,8 @@
 #include <array>
 #include <set>
 
+namespace gate_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -47,4 +49,7 @@ private slots:
 };
 
 CROWNRING_TEST(GateTest)
+
+}
+
 #include "gate_test.moc"

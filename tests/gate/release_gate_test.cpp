@@ -2,6 +2,8 @@
 #include "signing_attempt.h"
 #include "test_class.h"
 
+namespace release_gate_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -229,4 +231,7 @@ private:
 };
 
 CROWNRING_TEST(ReleaseGateTest, QCoreApplication)
+
+}
+
 #include "release_gate_test.moc"

@@ -2,6 +2,8 @@
 #include "signing_attempt.h"
 #include "test_class.h"
 
+namespace release_signatory_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -89,4 +91,7 @@ private slots:
 };
 
 CROWNRING_TEST(ReleaseSignatoryTest, QCoreApplication)
+
+}
+
 #include "release_signatory_test.moc"

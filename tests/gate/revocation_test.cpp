@@ -5,6 +5,8 @@
 #include "signing_attempt.h"
 #include "test_class.h"
 
+namespace revocation_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -130,4 +132,7 @@ private slots:
 };
 
 CROWNRING_TEST(RevocationTest, QCoreApplication)
+
+}
+
 #include "revocation_test.moc"

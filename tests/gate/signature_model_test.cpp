@@ -15,6 +15,8 @@
 #include <nlohmann/json.hpp>
 #include <rapidcheck.h>
 
+namespace signature_model_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 using nlohmann::json;
@@ -394,4 +396,7 @@ private slots:
 };
 
 CROWNRING_TEST(SignatureModelTest, QCoreApplication)
+
+}
+
 #include "signature_model_test.moc"

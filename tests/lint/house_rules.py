@@ -34,6 +34,8 @@ SQL = re.compile(r"\bSELECT\b[^;]*\bFROM\b|\bINSERT INTO\b|\bDELETE FROM\b|\bCRE
 QML_DATES = re.compile(r"new Date\(|\bDate\.now\(|\.get(Date|Month|FullYear|Day|Time)\(|Qt\.formatDate|\.toLocaleDate")
 QML_COLOURS = re.compile(r"""["']#[0-9a-fA-F]{3,8}["']|Qt\.(rgba|hsla|hsva|lighter|darker|tint)\(""")
 CLOCKS = re.compile(r"system_clock|currentDate\b|currentDateTime|currentMSecs|\btime\(\s*(nullptr|NULL|0)\s*\)|localtime|gmtime")
+LOCAL_TIME = re.compile(r"currentDate\b|currentDateTime\b|toLocalTime|Qt::LocalTime|localtime|QTimeZone|SinceEpoch|mktime|current_zone")
+ASKS_TODAY = {"app/program/machine_day.cpp", "app/ctl/call.cpp"}
 EMPTY_NAMES = re.compile(r"\b(?:class|struct)\s+\w*(Manager|Helper|Utils?|Impl|Data)\b")
 # Written so that this file does not hold the words itself.
 MARKERS = re.compile(r"\b(TO" r"DO|FIX" r"ME|X" r"XX)\b")
@@ -235,6 +237,13 @@ def clocks(tree):
             yield offence(path, number, "the clock of the machine")
 
 
+def zones(tree):
+    """Where today is asked of the machine a zone counts; everywhere else moments are UTC, so one zone tests all of it."""
+    for path, number, line in [*tree.lines("core"), *tree.lines("app")]:
+        if path.as_posix() not in ASKS_TODAY and LOCAL_TIME.search(line):
+            yield offence(path, number, "the time of a zone")
+
+
 def licences(tree):
     """Every source says its licence in its first line, or the second behind a #! line."""
     for path, lines in tree.files.items():
@@ -374,9 +383,8 @@ def properties(tree):
                 yield offence(path, text.count("\n", 0, found.start()) + 1, "a property that is neither FINAL nor CONSTANT")
 
 
-RULES = [arrows, walls, folders, libraries, sql, qml_dates, qml_colours, context_properties, clocks, licences, names, lengths,
-         crowds, twins, markers, codes, sentences, qml_manners, qml_plain,
-         properties]
+RULES = [arrows, walls, folders, libraries, sql, qml_dates, qml_colours, context_properties, clocks, zones, licences, names,
+         lengths, crowds, twins, markers, codes, sentences, qml_manners, qml_plain, properties]
 
 
 def main(root):
@@ -384,8 +392,7 @@ def main(root):
     if len(tree.files) < 10:
         sys.exit(f"no sources under {root}")
     offences = [f"{found} [{rule.__name__}]" for rule in RULES for found in rule(tree)]
-    print("\n".join(offences))
-    print(f"{len(tree.files)} sources, {len(RULES)} rules, {len(offences)} offences")
+    print(*offences, f"{len(tree.files)} sources, {len(RULES)} rules, {len(offences)} offences", sep="\n")
     return 1 if offences else 0
 
 

@@ -121,6 +121,10 @@ class HouseRules(unittest.TestCase):
         self.catches("clocks", "core/rules/more.cpp", "const auto today = QDate::currentDate();")
         self.catches("clocks", "core/civil/more.cpp", "std::chrono::system_clock::now();")
 
+    def test_the_time_of_a_zone(self):
+        self.catches("zones", "core/store/more.cpp", "QDateTime::currentDateTime().toString()")
+        self.catches("zones", "app/screen/next/more.cpp", "const auto day = moment.toLocalTime().date();")
+
     def test_no_licence(self):
         for name in ("core/civil/more.h", "qml/next/More.qml", "tests/lint/more.py", "core/civil/CMakeLists.txt"):
             self.assertIn("licences", self.offences({name: "\n\nint a;\n"}), name)

@@ -4,13 +4,12 @@
 
     tidy.py BUILD_FOLDER JOBS
 
-Most of its time goes into walking the headers, anew for each source that it is given (5 s for a file of the store, 2 s
-for one of the rules), so the sources of a folder are read as one: folders in a third of a minute that took their files
-one by one two minutes. Where two of them do not go together (each has a name for itself) the folder is halved, down to
-single files. Precompiled headers are left out: what stands in them would be walked whole. Shadows are the compiler's to
-find: of two sources read as one each may shadow what is the other's.
+Nearly all of its time goes into walking the headers, anew for each source that it is given, so the sources of a whole wing are
+read as one: core and app in a few minutes less than folder by folder. Two sources go together unless they call different things
+by one name; what still does not compile together is parted, down to single files. Precompiled headers are left out: what
+stands in them would be walked whole. Shadows are the compiler's to find: of two sources read as one each may shadow what is
+the other's.
 """
-import collections
 import concurrent.futures
 import json
 import pathlib
@@ -20,47 +19,107 @@ import subprocess
 import sys
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
-PRECOMPILED = re.compile(r" -Winvalid-pch| (-Xclang )?-include(-pch)? (-Xclang )?\S*cmake_pch\S*")
-TOGETHER = re.compile(r"\[clang-diagnostic-error\]")
+INCLUDED = re.compile(r'^#include "(.+)"$', re.M)
+# What goes together best, the narrower first; each costs its headers once.
+WINGS = ("core/exchange", "core/fabric", "core/store", "core", "app/screen", "app/ctl", "app")
+PATHS = ("-I", "-isystem")
+ALIAS = re.compile(r"^using (\w+ = [^;]*);", re.M)
+TYPE = re.compile(r"^(?:struct|class|enum class|concept) (\w+)", re.M)
+VALUE = re.compile(r"^(?:constexpr|const|static|std::|Q)(?:<[^;]*?>|[^(=;{<])*?(\w+)(?: = |\{|;|\[)", re.M)
+FUNCTION = re.compile(r"^[A-Za-z_][^(=;{]*?[ *&](\w+)\(([^)]*)\)", re.M)
+IN_SOURCE = re.compile(r"^(\S+\.cpp):\d+:\d+: error: .*\[clang-diagnostic-error\]", re.M)
 
 
-def folders(build):
-    """The sources of core and app by folder and by what they are compiled with."""
-    found = collections.defaultdict(list)
+def compiled(build):
+    """Each source with what it is compiled with; of sources that are compiled as one, each."""
     for entry in json.loads((build / "compile_commands.json").read_text(encoding="utf-8")):
-        source = pathlib.Path(entry["file"])
-        if source.is_relative_to(ROOT) and source.relative_to(ROOT).parts[0] in ("core", "app") and source.suffix == ".cpp":
-            words = shlex.split(PRECOMPILED.sub("", entry["command"]))
-            begin = next(i for i, word in enumerate(words) if "clang++" in word or "g++" in word)
-            flags = words[begin + 1:words.index("-MD") if "-MD" in words else words.index("-o")]
-            found[(source.parent, tuple(flags), entry["directory"])].append(source)
-    return found
+        file = pathlib.Path(entry["file"])
+        texts = INCLUDED.findall(file.read_text(encoding="utf-8")) if file.name.startswith("unity_") else [file]
+        for source in map(pathlib.Path, texts):
+            yield source, shlex.split(entry["command"])
 
 
-def tidied(folder, flags, directory, sources, build):
+def wings(build):
+    """The sources of each wing with all that any of them needs to be read: include folders, definitions, the language."""
+    sources, flags = {wing: set() for wing in WINGS}, {wing: {} for wing in WINGS}
+    for source, words in compiled(build):
+        folder = source.parent.relative_to(ROOT).as_posix() if source.is_relative_to(ROOT) else ""
+        wing = next((each for each in WINGS if f"{folder}/".startswith(f"{each}/")), None)
+        if not wing or source.suffix != ".cpp":
+            continue
+        sources[wing].add(source)
+        before = ""
+        for word in words:
+            if before in PATHS:
+                flags[wing][(before, word)] = True
+            elif word.startswith(("-D", "-std=")) or (word.startswith("-I") and word != "-I"):
+                flags[wing][(word,)] = True
+            before = word
+        flags[wing][(f"-I{source.parent}",)] = True
+    for wing in WINGS:
+        if not sources[wing]:
+            sys.exit(f"no sources of {wing} in {build}/compile_commands.json")
+        yield wing.replace("/", "_"), sorted(sources[wing]), [word for flag in flags[wing] for word in flag]
+
+
+def own_names(source):
+    """What a source calls by a name: types, values, functions by what they take. An alias may stand twice."""
+    text = source.read_text(encoding="utf-8")
+    names = {}
+    for name, taken in FUNCTION.findall(text):
+        names |= {name: "a function", name + re.sub(r"\s*\w+(?=,|$)", "", taken): source}
+    names |= {alias.split()[0]: alias for alias in ALIAS.findall(text)}
+    return names | {name: source for name in TYPE.findall(text) + VALUE.findall(text)}
+
+
+def together(sources):
+    """The sources in groups of which no two call different things by one name of their own."""
+    groups = []
+    for source in sources:
+        names = own_names(source)
+        for group, taken in groups:
+            if all(taken.get(name, what) == what for name, what in names.items()):
+                break
+        else:
+            group, taken = [], {}
+            groups.append((group, taken))
+        group.append(source)
+        taken.update(names)
+    return [group for group, _ in groups]
+
+
+def parted(sources, said):
+    """Those that did not compile from those that did; halves where that is no help."""
+    failed = [source for source in sources if str(source) in IN_SOURCE.findall(said)]
+    if failed and len(failed) < len(sources):
+        return [source for source in sources if source not in failed], failed
+    return sources[:len(sources) // 2], sources[len(sources) // 2:]
+
+
+def tidied(build, name, sources, flags):
     """What clang-tidy says of these sources read as one; empty when it is content."""
-    name = "_".join(sources[0].relative_to(ROOT).with_suffix("").parts)
-    together = build / "tidy" / f"{name}_and_{len(sources) - 1}_more.cpp"
-    together.write_text("".join(f'#include "{source}"\n' for source in sources), encoding="utf-8")
-    run = subprocess.run(["clang-tidy-14", "-quiet", f"--config-file={ROOT / '.clang-tidy'}", str(together), "--", *flags,
-                          f"-I{folder}", "-Wno-shadow"], cwd=directory, capture_output=True, text=True, check=False)
+    one = build / "tidy" / f"{name}.cpp"
+    one.write_text("".join(f'#include "{source}"\n' for source in sources), encoding="utf-8")
+    run = subprocess.run(["clang-tidy-14", "-quiet", f"--config-file={ROOT / '.clang-tidy'}", str(one), "--", *flags, "-Wno-shadow"],
+                         cwd=build, capture_output=True, text=True, check=False)
     if run.returncode == 0:
         return ""
-    if TOGETHER.search(run.stdout) and len(sources) > 1:
-        half = len(sources) // 2
-        return "".join(tidied(folder, flags, directory, part, build) for part in (sources[:half], sources[half:]))
+    if "[clang-diagnostic-error]" in run.stdout and len(sources) > 1:
+        print(f"{len(sources)} sources of {name} do not go together:", *re.findall(r".*clang-diagnostic-error.*", run.stdout)[:3], sep="\n  ")
+        return "".join(tidied(build, f"{name}_{i}", part, flags) for i, part in enumerate(parted(sources, run.stdout)))
     return run.stdout or run.stderr
 
 
 def main(build, jobs):
     (build / "tidy").mkdir(exist_ok=True)
-    groups = sorted(folders(build).items(), key=lambda group: -len(group[1]))
-    if not groups:
-        sys.exit(f"no sources of core and app in {build}/compile_commands.json")
+    work = []
+    for wing, sources, flags in wings(build):
+        work += [(f"{wing}_{i}", group, flags) for i, group in enumerate(together(sources))]
+    work.sort(key=lambda each: -len(each[1]))
     with concurrent.futures.ThreadPoolExecutor(jobs) as pool:
-        said = list(pool.map(lambda group: tidied(*group[0], group[1], build), groups))
+        said = list(pool.map(lambda each: tidied(build, *each), work))
     print("".join(said), end="")
-    print(f"{sum(len(sources) for _, sources in groups)} sources in {len(groups)} folders")
+    print(f"{sum(len(sources) for _, sources, _ in work)} sources read as {len(work)}")
     return 1 if any(said) else 0
 
 

@@ -4,6 +4,8 @@
 
 #include <QtTest>
 
+namespace decimal_text_test {
+
 using namespace crownring;
 
 class DecimalTextTest : public QObject {
@@ -24,4 +26,7 @@ private slots:
 };
 
 CROWNRING_TEST(DecimalTextTest)
+
+}
+
 #include "decimal_text_test.moc"

@@ -5,6 +5,8 @@
 #include <QtTest>
 #include <rapidcheck.h>
 
+namespace duration_text_test {
+
 using namespace crownring;
 
 namespace {
@@ -170,4 +172,7 @@ private slots:
 };
 
 CROWNRING_TEST(DurationTextTest)
+
+}
+
 #include "duration_text_test.moc"

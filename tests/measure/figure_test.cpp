@@ -7,6 +7,8 @@
 
 #include <algorithm>
 
+namespace figure_test {
+
 using namespace crownring;
 
 namespace {
@@ -56,4 +58,7 @@ private slots:
 };
 
 CROWNRING_TEST(FigureTest)
+
+}
+
 #include "figure_test.moc"

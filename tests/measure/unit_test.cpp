@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/amount.h"
+#include "measure/compiles.h"
 #include "measure/unit.h"
 #include "test_class.h"
 
@@ -10,20 +11,15 @@
 #include <set>
 #include <type_traits>
 
-using namespace crownring;
+namespace unit_test {
 
-template <class A, class B>
-concept Adds = requires(A a, B b) {
-    a + b;
-};
-template <class A, class B>
-concept Compares = requires(A a, B b) {
-    a < b;
-};
+using namespace crownring;
+using namespace crownring::test;
+
 static_assert(Adds<Newtons, Newtons> && !Adds<Newtons, Millimetres> && !Adds<Newtons, double>);
-static_assert(Adds<Celsius, Kelvins> && !Adds<Celsius, Celsius> && !Compares<Celsius, Kelvins>);
+static_assert(Adds<Celsius, Kelvins> && !Adds<Celsius, Celsius> && !Orders<Celsius, Kelvins>);
 static_assert(std::is_same_v<decltype(Celsius(127) - Celsius(121)), Kelvins>);
-static_assert(!Compares<MillimetresPerSecond, Pascals> && !std::is_convertible_v<double, Pascals>);
+static_assert(!Orders<MillimetresPerSecond, Pascals> && !std::is_convertible_v<double, Pascals>);
 
 namespace {
 
@@ -253,4 +249,7 @@ private slots:
 };
 
 CROWNRING_TEST(UnitTest)
+
+}
+
 #include "unit_test.moc"

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "measure/compiles.h"
 #include "measure/name.h"
 #include "measure/usage.h"
 #include "test_class.h"
@@ -7,17 +8,12 @@
 
 #include <type_traits>
 
+namespace usage_test {
+
 using namespace crownring;
+using namespace crownring::test;
 
 // That wrong pairs do not compile is proven in tests/lint/must_not_compile.txt; here, that a template asks and gets no.
-template <class A, class B>
-concept Adds = requires(A a, B b) {
-    a + b;
-};
-template <class A, class B>
-concept Compares = requires(A a, B b) {
-    a == b;
-};
 static_assert(Adds<Minutes, Minutes> && !Adds<Minutes, Landings> && !Adds<Landings, Inflations> && !Adds<Minutes, int>);
 static_assert(Compares<ItemId, ItemId> && !Compares<ItemId, Registration> && !Compares<RequirementId, ProgrammeId>);
 static_assert(!std::is_convertible_v<int, Minutes> && !std::is_convertible_v<std::string, ItemId>);
@@ -60,4 +56,7 @@ private slots:
 };
 
 CROWNRING_TEST(UsageTest)
+
+}
+
 #include "usage_test.moc"

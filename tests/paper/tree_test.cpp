@@ -13,6 +13,8 @@
 #include <nlohmann/json.hpp>
 #include <rapidcheck.h>
 
+namespace tree_test {
+
 using namespace crownring::paper;
 using crownring::testing::english;
 namespace sample = crownring::paper::sample;
@@ -173,4 +175,7 @@ private slots:
 };
 
 CROWNRING_TEST(TreeTest)
+
+}
+
 #include "tree_test.moc"

@@ -6,6 +6,8 @@
 
 #include <QRegularExpression>
 
+namespace pdf_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 using namespace crownring::print;
@@ -259,4 +261,7 @@ private:
 };
 
 CROWNRING_TEST(PdfTest, QGuiApplication)
+
+}
+
 #include "pdf_test.moc"

@@ -8,6 +8,8 @@
 
 #include <set>
 
+namespace problem_test {
+
 using namespace crownring;
 
 class ProblemTest : public QObject {
@@ -53,4 +55,7 @@ private slots:
 };
 
 CROWNRING_TEST(ProblemTest)
+
+}
+
 #include "problem_test.moc"

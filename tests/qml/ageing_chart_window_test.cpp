@@ -19,6 +19,8 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+namespace ageing_chart_window_test {
+
 using namespace crownring::screen;
 
 namespace {
@@ -237,4 +239,7 @@ private slots:
 };
 
 CROWNRING_TEST(AgeingChartWindowTest, QApplication)
+
+}
+
 #include "ageing_chart_window_test.moc"

@@ -14,6 +14,8 @@
 #include <QQuickWindow>
 #include <QTest>
 
+namespace charts_test {
+
 namespace {
 
 constexpr const char* chart = R"(
@@ -114,4 +116,7 @@ static int run(int argc, char** argv) {
     return QTest::qExec(&test, argc, argv);
 }
 CROWNRING_TEST_RUN(run)
+
+}
+
 #include "charts_test.moc"

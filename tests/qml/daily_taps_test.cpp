@@ -15,6 +15,8 @@
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
 
+namespace daily_taps_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -294,4 +296,7 @@ private slots:
 };
 
 CROWNRING_TEST(DailyTapsTest, QApplication)
+
+}
+
 #include "daily_taps_test.moc"

@@ -21,6 +21,8 @@
 #include <QSignalSpy>
 #include <QTest>
 
+namespace envelope_map_window_test {
+
 using namespace crownring::screen;
 
 namespace {
@@ -312,4 +314,7 @@ private slots:
 };
 
 CROWNRING_TEST(EnvelopeMapWindowTest, QApplication)
+
+}
+
 #include "envelope_map_window_test.moc"

@@ -18,6 +18,8 @@
 
 #include <utility>
 
+namespace next_window_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -118,4 +120,7 @@ private slots:
 };
 
 CROWNRING_TEST(NextWindowTest, QApplication)
+
+}
+
 #include "next_window_test.moc"

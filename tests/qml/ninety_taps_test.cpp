@@ -22,6 +22,8 @@
 #include <algorithm>
 #include <cmath>
 
+namespace ninety_taps_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -164,4 +166,7 @@ private slots:
 };
 
 CROWNRING_TEST(NinetyTapsTest, QApplication)
+
+}
+
 #include "ninety_taps_test.moc"

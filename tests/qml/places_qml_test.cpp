@@ -18,6 +18,8 @@
 
 #include <memory>
 
+namespace places_qml_test {
+
 using namespace crownring::screen;
 
 class SamplePanels : public PanelModel {
@@ -60,4 +62,7 @@ static int run(int argc, char** argv) {
     return quick_test_main_with_setup(argc, argv, "crownring", PLACES, &setup);
 }
 CROWNRING_TEST_RUN(run)
+
+}
+
 #include "places_qml_test.moc"

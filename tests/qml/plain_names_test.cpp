@@ -16,6 +16,8 @@
 #include <QQuickWindow>
 #include <QTest>
 
+namespace plain_names_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -94,4 +96,7 @@ private slots:
 };
 
 CROWNRING_TEST(PlainNamesTest, QApplication)
+
+}
+
 #include "plain_names_test.moc"

@@ -23,6 +23,8 @@
 #include <set>
 #include <stdexcept>
 
+namespace window_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -314,4 +316,7 @@ private slots:
 };
 
 CROWNRING_TEST(WindowTest, QApplication)
+
+}
+
 #include "window_test.moc"

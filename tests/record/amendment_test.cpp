@@ -10,6 +10,8 @@
 
 #include <algorithm>
 
+namespace amendment_test {
+
 using namespace crownring;
 
 namespace {
@@ -179,4 +181,7 @@ private slots:
 };
 
 CROWNRING_TEST(AmendmentTest)
+
+}
+
 #include "amendment_test.moc"

@@ -6,6 +6,8 @@
 #include <QtTest>
 #include <rapidcheck.h>
 
+namespace chain_test {
+
 using namespace crownring;
 
 namespace {
@@ -95,4 +97,7 @@ private slots:
 };
 
 CROWNRING_TEST(ChainTest)
+
+}
+
 #include "chain_test.moc"

@@ -8,6 +8,8 @@
 #include <nlohmann/json.hpp>
 #include <rapidcheck.h>
 
+namespace entry_json_test {
+
 using namespace crownring;
 
 namespace {
@@ -148,4 +150,7 @@ private slots:
 };
 
 CROWNRING_TEST(EntryJsonTest)
+
+}
+
 #include "entry_json_test.moc"

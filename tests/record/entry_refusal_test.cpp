@@ -9,10 +9,12 @@
 
 #include <string>
 
+Q_DECLARE_METATYPE(crownring::Code)
+
+namespace entry_refusal_test {
+
 using namespace crownring;
 using namespace crownring::testing;
-
-Q_DECLARE_METATYPE(Code)
 
 class EntryRefusalTest : public QObject {
     Q_OBJECT
@@ -208,4 +210,7 @@ private slots:
 };
 
 CROWNRING_TEST(EntryRefusalTest)
+
+}
+
 #include "entry_refusal_test.moc"

@@ -15,6 +15,8 @@
 
 #include <map>
 
+namespace entry_schema_test {
+
 using namespace crownring;
 using nlohmann::json;
 
@@ -306,4 +308,7 @@ private slots:
 };
 
 CROWNRING_TEST(EntrySchemaTest)
+
+}
+
 #include "entry_schema_test.moc"

@@ -10,6 +10,8 @@
 
 #include <set>
 
+namespace kinds_test {
+
 using namespace crownring;
 using nlohmann::json;
 
@@ -117,4 +119,7 @@ private slots:
 };
 
 CROWNRING_TEST(KindsTest, QCoreApplication)
+
+}
+
 #include "kinds_test.moc"

@@ -7,6 +7,8 @@
 
 #include <algorithm>
 
+namespace clock_test {
+
 using namespace crownring;
 
 namespace {
@@ -127,4 +129,7 @@ private slots:
 };
 
 CROWNRING_TEST(ClockTest)
+
+}
+
 #include "clock_test.moc"

@@ -7,6 +7,8 @@
 
 #include <set>
 
+namespace question_test {
+
 using namespace crownring;
 
 class QuestionTest : public QObject {
@@ -34,4 +36,7 @@ private slots:
 };
 
 CROWNRING_TEST(QuestionTest)
+
+}
+
 #include "question_test.moc"

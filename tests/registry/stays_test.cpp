@@ -7,6 +7,8 @@
 
 #include <algorithm>
 
+namespace stays_test {
+
 using namespace crownring;
 
 namespace {
@@ -147,4 +149,7 @@ private slots:
 };
 
 CROWNRING_TEST(StaysTest)
+
+}
+
 #include "stays_test.moc"

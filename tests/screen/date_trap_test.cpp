@@ -12,6 +12,8 @@
 #include <QTest>
 #include <QTimeZone>
 
+namespace date_trap_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -68,4 +70,7 @@ private slots:
 };
 
 CROWNRING_TEST(DateTrapTest, QCoreApplication)
+
+}
+
 #include "date_trap_test.moc"

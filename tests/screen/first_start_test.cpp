@@ -12,6 +12,8 @@
 #include <QFileInfo>
 #include <QSettings>
 
+namespace first_start_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -147,4 +149,7 @@ private slots:
 };
 
 CROWNRING_TEST(FirstStartTest, QCoreApplication)
+
+}
+
 #include "first_start_test.moc"

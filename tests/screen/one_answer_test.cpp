@@ -8,6 +8,7 @@
 #include "screen/bench/small_bench.h"
 #include "screen/bench/visit_opening.h"
 #include "screen/desk/due_model.h"
+#include "screen/fabric/fabric_answers.h"
 #include "screen/fabric/fabric_desk.h"
 #include "screen/fabric/fabric_words.h"
 #include "test_class.h"
@@ -27,15 +28,6 @@ using namespace crownring::words;
 using nlohmann::json;
 
 namespace {
-
-constexpr int patience = 120'000;
-
-QString answerTo(FabricDesk& desk, const QString& words) {
-    for (const auto& row : desk.answers()->choices())
-        if (row.label.contains(words))
-            return row.detail;
-    return {};
-}
 
 QStringList matches(const QString& text, const QString& pattern) {
     QStringList found;

@@ -12,6 +12,8 @@
 #include <QAbstractItemModelTester>
 #include <QTest>
 
+namespace places_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -261,4 +263,7 @@ private slots:
 };
 
 CROWNRING_TEST(PlacesTest, QCoreApplication)
+
+}
+
 #include "places_test.moc"

@@ -16,6 +16,8 @@
 
 #include <algorithm>
 
+namespace sheets_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -251,4 +253,7 @@ private slots:
 };
 
 CROWNRING_TEST(SheetsTest, QCoreApplication)
+
+}
+
 #include "sheets_test.moc"

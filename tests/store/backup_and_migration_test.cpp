@@ -9,6 +9,8 @@
 #include <QtCore/QDir>
 #include <QtTest>
 
+namespace backup_and_migration_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -167,4 +169,7 @@ private slots:
 };
 
 CROWNRING_TEST(BackupAndMigrationTest, QCoreApplication)
+
+}
+
 #include "backup_and_migration_test.moc"

@@ -10,6 +10,8 @@
 #include <QtSql/QSqlQuery>
 #include <QtTest>
 
+namespace conformance_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -205,4 +207,7 @@ private slots:
 };
 
 CROWNRING_TEST(ConformanceTest, QCoreApplication)
+
+}
+
 #include "conformance_test.moc"

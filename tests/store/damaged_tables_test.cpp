@@ -7,6 +7,8 @@
 
 #include <QtTest>
 
+namespace damaged_tables_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -168,4 +170,7 @@ private slots:
 };
 
 CROWNRING_TEST(DamagedTablesTest, QCoreApplication)
+
+}
+
 #include "damaged_tables_test.moc"

@@ -17,6 +17,8 @@
 #include <QtSql/QSqlRecord>
 #include <QtTest>
 
+namespace frozen_record_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -176,4 +178,7 @@ private slots:
 };
 
 CROWNRING_TEST(FrozenRecordTest, QCoreApplication)
+
+}
+
 #include "frozen_record_test.moc"

@@ -9,6 +9,8 @@
 
 #include <QtTest>
 
+namespace lost_server_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -32,11 +34,6 @@ void endAllOthers() {
 std::size_t entriesOf(Record& record) { return record.lines({}).value().size(); }
 
 }
-
-#define NEEDS_SHARED                                                                                                   \
-    if (sharedLocation().empty())                                                                                      \
-        QSKIP("no shared database is offered");                                                                        \
-    emptyShared()
 
 class LostServerTest : public QObject {
     Q_OBJECT
@@ -130,4 +127,7 @@ private slots:
 };
 
 CROWNRING_TEST(LostServerTest, QCoreApplication)
+
+}
+
 #include "lost_server_test.moc"

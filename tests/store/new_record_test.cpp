@@ -7,6 +7,8 @@
 #include <QtCore/QDir>
 #include <QtTest>
 
+namespace new_record_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -61,4 +63,7 @@ private slots:
 };
 
 CROWNRING_TEST(NewRecordTest, QCoreApplication)
+
+}
+
 #include "new_record_test.moc"

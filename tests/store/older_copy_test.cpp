@@ -8,6 +8,8 @@
 #include <QtCore/QDir>
 #include <QtTest>
 
+namespace older_copy_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -105,4 +107,7 @@ private slots:
 };
 
 CROWNRING_TEST(OlderCopyTest, QCoreApplication)
+
+}
+
 #include "older_copy_test.moc"

@@ -9,6 +9,8 @@
 #include <atomic>
 #include <thread>
 
+namespace one_state_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -136,4 +138,7 @@ private slots:
 };
 
 CROWNRING_TEST(OneStateTest, QCoreApplication)
+
+}
+
 #include "one_state_test.moc"

@@ -17,6 +17,8 @@
 #include <sys/socket.h>
 #include <unistd.h>
 
+namespace postgres_traps_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -57,12 +59,6 @@ QString stateOf(const Connection& connection, const char* statement) {
 
 }
 
-#define NEEDS_SHARED                                                                                                   \
-    if (sharedLocation().empty())                                                                                      \
-        QSKIP("no shared database is offered");                                                                        \
-    emptyShared();                                                                                                     \
-    const Connection connection(sharedLocation(), Access::ReadWrite)
-
 class PostgresTrapsTest : public QObject {
     Q_OBJECT
 private slots:
@@ -79,12 +75,14 @@ private slots:
     }
     void statementsOfTheSchemaCannotBePrepared() {
         NEEDS_SHARED;
+        const Connection connection(sharedLocation(), Access::ReadWrite);
         QSqlQuery query(connection.database());
         QVERIFY(!query.prepare(QStringLiteral("CREATE TABLE t (x BIGINT)")));
         connection.run("CREATE TABLE t (x BIGINT)");
     }
     void aStepIsAppliedWhollyOrNotAtAll() {
         NEEDS_SHARED;
+        const Connection connection(sharedLocation(), Access::ReadWrite);
         auto steps = migrationSteps(Dialect::Postgres);
         migrate(connection, steps);
         QCOMPARE(answer(connection, "SELECT checksum FROM migration WHERE version = 1").toString(),
@@ -97,6 +95,7 @@ private slots:
     }
     void aLaterRecordIsReadAndNotWritten() {
         NEEDS_SHARED;
+        const Connection connection(sharedLocation(), Access::ReadWrite);
         posted(*openedShared(), R"({"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"})");
         connection.run("INSERT INTO migration VALUES (999, '', '')");
         const auto later = openedShared();
@@ -109,6 +108,7 @@ private slots:
     /// 42501 is insufficient_privilege; its low byte as a number is SQLite's BUSY.
     void missingRightsAreNotSomebodyElseWriting() {
         NEEDS_SHARED;
+        const Connection connection(sharedLocation(), Access::ReadWrite);
         connection.run("DROP ROLE IF EXISTS crownring_reader");
         connection.run("CREATE ROLE crownring_reader");
         connection.run("CREATE TABLE t (x BIGINT)");
@@ -124,6 +124,7 @@ private slots:
     }
     void whatTheUrlAsksOfTheConnectionIsHonoured() {
         NEEDS_SHARED;
+        const Connection connection(sharedLocation(), Access::ReadWrite);
         const auto with = [](const char* keys) { return openRecord(sharedLocation() + keys, OpenMode::OrCreate); };
         QVERIFY(with("&sslmode=prefer&connect_timeout=7"));
         // libpq itself says no: the keys reach it.
@@ -133,12 +134,14 @@ private slots:
     }
     void aPositiveNumberComesUnsigned() {
         NEEDS_SHARED;
+        const Connection connection(sharedLocation(), Access::ReadWrite);
         QCOMPARE(answer(connection, "SELECT CAST(5 AS BIGINT)").typeId(), int{QMetaType::ULongLong});
         QCOMPARE(answer(connection, "SELECT CAST(-5 AS BIGINT)").typeId(), int{QMetaType::LongLong});
         QCOMPARE(answer(connection, "SELECT CAST(5 AS BIGINT)").toLongLong(), 5LL); // how Statement reads it
     }
     void aSumLosesItsLastDigit() {
         NEEDS_SHARED;
+        const Connection connection(sharedLocation(), Access::ReadWrite);
         constexpr auto wide = 9007199254740993LL; // 2^53 + 1
         const auto sum = [&](const char* expression) {
             const auto text = QStringLiteral("SELECT %1 FROM (VALUES (CAST(9007199254740992 AS BIGINT)), (1)) v (x)");
@@ -164,6 +167,7 @@ private slots:
     void noColumnIsOfATypeThatIsReadInTwoWays() {
         // A bool is 0 or 1 on the other side; a moment comes back as local time without its zone; a sum is a double.
         NEEDS_SHARED;
+        const Connection connection(sharedLocation(), Access::ReadWrite);
         QCOMPARE(answer(connection, "SELECT TRUE").typeId(), int{QMetaType::Bool});
         const auto moment = answer(connection, "SELECT TIMESTAMPTZ '2024-03-01 05:00:00+09'").toDateTime();
         QCOMPARE(moment.timeSpec(), Qt::LocalTime);
@@ -179,6 +183,7 @@ private slots:
     }
     void aRefusedStatementSpoilsItsTransaction() {
         NEEDS_SHARED;
+        const Connection connection(sharedLocation(), Access::ReadWrite);
         {
             const Transaction transaction(connection);
             QCOMPARE(stateOf(connection, "SELECT 1 / 0"), QStringLiteral("22012"));
@@ -188,6 +193,7 @@ private slots:
     }
     void likeTellsCapitals() {
         NEEDS_SHARED;
+        const Connection connection(sharedLocation(), Access::ReadWrite);
         QCOMPARE(answer(connection, "SELECT 'Rye' LIKE 'rye'").toBool(), false);
         const Scratch scratch;
         const Connection other(scratch.file(), Access::ReadWrite);
@@ -204,6 +210,7 @@ private slots:
     }
     void aDayThatDoesNotExistIsRefused() {
         NEEDS_SHARED;
+        const Connection connection(sharedLocation(), Access::ReadWrite);
         migrate(connection, migrationSteps(Dialect::Postgres));
         connection.run("INSERT INTO writer VALUES (1, 'w', 0, decode(repeat('00', 32), 'hex'))");
         const auto put = [&](const char* on) {
@@ -219,4 +226,7 @@ private slots:
 };
 
 CROWNRING_TEST(PostgresTrapsTest, QCoreApplication)
+
+}
+
 #include "postgres_traps_test.moc"

@@ -7,6 +7,8 @@
 
 #include <QtTest>
 
+namespace posting_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -234,4 +236,7 @@ private slots:
 };
 
 CROWNRING_TEST(PostingTest, QCoreApplication)
+
+}
+
 #include "posting_test.moc"

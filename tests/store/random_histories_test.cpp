@@ -7,6 +7,8 @@
 #include <QtTest>
 #include <rapidcheck.h>
 
+namespace random_histories_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -180,4 +182,7 @@ private slots:
 };
 
 CROWNRING_TEST(RandomHistoriesTest, QCoreApplication)
+
+}
+
 #include "random_histories_test.moc"

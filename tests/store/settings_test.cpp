@@ -9,6 +9,8 @@
 #include <QtSql/QSqlError>
 #include <QtTest>
 
+namespace settings_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -116,4 +118,7 @@ private slots:
 };
 
 CROWNRING_TEST(SettingsTest, QCoreApplication)
+
+}
+
 #include "settings_test.moc"

@@ -7,6 +7,8 @@
 #include "store/connection/connection.h"
 #include "store/record_file.h"
 
+#include <QtTest>
+
 #include <memory>
 #include <stdexcept>
 #include <string>
@@ -30,3 +32,9 @@ inline std::unique_ptr<Record> openedShared(const char* writer = "tester") {
 }
 
 }
+
+/// The first line of a test that needs the shared database: skips it where none is offered, and empties it.
+#define NEEDS_SHARED                                                                                                   \
+    if (crownring::testing::sharedLocation().empty())                                                                  \
+        QSKIP("no shared database is offered");                                                                        \
+    crownring::testing::emptyShared()

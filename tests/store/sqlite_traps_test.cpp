@@ -16,6 +16,8 @@
 #include <future>
 #include <thread>
 
+namespace sqlite_traps_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -215,4 +217,7 @@ private slots:
 };
 
 CROWNRING_TEST(SqliteTrapsTest, QCoreApplication)
+
+}
+
 #include "sqlite_traps_test.moc"

@@ -6,6 +6,8 @@
 
 #include <QtTest>
 
+namespace tampering_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -114,4 +116,7 @@ private slots:
 };
 
 CROWNRING_TEST(TamperingTest, QCoreApplication)
+
+}
+
 #include "tampering_test.moc"

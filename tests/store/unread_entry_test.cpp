@@ -13,6 +13,8 @@
 
 #include <QtTest>
 
+namespace unread_entry_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -245,4 +247,7 @@ private slots:
 };
 
 CROWNRING_TEST(UnreadEntryTest, QCoreApplication)
+
+}
+
 #include "unread_entry_test.moc"

@@ -11,6 +11,8 @@
 
 #include <filesystem>
 
+namespace where_records_are_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -105,4 +107,7 @@ private slots:
 };
 
 CROWNRING_TEST(WhereRecordsAreTest, QCoreApplication)
+
+}
+
 #include "where_records_are_test.moc"

@@ -7,6 +7,8 @@
 #include <QJsonObject>
 #include <QtTest>
 
+namespace shown_test {
+
 using namespace crownring;
 
 /// Names are text everywhere: nothing of them is obeyed, nothing of them is hidden.
@@ -56,4 +58,7 @@ private slots:
 };
 
 CROWNRING_TEST(ShownTest)
+
+}
+
 #include "shown_test.moc"

@@ -20,6 +20,8 @@
 
 #include <filesystem>
 
+namespace every_code_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -203,4 +205,7 @@ private slots:
 };
 
 CROWNRING_TEST(EveryCodeTest, QCoreApplication)
+
+}
+
 #include "every_code_test.moc"

@@ -14,6 +14,8 @@
 
 #include <set>
 
+namespace problem_words_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -103,4 +105,7 @@ private slots:
 };
 
 CROWNRING_TEST(ProblemWordsTest, QCoreApplication)
+
+}
+
 #include "problem_words_test.moc"

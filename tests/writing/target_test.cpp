@@ -10,6 +10,8 @@
 #include <QtTest>
 #include <sys/stat.h>
 
+namespace target_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -81,4 +83,7 @@ private slots:
 };
 
 CROWNRING_TEST(TargetTest, QCoreApplication)
+
+}
+
 #include "target_test.moc"

@@ -11,6 +11,8 @@
 
 #include <csignal>
 
+namespace write_out_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -198,4 +200,7 @@ private slots:
 };
 
 CROWNRING_TEST(WriteOutTest, QCoreApplication)
+
+}
+
 #include "write_out_test.moc"

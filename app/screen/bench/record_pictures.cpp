@@ -15,14 +15,14 @@ using namespace words;
 
 namespace {
 
-using Answer = Result<std::optional<Picture>>;
+using PictureAnswer = Result<std::optional<Picture>>;
 
 /// The engine keeps it until `finished` is said.
 class Response : public QQuickImageResponse {
 public:
     explicit Response(const QSize& wanted) : m_wanted(wanted) {}
 
-    void answer(const Answer& picture) {
+    void answer(const PictureAnswer& picture) {
         if (!picture)
             m_error = Words::problem(picture.error());
         else if (!*picture)
@@ -62,8 +62,8 @@ QQuickImageResponse* RecordPictures::requestImageResponse(const QString& digest,
     QMetaObject::invokeMethod(
         &m_desk,
         [response, &desk = m_desk, digest = outward(digest)] {
-            desk.ask([digest](Record& record) -> Answer { return record.picture(digest); })
-                .then([response](const Answer& picture) { response->answer(picture); })
+            desk.ask([digest](Record& record) -> PictureAnswer { return record.picture(digest); })
+                .then([response](const PictureAnswer& picture) { response->answer(picture); })
                 .onCanceled([response] { response->giveUp(); });
         },
         Qt::QueuedConnection);

@@ -38,7 +38,7 @@ Result<Sections> toldOn(Record& record, CivilDate on) {
     return told;
 }
 
-QString joined(const QStringList& parts) {
+QString inOneLine(const QStringList& parts) {
     QStringList said;
     for (const auto& part : parts)
         if (!part.isEmpty())
@@ -62,8 +62,8 @@ Choice row(const PersonEntitled& said, CivilDate on) {
     return {
         {},
         inward(said.person.text()),
-        joined({as, inward(said.licence), untilWords(said.until, on),
-                balloons.isEmpty() ? QString() : ShopPlace::tr("only %1").arg(balloons.join(QStringLiteral(", ")))}),
+        inOneLine({as, inward(said.licence), untilWords(said.until, on),
+                   balloons.isEmpty() ? QString() : ShopPlace::tr("only %1").arg(balloons.join(QStringLiteral(", ")))}),
         -1,
         -1,
         !said.until || *said.until >= on};
@@ -72,7 +72,7 @@ Choice row(const PersonEntitled& said, CivilDate on) {
 Choice row(const TesterCalibrated& said, CivilDate on) {
     return {{},
             inward(said.tester.text()),
-            joined({inward(said.what), inward(said.certificate), untilWords(said.until, on)}),
+            inOneLine({inward(said.what), inward(said.certificate), untilWords(said.until, on)}),
             -1,
             -1,
             said.until >= on};
@@ -83,7 +83,7 @@ Choice row(const TypeDescribed& said, CivilDate) {
         said.gores && said.rows ? ShopPlace::tr("%1 gores × %2 rows").arg(*said.gores).arg(*said.rows) : QString();
     return {{},
             ShopPlace::tr("%1, %2").arg(inward(said.type.text()), Words::kind(said.kind)),
-            joined({inward(said.manual), ShopPlace::tr("revision %1").arg(inward(said.revision)), map}),
+            inOneLine({inward(said.manual), ShopPlace::tr("revision %1").arg(inward(said.revision)), map}),
             -1,
             -1,
             true};
@@ -103,8 +103,8 @@ Choice row(const LimitStated& said, CivilDate) {
             ShopPlace::tr("%1: %2").arg(inward(said.type.text()),
                                         quantity ? words::said(testedAs(seriesOf(said.quantity, said.conditions)))
                                                  : inward(said.quantity)),
-            joined({bound(said.least, ShopPlace::tr("at least %1")), bound(said.most, ShopPlace::tr("at most %1")),
-                    bound(said.proof, ShopPlace::tr("to be held: %1")), places, inward(said.source)}),
+            inOneLine({bound(said.least, ShopPlace::tr("at least %1")), bound(said.most, ShopPlace::tr("at most %1")),
+                       bound(said.proof, ShopPlace::tr("to be held: %1")), places, inward(said.source)}),
             -1,
             -1,
             true};
@@ -118,7 +118,7 @@ Choice row(const ChecklistAdopted& said, CivilDate) {
     const auto more = document->lines.size() - 1;
     return {{},
             more == 0 ? inward(first.title) : ShopPlace::tr("%1 and %2 more").arg(inward(first.title)).arg(more),
-            joined({inward(document->sections.front().title), inward(document->source)}),
+            inOneLine({inward(document->sections.front().title), inward(document->source)}),
             -1,
             -1,
             true};

@@ -12,7 +12,7 @@ namespace crownring::screen {
 
 namespace {
 
-QString figure(double value) { return QLocale().toString(value, 'g', 4); }
+QString shortFigure(double value) { return QLocale().toString(value, 'g', 4); }
 QString wholeHours(double hours) { return QLocale().toString(hours, 'f', 0); }
 
 AgeingPoint between(const AgeingPoint& before, const AgeingPoint& after, double hours) {
@@ -114,7 +114,7 @@ bool AgeingChart::limitAtRight() const {
 }
 
 QString AgeingChart::limitShort() const {
-    return hasLimit() ? tr("limit %1 %2").arg(figure(m_curve.limit), m_curve.unit).trimmed() : QString();
+    return hasLimit() ? tr("limit %1 %2").arg(shortFigure(m_curve.limit), m_curve.unit).trimmed() : QString();
 }
 
 QString AgeingChart::nowSays() const { return tr("now: %1 h").arg(wholeHours(m_curve.hoursNow)); }
@@ -122,7 +122,7 @@ QString AgeingChart::nowSays() const { return tr("now: %1 h").arg(wholeHours(m_c
 QString AgeingChart::clippedSays() const {
     const bool above = std::ranges::any_of(m_curve.band, [&](const auto& at) { return at.high > m_values.maximum; });
     return above ? tr("The band runs higher than the chart, which ends at %1 %2.")
-                       .arg(figure(m_values.maximum), m_curve.unit)
+                       .arg(shortFigure(m_values.maximum), m_curve.unit)
                        .trimmed()
                  : QString();
 }
@@ -137,9 +137,9 @@ QString AgeingChart::spoken() const {
         says += tr("%1.").arg(limitSays());
     if (hasBand()) {
         const auto now = bandAt(m_curve.band, m_curve.hoursNow);
-        says +=
-            tr("Now, at %1 h, the band reaches from %2 to %3 with its middle at %4 %5.")
-                .arg(wholeHours(m_curve.hoursNow), figure(now.low), figure(now.high), figure(now.middle), m_curve.unit);
+        says += tr("Now, at %1 h, the band reaches from %2 to %3 with its middle at %4 %5.")
+                    .arg(wholeHours(m_curve.hoursNow), shortFigure(now.low), shortFigure(now.high),
+                         shortFigure(now.middle), m_curve.unit);
     } else {
         says += tr("No curve is drawn.");
     }

@@ -30,17 +30,17 @@ QString kindText(ageing::Kind kind) {
     return AgeingFiles::tr("value");
 }
 
-std::string figure(double value) { return QString::number(value, 'g', 10).toStdString(); }
+std::string figureInFile(double value) { return QString::number(value, 'g', 10).toStdString(); }
 
 std::vector<std::string> rowOf(const AgeingReading& reading, const QString& unit) {
     const bool between = reading.kind == ageing::Kind::Between;
     return {outward(reading.day),
-            figure(reading.hours),
+            figureInFile(reading.hours),
             outward(reading.place),
             outward(reading.lot),
             outward(kindText(reading.kind)),
-            figure(reading.value),
-            between ? figure(reading.upper) : std::string(),
+            figureInFile(reading.value),
+            between ? figureInFile(reading.upper) : std::string(),
             outward(unit),
             outward(reading.says),
             outward(reading.judgement),

@@ -6,6 +6,8 @@
 #include <QHash>
 #include <QLocale>
 
+#include <map>
+
 namespace crownring::screen {
 
 using namespace words;
@@ -63,11 +65,11 @@ QHash<int, QByteArray> AgeingReadingModel::roleNames() const {
 void AgeingReadingModel::show(const std::vector<AgeingReading>& readings) {
     std::vector<AgeingRow> rows;
     rows.reserve(readings.size());
-    QHash<QString, int> before;
+    std::map<std::array<QString, 4>, int> above;
     for (const auto& reading : readings) {
-        const auto hours = QLocale().toString(reading.hours, 'f', 1);
-        const auto key = QStringList{reading.day, hours, reading.place, reading.says}.join(u'|');
-        rows.push_back({reading, hours, key + u'|' + QString::number(before[key]++)});
+        AgeingRow row{reading, QLocale().toString(reading.hours, 'f', 1)};
+        row.likeItAbove = above[row.said()]++;
+        rows.push_back(std::move(row));
     }
     replaceRows(m_rows, std::move(rows));
 }

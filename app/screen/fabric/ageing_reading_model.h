@@ -6,13 +6,18 @@
 #include "screen/fabric/ageing_curve.h"
 #include "screen/lists/list_base.h"
 
+#include <array>
+
 namespace crownring::screen {
 
 struct AgeingRow {
     AgeingReading reading;
-    QString hours; ///< with a decimal, in the user's manner
-    QString key;   ///< tells it from all others, even from one that says the same
-    [[nodiscard]] bool sameAs(const AgeingRow& other) const { return key == other.key; }
+    QString hours;       ///< with a decimal, in the user's manner
+    int likeItAbove = 0; ///< rows above that say the same
+    [[nodiscard]] std::array<QString, 4> said() const { return {reading.day, hours, reading.place, reading.says}; }
+    [[nodiscard]] bool sameAs(const AgeingRow& other) const {
+        return likeItAbove == other.likeItAbove && said() == other.said();
+    }
     bool operator==(const AgeingRow&) const = default;
 };
 

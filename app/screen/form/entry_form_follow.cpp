@@ -64,7 +64,7 @@ std::optional<Moment> EntryForm::moment() const {
     if (!day)
         return std::nullopt;
     const auto time = FittingPlan::timeOf({}, m_fields.value("time"));
-    return Moment(*day, time.value_or(Kind<FlightLogged>::time));
+    return Moment(*day, time.value_or(crownring::Kind<FlightLogged>::time));
 }
 
 std::vector<std::string> EntryForm::keysOf(std::string_view within) const {

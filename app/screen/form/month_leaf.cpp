@@ -16,7 +16,7 @@ using namespace words;
 namespace {
 
 constexpr int daysOfAWeek = 7;
-constexpr int weeksShown = 6;
+constexpr int weeksInLeaf = 6;
 
 CivilDate firstOfMonth(CivilDate day) { return addDays(day, 1 - day.day()); }
 
@@ -51,7 +51,7 @@ QStringList MonthLeaf::weekdays() const {
 QVariantList MonthLeaf::days() const {
     const int before = (weekdayOf(m_first) - QLocale().firstDayOfWeek() + daysOfAWeek) % daysOfAWeek;
     QVariantList days;
-    for (int at = 0; at < weeksShown * daysOfAWeek; ++at) {
+    for (int at = 0; at < weeksInLeaf * daysOfAWeek; ++at) {
         const auto day = addDays(m_first, at - before);
         days += QVariantMap{{QStringLiteral("iso"), inward(day.iso())},
                             {QStringLiteral("number"), day.day()},

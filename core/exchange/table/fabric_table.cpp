@@ -2,6 +2,7 @@
 #include "exchange/table/fabric_table.h"
 
 #include "exchange/table/csv_table.h"
+#include "exchange/text/plain_text.h"
 #include "problem/faults/table_fault.h"
 
 #include <algorithm>
@@ -17,8 +18,8 @@ namespace crownring {
 namespace {
 
 enum Column { Envelope, Lot, Fabric, Hours, Row, Dose, Load, Outcome, ColumnCount };
-constexpr std::array<std::string_view, ColumnCount> names{"envelope", "lot",  "fabric", "hours",
-                                                          "row",      "dose", "load",   "outcome"};
+constexpr std::array<std::string_view, ColumnCount> columnNames{"envelope", "lot",  "fabric", "hours",
+                                                                "row",      "dose", "load",   "outcome"};
 constexpr double unbounded = std::numeric_limits<double>::max();
 
 using Places = std::array<std::size_t, ColumnCount>; ///< in the file
@@ -30,31 +31,26 @@ struct Pull {
     Observation observed;
 };
 
-std::string_view trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t");
-    return first == text.npos ? std::string_view() : text.substr(first, text.find_last_not_of(" \t") - first + 1);
-}
-
 Result<Places> placesOf(const CsvTable& table, const std::string& file) {
     Places places{};
     if (table.rows.empty())
         return problem(TableFault::EmptyTable, {}, {file, 0, {}});
     const auto& heading = table.rows.front();
     for (std::size_t column = 0; column < ColumnCount; ++column) {
-        const auto named = [&](const std::string& field) { return trimmed(field) == names[column]; };
+        const auto named = [&](const std::string& field) { return trimmed(field) == columnNames[column]; };
         const auto found = std::ranges::find_if(heading.fields, named);
         if (std::ranges::count_if(heading.fields, named) != 1)
-            return problem(TableFault::ColumnNotOnce, {names[column], listed(names)},
-                           {file, heading.line, std::string(names[column])});
+            return problem(TableFault::ColumnNotOnce, {columnNames[column], listed(columnNames)},
+                           {file, heading.line, std::string(columnNames[column])});
         places[column] = static_cast<std::size_t>(found - heading.fields.begin());
     }
     return places;
 }
 
 /// One row at a time; all that is wrong is gathered.
-class RowReader {
+class PullReader {
 public:
-    RowReader(const Places& places, const std::string& file, std::vector<Problem>& problems)
+    PullReader(const Places& places, const std::string& file, std::vector<Problem>& problems)
         : m_places(places), m_file(file), m_problems(problems) {}
 
     std::optional<Pull> read(const CsvRow& row) {
@@ -87,7 +83,7 @@ private:
     std::string named(Column column) {
         auto name = text(column);
         if (name.empty())
-            refuse(column, TableFault::NotNamed, {names[column]});
+            refuse(column, TableFault::NotNamed, {columnNames[column]});
         return name;
     }
     double number(Column column, double least, double most) {
@@ -97,11 +93,12 @@ private:
         const auto [at, error] = std::from_chars(written.data(), end, value);
         if (error == std::errc() && at == end && std::isfinite(value) && value >= least && value <= most)
             return value;
-        refuse(column, TableFault::NoFigureOfAPull, {written, names[column]});
+        refuse(column, TableFault::NoFigureOfAPull, {written, columnNames[column]});
         return 1;
     }
     void refuse(Column column, TableFault fault, Arguments arguments = {}) {
-        m_problems.push_back(Problem{fault, std::move(arguments), {m_file, m_row->line, std::string(names[column])}});
+        m_problems.push_back(
+            Problem{fault, std::move(arguments), {m_file, m_row->line, std::string(columnNames[column])}});
     }
 
     const Places& m_places;
@@ -121,7 +118,8 @@ void refuseSlips(const std::vector<Pull>& pulls, const std::string& file, std::v
     for (const auto& pull : pulls) {
         const auto& all = loads[pull.fabric];
         if (std::abs(pull.observed.low - all[all.size() / 2]) > std::log(farOff))
-            problems.push_back(Problem{TableFault::LoadFarOff, {farOff}, {file, pull.line, std::string(names[Load])}});
+            problems.push_back(
+                Problem{TableFault::LoadFarOff, {farOff}, {file, pull.line, std::string(columnNames[Load])}});
     }
 }
 
@@ -180,7 +178,7 @@ Results<FabricTable> readFabricTable(std::string_view bytes, const std::string& 
         return tl::unexpected(std::vector<Problem>{places.error()});
     auto problems = table->badRows;
     std::vector<Pull> pulls;
-    RowReader reader(*places, file, problems);
+    PullReader reader(*places, file, problems);
     for (std::size_t at = 1; at < table->rows.size(); ++at)
         if (auto pull = reader.read(table->rows[at]))
             pulls.push_back(std::move(*pull));

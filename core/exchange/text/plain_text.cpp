@@ -113,8 +113,6 @@ std::string_view trimmed(std::string_view utf8) {
     return utf8;
 }
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
-
 bool allDigits(std::string_view text) { return !text.empty() && std::all_of(text.begin(), text.end(), isDigit); }
 
 }

@@ -4,6 +4,7 @@
 /// Bytes of a file that somebody made elsewhere, as UTF-8.
 
 #include "problem/problem.h"
+#include "text/digit.h"
 
 #include <cstddef>
 #include <string>
@@ -30,7 +31,6 @@ inline constexpr std::size_t largestImport = std::size_t{64} * 1024 * 1024;
 /// Without blanks and no-break spaces at both ends.
 [[nodiscard]] std::string_view trimmed(std::string_view utf8);
 
-[[nodiscard]] bool isDigit(char c);
 /// Nothing but digits 0 to 9, at least one.
 [[nodiscard]] bool allDigits(std::string_view text);
 

@@ -12,8 +12,6 @@ namespace crownring {
 
 namespace {
 
-constexpr std::int64_t secondsOfDay = 86'400;
-
 /// What an altitude wanders while nothing moves, metres (common practice, no source): a pressure sensor by little,
 /// satellites by more.
 double nearGround(const IgcTrack& track) { return track.pressureAltitude ? 4 : 8; }

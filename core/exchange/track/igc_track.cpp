@@ -13,8 +13,6 @@ namespace crownring {
 
 namespace {
 
-constexpr std::int64_t secondsOfDay = 86'400;
-
 std::optional<int> digits(std::string_view text) {
     int value = 0;
     if (!allDigits(text))

@@ -16,6 +16,8 @@
 
 namespace crownring {
 
+inline constexpr std::int64_t secondsOfDay = 86'400;
+
 /// Where the recorder was at a second.
 struct Fix {
     std::int64_t second = 0; ///< since 1970-01-01 00:00 UTC, leap seconds not counted

@@ -58,8 +58,8 @@ Start startFrom(const FleetLikelihood& likelihood, const CensoredFit& pooled, co
         pooled.coefficients.head(likelihood.parameters() - fleetParameters);
     start.row.tail(pooled.coefficients.size()) = pooled.coefficients;
     // Links go from the leaves up, so that from their end each parent is set before its children.
-    for (auto link = tree.links.rbegin(); link != tree.links.rend(); ++link)
-        start.row[link->child] = start.row[link->parent];
+    for (auto edge = tree.edges.rbegin(); edge != tree.edges.rend(); ++edge)
+        start.row[edge->child] = start.row[edge->parent];
     return start;
 }
 

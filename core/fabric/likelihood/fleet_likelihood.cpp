@@ -56,9 +56,9 @@ double logDensity(const LatentTree& tree, const Model& model, const Eigen::Vecto
     double sum = 0;
     for (std::size_t test = 0; test < tree.tests.size(); ++test)
         sum += termOf(tree.tests[test], model.ages[test].t, model.sigma, row).value;
-    for (const auto& link : tree.links) {
-        const double precision = model.precisionOf(link.level);
-        const double off = row[link.child] - row[link.parent];
+    for (const auto& edge : tree.edges) {
+        const double precision = model.precisionOf(edge.level);
+        const double off = row[edge.child] - row[edge.parent];
         sum += (std::log(precision) - std::log(2 * std::numbers::pi) - precision * off * off) / 2;
     }
     return sum;
@@ -73,7 +73,7 @@ struct Hill {
 Hill hillAt(const LatentTree& tree, const Model& model, const Eigen::VectorXd& row, Eigen::Index integrated) {
     Eigen::VectorXd gradient = Eigen::VectorXd::Zero(tree.size);
     std::vector<Eigen::Triplet<double>> entries;
-    entries.reserve(4 * (tree.tests.size() + tree.links.size()));
+    entries.reserve(4 * (tree.tests.size() + tree.edges.size()));
     const auto add = [&](Eigen::Index one, Eigen::Index other, double value) {
         if (one < integrated && other < integrated)
             entries.emplace_back(one, other, value);
@@ -89,15 +89,15 @@ Hill hillAt(const LatentTree& tree, const Model& model, const Eigen::VectorXd& r
         add(intercept, slope, age * term.location2);
         add(slope, intercept, age * term.location2);
     }
-    for (const auto& link : tree.links) {
-        const double precision = model.precisionOf(link.level);
-        const double pull = precision * (row[link.child] - row[link.parent]);
-        gradient[link.child] -= pull;
-        gradient[link.parent] += pull;
-        add(link.child, link.child, precision);
-        add(link.parent, link.parent, precision);
-        add(link.child, link.parent, -precision);
-        add(link.parent, link.child, -precision);
+    for (const auto& edge : tree.edges) {
+        const double precision = model.precisionOf(edge.level);
+        const double pull = precision * (row[edge.child] - row[edge.parent]);
+        gradient[edge.child] -= pull;
+        gradient[edge.parent] += pull;
+        add(edge.child, edge.child, precision);
+        add(edge.parent, edge.parent, precision);
+        add(edge.child, edge.parent, -precision);
+        add(edge.parent, edge.child, -precision);
     }
     Hill hill{gradient.head(integrated), Sparse(integrated, integrated)};
     hill.information.setFromTriplets(entries.begin(), entries.end());
@@ -106,11 +106,11 @@ Hill hillAt(const LatentTree& tree, const Model& model, const Eigen::VectorXd& r
 
 /// Newton's method on a log-concave density: halved steps always come to its top. False where it has none.
 bool climb(const LatentTree& tree, const Model& model, Eigen::VectorXd& row, Eigen::Index integrated, Factor& factor) {
-    constexpr int mostSteps = 100;
-    constexpr int mostHalvings = 50;
+    constexpr int mostClimbs = 100;
+    constexpr int mostShortenings = 50;
     double height = logDensity(tree, model, row);
     bool isTop = false;
-    for (int steps = 0; steps < mostSteps; ++steps) {
+    for (int steps = 0; steps < mostClimbs; ++steps) {
         const auto hill = hillAt(tree, model, row, integrated);
         if (steps == 0)
             factor.analyzePattern(hill.information);
@@ -125,7 +125,7 @@ bool climb(const LatentTree& tree, const Model& model, Eigen::VectorXd& row, Eig
         Eigen::VectorXd there = row;
         double share = 1;
         double next = 0;
-        for (int halvings = 0; halvings < mostHalvings; ++halvings, share /= 2) {
+        for (int halvings = 0; halvings < mostShortenings; ++halvings, share /= 2) {
             there.head(integrated) = row.head(integrated) + share * step;
             next = logDensity(tree, model, there);
             // So near to the top that the sum's own rounding hides a gain.
@@ -172,21 +172,21 @@ void addTest(Changes& changes, const PlacedTest& test, const Age& age, double si
     }
 }
 
-void addLink(Changes& changes, const Link& link, double precision, const Eigen::VectorXd& row,
+void addEdge(Changes& changes, const Edge& edge, double precision, const Eigen::VectorXd& row,
              const Eigen::MatrixXd& covariance) {
-    const auto level = static_cast<Eigen::Index>(link.level);
+    const auto level = static_cast<Eigen::Index>(edge.level);
     const auto integrated = covariance.rows();
-    const double pull = precision * (row[link.child] - row[link.parent]);
-    double variance = covariance(link.child, link.child);
+    const double pull = precision * (row[edge.child] - row[edge.parent]);
+    double variance = covariance(edge.child, edge.child);
     changes.density[level] += pull * pull / precision - 1;
-    changes.pulls(link.child, level) += 2 * pull;
-    if (link.parent < integrated) {
-        variance += covariance(link.parent, link.parent) - 2 * covariance(link.child, link.parent);
-        changes.pulls(link.parent, level) -= 2 * pull;
+    changes.pulls(edge.child, level) += 2 * pull;
+    if (edge.parent < integrated) {
+        variance += covariance(edge.parent, edge.parent) - 2 * covariance(edge.child, edge.parent);
+        changes.pulls(edge.parent, level) -= 2 * pull;
     } else {
-        const auto parameter = fleetParameters + link.parent - integrated;
+        const auto parameter = fleetParameters + edge.parent - integrated;
         changes.density[parameter] += pull;
-        changes.pulls(link.child, parameter) += precision;
+        changes.pulls(edge.child, parameter) += precision;
     }
     changes.determinant[level] -= 2 * precision * variance;
 }
@@ -213,8 +213,8 @@ FleetLikelihoodAt FleetLikelihood::at(const Eigen::VectorXd& parameters, const E
                     Eigen::MatrixXd::Zero(m_integrated, parameters.size()), Eigen::VectorXd::Zero(m_integrated)};
     for (std::size_t test = 0; test < m_tree.tests.size(); ++test)
         addTest(changes, m_tree.tests[test], model.ages[test], model.sigma, result.figures, result.covariance);
-    for (const auto& link : m_tree.links)
-        addLink(changes, link, model.precisionOf(link.level), result.figures, result.covariance);
+    for (const auto& edge : m_tree.edges)
+        addEdge(changes, edge, model.precisionOf(edge.level), result.figures, result.covariance);
 
     const Sparse lower = factor.matrixL();
     const double halfDeterminant = lower.diagonal().array().log().sum();

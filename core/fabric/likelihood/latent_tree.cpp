@@ -26,16 +26,16 @@ LatentTree latentTree(const FabricFleet& fleet) {
 
     for (std::size_t set = 0; set < tree.sets.size(); ++set) {
         const auto& lot = tree.lots.at(fleet.lotOfSet[set]);
-        tree.links.push_back({tree.sets[set].intercept, lot.intercept, Level::SetIntercept});
-        tree.links.push_back({tree.sets[set].slope, lot.slope, Level::SetSlope});
+        tree.edges.push_back({tree.sets[set].intercept, lot.intercept, Level::SetIntercept});
+        tree.edges.push_back({tree.sets[set].slope, lot.slope, Level::SetSlope});
     }
     for (std::size_t coupon = 0; coupon < fleet.coupons.size(); ++coupon)
-        tree.links.push_back(
+        tree.edges.push_back(
             {tree.bolts[coupon], tree.lots.at(fleet.coupons[coupon].lot).intercept, Level::SetIntercept});
     for (std::size_t lot = 0; lot < tree.lots.size(); ++lot) {
         const auto& fabric = tree.fabrics.at(fleet.fabricOfLot[lot]);
-        tree.links.push_back({tree.lots[lot].intercept, fabric.intercept, Level::LotIntercept});
-        tree.links.push_back({tree.lots[lot].slope, fabric.slope, Level::LotSlope});
+        tree.edges.push_back({tree.lots[lot].intercept, fabric.intercept, Level::LotIntercept});
+        tree.edges.push_back({tree.lots[lot].slope, fabric.slope, Level::LotSlope});
     }
 
     for (const auto& reading : fleet.readings)

@@ -17,7 +17,7 @@ enum class Level : std::uint8_t { LotIntercept, LotSlope, SetIntercept, SetSlope
 
 inline constexpr Eigen::Index levels = 4;
 
-struct Link {
+struct Edge {
     Eigen::Index child = 0;
     Eigen::Index parent = 0;
     Level level = Level::LotIntercept;
@@ -40,7 +40,7 @@ struct PlacedTest {
 
 struct LatentTree {
     Eigen::Index size = 0; ///< of the whole row; those of fabrics, in pairs, are its end
-    std::vector<Link> links;
+    std::vector<Edge> edges;
     std::vector<LinePlace> sets, lots, fabrics;
     std::vector<Eigen::Index> bolts; ///< one for each coupon
     std::vector<PlacedTest> tests;

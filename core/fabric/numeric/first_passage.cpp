@@ -13,7 +13,7 @@ namespace crownring {
 
 namespace {
 
-double below(double z) { return cdf(boost::math::normal(), z); }
+double shareBelow(double z) { return cdf(boost::math::normal(), z); }
 
 double variance(const AgeingLine& line, double age) {
     return line.alphaVariance - 2 * age * line.covariance + age * age * line.lambdaVariance;
@@ -25,14 +25,16 @@ double standardised(const AgeingLine& line, double limit, double age) {
 
 }
 
-double reachedBy(const AgeingLine& line, double limit, double age) { return below(standardised(line, limit, age)); }
+double reachedBy(const AgeingLine& line, double limit, double age) {
+    return shareBelow(standardised(line, limit, age));
+}
 
 double reachedByGivenOk(const AgeingLine& line, double limit, double age, double okAge) {
     const double now = standardised(line, limit, okAge);
-    return (below(standardised(line, limit, age)) - below(now)) / below(-now);
+    return (shareBelow(standardised(line, limit, age)) - shareBelow(now)) / shareBelow(-now);
 }
 
-double neverReached(const AgeingLine& line) { return below(-line.lambda / std::sqrt(line.lambdaVariance)); }
+double neverReached(const AgeingLine& line) { return shareBelow(-line.lambda / std::sqrt(line.lambdaVariance)); }
 
 std::optional<double> ageReached(const AgeingLine& line, double limit, double p) {
     const double z = quantile(boost::math::normal(), p);

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules/programme/serial_order.h"
 
+#include "text/digit.h"
+
 #include <algorithm>
 
 namespace crownring {
 
 namespace {
-
-constexpr bool isDigit(char c) { return c >= '0' && c <= '9'; }
 
 /// Takes a run of digits, without its leading zeros, from the front of `text`.
 std::string_view takeNumber(std::string_view& text) {

@@ -11,8 +11,8 @@ namespace crownring {
 
 namespace {
 
-constexpr std::array<std::string_view, standingCount> names = {"spent",   "lapsed", "unproven", "tolerance",
-                                                               "nearing", "clear",  "closed"};
+constexpr std::array<std::string_view, standingCount> standingNames = {"spent",   "lapsed", "unproven", "tolerance",
+                                                                       "nearing", "clear",  "closed"};
 
 Assessment closed(Because because) {
     Assessment state;
@@ -129,7 +129,7 @@ Assessment assessWhereRequired(const Requirement& requirement, const ItemFacts& 
 
 }
 
-std::string_view standingText(Standing standing) { return names[static_cast<std::size_t>(standing)]; }
+std::string_view standingText(Standing standing) { return standingNames[static_cast<std::size_t>(standing)]; }
 
 const LimitState* governingLimit(const Assessment& state) {
     const auto found = std::ranges::find_if(state.limits, [&](const LimitState& limit) {

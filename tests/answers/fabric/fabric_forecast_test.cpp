@@ -11,6 +11,8 @@
 #include <algorithm>
 #include <cmath>
 
+namespace fabric_forecast_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -215,4 +217,7 @@ private slots:
 };
 
 CROWNRING_TEST(FabricForecastTest, QCoreApplication)
+
+}
+
 #include "fabric_forecast_test.moc"

@@ -9,6 +9,8 @@
 #include <algorithm>
 #include <cmath>
 
+namespace fabric_record_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -201,4 +203,7 @@ private slots:
 };
 
 CROWNRING_TEST(FabricRecordTest, QCoreApplication)
+
+}
+
 #include "fabric_record_test.moc"

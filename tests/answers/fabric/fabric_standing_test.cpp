@@ -9,6 +9,8 @@
 
 #include <algorithm>
 
+namespace fabric_standing_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -154,4 +156,7 @@ private slots:
 };
 
 CROWNRING_TEST(FabricStandingTest, QCoreApplication)
+
+}
+
 #include "fabric_standing_test.moc"

@@ -9,6 +9,8 @@
 #include <set>
 #include <sstream>
 
+namespace checklist_scope_test {
+
 using namespace crownring;
 
 namespace {
@@ -340,4 +342,7 @@ private slots:
 };
 
 CROWNRING_TEST(ChecklistScopeTest)
+
+}
+
 #include "checklist_scope_test.moc"

@@ -12,6 +12,8 @@
 #include <map>
 #include <set>
 
+namespace checklist_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -277,4 +279,7 @@ private slots:
 };
 
 CROWNRING_TEST(ChecklistTest)
+
+}
+
 #include "checklist_test.moc"

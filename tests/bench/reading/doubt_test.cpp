@@ -9,6 +9,8 @@
 #include <algorithm>
 #include <cmath>
 
+namespace doubt_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -126,4 +128,7 @@ private slots:
 };
 
 CROWNRING_TEST(DoubtTest)
+
+}
+
 #include "doubt_test.moc"

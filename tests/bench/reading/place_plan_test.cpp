@@ -7,6 +7,8 @@
 
 #include <algorithm>
 
+namespace place_plan_test {
+
 using namespace crownring;
 
 class PlacePlanTest : public QObject {
@@ -44,4 +46,7 @@ private slots:
 };
 
 CROWNRING_TEST(PlacePlanTest)
+
+}
+
 #include "place_plan_test.moc"

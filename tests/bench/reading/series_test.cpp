@@ -10,6 +10,8 @@
 #include <limits>
 #include <set>
 
+namespace series_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -214,4 +216,7 @@ private slots:
 };
 
 CROWNRING_TEST(SeriesTest)
+
+}
+
 #include "series_test.moc"

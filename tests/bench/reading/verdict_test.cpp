@@ -8,6 +8,8 @@
 
 #include <array>
 
+namespace verdict_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -277,4 +279,7 @@ private slots:
 };
 
 CROWNRING_TEST(VerdictTest)
+
+}
+
 #include "verdict_test.moc"

@@ -4,6 +4,8 @@
 
 #include <QtTest>
 
+namespace asked_series_test {
+
 using namespace crownring;
 
 namespace {
@@ -108,4 +110,7 @@ private slots:
 };
 
 CROWNRING_TEST(AskedSeriesTest)
+
+}
+
 #include "asked_series_test.moc"

@@ -5,6 +5,8 @@
 
 #include <QtTest>
 
+namespace bench_file_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -57,4 +59,7 @@ private slots:
 };
 
 CROWNRING_TEST(BenchFileTest)
+
+}
+
 #include "bench_file_test.moc"

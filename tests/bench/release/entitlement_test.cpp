@@ -10,6 +10,8 @@
 #include <string>
 #include <vector>
 
+namespace entitlement_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -256,4 +258,7 @@ private slots:
 };
 
 CROWNRING_TEST(EntitlementTest)
+
+}
+
 #include "entitlement_test.moc"

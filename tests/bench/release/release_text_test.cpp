@@ -8,6 +8,8 @@
 
 #include <algorithm>
 
+namespace release_text_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -247,4 +249,7 @@ private slots:
 };
 
 CROWNRING_TEST(ReleaseTextTest)
+
+}
+
 #include "release_text_test.moc"

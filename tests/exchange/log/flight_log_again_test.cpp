@@ -9,6 +9,8 @@
 
 #include <set>
 
+namespace flight_log_again_test {
+
 using namespace crownring;
 
 namespace {
@@ -141,4 +143,7 @@ private slots:
 };
 
 CROWNRING_TEST(FlightLogAgainTest)
+
+}
+
 #include "flight_log_again_test.moc"

@@ -11,6 +11,8 @@
 #include <fstream>
 #include <iterator>
 
+namespace flight_log_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -320,4 +322,7 @@ private slots:
 };
 
 CROWNRING_TEST(FlightLogTest)
+
+}
+
 #include "flight_log_test.moc"

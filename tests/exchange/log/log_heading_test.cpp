@@ -4,6 +4,8 @@
 
 #include <QtTest>
 
+namespace log_heading_test {
+
 using namespace crownring;
 
 class LogHeadingTest : public QObject {
@@ -82,4 +84,7 @@ private slots:
 };
 
 CROWNRING_TEST(LogHeadingTest)
+
+}
+
 #include "log_heading_test.moc"

@@ -6,6 +6,8 @@
 
 #include <QtTest>
 
+namespace csv_table_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -138,4 +140,7 @@ private slots:
 };
 
 CROWNRING_TEST(CsvTableTest)
+
+}
+
 #include "csv_table_test.moc"

@@ -7,6 +7,8 @@
 
 #include <cmath>
 
+namespace fabric_table_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -105,4 +107,7 @@ private slots:
 };
 
 CROWNRING_TEST(FabricTableTest)
+
+}
+
 #include "fabric_table_test.moc"

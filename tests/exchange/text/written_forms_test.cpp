@@ -7,6 +7,8 @@
 
 #include <QtTest>
 
+namespace written_forms_test {
+
 using namespace crownring;
 
 namespace {
@@ -191,4 +193,7 @@ private slots:
 };
 
 CROWNRING_TEST(WrittenFormsTest)
+
+}
+
 #include "written_forms_test.moc"

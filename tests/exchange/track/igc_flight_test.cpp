@@ -12,6 +12,8 @@
 #include <functional>
 #include <iterator>
 
+namespace igc_flight_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -379,4 +381,7 @@ private slots:
 };
 
 CROWNRING_TEST(IgcFlightTest)
+
+}
+
 #include "igc_flight_test.moc"

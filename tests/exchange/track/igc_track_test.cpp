@@ -7,6 +7,8 @@
 
 #include <cmath>
 
+namespace igc_track_test {
+
 using namespace crownring;
 
 namespace {
@@ -120,4 +122,7 @@ private slots:
 };
 
 CROWNRING_TEST(IgcTrackTest)
+
+}
+
 #include "igc_track_test.moc"

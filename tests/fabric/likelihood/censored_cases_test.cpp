@@ -7,6 +7,8 @@
 
 #include <cmath>
 
+namespace censored_cases_test {
+
 using namespace crownring;
 using reference::Table;
 
@@ -187,4 +189,7 @@ private slots:
 };
 
 CROWNRING_TEST(CensoredCasesTest)
+
+}
+
 #include "censored_cases_test.moc"

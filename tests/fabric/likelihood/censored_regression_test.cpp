@@ -8,6 +8,8 @@
 
 #include <cmath>
 
+namespace censored_regression_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -126,4 +128,7 @@ private slots:
 };
 
 CROWNRING_TEST(CensoredRegressionTest)
+
+}
+
 #include "censored_regression_test.moc"

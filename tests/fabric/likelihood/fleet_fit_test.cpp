@@ -8,6 +8,8 @@
 
 #include <cmath>
 
+namespace fleet_fit_test {
+
 using namespace crownring;
 
 namespace {
@@ -127,4 +129,7 @@ private slots:
 };
 
 CROWNRING_TEST(FleetFitTest)
+
+}
+
 #include "fleet_fit_test.moc"

@@ -9,6 +9,8 @@
 #include <cmath>
 #include <numbers>
 
+namespace fleet_likelihood_test {
+
 using namespace crownring;
 
 namespace {
@@ -94,4 +96,7 @@ private slots:
 };
 
 CROWNRING_TEST(FleetLikelihoodTest)
+
+}
+
 #include "fleet_likelihood_test.moc"

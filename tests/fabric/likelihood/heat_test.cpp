@@ -5,6 +5,8 @@
 
 #include <QtTest>
 
+namespace heat_test {
+
 using namespace crownring;
 
 namespace {
@@ -54,4 +56,7 @@ private slots:
 };
 
 CROWNRING_TEST(HeatTest)
+
+}
+
 #include "heat_test.moc"

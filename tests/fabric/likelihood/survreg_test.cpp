@@ -10,6 +10,8 @@
 #include <cmath>
 #include <map>
 
+namespace survreg_test {
+
 using namespace crownring;
 
 namespace {
@@ -97,4 +99,7 @@ private slots:
 };
 
 CROWNRING_TEST(SurvregTest, QCoreApplication)
+
+}
+
 #include "survreg_test.moc"

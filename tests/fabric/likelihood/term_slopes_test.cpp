@@ -9,6 +9,8 @@
 #include <functional>
 #include <vector>
 
+namespace term_slopes_test {
+
 using namespace crownring;
 
 namespace {
@@ -87,4 +89,7 @@ private slots:
 };
 
 CROWNRING_TEST(TermSlopesTest)
+
+}
+
 #include "term_slopes_test.moc"

@@ -7,6 +7,8 @@
 
 #include <cmath>
 
+namespace convergence_test {
+
 using namespace crownring;
 
 namespace {
@@ -89,4 +91,7 @@ private slots:
 };
 
 CROWNRING_TEST(ConvergenceTest)
+
+}
+
 #include "convergence_test.moc"

@@ -10,6 +10,8 @@
 #include <cmath>
 #include <random>
 
+namespace draws_test {
+
 using namespace crownring;
 
 namespace {
@@ -111,4 +113,7 @@ private slots:
 };
 
 CROWNRING_TEST(DrawsTest)
+
+}
+
 #include "draws_test.moc"

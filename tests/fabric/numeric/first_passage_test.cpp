@@ -8,6 +8,8 @@
 
 #include <cmath>
 
+namespace first_passage_test {
+
 using namespace crownring;
 
 namespace {
@@ -82,4 +84,7 @@ private slots:
 };
 
 CROWNRING_TEST(FirstPassageTest)
+
+}
+
 #include "first_passage_test.moc"

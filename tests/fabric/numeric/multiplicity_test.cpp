@@ -7,6 +7,8 @@
 
 #include <algorithm>
 
+namespace multiplicity_test {
+
 using namespace crownring;
 
 namespace {
@@ -51,4 +53,7 @@ private slots:
 };
 
 CROWNRING_TEST(MultiplicityTest)
+
+}
+
 #include "multiplicity_test.moc"

@@ -11,6 +11,8 @@
 #include <numbers>
 #include <regex>
 
+namespace normal_tail_test {
+
 using namespace crownring;
 
 namespace {
@@ -80,4 +82,7 @@ private slots:
 };
 
 CROWNRING_TEST(NormalTailTest)
+
+}
+
 #include "normal_tail_test.moc"

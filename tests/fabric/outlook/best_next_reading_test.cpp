@@ -7,6 +7,8 @@
 
 #include <cmath>
 
+namespace best_next_reading_test {
+
 using namespace crownring;
 
 namespace {
@@ -64,4 +66,7 @@ private slots:
 };
 
 CROWNRING_TEST(BestNextReadingTest)
+
+}
+
 #include "best_next_reading_test.moc"

@@ -9,6 +9,8 @@
 #include <algorithm>
 #include <cmath>
 
+namespace forecast_gates_test {
+
 using namespace crownring;
 
 namespace {
@@ -124,4 +126,7 @@ private slots:
 };
 
 CROWNRING_TEST(ForecastGatesTest)
+
+}
+
 #include "forecast_gates_test.moc"

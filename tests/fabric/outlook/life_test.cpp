@@ -8,6 +8,8 @@
 
 #include <cmath>
 
+namespace life_test {
+
 using namespace crownring;
 
 namespace {
@@ -84,4 +86,7 @@ private slots:
 };
 
 CROWNRING_TEST(LifeTest)
+
+}
+
 #include "life_test.moc"

@@ -11,6 +11,8 @@
 #include <cmath>
 #include <numeric>
 
+namespace lot_test_test {
+
 using namespace crownring;
 
 namespace {
@@ -182,4 +184,7 @@ private slots:
 };
 
 CROWNRING_TEST(LotTestTest)
+
+}
+
 #include "lot_test_test.moc"

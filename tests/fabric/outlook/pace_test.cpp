@@ -7,6 +7,8 @@
 #include <cmath>
 #include <vector>
 
+namespace pace_test {
+
 using namespace crownring;
 
 class PaceTest : public QObject {
@@ -51,4 +53,7 @@ private slots:
 };
 
 CROWNRING_TEST(PaceTest)
+
+}
+
 #include "pace_test.moc"

@@ -7,6 +7,8 @@
 #include <array>
 #include <cmath>
 
+namespace score_test {
+
 using namespace crownring;
 
 /// Brier's score: G. W. Brier, Verification of forecasts expressed in terms of probability, Monthly Weather Review 78
@@ -39,4 +41,7 @@ private slots:
 };
 
 CROWNRING_TEST(ScoreTest, QCoreApplication)
+
+}
+
 #include "score_test.moc"

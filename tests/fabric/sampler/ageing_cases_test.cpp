@@ -11,6 +11,8 @@
 
 #include <numeric>
 
+namespace ageing_cases_test {
+
 using namespace crownring;
 
 namespace {
@@ -82,4 +84,7 @@ private slots:
 };
 
 CROWNRING_TEST(AgeingCasesTest)
+
+}
+
 #include "ageing_cases_test.moc"

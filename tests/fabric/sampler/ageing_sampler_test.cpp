@@ -13,6 +13,8 @@
 #include <algorithm>
 #include <cmath>
 
+namespace ageing_sampler_test {
+
 using namespace crownring;
 
 namespace {
@@ -193,4 +195,7 @@ private slots:
 };
 
 CROWNRING_TEST(AgeingSamplerTest)
+
+}
+
 #include "ageing_sampler_test.moc"

@@ -10,6 +10,8 @@
 #include <Eigen/Dense>
 #include <cmath>
 
+namespace line_tree_test {
+
 using namespace crownring;
 
 namespace {
@@ -178,4 +180,7 @@ private slots:
 };
 
 CROWNRING_TEST(LineTreeTest)
+
+}
+
 #include "line_tree_test.moc"

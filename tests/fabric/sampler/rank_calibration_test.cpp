@@ -4,6 +4,8 @@
 
 #include <QtTest>
 
+namespace rank_calibration_test {
+
 using namespace crownring;
 
 class RankCalibrationTest : public QObject {
@@ -26,4 +28,7 @@ private slots:
 };
 
 CROWNRING_TEST(RankCalibrationTest)
+
+}
+
 #include "rank_calibration_test.moc"

@@ -10,6 +10,8 @@
 
 #include <cmath>
 
+namespace warm_start_test {
+
 using namespace crownring;
 
 namespace {
@@ -87,4 +89,7 @@ private slots:
 };
 
 CROWNRING_TEST(WarmStartTest)
+
+}
+
 #include "warm_start_test.moc"

@@ -8,6 +8,8 @@
 
 #include <rapidcheck.h>
 
+namespace defects_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 using namespace crownring::shed;
@@ -258,4 +260,7 @@ private slots:
 };
 
 CROWNRING_TEST(DefectsTest)
+
+}
+
 #include "defects_test.moc"

@@ -3,6 +3,8 @@
 #include "rules/shed.h"
 #include "test_class.h"
 
+namespace due_list_test {
+
 using namespace crownring;
 using namespace crownring::shed;
 
@@ -94,4 +96,7 @@ private slots:
 };
 
 CROWNRING_TEST(DueListTest)
+
+}
+
 #include "due_list_test.moc"

@@ -3,6 +3,8 @@
 #include "rules/shed.h"
 #include "test_class.h"
 
+namespace obligations_test {
+
 using namespace crownring;
 using namespace crownring::shed;
 
@@ -125,4 +127,7 @@ private slots:
 };
 
 CROWNRING_TEST(ObligationsTest)
+
+}
+
 #include "obligations_test.moc"

@@ -3,6 +3,8 @@
 #include "rules/shed.h"
 #include "test_class.h"
 
+namespace rig_up_test {
+
 using namespace crownring;
 using namespace crownring::shed;
 
@@ -282,4 +284,7 @@ private slots:
 };
 
 CROWNRING_TEST(RigUpTest)
+
+}
+
 #include "rig_up_test.moc"

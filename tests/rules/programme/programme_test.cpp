@@ -5,6 +5,8 @@
 
 #include <QDir>
 
+namespace programme_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 using namespace crownring::shed;
@@ -210,4 +212,7 @@ private slots:
 };
 
 CROWNRING_TEST(ProgrammeTest)
+
+}
+
 #include "programme_test.moc"

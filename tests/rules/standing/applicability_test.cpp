@@ -3,6 +3,8 @@
 #include "rules/shed.h"
 #include "test_class.h"
 
+namespace applicability_test {
+
 using namespace crownring;
 using namespace crownring::shed;
 
@@ -130,4 +132,7 @@ private slots:
 };
 
 CROWNRING_TEST(ApplicabilityTest)
+
+}
+
 #include "applicability_test.moc"

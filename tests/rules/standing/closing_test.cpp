@@ -2,6 +2,8 @@
 #include "rules/shed.h"
 #include "test_class.h"
 
+namespace closing_test {
+
 using namespace crownring;
 using namespace crownring::shed;
 
@@ -96,4 +98,7 @@ private slots:
 };
 
 CROWNRING_TEST(ClosingTest)
+
+}
+
 #include "closing_test.moc"

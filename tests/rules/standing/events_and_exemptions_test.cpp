@@ -2,6 +2,8 @@
 #include "rules/shed.h"
 #include "test_class.h"
 
+namespace events_and_exemptions_test {
+
 using namespace crownring;
 using namespace crownring::shed;
 
@@ -133,4 +135,7 @@ private slots:
 };
 
 CROWNRING_TEST(EventsAndExemptionsTest)
+
+}
+
 #include "events_and_exemptions_test.moc"

@@ -2,6 +2,8 @@
 #include "rules/shed.h"
 #include "test_class.h"
 
+namespace governing_test {
+
 using namespace crownring;
 using namespace crownring::shed;
 
@@ -117,4 +119,7 @@ private slots:
 };
 
 CROWNRING_TEST(GoverningTest)
+
+}
+
 #include "governing_test.moc"

@@ -2,6 +2,8 @@
 #include "rules/shed.h"
 #include "test_class.h"
 
+namespace limit_arithmetic_test {
+
 using namespace crownring;
 using namespace crownring::shed;
 
@@ -168,4 +170,7 @@ private slots:
 };
 
 CROWNRING_TEST(LimitArithmeticTest)
+
+}
+
 #include "limit_arithmetic_test.moc"

@@ -2,6 +2,8 @@
 #include "rules/shed.h"
 #include "test_class.h"
 
+namespace next_interval_test {
+
 using namespace crownring;
 using namespace crownring::shed;
 
@@ -205,4 +207,7 @@ private slots:
 };
 
 CROWNRING_TEST(NextIntervalTest)
+
+}
+
 #include "next_interval_test.moc"

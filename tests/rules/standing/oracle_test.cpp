@@ -5,6 +5,8 @@
 
 #include <map>
 
+namespace oracle_test {
+
 using namespace crownring;
 using namespace crownring::shed;
 
@@ -55,4 +57,7 @@ private slots:
 };
 
 CROWNRING_TEST(OracleTest)
+
+}
+
 #include "oracle_test.moc"

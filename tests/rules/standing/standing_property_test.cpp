@@ -4,6 +4,8 @@
 #include "rules/due/rig_up.h"
 #include "test_class.h"
 
+namespace standing_property_test {
+
 using namespace crownring;
 using namespace crownring::shed;
 
@@ -148,4 +150,7 @@ private slots:
 };
 
 CROWNRING_TEST(StandingPropertyTest)
+
+}
+
 #include "standing_property_test.moc"

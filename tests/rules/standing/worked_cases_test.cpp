@@ -3,6 +3,8 @@
 #include "rules/shed.h"
 #include "test_class.h"
 
+namespace worked_cases_test {
+
 using namespace crownring;
 using namespace crownring::shed;
 
@@ -276,4 +278,7 @@ private slots:
 };
 
 CROWNRING_TEST(WorkedCasesTest)
+
+}
+
 #include "worked_cases_test.moc"

@@ -20,6 +20,8 @@
 
 #include <random>
 
+namespace bench_walk_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -337,4 +339,7 @@ private slots:
 };
 
 CROWNRING_TEST(BenchWalkTest, QGuiApplication)
+
+}
+
 #include "bench_walk_test.moc"

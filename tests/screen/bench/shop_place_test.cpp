@@ -19,6 +19,8 @@
 
 #include <algorithm>
 
+namespace shop_place_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -212,4 +214,7 @@ private slots:
 };
 
 CROWNRING_TEST(ShopPlaceTest, QGuiApplication)
+
+}
+
 #include "shop_place_test.moc"

@@ -12,6 +12,8 @@
 #include <array>
 #include <memory>
 
+namespace due_size_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -97,4 +99,7 @@ private slots:
 };
 
 CROWNRING_TEST(DueSizeTest, QCoreApplication)
+
+}
+
 #include "due_size_test.moc"

@@ -14,6 +14,8 @@
 
 #include <random>
 
+namespace fleet_mend_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -287,4 +289,7 @@ private slots:
 };
 
 CROWNRING_TEST(FleetMendTest, QCoreApplication)
+
+}
+
 #include "fleet_mend_test.moc"

@@ -6,6 +6,8 @@
 
 #include <QtTest>
 
+namespace one_state_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -46,4 +48,7 @@ private slots:
 };
 
 CROWNRING_TEST(OneStateTest, QCoreApplication)
+
+}
+
 #include "one_state_test.moc"

@@ -7,6 +7,8 @@
 
 #include <QTest>
 
+namespace words_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 using namespace crownring::words;
@@ -101,4 +103,7 @@ private slots:
 };
 
 CROWNRING_TEST(WordsTest, QCoreApplication)
+
+}
+
 #include "words_test.moc"

@@ -16,6 +16,8 @@
 
 #include <set>
 
+namespace envelope_map_test {
+
 using namespace crownring::screen;
 
 namespace {
@@ -300,4 +302,7 @@ private slots:
 };
 
 CROWNRING_TEST(EnvelopeMapTest, QGuiApplication)
+
+}
+
 #include "envelope_map_test.moc"

@@ -16,6 +16,8 @@
 
 #include <limits>
 
+namespace ageing_chart_test {
+
 using namespace crownring::screen;
 using ageing::Kind;
 
@@ -317,4 +319,7 @@ private slots:
 };
 
 CROWNRING_TEST(AgeingChartTest, QApplication)
+
+}
+
 #include "ageing_chart_test.moc"

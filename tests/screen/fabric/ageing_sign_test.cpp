@@ -11,6 +11,8 @@
 
 #include <vector>
 
+namespace ageing_sign_test {
+
 using namespace crownring::screen;
 using ageing::Kind;
 
@@ -134,4 +136,7 @@ private slots:
 };
 
 CROWNRING_TEST(AgeingSignTest, QCoreApplication)
+
+}
+
 #include "ageing_sign_test.moc"

@@ -7,6 +7,7 @@
 #include "screen/bench/small_bench.h"
 #include "screen/demo_house.h"
 #include "screen/desk/record_desk.h"
+#include "screen/fabric/fabric_answers.h"
 #include "screen/fabric/fabric_desk.h"
 #include "screen/fabric/fabric_fits.h"
 #include "screen/fabric/fabric_marks.h"
@@ -22,15 +23,6 @@ using namespace crownring;
 using namespace crownring::screen;
 
 namespace {
-
-constexpr int patience = 120'000;
-
-QString answerTo(FabricDesk& desk, const QString& words) {
-    for (const auto& row : desk.answers()->choices())
-        if (row.label.contains(words))
-            return row.detail;
-    return {};
-}
 
 const PanelMark* markAt(PanelModel& panels, int gore, int row) {
     for (const auto& mark : panels.marks())

@@ -2,6 +2,8 @@
 #include "screen/form/form_hand.h"
 #include "test_class.h"
 
+namespace any_kit_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -190,4 +192,7 @@ private slots:
 };
 
 CROWNRING_TEST(AnyKitTest, QCoreApplication)
+
+}
+
 #include "any_kit_test.moc"

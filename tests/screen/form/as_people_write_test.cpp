@@ -4,6 +4,8 @@
 #include "screen/form/month_leaf.h"
 #include "test_class.h"
 
+namespace as_people_write_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -229,4 +231,7 @@ private slots:
 };
 
 CROWNRING_TEST(AsPeopleWriteTest, QCoreApplication)
+
+}
+
 #include "as_people_write_test.moc"

@@ -5,6 +5,8 @@
 
 #include <QAbstractItemModelTester>
 
+namespace entry_form_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -204,4 +206,7 @@ private slots:
 };
 
 CROWNRING_TEST(EntryFormTest, QCoreApplication)
+
+}
+
 #include "entry_form_test.moc"

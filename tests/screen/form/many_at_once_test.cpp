@@ -3,6 +3,8 @@
 #include "screen/form/whole_balloon.h"
 #include "test_class.h"
 
+namespace many_at_once_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -191,4 +193,7 @@ private slots:
 };
 
 CROWNRING_TEST(ManyAtOnceTest, QCoreApplication)
+
+}
+
 #include "many_at_once_test.moc"

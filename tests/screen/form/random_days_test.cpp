@@ -13,6 +13,8 @@
 #include <map>
 #include <random>
 
+namespace random_days_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -253,4 +255,7 @@ private slots:
 };
 
 CROWNRING_TEST(RandomDaysTest, QCoreApplication)
+
+}
+
 #include "random_days_test.moc"

@@ -4,6 +4,8 @@
 
 #include <QtTest>
 
+namespace choice_sift_test {
+
 using namespace crownring::screen;
 
 class ChoiceSiftTest : public QObject {
@@ -73,4 +75,7 @@ private slots:
 };
 
 CROWNRING_TEST(ChoiceSiftTest)
+
+}
+
 #include "choice_sift_test.moc"

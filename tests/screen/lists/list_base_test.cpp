@@ -7,6 +7,8 @@
 #include <QTest>
 #include <rapidcheck.h>
 
+namespace list_base_test {
+
 using namespace crownring::screen;
 
 namespace {
@@ -86,4 +88,7 @@ private slots:
 };
 
 CROWNRING_TEST(ListBaseTest, QCoreApplication)
+
+}
+
 #include "list_base_test.moc"

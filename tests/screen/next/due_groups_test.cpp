@@ -12,6 +12,8 @@
 #include <map>
 #include <set>
 
+namespace due_groups_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -178,4 +180,7 @@ private slots:
 };
 
 CROWNRING_TEST(DueGroupsTest, QCoreApplication)
+
+}
+
 #include "due_groups_test.moc"

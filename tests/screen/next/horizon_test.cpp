@@ -6,6 +6,8 @@
 #include <QAbstractItemModelTester>
 #include <QTest>
 
+namespace horizon_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -150,4 +152,7 @@ private slots:
 };
 
 CROWNRING_TEST(HorizonTest, QCoreApplication)
+
+}
+
 #include "horizon_test.moc"

@@ -9,6 +9,8 @@
 #include <QPainter>
 #include <QTest>
 
+namespace gore_sign_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -79,4 +81,7 @@ private slots:
 };
 
 CROWNRING_TEST(GoreSignTest, QGuiApplication)
+
+}
+
 #include "gore_sign_test.moc"

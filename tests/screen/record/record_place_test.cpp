@@ -11,6 +11,8 @@
 #include <QSqlQuery>
 #include <QTest>
 
+namespace record_place_test {
+
 using namespace crownring;
 using namespace crownring::screen;
 
@@ -140,4 +142,7 @@ private slots:
 };
 
 CROWNRING_TEST(RecordPlaceTest, QCoreApplication)
+
+}
+
 #include "record_place_test.moc"
