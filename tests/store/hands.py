@@ -179,8 +179,13 @@ class Server:
 
     def kill(self):
         os.kill(int((self.folder / "data" / "postmaster.pid").read_text().splitlines()[0]), signal.SIGKILL)
-        time.sleep(0.3)
-        self.start()
+        for tried in range(60):  # its backends notice only after a while that it is gone
+            time.sleep(0.5)
+            try:
+                self.start()
+                break
+            except subprocess.CalledProcessError:
+                must(tried < 59, "the server does not start again")
         self.killed += 1
 
 
