@@ -18,12 +18,26 @@
 #include <QStandardPaths>
 #include <QStringList>
 
+#include <memory>
+
 namespace crownring::screen {
 
 using namespace words;
 
 namespace {
 constexpr int linesAtOnce = 100;
+
+Choice choiceOf(const Question& question) {
+    return {
+        inward(question.stamp.id.text()),
+        RecordPlace::tr("%1 · %2 · %3")
+            .arg(inward(question.stamp.at.on().iso()), inward(question.subject), Sentences::question(question.kind)),
+        words::questionText(question),
+        -1,
+        -1,
+        false,
+        QVariant::fromValue(question)};
+}
 }
 
 void RecordPlace::movedIn() {
@@ -100,18 +114,16 @@ void RecordPlace::showMore() {
 }
 
 void RecordPlace::lookAtQuestions() {
-    hear(house().desk.ask([](Record& record) { return record.questions(); }), this,
-         [this](const Result<std::vector<Question>>& questions) {
-             std::vector<Choice> choices;
-             if (questions)
-                 for (const auto& question : *questions)
-                     choices.push_back({inward(question.stamp.id.text()),
-                                        tr("%1 · %2 · %3")
-                                            .arg(inward(question.stamp.at.on().iso()), inward(question.subject),
-                                                 Sentences::question(question.kind)),
-                                        words::questionText(question), -1, -1, false, QVariant::fromValue(question)});
-             m_questions.show(std::move(choices));
-         });
+    using Asked = std::shared_ptr<std::vector<Choice>>;
+    // A large fleet has tens of thousands: their sentences are made before they come to the screen's thread.
+    hear(house().desk.ask([](Record& record) {
+        const auto asked = std::make_shared<std::vector<Choice>>();
+        if (const auto questions = record.questions())
+            for (const auto& question : *questions)
+                asked->push_back(choiceOf(question));
+        return asked;
+    }),
+         this, [this](const Asked& asked) { m_questions.show(std::move(*asked)); });
 }
 
 void RecordPlace::verify() {
