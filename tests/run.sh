@@ -14,7 +14,7 @@ mkdir -p "$logs"
 export LC_ALL=C.UTF-8 QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
 unset DISPLAY WAYLAND_DISPLAY
 cores="$(nproc)"
-fuzz_seconds="${CROWNRING_FUZZ_SECONDS:-40}"
+fuzz_seconds="${CROWNRING_FUZZ_SECONDS:-25}"
 
 # --- how a step runs: its output goes to a log; the end of it is shown when it fails -------------------------------
 
@@ -74,14 +74,16 @@ postgres() {
 # --- the steps ------------------------------------------------------------------------------------------------------
 
 # One tree serves for all: every test and every fuzz target runs under the address and undefined-behaviour sanitizers
-# (tests/sanitize.cmake). ccache takes the compiler's word for what a file includes; else a cold cache preprocesses all twice.
+# (tests/sanitize.cmake). The sources of a target are compiled as one: most of the time goes into the headers that all of them
+# read. ccache takes the compiler's word for what a file includes; else a cold cache preprocesses all twice.
 export CCACHE_DEPEND=1 CCACHE_SLOPPINESS=pch_defines,time_macros
 build_all() {
     local launcher=()
     if command -v ccache >/dev/null; then launcher=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache); fi
     cmake -S "$root" -B "$root/build-test" -G Ninja "${launcher[@]}" -DCMAKE_C_COMPILER=clang-14 \
         -DCMAKE_CXX_COMPILER=clang++-14 -DCMAKE_EXE_LINKER_FLAGS=-fuse-ld=lld-14 -DCMAKE_BUILD_TYPE=Debug \
-        -DCMAKE_CXX_FLAGS_DEBUG="-O0 -gline-tables-only" -DCMAKE_COMPILE_WARNING_AS_ERROR=ON -DCROWNRING_SANITIZE=ON
+        -DCMAKE_CXX_FLAGS_DEBUG="-O0 -gline-tables-only" -DCMAKE_COMPILE_WARNING_AS_ERROR=ON -DCROWNRING_SANITIZE=ON \
+        -DCMAKE_UNITY_BUILD=ON -DCMAKE_UNITY_BUILD_BATCH_SIZE=0
     cmake --build build-test
 }
 build() { step "build with sanitizers, warnings are errors" build_all; }

@@ -79,7 +79,7 @@ constexpr std::array<KnownNames, 16> known = {{
      ""},
 }};
 
-bool listed(std::string_view word, std::string_view list) {
+bool isAmong(std::string_view word, std::string_view list) {
     while (!list.empty()) {
         const auto end = list.find('|');
         if (list.substr(0, end) == word)
@@ -104,27 +104,27 @@ constexpr std::string_view yearFirstWords = "yyyy mm dd|jjjj mm tt|aaaa mm jj|aa
 
 /// Takes what `hint` says into the heading; false when it says nothing that is known.
 bool takeHint(LogHeading& heading, std::string_view hint, std::string_view raw) {
-    if (listed(hint, utcWords))
+    if (isAmong(hint, utcWords))
         heading.utc = true;
-    else if (listed(hint, clockWords))
+    else if (isAmong(hint, clockWords))
         heading.durationUnit =
             raw.find('.') != std::string_view::npos ? std::optional(BareDuration::HoursPointMinutes) : std::nullopt;
-    else if (listed(hint, minuteWords))
+    else if (isAmong(hint, minuteWords))
         heading.durationUnit = BareDuration::Minutes;
-    else if (listed(hint, hourWords))
+    else if (isAmong(hint, hourWords))
         heading.durationUnit = BareDuration::Hours;
-    else if (listed(hint, celsiusWords))
+    else if (isAmong(hint, celsiusWords))
         heading.temperatureUnit = TemperatureUnit::Celsius;
-    else if (listed(hint, fahrenheitWords))
+    else if (isAmong(hint, fahrenheitWords))
         heading.temperatureUnit = TemperatureUnit::Fahrenheit;
-    else if (listed(hint, dayFirstWords))
+    else if (isAmong(hint, dayFirstWords))
         heading.dateOrder = DateOrder::DayMonthYear;
-    else if (listed(hint, monthFirstWords))
+    else if (isAmong(hint, monthFirstWords))
         heading.dateOrder = DateOrder::MonthDayYear;
-    else if (listed(hint, yearFirstWords))
+    else if (isAmong(hint, yearFirstWords))
         heading.dateOrder = DateOrder::YearMonthDay;
     else
-        return listed(hint, idleWords);
+        return isAmong(hint, idleWords);
     return true;
 }
 
@@ -142,8 +142,8 @@ std::pair<std::string, std::string> withoutBrackets(std::string_view text) {
 
 bool name(LogHeading& heading, std::string_view folded) {
     for (const auto& each : known) {
-        const bool sure = listed(folded, each.sure);
-        if (!sure && !listed(folded, each.uncertain) && folded != each.name)
+        const bool sure = isAmong(folded, each.sure);
+        if (!sure && !isAmong(folded, each.uncertain) && folded != each.name)
             continue;
         heading.meaning = each.column;
         heading.sure = sure;
@@ -211,9 +211,9 @@ LogHeading headingFrom(std::string_view text) {
     takeHints(heading, folded(hint), hint);
     const auto words = folded(name);
     if (heading.meaning == LogColumn::Duration && !heading.durationUnit) {
-        if (listed(words, "minutes|minuten|minutos|min"))
+        if (isAmong(words, "minutes|minuten|minutos|min"))
             heading.durationUnit = BareDuration::Minutes;
-        else if (listed(words, "hours|stunden|heures|horas|h|hrs"))
+        else if (isAmong(words, "hours|stunden|heures|horas|h|hrs"))
             heading.durationUnit = BareDuration::Hours;
     }
     return heading;
