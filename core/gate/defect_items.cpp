@@ -9,12 +9,12 @@ namespace crownring {
 
 namespace {
 
-struct Answered {
+struct NamedThere {
     const DefectId* defect = nullptr;
     const ItemId* item = nullptr;
 };
 
-Answered answeredBy(const Body& body) {
+NamedThere namedBy(const Body& body) {
     if (const auto* cleared = std::get_if<DefectCleared>(&body))
         return {&cleared->defect, &cleared->item};
     if (const auto* deferred = std::get_if<DefectDeferred>(&body))
@@ -30,7 +30,7 @@ Findings askDefectItems(const Batch& batch) {
         const auto now = standingAs<DefectCleared, DefectDeferred>(batch.journal, entry);
         if (!now)
             return tl::unexpected(atLine(now.error(), line));
-        const auto [defect, item] = *now ? answeredBy((*now)->body) : Answered{};
+        const auto [defect, item] = *now ? namedBy((*now)->body) : NamedThere{};
         if (!defect)
             continue;
         const auto told =

@@ -9,9 +9,13 @@ namespace crownring {
 std::vector<JournalLine> SqlRecord::readableLines(const std::vector<EntryId>& ids) {
     std::vector<JournalLine> lines;
     lines.reserve(ids.size());
-    for (const auto& id : ids)
-        if (auto line = m_journal.line(id); line && !line->unread)
+    for (const auto& id : ids) {
+        auto line = m_journal.line(id);
+        if (!line) // what stands beside the journal speaks of it
+            throw StoreError(StoreFault::JournalLacks, {id});
+        if (!line->unread)
             lines.push_back(std::move(*line));
+    }
     return lines;
 }
 

@@ -6,6 +6,8 @@
 
 #include <QtTest>
 
+namespace others_wrote_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -92,4 +94,7 @@ private slots:
 };
 
 CROWNRING_TEST(OthersWroteTest, QCoreApplication)
+
+}
+
 #include "others_wrote_test.moc"

@@ -14,6 +14,8 @@
 #include <QtSql/QSqlRecord>
 #include <QtTest>
 
+namespace told_at_once_test {
+
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -262,4 +264,7 @@ private slots:
 };
 
 CROWNRING_TEST(ToldAtOnceTest, QCoreApplication)
+
+}
+
 #include "told_at_once_test.moc"
