@@ -45,10 +45,6 @@ namespace crownring {
 /// leave it.
 [[nodiscard]] Findings askClearings(const Batch& batch);
 
-/// NotReleasable for the clearing of what a failing reading found, while the reading is beyond its limit, no later one
-/// in its place is inside, and neither a repair nor a replaced part is written down for the defect.
-[[nodiscard]] Findings askPutRight(const Batch& batch);
-
 /// CannotAmend where a correction changes what a signature says, or does not say by whom and why what that covers is
 /// corrected.
 [[nodiscard]] Findings askSignedWords(const Batch& batch);

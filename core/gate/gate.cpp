@@ -19,7 +19,6 @@ std::span<const Check> allChecks() {
         Check{"a defect is deferred and cleared on the item that it was found on", askDefectItems},
         Check{"a defect is deferred by who may", askDeferrals},
         Check{"a defect is not cleared before it was found", askClearings},
-        Check{"what a failing reading found is put right before it is cleared", askPutRight},
         Check{"what is withdrawn is a release", askRevocations},
         Check{"what was signed is not corrected into something else", askSignedWords},
     };

@@ -177,7 +177,7 @@ Item {
             }
             Chip {
                 objectName: "balloon.mine"
-                visible: pane.ofBalloon
+                visible: pane.roomy && pane.ofBalloon
                 text: qsTr("mine")
                 chosen: Habits.mine.length > 0 && Habits.isMine(pane.subject.balloon)
                 Accessible.name: qsTr("One of mine")
@@ -185,12 +185,13 @@ Item {
             }
             Button {
                 objectName: "subject.state"
+                visible: pane.roomy
                 text: pane.subject.outOfService === "" ? qsTr("Out of service …") : qsTr("Back in service …")
                 onClicked: pane.act(pane.ofBalloon ? "balloon.state" : "item.state", pane.subject.balloon, pane.subject.item, "")
             }
             Button {
                 objectName: "balloon.rename"
-                visible: pane.ofBalloon
+                visible: pane.roomy && pane.ofBalloon
                 text: qsTr("Another registration …")
                 onClicked: pane.act("balloon.renamed", pane.subject.balloon, "", "")
             }

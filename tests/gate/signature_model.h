@@ -59,11 +59,6 @@ struct Visit {
     [[nodiscard]] bool isDone(const std::string& line, const std::string& item) const {
         return state(line, item) == "done";
     }
-    /// It was read below what the manual states, and not again in its place.
-    [[nodiscard]] bool isBeyond(const std::string& reading) const {
-        return std::ranges::any_of(
-            pulls, [&](const auto& each) { return each.second.id == reading && each.second.newtons < 100; });
-    }
     /// The lines that the checklist has for what is inspected; which of them are required.
     [[nodiscard]] std::vector<std::pair<std::string, std::string>> asked() const {
         std::vector<std::pair<std::string, std::string>> all{{"look", "E1"}, {"pull", "E1"}, {"papers", ""}};

@@ -211,17 +211,8 @@ private:
         if (auto* const defect = anyOpen()) {
             auto clearing = entry("defect.cleared");
             clearing.update({{"defect", defect->first}, {"item", defect->second.item}, {"what", "mended"}});
-            const auto& reading = defect->second.reading;
-            const bool repaired = reading.empty() || any(2) == 0;
-            if (repaired && !reading.empty()) {
-                auto repair = entry("repair.made");
-                repair.update({{"defect", defect->first}, {"item", defect->second.item}, {"method", "a new panel"}});
-                say(repair);
-            }
-            const bool taken = isTaken(clearing.dump());
-            RC_ASSERT(taken || !repaired);
-            RC_ASSERT(!taken || repaired || !m_visit.isBeyond(reading));
-            defect->second.open = !taken;
+            say(clearing);
+            defect->second.open = false;
         }
     }
     [[nodiscard]] json closing(const std::string& outcome, const std::string& person) const {

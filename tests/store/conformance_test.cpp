@@ -86,7 +86,7 @@ private slots:
             QCOMPARE(there.rows[i].state, here.rows[i].state);
         QCOMPARE(shared->lines({"qe-one LOGGED", {}, {}, 10}).value().size(), std::size_t{1});
         QCOMPARE(shared->lines({"", "item.fitted", {}, 10}).value().size(), std::size_t{1});
-        QCOMPARE(shared->history(Registration("QE-ONE"), {}, day("2025-01-01"), 10).value().size(), std::size_t{3});
+        QCOMPARE(shared->history(Registration("QE-ONE"), {}, day("2025-01-01"), 10).value().size(), std::size_t{4});
         QCOMPARE(shared->history({}, ItemId("E1"), day("2025-01-01"), 10).value().size(), std::size_t{4});
     }
     void theBenchIsTheSame() {

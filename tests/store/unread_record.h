@@ -16,9 +16,10 @@ namespace crownring::testing {
 /// Makes the file one of schema 2 again: whoever opens it brings it to today's.
 inline void leaveToSchema2(const Connection& connection) {
     for (const auto* undo :
-         {"DROP INDEX done_under", "DROP TABLE tally", "DROP TABLE flown", "ALTER TABLE name DROP COLUMN mark",
-          "DROP TABLE closing", "DROP TABLE revocation", "ALTER TABLE done DROP COLUMN ref",
-          "ALTER TABLE done DROP COLUMN paper", "DROP TABLE repair", "DROP TABLE fabric_stated", "DROP TABLE reading",
+         {"DROP TABLE service", "DROP TABLE renaming", "DROP INDEX done_under", "DROP TABLE tally", "DROP TABLE flown",
+          "ALTER TABLE name DROP COLUMN mark", "DROP TABLE closing", "DROP TABLE revocation",
+          "ALTER TABLE done DROP COLUMN ref", "ALTER TABLE done DROP COLUMN paper", "DROP TABLE repair",
+          "DROP TABLE fabric_stated", "DROP TABLE reading",
           "CREATE TABLE reading (item_no INTEGER NOT NULL REFERENCES name, at INTEGER NOT NULL,"
           " entry_id TEXT NOT NULL, PRIMARY KEY (item_no, at, entry_id)) STRICT, WITHOUT ROWID",
           "ALTER TABLE defect_mark DROP COLUMN reading_id", "ALTER TABLE occurrence DROP COLUMN celsius",

@@ -9,7 +9,7 @@
 
 namespace crownring::screen {
 
-class Rebuilding : public Resident {
+class Rebuilding : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(bool running READ isRunning NOTIFY changed FINAL)

@@ -126,10 +126,6 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::FoundElsewhere:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' was found on %2, not on this item"),
                 QT_TRANSLATE_NOOP("Problem", "name the item that it was found on")};
-    case ReleaseFault::NotPutRight:
-        return {QT_TRANSLATE_NOOP("Problem", "'%1' is said to be cleared, and %2 is beyond its limit still"),
-                QT_TRANSLATE_NOOP("Problem", "write down the repair or the replaced part for this defect, or take the "
-                                             "reading again in the same place")};
     case ReleaseFault::NotGiven:
         return {QT_TRANSLATE_NOOP("Problem", "%1 is not given"), QT_TRANSLATE_NOOP("Problem", "give it")};
     case ReleaseFault::EntryUnread:

@@ -73,8 +73,6 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"cleared-before", Code::NotReleasable};
     case ReleaseFault::FoundElsewhere:
         return {"found-elsewhere", Code::NotReleasable};
-    case ReleaseFault::NotPutRight:
-        return {"not-put-right", Code::NotReleasable};
     case ReleaseFault::NotGiven:
         return {"not-given", Code::NotReleasable};
     case ReleaseFault::EntryUnread:

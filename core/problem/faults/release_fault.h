@@ -42,7 +42,6 @@ enum class ReleaseFault : std::uint8_t {
     NobodyDefers,    ///< %1: why
     ClearedBefore,   ///< %1: the defect, %2: the day on which it was found
     FoundElsewhere,  ///< %1: the defect, %2: the item that it was found on
-    NotPutRight,     ///< %1: the defect, %2: the reading
     NotGiven,        ///< %1: what
     EntryUnread,     ///< %1: its id, %2: which it is and why
 };
