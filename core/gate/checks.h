@@ -34,8 +34,8 @@ namespace crownring {
 /// NotReleasable for a defect under the name of one that is open.
 [[nodiscard]] Findings askFindings(const Batch& batch);
 
-/// NotReleasable for a deferral or a clearing, as written or as corrected, on an item on which its defect was not found:
-/// it would change nothing there, and say that it did.
+/// NotReleasable for a deferral or a clearing, as written or as corrected, on an item on which its defect was not
+/// found: it would change nothing there, and say that it did.
 [[nodiscard]] Findings askDefectItems(const Batch& batch);
 
 /// NotReleasable for the withdrawal of what is no release, by nobody, or taken back.

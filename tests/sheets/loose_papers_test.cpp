@@ -51,7 +51,8 @@ private slots:
         for (const auto kind : {SheetKind::Report, SheetKind::Release, SheetKind::Logbook}) {
             const auto text = tested.paper(kind);
             QVERIFY2(text.contains(QStringLiteral("Periodic inspection")), qPrintable(text));
-            QVERIFY2(!text.contains(QStringLiteral("100-hour inspection (Part-ML)")), qPrintable(text)); // the visit's name
+            QVERIFY2(!text.contains(QStringLiteral("100-hour inspection (Part-ML)")),
+                     qPrintable(text)); // the visit's name
             QVERIFY2(!text.contains(QStringLiteral("adr.periodic")), qPrintable(text));
         }
     }

@@ -3,8 +3,8 @@
 
 #include "screen/bench/bench_rows.h"
 #include "screen/bench/inspection_desk.h"
-#include "screen/desk/house.h"
 #include "screen/bench/kept_photograph.h"
+#include "screen/desk/house.h"
 #include "words/border.h"
 #include "words/words.h"
 
