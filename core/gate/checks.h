@@ -38,6 +38,10 @@ namespace crownring {
 /// found: it would change nothing there, and say that it did.
 [[nodiscard]] Findings askDefectItems(const Batch& batch);
 
+/// NotReleasable for a renaming after which the registration would carry more than one envelope: its flights would
+/// count on two balloons.
+[[nodiscard]] Findings askRenamings(const Batch& batch);
+
 /// NotReleasable for the withdrawal of what is no release, by nobody, or taken back.
 [[nodiscard]] Findings askRevocations(const Batch& batch);
 

@@ -19,6 +19,7 @@ std::span<const Check> allChecks() {
         Check{"a defect is deferred and cleared on the item that it was found on", askDefectItems},
         Check{"a defect is deferred by who may", askDeferrals},
         Check{"a defect is not cleared before it was found", askClearings},
+        Check{"a registration that a balloon takes carries no other balloon", askRenamings},
         Check{"what is withdrawn is a release", askRevocations},
         Check{"what was signed is not corrected into something else", askSignedWords},
     };

@@ -51,7 +51,7 @@ Line {
                 soft: true
                 font.pixelSize: Theme.textSmall
                 elide: Text.ElideRight
-                maximumLineCount: 1
+                maximumLineCount: row.width < 480 ? 2 : 1
                 Accessible.ignored: true
             }
         }

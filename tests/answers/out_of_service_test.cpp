@@ -6,6 +6,7 @@
 #include "answers/check_rig_up.h"
 #include "answers/due.h"
 #include "answers/kit_at.h"
+#include "problem/faults/release_fault.h"
 #include "said.h"
 #include "store/scratch.h"
 #include "test_class.h"
@@ -247,6 +248,24 @@ private slots:
                R"({"entry":"entry.voided","on":"2024-05-01","voids":"renaming","reason":"never granted"})");
         QCOMPARE(shed.flownOut().size(), std::size_t(0));
         QCOMPARE(shed.record().facts({Registration("QE-ONE"), {}}, day("2024-05-01")).value().size(), kit.size());
+    }
+
+    void aFlightOfTheDayUnderTheFormerRegistrationIsQuestioned() {
+        Watched shed;
+        posted(shed.record(), renamed);
+        posted(shed.record(), flight("2024-03-01")); // the renaming says no time: it counts on nothing that was fitted
+        QCOMPARE(shed.flownOut().size(), std::size_t(1));
+    }
+
+    void aRegistrationThatCarriesAnotherBalloonIsNotTaken() {
+        Watched shed;
+        posted(shed.record(), renamed);
+        posted(shed.record(), R"({"entry":"item.entered","on":"2024-03-02","item":"E9","kind":"envelope"}
+{"entry":"item.fitted","on":"2024-03-02","balloon":"QE-TWO","item":"E9"})");
+        const auto problems = problemsOf(
+            shed.record(), R"({"entry":"balloon.renamed","on":"2024-03-03","balloon":"QE-NEW","to":"QE-TWO"})");
+        QCOMPARE(problems.size(), std::size_t(1));
+        QVERIFY(problems.front().fault == Fault(ReleaseFault::RegistrationInUse));
     }
 
     void whatIsLeftOnTheFormerRegistrationDoesNotGoUnseen() {

@@ -123,6 +123,11 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::ClearedBefore:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' was found on %2, and is said to be cleared before that"),
                 QT_TRANSLATE_NOOP("Problem", "see which of the two dates or times is right")};
+    case ReleaseFault::RegistrationInUse:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' carries another envelope"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "remove from that registration what is fitted to it, or see which registration "
+                                  "is meant")};
     case ReleaseFault::FoundElsewhere:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' was found on %2, not on this item"),
                 QT_TRANSLATE_NOOP("Problem", "name the item that it was found on")};

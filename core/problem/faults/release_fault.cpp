@@ -71,6 +71,8 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"nobody-defers", Code::NotReleasable};
     case ReleaseFault::ClearedBefore:
         return {"cleared-before", Code::NotReleasable};
+    case ReleaseFault::RegistrationInUse:
+        return {"registration-in-use", Code::NotReleasable};
     case ReleaseFault::FoundElsewhere:
         return {"found-elsewhere", Code::NotReleasable};
     case ReleaseFault::NotGiven:

@@ -33,17 +33,18 @@ enum class ReleaseFault : std::uint8_t {
     RevokeInstead,       ///< %1: the inspection
     NoReleaseToRevoke,   ///< %1: the inspection
     NobodyRevokes,
-    CorrectedUnsaid, ///< %1: the inspection
-    SaidBefore,      ///< %1: the line or the reading, %2: the day of the opening
-    NamedBefore,     ///< %1: the inspection
-    StaysRevoked,    ///< %1: the inspection
-    MayNotSign,      ///< %1: why
-    MayNotDefer,     ///< %1: why
-    NobodyDefers,    ///< %1: why
-    ClearedBefore,   ///< %1: the defect, %2: the day on which it was found
-    FoundElsewhere,  ///< %1: the defect, %2: the item that it was found on
-    NotGiven,        ///< %1: what
-    EntryUnread,     ///< %1: its id, %2: which it is and why
+    CorrectedUnsaid,   ///< %1: the inspection
+    SaidBefore,        ///< %1: the line or the reading, %2: the day of the opening
+    NamedBefore,       ///< %1: the inspection
+    StaysRevoked,      ///< %1: the inspection
+    MayNotSign,        ///< %1: why
+    MayNotDefer,       ///< %1: why
+    NobodyDefers,      ///< %1: why
+    ClearedBefore,     ///< %1: the defect, %2: the day on which it was found
+    RegistrationInUse, ///< %1: the registration
+    FoundElsewhere,    ///< %1: the defect, %2: the item that it was found on
+    NotGiven,          ///< %1: what
+    EntryUnread,       ///< %1: its id, %2: which it is and why
 };
 [[nodiscard]] FaultRow rowOf(ReleaseFault fault);
 

@@ -130,7 +130,7 @@ std::vector<ServiceReader::Out> ServiceReader::givenUp() {
         out.number = m_given.read<std::int64_t>();
         const auto at = m_given.read<Moment>();
         out.why = Phrase{ServicePhrase::Renamed, {at.on(), m_given.read<Registration>()}};
-        out.from = outFrom(at);
+        out.from = at; // it counts on nothing that was fitted from then on
         out.until = m_given.read<std::optional<Moment>>().value_or(never);
         stretches.push_back(std::move(out));
     }
