@@ -29,6 +29,7 @@ inline bool copyDemoRecord(const QString& to) {
     const auto stem = self.fileName() + QStringLiteral(".demo-");
     const auto made = self.dir().filePath(stem + QString::number(self.lastModified().toMSecsSinceEpoch()));
     QLockFile lock(self.absoluteFilePath() + QStringLiteral(".lock"));
+    lock.setStaleLockTime(0); // who makes it may take long
     if (!lock.lock())
         return false;
     if (!QFile::exists(made)) {
