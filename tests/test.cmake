@@ -51,5 +51,10 @@ function(crownring_tests room)
         add_test(NAME ${room}/${name} COMMAND ${program} ${class})
         set_tests_properties(${room}/${name} PROPERTIES LABELS "${TEST_LABEL}"
             ENVIRONMENT "QT_QPA_PLATFORM=offscreen;QT_QUICK_BACKEND=software;RC_PARAMS=seed=20261125")
+        # They wipe the database that they are offered, and take turns.
+        file(STRINGS ${source} shared REGEX "shared_database\\.h")
+        if(shared)
+            set_tests_properties(${room}/${name} PROPERTIES RESOURCE_LOCK shared_database)
+        endif()
     endforeach()
 endfunction()

@@ -38,6 +38,9 @@ nlohmann::ordered_json lineJson(const BalloonLine& line) {
     object["items"] = line.card.items;
     object["flights"] = line.card.flights;
     object["minutes"] = line.card.flown.minutes.value();
+    if (!line.outOfService.empty())
+        for (const auto& item : line.outOfService)
+            object["out_of_service"].push_back(item.text());
     if (line.card.before)
         object["before"] = line.card.before->from.text();
     if (line.card.renamed)
@@ -56,6 +59,8 @@ void printLine(const BalloonLine& line) {
                                                          : standingText(line.standing()));
     if (isOut(line.card))
         std::cout << outText(line.card) << (line.headline.row ? "; if it were not: " : "");
+    for (const auto& item : line.outOfService)
+        std::cout << item.text() << " is out of service though fitted; else: ";
     if (const auto* row = line.headline.row) {
         std::cout << row->item->id.text() << ", " << words::said(row->requirement->title).toStdString();
         if (line.headline.limit && line.headline.limit->isProven())

@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <set>
 
 namespace crownring::ctl {
 
@@ -76,6 +77,22 @@ std::string dueText(const DueRow& row) {
                                               : "at " + std::to_string(reach->due.value());
 }
 
+/// An item of which nothing is asked is not one of which nothing is due.
+void printLeftOut(std::ostream& out, const DueList& list) {
+    constexpr std::size_t named = 5;
+    std::set<const ItemFacts*> asked;
+    for (const auto& row : list.rows)
+        asked.insert(row.item);
+    std::size_t left = 0;
+    for (const auto& item : list.items)
+        if (item.out && !asked.contains(&item) && left++ < named)
+            out << item.id.text() << " is out of service: " << words::said(reasonOf(*item.out)).toStdString() << "\n";
+    if (left > named)
+        out << "… and " << left - named << " more items\n";
+    if (left > 0)
+        out << "Nothing is asked of what is out of service; --out-of-service shows what would be.\n";
+}
+
 void printTable(std::ostream& out, const DueList& list, std::size_t most) {
     std::vector<Cells> rows{{"standing", "left", "due", "balloon", "item", "kind", "requirement"}};
     std::map<Reckoned, std::size_t> counts;
@@ -99,8 +116,9 @@ void printTable(std::ostream& out, const DueList& list, std::size_t most) {
     out << "\n" << list.rows.size() << " rows on " << list.on.iso() << ":";
     for (const auto& [reckoned, number] : counts)
         out << " " << number << " " << reckonedSaid(reckoned) << ",";
-    out << " worst first.\n"
-        << "From the record and the adopted rules only; whether a balloon is airworthy is for licensed people to "
+    out << " worst first.\n";
+    printLeftOut(out, list);
+    out << "From the record and the adopted rules only; whether a balloon is airworthy is for licensed people to "
            "decide.\n";
 }
 

@@ -97,9 +97,15 @@ Result<BalloonLines> balloonLines(Books& books, const std::optional<Registration
     const auto governing = headlines(books, *answer.due, !balloon);
     if (!governing)
         return tl::unexpected(governing.error());
+    std::unordered_map<Registration, std::vector<ItemId>> outOfService;
+    for (const auto& item : answer.due->items)
+        if (item.balloon && item.out && !item.out->with)
+            outOfService[*item.balloon].push_back(item.id);
     for (auto& card : *cards) {
         const auto found = governing->find(card.balloon);
-        answer.lines.push_back({std::move(card), found == governing->end() ? Headline{} : found->second});
+        auto out = card.inService() ? std::move(outOfService[card.balloon]) : std::vector<ItemId>{};
+        answer.lines.push_back(
+            {std::move(card), found == governing->end() ? Headline{} : found->second, std::move(out)});
     }
     return answer;
 }

@@ -15,7 +15,8 @@ namespace crownring {
 
 struct BalloonLine {
     BalloonCard card;
-    Headline headline; ///< into the due list of the answer
+    Headline headline;                ///< into the due list of the answer
+    std::vector<ItemId> outOfService; ///< fitted to a balloon that is in service itself: nothing is asked of these
     [[nodiscard]] Standing standing() const { return headline.row ? headline.row->state.standing : Standing::Unproven; }
 };
 

@@ -48,8 +48,12 @@ std::int64_t SqlRecord::numberOf(const Registration& balloon) {
 
 std::vector<std::int64_t> SqlRecord::itemsOf(const Scope& scope, CivilDate on) {
     std::vector<std::int64_t> fitted;
-    if (scope.balloon)
-        fitted = BalloonReader(*m_connection).fittedTo(numberOf(*scope.balloon), on);
+    if (scope.balloon) {
+        BalloonReader reader(*m_connection, m_names);
+        const auto number = numberOf(*scope.balloon);
+        fitted = reader.fittedTo(number, on);
+        check({reader.fittedAccount(number)});
+    }
     std::vector<std::int64_t> named;
     for (const auto& id : scope.items)
         named.push_back(numberOf(id));
@@ -145,7 +149,12 @@ Result<std::vector<DoneUnder>> SqlRecord::doneUnder(const std::string& ref) {
 }
 
 Result<std::vector<BalloonCard>> SqlRecord::balloons(CivilDate on) {
-    return guarded([&] { return BalloonReader(*m_connection).cards(on); });
+    return answered([&] {
+        auto cards = BalloonReader(*m_connection, m_names).cards(on);
+        BalloonFacts facts(*m_connection, m_names, m_projector.totals(), false);
+        check({{Part::Balloon, Account::all, facts.readAll()}});
+        return cards;
+    });
 }
 
 Result<std::vector<Renaming>> SqlRecord::renamings(CivilDate on) {
@@ -158,7 +167,8 @@ Result<std::vector<Renaming>> SqlRecord::renamings(CivilDate on) {
 }
 
 Result<std::vector<LoggedFlight>> SqlRecord::flights(const Registration& balloon, CivilDate first, CivilDate last) {
-    return guarded([&] { return BalloonReader(*m_connection).flights(balloon, numberOf(balloon), first, last); });
+    return guarded(
+        [&] { return BalloonReader(*m_connection, m_names).flights(balloon, numberOf(balloon), first, last); });
 }
 
 Result<std::vector<Question>> SqlRecord::unreadable() {

@@ -61,7 +61,7 @@ Line {
             anchors.right: parent.right
             anchors.verticalCenter: parent.verticalCenter
             spacing: 2
-            width: Math.max(104, Math.min(200, row.width * 0.36))
+            width: Math.max(104, Math.min(220, row.width * 0.42))
             Label {
                 width: parent.width
                 horizontalAlignment: Text.AlignRight
@@ -79,7 +79,7 @@ Line {
                 soft: true
                 font.pixelSize: Theme.textSmall
                 elide: Text.ElideRight
-                wrapMode: Text.NoWrap
+                maximumLineCount: 2
                 Accessible.ignored: true
             }
         }

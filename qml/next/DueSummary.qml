@@ -18,7 +18,6 @@ Item {
 
     Segments {
         id: groupings
-        x: -Theme.gap
         names: summary.phone ? [qsTr("Each"), qsTr("Balloon"), qsTr("Visit"), qsTr("Rule")]
                              : [qsTr("Each"), qsTr("By balloon"), qsTr("By visit"), qsTr("By rule")]
         codes: ["next.each", "next.balloon", "next.visit", "next.rule"]

@@ -200,6 +200,18 @@ private slots:
         QCOMPARE(shed.flownOut()[0].subject, std::string("C1"));
     }
 
+    void aBalloonSaysWhatOfItIsOut() {
+        Watched shed;
+        posted(shed.record(), R"({"entry":"item.state","on":"2024-03-01","item":"E1","state":"scrapped"})");
+        const auto told = [&](const char* on) {
+            return balloonLines(shed.record(), Registration("QE-ONE"), day(on)).value().lines.front().outOfService;
+        };
+        QVERIFY(told("2024-02-29").empty());
+        QCOMPARE(told("2024-03-01"), std::vector{ItemId("E1")});
+        posted(shed.record(), R"({"entry":"balloon.state","on":"2024-03-02","balloon":"QE-ONE","state":"laid-up"})");
+        QVERIFY(told("2024-03-02").empty()); // it says so of itself
+    }
+
     void aVoidedSaleNeverWas() {
         Watched shed;
         posted(shed.record(), sold);

@@ -57,6 +57,13 @@ private slots:
             QCOMPARE(row["standing"].get<std::string>(), std::string("lapsed"));
     }
 
+    void whatIsLeftOutIsSaid() {
+        const auto told = ctl({"due", "--on", "2025-06-01", "--item", "E1"});
+        QCOMPARE(told.code, 0);
+        QVERIFY2(told.out.contains("E1 is out of service") && told.out.contains("--out-of-service"),
+                 told.out.constData());
+    }
+
     void balloonsLeavesItOutUnlessAsked() {
         QCOMPARE(names({}), std::vector<std::string>{"QE-NEW"});
         QCOMPARE(names({"--out-of-service"}), (std::vector<std::string>{"QE-NEW", "QE-ONE", "QE-TWO"}));

@@ -4,10 +4,8 @@
 /// what is chosen and where a list stands is as it was.
 
 #include "counting_hand.h"
-#include "heard_warnings.h"
-#include "program/places.h"
+#include "demo_window.h"
 #include "screen/balloons/subject_page.h"
-#include "screen/demo_house.h"
 #include "screen/form/entry_form.h"
 #include "screen/next/next_place.h"
 #include "test_class.h"
@@ -16,8 +14,6 @@
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QProcess>
-#include <QQmlApplicationEngine>
-#include <QQuickStyle>
 #include <QSignalSpy>
 
 using namespace crownring;
@@ -32,9 +28,8 @@ constexpr int promised = 2000;
 class AliveTest : public QObject {
     Q_OBJECT
 
-    std::unique_ptr<HeardWarnings> m_warnings;
-    std::unique_ptr<DemoHouse> m_demo;
-    std::unique_ptr<QQmlApplicationEngine> m_engine;
+    DemoWindow m_open;
+    DemoHouse* m_demo = nullptr;
     QQuickWindow* m_window = nullptr;
 
     void show(const QString& place) {
@@ -62,23 +57,13 @@ class AliveTest : public QObject {
 
 private slots:
     void initTestCase() {
-        QQuickStyle::setStyle(QStringLiteral("Basic"));
-        useOwnFont();
-        m_warnings = std::make_unique<HeardWarnings>();
-        m_demo = std::make_unique<DemoHouse>();
-        m_engine = std::make_unique<QQmlApplicationEngine>();
-        QVERIFY(loadFrame(*m_engine, m_demo->house));
-        m_window = qobject_cast<QQuickWindow*>(m_engine->rootObjects().constFirst());
-        QVERIFY(m_window != nullptr && QTest::qWaitForWindowExposed(m_window));
+        QVERIFY(m_open.open());
+        m_demo = &m_open.demo();
+        m_window = m_open.window();
         m_window->resize(1280, 800);
-        QVERIFY(m_demo->ready());
         m_window->requestActivate();
     }
-    void cleanupTestCase() {
-        QCOMPARE(HeardWarnings::all(), QStringList());
-        m_engine.reset();
-        m_demo.reset();
-    }
+    void cleanupTestCase() { QCOMPARE(m_open.close(), QStringList()); }
 
     void aFlightOfAnotherHandIsOnThePageWithinTwoSeconds() {
         show(QStringLiteral("balloons/QE-OVB"));

@@ -4,16 +4,12 @@
 /// counted, but for what is typed.
 
 #include "counting_hand.h"
-#include "heard_warnings.h"
-#include "program/places.h"
-#include "screen/demo_house.h"
+#include "demo_window.h"
 #include "screen/form/entry_form.h"
 #include "test_class.h"
 
 #include <QApplication>
 #include <QDir>
-#include <QQmlApplicationEngine>
-#include <QQuickStyle>
 
 namespace daily_taps_test {
 
@@ -24,9 +20,8 @@ class DailyTapsTest : public QObject {
     Q_OBJECT
 
 private:
-    std::unique_ptr<HeardWarnings> m_warnings;
-    std::unique_ptr<DemoHouse> m_demo;
-    std::unique_ptr<QQmlApplicationEngine> m_engine;
+    DemoWindow m_open;
+    DemoHouse* m_demo = nullptr;
     QQuickWindow* m_window = nullptr;
     QObject* m_form = nullptr;
 
@@ -78,16 +73,10 @@ private:
 
 private slots:
     void initTestCase() {
-        QQuickStyle::setStyle(QStringLiteral("Basic"));
-        useOwnFont();
-        m_warnings = std::make_unique<HeardWarnings>();
-        m_demo = std::make_unique<DemoHouse>();
+        QVERIFY(m_open.open());
+        m_demo = &m_open.demo();
+        m_window = m_open.window();
         m_demo->house.habits.setPerson(QStringLiteral("pilot 7"));
-        m_engine = std::make_unique<QQmlApplicationEngine>();
-        QVERIFY(loadFrame(*m_engine, m_demo->house));
-        m_window = qobject_cast<QQuickWindow*>(m_engine->rootObjects().constFirst());
-        QVERIFY(m_window != nullptr && QTest::qWaitForWindowExposed(m_window));
-        QVERIFY(m_demo->ready());
         m_form = m_window->findChild<QObject*>(QStringLiteral("form"));
         QVERIFY(m_form != nullptr);
         m_window->requestActivate();
@@ -107,11 +96,7 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(!m_form->property("opened").toBool(), 30'000);
         m_demo->house.notice.dismiss();
     }
-    void cleanupTestCase() {
-        QCOMPARE(HeardWarnings::all(), QStringList());
-        m_engine.reset();
-        m_demo.reset();
-    }
+    void cleanupTestCase() { QCOMPARE(m_open.close(), QStringList()); }
 
     void aPlainFlight() {
         const auto envelope = fitted("QE-OVB", ItemKind::Envelope).toUtf8();

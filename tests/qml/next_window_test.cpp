@@ -2,17 +2,13 @@
 
 /// How much of what comes next is seen at one look, on a desk and on a phone.
 
-#include "heard_warnings.h"
-#include "program/places.h"
-#include "screen/demo_house.h"
+#include "demo_window.h"
 #include "screen/next/next_place.h"
 #include "test_class.h"
 
 #include <QApplication>
 #include <QDir>
-#include <QQmlApplicationEngine>
 #include <QQuickItem>
-#include <QQuickStyle>
 #include <QQuickWindow>
 #include <QTest>
 
@@ -46,9 +42,8 @@ int wholeRows(QQuickItem* below) {
 class NextWindowTest : public QObject {
     Q_OBJECT
 private:
-    std::unique_ptr<HeardWarnings> m_warnings;
-    std::unique_ptr<DemoHouse> m_demo;
-    std::unique_ptr<QQmlApplicationEngine> m_engine;
+    DemoWindow m_open;
+    DemoHouse* m_demo = nullptr;
     QQuickWindow* m_window = nullptr;
     NextPlace* m_next = nullptr;
 
@@ -60,24 +55,14 @@ private:
 
 private slots:
     void initTestCase() {
-        QQuickStyle::setStyle(QStringLiteral("Basic"));
-        useOwnFont();
-        m_warnings = std::make_unique<HeardWarnings>();
-        m_demo = std::make_unique<DemoHouse>();
-        m_engine = std::make_unique<QQmlApplicationEngine>();
-        QVERIFY(loadFrame(*m_engine, m_demo->house));
-        m_window = qobject_cast<QQuickWindow*>(m_engine->rootObjects().constFirst());
-        QVERIFY(m_window != nullptr && QTest::qWaitForWindowExposed(m_window));
-        QVERIFY2(m_demo->ready(), qPrintable(m_demo->house.desk.trouble()));
+        QVERIFY(m_open.open());
+        m_demo = &m_open.demo();
+        m_window = m_open.window();
         m_next = qobject_cast<NextPlace*>(
             m_window->findChild<QObject*>(QStringLiteral("next"))->property("place").value<QObject*>());
         QVERIFY(m_next != nullptr);
     }
-    void cleanupTestCase() {
-        QCOMPARE(HeardWarnings::all(), QStringList());
-        m_engine.reset();
-        m_demo.reset();
-    }
+    void cleanupTestCase() { QCOMPARE(m_open.close(), QStringList()); }
 
     void rowsAtOneLook_data() {
         QTest::addColumn<QSize>("size");

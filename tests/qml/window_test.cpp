@@ -3,18 +3,14 @@
 /// The whole window over the demo fleet: no warning of QML, a name for everything that a screen reader may stop at,
 /// every place reached by keyboard alone, and pictures for people to look at.
 
-#include "heard_warnings.h"
-#include "program/places.h"
-#include "screen/demo_house.h"
+#include "demo_window.h"
 #include "screen/record/flight_intake.h"
 #include "test_class.h"
 
 #include <QAccessible>
 #include <QApplication>
 #include <QDir>
-#include <QQmlApplicationEngine>
 #include <QQuickItem>
-#include <QQuickStyle>
 #include <QQuickWindow>
 #include <QSignalSpy>
 #include <QTest>
@@ -56,9 +52,8 @@ class WindowTest : public QObject {
     Q_OBJECT
 
 private:
-    std::unique_ptr<HeardWarnings> m_warnings;
-    std::unique_ptr<DemoHouse> m_demo;
-    std::unique_ptr<QQmlApplicationEngine> m_engine;
+    DemoWindow m_open;
+    DemoHouse* m_demo = nullptr;
     QQuickWindow* m_window = nullptr;
 
     /// Of the annual or 100-hour inspection of the balloon's envelope, minutes.
@@ -106,24 +101,13 @@ private:
 
 private slots:
     void initTestCase() {
-        QQuickStyle::setStyle(QStringLiteral("Basic"));
-        useOwnFont();
         QAccessible::setActive(true);
-        m_warnings = std::make_unique<HeardWarnings>();
-        m_demo = std::make_unique<DemoHouse>();
-        m_engine = std::make_unique<QQmlApplicationEngine>();
-        QVERIFY(loadFrame(*m_engine, m_demo->house));
-        m_window = qobject_cast<QQuickWindow*>(m_engine->rootObjects().constFirst());
-        QVERIFY(m_window != nullptr);
-        QVERIFY(QTest::qWaitForWindowExposed(m_window));
-        QVERIFY2(m_demo->ready(), qPrintable(m_demo->house.desk.trouble()));
+        QVERIFY(m_open.open());
+        m_demo = &m_open.demo();
+        m_window = m_open.window();
         QTest::qWait(300);
     }
-    void cleanupTestCase() {
-        QCOMPARE(HeardWarnings::all(), QStringList());
-        m_engine.reset();
-        m_demo.reset();
-    }
+    void cleanupTestCase() { QCOMPARE(m_open.close(), QStringList()); }
 
     void everythingThatCanBeFocusedHasAName_data() {
         QTest::addColumn<QString>("place");

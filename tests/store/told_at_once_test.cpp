@@ -40,6 +40,11 @@ void fill(Record& record) {
 {"entry":"reading.taken","id":"r","on":"2024-02-06","item":"E1","quantity":"grab-strength","value":300,"unit":"N","gore":3,"row":2}
 {"entry":"repair.made","id":"p","on":"2024-02-07","item":"E1","method":"patch","gore":3,"row":2}
 {"entry":"fabric.stated","id":"s","on":"2024-02-07","item":"E1","lot":"L1"}
+{"entry":"item.entered","id":"i3","on":"2024-01-01","item":"B2","kind":"basket"}
+{"entry":"item.state","id":"st","on":"2024-02-07","item":"B2","state":"laid-up"}
+{"entry":"balloon.entered","id":"b3","on":"2024-01-01","balloon":"QE-OLD"}
+{"entry":"balloon.entered","id":"b4","on":"2024-01-01","balloon":"QE-NEW"}
+{"entry":"balloon.renamed","id":"rn","on":"2024-02-07","balloon":"QE-OLD","to":"QE-NEW"}
 {"entry":"programme.adopted","id":"a","on":"2024-02-08","everything":true,"programme":"part-ml-hot-air"})");
     // Not through the gate, which would ask for all that a release needs.
     const auto released = entriesFrom(
@@ -62,10 +67,12 @@ struct Answers {
     std::vector<std::vector<ItemFacts>> facts;
     std::vector<FabricHistory> fabric;
     std::vector<std::string> adoptions;
+    std::vector<std::string> balloons;
     std::vector<Problem> refused;
 
     [[nodiscard]] bool sameAs(const Answers& other) const {
-        return facts == other.facts && fabric == other.fabric && adoptions == other.adoptions;
+        return facts == other.facts && fabric == other.fabric && adoptions == other.adoptions &&
+               balloons == other.balloons;
     }
 };
 
@@ -78,7 +85,10 @@ Answers answersOf(Record& record, bool whole) {
         else
             answers.refused.push_back(answer.error());
     };
-    const auto scopes = whole ? std::vector<Scope>{{}} : std::vector<Scope>{{{}, {ItemId("E1"), ItemId("B1")}}};
+    const auto scopes = whole ? std::vector<Scope>{{}}
+                              : std::vector<Scope>{{{}, {ItemId("E1"), ItemId("B1")}},
+                                                   {Registration("QE-ONE"), {}},
+                                                   {Registration("QE-TWO"), {}}};
     for (const auto& scope : scopes) {
         auto facts = record.facts(scope, on);
         keep(facts, [&](auto& found) { answers.facts.push_back(found); });
@@ -89,6 +99,13 @@ Answers answersOf(Record& record, bool whole) {
         answers.fabric = fabric;
     else
         answers.refused.push_back(told.error());
+    auto balloons = record.balloons(on);
+    if (whole) // what is fitted they count, and the due list beside them proves
+        keep(balloons, [&](auto& found) {
+            for (const auto& each : found)
+                answers.balloons.push_back(each.balloon.text() + each.title + std::to_string(each.flights) + " " +
+                                           std::to_string(each.flown.minutes.value()));
+        });
     auto adoptions = record.adoptions(on);
     keep(adoptions, [&](auto& found) {
         for (const auto& each : found)
@@ -100,7 +117,7 @@ Answers answersOf(Record& record, bool whole) {
 
 const QStringList behind{"item_entered", "balloon_entered", "stay",          "kit_flight", "done",        "occurrence",
                          "reading",      "repair",          "fabric_stated", "adoption",   "defect_mark", "closing",
-                         "revocation",   "flown",           "name",          "tally"};
+                         "revocation",   "flown",           "service",       "renaming",   "name",        "tally"};
 
 QString other(const QVariant& value) {
     if (value.isNull())

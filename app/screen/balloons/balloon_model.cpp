@@ -29,6 +29,17 @@ QStringList clocksOf(const FleetSheet& sheet, const BalloonCard& card) {
     return clocks;
 }
 
+/// What is fitted to a balloon that is in service, and is not itself: "burner BRN-310: scrapped …".
+QStringList outOf(const FleetSheet& sheet, const BalloonCard& card) {
+    QStringList out;
+    if (card.inService())
+        for (const auto* item : sheet.itemsOf(card.balloon))
+            if (item->out && !item->out->with)
+                out += BalloonModel::tr("%1 %2: %3")
+                           .arg(Words::kind(item->kind), inward(item->id.text()), words::said(reasonOf(*item->out)));
+    return out;
+}
+
 QString useOf(const BalloonCard& card) {
     const auto flights =
         BalloonModel::tr("%n flights logged for the registration", nullptr, static_cast<int>(card.flights));
@@ -46,7 +57,11 @@ BalloonLine balloonLine(const FleetSheet& sheet, const BalloonCard& card) {
     line.use = useOf(card);
     line.items = BalloonModel::tr("%n items", nullptr, static_cast<int>(card.items));
     const auto& headline = sheet.headlineOf(card.balloon);
-    if (const auto* row = headline.row) {
+    if (const auto out = outOf(sheet, card); !out.isEmpty()) {
+        line.word = BalloonModel::tr("part out of service");
+        line.worst = out.join(QStringLiteral("; "));
+        line.standing = static_cast<int>(Standing::Unproven);
+    } else if (const auto* row = headline.row) {
         line.worst =
             BalloonModel::tr("%1, %2 %3")
                 .arg(words::said(row->requirement->title), Words::kind(row->item->kind), inward(row->item->id.text()));

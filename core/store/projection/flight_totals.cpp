@@ -27,9 +27,15 @@ FlightTotals::FlightTotals(const Connection& connection)
                    " WINDOW span AS (ORDER BY at, entry_id)) AS sums"
                    " WHERE flight.balloon_no = ? AND flight.at = sums.at AND flight.entry_id = sums.entry_id"),
       m_dropFlown(connection, "DELETE FROM flown WHERE balloon_no = ?"),
-      m_putFlown(connection, "INSERT INTO flown (balloon_no, at, entry_id, minutes, landings, inflations)"
-                             " SELECT balloon_no, at, entry_id, minutes_to, landings_to, inflations_to FROM flight"
-                             " WHERE balloon_no = ? ORDER BY at DESC, entry_id DESC LIMIT 1") {}
+      m_putFlown(
+          connection,
+          "INSERT INTO flown (balloon_no, at, entry_id, minutes, landings, inflations, flights, logged_minutes,"
+          " logged_landings, logged_inflations) SELECT f.balloon_no, f.at, f.entry_id, f.minutes_to, f.landings_to,"
+          " f.inflations_to, logged.flights, logged.minutes, logged.landings, logged.inflations FROM flight f"
+          " JOIN (SELECT COUNT(*) AS flights, CAST(SUM(minutes) AS BIGINT) AS minutes,"
+          " CAST(SUM(landings) AS BIGINT) AS landings, CAST(SUM(inflations) AS BIGINT) AS inflations FROM flight"
+          " WHERE balloon_no = ?) logged ON 1 = 1 WHERE f.balloon_no = ?"
+          " ORDER BY f.at DESC, f.entry_id DESC LIMIT 1") {}
 
 FlightTotals::Tail& FlightTotals::tailOf(std::int64_t balloon) {
     if (const auto found = m_tails.find(balloon); found != m_tails.end())
@@ -90,7 +96,7 @@ std::vector<FlightTotals::Change> FlightTotals::settle() {
             m_tails.erase(balloon);
         }
         m_dropFlown.run(balloon);
-        m_putFlown.run(balloon);
+        m_putFlown.run(balloon, balloon);
     }
     return changes;
 }

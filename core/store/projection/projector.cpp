@@ -85,7 +85,11 @@ Projector::Projector(const Connection& connection, Names& names)
               " AND (s.from_at >= ? OR s.until_at IS NOT NULL"
               " OR EXISTS (SELECT 1 FROM done d WHERE d.item_no = s.item_no AND d.at >= ?)"
               " OR EXISTS (SELECT 1 FROM item_entered e WHERE e.item_no = s.item_no AND e.day >= ?))"),
-      m_releasedBy(connection, "SELECT DISTINCT item_no FROM done WHERE ref = ?") {}
+      m_releasedBy(connection, "SELECT DISTINCT item_no FROM done WHERE ref = ?"),
+      m_mayBeOn(connection, "WITH RECURSIVE may(balloon_no) AS (SELECT balloon_no FROM stay WHERE item_no = ?"
+                            " UNION SELECT balloon_no FROM fitting WHERE item_no = ?"
+                            " UNION SELECT r.to_no FROM renaming r JOIN may m ON m.balloon_no = r.balloon_no)"
+                            " SELECT balloon_no FROM may") {}
 
 void Projector::touch(Touch::Of of, std::int64_t subject) {
     const Touch touch{of, subject};
@@ -356,9 +360,22 @@ void Projector::touchItemsOf(std::int64_t balloon) {
         touch(Touch::Of::Item, item);
 }
 
+void Projector::touchBalloonsOf(std::int64_t item) {
+    m_mayBeOn.run(item, item);
+    std::vector<std::int64_t> balloons;
+    while (m_mayBeOn.next())
+        balloons.push_back(m_mayBeOn.read<std::int64_t>());
+    for (const auto balloon : balloons)
+        touch(Touch::Of::Balloon, balloon);
+}
+
 std::set<Touch> Projector::settle() {
     for (const auto& change : m_totals.settle())
         touchItemsUnder(change);
+    const auto items = m_touched; // the balloons that they may be on come to it
+    for (const auto& [of, subject] : items)
+        if (of == Touch::Of::Item)
+            touchBalloonsOf(subject);
     auto touched = std::exchange(m_touched, {});
     for (const auto& [of, subject] : touched)
         if (of == Touch::Of::Item)

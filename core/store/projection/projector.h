@@ -62,6 +62,8 @@ private:
     void touchItemsOf(std::int64_t balloon);
 
     void touch(Touch::Of of, std::int64_t subject = 0);
+    /// On which it was by now, and those on which its fittings may put it.
+    void touchBalloonsOf(std::int64_t item);
     /// Whose accomplishments stand under it.
     void touchItemsReleasedBy(const InspectionId& inspection);
 
@@ -89,7 +91,7 @@ private:
     Statement m_dropIdle, m_putIdle;
     Statement m_dropUnread, m_putUnread;
     Statement m_putService, m_dropService, m_putRenaming, m_dropRenaming, m_formerly, m_everOn;
-    Statement m_under, m_releasedBy;
+    Statement m_under, m_releasedBy, m_mayBeOn;
 };
 
 }

@@ -15,10 +15,11 @@ enum class Part {
     Adoptions, ///< all of them
     Types,     ///< what is stated of types, all of it
     Service,   ///< what is out of service and what was renamed, all of it
+    Fitted,    ///< to a balloon, and from when until when
 };
 template <>
 struct Kept<Part> {
-    static constexpr int first = static_cast<int>(Part::Facts), last = static_cast<int>(Part::Service);
+    static constexpr int first = static_cast<int>(Part::Facts), last = static_cast<int>(Part::Fitted);
 };
 
 struct Account {

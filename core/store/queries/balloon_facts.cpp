@@ -7,15 +7,18 @@ namespace crownring {
 
 BalloonFacts::BalloonFacts(const Connection& connection, Names& names, FlightTotals& totals, bool one)
     : m_names(names), m_totals(totals),
-      m_entered(connection, scoped(one, "SELECT balloon_no, day, operations FROM balloon_entered WHERE stands = 1",
-                                   "balloon_no", "")
-                                .c_str()),
+      m_entered(connection,
+                scoped(one, "SELECT balloon_no, day, operations, title FROM balloon_entered WHERE stands = 1",
+                       "balloon_no", "")
+                    .c_str()),
       m_events(connection, scoped(one,
                                   "SELECT subject_no, at, entry_id, event, celsius, lasted FROM occurrence"
                                   " WHERE sort = 2",
                                   "subject_no", " ORDER BY subject_no, at, entry_id")
                                .c_str()),
-      m_flown(connection, scoped(one, "SELECT balloon_no, at, minutes, landings, inflations FROM flown WHERE 1 = 1",
+      m_flown(connection, scoped(one,
+                                 "SELECT balloon_no, at, minutes, landings, inflations, flights, logged_minutes, "
+                                 "logged_landings, logged_inflations FROM flown WHERE 1 = 1",
                                  "balloon_no", "")
                               .c_str()) {}
 

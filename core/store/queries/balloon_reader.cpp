@@ -34,33 +34,43 @@ void noteNames(std::vector<BalloonCard>& cards, const std::vector<Renaming>& ren
 
 }
 
-BalloonReader::BalloonReader(const Connection& connection)
-    : m_entered(connection, "SELECT b.balloon_no, n.text, b.day, b.title, b.operations FROM balloon_entered b"
-                            " JOIN name n ON n.name_no = b.balloon_no WHERE b.stands = 1 AND b.day <= ?"
-                            " ORDER BY n.text"),
+BalloonReader::BalloonReader(const Connection& connection, Names& names)
+    : m_names(names),
+      m_entered(connection,
+                "SELECT balloon_no, day, title, operations FROM balloon_entered WHERE stands = 1 AND day <= ?"),
       m_fittings(connection, "SELECT balloon_no, COUNT(*) FROM stay WHERE from_at < ?"
                              " AND (until_at IS NULL OR until_at >= ?) GROUP BY balloon_no"),
-      m_flown(connection, "SELECT balloon_no, COUNT(*), CAST(SUM(minutes) AS BIGINT),"
-                          " CAST(SUM(landings) AS BIGINT), CAST(SUM(inflations) AS BIGINT), MAX(at)"
-                          " FROM flight WHERE at < ? GROUP BY balloon_no"),
+      // Flights are added up only where some came after the day.
+      m_flown(
+          connection,
+          "SELECT balloon_no, flights, logged_minutes, logged_landings, logged_inflations, at FROM flown WHERE at < ?"
+          " UNION ALL SELECT f.balloon_no, COUNT(*), CAST(SUM(f.minutes) AS BIGINT),"
+          " CAST(SUM(f.landings) AS BIGINT), CAST(SUM(f.inflations) AS BIGINT), MAX(f.at) FROM flight f"
+          " JOIN flown w ON w.balloon_no = f.balloon_no AND w.at >= ? WHERE f.at < ? GROUP BY f.balloon_no"),
       m_fitted(connection, "SELECT item_no FROM stay WHERE balloon_no = ? AND from_at < ?"
                            " AND (until_at IS NULL OR until_at >= ?) ORDER BY item_no"),
       m_flights(connection, "SELECT at, entry_id, timed, minutes, landings, inflations FROM flight"
                             " WHERE balloon_no = ? AND at >= ? AND at < ? ORDER BY at, entry_id"),
-      m_service(connection) {}
+      m_fittedRows(connection), m_service(connection) {}
 
 std::vector<BalloonCard> BalloonReader::cards(CivilDate on) {
     const auto end = Moment::endOf(on).minutes();
-    std::vector<BalloonCard> cards;
-    std::unordered_map<std::int64_t, std::size_t> places;
+    m_names.readAll();
+    std::vector<std::pair<std::int64_t, BalloonCard>> entered;
     m_entered.run(on.dayNumber());
     while (m_entered.next()) {
-        BalloonCard card;
-        places.emplace(m_entered.read<std::int64_t>(), cards.size());
-        card.balloon = m_entered.read<Registration>();
+        auto& [number, card] = entered.emplace_back();
+        number = m_entered.read<std::int64_t>();
+        card.balloon = Registration(m_names.text(number));
         card.entered = m_entered.read<CivilDate>();
         card.title = m_entered.read<std::string>();
         card.operations = m_entered.read<std::vector<std::string>>();
+    }
+    std::ranges::sort(entered, {}, [](const auto& each) -> const Registration& { return each.second.balloon; });
+    std::vector<BalloonCard> cards;
+    std::unordered_map<std::int64_t, std::size_t> places;
+    for (auto& [number, card] : entered) {
+        places.emplace(number, cards.size());
         cards.push_back(std::move(card));
     }
     const auto cardOf = [&](std::int64_t balloon) -> BalloonCard* {
@@ -71,7 +81,7 @@ std::vector<BalloonCard> BalloonReader::cards(CivilDate on) {
     while (m_fittings.next())
         if (auto* card = cardOf(m_fittings.read<std::int64_t>()))
             card->items = m_fittings.read<std::int64_t>();
-    m_flown.run(end);
+    m_flown.run(end, end, end);
     while (m_flown.next())
         if (auto* card = cardOf(m_flown.read<std::int64_t>())) {
             card->flights = m_flown.read<std::int64_t>();

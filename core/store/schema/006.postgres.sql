@@ -22,14 +22,18 @@ CREATE TABLE renaming (
 -- A name proves itself: a digest of its row. All names are made anew with the projections.
 ALTER TABLE name ADD COLUMN mark BIGINT NOT NULL DEFAULT 0
 ----
--- A projection: what each balloon flew in all, as its last flight leaves it.
+-- A projection: what each balloon flew in all, as its last flight leaves it: by what counts on what is fitted, and as logged.
 CREATE TABLE flown (
     balloon_no BIGINT PRIMARY KEY REFERENCES name,
     at BIGINT NOT NULL,
     entry_id TEXT COLLATE "C" NOT NULL,
     minutes BIGINT NOT NULL,
     landings BIGINT NOT NULL,
-    inflations BIGINT NOT NULL
+    inflations BIGINT NOT NULL,
+    flights BIGINT NOT NULL,
+    logged_minutes BIGINT NOT NULL,
+    logged_landings BIGINT NOT NULL,
+    logged_inflations BIGINT NOT NULL
 )
 ----
 -- What the rows that answers rest on come to, by part and subject; subject 0 is all of a part. Each transaction keeps it up.

@@ -22,14 +22,18 @@ CREATE TABLE renaming (
 -- A name proves itself: a digest of its row. All names are made anew with the projections.
 ALTER TABLE name ADD COLUMN mark INTEGER NOT NULL DEFAULT 0
 ----
--- A projection: what each balloon flew in all, as its last flight leaves it.
+-- A projection: what each balloon flew in all, as its last flight leaves it: by what counts on what is fitted, and as logged.
 CREATE TABLE flown (
     balloon_no INTEGER PRIMARY KEY REFERENCES name,
     at INTEGER NOT NULL,
     entry_id TEXT NOT NULL,
     minutes INTEGER NOT NULL,
     landings INTEGER NOT NULL,
-    inflations INTEGER NOT NULL
+    inflations INTEGER NOT NULL,
+    flights INTEGER NOT NULL,
+    logged_minutes INTEGER NOT NULL,
+    logged_landings INTEGER NOT NULL,
+    logged_inflations INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID
 ----
 -- What the rows that answers rest on come to, by part and subject; subject 0 is all of a part. Each transaction keeps it up.

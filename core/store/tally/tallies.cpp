@@ -5,7 +5,8 @@ namespace crownring {
 
 Tallies::Tallies(const Connection& connection, Names& names, FlightTotals& totals)
     : m_names(names), m_facts(connection, names, totals, true), m_fabric(connection, names),
-      m_balloons(connection, names, totals, true), m_adoptions(connection), m_told(connection), m_service(connection),
+      m_balloons(connection, names, totals, true), m_fitted(connection), m_adoptions(connection), m_told(connection),
+      m_service(connection),
       m_kept(connection, "SELECT row_count, row_sum FROM tally WHERE part = ? AND subject_no = ?"),
       m_drop(connection, "DELETE FROM tally WHERE part = ? AND subject_no = ?"),
       m_put(connection, "INSERT INTO tally (part, subject_no, row_count, row_sum) VALUES (?, ?, ?, ?)"),
@@ -70,7 +71,7 @@ std::vector<Account> Tallies::read(const Touch& touch) {
         return {{Part::Facts, subject, m_facts.tally()}, m_fabric.readOne(subject, last, [](const FabricHistory&) {})};
     }
     case Touch::Of::Balloon:
-        return {{Part::Balloon, subject, m_balloons.read(subject)}};
+        return {{Part::Balloon, subject, m_balloons.read(subject)}, m_fitted.account(subject)};
     case Touch::Of::Adoptions:
         return {m_adoptions.count()};
     case Touch::Of::Types:

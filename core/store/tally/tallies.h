@@ -4,13 +4,15 @@
 /// Whether what stands beside the journal is still what was written there, told at once: for each item and balloon, and
 /// for all, the record keeps what their rows come to, and each transaction keeps that up. What an answer has read is
 /// held against it. This finds rows that were changed, deleted or added round the program; which row, and whether the
-/// journal itself is sound, `verify` tells. Flights of the past stand in no tally but for their totals of today.
+/// journal itself is sound, `verify` tells. Flights stand in no tally but for their totals of today: what was flown by an
+/// earlier day, which the clock of an item that came with an unknown figure needs too, `verify` alone proves.
 
 #include "store/projection/projector.h"
 #include "store/queries/account.h"
 #include "store/queries/adoption_reader.h"
 #include "store/queries/fabric_reader.h"
 #include "store/queries/facts_reader.h"
+#include "store/queries/fitted_rows.h"
 #include "store/queries/told_reader.h"
 
 #include <map>
@@ -45,6 +47,7 @@ private:
     FactsReader m_facts;
     FabricReader m_fabric;
     BalloonFacts m_balloons;
+    FittedRows m_fitted;
     AdoptionReader m_adoptions;
     ToldReader m_told;
     ServiceReader m_service;
