@@ -12,7 +12,7 @@ function(crownring_headers storey)
     target_include_directories(${target} PRIVATE ${CMAKE_SOURCE_DIR}/core)
     target_precompile_headers(${target} PRIVATE ${plain_headers} ${ARGN})
     if(CROWNRING_SANITIZE)
-        crownring_sanitise(${storey} ${target})
+        crownring_sanitise(${storey}_headers ${target})
     endif()
 endfunction()
 

@@ -14,6 +14,7 @@ mkdir -p "$logs"
 export LC_ALL=C.UTF-8 QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
 unset DISPLAY WAYLAND_DISPLAY
 cores="$(nproc)"
+at_once=$((cores + 2)) # tests of the window wait half of their time
 fuzz_seconds="${CROWNRING_FUZZ_SECONDS:-25}"
 
 # --- how a step runs: its output goes to a log; the end of it is shown when it fails -------------------------------
@@ -40,7 +41,7 @@ step() {
 closing_lines() { sed -n '/tests passed/,$p' "$logs/step.log" | sed 's/^/    /'; }
 
 run_ctest() {
-    ctest --test-dir "$root/build-test" --output-on-failure -j "$cores" --timeout 600 --no-tests=error "$@"
+    ctest --test-dir "$root/build-test" --output-on-failure -j "$at_once" --timeout 600 --no-tests=error "$@"
 }
 
 # --- a PostgreSQL cluster of our own: on a Unix socket in a temporary folder, gone at the end -----------------------
@@ -91,8 +92,7 @@ build() { step "build with sanitizers, warnings are errors" build_all; }
 zones() {
     local zone
     if [ -z "$cluster" ]; then postgres; fi
-    # The collector of QML's engine scans the real stack: no stack of the sanitizer's beside it.
-    export ASAN_OPTIONS=detect_stack_use_after_return=0:strict_string_checks=1
+    export ASAN_OPTIONS=detect_stack_use_after_return=0:strict_string_checks=1:malloc_context_size=12
     export LSAN_OPTIONS="suppressions=$root/tests/leaks_of_others.txt:print_suppressions=0"
     export UBSAN_OPTIONS=print_stacktrace=1
     # The first zone runs every test; the others leave out what is slow and what cannot ask for the time.

@@ -42,7 +42,10 @@ FocusScope {
         rows.forceActiveFocus();
     }
 
-    BenchPlace { id: bench }
+    BenchPlace {
+        id: bench
+        shown: page.visible
+    }
     InspectionDesk { id: work }
 
     Segments {

@@ -8,6 +8,7 @@
 #include "words/words.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace crownring::screen {
 
@@ -84,7 +85,17 @@ void BenchPlace::askAgain() {
          });
 }
 
+void BenchPlace::setShown(bool shown) {
+    if (shown == m_shown)
+        return;
+    m_shown = shown;
+    emit shownChanged();
+    askSupport();
+}
+
 void BenchPlace::askSupport() {
+    if (!m_shown || !m_ready || std::exchange(m_supportAsked, m_turn) == m_turn)
+        return;
     using Answer = Result<std::vector<InspectionId>>;
     hear(house().desk.ask([on = house().day.date()](Record& record) -> Answer {
         return unsupportedReleases(record, std::nullopt, on, releasesAsked);

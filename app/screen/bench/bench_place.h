@@ -20,6 +20,8 @@ class BenchPlace : public crownring::screen::Resident {
     Q_PROPERTY(int openCount READ openCount NOTIFY listed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY listed FINAL)
     Q_PROPERTY(bool ready READ ready NOTIFY listed FINAL)
+    /// Whether somebody looks at it.
+    Q_PROPERTY(bool shown READ shown WRITE setShown NOTIFY shownChanged FINAL)
 
 public:
     enum State { Open, Released, Abandoned, Listed, Withdrawn, Unsupported };
@@ -30,14 +32,18 @@ public:
     [[nodiscard]] int openCount() const { return m_openCount; }
     [[nodiscard]] QString problem() const { return m_problem; }
     [[nodiscard]] bool ready() const { return m_ready; }
+    [[nodiscard]] bool shown() const { return m_shown; }
+    void setShown(bool shown);
 
 signals:
     void listed();
+    void shownChanged();
 
 private:
     void movedIn() override;
     void askAgain();
-    /// Which of the releases shown the record no longer supports: asked after they are shown, for it takes longer.
+    /// Which of the releases shown the record no longer supports: asked when somebody looks, for all that was signed is
+    /// read for it.
     void askSupport();
     void show();
 
@@ -47,7 +53,9 @@ private:
     QString m_problem;
     int m_openCount = 0;
     int m_turn = 0;
+    int m_supportAsked = 0; ///< the turn that it was asked for
     bool m_ready = false;
+    bool m_shown = true;
 };
 
 }

@@ -11,6 +11,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 #include <vector>
 
@@ -46,10 +47,10 @@ private:
     void walk(std::vector<Row>& have, const std::vector<Row>& next, std::ptrdiff_t first, std::ptrdiff_t haveEnd,
               std::ptrdiff_t nextEnd);
     template <class Row>
-    void swapStretch(std::vector<Row>& have, const std::vector<Row>& next, std::ptrdiff_t first, std::ptrdiff_t haveEnd,
+    void swapStretch(std::vector<Row>& have, std::vector<Row>& next, std::ptrdiff_t first, std::ptrdiff_t haveEnd,
                      std::ptrdiff_t nextEnd);
     template <class Row>
-    void takeContent(std::vector<Row>& have, std::vector<Row>& next);
+    void takeContent(std::vector<Row>& have, std::vector<Row>& next, std::ptrdiff_t begin, std::ptrdiff_t end);
 };
 
 template <class Row>
@@ -66,11 +67,15 @@ void ListBase::replaceRows(std::vector<Row>& have, std::vector<Row> next) {
         --haveEnd;
         --nextEnd;
     }
-    if (std::max(haveEnd, nextEnd) - first <= longestWalk)
+    const auto end = static_cast<std::ptrdiff_t>(next.size());
+    if (std::max(haveEnd, nextEnd) - first <= longestWalk) {
         walk(have, next, first, haveEnd, nextEnd);
-    else
+        takeContent(have, next, 0, end);
+    } else {
         swapStretch(have, next, first, haveEnd, nextEnd);
-    takeContent(have, next);
+        takeContent(have, next, 0, first);
+        takeContent(have, next, nextEnd, end);
+    }
     if (have.size() != before)
         emit countChanged();
 }
@@ -86,8 +91,8 @@ void ListBase::changeRow(std::vector<Row>& have, Row next) {
 }
 
 template <class Row>
-void ListBase::swapStretch(std::vector<Row>& have, const std::vector<Row>& next, std::ptrdiff_t first,
-                           std::ptrdiff_t haveEnd, std::ptrdiff_t nextEnd) {
+void ListBase::swapStretch(std::vector<Row>& have, std::vector<Row>& next, std::ptrdiff_t first, std::ptrdiff_t haveEnd,
+                           std::ptrdiff_t nextEnd) {
     if (haveEnd > first) {
         beginRemoveRows({}, static_cast<int>(first), static_cast<int>(haveEnd - 1));
         have.erase(have.begin() + first, have.begin() + haveEnd);
@@ -95,7 +100,8 @@ void ListBase::swapStretch(std::vector<Row>& have, const std::vector<Row>& next,
     }
     if (nextEnd > first) {
         beginInsertRows({}, static_cast<int>(first), static_cast<int>(nextEnd - 1));
-        have.insert(have.begin() + first, next.begin() + first, next.begin() + nextEnd);
+        have.insert(have.begin() + first, std::make_move_iterator(next.begin() + first),
+                    std::make_move_iterator(next.begin() + nextEnd));
         endInsertRows();
     }
 }
@@ -131,20 +137,19 @@ void ListBase::walk(std::vector<Row>& have, const std::vector<Row>& next, std::p
 }
 
 template <class Row>
-void ListBase::takeContent(std::vector<Row>& have, std::vector<Row>& next) {
-    const auto end = have.size();
-    for (std::size_t at = 0; at < end; ++at) {
+void ListBase::takeContent(std::vector<Row>& have, std::vector<Row>& next, std::ptrdiff_t begin, std::ptrdiff_t end) {
+    for (auto at = begin; at < end; ++at) {
         const auto first = at;
-        bool changed = false;
         for (; at < end; ++at) {
-            const bool differs = !(have[at] == next[at]);
-            have[at] = std::move(next[at]);
-            if (!differs)
+            auto& row = have[static_cast<std::size_t>(at)];
+            auto& wanted = next[static_cast<std::size_t>(at)];
+            const bool same = row == wanted;
+            row = std::move(wanted);
+            if (same)
                 break;
-            changed = true;
         }
-        if (changed)
-            emit dataChanged(index(static_cast<int>(first)), index(static_cast<int>(std::min(at, end) - 1)));
+        if (at > first)
+            emit dataChanged(index(static_cast<int>(first)), index(static_cast<int>(at - 1)));
     }
 }
 

@@ -15,6 +15,11 @@ using namespace crownring::screen;
 namespace {
 constexpr const char* withdrawal =
     R"({"entry":"release.revoked","on":"2026-11-24","time":"12:00Z","by":"insp. 14","inspection":"OL-2026-017","reason":"the wrong gauge"})";
+// The tester was found out of calibration later, and the finding taken back.
+constexpr const char* calibrationThatEnded =
+    R"({"entry":"entry.corrected","id":"ended","on":"2026-11-24","time":"10:00Z","by":"insp. 14","note":"found out of range","replaces":"calibrated-grab-tester-OL-2026-03-18","with":{"until":"2026-10-31"}})";
+constexpr const char* calibrationAsItWas =
+    R"({"entry":"entry.voided","on":"2026-11-24","time":"11:00Z","by":"insp. 14","voids":"ended","reason":"another tester"})";
 }
 
 /// The list of inspections tells open, released, listed and withdrawn ones apart, by sign and by word.
@@ -27,6 +32,17 @@ class BenchPlaceTest : public QObject {
         const auto& all = model->choices();
         const auto at = std::ranges::find(all, inspection, &Choice::value);
         return at == all.end() ? nullptr : &*at;
+    }
+
+    bool write(const char* entry) {
+        std::optional<bool> written;
+        hear(m_demo->house.desk.ask(
+                 [entry](Record& record) { return postText(record, record, entry, "words").has_value(); }),
+             this, [&](bool taken) { written = taken; });
+        if (!QTest::qWaitFor([&] { return written.has_value(); }, 30'000) || !*written)
+            return false;
+        m_demo->house.desk.written();
+        return true;
     }
 
 private slots:
@@ -50,15 +66,24 @@ private slots:
         QVERIFY(listed != all.end());
         QVERIFY2(listed->detail.contains(QStringLiteral("list of discrepancies")), qPrintable(listed->detail));
     }
+    void whoLooksIsToldWhatTheRecordNoLongerSupports() {
+        In<BenchPlace> bench(m_demo->house);
+        bench.setShown(false);
+        QTRY_VERIFY_WITH_TIMEOUT(bench.ready(), 30'000);
+        QVERIFY(write(calibrationThatEnded));
+        const auto is = [&](BenchPlace::State state) {
+            const auto* row = named(bench.inspections(), QStringLiteral("OL-2026-017"));
+            return row && row->number == state;
+        };
+        bench.setShown(true);
+        QTRY_VERIFY_WITH_TIMEOUT(is(BenchPlace::Unsupported), 30'000);
+        QVERIFY(write(calibrationAsItWas));
+        QTRY_VERIFY_WITH_TIMEOUT(is(BenchPlace::Released), 30'000);
+    }
     void aWithdrawnReleaseSaysSoFirst() {
         In<BenchPlace> bench(m_demo->house);
         QTRY_VERIFY_WITH_TIMEOUT(bench.ready(), 30'000);
-        bool written = false;
-        hear(m_demo->house.desk.ask(
-                 [](Record& record) { return postText(record, record, withdrawal, "withdrawal").has_value(); }),
-             this, [&](bool taken) { written = taken; });
-        QTRY_VERIFY_WITH_TIMEOUT(written, 30'000);
-        m_demo->house.desk.written();
+        QVERIFY(write(withdrawal));
         const auto withdrawn = [&] {
             const auto* row = named(bench.inspections(), QStringLiteral("OL-2026-017"));
             return row && row->number == BenchPlace::Withdrawn && row->detail.startsWith(QStringLiteral("withdrawn"));
