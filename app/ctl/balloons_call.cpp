@@ -64,12 +64,12 @@ void printLine(const BalloonLine& line) {
     if (const auto* row = line.headline.row) {
         std::cout << row->item->id.text() << ", " << words::said(row->requirement->title).toStdString();
         if (line.headline.limit && line.headline.limit->isProven())
-            std::cout << ", " << leftText(*line.headline.limit) << " left";
+            std::cout << ", " << leftText(*line.headline.limit);
     } else if (!isOut(line.card)) {
         std::cout << "no mandatory requirement adopted for it";
     }
-    std::cout << "; " << line.card.items << (line.card.items == 1 ? " item, " : " items, ") << line.card.flights
-              << (line.card.flights == 1 ? " flight, " : " flights, ") << hoursAndMinutes(line.card.flown.minutes)
+    std::cout << "; " << counted(line.card.items, "item", "items") << ", "
+              << counted(line.card.flights, "flight", "flights") << ", " << hoursAndMinutes(line.card.flown.minutes)
               << " h logged for the registration\n";
 }
 

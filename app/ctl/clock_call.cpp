@@ -2,22 +2,14 @@
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
-#include "measure/duration_text.h"
 #include "problem/faults/use_fault.h"
+#include "words/words.h"
 
 #include <nlohmann/json.hpp>
 
 #include <iostream>
 
 namespace crownring::ctl {
-
-namespace {
-
-std::string counted(const std::optional<std::int64_t>& figure, const char* unit) {
-    return (figure ? std::to_string(*figure) : "unknown") + unit;
-}
-
-}
 
 int run(const ClockOptions& options, const Common& common) {
     const auto on = dayFrom(options.on);
@@ -37,9 +29,7 @@ int run(const ClockOptions& options, const Common& common) {
         addFigures(answer, clock);
         print(answer);
     } else {
-        std::cout << options.item << " at the end of " << on->iso() << ": "
-                  << (clock.minutes ? hoursAndMinutes(*clock.minutes) : "unknown") << " h, "
-                  << counted(count(clock.landings), " landings, ") << counted(count(clock.inflations), " inflations")
+        std::cout << options.item << " at the end of " << on->iso() << ": " << plainly(words::Words::figures(clock))
                   << "\n";
     }
     return Done;

@@ -6,7 +6,9 @@
 #include "paper/csv.h"
 #include "paper/document_text.h"
 #include "print/pdf.h"
+#include "problem/faults/bench_fault.h"
 #include "sheets/sheets.h"
+#include "words/bench_words.h"
 #include "words/spoken.h"
 
 #include <nlohmann/json.hpp>
@@ -56,7 +58,17 @@ int withFile(const Common& common, const std::string& inspection, const std::str
     if (!record)
         return BadInput;
     const auto file = benchFile(*record, InspectionId(inspection), *day);
-    return file ? use(*file) : refuse(file.error());
+    if (!file)
+        return refuse(file.error());
+    const auto opened = file->inspection.opened.stamp.at.on();
+    return opened > *day ? refuse(Problem{BenchFault::NotYetOpened, {inspection, opened}}) : use(*file);
+}
+
+std::string stateOf(const InspectionCard& card) {
+    if (!card.outcome)
+        return "open";
+    return words::BenchWords::outcome(*card.outcome, card.balloon.has_value()).toStdString() + " " +
+           card.closed->iso() + (card.revoked ? ", withdrawn since" : "");
 }
 
 }
@@ -75,10 +87,8 @@ int run(const InspectionListOptions& options, const Common& common) {
     paper::Table table{{{"Inspection"}, {"Of"}, {"Visit"}, {"Opened"}, {"State"}}, {}, {}};
     for (const auto& card : *cards) {
         list.push_back(jsonOf(card));
-        table.rows.push_back(
-            {card.inspection.text(), subjectOf(card), card.visit, card.opened.iso(),
-             (card.outcome ? std::string(outcomeName(*card.outcome)) + " " + card.closed->iso() : "open") +
-                 (card.revoked ? ", withdrawn since" : "")});
+        table.rows.push_back({card.inspection.text(), subjectOf(card),
+                              words::BenchWords::visit(card.visit).toStdString(), card.opened.iso(), stateOf(card)});
     }
     if (options.json)
         print({{"on", day->iso()}, {"inspections", list}});

@@ -56,13 +56,14 @@ std::string reasonText(const RigUpReason& reason) {
     auto text = row.item->id.text() + ": " + words::said(row.requirement->title).toStdString() + " is " +
                 std::string(standingText(row.state.standing));
     if (row.state.because == Because::Triggered)
-        text += " after " + row.state.trigger->event + " on " + row.state.trigger->stamp.at.on().iso();
+        text += " after " + words::Words::event(row.state.trigger->event).toStdString() + " on " +
+                row.state.trigger->stamp.at.on().iso();
     else if (row.state.because == Because::TypeMissing)
         text += ", because the item's type is not recorded";
     else if (row.state.because == Because::SerialMissing)
         text += ", because the item's serial number is not recorded";
     if (reason.limit && reason.limit->isProven())
-        text += ", " + leftText(*reason.limit) + " left";
+        text += ", " + leftText(*reason.limit);
     if (reason.kind == RigUpReason::Kind::TooLong)
         text += ": less than the flight needs";
     if (reason.kind == RigUpReason::Kind::Positioning)
