@@ -76,15 +76,12 @@ void printLine(const BalloonLine& line) {
 }
 
 int run(const BalloonsOptions& options, const Common& common) {
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return refuse(on.error());
-    const auto record = openToAsk(common);
+    const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
     const auto answer =
         balloonLines(*record, options.balloon.empty() ? std::nullopt : std::optional(Registration(options.balloon)),
-                     *on, options.outOfService ? Outside::AsInService : Outside::LeftOut);
+                     record.on, options.outOfService ? Outside::AsInService : Outside::LeftOut);
     if (!answer)
         return refuse(answer.error());
     if (!options.json) {
@@ -92,7 +89,7 @@ int run(const BalloonsOptions& options, const Common& common) {
             printLine(line);
         return Done;
     }
-    nlohmann::ordered_json json{{"on", on->iso()}, {"balloons", nlohmann::ordered_json::array()}};
+    nlohmann::ordered_json json{{"on", record.on.iso()}, {"balloons", nlohmann::ordered_json::array()}};
     for (const auto& line : answer->lines)
         json["balloons"].push_back(lineJson(line));
     if (const auto added = addUnread(json, *record); !added)

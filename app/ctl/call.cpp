@@ -52,6 +52,17 @@ Asked openToAsk(const Common& common) {
     return asked;
 }
 
+Asked openToAsk(const Common& common, const std::string& day) {
+    const auto on = dayFrom(day);
+    if (!on) {
+        refuse(on.error());
+        return {};
+    }
+    auto asked = openToAsk(common);
+    asked.on = *on;
+    return asked;
+}
+
 namespace {
 
 Results<std::string> written(const Common& common, const std::function<Results<std::string>(Record&)>& act) {

@@ -36,6 +36,7 @@ struct Common {
 struct Asked {
     std::unique_ptr<Record> record;
     std::unique_ptr<Snapshot> state{};
+    CivilDate on{}; ///< the day asked, where a call asks for one
 
     explicit operator bool() const { return record != nullptr; }
     Record& operator*() const { return *record; }
@@ -43,6 +44,8 @@ struct Asked {
 };
 /// Opens it or says why not. Empty after the latter.
 [[nodiscard]] Asked openToAsk(const Common& common);
+/// @param day as it stands on the command line
+[[nodiscard]] Asked openToAsk(const Common& common, const std::string& day);
 
 /// Writes to the record, which is made if there is none: it is only there when nothing was refused. Prints what `act`
 /// answers. @return the exit code

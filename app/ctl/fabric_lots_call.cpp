@@ -90,16 +90,13 @@ void printLots(const FabricFit& fit, const std::vector<FabricLots>& fabrics) {
 }
 
 int run(const FabricLotsOptions& options, const Common& common) {
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return refuse(on.error());
-    const auto record = openToAsk(common);
+    const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
-    const auto channel = channelOfFleet(*record, options.quantity, *on);
+    const auto channel = channelOfFleet(*record, options.quantity, record.on);
     if (!channel)
         return refuse(channel.error());
-    const auto fit = fittedFleet(*record, *channel, *on, options.seed);
+    const auto fit = fittedFleet(*record, *channel, record.on, options.seed);
     if (!fit)
         return refuse(fit.error());
     const auto lots = lotsOf(*fit);

@@ -150,16 +150,14 @@ void printText(const RigUp& verdict) {
 }
 
 int run(const RigUpOptions& options, const Common& common) {
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return refuse(on.error());
-    const auto record = openToAsk(common);
+    const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
     PlannedFlight flight;
     flight.use.minutes = Minutes(options.minutes);
     flight.positioning = options.positioning;
-    const auto answer = checkRigUp(*record, std::vector<ItemId>(options.kit.begin(), options.kit.end()), *on, flight);
+    const auto answer =
+        checkRigUp(*record, std::vector<ItemId>(options.kit.begin(), options.kit.end()), record.on, flight);
     if (!answer)
         return answer.error().code() == Code::StoreFailed ? cannotBeSaid(answer.error(), options.json)
                                                           : refuse(answer.error());
