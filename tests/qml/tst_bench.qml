@@ -64,7 +64,7 @@ PlaceCase {
     function test_aLineIsSettledTakenBackAndSavedEachTime() {
         openOne("QE-IVY");
         const lines = page.desk.lines;
-        const settledAs = row => lines.data(lines.index(row, 0), CheckLineModel.StateRole);
+        const settledAs = row => lines.data(lines.index(row, 0), CheckLineModel.SettledAsRole);
         const before = page.desk.linesOpen;
         pressNamed("bench.line.0.done");
         soon(() => settledAs(0) === 1);
