@@ -8,6 +8,7 @@
 #include "words/problem_words.h"
 #include "words/question_text.h"
 #include "words/sentence.h"
+#include "words/words.h"
 
 #include <nlohmann/json.hpp>
 
