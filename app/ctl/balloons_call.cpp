@@ -64,27 +64,24 @@ void printLine(const BalloonLine& line) {
     if (const auto* row = line.headline.row) {
         std::cout << row->item->id.text() << ", " << words::said(row->requirement->title).toStdString();
         if (line.headline.limit && line.headline.limit->isProven())
-            std::cout << ", " << leftText(*line.headline.limit) << " left";
+            std::cout << ", " << leftText(*line.headline.limit);
     } else if (!isOut(line.card)) {
         std::cout << "no mandatory requirement adopted for it";
     }
-    std::cout << "; " << line.card.items << (line.card.items == 1 ? " item, " : " items, ") << line.card.flights
-              << (line.card.flights == 1 ? " flight, " : " flights, ") << hoursAndMinutes(line.card.flown.minutes)
+    std::cout << "; " << counted(line.card.items, "item", "items") << ", "
+              << counted(line.card.flights, "flight", "flights") << ", " << hoursAndMinutes(line.card.flown.minutes)
               << " h logged for the registration\n";
 }
 
 }
 
 int run(const BalloonsOptions& options, const Common& common) {
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return refuse(on.error());
-    const auto record = openToAsk(common);
+    const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
     const auto answer =
         balloonLines(*record, options.balloon.empty() ? std::nullopt : std::optional(Registration(options.balloon)),
-                     *on, options.outOfService ? Outside::AsInService : Outside::LeftOut);
+                     record.on, options.outOfService ? Outside::AsInService : Outside::LeftOut);
     if (!answer)
         return refuse(answer.error());
     if (!options.json) {
@@ -92,7 +89,7 @@ int run(const BalloonsOptions& options, const Common& common) {
             printLine(line);
         return Done;
     }
-    nlohmann::ordered_json json{{"on", on->iso()}, {"balloons", nlohmann::ordered_json::array()}};
+    nlohmann::ordered_json json{{"on", record.on.iso()}, {"balloons", nlohmann::ordered_json::array()}};
     for (const auto& line : answer->lines)
         json["balloons"].push_back(lineJson(line));
     if (const auto added = addUnread(json, *record); !added)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/call.h"
 
+#include "answers/due.h"
 #include "problem/faults/use_fault.h"
 #include "store/new_record.h"
 #include "text/shown.h"
@@ -48,6 +49,17 @@ Asked openToAsk(const Common& common) {
         return {};
     }
     asked.state = std::move(*state);
+    return asked;
+}
+
+Asked openToAsk(const Common& common, const std::string& day) {
+    const auto on = dayFrom(day);
+    if (!on) {
+        refuse(on.error());
+        return {};
+    }
+    auto asked = openToAsk(common);
+    asked.on = *on;
     return asked;
 }
 
@@ -112,6 +124,17 @@ int refuse(const std::vector<Problem>& problems) {
     if (problems.size() > most)
         std::cerr << "crownringctl: and " << problems.size() - most << " more problems\n";
     return BadInput;
+}
+
+std::string plainly(QString words) { return words.replace(QChar::Nbsp, u' ').toStdString(); }
+
+std::string counted(std::int64_t number, const char* one, const char* many) {
+    return std::to_string(number) + " " + (number == 1 ? one : many);
+}
+
+words::Titles titlesIn(Record& record) {
+    const auto obligations = obligationsOn(record, today());
+    return obligations ? words::titlesOf(obligations->adoptions()) : words::Titles();
 }
 
 std::string printed(const nlohmann::ordered_json& document) { return escapedJson(document.dump(2)); }

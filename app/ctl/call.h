@@ -4,6 +4,7 @@
 /// What every call of crownringctl shares. Answers go to standard output, messages to standard error.
 
 #include "store/record_file.h"
+#include "words/sentences.h"
 
 #include <nlohmann/json_fwd.hpp>
 
@@ -35,6 +36,7 @@ struct Common {
 struct Asked {
     std::unique_ptr<Record> record;
     std::unique_ptr<Snapshot> state{};
+    CivilDate on{}; ///< the day asked, where a call asks for one
 
     explicit operator bool() const { return record != nullptr; }
     Record& operator*() const { return *record; }
@@ -42,6 +44,8 @@ struct Asked {
 };
 /// Opens it or says why not. Empty after the latter.
 [[nodiscard]] Asked openToAsk(const Common& common);
+/// @param day as it stands on the command line
+[[nodiscard]] Asked openToAsk(const Common& common, const std::string& day);
 
 /// Writes to the record, which is made if there is none: it is only there when nothing was refused. Prints what `act`
 /// answers. @return the exit code
@@ -57,6 +61,13 @@ int write(const Common& common, const std::function<Results<std::string>(Record&
 /// Says a problem on standard error. @return BadInput
 int refuse(const Problem& problem);
 int refuse(const std::vector<Problem>& problems);
+
+/// As a terminal takes it: what holds words together on a screen is a plain space, so that it is found.
+[[nodiscard]] std::string plainly(QString words);
+/// "1 flight", "2 flights".
+[[nodiscard]] std::string counted(std::int64_t number, const char* one, const char* many);
+/// What requirements are called that the record has adopted by today; none where it does not say.
+[[nodiscard]] words::Titles titlesIn(Record& record);
 
 /// One JSON document as it is printed.
 [[nodiscard]] std::string printed(const nlohmann::ordered_json& document);

@@ -2,8 +2,8 @@
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
-#include "measure/duration_text.h"
 #include "problem/faults/use_fault.h"
+#include "words/words.h"
 
 #include <nlohmann/json.hpp>
 
@@ -11,36 +11,23 @@
 
 namespace crownring::ctl {
 
-namespace {
-
-std::string counted(const std::optional<std::int64_t>& figure, const char* unit) {
-    return (figure ? std::to_string(*figure) : "unknown") + unit;
-}
-
-}
-
 int run(const ClockOptions& options, const Common& common) {
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return refuse(on.error());
-    const auto record = openToAsk(common);
+    const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
-    const auto facts = record->facts({std::nullopt, {ItemId(options.item)}}, *on);
+    const auto facts = record->facts({std::nullopt, {ItemId(options.item)}}, record.on);
     if (!facts)
         return refuse(facts.error());
     if (facts->empty())
-        return refuse(Problem{UseFault::NoItemOnThatDay, {options.item, *on}});
+        return refuse(Problem{UseFault::NoItemOnThatDay, {options.item, record.on}});
     const auto& clock = facts->front().clock;
     if (options.json) {
         nlohmann::ordered_json answer{{"item", options.item}};
         addFigures(answer, clock);
         print(answer);
     } else {
-        std::cout << options.item << " at the end of " << on->iso() << ": "
-                  << (clock.minutes ? hoursAndMinutes(*clock.minutes) : "unknown") << " h, "
-                  << counted(count(clock.landings), " landings, ") << counted(count(clock.inflations), " inflations")
-                  << "\n";
+        std::cout << options.item << " at the end of " << record.on.iso() << ": "
+                  << plainly(words::Words::figures(clock)) << "\n";
     }
     return Done;
 }

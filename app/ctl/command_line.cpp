@@ -269,7 +269,7 @@ void addJournal(CLI::App& app, Chosen& chosen) {
         ->type_name("KIND")
         ->check(CLI::IsMember(std::vector<std::string>(kindNames().begin(), kindNames().end())));
     call->add_option("--most", options->most, "At most so many (default: 100)")->check(CLI::Range(1, 1'000'000));
-    call->add_flag("--json", options->json, "Answer as JSON");
+    call->add_flag("--json", options->json, "Answer as JSON: whole entries, with their ids");
 }
 
 void addBackup(CLI::App& app, Chosen& chosen) {

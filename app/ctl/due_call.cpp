@@ -13,24 +13,21 @@
 namespace crownring::ctl {
 
 int run(const DueOptions& options, const Common& common) {
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return refuse(on.error());
-    const auto record = openToAsk(common);
+    const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
     Scope scope;
     if (!options.balloon.empty())
         scope.balloon = Registration(options.balloon);
     scope.items = std::vector<ItemId>(options.items.begin(), options.items.end());
-    const auto list = due(*record, scope, *on, options.outOfService ? Outside::AsInService : Outside::LeftOut);
+    const auto list = due(*record, scope, record.on, options.outOfService ? Outside::AsInService : Outside::LeftOut);
     if (!list)
         return refuse(list.error());
     if (!options.json) {
         printTable(std::cout, *list, options.most == 0 ? std::numeric_limits<std::size_t>::max() : options.most);
         return Done;
     }
-    nlohmann::ordered_json answer{{"on", on->iso()}, {"rows", nlohmann::ordered_json::array()}};
+    nlohmann::ordered_json answer{{"on", record.on.iso()}, {"rows", nlohmann::ordered_json::array()}};
     for (const auto& row : list->rows)
         answer["rows"].push_back(rowJson(row));
     if (const auto added = addUnread(answer, *record); !added)

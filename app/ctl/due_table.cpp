@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/due_table.h"
 
+#include "ctl/call.h"
 #include "measure/duration_text.h"
 #include "rules/due/reckoned.h"
 #include "text/utf8.h"
 #include "words/sentence.h"
+#include "words/words.h"
 
 #include <algorithm>
 #include <array>
@@ -30,7 +32,7 @@ std::string standingCell(const DueRow& row) {
     if (row.state.because == Because::Deferred && reckoned != Reckoned::Deferred)
         text += " (deferred)";
     if (row.state.because == Because::Triggered)
-        text += " (" + row.state.trigger->event + ")";
+        text += " (" + words::Words::event(row.state.trigger->event).toStdString() + ")";
     if (row.state.because == Because::Exempt)
         text += " (exempt)";
     if (row.requirement->force == Force::Recommended)
@@ -38,6 +40,10 @@ std::string standingCell(const DueRow& row) {
     else if (row.requirement->blocks == Blocks::Filling)
         text += ", filling";
     return text;
+}
+
+std::string leftCell(const LimitState& limit) {
+    return limit.isProven() ? plainly(words::Words::left(limit)) : "unknown";
 }
 
 void printRow(std::ostream& out, const Cells& cells, const std::array<std::size_t, columnCount>& widths) {
@@ -53,17 +59,10 @@ void printRow(std::ostream& out, const Cells& cells, const std::array<std::size_
 }
 
 std::string leftText(const LimitState& limit) {
-    if (const auto* reach = limit.calendar()) {
-        const auto days = reach->left.value();
-        return std::to_string(days) + (days == 1 || days == -1 ? " day" : " days");
-    }
-    const auto* reach = limit.usage();
-    if (!reach)
-        return "unknown";
-    const auto left = reach->left.value();
-    if (limit.clock == ClockName::Minutes)
-        return hoursAndMinutes(Minutes(left)) + " h";
-    return std::to_string(left) + (limit.clock == ClockName::Landings ? " landings" : " inflations");
+    const auto* onDay = limit.calendar();
+    const auto* byUse = limit.usage();
+    const bool isSomeLeft = onDay ? onDay->left > Days(0) : byUse && byUse->left > ClockCount(0);
+    return plainly(words::Words::left(limit)) + (isSomeLeft ? " left" : "");
 }
 
 std::string dueText(const DueRow& row) {
@@ -101,7 +100,7 @@ void printTable(std::ostream& out, const DueList& list, std::size_t most) {
         if (rows.size() > most)
             continue;
         const auto* limit = governingLimit(row.state);
-        rows.push_back({standingCell(row), limit ? leftText(*limit) : "", dueText(row),
+        rows.push_back({standingCell(row), limit ? leftCell(*limit) : "", dueText(row),
                         row.item->balloon ? row.item->balloon->text() : "-", row.item->id.text(),
                         std::string(itemKindName(row.item->kind)), words::said(row.requirement->title).toStdString()});
     }

@@ -9,7 +9,7 @@
 
 namespace crownring::ctl {
 
-/// "31 days", "9:24 h", "3 landings"; "unknown" when unproven.
+/// "31 days left", "9:24 h past"; empty when unproven.
 [[nodiscard]] std::string leftText(const LimitState& limit);
 /// The governing limit's due date or figure.
 [[nodiscard]] std::string dueText(const DueRow& row);

@@ -172,13 +172,10 @@ void printForecast(const Told& told) {
 }
 
 int run(const FabricForecastOptions& options, const Common& common) {
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return refuse(on.error());
-    const auto record = openToAsk(common);
+    const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
-    const auto told = toldOf(*record, options, *on);
+    const auto told = toldOf(*record, options, record.on);
     if (!told)
         return refuse(told.error());
     if (options.json)

@@ -14,7 +14,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-std::string_view wordOf(LotStanding standing) {
+std::string_view nameOf(LotStanding standing) {
     switch (standing) {
     case LotStanding::TooLittle:
         return "too-little";
@@ -28,6 +28,12 @@ std::string_view wordOf(LotStanding standing) {
     return "";
 }
 
+std::string_view wordOf(LotStanding standing) {
+    return standing == LotStanding::TooLittle  ? "too little to say"
+           : standing == LotStanding::AsOthers ? "as the others"
+                                               : nameOf(standing);
+}
+
 Json jsonOf(const FabricRecord& record, const LotRow& row) {
     const auto finite = [](double value) { return std::isfinite(value) ? Json(value) : Json(); };
     return {{"lot", record.lots[row.lot]},
@@ -35,7 +41,7 @@ Json jsonOf(const FabricRecord& record, const LotRow& row) {
             {"readings", row.readings},
             {"rate_ratio", row.pace ? ctl::jsonOf(row.pace->ratio) : Json()},
             {"faster", row.pace ? Json(row.pace->faster) : Json()},
-            {"standing", wordOf(row.standing)},
+            {"standing", nameOf(row.standing)},
             {"ratio_alone", row.verdict ? finite(row.verdict->ratio) : Json()},
             {"p", row.verdict ? finite(row.verdict->p) : Json()},
             {"detectable_ratio", row.verdict ? finite(row.verdict->detectableRatio) : Json()}};
@@ -65,7 +71,8 @@ void printLots(const FabricFit& fit, const std::vector<FabricLots>& fabrics) {
         for (const auto& row : fabric.lots) {
             std::cout << "  " << std::left << std::setw(16)
                       << (record.lots[row.lot].empty() ? "lot not known" : record.lots[row.lot]) << std::right
-                      << std::setw(4) << row.envelopes << " envelopes " << std::setw(5) << row.readings << " tests  ";
+                      << std::setw(4) << row.envelopes << (row.envelopes == 1 ? " envelope  " : " envelopes ")
+                      << std::setw(5) << row.readings << (row.readings == 1 ? " test   " : " tests  ");
             if (row.pace)
                 std::cout << "ages " << row.pace->ratio.low << " to " << row.pace->ratio.high
                           << " times as fast as the others  ";
@@ -83,16 +90,13 @@ void printLots(const FabricFit& fit, const std::vector<FabricLots>& fabrics) {
 }
 
 int run(const FabricLotsOptions& options, const Common& common) {
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return refuse(on.error());
-    const auto record = openToAsk(common);
+    const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
-    const auto channel = channelOfFleet(*record, options.quantity, *on);
+    const auto channel = channelOfFleet(*record, options.quantity, record.on);
     if (!channel)
         return refuse(channel.error());
-    const auto fit = fittedFleet(*record, *channel, *on, options.seed);
+    const auto fit = fittedFleet(*record, *channel, record.on, options.seed);
     if (!fit)
         return refuse(fit.error());
     const auto lots = lotsOf(*fit);

@@ -52,23 +52,20 @@ void printScore(const Score& score) {
 }
 
 int run(const FabricScoreOptions& options, const Common& common) {
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return refuse(on.error());
-    const auto books = openToAsk(common);
+    const auto books = openToAsk(common, options.on);
     if (!books)
         return BadInput;
-    const auto channel = channelOfFleet(*books, options.quantity, *on);
+    const auto channel = channelOfFleet(*books, options.quantity, books.on);
     if (!channel)
         return refuse(channel.error());
-    const auto record = fabricRecord(*books, *channel, *on);
+    const auto record = fabricRecord(*books, *channel, books.on);
     if (!record)
         return refuse(record.error());
     const auto score = pastScore(*record, options.seed);
     if (!score)
         return refuse(score.error());
     if (options.json)
-        print(answerOf(*channel, *on, **score));
+        print(answerOf(*channel, books.on, **score));
     else
         printScore(**score);
     return Done;

@@ -44,6 +44,22 @@ std::string_view stateName(ProposalState state) {
     return "";
 }
 
+std::string fateOf(const JudgedProposal& judged) {
+    switch (judged.state) {
+    case ProposalState::New:
+        return "new";
+    case ProposalState::AlreadyLogged:
+        return "in the record already";
+    case ProposalState::TwiceInFile:
+        return "stands twice in the file";
+    case ProposalState::UnknownBalloon:
+        return "this balloon is not in the record";
+    case ProposalState::UnknownItem:
+        return "'" + judged.unknown + "' is not in the record";
+    }
+    return "";
+}
+
 std::string_view openChoiceText(OpenChoice choice) {
     switch (choice) {
     case OpenChoice::Columns:
@@ -171,18 +187,21 @@ void printText(const Found& found, std::size_t posted, bool accepted) {
         const auto& proposal = each.proposal;
         std::cout << (proposal.line > 0 ? "line " + std::to_string(proposal.line) + ": " : "") << proposal.on.iso()
                   << " " << (proposal.time ? proposal.time->iso() + " " : "") << proposal.balloon.text() << " "
-                  << hoursAndMinutes(proposal.flight.use.minutes) << " h  " << stateName(each.state)
-                  << (each.unknown.empty() ? "" : ": '" + each.unknown + "'")
+                  << hoursAndMinutes(proposal.flight.use.minutes) << " h  " << fateOf(each)
                   << (each.written.empty() ? "" : ", written " + each.written) << "\n";
     }
     for (const auto& each : found.refused)
         std::cout << "refused: " << words::line(each).toStdString() << "\n";
     for (const auto& column : found.columns)
-        std::cout << "column: " << column.text << " = "
-                  << (column.meaning ? logColumnName(*column.meaning) : std::string_view("not read")) << "\n";
+        std::cout
+            << "column: " << column.text << " = "
+            << (column.meaning
+                    ? words::said(Term{Term::Of::LogColumn, std::string(logColumnName(*column.meaning))}).toStdString()
+                    : "not read")
+            << "\n";
     for (const auto& remark : found.remarks)
         std::cout << "note: " << remark << "\n";
-    std::cout << (accepted ? std::to_string(posted) + " flights posted\n"
+    std::cout << (accepted ? counted(static_cast<std::int64_t>(posted), "flight", "flights") + " posted\n"
                            : "Nothing was posted. Run again with --accept to post the new flights.\n");
 }
 

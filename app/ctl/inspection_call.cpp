@@ -6,7 +6,9 @@
 #include "paper/csv.h"
 #include "paper/document_text.h"
 #include "print/pdf.h"
+#include "problem/faults/bench_fault.h"
 #include "sheets/sheets.h"
+#include "words/bench_words.h"
 #include "words/spoken.h"
 
 #include <nlohmann/json.hpp>
@@ -49,43 +51,45 @@ Json jsonOf(const InspectionCard& card) {
 /// Calls `use` with the file of an inspection on a day, today where none is said; says why not otherwise.
 template <class Use>
 int withFile(const Common& common, const std::string& inspection, const std::string& on, Use use) {
-    const auto day = dayFrom(on);
-    if (!day)
-        return refuse(day.error());
-    const auto record = openToAsk(common);
+    const auto record = openToAsk(common, on);
     if (!record)
         return BadInput;
-    const auto file = benchFile(*record, InspectionId(inspection), *day);
-    return file ? use(*file) : refuse(file.error());
+    const auto file = benchFile(*record, InspectionId(inspection), record.on);
+    if (!file)
+        return refuse(file.error());
+    const auto opened = file->inspection.opened.stamp.at.on();
+    return opened > record.on ? refuse(Problem{BenchFault::NotYetOpened, {inspection, opened}}) : use(*file);
+}
+
+std::string stateOf(const InspectionCard& card) {
+    if (!card.outcome)
+        return "open";
+    return words::BenchWords::outcome(*card.outcome, card.balloon.has_value()).toStdString() + " " +
+           card.closed->iso() + (card.revoked ? ", withdrawn since" : "");
 }
 
 }
 
 int run(const InspectionListOptions& options, const Common& common) {
-    const auto day = dayFrom(options.on);
-    if (!day)
-        return refuse(day.error());
-    const auto record = openToAsk(common);
+    const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
-    const auto cards = inspectionsOn(*record, *day);
+    const auto cards = inspectionsOn(*record, record.on);
     if (!cards)
         return refuse(cards.error());
     Json list = Json::array();
     paper::Table table{{{"Inspection"}, {"Of"}, {"Visit"}, {"Opened"}, {"State"}}, {}, {}};
     for (const auto& card : *cards) {
         list.push_back(jsonOf(card));
-        table.rows.push_back(
-            {card.inspection.text(), subjectOf(card), card.visit, card.opened.iso(),
-             (card.outcome ? std::string(outcomeName(*card.outcome)) + " " + card.closed->iso() : "open") +
-                 (card.revoked ? ", withdrawn since" : "")});
+        table.rows.push_back({card.inspection.text(), subjectOf(card),
+                              words::BenchWords::visit(card.visit).toStdString(), card.opened.iso(), stateOf(card)});
     }
     if (options.json)
-        print({{"on", day->iso()}, {"inspections", list}});
+        print({{"on", record.on.iso()}, {"inspections", list}});
     else if (cards->empty())
-        std::cout << "No inspection up to " << day->iso() << ".\n";
+        std::cout << "No inspection up to " << record.on.iso() << ".\n";
     else
-        std::cout << paper::toText({"Inspections up to " + day->iso(), {}, {}, {}, {table}}, language);
+        std::cout << paper::toText({"Inspections up to " + record.on.iso(), {}, {}, {}, {table}}, language);
     return Done;
 }
 

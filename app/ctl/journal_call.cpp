@@ -11,10 +11,21 @@ namespace crownring::ctl {
 
 namespace {
 
-const char* stateOf(const JournalLine& line) {
-    if (line.voided)
-        return line.unread ? " voided, unreadable " : " voided ";
-    return line.unread ? " UNREADABLE " : line.current ? " corrected " : " ";
+/// "17692  2026-11-21 08:16Z  Defect on …, insp. 14": what it says now.
+void printLine(const JournalLine& line, const words::Titles& titles) {
+    const auto& entry = nowOf(line);
+    std::cout << line.number << "  " << entry.on.iso() << (entry.time ? " " + entry.time->iso() : "") << "  "
+              << (line.voided    ? "VOIDED: "
+                  : line.current ? "corrected: "
+                                 : "")
+              << plainly(words::Sentences::of(line, titles));
+    if (line.unread)
+        std::cout << "; there stands: " << line.unread->text;
+    if (!entry.by.empty())
+        std::cout << ", by " << entry.by;
+    if (!entry.note.empty())
+        std::cout << "; " << entry.note;
+    std::cout << "\n";
 }
 
 /// What cannot be read as an entry is shown as it stands: as JSON where it is some, else as text.
@@ -39,13 +50,14 @@ int run(const JournalOptions& options, const Common& common) {
     const auto lines = record->lines(query);
     if (!lines)
         return refuse(lines.error());
+    if (!options.json) {
+        const auto titles = titlesIn(*record);
+        for (const auto& line : *lines)
+            printLine(line, titles);
+        return Done;
+    }
     auto rows = nlohmann::ordered_json::array();
     for (const auto& line : *lines) {
-        if (!options.json) {
-            std::cout << line.number << stateOf(line) << (line.unread ? line.unread->text : canonicalText(line.entry))
-                      << "\n";
-            continue;
-        }
         nlohmann::ordered_json row{{"number", line.number},          {"entry", entryJson(line)},
                                    {"voided", line.voided},          {"writer", line.writer.text()},
                                    {"recorded_at", line.recordedAt}, {"hash", hex(line.hash)}};
@@ -55,8 +67,7 @@ int run(const JournalOptions& options, const Common& common) {
             row["current"] = nlohmann::ordered_json(toJson(*line.current));
         rows.push_back(std::move(row));
     }
-    if (options.json)
-        print({{"lines", rows}});
+    print({{"lines", rows}});
     return Done;
 }
 

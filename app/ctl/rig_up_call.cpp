@@ -8,6 +8,7 @@
 #include "words/problem_words.h"
 #include "words/question_text.h"
 #include "words/sentence.h"
+#include "words/words.h"
 
 #include <nlohmann/json.hpp>
 
@@ -56,13 +57,14 @@ std::string reasonText(const RigUpReason& reason) {
     auto text = row.item->id.text() + ": " + words::said(row.requirement->title).toStdString() + " is " +
                 std::string(standingText(row.state.standing));
     if (row.state.because == Because::Triggered)
-        text += " after " + row.state.trigger->event + " on " + row.state.trigger->stamp.at.on().iso();
+        text += " after " + words::Words::event(row.state.trigger->event).toStdString() + " on " +
+                row.state.trigger->stamp.at.on().iso();
     else if (row.state.because == Because::TypeMissing)
         text += ", because the item's type is not recorded";
     else if (row.state.because == Because::SerialMissing)
         text += ", because the item's serial number is not recorded";
     if (reason.limit && reason.limit->isProven())
-        text += ", " + leftText(*reason.limit) + " left";
+        text += ", " + leftText(*reason.limit);
     if (reason.kind == RigUpReason::Kind::TooLong)
         text += ": less than the flight needs";
     if (reason.kind == RigUpReason::Kind::Positioning)
@@ -149,16 +151,14 @@ void printText(const RigUp& verdict) {
 }
 
 int run(const RigUpOptions& options, const Common& common) {
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return refuse(on.error());
-    const auto record = openToAsk(common);
+    const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
     PlannedFlight flight;
     flight.use.minutes = Minutes(options.minutes);
     flight.positioning = options.positioning;
-    const auto answer = checkRigUp(*record, std::vector<ItemId>(options.kit.begin(), options.kit.end()), *on, flight);
+    const auto answer =
+        checkRigUp(*record, std::vector<ItemId>(options.kit.begin(), options.kit.end()), record.on, flight);
     if (!answer)
         return answer.error().code() == Code::StoreFailed ? cannotBeSaid(answer.error(), options.json)
                                                           : refuse(answer.error());

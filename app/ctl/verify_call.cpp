@@ -21,6 +21,30 @@ nlohmann::ordered_json firstOf(const Verdict& verdict) {
     return first ? nlohmann::ordered_json(first->text()) : nlohmann::ordered_json();
 }
 
+/// That entry as people find it: "entry 12 of 2026-11-20, QE-OVA flew …".
+std::string entryText(Record& record, const EntryId& id, const words::Titles& titles) {
+    const auto line = record.line(id);
+    if (!line || !*line)
+        return "entry " + id.text();
+    return "entry " + std::to_string((*line)->number) + " of " + nowOf(**line).on.iso() + ", " +
+           plainly(words::Sentences::of(**line, titles));
+}
+
+void printVerdict(Record& record, const Verdict& verdict, const words::Titles& titles) {
+    std::cout << counted(verdict.entries, "entry", "entries") << ", "
+              << (verdict.intact         ? "the chain is intact"
+                  : verdict.rebuildMends ? "the chain is intact, BUT NOT WHAT WAS COMPUTED FROM IT"
+                                         : "NOT INTACT")
+              << "\n";
+    if (verdict.intact)
+        return;
+    if (verdict.firstBad)
+        std::cout << "First bad is " << entryText(record, *verdict.firstBad, titles) << ": ";
+    std::cout << (verdict.reason ? words::said(*verdict.reason).toStdString() : "") << "\n";
+    if (verdict.behind)
+        std::cout << "Behind it is " << entryText(record, *verdict.behind, titles) << "\n";
+}
+
 /// What `post` answered once: each that was named, then the lines of the file.
 Results<std::vector<Acknowledged>> expectedOf(const VerifyOptions& options) {
     std::vector<Acknowledged> expected;
@@ -86,24 +110,20 @@ int run(const VerifyOptions& options, const Common& common) {
             answer["questions"].push_back(questionJson(question));
         print(answer);
     } else {
-        std::cout << verdict->entries << " entries, "
-                  << (verdict->intact         ? "the chain is intact"
-                      : verdict->rebuildMends ? "the chain is intact, BUT NOT WHAT WAS COMPUTED FROM IT"
-                                              : "NOT INTACT")
-                  << "\n";
-        if (!verdict->intact)
-            std::cout << (verdict->firstBad ? "First bad entry " + verdict->firstBad->text() + ": " : "")
-                      << (verdict->reason ? words::said(*verdict->reason).toStdString() : "") << "\n";
+        const auto titles = titlesIn(*record);
+        printVerdict(*record, *verdict, titles);
         for (const auto& end : missing.value_or(std::vector<Acknowledged>{}))
             std::cout << "MISSING: entry " << end.sequence << " of writer " << end.writer.text()
                       << " is no longer as it was acknowledged (" << acknowledgedText(end) << ")\n";
         if (!expected->empty() && missing && missing->empty())
-            std::cout << expected->size() << " expected entries are there\n";
+            std::cout << counted(std::ssize(*expected), "expected entry is", "expected entries are") << " there\n";
         const auto open = questions.value_or(std::vector<Question>{});
-        std::cout << open.size() << " open questions\n";
+        std::cout << (questions ? counted(std::ssize(open), "open question", "open questions")
+                                : "What questions are open cannot be told")
+                  << "\n";
         for (const auto& question : open)
             std::cout << "  " << (question.stamp.id.empty() ? "" : question.stamp.at.on().iso() + " ")
-                      << words::questionText(question).toStdString() << "\n";
+                      << words::questionText(question, titles).toStdString() << "\n";
     }
     return verdict->intact && missing && missing->empty() ? Done : AnswerIsNo;
 }

@@ -51,11 +51,14 @@ const char* questionOf(Question::Kind kind) {
 
 }
 
-QString questionText(const Question& question) {
+QString questionText(const Question& question, const Titles& titles) {
     const auto text = sentence("Question", questionOf(question.kind), {question.subject});
-    return question.detail == Argument()
-               ? text
-               : sentence("Question", QT_TRANSLATE_NOOP("Question", "%1 (%2)"), {text.toStdString(), question.detail});
+    if (question.detail == Argument())
+        return text;
+    const auto detail = question.kind == Question::Kind::OnlyStated
+                            ? titleOf(RequirementId(question.detail.written()), titles).toStdString()
+                            : question.detail;
+    return sentence("Question", QT_TRANSLATE_NOOP("Question", "%1 (%2)"), {text.toStdString(), detail});
 }
 
 }

@@ -30,11 +30,6 @@ QString stated(const Figures& figures) {
     return parts.join(QStringLiteral(", "));
 }
 
-QString title(const RequirementId& requirement, const Titles& titles) {
-    const auto at = titles.find(requirement);
-    return inward(at == titles.end() ? requirement.text() : at->second);
-}
-
 struct Teller {
     const Titles& titles;
 
@@ -91,7 +86,7 @@ struct Teller {
         return text;
     }
     QString operator()(const RequirementDone& e) const {
-        QString text = Sentences::tr("%1 done on %2").arg(title(e.requirement, titles), inward(e.item.text()));
+        QString text = Sentences::tr("%1 done on %2").arg(titleOf(e.requirement, titles), inward(e.item.text()));
         if (!e.method.empty())
             text = Sentences::tr("%1, %2").arg(text, inward(e.method));
         if (const auto clock = stated(e.clock); !clock.isEmpty())
@@ -184,6 +179,19 @@ struct Word {
     const char* operator()(Of<BalloonRenamed>) const { return QT_TRANSLATE_NOOP("Sentences", "new registration"); }
 };
 
+}
+
+Titles titlesOf(const std::vector<Adoption>& adoptions) {
+    Titles titles;
+    for (const auto& adoption : adoptions)
+        for (const auto& requirement : adoption.programme->requirements)
+            titles[requirement.id] = said(requirement.title).toStdString();
+    return titles;
+}
+
+QString titleOf(const RequirementId& requirement, const Titles& titles) {
+    const auto at = titles.find(requirement);
+    return inward(at == titles.end() ? requirement.text() : at->second);
 }
 
 QString Sentences::of(const Entry& entry, const Titles& titles) { return std::visit(Teller{titles}, entry.body); }

@@ -5,6 +5,7 @@
 
 #include "record/journal.h"
 #include "registry/question.h"
+#include "rules/due/obligations.h"
 
 #include <QCoreApplication>
 #include <QString>
@@ -16,6 +17,9 @@ namespace crownring::words {
 
 /// What requirements are called, by the programmes that somebody holds.
 using Titles = std::unordered_map<RequirementId, std::string>;
+[[nodiscard]] Titles titlesOf(const std::vector<Adoption>& adoptions);
+/// Its id where it is not among them.
+[[nodiscard]] QString titleOf(const RequirementId& requirement, const Titles& titles);
 
 class Sentences {
     Q_DECLARE_TR_FUNCTIONS(Sentences)

@@ -2,7 +2,6 @@
 #include "answers/check_rig_up.h"
 
 #include "answers/due.h"
-#include "answers/fabric_marks.h"
 #include "problem/faults/use_fault.h"
 
 #include <algorithm>
@@ -32,15 +31,12 @@ Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, Civ
     for (const auto& id : kit)
         if (std::none_of(facts->begin(), facts->end(), [&](const auto& item) { return item.id == id; }))
             return problem(UseFault::ItemNotYetThere, {id, on});
-    auto obligations = obligationsOn(books, on);
-    if (!obligations)
-        return tl::unexpected(obligations.error());
-    const auto fabric = fabricMarks(books, scope, *facts, on);
-    if (!fabric)
-        return tl::unexpected(fabric.error());
     const auto balloon = flyingAs(*facts);
+    auto list = dueOf(books, scope, std::move(*facts), on, balloon, Outside::AsInService);
+    if (!list)
+        return tl::unexpected(list.error());
     RigUpAnswer answer;
-    answer.due = dueList(std::move(*facts), *fabric, std::move(*obligations), on, balloon);
+    answer.due = std::move(*list);
     answer.verdict = rigUp(answer.due, flight);
     auto unread = books.unreadable();
     if (!unread)

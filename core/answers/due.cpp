@@ -48,17 +48,22 @@ Result<Obligations> obligationsOn(Books& books, CivilDate on) {
     return Obligations(std::move(adoptions));
 }
 
+Result<DueList> dueOf(Books& books, const Scope& scope, std::vector<ItemFacts> facts, CivilDate on, const FlyingAs& as,
+                      Outside outside) {
+    auto obligations = obligationsOn(books, on);
+    if (!obligations)
+        return tl::unexpected(obligations.error());
+    const auto fabric = fabricMarks(books, scope, facts, on);
+    if (!fabric)
+        return tl::unexpected(fabric.error());
+    return dueList(std::move(facts), *fabric, std::move(*obligations), on, as, outside);
+}
+
 Result<DueList> due(Books& books, const Scope& scope, CivilDate on, Outside outside) {
     auto facts = books.facts(scope, on);
     if (!facts)
         return tl::unexpected(facts.error());
-    auto obligations = obligationsOn(books, on);
-    if (!obligations)
-        return tl::unexpected(obligations.error());
-    const auto fabric = fabricMarks(books, scope, *facts, on);
-    if (!fabric)
-        return tl::unexpected(fabric.error());
-    return dueList(std::move(*facts), *fabric, std::move(*obligations), on, {}, outside);
+    return dueOf(books, scope, std::move(*facts), on, {}, outside);
 }
 
 }

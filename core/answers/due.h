@@ -11,6 +11,11 @@ namespace crownring {
 /// The requirements in force on a day, read from the adopted texts in the record.
 [[nodiscard]] Result<Obligations> obligationsOn(Books& books, CivilDate on);
 
+/// What is due of these items.
+/// @param facts of the items of `scope`
+[[nodiscard]] Result<DueList> dueOf(Books& books, const Scope& scope, std::vector<ItemFacts> facts, CivilDate on,
+                                    const FlyingAs& as, Outside outside);
+
 /// @param outside whether what is out of service has rows; it is among the items either way
 [[nodiscard]] Result<DueList> due(Books& books, const Scope& scope, CivilDate on, Outside outside = Outside::LeftOut);
 

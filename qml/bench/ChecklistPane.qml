@@ -18,8 +18,7 @@ Item {
 
     readonly property string detailOfPart: {
         const parts = pane.desk.parts;
-        const at = parts.indexOf(pane.desk.part);
-        return at < 0 ? "" : String(parts.data(parts.index(at, 0), ChoiceModel.DetailRole) ?? "");
+        return pane.partAt < 0 ? "" : String(parts.data(parts.index(pane.partAt, 0), ChoiceModel.DetailRole) ?? "");
     }
 
     function settleAndGoOn() {
@@ -29,8 +28,8 @@ Item {
             pane.finished();
     }
 
-    readonly property string partAtHand: pane.desk.inspection + "|" + pane.desk.part
-    onPartAtHandChanged: scroll.contentY = 0
+    readonly property int partAt: pane.desk.partAt // none while another inspection is read
+    onPartAtChanged: scroll.contentY = 0
 
     // First for the keyboard, last for the eye.
     Rectangle {
@@ -86,9 +85,9 @@ Item {
             visible: pane.phone
             name: qsTr("Part of the work")
             model: pane.desk.parts
-            value: pane.desk.part
+            at: pane.partAt
             displayText: qsTr("%1 · %2").arg(pane.desk.partTitle).arg(pane.detailOfPart)
-            onPicked: value => pane.desk.part = value
+            onPickedAt: at => pane.desk.partAt = at
         }
         Scroll {
             id: scroll

@@ -13,11 +13,10 @@ RowList {
     objectName: "bench.parts"
     name: qsTr("Parts of the work")
     model: parts.desk.parts
-    onOpened: index => parts.desk.part = parts.desk.parts.valueAt(index)
+    onOpened: index => parts.desk.partAt = index
     delegate: Line {
         id: row
         required property int index
-        required property string value
         required property string label
         required property string detail
         required property int number
@@ -26,7 +25,7 @@ RowList {
         Accessible.name: qsTr("%1, %2").arg(row.label).arg(row.detail)
         onClicked: {
             parts.currentIndex = row.index;
-            parts.desk.part = row.value;
+            parts.desk.partAt = row.index;
         }
         contentItem: Item {
             StateBox {

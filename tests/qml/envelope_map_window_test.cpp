@@ -5,9 +5,11 @@
 
 #include "heard_warnings.h"
 #include "program/places.h"
+#include "screen/envelope/drawn_panel.h"
 #include "screen/envelope/envelope_node.h"
 #include "screen/envelope/sample_panels.h"
 #include "screen/envelope/unrolled_envelope.h"
+#include "screen/told_in_grey.h"
 #include "test_class.h"
 
 #include <QApplication>
@@ -24,27 +26,10 @@
 namespace envelope_map_window_test {
 
 using namespace crownring::screen;
+using sample::difference;
+using sample::drawn;
 
 namespace {
-
-QImage drawn(const PanelMark& mark, QSize size) {
-    MapTones tones;
-    tones.fails = QColor(60, 60, 60);
-    QImage image(size, QImage::Format_Grayscale8);
-    image.fill(tones.weak); // one ground for all, so that only shape can differ
-    QPainter painter(&image);
-    drawPanelSigns(painter, QRectF(QPointF(0, 0), QSizeF(size)), mark, tones);
-    return image;
-}
-
-/// The part of the points that clearly differ.
-double difference(const QImage& a, const QImage& b) {
-    int differ = 0;
-    for (int y = 0; y < a.height(); ++y)
-        for (int x = 0; x < a.width(); ++x)
-            differ += std::abs(qGray(a.pixel(x, y)) - qGray(b.pixel(x, y))) > 64 ? 1 : 0;
-    return double(differ) / (a.width() * a.height());
-}
 
 int inkIn(const QImage& image, const QRect& part) {
     int ink = 0;

@@ -64,7 +64,7 @@ PlaceCase {
     function test_aLineIsSettledTakenBackAndSavedEachTime() {
         openOne("QE-IVY");
         const lines = page.desk.lines;
-        const settledAs = row => lines.data(lines.index(row, 0), CheckLineModel.StateRole);
+        const settledAs = row => lines.data(lines.index(row, 0), CheckLineModel.SettledAsRole);
         const before = page.desk.linesOpen;
         pressNamed("bench.line.0.done");
         soon(() => settledAs(0) === 1);
@@ -95,13 +95,13 @@ PlaceCase {
 
     function test_theRestOfAPartIsSettledAndTheNextShown() {
         openOne("QE-IVY");
-        const part = page.desk.part;
+        const part = page.desk.partAt;
         const before = page.desk.linesOpen;
         verify(page.desk.restOpen > 0);
         const rest = page.desk.restOpen;
         named("bench.rest").forceActiveFocus(Qt.TabFocusReason);
         keyClick(Qt.Key_Return);
-        verify(page.desk.part !== part);
+        verify(page.desk.partAt !== part);
         soon(() => page.desk.linesOpen <= before - rest + 1 && page.desk.linesOpen < before);
         soon(() => named("bench.rest").activeFocus);
     }
@@ -210,9 +210,8 @@ PlaceCase {
         const strip = named("bench.part");
         verify(strip.visible);
         compare(findNamed("bench.parts"), null);
-        const second = page.desk.parts.valueAt(1);
-        strip.picked(second);
-        compare(page.desk.part, second);
+        strip.pickedAt(1);
+        compare(page.desk.partAt, 1);
         press(findBy(page, item => item.text === "‹ Back" && item.visible));
         verify(!page.detailShown);
     }

@@ -181,7 +181,7 @@ private slots:
             check.mayFly() ? ++yes : ++no;
             for (int row = 0; row < check.reasons()->count(); ++row)
                 for (const int role :
-                     {ReasonModel::TitleRole, ReasonModel::TextRole, ReasonModel::MendRole, ReasonModel::SourceRole})
+                     {ReasonModel::TitleRole, ReasonModel::SaysRole, ReasonModel::MendRole, ReasonModel::SourceRole})
                     QVERIFY(!text(*check.reasons(), row, role).isEmpty());
         }
         QVERIFY(no > 0 && yes > 0);

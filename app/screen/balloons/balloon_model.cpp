@@ -98,7 +98,7 @@ QVariant BalloonModel::data(const QModelIndex& index, int role) const {
         return line.worst;
     case WordRole:
         return line.word;
-    case LeftRole:
+    case RemainsRole:
         return line.left;
     case StandingRole:
         return line.standing;
@@ -110,12 +110,6 @@ QVariant BalloonModel::data(const QModelIndex& index, int role) const {
     default:
         return {};
     }
-}
-
-QHash<int, QByteArray> BalloonModel::roleNames() const {
-    return {{BalloonRole, "balloon"}, {TitleRole, "title"},  {FlownRole, "flown"},  {ItemsRole, "items"},
-            {WorstRole, "worst"},     {WordRole, "word"},    {LeftRole, "remains"}, {StandingRole, "standing"},
-            {UsedRole, "used"},       {SpokenRole, "spoken"}};
 }
 
 const BalloonLine& BalloonModel::line(int row) const {

@@ -37,7 +37,7 @@ public:
         ItemsRole,
         WorstRole,
         WordRole,
-        LeftRole,
+        RemainsRole,
         StandingRole,
         UsedRole,
         SpokenRole ///< the whole row as one sentence
@@ -49,7 +49,6 @@ public:
         return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
     }
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     /// The row of the one with that name, -1 when it is not in the list.
     Q_INVOKABLE int find(const QString& name) const;
     void show(const Sheet& sheet, const std::vector<const BalloonCard*>& cards);

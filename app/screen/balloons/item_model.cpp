@@ -66,7 +66,7 @@ QVariant ItemModel::data(const QModelIndex& index, int role) const {
         return line.title;
     case WordRole:
         return line.word;
-    case LeftRole:
+    case RemainsRole:
         return line.left;
     case StandingRole:
         return line.standing;
@@ -78,12 +78,6 @@ QVariant ItemModel::data(const QModelIndex& index, int role) const {
     default:
         return {};
     }
-}
-
-QHash<int, QByteArray> ItemModel::roleNames() const {
-    return {{ItemRole, "item"},         {KindRole, "kind"},   {AboutRole, "about"},  {WhereRole, "where"},
-            {ClockRole, "clock"},       {TitleRole, "title"}, {WordRole, "word"},    {LeftRole, "remains"},
-            {StandingRole, "standing"}, {UsedRole, "used"},   {SpokenRole, "spoken"}};
 }
 
 const ItemLine& ItemModel::line(int row) const {

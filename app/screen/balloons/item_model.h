@@ -39,7 +39,7 @@ public:
         ClockRole,
         TitleRole,
         WordRole,
-        LeftRole,
+        RemainsRole,
         StandingRole,
         UsedRole,
         SpokenRole ///< the whole row as one sentence
@@ -51,7 +51,6 @@ public:
         return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
     }
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     /// The row of the one with that name, -1 when it is not in the list.
     Q_INVOKABLE int find(const QString& name) const;
     /// @param onBalloon the list is one balloon's

@@ -50,9 +50,8 @@ Choice doneRow(const Said<Body>& said) {
 
 }
 
-QString partKey(const WorkLine& work) {
-    const auto section = work.line ? work.line->section : std::string("other");
-    return inward(section) + u'|' + (work.item ? inward(work.item->id.text()) : QString());
+WorkPart partOf(const WorkLine& work) {
+    return {work.line ? work.line->section : std::string(), work.item ? std::optional(work.item->id) : std::nullopt};
 }
 
 QString sectionTitle(const Inspection& inspection, const WorkLine& work) {

@@ -15,8 +15,14 @@ class BenchRows {
     Q_DECLARE_TR_FUNCTIONS(BenchRows)
 };
 
-/// The part of the work that a line belongs to: its section, and its item where it has one.
-[[nodiscard]] QString partKey(const WorkLine& work);
+/// A part of the work: a section of the checklist, and one item where its lines are about one.
+struct WorkPart {
+    std::string section; ///< empty: of the lines that stand on no list
+    std::optional<ItemId> item;
+    bool operator==(const WorkPart&) const = default;
+};
+
+[[nodiscard]] WorkPart partOf(const WorkLine& work);
 [[nodiscard]] QString sectionTitle(const Inspection& inspection, const WorkLine& work);
 /// Asks for nothing but a look, or for what is there already.
 [[nodiscard]] bool isOnlyALook(const BenchFile& file, const WorkLine& work);

@@ -27,7 +27,7 @@ QVariant CheckLineModel::data(const QModelIndex& index, int role) const {
         return row.readings;
     case TesterRole:
         return row.tester;
-    case StateRole:
+    case SettledAsRole:
         return row.state;
     case PhotographsRole:
         return row.photographs;
@@ -40,23 +40,6 @@ QVariant CheckLineModel::data(const QModelIndex& index, int role) const {
     default:
         return {};
     }
-}
-
-QHash<int, QByteArray> CheckLineModel::roleNames() const {
-    return {{LineRole, "line"},
-            {ItemRole, "item"},
-            {TitleRole, "title"},
-            {LookForRole, "lookFor"},
-            {SourceRole, "source"},
-            {FindingRole, "finding"},
-            {SettledRole, "settled"},
-            {ReadingsRole, "readings"},
-            {TesterRole, "tester"},
-            {StateRole, "settledAs"},
-            {PhotographsRole, "photographs"},
-            {RequiredRole, "required"},
-            {AsksTesterRole, "asksTester"},
-            {AsksPhotographRole, "asksPhotograph"}};
 }
 
 }

@@ -46,7 +46,7 @@ public:
         SettledRole,
         ReadingsRole,
         TesterRole,
-        StateRole, ///< role name "settledAs"
+        SettledAsRole,
         PhotographsRole,
         RequiredRole,
         AsksTesterRole,
@@ -58,7 +58,6 @@ public:
         return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
     }
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     void show(std::vector<CheckRow> rows) { replaceRows(m_rows, std::move(rows)); }
     [[nodiscard]] const std::vector<CheckRow>& rows() const { return m_rows; }
 

@@ -46,7 +46,7 @@ void InspectionDesk::setInspection(const QString& inspection) {
         return;
     m_inspection = inspection;
     m_file.reset();
-    m_part.clear();
+    m_part.reset();
     m_problem.clear();
     m_savedAs.clear();
     m_linesOpen = m_linesAll = m_barring = 0;
@@ -119,7 +119,18 @@ bool InspectionDesk::isWithdrawable() const {
            m_file->inspection.closed->body.outcome == Outcome::Released;
 }
 
-void InspectionDesk::setPart(const QString& part) {
+int InspectionDesk::partAt() const {
+    const auto& parts = m_parts.choices();
+    const auto at = std::ranges::find(parts, true, &Choice::chosen);
+    return at == parts.end() ? -1 : static_cast<int>(at - parts.begin());
+}
+
+void InspectionDesk::setPartAt(int at) {
+    if (at >= 0 && at < m_parts.count())
+        goTo(m_parts.choices()[static_cast<std::size_t>(at)].of.value<WorkPart>());
+}
+
+void InspectionDesk::goTo(const WorkPart& part) {
     if (m_part == part)
         return;
     m_part = part;
@@ -131,17 +142,15 @@ void InspectionDesk::setPart(const QString& part) {
 }
 
 QString InspectionDesk::partTitle() const {
-    for (const auto& part : m_parts.choices())
-        if (part.value == m_part)
-            return part.label;
-    return {};
+    const auto at = partAt();
+    return at < 0 ? QString() : m_parts.choices()[static_cast<std::size_t>(at)].label;
 }
 
 int InspectionDesk::restOpen() const {
     if (!m_file || !isOpen())
         return 0;
     return static_cast<int>(std::ranges::count_if(workLines(m_file->inspection, m_file->items), [&](const auto& work) {
-        return partKey(work) == m_part && isOnlyALook(*m_file, work) && !isFoundOn(work);
+        return partOf(work) == m_part && isOnlyALook(*m_file, work) && !isFoundOn(work);
     }));
 }
 
@@ -249,12 +258,17 @@ void InspectionDesk::showParts() {
     std::vector<int> all;
     m_linesOpen = m_linesAll = 0;
     for (const auto& work : workLines(m_file->inspection, m_file->items)) {
-        const auto key = partKey(work);
-        auto part = std::ranges::find(parts, key, &Choice::value);
+        const auto here = QVariant::fromValue(partOf(work));
+        auto part = std::ranges::find(parts, here, &Choice::of);
         if (part == parts.end()) {
             const auto* item = work.item;
-            parts.push_back({key, sectionTitle(m_file->inspection, work), item ? inward(item->id.text()) : QString(), 0,
-                             -1, false});
+            parts.push_back({{},
+                             sectionTitle(m_file->inspection, work),
+                             item ? inward(item->id.text()) : QString(),
+                             0,
+                             -1,
+                             false,
+                             here});
             all.push_back(0);
             part = parts.end() - 1;
         }
@@ -264,12 +278,12 @@ void InspectionDesk::showParts() {
         m_linesAll += !work.line || work.line->required ? 1 : 0;
         m_linesOpen += work.isMissing() ? 1 : 0;
     }
-    if (m_part.isEmpty() && !parts.empty()) {
+    if (!m_part && !parts.empty()) {
         const auto first = std::ranges::find_if(parts, [](const Choice& part) { return part.number > 0; });
-        m_part = first == parts.end() ? parts.front().value : first->value;
+        m_part = (first == parts.end() ? parts.front() : *first).of.value<WorkPart>();
     }
     for (std::size_t i = 0; i < parts.size(); ++i) {
-        parts[i].chosen = parts[i].value == m_part;
+        parts[i].chosen = parts[i].of.value<WorkPart>() == m_part;
         parts[i].detail =
             joined({parts[i].detail, tr("%1 of %2").arg(all[i] - parts[i].number).arg(all[i])}, QStringLiteral(" · "));
     }
@@ -279,7 +293,7 @@ void InspectionDesk::showParts() {
 void InspectionDesk::showLines() {
     std::vector<CheckRow> rows;
     for (const auto& work : workLines(m_file->inspection, m_file->items))
-        if (partKey(work) == m_part)
+        if (partOf(work) == m_part)
             rows.push_back(rowOf(*m_file, work));
     m_lines.show(std::move(rows));
 }
@@ -293,14 +307,14 @@ void InspectionDesk::showDefects() {
 
 bool InspectionDesk::nextPart() {
     const auto& parts = m_parts.choices();
-    const auto here = std::ranges::find(parts, m_part, &Choice::value);
-    const auto open = [&](const Choice& part) { return part.number > 0 && part.value != m_part; };
+    const auto here = std::ranges::find(parts, true, &Choice::chosen);
+    const auto open = [](const Choice& part) { return part.number > 0 && !part.chosen; };
     auto next = std::find_if(here, parts.end(), open);
     if (next == parts.end())
         next = std::find_if(parts.begin(), here, open);
-    if (next == parts.end() || next->value == m_part)
+    if (next == parts.end() || next->chosen)
         return false;
-    setPart(next->value);
+    goTo(next->of.value<WorkPart>());
     return true;
 }
 
@@ -309,7 +323,7 @@ bool InspectionDesk::showLine(const QString& line) {
         return false;
     for (const auto& work : workLines(m_file->inspection, m_file->items))
         if (inward(work.line ? work.line->id : work.settled->body.line) == line) {
-            setPart(partKey(work));
+            goTo(partOf(work));
             return true;
         }
     return false;

@@ -5,6 +5,7 @@
 /// line saved as it is settled. `savedAs` says what the record holds: it changes only when the record has answered.
 
 #include "bench/release/bench_file.h"
+#include "screen/bench/bench_rows.h"
 #include "screen/bench/check_line_model.h"
 #include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"
@@ -28,10 +29,10 @@ class InspectionDesk : public crownring::screen::Resident {
     Q_PROPERTY(bool withdrawable READ isWithdrawable NOTIFY changed FINAL) ///< a release that holds
     Q_PROPERTY(bool loaded READ loaded NOTIFY changed FINAL)
     Q_PROPERTY(bool open READ isOpen NOTIFY changed FINAL)
-    /// value: the part's key; label: section; detail: item and "4 of 12"; number: lines still open; chosen: at hand
+    /// label: section; detail: item and "4 of 12"; number: lines still open; chosen: at hand
     Q_PROPERTY(crownring::screen::ChoiceModel* parts READ parts CONSTANT FINAL)
     Q_PROPERTY(crownring::screen::CheckLineModel* lines READ lines CONSTANT FINAL)
-    Q_PROPERTY(QString part READ part WRITE setPart NOTIFY changed FINAL)
+    Q_PROPERTY(int partAt READ partAt WRITE setPartAt NOTIFY changed FINAL) ///< the row of `parts` at hand; -1: none
     Q_PROPERTY(QString partTitle READ partTitle NOTIFY changed FINAL)
     Q_PROPERTY(int restOpen READ restOpen NOTIFY changed FINAL)   ///< lines that `settleRest` would settle
     Q_PROPERTY(int linesOpen READ linesOpen NOTIFY changed FINAL) ///< required ones, in all parts
@@ -65,8 +66,8 @@ public:
     [[nodiscard]] bool isOpen() const { return m_file && m_file->inspection.isOpen(); }
     [[nodiscard]] ChoiceModel* parts() { return &m_parts; }
     [[nodiscard]] CheckLineModel* lines() { return &m_lines; }
-    [[nodiscard]] QString part() const { return m_part; }
-    void setPart(const QString& part);
+    [[nodiscard]] int partAt() const;
+    void setPartAt(int at);
     [[nodiscard]] QString partTitle() const;
     [[nodiscard]] int restOpen() const;
     [[nodiscard]] int linesOpen() const { return m_linesOpen; }
@@ -114,6 +115,7 @@ private:
     void movedIn() override;
     void take(std::shared_ptr<const BenchFile> file);
     void name(DefectFound& found, const std::vector<NumberedEntry>& before) const;
+    void goTo(const WorkPart& part);
     void showParts();
     void showLines();
     void showDefects();
@@ -131,7 +133,7 @@ private:
     ChoiceModel m_repairs;
     ChoiceModel m_testers;
     ChoiceModel m_items;
-    QString m_part;
+    std::optional<WorkPart> m_part;
     QString m_savedAs;
     QString m_problem;
     QTimer m_others;                   ///< another inspector may be at work on the same record

@@ -118,7 +118,7 @@ void InspectionDesk::settleRest() {
         return;
     std::vector<Body> bodies;
     for (const auto& work : workLines(m_file->inspection, m_file->items)) {
-        if (partKey(work) != m_part || !isOnlyALook(*m_file, work) || isFoundOn(work))
+        if (partOf(work) != m_part || !isOnlyALook(*m_file, work) || isFoundOn(work))
             continue;
         LineSettled line;
         line.inspection = m_file->inspection.id;

@@ -57,7 +57,7 @@ QVariant DueModel::data(const QModelIndex& index, int role) const {
         return Words::standing(row->state);
     case UsedRole:
         return DueTexts::used(*row);
-    case LeftRole:
+    case RemainsRole:
         return DueTexts::left(*row);
     case DueRole:
         return DueTexts::due(*row);
@@ -68,14 +68,6 @@ QVariant DueModel::data(const QModelIndex& index, int role) const {
     default:
         return {};
     }
-}
-
-QHash<int, QByteArray> DueModel::roleNames() const {
-    return {{ItemRole, "item"},     {KindRole, "kind"},         {BalloonRole, "balloon"},
-            {WhereRole, "where"},   {TitleRole, "title"},       {RequirementRole, "requirement"},
-            {SourceRole, "source"}, {StandingRole, "standing"}, {StandingWordRole, "standingWord"},
-            {UsedRole, "used"},     {LeftRole, "remains"},      {DueRole, "due"},
-            {RemarkRole, "remark"}, {SpokenRole, "spoken"}};
 }
 
 void DueModel::show(Sheet sheet, const DueRows& rows) {

@@ -30,7 +30,7 @@ public:
         StandingRole,     ///< as what it is reckoned, worst is 0
         StandingWordRole, ///< what stands beside the gauge
         UsedRole,         ///< share of the interval used, 0 to 1; -1 when unknown
-        LeftRole,         ///< "9:24 h", "31 days past"; empty when unknown
+        RemainsRole,      ///< "9:24 h", "31 days past"; empty when unknown
         DueRole,          ///< "2026-12-26", "412:30 h"
         RemarkRole,       ///< "recommended", "not to be refilled", "positioning only"; mostly empty
         SpokenRole,       ///< the whole row as one sentence
@@ -40,7 +40,6 @@ public:
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
     void show(Sheet sheet, const DueRows& rows);
     /// Other rows in place of some: what stays of a requirement is changed or moved, and nothing else is touched.

@@ -57,11 +57,7 @@ void sortOutItems(ListedFleet& fleet) {
 }
 
 void nameRequirements(ListedFleet& fleet) {
-    auto titles = std::make_shared<words::Titles>();
-    for (const auto& adoption : adoptionsOf(fleet.due))
-        for (const auto& requirement : adoption.programme->requirements)
-            (*titles)[requirement.id] = words::said(requirement.title).toStdString();
-    fleet.titles = std::move(titles);
+    fleet.titles = std::make_shared<const words::Titles>(words::titlesOf(adoptionsOf(fleet.due)));
 }
 
 template <class Thing>

@@ -33,7 +33,7 @@ QVariant JournalModel::data(const QModelIndex& index, int role) const {
         return inward(entry.id.text());
     case NumberRole:
         return QVariant::fromValue(static_cast<qlonglong>(row.line.number));
-    case OnRole:
+    case DayRole:
         return onText(entry);
     case KindRole:
         return Sentences::kindOf(row.line);
@@ -46,7 +46,7 @@ QVariant JournalModel::data(const QModelIndex& index, int role) const {
         return inward(entry.note);
     case RecordedRole:
         return inward(row.line.recordedAt);
-    case StateRole:
+    case ChangeRole:
         return row.line.voided    ? tr("voided")
                : row.line.unread  ? tr("cannot be read")
                : row.line.current ? tr("corrected")
@@ -56,7 +56,7 @@ QVariant JournalModel::data(const QModelIndex& index, int role) const {
     case AmendableRole:
         return !row.line.voided && !row.line.unread && !amends(entry);
     case FactsRole:
-        return joined({onText(entry), Sentences::kindOf(row.line), inward(entry.by), data(index, StateRole).toString(),
+        return joined({onText(entry), Sentences::kindOf(row.line), inward(entry.by), data(index, ChangeRole).toString(),
                        inward(entry.note)},
                       QStringLiteral(" · "));
     case SpokenRole: {
@@ -68,14 +68,6 @@ QVariant JournalModel::data(const QModelIndex& index, int role) const {
     default:
         return {};
     }
-}
-
-QHash<int, QByteArray> JournalModel::roleNames() const {
-    return {{EntryRole, "entry"},   {NumberRole, "number"},       {OnRole, "day"},
-            {KindRole, "kind"},     {SentenceRole, "sentence"},   {ByRole, "by"},
-            {NoteRole, "note"},     {RecordedRole, "recorded"},   {StateRole, "change"},
-            {VoidedRole, "voided"}, {AmendableRole, "amendable"}, {FactsRole, "facts"},
-            {SpokenRole, "spoken"}};
 }
 
 void JournalModel::show(const std::vector<JournalLine>& lines, std::shared_ptr<const Titles> titles) {

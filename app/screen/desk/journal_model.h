@@ -20,13 +20,13 @@ public:
     enum Role {
         EntryRole = Qt::UserRole + 1, ///< the entry's id
         NumberRole,                   ///< order of arrival
-        OnRole,                       ///< "2026-11-20", with the time where one was stated
+        DayRole,                      ///< "2026-11-20", with the time where one was stated
         KindRole,
         SentenceRole,
         ByRole,
         NoteRole,
         RecordedRole, ///< when it was written down
-        StateRole,    ///< "voided", "corrected", or empty
+        ChangeRole,   ///< "voided", "corrected", or empty
         VoidedRole,
         AmendableRole, ///< a correction of it makes sense: not voided, not a void
         FactsRole,     ///< day, kind, who, what became of it, note
@@ -37,7 +37,6 @@ public:
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
     /// @param titles what requirements are called in the sentences
     void show(const std::vector<JournalLine>& lines, std::shared_ptr<const words::Titles> titles);

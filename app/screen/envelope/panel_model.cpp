@@ -26,7 +26,7 @@ QVariant PanelModel::data(const QModelIndex& index, int role) const {
         return mark.text;
     case SaysRole:
         return mark.says;
-    case CountRole:
+    case ReadingsRole:
         return mark.count;
     case AskedRole:
         return mark.asked;
@@ -41,12 +41,6 @@ QVariant PanelModel::data(const QModelIndex& index, int role) const {
     default:
         return {};
     }
-}
-
-QHash<int, QByteArray> PanelModel::roleNames() const {
-    return {{GoreRole, "gore"},         {RowRole, "row"},       {ReadingRole, "reading"}, {ShareRole, "share"},
-            {TextRole, "text"},         {SaysRole, "says"},     {CountRole, "readings"},  {AskedRole, "asked"},
-            {RepairedRole, "repaired"}, {DefectRole, "defect"}, {LotRole, "lot"},         {LotNameRole, "lotName"}};
 }
 
 void PanelModel::show(std::vector<PanelMark> marks) {

@@ -23,7 +23,7 @@ public:
         ShareRole,
         TextRole,
         SaysRole,
-        CountRole,
+        ReadingsRole,
         AskedRole,
         RepairedRole,
         DefectRole,
@@ -35,7 +35,6 @@ public:
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
     [[nodiscard]] const std::vector<PanelMark>& marks() const { return m_marks; }
     /// Takes new marks; views are told what differs. Of two marks for one panel the first counts.

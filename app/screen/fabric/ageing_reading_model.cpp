@@ -56,12 +56,6 @@ QVariant AgeingReadingModel::data(const QModelIndex& index, int role) const {
     }
 }
 
-QHash<int, QByteArray> AgeingReadingModel::roleNames() const {
-    return {{DayRole, "day"},     {HoursRole, "hours"},         {PlaceRole, "place"}, {LotRole, "lot"},
-            {SaysRole, "says"},   {JudgementRole, "judgement"}, {FailsRole, "fails"}, {KindRole, "kind"},
-            {OtherRole, "other"}, {SpokenRole, "spoken"}};
-}
-
 void AgeingReadingModel::show(const std::vector<AgeingReading>& readings) {
     std::vector<AgeingRow> rows;
     rows.reserve(readings.size());

@@ -80,12 +80,14 @@ Choice rowOf(const FabricRecord& record, const FabricLots& fabric, const LotRow&
                        .arg(times(row.pace->ratio.low), times(row.pace->ratio.high), times(row.pace->ratio.middle))
                  : LotsDesk::tr("the only lot of its fabric");
     const auto count = LotsDesk::tr("envelopes %1, tests %2").arg(row.envelopes).arg(row.readings);
-    return {inward(record.fabrics[fabric.fabric]) + u'/' + inward(name),
-            LotsDesk::tr("%1 · %2: %3").arg(lot, inward(record.fabrics[fabric.fabric]), wordOf(row.standing)),
+    const auto cloth = inward(record.fabrics[fabric.fabric]);
+    return {inward(name),
+            LotsDesk::tr("%1 · %2: %3").arg(lot, cloth, wordOf(row.standing)),
             LotsDesk::tr("%1; %2").arg(pace, count),
             -1,
             static_cast<int>(gaugeOf(row.standing)),
-            row.standing == LotStanding::Watch || row.standing == LotStanding::Alarm};
+            row.standing == LotStanding::Watch || row.standing == LotStanding::Alarm,
+            cloth};
 }
 
 QString detectableOf(const FabricRecord& record, const FabricLots& fabric) {

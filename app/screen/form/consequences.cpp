@@ -89,13 +89,15 @@ Results<QStringList> Consequences::of(Record& record, std::vector<NumberedEntry>
     for (const auto& [key, state] : after->dues)
         if (const auto was = before->dues.find(key); was != before->dues.end() && was->second != state)
             dues += tr("%1, %2: %3, was %4").arg(inward(key.first.text()), after->titles.at(key), state, was->second);
+    const auto obligations = obligationsOn(record, today);
+    const auto titles = obligations ? titlesOf(obligations->adoptions()) : Titles();
     QStringList questions;
     for (const auto& question : after->questions)
         if (std::ranges::find(before->questions, question) == before->questions.end())
-            questions += tr("Asked then: %1").arg(questionText(question));
+            questions += tr("Asked then: %1").arg(questionText(question, titles));
     for (const auto& question : before->questions)
         if (std::ranges::find(after->questions, question) == after->questions.end())
-            questions += tr("No longer asked: %1").arg(questionText(question));
+            questions += tr("No longer asked: %1").arg(questionText(question, titles));
     constexpr qsizetype most = 12;
     auto lines = questions + dues + clocks;
     if (lines.size() > most) {

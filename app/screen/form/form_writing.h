@@ -10,7 +10,7 @@ namespace crownring::screen {
 struct FormWriting {
     std::string kind;
     nlohmann::json given = nlohmann::json::object(); ///< keys that no field asks for
-    nlohmann::json before;                           ///< what a corrected entry says now; null for a new one
+    nlohmann::json before{};                         ///< what a corrected entry says now; null for a new one
 
     /// The entry; problems are put beside the fields, and then there is none.
     [[nodiscard]] std::optional<nlohmann::json> gathered(FormFields& fields) const;

@@ -26,11 +26,6 @@ QVariant ChoiceModel::data(const QModelIndex& index, int role) const {
     }
 }
 
-QHash<int, QByteArray> ChoiceModel::roleNames() const {
-    return {{ValueRole, "value"},   {LabelRole, "label"},       {DetailRole, "detail"},
-            {NumberRole, "number"}, {StandingRole, "standing"}, {ChosenRole, "chosen"}};
-}
-
 QString ChoiceModel::valueAt(int row) const {
     return row >= 0 && row < static_cast<int>(m_choices.size()) ? m_choices[static_cast<std::size_t>(row)].value
                                                                 : QString();

@@ -35,7 +35,6 @@ public:
         return parent.isValid() ? 0 : static_cast<int>(m_choices.size());
     }
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
     void show(std::vector<Choice> choices) { replaceRows(m_choices, std::move(choices)); }
     void change(Choice choice) { changeRow(m_choices, std::move(choice)); }

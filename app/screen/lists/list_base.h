@@ -8,6 +8,7 @@
 /// thing, perhaps with other content; and `==`.
 
 #include <QAbstractListModel>
+#include <QMetaEnum>
 #include <QtQml/qqmlregistration.h>
 
 #include <algorithm>
@@ -26,6 +27,8 @@ class ListBase : public QAbstractListModel {
 public:
     using QAbstractListModel::QAbstractListModel;
     [[nodiscard]] int count() const { return rowCount(QModelIndex()); }
+    /// What QML calls a role is what the list's `Role` calls it: StandingWordRole is "standingWord".
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
 signals:
     void countChanged();
@@ -151,6 +154,18 @@ void ListBase::takeContent(std::vector<Row>& have, std::vector<Row>& next, std::
         if (at > first)
             emit dataChanged(index(static_cast<int>(first)), index(static_cast<int>(at - 1)));
     }
+}
+
+inline QHash<int, QByteArray> ListBase::roleNames() const {
+    const auto roles = metaObject()->enumerator(metaObject()->indexOfEnumerator("Role"));
+    QHash<int, QByteArray> names;
+    for (int at = 0; at < roles.keyCount(); ++at) {
+        QByteArray name = roles.key(at);
+        name.chop(qsizetype(sizeof "Role") - 1);
+        name.front() = static_cast<char>(name.front() - 'A' + 'a');
+        names.insert(roles.value(at), name);
+    }
+    return names;
 }
 
 inline void ListBase::touchAll() {

@@ -62,7 +62,7 @@ void DueDetail::look() {
     if (m_row != nullptr)
         for (const auto& limit : m_row->state.limits) {
             limits.push_back(limitLine(*m_row, limit));
-            limits.back().value += u'/' + QString::number(limits.size());
+            limits.back().of = static_cast<int>(limits.size()); // a row may have two limits of one clock
         }
     m_limits.show(std::move(limits));
     emit changed();

@@ -100,9 +100,9 @@ QVariant GroupModel::data(const QModelIndex& index, int role) const {
         return line.governs;
     case AlsoRole:
         return line.also;
-    case WordRole:
+    case StandingWordRole:
         return line.word;
-    case LeftRole:
+    case RemainsRole:
         return line.left;
     case DueRole:
         return line.due;
@@ -115,12 +115,6 @@ QVariant GroupModel::data(const QModelIndex& index, int role) const {
     default:
         return {};
     }
-}
-
-QHash<int, QByteArray> GroupModel::roleNames() const {
-    return {{TitleRole, "title"},       {GovernsRole, "governs"}, {AlsoRole, "also"},
-            {WordRole, "standingWord"}, {LeftRole, "remains"},    {DueRole, "due"},
-            {StandingRole, "standing"}, {UsedRole, "used"},       {SpokenRole, "spoken"}};
 }
 
 }

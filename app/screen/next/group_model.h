@@ -34,8 +34,8 @@ public:
         TitleRole = Qt::UserRole + 1,
         GovernsRole,
         AlsoRole,
-        WordRole,
-        LeftRole,
+        StandingWordRole,
+        RemainsRole,
         DueRole,
         StandingRole,
         UsedRole,
@@ -48,7 +48,6 @@ public:
         return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
     }
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     void show(std::vector<GroupLine> lines) { replaceRows(m_lines, std::move(lines)); }
     [[nodiscard]] const std::vector<GroupLine>& lines() const { return m_lines; }
 

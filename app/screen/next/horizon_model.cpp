@@ -69,11 +69,6 @@ QVariant HorizonModel::data(const QModelIndex& index, int role) const {
     }
 }
 
-QHash<int, QByteArray> HorizonModel::roleNames() const {
-    return {{BinRole, "bin"},     {LabelRole, "label"},   {MonthRole, "month"}, {TallyRole, "tally"},
-            {TotalRole, "total"}, {SpokenRole, "spoken"}, {ZoneRole, "zone"}};
-}
-
 void HorizonModel::showCalendar(CivilDate on, const std::array<Tally, calendarBins>& tallies, const Tally& off) {
     std::vector<Bin> bins;
     for (int number = 0; number < calendarBins; ++number) {

@@ -34,7 +34,6 @@ public:
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     [[nodiscard]] int tallest() const { return m_tallest; }
     [[nodiscard]] QString leftOut() const { return m_leftOut; }
 

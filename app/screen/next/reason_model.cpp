@@ -189,7 +189,7 @@ QVariant ReasonModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
     case TitleRole:
         return line.title;
-    case TextRole:
+    case SaysRole:
         return line.text;
     case SourceRole:
         return line.source;
@@ -206,13 +206,6 @@ QVariant ReasonModel::data(const QModelIndex& index, int role) const {
     default:
         return {};
     }
-}
-
-QHash<int, QByteArray> ReasonModel::roleNames() const {
-    return {{ItemRole, "item"},    {RequirementRole, "requirement"}, {TitleRole, "title"},
-            {TextRole, "says"},    {SourceRole, "source"},           {MendRole, "mend"},
-            {WordRole, "word"},    {StandingRole, "standing"},       {UsedRole, "used"},
-            {SpokenRole, "spoken"}};
 }
 
 }

@@ -38,7 +38,7 @@ public:
         ItemRole = Qt::UserRole + 1,
         RequirementRole,
         TitleRole,
-        TextRole,
+        SaysRole,
         SourceRole,
         MendRole,
         WordRole,
@@ -53,7 +53,6 @@ public:
         return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
     }
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     void show(std::vector<ReasonLine> lines) { replaceRows(m_lines, std::move(lines)); }
 
 private:

@@ -10,10 +10,10 @@ QVariant IntakeModel::data(const QModelIndex& index, int role) const {
     switch (role) {
     case LineRole:
         return line.line;
-    case OnRole:
+    case DayRole:
         return line.on;
     case Qt::DisplayRole:
-    case TextRole:
+    case SaysRole:
         return line.text;
     case FateRole:
         return line.fate;
@@ -24,11 +24,6 @@ QVariant IntakeModel::data(const QModelIndex& index, int role) const {
     default:
         return {};
     }
-}
-
-QHash<int, QByteArray> IntakeModel::roleNames() const {
-    return {{LineRole, "line"}, {OnRole, "day"},      {TextRole, "says"},
-            {FateRole, "fate"}, {TakenRole, "taken"}, {BadRole, "bad"}};
 }
 
 }

@@ -25,14 +25,13 @@ class IntakeModel : public crownring::screen::ListBase {
     QML_UNCREATABLE("made by the intake of flights")
 
 public:
-    enum Role { LineRole = Qt::UserRole + 1, OnRole, TextRole, FateRole, TakenRole, BadRole };
+    enum Role { LineRole = Qt::UserRole + 1, DayRole, SaysRole, FateRole, TakenRole, BadRole };
     Q_ENUM(Role)
     using ListBase::ListBase;
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override {
         return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
     }
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     void show(std::vector<IntakeLine> lines) { replaceRows(m_lines, std::move(lines)); }
 
 private:

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/record/record_place.h"
 
+#include "answers/due.h"
 #include "record/entry_json.h"
 #include "screen/desk/day.h"
 #include "screen/desk/fleet.h"
@@ -27,12 +28,12 @@ using namespace words;
 namespace {
 constexpr int linesAtOnce = 100;
 
-Choice choiceOf(const Question& question) {
+Choice choiceOf(const Question& question, const Titles& titles) {
     return {
         inward(question.stamp.id.text()),
         RecordPlace::tr("%1 · %2 · %3")
             .arg(inward(question.stamp.at.on().iso()), inward(question.subject), Sentences::question(question.kind)),
-        words::questionText(question),
+        words::questionText(question, titles),
         -1,
         -1,
         false,
@@ -116,11 +117,13 @@ void RecordPlace::showMore() {
 void RecordPlace::lookAtQuestions() {
     using Asked = std::shared_ptr<std::vector<Choice>>;
     // A large fleet has tens of thousands: their sentences are made before they come to the screen's thread.
-    hear(house().desk.ask([](Record& record) {
+    hear(house().desk.ask([on = house().day.date()](Record& record) {
         const auto asked = std::make_shared<std::vector<Choice>>();
+        const auto obligations = obligationsOn(record, on);
+        const auto titles = obligations ? titlesOf(obligations->adoptions()) : Titles();
         if (const auto questions = record.questions())
             for (const auto& question : *questions)
-                asked->push_back(choiceOf(question));
+                asked->push_back(choiceOf(question, titles));
         return asked;
     }),
          this, [this](const Asked& asked) { m_questions.show(std::move(*asked)); });

@@ -11,6 +11,9 @@ Sources sourcesOf(BenchFault fault) {
     case BenchFault::NoInspection:
         return {QT_TRANSLATE_NOOP("Problem", "no inspection '%1' is in the record"),
                 QT_TRANSLATE_NOOP("Problem", "see crownringctl inspection list for what is")};
+    case BenchFault::NotYetOpened:
+        return {QT_TRANSLATE_NOOP("Problem", "the inspection '%1' was opened on %2, after the day asked"),
+                QT_TRANSLATE_NOOP("Problem", "ask for that day or a later one")};
     case BenchFault::NothingToInspect:
         return {QT_TRANSLATE_NOOP("Problem", "nothing to inspect"),
                 QT_TRANSLATE_NOOP("Problem", "name a balloon, or the items that came in")};
@@ -29,10 +32,10 @@ Sources sourcesOf(BenchFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "independent-certifying-staff, inspection-authorization …")};
     case BenchFault::SignatureIsFixed:
         return {QT_TRANSLATE_NOOP("Problem", "what was signed is not corrected into something else"),
-                QT_TRANSLATE_NOOP("Problem", "withdraw the release with release.revoked, then inspect and sign again")};
+                QT_TRANSLATE_NOOP("Problem", "withdraw the release, then inspect and sign again")};
     case BenchFault::SignatureDayIsFixed:
         return {QT_TRANSLATE_NOOP("Problem", "the day and time of a signature are not corrected into others"),
-                QT_TRANSLATE_NOOP("Problem", "withdraw the release with release.revoked, then inspect and sign again")};
+                QT_TRANSLATE_NOOP("Problem", "withdraw the release, then inspect and sign again")};
     case BenchFault::EntryMissing:
         return {QT_TRANSLATE_NOOP("Problem", "the record holds no entry '%1'"),
                 QT_TRANSLATE_NOOP("Problem", "verify the record")};

@@ -10,31 +10,31 @@ Sources sourcesOf(StoreFault fault) {
     switch (fault) {
     case StoreFault::Refused:
         return {QT_TRANSLATE_NOOP("Problem", "the database of the record cannot do this: what it holds may not be as "
-                                             "this program made it (it says: %1)"),
+                                             "this program made it (the database says: %1)"),
                 QT_TRANSLATE_NOOP("Problem",
                                   "nothing was written; verify the record, and go back to a backup that verifies")};
     case StoreFault::Busy:
-        return {QT_TRANSLATE_NOOP("Problem", "another program is writing to the record: %1"),
+        return {QT_TRANSLATE_NOOP("Problem", "another program is writing to the record (the database says: %1)"),
                 QT_TRANSLATE_NOOP("Problem", "nothing was written; try again in a moment")};
     case StoreFault::DiskFull:
-        return {QT_TRANSLATE_NOOP("Problem", "the disk that holds the record is full: %1"),
+        return {QT_TRANSLATE_NOOP("Problem", "the disk that holds the record is full (the database says: %1)"),
                 QT_TRANSLATE_NOOP(
                     "Problem", "nothing was written and nothing is lost; free space on that disk, then do it again")};
     case StoreFault::DiskFailed:
-        return {QT_TRANSLATE_NOOP("Problem", "the disk that holds the record failed: %1"),
+        return {QT_TRANSLATE_NOOP("Problem", "the disk that holds the record failed (the database says: %1)"),
                 QT_TRANSLATE_NOOP("Problem", "nothing was written; see that the disk is well, then verify the record")};
     case StoreFault::Damaged:
         return {QT_TRANSLATE_NOOP("Problem", "the file of the record is damaged (the database says: %1)"),
                 QT_TRANSLATE_NOOP("Problem", "verify the record, and go back to a backup that verifies")};
     case StoreFault::RightsMissing:
-        return {QT_TRANSLATE_NOOP("Problem", "the record's server does not let you do this: %1"),
+        return {QT_TRANSLATE_NOOP("Problem", "the record's server does not let you do this (the database says: %1)"),
                 QT_TRANSLATE_NOOP("Problem", "nothing was written; ask who keeps the server for the right to")};
     case StoreFault::Lost:
-        return {QT_TRANSLATE_NOOP("Problem", "the connection to the shared record was lost: %1"),
+        return {QT_TRANSLATE_NOOP("Problem", "the connection to the shared record was lost (the database says: %1)"),
                 QT_TRANSLATE_NOOP("Problem", "nothing was written; do it again when the server is there")};
     case StoreFault::CommitUnknown:
         return {QT_TRANSLATE_NOOP("Problem", "it is unknown whether this was written: the connection to the shared"
-                                             " record was lost before it answered (%1)"),
+                                             " record was lost before it answered (the database says: %1)"),
                 QT_TRANSLATE_NOOP("Problem",
                                   "when the server is there, look in the journal for the entry %2; all of it was"
                                   " written or none")};
@@ -49,7 +49,7 @@ Sources sourcesOf(StoreFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "the record cannot be opened (the database says: %1)"),
                 QT_TRANSLATE_NOOP("Problem", "check the name and whether it may be read and written")};
     case StoreFault::SettingNotTaken:
-        return {QT_TRANSLATE_NOOP("Problem", "the setting %1 is %2, not %3"),
+        return {QT_TRANSLATE_NOOP("Problem", "the database does not work as the record needs it (%1 is %2, not %3)"),
                 QT_TRANSLATE_NOOP("Problem", "check the name and whether it may be read and written")};
     case StoreFault::NoRecord:
         return {QT_TRANSLATE_NOOP("Problem", "there is no record at %1"),
@@ -92,8 +92,9 @@ Sources sourcesOf(StoreFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "the database driver gives no SQLite handle"),
                 QT_TRANSLATE_NOOP("Problem", "install Qt's SQLite driver as the system has it")};
     case StoreFault::ValueUnread:
-        return {QT_TRANSLATE_NOOP("Problem",
-                                  "what the record holds is damaged: in the table %1 nothing can be made of %3 (%2)"),
+        return {QT_TRANSLATE_NOOP(
+                    "Problem",
+                    "what the record holds is damaged: nothing can be made of %3 in the table %1 (there stands: %2)"),
                 QT_TRANSLATE_NOOP("Problem", "verify the record; where its journal is sound, rebuild it")};
     case StoreFault::NotIntact:
         return {QT_TRANSLATE_NOOP("Problem",
@@ -136,13 +137,13 @@ Sources sourcesOf(StoreFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "point at the id of an entry that was posted before this one")};
     case StoreFault::ItemNotEntered:
         return {QT_TRANSLATE_NOOP("Problem", "no item '%1' has been entered"),
-                QT_TRANSLATE_NOOP("Problem", "enter it first with item.entered, or mend its id")};
+                QT_TRANSLATE_NOOP("Problem", "enter it first, or mend its id")};
     case StoreFault::BalloonNotEntered:
         return {QT_TRANSLATE_NOOP("Problem", "no balloon '%1' has been entered"),
-                QT_TRANSLATE_NOOP("Problem", "enter it first with balloon.entered, or mend the registration")};
+                QT_TRANSLATE_NOOP("Problem", "enter it first, or mend the registration")};
     case StoreFault::InspectionNotOpened:
         return {QT_TRANSLATE_NOOP("Problem", "no inspection '%1' has been entered"),
-                QT_TRANSLATE_NOOP("Problem", "open it first with inspection.opened, or mend its name")};
+                QT_TRANSLATE_NOOP("Problem", "open it first, or mend its name")};
     case StoreFault::DefectNotFound:
         return {QT_TRANSLATE_NOOP("Problem", "no defect '%1' has been entered"),
                 QT_TRANSLATE_NOOP("Problem", "enter first what was found, or mend its name")};

@@ -21,17 +21,19 @@ const char* sourceOf(VerdictPhrase phrase) {
     case VerdictPhrase::LastEntriesMissing:
         return QT_TRANSLATE_NOOP("Phrase", "the last entries of writer %1 are missing");
     case VerdictPhrase::TableLacks:
-        return QT_TRANSLATE_NOOP("Phrase", "the table %1 lacks what the journal gives: %2");
+        return QT_TRANSLATE_NOOP("Phrase", "what follows from the journal is missing beside it (in the table %1: %2)");
     case VerdictPhrase::TableHoldsMore:
-        return QT_TRANSLATE_NOOP("Phrase", "the table %1 holds what the journal does not give: %2");
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "what stands beside the journal does not follow from it (in the table %1: %2)");
     case VerdictPhrase::SchemaDiffers:
-        return QT_TRANSLATE_NOOP("Phrase", "the schema is not that of this version: %1");
+        return QT_TRANSLATE_NOOP("Phrase", "the database of the record is not built as this version builds it (%1)");
     case VerdictPhrase::PhotographDiffers:
         return QT_TRANSLATE_NOOP("Phrase", "the photograph %1 is not what it was");
     case VerdictPhrase::FileDamaged:
-        return QT_TRANSLATE_NOOP("Phrase", "the file is damaged: %1");
+        return QT_TRANSLATE_NOOP("Phrase", "the file is damaged (the database says: %1)");
     case VerdictPhrase::ReferenceDangles:
-        return QT_TRANSLATE_NOOP("Phrase", "the file is damaged: a reference in %1 leads nowhere");
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "the file is damaged: something in it refers to what is not there (in the table %1)");
     case VerdictPhrase::Unreadable:
         return QT_TRANSLATE_NOOP("Phrase", "the record cannot be read: %1");
     case VerdictPhrase::Stopped:

@@ -7,6 +7,8 @@ FaultRow rowOf(BenchFault fault) {
     switch (fault) {
     case BenchFault::NoInspection:
         return {"no-inspection", Code::UnknownReference};
+    case BenchFault::NotYetOpened:
+        return {"not-yet-opened", Code::UnknownReference};
     case BenchFault::NothingToInspect:
         return {"nothing-to-inspect", Code::BadUse};
     case BenchFault::NoItems:

@@ -9,6 +9,7 @@ namespace crownring {
 
 enum class BenchFault : std::uint8_t {
     NoInspection, ///< %1: its name
+    NotYetOpened, ///< %1: its name, %2: the day on which it was
     NothingToInspect,
     NoItems,
     ItemNotYetThere,    ///< %1: the item, %2: the day

@@ -57,6 +57,16 @@ StoreFault faultOfState(const QString& state) {
 
 }
 
+namespace {
+
+/// On one line, and without what Qt says of the call.
+QString driverText(const QSqlError& error) {
+    const auto text = error.databaseText().simplified();
+    return text.isEmpty() ? error.text().simplified() : text;
+}
+
+}
+
 StoreError errorOf(const QSqlError& error, const QString& statement) {
     const auto native = error.nativeErrorCode();
     // A SQLSTATE has five letters; of SQLite's numbers the low byte is the primary code.
@@ -64,7 +74,9 @@ StoreError errorOf(const QSqlError& error, const QString& statement) {
     const auto fault = native.isEmpty() ? StoreFault::Lost // what a server did not say itself
                        : isState        ? faultOfState(native)
                                         : faultOfNumber(native.toInt());
-    const auto text = error.text() + QStringLiteral(" [") + native + QStringLiteral("] in: ") + statement.left(120);
+    auto text = driverText(error) + QStringLiteral(" [") + native + u']';
+    if (fault == StoreFault::Refused) // by no state of a disk or a server: who mends the program asks which
+        text += QStringLiteral(" in: ") + statement.left(120);
     return StoreError(fault, {text.toStdString()});
 }
 
@@ -177,7 +189,7 @@ void Connection::openSqlite(Access access) {
         db.setConnectOptions(m_alone ? QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_OPEN_URI")
                                      : QStringLiteral("QSQLITE_OPEN_READONLY"));
     if (!db.open())
-        throw StoreError(StoreFault::NotOpened, {db.lastError().text().toStdString()});
+        throw StoreError(StoreFault::NotOpened, {driverText(db.lastError()).toStdString()});
     const auto set = [&](const char* pragma, const char* value, const char* answer) {
         const auto name = QString::fromLatin1(pragma);
         run(QStringLiteral("PRAGMA %1 = %2").arg(name, QString::fromLatin1(value)));
@@ -213,7 +225,7 @@ void Connection::openPostgres() const {
     db.setPassword(url.password());
     db.setConnectOptions(connectOptions(options));
     if (!db.open())
-        throw StoreError(StoreFault::NotOpened, {db.lastError().text().toStdString()});
+        throw StoreError(StoreFault::NotOpened, {driverText(db.lastError()).toStdString()});
     run(QStringLiteral("SET client_min_messages = warning"));
     run(QStringLiteral("SET lock_timeout = '5s'"));
     run(QStringLiteral("SET synchronous_commit = on"));

@@ -63,9 +63,11 @@ void read(Statement& row, FabricStated& stated) {
     stated.lastRow = count(row);
 }
 
+}
+
 /// Rows of one projection in the order of items; stands before the first row of the item that comes next.
 template <class Body>
-class Rows {
+class FabricReader::Rows {
 public:
     Rows(const Connection& connection, bool one, const char* columns, const char* table, Tally& tally)
         : m_statement(connection, scoped(one, columns, table).c_str()), m_tally(tally) {}
@@ -108,8 +110,6 @@ private:
     Tally& m_tally;
     std::int64_t m_item = noItem;
 };
-
-}
 
 class FabricReader::Pass {
 public:

@@ -26,6 +26,8 @@ public:
     Account readOne(std::int64_t item, CivilDate on, const Take& take);
 
 private:
+    template <class Body>
+    class Rows;
     class Pass;
 
     const Connection& m_connection;

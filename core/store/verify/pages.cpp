@@ -35,7 +35,7 @@ std::optional<Phrase> pageFlaw(const Connection& connection) {
         return std::nullopt;
     const auto pages = connection.ask(QStringLiteral("PRAGMA integrity_check(1)"));
     if (pages != QStringLiteral("ok"))
-        return Phrase{VerdictPhrase::FileDamaged, {pages.toStdString()}};
+        return Phrase{VerdictPhrase::FileDamaged, {pages.simplified().toStdString()}};
     const auto reference = connection.ask(QStringLiteral("PRAGMA foreign_key_check"));
     return reference.isEmpty() ? std::nullopt
                                : std::optional(Phrase{VerdictPhrase::ReferenceDangles, {reference.toStdString()}});

@@ -45,7 +45,7 @@ std::optional<ProjectionFlaw> amendmentFlaw(const Connection& connection, const 
         return std::nullopt;
     const auto& row = lacking ? *lacking : *extra;
     return ProjectionFlaw{"amendment", EntryId(row.first), lacking.has_value(),
-                          "target_id=" + row.first + " entry_no=" + std::to_string(row.second)};
+                          "target " + row.first + ", entry " + std::to_string(row.second)};
 }
 
 ProjectionFlaw firstDifference(const std::string& table, const std::vector<ProjectedRow>& held,
@@ -58,7 +58,7 @@ ProjectionFlaw firstDifference(const std::string& table, const std::vector<Proje
     }
     const bool lacking = here == held.end() || (there != given.end() && *there < *here);
     const auto& row = lacking ? *there : *here;
-    return {table, EntryId(row.entry), lacking, row.text};
+    return {table, EntryId(row.entry), lacking, plainly(row)};
 }
 
 }

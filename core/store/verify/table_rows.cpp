@@ -3,6 +3,7 @@
 
 #include "record/chain/chain.h"
 
+#include <QtCore/QRegularExpression>
 #include <QtSql/QSqlError>
 #include <QtSql/QSqlQuery>
 #include <QtSql/QSqlRecord>
@@ -81,6 +82,25 @@ NameTexts nameTexts(const Connection& connection) {
     if (query.lastError().isValid())
         throw errorOf(query.lastError(), statement);
     return names;
+}
+
+std::string plainly(const ProjectedRow& row) {
+    std::string said;
+    std::string_view rest = row.text;
+    while (!rest.empty()) {
+        const auto equals = rest.find('=');
+        const auto colon = rest.find(':', equals);
+        auto column = QString::fromUtf8(rest.data(), static_cast<qsizetype>(equals));
+        const auto length = std::stoul(std::string(rest.substr(equals + 1, colon - equals - 1)));
+        auto value = rest.substr(colon + 1, length);
+        if (isName(column))
+            value.remove_prefix(std::min(value.find('/') + 1, value.size()));
+        column.remove(QRegularExpression(QStringLiteral("_(no|id)$"))).replace(u'_', u' ');
+        if (!value.empty() && value != "null")
+            said += (said.empty() ? "" : ", ") + column.toStdString() + " " + std::string(value);
+        rest.remove_prefix(std::min(colon + 1 + length + 1, rest.size()));
+    }
+    return said;
 }
 
 TableDigest digestOf(const Connection& connection, const std::string& table, const NameTexts& names) {

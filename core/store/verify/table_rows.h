@@ -26,11 +26,13 @@ struct TableDigest {
 };
 
 struct ProjectedRow {
-    std::string text;  ///< "at=29000000 entry_id=… minutes=60"
+    std::string text;  ///< "at=8:29000000 entry_id=… minutes=2:60": no two rows have the same
     std::string entry; ///< the id of the entry behind it; empty where the table names none
     auto operator<=>(const ProjectedRow&) const = default;
 };
 
+/// As people read it: "item ENV-1, minutes 60"; what is empty is left out.
+[[nodiscard]] std::string plainly(const ProjectedRow& row);
 [[nodiscard]] TableDigest digestOf(const Connection& connection, const std::string& table, const NameTexts& names);
 /// Sorted.
 [[nodiscard]] std::vector<ProjectedRow> rowsOf(const Connection& connection, const std::string& table,

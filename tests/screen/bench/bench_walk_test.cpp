@@ -154,7 +154,7 @@ void press(Desks& desks, std::mt19937& dice, bool reads) {
     case 1:
         return desks.inspection.settleRest();
     case 2:
-        return desks.inspection.setPart(some(*desks.inspection.parts()));
+        return desks.inspection.setPartAt(roll(std::max(1, desks.inspection.parts()->count())));
     case 3:
         return desks.reading.setCurrent(roll(std::max(1, desks.reading.series()->count())));
     case 4:

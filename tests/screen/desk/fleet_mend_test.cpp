@@ -237,7 +237,7 @@ private slots:
                         return balloons.balloons()->data(balloons.balloons()->index(at), role).toString();
                     };
                     return text(BalloonModel::FlownRole) == line.flown && text(BalloonModel::WorstRole) == line.worst &&
-                           text(BalloonModel::LeftRole) == line.left;
+                           text(BalloonModel::RemainsRole) == line.left;
                 });
             };
             QTRY_VERIFY_WITH_TIMEOUT(registerShows(), 30'000);

@@ -3,8 +3,10 @@
 /// The envelope map without a window: where a tap lands, where the keys lead, what a panel says, and that its signs can
 /// be told in grey.
 
+#include "screen/envelope/drawn_panel.h"
 #include "screen/envelope/sample_panels.h"
 #include "screen/envelope/unrolled_envelope.h"
+#include "screen/told_in_grey.h"
 #include "test_class.h"
 
 #include <QAbstractItemModelTester>
@@ -19,6 +21,8 @@
 namespace envelope_map_test {
 
 using namespace crownring::screen;
+using sample::difference;
+using sample::drawn;
 
 namespace {
 
@@ -36,24 +40,6 @@ PanelGrid anyGrid() {
 
 Panel anyPanel(const PanelGrid& grid) {
     return {*rc::gen::inRange(1, grid.gores + 1), *rc::gen::inRange(1, grid.rows + 1)};
-}
-
-QImage drawn(const PanelMark& mark, QSize size) {
-    MapTones tones;
-    tones.fails = QColor(60, 60, 60);
-    QImage image(size, QImage::Format_Grayscale8);
-    image.fill(tones.weak); // one ground for all, so that only shape can differ
-    QPainter painter(&image);
-    drawPanelSigns(painter, QRectF(QPointF(0, 0), QSizeF(size)), mark, tones);
-    return image;
-}
-
-double difference(const QImage& a, const QImage& b) {
-    int differ = 0;
-    for (int y = 0; y < a.height(); ++y)
-        for (int x = 0; x < a.width(); ++x)
-            differ += std::abs(qGray(a.pixel(x, y)) - qGray(b.pixel(x, y))) > 64 ? 1 : 0;
-    return double(differ) / (a.width() * a.height());
 }
 
 /// The same figure with every sign that there is.

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/desk/due_model.h"
 #include "screen/lists/choice_model.h"
 #include "test_class.h"
 
@@ -39,6 +40,15 @@ private slots:
             }
         });
         QVERIFY(good);
+    }
+
+    void aRoleIsCalledAsTheListCallsIt() {
+        const QHash<int, QByteArray> names{
+            {ChoiceModel::ValueRole, "value"},       {ChoiceModel::LabelRole, "label"},
+            {ChoiceModel::DetailRole, "detail"},     {ChoiceModel::NumberRole, "number"},
+            {ChoiceModel::StandingRole, "standing"}, {ChoiceModel::ChosenRole, "chosen"}};
+        QCOMPARE(ChoiceModel().roleNames(), names);
+        QCOMPARE(DueModel().roleNames().value(DueModel::StandingWordRole), QByteArray("standingWord"));
     }
 
     void aLongListIsExchangedInOneStretch() {

@@ -47,7 +47,7 @@ struct Shed {
 QString reasonOf(RigUpCheck& check, const QString& title) {
     for (int row = 0; row < check.reasons()->count(); ++row)
         if (check.reasons()->data(check.reasons()->index(row), ReasonModel::TitleRole).toString().contains(title))
-            return check.reasons()->data(check.reasons()->index(row), ReasonModel::TextRole).toString();
+            return check.reasons()->data(check.reasons()->index(row), ReasonModel::SaysRole).toString();
     return {};
 }
 

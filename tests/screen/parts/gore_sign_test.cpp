@@ -3,6 +3,7 @@
 /// The gore gauge must say the standing in grey: every two signs differ in shape, at the sizes that are used.
 
 #include "screen/parts/gore_sign.h"
+#include "screen/told_in_grey.h"
 #include "test_class.h"
 
 #include <QImage>
@@ -13,6 +14,7 @@ namespace gore_sign_test {
 
 using namespace crownring;
 using namespace crownring::screen;
+using sample::difference;
 
 namespace {
 
@@ -23,15 +25,6 @@ QImage sign(Reckoned standing, double used, QSize size) {
     painter.setRenderHint(QPainter::Antialiasing);
     drawGore(painter, QRectF(QPointF(0, 0), QSizeF(size)), standing, used, QColor(60, 60, 60));
     return image;
-}
-
-/// Share of points that differ clearly.
-double difference(const QImage& a, const QImage& b) {
-    int differ = 0;
-    for (int y = 0; y < a.height(); ++y)
-        for (int x = 0; x < a.width(); ++x)
-            differ += std::abs(qGray(a.pixel(x, y)) - qGray(b.pixel(x, y))) > 64 ? 1 : 0;
-    return double(differ) / (a.width() * a.height());
 }
 
 int darkPoints(const QImage& image, int fromY, int toY) {
