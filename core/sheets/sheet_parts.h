@@ -38,6 +38,7 @@ struct DefectLine {
     bool open = false;
     bool deferred = false; ///< open, and may wait
     bool bars = false;     ///< open, and bars flight on that day
+    std::vector<std::string> photographs{}; ///< digests
 };
 [[nodiscard]] std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in);
 /// What stands against flight beside the work is on the list of discrepancies; a release names it as not covered.

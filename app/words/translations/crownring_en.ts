@@ -10,6 +10,13 @@
             <numerusform>Inspection %1 opened: %2, %n items</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n photographs</source>
+        <translation>
+            <numerusform>%n photograph</numerusform>
+            <numerusform>%n photographs</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Chooser</name>
