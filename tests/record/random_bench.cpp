@@ -100,13 +100,12 @@ rc::Gen<Body> any(Of<ReleaseRevoked>, const Names& names) {
 
 rc::Gen<Body> any(Of<DefectFound>, const Names& names) {
     using D = DefectFound;
-    const auto found =
-        rc::gen::build<D>(set(&D::defect, names.defect), set(&D::item, names.item), set(&D::what, saying()),
-                          set(&D::severity, rc::gen::element(Severity::Barring, Severity::Minor, Severity::Grounding,
-                                                             Severity::Deferrable)),
-                          set(&D::inspection, optionally(names.inspection)), set(&D::line, anyText()),
-                          set(&D::reading, optionally(names.target)), set(&D::place, anyPlace()),
-                          set(&D::photographs, anyPhotographs()));
+    const auto found = rc::gen::build<D>(
+        set(&D::defect, names.defect), set(&D::item, names.item), set(&D::what, saying()),
+        set(&D::severity,
+            rc::gen::element(Severity::Barring, Severity::Minor, Severity::Grounding, Severity::Deferrable)),
+        set(&D::inspection, optionally(names.inspection)), set(&D::line, anyText()),
+        set(&D::reading, optionally(names.target)), set(&D::place, anyPlace()), set(&D::photographs, anyPhotographs()));
     // A reading that failed says enough.
     return rc::gen::exec([found]() -> Body {
         auto body = *found;

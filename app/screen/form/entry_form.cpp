@@ -6,7 +6,6 @@
 #include "rules/due/defects.h"
 #include "rules/programme/programme.h"
 #include "screen/desk/house.h"
-#include "screen/form/form_parts.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/sentences.h"
@@ -33,6 +32,9 @@ void offerWhatWas(FormField& field) {
     if (choosable && !field.value.isEmpty() &&
         std::ranges::find(field.choices, field.value, &Choice::value) == field.choices.end())
         field.choices.insert(field.choices.begin(), {field.value, field.value, {}, -1, -1, false});
+    if (field.kind == FormField::Kind::Photographs)
+        for (const auto& digest : field.value.split(u'\n', Qt::SkipEmptyParts))
+            field.choices.push_back({digest, {}, QStringLiteral("image://record/") + digest, -1, -1, false});
 }
 
 bool countsHours(const DueRow& row) {
@@ -177,6 +179,7 @@ void EntryForm::announce() {
     emit changed();
     for (const char* key : {"balloon", "-when", "-fresh"})
         follow(key);
+    askPictures();
 }
 
 void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
@@ -191,6 +194,9 @@ void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
     m_problem.clear();
     m_follows.clear();
     m_kit.clear();
+    m_pictures.clear();
+    m_latestPictures.clear();
+    m_reading = 0;
     m_sought = -1;
     m_touched = m_papers = false;
     m_papersOf.reset();
@@ -250,6 +256,7 @@ void EntryForm::takeEntry(const JournalLine& line) {
             field.required = false;
         offerWhatWas(field);
     }
+    m_writing.given = unasked(object, fields);
     fields.push_back(plannedField("-why", tr("Why it is corrected"), FormField::Kind::Text, false,
                                   tr("asked where it is signed for")));
     m_fields.show(std::move(fields));
@@ -344,7 +351,7 @@ void EntryForm::goToMarked() {
 }
 
 void EntryForm::save() {
-    if (!isOpen() || m_saving)
+    if (!isOpen() || m_saving || reading())
         return;
     m_problem.clear();
     const auto written = entries();

@@ -6,7 +6,6 @@
 #include "rules/programme/programme.h"
 #include "screen/desk/item_choices.h"
 #include "screen/form/bench_form_plan.h"
-#include "screen/form/form_parts.h"
 #include "screen/form/service_form.h"
 #include "screen/form/whole_balloon.h"
 #include "words/border.h"

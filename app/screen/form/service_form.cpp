@@ -3,7 +3,6 @@
 
 #include "screen/desk/item_choices.h"
 #include "screen/form/form_fields.h"
-#include "screen/form/form_parts.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/words.h"

@@ -5,7 +5,7 @@
 #include "record/json/object_reader.h"
 #include "record/json/words.h"
 #include "record/json/written.h"
-#include "record/kinds/photograph_keys.h"
+#include "record/kinds/bench_keys.h"
 
 #include <algorithm>
 #include <array>
