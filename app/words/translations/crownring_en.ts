@@ -237,6 +237,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n requirements that bind only such operation are then not required.</source>
+        <translation>
+            <numerusform>%n requirement that binds only such operation is then not required.</numerusform>
+            <numerusform>%n requirements that bind only such operation are then not required.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n items go over to %1, each with its own clock and history.</source>
         <translation>
             <numerusform>%n item goes over to %1, with its own clock and history.</numerusform>
