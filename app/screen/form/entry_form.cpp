@@ -4,15 +4,12 @@
 #include "record/entry_json.h"
 #include "record/new_id.h"
 #include "rules/due/defects.h"
-#include "rules/programme/programme.h"
 #include "screen/desk/house.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/sentences.h"
 #include "words/words.h"
 
-#include <QFile>
-#include <QFileInfo>
 #include <QJsonArray>
 #include <QJsonDocument>
 
@@ -110,32 +107,6 @@ void EntryForm::beginWith(const QString& kind, const QString& item, const QVaria
             m_writing.given[outward(at.key())] = value.at(0);
     }
     m_fields.show(std::move(fields));
-    announce();
-}
-
-void EntryForm::adopt(const QString& programme) {
-    prepare(kindName<ProgrammeAdopted>(), {{}, {}, {}, outward(programme)});
-    announce();
-}
-
-void EntryForm::adoptFile(const QUrl& url) {
-    const auto path = url.isLocalFile() ? url.toLocalFile() : url.toString();
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return house().notice.tellTrouble(tr("%1 cannot be read: %2.").arg(path, file.errorString()));
-    const auto text = file.readAll().toStdString();
-    const auto programme = programmeFrom(text);
-    if (!programme) {
-        auto problem = programme.error();
-        problem.where.file = QFileInfo(path).fileName().toStdString();
-        return house().notice.tellTrouble(Words::problem(problem));
-    }
-    prepare(kindName<ProgrammeAdopted>(), {{}, {}, {}, programme->id.text()});
-    m_about = tr("%1, revision %2 · %3")
-                  .arg(words::said(programme->title), inward(programme->revision), words::said(programme->source));
-    m_writing.given["document"] = Json::parse(text);
-    m_fields.setChoices("programme",
-                        {{inward(programme->id.text()), words::said(programme->title), {}, -1, -1, false}});
     announce();
 }
 

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-/// A defect as a pilot writes it down: from the flight, with a photograph.
+/// What a form begins from or takes in besides what is typed: a programme's file, a flight, photographs.
 
 #include "answers/kit_at.h"
 #include "record/chain/chain.h"
+#include "rules/programme/programme.h"
 #include "screen/desk/house.h"
 #include "screen/desk/item_choices.h"
 #include "screen/desk/kept_photograph.h"
@@ -12,6 +13,9 @@
 #include "words/sentences.h"
 #include "words/words.h"
 
+#include <QFile>
+#include <QFileInfo>
+
 #include <algorithm>
 
 namespace crownring::screen {
@@ -19,6 +23,23 @@ namespace crownring::screen {
 using namespace words;
 
 namespace {
+
+/// Which programme it is, and of which serial numbers each of its requirements is.
+QString aboutOf(const Programme& programme) {
+    QStringList lines{
+        EntryForm::tr("%1, revision %2 · %3")
+            .arg(words::said(programme.title), inward(programme.revision), words::said(programme.source))};
+    for (const auto& each : programme.requirements) {
+        QStringList ranges;
+        for (const auto& range : each.serials)
+            ranges += Words::serials(range);
+        if (!ranges.isEmpty())
+            lines += EntryForm::tr("%1: %2").arg(words::said(each.title), ranges.join(EntryForm::tr(", ")));
+    }
+    if (lines.size() == 1)
+        lines += EntryForm::tr("It is for all serial numbers.");
+    return lines.join(u'\n');
+}
 
 struct FlownKit {
     JournalLine line;
@@ -54,6 +75,38 @@ Result<ReadPhotograph> readPhotograph(const QUrl& file) {
     return ReadPhotograph{std::move(*picture), std::move(digest), std::move(small)};
 }
 
+}
+
+void EntryForm::adopt(const QString& programme) {
+    prepare(kindName<ProgrammeAdopted>(), {{}, {}, {}, outward(programme)});
+    const auto sheet = house().fleet.sheet();
+    for (const auto& text : shelf())
+        if (const auto shelved = programmeFrom(text); shelved && shelved->id.text() == outward(programme))
+            m_about = aboutOf(*shelved);
+    for (const auto& each : sheet ? sheet->adoptions() : std::vector<Adoption>())
+        if (each.programme->id.text() == outward(programme))
+            m_about = aboutOf(*each.programme);
+    announce();
+}
+
+void EntryForm::adoptFile(const QUrl& url) {
+    const auto path = url.isLocalFile() ? url.toLocalFile() : url.toString();
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return house().notice.tellTrouble(tr("%1 cannot be read: %2.").arg(path, file.errorString()));
+    const auto text = file.readAll().toStdString();
+    const auto programme = programmeFrom(text);
+    if (!programme) {
+        auto problem = programme.error();
+        problem.where.file = QFileInfo(path).fileName().toStdString();
+        return house().notice.tellTrouble(Words::problem(problem));
+    }
+    prepare(kindName<ProgrammeAdopted>(), {{}, {}, {}, programme->id.text()});
+    m_about = aboutOf(*programme);
+    m_writing.given["document"] = nlohmann::json::parse(text);
+    m_fields.setChoices("programme",
+                        {{inward(programme->id.text()), words::said(programme->title), {}, -1, -1, false}});
+    announce();
 }
 
 void EntryForm::defectOfFlight(const QString& flight) {

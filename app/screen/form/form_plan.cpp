@@ -143,7 +143,10 @@ Fields adoptFields(const FormSubject& subject, const FleetSheet& sheet) {
         if (const auto programme = programmeFrom(text))
             programmes.push_back(plain(inward(programme->id.text()), words::said(programme->title)));
     auto everything = field("everything", FormPlan::tr("Everything, the pool too"), Kind::Check);
-    return {choice("programme", FormPlan::tr("Programme"), programmes, subject.programme), everything,
+    return {choice("programme", FormPlan::tr("Programme"), programmes, subject.programme),
+            field("on", FormPlan::tr("Binds from"), Kind::Date, true,
+                  FormPlan::tr("the day of its adoption, or the one that it states; a day to come is allowed")),
+            everything,
             several("balloons", FormPlan::tr("Balloons"), FormPlan::balloons(sheet), inward(subject.balloon),
                     FormPlan::tr("Whatever is fitted to them, on any later day.")),
             several("items", FormPlan::tr("Items"), FormPlan::itemsNotOn(sheet, "*"), inward(subject.item),
