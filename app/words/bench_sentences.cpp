@@ -67,9 +67,11 @@ QString BenchSentences::of(const DefectFound& e) {
     const auto form = e.severity == Severity::Minor       ? tr("Defect %1 on %2: %3")
                       : e.severity == Severity::Grounding ? tr("Defect %1 on %2, a danger to flight: %3")
                                                           : tr("Defect %1 on %2, bars flight: %3");
-    return joined({form.arg(named(e.defect), named(e.item), e.what.empty() ? tr("a reading failed") : inward(e.what)),
-                   place(e.place)},
-                  QStringLiteral(", "));
+    return joined(
+        {form.arg(named(e.defect), named(e.item), e.what.empty() ? tr("a reading failed") : inward(e.what)),
+         place(e.place),
+         e.photographs.empty() ? QString() : tr("%n photographs", nullptr, static_cast<int>(e.photographs.size()))},
+        QStringLiteral(", "));
 }
 
 QString BenchSentences::of(const DefectDeferred& e) {

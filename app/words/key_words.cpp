@@ -60,6 +60,7 @@ constexpr std::array keys{
     Key{"severity", QT_TRANSLATE_NOOP("KeyWords", "severity")},
     Key{"visit", QT_TRANSLATE_NOOP("KeyWords", "visit")},
     Key{"state", QT_TRANSLATE_NOOP("KeyWords", "state")},
+    Key{"photographs", QT_TRANSLATE_NOOP("KeyWords", "photographs")},
     Key{"event", QT_TRANSLATE_NOOP("KeyWords", "what happened")},
 };
 
@@ -112,6 +113,8 @@ QString valueSaid(std::string_view key, const Json& value) {
                                  : QCoreApplication::translate("KeyWords", "no");
     if (key == "minutes" && value.is_number_integer())
         return Words::hours(value.get<std::int64_t>());
+    if (key == "photographs" && value.is_array()) // their digests say nothing to a reader
+        return QString::number(value.size());
     if (value.is_array())
         return listSaid(key, value);
     if (value.is_object())

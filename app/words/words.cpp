@@ -251,6 +251,14 @@ QString Words::limits(const Requirement& requirement) {
     return text;
 }
 
+QString Words::serials(const SerialRange& range) {
+    const auto from = inward(range.from.value_or(std::string()));
+    const auto to = inward(range.to.value_or(std::string()));
+    if (to.isEmpty())
+        return tr("serial numbers from %1").arg(from);
+    return from.isEmpty() ? tr("serial numbers up to %1").arg(to) : tr("serial numbers %1 to %2").arg(from, to);
+}
+
 QString Words::because(const Assessment& state) {
     switch (state.because) {
     case Because::Limits:

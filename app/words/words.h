@@ -47,6 +47,8 @@ public:
     [[nodiscard]] static QString figures(const Figures& figures);
     [[nodiscard]] static QString limit(const Limit& limit);
     [[nodiscard]] static QString limits(const Requirement& requirement);
+    /// "serial numbers 100 to 250".
+    [[nodiscard]] static QString serials(const SerialRange& range);
     [[nodiscard]] static QString because(const Assessment& state);
 
     /// What, where and the mend, in one text.

@@ -3,6 +3,7 @@
 
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
+#include "answers/photographs.h"
 #include "answers/type_book.h"
 #include "bench/release/accomplished.h"
 #include "bench/release/release.h"
@@ -108,6 +109,21 @@ Result<void> readRest(Books& books, BenchFile& file) {
     return {};
 }
 
+Result<void> readPhotographs(Books& books, BenchFile& file) {
+    for (const auto& found : file.inspection.found)
+        if (!found.body.photographs.empty())
+            file.photographs[found.body.defect] = found.body.photographs;
+    for (const auto& item : file.items)
+        for (const auto& open : openDefects(item)) {
+            auto pictured = photographsOf(books, *open.found);
+            if (!pictured)
+                return tl::unexpected(pictured.error());
+            if (!pictured->empty())
+                file.photographs[open.found->defect] = std::move(*pictured);
+        }
+    return {};
+}
+
 std::vector<Excepted> asSigned(const InspectionClosed& closed) {
     std::vector<Excepted> excepted;
     for (const auto& each : closed.excepted) {
@@ -174,6 +190,7 @@ Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate 
     const auto read = readItems(books, file)
                           .and_then([&] { return readCalibrations(books, file); })
                           .and_then([&] { return readTypes(books, file); })
+                          .and_then([&] { return readPhotographs(books, file); })
                           .and_then([&] { return readRest(books, file); });
     if (!read)
         return tl::unexpected(read.error());

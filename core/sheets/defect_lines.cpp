@@ -93,6 +93,9 @@ std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in) {
             else
                 known->bars = bars(open, item, file.on);
         }
+    for (auto& line : lines)
+        if (const auto pictured = file.photographs.find(line.defect); pictured != file.photographs.end())
+            line.photographs = pictured->second;
     return lines;
 }
 

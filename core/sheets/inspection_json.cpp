@@ -113,7 +113,8 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
                                    {"severity", severityName(line.severity)},
                                    {"state", line.state},
                                    {"open", line.open},
-                                   {"bars_flight", line.bars}});
+                                   {"bars_flight", line.bars},
+                                   {"photographs", line.photographs}});
     for (const auto& repair : inspection.repairs)
         json["repairs"].push_back(saidJson(repair, {{"item", repair.body.item.text()},
                                                     {"method", repair.body.method},

@@ -164,8 +164,12 @@ void addDefects(Document& document, const BenchFile& file, const Speech& in) {
                      {in.say(SheetPhrase::Defect), Align::Left, 3},
                      {in.say(SheetPhrase::Severity), Align::Left, 1},
                      {in.say(SheetPhrase::WhatBecameOfIt), Align::Left, 3.4}};
-    for (const auto& line : defectLines(file, in))
-        table.rows.push_back({line.item, line.what, severityText(line.severity, in), line.state});
+    for (const auto& line : defectLines(file, in)) {
+        const auto shown = line.photographs.empty()
+                               ? std::string()
+                               : "; " + in.say(SheetPhrase::Photographs, {line.photographs.size()});
+        table.rows.push_back({line.item, line.what + shown, severityText(line.severity, in), line.state});
+    }
     if (table.rows.empty())
         return;
     document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::Defects)});

@@ -36,8 +36,9 @@ struct DefectLine {
     Severity severity = Severity::Barring;
     std::string state; ///< in words
     bool open = false;
-    bool deferred = false; ///< open, and may wait
-    bool bars = false;     ///< open, and bars flight on that day
+    bool deferred = false;                  ///< open, and may wait
+    bool bars = false;                      ///< open, and bars flight on that day
+    std::vector<std::string> photographs{}; ///< digests
 };
 [[nodiscard]] std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in);
 /// What stands against flight beside the work is on the list of discrepancies; a release names it as not covered.

@@ -19,6 +19,7 @@ FocusScope {
     signal correct(entry: string)
     signal voidEntry(entry: string)
     signal inspect(balloon: string)
+    signal defectOfFlight(flight: string)
     signal readingAsked(item: string, given: var, about: string)
 
     readonly property alias place: balloons
@@ -203,6 +204,7 @@ FocusScope {
                 onCorrect: entry => page.correct(entry)
                 onVoidEntry: entry => page.voidEntry(entry)
                 onInspect: balloon => page.inspect(balloon)
+                onDefectOfFlight: flight => page.defectOfFlight(flight)
                 onReadingAsked: (item, given, about) => page.readingAsked(item, given, about)
             }
         ]

@@ -48,6 +48,7 @@ Item {
     signal correct(entry: string)
     signal voidEntry(entry: string)
     signal inspect(balloon: string)
+    signal defectOfFlight(flight: string)
     signal readingAsked(item: string, given: var, about: string)
 
     FabricDesk {
@@ -269,6 +270,16 @@ Item {
         RowList {
             id: history
             property string open: ""
+            property bool atTop: true // then what is written next is seen, too
+            onMovementEnded: history.atTop = history.atYBeginning
+            onCurrentIndexChanged: {
+                if (history.activeFocus)
+                    history.atTop = history.currentIndex === 0;
+            }
+            onCountChanged: {
+                if (history.atTop)
+                    history.positionViewAtBeginning();
+            }
             anchors.fill: parent
             visible: pane.shownLeaf === "history"
             name: qsTr("History")
@@ -276,27 +287,47 @@ Item {
             delegate: HistoryRow {
                 id: past
                 required property bool amendable
+                required property bool flight
+                required property list<string> photographs
                 objectName: "history." + past.index
                 readonly property bool opened: history.open === past.entry
                 chosen: past.opened
-                bottomPadding: past.opened ? Theme.touch + Theme.gap : Theme.snug
+                bottomPadding: past.opened ? acts.height + Theme.gap : Theme.snug
                 onClicked: history.open = past.opened ? "" : past.entry
-                Row {
+                Column {
+                    id: acts
                     x: Theme.wide
+                    width: parent.width - 2 * Theme.wide
                     anchors.bottom: parent.bottom
                     anchors.bottomMargin: Theme.tight
                     spacing: Theme.snug
                     visible: past.opened
-                    Button {
-                        objectName: "history.correct"
-                        text: qsTr("Correct …")
-                        visible: past.amendable
-                        onClicked: pane.correct(past.entry)
+                    Photographs {
+                        width: parent.width
+                        digests: past.opened ? past.photographs : []
+                        of: past.sentence
+                        onShown: digest => photograph.show(digest)
                     }
-                    Button {
-                        text: qsTr("Void …")
-                        visible: !past.voided
-                        onClicked: pane.voidEntry(past.entry)
+                    Flow {
+                        width: parent.width
+                        spacing: Theme.snug
+                        Button {
+                            objectName: "history.correct"
+                            text: qsTr("Correct …")
+                            visible: past.amendable
+                            onClicked: pane.correct(past.entry)
+                        }
+                        Button {
+                            text: qsTr("Void …")
+                            visible: !past.voided
+                            onClicked: pane.voidEntry(past.entry)
+                        }
+                        Button {
+                            objectName: "history.defect"
+                            text: qsTr("Write a defect …")
+                            visible: past.flight
+                            onClicked: pane.defectOfFlight(past.entry)
+                        }
                     }
                 }
             }
@@ -316,4 +347,5 @@ Item {
             onLotAsked: pane.act("fabric.stated", "", fabricDesk.envelope, "")
         }
     }
+    PhotographSheet { id: photograph }
 }

@@ -113,20 +113,11 @@ Item {
             soft: true
             font.pixelSize: Theme.textSmall
         }
-        Flow {
+        Photographs {
             width: parent.width
-            spacing: Theme.snug
-            visible: row.photographs.length > 0
-            Repeater {
-                model: row.photographs
-                Photograph {
-                    required property int index
-                    required property string modelData
-                    digest: modelData
-                    Accessible.name: qsTr("Photograph %1 of %2").arg(index + 1).arg(row.title)
-                    onClicked: row.photographShown(digest)
-                }
-            }
+            digests: row.photographs
+            of: row.title
+            onShown: digest => row.photographShown(digest)
         }
         Flow {
             width: parent.width

@@ -98,6 +98,12 @@ Item {
                             soft: true
                             font.pixelSize: Theme.textSmall
                         }
+                        Photographs {
+                            width: parent.width
+                            digests: pane.desk.defectPhotographs[row.value] ?? []
+                            of: row.label
+                            onShown: digest => photograph.show(digest)
+                        }
                         Label {
                             width: parent.width
                             visible: pane.desk.open && row.number === 2
@@ -169,4 +175,5 @@ Item {
             }
         }
     }
+    PhotographSheet { id: photograph }
 }

@@ -151,7 +151,7 @@ Sheet {
             anchors.bottom: parent.bottom
             anchors.bottomMargin: Theme.snug
             primary: true
-            enabled: !sheet.form.saving
+            enabled: !sheet.form.saving && !sheet.form.reading
             text: sheet.form.saving ? qsTr("Writing …") : sheet.form.verb
             onClicked: {
                 save.forceActiveFocus(); // what is being typed is said by then

@@ -12,7 +12,7 @@ Column {
     required property string key
     required property string label
     required property string hint
-    required property int type // 0 text, 1 date, 2 made, 3 time, 4 duration, 5 count, 6 decimal, 7 choice, 8 several, 9 check, 10 lines, 11 one of a few, 12 kit
+    required property int type // 0 text, 1 date, 2 made, 3 time, 4 duration, 5 count, 6 decimal, 7 choice, 8 several, 9 check, 10 lines, 11 one of a few, 12 kit, 13 photographs
     required property string value
     required property var choices
     required property string chosenLabel
@@ -61,6 +61,8 @@ Column {
             return few;
         case 12:
             return kit;
+        case 13:
+            return photographs;
         default:
             return typed;
         }
@@ -302,6 +304,16 @@ Column {
                 if (activeFocus)
                     field.focused(field);
             }
+        }
+    }
+    Component {
+        id: photographs
+        PhotographField {
+            form: field.form
+            row: field.index
+            key: field.key
+            name: field.name
+            choices: field.choices
         }
     }
     Component {

@@ -194,6 +194,7 @@ Window {
                 onCorrect: entry => form.correct(entry)
                 onVoidEntry: entry => form.voidEntry(entry)
                 onInspect: balloon => window.inspect(balloon)
+                onDefectOfFlight: flight => form.defectOfFlight(flight)
                 onReadingAsked: (item, given, about) => form.beginWith("reading.taken", item, given, about)
             }
             BenchPage {
@@ -223,6 +224,7 @@ Window {
                 phone: window.phone
                 onCorrect: entry => form.correct(entry)
                 onVoidEntry: entry => form.voidEntry(entry)
+                onDefectOfFlight: flight => form.defectOfFlight(flight)
             }
             EmptyPlace {
                 anchors.fill: parent

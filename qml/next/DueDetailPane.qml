@@ -97,6 +97,12 @@ Item {
             text: pane.detail.remark
             font.bold: true
         }
+        Photographs {
+            width: parent.width
+            digests: pane.detail.photographs
+            of: pane.detail.title
+            onShown: digest => photograph.show(digest)
+        }
         Rule { width: parent.width }
         Column {
             width: parent.width
@@ -158,4 +164,5 @@ Item {
             text: pane.detail.note
         }
     }
+    PhotographSheet { id: photograph }
 }

@@ -12,6 +12,7 @@ Item {
 
     signal correct(entry: string)
     signal voidEntry(entry: string)
+    signal defectOfFlight(flight: string)
 
     EmptyPlace {
         anchors.fill: parent
@@ -47,6 +48,17 @@ Item {
                 text: qsTr("Void …")
                 onClicked: pane.voidEntry(pane.place.entry)
             }
+            Button {
+                visible: pane.place.entryFlight
+                text: qsTr("Write a defect …")
+                onClicked: pane.defectOfFlight(pane.place.entry)
+            }
+        }
+        Photographs {
+            width: parent.width
+            digests: pane.place.entryPhotographs
+            of: pane.place.entryTitle
+            onShown: digest => photograph.show(digest)
         }
         Rule { width: parent.width }
         Facts {
@@ -60,4 +72,5 @@ Item {
             text: pane.place.entryHash
         }
     }
+    PhotographSheet { id: photograph }
 }

@@ -14,6 +14,7 @@ FocusScope {
 
     signal correct(entry: string)
     signal voidEntry(entry: string)
+    signal defectOfFlight(flight: string)
 
     readonly property alias place: record
     readonly property alias intake: flights
@@ -70,6 +71,7 @@ FocusScope {
                 place: record
                 onCorrect: entry => page.correct(entry)
                 onVoidEntry: entry => page.voidEntry(entry)
+                onDefectOfFlight: flight => page.defectOfFlight(flight)
             }
         ]
     }

@@ -5,11 +5,16 @@
 
 #include "counting_hand.h"
 #include "demo_window.h"
+#include "screen/desk/journal_model.h"
 #include "screen/form/entry_form.h"
 #include "test_class.h"
 
 #include <QApplication>
+#include <QDateTime>
 #include <QDir>
+#include <QFile>
+#include <QImage>
+#include <QTemporaryDir>
 
 namespace daily_taps_test {
 
@@ -25,6 +30,48 @@ private:
     QQuickWindow* m_window = nullptr;
     QObject* m_form = nullptr;
 
+    QTemporaryDir m_folder;
+
+    /// Two pictures of today lie in the user's folder of pictures; what stands elsewhere on this machine does not.
+    void takePictures() {
+        QFile places(m_folder.filePath(QStringLiteral("user-dirs.dirs")));
+        QVERIFY(places.open(QIODevice::WriteOnly));
+        QVERIFY(places.write("XDG_PICTURES_DIR=\"" + m_folder.path().toUtf8() + "\"\n") > 0);
+        places.close();
+        qputenv("XDG_CONFIG_HOME", m_folder.path().toUtf8());
+        const auto today = m_demo->house.day.today();
+        for (const auto& [name, tone] : {std::pair("tape.jpg", Qt::darkRed), std::pair("wicker.jpg", Qt::darkYellow)}) {
+            QImage image(800, 600, QImage::Format_RGB32);
+            image.fill(tone);
+            const auto path = m_folder.filePath(QLatin1String(name));
+            QVERIFY(image.save(path));
+            QFile file(path);
+            QVERIFY(file.open(QIODevice::ReadWrite));
+            QVERIFY(file.setFileTime(QDateTime(QDate::fromString(today, Qt::ISODate), QTime(7, 0)),
+                                     QFileDevice::FileModificationTime));
+        }
+    }
+    /// In the form of a defect: what is wrong is typed, of which item and the picture are tapped, and it is written.
+    void writeDefect(CountingHand& hand, const QString& item, const QString& picture) {
+        QTRY_VERIFY_WITH_TIMEOUT(m_form->property("opened").toBool(), 30'000);
+        QTRY_VERIFY_WITH_TIMEOUT(hand.find(QStringLiteral("latest.photographs.0")) != nullptr, 30'000);
+        QTest::qWait(300);
+        hand.type(QStringLiteral("a torn load tape"));
+        QVERIFY(hand.tap(QStringLiteral("one.item.") + item));
+        QVERIFY(hand.tap(QStringLiteral("latest.photographs.0")));
+        QTRY_VERIFY_WITH_TIMEOUT(hand.find(QStringLiteral("shown.photographs.0")) != nullptr, 30'000);
+        QTest::qWait(600);
+        photograph(picture);
+        save(hand);
+    }
+    [[nodiscard]] QStringList picturesOfLatestDefect() const {
+        auto lines = m_demo->house.desk.ask([](Record& record) {
+            return record.lines({.text = {}, .kind = "defect.found", .before = {}, .limit = 1});
+        });
+        lines.waitForFinished();
+        const auto answer = lines.result();
+        return answer && !answer->empty() ? JournalModel::photographsOf(nowOf(answer->front())) : QStringList();
+    }
     [[nodiscard]] EntryForm& form() const { return *m_form->property("form").value<EntryForm*>(); }
     void show(const QString& place) {
         QVERIFY(QMetaObject::invokeMethod(m_window, "showPlace", Q_ARG(QString, place)));
@@ -77,6 +124,7 @@ private slots:
         m_demo = &m_open.demo();
         m_window = m_open.window();
         m_demo->house.habits.setPerson(QStringLiteral("pilot 7"));
+        takePictures();
         m_form = m_window->findChild<QObject*>(QStringLiteral("form"));
         QVERIFY(m_form != nullptr);
         m_window->requestActivate();
@@ -223,20 +271,53 @@ private slots:
         qInfo("a whole new balloon of eight items: %d taps", hand.count());
     }
 
-    void aDefectIsWrittenDown() {
+    void aDefectIsWrittenDownWithItsPhotograph() {
         CountingHand hand(*m_window);
-        QVERIFY(hand.tap(QStringLiteral("subject.defect")));
-        QTRY_VERIFY_WITH_TIMEOUT(m_form->property("opened").toBool(), 30'000);
-        QTest::qWait(300);
-        hand.type(QStringLiteral("a torn load tape"));
         const auto envelope = fitted("QE-OVB", ItemKind::Envelope);
-        QVERIFY(hand.tap(QStringLiteral("one.item.") + envelope));
-        QTest::qWait(600);
-        photograph(QStringLiteral("defect"));
-        save(hand);
+        QVERIFY(hand.tap(QStringLiteral("subject.defect")));
+        writeDefect(hand, envelope, QStringLiteral("defect"));
+        if (QTest::currentTestFailed())
+            return;
         QVERIFY(!m_demo->house.fleet.sheet()->item(ItemId(envelope.toStdString()))->defects.empty());
+        QCOMPARE(picturesOfLatestDefect().size(), 1);
         QVERIFY2(hand.count() <= 4, qPrintable(QString::number(hand.count())));
-        qInfo("a defect: %d taps", hand.count());
+        qInfo("a defect with its photograph, from the balloon: %d taps", hand.count());
+
+        CountingHand looking(*m_window);
+        QVERIFY(looking.tap(QStringLiteral("subject.history")));
+        QTest::qWait(400);
+        QVERIFY(looking.tap(QStringLiteral("history.0")));
+        QTRY_VERIFY_WITH_TIMEOUT(looking.find(QStringLiteral("photograph.0")) != nullptr, 30'000);
+        QTest::qWait(600);
+        photograph(QStringLiteral("defect-history"));
+    }
+
+    void aDefectIsWrittenDownFromItsFlight() {
+        CountingHand before(*m_window);
+        openFlight(before);
+        before.type(QStringLiteral("1:05"));
+        save(before);
+        QVERIFY(before.tap(QStringLiteral("subject.history")));
+        QTest::qWait(400);
+        int row = 0; // what was found that day stands above what flew
+        const auto isFlight = [&] {
+            const auto* line = before.find(QStringLiteral("history.%1").arg(row));
+            return line != nullptr && line->property("flight").toBool();
+        };
+        while (row < 4 && !isFlight())
+            ++row;
+        QVERIFY(before.tap(QStringLiteral("history.%1").arg(row)));
+        QTest::qWait(400);
+        photograph(QStringLiteral("flight-entry"));
+
+        CountingHand hand(*m_window);
+        QVERIFY(hand.tap(QStringLiteral("history.defect")));
+        writeDefect(hand, fitted("QE-OVB", ItemKind::Basket), QStringLiteral("defect-of-flight"));
+        if (QTest::currentTestFailed())
+            return;
+        QCOMPARE(picturesOfLatestDefect().size(), 1);
+        QVERIFY2(hand.count() <= 4, qPrintable(QString::number(hand.count())));
+        qInfo("a defect with its photograph, from the flight: %d taps", hand.count());
     }
 
     void aDayIsPickedFromAMonth() {

@@ -130,6 +130,14 @@ private slots:
         row("a track without a file", Code::MissingKey, "track/file", flight(",'track':{'skipped':2}"));
         row("a defect of nothing", Code::MissingKey, "what",
             "{'entry':'defect.found'," + on + ",'defect':'D','item':'B1','severity':'minor'}");
+        const auto pictured = [&](const std::string& photographs) {
+            return "{'entry':'defect.found'," + on +
+                   ",'defect':'D','item':'B1','what':'torn','severity':'minor','photographs':" + photographs + "}";
+        };
+        const auto digest = "'" + std::string(64, 'a') + "'";
+        row("a photograph by its file's name", Code::BadValue, "photographs", pictured("['torn.jpg']"));
+        row("a list of no photographs", Code::BadValue, "photographs", pictured("[]"));
+        row("one photograph twice", Code::BadValue, "photographs", pictured("[" + digest + "," + digest + "]"));
 
         row("a clock that states nothing", Code::BadValue, "clock/minutes", done(",'clock':{}"));
         row("an unknown figure stated", Code::BadQuantity, "clock/minutes", done(",'clock':{'minutes':null}"));

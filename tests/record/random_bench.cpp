@@ -68,14 +68,18 @@ rc::Gen<Body> any(Of<ReadingTaken>, const Names& names) {
     });
 }
 
+rc::Gen<std::vector<std::string>> anyPhotographs() {
+    return rc::gen::elementOf(std::vector<std::vector<std::string>>{
+        {}, {std::string(64, '0')}, {std::string(64, 'a'), std::string(64, '1')}});
+}
+
 rc::Gen<Body> any(Of<LineSettled>, const Names& names) {
     using L = LineSettled;
     const auto settled = rc::gen::build<L>(
         set(&L::inspection, names.inspection), set(&L::line, saying()), set(&L::item, optionally(names.item)),
         set(&L::state, rc::gen::element(LineState::Open, LineState::Done, LineState::NotApplicable)),
         set(&L::finding, anyText()), set(&L::tester, optionally(anyName<TesterId>())),
-        set(&L::photographs, rc::gen::elementOf(std::vector<std::vector<std::string>>{
-                                 {}, {std::string(64, '0')}, {std::string(64, 'a'), std::string(64, '1')}})));
+        set(&L::photographs, anyPhotographs()));
     return rc::gen::exec([settled]() -> Body {
         auto body = *settled;
         if (body.state != LineState::NotApplicable || *rc::gen::arbitrary<bool>())
@@ -96,12 +100,12 @@ rc::Gen<Body> any(Of<ReleaseRevoked>, const Names& names) {
 
 rc::Gen<Body> any(Of<DefectFound>, const Names& names) {
     using D = DefectFound;
-    const auto found =
-        rc::gen::build<D>(set(&D::defect, names.defect), set(&D::item, names.item), set(&D::what, saying()),
-                          set(&D::severity, rc::gen::element(Severity::Barring, Severity::Minor, Severity::Grounding,
-                                                             Severity::Deferrable)),
-                          set(&D::inspection, optionally(names.inspection)), set(&D::line, anyText()),
-                          set(&D::reading, optionally(names.target)), set(&D::place, anyPlace()));
+    const auto found = rc::gen::build<D>(
+        set(&D::defect, names.defect), set(&D::item, names.item), set(&D::what, saying()),
+        set(&D::severity,
+            rc::gen::element(Severity::Barring, Severity::Minor, Severity::Grounding, Severity::Deferrable)),
+        set(&D::inspection, optionally(names.inspection)), set(&D::line, anyText()),
+        set(&D::reading, optionally(names.target)), set(&D::place, anyPlace()), set(&D::photographs, anyPhotographs()));
     // A reading that failed says enough.
     return rc::gen::exec([found]() -> Body {
         auto body = *found;

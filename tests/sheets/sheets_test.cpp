@@ -214,6 +214,26 @@ private slots:
         QCOMPARE(cell(list, 1, "Severity"), std::string("minor"));
     }
 
+    void aDefectIsToldWithItsPhotographsWhoeverFoundIt() {
+        Shop shop;
+        const std::string first(64, 'a');
+        const std::string second(64, 'b');
+        shop.say(R"({"entry":"defect.found","on":"2026-05-20","item":"E1","defect":"P-1","what":"torn",)"
+                 R"("severity":"minor","photographs":[")" +
+                 first + R"(",")" + second + R"("]})");
+        shop.open(Visit::PartMlInspection);
+        shop.find("D-1", "minor");
+        const auto file = fileOf(shop);
+        const auto report = textOf(inspectionReport(file, english));
+        QVERIFY2(report.contains("torn; 2 photographs in the record"), qPrintable(report));
+        std::map<std::string, std::vector<std::string>> told;
+        const auto json = inspectionJson(file, english);
+        for (const auto& defect : json.at("defects"))
+            told[defect.at("defect")] = defect.at("photographs").get<std::vector<std::string>>();
+        QCOMPARE(told.at("P-1"), (std::vector{first, second}));
+        QVERIFY(told.at("D-1").empty());
+    }
+
     // 14 CFR 43.11(a)(5) and (b), read: the statement names the date of a list that the owner is given.
     void aListOfDiscrepanciesIsDated() {
         Shop shop;

@@ -305,6 +305,18 @@ void InspectionDesk::showDefects() {
     m_repairs.show(repairRows(m_file->inspection));
 }
 
+QVariantMap InspectionDesk::defectPhotographs() const {
+    QVariantMap photographs;
+    if (m_file)
+        for (const auto& [defect, digests] : m_file->photographs) {
+            QStringList list;
+            for (const auto& digest : digests)
+                list += inward(digest);
+            photographs.insert(inward(defect.text()), list);
+        }
+    return photographs;
+}
+
 bool InspectionDesk::nextPart() {
     const auto& parts = m_parts.choices();
     const auto here = std::ranges::find(parts, true, &Choice::chosen);

@@ -42,6 +42,8 @@ class InspectionDesk : public crownring::screen::Resident {
     /// row; chosen: it bars flight
     Q_PROPERTY(crownring::screen::ChoiceModel* defects READ defects CONSTANT FINAL)
     Q_PROPERTY(int barring READ barring NOTIFY changed FINAL) ///< open defects that bar flight
+    /// Digests by the name of a defect, of those that have any.
+    Q_PROPERTY(QVariantMap defectPhotographs READ defectPhotographs NOTIFY changed FINAL)
     /// Repairs made and parts replaced. label: what; detail: where, who
     Q_PROPERTY(crownring::screen::ChoiceModel* repairs READ repairs CONSTANT FINAL)
     /// Testers in calibration on the day asked.
@@ -72,6 +74,7 @@ public:
     [[nodiscard]] int restOpen() const;
     [[nodiscard]] int linesOpen() const { return m_linesOpen; }
     [[nodiscard]] int linesAll() const { return m_linesAll; }
+    [[nodiscard]] QVariantMap defectPhotographs() const;
     [[nodiscard]] ChoiceModel* defects() { return &m_defects; }
     [[nodiscard]] int barring() const { return m_barring; }
     [[nodiscard]] ChoiceModel* repairs() { return &m_repairs; }

@@ -3,8 +3,8 @@
 
 #include "screen/bench/bench_rows.h"
 #include "screen/bench/inspection_desk.h"
-#include "screen/bench/kept_photograph.h"
 #include "screen/desk/house.h"
+#include "screen/desk/kept_photograph.h"
 #include "words/border.h"
 #include "words/words.h"
 
@@ -93,15 +93,12 @@ void InspectionDesk::addPhotograph(int row, const QUrl& file) {
     auto line = lineAt(row);
     if (!line)
         return;
-    const auto picture = photographFrom(file);
-    if (!picture) {
-        m_problem = Words::problem(picture.error());
-        emit savedChanged();
-        return;
-    }
     using Answer = Result<std::string>;
-    hear(house().desk.ask([kept = *picture](Record& record) -> Answer { return record.keepPicture(kept); }), this,
-         [this, line = *line](const Answer& digest) mutable {
+    hear(house().desk.ask([file](Record& record) -> Answer {
+        const auto picture = photographFrom(file);
+        return picture ? record.keepPicture(*picture) : tl::unexpected(picture.error());
+    }),
+         this, [this, line = *line](const Answer& digest) mutable {
              if (!digest) {
                  m_problem = Words::problem(digest.error());
                  emit savedChanged();

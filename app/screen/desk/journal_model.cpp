@@ -65,9 +65,26 @@ QVariant JournalModel::data(const QModelIndex& index, int role) const {
             parts += tr("voided");
         return parts.join(QStringLiteral(": "));
     }
+    case PhotographsRole:
+        return photographsOf(entry);
+    case FlightRole:
+        return isLiveFlight(row.line);
     default:
         return {};
     }
+}
+
+QStringList JournalModel::photographsOf(const Entry& entry) {
+    const auto* found = std::get_if<DefectFound>(&entry.body);
+    const auto* settled = std::get_if<LineSettled>(&entry.body);
+    QStringList digests;
+    for (const auto& digest : found ? found->photographs : settled ? settled->photographs : std::vector<std::string>())
+        digests += inward(digest);
+    return digests;
+}
+
+bool JournalModel::isLiveFlight(const JournalLine& line) {
+    return !line.voided && !line.unread && std::holds_alternative<FlightLogged>(nowOf(line).body);
 }
 
 void JournalModel::show(const std::vector<JournalLine>& lines, std::shared_ptr<const Titles> titles) {

@@ -31,6 +31,8 @@ public:
         AmendableRole, ///< a correction of it makes sense: not voided, not a void
         FactsRole,     ///< day, kind, who, what became of it, note
         SpokenRole,
+        PhotographsRole, ///< digests of those that it names
+        FlightRole,      ///< it is a flight, and counts
     };
     Q_ENUM(Role)
 
@@ -43,6 +45,9 @@ public:
     void append(const std::vector<JournalLine>& lines);
     /// The smallest number shown; nothing when empty.
     [[nodiscard]] std::optional<std::int64_t> oldest() const;
+    /// Digests of the photographs that an entry names.
+    [[nodiscard]] static QStringList photographsOf(const Entry& entry);
+    [[nodiscard]] static bool isLiveFlight(const JournalLine& line);
 
 private:
     struct Line {

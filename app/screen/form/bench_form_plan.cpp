@@ -3,9 +3,6 @@
 
 #include "bench/reading/quantity.h"
 #include "bench/release/entitlement.h"
-#include "form_parts.h"
-#include "own_line_form.h"
-#include "screen/form/form_parts.h"
 #include "screen/form/own_line_form.h"
 #include "words/border.h"
 #include "words/sentence.h"
@@ -54,6 +51,7 @@ Fields with(Fields fields, Fields more) {
 Fields found(const FormSubject& subject, const FleetSheet& sheet) {
     return with(
         {plannedField("what", BenchFormPlan::tr("What was found"), Kind::Lines, true),
+         plannedField("photographs", BenchFormPlan::tr("Photographs"), Kind::Photographs),
          tapped(itemField(subject, sheet)),
          tapped(chosen("severity", BenchFormPlan::tr("Severity"),
                        {plainChoice(QStringLiteral("deferrable"), BenchFormPlan::tr("bars flight, may be deferred")),

@@ -4,16 +4,12 @@
 #include "record/entry_json.h"
 #include "record/new_id.h"
 #include "rules/due/defects.h"
-#include "rules/programme/programme.h"
 #include "screen/desk/house.h"
-#include "screen/form/form_parts.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/sentences.h"
 #include "words/words.h"
 
-#include <QFile>
-#include <QFileInfo>
 #include <QJsonArray>
 #include <QJsonDocument>
 
@@ -33,6 +29,9 @@ void offerWhatWas(FormField& field) {
     if (choosable && !field.value.isEmpty() &&
         std::ranges::find(field.choices, field.value, &Choice::value) == field.choices.end())
         field.choices.insert(field.choices.begin(), {field.value, field.value, {}, -1, -1, false});
+    if (field.kind == FormField::Kind::Photographs)
+        for (const auto& digest : field.value.split(u'\n', Qt::SkipEmptyParts))
+            field.choices.push_back({digest, {}, QStringLiteral("image://record/") + digest, -1, -1, false});
 }
 
 bool countsHours(const DueRow& row) {
@@ -111,32 +110,6 @@ void EntryForm::beginWith(const QString& kind, const QString& item, const QVaria
     announce();
 }
 
-void EntryForm::adopt(const QString& programme) {
-    prepare(kindName<ProgrammeAdopted>(), {{}, {}, {}, outward(programme)});
-    announce();
-}
-
-void EntryForm::adoptFile(const QUrl& url) {
-    const auto path = url.isLocalFile() ? url.toLocalFile() : url.toString();
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return house().notice.tellTrouble(tr("%1 cannot be read: %2.").arg(path, file.errorString()));
-    const auto text = file.readAll().toStdString();
-    const auto programme = programmeFrom(text);
-    if (!programme) {
-        auto problem = programme.error();
-        problem.where.file = QFileInfo(path).fileName().toStdString();
-        return house().notice.tellTrouble(Words::problem(problem));
-    }
-    prepare(kindName<ProgrammeAdopted>(), {{}, {}, {}, programme->id.text()});
-    m_about = tr("%1, revision %2 · %3")
-                  .arg(words::said(programme->title), inward(programme->revision), words::said(programme->source));
-    m_writing.given["document"] = Json::parse(text);
-    m_fields.setChoices("programme",
-                        {{inward(programme->id.text()), words::said(programme->title), {}, -1, -1, false}});
-    announce();
-}
-
 /// What has no proof yet, one after the other, until somebody leaves it.
 void EntryForm::askPapers() {
     const auto sheet = house().fleet.sheet();
@@ -177,6 +150,7 @@ void EntryForm::announce() {
     emit changed();
     for (const char* key : {"balloon", "-when", "-fresh"})
         follow(key);
+    askPictures();
 }
 
 void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
@@ -191,6 +165,9 @@ void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
     m_problem.clear();
     m_follows.clear();
     m_kit.clear();
+    m_pictures.clear();
+    m_latestPictures.clear();
+    m_reading = 0;
     m_sought = -1;
     m_touched = m_papers = false;
     m_papersOf.reset();
@@ -250,6 +227,7 @@ void EntryForm::takeEntry(const JournalLine& line) {
             field.required = false;
         offerWhatWas(field);
     }
+    m_writing.given = unasked(object, fields);
     fields.push_back(plannedField("-why", tr("Why it is corrected"), FormField::Kind::Text, false,
                                   tr("asked where it is signed for")));
     m_fields.show(std::move(fields));
@@ -344,7 +322,7 @@ void EntryForm::goToMarked() {
 }
 
 void EntryForm::save() {
-    if (!isOpen() || m_saving)
+    if (!isOpen() || m_saving || reading())
         return;
     m_problem.clear();
     const auto written = entries();

@@ -17,6 +17,8 @@
 #include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
+#include <map>
+
 namespace crownring::screen {
 
 class EntryForm : public crownring::screen::Resident {
@@ -40,6 +42,10 @@ class EntryForm : public crownring::screen::Resident {
     /// What follows from the entry once it is written, in words.
     Q_PROPERTY(QString follows READ follows NOTIFY changed FINAL)
     Q_PROPERTY(bool saving READ saving NOTIFY changed FINAL)
+    /// A photograph is being read.
+    Q_PROPERTY(bool reading READ reading NOTIFY changed FINAL)
+    /// Pictures that were taken lately and lie at hand, for a field of photographs.
+    Q_PROPERTY(QStringList latestPictures READ latestPictures NOTIFY changed FINAL)
 
 public:
     using Resident::Resident;
@@ -55,6 +61,8 @@ public:
     /// @param about said above the form
     Q_INVOKABLE void beginWith(const QString& kind, const QString& item, const QVariantMap& given,
                                const QString& about);
+    /// A defect that was found on a flight: its day, and what flew to choose from.
+    Q_INVOKABLE void defectOfFlight(const QString& flight);
     Q_INVOKABLE void adopt(const QString& programme);
     /// A programme or a bulletin that stands in a file: its text goes into the record.
     Q_INVOKABLE void adoptFile(const QUrl& file);
@@ -64,6 +72,8 @@ public:
     /// The day in a field: so many days before today.
     Q_INVOKABLE void setDaysAgo(int row, int days);
     Q_INVOKABLE void toggle(int row, const QString& choice);
+    /// A picture file becomes one of the photographs of a field; it is kept when the entry is written.
+    Q_INVOKABLE void attach(int row, const QUrl& file);
     /// What is asked back about a field is so.
     Q_INVOKABLE void answer(int row);
     /// Offers what can be chosen in a field through `sift`; -1: no longer.
@@ -89,6 +99,8 @@ public:
     [[nodiscard]] QString problem() const { return m_problem; }
     [[nodiscard]] QString follows() const { return m_follows; }
     [[nodiscard]] bool saving() const { return m_saving; }
+    [[nodiscard]] bool reading() const { return m_reading > 0; }
+    [[nodiscard]] QStringList latestPictures() const { return m_latestPictures; }
 
 signals:
     void changed();
@@ -112,6 +124,9 @@ private:
     void offerAlso(std::vector<Choice> choices);
     void askKit();
     void askDay();
+    void askPictures();
+    /// Of the photographs that are chosen those that the record is to keep.
+    [[nodiscard]] std::vector<Picture> newPictures() const;
     void touch();
     void forgetTried();
     void takeDay(const FittingDay& day);
@@ -141,7 +156,10 @@ private:
     QString m_follows;
     nlohmann::json m_tried; ///< the correction whose consequences are shown
     int m_sought = -1;
-    int m_turn = 0; ///< of questions to the record
+    int m_turn = 0;    ///< of questions to the record
+    int m_reading = 0; ///< photographs
+    QStringList m_latestPictures;
+    std::map<QString, Picture> m_pictures; ///< by digest, not kept yet
     bool m_saving = false;
     bool m_touched = false;
     std::optional<Registration> m_papersOf; ///< a new balloon, whose papers are asked for once the fleet knows it

@@ -85,7 +85,7 @@ void EntryForm::follow(std::string_view key) {
     if (key == "-fresh")
         for (const auto& each : keysOf("brought_forward."))
             m_fields.setShown(each, value("-fresh").empty());
-    if (key == "-when")
+    if (key == "-when" && m_fields.field("-when"))
         m_fields.setShown("time", value("-when") == "at");
     if (kind == kindName<FlightLogged>() && (key == "balloon" || key == "on" || key == "time"))
         askKit();

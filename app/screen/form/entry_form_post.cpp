@@ -191,7 +191,7 @@ void EntryForm::post(const std::vector<NumberedEntry>& entries) {
         std::optional<TakenName> taken;
         Results<Receipt> receipt;
     };
-    hear(house().desk.ask([entries, isNew = m_amends.empty()](Record& record) -> Answer {
+    hear(house().desk.ask([entries, pictures = newPictures(), isNew = m_amends.empty()](Record& record) -> Answer {
         for (const auto& each : entries) {
             const auto taken = isNew ? takenName(record, each.entry) : Result<std::optional<TakenName>>(std::nullopt);
             if (!taken)
@@ -199,6 +199,9 @@ void EntryForm::post(const std::vector<NumberedEntry>& entries) {
             if (*taken)
                 return {*taken, Receipt{}};
         }
+        for (const auto& picture : pictures)
+            if (const auto kept = record.keepPicture(picture); !kept)
+                return {std::nullopt, tl::unexpected(std::vector{kept.error()})};
         return {std::nullopt, crownring::post(record, record, entries, {})};
     }),
          this, [this, said = said.join(QStringLiteral(" · ")), by = m_fields.value("by"), final](const Answer& answer) {

@@ -123,7 +123,8 @@ Value FormField::json() const {
             return tl::unexpected(minutes.error());
         return Json(minutes->value());
     }
-    case Kind::Several: {
+    case Kind::Several:
+    case Kind::Photographs: {
         Json list = Json::array();
         for (const auto& each : value.split(u'\n', Qt::SkipEmptyParts))
             list.push_back(outward(each));

@@ -21,12 +21,13 @@ struct FormField {
         Duration, ///< in hours: "2", "1.5", "1:35", "1h35", "95 min"
         Count,    ///< a whole number
         Decimal,
-        Choice,  ///< one of `choices`
-        Several, ///< some of `choices`
-        Check,   ///< "true" or empty
-        Lines,   ///< text of several lines
-        OneOf,   ///< one of a few choices, each a tap away
-        Kit,     ///< what flew; drawn and kept by the form's kit
+        Choice,      ///< one of `choices`
+        Several,     ///< some of `choices`
+        Check,       ///< "true" or empty
+        Lines,       ///< text of several lines
+        OneOf,       ///< one of a few choices, each a tap away
+        Kit,         ///< what flew; drawn and kept by the form's kit
+        Photographs, ///< those chosen by digest, as of `Several`; the detail of a choice is its picture
     };
 
     std::string key; ///< of the entry; "clock.minutes" reaches into an object. With a "-" in front it is not written
@@ -58,6 +59,24 @@ struct FormField {
     [[nodiscard]] QString understood() const;
     void take(const nlohmann::json& value);
 };
+
+/// So many choices are chosen from with one tap.
+inline constexpr std::size_t mostAtOneLook = 24;
+
+[[nodiscard]] inline FormField plannedField(std::string key, const QString& label, FormField::Kind kind,
+                                            bool required = false, const QString& hint = {}) {
+    FormField made;
+    made.key = std::move(key);
+    made.label = label;
+    made.hint = hint;
+    made.kind = kind;
+    made.required = required;
+    return made;
+}
+
+[[nodiscard]] inline Choice plainChoice(const QString& value, const QString& label) {
+    return {value, label, {}, -1, -1, false};
+}
 
 /// In what order the user's language writes a date.
 [[nodiscard]] DateOrder dateOrderHere();

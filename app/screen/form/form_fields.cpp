@@ -129,6 +129,17 @@ void FormFields::toggle(int row, const QString& choice) {
     setValue(row, chosen.join(u'\n'));
 }
 
+void FormFields::take(int row, Choice choice) {
+    auto& field = m_fields[static_cast<std::size_t>(row)];
+    const auto value = choice.value;
+    if (std::ranges::find(field.choices, value, &Choice::value) == field.choices.end())
+        field.choices.push_back(std::move(choice));
+    if (!field.value.split(u'\n').contains(value))
+        toggle(row, value);
+    else
+        setProblem(field.key, {});
+}
+
 void FormFields::setChoices(std::string_view key, std::vector<Choice> choices) {
     change(key, [&](FormField& field) {
         QStringList kept;

@@ -44,6 +44,8 @@ public:
     [[nodiscard]] QString value(std::string_view key) const;
     void setValue(int row, const QString& value);
     void toggle(int row, const QString& choice);
+    /// One more to choose, and chosen.
+    void take(int row, Choice choice);
     /// Replaces what can be chosen and lets go of values that no longer can.
     void setChoices(std::string_view key, std::vector<Choice> choices);
     void setProblem(std::string_view key, const QString& problem, const QString& wayTo = {});

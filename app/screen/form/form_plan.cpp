@@ -6,7 +6,6 @@
 #include "rules/programme/programme.h"
 #include "screen/desk/item_choices.h"
 #include "screen/form/bench_form_plan.h"
-#include "screen/form/form_parts.h"
 #include "screen/form/service_form.h"
 #include "screen/form/whole_balloon.h"
 #include "words/border.h"
@@ -144,7 +143,10 @@ Fields adoptFields(const FormSubject& subject, const FleetSheet& sheet) {
         if (const auto programme = programmeFrom(text))
             programmes.push_back(plain(inward(programme->id.text()), words::said(programme->title)));
     auto everything = field("everything", FormPlan::tr("Everything, the pool too"), Kind::Check);
-    return {choice("programme", FormPlan::tr("Programme"), programmes, subject.programme), everything,
+    return {choice("programme", FormPlan::tr("Programme"), programmes, subject.programme),
+            field("on", FormPlan::tr("Binds from"), Kind::Date, true,
+                  FormPlan::tr("the day of its adoption, or the one that it states; a day to come is allowed")),
+            everything,
             several("balloons", FormPlan::tr("Balloons"), FormPlan::balloons(sheet), inward(subject.balloon),
                     FormPlan::tr("Whatever is fitted to them, on any later day.")),
             several("items", FormPlan::tr("Items"), FormPlan::itemsNotOn(sheet, "*"), inward(subject.item),

@@ -31,6 +31,14 @@ Json::json_pointer pointerTo(std::string key) {
     return Json::json_pointer("/" + key);
 }
 
+Json unasked(Json entry, const std::vector<FormField>& fields) {
+    for (const auto& field : fields)
+        entry.erase(topKey(field.key));
+    for (const char* own : {"id", "entry"})
+        entry.erase(own);
+    return entry;
+}
+
 std::string topKey(const std::string& key) { return key.substr(0, key.find('.')); }
 
 std::optional<Json> FormWriting::gathered(FormFields& fields) const {

@@ -18,6 +18,8 @@ struct FormWriting {
     [[nodiscard]] nlohmann::json changes(const FormFields& fields, const nlohmann::json& gathered) const;
 };
 
+/// What an entry says and no field asks for: the name of a defect, its inspection.
+[[nodiscard]] nlohmann::json unasked(nlohmann::json entry, const std::vector<FormField>& fields);
 /// "clock.minutes" as a JSON pointer.
 [[nodiscard]] nlohmann::json::json_pointer pointerTo(std::string key);
 [[nodiscard]] std::string topKey(const std::string& key);

@@ -3,7 +3,6 @@
 
 #include "bench/checklist/own_line.h"
 #include "record/new_id.h"
-#include "screen/form/form_parts.h"
 #include "words/border.h"
 #include "words/words.h"
 

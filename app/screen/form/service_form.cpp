@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/form/service_form.h"
 
+#include "rules/standing/binding.h"
 #include "screen/desk/item_choices.h"
 #include "screen/form/form_fields.h"
-#include "screen/form/form_parts.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/words.h"
+
+#include <algorithm>
 
 namespace crownring::screen {
 
@@ -121,7 +123,7 @@ QString ServiceForm::balloonFollows(const BalloonCard& card, ServiceState state,
 QString ServiceForm::renamedFollows(const BalloonCard& card, const QString& to, const FleetSheet& sheet) {
     const auto from = inward(card.balloon.text());
     const auto items = static_cast<int>(sheet.itemsOf(card.balloon).size());
-    return QStringList{
+    QStringList lines{
         tr("%n items go over to %1, each with its own clock and history.", nullptr, items).arg(to),
         tr("What was adopted for %1 binds %2.").arg(from, to),
         tr("The flights that were logged for %1 (%2, %3) stay with it: the count of %4 begins anew, and its page "
@@ -129,7 +131,36 @@ QString ServiceForm::renamedFollows(const BalloonCard& card, const QString& to, 
             .arg(from)
             .arg(card.flights)
             .arg(Words::hours(card.flown.minutes.value()), to),
-        tr("%1 leaves the lists.").arg(from)}
+        tr("%1 leaves the lists.").arg(from)};
+    if (const auto* taken = sheet.card(Registration(outward(to)))) {
+        const auto operations = operationsFollow(card, *taken, sheet);
+        if (!operations.isEmpty())
+            lines.prepend(operations);
+    }
+    return lines.join(u' ');
+}
+
+/// What the registration was entered with holds (02: `balloon.entered` carries the operations), and is not guessed from
+/// the former one; that less is asked then is said.
+QString ServiceForm::operationsFollow(const BalloonCard& card, const BalloonCard& taken, const FleetSheet& sheet) {
+    QStringList lacking;
+    for (const auto& operation : card.operations)
+        if (std::ranges::find(taken.operations, operation) == taken.operations.end())
+            lacking += Words::operation(operation);
+    const auto& rows = sheet.rowsOf(card.balloon);
+    const auto dropped = std::ranges::count_if(rows, [&](const DueRow* row) {
+        return calledForBy(*row->requirement, card.operations) && !calledForBy(*row->requirement, taken.operations);
+    });
+    if (lacking.isEmpty())
+        return {};
+    const auto to = inward(taken.balloon.text());
+    const auto entered = tr("%1 was entered without: %2.").arg(to, lacking.join(tr(", ")));
+    if (dropped == 0)
+        return entered;
+    return QStringList{
+        entered,
+        tr("%n requirements that bind only such operation are then not required.", nullptr, static_cast<int>(dropped)),
+        tr("If it goes on so, correct the entry of %1 first.").arg(to)}
         .join(u' ');
 }
 
@@ -138,7 +169,8 @@ std::optional<Entry> ServiceForm::entersFirst(const Entry& entry, const FleetShe
     const auto* former = renamed ? sheet.card(renamed->balloon) : nullptr;
     if (!former)
         return std::nullopt;
-    if (const auto* known = sheet.card(renamed->to); known && known->renamed)
+    if (const auto* known = sheet.card(renamed->to);
+        known && (known->renamed || (known->items == 0 && known->flights == 0)))
         return std::nullopt;
     Entry entered;
     entered.on = entry.on;

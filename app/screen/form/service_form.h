@@ -24,7 +24,7 @@ public:
     /// What follows once it is written; empty while the fields do not say it yet.
     [[nodiscard]] static QString follows(std::string_view kind, const FormFields& fields, const FleetSheet& sheet);
     /// The registration that a balloon takes comes into the record first, with what was said of the former one; nothing
-    /// where it is there: the balloon had it before.
+    /// where it is there: the balloon had it before, or it was entered and nothing of it was used.
     [[nodiscard]] static std::optional<Entry> entersFirst(const Entry& entry, const FleetSheet& sheet);
 
 private:
@@ -32,6 +32,7 @@ private:
     static QString balloonFollows(const BalloonCard& card, ServiceState state, const QString& day,
                                   const FleetSheet& sheet);
     static QString renamedFollows(const BalloonCard& card, const QString& to, const FleetSheet& sheet);
+    static QString operationsFollow(const BalloonCard& card, const BalloonCard& taken, const FleetSheet& sheet);
     static QString outFollows(const QString& whose, std::size_t rows, ServiceState state, const QString& day);
 };
 

@@ -2,7 +2,6 @@
 #include "screen/form/whole_balloon.h"
 
 #include "rules/programme/programme.h"
-#include "screen/form/form_parts.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/words.h"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/next/due_detail.h"
 
+#include "answers/photographs.h"
 #include "rules/due/defects.h"
 #include "screen/desk/due_model.h"
 #include "screen/desk/house.h"
@@ -66,6 +67,31 @@ void DueDetail::look() {
         }
     m_limits.show(std::move(limits));
     emit changed();
+    askPhotographs();
+}
+
+void DueDetail::askPhotographs() {
+    ++m_turn;
+    const auto defect = isDefect() ? defectOf(m_row->requirement->id) : std::nullopt;
+    if (!defect)
+        return showPhotographs({});
+    for (const auto& open : openDefects(*m_row->item))
+        if (open.found->defect == *defect)
+            hear(house().desk.ask([found = *open.found](Record& record) { return photographsOf(record, found); }), this,
+                 [this, turn = m_turn](const Result<std::vector<std::string>>& digests) {
+                     if (turn == m_turn)
+                         showPhotographs(digests ? *digests : std::vector<std::string>());
+                 });
+}
+
+void DueDetail::showPhotographs(const std::vector<std::string>& digests) {
+    QStringList photographs;
+    for (const auto& digest : digests)
+        photographs += inward(digest);
+    if (photographs == m_photographs)
+        return;
+    m_photographs = photographs;
+    emit photographsChanged();
 }
 
 bool DueDetail::isDefect() const { return m_row && m_row->programme == &defectProgramme(); }

@@ -19,6 +19,7 @@ class DueDetail : public crownring::screen::Resident {
     Q_PROPERTY(bool found READ found NOTIFY changed FINAL)
     Q_PROPERTY(bool defect READ isDefect NOTIFY changed FINAL) ///< the row is an open defect, no requirement
     Q_PROPERTY(bool fabric READ isFabric NOTIFY changed FINAL) ///< the row is of readings of fabric
+    Q_PROPERTY(QStringList photographs READ photographs NOTIFY photographsChanged FINAL) ///< digests, of a defect
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString where READ where NOTIFY changed FINAL)
     Q_PROPERTY(QString balloon READ balloon NOTIFY changed FINAL)
@@ -48,6 +49,7 @@ public:
     [[nodiscard]] bool found() const { return m_row != nullptr; }
     [[nodiscard]] bool isDefect() const;
     [[nodiscard]] bool isFabric() const;
+    [[nodiscard]] QStringList photographs() const { return m_photographs; }
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString where() const;
     [[nodiscard]] QString balloon() const;
@@ -67,16 +69,21 @@ public:
 signals:
     void subjectChanged();
     void changed();
+    void photographsChanged();
 
 private:
     void movedIn() override;
     void look();
+    void askPhotographs();
+    void showPhotographs(const std::vector<std::string>& digests);
 
     QString m_item;
     QString m_requirement;
     Sheet m_sheet;
     const DueRow* m_row = nullptr;
     ChoiceModel m_limits;
+    QStringList m_photographs;
+    int m_turn = 0; ///< of questions to the record
 };
 
 }

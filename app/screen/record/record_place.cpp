@@ -222,7 +222,8 @@ void RecordPlace::takeNoEntry(const QString& why) {
     m_entryFacts.clear();
     m_entryText.clear();
     m_entryHash.clear();
-    m_entryAmendable = m_entryCorrectable = false;
+    m_entryAmendable = m_entryCorrectable = m_entryFlight = false;
+    m_entryPhotographs.clear();
     emit entryChanged();
 }
 
@@ -239,6 +240,8 @@ void RecordPlace::takeEntry(const JournalLine& line) {
     m_entryFacts = facts.join(QStringLiteral(" · "));
     m_entryText = inward(line.unread ? line.unread->text : toJson(line.entry).dump(2));
     m_entryHash = inward(hex(line.hash));
+    m_entryPhotographs = line.unread ? QStringList() : JournalModel::photographsOf(nowOf(line));
+    m_entryFlight = JournalModel::isLiveFlight(line);
     m_entryAmendable = !line.voided;
     m_entryCorrectable =
         !line.voided && !line.unread && !amends(line.entry) && FormPlan::known(kindName(line.entry.body));

@@ -44,6 +44,9 @@ class RecordPlace : public crownring::screen::Resident {
     Q_PROPERTY(QString entryText READ entryText NOTIFY entryChanged FINAL)
     Q_PROPERTY(QString entryHash READ entryHash NOTIFY entryChanged FINAL)
     Q_PROPERTY(bool entryAmendable READ entryAmendable NOTIFY entryChanged FINAL)
+    Q_PROPERTY(bool entryFlight READ entryFlight NOTIFY entryChanged FINAL) ///< a flight, and it counts
+    /// Digests of the photographs that it names, as it stands now.
+    Q_PROPERTY(QStringList entryPhotographs READ entryPhotographs NOTIFY entryChanged FINAL)
     Q_PROPERTY(bool entryCorrectable READ entryCorrectable NOTIFY entryChanged FINAL)
 
 public:
@@ -86,6 +89,8 @@ public:
     [[nodiscard]] QString entryText() const { return m_entryText; }
     [[nodiscard]] QString entryHash() const { return m_entryHash; }
     [[nodiscard]] bool entryAmendable() const { return m_entryAmendable; }
+    [[nodiscard]] bool entryFlight() const { return m_entryFlight; }
+    [[nodiscard]] QStringList entryPhotographs() const { return m_entryPhotographs; }
     [[nodiscard]] bool entryCorrectable() const { return m_entryCorrectable; }
 
 signals:
@@ -130,6 +135,8 @@ private:
     QString m_entryHash;
     bool m_entryAmendable = false;
     bool m_entryCorrectable = false;
+    bool m_entryFlight = false;
+    QStringList m_entryPhotographs;
 };
 
 }

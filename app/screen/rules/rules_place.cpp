@@ -62,15 +62,6 @@ std::map<RequirementId, Reach> reachOf(const FleetSheet& sheet) {
     return reach;
 }
 
-QString serialsOf(const SerialRange& range) {
-    const auto from = inward(range.from.value_or(std::string()));
-    const auto to = inward(range.to.value_or(std::string()));
-    if (to.isEmpty())
-        return RulesPlace::tr("serial numbers from %1").arg(from);
-    return from.isEmpty() ? RulesPlace::tr("serial numbers up to %1").arg(to)
-                          : RulesPlace::tr("serial numbers %1 to %2").arg(from, to);
-}
-
 }
 
 void RulesPlace::movedIn() {
@@ -201,7 +192,7 @@ QString RulesPlace::requirementFacts() const {
     for (const auto& type : requirement->types)
         facts += tr("type %1").arg(inward(type));
     for (const auto& range : requirement->serials)
-        facts += serialsOf(range);
+        facts += Words::serials(range);
     facts += requirement->force == Force::Mandatory ? tr("mandatory") : tr("recommended, never grounds");
     if (requirement->blocks == Blocks::Filling)
         facts += tr("stands against filling, not against flight");

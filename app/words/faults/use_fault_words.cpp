@@ -59,6 +59,9 @@ Sources sourcesOf(UseFault fault) {
     case UseFault::PictureNotKept:
         return {QT_TRANSLATE_NOOP("Problem", "the picture cannot be kept as JPEG"),
                 QT_TRANSLATE_NOOP("Problem", "choose another")};
+    case UseFault::PictureTooLarge:
+        return {QT_TRANSLATE_NOOP("Problem", "the picture is too large: %1 by %2 pixels"),
+                QT_TRANSLATE_NOOP("Problem", "choose one as a camera takes it, or make it smaller")};
     case UseFault::NotAWholeNumber:
         return {QT_TRANSLATE_NOOP("Problem", "not a whole number"), QT_TRANSLATE_NOOP("Problem", "write digits only")};
     case UseFault::NotANumber:

@@ -10,6 +10,13 @@
             <numerusform>Inspection %1 opened: %2, %n items</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n photographs</source>
+        <translation>
+            <numerusform>%n photograph</numerusform>
+            <numerusform>%n photographs</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Chooser</name>
@@ -227,6 +234,13 @@
         <translation>
             <numerusform>%1 and the %n item fitted to it</numerusform>
             <numerusform>%1 and the %n items fitted to it</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n requirements that bind only such operation are then not required.</source>
+        <translation>
+            <numerusform>%n requirement that binds only such operation is then not required.</numerusform>
+            <numerusform>%n requirements that bind only such operation are then not required.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -48,8 +48,10 @@ struct BenchFile {
     std::vector<TypeDescribed> types;
     std::map<RequirementId, Argument> titles; ///< of what its work asks, as adopted on that day
     std::vector<Work> tests;                  ///< of its work the tests of fabric (`isTestOfFabric`)
-    std::vector<Excepted> excepted;   ///< once all that it accomplishes is done, in the order of the due list; once it
-                                      ///< is closed, as it was signed
+    std::vector<Excepted> excepted; ///< once all that it accomplishes is done, in the order of the due list; once it
+                                    ///< is closed, as it was signed
+    /// Digests, of the defects that are open on the items or were found here and have any.
+    std::map<DefectId, std::vector<std::string>> photographs;
     std::vector<Problem> unsupported; ///< what would refuse the release that was signed, by what the record says now
 
     [[nodiscard]] Visit visit() const;

@@ -39,6 +39,8 @@ FaultRow rowOf(UseFault fault) {
         return {"no-picture", Code::FileUnreadable};
     case UseFault::PictureNotKept:
         return {"picture-not-kept", Code::FileUnreadable};
+    case UseFault::PictureTooLarge:
+        return {"picture-too-large", Code::FileUnreadable};
     case UseFault::NotAWholeNumber:
         return {"not-a-whole-number", Code::BadQuantity};
     case UseFault::NotANumber:

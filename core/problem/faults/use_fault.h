@@ -25,6 +25,7 @@ enum class UseFault : std::uint8_t {
     FileUnreadable,
     NoPicture, ///< %1: what the reader says
     PictureNotKept,
+    PictureTooLarge, ///< %1, %2: its pixels across and down
     NotAWholeNumber,
     NotANumber,
     OnlyTried,

@@ -4,7 +4,7 @@
 #include "problem/faults/entry_fault.h"
 #include "record/json/words.h"
 #include "record/json/written.h"
-#include "record/kinds/panel_keys.h"
+#include "record/kinds/bench_keys.h"
 
 namespace crownring {
 
@@ -30,6 +30,7 @@ DefectFound Kind<DefectFound>::read(ObjectReader& reader) {
     body.line = reader.optionalText("line");
     body.reading = reader.optionalName<EntryId>("reading");
     body.place = readPlace(reader);
+    body.photographs = readPhotographs(reader);
     return body;
 }
 
@@ -42,6 +43,7 @@ void Kind<DefectFound>::write(json& into, const DefectFound& body) {
     writeText(into, "line", body.line);
     writeName(into, "reading", body.reading);
     writePlace(into, body.place);
+    writePhotographs(into, body.photographs);
 }
 
 DefectDeferred Kind<DefectDeferred>::read(ObjectReader& reader) {

@@ -10,6 +10,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace crownring {
 
@@ -33,13 +34,14 @@ struct DefectFound {
     std::string line;
     std::optional<EntryId> reading; ///< the reading that failed
     PanelPlace place;
+    std::vector<std::string> photographs{}; ///< SHA-256 of each, 64 hex digits
     bool operator==(const DefectFound&) const = default;
 };
 
 template <>
 struct Kind<DefectFound> {
     static constexpr std::string_view name = "defect.found";
-    static constexpr std::string_view keys = "defect item what severity [inspection line reading gore row]";
+    static constexpr std::string_view keys = "defect item what severity [inspection line reading gore row photographs]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"item", &DefectFound::item}, Key{"inspection", &DefectFound::inspection}};
     static constexpr auto brings = &DefectFound::defect;

@@ -2,10 +2,10 @@
 #include "record/kinds/inspections.h"
 
 #include "problem/faults/entry_fault.h"
-#include "record/chain/chain.h"
 #include "record/json/object_reader.h"
 #include "record/json/words.h"
 #include "record/json/written.h"
+#include "record/kinds/bench_keys.h"
 
 #include <algorithm>
 #include <array>
@@ -24,11 +24,6 @@ constexpr Words<outcomeCount> outcomes = {"released", "discrepancies", "abandone
 std::optional<std::string> exceptionFrom(std::string_view standing) {
     const auto* found = std::ranges::find(exceptions, standing);
     return found == exceptions.end() ? std::nullopt : std::optional(std::string(*found));
-}
-
-void checkDigest(ObjectReader& reader, std::string_view key, const std::string& digest) {
-    if (!digestFromHex(digest))
-        reader.refuse(key, EntryFault::NotADigest);
 }
 
 SignedClock readSignedClock(ObjectReader& reader) {
@@ -130,9 +125,7 @@ LineSettled Kind<LineSettled>::read(ObjectReader& reader) {
     body.state = reader.word("state", lineStateFrom, "open, done, not-applicable");
     body.finding = reader.optionalText("finding");
     body.tester = reader.optionalName<TesterId>("tester");
-    body.photographs = reader.optionalTexts("photographs");
-    for (const auto& digest : body.photographs)
-        checkDigest(reader, "photographs", digest);
+    body.photographs = readPhotographs(reader);
     readWhyNot(reader, body);
     return body;
 }
@@ -147,8 +140,7 @@ void Kind<LineSettled>::write(json& into, const LineSettled& body) {
     if (body.why)
         into["why"] = whyNotName(*body.why);
     writeText(into, "page", body.page);
-    if (!body.photographs.empty())
-        into["photographs"] = body.photographs;
+    writePhotographs(into, body.photographs);
 }
 
 InspectionClosed Kind<InspectionClosed>::read(ObjectReader& reader) {

@@ -120,6 +120,21 @@ private slots:
                  QStringLiteral("{\"minutes\":75}"));
     }
 
+    void theTimeOfAFlightIsWrittenAndACorrectionLeavesIt() {
+        In<EntryForm> form(m_hand->house());
+        form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
+        QVERIFY(FormHand::field(form, "time").shown);
+        FormHand::set(form, "minutes", "1:05");
+        FormHand::set(form, "time", "6:40");
+        QVERIFY(m_hand->save(form));
+        correctLatest(form, "flight.logged");
+        FormHand::set(form, "minutes", "1:15");
+        QVERIFY(m_hand->saveCorrection(form));
+        QCOMPARE(QString::fromStdString(std::get<EntryCorrected>(latest("entry.corrected")->entry.body).with),
+                 QStringLiteral("{\"minutes\":75}"));
+        QCOMPARE(QString::fromStdString(nowOf(*latest("flight.logged")).time.value().iso()), QStringLiteral("06:40Z"));
+    }
+
     void aCorrectionIsOfWhoCorrects() {
         In<EntryForm> form(m_hand->house());
         form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));

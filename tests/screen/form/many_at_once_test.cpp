@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/due.h"
 #include "screen/form/form_hand.h"
 #include "screen/form/whole_balloon.h"
 #include "test_class.h"
@@ -178,6 +179,44 @@ private slots:
         form.adoptFile(QUrl::fromLocalFile(folder.filePath(QStringLiteral("none.json"))));
         QVERIFY(!form.isOpen());
         QVERIFY(m_hand->house().notice.trouble());
+    }
+    void aBulletinFromAFileBindsFromTheStatedDayTheSerialsThatItNames() {
+        QVERIFY(m_hand->rigOne());
+        for (const auto& [item, serial] : {std::pair("E-50", "50"), std::pair("E-150", "150")}) {
+            In<EntryForm> entering(m_hand->house());
+            entering.begin(QStringLiteral("item.entered"), {}, QString::fromUtf8(item));
+            FormHand::set(entering, "kind", "envelope");
+            FormHand::set(entering, "serial", serial);
+            FormHand::set(entering, "on", "2026-01-01");
+            QVERIFY2(m_hand->save(entering), qPrintable(entering.problem()));
+        }
+        const QTemporaryDir folder;
+        QFile file(folder.filePath(QStringLiteral("sb.json")));
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write(QByteArray(bulletin).replace("\"kinds\"", R"("serials":[{"from":"100","to":"250"}],"kinds")"));
+        file.close();
+        In<EntryForm> form(m_hand->house());
+        form.adoptFile(QUrl::fromLocalFile(file.fileName()));
+        QVERIFY2(form.about().contains(QStringLiteral("Look at the load tapes: serial numbers 100 to 250")),
+                 qPrintable(form.about()));
+        QCOMPARE(form.fields()->value("on"), QStringLiteral("2026-11-25"));
+        FormHand::set(form, "on", "2027-01-15"); // a day to come, as the bulletin states it
+        FormHand::set(form, "everything", "true");
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
+        const auto boundOn = [&](const char* day) {
+            auto bound = m_hand->house().desk.ask([on = CivilDate::parse(day).value()](Record& record) {
+                QStringList items;
+                const auto list = due(record, {}, on);
+                for (const auto& row : list ? list->rows : std::vector<DueRow>())
+                    if (row.requirement->id.text() == "sb-7.tapes" && row.item->serial)
+                        items += QString::fromStdString(row.item->id.text());
+                return items;
+            });
+            bound.waitForFinished();
+            return bound.result();
+        };
+        QCOMPARE(boundOn("2027-01-14"), QStringList());
+        QCOMPARE(boundOn("2027-01-15"), QStringList("E-150"));
     }
     void aPilotWritesADefectDown() {
         QVERIFY(m_hand->rigOne());

@@ -121,6 +121,39 @@ private slots:
                  qPrintable(page.outOfService()));
     }
 
+    // 02: the operations are those that `balloon.entered` carries.
+    void aRegistrationThatWasEnteredWithoutTheOperationsSaysWhatIsAskedNoLonger() {
+        FormHand hand;
+        In<EntryForm> form(hand.house());
+        form.begin(QStringLiteral("balloon.entered"));
+        FormHand::set(form, "balloon", "B-OLD");
+        FormHand::set(form, "on", "2026-01-01");
+        form.toggle(FormHand::rowOf(form, "operations"), QStringLiteral("for-hire"));
+        QVERIFY2(hand.save(form), qPrintable(form.problem()));
+        QVERIFY(hand.enterBalloon("B-NEW") && hand.enterItem("E-1", "envelope") && hand.fit("B-OLD", "E-1"));
+        form.adopt(QStringLiteral("us-14cfr"));
+        form.toggle(FormHand::rowOf(form, "balloons"), QStringLiteral("B-OLD"));
+        QVERIFY2(hand.save(form), qPrintable(form.problem()));
+        const auto hundredHour = [&] {
+            for (const auto* row : hand.house().fleet.sheet()->rowsOf(ItemId("E-1")))
+                if (row->requirement->id.text() == "us.hundred-hour")
+                    return isRequired(row->state);
+            return false;
+        };
+        QVERIFY(hundredHour());
+        form.begin(QStringLiteral("balloon.renamed"), QStringLiteral("B-OLD"));
+        FormHand::set(form, "to", "B-NEWER"); // a new one takes over what was said of the former
+        QVERIFY2(!form.follows().contains(QStringLiteral("without")), qPrintable(form.follows()));
+        FormHand::set(form, "to", "B-NEW");
+        QVERIFY2(
+            form.follows().startsWith(QStringLiteral("B-NEW was entered without: for hire. 1 requirement that binds "
+                                                     "only such operation is then not required.")),
+            qPrintable(form.follows()));
+        QVERIFY2(hand.save(form), qPrintable(form.problem() + FormHand::problemAt(form, "to")));
+        QCOMPARE(hand.item("E-1")->balloon, std::optional(Registration("B-NEW")));
+        QVERIFY(!hundredHour());
+    }
+
     void aRegistrationThatAnotherBalloonHasIsNotTaken() {
         In<EntryForm> form(house());
         begin(form, "balloon.renamed", {{"to", "qe-ovb"}});

@@ -4,21 +4,24 @@ import QtQuick.Templates as T
 import Crownring.Theme
 import Crownring.Parts
 
-// A photograph of the record, small; a tap shows it whole.
+// A photograph, small: of the record by its digest, or one that is not kept yet. A tap acts on it.
 T.AbstractButton {
     id: button
 
-    required property string digest
+    property string digest: ""
+    property string source: button.digest === "" ? "" : "image://record/" + button.digest
 
     implicitWidth: 72
     implicitHeight: 72
+    Accessible.role: Accessible.Button
     Keys.onReturnPressed: button.clicked()
     Keys.onEnterPressed: button.clicked()
     contentItem: Image {
-        source: "image://record/" + button.digest
+        source: button.source
         sourceSize.width: 144
         sourceSize.height: 144
         fillMode: Image.PreserveAspectCrop
+        autoTransform: true
         asynchronous: true
     }
     background: Rectangle {

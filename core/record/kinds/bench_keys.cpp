@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "record/kinds/panel_keys.h"
+#include "record/kinds/bench_keys.h"
 
 #include "problem/faults/entry_fault.h"
+#include "record/chain/chain.h"
 #include "record/json/written.h"
 
 namespace crownring {
@@ -36,6 +37,23 @@ void writeConditions(nlohmann::json& into, const TestConditions& conditions) {
     writeAmount(into, "jaw_mm", conditions.jaw);
     writeAmount(into, "pressure_pa", conditions.pressure);
     writeAmount(into, "area_cm2", conditions.area);
+}
+
+void checkDigest(ObjectReader& reader, std::string_view key, const std::string& digest) {
+    if (!digestFromHex(digest))
+        reader.refuse(key, EntryFault::NotADigest);
+}
+
+std::vector<std::string> readPhotographs(ObjectReader& reader) {
+    auto photographs = reader.optionalTexts("photographs");
+    for (const auto& digest : photographs)
+        checkDigest(reader, "photographs", digest);
+    return photographs;
+}
+
+void writePhotographs(nlohmann::json& into, const std::vector<std::string>& photographs) {
+    if (!photographs.empty())
+        into["photographs"] = photographs;
 }
 
 }

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// Panels, conditions of a test and the figures that go with them as keys of several kinds. Inside the record room
+/// Panels, conditions of a test with their figures, and photographs, as keys of several kinds. Inside the record room
 /// only.
 
 #include "record/json/object_reader.h"
 #include "record/kinds/panels.h"
+
+#include <string>
+#include <vector>
 
 namespace crownring {
 
@@ -32,5 +35,11 @@ template <class AmountOf>
     const auto number = reader.optionalNumber(key, least, most);
     return number ? std::optional(AmountOf(*number)) : std::nullopt;
 }
+
+/// Refuses what is no SHA-256 in hex.
+void checkDigest(ObjectReader& reader, std::string_view key, const std::string& digest);
+/// Key "photographs": digests of what the record keeps as pictures, all different; absent: none.
+[[nodiscard]] std::vector<std::string> readPhotographs(ObjectReader& reader);
+void writePhotographs(nlohmann::json& into, const std::vector<std::string>& photographs);
 
 }

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// A photograph as the record keeps it, and which ones lie at hand.
+
+#include "civil/civil_date.h"
+#include "record/journal.h"
+
+#include <QStringList>
+
+class QUrl;
+
+namespace crownring::screen {
+
+/// JPEG, upright, at most 2,000 pixels wide or high; what the camera wrote beside the picture (where, with what) is
+/// left out. FileUnreadable for what is no picture, is too large or is no longer there. Takes a tenth of a second and
+/// more: not for the thread of the screen.
+[[nodiscard]] Result<Picture> photographFrom(const QUrl& file);
+
+/// Small, as a URL of its own: `data:image/jpeg;base64,…`. Empty where it cannot be made.
+[[nodiscard]] QString smallPhotograph(const Picture& picture);
+
+/// URLs of the latest pictures in the user's folder of pictures and the folders in it, taken on a day or the day
+/// before; latest first, at most four.
+[[nodiscard]] QStringList latestPictures(CivilDate day);
+
+}

@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// What a form begins from or takes in besides what is typed: a programme's file, a flight, photographs.
+
+#include "answers/kit_at.h"
+#include "record/chain/chain.h"
+#include "rules/programme/programme.h"
+#include "screen/desk/house.h"
+#include "screen/desk/item_choices.h"
+#include "screen/desk/kept_photograph.h"
+#include "screen/form/entry_form.h"
+#include "words/border.h"
+#include "words/sentences.h"
+#include "words/words.h"
+
+#include <QFile>
+#include <QFileInfo>
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+/// Which programme it is, and of which serial numbers each of its requirements is.
+QString aboutOf(const Programme& programme) {
+    QStringList lines{
+        EntryForm::tr("%1, revision %2 · %3")
+            .arg(words::said(programme.title), inward(programme.revision), words::said(programme.source))};
+    for (const auto& each : programme.requirements) {
+        QStringList ranges;
+        for (const auto& range : each.serials)
+            ranges += Words::serials(range);
+        if (!ranges.isEmpty())
+            lines += EntryForm::tr("%1: %2").arg(words::said(each.title), ranges.join(EntryForm::tr(", ")));
+    }
+    if (lines.size() == 1)
+        lines += EntryForm::tr("It is for all serial numbers.");
+    return lines.join(u'\n');
+}
+
+struct FlownKit {
+    JournalLine line;
+    std::vector<ItemId> items;
+};
+
+Result<std::optional<FlownKit>> flownKit(Record& record, const EntryId& flight) {
+    auto line = record.line(flight);
+    if (!line)
+        return tl::unexpected(line.error());
+    const auto* flown = *line && !(*line)->unread ? std::get_if<FlightLogged>(&nowOf(**line).body) : nullptr;
+    if (!flown)
+        return std::optional<FlownKit>();
+    auto kit =
+        flown->kit ? Result<std::vector<ItemId>>(*flown->kit) : kitAt(record, flown->balloon, stampOf(nowOf(**line)));
+    if (!kit)
+        return tl::unexpected(kit.error());
+    return std::optional(FlownKit{std::move(**line), std::move(*kit)});
+}
+
+struct ReadPhotograph {
+    Picture picture;
+    QString digest;
+    QString small;
+};
+
+Result<ReadPhotograph> readPhotograph(const QUrl& file) {
+    auto picture = photographFrom(file);
+    if (!picture)
+        return tl::unexpected(picture.error());
+    auto small = smallPhotograph(*picture);
+    auto digest = inward(hex(sha256(picture->bytes)));
+    return ReadPhotograph{std::move(*picture), std::move(digest), std::move(small)};
+}
+
+}
+
+void EntryForm::adopt(const QString& programme) {
+    prepare(kindName<ProgrammeAdopted>(), {{}, {}, {}, outward(programme)});
+    const auto sheet = house().fleet.sheet();
+    for (const auto& text : shelf())
+        if (const auto shelved = programmeFrom(text); shelved && shelved->id.text() == outward(programme))
+            m_about = aboutOf(*shelved);
+    for (const auto& each : sheet ? sheet->adoptions() : std::vector<Adoption>())
+        if (each.programme->id.text() == outward(programme))
+            m_about = aboutOf(*each.programme);
+    announce();
+}
+
+void EntryForm::adoptFile(const QUrl& url) {
+    const auto path = url.isLocalFile() ? url.toLocalFile() : url.toString();
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return house().notice.tellTrouble(tr("%1 cannot be read: %2.").arg(path, file.errorString()));
+    const auto text = file.readAll().toStdString();
+    const auto programme = programmeFrom(text);
+    if (!programme) {
+        auto problem = programme.error();
+        problem.where.file = QFileInfo(path).fileName().toStdString();
+        return house().notice.tellTrouble(Words::problem(problem));
+    }
+    prepare(kindName<ProgrammeAdopted>(), {{}, {}, {}, programme->id.text()});
+    m_about = aboutOf(*programme);
+    m_writing.given["document"] = nlohmann::json::parse(text);
+    m_fields.setChoices("programme",
+                        {{inward(programme->id.text()), words::said(programme->title), {}, -1, -1, false}});
+    announce();
+}
+
+void EntryForm::defectOfFlight(const QString& flight) {
+    hear(house().desk.ask([id = EntryId(outward(flight))](Record& record) { return flownKit(record, id); }), this,
+         [this](const Result<std::optional<FlownKit>>& kit) {
+             if (!kit)
+                 return house().notice.tellTrouble(Words::problem(kit.error()));
+             const auto sheet = house().fleet.sheet();
+             if (!*kit || !sheet)
+                 return;
+             const auto& flight = nowOf((*kit)->line);
+             begin(inward(kindName<DefectFound>()), inward(std::get<FlightLogged>(flight.body).balloon.text()));
+             if (!isOpen())
+                 return;
+             m_about = tr("Found on this flight: %1").arg(Sentences::of((*kit)->line, *house().fleet.titles()));
+             std::vector<const ItemFacts*> flown;
+             for (const auto& id : (*kit)->items)
+                 if (const auto* item = sheet->item(id))
+                     flown.push_back(item);
+             std::ranges::stable_sort(flown, {}, &ItemFacts::kind); // the envelope first, as on the balloon's page
+             std::vector<Choice> flew;
+             for (const auto* item : flown)
+                 flew.push_back(ItemChoices::of(*sheet, *item));
+             if (!flew.empty())
+                 m_fields.setChoices("item", std::move(flew));
+             m_fields.propose("on", inward(flight.on.iso()));
+             // Not before the flight on which it was found.
+             if (flight.time && *flight.time > crownring::Kind<DefectFound>::time)
+                 m_writing.given["time"] = flight.time->iso();
+             emit changed();
+         });
+}
+
+void EntryForm::attach(int row, const QUrl& file) {
+    if (row < 0 || row >= m_fields.count())
+        return;
+    ++m_reading;
+    emit changed();
+    // On the record's thread, where nobody waits for the next frame.
+    hear(house().desk.ask([file](Record&) { return readPhotograph(file); }), this,
+         [this, row, file, turn = m_turn](const Result<ReadPhotograph>& read) {
+             if (turn != m_turn)
+                 return;
+             --m_reading;
+             if (!read) {
+                 m_fields.setProblem(m_fields.fields()[static_cast<std::size_t>(row)].key,
+                                     Words::problem(read.error()));
+             } else {
+                 m_pictures.emplace(read->digest, read->picture);
+                 m_fields.take(row, {read->digest, {}, read->small, -1, -1, false});
+                 m_latestPictures.removeAll(file.toString(QUrl::FullyEncoded));
+                 touch();
+                 forgetTried();
+             }
+             emit changed();
+         });
+}
+
+void EntryForm::askPictures() {
+    const auto isOfPictures = [](const FormField& field) { return field.kind == FormField::Kind::Photographs; };
+    if (std::ranges::none_of(m_fields.fields(), isOfPictures))
+        return;
+    hear(house().desk.ask(
+             [today = house().day.todayDate()](Record&) { return crownring::screen::latestPictures(today); }),
+         this, [this, turn = m_turn](const QStringList& pictures) {
+             if (turn != m_turn)
+                 return;
+             m_latestPictures = pictures;
+             emit changed();
+         });
+}
+
+std::vector<Picture> EntryForm::newPictures() const {
+    const auto chosen = m_fields.value("photographs").split(u'\n', Qt::SkipEmptyParts);
+    std::vector<Picture> pictures;
+    for (const auto& [digest, picture] : m_pictures)
+        if (chosen.contains(digest))
+            pictures.push_back(picture);
+    return pictures;
+}
+
+}
