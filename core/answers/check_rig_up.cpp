@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/check_rig_up.h"
 
+#include "answers/discrepancies.h"
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
 #include "problem/faults/use_fault.h"
@@ -35,6 +36,8 @@ Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, Civ
     auto obligations = obligationsOn(books, on);
     if (!obligations)
         return tl::unexpected(obligations.error());
+    if (const auto counted = countLists(books, *facts, *obligations, on); !counted)
+        return tl::unexpected(counted.error());
     const auto fabric = fabricMarks(books, scope, *facts, on);
     if (!fabric)
         return tl::unexpected(fabric.error());

@@ -22,7 +22,7 @@ class BenchPlace : public crownring::screen::Resident {
     Q_PROPERTY(bool ready READ ready NOTIFY listed FINAL)
 
 public:
-    enum State { Open, Released, Abandoned, Listed, Withdrawn, Unsupported };
+    enum State { Open, Released, Abandoned, Listed, Withdrawn, Unsupported, Pending };
     Q_ENUM(State)
 
     using Resident::Resident;

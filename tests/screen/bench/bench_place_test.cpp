@@ -17,7 +17,7 @@ constexpr const char* withdrawal =
     R"({"entry":"release.revoked","on":"2026-11-24","time":"12:00Z","by":"insp. 14","inspection":"OL-2026-017","reason":"the wrong gauge"})";
 }
 
-/// The list of inspections tells open, released, listed and withdrawn ones apart, by sign and by word.
+/// The list of inspections tells open, released, pending and withdrawn ones apart, by sign and by word.
 class BenchPlaceTest : public QObject {
     Q_OBJECT
 
@@ -46,9 +46,10 @@ private slots:
         QVERIFY2(open->detail.startsWith(QStringLiteral("open since")), qPrintable(open->detail));
         QCOMPARE(released->number, int(BenchPlace::Released));
         const auto& all = bench.inspections()->choices();
-        const auto listed = std::ranges::find(all, int(BenchPlace::Listed), &Choice::number);
+        const auto listed = std::ranges::find(all, int(BenchPlace::Pending), &Choice::number);
         QVERIFY(listed != all.end());
         QVERIFY2(listed->detail.contains(QStringLiteral("list of discrepancies")), qPrintable(listed->detail));
+        QVERIFY2(listed->detail.contains(QStringLiteral("pending")), qPrintable(listed->detail));
     }
     void aWithdrawnReleaseSaysSoFirst() {
         In<BenchPlace> bench(m_demo->house);
