@@ -104,6 +104,15 @@ struct InspectionPrintOptions {
 };
 int run(const InspectionPrintOptions& options, const Common& common);
 
+struct InspectionApproveOptions {
+    std::string inspection;
+    std::string by;
+    std::string capacity; ///< "inspection-authorization" …
+    std::string on;
+    std::string time; ///< of that day, UTC; may be empty
+};
+int run(const InspectionApproveOptions& options, const Common& common);
+
 struct FabricForecastOptions {
     std::string envelope;
     std::string quantity; ///< empty: the first that its manual bounds

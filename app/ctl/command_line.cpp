@@ -91,7 +91,8 @@ void addPost(CLI::App& app, Chosen& chosen) {
 }
 
 void addInspection(CLI::App& app, Chosen& chosen) {
-    auto* group = app.add_subcommand("inspection", "Inspections on the bench: list them, show one, print its papers");
+    auto* group = app.add_subcommand(
+        "inspection", "Inspections on the bench: list them, show one, print its papers, approve a return");
     group->require_subcommand(1);
     const auto [list, listed] =
         begin<InspectionListOptions>(*group, chosen, "list", "All inspections, open ones first");
@@ -113,6 +114,19 @@ void addInspection(CLI::App& app, Chosen& chosen) {
         ->check(CLI::IsMember({"report", "release", "logbook", "map", "discrepancies", "all"}));
     print->add_option("--paper", printed->paper, "The size of its pages (default: a4)")
         ->check(CLI::IsMember({"a4", "letter"}));
+    const auto [approve, approved] = begin<InspectionApproveOptions>(
+        *group, chosen, "approve", "Approve the return to service after a list of discrepancies");
+    approve->add_option("ID", approved->inspection, "Its name, as list has it")->required();
+    approve->add_option("--by", approved->by, "Who approves")->required()->type_name("PERSON");
+    approve->add_option("--as", approved->capacity, "As what: inspection-authorization, repair-station …")
+        ->required()
+        ->type_name("CAPACITY");
+    addDay(*approve, approved->on, "The day of the approval (default: today)");
+    approve->add_option("--time", approved->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
+    approve->add_flag("--json", alwaysJson);
+    approve->footer(
+        "Refused while any item on the list stands, and for whoever may not release such a visit. What the\n"
+        "inspection accomplished then counts from the day of the inspection.");
     group->footer(
         "Example: crownringctl --record fleet.crownring inspection print OL-2026-017 --to release.pdf --what release");
 }

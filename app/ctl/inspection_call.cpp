@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
+#include "answers/discrepancies.h"
 #include "bench/checklist/visit.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
@@ -9,10 +10,12 @@
 #include "problem/faults/bench_fault.h"
 #include "sheets/sheets.h"
 #include "words/bench_words.h"
+#include "words/sentence.h"
 #include "words/spoken.h"
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <iostream>
 
 namespace crownring::ctl {
@@ -32,7 +35,35 @@ std::string subjectOf(const InspectionCard& card) {
 
 const words::Spoken language;
 
-Json jsonOf(const InspectionCard& card) {
+/// What is on a list of discrepancies, and whether it still stands.
+Json jsonOf(const Discrepancies& list) {
+    Json items = Json::array();
+    for (const auto& each : list.listed)
+        items.push_back({{"item", each.item.text()},
+                         {"requirement", each.requirement.text()},
+                         {"what", words::said(each.what).toStdString()},
+                         {"stands", each.stands}});
+    return items;
+}
+
+/// @param pending its list of discrepancies; null where none is pending
+std::string stateOf(const InspectionCard& card, const Discrepancies* pending) {
+    if (!card.outcome)
+        return "open";
+    auto state =
+        words::BenchWords::outcome(*card.outcome, card.balloon.has_value()).toStdString() + " " + card.closed->iso();
+    if (pending) {
+        const auto count = pending->count();
+        state += count.standing == 0 ? ", pending: all answered, not approved"
+                                     : ", pending: " + std::to_string(count.standing) + " of " +
+                                           std::to_string(count.listed) + " stand";
+    }
+    if (card.approved)
+        state += ", return approved " + card.approved->iso();
+    return card.revoked ? state + (pending ? "; an approval was withdrawn" : ", withdrawn since") : state;
+}
+
+Json jsonOf(const InspectionCard& card, const Discrepancies* pending) {
     Json items = Json::array();
     for (const auto& item : card.items)
         items.push_back(item.text());
@@ -44,6 +75,9 @@ Json jsonOf(const InspectionCard& card) {
             {"by", card.by},
             {"outcome", card.outcome ? Json(outcomeName(*card.outcome)) : Json()},
             {"revoked", card.revoked},
+            {"pending", pending != nullptr},
+            {"discrepancies", pending ? jsonOf(*pending) : Json()},
+            {"approved", card.approved ? Json(card.approved->iso()) : Json()},
             {"closed", card.closed ? Json(card.closed->iso()) : Json()},
             {"signatory", card.signatory ? Json(card.signatory->text()) : Json()}};
 }
@@ -77,12 +111,18 @@ int run(const InspectionListOptions& options, const Common& common) {
     const auto cards = inspectionsOn(*record, record.on);
     if (!cards)
         return refuse(cards.error());
+    const auto lists = pendingLists(*record, std::nullopt, record.on);
+    if (!lists)
+        return refuse(lists.error());
     Json list = Json::array();
     paper::Table table{{{"Inspection"}, {"Of"}, {"Visit"}, {"Opened"}, {"State"}}, {}, {}};
     for (const auto& card : *cards) {
-        list.push_back(jsonOf(card));
+        const auto found = std::ranges::find(*lists, card.inspection, &Discrepancies::inspection);
+        const auto* pending = found == lists->end() ? nullptr : &*found;
+        list.push_back(jsonOf(card, pending));
         table.rows.push_back({card.inspection.text(), subjectOf(card),
-                              words::BenchWords::visit(card.visit).toStdString(), card.opened.iso(), stateOf(card)});
+                              words::BenchWords::visit(card.visit).toStdString(), card.opened.iso(),
+                              stateOf(card, pending)});
     }
     if (options.json)
         print({{"on", record.on.iso()}, {"inspections", list}});

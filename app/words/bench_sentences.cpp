@@ -119,6 +119,10 @@ QString BenchSentences::of(const ReleaseRevoked& e) {
     return tr("Release of inspection %1 withdrawn: %2").arg(named(e.inspection), inward(e.reason));
 }
 
+QString BenchSentences::of(const ReturnApproved& e) {
+    return tr("Return to service after inspection %1 approved by %2").arg(named(e.inspection), named(e.signatory));
+}
+
 QString BenchSentences::of(const PersonEntitled& e) {
     const auto capacity = capacityFrom(e.capacity);
     const auto text =

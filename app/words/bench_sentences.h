@@ -25,6 +25,7 @@ public:
     [[nodiscard]] static QString of(const PartReplaced& e);
     [[nodiscard]] static QString of(const InspectionClosed& e);
     [[nodiscard]] static QString of(const ReleaseRevoked& e);
+    [[nodiscard]] static QString of(const ReturnApproved& e);
     [[nodiscard]] static QString of(const PersonEntitled& e);
     [[nodiscard]] static QString of(const TesterCalibrated& e);
     [[nodiscard]] static QString of(const TypeDescribed& e);

@@ -173,6 +173,7 @@ struct Word {
     const char* operator()(Of<LimitStated>) const { return QT_TRANSLATE_NOOP("Sentences", "limit of a type"); }
     const char* operator()(Of<ChecklistAdopted>) const { return QT_TRANSLATE_NOOP("Sentences", "checklist"); }
     const char* operator()(Of<ReleaseRevoked>) const { return QT_TRANSLATE_NOOP("Sentences", "release withdrawn"); }
+    const char* operator()(Of<ReturnApproved>) const { return QT_TRANSLATE_NOOP("Sentences", "return approved"); }
     const char* operator()(Of<FabricStated>) const { return QT_TRANSLATE_NOOP("Sentences", "lot of panels"); }
     const char* operator()(Of<ItemState>) const { return QT_TRANSLATE_NOOP("Sentences", "state of an item"); }
     const char* operator()(Of<BalloonState>) const { return QT_TRANSLATE_NOOP("Sentences", "state of a balloon"); }

@@ -288,6 +288,9 @@ QString Words::because(const Assessment& state) {
         return tr("An open defect: it is put right and cleared or, where the rules let it wait, deferred by who may.");
     case Because::Deferred:
         return tr("A defect that was put off: it is to be cleared before its limit.");
+    case Because::Listed:
+        return tr("An inspection was closed with a list of discrepancies: each item on it is cleared, and then a rated "
+                  "person approves the return to service.");
     case Because::Fabric:
         switch (state.standing) {
         case Standing::Spent:

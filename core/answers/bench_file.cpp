@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
 
+#include "answers/discrepancies.h"
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
 #include "answers/photographs.h"
@@ -8,6 +9,7 @@
 #include "bench/release/accomplished.h"
 #include "bench/release/release.h"
 #include "rules/due/defects.h"
+#include "rules/due/lists.h"
 
 #include <algorithm>
 #include <map>
@@ -76,10 +78,12 @@ bool standsAgainst(const DueRow& row) {
            row.requirement->blocks == Blocks::Flight && row.state.standing <= Standing::Unproven;
 }
 
-/// Defects and readings of this inspection are judged by themselves.
+/// Defects, and readings and the list of this inspection, are judged by themselves.
 bool isAnsweredHere(const BenchFile& file, const DueRow& row) {
     if (!isOfTheRecord(row))
         return false;
+    if (const auto list = listOf(row.requirement->id))
+        return *list == file.inspection.id;
     return defectOf(row.requirement->id) || std::ranges::any_of(file.inspection.readings, [&](const auto& reading) {
                return reading.body.item == row.item->id && stateOf(file, reading.body).judgement == Judgement::Fails;
            });
@@ -130,11 +134,7 @@ std::vector<Excepted> asSigned(const InspectionClosed& closed) {
         const auto standing = each.standing == standingText(Standing::Spent)    ? Standing::Spent
                               : each.standing == standingText(Standing::Lapsed) ? Standing::Lapsed
                                                                                 : Standing::Unproven;
-        excepted.push_back({each.item,
-                            each.requirement,
-                            each.title.empty() ? Argument(each.requirement) : Argument(each.title),
-                            {},
-                            standing});
+        excepted.push_back({each.item, each.requirement, titleOf(each), {}, standing});
     }
     return excepted;
 }
@@ -146,23 +146,42 @@ void dropLater(std::vector<ItemFacts>& items, const Stamp& closing) {
         std::erase_if(item.defects, isLater);
         std::erase_if(item.events, isLater);
         std::erase_if(item.done, isLater);
+        std::erase_if(item.lists, [&](const PendingList& each) { return closing < each.closed; });
     }
 }
 
-Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate on);
+/// @param until what came after that is not there
+Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate on,
+                         const std::optional<Stamp>& until = {});
+
+/// Of a return to service that was approved: the same of that signature, by what the record says of its day now.
+Result<void> readSupportOfReturn(Books& books, BenchFile& file) {
+    const auto& approved = *file.inspection.approved;
+    Entry approval;
+    approval.id = approved.id;
+    approval.on = approved.stamp.at.on();
+    approval.body = approved.body;
+    const auto returning = returnFile(books, file.inspection.id, approval.on, &approval);
+    if (!returning)
+        return tl::unexpected(returning.error());
+    const auto capacity = capacityFrom(approved.body.capacity).value_or(Capacity::PilotOwner);
+    for (const auto& refusal : refusals(*returning, {approved.body.signatory, capacity, approval.on}))
+        file.unsupported.push_back(problemOf(refusal));
+    return {};
+}
 
 /// The gate is asked again: as of the signature, by what the record says now.
 Result<void> readSupport(Books& books, BenchFile& file) {
     const auto& closed = *file.inspection.closed;
-    auto before = file.inspection;
-    before.closed.reset();
-    auto then = fileOf(books, std::move(before), closed.stamp.at.on());
+    const auto then = benchFileAtSignature(books, file.inspection);
     if (!then)
         return tl::unexpected(then.error());
-    dropLater(then->items, closed.stamp);
     for (const auto& refusal : refusals(*then, signingOf(closed)))
         file.unsupported.push_back(problemOf(refusal));
-    if (closed.body.outcome != Outcome::Released)
+    if (file.inspection.approved)
+        if (const auto asked = readSupportOfReturn(books, file); !asked)
+            return asked;
+    if (closed.body.outcome != Outcome::Released && !file.inspection.approved)
         return {};
     const auto credited = books.doneUnder(file.inspection.id.text());
     if (!credited)
@@ -175,7 +194,7 @@ Result<void> readSupport(Books& books, BenchFile& file) {
     return {};
 }
 
-Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate on) {
+Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate on, const std::optional<Stamp>& until) {
     if (!inspection)
         return tl::unexpected(inspection.error());
     BenchFile file;
@@ -187,7 +206,10 @@ Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate 
     if (!entitlements)
         return tl::unexpected(entitlements.error());
     file.entitlements = std::move(*entitlements);
-    const auto read = readItems(books, file)
+    const auto items = readItems(books, file);
+    if (items && until)
+        dropLater(file.items, *until);
+    const auto read = Result<void>(items)
                           .and_then([&] { return readCalibrations(books, file); })
                           .and_then([&] { return readTypes(books, file); })
                           .and_then([&] { return readPhotographs(books, file); })
@@ -203,6 +225,21 @@ Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate 
     return file;
 }
 
+}
+
+Result<BenchFile> benchFileAtSignature(Books& books, Inspection inspection) {
+    const auto closed = inspection.closed->stamp;
+    inspection.closed.reset();
+    inspection.approved.reset();
+    return fileOf(books, std::move(inspection), closed.at.on(), closed);
+}
+
+Result<std::vector<ItemFacts>> itemsAtSignature(Books& books, const Inspection& inspection) {
+    const auto& closed = inspection.closed->stamp;
+    auto items = books.facts({std::nullopt, inspection.opened.body.items}, closed.at.on());
+    if (items)
+        dropLater(*items, closed);
+    return items;
 }
 
 Result<std::vector<Entitlement>> entitlementsOn(Books& books, CivilDate on) {
@@ -238,11 +275,11 @@ Result<BenchFile> benchFileBefore(Books& books, const InspectionId& id, const En
 }
 
 Result<std::vector<InspectionCard>> inspectionsOn(Books& books, CivilDate on) {
-    const auto told =
-        books.told({Subject::Inspection,
-                    {},
-                    {kindName<InspectionOpened>(), kindName<InspectionClosed>(), kindName<ReleaseRevoked>()},
-                    on});
+    const auto told = books.told({Subject::Inspection,
+                                  {},
+                                  {kindName<InspectionOpened>(), kindName<InspectionClosed>(),
+                                   kindName<ReleaseRevoked>(), kindName<ReturnApproved>()},
+                                  on});
     if (!told)
         return tl::unexpected(told.error());
     std::vector<InspectionCard> cards;
@@ -264,8 +301,14 @@ Result<std::vector<InspectionCard>> inspectionsOn(Books& books, CivilDate on) {
                      false,
                      isOfItsVisit(visitFrom(opened->visit).value_or(Visit::PartMlInspection), opened->work)});
         } else if (const auto* revoked = std::get_if<ReleaseRevoked>(&now.body)) {
-            if (const auto place = places.find(revoked->inspection); place != places.end())
+            if (const auto place = places.find(revoked->inspection); place != places.end()) {
                 cards[place->second].revoked = true;
+                cards[place->second].approved.reset();
+            }
+        } else if (const auto* approved = std::get_if<ReturnApproved>(&now.body)) {
+            if (const auto place = places.find(approved->inspection);
+                place != places.end() && cards[place->second].isPending())
+                cards[place->second].approved = now.on;
         } else if (const auto* closed = std::get_if<InspectionClosed>(&now.body)) {
             const auto place = places.find(closed->inspection);
             if (place == places.end() || cards[place->second].outcome)

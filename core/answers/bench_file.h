@@ -18,6 +18,11 @@ namespace crownring {
 [[nodiscard]] Result<BenchFile> benchFileBefore(Books& books, const InspectionId& inspection, const EntryId& closing,
                                                 CivilDate on);
 
+/// The file of an inspection that was closed, as its signature found it: open, and without what came later on that day.
+[[nodiscard]] Result<BenchFile> benchFileAtSignature(Books& books, Inspection inspection);
+/// Of that only the facts of the items. @pre it was closed
+[[nodiscard]] Result<std::vector<ItemFacts>> itemsAtSignature(Books& books, const Inspection& inspection);
+
 /// Who is entitled to what, as said up to a day.
 [[nodiscard]] Result<std::vector<Entitlement>> entitlementsOn(Books& books, CivilDate on);
 
@@ -32,8 +37,14 @@ struct InspectionCard {
     std::optional<Outcome> outcome; ///< absent: open
     std::optional<CivilDate> closed;
     std::optional<PersonId> signatory;
-    bool revoked = false;   ///< the release was withdrawn since
-    bool ofItsVisit = true; ///< else other work was carried out in it
+    bool revoked = false;                ///< the release, or the approval of the return, was withdrawn since
+    bool ofItsVisit = true;              ///< else other work was carried out in it
+    std::optional<CivilDate> approved{}; ///< the return to service after its list of discrepancies
+
+    /// Closed with a list of discrepancies that grounds what was inspected.
+    [[nodiscard]] bool isPending() const { return outcome == Outcome::Discrepancies && !approved; }
+    /// What it accomplished counts.
+    [[nodiscard]] bool isReleased() const { return !revoked && (outcome == Outcome::Released || approved); }
 };
 
 /// All inspections opened up to a day: open ones first, then the latest closed.

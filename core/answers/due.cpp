@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/due.h"
 
+#include "answers/discrepancies.h"
 #include "answers/fabric_marks.h"
 #include "rules/programme/programme.h"
 
@@ -53,6 +54,8 @@ Result<DueList> dueOf(Books& books, const Scope& scope, std::vector<ItemFacts> f
     auto obligations = obligationsOn(books, on);
     if (!obligations)
         return tl::unexpected(obligations.error());
+    if (const auto counted = countLists(books, facts, *obligations, on); !counted)
+        return tl::unexpected(counted.error());
     const auto fabric = fabricMarks(books, scope, facts, on);
     if (!fabric)
         return tl::unexpected(fabric.error());

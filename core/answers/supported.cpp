@@ -12,7 +12,7 @@ Result<std::vector<InspectionId>> unsupportedReleases(Books& books, const std::o
         return tl::unexpected(cards.error());
     std::vector<InspectionId> unsupported;
     for (const auto& card : *cards) {
-        if (card.outcome != Outcome::Released || card.revoked || (balloon && card.balloon != balloon))
+        if (!card.isReleased() || (balloon && card.balloon != balloon))
             continue;
         if (most-- == 0)
             break;

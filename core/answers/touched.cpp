@@ -2,6 +2,7 @@
 #include "answers/touched.h"
 
 #include <algorithm>
+#include <set>
 
 namespace crownring {
 
@@ -56,7 +57,10 @@ public:
         for (auto entry = entries.begin(); entry != entries.end() && !touched.everything; ++entry)
             if (const auto taken = take(*entry); !taken)
                 return taken;
-        return {};
+        std::set<CivilDate> days{CivilDate::last()};
+        for (const auto& entry : entries)
+            days.insert(entry.on);
+        return touched.everything || touched.items.empty() ? Result<void>{} : onTheirLists(days);
     }
     Touched touched;
 
@@ -110,6 +114,30 @@ private:
     }
     Result<void> item(const ItemId& id) {
         touched.items.insert(id);
+        return {};
+    }
+
+    /// What is on one list of discrepancies with them: each row of it tells how much of it still stands.
+    Result<void> onTheirLists(const std::set<CivilDate>& days) {
+        const std::vector<ItemId> items(touched.items.begin(), touched.items.end());
+        std::set<InspectionId> lists;
+        for (const auto day : days) {
+            const auto facts = m_books.facts({std::nullopt, items}, day);
+            if (!facts)
+                return tl::unexpected(facts.error());
+            for (const auto& item : *facts)
+                for (const auto& list : item.lists)
+                    lists.insert(list.inspection);
+        }
+        for (const auto& list : lists) {
+            const auto told =
+                m_books.told({Subject::Inspection, list.text(), {kindName<InspectionOpened>()}, CivilDate::last()});
+            if (!told)
+                return tl::unexpected(told.error());
+            for (const auto& line : *told)
+                if (const auto* opened = std::get_if<InspectionOpened>(&nowOf(line).body))
+                    touched.items.insert(opened->items.begin(), opened->items.end());
+        }
         return {};
     }
 

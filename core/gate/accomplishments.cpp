@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
+#include "answers/discrepancies.h"
 #include "bench/release/accomplished.h"
 #include "bench/release/signed_phrase.h"
 #include "gate/checks.h"
@@ -14,13 +15,14 @@ namespace crownring {
 
 namespace {
 
-/// What each inspection that is released in a batch accomplishes, and when.
+/// What each inspection that is released in a batch accomplishes, or whose return to service is approved in it, and
+/// when.
 class Released {
 public:
     explicit Released(const Batch& batch) : m_batch(batch) {}
 
     struct Answer {
-        std::optional<CivilDate> on; ///< nothing where the batch does not release it
+        std::optional<CivilDate> on; ///< of the closing; nothing where the batch makes nothing of it count
         std::vector<Work> work;
         std::vector<ItemFacts> items; ///< with the clocks that are signed for
     };
@@ -31,12 +33,20 @@ public:
         Answer answer;
         for (const auto& [entry, line] : m_batch.entries) {
             const auto* closing = std::get_if<InspectionClosed>(&entry.body);
-            if (!closing || closing->inspection != inspection || closing->outcome != Outcome::Released)
-                continue;
-            const auto file = benchFileBefore(m_batch.books, inspection, entry.id, entry.on);
-            if (!file)
-                return tl::unexpected(file.error());
-            answer = {entry.on, accomplishments(*file), file->items};
+            const auto* approval = std::get_if<ReturnApproved>(&entry.body);
+            if (closing && closing->inspection == inspection && closing->outcome == Outcome::Released) {
+                const auto file = benchFileBefore(m_batch.books, inspection, entry.id, entry.on);
+                if (!file)
+                    return tl::unexpected(file.error());
+                answer = {entry.on, accomplishments(*file), file->items};
+            } else if (approval && approval->inspection == inspection) {
+                const auto file = returnFile(m_batch.books, inspection, entry.on, &entry);
+                if (!file && file.error().fault == Fault(ReleaseFault::ListAnswered))
+                    continue; // `askReturns` says so
+                if (!file)
+                    return tl::unexpected(file.error());
+                answer = {file->list.closed.at.on(), file->accomplishments, file->then.items};
+            }
         }
         return &m_known.emplace(inspection, std::move(answer)).first->second;
     }
@@ -89,6 +99,29 @@ Findings takenNames(const Batch& batch) {
     return problems;
 }
 
+/// What an inspection accomplished counts from its approval on: all of it, or what was done would stay undone unseen.
+Findings leftOut(const Batch& batch, Released& released) {
+    std::vector<Problem> problems;
+    for (const auto& [entry, line] : batch.entries) {
+        const auto* approval = std::get_if<ReturnApproved>(&entry.body);
+        if (!approval)
+            continue;
+        const auto answer = released.by(approval->inspection);
+        if (!answer)
+            return tl::unexpected(atLine(answer.error(), line));
+        const auto written = batch.books.doneUnder(approval->inspection.text());
+        if (!written)
+            return tl::unexpected(atLine(written.error(), line));
+        for (const auto& work : (*answer)->work)
+            if (std::ranges::none_of(*written, [&](const DoneUnder& each) {
+                    return each.item == work.item && each.requirement == work.requirement;
+                }))
+                problems.push_back(Problem{
+                    ReleaseFault::LeftOut, {work.requirement, work.item, approval->inspection}, {{}, line, {}}});
+    }
+    return problems;
+}
+
 /// A correction that leaves what was accomplished, and by which inspection, as it was written adds nothing.
 Result<bool> addsNothing(Journal& journal, const Entry& entry, const RequirementDone& now) {
     const auto* correction = std::get_if<EntryCorrected>(&entry.body);
@@ -110,6 +143,10 @@ Findings askAccomplishments(const Batch& batch) {
         return taken;
     auto problems = std::move(*taken);
     Released released(batch);
+    auto missing = leftOut(batch, released);
+    if (!missing)
+        return missing;
+    std::ranges::move(*missing, std::back_inserter(problems));
     for (const auto& [entry, line] : batch.entries) {
         const auto now = standingAs<RequirementDone>(batch.journal, entry);
         if (!now)

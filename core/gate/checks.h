@@ -7,26 +7,31 @@
 
 namespace crownring {
 
-/// NotReleasable for a closing that is no abandoning, and for a deferral, while the record holds an entry that cannot
-/// be read and is not voided: it may be what stands against them.
+/// NotReleasable for a closing that is no abandoning, for an approval and for a deferral, while the record holds an
+/// entry that cannot be read and is not voided: it may be what stands against them.
 [[nodiscard]] Findings askUnreadEntries(const Batch& batch);
 
 /// BadValue for a visit that is none, and for a checklist that breaks its schema.
 [[nodiscard]] Findings askOpenings(const Batch& batch);
 
 /// NotReleasable for a word on an inspection that arrives after its closing, and for the void of what its signature
-/// covers: of the closing too, and of what it accomplished.
+/// covers: of the closing too, of the approval after a list, and of what it accomplished.
 [[nodiscard]] Findings askClosedInspections(const Batch& batch);
 
 /// NotReleasable, with every reason, for each closing that the rules refuse, or that says something else than the
 /// record composes.
 [[nodiscard]] Findings askClosings(const Batch& batch);
 
+/// NotReleasable, with every reason, for each approval of a return to service: where no list is pending, while anything
+/// on it still stands, by somebody who may not release such a visit, or in other words than the record composes.
+[[nodiscard]] Findings askReturns(const Batch& batch);
+
 /// NotReleasable for a deferral, as written or as corrected, that is agreed to by somebody who may not.
 [[nodiscard]] Findings askDeferrals(const Batch& batch);
 
 /// NotReleasable for what is written down as accomplished by an inspection of the record, unless that is released in
-/// the same batch, on the same day, and its lines and readings accomplish it.
+/// the same batch, on the same day, and its lines and readings accomplish it. After a list of discrepancies it stands
+/// in the batch of the approval, all of it, on the day of the closing.
 /// A clock that is stated with it is the one signed for. NotReleasable, too, for an inspection under a name that
 /// accomplished something before.
 [[nodiscard]] Findings askAccomplishments(const Batch& batch);
@@ -42,7 +47,7 @@ namespace crownring {
 /// count on two balloons.
 [[nodiscard]] Findings askRenamings(const Batch& batch);
 
-/// NotReleasable for the withdrawal of what is no release, by nobody, or taken back.
+/// NotReleasable for the withdrawal of what is neither a release nor an approved return, by nobody, or taken back.
 [[nodiscard]] Findings askRevocations(const Batch& batch);
 
 /// NotReleasable for a clearing that is dated before all findings of its defect, as written or as corrections of either

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/checklist/inspection.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "problem/faults/release_fault.h"
@@ -9,22 +10,28 @@ namespace crownring {
 
 namespace {
 
+/// A release, or a return that was approved after a list, which nobody has withdrawn: dated before the withdrawal.
+bool holds(const Inspection& inspection, const Entry& withdrawal) {
+    const auto& closed = inspection.closed;
+    if (closed && closed->body.outcome == Outcome::Released)
+        return !inspection.revoked && closed->stamp.at.on() <= withdrawal.on;
+    return inspection.approved && inspection.approved->stamp < stampOf(withdrawal);
+}
+
 Findings judged(const Batch& batch, const Entry& entry, const ReleaseRevoked& revoked, int line) {
-    const auto told = batch.books.told({Subject::Inspection,
-                                        revoked.inspection.text(),
-                                        {kindName<InspectionClosed>(), kindName<ReleaseRevoked>()},
-                                        CivilDate::last()});
+    auto told = batch.books.told({Subject::Inspection,
+                                  revoked.inspection.text(),
+                                  {kindName<InspectionOpened>(), kindName<InspectionClosed>(),
+                                   kindName<ReturnApproved>(), kindName<ReleaseRevoked>()},
+                                  CivilDate::last()});
     if (!told)
         return tl::unexpected(told.error());
+    std::erase_if(*told, [&](const JournalLine& each) { return each.entry.id == entry.id; });
+    const auto inspection = inspectionFrom(revoked.inspection, *told);
+    if (!inspection)
+        return tl::unexpected(inspection.error());
     std::vector<Problem> problems;
-    const auto released = [&](const JournalLine& each) {
-        const auto* closing = std::get_if<InspectionClosed>(&nowOf(each).body);
-        return closing && closing->outcome == Outcome::Released && nowOf(each).on <= entry.on;
-    };
-    const auto already = [&](const JournalLine& each) {
-        return std::holds_alternative<ReleaseRevoked>(nowOf(each).body) && nowOf(each).id != entry.id;
-    };
-    if (std::ranges::none_of(*told, released) || std::ranges::any_of(*told, already))
+    if (!holds(*inspection, entry))
         problems.push_back(Problem{ReleaseFault::NoReleaseToRevoke, {revoked.inspection}, {{}, line, "inspection"}});
     if (entry.by.empty())
         problems.push_back(Problem{ReleaseFault::NobodyRevokes, {}, {{}, line, "by"}});

@@ -40,6 +40,13 @@ void compare(const JournalLine& root, const RequirementDone& written, int line, 
         problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with"}});
 }
 
+void compare(const JournalLine& root, const ReturnApproved& written, int line, std::vector<Problem>& problems) {
+    if (momentOf(root.entry) != momentOf(*root.current))
+        problems.push_back(Problem{BenchFault::SignatureDayIsFixed, {}, {{}, line, "with/on"}});
+    if (written != std::get<ReturnApproved>(root.current->body))
+        problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with"}});
+}
+
 /// The inspection was closed before the entry came.
 Result<bool> isSigned(const Batch& batch, const Entry& entry, const InspectionId& inspection) {
     const auto closed =
@@ -84,6 +91,8 @@ Findings askSignedWords(const Batch& batch) {
             continue;
         if (const auto* closing = std::get_if<InspectionClosed>(&root->entry.body))
             compare(*root, *closing, line, problems);
+        if (const auto* approval = std::get_if<ReturnApproved>(&root->entry.body))
+            compare(*root, *approval, line, problems);
         if (const auto* revoked = std::get_if<ReleaseRevoked>(&root->entry.body)) {
             if (revoked->inspection != std::get<ReleaseRevoked>(root->current->body).inspection)
                 problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with/inspection"}});

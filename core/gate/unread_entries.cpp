@@ -9,10 +9,12 @@ namespace crownring {
 
 namespace {
 
-/// What leans on all that the record holds: a release or a list of discrepancies, a deferral.
+/// What leans on all that the record holds: a release or a list of discrepancies, an approval, a deferral.
 bool leansOnTheRecord(const Entry& entry) {
     const auto* closing = std::get_if<InspectionClosed>(&entry.body);
-    return closing ? closing->outcome != Outcome::Abandoned : std::holds_alternative<DefectDeferred>(entry.body);
+    return closing ? closing->outcome != Outcome::Abandoned
+                   : std::holds_alternative<DefectDeferred>(entry.body) ||
+                         std::holds_alternative<ReturnApproved>(entry.body);
 }
 
 }

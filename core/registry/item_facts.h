@@ -63,6 +63,21 @@ struct DefectMark {
 /// What was found, or that a reading failed.
 [[nodiscard]] Argument whatOf(const DefectMark& found);
 
+/// How many items of a list of discrepancies still stand, and how many are on it.
+struct ListCount {
+    int standing = 0;
+    int listed = 0;
+    bool operator==(const ListCount&) const = default;
+};
+
+/// An inspection of the item was closed with a list of discrepancies, and nobody has approved its return to service.
+struct PendingList {
+    InspectionId inspection;
+    Stamp closed;
+    std::optional<ListCount> count{}; ///< where that was asked for (`answers/discrepancies`)
+    bool operator==(const PendingList&) const = default;
+};
+
 /// All that the rules need to know of an item at the end of a day. Only what is dated on or before that day is in it.
 struct ItemFacts {
     ItemId id;
@@ -80,6 +95,7 @@ struct ItemFacts {
     std::vector<Accomplishment> done;    ///< in the order of their stamps
     std::vector<Occurrence> events;      ///< in the order of their stamps
     std::vector<DefectMark> defects;     ///< in the order of their stamps
+    std::vector<PendingList> lists{};    ///< in the order of their stamps
     bool operator==(const ItemFacts&) const = default;
 };
 

@@ -68,6 +68,13 @@ void addSince(paper::Document& document, const BenchFile& file, const Speech& in
         document.blocks.emplace_back(paper::Paragraph{
             in.say(SheetPhrase::Withdrawn, {who(revoked->by, revoked->stamp.at.on()), revoked->body.reason}),
             paper::Emphasis::Strong});
+    if (const auto& approved = file.inspection.approved)
+        document.blocks.emplace_back(paper::Paragraph{
+            in.say(SheetPhrase::ReturnApproved, {who(approved->body.signatory.text(), approved->stamp.at.on()),
+                                                 approved->body.licence, approved->body.statement}),
+            paper::Emphasis::Strong});
+    else if (file.inspection.isPending())
+        document.blocks.emplace_back(paper::Paragraph{in.say(SheetPhrase::ListPending), paper::Emphasis::Strong});
     if (file.unsupported.empty())
         return;
     auto text = in.say(SheetPhrase::NotSupported);

@@ -109,8 +109,10 @@ enum class SheetPhrase : std::uint8_t {
     BarsFlight,
     Grounding,
     NotFitted,
-    NotAsked,  ///< %1: the page
-    Withdrawn, ///< %1: who, on which day, %2: why
+    NotAsked,       ///< %1: the page
+    Withdrawn,      ///< %1: who, on which day, %2: why
+    ReturnApproved, ///< %1: who, on which day, %2: the licence, %3: what was signed
+    ListPending,
     NotSupported,
     Minor,
     IsOpen,

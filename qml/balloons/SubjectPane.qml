@@ -4,6 +4,7 @@ import Crownring.Theme
 import Crownring.Parts
 import Crownring.Desk
 import Crownring.Fabric
+import Crownring.Returns
 import Crownring.Balloons
 
 // The page of a balloon or an item: what it is, what can be written about it, its items, what is due, its history.
@@ -20,6 +21,7 @@ Item {
     readonly property list<string> leafCodes: (pane.ofBalloon ? ["items"] : []).concat(["due"], pane.subject.fabricOf !== "" ? ["fabric"] : [], ["history"])
     readonly property string shownLeaf: pane.leafCodes[Math.min(pane.leaf, pane.leafCodes.length - 1)] ?? ""
     readonly property alias fabric: fabricDesk
+    readonly property alias returns: returnDesk
     readonly property bool atFabric: pane.shownLeaf === "fabric" // which needs the room
 
     function showLeaf(code: string) {
@@ -54,6 +56,16 @@ Item {
     FabricDesk {
         id: fabricDesk
         envelope: pane.shownLeaf === "fabric" && pane.visible ? pane.subject.fabricOf : ""
+    }
+
+    ReturnDesk {
+        id: returnDesk
+        balloon: pane.visible ? pane.subject.balloon : ""
+    }
+    ApproveSheet {
+        id: approval
+        objectName: "returns.sheet"
+        desk: returnDesk
     }
 
     EmptyPlace {
@@ -130,6 +142,13 @@ Item {
             color: Theme.ember
             font.bold: true
             Accessible.role: Accessible.AlertMessage
+        }
+        PendingLists {
+            width: parent.width
+            visible: returnDesk.lists.count > 0 && !pane.atFabric
+            desk: returnDesk
+            onDueAsked: (item, requirement) => pane.dueAsked(item, requirement)
+            onApprovalAsked: inspection => approval.openFor(inspection)
         }
         Flow {
             width: parent.width

@@ -65,7 +65,7 @@ Item {
             spacing: Theme.snug
             Button {
                 primary: true
-                visible: !pane.detail.fabric
+                visible: !pane.detail.fabric && !pane.detail.list
                 text: pane.detail.defect ? qsTr("Clear the defect …") : qsTr("Requirement done …")
                 onClicked: pane.act(pane.detail.defect ? "defect.cleared" : "requirement.done", pane.detail.balloon, pane.detail.item, pane.detail.requirement)
             }

@@ -81,6 +81,84 @@ private slots:
         QVERIFY(json::parse(before.out.toStdString()).at("inspections").empty());
     }
 
+    void aListOfDiscrepanciesIsPendingUntilItsReturnIsApproved() {
+        // 14 CFR 43.11(a)(5), (b) (read): the annual signed on 2026-11-18 counts from its day once the list is
+        // answered.
+        QTemporaryDir folder;
+        const auto shop = [&](const QStringList& arguments) {
+            return answerOf(QStringLiteral(CROWNRINGCTL),
+                            QStringList{QStringLiteral("--record"), folder.filePath(QStringLiteral("r"))} + arguments);
+        };
+        const auto post = [&](const char* lines) {
+            QFile file(folder.filePath(QStringLiteral("lines")));
+            QVERIFY(file.open(QIODevice::WriteOnly | QIODevice::Truncate));
+            file.write(lines);
+            file.close();
+            QCOMPARE(shop({"post", file.fileName()}).code, 0);
+        };
+        QCOMPARE(shop({"post", QStringLiteral(CROWNRING_SOURCE_DIR "/demo_data/fleet.jsonl")}).code, 0);
+        const auto listed = [&](const char* on) {
+            const auto all = json::parse(shop({"inspection", "list", "--on", on, "--json"}).out.toStdString());
+            for (const auto& each : all.at("inspections"))
+                if (each.at("inspection") == "KS-2026-015")
+                    return each;
+            return json();
+        };
+        const auto governs = [&](const char* on) {
+            const auto all =
+                json::parse(shop({"balloons", "--on", on, "--balloon", "QN190R", "--json"}).out.toStdString());
+            return all.at("balloons").at(0).at("standing").get<std::string>();
+        };
+        const auto annual = [&](const char* on) {
+            const auto all = json::parse(shop({"due", "--on", on, "--item", "BSK-227", "--json"}).out.toStdString());
+            for (const auto& row : all.at("rows"))
+                if (row.at("requirement") == "us.annual")
+                    return row.at("limits").at(0).at("last").dump();
+            return std::string();
+        };
+        const auto isGrounded = [&](const char* on) {
+            return shop({"due", "--on", on, "--item", "ENV-1032", "--json"}).out.contains("list/KS-2026-015");
+        };
+        QVERIFY(listed("2026-11-25").at("pending").get<bool>());
+        QCOMPARE(listed("2026-11-25").at("discrepancies").size(), std::size_t(2));
+        QVERIFY(shop({"inspection", "list", "--on", "2026-11-25"}).out.contains("pending: 2 of 2 stand"));
+        QCOMPARE(governs("2026-11-25"), std::string("lapsed"));
+        QVERIFY(isGrounded("2026-11-25") && !isGrounded("2026-11-17"));
+        QCOMPARE(shop({"rig-up", "--kit", "ENV-1032,BSK-227,BRN-327,CYL-4063", "--on", "2026-11-25"}).code, 1);
+        post(
+            R"({"entry":"defect.cleared","on":"2026-12-01","by":"insp. K5","defect":"KS-2026-015/1","item":"BSK-227","what":"wire 2 replaced"})");
+        const auto early = shop({"inspection", "approve", "KS-2026-015", "--by", "insp. K3", "--as",
+                                 "inspection-authorization", "--on", "2026-12-04"});
+        QCOMPARE(early.code, 2);
+        QVERIFY2(early.err.contains("outer rope handle frayed"), early.err.constData());
+        post(
+            R"({"entry":"defect.cleared","on":"2026-12-03","by":"insp. K5","defect":"KS-2026-015/2","item":"BSK-227","what":"handle replaced"})");
+        const auto mechanic = shop(
+            {"inspection", "approve", "KS-2026-015", "--by", "insp. K5", "--as", "mechanic", "--on", "2026-12-04"});
+        QCOMPARE(mechanic.code, 2);
+        const auto before = annual("2026-12-04");
+        const auto approved = shop({"inspection", "approve", "KS-2026-015", "--by", "insp. K3", "--as",
+                                    "inspection-authorization", "--on", "2026-12-04"});
+        QVERIFY2(approved.code == 0, approved.err.constData());
+        const auto answer = json::parse(approved.out.toStdString());
+        QCOMPARE(answer.at("counts_from").get<std::string>(), std::string("2026-11-18"));
+        QVERIFY(!answer.at("accomplished").empty());
+        QCOMPARE(annual("2026-12-04"), std::string("\"2026-11-18\""));
+        QVERIFY(before != annual("2026-12-04") && annual("2026-12-03") == before);
+        QVERIFY(!isGrounded("2026-12-04") && isGrounded("2026-12-03"));
+        QVERIFY(!listed("2026-12-04").at("pending").get<bool>());
+        QCOMPARE(listed("2026-12-04").at("approved").get<std::string>(), std::string("2026-12-04"));
+        QCOMPARE(shop({"inspection", "approve", "KS-2026-015", "--by", "insp. K3", "--as", "inspection-authorization",
+                       "--on", "2026-12-05"})
+                     .code,
+                 2);
+        QCOMPARE(shop({"inspection", "approve", "OL-2026-017", "--by", "insp. 14", "--as",
+                       "organisation-certifying-staff", "--on", "2026-12-05"})
+                     .code,
+                 2);
+        QCOMPARE(shop({"verify"}).code, 0);
+    }
+
     void showAnswersAsJsonAndCsv() {
         const auto shown = json::parse(ctl({"inspection", "show", "OL-2026-017", "--json"}).out.toStdString());
         QCOMPARE(shown.at("closed").at("outcome").get<std::string>(), std::string("released"));

@@ -42,6 +42,21 @@ struct Credit {
     bool revoked = false;
 };
 
+/// A list of discrepancies that was signed: what was on it, and what its inspection did.
+struct List {
+    std::string inspection;
+    std::vector<std::string> items;
+    Day on = 0;
+    std::set<std::string> defects;                          ///< open when it was signed
+    std::set<std::pair<std::string, std::string>> excepted; ///< item, requirement
+    std::set<std::pair<std::string, std::string>> work;     ///< done, and not counted before the approval
+    bool pending = true;
+    bool withdrawn = false; ///< an approval of it was: what was done is never counted any more
+
+    [[nodiscard]] bool has(const std::string& item) const { return std::ranges::find(items, item) != items.end(); }
+    [[nodiscard]] std::string name() const { return "list/" + inspection; }
+};
+
 struct Visit {
     std::string name;
     std::vector<std::string> items; ///< in the order of the opening
@@ -133,19 +148,48 @@ inline std::set<std::string> forbidden(const Visit& visit, const std::map<std::s
     return against;
 }
 
-/// What is mandatory on the items and neither accomplished now nor credited before: item and requirement.
-inline std::set<std::pair<std::string, std::string>> excepted(const Visit& visit, const std::vector<Credit>& credits) {
-    auto known = visit.accomplishes();
+inline std::set<std::pair<std::string, std::string>> credited(const std::vector<Credit>& credits) {
+    std::set<std::pair<std::string, std::string>> known;
     for (const auto& credit : credits)
         if (!credit.revoked)
             known.insert(credit.work.begin(), credit.work.end());
+    return known;
+}
+
+/// What is mandatory on the items and neither accomplished now nor credited before, and each list that grounds one:
+/// item and requirement.
+inline std::set<std::pair<std::string, std::string>> excepted(const Visit& visit, const std::vector<Credit>& credits,
+                                                              const std::vector<List>& lists) {
+    auto known = visit.accomplishes();
+    known.merge(credited(credits));
     std::set<std::pair<std::string, std::string>> lacking;
     for (const auto& item : visit.items)
         if (!known.contains({item, "ml.inspection"}))
             lacking.emplace(item, "ml.inspection");
     if (!known.contains({"E1", "ml.arc-review"}))
         lacking.emplace("E1", "ml.arc-review");
+    for (const auto& list : lists)
+        for (const auto& item : visit.items)
+            if (list.pending && list.has(item))
+                lacking.emplace(item, list.name());
     return lacking;
+}
+
+/// What of a list still stands: defects that are open, deferred ones too, and what nobody did since.
+inline std::set<std::string> standing(const List& list, const std::map<std::string, Defect>& defects,
+                                      const std::vector<Credit>& credits, const std::vector<List>& lists) {
+    std::set<std::string> left;
+    for (const auto& defect : list.defects)
+        if (defects.at(defect).open)
+            left.insert(defect);
+    const auto known = credited(credits);
+    for (const auto& [item, requirement] : list.excepted) {
+        const auto other =
+            std::ranges::find_if(lists, [name = requirement](const List& each) { return each.name() == name; });
+        if (other == lists.end() ? !known.contains({item, requirement}) : other->pending)
+            left.insert(item + " " + requirement);
+    }
+    return left;
 }
 
 /// The wording of AMC M.A.801(e)1 (read in a UK consolidated copy; with "Part-ML" from memory); less than an aircraft

@@ -111,6 +111,12 @@ private slots:
         row("a signed clock in hours", Code::BadQuantity, "clocks/0/minutes",
             closing(",'clocks':[{'item':'E','minutes':'1:00'}]"));
 
+        const std::string approval = "{'entry':'return.approved'," + on + ",'inspection':'I'";
+        row("a return that nobody approves", Code::MissingKey, "signatory", approval + ",'capacity':'mechanic'}");
+        row("a return approved as nothing", Code::MissingKey, "capacity", approval + ",'signatory':'A'}");
+        row("a return approved in words", Code::BadValue, "capacity",
+            approval + ",'signatory':'A','capacity':'Repair Station'}");
+
         row("a flight of no length", Code::BadQuantity, "minutes",
             "{'entry':'flight.logged'," + on + ",'balloon':'A','minutes':0}");
         row("a flight of eight days", Code::BadQuantity, "minutes",

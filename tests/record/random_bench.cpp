@@ -98,6 +98,13 @@ rc::Gen<Body> any(Of<ReleaseRevoked>, const Names& names) {
     return rc::gen::cast<Body>(rc::gen::build<R>(set(&R::inspection, names.inspection), set(&R::reason, saying())));
 }
 
+rc::Gen<Body> any(Of<ReturnApproved>, const Names& names) {
+    using R = ReturnApproved;
+    return rc::gen::cast<Body>(rc::gen::build<R>(set(&R::inspection, names.inspection), set(&R::statement, anyText()),
+                                                 set(&R::signatory, names.person), set(&R::capacity, anySlug()),
+                                                 set(&R::licence, anyText())));
+}
+
 rc::Gen<Body> any(Of<DefectFound>, const Names& names) {
     using D = DefectFound;
     const auto found = rc::gen::build<D>(

@@ -37,6 +37,7 @@ rc::Gen<Body> any(Of<TypeDescribed>, const Names& names);
 rc::Gen<Body> any(Of<LimitStated>, const Names& names);
 rc::Gen<Body> any(Of<ChecklistAdopted>, const Names& names);
 rc::Gen<Body> any(Of<ReleaseRevoked>, const Names& names);
+rc::Gen<Body> any(Of<ReturnApproved>, const Names& names);
 rc::Gen<Body> any(Of<FabricStated>, const Names& names);
 rc::Gen<Body> any(Of<ItemState>, const Names& names);
 rc::Gen<Body> any(Of<BalloonState>, const Names& names);

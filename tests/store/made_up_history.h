@@ -18,6 +18,9 @@ public:
             add(entered(i));
         for (int i = 0; i < balloonCount; ++i)
             add(BalloonEntered{balloon(i), {}, {}}, 0);
+        add(PersonEntitled{PersonId("P"), "repair-station", "R 1", {}, {}}, 0);
+        for (int i = 0; i < inspectionCount; ++i)
+            add(opened(i));
         if (chance(30))
             add(entered(pick(itemCount)));
         for (int i = 0; i < size; ++i)
@@ -33,8 +36,9 @@ public:
         std::vector<Entry> waiting = entries;
         std::shuffle(waiting.begin(), waiting.end(), m_random);
         std::stable_partition(waiting.begin(), waiting.end(), [](const Entry& each) {
-            return std::holds_alternative<ItemEntered>(each.body) || std::holds_alternative<BalloonEntered>(each.body);
+            return isCast(each.body) && !std::holds_alternative<InspectionOpened>(each.body);
         });
+        std::stable_partition(waiting.begin(), waiting.end(), [](const Entry& each) { return isCast(each.body); });
         const auto has = [&](const EntryId& id) {
             return std::any_of(order.begin(), order.end(), [&](const Entry& each) { return each.id == id; });
         };
@@ -59,6 +63,13 @@ private:
 
     int pick(int below) { return std::uniform_int_distribution<int>(0, below - 1)(m_random); }
     bool chance(int percent) { return pick(100) < percent; }
+    static constexpr int inspectionCount = 2;
+    /// What others speak of.
+    static bool isCast(const Body& body) {
+        return std::holds_alternative<ItemEntered>(body) || std::holds_alternative<BalloonEntered>(body) ||
+               std::holds_alternative<PersonEntitled>(body) || std::holds_alternative<InspectionOpened>(body);
+    }
+    static InspectionId inspection(int number) { return InspectionId("V" + std::to_string(number)); }
     static ItemId item(int number) { return ItemId("I" + std::to_string(number)); }
     static Registration balloon(int number) { return Registration("B" + std::to_string(number)); }
 
@@ -82,6 +93,36 @@ private:
         if (chance(30))
             body.broughtForward.minutes.reset();
         return body;
+    }
+
+    Body opened(int number) {
+        InspectionOpened body{inspection(number), "us-annual", {item(pick(itemCount))}, {}, {}, {}};
+        if (const auto second = item(pick(itemCount)); second != body.items.front())
+            body.items.push_back(second);
+        return body;
+    }
+
+    /// What becomes of an inspection, whoever would take it: the gate is not asked.
+    Body matter() {
+        const auto of = inspection(pick(inspectionCount));
+        const PersonId person("P");
+        switch (pick(6)) {
+        case 0:
+        case 1: {
+            InspectionClosed body;
+            body.inspection = of;
+            body.outcome = chance(70) ? Outcome::Discrepancies : static_cast<Outcome>(pick(outcomeCount));
+            body.signatory = person;
+            return body;
+        }
+        case 2:
+        case 3:
+            return ReturnApproved{of, {}, person, "repair-station", {}};
+        case 4:
+            return ReleaseRevoked{of, "too early"};
+        default:
+            return RequirementDone{item(pick(itemCount)), RequirementId("r0"), {}, {}, of.text()};
+        }
     }
 
     Body flight() {
@@ -158,7 +199,7 @@ private:
     }
 
     void step() {
-        const int what = pick(130);
+        const int what = pick(150);
         if (what < 18)
             add(ItemFitted{balloon(pick(balloonCount)), item(pick(itemCount)), {}});
         else if (what < 30)
@@ -181,8 +222,10 @@ private:
             add(repair());
         else if (what < 115)
             add(fabricStated());
-        else
+        else if (what < 130)
             add(life());
+        else
+            add(matter());
     }
 
     std::string patch() {

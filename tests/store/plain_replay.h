@@ -80,18 +80,67 @@ inline std::vector<FabricHistory> plainFabric(const std::vector<Entry>& arrived,
     return result;
 }
 
+/// What became of inspections: which lists are pending on a day, and what counts that stands under one.
+class PlainMatters {
+public:
+    /// @param live in their order
+    explicit PlainMatters(const std::vector<Entry>& live) {
+        for (const auto& entry : live) {
+            const Stamp stamp{momentOf(entry), entry.id};
+            if (const auto* opened = std::get_if<InspectionOpened>(&entry.body))
+                m_items.try_emplace(opened->inspection, opened->items);
+            else if (const auto* closed = std::get_if<InspectionClosed>(&entry.body))
+                m_closed.try_emplace(closed->inspection, stamp, closed->outcome);
+            else if (const auto* approved = std::get_if<ReturnApproved>(&entry.body))
+                m_approved[approved->inspection].push_back(stamp);
+            else if (const auto* revoked = std::get_if<ReleaseRevoked>(&entry.body))
+                m_revoked[revoked->inspection] = stamp;
+        }
+    }
+    [[nodiscard]] std::vector<PendingList> listsOn(const ItemId& item, CivilDate on) const {
+        std::vector<PendingList> lists;
+        for (const auto& [inspection, closing] : m_closed) {
+            const auto items = m_items.find(inspection);
+            if (items != m_items.end() && std::ranges::count(items->second, item) > 0 &&
+                closing.second == Outcome::Discrepancies && closing.first.at < Moment::endOf(on) &&
+                !isApproved(inspection, on))
+                lists.push_back({inspection, closing.first});
+        }
+        std::ranges::sort(lists, {}, &PendingList::closed);
+        return lists;
+    }
+    /// Nothing where it does not count.
+    [[nodiscard]] std::optional<Evidence> evidenceOf(const RequirementDone& done, CivilDate on) const {
+        const InspectionId inspection(done.ref.empty() ? "none" : done.ref);
+        const auto closing = m_closed.find(inspection);
+        if (m_revoked.contains(inspection))
+            return std::nullopt;
+        if (closing == m_closed.end() || closing->second.second == Outcome::Abandoned)
+            return Evidence::Stated;
+        if (closing->second.second == Outcome::Discrepancies && !isApproved(inspection, on))
+            return std::nullopt;
+        return Evidence::Signed;
+    }
+
+private:
+    [[nodiscard]] bool isApproved(const InspectionId& inspection, CivilDate on) const {
+        const auto approvals = m_approved.find(inspection);
+        const auto revoked = m_revoked.find(inspection);
+        return approvals != m_approved.end() && std::ranges::any_of(approvals->second, [&](const Stamp& approval) {
+                   return m_closed.at(inspection).first < approval && approval.at < Moment::endOf(on) &&
+                          (revoked == m_revoked.end() || revoked->second < approval);
+               });
+    }
+
+    std::map<InspectionId, std::vector<ItemId>> m_items;        ///< of the first opening
+    std::map<InspectionId, std::pair<Stamp, Outcome>> m_closed; ///< the first closing
+    std::map<InspectionId, std::vector<Stamp>> m_approved;
+    std::map<InspectionId, Stamp> m_revoked; ///< the last time
+};
+
 class PlainReplay {
 public:
-    PlainReplay(const std::vector<Entry>& arrived, CivilDate on) {
-        const auto live = liveEntries(arrived);
-        for (const auto& entry : live)
-            if (const auto* body = std::get_if<ItemEntered>(&entry.body); body && entry.on <= on)
-                if (!m_items.contains(body->item))
-                    begin(entry, *body);
-        for (const auto& entry : live)
-            if (entry.on <= on)
-                take(entry);
-    }
+    PlainReplay(const std::vector<Entry>& arrived, CivilDate on) : PlainReplay(liveEntries(arrived), on, Live()) {}
 
     [[nodiscard]] std::vector<ItemFacts> facts() const {
         std::vector<ItemFacts> result;
@@ -101,9 +150,22 @@ public:
     }
 
 private:
+    struct Live {};
     struct Replayed {
         ItemFacts facts;
     };
+
+    PlainReplay(const std::vector<Entry>& live, CivilDate on, Live) : m_matters(live), m_on(on) {
+        for (const auto& entry : live)
+            if (const auto* body = std::get_if<ItemEntered>(&entry.body); body && entry.on <= on)
+                if (!m_items.contains(body->item))
+                    begin(entry, *body);
+        for (const auto& entry : live)
+            if (entry.on <= on)
+                take(entry);
+        for (auto& [id, item] : m_items)
+            item.facts.lists = m_matters.listsOn(id, on);
+    }
 
     void begin(const Entry& entry, const ItemEntered& body) {
         Replayed item;
@@ -181,9 +243,13 @@ private:
         const auto found = m_items.find(done.item);
         if (found == m_items.end())
             return;
+        const auto evidence = m_matters.evidenceOf(done, m_on);
+        if (!evidence)
+            return;
         auto& facts = found->second.facts;
         const bool paper = entry.on < facts.entered;
-        Accomplishment each{done.requirement, {momentOf(entry), entry.id}, done.clock, done.clock, done.method};
+        Accomplishment each{done.requirement, {momentOf(entry), entry.id}, done.clock, done.clock, done.method,
+                            *evidence};
         const auto settle = [&](auto& stated, auto& running) {
             if (!stated && !paper)
                 stated = running;
@@ -196,6 +262,8 @@ private:
         facts.done.push_back(each);
     }
 
+    PlainMatters m_matters;
+    CivilDate m_on;
     std::map<ItemId, Replayed> m_items;
     std::map<ItemId, Registration> m_where;
     std::map<ItemId, OutOfService> m_itemStates;

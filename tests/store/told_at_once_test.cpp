@@ -54,7 +54,13 @@ void fill(Record& record) {
 {"entry":"inspection.opened","id":"jo","on":"2024-02-02","inspection":"V2","visit":"us-special","items":["B1"]}
 {"entry":"inspection.closed","id":"jc","on":"2024-02-04","inspection":"V2","outcome":"released","signatory":"Ada Quill"}
 {"entry":"requirement.done","id":"jd","on":"2024-02-04","item":"B1","requirement":"hundred-hour","ref":"V2"}
-{"entry":"release.revoked","id":"jr","on":"2024-02-05","by":"Ada Quill","inspection":"V2","reason":"the wrong basket"})",
+{"entry":"release.revoked","id":"jr","on":"2024-02-05","by":"Ada Quill","inspection":"V2","reason":"the wrong basket"}
+{"entry":"inspection.opened","id":"ko","on":"2024-02-02","inspection":"V3","visit":"us-annual","items":["E1","B1"]}
+{"entry":"inspection.closed","id":"kc","on":"2024-02-06","inspection":"V3","outcome":"discrepancies","signatory":"Ada Quill"}
+{"entry":"inspection.opened","id":"lo","on":"2024-02-02","inspection":"V4","visit":"us-annual","items":["B1"]}
+{"entry":"inspection.closed","id":"lc","on":"2024-02-06","inspection":"V4","outcome":"discrepancies","signatory":"Ada Quill"}
+{"entry":"requirement.done","id":"ld","on":"2024-02-06","item":"B1","requirement":"us.annual","ref":"V4"}
+{"entry":"return.approved","id":"la","on":"2024-02-20","inspection":"V4","signatory":"Ada Quill","capacity":"repair-station"})",
         "released");
     if (!released)
         throw std::runtime_error(text(released.error().front()));
@@ -115,9 +121,10 @@ Answers answersOf(Record& record, bool whole) {
     return answers;
 }
 
-const QStringList behind{"item_entered", "balloon_entered", "stay",          "kit_flight", "done",        "occurrence",
-                         "reading",      "repair",          "fabric_stated", "adoption",   "defect_mark", "closing",
-                         "revocation",   "flown",           "service",       "renaming",   "name",        "tally"};
+const QStringList behind{"item_entered", "balloon_entered", "stay",       "kit_flight",    "done",
+                         "occurrence",   "reading",         "repair",     "fabric_stated", "adoption",
+                         "defect_mark",  "closing",         "revocation", "flown",         "service",
+                         "renaming",     "opening",         "approval",   "name",          "tally"};
 
 QString other(const QVariant& value) {
     if (value.isNull())

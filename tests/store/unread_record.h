@@ -15,15 +15,27 @@ namespace crownring::testing {
 
 /// Makes the file one of schema 2 again: whoever opens it brings it to today's.
 inline void leaveToSchema2(const Connection& connection) {
-    for (const auto* undo :
-         {"DROP TABLE service", "DROP TABLE renaming", "DROP INDEX done_under", "DROP TABLE tally", "DROP TABLE flown",
-          "ALTER TABLE name DROP COLUMN mark", "DROP TABLE closing", "DROP TABLE revocation",
-          "ALTER TABLE done DROP COLUMN ref", "ALTER TABLE done DROP COLUMN paper", "DROP TABLE repair",
-          "DROP TABLE fabric_stated", "DROP TABLE reading",
-          "CREATE TABLE reading (item_no INTEGER NOT NULL REFERENCES name, at INTEGER NOT NULL,"
-          " entry_id TEXT NOT NULL, PRIMARY KEY (item_no, at, entry_id)) STRICT, WITHOUT ROWID",
-          "ALTER TABLE defect_mark DROP COLUMN reading_id", "ALTER TABLE occurrence DROP COLUMN celsius",
-          "ALTER TABLE occurrence DROP COLUMN lasted", "DELETE FROM migration WHERE version > 2"})
+    for (const auto* undo : {"DROP TABLE service",
+                             "DROP TABLE renaming",
+                             "DROP INDEX done_under",
+                             "DROP TABLE tally",
+                             "DROP TABLE flown",
+                             "ALTER TABLE name DROP COLUMN mark",
+                             "DROP TABLE closing",
+                             "DROP TABLE revocation",
+                             "DROP TABLE opening",
+                             "DROP TABLE approval",
+                             "ALTER TABLE done DROP COLUMN ref",
+                             "ALTER TABLE done DROP COLUMN paper",
+                             "DROP TABLE repair",
+                             "DROP TABLE fabric_stated",
+                             "DROP TABLE reading",
+                             "CREATE TABLE reading (item_no INTEGER NOT NULL REFERENCES name, at INTEGER NOT NULL,"
+                             " entry_id TEXT NOT NULL, PRIMARY KEY (item_no, at, entry_id)) STRICT, WITHOUT ROWID",
+                             "ALTER TABLE defect_mark DROP COLUMN reading_id",
+                             "ALTER TABLE occurrence DROP COLUMN celsius",
+                             "ALTER TABLE occurrence DROP COLUMN lasted",
+                             "DELETE FROM migration WHERE version > 2"})
         connection.run(QString::fromLatin1(undo));
     connection.run(QStringLiteral("PRAGMA user_version = 2"));
 }

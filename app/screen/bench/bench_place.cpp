@@ -24,6 +24,8 @@ constexpr std::size_t releasesAsked = 60;
 State stateOf(const InspectionCard& card, bool unsupported) {
     if (!card.outcome)
         return State::Open;
+    if (card.isPending())
+        return State::Pending;
     if (card.revoked)
         return State::Withdrawn;
     if (unsupported)
@@ -45,9 +47,16 @@ QString stateText(const InspectionCard& card, bool unsupported) {
     const auto outcome =
         BenchPlace::tr("%1 on %2")
             .arg(BenchWords::outcome(*card.outcome, card.balloon.has_value()), inward(card.closed->iso()));
+    if (card.isPending())
+        return card.revoked ? BenchPlace::tr("%1; pending: the approval of the return was withdrawn").arg(outcome)
+                            : BenchPlace::tr("%1; pending: the return to service is not approved").arg(outcome);
     if (card.revoked)
         return BenchPlace::tr("withdrawn; had been %1").arg(outcome);
-    return unsupported ? BenchPlace::tr("%1; no longer supported by the record").arg(outcome) : outcome;
+    const auto all =
+        card.approved
+            ? BenchPlace::tr("%1; return to service approved on %2").arg(outcome, inward(card.approved->iso()))
+            : outcome;
+    return unsupported ? BenchPlace::tr("%1; no longer supported by the record").arg(all) : all;
 }
 
 Choice choiceOf(const InspectionCard& card, bool unsupported) {

@@ -24,7 +24,7 @@ class BenchPlace : public crownring::screen::Resident {
     Q_PROPERTY(bool shown READ shown WRITE setShown NOTIFY shownChanged FINAL)
 
 public:
-    enum State { Open, Released, Abandoned, Listed, Withdrawn, Unsupported };
+    enum State { Open, Released, Abandoned, Listed, Withdrawn, Unsupported, Pending };
     Q_ENUM(State)
 
     using Resident::Resident;

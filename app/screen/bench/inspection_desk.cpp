@@ -78,6 +78,19 @@ QString InspectionDesk::subtitle() const {
                   : QString();
 }
 
+namespace {
+
+/// "return to service approved on 2026-12-04 by Ines Holt"
+QString returnOf(const Inspection& inspection) {
+    if (!inspection.approved)
+        return {};
+    const auto& approved = *inspection.approved;
+    return InspectionDesk::tr("return to service approved on %1 by %2")
+        .arg(inward(approved.stamp.at.on().iso()), inward(approved.body.signatory.text()));
+}
+
+}
+
 QString InspectionDesk::outcome() const {
     if (!m_file || !m_file->inspection.closed)
         return {};
@@ -88,6 +101,8 @@ QString InspectionDesk::outcome() const {
                   inward(closed.stamp.at.on().iso())),
          closed.body.signatory ? inward(closed.body.signatory->text()) : QString(),
          m_file->inspection.revoked ? tr("withdrawn since") : QString(),
+         m_file->inspection.isPending() ? tr("pending: the return to service is not approved") : QString(),
+         returnOf(m_file->inspection),
          m_file->unsupported.empty() ? QString() : tr("no longer supported by the record")},
         QStringLiteral(", "));
 }
@@ -115,8 +130,10 @@ QString InspectionDesk::since() const {
 }
 
 bool InspectionDesk::isWithdrawable() const {
-    return m_file && m_file->inspection.closed && !m_file->inspection.revoked &&
-           m_file->inspection.closed->body.outcome == Outcome::Released;
+    if (!m_file || !m_file->inspection.closed)
+        return false;
+    const auto& inspection = m_file->inspection;
+    return inspection.approved || (!inspection.revoked && inspection.closed->body.outcome == Outcome::Released);
 }
 
 int InspectionDesk::partAt() const {

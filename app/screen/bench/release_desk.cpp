@@ -59,20 +59,9 @@ void ReleaseDesk::setDesk(InspectionDesk* desk) {
 
 QString ReleaseDesk::cautionText() const { return words::said(Phrase{ReleasePhrase::CautionText, {}}); }
 
-int ReleaseDesk::signerAt() const {
-    const auto& people = m_people.choices();
-    const auto at = std::ranges::find(people, QVariant::fromValue(m_signer.value_or(Signer{})), &Choice::of);
-    return !m_signer || at == people.end() ? -1 : static_cast<int>(at - people.begin());
-}
-
 QString ReleaseDesk::signer() const { return m_signer ? inward(m_signer->person.text()) : QString(); }
 
-void ReleaseDesk::setSignerAt(int at) {
-    const auto& people = m_people.choices();
-    setSigner(at < 0 || at >= m_people.count()
-                  ? std::nullopt
-                  : std::optional(people[static_cast<std::size_t>(at)].of.value<Signer>()));
-}
+void ReleaseDesk::setSignerAt(int at) { setSigner(crownring::screen::signerAt(m_people, at)); }
 
 void ReleaseDesk::setSigner(const std::optional<Signer>& signer) {
     m_signer = signer;
@@ -193,23 +182,7 @@ void ReleaseDesk::takeDraft(const ReleaseDraft& draft) {
 void ReleaseDesk::showPeople() {
     const auto& file = *m_desk->file();
     const Signatory blank{{}, Capacity::PilotOwner, file.inspection.opened.body.balloon, file.operations, file.on};
-    std::vector<Choice> people;
-    for (const auto& each : file.entitlements) {
-        auto signatory = blank;
-        signatory.person = each.person;
-        signatory.capacity = each.capacity;
-        const auto bar = mayRelease(file.entitlements, signatory, file.visit());
-        const auto signer = QVariant::fromValue(Signer{each.person, each.capacity});
-        if (std::ranges::find(people, signer, &Choice::of) != people.end())
-            continue;
-        people.push_back(
-            {inward(each.person.text()),
-             tr("%1, %2").arg(inward(each.person.text()), words::said(termOf(each.capacity))),
-             bar ? joined({words::said(bar->why), inward(bar->rule)}, QStringLiteral(" · ")) : inward(each.licence), -1,
-             -1, !bar, signer});
-    }
-    std::ranges::stable_sort(people, [](const Choice& a, const Choice& b) { return a.chosen > b.chosen; });
-    m_people.show(std::move(people));
+    m_people.show(signersOf(file.entitlements, blank, file.visit()));
     std::vector<Choice> rules;
     if (isOfOwnersTasks(file.visit())) {
         const auto listed = regimeOf(file.visit()) == Regime::PartMl ? ownerMayNotRelease() : preventiveMaintenance();

@@ -7,17 +7,11 @@
 #include "screen/bench/inspection_desk.h"
 #include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"
+#include "screen/returns/signers.h"
 
 #include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
-
-/// A person in one of the capacities that the record entitles them to.
-struct Signer {
-    PersonId person;
-    Capacity capacity = Capacity::PilotOwner;
-    bool operator==(const Signer&) const = default;
-};
 
 class ReleaseDesk : public crownring::screen::Resident {
     Q_OBJECT
@@ -55,7 +49,7 @@ public:
     [[nodiscard]] InspectionDesk* desk() const { return m_desk; }
     void setDesk(InspectionDesk* desk);
     [[nodiscard]] ChoiceModel* people() { return &m_people; }
-    [[nodiscard]] int signerAt() const;
+    [[nodiscard]] int signerAt() const { return placeOf(m_signer, m_people); }
     void setSignerAt(int at);
     [[nodiscard]] QString signer() const;
     void setSigner(const std::optional<Signer>& signer);

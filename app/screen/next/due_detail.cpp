@@ -3,6 +3,7 @@
 
 #include "answers/photographs.h"
 #include "rules/due/defects.h"
+#include "rules/due/lists.h"
 #include "screen/desk/due_model.h"
 #include "screen/desk/house.h"
 #include "words/border.h"
@@ -95,7 +96,8 @@ void DueDetail::showPhotographs(const std::vector<std::string>& digests) {
 }
 
 bool DueDetail::isDefect() const { return m_row && m_row->programme == &defectProgramme(); }
-bool DueDetail::isFabric() const { return m_row && isOfTheRecord(*m_row) && !isDefect(); }
+bool DueDetail::isList() const { return m_row && m_row->programme == &listProgramme(); }
+bool DueDetail::isFabric() const { return m_row && isOfTheRecord(*m_row) && !isDefect() && !isList(); }
 QString DueDetail::title() const { return m_row ? words::said(m_row->requirement->title) : QString(); }
 QString DueDetail::where() const { return m_row ? DueTexts::where(*m_row) : QString(); }
 QString DueDetail::source() const { return m_row ? words::said(m_row->requirement->source) : QString(); }
@@ -103,6 +105,7 @@ QString DueDetail::rule() const {
     if (m_row == nullptr)
         return {};
     return isDefect()              ? tr("from when it is found until it is cleared")
+           : isList()              ? tr("from when it is signed until the return to service is approved")
            : isOfTheRecord(*m_row) ? tr("the latest readings at each place, against the bound of its type's manual")
                                    : Words::limits(*m_row->requirement);
 }

@@ -2,6 +2,7 @@
 #include "screen/next/due_groups.h"
 
 #include "rules/due/defects.h"
+#include "rules/due/lists.h"
 
 #include <algorithm>
 #include <map>
@@ -15,7 +16,9 @@ namespace {
 RequirementId commonName(const DueRow& row) {
     if (!isOfTheRecord(row))
         return row.requirement->id;
-    return RequirementId(row.programme == &defectProgramme() ? "defect" : "fabric");
+    return RequirementId(row.programme == &defectProgramme() ? "defect"
+                         : row.programme == &listProgramme() ? "list"
+                                                             : "fabric");
 }
 
 /// What governs a balloon is what its line says everywhere, as long as it is among the rows; else what comes first.

@@ -2,6 +2,7 @@
 #include "screen/next/group_model.h"
 
 #include "rules/due/defects.h"
+#include "rules/due/lists.h"
 #include "screen/desk/due_model.h"
 #include "words/border.h"
 #include "words/sentence.h"
@@ -22,6 +23,8 @@ constexpr qsizetype namedAlso = 2;
 QString titleOf(const DueRow& row) {
     if (!isOfTheRecord(row))
         return words::said(row.requirement->title);
+    if (row.programme == &listProgramme())
+        return GroupModel::tr("Lists of discrepancies");
     return row.programme == &defectProgramme() ? GroupModel::tr("Open defects") : GroupModel::tr("Readings of fabric");
 }
 

@@ -131,6 +131,27 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::FoundElsewhere:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' was found on %2, not on this item"),
                 QT_TRANSLATE_NOOP("Problem", "name the item that it was found on")};
+    case ReleaseFault::ListAnswered:
+        return {QT_TRANSLATE_NOOP("Problem", "the inspection '%1' has no list of discrepancies that is pending"),
+                QT_TRANSLATE_NOOP("Problem", "see its name, how it was closed, and whether its return to service was "
+                                             "approved already")};
+    case ReleaseFault::ApprovedBefore:
+        return {QT_TRANSLATE_NOOP("Problem",
+                                  "the return to service would be approved before the list of %1 was signed, "
+                                  "or before an approval of it was withdrawn"),
+                QT_TRANSLATE_NOOP("Problem", "approve it on a later day, or state the time of that day")};
+    case ReleaseFault::DefectStands:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' on %2 is on the list of discrepancies and is not cleared"),
+                QT_TRANSLATE_NOOP("Problem", "clear it: what is deferred still stands on the list")};
+    case ReleaseFault::ListedStands:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "'%1' on %2 is on the list of discrepancies and still stands against flight"),
+            QT_TRANSLATE_NOOP("Problem", "do it; where the part was replaced, put the old one out of service")};
+    case ReleaseFault::LeftOut:
+        return {QT_TRANSLATE_NOOP(
+                    "Problem", "the inspection '%3' accomplished '%1' on %2, which is not written with the approval"),
+                QT_TRANSLATE_NOOP("Problem", "post the requirement.done of it in the same batch, dated as the "
+                                             "inspection was closed; 'inspection approve' does")};
     case ReleaseFault::NotGiven:
         return {QT_TRANSLATE_NOOP("Problem", "%1 is not given"), QT_TRANSLATE_NOOP("Problem", "give it")};
     case ReleaseFault::EntryUnread:

@@ -33,6 +33,26 @@ const char* sourceOf(DuePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Readings of fabric");
     case DuePhrase::ReadingsAreNoProgramme:
         return QT_TRANSLATE_NOOP("Phrase", "Readings against limits; no programme.");
+    case DuePhrase::ListOfInspection:
+        return QT_TRANSLATE_NOOP("Phrase", "Discrepancies of inspection %1");
+    case DuePhrase::ListStands:
+        return QT_TRANSLATE_NOOP("Phrase", "%1: of %2 on the list, %3");
+    case DuePhrase::StillStand:
+        return QT_TRANSLATE_N_NOOP("Phrase", "%n still stand");
+    case DuePhrase::ListAnswered:
+        return QT_TRANSLATE_NOOP("Phrase", "%1: all answered, the return to service is not approved");
+    case DuePhrase::ListSignedOn:
+        return QT_TRANSLATE_NOOP("Phrase", "Signed on %1");
+    case DuePhrase::ListNote:
+        return QT_TRANSLATE_NOOP(
+            "Phrase",
+            "The inspection was closed with a list of discrepancies. It grounds what was inspected until each "
+            "item on it is cleared and a rated person approves the return to service (14 CFR 43.11(a)(5), "
+            "(b); ML.A.403).");
+    case DuePhrase::ListsSigned:
+        return QT_TRANSLATE_NOOP("Phrase", "Lists of discrepancies");
+    case DuePhrase::ListsAreNoProgramme:
+        return QT_TRANSLATE_NOOP("Phrase", "Lists that were signed and not answered; they are no programme.");
     }
     return "";
 }

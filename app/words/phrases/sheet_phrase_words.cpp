@@ -217,6 +217,11 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "not asked for by the manual (%1)");
     case SheetPhrase::Withdrawn:
         return QT_TRANSLATE_NOOP("Phrase", "This release was withdrawn by %1: %2");
+    case SheetPhrase::ReturnApproved:
+        return QT_TRANSLATE_NOOP("Phrase", "The return to service was approved by %1, licence %2. %3");
+    case SheetPhrase::ListPending:
+        return QT_TRANSLATE_NOOP("Phrase", "The list is pending: until every item on it is cleared and the return to "
+                                           "service is approved, it grounds what was inspected.");
     case SheetPhrase::NotSupported:
         return QT_TRANSLATE_NOOP("Phrase", "Signed, and no longer supported by the record:");
     case SheetPhrase::BarsFlight:

@@ -92,6 +92,13 @@
 <context>
     <name>Phrase</name>
     <message numerus="yes">
+        <source>%n still stand</source>
+        <translation>
+            <numerusform>%n still stands</numerusform>
+            <numerusform>%n still stand</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n fixes skipped</source>
         <translation>
             <numerusform>%n fix skipped</numerusform>

@@ -103,12 +103,17 @@ Result<Inspection> inspectionFrom(const InspectionId& id, std::span<const Journa
     }
     for (const auto& line : told) {
         const auto& now = nowOf(line);
-        if (const auto* revoked = std::get_if<ReleaseRevoked>(&now.body))
+        if (const auto* revoked = std::get_if<ReleaseRevoked>(&now.body)) {
             inspection.revoked = said(line, now, *revoked);
-        else if (inspection.closed)
+            inspection.approved.reset();
+        } else if (const auto* approved = std::get_if<ReturnApproved>(&now.body)) {
+            if (inspection.isPending())
+                inspection.approved = said(line, now, *approved);
+        } else if (inspection.closed) {
             inspection.late.push_back(now.id);
-        else
+        } else {
             std::visit(Gather{inspection, line, now}, now.body);
+        }
     }
     return inspection;
 }

@@ -40,10 +40,15 @@ struct Inspection {
     std::vector<Said<RepairMade>> repairs;
     std::vector<Said<PartReplaced>> parts;
     std::optional<Said<InspectionClosed>> closed; ///< the first one; an inspection closes once
-    std::optional<Said<ReleaseRevoked>> revoked;  ///< the release that it was closed with was withdrawn
+    std::optional<Said<ReleaseRevoked>> revoked;  ///< its release, or the approval of its return, was withdrawn
+    std::optional<Said<ReturnApproved>> approved; ///< the return to service after its list, not withdrawn since
     std::vector<EntryId> late;                    ///< dated after the close: they do not count
 
     [[nodiscard]] bool isOpen() const { return !closed; }
+    /// Closed with a list of discrepancies that nobody has approved the return to service after.
+    [[nodiscard]] bool isPending() const {
+        return closed && closed->body.outcome == Outcome::Discrepancies && !approved;
+    }
     [[nodiscard]] bool isWorkOn(const ItemId& item, std::span<const RequirementId> requirements) const;
 };
 

@@ -131,6 +131,14 @@ std::optional<Barred> mayRelease(std::span<const Entitlement> entitlements, cons
     return notEntitled(entitlements, signatory);
 }
 
+std::string licenceOf(std::span<const Entitlement> entitlements, const PersonId& person, Capacity capacity,
+                      CivilDate on) {
+    for (const auto& each : entitlements)
+        if (each.person == person && each.capacity == capacity && each.from <= on && (!each.until || on <= *each.until))
+            return each.licence;
+    return {};
+}
+
 std::optional<Barred> mayDefer(std::span<const Entitlement> entitlements, const Signatory& signatory,
                                const Deferral& deferral) {
     if (deferral.severity == Severity::Grounding)

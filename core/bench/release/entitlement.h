@@ -90,6 +90,10 @@ struct Signatory {
 [[nodiscard]] std::optional<Barred> mayRelease(std::span<const Entitlement> entitlements, const Signatory& signatory,
                                                Visit visit);
 
+/// The licence that the person acts under in that capacity on that day; empty where the record has none.
+[[nodiscard]] std::string licenceOf(std::span<const Entitlement> entitlements, const PersonId& person,
+                                    Capacity capacity, CivilDate on);
+
 /// What is to be put off.
 struct Deferral {
     Severity severity = Severity::Deferrable;

@@ -264,14 +264,6 @@ private:
     std::vector<Refusal> m_refusals;
 };
 
-std::string licenceOf(const BenchFile& file, const Signing& signing) {
-    for (const auto& each : file.entitlements)
-        if (each.person == signing.person && each.capacity == signing.capacity && each.from <= signing.on &&
-            (!each.until || signing.on <= *each.until))
-            return each.licence;
-    return {};
-}
-
 Argument titleOf(const ItemFacts& item) {
     Argument title = Phrase{ReleasePhrase::Item, {termOf(item.kind), item.id}};
     if (item.type)
@@ -366,7 +358,7 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
         facts.discrepanciesDated = signing.on;
     facts.person = signing.person.text();
     facts.capacity = signing.capacity;
-    facts.licence = licenceOf(file, signing);
+    facts.licence = licenceOf(file.entitlements, signing.person, signing.capacity, signing.on);
     return facts;
 }
 

@@ -63,6 +63,12 @@ PrescribedStatement partMlStatement(const ReleaseFacts& facts) {
             {}};
 }
 
+PrescribedStatement usWorkStatement() {
+    return {"The signature constitutes the approval for return to service only for the work performed.",
+            "14 CFR 43.9(a)(4) (from memory)",
+            {}};
+}
+
 PrescribedStatement looseStatement(const ReleaseFacts& facts) {
     Listed items;
     for (const auto& item : facts.items)
@@ -176,9 +182,13 @@ PrescribedStatement statementOf(const ReleaseFacts& facts) {
         return noStatement({ReleasePhrase::DiscrepanciesListed, {}});
     if (regimeOf(facts.visit) == Regime::PartMl)
         return partMlStatement(facts);
-    return {"The signature constitutes the approval for return to service only for the work performed.",
-            "14 CFR 43.9(a)(4) (from memory)",
-            {}};
+    return usWorkStatement();
+}
+
+PrescribedStatement returnStatementOf(const ReleaseFacts& facts) {
+    if (isLoose(facts))
+        return looseStatement(facts);
+    return regimeOf(facts.visit) == Regime::PartMl ? partMlStatement(facts) : usWorkStatement();
 }
 
 std::vector<ReleaseSection> sectionsOf(const ReleaseFacts& facts) {

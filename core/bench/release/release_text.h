@@ -75,6 +75,8 @@ struct PrescribedStatement {
     bool operator==(const PrescribedStatement&) const = default;
 };
 [[nodiscard]] PrescribedStatement statementOf(const ReleaseFacts& facts);
+/// Of who approves the return to service after a list of discrepancies.
+[[nodiscard]] PrescribedStatement returnStatementOf(const ReleaseFacts& facts);
 
 /// The release as headings and paragraphs, without the statement and its signature; sections of which nothing was given
 /// are left out, except that unknown times are said to be unknown. The last section is the caution, which stands on

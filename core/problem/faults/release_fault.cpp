@@ -75,6 +75,16 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"registration-in-use", Code::NotReleasable};
     case ReleaseFault::FoundElsewhere:
         return {"found-elsewhere", Code::NotReleasable};
+    case ReleaseFault::ListAnswered:
+        return {"list-answered", Code::NotReleasable};
+    case ReleaseFault::ApprovedBefore:
+        return {"approved-before", Code::NotReleasable};
+    case ReleaseFault::DefectStands:
+        return {"defect-stands", Code::NotReleasable};
+    case ReleaseFault::ListedStands:
+        return {"listed-stands", Code::NotReleasable};
+    case ReleaseFault::LeftOut:
+        return {"left-out", Code::NotReleasable};
     case ReleaseFault::NotGiven:
         return {"not-given", Code::NotReleasable};
     case ReleaseFault::EntryUnread:

@@ -43,6 +43,11 @@ enum class ReleaseFault : std::uint8_t {
     ClearedBefore,     ///< %1: the defect, %2: the day on which it was found
     RegistrationInUse, ///< %1: the registration
     FoundElsewhere,    ///< %1: the defect, %2: the item that it was found on
+    ListAnswered,      ///< %1: the inspection
+    ApprovedBefore,    ///< %1: the day of the list
+    DefectStands,      ///< %1: what was found, %2: the item
+    ListedStands,      ///< %1: what stands against flight, %2: the item
+    LeftOut,           ///< %1: the requirement, %2: the item, %3: the inspection
     NotGiven,          ///< %1: what
     EntryUnread,       ///< %1: its id, %2: which it is and why
 };

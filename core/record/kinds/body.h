@@ -35,7 +35,7 @@ using Body = OneOf<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightL
                    ProgrammeAdopted, ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened,
                    LineSettled, DefectFound, DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed,
                    PersonEntitled, TesterCalibrated, TypeDescribed, LimitStated, ChecklistAdopted, FabricStated,
-                   ReleaseRevoked, ItemState, BalloonState, BalloonRenamed>;
+                   ReleaseRevoked, ItemState, BalloonState, BalloonRenamed, ReturnApproved>;
 
 /// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
 template <class Ask>

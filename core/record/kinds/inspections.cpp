@@ -189,6 +189,24 @@ void Kind<InspectionClosed>::write(json& into, const InspectionClosed& body) {
     }
 }
 
+ReturnApproved Kind<ReturnApproved>::read(ObjectReader& reader) {
+    ReturnApproved body;
+    body.inspection = reader.name<InspectionId>("inspection");
+    body.statement = reader.optionalText("statement");
+    body.signatory = reader.name<PersonId>("signatory");
+    body.capacity = reader.slug("capacity");
+    body.licence = reader.optionalText("licence");
+    return body;
+}
+
+void Kind<ReturnApproved>::write(json& into, const ReturnApproved& body) {
+    into["inspection"] = body.inspection.text();
+    writeText(into, "statement", body.statement);
+    into["signatory"] = body.signatory.text();
+    into["capacity"] = body.capacity;
+    writeText(into, "licence", body.licence);
+}
+
 ReleaseRevoked Kind<ReleaseRevoked>::read(ObjectReader& reader) {
     return {reader.name<InspectionId>("inspection"), reader.saying("reason")};
 }

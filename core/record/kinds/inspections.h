@@ -42,7 +42,7 @@ struct Kind<InspectionOpened> {
     static constexpr auto brings = &InspectionOpened::inspection;
     static constexpr std::tuple toldUnder{&InspectionOpened::inspection, &InspectionOpened::items,
                                           &InspectionOpened::balloon};
-    static constexpr bool hasRows = false;
+    static constexpr bool hasRows = true;
     static constexpr auto inspection = &InspectionOpened::inspection;
     static InspectionOpened read(ObjectReader& reader);
     static void write(nlohmann::json& into, const InspectionOpened& body);
@@ -151,7 +151,33 @@ struct Kind<InspectionClosed> {
     static void write(nlohmann::json& into, const InspectionClosed& body);
 };
 
-/// A release is withdrawn: what its closing accomplished counts no more.
+/// Every item on the list of discrepancies that the inspection was closed with is answered, and somebody who is rated
+/// approves the return to service: from then on what the inspection accomplished counts, from its own day.
+struct ReturnApproved {
+    InspectionId inspection;
+    std::string statement; ///< what was signed, word for word; empty where no rule prescribes words
+    PersonId signatory;
+    std::string capacity; ///< "inspection-authorization" …
+    std::string licence;
+    bool operator==(const ReturnApproved&) const = default;
+};
+
+template <>
+struct Kind<ReturnApproved> {
+    static constexpr std::string_view name = "return.approved";
+    static constexpr std::string_view keys = "inspection signatory capacity [statement licence]";
+    static constexpr TimeOfDay time{18, 15};
+    static constexpr std::tuple mentions{Key{"inspection", &ReturnApproved::inspection},
+                                         Key{"signatory", &ReturnApproved::signatory}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&ReturnApproved::inspection};
+    static constexpr bool hasRows = true;
+    static constexpr auto inspection = nothing; ///< it comes after the closing, and adds no word to what was signed
+    static ReturnApproved read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const ReturnApproved& body);
+};
+
+/// A release is withdrawn, or the approval of a return to service: what the closing accomplished counts no more.
 struct ReleaseRevoked {
     InspectionId inspection;
     std::string reason;

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The due list: every requirement, every open defect and all bounded readings of fabric of every item, worst first.
+/// The due list: every requirement, every open defect, every pending list of discrepancies and all bounded readings of
+/// fabric of every item, worst first.
 
 #include "rules/due/fabric_rows.h"
 #include "rules/due/obligations.h"
@@ -70,7 +71,7 @@ enum class Outside {
 [[nodiscard]] DueList dueList(std::vector<ItemFacts> items, const FabricMarks& fabric, Obligations obligations,
                               CivilDate on, const FlyingAs& flyingAs = {}, Outside outside = Outside::AsInService);
 
-/// An open defect, or readings of fabric: nothing that could be written down as done.
+/// An open defect, a pending list, or readings of fabric: nothing that could be written down as done.
 [[nodiscard]] bool isOfTheRecord(const DueRow& row);
 
 /// The order of the list.

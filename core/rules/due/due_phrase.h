@@ -19,6 +19,14 @@ enum class DuePhrase : std::uint8_t {
     FabricNote, ///< %1: what was read, %2: the day
     ReadingsOfFabric,
     ReadingsAreNoProgramme,
+    ListOfInspection, ///< %1: the inspection
+    ListStands,       ///< %1: the list, %2: how many are on it, %3: `StillStand`
+    StillStand,       ///< %n
+    ListAnswered,     ///< %1: the list
+    ListSignedOn,     ///< %1: the day
+    ListNote,
+    ListsSigned,
+    ListsAreNoProgramme,
 };
 
 }

@@ -27,6 +27,10 @@ struct Kept<ServiceState> {
     static constexpr int first = 0, last = serviceStateCount - 1;
 };
 template <>
+struct Kept<Outcome> {
+    static constexpr int first = 0, last = outcomeCount - 1;
+};
+template <>
 struct Kept<Severity> {
     static constexpr int first = 0, last = severityCount - 1;
 };

@@ -58,6 +58,11 @@ Projector::Projector(const Connection& connection, Names& names)
       m_dropClosing(connection, "DELETE FROM closing WHERE inspection = ? AND at = ? AND entry_id = ?"),
       m_putRevocation(connection, "INSERT INTO revocation (inspection, at, entry_id) VALUES (?, ?, ?)"),
       m_dropRevocation(connection, "DELETE FROM revocation WHERE inspection = ? AND at = ? AND entry_id = ?"),
+      m_putOpening(connection, "INSERT INTO opening (inspection, item_no, at, entry_id) VALUES (?, ?, ?, ?)"
+                               " ON CONFLICT DO NOTHING"),
+      m_dropOpening(connection, "DELETE FROM opening WHERE inspection = ? AND item_no = ? AND at = ? AND entry_id = ?"),
+      m_putApproval(connection, "INSERT INTO approval (inspection, at, entry_id) VALUES (?, ?, ?)"),
+      m_dropApproval(connection, "DELETE FROM approval WHERE inspection = ? AND at = ? AND entry_id = ?"),
       m_putTold(connection, "INSERT INTO told (sort, subject_no, at, entry_id) VALUES (?, ?, ?, ?)"
                             " ON CONFLICT DO NOTHING"),
       m_dropTold(connection, "DELETE FROM told WHERE sort = ? AND subject_no = ? AND at = ? AND entry_id = ?"),
@@ -85,26 +90,12 @@ Projector::Projector(const Connection& connection, Names& names)
               " AND (s.from_at >= ? OR s.until_at IS NOT NULL"
               " OR EXISTS (SELECT 1 FROM done d WHERE d.item_no = s.item_no AND d.at >= ?)"
               " OR EXISTS (SELECT 1 FROM item_entered e WHERE e.item_no = s.item_no AND e.day >= ?))"),
-      m_releasedBy(connection, "SELECT DISTINCT item_no FROM done WHERE ref = ?"),
+      m_concernedBy(connection, "SELECT item_no FROM done WHERE ref = ?"
+                                " UNION SELECT item_no FROM opening WHERE inspection = ?"),
       m_mayBeOn(connection, "WITH RECURSIVE may(balloon_no) AS (SELECT balloon_no FROM stay WHERE item_no = ?"
                             " UNION SELECT balloon_no FROM fitting WHERE item_no = ?"
                             " UNION SELECT r.to_no FROM renaming r JOIN may m ON m.balloon_no = r.balloon_no)"
                             " SELECT balloon_no FROM may") {}
-
-void Projector::touch(Touch::Of of, std::int64_t subject) {
-    const Touch touch{of, subject};
-    if (m_touched.insert(touch).second && m_beforeTouch && !m_remaking)
-        m_beforeTouch(touch);
-}
-
-void Projector::touchItemsReleasedBy(const InspectionId& inspection) {
-    m_releasedBy.run(inspection.text());
-    std::vector<std::int64_t> items;
-    while (m_releasedBy.next())
-        items.push_back(m_releasedBy.read<std::int64_t>());
-    for (const auto each : items)
-        touch(Touch::Of::Item, each);
-}
 
 std::int64_t Projector::item(const ItemId& id) {
     const auto number = m_names.findOrMake(id);
@@ -195,12 +186,21 @@ struct Projector::Put {
                            body.firstRow, body.lastRow);
     }
     void operator()(const InspectionClosed& body) const {
-        to.touchItemsReleasedBy(body.inspection);
+        to.touchItemsOf(body.inspection);
         to.m_putClosing.run(body.inspection, at, entry.id, static_cast<int>(body.outcome));
     }
     void operator()(const ReleaseRevoked& body) const {
-        to.touchItemsReleasedBy(body.inspection);
+        to.touchItemsOf(body.inspection);
         to.m_putRevocation.run(body.inspection, at, entry.id);
+    }
+    void operator()(const InspectionOpened& body) const {
+        to.touchItemsOf(body.inspection); // another opening of that name speaks no more
+        for (const auto& id : body.items)
+            to.m_putOpening.run(body.inspection, to.item(id), at, entry.id);
+    }
+    void operator()(const ReturnApproved& body) const {
+        to.touchItemsOf(body.inspection);
+        to.m_putApproval.run(body.inspection, at, entry.id);
     }
     void operator()(const EventReported& body) const {
         const auto [subject, number] = to.subject(body);
@@ -272,12 +272,21 @@ struct Projector::TakeAway {
     void operator()(const RepairMade& body) const { from.m_dropRepair.run(from.item(body.item), at, entry.id); }
     void operator()(const FabricStated& body) const { from.m_dropFabric.run(from.item(body.item), at, entry.id); }
     void operator()(const InspectionClosed& body) const {
-        from.touchItemsReleasedBy(body.inspection);
+        from.touchItemsOf(body.inspection);
         from.m_dropClosing.run(body.inspection, at, entry.id);
     }
     void operator()(const ReleaseRevoked& body) const {
-        from.touchItemsReleasedBy(body.inspection);
+        from.touchItemsOf(body.inspection);
         from.m_dropRevocation.run(body.inspection, at, entry.id);
+    }
+    void operator()(const InspectionOpened& body) const {
+        from.touchItemsOf(body.inspection);
+        for (const auto& id : body.items)
+            from.m_dropOpening.run(body.inspection, from.item(id), at, entry.id);
+    }
+    void operator()(const ReturnApproved& body) const {
+        from.touchItemsOf(body.inspection);
+        from.m_dropApproval.run(body.inspection, at, entry.id);
     }
     void operator()(const EventReported& body) const {
         const auto [subject, number] = from.subject(body);
@@ -330,45 +339,6 @@ void Projector::noteUnread(const Entry& entry, bool voided) {
                         static_cast<int>(Question::Kind::Unreadable), std::string());
 }
 
-void Projector::touchItemsUnder(const FlightTotals::Change& change) {
-    const auto at = change.from.at.minutes();
-    m_under.run(change.balloon, at, at, at, change.from.at.on().dayNumber());
-    std::vector<std::int64_t> items;
-    while (m_under.next())
-        items.push_back(m_under.read<std::int64_t>());
-    for (const auto each : items)
-        touch(Touch::Of::Item, each);
-}
-
-void Projector::touchItemsOf(std::int64_t balloon) {
-    m_items.forgetRenamings();
-    std::set<std::int64_t> names{balloon};
-    std::vector<std::int64_t> open{balloon};
-    std::set<std::int64_t> items;
-    while (!open.empty()) {
-        const auto name = open.back();
-        open.pop_back();
-        m_everOn.run(name);
-        while (m_everOn.next())
-            items.insert(m_everOn.read<std::int64_t>());
-        m_formerly.run(name);
-        while (m_formerly.next())
-            if (const auto former = m_formerly.read<std::int64_t>(); names.insert(former).second)
-                open.push_back(former);
-    }
-    for (const auto item : items)
-        touch(Touch::Of::Item, item);
-}
-
-void Projector::touchBalloonsOf(std::int64_t item) {
-    m_mayBeOn.run(item, item);
-    std::vector<std::int64_t> balloons;
-    while (m_mayBeOn.next())
-        balloons.push_back(m_mayBeOn.read<std::int64_t>());
-    for (const auto balloon : balloons)
-        touch(Touch::Of::Balloon, balloon);
-}
-
 std::set<Touch> Projector::settle() {
     for (const auto& change : m_totals.settle())
         touchItemsUnder(change);
@@ -387,11 +357,11 @@ std::set<Touch> Projector::settle() {
 }
 
 std::span<const std::string_view> Projector::tables() {
-    static constexpr std::array<std::string_view, 22> tables{
-        "amendment",  "item_entered", "balloon_entered", "fitting", "stay",        "flight",
-        "kit_flight", "done",         "occurrence",      "reading", "repair",      "fabric_stated",
-        "adoption",   "question",     "idle_correction", "told",    "defect_mark", "closing",
-        "revocation", "flown",        "service",         "renaming"};
+    static constexpr std::array<std::string_view, 24> tables{
+        "amendment",  "item_entered", "balloon_entered", "fitting",  "stay",        "flight",
+        "kit_flight", "done",         "occurrence",      "reading",  "repair",      "fabric_stated",
+        "adoption",   "question",     "idle_correction", "told",     "defect_mark", "closing",
+        "revocation", "flown",        "service",         "renaming", "opening",     "approval"};
     return tables;
 }
 

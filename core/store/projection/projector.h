@@ -64,8 +64,8 @@ private:
     void touch(Touch::Of of, std::int64_t subject = 0);
     /// On which it was by now, and those on which its fittings may put it.
     void touchBalloonsOf(std::int64_t item);
-    /// Whose accomplishments stand under it.
-    void touchItemsReleasedBy(const InspectionId& inspection);
+    /// Whose accomplishments stand under it, and what was inspected in it: what becomes of it is told of them.
+    void touchItemsOf(const InspectionId& inspection);
 
     const Connection& m_connection;
     Names& m_names;
@@ -85,13 +85,14 @@ private:
     Statement m_putReading, m_dropReading;
     Statement m_putRepair, m_dropRepair;
     Statement m_putFabric, m_dropFabric, m_putClosing, m_dropClosing, m_putRevocation, m_dropRevocation;
+    Statement m_putOpening, m_dropOpening, m_putApproval, m_dropApproval;
     Statement m_putTold, m_dropTold;
     Statement m_putMark, m_dropMark;
     Statement m_putAdoption, m_dropAdoption;
     Statement m_dropIdle, m_putIdle;
     Statement m_dropUnread, m_putUnread;
     Statement m_putService, m_dropService, m_putRenaming, m_dropRenaming, m_formerly, m_everOn;
-    Statement m_under, m_releasedBy, m_mayBeOn;
+    Statement m_under, m_concernedBy, m_mayBeOn;
 };
 
 }

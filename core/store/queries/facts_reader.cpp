@@ -65,11 +65,15 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
                                 " stated_inflations, minutes, landings, inflations, ref, paper FROM done WHERE 1 = 1",
                                 "item_no", " ORDER BY item_no, at, entry_id")
                              .c_str()),
-      // The first closing of an inspection is the one that holds: it is read last.
-      m_closings(connection, scoped(one, "SELECT inspection, outcome FROM closing WHERE 1 = 1", "inspection",
-                                    " ORDER BY inspection, at DESC, entry_id DESC")
-                                 .c_str()),
-      m_revocations(connection, scoped(one, "SELECT inspection FROM revocation WHERE 1 = 1", "inspection", "").c_str()),
+      // Few closings are lists, so all of them are looked for from there.
+      m_lists(connection,
+              scoped(one,
+                     "SELECT o.item_no, o.inspection, c.at, c.entry_id FROM " +
+                         std::string(one ? "opening o CROSS JOIN closing c" : "closing c CROSS JOIN opening o") +
+                         " WHERE c.outcome = 1 AND o.inspection = c.inspection AND NOT EXISTS (SELECT 1 FROM opening f"
+                         " WHERE f.inspection = o.inspection AND (f.at, f.entry_id) < (o.at, o.entry_id))",
+                     "o.item_no", " ORDER BY o.item_no, c.at, c.entry_id")
+                  .c_str()),
       m_events(connection, scoped(one,
                                   "SELECT subject_no, at, entry_id, event, celsius, lasted FROM occurrence"
                                   " WHERE sort = 1",
@@ -80,7 +84,7 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
                                    " until_minutes, reading_id FROM defect_mark WHERE 1 = 1",
                                    "item_no", " ORDER BY item_no, at, entry_id")
                                 .c_str()),
-      m_service(connection) {}
+      m_service(connection), m_releases(connection, one) {}
 
 template <class... Values>
 void FactsReader::run(Statement& statement, std::optional<std::int64_t> item, const Values&... values) {
@@ -100,7 +104,6 @@ std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_
         m_names.readAll();
         m_working.reserve(m_names.count());
         m_accounts.push_back({Part::Balloon, Account::all, m_balloons.readAll()});
-        readReleases();
     }
     readItems(on, item);
     readStays(end, item);
@@ -108,6 +111,7 @@ std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_
     readDone(end, item);
     readEvents(end, item);
     readDefects(end, item);
+    readLists(end, item);
     readOperations(on);
     readService(end);
     if (!std::exchange(m_serviceRead, true))
@@ -126,7 +130,7 @@ void FactsReader::startOver() {
     m_balloons.begin();
     m_balloonsRead.clear();
     m_serviceRead = false;
-    m_releases.clear();
+    m_releases.begin();
 }
 
 FactsReader::Working* FactsReader::rowOf(Walk& walk, Statement& row, int columns) {
@@ -227,30 +231,6 @@ void FactsReader::readKits(Moment end, std::optional<std::int64_t> item) {
     }
 }
 
-template <class... Of>
-void FactsReader::readReleases(const Of&... inspection) {
-    m_closings.run(inspection...);
-    while (m_closings.next()) {
-        auto closed = m_closings.read<std::string>();
-        const bool released = m_closings.read<int>() == static_cast<int>(Outcome::Released);
-        m_releases[std::move(closed)] = released ? Release::Holds : Release::None;
-    }
-    m_revocations.run(inspection...);
-    while (m_revocations.next())
-        m_releases[m_revocations.read<std::string>()] = Release::Revoked;
-}
-
-FactsReader::Release FactsReader::releaseOf(const std::optional<std::string>& ref) {
-    if (!ref)
-        return Release::None;
-    if (m_one && !m_releases.contains(*ref)) {
-        m_releases.emplace(*ref, Release::None);
-        readReleases(*ref);
-    }
-    const auto known = m_releases.find(*ref);
-    return known == m_releases.end() ? Release::None : known->second;
-}
-
 void FactsReader::readDone(Moment end, std::optional<std::int64_t> item) {
     Walk walk(m_working);
     // An item's history is gathered here and then kept in a vector of its own size.
@@ -278,13 +258,15 @@ void FactsReader::readDone(Moment end, std::optional<std::int64_t> item) {
         done.clock.minutes = m_done.read<std::optional<Minutes>>();
         done.clock.landings = m_done.read<std::optional<Landings>>();
         done.clock.inflations = m_done.read<std::optional<Inflations>>();
-        const auto release = releaseOf(m_done.read<std::optional<std::string>>());
+        const auto ref = m_done.read<std::optional<std::string>>();
         const bool paper = m_done.read<bool>();
-        digest.add(static_cast<std::int64_t>(release));
+        static const Release none;
+        const auto& release = ref ? m_releases.of(*ref) : none;
+        release.addTo(digest);
         m_tally.add(digest.value());
-        if (!working || release == Release::Revoked || !(done.stamp.at < end))
+        if (!working || release.isWithheld(end) || !(done.stamp.at < end))
             continue;
-        if (release == Release::Holds)
+        if (release.isSigned(end))
             done.evidence = Evidence::Signed;
         else if (paper)
             done.evidence = Evidence::Paper;
@@ -328,6 +310,23 @@ void FactsReader::readDefects(Moment end, std::optional<std::int64_t> item) {
         mark.untilMinutes = m_defects.read<std::optional<Minutes>>();
         mark.failed = m_defects.read<std::optional<EntryId>>();
         working->facts.defects.push_back(std::move(mark));
+    }
+}
+
+void FactsReader::readLists(Moment end, std::optional<std::int64_t> item) {
+    Walk walk(m_working);
+    run(m_lists, item);
+    while (m_lists.next()) {
+        RowDigest digest;
+        digest.add(static_cast<std::int64_t>(m_lists.digest()));
+        auto* working = walk.to(m_lists.read<std::int64_t>());
+        auto inspection = m_lists.read<std::string>();
+        auto closed = stampFrom(m_lists);
+        const auto& release = m_releases.of(inspection);
+        release.addTo(digest);
+        m_tally.add(digest.value());
+        if (working && release.isPending(end) && release.closed == closed)
+            working->facts.lists.push_back({InspectionId(inspection), std::move(closed)});
     }
 }
 

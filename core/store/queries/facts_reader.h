@@ -8,6 +8,7 @@
 #include "store/projection/counted_use.h"
 #include "store/queries/account.h"
 #include "store/queries/balloon_facts.h"
+#include "store/queries/release_reader.h"
 #include "store/queries/service_reader.h"
 
 #include <string>
@@ -48,12 +49,8 @@ private:
     void readBalloon(std::int64_t balloon);
     void readStays(Moment end, std::optional<std::int64_t> item);
     void readKits(Moment end, std::optional<std::int64_t> item);
-    /// What became of each closing: it is read before what counts by it.
-    enum class Release { None, Holds, Revoked };
-    template <class... Of>
-    void readReleases(const Of&... inspection);
-    [[nodiscard]] Release releaseOf(const std::optional<std::string>& ref);
     void readDone(Moment end, std::optional<std::int64_t> item);
+    void readLists(Moment end, std::optional<std::int64_t> item);
     void readEvents(Moment end, std::optional<std::int64_t> item);
     void readDefects(Moment end, std::optional<std::int64_t> item);
     void readOperations(CivilDate on);
@@ -66,14 +63,14 @@ private:
     CountedUse m_use;
     BalloonFacts m_balloons;
     bool m_one;
-    Statement m_items, m_stays, m_kits, m_done, m_closings, m_revocations, m_events, m_defects;
+    Statement m_items, m_stays, m_kits, m_done, m_lists, m_events, m_defects;
     ServiceReader m_service;
+    ReleaseReader m_releases;
     std::vector<Working> m_working;
     Tally m_tally;
     std::vector<Account> m_accounts;
     std::unordered_set<std::int64_t> m_balloonsRead;
     bool m_serviceRead = false;
-    std::unordered_map<std::string, Release> m_releases; ///< by inspection
 };
 
 }

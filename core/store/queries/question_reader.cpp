@@ -32,7 +32,8 @@ QuestionReader::QuestionReader(const Connection& connection)
       m_stated(connection,
                "SELECT d.at, d.entry_id, n.text, r.text FROM done d JOIN name n ON n.name_no = d.item_no"
                " JOIN name r ON r.name_no = d.requirement_no WHERE d.paper = 0 AND (d.ref IS NULL OR NOT EXISTS"
-               " (SELECT 1 FROM closing c WHERE c.inspection = d.ref AND c.outcome = 0)) AND NOT EXISTS"
+               " (SELECT 1 FROM closing c WHERE c.inspection = d.ref AND (c.outcome = 0 OR c.outcome = 1"
+               " AND EXISTS (SELECT 1 FROM approval a WHERE a.inspection = d.ref)))) AND NOT EXISTS"
                " (SELECT 1 FROM done l WHERE l.item_no = d.item_no AND l.requirement_no = d.requirement_no"
                " AND (l.at, l.entry_id) > (d.at, d.entry_id)) ORDER BY d.at, d.entry_id"),
       m_service(connection) {}

@@ -46,3 +46,22 @@ CREATE TABLE tally (
 )
 ----
 CREATE INDEX done_under ON done (ref) WHERE ref IS NOT NULL
+----
+-- A projection: which items an inspection is of.
+CREATE TABLE opening (
+    inspection TEXT COLLATE "C" NOT NULL,
+    item_no BIGINT NOT NULL REFERENCES name,
+    at BIGINT NOT NULL,
+    entry_id TEXT COLLATE "C" NOT NULL,
+    PRIMARY KEY (inspection, item_no, at, entry_id)
+)
+----
+CREATE INDEX opening_of_item ON opening (item_no)
+----
+-- A projection: approvals of the return to service after a list of discrepancies.
+CREATE TABLE approval (
+    inspection TEXT COLLATE "C" NOT NULL,
+    at BIGINT NOT NULL,
+    entry_id TEXT COLLATE "C" NOT NULL,
+    PRIMARY KEY (inspection, at, entry_id)
+)

@@ -46,3 +46,22 @@ CREATE TABLE tally (
 ) STRICT, WITHOUT ROWID
 ----
 CREATE INDEX done_under ON done (ref) WHERE ref IS NOT NULL
+----
+-- A projection: which items an inspection is of.
+CREATE TABLE opening (
+    inspection TEXT NOT NULL,
+    item_no INTEGER NOT NULL REFERENCES name,
+    at INTEGER NOT NULL,
+    entry_id TEXT NOT NULL,
+    PRIMARY KEY (inspection, item_no, at, entry_id)
+) STRICT, WITHOUT ROWID
+----
+CREATE INDEX opening_of_item ON opening (item_no)
+----
+-- A projection: approvals of the return to service after a list of discrepancies.
+CREATE TABLE approval (
+    inspection TEXT NOT NULL,
+    at INTEGER NOT NULL,
+    entry_id TEXT NOT NULL,
+    PRIMARY KEY (inspection, at, entry_id)
+) STRICT, WITHOUT ROWID

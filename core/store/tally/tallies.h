@@ -4,8 +4,8 @@
 /// Whether what stands beside the journal is still what was written there, told at once: for each item and balloon, and
 /// for all, the record keeps what their rows come to, and each transaction keeps that up. What an answer has read is
 /// held against it. This finds rows that were changed, deleted or added round the program; which row, and whether the
-/// journal itself is sound, `verify` tells. Flights stand in no tally but for their totals of today: what was flown by an
-/// earlier day, which the clock of an item that came with an unknown figure needs too, `verify` alone proves.
+/// journal itself is sound, `verify` tells. Flights stand in no tally but for their totals of today: what was flown by
+/// an earlier day, which the clock of an item that came with an unknown figure needs too, `verify` alone proves.
 
 #include "store/projection/projector.h"
 #include "store/queries/account.h"

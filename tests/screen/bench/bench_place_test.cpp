@@ -22,7 +22,7 @@ constexpr const char* calibrationAsItWas =
     R"({"entry":"entry.voided","on":"2026-11-24","time":"11:00Z","by":"insp. 14","voids":"ended","reason":"another tester"})";
 }
 
-/// The list of inspections tells open, released, listed and withdrawn ones apart, by sign and by word.
+/// The list of inspections tells open, released, pending and withdrawn ones apart, by sign and by word.
 class BenchPlaceTest : public QObject {
     Q_OBJECT
 
@@ -62,9 +62,10 @@ private slots:
         QVERIFY2(open->detail.startsWith(QStringLiteral("open since")), qPrintable(open->detail));
         QCOMPARE(released->number, int(BenchPlace::Released));
         const auto& all = bench.inspections()->choices();
-        const auto listed = std::ranges::find(all, int(BenchPlace::Listed), &Choice::number);
+        const auto listed = std::ranges::find(all, int(BenchPlace::Pending), &Choice::number);
         QVERIFY(listed != all.end());
         QVERIFY2(listed->detail.contains(QStringLiteral("list of discrepancies")), qPrintable(listed->detail));
+        QVERIFY2(listed->detail.contains(QStringLiteral("pending")), qPrintable(listed->detail));
     }
     void whoLooksIsToldWhatTheRecordNoLongerSupports() {
         In<BenchPlace> bench(m_demo->house);

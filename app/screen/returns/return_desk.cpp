@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/returns/return_desk.h"
+
+#include "answers/discrepancies.h"
+#include "bench/release/release_phrase.h"
+#include "rules/due/lists.h"
+#include "screen/desk/day.h"
+#include "screen/desk/house.h"
+#include "screen/desk/notice.h"
+#include "words/border.h"
+#include "words/problem_words.h"
+#include "words/sentence.h"
+#include "words/words.h"
+
+#include <QDateTime>
+#include <QStringList>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+QString standsOf(const ListCount& count) {
+    return count.standing == 0 ? ReturnDesk::tr("all answered; the return to service is not approved")
+                               : ReturnDesk::tr("%1 of %2 still stand").arg(count.standing).arg(count.listed);
+}
+
+/// "annual inspection on E1, B1 from 2026-06-02": each requirement once.
+QString accomplishedBy(const ReturnFile& file) {
+    if (file.withdrawn)
+        return ReturnDesk::tr("An approval of it was withdrawn: what the inspection did counts no more.");
+    QStringList done;
+    std::vector<RequirementId> seen;
+    for (const auto& work : file.accomplishments) {
+        if (std::ranges::find(seen, work.requirement) != seen.end())
+            continue;
+        seen.push_back(work.requirement);
+        QStringList items;
+        for (const auto& other : file.accomplishments)
+            if (other.requirement == work.requirement)
+                items += inward(other.item.text());
+        done += ReturnDesk::tr("%1 on %2")
+                    .arg(words::said(titleOf(file.then, work.requirement)), items.join(QStringLiteral(", ")));
+    }
+    const auto from = inward(file.list.closed.at.on().iso());
+    return done.isEmpty() ? ReturnDesk::tr("The inspection accomplished nothing that would count.")
+                          : ReturnDesk::tr("Counts from %1: %2").arg(from, done.join(QStringLiteral("; ")));
+}
+
+/// Of the machine, but not before the list was signed.
+TimeOfDay approvalTime(const std::optional<TimeOfDay>& closed) {
+    const auto now = QDateTime::currentDateTimeUtc().time();
+    const TimeOfDay time(now.hour(), now.minute());
+    return closed && time < *closed ? *closed : time;
+}
+
+}
+
+void ReturnDesk::movedIn() {
+    connect(&house().desk, &RecordDesk::changed, this, &ReturnDesk::look);
+    connect(&house().day, &Day::changed, this, &ReturnDesk::look);
+    look();
+}
+
+void ReturnDesk::setBalloon(const QString& balloon) {
+    if (balloon == m_balloon)
+        return;
+    m_balloon = balloon;
+    show({});
+    emit balloonChanged();
+    look();
+}
+
+QString ReturnDesk::caution() const { return words::said(Phrase{ReleasePhrase::CautionText, {}}); }
+QString ReturnDesk::signer() const { return m_signer ? inward(m_signer->person.text()) : QString(); }
+
+QString ReturnDesk::itemAt(int row) const {
+    return row < 0 || row >= static_cast<int>(m_items.size()) ? QString()
+                                                              : inward(m_items[static_cast<std::size_t>(row)].text());
+}
+
+void ReturnDesk::look() {
+    const auto turn = ++m_turn;
+    if (m_balloon.isEmpty() || !house().desk.isOpen())
+        return show({});
+    using Answer = Result<std::vector<Discrepancies>>;
+    hear(house().desk.ask([balloon = Registration(outward(m_balloon)), on = house().day.date()](
+                              Record& record) -> Answer { return pendingLists(record, balloon, on); }),
+         this, [this, turn](const Answer& answer) {
+             if (turn != m_turn)
+                 return;
+             m_problem = answer ? QString() : Words::problem(answer.error());
+             show(answer.value_or(std::vector<Discrepancies>{}));
+             emit changed();
+         });
+}
+
+void ReturnDesk::show(const std::vector<Discrepancies>& lists) {
+    std::vector<Choice> rows;
+    std::vector<Choice> listed;
+    m_items.clear();
+    for (const auto& list : lists) {
+        const auto count = list.count();
+        rows.push_back({inward(list.inspection.text()), words::said(titleOfList(list.inspection)), standsOf(count),
+                        count.standing, -1, false});
+        for (const auto& each : list.listed) {
+            listed.push_back({inward(each.requirement.text()), words::said(each.what),
+                              joined({inward(each.item.text()), each.stands ? tr("still stands") : tr("answered"),
+                                      inward(list.inspection.text())},
+                                     QStringLiteral(" · ")),
+                              -1, -1, each.stands,
+                              QString(inward(list.inspection.text()) + u'/' + inward(each.item.text()))});
+            m_items.push_back(each.item);
+        }
+    }
+    m_lists.show(std::move(rows));
+    m_listed.show(std::move(listed));
+    emit listsChanged();
+}
+
+void ReturnDesk::begin(const QString& inspection) {
+    m_inspection = inspection;
+    m_signer.reset();
+    m_people.show({});
+    m_refusals.show({});
+    for (auto* text : {&m_statement, &m_statementSource, &m_accomplished, &m_problem})
+        text->clear();
+    m_approving = false;
+    draft();
+}
+
+void ReturnDesk::setSignerAt(int at) {
+    m_signer = crownring::screen::signerAt(m_people, at);
+    draft();
+}
+
+Approving ReturnDesk::asApproved() const {
+    const auto usual = m_european ? Capacity::IndependentCertifyingStaff : Capacity::InspectionAuthorization;
+    return {m_signer ? m_signer->person : PersonId(), m_signer ? m_signer->capacity : usual, house().day.date()};
+}
+
+void ReturnDesk::draft() {
+    const auto turn = ++m_draftTurn;
+    m_mayApprove = false;
+    emit changed();
+    using Answer = Result<std::shared_ptr<const ReturnDraft>>;
+    hear(house().desk.ask(
+             [id = InspectionId(outward(m_inspection)), approving = asApproved()](Record& record) -> Answer {
+                 auto drafted = draftReturn(record, id, approving);
+                 if (!drafted)
+                     return tl::unexpected(drafted.error());
+                 return std::make_shared<const ReturnDraft>(std::move(*drafted));
+             }),
+         this, [this, turn](const Answer& answer) {
+             if (turn != m_draftTurn)
+                 return;
+             if (answer)
+                 takeDraft(**answer);
+             else
+                 m_problem = Words::problem(answer.error());
+             emit changed();
+         });
+}
+
+void ReturnDesk::takeDraft(const ReturnDraft& draft) {
+    const auto& file = draft.file;
+    m_european = regimeOf(file.then.visit()) == Regime::PartMl;
+    const Signatory blank{{}, Capacity::PilotOwner, file.list.balloon, file.operations, house().day.date()};
+    m_people.show(signersOf(file.entitlements, blank, file.then.visit()));
+    std::vector<Choice> refusals;
+    for (const auto& each : draft.refusals) {
+        if (each.kind == Refusal::Kind::Signatory && !m_signer)
+            continue; // that nobody is chosen yet the field says
+        refusals.push_back({inward(each.line), words::message(each),
+                            joined({words::mend(each), inward(each.rule)}, QStringLiteral(" · ")), -1, -1, false,
+                            QVariant::fromValue(refusals.size())});
+    }
+    m_mayApprove = draft.refusals.empty();
+    m_refusals.show(std::move(refusals));
+    m_statement = draft.statement.because ? words::said(*draft.statement.because) : inward(draft.statement.text);
+    m_statementSource = inward(draft.statement.source);
+    m_accomplished = accomplishedBy(file);
+    m_closedAt = file.list.closed.at.on() == house().day.date() ? file.time : std::nullopt;
+}
+
+void ReturnDesk::approve() {
+    if (!mayApprove())
+        return;
+    m_approving = true;
+    m_problem.clear();
+    emit changed();
+    using Answer = Results<Receipt>;
+    hear(house().desk.ask([id = InspectionId(outward(m_inspection)), approving = asApproved(),
+                           time = approvalTime(m_closedAt)](Record& record) -> Answer {
+        return approveReturn(record, record, id, approving, time);
+    }),
+         this, [this](const Answer& answer) {
+             m_approving = false;
+             m_problem = answer ? QString() : Words::problems(answer.error());
+             emit changed();
+             if (!answer)
+                 return;
+             house().notice.tell(tr("The return to service is approved. What follows from it is being worked out."));
+             house().desk.written();
+             emit approvedNow();
+         });
+}
+
+}

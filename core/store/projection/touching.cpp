@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// Of what a change is told beyond what the entry names: items under a flight, on a balloon, of an inspection.
+
+#include "store/projection/projector.h"
+
+namespace crownring {
+
+void Projector::touch(Touch::Of of, std::int64_t subject) {
+    const Touch touch{of, subject};
+    if (m_touched.insert(touch).second && m_beforeTouch && !m_remaking)
+        m_beforeTouch(touch);
+}
+
+void Projector::touchItemsOf(const InspectionId& inspection) {
+    m_concernedBy.run(inspection.text(), inspection.text());
+    std::vector<std::int64_t> items;
+    while (m_concernedBy.next())
+        items.push_back(m_concernedBy.read<std::int64_t>());
+    for (const auto each : items)
+        touch(Touch::Of::Item, each);
+}
+
+void Projector::touchItemsUnder(const FlightTotals::Change& change) {
+    const auto at = change.from.at.minutes();
+    m_under.run(change.balloon, at, at, at, change.from.at.on().dayNumber());
+    std::vector<std::int64_t> items;
+    while (m_under.next())
+        items.push_back(m_under.read<std::int64_t>());
+    for (const auto each : items)
+        touch(Touch::Of::Item, each);
+}
+
+void Projector::touchItemsOf(std::int64_t balloon) {
+    m_items.forgetRenamings();
+    std::set<std::int64_t> names{balloon};
+    std::vector<std::int64_t> open{balloon};
+    std::set<std::int64_t> items;
+    while (!open.empty()) {
+        const auto name = open.back();
+        open.pop_back();
+        m_everOn.run(name);
+        while (m_everOn.next())
+            items.insert(m_everOn.read<std::int64_t>());
+        m_formerly.run(name);
+        while (m_formerly.next())
+            if (const auto former = m_formerly.read<std::int64_t>(); names.insert(former).second)
+                open.push_back(former);
+    }
+    for (const auto item : items)
+        touch(Touch::Of::Item, item);
+}
+
+void Projector::touchBalloonsOf(std::int64_t item) {
+    m_mayBeOn.run(item, item);
+    std::vector<std::int64_t> balloons;
+    while (m_mayBeOn.next())
+        balloons.push_back(m_mayBeOn.read<std::int64_t>());
+    for (const auto balloon : balloons)
+        touch(Touch::Of::Balloon, balloon);
+}
+
+}

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Crownring.Theme
+import Crownring.Parts
+import Crownring.Returns
+
+// The lists of discrepancies that ground a balloon: what still stands, each leading to its row, and the approval.
+Column {
+    id: block
+
+    required property ReturnDesk desk
+
+    signal dueAsked(item: string, requirement: string)
+    signal approvalAsked(inspection: string)
+
+    spacing: Theme.tight
+
+    Repeater {
+        model: block.desk.listed
+        Line {
+            id: row
+            required property int index
+            required property string value
+            required property string label
+            required property string detail
+            required property var model // its `chosen` says that it still stands
+            readonly property bool stands: row.model.chosen
+            objectName: "returns.listed." + row.index
+            width: block.width
+            height: Math.max(Theme.touch, words.implicitHeight + 2 * Theme.tight)
+            leftPadding: Theme.gap
+            held: row.visualFocus
+            focusPolicy: Qt.StrongFocus
+            Accessible.role: Accessible.Button
+            Accessible.name: qsTr("%1. %2").arg(row.label).arg(row.detail)
+            onClicked: block.dueAsked(block.desk.itemAt(row.index), row.value)
+            Keys.onReturnPressed: row.clicked()
+            Keys.onEnterPressed: row.clicked()
+            contentItem: Item {
+                Column {
+                    id: words
+                    anchors.left: parent.left
+                    anchors.right: sign.left
+                    anchors.verticalCenter: parent.verticalCenter
+                    Label {
+                        width: parent.width
+                        text: row.label
+                        font.bold: row.stands
+                        Accessible.ignored: true
+                    }
+                    Label {
+                        width: parent.width
+                        text: row.detail
+                        soft: true
+                        font.pixelSize: Theme.textSmall
+                        Accessible.ignored: true
+                    }
+                }
+                LineSign {
+                    id: sign
+                    anchors.right: parent.right
+                    anchors.verticalCenter: parent.verticalCenter
+                    width: 16
+                    height: 16
+                    shape: row.stands ? LineSign.Forward : LineSign.Tick
+                    tone: Theme.inkSoft
+                }
+            }
+            Rectangle {
+                width: 4
+                height: parent.height
+                visible: row.stands
+                color: Theme.ember
+            }
+        }
+    }
+    Repeater {
+        model: block.desk.lists
+        Column {
+            id: list
+            required property int index
+            required property string value
+            required property string label
+            required property string detail
+            width: block.width
+            spacing: Theme.tight
+            Label {
+                width: parent.width
+                text: qsTr("%1: %2").arg(list.label).arg(list.detail)
+                font.bold: true
+            }
+            Button {
+                objectName: "returns.approve." + list.index
+                text: qsTr("Approve the return to service …")
+                onClicked: block.approvalAsked(list.value)
+            }
+        }
+    }
+}

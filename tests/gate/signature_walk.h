@@ -1,0 +1,391 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// A random order of what two hands say of visits: whatever a signature may not state is refused, and what it may state
+/// is taken word for word as the model makes it.
+
+#include "answers/bench_file.h"
+#include "answers/due.h"
+#include "signature_hands.h"
+
+namespace signature_model_test {
+
+/// What happens, in any order, held against the model after each step.
+class Walk : SignatureHands {
+public:
+    explicit Walk(Counts& counts) : m_counts(counts) { open(); }
+
+    void step() {
+        const int what = any(100);
+        if (what < 34)
+            settle();
+        else if (what < 54)
+            pull();
+        else if (what < 60)
+            find();
+        else if (what < 65)
+            defer();
+        else if (what < 73)
+            clear();
+        else if (what < 76)
+            m_day += 1 + any(6);
+        else if (what < 80)
+            correct();
+        else if (what < 82)
+            revoke();
+        else if (what < 85)
+            approve();
+        else if (what < 89)
+            tidy();
+        else
+            close();
+    }
+    void compareStandings() {
+        const auto list = due(hand(), {}, on()).value();
+        for (const auto& row : list.rows) {
+            const std::pair key{row.item->id.text(), row.requirement->id.text()};
+            const bool credited = std::ranges::any_of(
+                m_credits, [&](const auto& credit) { return !credit.revoked && credit.work.contains(key); });
+            if (key.second == "ml.inspection" || key.second == "ml.arc-review")
+                RC_ASSERT((row.state.evidence == Evidence::Signed) == credited);
+        }
+        // Each list that is pending grounds what was inspected, and tells how much of it stands; no other does.
+        std::map<std::pair<std::string, std::string>, int> grounded;
+        for (const auto& row : list.rows)
+            if (row.requirement->id.text().starts_with("list/")) {
+                RC_ASSERT(row.state.standing == Standing::Lapsed && row.requirement->force == Force::Mandatory);
+                for (const auto& pending : row.item->lists)
+                    if ("list/" + pending.inspection.text() == row.requirement->id.text())
+                        grounded[{row.item->id.text(), row.requirement->id.text()}] = pending.count.value().standing;
+            }
+        decltype(grounded) expected;
+        for (const auto& each : m_lists)
+            for (const auto& item : each.items)
+                if (each.pending)
+                    expected[{item, each.name()}] =
+                        static_cast<int>(model::standing(each, m_defects, m_credits, m_lists).size());
+        RC_ASSERT(grounded == expected);
+    }
+
+private:
+    void open() {
+        m_visit = {};
+        m_visit.name = "V" + std::to_string(++m_visits);
+        m_visit.items = any(3) == 0   ? std::vector<std::string>{"E1", "B1", "R1", "C1"}
+                        : any(2) == 0 ? std::vector<std::string>{"E1", "B1"}
+                                      : std::vector<std::string>{"E1"};
+        m_visit.review = any(2) == 0;
+        m_visit.opened = m_day;
+        auto opening = entry("inspection.opened");
+        opening["visit"] = "part-ml-inspection";
+        opening["balloon"] = "QE-ONE";
+        opening["items"] = m_visit.items;
+        for (const auto& item : m_visit.items)
+            opening["work"].push_back({{"item", item}, {"requirement", "ml.inspection"}});
+        if (m_visit.review)
+            opening["work"].push_back({{"item", "E1"}, {"requirement", "ml.arc-review"}});
+        opening["checklist"] = json::parse(checklist);
+        say(opening);
+        auto dots = entry("reading.taken");
+        dots.update({{"item", "E1"}, {"quantity", "tell-tale"}, {"unit", "degC"}, {"value", 110}, {"below", 116}});
+        say(dots);
+    }
+    void settle() {
+        auto lines = m_visit.asked();
+        lines.emplace_back("extra", "E1");
+        const auto [line, item] = lines.at(any(lines.size()));
+        const auto state = oneOf("done", "done", "done", "done", "done", "done", "not-applicable", "open");
+        settleAs(line, item, state, state == "not-applicable" && any(4) > 0);
+    }
+    void settleAs(const std::string& line, const std::string& item, const std::string& state, bool why) {
+        auto word = entry("line.settled");
+        word["line"] = line;
+        word["state"] = state;
+        if (!item.empty())
+            word["item"] = item;
+        if (why)
+            word.update({{"why", "not-asked"}, {"page", "Manual T, 2"}});
+        say(word);
+        m_visit.lines[{line, item}] = {state, why};
+    }
+    /// What a foreman does now and then: all is done, nothing is open.
+    void tidy() {
+        auto lines = m_visit.asked();
+        for (const auto& [line, item] : lines)
+            if (!m_visit.isDone(line, item))
+                settleAs(line, item, "done", false);
+        for (const auto& [direction, gore] : {std::pair("warp", 1), {"warp", 2}, {"weft", 1}})
+            pullAt(direction, gore, {{}, 300, true});
+        for (auto& [place, made] : m_visit.pulls)
+            if (made.newtons < 100 || !made.calibrated)
+                pullAt(place.first, place.second, {{}, 300, true});
+        while (anyOpen())
+            clear();
+    }
+    void pull() {
+        const auto direction = oneOf("warp", "warp", "weft");
+        pullAt(direction, 1 + any(3), {{}, any(9) > 0 ? 300.0 : 60.0, any(14) > 0});
+    }
+    void pullAt(const std::string& direction, int gore, const model::Pull& made) {
+        auto reading = entry("reading.taken");
+        reading.update({{"item", "E1"},
+                        {"quantity", "grab-strength"},
+                        {"unit", "N"},
+                        {"value", made.newtons},
+                        {"direction", direction},
+                        {"gore", gore},
+                        {"row", 9},
+                        {"tester", made.calibrated ? "F-1" : "F-2"}});
+        auto& latest = m_visit.pulls[{direction, gore}];
+        latest = made;
+        latest.id = say(reading).ids.at(0).text();
+    }
+    void find() {
+        const auto name = "D" + std::to_string(m_defects.size() + 1);
+        model::Defect defect{
+            oneOf("E1", "E1", "B1"), oneOf("minor", "deferrable", "grounding", "barring"), {}, true, {}};
+        auto found = entry("defect.found");
+        for (const auto& [place, made] : m_visit.pulls)
+            if (made.newtons < 100)
+                defect.reading = made.id;
+        if (!defect.reading.empty())
+            defect.item = "E1";
+        found.update({{"defect", name}, {"item", defect.item}, {"what", "torn"}, {"severity", defect.grade}});
+        if (!defect.reading.empty())
+            found["reading"] = defect.reading;
+        say(found);
+        m_defects[name] = defect;
+    }
+    std::pair<const std::string, model::Defect>* anyOpen() {
+        std::vector<std::pair<const std::string, model::Defect>*> all;
+        for (auto& each : m_defects)
+            if (each.second.open)
+                all.push_back(&each);
+        return all.empty() ? nullptr : all.at(any(all.size()));
+    }
+    void defer() {
+        auto* const defect = anyOpen();
+        if (!defect)
+            return;
+        const auto person = oneOf("Ada Rhos", "Ada Rhos", "Ole Berg", "Una Past", "Nobody Known");
+        const bool entitled = person == "Ada Rhos" || person == "Ole Berg" || (person == "Una Past" && m_day == 0);
+        const bool may = entitled && defect->second.reading.empty() && defect->second.grade != "grounding";
+        const int until = m_day + any(12);
+        auto deferral = entry("defect.deferred");
+        deferral.update({{"defect", defect->first},
+                         {"item", defect->second.item},
+                         {"reason", "later"},
+                         {"until", addDays(day("2026-01-31"), until).iso()},
+                         {"agreed_by", person}});
+        RC_ASSERT(isTaken(deferral.dump()) == may);
+        if (may)
+            defect->second.deferredUntil = until;
+    }
+    void clear() {
+        if (auto* const defect = anyOpen()) {
+            auto clearing = entry("defect.cleared");
+            clearing.update({{"defect", defect->first}, {"item", defect->second.item}, {"what", "mended"}});
+            say(clearing);
+            defect->second.open = false;
+        }
+    }
+    [[nodiscard]] json closing(const std::string& outcome, const std::string& person) const {
+        auto closed = entry("inspection.closed");
+        closed.update({{"outcome", outcome},
+                       {"signatory", person},
+                       {"capacity", "independent-certifying-staff"},
+                       {"licence", "QE.66.1"},
+                       {"manuals", {"Manual T, revision 1"}}});
+        if (outcome == "released")
+            closed["statement"] = model::statement(m_visit);
+        for (const auto& [item, requirement] : model::excepted(m_visit, m_credits, m_lists))
+            closed["excepted"].push_back({{"item", item}, {"requirement", requirement}});
+        return closed;
+    }
+    /// The record has the exceptions with their titles and in the order of its due list.
+    [[nodiscard]] json inItsOrder(json closed) {
+        const auto list = due(hand(), {}, on()).value();
+        auto wanted = closed.value("excepted", json::array());
+        closed.erase("excepted");
+        for (const auto& row : list.rows)
+            for (const auto& each : wanted)
+                if (each.at("item") == row.item->id.text() && each.at("requirement") == row.requirement->id.text())
+                    closed["excepted"].push_back({{"item", each.at("item")},
+                                                  {"requirement", each.at("requirement")},
+                                                  {"title", row.requirement->title.written()},
+                                                  {"standing", standingText(row.state.standing)}});
+        return closed;
+    }
+    void close() {
+        const auto outcome = oneOf("released", "released", "released", "discrepancies");
+        const auto person = oneOf("Ada Rhos", "Ada Rhos", "Ada Rhos", "Una Past");
+        auto against = model::forbidden(m_visit, m_defects, m_day, person);
+        if (outcome == "discrepancies") {
+            for (const char* listed : {"fails", "grounding", "defect"})
+                against.erase(listed);
+            const bool any = std::ranges::any_of(
+                m_defects, [&](const auto& each) { return each.second.open && m_visit.has(each.second.item); });
+            if (!any && model::excepted(m_visit, m_credits, m_lists).empty())
+                against.insert("nothing to list");
+        }
+        auto closed = inItsOrder(closing(outcome, person));
+        std::string behind;
+        switch (any(7)) {
+        case 0:
+            closed["statement"] = "This aircraft is fit to fly.";
+            against.insert("other text");
+            break;
+        case 1:
+            behind = entry("line.settled").dump();
+            behind.insert(behind.size() - 1, R"(,"line":"look","item":"E1","state":"done")");
+            against.insert("word behind");
+            break;
+        case 2:
+            if (outcome == "released" && !m_visit.accomplishes().contains({"E1", "ml.arc-review"})) {
+                behind = done("E1", "ml.arc-review").dump();
+                against.insert("not accomplished");
+            }
+            break;
+        case 3:
+            if (closed.contains("excepted")) {
+                closed.erase("excepted");
+                against.insert("exception left out");
+            }
+            break;
+        default:
+            break;
+        }
+        std::string lines = closed.dump();
+        if (outcome == "released")
+            for (const auto& [item, requirement] : m_visit.accomplishes())
+                lines += "\n" + done(item, requirement).dump();
+        if (!behind.empty())
+            lines += "\n" + behind;
+        const bool taken = isTaken(lines);
+        RC_ASSERT(!taken || against.empty());
+        for (const auto& each : against)
+            ++m_counts.refused[each];
+        m_counts.needless += !taken && against.empty() ? 1 : 0;
+        if (!taken)
+            return;
+        if (outcome == "released") {
+            ++m_counts.released;
+            m_credits.push_back({m_visit.name, m_visit.accomplishes(), false});
+            m_signed.push_back({m_visit, m_defects, m_day});
+        } else {
+            ++m_counts.listed;
+            model::List list{
+                m_visit.name,          m_visit.items, m_day, {}, model::excepted(m_visit, m_credits, m_lists),
+                m_visit.accomplishes()};
+            for (const auto& [name, defect] : m_defects)
+                if (defect.open && m_visit.has(defect.item))
+                    list.defects.insert(name);
+            m_lists.push_back(list);
+        }
+        ++m_day; // what is said later that day without a time would stand before the signature
+        open();
+    }
+    /// Somebody approves the return to service after one of the lists, with what its inspection did, or something else.
+    void approve() {
+        if (m_lists.empty())
+            return;
+        auto& list = m_lists.at(any(m_lists.size()));
+        const auto person = oneOf("Ada Rhos", "Ada Rhos", "Ada Rhos", "Una Past");
+        std::set<std::string> against;
+        if (!list.pending)
+            against.insert("answered");
+        else if (!model::standing(list, m_defects, m_credits, m_lists).empty())
+            against.insert("stands");
+        if (list.pending && person != "Ada Rhos")
+            against.insert("approver");
+        json approval = {{"entry", "return.approved"},
+                         {"on", on().iso()},
+                         {"by", person},
+                         {"inspection", list.inspection},
+                         {"statement", model::statement(visitOf(list))},
+                         {"signatory", person},
+                         {"capacity", "independent-certifying-staff"},
+                         {"licence", "QE.66.1"}};
+        auto work = list.withdrawn ? decltype(list.work){} : list.work;
+        if (const int which = any(9); which == 0) {
+            approval["statement"] = "It is fit to fly.";
+            against.insert("other approval");
+        } else if (which == 1 && !work.empty()) {
+            work.erase(work.begin());
+            against.insert("left out");
+        } else if (which == 2 && !work.contains({"E1", "ml.arc-review"})) {
+            work.emplace("E1", "ml.arc-review");
+            against.insert("never done");
+        }
+        std::string lines = approval.dump();
+        for (const auto& [item, requirement] : work)
+            lines += "\n" + doneUnder(list.inspection, list.on, item, requirement).dump();
+        const bool taken = isTaken(lines);
+        RC_ASSERT(taken == against.empty());
+        for (const auto& each : against)
+            ++m_counts.refused[each];
+        if (!taken)
+            return;
+        ++(list.withdrawn ? m_counts.again : m_counts.approved);
+        list.pending = false;
+        m_credits.push_back({list.inspection, work, false});
+        ++m_day;
+    }
+    [[nodiscard]] static model::Visit visitOf(const model::List& list) {
+        model::Visit visit;
+        visit.items = list.items;
+        return visit;
+    }
+    /// A reading under a signature turns out to be another.
+    void correct() {
+        if (m_signed.empty())
+            return;
+        auto& under = m_signed.at(any(m_signed.size()));
+        if (under.visit.pulls.empty())
+            return;
+        auto& reading = std::next(under.visit.pulls.begin(), any(static_cast<int>(under.visit.pulls.size())))->second;
+        reading.newtons = any(2) == 0 ? 60 : 250;
+        say({{"entry", "entry.corrected"},
+             {"on", on().iso()},
+             {"by", "Ada Rhos"},
+             {"note", "misread"},
+             {"replaces", reading.id},
+             {"with", {{"value", reading.newtons}}}});
+        const auto file = benchFile(hand(), InspectionId(under.visit.name), on()).value();
+        const bool supported = model::forbidden(under.visit, under.defects, under.on, "Ada Rhos").empty();
+        RC_ASSERT(file.unsupported.empty() == supported);
+        m_counts.unsupported += supported ? 0 : 1;
+    }
+    void revoke() {
+        if (m_credits.empty())
+            return;
+        const auto credit = m_credits.at(any(m_credits.size()));
+        const auto isOfIt = [&](const model::Credit& each) { return each.inspection == credit.inspection; };
+        const bool holds =
+            std::ranges::any_of(m_credits, [&](const model::Credit& each) { return isOfIt(each) && !each.revoked; });
+        const json taken = {{"entry", "release.revoked"},
+                            {"on", on().iso()},
+                            {"by", "Ada Rhos"},
+                            {"inspection", credit.inspection},
+                            {"reason", "signed too early"}};
+        const bool isTakenBack = isTaken(taken.dump());
+        RC_ASSERT(isTakenBack == holds);
+        for (auto& each : m_credits)
+            each.revoked |= isOfIt(each);
+        ++m_counts.revoked;
+        for (auto& list : m_lists)
+            if (list.inspection == credit.inspection && isTakenBack) {
+                list.pending = list.withdrawn = true;
+                ++m_day; // an approval of the same day without a time would stand before its withdrawal
+            }
+    }
+
+    Counts& m_counts;
+    std::map<std::string, model::Defect> m_defects;
+    std::vector<model::Credit> m_credits;
+    std::vector<Signed> m_signed;
+    std::vector<model::List> m_lists;
+    int m_visits = 0;
+};
+
+}

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "acts/post.h"
+#include "screen/bench/bench_place.h"
+#include "screen/demo_house.h"
+#include "screen/desk/record_desk.h"
+#include "screen/next/due_detail.h"
+#include "screen/returns/return_desk.h"
+#include "test_class.h"
+
+#include <QSignalSpy>
+#include <QTest>
+
+#include <algorithm>
+
+namespace return_desk_test {
+
+using namespace crownring;
+using namespace crownring::screen;
+
+namespace {
+
+constexpr const char* wire =
+    R"({"entry":"defect.cleared","on":"2026-11-24","by":"insp. K5","defect":"KS-2026-015/1","item":"BSK-227","what":"wire 2 replaced"})";
+constexpr const char* handle =
+    R"({"entry":"defect.cleared","on":"2026-11-25","by":"insp. K5","defect":"KS-2026-015/2","item":"BSK-227","what":"handle replaced"})";
+
+}
+
+/// The page of a balloon shows the list that grounds it, and lets somebody who may approve the return to service.
+class ReturnDeskTest : public QObject {
+    Q_OBJECT
+
+    std::unique_ptr<DemoHouse> m_demo;
+
+    bool post(const char* line) {
+        bool written = false;
+        hear(m_demo->house.desk.ask(
+                 [line](Record& record) { return postText(record, record, line, "test").has_value(); }),
+             this, [&](bool taken) { written = taken; });
+        const bool done = QTest::qWaitFor([&] { return written; }, 30'000);
+        m_demo->house.desk.written();
+        return done && m_demo->settled();
+    }
+    static int standing(ReturnDesk& desk) {
+        return static_cast<int>(std::ranges::count(desk.listed()->choices(), true, &Choice::chosen));
+    }
+    static int placeOfPerson(ReturnDesk& desk, const QString& person, bool may) {
+        const auto& people = desk.people()->choices();
+        const auto at = std::ranges::find_if(
+            people, [&](const Choice& each) { return each.value == person && each.chosen == may; });
+        return at == people.end() ? -1 : static_cast<int>(at - people.begin());
+    }
+
+private slots:
+    void initTestCase() {
+        m_demo = std::make_unique<DemoHouse>();
+        QVERIFY2(m_demo->ready(), qPrintable(m_demo->house.desk.trouble()));
+    }
+    void cleanupTestCase() { m_demo.reset(); }
+
+    void onlyTheBalloonOfTheListShowsIt() {
+        In<ReturnDesk> desk(m_demo->house);
+        QCOMPARE(desk.lists()->count(), 0);
+        desk.setBalloon(QStringLiteral("QE-OAK"));
+        QVERIFY(m_demo->settled());
+        QTest::qWait(200);
+        QCOMPARE(desk.lists()->count(), 0);
+        desk.setBalloon(QStringLiteral("QN190R"));
+        QTRY_COMPARE_WITH_TIMEOUT(desk.lists()->count(), 1, 30'000);
+        QCOMPARE(desk.lists()->valueAt(0), QStringLiteral("KS-2026-015"));
+        QCOMPARE(desk.lists()->choices().front().number, 2);
+        QCOMPARE(desk.listed()->count(), 2);
+        desk.setBalloon({});
+        QCOMPARE(desk.lists()->count(), 0);
+    }
+    void eachItemOfItLeadsToItsRow() {
+        In<ReturnDesk> desk(m_demo->house);
+        desk.setBalloon(QStringLiteral("QN190R"));
+        QTRY_COMPARE_WITH_TIMEOUT(desk.listed()->count(), 2, 30'000);
+        In<DueDetail> detail(m_demo->house);
+        for (int row = 0; row < 2; ++row) {
+            detail.show(desk.itemAt(row), desk.listed()->valueAt(row));
+            QVERIFY(detail.found() && detail.isDefect());
+        }
+        QCOMPARE(desk.itemAt(7), QString());
+        // And the row of the list itself offers nothing that could be written down as done.
+        detail.show(QStringLiteral("ENV-1032"), QStringLiteral("list/KS-2026-015"));
+        QVERIFY(detail.found() && detail.isList() && !detail.isFabric() && !detail.isDefect());
+        QVERIFY2(detail.title().contains(QStringLiteral("2 still stand")), qPrintable(detail.title()));
+    }
+    void withWhatStandsNobodyApproves() {
+        In<ReturnDesk> desk(m_demo->house);
+        desk.setBalloon(QStringLiteral("QN190R"));
+        desk.begin(QStringLiteral("KS-2026-015"));
+        QTRY_VERIFY_WITH_TIMEOUT(desk.people()->count() > 0, 30'000);
+        QVERIFY(desk.signer().isEmpty() && !desk.mayApprove()); // nobody is proposed
+        QCOMPARE(desk.refusals()->count(), 2);
+        desk.setSignerAt(placeOfPerson(desk, QStringLiteral("insp. K3"), true));
+        QTRY_VERIFY_WITH_TIMEOUT(desk.refusals()->count() == 2 && desk.signer() == QStringLiteral("insp. K3"), 30'000);
+        QVERIFY(!desk.mayApprove());
+        QVERIFY(desk.refusals()->choices().front().label.contains(QStringLiteral("basket wire 2")));
+        desk.approve(); // does nothing
+        QVERIFY(!desk.isApproving());
+    }
+    void whenAllIsClearedWhoMayApproves() {
+        In<ReturnDesk> desk(m_demo->house);
+        desk.setBalloon(QStringLiteral("QN190R"));
+        QTRY_COMPARE_WITH_TIMEOUT(desk.listed()->count(), 2, 30'000);
+        QVERIFY(post(wire));
+        QTRY_COMPARE_WITH_TIMEOUT(standing(desk), 1, 30'000);
+        QVERIFY(post(handle));
+        QTRY_COMPARE_WITH_TIMEOUT(standing(desk), 0, 30'000);
+        QVERIFY(desk.lists()->choices().front().detail.contains(QStringLiteral("not approved")));
+        // The rows of the other items on the list say it at once.
+        In<DueDetail> detail(m_demo->house);
+        detail.show(QStringLiteral("ENV-1032"), QStringLiteral("list/KS-2026-015"));
+        QTRY_VERIFY_WITH_TIMEOUT(detail.title().contains(QStringLiteral("all answered")), 30'000);
+        desk.begin(QStringLiteral("KS-2026-015"));
+        QTRY_VERIFY_WITH_TIMEOUT(desk.people()->count() > 0, 30'000);
+        QCOMPARE(desk.refusals()->count(), 0);
+        QVERIFY(!desk.mayApprove());
+        desk.setSignerAt(placeOfPerson(desk, QStringLiteral("insp. K5"), false)); // a mechanic
+        QTRY_COMPARE_WITH_TIMEOUT(desk.refusals()->count(), 1, 30'000);
+        QVERIFY(!desk.mayApprove());
+        desk.setSignerAt(placeOfPerson(desk, QStringLiteral("insp. K3"), true));
+        QTRY_VERIFY_WITH_TIMEOUT(desk.mayApprove(), 30'000);
+        QVERIFY(desk.statement().contains(QStringLiteral("approval for return to service")));
+        QVERIFY2(desk.accomplished().contains(QStringLiteral("2026-11-18")), qPrintable(desk.accomplished()));
+        QSignalSpy approved(&desk, &ReturnDesk::approvedNow);
+        desk.approve();
+        QTRY_COMPARE_WITH_TIMEOUT(approved.count(), 1, 30'000);
+        QTRY_COMPARE_WITH_TIMEOUT(desk.lists()->count(), 0, 30'000);
+        QVERIFY(m_demo->settled());
+        detail.show(QStringLiteral("ENV-1032"), QStringLiteral("us.annual"));
+        QTRY_VERIFY_WITH_TIMEOUT(!detail.limits()->choices().empty() &&
+                                     detail.limits()->choices().front().detail.contains(QStringLiteral("2026-11-18")),
+                                 30'000);
+        In<BenchPlace> bench(m_demo->house);
+        QTRY_VERIFY_WITH_TIMEOUT(bench.ready(), 30'000);
+        const auto& all = bench.inspections()->choices();
+        const auto row = std::ranges::find(all, QStringLiteral("KS-2026-015"), &Choice::value);
+        QVERIFY(row != all.end());
+        QCOMPARE(row->number, int(BenchPlace::Listed));
+        QVERIFY2(row->detail.contains(QStringLiteral("approved on 2026-11-25")), qPrintable(row->detail));
+    }
+};
+
+CROWNRING_TEST(ReturnDeskTest, QCoreApplication)
+
+}
+
+#include "return_desk_test.moc"
