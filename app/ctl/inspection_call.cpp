@@ -95,12 +95,6 @@ int withFile(const Common& common, const std::string& inspection, const std::str
     return opened > record.on ? refuse(Problem{BenchFault::NotYetOpened, {inspection, opened}}) : use(*file);
 }
 
-std::string stateOf(const InspectionCard& card) {
-    if (!card.outcome)
-        return "open";
-    return words::BenchWords::outcome(*card.outcome, card.balloon.has_value()).toStdString() + " " +
-           card.closed->iso() + (card.revoked ? ", withdrawn since" : "");
-}
 
 }
 
