@@ -95,7 +95,6 @@ int withFile(const Common& common, const std::string& inspection, const std::str
     return opened > record.on ? refuse(Problem{BenchFault::NotYetOpened, {inspection, opened}}) : use(*file);
 }
 
-
 }
 
 int run(const InspectionListOptions& options, const Common& common) {

@@ -73,7 +73,7 @@ FocusScope {
         anchors.bottom: parent.bottom
         width: parent.width
         visible: !page.shopShown
-        phone: page.phone || pair.detailShown && !page.roomForBoth
+        phone: page.phone || work.inspection === "" || pair.detailShown && !page.roomForBoth
         listShare: 0.28
         detailName: work.title
         onClosed: page.backToList()
@@ -174,13 +174,6 @@ FocusScope {
             }
         ]
         detail: [
-            EmptyPlace {
-                anchors.fill: parent
-                visible: work.inspection === ""
-                title: qsTr("Choose an inspection")
-                text: qsTr("Its checklist, readings, defects and release are shown here.")
-                shape: LineSign.Bench
-            },
             InspectionPane {
                 id: pane
                 anchors.fill: parent

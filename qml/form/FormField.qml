@@ -95,6 +95,7 @@ Column {
             Chip {
                 required property var modelData
                 objectName: "before." + field.key + "." + modelData.value
+                most: field.width
                 text: modelData.label
                 onClicked: field.edited(modelData.value)
             }
@@ -259,6 +260,7 @@ Column {
                 Chip {
                     required property var modelData
                     objectName: "some." + field.key + "." + modelData.value
+                    most: field.width
                     text: modelData.label
                     chosen: modelData.chosen
                     onClicked: field.toggled(modelData.value)
@@ -277,6 +279,7 @@ Column {
                 Chip {
                     required property var modelData
                     objectName: "one." + field.key + "." + modelData.value
+                    most: field.width
                     text: modelData.label
                     chosen: modelData.chosen
                     onClicked: field.edited(modelData.value)

@@ -16,13 +16,13 @@ Flow {
     spacing: filters.phone ? Theme.tight : Theme.snug
 
     Flickable {
-        width: filters.phone ? filters.width : chips.width
+        width: filters.phone ? filters.width : Math.min(chips.width, filters.width)
         height: Theme.touch
         contentWidth: chips.width
         boundsBehavior: Flickable.StopAtBounds
         flickableDirection: Flickable.HorizontalFlick
         interactive: contentWidth > width
-        clip: filters.phone
+        clip: interactive
         Row {
             id: chips
             spacing: Theme.tight

@@ -69,7 +69,7 @@ FocusScope {
         anchors.right: ways.left
         anchors.rightMargin: Theme.gap
         anchors.verticalCenter: leaves.verticalCenter
-        visible: ways.visible && !Habits.horizonFolded && text !== ""
+        visible: ways.visible && !Habits.horizonFolded && text !== "" && width > 100
         text: page.byUse ? next.use.leftOut : next.calendar.leftOut
         soft: true
         font.pixelSize: Theme.textSmall

@@ -165,11 +165,9 @@ Item {
                         }
                     }
                 }
-                footer: Item {
+                footer: Column {
                     width: kit.width
-                    height: page.check.leftOut > 0 ? more.implicitHeight : 0
                     Label {
-                        id: more
                         width: parent.width
                         padding: Theme.wide
                         visible: page.check.leftOut > 0

@@ -10,8 +10,9 @@ T.AbstractButton {
     property bool chosen: false
     property int standing: -1
     property int number: -1
+    property real most: 10000 // no wider than that: what is longer wraps
 
-    implicitHeight: Theme.touch
+    implicitHeight: Math.max(Theme.touch, line.implicitHeight + 2 * Theme.snug)
     implicitWidth: Math.max(Theme.touch, line.implicitWidth + 2 * Theme.snug)
     checked: chip.chosen
     Accessible.role: Accessible.CheckBox
@@ -38,6 +39,8 @@ T.AbstractButton {
             Text {
                 textFormat: Text.PlainText
                 anchors.verticalCenter: parent.verticalCenter
+                width: Math.min(implicitWidth, chip.most - 2 * Theme.snug)
+                wrapMode: Text.Wrap
                 text: chip.text
                 color: Theme.ink
                 font.pixelSize: Theme.text

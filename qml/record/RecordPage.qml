@@ -2,6 +2,7 @@
 import QtQuick
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Desk
 import Crownring.Record
 
 // The place Record: the journal, open questions, flights from files, verification and backup.
@@ -27,6 +28,21 @@ FocusScope {
         if (page.leaf > 1)
             page.leaf = 0;
         pair.detailShown = true;
+    }
+
+    // A desk has room for one beside the journal: the latest, until another is chosen.
+    function showLatest() {
+        const first = record.journal.index(0, 0);
+        if (page.visible && !page.phone && record.entry === "" && record.ready && first.valid)
+            record.openEntry(String(record.journal.data(first, JournalModel.EntryRole)));
+    }
+    onPhoneChanged: page.showLatest()
+    onVisibleChanged: page.showLatest()
+    Connections {
+        target: record
+        function onChanged() {
+            page.showLatest();
+        }
     }
 
     RecordPlace { id: record }

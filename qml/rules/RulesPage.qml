@@ -27,6 +27,19 @@ FocusScope {
         pair.detailShown = true;
     }
 
+    // A desk has room for one beside the list: the first, until another is chosen.
+    function showFirst() {
+        if (!page.phone && rules.programme === "" && rules.programmes.count > 0)
+            rules.showProgramme(rules.programmes.valueAt(0));
+    }
+    onPhoneChanged: page.showFirst()
+    Connections {
+        target: rules
+        function onChanged() {
+            page.showFirst();
+        }
+    }
+
     RulesPlace { id: rules }
     FileDialog {
         id: chooser
