@@ -147,6 +147,7 @@ Item {
             width: parent.width
             visible: returnDesk.lists.count > 0 && !pane.atFabric
             desk: returnDesk
+            phone: pane.phone
             onDueAsked: (item, requirement) => pane.dueAsked(item, requirement)
             onApprovalAsked: inspection => approval.openFor(inspection)
         }

@@ -9,12 +9,21 @@ Column {
     id: block
 
     required property ReturnDesk desk
+    property bool phone: false // there it is folded, so that the page keeps its room
+    property bool unfolded: false
+    readonly property bool roomy: !block.phone || block.unfolded
 
     signal dueAsked(item: string, requirement: string)
     signal approvalAsked(inspection: string)
 
     spacing: Theme.tight
 
+    Button {
+        objectName: "returns.unfold"
+        visible: block.phone
+        text: block.unfolded ? qsTr("Fold the list") : qsTr("What is on the list …")
+        onClicked: block.unfolded = !block.unfolded
+    }
     Repeater {
         model: block.desk.listed
         Line {
@@ -26,6 +35,7 @@ Column {
             required property var model // its `chosen` says that it still stands
             readonly property bool stands: row.model.chosen
             objectName: "returns.listed." + row.index
+            visible: block.roomy
             width: block.width
             height: Math.max(Theme.touch, words.implicitHeight + 2 * Theme.tight)
             leftPadding: Theme.gap
@@ -83,6 +93,7 @@ Column {
             required property string label
             required property string detail
             width: block.width
+            visible: block.roomy
             spacing: Theme.tight
             Label {
                 width: parent.width

@@ -120,13 +120,16 @@ private slots:
             return shop({"due", "--on", on, "--item", "ENV-1032", "--json"}).out.contains("list/KS-2026-015");
         };
         QVERIFY(listed("2026-11-25").at("pending").get<bool>());
-        QCOMPARE(listed("2026-11-25").at("discrepancies").size(), std::size_t(2));
-        QVERIFY(shop({"inspection", "list", "--on", "2026-11-25"}).out.contains("pending: 2 of 2 stand"));
+        QCOMPARE(listed("2026-11-25").at("discrepancies").size(), std::size_t(3));
+        QVERIFY(shop({"inspection", "list", "--on", "2026-11-25"}).out.contains("pending: 3"));
         QCOMPARE(governs("2026-11-25"), std::string("lapsed"));
         QVERIFY(isGrounded("2026-11-25") && !isGrounded("2026-11-17"));
         QCOMPARE(shop({"rig-up", "--kit", "ENV-1032,BSK-227,BRN-327,CYL-4063", "--on", "2026-11-25"}).code, 1);
         post(
             R"({"entry":"defect.cleared","on":"2026-12-01","by":"insp. K5","defect":"KS-2026-015/1","item":"BSK-227","what":"wire 2 replaced"})");
+        // The strength test that had run out was named on the list too.
+        post(
+            R"({"entry":"requirement.done","on":"2026-12-02","item":"ENV-1032","requirement":"fabric.strength-test","ref":"T 77","signatory":"lab 2","licence":"L 2"})");
         const auto early = shop({"inspection", "approve", "KS-2026-015", "--by", "insp. K3", "--as",
                                  "inspection-authorization", "--on", "2026-12-04"});
         QCOMPARE(early.code, 2);

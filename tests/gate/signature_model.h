@@ -194,15 +194,14 @@ inline std::set<std::string> standing(const List& list, const std::map<std::stri
 
 /// The wording of AMC M.A.801(e)1 (read in a UK consolidated copy; with "Part-ML" from memory); less than an aircraft
 /// is named.
-inline std::string statement(const Visit& visit) {
+inline std::string statement(const std::vector<std::string>& items) {
     std::string names;
-    for (const auto& item : visit.items)
+    for (const auto& item : items)
         names += (names.empty() ? "" : "; ") + std::string(item == "E1"   ? "envelope E1"
                                                            : item == "B1" ? "basket B1"
                                                            : item == "R1" ? "burner R1"
                                                                           : "cylinder C1");
-    const auto what =
-        visit.items.size() == 4 ? "the aircraft is" : "of the aircraft the following alone (" + names + ") is";
+    const auto what = items.size() == 4 ? "the aircraft is" : "of the aircraft the following alone (" + names + ") is";
     return "Certifies that the work specified except as otherwise specified was carried out in accordance with Part-ML "
            "and in respect to that work " +
            what + " considered ready for release to service.";
