@@ -45,8 +45,9 @@ struct Known {
     [[nodiscard]] bool isBarred(CivilDate on) const {
         return std::ranges::any_of(defects, [&](const auto& each) {
             const auto& defect = each.second;
-            return defect.open && (!defect.reading.empty() ||
-                                   (defect.barring && !(defect.deferredUntil && on <= *defect.deferredUntil)));
+            // What was put off with a limit bars from then on, whatever its grade.
+            return defect.open &&
+                   (!defect.reading.empty() || (defect.deferredUntil ? *defect.deferredUntil < on : defect.barring));
         });
     }
     [[nodiscard]] bool isAnyLineOpen() const {
