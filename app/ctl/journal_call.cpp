@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/call.h"
 #include "ctl/calls.h"
+#include "record/chain/recorded.h"
 #include "record/entry_json.h"
 
 #include <nlohmann/json.hpp>
@@ -58,9 +59,12 @@ int run(const JournalOptions& options, const Common& common) {
     }
     auto rows = nlohmann::ordered_json::array();
     for (const auto& line : *lines) {
-        nlohmann::ordered_json row{{"number", line.number},          {"entry", entryJson(line)},
-                                   {"voided", line.voided},          {"writer", line.writer.text()},
-                                   {"recorded_at", line.recordedAt}, {"hash", hex(line.hash)}};
+        const auto recorded = recordedFrom(line.recordedAt);
+        nlohmann::ordered_json row{{"number", line.number},      {"entry", entryJson(line)},
+                                   {"voided", line.voided},      {"writer", line.writer.text()},
+                                   {"recorded_at", recorded.at}, {"hash", hex(line.hash)}};
+        if (!recorded.clockSaid.empty())
+            row["clock_said"] = recorded.clockSaid;
         if (line.unread)
             row["unreadable"] = text(line.unread->why);
         if (line.current)

@@ -37,7 +37,7 @@ struct JournalLine {
     std::int64_t number = 0;      ///< order of arrival, from 1
     Entry entry;                  ///< as written; of one that cannot be read only the id and the day
     std::optional<Unread> unread; ///< why it cannot be read
-    std::string recordedAt;       ///< "2026-11-25T07:00:00Z"
+    std::string recordedAt;       ///< as the chain keeps it (record/chain/recorded.h)
     WriterId writer;
     Digest hash{};
     bool voided = false;

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/record_file.h"
 
+#include "record/chain/recorded.h"
+#include "record/new_id.h"
 #include "store/backup.h"
 #include "store/schema/migration.h"
 #include "store/sql_record.h"
 #include "store/verify/replay.h"
 
+#include <QtCore/QDateTime>
 #include <QtCore/QFileInfo>
 #include <QtCore/QSysInfo>
 
@@ -79,6 +82,14 @@ SqlRecord::SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, st
     : m_connection(std::move(connection)), m_writer(std::move(writer)), m_readOnlyReason(std::move(readOnlyReason)),
       m_names(*m_connection), m_journal(*m_connection), m_projector(*m_connection, m_names) {
     m_projector.beforeTouch([this](const Touch& touch) { tallies().check(touch); });
+    heedClock(m_journal, m_writer);
+}
+
+void SqlRecord::heedClock(JournalTable& journal, const WriterId& writer) {
+    const auto last = guarded([&] { return recordedFrom(journal.lastRecorded(writer)).at; });
+    const auto at = QDateTime::fromString(QString::fromStdString(last.value_or(std::string())), Qt::ISODate);
+    if (at.isValid())
+        newIdsAfter(std::chrono::seconds(at.toSecsSinceEpoch() + 1));
 }
 
 Tallies& SqlRecord::tallies() {

@@ -79,6 +79,8 @@ private:
     template <class Act>
     auto answered(Act act) -> Result<decltype(act())>;
     [[nodiscard]] Tallies& tallies();
+    /// What is written now sorts after what this writer wrote last, though the machine's clock was set back meanwhile.
+    static void heedClock(JournalTable& journal, const WriterId& writer);
     /// What was left in the middle would hold its state of the record.
     void letGoOfReaders();
     void check(const std::vector<Account>& accounts);

@@ -118,7 +118,10 @@ private slots:
                              {"outcome", "released"},
                              {"closed", "2026-05-06"},
                              {"signatory", "Ines Holt"},
-                             {"revoked", false}}));
+                             {"revoked", false},
+                             {"pending", false},
+                             {"discrepancies", nullptr},
+                             {"approved", nullptr}}));
         QVERIFY(inspection({"list", "--on", "2026-11-25"}).out.contains("released 2026-05-06"));
         QCOMPARE(inspection({"list", "--on", "2026-05-05", "--json"}).document().at("inspections").at(0).at("outcome"),
                  json());

@@ -165,7 +165,7 @@ private slots:
         const QTemporaryDir folder;
         const auto path = folder.filePath(QStringLiteral("chart.png"));
         QMetaObject::invokeMethod(m_view->rootObject(), "savePicture", Q_ARG(QUrl, QUrl::fromLocalFile(path)));
-        QTRY_VERIFY(!m_chart.told().isEmpty());
+        QTRY_VERIFY_WITH_TIMEOUT(!m_chart.told().isEmpty(), 30'000);
         QVERIFY2(!m_chart.trouble(), qPrintable(m_chart.told()));
         const QImage picture(path);
         QCOMPARE(picture.width(), 2000); // however narrow the window is

@@ -137,8 +137,9 @@ private slots:
             text(*next.standings(), static_cast<int>(Standing::Lapsed), ChoiceModel::NumberRole).toInt();
         QCOMPARE(m_demo->house.day.ask(QStringLiteral("2028-11-25")), QString());
         QVERIFY(m_demo->settled());
-        QTRY_VERIFY(text(*next.standings(), static_cast<int>(Standing::Lapsed), ChoiceModel::NumberRole).toInt() >
-                    lapsedNow);
+        QTRY_VERIFY_WITH_TIMEOUT(
+            text(*next.standings(), static_cast<int>(Standing::Lapsed), ChoiceModel::NumberRole).toInt() > lapsedNow,
+            30'000);
         m_demo->house.day.ask(QStringLiteral("2020-06-01"));
         QVERIFY(m_demo->settled());
         QVERIFY(m_demo->house.fleet.empty());

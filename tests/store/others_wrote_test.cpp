@@ -29,7 +29,7 @@ class OthersWroteTest : public QObject {
 
     /// A server tells it a moment later.
     [[nodiscard]] bool noticed() {
-        return QTest::qWaitFor([&] { return wrote(); });
+        return QTest::qWaitFor([&] { return wrote(); }, 30'000);
     }
 
 private slots:

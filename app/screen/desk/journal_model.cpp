@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/desk/journal_model.h"
 
+#include "record/chain/recorded.h"
 #include "words/border.h"
 #include "words/sentences.h"
 
@@ -45,7 +46,7 @@ QVariant JournalModel::data(const QModelIndex& index, int role) const {
     case NoteRole:
         return inward(entry.note);
     case RecordedRole:
-        return inward(row.line.recordedAt);
+        return inward(recordedFrom(row.line.recordedAt).at);
     case ChangeRole:
         return row.line.voided    ? tr("voided")
                : row.line.unread  ? tr("cannot be read")

@@ -2,6 +2,7 @@
 #include "screen/record/record_place.h"
 
 #include "answers/due.h"
+#include "record/chain/recorded.h"
 #include "record/entry_json.h"
 #include "screen/desk/day.h"
 #include "screen/desk/fleet.h"
@@ -229,8 +230,11 @@ void RecordPlace::takeNoEntry(const QString& why) {
 
 void RecordPlace::takeEntry(const JournalLine& line) {
     m_entryTitle = Sentences::of(line, *house().fleet.titles());
-    QStringList facts{tr("number %1").arg(line.number), tr("recorded %1").arg(inward(line.recordedAt)),
+    const auto recorded = recordedFrom(line.recordedAt);
+    QStringList facts{tr("number %1").arg(line.number), tr("recorded %1").arg(inward(recorded.at)),
                       tr("writer %1").arg(inward(line.writer.text()))};
+    if (!recorded.clockSaid.empty())
+        facts += tr("the machine's clock had been set back: it said %1").arg(inward(recorded.clockSaid));
     if (!line.entry.by.empty())
         facts += tr("by %1").arg(inward(line.entry.by));
     if (line.voided)

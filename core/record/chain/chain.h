@@ -30,7 +30,7 @@ using Digest = std::array<unsigned char, 32>;
 struct Link {
     WriterId writer;
     std::uint64_t sequence = 1; ///< counts from 1 for each writer
-    std::string recordedAt;     ///< "2026-11-25T07:00:00Z"
+    std::string recordedAt;     ///< see recorded.h
     Digest previous{};
 };
 

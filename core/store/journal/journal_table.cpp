@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/journal/journal_table.h"
 
+#include "record/chain/recorded.h"
+
 #include <algorithm>
 #include <set>
 #include <utility>
@@ -77,6 +79,8 @@ bool holdsAll(const std::string& body, const QStringList& words) {
 
 JournalTable::JournalTable(const Connection& connection)
     : m_connection(connection), m_lastNumber(connection, "SELECT COALESCE(MAX(entry_no), 0) FROM entry"),
+      m_lastRecorded(connection, "SELECT e.recorded_at FROM writer w JOIN entry e ON e.writer_no = w.writer_no"
+                                 " AND e.sequence = w.last_sequence WHERE w.writer_id = ?"),
       m_head(connection, "SELECT writer_no, last_sequence, last_hash FROM writer WHERE writer_id = ?"),
       m_putWriter(connection, "INSERT INTO writer (writer_no, writer_id, last_sequence, last_hash)"
                               " SELECT COALESCE(MAX(writer_no), 0) + 1, ?, 0, ? FROM writer"),
@@ -98,10 +102,17 @@ JournalTable::JournalTable(const Connection& connection)
       m_verify(connection, "SELECT entry_no, entry_id, kind, dated_on, writer_no, sequence, recorded_at, hash, body"
                            " FROM entry ORDER BY entry_no") {}
 
-void JournalTable::beginWriting(const WriterId& writer, const std::string& recordedAt) {
+std::string JournalTable::lastRecorded(const WriterId& writer) {
+    m_lastRecorded.run(writer);
+    auto recorded = m_lastRecorded.next() ? m_lastRecorded.read<std::string>() : std::string();
+    m_lastRecorded.finish();
+    return recorded;
+}
+
+void JournalTable::beginWriting(const WriterId& writer, const std::string& now) {
     m_writing = true;
     m_writer = writer;
-    m_recordedAt = recordedAt;
+    m_recordedAt = recordedAfter(lastRecorded(writer), now);
     m_lastNumber.run();
     m_lastNumber.next();
     m_number = m_lastNumber.read<std::int64_t>();

@@ -35,7 +35,8 @@ public:
     explicit JournalTable(const Connection& connection);
 
     /// Reads where the journal and the writer's chain end. To be called inside the write transaction.
-    void beginWriting(const WriterId& writer, const std::string& recordedAt);
+    /// @param now by the machine's clock
+    void beginWriting(const WriterId& writer, const std::string& now);
     /// @param body the entry's text, known to be read again as this entry (`readableText`)
     /// @throws StoreError, also for an id that is there already
     std::int64_t write(const Entry& entry, const std::string& body);
@@ -44,6 +45,8 @@ public:
     /// Lets go of what was kept while writing, at the end of the transaction.
     void forget();
 
+    /// What the chain keeps of when the writer's latest entry was written down; empty where there is none.
+    [[nodiscard]] std::string lastRecorded(const WriterId& writer);
     [[nodiscard]] bool has(const EntryId& id);
     /// Whether the entry with which a chain once ended is there.
     [[nodiscard]] bool holds(const Acknowledged& end);
@@ -80,7 +83,8 @@ private:
     static void addState(JournalLine& line, const std::optional<Entry>& now);
 
     const Connection& m_connection;
-    Statement m_lastNumber, m_head, m_putWriter, m_setHead, m_put, m_has, m_holds, m_find, m_line, m_each;
+    Statement m_lastNumber, m_lastRecorded, m_head, m_putWriter, m_setHead, m_put, m_has, m_holds, m_find, m_line,
+        m_each;
     Statement m_putAmendment, m_amendments, m_heads, m_verify;
     std::int64_t m_number = 0;
     WriterId m_writer;

@@ -28,21 +28,21 @@ private slots:
         const auto file = folder.filePath("shed.crownring");
         RecordDesk desk(nullptr);
         desk.open(file, balloon);
-        QTRY_VERIFY(desk.isOpen());
+        QTRY_VERIFY_WITH_TIMEOUT(desk.isOpen(), 30'000);
         const auto job = desk.ask([&](Record& record) {
             const auto before = entriesOf(record);
             const auto other = openRecord(file.toStdString(), OpenMode::Existing, WriterId("other")).value();
             const bool posted = postText(*other, *other, flight, "flight.jsonl").has_value();
             return std::tuple(before, posted, entriesOf(record));
         });
-        QTRY_VERIFY(job.isFinished());
+        QTRY_VERIFY_WITH_TIMEOUT(job.isFinished(), 30'000);
         QCOMPARE(job.result(), std::tuple(std::size_t{1}, true, std::size_t{1}));
         const auto next = desk.ask([](Record& record) {
             const auto before = entriesOf(record);
             const bool posted = postText(record, record, flight, "flight.jsonl").has_value();
             return std::tuple(before, posted, entriesOf(record));
         });
-        QTRY_VERIFY(next.isFinished());
+        QTRY_VERIFY_WITH_TIMEOUT(next.isFinished(), 30'000);
         QCOMPARE(next.result(), std::tuple(std::size_t{2}, true, std::size_t{3}));
     }
 };
