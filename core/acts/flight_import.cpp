@@ -44,7 +44,9 @@ std::map<Registration, DaysFlown> daysByBalloon(const std::vector<JudgedProposal
     return days;
 }
 
-Result<Logged> loggedFlights(Books& books, const std::map<Registration, DaysFlown>& days) {
+/// @param except entries of the record that are no flights of others
+Result<Logged> loggedFlights(Books& books, const std::map<Registration, DaysFlown>& days,
+                             const std::set<EntryId>& except) {
     Logged logged;
     for (const auto& [balloon, span] : days) {
         // A flight may have begun on the day before.
@@ -52,6 +54,8 @@ Result<Logged> loggedFlights(Books& books, const std::map<Registration, DaysFlow
         if (!flights)
             return tl::unexpected(flights.error());
         for (const auto& flight : *flights) {
+            if (except.contains(flight.stamp.id))
+                continue;
             const auto minute =
                 static_cast<int>(flight.stamp.at.minutes() - Moment::startOf(flight.stamp.at.on()).minutes());
             logged.emplace(Sameness{balloon, flight.stamp.at.on(), flight.use.minutes},
@@ -158,9 +162,8 @@ std::vector<Problem> takenMeanwhile(const std::vector<JudgedProposal>& then, con
     return problems;
 }
 
-}
-
-Result<std::vector<JudgedProposal>> judge(Books& books, std::vector<FlightProposal> proposals) {
+Result<std::vector<JudgedProposal>> judgedBeside(Books& books, std::vector<FlightProposal> proposals,
+                                                 const std::set<EntryId>& except) {
     std::vector<JudgedProposal> judged;
     for (auto& proposal : proposals)
         judged.push_back({std::move(proposal), ProposalState::New});
@@ -169,7 +172,7 @@ Result<std::vector<JudgedProposal>> judge(Books& books, std::vector<FlightPropos
     if (const auto marked = markUnknownBalloons(books, judged); !marked)
         return tl::unexpected(marked.error());
     markTwiceInFile(judged);
-    auto logged = loggedFlights(books, daysByBalloon(judged));
+    auto logged = loggedFlights(books, daysByBalloon(judged), except);
     if (!logged)
         return tl::unexpected(logged.error());
     markLogged(judged, *logged, [](const StatedTime& ours, const StatedTime& theirs) { return ours == theirs; });
@@ -181,23 +184,31 @@ Result<std::vector<JudgedProposal>> judge(Books& books, std::vector<FlightPropos
     return judged;
 }
 
+}
+
+Result<std::vector<JudgedProposal>> judge(Books& books, std::vector<FlightProposal> proposals) {
+    return judgedBeside(books, std::move(proposals), {});
+}
+
 Results<Receipt> accept(Journal& journal, Books& books, const std::vector<JudgedProposal>& proposals,
                         const std::string& file) {
-    std::vector<FlightProposal> again;
-    for (const auto& each : proposals)
-        again.push_back(each.proposal);
-    const auto now = judge(books, std::move(again));
-    if (!now)
-        return tl::unexpected(std::vector{now.error()});
-    if (auto problems = takenMeanwhile(proposals, *now, file); !problems.empty())
-        return tl::unexpected(std::move(problems));
     std::vector<NumberedEntry> entries;
     for (const auto& each : proposals)
         if (each.state == ProposalState::New)
             entries.push_back({entryOf(each.proposal), each.proposal.line});
     if (entries.empty())
         return Receipt{};
-    return post(journal, books, std::move(entries), file);
+    // Inside the transaction: another hand may accept the same file at the same time.
+    return post(journal, books, std::move(entries), file, [&](std::span<const NumberedEntry> written) {
+        std::vector<FlightProposal> again;
+        for (const auto& each : proposals)
+            again.push_back(each.proposal);
+        std::set<EntryId> own;
+        for (const auto& each : written)
+            own.insert(each.entry.id);
+        const auto now = judgedBeside(books, std::move(again), own);
+        return now ? takenMeanwhile(proposals, *now, file) : std::vector{now.error()};
+    });
 }
 
 }

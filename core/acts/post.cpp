@@ -6,6 +6,9 @@
 #include "record/chain/chain.h"
 #include "rules/programme/programme.h"
 
+#include <algorithm>
+#include <iterator>
+
 namespace crownring {
 
 namespace {
@@ -43,7 +46,8 @@ Problem placedIn(Problem problem, const std::string& file) {
 
 }
 
-Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry> entries, const std::string& file) {
+Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry> entries, const std::string& file,
+                      const Journal::Judge& also) {
     std::vector<Problem> problems;
     for (auto& [entry, line] : entries)
         if (auto* adopted = std::get_if<ProgrammeAdopted>(&entry.body))
@@ -56,6 +60,8 @@ Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry>
         return tl::unexpected(std::move(problems));
     return journal.append(std::move(entries), file, [&](std::span<const NumberedEntry> written) {
         auto refused = refusalsOf({journal, books, written});
+        if (also)
+            std::ranges::move(also(written), std::back_inserter(refused));
         for (auto& each : refused)
             each = placedIn(std::move(each), file);
         return refused;

@@ -14,8 +14,9 @@
 namespace crownring {
 
 /// @param file named in problems; may be empty for entries that a person made on the screen.
+/// @param also asked beside the gate, inside the transaction
 [[nodiscard]] Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry> entries,
-                                    const std::string& file);
+                                    const std::string& file, const Journal::Judge& also = {});
 /// Entries as text, one JSON object a line.
 [[nodiscard]] Results<Receipt> postText(Journal& journal, Books& books, std::string_view text, const std::string& file);
 /// One entry made on the screen.

@@ -44,7 +44,8 @@ namespace crownring {
 [[nodiscard]] Findings askDefectItems(const Batch& batch);
 
 /// NotReleasable for a renaming after which the registration would carry more than one envelope: its flights would
-/// count on two balloons.
+/// count on two balloons; for that of a balloon that is out of service, and for such a state of a former registration:
+/// under the new one it would fly.
 [[nodiscard]] Findings askRenamings(const Batch& batch);
 
 /// NotReleasable for the withdrawal of what is neither a release nor an approved return, by nobody, or taken back.

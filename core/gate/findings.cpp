@@ -2,6 +2,7 @@
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "problem/faults/release_fault.h"
+#include "rules/due/defects.h"
 
 #include <algorithm>
 
@@ -16,6 +17,27 @@ bool isClearedBetween(const Entry& earlier, const Entry& later, const std::vecto
         if (!std::holds_alternative<DefectCleared>(now.body) || now.on < earlier.on || later.on < now.on)
             return false;
         return !now.time || (momentOf(earlier) <= momentOf(now) && momentOf(now) <= momentOf(later));
+    });
+}
+
+/// A clearing of that day that says no time, and came before, answers it: it would not stand open.
+Result<bool> isAnswered(const Batch& batch, const Entry& entry, const DefectFound& found,
+                        const std::vector<JournalLine>& told) {
+    const auto came = [&](const JournalLine& line) {
+        return std::ranges::none_of(batch.entries,
+                                    [&](const NumberedEntry& each) { return each.entry.id == line.entry.id; });
+    };
+    if (std::ranges::none_of(told, [&](const JournalLine& line) {
+            const auto& now = nowOf(line);
+            return std::holds_alternative<DefectCleared>(now.body) && !now.time && now.on == entry.on && came(line);
+        }))
+        return false;
+    const auto facts = batch.books.facts({{}, {found.item}}, entry.on);
+    if (!facts)
+        return tl::unexpected(facts.error());
+    return std::ranges::none_of(*facts, [&](const ItemFacts& item) {
+        return std::ranges::any_of(openDefects(item),
+                                   [&](const OpenDefect& open) { return open.found->stamp.id == entry.id; });
     });
 }
 
@@ -42,6 +64,14 @@ Findings askFindings(const Batch& batch) {
             if (!before || other.id == (*now)->id)
                 continue;
             const bool isFirst = stampOf(other) < stampOf(**now);
+            const auto answered = isFirst ? isAnswered(batch, **now, *found, *told) : false;
+            if (!answered)
+                return tl::unexpected(atLine(answered.error(), line));
+            if (*answered) {
+                problems.push_back(
+                    Problem{ReleaseFault::FoundWithClearing, {found->defect, (*now)->on}, {{}, line, "on"}});
+                break;
+            }
             if (isClearedBetween(isFirst ? other : **now, isFirst ? **now : other, *told))
                 continue;
             problems.push_back(

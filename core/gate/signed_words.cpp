@@ -99,6 +99,14 @@ Findings askSignedWords(const Batch& batch) {
             if (momentOf(root->entry) != momentOf(*root->current))
                 problems.push_back(Problem{BenchFault::SignatureDayIsFixed, {}, {{}, line, "with/on"}});
         }
+        if (const auto* found = std::get_if<DefectFound>(&root->entry.body); found && found->inspection) {
+            // What was found later, or later than it was signed, would be on no list.
+            const auto closed = isSigned(batch, entry, *found->inspection);
+            if (!closed)
+                return tl::unexpected(atLine(closed.error(), line));
+            if (*closed && momentOf(root->entry) != momentOf(*root->current))
+                problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with/on"}});
+        }
         if (const auto* opened = std::get_if<InspectionOpened>(&root->entry.body)) {
             const auto closed = isSigned(batch, entry, opened->inspection);
             if (!closed)

@@ -88,8 +88,9 @@ SqlRecord::SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, st
 void SqlRecord::heedClock(JournalTable& journal, const WriterId& writer) {
     const auto last = guarded([&] { return recordedFrom(journal.lastRecorded(writer)).at; });
     const auto at = QDateTime::fromString(QString::fromStdString(last.value_or(std::string())), Qt::ISODate);
+    const QDateTime begin(QDate(1970, 1, 1), QTime(0, 0), Qt::UTC);
     if (at.isValid())
-        newIdsAfter(std::chrono::seconds(at.toSecsSinceEpoch() + 1));
+        newIdsAfter(std::chrono::seconds(begin.secsTo(at) + 1));
 }
 
 Tallies& SqlRecord::tallies() {

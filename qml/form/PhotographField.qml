@@ -75,6 +75,9 @@ Column {
     }
     FileDialog {
         id: chooser
+        objectName: "choose." + pictures.key
+        // What is made inside a form is made before it stands in a window.
+        parentWindow: pictures.Window.window
         title: qsTr("Choose a photograph")
         nameFilters: [qsTr("Pictures (*.jpg *.jpeg *.png)"), qsTr("All files (*)")]
         onAccepted: pictures.form.attach(pictures.row, selectedFile)

@@ -27,12 +27,17 @@ public:
 
     [[nodiscard]] const std::vector<Entry>& entries() const { return m_entries; }
 
-    Results<Receipt> append(std::vector<NumberedEntry> entries, const std::string&, const Judge&) override {
+    Results<Receipt> append(std::vector<NumberedEntry> entries, const std::string&, const Judge& judge) override {
         Receipt receipt;
+        const auto before = m_entries;
         for (auto& [entry, line] : entries) {
             entry.id = EntryId("e" + std::to_string(m_entries.size()));
             receipt.ids.push_back(entry.id);
-            m_entries.push_back(std::move(entry));
+            m_entries.push_back(entry);
+        }
+        if (auto problems = judge ? judge(entries) : std::vector<Problem>(); !problems.empty()) {
+            m_entries = before;
+            return tl::unexpected(std::move(problems));
         }
         return receipt;
     }

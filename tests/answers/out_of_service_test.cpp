@@ -39,6 +39,10 @@ constexpr const char* sold =
 constexpr const char* renamed = R"({"entry":"balloon.entered","on":"2024-03-01","balloon":"QE-NEW"}
 {"entry":"balloon.renamed","on":"2024-03-01","balloon":"QE-ONE","to":"QE-NEW","id":"renaming"})";
 
+constexpr const char* lost = R"({"entry":"balloon.state","on":"2024-02-20","balloon":"QE-ONE","state":"lost"})";
+constexpr const char* foundAgain =
+    R"({"entry":"balloon.state","on":"2024-02-25","balloon":"QE-ONE","state":"in-service"})";
+
 struct Watched {
     Watched() { posted(*scratch.record, whatThereIs); }
     Record& record() { return *scratch.record; }
@@ -278,6 +282,21 @@ private slots:
             shed.record(), R"({"entry":"balloon.renamed","on":"2024-03-03","balloon":"QE-NEW","to":"QE-TWO"})");
         QCOMPARE(problems.size(), std::size_t(1));
         QVERIFY(problems.front().fault == Fault(ReleaseFault::RegistrationInUse));
+    }
+
+    void whatIsOutOfServiceDoesNotFlyUnderAnotherRegistration() {
+        // In whatever order both are stated.
+        for (const auto& [first, then] : {std::pair(lost, renamed), std::pair(renamed, lost)}) {
+            Watched shed;
+            posted(shed.record(), first);
+            const auto problems = problemsOf(shed.record(), then);
+            QCOMPARE(problems.size(), std::size_t(1));
+            QVERIFY(problems.front().fault == Fault(ReleaseFault::RenamedAndOut));
+        }
+        Watched shed;
+        posted(shed.record(), lost);
+        posted(shed.record(), foundAgain);
+        posted(shed.record(), renamed);
     }
 
     void whatIsLeftOnTheFormerRegistrationDoesNotGoUnseen() {

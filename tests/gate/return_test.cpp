@@ -2,6 +2,7 @@
 #include "answers/balloon_lines.h"
 #include "answers/check_rig_up.h"
 #include "answers/discrepancies.h"
+#include "problem/faults/bench_fault.h"
 #include "problem/faults/release_fault.h"
 #include "returned.h"
 #include "test_class.h"
@@ -49,6 +50,14 @@ const std::string basketWithALife =
 const std::string basketIsScrapped =
     R"({"entry":"item.removed","on":"2026-06-16","balloon":"QE-ONE","item":"B1"}
 {"entry":"item.state","on":"2026-06-16","item":"B1","state":"scrapped"})";
+const std::string laterDay = R"({"on":"2026-06-20"})";
+const std::string laterTime = R"({"time":"23:00Z"})";
+
+std::string foundAgainOn(const char* on) {
+    return R"({"entry":"defect.found","item":"E1","defect":"D-9","what":"a tear","severity":"grounding","on":)" +
+           quoted(on) + "}";
+}
+
 const std::string specialDone =
     R"(
 {"entry":"requirement.done","on":"2026-06-02","item":"E1","requirement":"us.special-inspection","ref":)";
@@ -100,6 +109,22 @@ private slots:
         QVERIFY(shop.approve(ListedShop::approving("2026-06-21")));
         const auto after = balloonLines(shop.record(), Registration("QE-ONE"), day("2026-06-21"), Outside::LeftOut);
         QCOMPARE(after.value().lines.front().headline.row->state.standing, Standing::Clear);
+    }
+    void aFindingIsNotMovedOffTheListThatWasSigned() {
+        ListedShop shop;
+        shop.ready(Visit::UsAnnual);
+        const auto found = shop.find("D-1", "barring").ids.at(0).text();
+        QVERIFY(shop.sign(ListedShop::ines()));
+        for (const auto& with : {laterDay, laterTime})
+            QVERIFY(problemsOf(shop.record(), correctedInto(found, with)).front().fault ==
+                    Fault(BenchFault::SignatureIsFixed));
+    }
+    void whatIsFoundAgainIsNotAnsweredByTheClearingBefore() {
+        ListedShop shop;
+        shop.listed().say(foundAgainOn("2026-06-10"));
+        shop.cleared("D-9", "2026-06-12");
+        expectOnly(problemsOf(shop.record(), foundAgainOn("2026-06-12")), ReleaseFault::FoundWithClearing);
+        QVERIFY(problemsOf(shop.record(), foundAgainOn("2026-06-13")).empty());
     }
     void aListThatIsClearedWeeksLaterCountsFromTheDayOfTheInspection() {
         ListedShop shop;

@@ -7,6 +7,7 @@
 #include "record/new_id.h"
 #include "registry/spelling.h"
 #include "screen/desk/house.h"
+#include "screen/desk/written_now.h"
 #include "screen/form/asked_back.h"
 #include "screen/form/consequences.h"
 #include "screen/form/entry_form.h"
@@ -16,6 +17,8 @@
 #include "words/border.h"
 #include "words/sentences.h"
 #include "words/words.h"
+
+#include <QDateTime>
 
 #include <algorithm>
 
@@ -122,6 +125,8 @@ void EntryForm::add(std::vector<NumberedEntry>& written, Entry entry) const {
             m_writing.kind == kindName<FlightLogged>() ? m_kit.moves() : FittingPlan::movesOf(*sheet, entry);
         for (const auto& move : moves)
             written.push_back({movedWith(move, entry), 0});
+        const auto now = QDateTime::currentDateTimeUtc().time();
+        entry.time = timeWritten(entry, *sheet, house().day.todayDate(), TimeOfDay(now.hour(), now.minute()));
     }
     entry.id = newEntryId();
     written.push_back({std::move(entry), 0});

@@ -128,6 +128,15 @@ Sources sourcesOf(ReleaseFault fault) {
                 QT_TRANSLATE_NOOP("Problem",
                                   "remove from that registration what is fitted to it, or see which registration "
                                   "is meant")};
+    case ReleaseFault::RenamedAndOut:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is %2, and %3"),
+                QT_TRANSLATE_NOOP("Problem", "state what became of it of the registration that it has by now; what is "
+                                             "out of service takes no other before it is in service again")};
+    case ReleaseFault::FoundWithClearing:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' was cleared on %2, at a time that is not said: that clearing would "
+                                             "answer what is found on that day too"),
+                QT_TRANSLATE_NOOP("Problem", "give what was found again a name of its own, or correct the clearing so "
+                                             "that it says its time")};
     case ReleaseFault::FoundElsewhere:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' was found on %2, not on this item"),
                 QT_TRANSLATE_NOOP("Problem", "name the item that it was found on")};

@@ -73,6 +73,10 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"cleared-before", Code::NotReleasable};
     case ReleaseFault::RegistrationInUse:
         return {"registration-in-use", Code::NotReleasable};
+    case ReleaseFault::RenamedAndOut:
+        return {"renamed-and-out", Code::NotReleasable};
+    case ReleaseFault::FoundWithClearing:
+        return {"found-with-clearing", Code::NotReleasable};
     case ReleaseFault::FoundElsewhere:
         return {"found-elsewhere", Code::NotReleasable};
     case ReleaseFault::ListAnswered:

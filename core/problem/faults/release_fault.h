@@ -42,6 +42,8 @@ enum class ReleaseFault : std::uint8_t {
     NobodyDefers,      ///< %1: why
     ClearedBefore,     ///< %1: the defect, %2: the day on which it was found
     RegistrationInUse, ///< %1: the registration
+    RenamedAndOut,     ///< %1: the registration, %2: what it is out of service for, %3: what it flies as
+    FoundWithClearing, ///< %1: the defect, %2: the day
     FoundElsewhere,    ///< %1: the defect, %2: the item that it was found on
     ListAnswered,      ///< %1: the inspection
     ApprovedBefore,    ///< %1: the day of the list

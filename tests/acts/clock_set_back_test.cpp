@@ -4,7 +4,7 @@
 #include "record/chain/chain.h"
 #include "record/chain/recorded.h"
 #include "record/entry_json.h"
-#include "scratch.h"
+#include "store/scratch.h"
 #include "store/connection/statement.h"
 #include "test_class.h"
 

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/desk/written_now.h"
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+namespace {
+
+const DefectId* defectOf(const Body& body) {
+    if (const auto* found = std::get_if<DefectFound>(&body))
+        return &found->defect;
+    if (const auto* cleared = std::get_if<DefectCleared>(&body))
+        return &cleared->defect;
+    const auto* deferred = std::get_if<DefectDeferred>(&body);
+    return deferred ? &deferred->defect : nullptr;
+}
+
+}
+
+std::optional<TimeOfDay> timeWritten(const Entry& entry, const FleetSheet& sheet, CivilDate today, TimeOfDay now) {
+    const auto* defect = defectOf(entry.body);
+    if (!defect || entry.time || entry.on != today)
+        return entry.time;
+    const auto start = Moment::startOf(today).minutes();
+    auto minute = Moment(today, now).minutes() - start;
+    for (const auto& item : sheet.items())
+        for (const auto& mark : item.defects)
+            if (mark.defect == *defect && mark.stamp.at.on() == today)
+                minute = std::max(minute, mark.stamp.at.minutes() - start);
+    return TimeOfDay(static_cast<int>(minute / 60), static_cast<int>(minute % 60));
+}
+
+}

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// The time of what is written down of a defect as it happens: without one a clearing would stand at the end of the
+/// afternoon, before a list that is signed in the evening.
+
+#include "record/entry.h"
+#include "screen/desk/fleet_sheet.h"
+
+#include <optional>
+
+namespace crownring::screen {
+
+/// @param now of the machine's clock, UTC
+/// @return the time that such an entry gets: now, though not before what is known of that defect on that day; the time
+/// that it has where it is of another kind, states one, or is of another day than today
+[[nodiscard]] std::optional<TimeOfDay> timeWritten(const Entry& entry, const FleetSheet& sheet, CivilDate today,
+                                                   TimeOfDay now);
+
+}
