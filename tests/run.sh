@@ -15,7 +15,7 @@ export LC_ALL=C.UTF-8 QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
 unset DISPLAY WAYLAND_DISPLAY
 cores="$(nproc)"
 at_once=$((cores + 2)) # tests of the window wait half of their time
-fuzz_seconds="${CROWNRING_FUZZ_SECONDS:-25}"
+fuzz_seconds="${CROWNRING_FUZZ_SECONDS:-15}"
 
 # --- how a step runs: its output goes to a log; the end of it is shown when it fails -------------------------------
 

@@ -51,10 +51,22 @@ private:
                                      QFileDevice::FileModificationTime));
         }
     }
+    /// The chooser of files stands in the window of the form.
+    static void lookForOtherPictures(const CountingHand& hand) {
+        auto* button = hand.find(QStringLiteral("attach.photographs"));
+        QVERIFY(button);
+        auto* chooser = button->parentItem()->parentItem()->findChild<QObject*>(QStringLiteral("choose.photographs"));
+        QVERIFY(chooser);
+        QMetaObject::invokeMethod(button, "clicked");
+        QTRY_VERIFY_WITH_TIMEOUT(chooser->property("visible").toBool(), 30'000);
+        QMetaObject::invokeMethod(chooser, "close");
+        QTRY_VERIFY_WITH_TIMEOUT(!chooser->property("visible").toBool(), 30'000);
+    }
     /// In the form of a defect: what is wrong is typed, of which item and the picture are tapped, and it is written.
     void writeDefect(CountingHand& hand, const QString& item, const QString& picture) {
         QTRY_VERIFY_WITH_TIMEOUT(m_form->property("opened").toBool(), 30'000);
         QTRY_VERIFY_WITH_TIMEOUT(hand.find(QStringLiteral("latest.photographs.0")) != nullptr, 30'000);
+        lookForOtherPictures(hand);
         QTest::qWait(300);
         hand.type(QStringLiteral("a torn load tape"));
         QVERIFY(hand.tap(QStringLiteral("one.item.") + item));
