@@ -4,8 +4,8 @@
 #include "record/chain/chain.h"
 #include "record/chain/recorded.h"
 #include "record/entry_json.h"
-#include "store/scratch.h"
 #include "store/connection/statement.h"
+#include "store/scratch.h"
 #include "test_class.h"
 
 #include <QTest>
