@@ -10,6 +10,7 @@
 #include "screen/desk/kept_photograph.h"
 #include "screen/form/entry_form.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/sentences.h"
 #include "words/words.h"
 
