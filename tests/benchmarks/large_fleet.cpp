@@ -41,7 +41,11 @@ void enterBalloon(int balloon, std::vector<NumberedEntry>& waiting) {
         written(firstDay, 'b', balloon, 0, BalloonEntered{balloonName(balloon), "made up", {"for-hire"}}));
     for (int i = 0; i < itemsPerBalloon; ++i) {
         const auto item = itemName(balloon, i);
-        ItemEntered entered{item,      itemKinds[i], "S" + item.text(), typeName(balloon, i), DayOrMonth(firstDay),
+        ItemEntered entered{item,
+                            itemKinds[static_cast<std::size_t>(i)],
+                            "S" + item.text(),
+                            typeName(balloon, i),
+                            DayOrMonth(firstDay),
                             newFigures};
         waiting.push_back(written(firstDay, 'i', balloon, i, std::move(entered)));
         waiting.push_back(written(firstDay, 'f', balloon, i, ItemFitted{balloonName(balloon), item, {}}));
