@@ -45,7 +45,10 @@ FocusScope {
         }
     }
 
-    RecordPlace { id: record }
+    RecordPlace {
+        id: record
+        shown: page.visible
+    }
     FlightIntake { id: flights }
 
     Segments {

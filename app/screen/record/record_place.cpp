@@ -21,6 +21,7 @@
 #include <QStringList>
 
 #include <memory>
+#include <utility>
 
 namespace crownring::screen {
 
@@ -93,6 +94,7 @@ void RecordPlace::look() {
              m_ready = true;
              emit changed();
          });
+    m_questionsAsked = false;
     lookAtQuestions();
     if (!m_entry.isEmpty())
         openEntry(m_entry);
@@ -115,7 +117,18 @@ void RecordPlace::showMore() {
          });
 }
 
+void RecordPlace::setShown(bool shown) {
+    if (shown == m_shown)
+        return;
+    m_shown = shown;
+    emit shownChanged();
+    lookAtQuestions();
+}
+
+/// When somebody looks: all that was ever stated is read for it.
 void RecordPlace::lookAtQuestions() {
+    if (!m_shown || std::exchange(m_questionsAsked, true))
+        return;
     using Asked = std::shared_ptr<std::vector<Choice>>;
     // A large fleet has tens of thousands: their sentences are made before they come to the screen's thread.
     hear(house().desk.ask([on = house().day.date()](Record& record) {

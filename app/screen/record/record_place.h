@@ -26,6 +26,8 @@ class RecordPlace : public crownring::screen::Resident {
     Q_PROPERTY(QString kind READ kind WRITE setKind NOTIFY changed FINAL)
     Q_PROPERTY(bool more READ more NOTIFY changed FINAL)
     Q_PROPERTY(bool ready READ ready NOTIFY changed FINAL)
+    /// Whether somebody looks at it.
+    Q_PROPERTY(bool shown READ shown WRITE setShown NOTIFY shownChanged FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
 
     Q_PROPERTY(bool verifying READ verifying NOTIFY verifyChanged FINAL)
@@ -62,6 +64,8 @@ public:
     void setKind(const QString& kind);
     [[nodiscard]] bool more() const { return m_more; }
     [[nodiscard]] bool ready() const { return m_ready; }
+    [[nodiscard]] bool shown() const { return m_shown; }
+    void setShown(bool shown);
     [[nodiscard]] QString problem() const { return m_problem; }
     Q_INVOKABLE void showMore();
 
@@ -94,6 +98,7 @@ public:
     [[nodiscard]] bool entryCorrectable() const { return m_entryCorrectable; }
 
 signals:
+    void shownChanged();
     void changed();
     void verifyChanged();
     void backupChanged();
@@ -117,6 +122,8 @@ private:
     int m_turn = 0;
     bool m_more = false;
     bool m_ready = false;
+    bool m_shown = true;
+    bool m_questionsAsked = true; ///< since something was written last
 
     std::shared_ptr<std::atomic_bool> m_stop;
     double m_verified = 0;
