@@ -144,6 +144,7 @@ Item {
             Accessible.role: Accessible.AlertMessage
         }
         PendingLists {
+            id: lists
             width: parent.width
             visible: returnDesk.lists.count > 0 && !pane.atFabric
             desk: returnDesk
@@ -230,6 +231,7 @@ Item {
             }
         }
         Segments {
+            visible: !(lists.visible && lists.phone && lists.unfolded) // it has the whole page then
             names: Array.from(pane.leafCodes, code => pane.nameOf(code))
             codes: Array.from(pane.leafCodes, code => "subject." + code)
             current: pane.leafCodes.indexOf(pane.shownLeaf)

@@ -25,6 +25,17 @@ Column {
         onClicked: block.unfolded = !block.unfolded
     }
     Repeater {
+        model: block.desk.lists
+        Label {
+            required property string label
+            required property string detail
+            width: block.width
+            visible: block.roomy
+            text: qsTr("%1: %2").arg(label).arg(detail)
+            font.bold: true
+        }
+    }
+    Repeater {
         model: block.desk.listed
         Line {
             id: row
@@ -86,25 +97,13 @@ Column {
     }
     Repeater {
         model: block.desk.lists
-        Column {
-            id: list
+        Button {
             required property int index
             required property string value
-            required property string label
-            required property string detail
-            width: block.width
+            objectName: "returns.approve." + index
             visible: block.roomy
-            spacing: Theme.tight
-            Label {
-                width: parent.width
-                text: qsTr("%1: %2").arg(list.label).arg(list.detail)
-                font.bold: true
-            }
-            Button {
-                objectName: "returns.approve." + list.index
-                text: qsTr("Approve the return to service …")
-                onClicked: block.approvalAsked(list.value)
-            }
+            text: block.desk.lists.count > 1 ? qsTr("Approve the return to service after %1 …").arg(value) : qsTr("Approve the return to service …")
+            onClicked: block.approvalAsked(value)
         }
     }
 }

@@ -22,6 +22,7 @@ private:
     QQuickWindow* m_window = nullptr;
 
     void photograph(const QString& name) {
+        QTest::qWait(300); // until all stands where it belongs
         QDir().mkpath(QStringLiteral(PICTURES));
         QVERIFY(m_window->grabWindow().save(
             QStringLiteral(PICTURES "/%1-%2x%3.png").arg(name).arg(m_window->width()).arg(m_window->height())));
