@@ -40,7 +40,10 @@ FocusScope {
         }
     }
 
-    RulesPlace { id: rules }
+    RulesPlace {
+        id: rules
+        shown: page.visible
+    }
     FileDialog {
         id: chooser
         title: qsTr("Choose a programme or a bulletin")

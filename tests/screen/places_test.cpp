@@ -10,6 +10,7 @@
 #include "test_class.h"
 
 #include <QAbstractItemModelTester>
+#include <QSignalSpy>
 #include <QTest>
 
 namespace places_test {
@@ -235,6 +236,22 @@ private slots:
         QVERIFY(rules.bound()->count() > 20);
         QCOMPARE(text(*rules.requirements(), 0, ChoiceModel::NumberRole).toInt(), rules.bound()->count());
         QVERIFY(rules.requirementSource().contains(QStringLiteral("ML.A.302")));
+    }
+
+    void rulesAreFollowedOnlyWhileTheyAreSeen() {
+        In<RulesPlace> rules(m_demo->house);
+        rules.showProgramme(QStringLiteral("part-ml-hot-air"));
+        rules.showRequirement(QStringLiteral("ml.inspection"));
+        const auto bound = rules.bound()->count();
+        rules.setShown(false);
+        QSignalSpy looked(&rules, &RulesPlace::changed);
+        const auto before = m_demo->house.fleet.sheet();
+        QCOMPARE(m_demo->house.day.ask(QStringLiteral("2020-06-01")), QString());
+        QTRY_VERIFY_WITH_TIMEOUT(m_demo->house.fleet.sheet() != before, 30'000);
+        QCOMPARE(looked.count(), 0);
+        rules.setShown(true);
+        QCOMPARE(looked.count(), 1);
+        QVERIFY(rules.bound()->count() < bound); // most of the fleet is younger
     }
 
     void searchFindsFromAnywhere() {

@@ -65,8 +65,21 @@ std::map<RequirementId, Reach> reachOf(const FleetSheet& sheet) {
 }
 
 void RulesPlace::movedIn() {
-    connect(&house().fleet, &Fleet::changed, this, &RulesPlace::look);
+    connect(&house().fleet, &Fleet::changed, this, &RulesPlace::follow);
     look();
+}
+
+void RulesPlace::setShown(bool shown) {
+    if (shown == m_shown)
+        return;
+    m_shown = shown;
+    emit shownChanged();
+    follow();
+}
+
+void RulesPlace::follow() {
+    if (m_shown && m_sheet != house().fleet.sheet())
+        look();
 }
 
 void RulesPlace::showProgramme(const QString& programme) {
@@ -81,6 +94,7 @@ void RulesPlace::showRequirement(const QString& requirement) {
 }
 
 void RulesPlace::find(const QString& requirement) {
+    look();
     for (const auto& programme : m_known)
         for (const auto& each : programme->requirements)
             if (each.id.text() == outward(requirement))
@@ -131,19 +145,19 @@ void RulesPlace::lookAtProgrammes() {
 void RulesPlace::lookAtProgramme() {
     const auto at = std::find_if(m_known.begin(), m_known.end(),
                                  [this](const auto& each) { return each->id.text() == outward(m_programme); });
-    m_shown = at == m_known.end() ? nullptr : *at;
+    m_open = at == m_known.end() ? nullptr : *at;
     std::vector<Choice> requirements;
     std::vector<Choice> adoptions;
-    if (m_shown) {
+    if (m_open) {
         auto reach = reachOf(*m_sheet);
-        for (const auto& each : m_shown->requirements) {
+        for (const auto& each : m_open->requirements) {
             const auto id = inward(each.id.text());
             requirements.push_back({id, words::said(each.title), Words::limits(each), reach[each.id].rows,
                                     reach[each.id].worst, id == m_requirement});
         }
         const auto& all = m_sheet->adoptions();
         for (auto each = all.rbegin(); each != all.rend(); ++each)
-            if (each->programme->id == m_shown->id)
+            if (each->programme->id == m_open->id)
                 adoptions.push_back({inward(each->stamp.id.text()),
                                      tr("from %1").arg(inward(each->stamp.at.on().iso())), whom(each->bound), -1, -1,
                                      false});
@@ -160,18 +174,18 @@ void RulesPlace::lookAtProgramme() {
 }
 
 const Requirement* RulesPlace::chosen() const {
-    if (!m_shown)
+    if (!m_open)
         return nullptr;
-    const auto at = std::find_if(m_shown->requirements.begin(), m_shown->requirements.end(),
+    const auto at = std::find_if(m_open->requirements.begin(), m_open->requirements.end(),
                                  [this](const auto& each) { return each.id.text() == outward(m_requirement); });
-    return at == m_shown->requirements.end() ? nullptr : &*at;
+    return at == m_open->requirements.end() ? nullptr : &*at;
 }
 
-QString RulesPlace::title() const { return m_shown ? words::said(m_shown->title) : QString(); }
-QString RulesPlace::note() const { return m_shown ? words::said(m_shown->note) : QString(); }
+QString RulesPlace::title() const { return m_open ? words::said(m_open->title) : QString(); }
+QString RulesPlace::note() const { return m_open ? words::said(m_open->note) : QString(); }
 
 QString RulesPlace::about() const {
-    return m_shown ? tr("Revision %1 · %2").arg(inward(m_shown->revision), words::said(m_shown->source)) : QString();
+    return m_open ? tr("Revision %1 · %2").arg(inward(m_open->revision), words::said(m_open->source)) : QString();
 }
 
 QString RulesPlace::requirementTitle() const { return chosen() ? words::said(chosen()->title) : QString(); }

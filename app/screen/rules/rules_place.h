@@ -23,6 +23,8 @@ class RulesPlace : public crownring::screen::Resident {
     Q_PROPERTY(crownring::screen::ChoiceModel* adoptions READ adoptions CONSTANT FINAL)
     /// Rows of the requirement chosen: whom it binds, worst first.
     Q_PROPERTY(crownring::screen::DueModel* bound READ bound CONSTANT FINAL)
+    /// What is not seen is not followed: whom a programme binds is counted over the whole fleet.
+    Q_PROPERTY(bool shown READ shown WRITE setShown NOTIFY shownChanged FINAL)
     Q_PROPERTY(QString programme READ programme NOTIFY changed FINAL)
     Q_PROPERTY(bool inForce READ inForce NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
@@ -41,6 +43,8 @@ public:
     [[nodiscard]] ChoiceModel* requirements() { return &m_requirements; }
     [[nodiscard]] ChoiceModel* adoptions() { return &m_adoptions; }
     [[nodiscard]] DueModel* bound() { return &m_bound; }
+    [[nodiscard]] bool shown() const { return m_shown; }
+    void setShown(bool shown);
     [[nodiscard]] QString programme() const { return m_programme; }
     [[nodiscard]] bool inForce() const { return m_inForce; }
     [[nodiscard]] QString title() const;
@@ -61,9 +65,11 @@ public:
 
 signals:
     void changed();
+    void shownChanged();
 
 private:
     void movedIn() override;
+    void follow();
     void look();
     void lookAtProgrammes();
     void lookAtProgramme();
@@ -75,10 +81,11 @@ private:
     DueModel m_bound;
     Sheet m_sheet;
     std::vector<std::shared_ptr<const Programme>> m_known; ///< latest revision in force, else the shelf's
-    std::shared_ptr<const Programme> m_shown;
+    std::shared_ptr<const Programme> m_open;
     QString m_programme;
     QString m_requirement;
     bool m_inForce = false;
+    bool m_shown = true;
 };
 
 }
