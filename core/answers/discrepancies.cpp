@@ -44,8 +44,8 @@ public:
                 std::erase_if(item.defects, [&](const DefectMark& mark) { return isLaterClearing(mark, *before); });
         return {};
     }
-    /// Nobody has answered it yet. What cannot be looked up stands.
-    [[nodiscard]] bool stands(const ListedItem& listed) const {
+    /// Nobody has answered it since the list was signed. What cannot be looked up stands.
+    [[nodiscard]] bool stands(const ListedItem& listed, const Stamp& signedAt) const {
         const auto item = std::ranges::find(m_items, listed.item, &ItemFacts::id);
         if (item == m_items.end())
             return true;
@@ -57,7 +57,7 @@ public:
             return false;
         if (const auto list = listOf(listed.requirement))
             return std::ranges::find(item->lists, *list, &PendingList::inspection) != item->lists.end();
-        return barsByFabric(*item, listed.requirement) || barsByRule(*item, listed.requirement);
+        return barsByFabric(*item, listed.requirement) || barsByRule(*item, listed.requirement, signedAt);
     }
 
 private:
@@ -73,11 +73,14 @@ private:
                           assessFabric(mark).standing <= Standing::Unproven;
                });
     }
-    [[nodiscard]] bool barsByRule(const ItemFacts& item, const RequirementId& id) const {
+    [[nodiscard]] bool barsByRule(const ItemFacts& item, const RequirementId& id, const Stamp& signedAt) const {
         const auto& set = m_obligations.of(item.id, item.balloon);
         const auto* requirement = set.find(id);
-        if (!requirement || !binds(*requirement, item) || requirement->force != Force::Mandatory ||
-            requirement->blocks != Blocks::Flight)
+        // To take it off its balloon, or to withdraw the programme, does no work.
+        if (!requirement || !binds(*requirement, item))
+            return std::ranges::none_of(
+                item.done, [&](const Accomplishment& done) { return done.requirement == id && signedAt < done.stamp; });
+        if (requirement->force != Force::Mandatory || requirement->blocks != Blocks::Flight)
             return false;
         const auto state = assess(*requirement, item, set, m_on);
         return isRequired(state) && state.standing <= Standing::Unproven;
@@ -103,7 +106,7 @@ Result<Discrepancies> listOn(Books& books, const Inspection& inspection, const O
     if (const auto read = standings.read(opened.items, before); !read)
         return tl::unexpected(read.error());
     for (auto& each : list.listed)
-        each.stands = standings.stands(each);
+        each.stands = standings.stands(each, list.closed);
     return list;
 }
 

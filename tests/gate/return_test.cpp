@@ -38,18 +38,6 @@ std::vector<ReleaseFault> faultsOf(const std::vector<Problem>& problems) {
     return faults;
 }
 
-void expectOnly(const std::vector<Problem>& problems, ReleaseFault fault) {
-    QVERIFY(!problems.empty());
-    QVERIFY2(problems.front().fault == Fault(fault), qPrintable(words::line(problems.front())));
-    QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
-    QCOMPARE(problems.size(), std::size_t{1});
-}
-
-const std::string basketWithALife =
-    R"({"entry":"programme.adopted","on":"2016-05-01","programme":"hoses","items":["B1"],"document":{"programme":"hoses","revision":"1","title":"T","source":"S","requirements":[{"id":"hose.life","title":"Life","source":"S 1","kinds":["basket"],"action":"retire","limits":[{"clock":"months","every":12}],"starts_from":"entered","once":true}]}})";
-const std::string basketIsScrapped =
-    R"({"entry":"item.removed","on":"2026-06-16","balloon":"QE-ONE","item":"B1"}
-{"entry":"item.state","on":"2026-06-16","item":"B1","state":"scrapped"})";
 const std::string laterDay = R"({"on":"2026-06-20"})";
 const std::string laterTime = R"({"time":"23:00Z"})";
 
@@ -181,29 +169,6 @@ private slots:
         shop.cleared("D-1", "2026-06-20", R"(,"time":"15:00Z")");
         QVERIFY(!shop.approve(ListedShop::approving("2026-06-20"), TimeOfDay(14, 0)));
         QVERIFY(shop.approve(ListedShop::approving("2026-06-20"), TimeOfDay(15, 30)));
-    }
-    void whatStoodBesideTheWorkIsDoneFirst() {
-        ListedShop shop;
-        shop.adopt("fabric-strength");
-        shop.ready(Visit::UsAnnual);
-        QVERIFY(shop.sign(ListedShop::ines()));
-        const auto refused = shop.approve(ListedShop::approving("2026-06-20"));
-        QVERIFY(!refused);
-        expectOnly(refused.error(), ReleaseFault::ListedStands);
-        shop.say(
-            R"({"entry":"requirement.done","on":"2026-06-15","item":"E1","requirement":"fabric.strength-test","ref":"T 9","signatory":"Lee Farr","licence":"L 7"})");
-        QVERIFY(shop.approve(ListedShop::approving("2026-06-20")));
-    }
-    void aPartThatWasReplacedIsPutOutOfService() {
-        ListedShop shop;
-        shop.wholeAircraft().adopt("fabric-strength");
-        shop.say(basketWithALife);
-        shop.ready(Visit::UsAnnual).pull(5);
-        QVERIFY(shop.sign(ListedShop::ines()));
-        shop.say(R"({"entry":"requirement.done","on":"2026-06-15","item":"E1","requirement":"fabric.strength-test"})");
-        expectOnly(shop.approve(ListedShop::approving("2026-06-20")).error(), ReleaseFault::ListedStands);
-        shop.say(basketIsScrapped);
-        QVERIFY(shop.approve(ListedShop::approving("2026-06-20")));
     }
     void somebodyWhoMayNotReleaseSuchAVisitMayNotApprove() {
         // As for a release of an annual: FAA-H-8083-11 ch. 2.

@@ -6,6 +6,7 @@
 
 #include "acts/approve_return.h"
 #include "acts/shop.h"
+#include "problem/faults/release_fault.h"
 #include "said.h"
 
 #include <QtTest>
@@ -78,5 +79,13 @@ public:
         return text;
     }
 };
+
+/// Refused for that alone, in words.
+inline void expectOnly(const std::vector<Problem>& problems, ReleaseFault fault) {
+    QVERIFY(!problems.empty());
+    QVERIFY2(problems.front().fault == Fault(fault), qPrintable(words::line(problems.front())));
+    QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+    QCOMPARE(problems.size(), std::size_t{1});
+}
 
 }

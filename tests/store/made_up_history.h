@@ -120,8 +120,11 @@ private:
             return ReturnApproved{of, {}, person, "repair-station", {}};
         case 4:
             return ReleaseRevoked{of, "too early"};
-        default:
-            return RequirementDone{item(pick(itemCount)), RequirementId("r0"), {}, {}, of.text()};
+        default: {
+            auto body = done();
+            body.ref = of.text();
+            return body;
+        }
         }
     }
 
@@ -138,7 +141,7 @@ private:
         return body;
     }
 
-    Body done() {
+    RequirementDone done() {
         RequirementDone body{item(pick(itemCount)), RequirementId("r" + std::to_string(pick(2))), {}, {}, {}};
         if (chance(40))
             body.clock.minutes = Minutes(pick(6000));

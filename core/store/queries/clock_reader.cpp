@@ -7,10 +7,12 @@ ClockReader::ClockReader(const Connection& connection, FlightTotals& totals)
     : m_totals(totals), m_use(connection, totals),
       m_entered(connection, "SELECT day, minutes, landings, inflations FROM item_entered WHERE item_no = ?"
                             " AND stands = 1"),
-      m_done(connection, "SELECT at, entry_id, stated_minutes, stated_landings, stated_inflations FROM done"
-                         " WHERE item_no = ? ORDER BY at, entry_id") {}
+      m_done(connection, "SELECT at, entry_id, stated_minutes, stated_landings, stated_inflations, ref FROM done"
+                         " WHERE item_no = ? ORDER BY at, entry_id"),
+      m_releases(connection, true) {}
 
 std::vector<std::optional<Figures>> ClockReader::read(std::span<const Asked> asked) {
+    m_releases.begin();
     m_clocks.assign(asked.size(), std::nullopt);
     m_waiting.clear();
     m_flown.clear();
@@ -34,14 +36,14 @@ void ClockReader::readItem(std::int64_t item, const Places& places, std::span<co
     m_use.load(item, origin->entered);
     const auto& forward = origin->broughtForward;
     const bool known = forward.minutes && forward.landings && forward.inflations;
-    const auto done = known ? std::vector<Accomplishment>() : doneOn(item);
     for (const auto place : places) {
         const auto day = asked[place].day;
         const auto end = Stamp::before(Moment::endOf(day));
         if (day < origin->entered)
             continue;
         if (!known) {
-            m_clocks[place] = clockBefore(end, *origin, done, [&](const Stamp& stamp) { return m_use.before(stamp); });
+            m_clocks[place] = clockBefore(end, *origin, doneOn(item, end.at),
+                                          [&](const Stamp& stamp) { return m_use.before(stamp); });
             continue;
         }
         const auto [use, balloon] = m_use.countedBefore(end);
@@ -68,16 +70,19 @@ std::optional<ClockOrigin> ClockReader::originOf(std::int64_t item) {
     return origin;
 }
 
-std::vector<Accomplishment> ClockReader::doneOn(std::int64_t item) {
+std::vector<Accomplishment> ClockReader::doneOn(std::int64_t item, Moment end) {
     std::vector<Accomplishment> done;
     m_done.run(item);
     while (m_done.next()) {
-        auto& each = done.emplace_back();
+        Accomplishment each;
         each.stamp.at = m_done.read<Moment>();
         each.stamp.id = m_done.read<EntryId>();
         each.stated.minutes = m_done.read<std::optional<Minutes>>();
         each.stated.landings = m_done.read<std::optional<Landings>>();
         each.stated.inflations = m_done.read<std::optional<Inflations>>();
+        const auto ref = m_done.read<std::optional<std::string>>();
+        if (!ref || !m_releases.of(*ref).isWithheld(end))
+            done.push_back(std::move(each));
     }
     return done;
 }

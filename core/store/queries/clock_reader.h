@@ -6,6 +6,7 @@
 
 #include "registry/clock.h"
 #include "store/projection/counted_use.h"
+#include "store/queries/release_reader.h"
 
 #include <map>
 #include <span>
@@ -33,11 +34,13 @@ private:
     using Places = std::vector<std::size_t>;
     void readItem(std::int64_t item, const Places& places, std::span<const Asked> asked);
     [[nodiscard]] std::optional<ClockOrigin> originOf(std::int64_t item);
-    [[nodiscard]] std::vector<Accomplishment> doneOn(std::int64_t item);
+    /// What counts by then: what a release states that was withdrawn is no clock.
+    [[nodiscard]] std::vector<Accomplishment> doneOn(std::int64_t item, Moment end);
 
     FlightTotals& m_totals;
     CountedUse m_use;
     Statement m_entered, m_done;
+    ReleaseReader m_releases;
     std::vector<std::optional<Figures>> m_clocks;
     std::vector<Waiting> m_waiting;
     std::vector<FlightTotals::Asked> m_flown; ///< of those that wait
