@@ -14,7 +14,7 @@ ctl="$build/app/ctl/crownringctl"
 launcher=()
 if command -v ccache >/dev/null; then launcher=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache); fi
 echo "Building in $build (a few minutes the first time)"
-# A target's sources read as one build in a fifth of the time, and this tree is for running.
+# The sources of a target as one: this tree is for running, not for changing.
 cmake -S "$root" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=RelWithDebInfo -DCROWNRING_TESTS=OFF \
     -DCMAKE_UNITY_BUILD=ON -DCMAKE_UNITY_BUILD_BATCH_SIZE=0 "${launcher[@]}" >/dev/null
 cmake --build "$build" --target crownring crownringctl

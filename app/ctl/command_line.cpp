@@ -152,7 +152,8 @@ void addDue(CLI::App& app, Chosen& chosen) {
     addDay(*call, options->on, "The day, past or future (default: today)");
     call->add_option("--balloon", options->balloon, "Only what is fitted to this balloon")->type_name("REG");
     call->add_option("--item", options->items, "Only this item (may repeat)")->type_name("ID");
-    call->add_option("--most", options->most, "At most so many lines of the table; 0 for all (default: 60)");
+    call->add_option("--most", options->most, "At most so many lines of the table; 0 for all (default: 60)")
+        ->check(CLI::Range(0, 1'000'000));
     call->add_flag("--out-of-service", options->outOfService, "Also what is out of service, as if it were in service");
     call->add_flag("--json", options->json, "Answer as JSON, all rows");
     call->footer("Standings: spent (a life limit is reached), lapsed, unproven (no record to count from), tolerance,\n"

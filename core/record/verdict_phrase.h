@@ -18,6 +18,7 @@ enum class VerdictPhrase : std::uint8_t {
     TableHoldsMore,     ///< %1: the table, %2: the row
     SchemaDiffers,      ///< %1: its part
     PhotographDiffers,  ///< %1: its digest
+    PhotographsOther,
     FileDamaged,        ///< %1: what the database says
     ReferenceDangles,   ///< %1: the table
     Unreadable,         ///< %1: why

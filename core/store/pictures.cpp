@@ -11,7 +11,9 @@ Result<std::string> SqlRecord::keepPicture(const Picture& picture) {
         return guarded([&] {
             const Interrupted interrupted(*this);
             Transaction transaction(*m_connection);
+            forgetWhatOthersWrote();
             auto digest = PictureTable(*m_connection).keep(picture);
+            tallies().settlePictures();
             transaction.commit();
             return digest;
         });

@@ -35,6 +35,8 @@ void verifyAround(const Connection& connection, JournalTable& journal, Tallies& 
         return doubt(verdict, {VerdictPhrase::SchemaDiffers, {*part}});
     if (const auto digest = pictureFlaw(connection))
         return doubt(verdict, {VerdictPhrase::PhotographDiffers, {*digest}});
+    if (!tallies.picturesAreWhole())
+        return doubt(verdict, {VerdictPhrase::PhotographsOther, {}});
     const auto flaw = projectionFlaw(connection, journal, progress);
     if (!flaw)
         return verifyTallies(tallies, verdict);

@@ -79,6 +79,21 @@ private slots:
         QCOMPARE(QString::fromStdString(verdict.firstBad.value_or(EntryId()).text()), firstBad);
         QVERIFY(verdict.reason && !spoken(*verdict.reason).empty());
     }
+    void aPhotographThatIsGoneIsMissed() {
+        Scratch scratch;
+        fill(*scratch.record);
+        const auto kept = scratch.record->keepPicture({"image/png", "the wire"}).value();
+        static_cast<void>(scratch.record->keepPicture({"image/png", "the hose"}).value());
+        QVERIFY(scratch.record->verify().value().intact);
+        Connection(scratch.file(), Access::ReadWrite)
+            .run(QStringLiteral("DELETE FROM picture WHERE digest = '%1'").arg(QString::fromStdString(kept)));
+        const auto verdict = scratch.record->verify().value();
+        QVERIFY(!verdict.intact);
+        QVERIFY(words::said(*verdict.reason).contains("photographs"));
+        // A backup has it. Without one the record goes on as it is.
+        QVERIFY(scratch.record->rebuild());
+        QVERIFY(scratch.record->verify().value().intact);
+    }
     void twoWritersHaveTwoChains() {
         Scratch scratch;
         fill(*scratch.record);

@@ -29,6 +29,9 @@ const char* sourceOf(VerdictPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "the database of the record is not built as this version builds it (%1)");
     case VerdictPhrase::PhotographDiffers:
         return QT_TRANSLATE_NOOP("Phrase", "the photograph %1 is not what it was");
+    case VerdictPhrase::PhotographsOther:
+        return QT_TRANSLATE_NOOP("Phrase", "the photographs are no longer those that were kept: some are gone, or were "
+                                           "added beside the program");
     case VerdictPhrase::FileDamaged:
         return QT_TRANSLATE_NOOP("Phrase", "the file is damaged (the database says: %1)");
     case VerdictPhrase::ReferenceDangles:

@@ -16,10 +16,11 @@ enum class Part {
     Types,     ///< what is stated of types, all of it
     Service,   ///< what is out of service and what was renamed, all of it
     Fitted,    ///< to a balloon, and from when until when
+    Pictures,  ///< all photographs; not kept in a record that earlier versions wrote, until the next one
 };
 template <>
 struct Kept<Part> {
-    static constexpr int first = static_cast<int>(Part::Facts), last = static_cast<int>(Part::Fitted);
+    static constexpr int first = static_cast<int>(Part::Facts), last = static_cast<int>(Part::Pictures);
 };
 
 struct Account {

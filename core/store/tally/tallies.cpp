@@ -16,7 +16,8 @@ Tallies::Tallies(const Connection& connection, Names& names, FlightTotals& total
                                " AND w.landings = f.landings_to AND w.inflations = f.inflations_to"
                                " WHERE w.balloon_no IS NULL AND f.balloon_no = ? AND (f.at, f.entry_id) ="
                                " (SELECT g.at, g.entry_id FROM flight g WHERE g.balloon_no = f.balloon_no"
-                               " ORDER BY g.at DESC, g.entry_id DESC LIMIT 1)") {}
+                               " ORDER BY g.at DESC, g.entry_id DESC LIMIT 1)"),
+      m_pictures(connection, "SELECT digest, media FROM picture") {}
 
 Tally Tallies::kept(Part part, std::int64_t subject) {
     Tally tally;
@@ -118,6 +119,22 @@ void Tallies::makeAnew() {
     m_clear.run();
     const auto all = everything();
     settle({all.begin(), all.end()});
+    settlePictures();
+}
+
+Account Tallies::pictures() {
+    Account account{Part::Pictures, Account::all, {}};
+    m_pictures.run();
+    while (m_pictures.next())
+        account.tally.add(m_pictures.digest());
+    return account;
+}
+
+void Tallies::settlePictures() { keep(Part::Pictures, Account::all, pictures().tally); }
+
+bool Tallies::picturesAreWhole() {
+    const auto known = kept(Part::Pictures, Account::all);
+    return known == Tally() || known == pictures().tally;
 }
 
 void Tallies::checkAll() {

@@ -31,14 +31,19 @@ public:
     void settle(const std::set<Touch>& touched);
     /// Of everything, from what the tables hold.
     void makeAnew();
-    /// Checks everything. @throws StoreError
+    /// Checks everything that answers rest on. @throws StoreError
     void checkAll();
+    /// After a photograph was kept.
+    void settlePictures();
+    /// No photograph that was kept is gone, and none is there that nobody kept.
+    [[nodiscard]] bool picturesAreWhole();
 
 private:
     /// What the rows of a subject come to now.
     [[nodiscard]] std::vector<Account> read(const Touch& touch);
     [[nodiscard]] std::vector<Touch> everything();
     [[nodiscard]] Tally kept(Part part, std::int64_t subject);
+    [[nodiscard]] Account pictures();
     void keep(Part part, std::int64_t subject, const Tally& tally);
     [[nodiscard]] StoreError notIntact(const Account& account);
     void checkLastFlight(std::int64_t balloon);
@@ -51,7 +56,7 @@ private:
     AdoptionReader m_adoptions;
     ToldReader m_told;
     ServiceReader m_service;
-    Statement m_kept, m_drop, m_put, m_clear, m_subjects, m_lastFlight;
+    Statement m_kept, m_drop, m_put, m_clear, m_subjects, m_lastFlight, m_pictures;
 };
 
 }
