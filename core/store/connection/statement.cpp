@@ -18,6 +18,11 @@ namespace crownring {
 
 namespace {
 
+std::string_view textAt(sqlite3_value* value) {
+    const auto* found = reinterpret_cast<const char*>(sqlite3_value_text(value));
+    return found ? std::string_view(found, static_cast<std::size_t>(sqlite3_value_bytes(value))) : std::string_view();
+}
+
 sqlite3* handleOf(const Connection& connection) {
     const auto handle = connection.database().driver()->handle();
     if (qstrcmp(handle.typeName(), "sqlite3*") != 0)
@@ -126,6 +131,7 @@ void Statement::putNull(bool ofText) {
 void Statement::execute() {
     m_bound = 0;
     m_column = 0;
+    m_valued = 0;
     if (!m_sqlite) {
         if (!m_query->exec())
             throw errorOf(m_query->lastError(), m_text);
@@ -145,6 +151,7 @@ void Statement::execute() {
 
 bool Statement::next() {
     m_column = 0;
+    m_valued = 0;
     if (!m_sqlite)
         return m_query->next();
     if (m_rowWaits) {
@@ -173,12 +180,19 @@ void Statement::finish() {
         m_query->finish();
 }
 
+void Statement::valueTo(int column) const {
+    if (std::ssize(m_values) <= column)
+        m_values.resize(static_cast<std::size_t>(std::max(column + 1, sqlite3_column_count(m_sqlite))));
+    for (; m_valued <= column; ++m_valued)
+        m_values[static_cast<std::size_t>(m_valued)] = sqlite3_column_value(m_sqlite, m_valued);
+}
+
 bool Statement::isNull(int column) const {
-    return m_sqlite ? sqlite3_column_type(m_sqlite, column) == SQLITE_NULL : m_query->isNull(column);
+    return m_sqlite ? sqlite3_value_type(valueAt(column)) == SQLITE_NULL : m_query->isNull(column);
 }
 
 std::int64_t Statement::number(int column) const {
-    return m_sqlite ? sqlite3_column_int64(m_sqlite, column) : m_query->value(column).toLongLong();
+    return m_sqlite ? sqlite3_value_int64(valueAt(column)) : m_query->value(column).toLongLong();
 }
 
 std::int64_t Statement::within(int column, std::int64_t first, std::int64_t last) const {
@@ -189,7 +203,7 @@ std::int64_t Statement::within(int column, std::int64_t first, std::int64_t last
 }
 
 double Statement::real(int column) const {
-    const auto value = m_sqlite ? sqlite3_column_double(m_sqlite, column) : m_query->value(column).toDouble();
+    const auto value = m_sqlite ? sqlite3_value_double(valueAt(column)) : m_query->value(column).toDouble();
     if (!std::isfinite(value))
         throw unread(column);
     return value;
@@ -198,8 +212,7 @@ double Statement::real(int column) const {
 std::string Statement::words(int column) const {
     if (!m_sqlite)
         return m_query->value(column).toString().toStdString();
-    const auto* found = reinterpret_cast<const char*>(sqlite3_column_text(m_sqlite, column));
-    std::string text(found ? found : "", found ? static_cast<std::size_t>(sqlite3_column_bytes(m_sqlite, column)) : 0);
+    std::string text(textAt(valueAt(column)));
     if (!isReadable(text))
         throw unread(column);
     return text;
@@ -211,8 +224,7 @@ void Statement::into(std::string& text) {
         text = words(column);
         return;
     }
-    const auto* found = reinterpret_cast<const char*>(sqlite3_column_text(m_sqlite, column));
-    text.assign(found ? found : "", found ? static_cast<std::size_t>(sqlite3_column_bytes(m_sqlite, column)) : 0);
+    text.assign(textAt(valueAt(column)));
     if (!isReadable(text))
         throw unread(column);
 }
@@ -220,8 +232,8 @@ void Statement::into(std::string& text) {
 QByteArray Statement::bytes(int column) const {
     if (!m_sqlite)
         return m_query->value(column).toByteArray();
-    const auto* data = static_cast<const char*>(sqlite3_column_blob(m_sqlite, column));
-    return {data, sqlite3_column_bytes(m_sqlite, column)};
+    const auto* data = static_cast<const char*>(sqlite3_value_blob(valueAt(column)));
+    return {data, sqlite3_value_bytes(valueAt(column))};
 }
 
 std::vector<std::string> Statement::texts(int column) const {
@@ -250,21 +262,23 @@ std::uint64_t Statement::digest(int columns) const {
         return digest.value();
     }
     columns = std::min(columns, sqlite3_column_count(m_sqlite));
+    if (m_valued < columns)
+        valueTo(columns - 1);
     for (int column = 0; column < columns; ++column) {
-        auto* value = sqlite3_column_value(m_sqlite, column);
-        switch (sqlite3_value_type(value)) {
+        auto* each = m_values[static_cast<std::size_t>(column)];
+        switch (sqlite3_value_type(each)) {
         case SQLITE_NULL:
             digest.addNull();
             break;
         case SQLITE_INTEGER:
-            digest.add(std::int64_t{sqlite3_value_int64(value)});
+            digest.add(std::int64_t{sqlite3_value_int64(each)});
             break;
         case SQLITE_FLOAT:
-            digest.add(sqlite3_value_double(value));
+            digest.add(sqlite3_value_double(each));
             break;
         default: {
-            const auto* bytes = static_cast<const char*>(sqlite3_value_blob(value));
-            digest.add(std::string_view(bytes ? bytes : "", static_cast<std::size_t>(sqlite3_value_bytes(value))));
+            const auto* bytes = static_cast<const char*>(sqlite3_value_blob(each));
+            digest.add(std::string_view(bytes ? bytes : "", static_cast<std::size_t>(sqlite3_value_bytes(each))));
         }
         }
     }
@@ -287,8 +301,7 @@ std::string Statement::plainly(int column) const {
     constexpr std::size_t most = 60;
     if (!m_sqlite)
         return shownOnOneLine(m_query->value(column).toString().left(most).toStdString());
-    const auto* text = reinterpret_cast<const char*>(sqlite3_column_text(m_sqlite, column));
-    return shownOnOneLine(std::string_view(text ? text : "").substr(0, most));
+    return shownOnOneLine(textAt(valueAt(column)).substr(0, most));
 }
 
 StoreError Statement::unread(int column) const {

@@ -29,6 +29,7 @@
 #include <vector>
 
 struct sqlite3_stmt;
+struct sqlite3_value;
 
 namespace crownring {
 
@@ -125,6 +126,12 @@ private:
     }
     void putNull(bool ofText);
 
+    [[nodiscard]] sqlite3_value* valueAt(int column) const {
+        if (column >= m_valued)
+            valueTo(column);
+        return m_values[static_cast<std::size_t>(column)];
+    }
+    void valueTo(int column) const;
     [[nodiscard]] bool isNull(int column) const;
     [[nodiscard]] std::int64_t number(int column) const;
     [[nodiscard]] std::int64_t within(int column, std::int64_t first, std::int64_t last) const;
@@ -139,10 +146,12 @@ private:
     const Connection& m_connection;
     QString m_text;
     sqlite3_stmt* m_sqlite = nullptr;
-    bool m_rowWaits = false;          ///< SQLite ran as far as the first row
-    std::optional<QSqlQuery> m_query; ///< PostgreSQL
-    int m_reopened = 0;               ///< of the connection when it was prepared
-    QStringList m_places;             ///< its names of the values
+    bool m_rowWaits = false;                      ///< SQLite ran as far as the first row
+    mutable std::vector<sqlite3_value*> m_values; ///< of the row: asked of SQLite once
+    mutable int m_valued = 0;                     ///< of these, so many are of this row
+    std::optional<QSqlQuery> m_query;             ///< PostgreSQL
+    int m_reopened = 0;                           ///< of the connection when it was prepared
+    QStringList m_places;                         ///< its names of the values
     int m_column = 0;
     int m_bound = 0;
 };
