@@ -38,7 +38,7 @@ Number any(Number below) {
 
 /// What the walk itself knows.
 struct Known {
-    std::map<std::string, bool> settled;
+    std::map<std::string, std::string> settled;        ///< by line: as what
     std::map<int, std::pair<std::string, bool>> pulls; ///< by gore: the latest, and whether it passes
     std::map<std::string, Defect> defects;
 
@@ -51,10 +51,14 @@ struct Known {
         });
     }
     [[nodiscard]] bool isAnyLineOpen() const {
-        return std::ranges::any_of(std::array{"look", "pull"}, [&](const char* line) {
-            const auto state = settled.find(line);
-            return state == settled.end() || !state->second;
-        });
+        return std::ranges::any_of(std::array{"look", "pull"}, [&](const char* line) { return !isSettled(line); });
+    }
+    [[nodiscard]] bool isSettled(const std::string& line) const {
+        const auto state = settled.find(line);
+        return state != settled.end() && state->second != "open";
+    }
+    [[nodiscard]] bool isAnyLineDone() const {
+        return std::ranges::any_of(settled, [](const auto& line) { return line.second == "done"; });
     }
     /// A pull that fails and that neither a new one nor a defect answers.
     [[nodiscard]] bool isWeak() const {
@@ -125,7 +129,7 @@ private:
         say("line.settled",
             both(R"(,"line":")", line, R"(","state":")") + state + '"' +
                 (state == "not-applicable" ? R"(,"why":"other","finding":"as the manual has it")" : ""));
-        m_known.settled[line] = state != "open";
+        m_known.settled[line] = state;
     }
     void pull() {
         const auto gore = 1 + any(3);
@@ -192,8 +196,10 @@ private:
         const bool barred = m_known.isBarred(m_day);
         const bool lineOpen = m_known.isAnyLineOpen();
         const bool weak = m_known.isWeak();
-        const bool few = m_known.pulls.size() < 2 && m_known.settled["pull"];
+        const bool few = m_known.pulls.size() < 2 && m_known.isSettled("pull");
+        const bool nothingDone = !m_known.isAnyLineDone();
         const auto answer = m_shop.sign(by);
+        RC_ASSERT(!answer || outcome == Outcome::Abandoned || !nothingDone);
         if (outcome == Outcome::Released) {
             if (answer) {
                 RC_ASSERT(!barred);
@@ -203,7 +209,7 @@ private:
             m_counts.released += answer ? 1 : 0;
             m_counts.barred += !answer && barred ? 1 : 0;
             m_counts.lineOpen += !answer && lineOpen ? 1 : 0;
-            m_counts.needless += !answer && !barred && !lineOpen && !weak && !few ? 1 : 0;
+            m_counts.needless += !answer && !barred && !lineOpen && !weak && !few && !nothingDone ? 1 : 0;
         } else {
             m_counts.listed += answer ? 1 : 0;
         }

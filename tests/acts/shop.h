@@ -93,6 +93,18 @@ public:
         say(text);
         return *this;
     }
+    /// Every line, or every one of an item, is settled as not applicable, each with its reason.
+    Shop& notApplied(const std::optional<ItemId>& only = {}) {
+        const auto file = draft(signing()).file;
+        std::string text;
+        for (const auto& work : workLines(file.inspection, file.items)) {
+            const auto item = work.item ? std::optional(work.item->id) : std::nullopt;
+            if (!only || item == only)
+                text += line(work.line->id, "not-applicable", item) + "\n";
+        }
+        say(text);
+        return *this;
+    }
     /// What the manual asks for: two pulls and the tell-tale.
     Shop& measured() { return pull(3), pull(9), tellTale(110, 116), *this; }
     /// Nothing stands in the way of a release.

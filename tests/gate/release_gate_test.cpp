@@ -55,6 +55,39 @@ private slots:
         QCOMPARE(shop.refused(Shop::signing()), (QStringList{"line-open", "content"}));
         QVERIFY(!shop.sign(Shop::signing()));
     }
+    void everyLineIsNotApplicable() {
+        // Settled, each with its reason, and still nobody looked at anything: neither a release nor a list may say so.
+        for (const auto visit : {Visit::PartMlInspection, Visit::UsAnnual}) {
+            Shop shop;
+            shop.open(visit).measured();
+            shop.find("D-1", "minor");
+            shop.notApplied();
+            const auto by = visit == Visit::UsAnnual ? Shop::signing("Ines Holt", Capacity::InspectionAuthorization)
+                                                     : Shop::signing();
+            for (const auto& signing : {by, withList(by)}) {
+                const auto refused = shop.sign(signing);
+                QVERIFY(!refused);
+                QVERIFY(std::ranges::any_of(refused.error(), [](const Problem& problem) {
+                    return problem.fault == Fault(ReleaseFault::NothingLookedAt) && isSaid(problem);
+                }));
+            }
+        }
+    }
+    void anItemOfWhichNoLineIsDoneWasNotInspected() {
+        // 14 CFR 43.11(a)(4), (a)(5), read: "this aircraft has been inspected".
+        Shop shop;
+        shop.wholeAircraft().ready(Visit::UsAnnual);
+        shop.find("D-1", "minor");
+        shop.notApplied(ItemId("B1"));
+        auto by = Shop::signing("Ines Holt", Capacity::InspectionAuthorization);
+        for (const auto& signing : {by, withList(by)}) {
+            const auto refused = shop.sign(signing);
+            QVERIFY(!refused);
+            QVERIFY(std::ranges::any_of(refused.error(), [](const Problem& problem) {
+                return problem.fault == Fault(ReleaseFault::NothingLookedAtOn) && isSaid(problem);
+            }));
+        }
+    }
     void tooFewReadings() {
         Shop shop;
         shop.open(Visit::PartMlInspection).carriedOut().tellTale(110, 116);

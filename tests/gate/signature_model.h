@@ -121,6 +121,9 @@ inline std::set<std::string> forbidden(const Visit& visit, const std::map<std::s
         else if (known->second.state == "not-applicable" && !known->second.saysWhy)
             against.insert("no reason");
     }
+    if (!against.contains("line open") &&
+        std::ranges::none_of(visit.lines, [](const auto& each) { return each.second.state == "done"; }))
+        against.insert("nothing looked at");
     const auto extra = visit.lines.find({"extra", "E1"});
     if (extra != visit.lines.end() && extra->second.state == "not-applicable" && !extra->second.saysWhy)
         against.insert("no reason");

@@ -23,6 +23,9 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::NothingLookedAt:
         return {QT_TRANSLATE_NOOP("Problem", "nothing was looked at"),
                 QT_TRANSLATE_NOOP("Problem", "carry out the inspection first")};
+    case ReleaseFault::NothingLookedAtOn:
+        return {QT_TRANSLATE_NOOP("Problem", "none of the lines of %1 is done, so it was not inspected"),
+                QT_TRANSLATE_NOOP("Problem", "carry them out, or open a visit without it")};
     case ReleaseFault::LineOpen:
         return {QT_TRANSLATE_NOOP("Problem", "%1 is open"),
                 QT_TRANSLATE_NOOP("Problem", "carry it out, or put it down as not applicable")};

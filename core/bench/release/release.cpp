@@ -47,8 +47,7 @@ public:
         askOrder();
         const auto lines = workLines(m_file.inspection, m_file.items);
         if (m_signing.outcome != Outcome::Abandoned) {
-            if (lines.empty())
-                refuse({Refusal::Kind::LineOpen, ReleaseFault::NothingLookedAt, {}, doneRule});
+            askLookedAt(lines);
             for (const auto& work : lines)
                 askLine(work);
             for (const auto* reading : speakingReadings(m_file.inspection))
@@ -84,6 +83,28 @@ private:
                         reading->body.item});
         if (m_signing.on < opened)
             refuse({Refusal::Kind::Order, ReleaseFault::BeforeOpening, {opened}, {}});
+    }
+
+    /// Where every line is not applicable nothing was inspected; 43.11(a)(4) and (5) state it of each item.
+    void askLookedAt(const std::vector<WorkLine>& lines) {
+        if (std::ranges::any_of(lines, &WorkLine::isMissing))
+            return; // that is said line by line
+        const auto isDone = [](const WorkLine& work) { return work.state() == LineState::Done; };
+        if (std::ranges::none_of(lines, isDone))
+            return refuse({Refusal::Kind::LineOpen, ReleaseFault::NothingLookedAt, {}, doneRule});
+        if (regimeOf(m_file.visit()) != Regime::Us14Cfr || !isPeriodic(m_file.visit()))
+            return;
+        for (const auto& item : m_file.items) {
+            const auto isOfItem = [&](const WorkLine& work) { return work.item && work.item->id == item.id; };
+            if (std::ranges::any_of(lines, isOfItem) &&
+                std::ranges::none_of(lines, [&](const WorkLine& work) { return isOfItem(work) && isDone(work); }))
+                refuse({Refusal::Kind::LineOpen,
+                        ReleaseFault::NothingLookedAtOn,
+                        {item.id},
+                        "14 CFR 43.11(a)(4), (a)(5)",
+                        {},
+                        item.id});
+        }
     }
 
     void askLine(const WorkLine& work) {

@@ -15,6 +15,8 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"before-opening", Code::NotReleasable};
     case ReleaseFault::NothingLookedAt:
         return {"nothing-looked-at", Code::NotReleasable};
+    case ReleaseFault::NothingLookedAtOn:
+        return {"nothing-looked-at-on", Code::NotReleasable};
     case ReleaseFault::LineOpen:
         return {"line-open", Code::NotReleasable};
     case ReleaseFault::TooFewReadings:

@@ -13,6 +13,7 @@ enum class ReleaseFault : std::uint8_t {
     ClosedSince,   ///< %1: the inspection, %2: the day
     BeforeOpening, ///< %1: the day of the opening
     NothingLookedAt,
+    NothingLookedAtOn,   ///< %1: the item
     LineOpen,            ///< %1: the line
     WhyNotSaid,          ///< %1: the line
     NothingRead,         ///< %1: the line
