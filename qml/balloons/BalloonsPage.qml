@@ -40,6 +40,10 @@ FocusScope {
         pane.showLeaf(code);
         pane.showFabric(fabricLeaf);
     }
+    // What grounds the balloon that is shown: of a phone's page it is unfolded.
+    function showList() {
+        pane.showList();
+    }
     function showItem(item: string) {
         pane.leaf = 0;
         shown.showItem(item);
