@@ -45,6 +45,8 @@ FocusScope {
         pane.showList();
     }
     function showItem(item: string) {
+        if (page.leaf === 2)
+            page.leaf = 1; // the fleet's fabric shows no item
         pane.leaf = 0;
         shown.showItem(item);
         pair.detailShown = true;
