@@ -173,19 +173,22 @@ void EntryForm::askAgainst() {
     };
     if (!at || kit.empty())
         return take({});
-    hear(house().desk.ask([kit, on = at->on()](Record& record) -> Result<QStringList> {
-        const auto answer = checkRigUp(record, kit, on, {});
-        return answer ? Result<QStringList>(Consequences::against(answer->verdict)) : tl::unexpected(answer.error());
-    }),
-         this, [this, turn, take, on = at->on()](const Result<QStringList>& against) {
-             if (turn != m_against)
-                 return;
-             take(against && !against->isEmpty()
-                      ? tr("On %1 the record had this against what flew:\n%2\nThe flight can be written all the same: "
-                           "it says what happened.")
-                            .arg(inward(on.iso()), against->join(u'\n'))
-                      : QString());
-         });
+    hear(
+        house().desk.ask([kit, on = at->on()](Record& record) -> Result<QStringList> {
+            const auto answer = checkRigUp(record, kit, on, {});
+            return answer ? Result<QStringList>(Consequences::against(answer->verdict))
+                          : tl::unexpected(answer.error());
+        }),
+        this, [this, turn, take, on = at->on()](const Result<QStringList>& against) {
+            if (turn != m_against)
+                return;
+            take(
+                against && !against->isEmpty()
+                    ? tr("On %1 the record had something against what flew. The flight can be written all the same: it "
+                         "says what happened.\n%2")
+                          .arg(inward(on.iso()), against->join(u'\n'))
+                    : QString());
+        });
 }
 
 void EntryForm::askDay() {
