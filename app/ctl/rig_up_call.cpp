@@ -72,6 +72,15 @@ std::string reasonText(const RigUpReason& reason) {
     return text;
 }
 
+std::string toleranceText(const ToleranceUse& use) {
+    const auto* forWhat = use.row->requirement->toleranceFor == ToleranceFor::Positioning
+                              ? "; it only serves to reach the place of the inspection"
+                              : "";
+    return use.row->item->id.text() + ": " + words::said(use.row->requirement->title).toStdString() + ", due " +
+           words::Words::due(use.limit).toStdString() + ", of the tolerance " +
+           words::Words::toleranceLeft(use.limit).toStdString() + " left before the flight" + forWhat;
+}
+
 nlohmann::ordered_json governsJson(const DueRow* row) {
     if (!row)
         return nullptr;
@@ -104,9 +113,16 @@ nlohmann::ordered_json answerJson(const RigUp& verdict) {
     nlohmann::ordered_json answer{{"may_fly", verdict.mayFly},
                                   {"governs", governsJson(verdict.governs)},
                                   {"reasons", nlohmann::ordered_json::array()},
+                                  {"in_tolerance", nlohmann::ordered_json::array()},
                                   {"notes", nlohmann::ordered_json::array()}};
     for (const auto& reason : verdict.reasons)
         answer["reasons"].push_back(reasonJson(reason));
+    for (const auto& use : verdict.tolerances)
+        answer["in_tolerance"].push_back({{"item", use.row->item->id.text()},
+                                          {"requirement", use.row->requirement->id.text()},
+                                          {"clock", clockNameText(use.limit.clock)},
+                                          {"left", leftJson(&use.limit)},
+                                          {"text", toleranceText(use)}});
     for (const auto* note : verdict.notes)
         answer["notes"].push_back(rowJson(*note));
     return answer;
@@ -120,6 +136,7 @@ int cannotBeSaid(const Problem& why, bool json) {
         print({{"may_fly", false},
                {"governs", nullptr},
                {"reasons", nlohmann::ordered_json::array({std::move(reason)})},
+               {"in_tolerance", nlohmann::ordered_json::array()},
                {"notes", nlohmann::ordered_json::array()}});
     else
         std::cout << "Whether this kit may fly cannot be said:\n  " << text << "\n";
@@ -141,6 +158,8 @@ void printText(const RigUp& verdict) {
         std::cout << "Governs: " << verdict.governs->item->id.text() << ", "
                   << words::said(verdict.governs->requirement->title).toStdString() << " ("
                   << standingWithDue(*verdict.governs) << ")\n";
+    for (const auto& use : verdict.tolerances)
+        std::cout << "In its tolerance: " << toleranceText(use) << "\n";
     for (const auto* note : verdict.notes)
         std::cout << "To mind: " << note->item->id.text() << ", " << words::said(note->requirement->title).toStdString()
                   << " (" << standingWithDue(*note) << ")\n";

@@ -64,12 +64,12 @@ QString BenchSentences::of(const LineSettled& e) {
 }
 
 QString BenchSentences::of(const DefectFound& e) {
-    const auto form = e.severity == Severity::Minor       ? tr("Defect %1 on %2: %3")
-                      : e.severity == Severity::Grounding ? tr("Defect %1 on %2, a danger to flight: %3")
-                                                          : tr("Defect %1 on %2, bars flight: %3");
+    const auto form = e.severity == Severity::Minor       ? tr("Defect on %1: %2")
+                      : e.severity == Severity::Grounding ? tr("Defect on %1, a danger to flight: %2")
+                                                          : tr("Defect on %1, bars flight: %2");
+    const auto what = form.arg(named(e.item), e.what.empty() ? tr("a reading failed") : inward(e.what));
     return joined(
-        {form.arg(named(e.defect), named(e.item), e.what.empty() ? tr("a reading failed") : inward(e.what)),
-         place(e.place),
+        {tr("%1 (%2)").arg(joined({what, place(e.place)}, QStringLiteral(", ")), named(e.defect)),
          e.photographs.empty() ? QString() : tr("%n photographs", nullptr, static_cast<int>(e.photographs.size()))},
         QStringLiteral(", "));
 }
@@ -78,13 +78,13 @@ QString BenchSentences::of(const DefectDeferred& e) {
     const auto until = joined({e.until ? inward(e.until->iso()) : QString(),
                                e.untilMinutes ? Words::hours(e.untilMinutes->value()) : QString()},
                               tr(" or "));
-    return tr("Defect %1 on %2 deferred until %3, agreed by %4: %5")
-        .arg(named(e.defect), named(e.item), until, named(e.agreedBy), inward(e.reason));
+    return tr("Defect on %1 deferred until %2, agreed by %3: %4 (%5)")
+        .arg(named(e.item), until, named(e.agreedBy), inward(e.reason), named(e.defect));
 }
 
 QString BenchSentences::of(const DefectCleared& e) {
-    const auto text = tr("Defect %1 on %2 cleared: %3").arg(named(e.defect), named(e.item), inward(e.what));
-    return e.ref.empty() ? text : tr("%1 (%2)").arg(text, inward(e.ref));
+    return tr("Defect on %1 cleared: %2 (%3)")
+        .arg(named(e.item), inward(e.what), joined({inward(e.ref), named(e.defect)}, QStringLiteral(", ")));
 }
 
 QString BenchSentences::of(const RepairMade& e) {

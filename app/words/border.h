@@ -21,6 +21,9 @@ namespace crownring::words {
     return parts.join(between);
 }
 
+/// For headings: a line ends after no hyphen of a name or a day, "QE-LAKE", "2026-11-25".
+[[nodiscard]] inline QString unbroken(QString text) { return text.replace(u'-', QStringLiteral("-\u2060")); }
+
 [[nodiscard]] inline std::string outward(const QString& text) { return text.trimmed().toStdString(); }
 
 }

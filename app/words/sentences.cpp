@@ -2,6 +2,7 @@
 #include "words/sentences.h"
 
 #include "registry/flight_said.h"
+#include "rules/programme/programme.h"
 #include "words/bench_sentences.h"
 #include "words/border.h"
 #include "words/key_words.h"
@@ -28,6 +29,12 @@ QString stated(const Figures& figures) {
     if (figures.inflations)
         parts += Words::inflations(figures.inflations->value());
     return parts.join(QStringLiteral(", "));
+}
+
+/// As its text calls it; before it is posted the text may be the shelf's alone. Its id where nobody has it at hand.
+QString programmeOf(const ProgrammeAdopted& e) {
+    const auto programme = programmeFrom(e.document.empty() ? shelfText(e.programme) : e.document);
+    return programme ? said(programme->title) : inward(e.programme.text());
 }
 
 struct Teller {
@@ -105,8 +112,7 @@ struct Teller {
             }
             QString operator()(const BoundEverything&) const { return Sentences::tr("everything"); }
         };
-        return Sentences::tr("Programme %1 adopted for %2")
-            .arg(inward(e.programme.text()), std::visit(Whom{}, e.bound));
+        return Sentences::tr("Programme %1 adopted for %2").arg(programmeOf(e), std::visit(Whom{}, e.bound));
     }
     template <class OfTheBench>
     QString operator()(const OfTheBench& e) const {

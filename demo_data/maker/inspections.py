@@ -112,7 +112,7 @@ class Inspections:
         line, envelope = lines[test]
         next_day = day + timedelta(days=1)
         reading = bench.pull(line, envelope, first, next_day, tears=(13, 121), note=WEAK_NOTE)
-        bench.find(1, envelope, line["id"], "fabric tore at 121 N in gore 11, row 16", "grounding", first, next_day,
+        bench.find(1, envelope, line["id"], "fabric tore at 121 N", "grounding", first, next_day,
                    reading=reading["id"], gore=reading["gore"], row=reading["row"])
 
     # -- defects that wait -----------------------------------------------------------------------------------------

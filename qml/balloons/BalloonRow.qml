@@ -18,7 +18,7 @@ Line {
     required property double used
     required property string spoken
 
-    height: 68
+    height: Math.max(68, state.implicitHeight + 2 * Theme.snug)
     Accessible.name: row.spoken
 
     contentItem: Item {
@@ -79,7 +79,7 @@ Line {
                 soft: true
                 font.pixelSize: Theme.textSmall
                 elide: Text.ElideRight
-                maximumLineCount: 2
+                maximumLineCount: 4 // which item governs stands last
                 Accessible.ignored: true
             }
         }

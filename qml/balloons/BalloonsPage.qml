@@ -40,7 +40,13 @@ FocusScope {
         pane.showLeaf(code);
         pane.showFabric(fabricLeaf);
     }
+    // What grounds the balloon that is shown: of a phone's page it is unfolded.
+    function showList() {
+        pane.showList();
+    }
     function showItem(item: string) {
+        if (page.leaf === 2)
+            page.leaf = 1; // the fleet's fabric shows no item
         pane.leaf = 0;
         shown.showItem(item);
         pair.detailShown = true;

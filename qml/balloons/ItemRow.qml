@@ -20,7 +20,7 @@ Line {
     required property double used
     required property string spoken
 
-    height: Math.max(68, body.implicitHeight + 2 * Theme.snug)
+    height: Math.max(68, body.implicitHeight + 2 * Theme.snug, state.implicitHeight + 2 * Theme.snug)
     Accessible.name: row.spoken
 
     contentItem: Item {
@@ -89,7 +89,7 @@ Line {
                 soft: true
                 font.pixelSize: Theme.textSmall
                 elide: Text.ElideRight
-                maximumLineCount: 1
+                maximumLineCount: 3
                 Accessible.ignored: true
             }
         }

@@ -27,6 +27,9 @@ Item {
     function showLeaf(code: string) {
         pane.leaf = Math.max(0, pane.leafCodes.indexOf(code));
     }
+    function showList() {
+        lists.unfolded = true;
+    }
     function showFabric(leaf: int) {
         fabricPane.leaf = leaf;
     }

@@ -16,6 +16,7 @@ FocusScope {
 
     signal act(kind: string, inspection: string, defect: string, item: string)
     signal correct(entry: string)
+    signal listAsked(balloon: string)
 
     readonly property alias place: bench
     readonly property alias desk: work
@@ -182,6 +183,7 @@ FocusScope {
                 phone: page.phone
                 titled: !pair.phone
                 onAct: (kind, inspection, defect, item) => page.act(kind, inspection, defect, item)
+                onListAsked: balloon => page.listAsked(balloon)
             }
         ]
     }

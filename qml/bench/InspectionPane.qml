@@ -15,6 +15,7 @@ FocusScope {
     property int leaf: 0 // 0 checklist, 1 readings, 2 defects, 3 release
 
     signal act(kind: string, inspection: string, defect: string, item: string)
+    signal listAsked(balloon: string)
 
     readonly property alias readings: reader
     readonly property alias release: releaser
@@ -136,6 +137,7 @@ FocusScope {
                     pane.show(0);
             }
             onDefectsAsked: pane.show(2)
+            onListAsked: balloon => pane.listAsked(balloon)
             onAct: (kind, defect, item) => pane.act(kind, pane.desk.inspection, defect, item)
         }
     }

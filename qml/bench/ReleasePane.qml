@@ -17,6 +17,7 @@ Item {
 
     signal lineAsked(line: string)
     signal defectsAsked
+    signal listAsked(balloon: string)
     signal act(kind: string, defect: string, item: string)
 
     readonly property bool open: pane.desk.loaded && pane.desk.open
@@ -82,6 +83,13 @@ Item {
             primary: true
             text: pane.release.signing ? qsTr("Signing …") : pane.release.outcome === 0 ? qsTr("Sign the release …") : pane.release.outcome === 1 ? qsTr("Sign the list of discrepancies …") : qsTr("Abandon the inspection …")
             onClicked: signing.open()
+        }
+        Button {
+            objectName: "bench.list"
+            visible: pane.desk.listedAt !== ""
+            primary: true
+            text: qsTr("To the list and the approval, at %1").arg(pane.desk.listedAt)
+            onClicked: pane.listAsked(pane.desk.listedAt)
         }
         Button {
             objectName: "bench.withdraw"

@@ -81,6 +81,10 @@ Window {
         window.place = 1;
         balloons.showBalloon(balloon);
     }
+    function goToList(balloon: string) {
+        window.goToBalloon(balloon);
+        balloons.showList();
+    }
     function goToItem(item: string) {
         window.place = 1;
         balloons.showItem(item);
@@ -205,6 +209,7 @@ Window {
                 phone: window.phone
                 onAct: (kind, inspection, defect, item) => form.beginAtBench(kind, inspection, defect, item, inspection === "" ? [] : bench.desk.scope)
                 onCorrect: entry => form.correct(entry)
+                onListAsked: balloon => window.goToList(balloon)
             }
             RulesPage {
                 id: rules

@@ -29,7 +29,7 @@ Item {
     Row {
         id: buttons
         anchors.right: parent.right
-        anchors.rightMargin: bar.phone ? Theme.tight : Theme.wide
+        anchors.rightMargin: bar.phone ? Theme.gap : Theme.wide
         anchors.verticalCenter: parent.verticalCenter
         spacing: bar.phone ? 0 : Theme.snug
         IconButton {

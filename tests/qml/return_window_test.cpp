@@ -74,6 +74,23 @@ private slots:
         QTest::keyClick(m_window, Qt::Key_Escape);
         QTRY_VERIFY_WITH_TIMEOUT(onScreen(QStringLiteral("returns.confirm")) == nullptr, 30'000);
     }
+
+    void fromTheBenchAListLeadsToItsApproval_data() { whoApprovesIsChosenAndTheButtonIsNeverTheDefault_data(); }
+    void fromTheBenchAListLeadsToItsApproval() {
+        QFETCH(QSize, size);
+        m_window->resize(size);
+        QVERIFY(QMetaObject::invokeMethod(m_window, "showPlace",
+                                          Q_ARG(QString, QStringLiteral("bench/KS-2026-015/release"))));
+        QTRY_VERIFY_WITH_TIMEOUT(onScreen(QStringLiteral("bench.list")) != nullptr, 30'000);
+        photograph(QStringLiteral("bench-list"));
+        QVERIFY(QMetaObject::invokeMethod(onScreen(QStringLiteral("bench.list")), "clicked"));
+        QTRY_VERIFY_WITH_TIMEOUT(onScreen(QStringLiteral("returns.approve.0")) != nullptr, 30'000);
+
+        QVERIFY(QMetaObject::invokeMethod(m_window, "showPlace",
+                                          Q_ARG(QString, QStringLiteral("bench/OL-2026-018/release"))));
+        QTest::qWait(500);
+        QVERIFY(onScreen(QStringLiteral("bench.list")) == nullptr); // it is open
+    }
 };
 
 CROWNRING_TEST(ReturnWindowTest, QApplication)

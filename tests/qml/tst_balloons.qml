@@ -40,6 +40,13 @@ PlaceCase {
         Day.askToday();
         soon(() => page.subject.found);
     }
+    function test_anItemIsShownAfterTheFabricOfTheFleet() {
+        page.showLots();
+        page.showItem("BRN-302");
+        verify(page.leaf !== 2); // whose page would stand under the item's name
+        page.showBalloon("QE-OVA");
+        compare(page.leaf, 0);
+    }
     function test_mineLeavesTheOthersOut() {
         soonIs(page.place.balloons, "count", 40);
         Habits.setMine("QE-OVA", true);

@@ -147,6 +147,19 @@ private slots:
         QTRY_COMPARE_WITH_TIMEOUT(next.list()->count(), 0, 30'000);
     }
 
+    void whatTheStripCallsOverdueIsWhatTheChipsCount() {
+        QCOMPARE(m_demo->house.day.ask(QStringLiteral("2026-11-25")), QString());
+        QVERIFY(m_demo->settled());
+        In<NextPlace> next(m_demo->house);
+        QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);
+        const auto counted = [&](Standing sort) {
+            return text(*next.standings(), static_cast<int>(sort), ChoiceModel::NumberRole).toInt();
+        };
+        QVERIFY(counted(Standing::Tolerance) > 0);
+        QCOMPARE(text(*next.calendar(), OverdueBin, HorizonModel::TotalRole).toInt(),
+                 counted(Standing::Spent) + counted(Standing::Lapsed) + counted(Standing::Tolerance));
+    }
+
     void everyRowHasItsTextsAndItsDetail() {
         In<NextPlace> next(m_demo->house);
         QTRY_VERIFY_WITH_TIMEOUT(next.ready(), 30'000);

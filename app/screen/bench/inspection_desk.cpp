@@ -129,6 +129,16 @@ QString InspectionDesk::since() const {
     return lines.join(u'\n');
 }
 
+QString InspectionDesk::listedAt() const {
+    if (!m_file || !m_file->inspection.isPending())
+        return {};
+    if (const auto& balloon = m_file->inspection.opened.body.balloon)
+        return inward(balloon->text());
+    const auto fitted =
+        std::ranges::find_if(m_file->items, [](const ItemFacts& item) { return item.balloon.has_value(); });
+    return fitted == m_file->items.end() ? QString() : inward(fitted->balloon->text());
+}
+
 bool InspectionDesk::isWithdrawable() const {
     if (!m_file || !m_file->inspection.closed)
         return false;

@@ -26,6 +26,8 @@ class InspectionDesk : public crownring::screen::Resident {
     Q_PROPERTY(QString subtitle READ subtitle NOTIFY changed FINAL)
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL) ///< empty while it is open
     Q_PROPERTY(QString since READ since NOTIFY changed FINAL) ///< what speaks against its signature by now, in lines
+    /// On whose page the list waits that it was closed with; empty where none does.
+    Q_PROPERTY(QString listedAt READ listedAt NOTIFY changed FINAL)
     Q_PROPERTY(bool withdrawable READ isWithdrawable NOTIFY changed FINAL) ///< a release that holds
     Q_PROPERTY(bool loaded READ loaded NOTIFY changed FINAL)
     Q_PROPERTY(bool open READ isOpen NOTIFY changed FINAL)
@@ -63,6 +65,7 @@ public:
     [[nodiscard]] QString subtitle() const;
     [[nodiscard]] QString outcome() const;
     [[nodiscard]] QString since() const;
+    [[nodiscard]] QString listedAt() const;
     [[nodiscard]] bool isWithdrawable() const;
     [[nodiscard]] bool loaded() const { return m_file != nullptr; }
     [[nodiscard]] bool isOpen() const { return m_file && m_file->inspection.isOpen(); }

@@ -54,6 +54,17 @@ QString figure(const std::optional<Quantity>& quantity, QString (*said)(std::int
     return quantity ? said(quantity->value()) : Consequences::tr("unknown");
 }
 
+constexpr qsizetype mostLines = 12;
+
+QStringList asMuchAsFits(QStringList lines) {
+    if (lines.size() <= mostLines)
+        return lines;
+    const auto left = static_cast<int>(lines.size() - mostLines);
+    lines = lines.mid(0, mostLines);
+    lines += Consequences::tr("and %n more", nullptr, left);
+    return lines;
+}
+
 /// "102:05 h, was 101:05 h": only the figures that differ.
 QStringList movedFigures(const Figures& was, const Figures& is) {
     QStringList moved;
@@ -98,14 +109,24 @@ Results<QStringList> Consequences::of(Record& record, std::vector<NumberedEntry>
     for (const auto& question : before->questions)
         if (std::ranges::find(after->questions, question) == after->questions.end())
             questions += tr("No longer asked: %1").arg(questionText(question, titles));
-    constexpr qsizetype most = 12;
-    auto lines = questions + dues + clocks;
-    if (lines.size() > most) {
-        const auto left = static_cast<int>(lines.size() - most);
-        lines = lines.mid(0, most);
-        lines += tr("and %n more", nullptr, left);
+    return asMuchAsFits(questions + dues + clocks);
+}
+
+QStringList Consequences::against(const RigUp& verdict) {
+    QStringList lines;
+    for (const auto& reason : verdict.reasons) {
+        const bool bars = reason.kind == RigUpReason::Kind::Standing || reason.kind == RigUpReason::Kind::Positioning;
+        if (!bars || !reason.row)
+            continue;
+        const auto& row = *reason.row;
+        auto state = stateOf(row);
+        if (reason.kind == RigUpReason::Kind::Positioning)
+            state = tr("%1, which only serves to reach the place of the inspection").arg(state);
+        lines += tr("%1 %2, %3: %4")
+                     .arg(Words::kind(row.item->kind), inward(row.item->id.text()), words::said(row.requirement->title),
+                          state);
     }
-    return lines;
+    return asMuchAsFits(std::move(lines));
 }
 
 }

@@ -4,6 +4,7 @@
 /// What moves when entries are written: clocks, what is due, open questions. Tried out on the record; nothing is
 /// written.
 
+#include "answers/check_rig_up.h"
 #include "store/record_file.h"
 #include "words/sentences.h"
 
@@ -19,6 +20,9 @@ public:
     /// Runs on the storage thread.
     /// @return a line for each thing that moves, the most that fit on a page; what the record would refuse
     [[nodiscard]] static Results<QStringList> of(Record& record, std::vector<NumberedEntry> entries, CivilDate today);
+
+    /// What stood against a kit that flew: a line for each row that barred it from flying.
+    [[nodiscard]] static QStringList against(const RigUp& verdict);
 };
 
 }

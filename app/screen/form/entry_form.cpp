@@ -48,6 +48,7 @@ void EntryForm::movedIn() {
     connect(&m_kit, &FlightKit::changed, this, [this] {
         m_fields.setQuestion("kit", m_kit.question());
         forgetTried();
+        askAgainst();
     });
 }
 
@@ -56,9 +57,11 @@ void EntryForm::begin(const QString& kind, const QString& balloon, const QString
     announce();
     // An open defect is a row of the due list under a name of its own.
     if (const auto defect = defectOf(RequirementId(outward(requirement)));
-        defect && m_writing.kind.starts_with("defect."))
+        defect && m_writing.kind.starts_with("defect.")) {
         m_writing.given = {{"item", outward(item)}, {"defect", defect->text()}};
-    else if (m_writing.kind == kindName<DefectFound>())
+        m_about = aboutDefect(outward(item), defect->text());
+        emit changed();
+    } else if (m_writing.kind == kindName<DefectFound>())
         m_writing.given = {{"defect", house().day.today().toStdString() + " " + newEntryId().text().substr(0, 13)}};
 }
 
@@ -72,7 +75,7 @@ void EntryForm::beginAtBench(const QString& kind, const QString& inspection, con
         given["inspection"] = outward(inspection);
     if (!defect.isEmpty()) {
         given["defect"] = outward(defect);
-        m_about = tr("%1 on %2").arg(defect, item);
+        m_about = aboutDefect(outward(item), outward(defect));
         emit changed();
     } else if (m_writing.kind == kindName<DefectFound>()) {
         given["defect"] = outward(inspection) + " " + newEntryId().text().substr(0, 13);
@@ -92,6 +95,7 @@ void EntryForm::offerOnly(const QStringList& items) {
     if (field->choices.size() == 1)
         field->value = field->choices.front().value;
     m_fields.show(std::move(fields));
+    showPlace();
 }
 
 void EntryForm::beginWith(const QString& kind, const QString& item, const QVariantMap& given, const QString& about) {
@@ -150,6 +154,7 @@ void EntryForm::announce() {
     emit changed();
     for (const char* key : {"balloon", "-when", "-fresh"})
         follow(key);
+    showPlace();
     askPictures();
 }
 

@@ -119,10 +119,13 @@ private:
     [[nodiscard]] std::optional<Registration> newPapers() const;
     void offerOnly(const QStringList& items);
     void follow(std::string_view key);
+    void showPlace();
+    [[nodiscard]] QString aboutDefect(const std::string& item, const std::string& defect) const;
     void takeEntry(const JournalLine& line);
     [[nodiscard]] std::vector<std::string> keysOf(std::string_view within) const;
     void offerAlso(std::vector<Choice> choices);
     void askKit();
+    void askAgainst();
     void askDay();
     void askPictures();
     /// Of the photographs that are chosen those that the record is to keep.
@@ -157,6 +160,7 @@ private:
     nlohmann::json m_tried; ///< the correction whose consequences are shown
     int m_sought = -1;
     int m_turn = 0;    ///< of questions to the record
+    int m_against = 0; ///< of questions what stands against a kit
     int m_reading = 0; ///< photographs
     QStringList m_latestPictures;
     std::map<QString, Picture> m_pictures; ///< by digest, not kept yet

@@ -5,6 +5,7 @@
 #include "answers/kit_at.h"
 #include "record/new_id.h"
 #include "screen/desk/house.h"
+#include "screen/form/consequences.h"
 #include "screen/form/entry_form.h"
 #include "screen/form/service_form.h"
 #include "words/border.h"
@@ -75,6 +76,16 @@ std::vector<std::string> EntryForm::keysOf(std::string_view within) const {
     return keys;
 }
 
+/// Only an envelope has gores and panel rows.
+void EntryForm::showPlace() {
+    const auto sheet = house().fleet.sheet();
+    const auto* item = sheet ? sheet->item(ItemId(outward(m_fields.value("item")))) : nullptr;
+    const bool hasPanels = item && item->kind == ItemKind::Envelope;
+    for (const char* key : {"gore", "row"})
+        if (m_fields.field(key))
+            m_fields.setShown(key, hasPanels || m_writing.before.contains(key));
+}
+
 void EntryForm::follow(std::string_view key) {
     const auto sheet = house().fleet.sheet();
     if (!sheet)
@@ -82,6 +93,8 @@ void EntryForm::follow(std::string_view key) {
     const bool isNew = m_amends.empty();
     const auto& kind = m_writing.kind;
     const auto value = [this](std::string_view of) { return outward(m_fields.value(of)); };
+    if (key == "item")
+        showPlace();
     if (key == "-fresh")
         for (const auto& each : keysOf("brought_forward."))
             m_fields.setShown(each, value("-fresh").empty());
@@ -143,6 +156,39 @@ void EntryForm::askKit() {
              m_kit.show(sheet, balloon, then ? then->fitted : std::vector<ItemId>{}, flew);
              m_kit.setMayStay(then && then->mayStay && m_amends.empty());
          });
+}
+
+/// A record states what happened, so what stood against it bars nobody from writing it, and is said before.
+void EntryForm::askAgainst() {
+    if (m_writing.kind != kindName<FlightLogged>() || !m_amends.empty())
+        return;
+    const auto turn = ++m_against;
+    const auto at = moment();
+    const auto kit = m_kit.kit();
+    const auto take = [this](const QString& follows) {
+        if (follows == m_follows)
+            return;
+        m_follows = follows;
+        emit changed();
+    };
+    if (!at || kit.empty())
+        return take({});
+    hear(
+        house().desk.ask([kit, on = at->on()](Record& record) -> Result<QStringList> {
+            const auto answer = checkRigUp(record, kit, on, {});
+            return answer ? Result<QStringList>(Consequences::against(answer->verdict))
+                          : tl::unexpected(answer.error());
+        }),
+        this, [this, turn, take, on = at->on()](const Result<QStringList>& against) {
+            if (turn != m_against)
+                return;
+            take(
+                against && !against->isEmpty()
+                    ? tr("On %1 the record had something against what flew. The flight can be written all the same: it "
+                         "says what happened.\n%2")
+                          .arg(inward(on.iso()), against->join(u'\n'))
+                    : QString());
+        });
 }
 
 void EntryForm::askDay() {

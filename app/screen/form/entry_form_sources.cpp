@@ -4,6 +4,7 @@
 
 #include "answers/kit_at.h"
 #include "record/chain/chain.h"
+#include "rules/due/defects.h"
 #include "rules/programme/programme.h"
 #include "screen/desk/house.h"
 #include "screen/desk/item_choices.h"
@@ -110,6 +111,20 @@ void EntryForm::adoptFile(const QUrl& url) {
     announce();
 }
 
+/// What was found, on what, and where it is fitted; its name only where it is open no more.
+QString EntryForm::aboutDefect(const std::string& item, const std::string& defect) const {
+    const auto sheet = house().fleet.sheet();
+    const auto* facts = sheet ? sheet->item(ItemId(item)) : nullptr;
+    const auto open = facts ? openDefects(*facts) : std::vector<OpenDefect>();
+    const auto at = std::ranges::find_if(open, [&](const auto& each) { return each.found->defect.text() == defect; });
+    if (at == open.end())
+        return tr("%1 on %2").arg(inward(defect), inward(item));
+    const auto on = joined({ItemChoices::name(*facts), facts->balloon ? inward(facts->balloon->text()) : QString(),
+                            inward(facts->place), tr("found on %1").arg(inward(at->found->stamp.at.on().iso()))},
+                           QStringLiteral(" · "));
+    return tr("%1\n%2").arg(words::said(whatOf(*at->found)), on);
+}
+
 void EntryForm::defectOfFlight(const QString& flight) {
     hear(house().desk.ask([id = EntryId(outward(flight))](Record& record) { return flownKit(record, id); }), this,
          [this](const Result<std::optional<FlownKit>>& kit) {
@@ -122,7 +137,11 @@ void EntryForm::defectOfFlight(const QString& flight) {
              begin(inward(kindName<DefectFound>()), inward(std::get<FlightLogged>(flight.body).balloon.text()));
              if (!isOpen())
                  return;
-             m_about = tr("Found on this flight: %1").arg(Sentences::of((*kit)->line, *house().fleet.titles()));
+             const auto told = Sentences::of((*kit)->line, *house().fleet.titles());
+             m_about = tr("Its day and what flew are taken from this flight: %1. That it was found on it is written "
+                          "in the note.")
+                           .arg(told);
+             m_fields.propose("note", tr("Found on the flight: %1").arg(told));
              std::vector<const ItemFacts*> flown;
              for (const auto& id : (*kit)->items)
                  if (const auto* item = sheet->item(id))
@@ -134,6 +153,7 @@ void EntryForm::defectOfFlight(const QString& flight) {
              if (!flew.empty())
                  m_fields.setChoices("item", std::move(flew));
              m_fields.propose("on", inward(flight.on.iso()));
+             showPlace();
              // Not before the flight on which it was found.
              if (flight.time && *flight.time > crownring::Kind<DefectFound>::time)
                  m_writing.given["time"] = flight.time->iso();

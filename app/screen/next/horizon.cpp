@@ -13,8 +13,6 @@ namespace {
 
 int calendarBin(CivilDate due, CivilDate on) {
     const auto days = daysBetween(on, due).value();
-    if (days < 0)
-        return OverdueBin;
     return days >= 7 * weeksShown ? LaterBin : FirstWeekBin + static_cast<int>(days / 7);
 }
 
@@ -33,7 +31,11 @@ bool speaks(const DueRow& row, const LimitState& limit) {
            &limit == governingLimit(row.state);
 }
 
-bool isPast(const Assessment& state) { return state.standing == Standing::Spent || state.standing == Standing::Lapsed; }
+/// What flies in its tolerance is past its limit too, be it of hours.
+bool isPast(const Assessment& state) {
+    return state.standing == Standing::Spent || state.standing == Standing::Lapsed ||
+           state.standing == Standing::Tolerance;
+}
 
 }
 
@@ -55,7 +57,10 @@ Places horizonPlaces(const DueRow& row, CivilDate on) {
             places.use = places.use ? std::min(*places.use, bin) : bin;
         }
     }
-    places.calendar = isPast(state) ? OverdueBin : due ? calendarBin(*due, on) : NoDateBin;
+    if (isPast(state))
+        places.calendar = OverdueBin;
+    else // what is exempt may have a date that passed and says nothing
+        places.calendar = due && *due >= on ? calendarBin(*due, on) : NoDateBin;
     return places;
 }
 

@@ -6,7 +6,8 @@
 /// A row with a calendar limit stands at its calendar due date; one that use limits stands in the lane "by hours left",
 /// by what is left; one that both limit stands in both. What is open and has no date (only hours limit it, only an
 /// event makes it due, a minor defect) stands in the calendar's last bin, so that the strip leaves out nothing but what
-/// is done with or not required. When rows carry a projection (p10, p50, p90), `calendarBin` is where its p50 enters.
+/// is done with or not required. Overdue is what is spent, lapsed or in its tolerance, by whichever limit. When rows
+/// carry a projection (p10, p50, p90), `calendarBin` is where its p50 enters.
 
 #include "rules/due/due_list.h"
 #include "rules/due/reckoned.h"

@@ -126,6 +126,34 @@ QString tooLongText(const RigUpReason& reason, const PlannedFlight& flight) {
     return text.join(u' ');
 }
 
+/// What may be flown past the limit.
+QString toleranceText(const LimitState& limit, const PlannedFlight& flight) {
+    if (const auto* reach = limit.calendar())
+        return ReasonModel::tr("Its last day was %1: this flies in its tolerance, up to %2.")
+            .arg(Words::due(limit), inward(addDays(reach->due, (reach->toleranceLeft - reach->left).value()).iso()));
+    const auto* reach = limit.usage();
+    if (!reach)
+        return {};
+    const auto amount = [&](ClockCount count) { return Words::amount(limit.clock, count.value()); };
+    const auto end = amount(ClockCount(reach->due.value() + reach->toleranceLeft.value() - reach->left.value()));
+    if (reach->left <= ClockCount(0))
+        return ReasonModel::tr("The limit at %1 is reached: this flies in its tolerance, up to %2.")
+            .arg(amount(reach->due), end);
+    const auto planned = figureOf(flight.use, limit.clock);
+    return ReasonModel::tr("%1 planned: the limit at %2 is reached %3 into the flight, the rest flies in its "
+                           "tolerance, up to %4.")
+        .arg(amount(planned), amount(reach->due), amount(reach->left), end);
+}
+
+/// What is left of a tolerance that does not count for this flight.
+QString positioningText(const RigUpReason& reason) {
+    const auto left = reason.limit ? Words::toleranceLeft(*reason.limit) : QString();
+    return left.isEmpty() ? ReasonModel::tr("In a tolerance that only serves to reach the place of the inspection.")
+                          : ReasonModel::tr("In a tolerance that only serves to reach the place of the inspection: %1 "
+                                            "of it left.")
+                                .arg(left);
+}
+
 QString mendOf(const DueRow& row) {
     switch (row.state.standing) {
     case Standing::Spent:
@@ -163,7 +191,7 @@ ReasonLine reasonLine(const RigUpReason& reason, const PlannedFlight& flight) {
         line.mend = ReasonModel::tr("Fly shorter, have it done before, or fly another item.");
         break;
     case RigUpReason::Kind::Positioning:
-        line.text = ReasonModel::tr("In a tolerance that only serves to reach the place of the inspection.");
+        line.text = positioningText(reason);
         line.mend = ReasonModel::tr("Mark the flight as one to the place of the inspection, or have it done.");
         break;
     }
@@ -174,6 +202,15 @@ ReasonLine noteLine(const DueRow& row) {
     auto line = lineOf(row);
     line.text = stateText(row);
     line.mend = DueTexts::remark(row);
+    return line;
+}
+
+ReasonLine toleranceLine(const ToleranceUse& use, const PlannedFlight& flight) {
+    auto line = lineOf(*use.row);
+    line.text = toleranceText(use.limit, flight);
+    line.mend = use.row->requirement->toleranceFor == ToleranceFor::Positioning
+                    ? ReasonModel::tr("Only because the flight is to reach the place of the inspection.")
+                    : ReasonModel::tr("Have it done before the tolerance ends.");
     return line;
 }
 

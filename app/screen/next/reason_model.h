@@ -27,6 +27,8 @@ struct ReasonLine {
 /// @param flight the one that was asked for: what it needs is said beside what is left
 [[nodiscard]] ReasonLine reasonLine(const RigUpReason& reason, const PlannedFlight& flight);
 [[nodiscard]] ReasonLine noteLine(const DueRow& row);
+/// Which limit is passed and when, up to where its tolerance reaches, and what it is good for.
+[[nodiscard]] ReasonLine toleranceLine(const ToleranceUse& use, const PlannedFlight& flight);
 
 class ReasonModel : public crownring::screen::ListBase {
     Q_OBJECT

@@ -234,6 +234,8 @@ void RigUpCheck::take(const RigUpAnswer& answer) {
     }
     m_reasons.show(std::move(reasons));
     std::vector<ReasonLine> notes;
+    for (const auto& use : answer.verdict.tolerances)
+        notes.push_back(toleranceLine(use, m_flight));
     for (const auto* row : answer.verdict.notes)
         notes.push_back(noteLine(*row));
     m_notes.show(std::move(notes));

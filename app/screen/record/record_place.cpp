@@ -242,7 +242,7 @@ void RecordPlace::takeNoEntry(const QString& why) {
 }
 
 void RecordPlace::takeEntry(const JournalLine& line) {
-    m_entryTitle = Sentences::of(line, *house().fleet.titles());
+    m_entryTitle = unbroken(Sentences::of(line, *house().fleet.titles()));
     const auto recorded = recordedFrom(line.recordedAt);
     QStringList facts{tr("number %1").arg(line.number), tr("recorded %1").arg(inward(recorded.at)),
                       tr("writer %1").arg(inward(line.writer.text()))};

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/rules/rules_place.h"
 
+#include "answers/due.h"
 #include "rules/programme/programme.h"
 #include "screen/desk/house.h"
 #include "words/border.h"
@@ -43,6 +44,11 @@ QString whom(const Bound& bound) {
         QString operator()(const BoundEverything&) const { return RulesPlace::tr("everything, the pool too"); }
     };
     return std::visit(Teller{}, bound);
+}
+
+QString bindsFrom(const Adoption& adoption) {
+    return RulesPlace::tr("revision %1 binds from %2")
+        .arg(inward(adoption.programme->revision), inward(adoption.stamp.at.on().iso()));
 }
 
 /// How many items a requirement binds on the day, and the worst standing among them.
@@ -107,10 +113,35 @@ void RulesPlace::look() {
     if (m_sheet) {
         if (m_sheet->mends(before) && m_programme.isEmpty())
             return; // programmes are as they were
+        if (m_sheet != before && !m_sheet->mends(before))
+            askComing();
         lookAtProgrammes();
         lookAtProgramme();
     }
     emit changed();
+}
+
+void RulesPlace::askComing() {
+    const auto turn = ++m_turn;
+    m_coming.clear();
+    hear(house().desk.ask([on = m_sheet->on()](Record& record) -> Result<std::vector<Adoption>> {
+        const auto all = obligationsOn(record, CivilDate::last());
+        if (!all)
+            return tl::unexpected(all.error());
+        std::vector<Adoption> coming;
+        for (const auto& adoption : all->adoptions())
+            if (adoption.stamp.at.on() > on)
+                coming.push_back(adoption);
+        return coming;
+    }),
+         this, [this, turn](const Result<std::vector<Adoption>>& coming) {
+             if (turn != m_turn || !coming || coming->empty())
+                 return;
+             m_coming = *coming;
+             lookAtProgrammes();
+             lookAtProgramme();
+             emit changed();
+         });
 }
 
 void RulesPlace::lookAtProgrammes() {
@@ -120,17 +151,31 @@ void RulesPlace::lookAtProgrammes() {
         inForce[adoption.programme->id] = adoption.programme;
         ++times[adoption.programme->id];
     }
+    std::map<ProgrammeId, const Adoption*> coming; // the first of each
+    for (const auto& adoption : m_coming)
+        coming.emplace(adoption.programme->id, &adoption);
     m_known.clear();
     std::vector<Choice> choices;
     for (const auto& [id, programme] : inForce) {
         m_known.push_back(programme);
         const auto adopted = times[id] == 1 ? tr("adopted once") : tr("adopted %1 times").arg(times[id]);
+        const auto later = coming.find(id);
         choices.push_back({inward(id.text()), words::said(programme->title),
-                           tr("in force · revision %1 · %2").arg(inward(programme->revision), adopted),
+                           joined({tr("in force · revision %1 · %2").arg(inward(programme->revision), adopted),
+                                   later == coming.end() ? QString() : bindsFrom(*later->second)},
+                                  QStringLiteral(" · ")),
                            static_cast<int>(programme->requirements.size()), -1, inward(id.text()) == m_programme});
     }
+    for (const auto& [id, adoption] : coming)
+        if (!inForce.contains(id)) {
+            m_known.push_back(adoption->programme);
+            choices.push_back({inward(id.text()), words::said(adoption->programme->title), bindsFrom(*adoption),
+                               static_cast<int>(adoption->programme->requirements.size()), -1,
+                               inward(id.text()) == m_programme});
+        }
     for (const auto& text : shelf())
-        if (auto programme = programmeFrom(text); programme && !inForce.contains(programme->id)) {
+        if (auto programme = programmeFrom(text);
+            programme && !inForce.contains(programme->id) && !coming.contains(programme->id)) {
             m_known.push_back(std::make_shared<const Programme>(std::move(*programme)));
             const auto& shelved = *m_known.back();
             choices.push_back({inward(shelved.id.text()), words::said(shelved.title),
@@ -155,7 +200,8 @@ void RulesPlace::lookAtProgramme() {
             requirements.push_back({id, words::said(each.title), Words::limits(each), reach[each.id].rows,
                                     reach[each.id].worst, id == m_requirement});
         }
-        const auto& all = m_sheet->adoptions();
+        auto all = m_sheet->adoptions();
+        all.insert(all.end(), m_coming.begin(), m_coming.end());
         for (auto each = all.rbegin(); each != all.rend(); ++each)
             if (each->programme->id == m_open->id)
                 adoptions.push_back({inward(each->stamp.id.text()),

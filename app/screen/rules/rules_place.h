@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The place Rules: programmes in force on the day asked and those on the shelf, their requirements with sources, and
-/// whom each binds.
+/// The place Rules: programmes in force on the day asked, those that bind from a later one and those on the shelf,
+/// their requirements with sources, and whom each binds.
 
+#include "rules/due/obligations.h"
 #include "rules/programme/requirement.h"
 #include "screen/desk/due_model.h"
 #include "screen/desk/resident.h"
@@ -16,7 +17,7 @@ namespace crownring::screen {
 class RulesPlace : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
-    /// In force first, then the shelf.
+    /// In force first, then what was adopted for a later day, then the shelf.
     Q_PROPERTY(crownring::screen::ChoiceModel* programmes READ programmes CONSTANT FINAL)
     Q_PROPERTY(crownring::screen::ChoiceModel* requirements READ requirements CONSTANT FINAL)
     /// The adoptions of the programme chosen, latest first.
@@ -71,6 +72,7 @@ private:
     void movedIn() override;
     void follow();
     void look();
+    void askComing();
     void lookAtProgrammes();
     void lookAtProgramme();
     [[nodiscard]] const Requirement* chosen() const;
@@ -80,6 +82,8 @@ private:
     ChoiceModel m_adoptions;
     DueModel m_bound;
     Sheet m_sheet;
+    std::vector<Adoption> m_coming; ///< for days after the one asked, in the order of their stamps
+    int m_turn = 0;
     std::vector<std::shared_ptr<const Programme>> m_known; ///< latest revision in force, else the shelf's
     std::shared_ptr<const Programme> m_open;
     QString m_programme;

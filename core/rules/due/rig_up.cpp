@@ -40,6 +40,7 @@ public:
         }
     }
     [[nodiscard]] std::vector<RigUpReason> reasons() && { return std::move(m_reasons); }
+    [[nodiscard]] std::vector<ToleranceUse> tolerances() && { return std::move(m_tolerances); }
 
 private:
     void refuse(RigUpReason::Kind kind, const DueRow& row, std::optional<LimitState> limit) {
@@ -62,8 +63,8 @@ private:
     }
 
     /// Does the limit leave enough for the whole flight? Nothing left means no flight, not even a short one.
-    [[nodiscard]] bool leavesEnough(const DueRow& row, const LimitState& limit) const {
-        const auto left = [&](const auto& reach) { return mayUseTolerance(row) ? reach.toleranceLeft : reach.left; };
+    [[nodiscard]] bool leavesEnough(const LimitState& limit, bool withTolerance) const {
+        const auto left = [&](const auto& reach) { return withTolerance ? reach.toleranceLeft : reach.left; };
         if (const auto* reach = limit.calendar())
             return isGood(left(*reach));
         const auto* reach = limit.usage();
@@ -73,19 +74,27 @@ private:
     void askLimits(const DueRow& row) {
         const auto& limits = row.state.limits;
         if (row.requirement->whichever == Whichever::Last) {
-            const bool anyEnough =
-                std::ranges::any_of(limits, [&](const auto& limit) { return leavesEnough(row, limit); });
-            if (!limits.empty() && !anyEnough)
-                refuse(RigUpReason::Kind::TooLong, row, governing(row.state));
+            const auto anyEnough = [&](bool withTolerance) {
+                return std::ranges::any_of(limits,
+                                           [&](const auto& limit) { return leavesEnough(limit, withTolerance); });
+            };
+            const auto last = governing(row.state);
+            if (!limits.empty() && !anyEnough(mayUseTolerance(row)))
+                refuse(RigUpReason::Kind::TooLong, row, last);
+            else if (last && !anyEnough(false))
+                m_tolerances.push_back({&row, *last});
             return;
         }
         for (const auto& limit : limits)
-            if (!leavesEnough(row, limit))
+            if (!leavesEnough(limit, mayUseTolerance(row)))
                 refuse(RigUpReason::Kind::TooLong, row, limit);
+            else if (!leavesEnough(limit, false))
+                m_tolerances.push_back({&row, limit});
     }
 
     const PlannedFlight& m_flight;
     std::vector<RigUpReason> m_reasons;
+    std::vector<ToleranceUse> m_tolerances;
 };
 
 /// What a balloon is made of. A hose or an instrument may fly without a requirement of its own: it is looked at with
@@ -126,6 +135,7 @@ RigUp rigUp(std::span<const DueRow> rows, const PlannedFlight& flight) {
         check.ask(row);
     }
     answer.reasons = std::move(check).reasons();
+    answer.tolerances = std::move(check).tolerances();
     answer.mayFly = answer.reasons.empty();
     return answer;
 }

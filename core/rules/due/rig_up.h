@@ -39,11 +39,18 @@ struct RigUpReason {
     std::optional<Question> unread{};   ///< with `Unread`
 };
 
+/// A row that the kit flies, or comes to fly, in a tolerance that this flight may use.
+struct ToleranceUse {
+    const DueRow* row = nullptr;
+    LimitState limit;
+};
+
 struct RigUp {
     bool mayFly = false;
-    const DueRow* governs = nullptr;  ///< the worst binding row; absent when nothing binds the kit
-    std::vector<RigUpReason> reasons; ///< empty when it may fly
-    std::vector<const DueRow*> notes; ///< recommended, filling-only or not required rows that are not clear
+    const DueRow* governs = nullptr;      ///< the worst binding row; absent when nothing binds the kit
+    std::vector<RigUpReason> reasons;     ///< empty when it may fly
+    std::vector<ToleranceUse> tolerances; ///< what flies past its limit, and yet may
+    std::vector<const DueRow*> notes;     ///< recommended, filling-only or not required rows that are not clear
 };
 
 /// @param rows the kit's due rows on the day of the flight (from `dueList`), which must outlive the answer.

@@ -81,6 +81,8 @@ private slots:
         const auto answer = Kit().with(requirement, flown(clock)).check(minutes, positioning);
         QCOMPARE(answer.mayFly, mayFly);
         QCOMPARE(answer.reasons.empty(), mayFly);
+        const bool pastItsLimit = clock >= 6000 || clock + minutes > 6000;
+        QCOMPARE(answer.tolerances.size(), std::size_t(mayFly && pastItsLimit ? 1 : 0)); // never flown unsaid
     }
 
     void theReasonNamesTheLimit() {

@@ -17,6 +17,20 @@ class WordsTest : public QObject {
     Q_OBJECT
 
 private slots:
+    void aDefectIsToldByWhatWasFoundAndOnWhat() {
+        const auto said = [](Body body) {
+            Entry entry;
+            entry.body = std::move(body);
+            return Sentences::of(entry, {});
+        };
+        DefectFound found{.defect = DefectId("2026-11-10 0192"), .item = ItemId("K-1"), .what = "a cracked frame"};
+        found.severity = Severity::Grounding;
+        QCOMPARE(said(found), QStringLiteral("Defect on K-1, a danger to flight: a cracked frame (2026-11-10 0192)"));
+        const DefectCleared cleared{
+            .defect = found.defect, .item = found.item, .what = "welded", .ref = "WO 12", .inspection = {}};
+        QCOMPARE(said(cleared), QStringLiteral("Defect on K-1 cleared: welded (WO 12, 2026-11-10 0192)"));
+    }
+
     void whatIsLeft() {
         LimitState limit;
         limit.clock = ClockName::Minutes;

@@ -189,6 +189,7 @@ private slots:
         form.defectOfFlight(QString::fromStdString(latest("flight.logged")->entry.id.text()));
         QTRY_VERIFY_WITH_TIMEOUT(form.isOpen(), 30'000);
         QCOMPARE(form.fields()->value("on"), QStringLiteral("2026-11-20"));
+        QVERIFY(form.fields()->value("note").startsWith(QStringLiteral("Found on the flight: B-ONE")));
         QStringList offered;
         for (const auto& choice : FormHand::field(form, "item").choices)
             offered += choice.value;
@@ -199,6 +200,7 @@ private slots:
         QVERIFY(m_hand->save(form));
         const auto line = latest("defect.found");
         QCOMPARE(line->entry.on.iso(), std::string("2026-11-20"));
+        QVERIFY2(line->entry.note.starts_with("Found on the flight: B-ONE"), line->entry.note.c_str());
         QVERIFY(latest("flight.logged")->entry.time);
         QVERIFY(line->entry.time);
         QCOMPARE(QString::fromStdString(line->entry.time->iso()),

@@ -47,7 +47,8 @@ private slots:
     void theDueDateIsTheLastGoodDay() {
         const auto on = day("2026-11-25");
         const auto binOf = [&](const char* due) {
-            return *horizonPlaces(rowOf(calendar(day(due)), Standing::Nearing), on).calendar;
+            const auto standing = day(due) < on ? Standing::Tolerance : Standing::Nearing;
+            return *horizonPlaces(rowOf(calendar(day(due)), standing), on).calendar;
         };
         QCOMPARE(binOf("2026-11-24"), int(OverdueBin));
         QCOMPARE(binOf("2026-11-25"), int(FirstWeekBin)); // due today is not overdue
@@ -98,10 +99,19 @@ private slots:
         auto row = rowOf(hours(-10), Standing::Lapsed);
         row.state.limits.push_back(calendar(day("2027-12-02")));
         QVERIFY((horizonPlaces(row, on) == Places{OverdueBin, 0}));
+        row.state.standing = Standing::Tolerance; // overdue by hours, the date still ahead
+        QVERIFY((horizonPlaces(row, on) == Places{OverdueBin, 0}));
+        QVERIFY((horizonPlaces(rowOf(hours(-10), Standing::Tolerance), on) == Places{OverdueBin, 0}));
         DueRow defect;
         defect.state.standing = Standing::Lapsed;
         defect.state.because = Because::Defect;
         QVERIFY((horizonPlaces(defect, on) == Places{OverdueBin, std::nullopt}));
+    }
+
+    void whatIsExemptIsNotOverdueByItsDate() {
+        auto exempt = rowOf(calendar(day("2026-01-01")), Standing::Clear);
+        exempt.state.because = Because::Exempt;
+        QVERIFY((horizonPlaces(exempt, day("2026-11-25")) == Places{NoDateBin, std::nullopt}));
     }
 
     void whatIsOpenWithoutADateIsOnTheStripToo() {

@@ -54,6 +54,13 @@ QString reasonOf(RigUpCheck& check, const QString& title) {
 /// As it is read: a number keeps to its unit on the screen.
 QString read(QString text) { return text.replace(QChar::Nbsp, u' '); }
 
+QString noteOf(RigUpCheck& check, const QString& title, int role) {
+    for (int row = 0; row < check.notes()->count(); ++row)
+        if (check.notes()->data(check.notes()->index(row), ReasonModel::TitleRole).toString().contains(title))
+            return read(check.notes()->data(check.notes()->index(row), role).toString());
+    return {};
+}
+
 QStringList names(RigUpCheck& check) {
     QStringList names;
     for (const auto& choice : check.items()->choices())
@@ -74,6 +81,7 @@ private slots:
         check.setDuration(QStringLiteral("9:00"));
         QTRY_VERIFY_WITH_TIMEOUT(check.answered(), 30'000);
         QVERIFY(check.mayFly());
+        QCOMPARE(check.notes()->count(), 0);
         check.setDuration(QStringLiteral("21:00"));
         QTRY_VERIFY_WITH_TIMEOUT(check.answered(), 30'000);
         QVERIFY(!check.mayFly());
@@ -96,6 +104,21 @@ private slots:
         check.setPositioning(true);
         QTRY_VERIFY_WITH_TIMEOUT(check.answered(), 30'000);
         QVERIFY(check.mayFly());
+        QVERIFY2(noteOf(check, QStringLiteral("E1"), ReasonModel::MendRole).contains(QStringLiteral("Only because")),
+                 qPrintable(noteOf(check, QStringLiteral("E1"), ReasonModel::MendRole)));
+    }
+
+    void flyingIntoAToleranceIsSaidUpToItsEnd() {
+        Shed shed;
+        QVERIFY2(shed.ready(), qPrintable(shed.house.desk.trouble()));
+        In<RigUpCheck> check(shed.house);
+        check.setBalloon(QStringLiteral("QE-ONE"));
+        check.setDuration(QStringLiteral("11:00"));
+        QTRY_VERIFY_WITH_TIMEOUT(check.answered(), 30'000);
+        QVERIFY(check.mayFly());
+        QCOMPARE(noteOf(check, QStringLiteral("E1"), ReasonModel::SaysRole),
+                 QStringLiteral("11:00 h planned: the limit at 100:00 h is reached 10:00 h into the flight, the rest "
+                                "flies in its tolerance, up to 110:00 h."));
     }
 
     void aKitThatIsNoBalloonIsIncomplete() {

@@ -58,6 +58,13 @@ private slots:
         QVERIFY(place.entryCorrectable());
     }
 
+    void aNameIsNotBrokenInTheTitleOfAnEntry() {
+        In<RecordPlace> place(m_demo->house);
+        place.openEntry(QStringLiteral("enter-BRN-302"));
+        QTRY_VERIFY2_WITH_TIMEOUT(place.entryTitle().contains(QStringLiteral("BRN-\u2060302")),
+                                  qPrintable(place.entryTitle()), 30'000);
+    }
+
     void theDemoFleetVerifies() {
         In<RecordPlace> place(m_demo->house);
         place.verify();

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// A programme that is adopted for a later day stands among the programmes at once, with its day.
+
+#include "rules/programme/programme.h"
+#include "screen/form/form_hand.h"
+#include "screen/rules/rules_place.h"
+#include "test_class.h"
+
+namespace adopted_ahead_test {
+
+using namespace crownring;
+using namespace crownring::screen;
+
+class AdoptedAheadTest : public QObject {
+    Q_OBJECT
+
+    std::unique_ptr<FormHand> m_hand;
+
+    [[nodiscard]] bool adopt(const char* on) {
+        In<EntryForm> form(m_hand->house());
+        form.adopt(QStringLiteral("part-ml-hot-air"));
+        FormHand::set(form, "everything", "true");
+        FormHand::set(form, "on", on);
+        return m_hand->save(form);
+    }
+    static QString told(RulesPlace& rules) {
+        for (const auto& choice : rules.programmes()->choices())
+            if (choice.value == QStringLiteral("part-ml-hot-air"))
+                return choice.detail;
+        return {};
+    }
+
+private slots:
+    void init() {
+        m_hand = std::make_unique<FormHand>();
+        QVERIFY(m_hand->rigOne());
+    }
+    void cleanup() { m_hand.reset(); }
+
+    void itStandsAmongTheProgrammesWithItsDay() {
+        In<RulesPlace> rules(m_hand->house());
+        QVERIFY2(told(rules).contains(QStringLiteral("on the shelf")), qPrintable(told(rules)));
+        QVERIFY(adopt("2026-12-24"));
+        QTRY_VERIFY2_WITH_TIMEOUT(told(rules).contains(QStringLiteral("binds from 2026-12-24")),
+                                  qPrintable(told(rules)), 20'000);
+        QCOMPARE(rules.programmes()->count(), static_cast<int>(shelf().size())); // and nowhere twice
+        rules.showProgramme(QStringLiteral("part-ml-hot-air"));
+        QVERIFY(!rules.inForce());
+        QCOMPARE(rules.adoptions()->choices().front().label, QStringLiteral("from 2026-12-24"));
+
+        QCOMPARE(m_hand->house().day.ask(QStringLiteral("2026-12-24")), QString());
+        QTRY_VERIFY2_WITH_TIMEOUT(told(rules).contains(QStringLiteral("in force")), qPrintable(told(rules)), 20'000);
+        QVERIFY2(!told(rules).contains(QStringLiteral("binds from")), qPrintable(told(rules)));
+    }
+
+    void whatIsInForceSaysWhenMoreFollows() {
+        QVERIFY(adopt("2026-11-01"));
+        QVERIFY(adopt("2026-12-24"));
+        In<RulesPlace> rules(m_hand->house());
+        QVERIFY(told(rules).contains(QStringLiteral("in force")));
+        QTRY_VERIFY2_WITH_TIMEOUT(told(rules).contains(QStringLiteral("binds from 2026-12-24")),
+                                  qPrintable(told(rules)), 20'000);
+    }
+
+    void whoAdoptsItReadsItsTitle() {
+        QVERIFY(adopt("2026-12-24"));
+        const auto said = m_hand->house().notice.text();
+        QVERIFY2(said.contains(QStringLiteral("inspection and airworthiness review")), qPrintable(said));
+        QVERIFY2(!said.contains(QStringLiteral("part-ml-hot-air")), qPrintable(said));
+    }
+};
+
+CROWNRING_TEST(AdoptedAheadTest, QCoreApplication)
+
+}
+
+#include "adopted_ahead_test.moc"
