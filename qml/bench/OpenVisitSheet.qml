@@ -94,6 +94,7 @@ Sheet {
         Group {
             title: qsTr("To be done")
             text: opening.chosenItems === 0 ? qsTr("Choose a balloon or items: what is due on them is proposed.")
+                : !opening.known ? qsTr("Reading from the record what is due …")
                 : opening.proposals.count === 0 ? qsTr("Nothing is due or nearly due on them. The checklist covers the visit.")
                 : qsTr("%1 of %2 proposed. What is mandatory stands first.").arg(opening.chosenWork).arg(opening.proposals.count)
         }

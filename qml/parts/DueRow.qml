@@ -42,7 +42,7 @@ Line {
                 width: parent.width
                 text: row.title
                 elide: Text.ElideRight
-                maximumLineCount: row.width < 480 ? 2 : 1
+                maximumLineCount: row.width < 480 ? 3 : 1
                 Accessible.ignored: true
             }
             Label {
@@ -60,10 +60,11 @@ Line {
             anchors.right: parent.right
             anchors.verticalCenter: parent.verticalCenter
             spacing: 2
-            width: Math.max(84, Math.min(176, row.width * 0.38))
+            readonly property real most: Math.max(84, Math.min(176, row.width * 0.38))
             Label {
-                width: parent.width
-                horizontalAlignment: Text.AlignRight
+                anchors.right: parent.right
+                width: Math.min(implicitWidth, state.most)
+                wrapMode: Text.NoWrap
                 text: row.remains === "" ? row.standingWord : row.remains
                 font.bold: true
                 elide: Text.ElideRight
@@ -71,8 +72,9 @@ Line {
                 Accessible.ignored: true
             }
             Label {
-                width: parent.width
-                horizontalAlignment: Text.AlignRight
+                anchors.right: parent.right
+                width: Math.min(implicitWidth, state.most)
+                wrapMode: Text.NoWrap
                 text: row.remains === "" ? row.due : row.due === "" ? row.standingWord : qsTr("%1 · %2").arg(row.due).arg(row.standingWord)
                 soft: true
                 font.pixelSize: Theme.textSmall

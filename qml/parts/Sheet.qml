@@ -54,11 +54,9 @@ T.Popup {
             anchors.left: parent.left
             anchors.leftMargin: Theme.wide
             anchors.right: close.left
-            height: 56
+            height: Math.max(56, implicitHeight + 2 * Theme.tight)
             verticalAlignment: Text.AlignVCenter
             text: sheet.title
-            elide: Text.ElideRight
-            wrapMode: Text.NoWrap
         }
         IconButton {
             id: close

@@ -300,7 +300,8 @@ def judged(program, path, end, said, items, inspections):
         if now is None:
             return "crash"
         changed = [call for call in now if call[0] in ("due", "rig-up") and now[call] != said[call]]
-        untold = [call for call in changed if now[call][0] != 2 and b"intact" not in now[call][1] and b"damaged" not in now[call][1]]
+        untold = [call for call in changed if now[call][0] != 2 and b"intact" not in now[call][1] and b"damaged" not in now[call][1]
+                  and b"the journal lacks" not in now[call][1]]
         return "untold" if untold else "told" if changed else "found"
     if status != 0:
         return "hang" if status is None else "crash"

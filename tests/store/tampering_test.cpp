@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/store_fault.h"
 #include "said.h"
 #include "scratch.h"
 #include "store/connection/connection.h"
@@ -25,6 +26,9 @@ void tamper(Scratch& scratch, const char* statement) {
     }
     scratch.reopen();
 }
+
+const char* const limitOfAType =
+    R"({"entry":"limit.stated","on":"2024-01-01","type":"T","kind":"envelope","quantity":"grab-strength","unit":"N","least":130,"source":"manual"})";
 
 void fill(Record& record) {
     posted(record, R"({"entry":"balloon.entered","id":"b","on":"2024-01-01","balloon":"QE-ONE"}
@@ -78,6 +82,14 @@ private slots:
         QVERIFY(!verdict.intact);
         QCOMPARE(QString::fromStdString(verdict.firstBad.value_or(EntryId()).text()), firstBad);
         QVERIFY(verdict.reason && !spoken(*verdict.reason).empty());
+    }
+    void anEntryThatIsGoneIsMissedByWhoeverAsksForItsKind() {
+        Scratch scratch;
+        posted(*scratch.record, limitOfAType);
+        const Told limits{Subject::Type, {}, {kindName<LimitStated>()}, CivilDate::last()};
+        QCOMPARE(scratch.record->told(limits).value().size(), std::size_t{1});
+        tamper(scratch, "DELETE FROM entry WHERE kind = 'limit.stated'");
+        QCOMPARE(scratch.record->told(limits).error().fault, Fault(StoreFault::JournalLacks));
     }
     void aPhotographThatIsGoneIsMissed() {
         Scratch scratch;

@@ -32,6 +32,8 @@ class VisitOpening : public crownring::screen::Resident {
     Q_PROPERTY(QString inspector READ inspector WRITE setInspector NOTIFY changed FINAL)
     Q_PROPERTY(int chosenItems READ chosenItems NOTIFY changed FINAL)
     Q_PROPERTY(int chosenWork READ chosenWork NOTIFY changed FINAL)
+    /// What is due on the items chosen was read.
+    Q_PROPERTY(bool known READ known NOTIFY changed FINAL)
     Q_PROPERTY(bool canOpen READ canOpen NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
 
@@ -52,6 +54,7 @@ public:
     void setInspector(const QString& inspector);
     [[nodiscard]] int chosenItems() const { return static_cast<int>(m_chosen.size()); }
     [[nodiscard]] int chosenWork() const;
+    [[nodiscard]] bool known() const { return m_offer != nullptr; }
     [[nodiscard]] bool canOpen() const { return !m_chosen.empty() && !m_asking; }
     [[nodiscard]] QString problem() const { return m_problem; }
 

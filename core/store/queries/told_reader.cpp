@@ -52,20 +52,22 @@ std::vector<EntryId> idsFrom(Statement& rows) {
     return ids;
 }
 
+/// What the journal lacks is among them, for whoever reads it there to tell.
 std::string anyOf(std::size_t kinds) {
-    std::string text;
+    std::string text = " AND (e.kind IS NULL";
     for (std::size_t i = 0; i < kinds; ++i)
-        text += i == 0 ? " AND (e.kind = ?" : " OR e.kind = ?";
-    return text + (kinds == 0 ? "" : ")");
+        text += " OR e.kind = ?";
+    return text + ")";
 }
 
 }
 
 std::vector<EntryId> ToldReader::told(const Told& asked, std::optional<std::int64_t> number) {
-    const auto text = "SELECT DISTINCT t.at, t.entry_id FROM told t JOIN entry e ON e.entry_id = t.entry_id"
-                      " WHERE t.sort = ? AND t.at < ?" +
-                      std::string(number ? " AND t.subject_no = ?" : "") + anyOf(asked.kinds.size()) +
-                      " ORDER BY t.at, t.entry_id";
+    const bool ofKinds = !asked.kinds.empty();
+    const auto text = "SELECT DISTINCT t.at, t.entry_id FROM told t" +
+                      std::string(ofKinds ? " LEFT JOIN entry e ON e.entry_id = t.entry_id" : "") +
+                      " WHERE t.sort = ? AND t.at < ?" + (number ? " AND t.subject_no = ?" : "") +
+                      (ofKinds ? anyOf(asked.kinds.size()) : "") + " ORDER BY t.at, t.entry_id";
     Statement rows(m_connection, text.c_str());
     rows.bind(static_cast<int>(asked.subject));
     rows.bind(Moment::endOf(asked.on).minutes());
