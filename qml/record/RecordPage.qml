@@ -12,6 +12,7 @@ FocusScope {
     property bool phone: false
     property alias detailShown: pair.detailShown
     property int leaf: 0 // 0 journal, 1 questions, 2 flights from a file, 3 upkeep
+    property string asked: "" // the entry that the question chosen is about
 
     signal correct(entry: string)
     signal voidEntry(entry: string)
@@ -81,12 +82,23 @@ FocusScope {
                 anchors.fill: parent
                 visible: page.leaf === 1
                 place: record
-                onOpened: entry => page.showEntry(entry)
+                onOpened: entry => {
+                    page.asked = entry;
+                    page.showEntry(entry);
+                }
             }
         ]
         detail: [
+            EmptyPlace {
+                anchors.fill: parent
+                visible: page.leaf === 1 && page.asked !== record.entry
+                shape: LineSign.Record
+                title: qsTr("Choose a question")
+                text: qsTr("The entry that it is about is shown here.")
+            },
             EntryPane {
                 anchors.fill: parent
+                visible: page.leaf !== 1 || page.asked === record.entry
                 place: record
                 onCorrect: entry => page.correct(entry)
                 onVoidEntry: entry => page.voidEntry(entry)
