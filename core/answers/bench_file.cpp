@@ -101,6 +101,12 @@ Result<void> readRest(Books& books, BenchFile& file) {
                 if (isTestOfFabric(*asked, item->kind))
                     file.tests.push_back(work);
             }
+    for (const auto& item : file.items)
+        for (const auto& held : obligations->of(item.id, item.balloon).all())
+            if (accomplishes(file.visit(), held.requirement->id) && binds(*held.requirement, item)) {
+                file.owed.push_back({item.id, held.requirement->id});
+                file.titles.emplace(held.requirement->id, held.requirement->title);
+            }
     auto items = withWorkDone(file);
     const auto fabric = fabricMarks(books, {std::nullopt, file.inspection.opened.body.items}, items, file.on);
     if (!fabric)

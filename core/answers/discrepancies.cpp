@@ -49,12 +49,12 @@ public:
         const auto item = std::ranges::find(m_items, listed.item, &ItemFacts::id);
         if (item == m_items.end())
             return true;
-        if (const auto defect = defectOf(listed.requirement))
-            return std::ranges::any_of(openDefects(*item),
-                                       [&](const OpenDefect& each) { return each.found->defect == *defect; });
         // A part that was replaced and put out of service bars nobody's flight.
         if (item->out && !item->out->with)
             return false;
+        if (const auto defect = defectOf(listed.requirement))
+            return std::ranges::any_of(openDefects(*item),
+                                       [&](const OpenDefect& each) { return each.found->defect == *defect; });
         if (const auto list = listOf(listed.requirement))
             return std::ranges::find(item->lists, *list, &PendingList::inspection) != item->lists.end();
         return barsByFabric(*item, listed.requirement) || barsByRule(*item, listed.requirement, signedAt);
@@ -206,6 +206,7 @@ Result<ReturnFile> returnFile(Books& books, const InspectionId& id, CivilDate on
     if (!then || !entitlements || !cards)
         return tl::unexpected(!then ? then.error() : !entitlements ? entitlements.error() : cards.error());
     file.then = std::move(*then);
+    file.unsupported = refusals(file.then, signingOf(*inspection->closed));
     for (const auto& each : inspection->closed->body.clocks) // as they were signed for
         if (const auto item = std::ranges::find(file.then.items, each.item, &ItemFacts::id);
             item != file.then.items.end())

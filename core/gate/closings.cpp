@@ -49,6 +49,21 @@ void compare(const InspectionClosed& posted, const InspectionClosed& composed, i
         refuse(SignedPhrase::Seal, composed.seal->digest, "seal");
 }
 
+/// The latest word on the inspection that a signature covers.
+Result<std::optional<Stamp>> saidLast(Books& books, const InspectionId& inspection) {
+    static const std::vector<std::string_view> covered{kindName<LineSettled>(), kindName<ReadingTaken>(),
+                                                       kindName<DefectFound>(), kindName<RepairMade>(),
+                                                       kindName<PartReplaced>()};
+    const auto told = books.told({Subject::Inspection, inspection.text(), covered, CivilDate::last()});
+    if (!told)
+        return tl::unexpected(told.error());
+    std::optional<Stamp> last;
+    for (const auto& line : *told)
+        if (const auto at = stampOf(nowOf(line)); !line.voided && (!last || *last < at))
+            last = at;
+    return last;
+}
+
 Findings judged(const Batch& batch, const Entry& entry, const InspectionClosed& closing, int line) {
     std::vector<Problem> problems;
     if (closing.outcome == Outcome::Abandoned)
@@ -64,6 +79,14 @@ Findings judged(const Batch& batch, const Entry& entry, const InspectionClosed& 
         return tl::unexpected(atLine(file.error(), line));
     if (file->inspection.closed) {
         problems.push_back(Problem{ReleaseFault::ClosedByAnother, {}, {{}, line, {}}});
+        return problems;
+    }
+    const auto last = saidLast(batch.books, closing.inspection);
+    if (!last)
+        return tl::unexpected(atLine(last.error(), line));
+    if (*last && stampOf(entry) < **last) {
+        problems.push_back(
+            Problem{ReleaseFault::SaidAfter, {(*last)->at.on()}, {{}, line, entry.time ? "time" : "on"}});
         return problems;
     }
     const Signing signing{closing.outcome, *closing.signatory,  *capacity,

@@ -217,13 +217,14 @@ private slots:
         Shop before;
         before.ready(Visit::PartMlInspection).say(lineOn("2025-06-01") + before.about() + "}");
         expectRefused(before, Shop::signing(), "order", "");
-        // What is dated after the signature is no part of it: the gate and the paper agree.
+        // What is dated after the signature is no part of it, and nobody signs past it.
         Shop after;
         after.open(Visit::PartMlInspection).carriedOut({"envelope.scoop"}).measured();
         after.say(lineOn("2026-06-05") + after.about() + "}");
         const auto problems = problemsOf(after.record(), after.closing());
         QCOMPARE(problems.size(), std::size_t{1});
-        QCOMPARE(problems.front().fault, Fault(ReleaseFault::LineOpen));
+        QCOMPARE(problems.front().fault, Fault(ReleaseFault::SaidAfter));
+        QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
     }
     void whatItAccomplishedIsNotCorrectedIntoSomethingElse() {
         Shop shop;

@@ -24,6 +24,17 @@ std::string voided(const std::string& entry) {
            quoted(entry) + "}";
 }
 
+/// The line is corrected to open.
+std::string opened(const std::string& line) {
+    return R"({"entry":"entry.corrected","on":"2026-06-12","by":"Ines Holt","note":"cracked","replaces":)" +
+           quoted(line) + R"(,"with":{"state":"open"}})";
+}
+
+std::string crackOfTheBasket(const std::string& about) {
+    return R"({"entry":"defect.found","on":"2026-06-01","item":"B1","what":"a crack","defect":"D-1","severity":"barring")" +
+           about + "}";
+}
+
 }
 
 /// What a list names beside defects: requirements that stood against flight when it was signed. Each is answered by the
@@ -59,6 +70,34 @@ private slots:
         expectOnly(withdrawn.error(), ReleaseFault::ListedStands);
         shop.say(
             R"({"entry":"requirement.done","on":"2026-06-17","item":"E1","requirement":"fabric.strength-test","ref":"T 9","signatory":"Lee Farr","licence":"L 7"})");
+        QVERIFY(shop.approve(ListedShop::approving("2026-06-20")));
+    }
+    void aFailingReadingWithoutItsDefectIsOnNoList() {
+        // 02, "What a signature states", 3: a failing one has its defect.
+        ListedShop shop;
+        shop.open(Visit::UsAnnual).carriedOut().tellTale(110, 116);
+        shop.pull(3);
+        shop.pull(9, R"("value":100)");
+        shop.find("D-1", "minor");
+        expectOnly(shop.sign(ListedShop::ines()).error(), ReleaseFault::Fails);
+    }
+    void aListOfWhichALineIsTakenBackIsNotApproved() {
+        ListedShop shop;
+        shop.ready(Visit::UsAnnual).find("D-1", "minor");
+        const auto line = shop.now().lines.front().id.text();
+        QVERIFY(shop.sign(ListedShop::ines()));
+        shop.cleared("D-1", "2026-06-10");
+        shop.say(opened(line));
+        const auto refused = shop.approve(ListedShop::approving("2026-06-20"));
+        QVERIFY(!refused);
+        expectOnly(refused.error(), ReleaseFault::Unsupported);
+    }
+    void aListedDefectGoesWithTheScrappedPart() {
+        ListedShop shop;
+        shop.wholeAircraft().ready(Visit::UsAnnual).say(crackOfTheBasket(shop.about()));
+        QVERIFY(shop.sign(ListedShop::ines()));
+        expectOnly(shop.approve(ListedShop::approving("2026-06-20")).error(), ReleaseFault::DefectStands);
+        shop.say(basketIsScrapped);
         QVERIFY(shop.approve(ListedShop::approving("2026-06-20")));
     }
     void aPartThatWasReplacedIsPutOutOfService() {

@@ -236,7 +236,7 @@ private:
     void closeAs(const std::string& outcome, const std::string& person, int slip) {
         auto against = model::forbidden(m_visit, m_defects, m_day, person);
         if (outcome == "discrepancies") {
-            for (const char* listed : {"fails", "grounding", "defect"})
+            for (const char* listed : {"grounding", "defect"})
                 against.erase(listed);
             const bool any = std::ranges::any_of(
                 m_defects, [&](const auto& each) { return each.second.open && m_visit.has(each.second.item); });

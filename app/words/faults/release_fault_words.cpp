@@ -26,6 +26,30 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::NothingLookedAtOn:
         return {QT_TRANSLATE_NOOP("Problem", "none of the lines of %1 is done, so it was not inspected"),
                 QT_TRANSLATE_NOOP("Problem", "carry them out, or open a visit without it")};
+    case ReleaseFault::OutOfService:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is out of service: %2"),
+                QT_TRANSLATE_NOOP("Problem", "open a visit without it, or correct its state")};
+    case ReleaseFault::FittedElsewhere:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is on %2, and this would be said of %3"),
+                QT_TRANSLATE_NOOP("Problem", "open a visit without it, or correct where it is fitted")};
+    case ReleaseFault::ChecklistCut:
+        return {QT_TRANSLATE_NOOP(
+                    "Problem", "the checklist of this visit is called '%1', revision %2, and lacks lines of that: %3"),
+                QT_TRANSLATE_NOOP("Problem", "use the whole of it, or give your own a name of its own")};
+    case ReleaseFault::NotInspected:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is not done on %2, and the words would say that it is"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "take it into the work and carry out its lines, or open a visit without the item")};
+    case ReleaseFault::NoSuchPlace:
+        return {QT_TRANSLATE_NOOP("Problem", "%1: the type %2 has no such gore or row"),
+                QT_TRANSLATE_NOOP("Problem", "correct the place, or the description of the type")};
+    case ReleaseFault::SaidAfter:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "of this inspection something is said after the moment of the signature (%1)"),
+            QT_TRANSLATE_NOOP("Problem", "date the signature after it, with its time, or correct what was said")};
+    case ReleaseFault::Unsupported:
+        return {QT_TRANSLATE_NOOP("Problem", "the list of '%1' is no longer supported by the record: %2"),
+                QT_TRANSLATE_NOOP("Problem", "inspect again, or correct what was corrected wrongly")};
     case ReleaseFault::LineOpen:
         return {QT_TRANSLATE_NOOP("Problem", "%1 is open"),
                 QT_TRANSLATE_NOOP("Problem", "carry it out, or put it down as not applicable")};

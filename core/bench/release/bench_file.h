@@ -48,6 +48,7 @@ struct BenchFile {
     std::vector<TypeDescribed> types;
     std::map<RequirementId, Argument> titles; ///< of what its work asks, as adopted on that day
     std::vector<Work> tests;                  ///< of its work the tests of fabric (`isTestOfFabric`)
+    std::vector<Work> owed;                   ///< on its items, what such a visit accomplishes
     std::vector<Excepted> excepted; ///< once all that it accomplishes is done, in the order of the due list; once it
                                     ///< is closed, as it was signed
     /// Digests, of the defects that are open on the items or were found here and have any.

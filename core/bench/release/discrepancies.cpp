@@ -68,6 +68,14 @@ std::vector<Refusal> refusals(const ReturnFile& file, const Approving& approving
     for (const auto& each : file.list.listed)
         if (each.stands)
             refused.push_back(standing(file, each));
+    for (const auto& each : file.unsupported)
+        if (each.kind != Refusal::Kind::NoDefect && each.kind != Refusal::Kind::Content) // what was listed was listed
+            refused.push_back({each.kind,
+                               ReleaseFault::Unsupported,
+                               {file.list.inspection, messageOf(problemOf(each))},
+                               ruleOf(file),
+                               each.line,
+                               each.item});
     if (const auto bar = mayRelease(file.entitlements, signatoryOf(file, approving), file.then.visit()))
         refused.push_back({Refusal::Kind::Signatory, ReleaseFault::MayNotSign, {bar->why}, bar->rule});
     return refused;

@@ -45,6 +45,7 @@ struct ReturnFile {
     BenchFile then;                        ///< as the signature found it
     std::vector<std::string> operations;   ///< of the balloon on the day of the approval
     std::vector<Entitlement> entitlements; ///< on that day
+    std::vector<Refusal> unsupported;      ///< what would refuse the list itself, by what the record says now
     std::vector<Work> accomplishments;     ///< what counts from the day of the inspection once it is approved
 };
 

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/release.h"
 
-#include "bench/reading/doubt.h"
+#include "bench/release/reading_refusals.h"
 #include "bench/release/release_phrase.h"
+#include "bench/release/scope_refusals.h"
 #include "problem/faults/release_fault.h"
 #include "registry/reading_phrase.h"
 #include "registry/reading_said.h"
@@ -10,12 +11,12 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 
 namespace crownring {
 
 namespace {
 
-constexpr const char* europeanTools = "ML.A.402(b)(4)";
 constexpr const char* doneRule = "ML.A.801(a); 14 CFR 43.15(c)(1) (from memory)";
 
 Argument titleOf(const WorkLine& work) { return work.line ? work.line->title : work.settled->body.line; }
@@ -47,11 +48,10 @@ public:
         askOrder();
         const auto lines = workLines(m_file.inspection, m_file.items);
         if (m_signing.outcome != Outcome::Abandoned) {
-            askLookedAt(lines);
+            take(refusalsOfScope(m_file));
             for (const auto& work : lines)
                 askLine(work);
-            for (const auto* reading : speakingReadings(m_file.inspection))
-                askReading(*reading);
+            take(refusalsOfReadings(m_file));
             askDefects();
             askExcepted();
             askSignatory();
@@ -62,6 +62,7 @@ public:
 
 private:
     void refuse(Refusal refusal) { m_refusals.push_back(std::move(refusal)); }
+    void take(std::vector<Refusal> refusals) { std::ranges::move(refusals, std::back_inserter(m_refusals)); }
 
     void askOrder() {
         const auto opened = m_file.inspection.opened.stamp.at.on();
@@ -85,28 +86,6 @@ private:
             refuse({Refusal::Kind::Order, ReleaseFault::BeforeOpening, {opened}, {}});
     }
 
-    /// Where every line is not applicable nothing was inspected; 43.11(a)(4) and (5) state it of each item.
-    void askLookedAt(const std::vector<WorkLine>& lines) {
-        if (std::ranges::any_of(lines, &WorkLine::isMissing))
-            return; // that is said line by line
-        const auto isDone = [](const WorkLine& work) { return work.state() == LineState::Done; };
-        if (std::ranges::none_of(lines, isDone))
-            return refuse({Refusal::Kind::LineOpen, ReleaseFault::NothingLookedAt, {}, doneRule});
-        if (regimeOf(m_file.visit()) != Regime::Us14Cfr || !isPeriodic(m_file.visit()))
-            return;
-        for (const auto& item : m_file.items) {
-            const auto isOfItem = [&](const WorkLine& work) { return work.item && work.item->id == item.id; };
-            if (std::ranges::any_of(lines, isOfItem) &&
-                std::ranges::none_of(lines, [&](const WorkLine& work) { return isOfItem(work) && isDone(work); }))
-                refuse({Refusal::Kind::LineOpen,
-                        ReleaseFault::NothingLookedAtOn,
-                        {item.id},
-                        "14 CFR 43.11(a)(4), (a)(5)",
-                        {},
-                        item.id});
-        }
-    }
-
     void askLine(const WorkLine& work) {
         const auto item = work.item ? std::optional(work.item->id) : std::nullopt;
         const auto id = work.line ? work.line->id : work.settled->body.line;
@@ -120,7 +99,9 @@ private:
         if (work.state() == LineState::NotApplicable || !work.line)
             return;
         if (work.asksTester())
-            askTester(work.settled->body.tester, work.settled->stamp.at.on(), titleOn(work), id, item);
+            if (auto refusal = refusalOfTester(m_file, work.settled->body.tester, work.settled->stamp.at.on(),
+                                               titleOn(work), {id, item}))
+                refuse(std::move(*refusal));
         if (work.item)
             askReadings(work);
     }
@@ -158,82 +139,6 @@ private:
         if (!limit->conditions.direction)
             return test;
         return Phrase{ReadingPhrase::Along, {std::move(test), Term{Term::Of::Direction, *limit->conditions.direction}}};
-    }
-
-    void askTester(const std::optional<TesterId>& tester, CivilDate day, const Argument& what, const std::string& line,
-                   const std::optional<ItemId>& item) {
-        if (!tester)
-            refuse({Refusal::Kind::Tester, ReleaseFault::NoTester, {what}, europeanTools, line, item});
-        else if (!m_file.isCalibrated(*tester, day))
-            refuse({Refusal::Kind::Tester,
-                    ReleaseFault::TesterNotCalibrated,
-                    {what, *tester, day},
-                    europeanTools,
-                    line,
-                    item});
-    }
-
-    void askReading(const Said<ReadingTaken>& reading) {
-        const auto& body = reading.body;
-        const auto state = stateOf(m_file, body);
-        const auto read = readOn(body);
-        if (const auto* quantity = quantityNamed(body.quantity); quantity && quantity->traits.tester)
-            askTester(body.tester, reading.stamp.at.on(), read, body.line, body.item);
-        if (state.measured && !body.confirmed)
-            if (const auto* unit = unitNamed(body.unit, quantityNamed(body.quantity)->dimension))
-                if (const auto question = doubt(*state.measured, *unit))
-                    refuse({Refusal::Kind::Doubtful,
-                            ReleaseFault::Doubtful,
-                            {read, question->question},
-                            {},
-                            body.line,
-                            body.item});
-        if (state.measured && !body.confirmed)
-            if (const auto* unit = unitNamed(body.unit, quantityNamed(body.quantity)->dimension))
-                if (const auto far = farFromStated(*state.measured, *unit, limitsFor(body.item)))
-                    refuse({Refusal::Kind::Doubtful, ReleaseFault::Doubtful, {read, *far}, {}, body.line, body.item});
-        if (state.judgement == Judgement::Fails && m_signing.outcome == Outcome::Released && !isAnswered(reading))
-            refuse({Refusal::Kind::Fails, ReleaseFault::Fails, {read, *state.reason}, doneRule, body.line, body.item});
-        const bool nothing = state.judgement == Judgement::Undecided || state.judgement == Judgement::Incomparable ||
-                             (state.judgement == Judgement::NoLimit && isAskedFor(body));
-        if (nothing && !isDecidedBeside(reading))
-            refuse({Refusal::Kind::Undecided,
-                    state.judgement == Judgement::NoLimit ? ReleaseFault::NoLimitStated : ReleaseFault::DecidesNothing,
-                    {read, *state.reason},
-                    doneRule,
-                    body.line,
-                    body.item});
-    }
-
-    [[nodiscard]] std::vector<StatedLimit> limitsFor(const ItemId& id) const {
-        const auto* item = m_file.item(id);
-        return item ? m_file.limitsOf(*item) : std::vector<StatedLimit>{};
-    }
-
-    /// Another reading of the quantity in the same place, by the test that the limit is stated for, decides.
-    [[nodiscard]] bool isDecidedBeside(const Said<ReadingTaken>& reading) const {
-        const auto& body = reading.body;
-        return std::ranges::any_of(speakingReadings(m_file.inspection), [&](const auto* other) {
-            const auto judgement = stateOf(m_file, other->body).judgement;
-            return other->body.item == body.item && other->body.quantity == body.quantity && body.place.gore &&
-                   other->body.place == body.place && other->body.conditions.direction == body.conditions.direction &&
-                   (judgement == Judgement::Passes || judgement == Judgement::Fails);
-        });
-    }
-
-    [[nodiscard]] bool isAskedFor(const ReadingTaken& body) const {
-        return std::ranges::any_of(m_file.inspection.checklist.lines, [&](const ChecklistLine& line) {
-            return std::ranges::any_of(line.readings, [&](const AskedReading& asked) {
-                return asked.quantity == body.quantity && asked.required;
-            });
-        });
-    }
-
-    /// A defect was written down for it: cleared since, or refused as one that grounds.
-    [[nodiscard]] bool isAnswered(const Said<ReadingTaken>& reading) const {
-        return std::ranges::any_of(m_file.inspection.found, [&](const auto& found) {
-            return found.body.reading == reading.id && found.body.item == reading.body.item;
-        });
     }
 
     void askDefects() {
@@ -314,9 +219,9 @@ Phrase extentOf(const BenchFile& file) {
 }
 
 std::string_view refusalName(Refusal::Kind kind) {
-    constexpr std::array<std::string_view, 13> names = {"closed",   "line-open", "no-reading", "fails",     "undecided",
+    constexpr std::array<std::string_view, 14> names = {"closed",   "line-open", "no-reading", "fails",     "undecided",
                                                         "doubtful", "tester",    "defect",     "no-defect", "signatory",
-                                                        "content",  "order",     "excepted"};
+                                                        "content",  "order",     "excepted",   "scope"};
     return names[static_cast<std::size_t>(kind)];
 }
 

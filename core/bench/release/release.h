@@ -40,6 +40,7 @@ struct Refusal {
         Content,   ///< the rule asks for something that was not given
         Order,     ///< dated before what it covers
         Excepted,  ///< what is lapsed, spent or unproven beside the work, where airworthiness is stated
+        Scope,     ///< what is certified was not there, or was not inspected as the words would say
     };
     Kind kind = Kind::LineOpen;
     ReleaseFault fault{};

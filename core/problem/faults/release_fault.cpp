@@ -17,6 +17,20 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"nothing-looked-at", Code::NotReleasable};
     case ReleaseFault::NothingLookedAtOn:
         return {"nothing-looked-at-on", Code::NotReleasable};
+    case ReleaseFault::OutOfService:
+        return {"item-out-of-service", Code::NotReleasable};
+    case ReleaseFault::FittedElsewhere:
+        return {"fitted-elsewhere", Code::NotReleasable};
+    case ReleaseFault::ChecklistCut:
+        return {"checklist-cut", Code::NotReleasable};
+    case ReleaseFault::NotInspected:
+        return {"not-inspected", Code::NotReleasable};
+    case ReleaseFault::NoSuchPlace:
+        return {"no-such-place", Code::NotReleasable};
+    case ReleaseFault::SaidAfter:
+        return {"said-after", Code::NotReleasable};
+    case ReleaseFault::Unsupported:
+        return {"list-unsupported", Code::NotReleasable};
     case ReleaseFault::LineOpen:
         return {"line-open", Code::NotReleasable};
     case ReleaseFault::TooFewReadings:

@@ -14,6 +14,13 @@ enum class ReleaseFault : std::uint8_t {
     BeforeOpening, ///< %1: the day of the opening
     NothingLookedAt,
     NothingLookedAtOn,   ///< %1: the item
+    OutOfService,        ///< %1: the item, %2: what it is out of service for
+    FittedElsewhere,     ///< %1: the item, %2: the balloon that it is on, %3: the one that is certified
+    ChecklistCut,        ///< %1: its title, %2: its revision, %3: how many lines are missing
+    NotInspected,        ///< %1: the requirement, %2: the item
+    NoSuchPlace,         ///< %1: the reading, %2: the type
+    SaidAfter,           ///< %1: the day of what was said last
+    Unsupported,         ///< %1: the inspection, %2: why
     LineOpen,            ///< %1: the line
     WhyNotSaid,          ///< %1: the line
     NothingRead,         ///< %1: the line

@@ -128,6 +128,8 @@ RigUp rigUp(std::span<const DueRow> rows, const PlannedFlight& flight) {
         if (!isBinding(row)) {
             if (row.state.standing < Standing::Clear)
                 answer.notes.push_back(&row);
+            if (row.state.because == Because::Deferred) // it grounds once it has run out, on the way too
+                check.ask(row);
             continue;
         }
         if (!answer.governs || comesBefore(row, *answer.governs))
