@@ -171,11 +171,10 @@ private slots:
         QVERIFY(shop.approve(ListedShop::approving("2026-06-20"), TimeOfDay(15, 30)));
     }
     void somebodyWhoMayNotReleaseSuchAVisitMayNotApprove() {
-        // As for a release of an annual: FAA-H-8083-11 ch. 2.
         ListedShop shop;
         shop.listed().cleared("D-1", "2026-06-20");
         shop.cleared("D-2", "2026-06-20");
-        for (const auto& by : {ListedShop::approving("2026-06-21", "Kit Moor", Capacity::Mechanic),
+        for (const auto& by : {ListedShop::approving("2026-06-21", "Una Past", Capacity::Mechanic),
                                ListedShop::approving("2026-06-21", "Ada Rhos", Capacity::IndependentCertifyingStaff),
                                ListedShop::approving("2026-06-21", "Kit Moor", Capacity::InspectionAuthorization)}) {
             const auto refused = shop.approve(by);
@@ -183,6 +182,14 @@ private slots:
             expectOnly(refused.error(), ReleaseFault::MayNotSign);
         }
         QVERIFY(shop.isGrounded("2026-06-21"));
+    }
+    void aMechanicMayAfterAnAnnual() {
+        // 14 CFR 43.11(b), read; FAA-G-8082-19, an extract, read: no second annual, and whoever may do that work.
+        ListedShop shop;
+        shop.listed().cleared("D-1", "2026-06-20");
+        shop.cleared("D-2", "2026-06-20");
+        QVERIFY(shop.approve(ListedShop::approving("2026-06-21", "Kit Moor", Capacity::Mechanic)));
+        QCOMPARE(shop.annualFrom("2026-06-21"), std::optional(day("2026-06-02")));
     }
     void thereIsNothingToApproveOfAReleaseOrOfWhatWasAbandoned() {
         ListedShop released;

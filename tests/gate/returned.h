@@ -2,7 +2,7 @@
 #pragma once
 
 /// A US annual that ended with a list of discrepancies on 2026-06-02, and what is said after it. Ines Holt may release
-/// an annual, Kit Moor, a mechanic, may not. All of it is invented.
+/// an annual, Kit Moor, a mechanic, may not, but approve the return to service. All of it is invented.
 
 #include "acts/approve_return.h"
 #include "acts/shop.h"

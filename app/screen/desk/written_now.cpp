@@ -19,6 +19,10 @@ const DefectId* defectOf(const Body& body) {
 }
 
 std::optional<TimeOfDay> timeWritten(const Entry& entry, const FleetSheet& sheet, CivilDate today, TimeOfDay now) {
+    // Else it would stand before an approval of the evening.
+    if (std::holds_alternative<ReleaseRevoked>(entry.body) && !entry.time && entry.on == today &&
+        Kind<ReleaseRevoked>::time < now)
+        return now;
     const auto* defect = defectOf(entry.body);
     if (!defect || entry.time || entry.on != today)
         return entry.time;

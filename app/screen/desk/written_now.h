@@ -2,7 +2,7 @@
 #pragma once
 
 /// The time of what is written down of a defect as it happens: without one a clearing would stand at the end of the
-/// afternoon, before a list that is signed in the evening.
+/// afternoon, before a list that is signed in the evening. Of the withdrawal of a release, too, in the evening.
 
 #include "record/entry.h"
 #include "screen/desk/fleet_sheet.h"

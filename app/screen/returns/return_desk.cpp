@@ -167,7 +167,7 @@ void ReturnDesk::takeDraft(const ReturnDraft& draft) {
     const auto& file = draft.file;
     m_european = regimeOf(file.then.visit()) == Regime::PartMl;
     const Signatory blank{{}, Capacity::PilotOwner, file.list.balloon, file.operations, house().day.date()};
-    m_people.show(signersOf(file.entitlements, blank, file.then.visit()));
+    m_people.show(approversOf(file.entitlements, blank, file.then.visit()));
     std::vector<Choice> refusals;
     for (const auto& each : draft.refusals) {
         if (each.kind == Refusal::Kind::Signatory && !m_signer)

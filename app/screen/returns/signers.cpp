@@ -13,13 +13,16 @@ namespace crownring::screen {
 
 using namespace words;
 
-std::vector<Choice> signersOf(std::span<const Entitlement> entitlements, const Signatory& blank, Visit visit) {
+namespace {
+
+template <class BarOf>
+std::vector<Choice> offered(std::span<const Entitlement> entitlements, const Signatory& blank, const BarOf& barOf) {
     std::vector<Choice> people;
     for (const auto& each : entitlements) {
         auto signatory = blank;
         signatory.person = each.person;
         signatory.capacity = each.capacity;
-        const auto bar = mayRelease(entitlements, signatory, visit);
+        const std::optional<Barred> bar = barOf(signatory);
         const auto signer = QVariant::fromValue(Signer{each.person, each.capacity});
         if (std::ranges::find(people, signer, &Choice::of) != people.end())
             continue;
@@ -32,6 +35,18 @@ std::vector<Choice> signersOf(std::span<const Entitlement> entitlements, const S
     }
     std::ranges::stable_sort(people, [](const Choice& a, const Choice& b) { return a.chosen > b.chosen; });
     return people;
+}
+
+}
+
+std::vector<Choice> signersOf(std::span<const Entitlement> entitlements, const Signatory& blank, Visit visit) {
+    return offered(entitlements, blank,
+                   [&](const Signatory& signatory) { return mayRelease(entitlements, signatory, visit); });
+}
+
+std::vector<Choice> approversOf(std::span<const Entitlement> entitlements, const Signatory& blank, Visit visit) {
+    return offered(entitlements, blank,
+                   [&](const Signatory& signatory) { return mayApproveReturn(entitlements, signatory, visit); });
 }
 
 std::optional<Signer> signerAt(const ChoiceModel& people, int at) {

@@ -23,6 +23,9 @@ struct Signer {
 /// @param blank what is signed for, and when; its person and capacity are not looked at
 [[nodiscard]] std::vector<Choice> signersOf(std::span<const Entitlement> entitlements, const Signatory& blank,
                                             Visit visit);
+/// The same of who approves the return to service after its list.
+[[nodiscard]] std::vector<Choice> approversOf(std::span<const Entitlement> entitlements, const Signatory& blank,
+                                              Visit visit);
 
 /// The one at a place among them; nothing where there is none.
 [[nodiscard]] std::optional<Signer> signerAt(const ChoiceModel& people, int at);

@@ -76,7 +76,7 @@ std::vector<Refusal> refusals(const ReturnFile& file, const Approving& approving
                                ruleOf(file),
                                each.line,
                                each.item});
-    if (const auto bar = mayRelease(file.entitlements, signatoryOf(file, approving), file.then.visit()))
+    if (const auto bar = mayApproveReturn(file.entitlements, signatoryOf(file, approving), file.then.visit()))
         refused.push_back({Refusal::Kind::Signatory, ReleaseFault::MayNotSign, {bar->why}, bar->rule});
     return refused;
 }

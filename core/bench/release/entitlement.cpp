@@ -131,6 +131,13 @@ std::optional<Barred> mayRelease(std::span<const Entitlement> entitlements, cons
     return notEntitled(entitlements, signatory);
 }
 
+std::optional<Barred> mayApproveReturn(std::span<const Entitlement> entitlements, const Signatory& signatory,
+                                       Visit visit) {
+    if (signatory.capacity == Capacity::Mechanic && visit == Visit::UsAnnual)
+        return notEntitled(entitlements, signatory);
+    return mayRelease(entitlements, signatory, visit);
+}
+
 std::string licenceOf(std::span<const Entitlement> entitlements, const PersonId& person, Capacity capacity,
                       CivilDate on) {
     for (const auto& each : entitlements)

@@ -90,6 +90,12 @@ struct Signatory {
 [[nodiscard]] std::optional<Barred> mayRelease(std::span<const Entitlement> entitlements, const Signatory& signatory,
                                                Visit visit);
 
+/// Nothing when the person may approve the return to service after the visit's list of discrepancies. A mechanic may
+/// after that of an annual, too: what is on it is cleared by whom the rules let do that work (14 CFR 43.11(b), read;
+/// FAA-G-8082-19, an extract, read).
+[[nodiscard]] std::optional<Barred> mayApproveReturn(std::span<const Entitlement> entitlements,
+                                                     const Signatory& signatory, Visit visit);
+
 /// The licence that the person acts under in that capacity on that day; empty where the record has none.
 [[nodiscard]] std::string licenceOf(std::span<const Entitlement> entitlements, const PersonId& person,
                                     Capacity capacity, CivilDate on);

@@ -15,6 +15,13 @@ Headline comingLimit(const DueRow& row, const RecentUse& pace, CivilDate today) 
     const bool last = row.requirement->whichever == Whichever::Last;
     for (const auto& limit : row.state.limits) {
         const auto comes = comesOn(limit, pace, today);
+        // At no known pace nobody knows when it comes; where it is the limit by which the row stands, it comes first.
+        const auto decides = [&](const LimitState& each) { return each.standing == row.state.standing; };
+        if (!last && first.limit && decides(limit) != decides(*first.limit) && (!comes || !first.comes)) {
+            if (decides(limit))
+                first = {&row, limit, comes};
+            continue;
+        }
         const bool sooner = comes && (!first.comes || *comes < *first.comes);
         const bool later = first.limit && (!comes || (first.comes && *first.comes < *comes));
         if (!first.limit || (last ? later : sooner)) {

@@ -121,6 +121,8 @@ private slots:
         const auto* both = R"("limits": [{"clock": "months", "every": 12}, {"clock": "minutes", "every": 6000}])";
         QCOMPARE(Balloon().with(both, doneOn("r0", "2024-05-01", 3000)).pace(3000, 100).headline(), "r0 2024-10-09");
         QCOMPARE(Balloon().with(both, doneOn("r0", "2024-05-01", 3000)).pace(100, 100).headline(), "r0 2025-05-01");
+        // 5 h left is what makes it nearing: at no known pace that says so, and not the annual of next year.
+        QCOMPARE(Balloon().with(both, doneOn("r0", "2024-05-01", 5700)).pace(0, 0).headline(), "r0");
         const auto last = std::string(both) + R"(, "whichever": "last")";
         QCOMPARE(Balloon().with(last, doneOn("r0", "2024-05-01", 3000)).pace(3000, 100).headline(), "r0 2025-05-01");
     }

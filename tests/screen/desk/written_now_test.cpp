@@ -51,6 +51,11 @@ private slots:
         flight.on = today;
         flight.body = FlightLogged{};
         QVERIFY(!timeWritten(flight, sheet, today, TimeOfDay(19, 5)));
+        Entry withdrawal;
+        withdrawal.on = today;
+        withdrawal.body = ReleaseRevoked{InspectionId("V"), "too early"};
+        QCOMPARE(timeWritten(withdrawal, sheet, today, TimeOfDay(20, 5)), std::optional(TimeOfDay(20, 5)));
+        QVERIFY(!timeWritten(withdrawal, sheet, today, TimeOfDay(9, 5))); // that is: at the end of the day's work
     }
     void aClearingIsNotBeforeWhatWasFoundToday() {
         // Each mark of the demo fleet, on its own day, asked a minute after midnight.
