@@ -200,6 +200,16 @@ Result<void> readSupport(Books& books, BenchFile& file) {
     return {};
 }
 
+Result<void> readAnswered(Books& books, BenchFile& file, CivilDate on) {
+    const auto list = discrepancies(books, file.inspection.id, on);
+    if (!list)
+        return tl::unexpected(list.error());
+    for (const auto& each : list->listed)
+        if (!each.stands)
+            file.answered.push_back({each.item, each.requirement});
+    return {};
+}
+
 Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate on, const std::optional<Stamp>& until) {
     if (!inspection)
         return tl::unexpected(inspection.error());
@@ -226,6 +236,9 @@ Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate 
         file.excepted = asSigned(file.inspection.closed->body);
         if (file.inspection.closed->body.outcome != Outcome::Abandoned)
             if (const auto asked = readSupport(books, file); !asked)
+                return tl::unexpected(asked.error());
+        if (file.inspection.closed->body.outcome == Outcome::Discrepancies)
+            if (const auto asked = readAnswered(books, file, on); !asked)
                 return tl::unexpected(asked.error());
     }
     return file;

@@ -69,6 +69,13 @@ std::string severityText(Severity severity, const Speech& in) {
                                                     : SheetPhrase::BarsFlight);
 }
 
+std::string answeredText(const BenchFile& file, const ItemId& item, const RequirementId& requirement,
+                         const std::string& state, const Speech& in) {
+    return std::ranges::find(file.answered, Work{item, requirement}) == file.answered.end()
+               ? state
+               : in.say(SheetPhrase::AnsweredSince, {state});
+}
+
 std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in) {
     std::vector<DefectLine> lines;
     for (const auto& found : file.inspection.found) {
@@ -93,6 +100,9 @@ std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in) {
             else
                 known->bars = bars(open, item, file.on);
         }
+    for (auto& line : lines)
+        if (line.open)
+            line.state = answeredText(file, ItemId(line.item), requirementOf(line.defect), line.state, in);
     for (auto& line : lines)
         if (const auto pictured = file.photographs.find(line.defect); pictured != file.photographs.end())
             line.photographs = pictured->second;

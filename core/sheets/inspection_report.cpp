@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/release/accomplished.h"
 #include "measure/duration_text.h"
 #include "sheets/sheet_parts.h"
 #include "sheets/sheets.h"
@@ -23,6 +24,24 @@ SheetPhrase outcomePhrase(Outcome outcome, bool onBalloon) {
         return SheetPhrase::OutcomeAbandoned;
     }
     return SheetPhrase::NoneYet;
+}
+
+/// What is to be done; once it is signed, what of it was.
+std::vector<std::pair<std::string, std::string>> workOf(const BenchFile& file, const Speech& in) {
+    const auto& work = file.inspection.opened.body.work;
+    const auto& closed = file.inspection.closed;
+    std::vector<std::pair<std::string, std::string>> facts;
+    const auto add = [&](SheetPhrase title, const std::vector<Work>& of) {
+        if (!of.empty())
+            facts.emplace_back(in.say(title), workText(file, of, in));
+    };
+    if (!closed || closed->body.outcome == Outcome::Abandoned) {
+        add(SheetPhrase::ToBeDone, work);
+    } else {
+        add(SheetPhrase::WorkDone, accomplishments(file));
+        add(SheetPhrase::WorkNotDone, workNotDone(file));
+    }
+    return facts;
 }
 
 Facts headFacts(const BenchFile& file, const Speech& in) {
@@ -51,11 +70,8 @@ Facts headFacts(const BenchFile& file, const Speech& in) {
         names += (names.empty() ? "" : ", ") + person;
     if (!names.empty())
         facts.facts.push_back({in.say(SheetPhrase::Inspectors), names});
-    std::string work;
-    for (const auto& each : file.inspection.opened.body.work)
-        work += (work.empty() ? "" : "; ") + in.say(SheetPhrase::OnItem, {each.item, titleOf(file, each.requirement)});
-    if (!work.empty())
-        facts.facts.push_back({in.say(SheetPhrase::ToBeDone), work});
+    for (const auto& [title, work] : workOf(file, in))
+        facts.facts.push_back({title, work});
     if (const auto highest = highestTemperature(file))
         facts.facts.push_back({in.say(SheetPhrase::HighestTemperature), in.say(*highest)});
     return facts;

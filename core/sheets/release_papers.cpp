@@ -17,6 +17,8 @@ SheetPhrase titleOf(const BenchFile& file) {
         return SheetPhrase::Abandoned;
     if (!file.inspection.opened.body.balloon)
         return SheetPhrase::WorkOnItems;
+    if (file.inspection.approved)
+        return SheetPhrase::ApprovedSince;
     if (regimeOf(file.visit()) == Regime::PartMl)
         return outcome == Outcome::Released ? SheetPhrase::ReleaseToService : SheetPhrase::WithoutRelease;
     return outcome == Outcome::Released ? SheetPhrase::ReturnToService : SheetPhrase::NoReturnToService;
@@ -66,6 +68,14 @@ void addSections(Document& document, ReleaseFacts facts, const Speech& in) {
     }
 }
 
+/// A release of less than was taken in says so.
+void addNotDone(Document& document, const BenchFile& file, const ReleaseFacts& facts, const Speech& in) {
+    const auto lacking = facts.outcome == Outcome::Abandoned ? std::vector<Work>() : workNotDone(file);
+    if (!lacking.empty())
+        document.blocks.emplace_back(
+            Paragraph{in.say(SheetPhrase::NotDone, {workText(file, lacking, in)}), Emphasis::Strong});
+}
+
 void addSeal(Document& document, const BenchFile& file, const Speech& in) {
     if (file.inspection.closed && file.inspection.closed->body.seal) {
         const auto& seal = *file.inspection.closed->body.seal;
@@ -84,6 +94,7 @@ paper::Document releasePaper(const BenchFile& file, const Speech& in) {
     addDraftNote(document, file, in);
     addSince(document, file, in);
     addSections(document, facts, in);
+    addNotDone(document, file, facts, in);
     addOpenMinor(document, file, facts, in);
     addStatement(document, file, facts, in);
     document.blocks.emplace_back(signatureOf(file, in));
@@ -110,6 +121,7 @@ paper::Document logbookPage(const BenchFile& file, const Speech& in) {
         manuals += (manuals.empty() ? "" : "; ") + manual;
     if (!manuals.empty())
         document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::DataUsed, {manuals}), Emphasis::Plain});
+    addNotDone(document, file, facts, in);
     addOpenMinor(document, file, facts, in);
     for (const auto& each : facts.excepted)
         document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::Excepted, {each}), Emphasis::Strong});
@@ -139,8 +151,10 @@ paper::Document discrepancyList(const BenchFile& file, const Speech& in) {
             table.rows.push_back({std::to_string(table.rows.size() + 1), line.item, line.what,
                                   severityText(line.severity, in), line.state});
     for (const auto& each : listsExceptions(file) ? file.excepted : std::vector<Excepted>{})
-        table.rows.push_back({std::to_string(table.rows.size() + 1), each.item.text(), in.say(each.title),
-                              in.say(SheetPhrase::BarsFlight), std::string(standingText(each.standing))});
+        table.rows.push_back(
+            {std::to_string(table.rows.size() + 1), each.item.text(), in.say(each.title),
+             in.say(SheetPhrase::BarsFlight),
+             answeredText(file, each.item, each.requirement, std::string(standingText(each.standing)), in)});
     if (table.rows.empty())
         document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::NothingOpen), Emphasis::Plain});
     else

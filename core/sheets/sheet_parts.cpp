@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/sheet_parts.h"
 
+#include "bench/release/accomplished.h"
 #include "bench/release/release_phrase.h"
 #include "measure/duration_text.h"
 #include "measure/unit.h"
@@ -63,10 +64,27 @@ void addDraftNote(paper::Document& document, const BenchFile& file, const Speech
             paper::Paragraph{in.say(SheetPhrase::DraftNote, {file.on}), paper::Emphasis::Strong});
 }
 
+std::string workText(const BenchFile& file, const std::vector<Work>& work, const Speech& in) {
+    std::string text;
+    for (const auto& each : work)
+        text += (text.empty() ? "" : "; ") + in.say(SheetPhrase::OnItem, {each.item, titleOf(file, each.requirement)});
+    return text;
+}
+
+std::vector<Work> workNotDone(const BenchFile& file) {
+    auto work = file.inspection.opened.body.work;
+    const auto done = accomplishments(file);
+    std::erase_if(work, [&](const Work& each) { return std::ranges::find(done, each) != done.end(); });
+    return work;
+}
+
 void addSince(paper::Document& document, const BenchFile& file, const Speech& in) {
     if (const auto& revoked = file.inspection.revoked)
         document.blocks.emplace_back(paper::Paragraph{
-            in.say(SheetPhrase::Withdrawn, {who(revoked->by, revoked->stamp.at.on()), revoked->body.reason}),
+            in.say(file.inspection.closed && file.inspection.closed->body.outcome == Outcome::Discrepancies
+                       ? SheetPhrase::ApprovalWithdrawn
+                       : SheetPhrase::Withdrawn,
+                   {who(revoked->by, revoked->stamp.at.on()), revoked->body.reason}),
             paper::Emphasis::Strong});
     if (const auto& approved = file.inspection.approved)
         document.blocks.emplace_back(paper::Paragraph{

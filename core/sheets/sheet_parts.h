@@ -19,6 +19,11 @@ namespace crownring {
 [[nodiscard]] ReleaseFacts factsOf(const BenchFile& file);
 /// Says on the paper itself that nothing of it is signed; nothing once it is closed.
 void addDraftNote(paper::Document& document, const BenchFile& file, const Speech& in);
+/// "ENV-1: Annual inspection; BSK-1: Annual inspection".
+[[nodiscard]] std::string workText(const BenchFile& file, const std::vector<Work>& work, const Speech& in);
+/// What was taken into the work and the visit did not accomplish.
+[[nodiscard]] std::vector<Work> workNotDone(const BenchFile& file);
+
 /// What the record says by now against what was signed: that it was withdrawn, or is no longer supported.
 void addSince(paper::Document& document, const BenchFile& file, const Speech& in);
 [[nodiscard]] paper::Signature signatureOf(const BenchFile& file, const Speech& in);
@@ -29,6 +34,9 @@ void addSince(paper::Document& document, const BenchFile& file, const Speech& in
 /// "412:30 h", or that it is not known.
 [[nodiscard]] std::string hoursText(const std::optional<Minutes>& time, const Speech& in);
 [[nodiscard]] std::string who(const std::string& by, CivilDate on);
+/// How something on a list stood when it was signed, and that it is answered since where it is.
+[[nodiscard]] std::string answeredText(const BenchFile& file, const ItemId& item, const RequirementId& requirement,
+                                       const std::string& state, const Speech& in);
 /// What was found, and what has become of it up to the day of the file.
 struct DefectLine {
     DefectId defect;

@@ -26,6 +26,7 @@ enum class SheetPhrase : std::uint8_t {
     WorkOnItems,
     ReleaseToService,
     WithoutRelease,
+    ApprovedSince,
     ReturnToService,
     NoReturnToService,
     OpenDefects,
@@ -67,6 +68,10 @@ enum class SheetPhrase : std::uint8_t {
     Revision, ///< %1: a title, %2: its revision
     Inspectors,
     ToBeDone,
+    WorkDone,
+    WorkNotDone,
+    NotDone,       ///< %1: requirements on items
+    AnsweredSince, ///< %1: how it stood when it was signed
     Items,
     Kind,
     Type,
@@ -109,9 +114,10 @@ enum class SheetPhrase : std::uint8_t {
     BarsFlight,
     Grounding,
     NotFitted,
-    NotAsked,       ///< %1: the page
-    Withdrawn,      ///< %1: who, on which day, %2: why
-    ReturnApproved, ///< %1: who, on which day, %2: the licence, %3: what was signed
+    NotAsked,          ///< %1: the page
+    Withdrawn,         ///< %1: who, on which day, %2: why
+    ApprovalWithdrawn, ///< %1: who, on which day, %2: why
+    ReturnApproved,    ///< %1: who, on which day, %2: the licence, %3: what was signed
     ListPending,
     NotSupported,
     Minor,

@@ -136,9 +136,9 @@ private slots:
         QVERIFY2(early.err.contains("outer rope handle frayed"), early.err.constData());
         post(
             R"({"entry":"defect.cleared","on":"2026-12-03","by":"insp. K5","defect":"KS-2026-015/2","item":"BSK-227","what":"handle replaced"})");
-        const auto mechanic = shop(
-            {"inspection", "approve", "KS-2026-015", "--by", "insp. K5", "--as", "mechanic", "--on", "2026-12-04"});
-        QCOMPARE(mechanic.code, 2);
+        const auto otherRules = shop({"inspection", "approve", "KS-2026-015", "--by", "insp. 14", "--as",
+                                      "organisation-certifying-staff", "--on", "2026-12-04"});
+        QCOMPARE(otherRules.code, 2);
         const auto before = annual("2026-12-04");
         const auto approved = shop({"inspection", "approve", "KS-2026-015", "--by", "insp. K3", "--as",
                                     "inspection-authorization", "--on", "2026-12-04"});

@@ -100,8 +100,10 @@ QString InspectionDesk::outcome() const {
              .arg(BenchWords::outcome(closed.body.outcome, m_file->inspection.opened.body.balloon.has_value()),
                   inward(closed.stamp.at.on().iso())),
          closed.body.signatory ? inward(closed.body.signatory->text()) : QString(),
-         m_file->inspection.revoked ? tr("withdrawn since") : QString(),
-         m_file->inspection.isPending() ? tr("pending: the return to service is not approved") : QString(),
+         m_file->inspection.revoked && !m_file->inspection.isPending() ? tr("withdrawn since") : QString(),
+         !m_file->inspection.isPending() ? QString()
+         : m_file->inspection.revoked    ? tr("pending: the approval of the return was withdrawn")
+                                         : tr("pending: the return to service is not approved"),
          returnOf(m_file->inspection),
          m_file->unsupported.empty() ? QString() : tr("no longer supported by the record")},
         QStringLiteral(", "));
@@ -118,7 +120,9 @@ QString InspectionDesk::since() const {
     QStringList lines;
     if (m_file && m_file->inspection.revoked) {
         const auto& revoked = *m_file->inspection.revoked;
-        lines += tr("Withdrawn by %1 on %2: %3")
+        lines += (m_file->inspection.closed->body.outcome == Outcome::Discrepancies
+                      ? tr("The approval of the return was withdrawn by %1 on %2: %3")
+                      : tr("Withdrawn by %1 on %2: %3"))
                      .arg(inward(revoked.by), inward(revoked.stamp.at.on().iso()), inward(revoked.body.reason));
     }
     if (m_file && !m_file->unsupported.empty()) {

@@ -45,6 +45,17 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Certificate of release to service");
     case SheetPhrase::WithoutRelease:
         return QT_TRANSLATE_NOOP("Phrase", "Inspection without release");
+    case SheetPhrase::ApprovedSince:
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "Inspection with a list of discrepancies; the return to service is approved since");
+    case SheetPhrase::WorkDone:
+        return QT_TRANSLATE_NOOP("Phrase", "Of the work, done");
+    case SheetPhrase::WorkNotDone:
+        return QT_TRANSLATE_NOOP("Phrase", "Of the work, not done");
+    case SheetPhrase::NotDone:
+        return QT_TRANSLATE_NOOP("Phrase", "Taken into the work and not done, so not certified: %1");
+    case SheetPhrase::AnsweredSince:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 when the list was signed; answered since");
     case SheetPhrase::ReturnToService:
         return QT_TRANSLATE_NOOP("Phrase", "Maintenance record entry: approval for return to service");
     case SheetPhrase::NoReturnToService:
@@ -215,6 +226,8 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "not fitted");
     case SheetPhrase::NotAsked:
         return QT_TRANSLATE_NOOP("Phrase", "not asked for by the manual (%1)");
+    case SheetPhrase::ApprovalWithdrawn:
+        return QT_TRANSLATE_NOOP("Phrase", "The approval of the return to service was withdrawn by %1: %2");
     case SheetPhrase::Withdrawn:
         return QT_TRANSLATE_NOOP("Phrase", "This release was withdrawn by %1: %2");
     case SheetPhrase::ReturnApproved:

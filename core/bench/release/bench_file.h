@@ -51,6 +51,7 @@ struct BenchFile {
     std::vector<Work> owed;                   ///< on its items, what such a visit accomplishes
     std::vector<Excepted> excepted; ///< once all that it accomplishes is done, in the order of the due list; once it
                                     ///< is closed, as it was signed
+    std::vector<Work> answered; ///< of the list that it was closed with, by the day asked; defects by their rows' names
     /// Digests, of the defects that are open on the items or were found here and have any.
     std::map<DefectId, std::vector<std::string>> photographs;
     std::vector<Problem> unsupported; ///< what would refuse the release that was signed, by what the record says now

@@ -126,7 +126,7 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(desk.people()->count() > 0, 30'000);
         QCOMPARE(desk.refusals()->count(), 0);
         QVERIFY(!desk.mayApprove());
-        desk.setSignerAt(placeOfPerson(desk, QStringLiteral("insp. K5"), false)); // a mechanic
+        desk.setSignerAt(placeOfPerson(desk, QStringLiteral("insp. 14"), false)); // under other rules
         QTRY_COMPARE_WITH_TIMEOUT(desk.refusals()->count(), 1, 30'000);
         QVERIFY(!desk.mayApprove());
         desk.setSignerAt(placeOfPerson(desk, QStringLiteral("insp. K3"), true));
