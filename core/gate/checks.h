@@ -11,7 +11,11 @@ namespace crownring {
 /// entry that cannot be read and is not voided: it may be what stands against them.
 [[nodiscard]] Findings askUnreadEntries(const Batch& batch);
 
-/// BadValue for a visit that is none, and for a checklist that breaks its schema.
+/// BadProgramme or BadValue for an adoption, as written or as amendments leave it, whose document our reader of
+/// programmes does not take, is of another programme, or has another digest: nothing could be said from it any more.
+[[nodiscard]] Findings askAdoptions(const Batch& batch);
+
+/// BadValue for a visit that is none, and for a checklist that breaks its schema, as written or as amended.
 [[nodiscard]] Findings askOpenings(const Batch& batch);
 
 /// NotReleasable for a word on an inspection that arrives after its closing, and for the void of what its signature

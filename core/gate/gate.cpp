@@ -11,6 +11,7 @@ namespace crownring {
 std::span<const Check> allChecks() {
     static constexpr std::array checks{
         Check{"what is signed leans on a record that can be read", askUnreadEntries},
+        Check{"a programme is adopted with a document that can be read", askAdoptions},
         Check{"an inspection is opened with a visit and a checklist that can be read", askOpenings},
         Check{"nothing is added to an inspection that is closed", askClosedInspections},
         Check{"a release is supported by the record", askClosings},
