@@ -52,6 +52,9 @@ namespace crownring {
 /// under the new one it would fly.
 [[nodiscard]] Findings askRenamings(const Batch& batch);
 
+/// BadValue for what is entered, or named for the first time, under a name that cannot be told from another by eye.
+[[nodiscard]] Findings askNewNames(const Batch& batch);
+
 /// NotReleasable for the withdrawal of what is neither a release nor an approved return, by nobody, or taken back.
 [[nodiscard]] Findings askRevocations(const Batch& batch);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/record_file.h"
 
+#include "problem/faults/entry_fault.h"
 #include "record/chain/recorded.h"
 #include "record/new_id.h"
 #include "store/backup.h"
@@ -8,6 +9,7 @@
 #include "store/schema/schema_flaw.h"
 #include "store/sql_record.h"
 #include "store/verify/replay.h"
+#include "text/legible.h"
 
 #include <QtCore/QDateTime>
 #include <QtCore/QFileInfo>
@@ -43,6 +45,8 @@ std::optional<Problem> whyNotWritten(const Connection& connection) {
 }
 
 std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, const WriterId& writer) {
+    if (!writer.empty() && !(isUsableName(writer.text()) && isLegible(writer.text())))
+        throw StoreError(Problem{EntryFault::NotLegible, {writer}});
     const bool shared = isPostgres(location);
     const QFileInfo file(QString::fromStdString(location));
     if (const auto why = whyNoRecordAt(location))
