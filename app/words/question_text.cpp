@@ -42,6 +42,11 @@ const char* questionOf(Question::Kind kind) {
     case Question::Kind::FlownOutOfService:
         return QT_TRANSLATE_NOOP("Question", "%1 flew while it was out of service; correct the flight, or the day on "
                                              "which it went out of service or came back");
+    case Question::Kind::HappenedOutOfService:
+        return QT_TRANSLATE_NOOP(
+            "Question", "%1 was out of service, or had another registration already, when an event is reported of "
+                        "it, which may thus count nowhere; report it of what the balloon is called now, or "
+                        "correct the day");
     case Question::Kind::Unreadable:
         return QT_TRANSLATE_NOOP("Question", "%1 is an entry that cannot be read, so nothing follows from it; void it "
                                              "with a reason, and write it again as it should be");

@@ -243,6 +243,8 @@ QString Sentences::question(Question::Kind kind) {
         return tr("only stated");
     case Question::Kind::FlownOutOfService:
         return tr("flown while out of service");
+    case Question::Kind::HappenedOutOfService:
+        return tr("an event while out of service");
     }
     return {};
 }

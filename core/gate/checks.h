@@ -11,7 +11,11 @@ namespace crownring {
 /// entry that cannot be read and is not voided: it may be what stands against them.
 [[nodiscard]] Findings askUnreadEntries(const Batch& batch);
 
-/// BadValue for a visit that is none, and for a checklist that breaks its schema.
+/// BadProgramme or BadValue for an adoption, as written or as amendments leave it, whose document our reader of
+/// programmes does not take, is of another programme, or has another digest: nothing could be said from it any more.
+[[nodiscard]] Findings askAdoptions(const Batch& batch);
+
+/// BadValue for a visit that is none, and for a checklist that breaks its schema, as written or as amended.
 [[nodiscard]] Findings askOpenings(const Batch& batch);
 
 /// NotReleasable for a word on an inspection that arrives after its closing, and for the void of what its signature
@@ -47,6 +51,9 @@ namespace crownring {
 /// count on two balloons; for that of a balloon that is out of service, and for such a state of a former registration:
 /// under the new one it would fly.
 [[nodiscard]] Findings askRenamings(const Batch& batch);
+
+/// BadValue for what is entered, or named for the first time, under a name that cannot be told from another by eye.
+[[nodiscard]] Findings askNewNames(const Batch& batch);
 
 /// NotReleasable for the withdrawal of what is neither a release nor an approved return, by nobody, or taken back.
 [[nodiscard]] Findings askRevocations(const Batch& batch);

@@ -11,6 +11,7 @@ namespace crownring {
 std::span<const Check> allChecks() {
     static constexpr std::array checks{
         Check{"what is signed leans on a record that can be read", askUnreadEntries},
+        Check{"a programme is adopted with a document that can be read", askAdoptions},
         Check{"an inspection is opened with a visit and a checklist that can be read", askOpenings},
         Check{"nothing is added to an inspection that is closed", askClosedInspections},
         Check{"a release is supported by the record", askClosings},
@@ -21,6 +22,7 @@ std::span<const Check> allChecks() {
         Check{"a defect is deferred by who may", askDeferrals},
         Check{"a defect is not cleared before it was found", askClearings},
         Check{"a registration that a balloon takes carries no other balloon", askRenamings},
+        Check{"what is named for the first time can be told apart by eye", askNewNames},
         Check{"what is withdrawn is a release", askRevocations},
         Check{"what was signed is not corrected into something else", askSignedWords},
     };

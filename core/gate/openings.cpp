@@ -33,9 +33,15 @@ std::optional<Problem> broken(const Body& body) {
 
 Findings askOpenings(const Batch& batch) {
     std::vector<Problem> problems;
-    for (const auto& [entry, line] : batch.entries)
-        if (auto found = broken(entry.body))
-            problems.push_back(atLine(std::move(*found), line));
+    for (const auto& [entry, line] : batch.entries) {
+        const auto now = standingAs<ChecklistAdopted, InspectionOpened>(batch.journal, entry);
+        if (!now)
+            return tl::unexpected(atLine(now.error(), line));
+        if (!*now)
+            continue;
+        if (auto found = broken((*now)->body))
+            problems.push_back(atLine(asAmended(std::move(*found), entry), line));
+    }
     return problems;
 }
 

@@ -10,6 +10,14 @@ Problem atLine(Problem problem, int line) {
     return problem;
 }
 
+Problem asAmended(Problem problem, const Entry& entry) {
+    if (std::holds_alternative<EntryCorrected>(entry.body))
+        problem.where.key = "with/" + problem.where.key;
+    else if (std::holds_alternative<EntryVoided>(entry.body))
+        problem.where.key = "voids";
+    return problem;
+}
+
 Result<JournalLine> rootOf(Journal& journal, const EntryId& id) {
     auto line = journal.root(id);
     if (!line)

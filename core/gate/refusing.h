@@ -14,6 +14,9 @@ namespace crownring {
 /// The same problem at the line of an entry.
 [[nodiscard]] Problem atLine(Problem problem, int line);
 
+/// The same problem at the keys of what `entry` amends, where it is an amendment.
+[[nodiscard]] Problem asAmended(Problem problem, const Entry& entry);
+
 /// The line of the entry that an amendment is about in the end (`Journal::root`); a problem where there is none.
 [[nodiscard]] Result<JournalLine> rootOf(Journal& journal, const EntryId& id);
 

@@ -17,11 +17,12 @@ enum class VerdictPhrase : std::uint8_t {
     TableLacks,         ///< %1: the table, %2: the row
     TableHoldsMore,     ///< %1: the table, %2: the row
     SchemaDiffers,      ///< %1: its part
+    StepDiffers,        ///< %1: the number of the step
     PhotographDiffers,  ///< %1: its digest
     PhotographsOther,
-    FileDamaged,        ///< %1: what the database says
-    ReferenceDangles,   ///< %1: the table
-    Unreadable,         ///< %1: why
+    FileDamaged,      ///< %1: what the database says
+    ReferenceDangles, ///< %1: the table
+    Unreadable,       ///< %1: why
     Stopped,
     LineUnread,    ///< %1: its number, %2: the kind of entry, %3: why
     LineKeyUnread, ///< %1: its number, %2: the kind of entry, %3: the key, %4: why

@@ -25,7 +25,8 @@ struct Question {
         CorrectionIdle,   ///< a correction whose result would make no sense: it was left out
         Unreadable,       ///< an entry that an earlier program let in and nobody can read: nothing follows from it
         OnlyStated, ///< what a due date counts from is said, and neither signed in the record nor on a named paper
-        FlownOutOfService, ///< it flew while it was laid up, sold, scrapped, lost, or had another registration
+        FlownOutOfService,    ///< it flew while it was laid up, sold, scrapped, lost, or had another registration
+        HappenedOutOfService, ///< an event is told of a balloon that was so
     };
     Kind kind = Kind::NotEntered;
     std::string subject; ///< an item id or a registration; the entry's id where that is all that can be read
@@ -33,7 +34,7 @@ struct Question {
     Argument detail; ///< figures or names that make it concrete, e.g. "QE-ABC" or "412:30, 410:00"; why it is not read
     bool operator==(const Question&) const = default;
 };
-inline constexpr int questionKindCount = 11;
+inline constexpr int questionKindCount = 12;
 
 /// A stable name, e.g. "fitted-elsewhere".
 [[nodiscard]] std::string_view questionName(Question::Kind kind);

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/record_file.h"
 
+#include "problem/faults/entry_fault.h"
 #include "record/chain/recorded.h"
 #include "record/new_id.h"
 #include "store/backup.h"
 #include "store/schema/migration.h"
+#include "store/schema/schema_flaw.h"
 #include "store/sql_record.h"
 #include "store/verify/replay.h"
+#include "text/legible.h"
 
 #include <QtCore/QDateTime>
 #include <QtCore/QFileInfo>
@@ -34,7 +37,16 @@ std::optional<Problem> whyOnlyRead(const std::string& location) {
     return std::nullopt;
 }
 
+/// Nothing is written into what would write something else.
+std::optional<Problem> whyNotWritten(const Connection& connection) {
+    if (const auto part = schemaFlaw(connection))
+        return Problem{StoreFault::OtherSchema, {*part}};
+    return std::nullopt;
+}
+
 std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, const WriterId& writer) {
+    if (!writer.empty() && !(isUsableName(writer.text()) && isLegible(writer.text())))
+        throw StoreError(Problem{EntryFault::NotLegible, {writer}});
     const bool shared = isPostgres(location);
     const QFileInfo file(QString::fromStdString(location));
     if (const auto why = whyNoRecordAt(location))
@@ -43,8 +55,7 @@ std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, cons
         throw StoreError(file.exists() ? StoreFault::EmptyFile : StoreFault::NoRecord, {location});
 
     auto readOnly = shared ? std::nullopt : whyOnlyRead(location);
-    const bool writable = !readOnly;
-    auto connection = std::make_unique<Connection>(location, writable ? Access::ReadWrite : Access::ReadOnly);
+    auto connection = std::make_unique<Connection>(location, readOnly ? Access::ReadOnly : Access::ReadWrite);
     const auto steps = migrationSteps(connection->dialect());
     const int version = schemaVersion(*connection);
     const int newest = steps.back().version;
@@ -52,7 +63,7 @@ std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, cons
         throw StoreError(StoreFault::NoRecord, {location});
     if (version > newest) {
         readOnly = Problem{StoreFault::Newer, {version, newest}};
-    } else if (version < newest && writable) {
+    } else if (version < newest && !readOnly) {
         migrateWithBackup(*connection, steps, location, [&] {
             Names names(*connection);
             JournalTable journal(*connection);
@@ -61,6 +72,8 @@ std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, cons
             remake(journal, projector, tallies);
         });
     }
+    if (!readOnly)
+        readOnly = whyNotWritten(*connection);
     return std::make_unique<SqlRecord>(std::move(connection), writer.empty() ? thisMachine() : writer, readOnly);
 }
 

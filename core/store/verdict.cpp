@@ -3,6 +3,7 @@
 
 #include "problem/faults/store_fault.h"
 #include "record/verdict_phrase.h"
+#include "store/schema/schema_flaw.h"
 #include "store/verify/pages.h"
 #include "store/verify/projections.h"
 
@@ -33,6 +34,8 @@ void verifyAround(const Connection& connection, JournalTable& journal, Tallies& 
                   const std::function<bool(double)>& progress) {
     if (const auto part = schemaFlaw(connection))
         return doubt(verdict, {VerdictPhrase::SchemaDiffers, {*part}});
+    if (const auto step = stepFlaw(connection))
+        return doubt(verdict, {VerdictPhrase::StepDiffers, {*step}});
     if (const auto digest = pictureFlaw(connection))
         return doubt(verdict, {VerdictPhrase::PhotographDiffers, {*digest}});
     if (!tallies.picturesAreWhole())

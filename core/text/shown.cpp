@@ -11,12 +11,6 @@ constexpr std::string_view digits = "0123456789ABCDEF";
 
 bool isLineEndOrTab(char32_t point) { return point == U'\n' || point == U'\t' || point == U'\r'; }
 
-bool isHidden(char32_t point) {
-    const auto within = [&](char32_t first, char32_t last) { return point >= first && point <= last; };
-    return point < 0x20 || within(0x7F, 0x9F) || point == 0x061C || within(0x200B, 0x200F) || within(0x2028, 0x202E) ||
-           within(0x2060, 0x2069) || point == 0xFEFF;
-}
-
 void appendHex(std::string& to, char32_t value, int width) {
     for (int shift = 4 * (width - 1); shift >= 0; shift -= 4)
         to += digits[value >> shift & 0xF];
@@ -61,6 +55,12 @@ std::string visible(std::string_view text, bool oneLine) {
         });
 }
 
+}
+
+bool isHidden(char32_t point) {
+    const auto within = [&](char32_t first, char32_t last) { return point >= first && point <= last; };
+    return point < 0x20 || within(0x7F, 0x9F) || point == 0x061C || within(0x200B, 0x200F) || within(0x2028, 0x202E) ||
+           within(0x2060, 0x2069) || point == 0xFEFF;
 }
 
 std::string shown(std::string_view text) { return visible(text, false); }

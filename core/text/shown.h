@@ -12,6 +12,9 @@
 
 namespace crownring {
 
+/// Whether a code point is one of those that `shown` is about.
+[[nodiscard]] bool isHidden(char32_t point);
+
 /// Control characters (general category Cc), line and paragraph separators, marks of direction (UAX #9: U+061C, U+200E,
 /// U+200F, U+202A to U+202E, U+2066 to U+2069), characters that take no room (U+200B to U+200D, U+2060, U+FEFF) and
 /// bytes that are no UTF-8 ("<byte 9F>") become visible. Line ends and tabs stay.

@@ -10,6 +10,7 @@
 #include "said.h"
 #include "store/scratch.h"
 #include "test_class.h"
+#include "words/question_text.h"
 
 #include <QtTest>
 
@@ -65,9 +66,10 @@ struct Watched {
         m_answer = checkRigUp(record(), kit, day(on), {}).value();
         return m_answer.verdict;
     }
-    std::vector<Question> flownOut() {
+    std::vector<Question> flownOut() { return asked(Question::Kind::FlownOutOfService); }
+    std::vector<Question> asked(Question::Kind kind) {
         auto questions = record().questions().value();
-        std::erase_if(questions, [](const Question& each) { return each.kind != Question::Kind::FlownOutOfService; });
+        std::erase_if(questions, [&](const Question& each) { return each.kind != kind; });
         return questions;
     }
     Scratch scratch;
@@ -78,6 +80,10 @@ private:
 
 const std::set<std::string> all{"E1", "B1", "R1", "C1"};
 const std::vector<ItemId> kit{ItemId("E1"), ItemId("B1"), ItemId("R1"), ItemId("C1")};
+
+std::string hardLanding(const std::string& balloon, const std::string& on) {
+    return R"({"entry":"event.reported","event":"hard-landing","balloon":")" + balloon + R"(","on":")" + on + R"("})";
+}
 
 std::string flight(const char* on, const char* more = "") {
     return std::string(R"({"entry":"flight.logged","balloon":"QE-ONE","minutes":30,"on":")") + on + "\"" + more + "}";
@@ -166,6 +172,32 @@ private slots:
         QCOMPARE(shed.flownOut().size(), std::size_t(1));
         QCOMPARE(shed.record().facts({{}, {ItemId("E1")}}, day("2024-06-01")).value()[0].clock.minutes,
                  std::optional(Minutes(150)));
+    }
+
+    void anEventOfAFormerRegistrationIsQuestioned() {
+        Watched shed;
+        posted(shed.record(), renamed);
+        const auto landed = [&](const char* balloon, const char* on) {
+            posted(shed.record(), hardLanding(balloon, on));
+            return shed.asked(Question::Kind::HappenedOutOfService);
+        };
+        QCOMPARE(landed("QE-ONE", "2024-02-20").size(), std::size_t(0));
+        QCOMPARE(landed("QE-NEW", "2024-04-01").size(), std::size_t(0));
+        const auto questions = landed("QE-ONE", "2024-04-01");
+        QCOMPARE(questions.size(), std::size_t(1));
+        QCOMPARE(questions[0].subject, std::string("QE-ONE"));
+        QVERIFY(words::questionText(questions[0]).contains(QStringLiteral("QE-NEW")));
+    }
+
+    void anEventOfALaidUpBalloonIsQuestioned() {
+        Watched shed;
+        posted(shed.record(), laidUp);
+        posted(shed.record(), hardLanding("QE-ONE", "2024-04-01"));
+        QCOMPARE(shed.asked(Question::Kind::HappenedOutOfService).size(), std::size_t(1));
+        posted(shed.record(), back);
+        posted(shed.record(), hardLanding("QE-ONE", "2024-05-02"));
+        QCOMPARE(shed.asked(Question::Kind::HappenedOutOfService).size(), std::size_t(1));
+        QCOMPARE(shed.flownOut().size(), std::size_t(0));
     }
 
     void aFlightAfterAStatedTimeIsQuestionedOnTheSameDay() {

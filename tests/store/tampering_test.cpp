@@ -91,6 +91,66 @@ private slots:
         tamper(scratch, "DELETE FROM entry WHERE kind = 'limit.stated'");
         QCOMPARE(scratch.record->told(limits).error().fault, Fault(StoreFault::JournalLacks));
     }
+    void whatIsNotBuiltAsOursIsOnlyRead_data() {
+        QTest::addColumn<QString>("statement");
+        QTest::newRow("a trigger that eats defects") << "CREATE TRIGGER zz AFTER INSERT ON defect_mark BEGIN"
+                                                        " DELETE FROM defect_mark; END";
+        QTest::newRow("a trigger called nearly as the database's own are")
+            << "CREATE TRIGGER sqliteZ AFTER INSERT ON defect_mark BEGIN DELETE FROM defect_mark; END";
+        QTest::newRow("a guard that is gone") << "DROP TRIGGER entry_is_never_changed";
+        QTest::newRow("a table more") << "CREATE TABLE more (what TEXT)";
+        QTest::newRow("an index more") << "CREATE INDEX more ON flight (at)";
+    }
+    void whatIsNotBuiltAsOursIsOnlyRead() {
+        QFETCH(QString, statement);
+        Scratch scratch;
+        fill(*scratch.record);
+        scratch.record.reset();
+        Connection(scratch.file(), Access::ReadWrite).run(statement);
+        scratch.reopen();
+        const auto reason = scratch.record->readOnlyReason();
+        QVERIFY(reason && reason->fault == Fault(StoreFault::OtherSchema));
+        QVERIFY(words::mend(*reason).contains(QStringLiteral("backup")));
+        const auto refused = problemsOf(
+            *scratch.record, R"({"entry":"flight.logged","on":"2024-03-01","balloon":"QE-ONE","minutes":60})");
+        QCOMPARE(refused.front().fault, Fault(StoreFault::OtherSchema));
+        QCOMPARE(scratch.record->rebuild().error().fault, Fault(StoreFault::OtherSchema));
+        QCOMPARE(scratch.record->flights(Registration("QE-ONE"), day("2024-01-01"), day("2024-12-31")).value().size(),
+                 std::size_t{3});
+        QVERIFY(!scratch.record->verify().value().intact);
+    }
+    /// The next item or balloon would get the number of one of them, and be refused.
+    void aTallyOfNothingIsFound() {
+        Scratch scratch;
+        fill(*scratch.record);
+        scratch.record.reset();
+        Connection(scratch.file(), Access::ReadWrite)
+            .run("INSERT INTO tally SELECT p.part, (SELECT MAX(name_no) FROM name) + 2, 3, 12345 FROM"
+                 " (SELECT DISTINCT part FROM tally WHERE subject_no > 0) p");
+        scratch.reopen();
+        const auto verdict = scratch.record->verify().value();
+        QVERIFY(!verdict.intact && verdict.rebuildMends);
+        QCOMPARE(verdict.projection, std::string("tally"));
+        QVERIFY(scratch.record->rebuild());
+        QVERIFY(scratch.record->verify().value().intact);
+    }
+    void aStepThatIsNotNotedAsItIsTakenIsFound_data() {
+        QTest::addColumn<QString>("statement");
+        QTest::newRow("another text") << "UPDATE migration SET checksum = 'abc' WHERE version = 2";
+        QTest::newRow("one that is not there") << "DELETE FROM migration WHERE version = 3";
+        QTest::newRow("one more") << "INSERT INTO migration VALUES (99, 'abc', '2024-01-01T00:00:00Z')";
+    }
+    void aStepThatIsNotNotedAsItIsTakenIsFound() {
+        QFETCH(QString, statement);
+        Scratch scratch;
+        fill(*scratch.record);
+        scratch.record.reset();
+        Connection(scratch.file(), Access::ReadWrite).run(statement);
+        scratch.reopen();
+        const auto verdict = scratch.record->verify().value();
+        QVERIFY(!verdict.intact);
+        QVERIFY(words::said(*verdict.reason).contains(QStringLiteral("step")));
+    }
     void aPhotographThatIsGoneIsMissed() {
         Scratch scratch;
         fill(*scratch.record);

@@ -274,8 +274,11 @@ private slots:
         scratch.record.reset();
         {
             const Guardless connection(scratch.file());
+            const auto guard = Connection(scratch.file(), Access::ReadOnly)
+                                   .ask("SELECT sql FROM sqlite_master WHERE name = 'entry_is_never_changed'");
             QVERIFY(connection.tried("DROP TRIGGER entry_is_never_changed"));
             QVERIFY(connection.tried("UPDATE entry SET body = replace(body, '60', '16') WHERE entry_id = 'f'"));
+            QVERIFY(connection.tried(guard));
         }
         scratch.reopen();
         const auto rebuilt = scratch.record->rebuild();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// A record is a file that stays where it is: what is none is not opened, and what went away is not written to.
+#include "problem/faults/entry_fault.h"
 #include "problem/faults/store_fault.h"
 #include "scratch.h"
 #include "store/connection/connection.h"
@@ -103,6 +104,17 @@ private slots:
         connection.letGoOfLog();
         QCOMPARE(fs::file_size(scratch.file() + "-wal"), std::uintmax_t{0});
         QVERIFY(Scratch::openedAt(scratch.file())->verify().value().intact);
+    }
+    void aWriterIsNamedSoThatItCanBeTold() {
+        Scratch scratch;
+        for (const char* name : {"a\nb", "a\x1B[2J", " ",
+                                 "a\xE2\x80\xAE"
+                                 "b"}) {
+            const auto refused = openRecord(scratch.file(), OpenMode::Existing, WriterId(name));
+            QVERIFY(!refused);
+            QCOMPARE(refused.error().fault, Fault(EntryFault::NotLegible));
+        }
+        QVERIFY(openRecord(scratch.file(), OpenMode::Existing, WriterId("the hangar")));
     }
 };
 

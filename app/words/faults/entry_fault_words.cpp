@@ -63,6 +63,10 @@ Sources sourcesOf(EntryFault fault) {
     case EntryFault::NotAName:
         return {QT_TRANSLATE_NOOP("Problem", "not a usable name"),
                 QT_TRANSLATE_N_NOOP("Problem", "1 to %n characters without control characters")};
+    case EntryFault::NotLegible:
+        return {QT_TRANSLATE_NOOP("Problem", "by eye the name '%1' cannot be told from another"),
+                QT_TRANSLATE_NOOP("Problem", "name it without spaces at the ends and without anything that is not "
+                                             "seen, or that turns the direction of reading")};
     case EntryFault::NotASlug:
         return {QT_TRANSLATE_NOOP("Problem", "not one word of lower case letters, digits and hyphens"),
                 QT_TRANSLATE_NOOP("Problem", "write it as hard-landing is written")};

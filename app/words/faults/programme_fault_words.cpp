@@ -60,6 +60,10 @@ Sources sourcesOf(ProgrammeFault fault) {
         return {
             QT_TRANSLATE_NOOP("Problem", "the digest is not that of the document"),
             QT_TRANSLATE_NOOP("Problem", "leave the digest out; it is computed from the document's canonical text")};
+    case ProgrammeFault::DigestNotAmended:
+        return {QT_TRANSLATE_NOOP("Problem", "the digest is not that of the document as it now stands"),
+                QT_TRANSLATE_NOOP("Problem", "correct the digest with the document: it is %1; or void the adoption and "
+                                             "adopt the programme anew")};
     }
     return {};
 }

@@ -82,6 +82,10 @@ Sources sourcesOf(StoreFault fault) {
         return {QT_TRANSLATE_NOOP("Problem",
                                   "the record was written by a later version (schema %1, this program knows %2)"),
                 QT_TRANSLATE_NOOP("Problem", "use the newer program to write")};
+    case StoreFault::OtherSchema:
+        return {QT_TRANSLATE_NOOP("Problem", "the record may only be read: its database is not built as this version "
+                                             "builds it (%1)"),
+                QT_TRANSLATE_NOOP("Problem", "go back to a backup that verifies, and find out who altered the file")};
     case StoreFault::ReadOnlyFile:
         return {QT_TRANSLATE_NOOP("Problem", "the file may only be read"),
                 QT_TRANSLATE_NOOP("Problem", "see that it may be written, or copy it")};

@@ -27,6 +27,9 @@ const char* sourceOf(VerdictPhrase phrase) {
                                  "what stands beside the journal does not follow from it (in the table %1: %2)");
     case VerdictPhrase::SchemaDiffers:
         return QT_TRANSLATE_NOOP("Phrase", "the database of the record is not built as this version builds it (%1)");
+    case VerdictPhrase::StepDiffers:
+        return QT_TRANSLATE_NOOP("Phrase", "the record does not note as this version takes them the steps that built "
+                                           "its database (step %1)");
     case VerdictPhrase::PhotographDiffers:
         return QT_TRANSLATE_NOOP("Phrase", "the photograph %1 is not what it was");
     case VerdictPhrase::PhotographsOther:

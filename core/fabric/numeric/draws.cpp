@@ -17,6 +17,9 @@ namespace {
 /// Above this bound an exponential proposal is accepted more often than a plain normal one.
 constexpr double plainUpTo = 0.4;
 
+/// From here on a tail is narrower than the step between two doubles: what lies above is the bound itself.
+constexpr double farthest = 1e8;
+
 }
 
 Draws::Draws(std::uint64_t seed, std::uint32_t stream) {
@@ -46,6 +49,8 @@ double Draws::normalBetween(double mean, double sd, double low, double high) {
 }
 
 double Draws::standardAbove(double low) {
+    if (!(low < farthest)) // no number too: no draw would ever be above it
+        return low;
     if (low <= plainUpTo) {
         double drawn = normal();
         while (drawn < low)
@@ -63,6 +68,8 @@ double Draws::standardAbove(double low) {
 
 /// For an interval whose middle is not below 0.
 double Draws::standardBetween(double low, double high) {
+    if (!(low < farthest) || std::isnan(high))
+        return low;
     const double rate = (std::max(low, 0.0) + std::sqrt(low * low + 4)) / 2;
     if (high - low > 2 / rate) {
         double drawn = standardAbove(low);

@@ -23,7 +23,7 @@ public:
     double inverseGamma(double shape, double scale);
 
     /// A normal draw given that it lies above `low`, below `high` or between the two (`sd` > 0, `low` < `high`).
-    /// Robert 1995, Statistics and Computing 5:121-125.
+    /// Robert 1995, Statistics and Computing 5:121-125. Always ends: of what is no number comes none.
     double normalAbove(double mean, double sd, double low);
     double normalBelow(double mean, double sd, double high);
     double normalBetween(double mean, double sd, double low, double high);

@@ -5,6 +5,8 @@
 #include "fabric/sampler/test_likelihood.h"
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 
 namespace crownring {
 
@@ -29,6 +31,19 @@ AgeingState startOf(const FleetColumns& fleet, const AgeingPrior& prior, bool ph
     return state;
 }
 
+bool isFinite(const Line& line) { return std::isfinite(line.intercept) && std::isfinite(line.slope); }
+
+bool isFinite(const AgeingState& state) {
+    const auto& spreads = state.spreads;
+    const auto& [gamma, phi] = state.shape;
+    return std::ranges::all_of(std::array{spreads.lotIntercept, spreads.lotSlope, spreads.setIntercept,
+                                          spreads.setSlope, spreads.scatter, gamma, phi},
+                               [](double value) { return std::isfinite(value); }) &&
+           std::ranges::all_of(std::array{&state.fabrics, &state.lots, &state.sets}, [](const auto* level) {
+               return std::ranges::all_of(*level, [](const Line& line) { return isFinite(line); });
+           });
+}
+
 }
 
 AgeingChain::AgeingChain(const FleetColumns& fleet, const AgeingPrior& prior, bool phiFree, std::uint64_t seed,
@@ -40,6 +55,16 @@ AgeingChain::AgeingChain(const FleetColumns& fleet, const AgeingPrior& prior, bo
 }
 
 void AgeingChain::sweep(bool learning) {
+    m_before = m_state;
+    move(learning);
+    if (isFinite(m_state))
+        return;
+    // What cannot be computed is no draw: the chain stays where it was.
+    std::swap(m_state, m_before);
+    agesOf(m_fleet, m_state.shape, m_ages);
+}
+
+void AgeingChain::move(bool learning) {
     drawStrengths(m_draws, m_fleet, m_ages, m_state, m_latent, m_latentCoupons);
     gatherTests(m_fleet, m_ages, m_latent, m_latentCoupons, m_state.spreads.scatter, m_tested);
     m_walk.walk(m_draws, m_latent, m_latentCoupons, learning, m_state, m_ages, m_tested, m_tree);
@@ -54,7 +79,10 @@ void AgeingChain::sweep(bool learning) {
 void AgeingChain::drawScatter() {
     const double squares = sumOfSquares(m_fleet, m_ages, m_state, m_latent, m_latentCoupons);
     const auto count = m_latent.size() + m_latentCoupons.size();
-    m_state.spreads.scatter = drawnSpread(m_draws, m_state.spreads.scatter, m_prior.spreads.scatter, squares, count);
+    const double drawn = drawnSpread(m_draws, m_state.spreads.scatter, m_prior.spreads.scatter, squares, count);
+    // Metropolis' rule for a density that is cut: what is proposed by the uncut one is taken within, else it stays.
+    if (drawn >= leastScatter)
+        m_state.spreads.scatter = drawn;
 }
 
 }

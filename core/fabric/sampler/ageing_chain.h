@@ -23,12 +23,13 @@ public:
     [[nodiscard]] const AgeingState& state() const { return m_state; }
 
 private:
+    void move(bool learning);
     void drawScatter();
 
     const FleetColumns& m_fleet;
     const AgeingPrior& m_prior;
     Draws m_draws;
-    AgeingState m_state;
+    AgeingState m_state, m_before;
     std::vector<double> m_ages;
     std::vector<double> m_latent, m_latentCoupons;
     TestedLines m_tested;

@@ -21,6 +21,10 @@ struct FabricPrior {
     NormalPrior slope;     ///< of the fall of ln strength in a unit of effective age (`agePivot` is where phi turns)
 };
 
+/// A test scatters by no less, in ln strength: a tester's scale is not read finer (common practice, no source). Without
+/// it readings that happen to be equal have no posterior: it would grow without end towards a scatter of nothing.
+constexpr double leastScatter = 1e-3;
+
 /// Scales of half-Cauchy priors for standard deviations.
 struct SpreadPriors {
     double lotIntercept = 0.1;

@@ -8,6 +8,7 @@
 #include "fabric/likelihood/ageing_state.h"
 #include "fabric/numeric/draws.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace crownring {
@@ -65,6 +66,19 @@ inline double lnAt(const LineInformation& known, const Line& line) {
                2;
 }
 
+/// Of the precision of a line with what is known of it added to that of its variance. `asOne` is the same as the
+/// difference of two products, of which hardly a digit is left where tests all but fix the line at one age: then by
+/// its parts, of which none is negative.
+inline double determinantOf(const LineInformation& known, const LineVariance& about, double asOne) {
+    constexpr double fewDigits = 1e-12;
+    const double of = known.interceptIntercept * known.slopeSlope;
+    if (asOne > fewDigits * of)
+        return asOne;
+    const double inner = std::max(of - known.interceptSlope * known.interceptSlope, 0.0);
+    return inner + known.interceptIntercept / about.slope + known.slopeSlope / about.intercept +
+           1 / (about.intercept * about.slope);
+}
+
 /// A line that lies about `middle` with this variance, drawn given what is known of it; its slope is above
 /// `leastSlope`.
 inline Line drawnLine(Draws& draws, const Line& middle, const LineVariance& about, const LineInformation& known,
@@ -74,7 +88,7 @@ inline Line drawnLine(Draws& draws, const Line& middle, const LineVariance& abou
     const double al = known.interceptSlope;
     const double a = known.intercept - known.interceptIntercept * middle.intercept - al * middle.slope;
     const double l = known.slope - al * middle.intercept - known.slopeSlope * middle.slope;
-    const double determinant = aa * ll - al * al;
+    const double determinant = determinantOf(known, about, aa * ll - al * al);
     const double mean = middle.slope + (aa * l - al * a) / determinant;
     const double sd = std::sqrt(aa / determinant);
     const double slope = std::isinf(leastSlope) ? mean + sd * draws.normal() : draws.normalAbove(mean, sd, leastSlope);

@@ -27,7 +27,7 @@ AgeingState drawnUncut(const FleetColumns& fleet, const AgeingPrior& prior, Draw
     spreads.lotSlope = drawnSpread(draws, prior.spreads.lotSlope);
     spreads.setIntercept = drawnSpread(draws, prior.spreads.setIntercept);
     spreads.setSlope = drawnSpread(draws, prior.spreads.setSlope);
-    spreads.scatter = drawnSpread(draws, prior.spreads.scatter);
+    spreads.scatter = std::max(drawnSpread(draws, prior.spreads.scatter), leastScatter);
     for (const auto& fabric : prior.fabrics)
         state.fabrics.push_back({drawn(draws, fabric.intercept), drawn(draws, fabric.slope)});
     for (const auto fabric : fleet.fabricOfLot)

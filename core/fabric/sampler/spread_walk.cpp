@@ -15,7 +15,8 @@ Line stretchedLine(const Line& line, const Line& about, const Line& moved, doubl
 }
 
 bool isWithinCut(const AgeingState& state) {
-    return std::all_of(state.sets.begin(), state.sets.end(), [](const Line& set) { return set.slope > 0; });
+    return state.spreads.scatter >= leastScatter &&
+           std::all_of(state.sets.begin(), state.sets.end(), [](const Line& set) { return set.slope > 0; });
 }
 
 }

@@ -45,6 +45,8 @@ FaultRow rowOf(EntryFault fault) {
         return {"named-twice", Code::BadValue};
     case EntryFault::NotAName:
         return {"not-a-name", Code::BadValue};
+    case EntryFault::NotLegible:
+        return {"not-legible", Code::BadValue};
     case EntryFault::NotASlug:
         return {"not-a-slug", Code::BadValue};
     case EntryFault::NoWordForThis:

@@ -28,6 +28,7 @@ enum class EntryFault : std::uint8_t {
     EmptyList,
     NamedTwice, ///< %1: the name
     NotAName,   ///< %1: the most characters
+    NotLegible, ///< %1: the name
     NotASlug,
     NoWordForThis, ///< %1: as written; %2: the words that may stand here
     NoKindOfItem,  ///< %1: as written; %2: the kinds

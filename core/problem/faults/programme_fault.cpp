@@ -39,6 +39,8 @@ FaultRow rowOf(ProgrammeFault fault) {
         return {"another-programme", Code::BadValue};
     case ProgrammeFault::AnotherDigest:
         return {"another-digest", Code::BadValue};
+    case ProgrammeFault::DigestNotAmended:
+        return {"digest-not-amended", Code::BadValue};
     }
     return {};
 }

@@ -25,6 +25,7 @@ enum class ProgrammeFault : std::uint8_t {
     NoText,
     AnotherProgramme, ///< %1: the name in the document
     AnotherDigest,
+    DigestNotAmended, ///< %1: that of the document as it now stands
 };
 [[nodiscard]] FaultRow rowOf(ProgrammeFault fault);
 

@@ -27,7 +27,8 @@ enum class StoreFault : std::uint8_t {
     NotADatabase,    ///< %1: what the database says
     OtherProgramsFile,
     OtherProgramsTables,
-    Newer, ///< %1: the version of its schema, %2: the newest known here
+    Newer,       ///< %1: the version of its schema, %2: the newest known here
+    OtherSchema, ///< %1: the table, index or trigger
     ReadOnlyFile,
     ReadOnlyFolder, ///< %1: the folder
     DriverGivesNoHandle,

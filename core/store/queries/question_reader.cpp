@@ -42,8 +42,8 @@ std::vector<Question> QuestionReader::all() {
     auto questions = questionsFrom(m_all.run());
     readIdle(questions);
     readStated(questions);
-    auto flown = m_service.flownOut();
-    std::move(flown.begin(), flown.end(), std::back_inserter(questions));
+    auto happened = m_service.happenedOut();
+    std::move(happened.begin(), happened.end(), std::back_inserter(questions));
     return questions;
 }
 

@@ -44,6 +44,8 @@ ServiceReader::ServiceReader(const Connection& connection)
                           " JOIN name t ON t.name_no = r.to_no ORDER BY r.at, r.entry_id"),
       m_ofBalloon(connection, "SELECT f.at, f.entry_id, n.text FROM flight f JOIN name n ON n.name_no = f.balloon_no"
                               " WHERE f.balloon_no = ? AND f.at >= ? AND f.at < ?"),
+      m_events(connection, "SELECT o.at, o.entry_id, n.text FROM occurrence o JOIN name n ON n.name_no = o.subject_no"
+                           " WHERE o.sort = ? AND o.subject_no = ? AND o.at >= ? AND o.at < ?"),
       m_elsewhere(connection,
                   "SELECT k.at, k.entry_id, n.text FROM stay s JOIN kit_flight k ON k.item_no = s.item_no"
                   " AND (k.at, k.entry_id) >= (s.from_at, s.from_id)"
@@ -138,29 +140,37 @@ std::vector<ServiceReader::Out> ServiceReader::givenUp() {
 }
 
 template <class... Values>
-void ServiceReader::ask(Statement& flights, const Argument& why, std::vector<Question>& questions,
+void ServiceReader::ask(Question::Kind kind, Statement& rows, const Argument& why, std::vector<Question>& questions,
                         const Values&... values) {
-    flights.run(values...);
-    while (flights.next()) {
-        Question question{Question::Kind::FlownOutOfService, {}, {}, why};
-        question.stamp.at = flights.read<Moment>();
-        question.stamp.id = flights.read<EntryId>();
-        question.subject = flights.read<std::string>();
+    rows.run(values...);
+    while (rows.next()) {
+        Question question{kind, {}, {}, why};
+        question.stamp.at = rows.read<Moment>();
+        question.stamp.id = rows.read<EntryId>();
+        question.subject = rows.read<std::string>();
         questions.push_back(std::move(question));
     }
 }
 
-std::vector<Question> ServiceReader::flownOut() {
+void ServiceReader::askOfBalloon(const Out& out, std::vector<Question>& questions) {
+    ask(Question::Kind::FlownOutOfService, m_ofBalloon, out.why, questions, out.number, out.from.minutes(),
+        out.until.minutes());
+    ask(Question::Kind::HappenedOutOfService, m_events, out.why, questions, static_cast<int>(Subject::Balloon),
+        out.number, out.from.minutes(), out.until.minutes());
+}
+
+std::vector<Question> ServiceReader::happenedOut() {
+    constexpr auto flown = Question::Kind::FlownOutOfService;
     std::vector<Question> questions;
     for (const auto& out : givenUp())
-        ask(m_ofBalloon, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
+        askOfBalloon(out, questions);
     for (const auto& out : stretches(Subject::Balloon)) {
-        ask(m_ofBalloon, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
-        ask(m_elsewhere, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
+        askOfBalloon(out, questions);
+        ask(flown, m_elsewhere, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
     }
     for (const auto& out : stretches(Subject::Item)) {
-        ask(m_inKit, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
-        ask(m_aboard, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
+        ask(flown, m_inKit, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
+        ask(flown, m_aboard, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
     }
     std::ranges::stable_sort(questions, {}, [](const Question& each) { return std::tie(each.stamp, each.subject); });
     return questions;

@@ -25,8 +25,9 @@ public:
     [[nodiscard]] std::vector<Renaming> renamings(Moment end);
     /// What all of it rests on, whatever the day.
     [[nodiscard]] Account account();
-    /// Each flight of a balloon or an item that was out of service, by stamp and name.
-    [[nodiscard]] std::vector<Question> flownOut();
+    /// Each flight of a balloon or an item that was out of service, and each event of such a balloon, by stamp and
+    /// name.
+    [[nodiscard]] std::vector<Question> happenedOut();
 
 private:
     /// From when until when it was out.
@@ -39,9 +40,12 @@ private:
     [[nodiscard]] std::vector<Out> stretches(Subject sort);
     [[nodiscard]] std::vector<Out> givenUp();
     template <class... Values>
-    void ask(Statement& flights, const Argument& why, std::vector<Question>& questions, const Values&... values);
+    void ask(Question::Kind kind, Statement& rows, const Argument& why, std::vector<Question>& questions,
+             const Values&... values);
+    void askOfBalloon(const Out& out, std::vector<Question>& questions);
 
-    Statement m_all, m_one, m_renamings, m_given, m_ofBalloon, m_elsewhere, m_inKit, m_aboard, m_rowsOut, m_rowsRenamed;
+    Statement m_all, m_one, m_renamings, m_given, m_ofBalloon, m_events, m_elsewhere, m_inKit, m_aboard, m_rowsOut,
+        m_rowsRenamed;
 };
 
 }

@@ -10,7 +10,8 @@ Tallies::Tallies(const Connection& connection, Names& names, FlightTotals& total
       m_kept(connection, "SELECT row_count, row_sum FROM tally WHERE part = ? AND subject_no = ?"),
       m_drop(connection, "DELETE FROM tally WHERE part = ? AND subject_no = ?"),
       m_put(connection, "INSERT INTO tally (part, subject_no, row_count, row_sum) VALUES (?, ?, ?, ?)"),
-      m_clear(connection, "DELETE FROM tally"), m_subjects(connection, "SELECT name_no FROM name WHERE sort = ?"),
+      m_clear(connection, "DELETE FROM tally"), m_rows(connection, "SELECT part, subject_no FROM tally"),
+      m_subjects(connection, "SELECT name_no FROM name WHERE sort = ?"),
       m_lastFlight(connection, "SELECT 1 FROM flight f LEFT JOIN flown w ON w.balloon_no = f.balloon_no AND w.at = f.at"
                                " AND w.entry_id = f.entry_id AND w.minutes = f.minutes_to"
                                " AND w.landings = f.landings_to AND w.inflations = f.inflations_to"
@@ -140,14 +141,26 @@ bool Tallies::picturesAreWhole() {
 void Tallies::checkAll() {
     m_names.readAll();
     std::map<Part, Tally> sums;
+    std::set<std::pair<Part, std::int64_t>> known{{Part::Pictures, Account::all}};
     for (const auto& touch : everything())
         for (const auto& account : read(touch)) {
             check(account);
+            known.emplace(account.part, account.subject);
             if (account.subject != Account::all)
                 sums[account.part] += account.tally;
         }
-    for (const auto& [part, sum] : sums)
+    for (const auto& [part, sum] : sums) {
         check(Account{part, Account::all, sum});
+        known.emplace(part, Account::all);
+    }
+    m_rows.run();
+    bool strange = false; // of what has no name yet: the first to get one would be refused
+    while (m_rows.next()) {
+        const auto part = m_rows.read<Part>();
+        strange = !known.contains({part, m_rows.read<std::int64_t>()}) || strange;
+    }
+    if (strange)
+        throw StoreError(StoreFault::NotIntact);
 }
 
 }

@@ -31,7 +31,7 @@ public:
     void settle(const std::set<Touch>& touched);
     /// Of everything, from what the tables hold.
     void makeAnew();
-    /// Checks everything that answers rest on. @throws StoreError
+    /// Checks everything that answers rest on, and that nothing is kept of what is not there. @throws StoreError
     void checkAll();
     /// After a photograph was kept.
     void settlePictures();
@@ -56,7 +56,7 @@ private:
     AdoptionReader m_adoptions;
     ToldReader m_told;
     ServiceReader m_service;
-    Statement m_kept, m_drop, m_put, m_clear, m_subjects, m_lastFlight, m_pictures;
+    Statement m_kept, m_drop, m_put, m_clear, m_rows, m_subjects, m_lastFlight, m_pictures;
 };
 
 }

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <random>
 
 namespace draws_test {
@@ -69,6 +70,20 @@ private slots:
         QCOMPARE(draws.gamma(4.5), 6.2772625792055932);
         QCOMPARE(draws.gamma(0.5), 0.66795083474564498);
         QCOMPARE(draws.normalAbove(0, 1, 2), 2.1421217220160393);
+    }
+
+    /// A chain whose arithmetic broke down asks for such; it once asked for ever.
+    void ofWhatIsNoNumberOrOutOfReachADrawComesBack() {
+        const double none = std::numeric_limits<double>::quiet_NaN();
+        const double endless = std::numeric_limits<double>::infinity();
+        Draws draws(1);
+        QVERIFY(std::isnan(draws.normalAbove(none, 1, 0)));
+        QVERIFY(std::isnan(draws.normalBelow(none, endless, 0)));
+        QVERIFY(std::isnan(draws.normalBetween(none, 1, 0, 1)));
+        QVERIFY(std::isnan(draws.normalBetween(0, 1, 1, none)));
+        QCOMPARE(draws.normalAbove(0, 1, endless), endless);
+        QCOMPARE(draws.normalAbove(0, 1, 1e200), 1e200);
+        QCOMPARE(draws.normalBetween(0, 1e-200, 1, 2), 1.0);
     }
 
     void streamsDiffer() {

@@ -122,6 +122,18 @@ private slots:
                              share(livesOf(believed, 0, limit, {}), hours)) < 4 * std::sqrt(0.25 / 100));
     }
 
+    /// The pulls agree to the last digit: they say nothing of how tests scatter, least of all that they do not.
+    void equalPullsAtOneAgeAreFittedToo() {
+        for (const double hours : {2.8667, 300.0}) {
+            const auto posterior =
+                fitted(oneSet({reading(hours, Seen::Exactly, 55), reading(hours, Seen::Exactly, 55)}));
+            QVERIFY(isFinite(posterior));
+            QVERIFY(*std::ranges::min_element(posterior.scatter) >= leastScatter);
+            const auto now = strengthAt(posterior, 0, {hours, 0, 0}, hours);
+            QVERIFY(now.low < 55 && 55 < now.high && now.high < 110);
+        }
+    }
+
     void oneReadingNarrowsAndStaysWide() {
         const auto nothing = lifeOf(fitted(oneSet({})));
         const auto posterior = fitted(oneSet({reading(300, Seen::Exactly, 55)}));

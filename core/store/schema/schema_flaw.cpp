@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/schema/schema_flaw.h"
+
+#include "record/chain/chain.h"
+#include "store/connection/statement.h"
+#include "store/schema/migration.h"
+
+#include <QtSql/QSqlError>
+#include <QtSql/QSqlQuery>
+
+#include <map>
+
+namespace crownring {
+
+namespace {
+
+/// Kind and name of each part of a schema, to its statement.
+using Schema = std::map<std::string, std::string>;
+
+Schema schemaOf(const Connection& connection) {
+    Schema parts;
+    QSqlQuery query(connection.database());
+    const auto statement = QStringLiteral("SELECT type || ' ' || name, tbl_name || ': ' || sql FROM sqlite_master"
+                                          " WHERE sql IS NOT NULL AND lower(substr(name, 1, 7)) <> 'sqlite_'");
+    if (!query.exec(statement))
+        throw errorOf(query.lastError(), statement);
+    while (query.next())
+        parts.emplace(query.value(0).toString().toStdString(), query.value(1).toString().toStdString());
+    return parts;
+}
+
+Schema madeHere() {
+    const Connection fresh(":memory:", Access::ReadWrite);
+    migrate(fresh, migrationSteps(Dialect::Sqlite));
+    return schemaOf(fresh);
+}
+
+std::optional<std::string> difference(const Schema& held, const Schema& made) {
+    for (const auto& [part, statement] : made)
+        if (const auto found = held.find(part); found == held.end() || found->second != statement)
+            return part;
+    for (const auto& [part, statement] : held)
+        if (!made.contains(part))
+            return part;
+    return std::nullopt;
+}
+
+}
+
+std::optional<std::string> schemaFlaw(const Connection& connection) {
+    if (connection.dialect() != Dialect::Sqlite)
+        return std::nullopt;
+    static const auto ours = madeHere();
+    return difference(schemaOf(connection), ours);
+}
+
+std::optional<int> stepFlaw(const Connection& connection) {
+    if (connection.dialect() != Dialect::Sqlite)
+        return std::nullopt;
+    std::map<int, std::string> taken;
+    for (const auto& step : migrationSteps(Dialect::Sqlite))
+        if (step.version <= schemaVersion(connection))
+            taken.emplace(step.version, hex(sha256(step.text)));
+    Statement noted(connection, "SELECT version, checksum FROM migration ORDER BY version");
+    noted.run();
+    while (noted.next()) {
+        const auto version = static_cast<int>(noted.read<std::int64_t>());
+        const auto step = taken.find(version);
+        if (step == taken.end() || step->second != noted.read<std::string>())
+            return version;
+        taken.erase(step);
+    }
+    return taken.empty() ? std::nullopt : std::optional(taken.begin()->first);
+}
+
+}

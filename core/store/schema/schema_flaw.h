@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Is a record built as this version builds it? Whoever has the file can plant a trigger, and what is written after
+/// goes where that leads it.
+
+#include "store/connection/connection.h"
+
+#include <optional>
+#include <string>
+
+namespace crownring {
+
+/// The first table, index or trigger that is not as this version makes it: "trigger entry_is_never_changed". SQLite
+/// only. What this version makes is asked of it once a process.
+[[nodiscard]] std::optional<std::string> schemaFlaw(const Connection& connection);
+
+/// The number of the first step that the record notes otherwise than this version takes it. SQLite only.
+[[nodiscard]] std::optional<int> stepFlaw(const Connection& connection);
+
+}
