@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <unordered_map>
 
 namespace crownring {
@@ -82,26 +83,34 @@ std::vector<Compared> speaking(const std::vector<Compared>& all, const ItemFacts
     return latest;
 }
 
-/// The defect that was found with a reading is cleared.
-bool isSettled(const Reading& reading, const ItemFacts& item) {
+/// Defects of which a repair or a new part tells.
+using PutRight = std::set<DefectId>;
+
+enum class Settled { No, InWords, PutRight };
+
+/// Whether the defect that was found with a reading is cleared, and whether something tells how.
+Settled settledOf(const Reading& reading, const ItemFacts& item, const PutRight& putRight) {
     const auto open = openDefects(item);
-    bool found = false;
+    auto settled = Settled::No;
     for (const auto& mark : item.defects) {
         if (mark.failed != reading.stamp.id)
             continue;
-        found = true;
         if (std::ranges::any_of(open, [&](const OpenDefect& each) { return each.found->defect == mark.defect; }))
-            return false;
+            return Settled::No;
+        if (settled != Settled::PutRight)
+            settled = putRight.contains(mark.defect) ? Settled::PutRight : Settled::InWords;
     }
-    return found;
+    return settled;
 }
 
-State stateOf(const Compared& compared, const ItemFacts& item) {
+State stateOf(const Compared& compared, const ItemFacts& item, const PutRight& putRight) {
     switch (compared.decision.judgement) {
-    case Judgement::Fails:
-        return compared.decision.limit->retires == Retired::Item ? State::Item
-               : isSettled(*compared.reading, item)              ? State::Undecided
-                                                                 : State::Panel;
+    case Judgement::Fails: {
+        if (compared.decision.limit->retires == Retired::Item)
+            return State::Item;
+        const auto settled = settledOf(*compared.reading, item, putRight);
+        return settled == Settled::No ? State::Panel : settled == Settled::InWords ? State::Said : State::Undecided;
+    }
     case Judgement::Passes:
         return !compared.reading->body.held && compared.share < closeToBound ? State::Near : State::Within;
     default:
@@ -126,7 +135,8 @@ Argument said(const Compared& compared) {
     return bounds ? Phrase{ReadingPhrase::WithLimit, {std::move(what), *bounds}} : what;
 }
 
-std::optional<FabricMark> markOf(const ItemFacts& item, const FabricHistory& history, const Bounded& bounded) {
+std::optional<FabricMark> markOf(const ItemFacts& item, const FabricHistory& history, const Bounded& bounded,
+                                 const PutRight& putRight) {
     const auto all = compared(history.readings, bounded);
     std::optional<Compared> worst;
     State state = State::Undecided;
@@ -137,9 +147,9 @@ std::optional<FabricMark> markOf(const ItemFacts& item, const FabricHistory& his
         }
     };
     for (const auto& each : speaking(all, item, history.repairs))
-        weigh(each, stateOf(each, item));
+        weigh(each, stateOf(each, item, putRight));
     for (const auto& each : all) // what retires the envelope is not outlived by a later reading
-        if (const auto of = stateOf(each, item); of == State::Item)
+        if (const auto of = stateOf(each, item, putRight); of == State::Item)
             weigh(each, of);
     if (!worst)
         return std::nullopt;
@@ -159,6 +169,28 @@ struct Followed {
     const ItemFacts* item = nullptr;
     const std::vector<Bounded>* bounds = nullptr;
 };
+
+PutRight repaired(const FabricHistory& history) {
+    PutRight putRight;
+    for (const auto& repair : history.repairs)
+        if (repair.body.defect)
+            putRight.insert(*repair.body.defect);
+    return putRight;
+}
+
+/// Whether a part was replaced for any of the defects that readings of an item were found with.
+Result<void> addReplaced(Books& books, const ItemFacts& item, CivilDate on, PutRight& putRight) {
+    for (const auto& mark : item.defects) {
+        if (!mark.failed || putRight.contains(mark.defect))
+            continue;
+        const auto told = books.told({Subject::Defect, mark.defect.text(), {kindName<PartReplaced>()}, on});
+        if (!told)
+            return tl::unexpected(told.error());
+        if (std::ranges::any_of(*told, [](const JournalLine& line) { return !line.voided; }))
+            putRight.insert(mark.defect);
+    }
+    return {};
+}
 
 }
 
@@ -184,17 +216,33 @@ Result<FabricMarks> fabricMarks(Books& books, const Scope& scope, const std::vec
     if (followed.empty())
         return marks;
     if (!scope.balloon && scope.items.empty())
-        asked.clear(); // that is: all
+        asked.clear();                  // that is: all
+    std::vector<FabricHistory> inWords; // looked at again with what tells of parts
+    const auto mark = [&](const FabricHistory& history, const PutRight& putRight) {
+        const auto& [item, bounds] = followed.at(history.item);
+        std::vector<FabricMark> of;
+        for (const auto& bounded : *bounds)
+            if (auto each = markOf(*item, history, bounded, putRight))
+                of.push_back(std::move(*each));
+        return of;
+    };
     auto told = books.fabric(asked, on, [&](const FabricHistory& history) {
-        const auto found = followed.find(history.item);
-        if (found == followed.end())
+        if (!followed.contains(history.item))
             return;
-        for (const auto& bounded : *found->second.bounds)
-            if (auto mark = markOf(*found->second.item, history, bounded))
-                marks[history.item].push_back(std::move(*mark));
+        auto of = mark(history, repaired(history));
+        if (std::ranges::find(of, State::Said, &FabricMark::state) != of.end())
+            inWords.push_back(history);
+        if (!of.empty())
+            marks[history.item] = std::move(of);
     });
     if (!told)
         return tl::unexpected(told.error());
+    for (const auto& history : inWords) {
+        auto putRight = repaired(history);
+        if (const auto added = addReplaced(books, *followed.at(history.item).item, on, putRight); !added)
+            return tl::unexpected(added.error());
+        marks[history.item] = mark(history, putRight);
+    }
     return marks;
 }
 

@@ -58,6 +58,16 @@ private slots:
         QCOMPARE(standingOfInspection(shop), Standing::Unproven);
         QVERIFY(shop.record().verify().value().intact);
     }
+    void theHistoryOfItsBalloonTellsOfBoth() {
+        Shop shop;
+        QVERIFY(shop.ready(Visit::PartMlInspection).sign(Shop::signing()));
+        shop.say(withdrawal(shop));
+        const auto history = shop.record().history(Registration("QE-ONE"), {}, day("2026-06-20"), 100).value();
+        for (const auto kind : {kindName<InspectionClosed>(), kindName<ReleaseRevoked>()})
+            QCOMPARE(std::ranges::count_if(history,
+                                           [&](const JournalLine& line) { return kindName(line.entry.body) == kind; }),
+                     1);
+    }
     void onlyAReleaseAndOnlyOnceAndBySomebody() {
         Shop shop;
         shop.ready(Visit::PartMlInspection);

@@ -26,6 +26,10 @@ const char* sourceOf(DuePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Open defects; they are no programme.");
     case DuePhrase::Fabric:
         return QT_TRANSLATE_NOOP("Phrase", "Fabric: %1");
+    case DuePhrase::FabricSaid:
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "%1, on %2. Its defect is cleared in words: nothing tells of a repair, a new "
+                                 "part or another reading there. Enter which it was.");
     case DuePhrase::FabricNote:
         return QT_TRANSLATE_NOOP(
             "Phrase", "%1, on %2. By readings only: a forecast retires no fabric, and takes the place of no test.");

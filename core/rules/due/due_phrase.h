@@ -17,6 +17,7 @@ enum class DuePhrase : std::uint8_t {
     DefectsAreNoProgramme,
     Fabric,     ///< %1: how it is tested
     FabricNote, ///< %1: what was read, %2: the day
+    FabricSaid, ///< %1: what was read, %2: the day
     ReadingsOfFabric,
     ReadingsAreNoProgramme,
     ListOfInspection, ///< %1: the inspection

@@ -16,6 +16,7 @@ Standing standingOf(FabricMark::State state) {
     case FabricMark::State::Near:
         return Standing::Nearing;
     case FabricMark::State::Undecided:
+    case FabricMark::State::Said:
         return Standing::Unproven;
     case FabricMark::State::Panel:
         return Standing::Lapsed;
@@ -36,7 +37,8 @@ Requirement fabricRequirement(const FabricMark& mark) {
     requirement.id = fabricRequirementId(mark.quantity);
     requirement.title = Phrase{DuePhrase::Fabric, {mark.title}};
     requirement.source = mark.source;
-    requirement.note = Phrase{DuePhrase::FabricNote, {mark.what, mark.stamp.at.on()}};
+    requirement.note = Phrase{mark.state == FabricMark::State::Said ? DuePhrase::FabricSaid : DuePhrase::FabricNote,
+                              {mark.what, mark.stamp.at.on()}};
     requirement.action = mark.state == FabricMark::State::Item ? Action::Retire : Action::Test;
     return requirement;
 }

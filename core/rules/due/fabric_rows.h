@@ -21,6 +21,7 @@ struct FabricMark {
         Within,    ///< all places that were read last are within the bound
         Near,      ///< so they are, and one is close to it
         Undecided, ///< nothing that was read decides: bounds that reach across the limit, or another test
+        Said,      ///< a panel was beyond it, and is said to be put right: nothing tells of a repair or another reading
         Panel,     ///< a panel is beyond it and was not replaced
         Item,      ///< a reading was beyond it, and that retires the envelope
     };

@@ -27,6 +27,11 @@ constexpr const char* historyOfItem =
     " AND (s.until_at IS NULL OR (o.at, o.entry_id) < (s.until_at, s.until_id)) WHERE s.item_no = ?"
     ") AS told WHERE at < ? ORDER BY at DESC, entry_id DESC LIMIT ?";
 
+/// Inspections that were opened of the balloon: closings and what came after stand under these alone.
+#define ITS_INSPECTIONS                                                                                                \
+    " (SELECT o.inspection FROM stay s JOIN opening o ON o.item_no = s.item_no JOIN told b ON b.sort = 2"              \
+    " AND b.subject_no = s.balloon_no AND b.at = o.at AND b.entry_id = o.entry_id WHERE s.balloon_no = ?)"
+
 constexpr const char* historyOfBalloon =
     "SELECT at, entry_id FROM ("
     "SELECT at, entry_id FROM balloon_entered WHERE balloon_no = ?"
@@ -40,7 +45,12 @@ constexpr const char* historyOfBalloon =
     " UNION ALL SELECT m.at, m.entry_id FROM stay s JOIN defect_mark m ON m.item_no = s.item_no"
     " AND (m.at, m.entry_id) >= (s.from_at, s.from_id)"
     " AND (s.until_at IS NULL OR (m.at, m.entry_id) < (s.until_at, s.until_id)) WHERE s.balloon_no = ?"
+    " UNION ALL SELECT at, entry_id FROM closing WHERE inspection IN" ITS_INSPECTIONS
+    " UNION ALL SELECT at, entry_id FROM approval WHERE inspection IN" ITS_INSPECTIONS
+    " UNION ALL SELECT at, entry_id FROM revocation WHERE inspection IN" ITS_INSPECTIONS
     ") AS told WHERE at < ? ORDER BY at DESC, entry_id DESC LIMIT ?";
+
+#undef ITS_INSPECTIONS
 
 /// Of rows of stamps.
 std::vector<EntryId> idsFrom(Statement& rows) {
@@ -94,7 +104,7 @@ std::vector<EntryId> ToldReader::ofItem(std::int64_t item, CivilDate on, int lim
 }
 
 std::vector<EntryId> ToldReader::ofBalloon(std::int64_t balloon, CivilDate on, int limit) {
-    constexpr int times = 7;
+    constexpr int times = 10;
     return history(historyOfBalloon, times, balloon, on, limit);
 }
 

@@ -47,6 +47,13 @@ Row fabricRow(Books& books, const char* on) {
     return {found->state.standing, spoken(found->requirement->note), found->requirement->action, true};
 }
 
+const char* const torn =
+    R"({"entry":"defect.found","on":"2024-05-01","defect":"D1","item":"E1","what":"tore at 120 N","severity":"barring","reading":"torn"})";
+const char* const cleared =
+    R"({"entry":"defect.cleared","on":"2024-05-10","defect":"D1","item":"E1","what":"panel replaced"})";
+const char* const repaired =
+    R"({"entry":"repair.made","on":"2024-05-10","item":"E1","method":"panel replaced","defect":"D1"})";
+
 }
 
 /// Standings of fabric come from readings against the manual's bounds, and from nothing else.
@@ -108,6 +115,17 @@ private slots:
         posted(*scratch.record,
                R"({"entry":"defect.cleared","on":"2024-05-10","defect":"D1","item":"E1","what":"panel replaced"})");
         QCOMPARE(fabricRow(*scratch.record, "2024-06-01").standing, Standing::Unproven); // nothing else was read
+    }
+    void whatIsPutRightInWordsAloneIsNotKnown() {
+        Scratch scratch;
+        posted(*scratch.record, shed());
+        posted(*scratch.record, pull("2024-05-01", R"("value":180)", 5));
+        posted(*scratch.record, pull("2024-05-01", R"("value":120)", 11, "torn"));
+        posted(*scratch.record, torn);
+        posted(*scratch.record, cleared);
+        QCOMPARE(fabricRow(*scratch.record, "2024-06-01").standing, Standing::Unproven);
+        posted(*scratch.record, repaired);
+        QCOMPARE(fabricRow(*scratch.record, "2024-06-01").standing, Standing::Clear);
     }
     void whereTheManualRetiresTheEnvelopeNoRepairBringsItBack() {
         Scratch scratch;
