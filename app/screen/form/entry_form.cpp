@@ -47,6 +47,8 @@ void EntryForm::movedIn() {
     connect(&house().fleet, &Fleet::changed, this, &EntryForm::askPapers);
     connect(&m_kit, &FlightKit::changed, this, [this] {
         m_fields.setQuestion("kit", m_kit.question());
+        if (m_kit.undecided().isEmpty())
+            m_fields.setProblem("kit", {});
         forgetTried();
         askAgainst();
     });

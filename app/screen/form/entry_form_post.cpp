@@ -57,6 +57,10 @@ Json ofAnother(Json object, const std::string& item) {
 
 std::optional<std::vector<NumberedEntry>> EntryForm::entries() {
     auto object = m_writing.gathered(m_fields);
+    if (const auto undecided = m_kit.undecided(); m_writing.kind == kindName<FlightLogged>() && !undecided.isEmpty()) {
+        m_fields.setProblem("kit", undecided);
+        return std::nullopt;
+    }
     if (!object)
         return std::nullopt;
     if (m_writing.kind == WholeBalloon::name)
