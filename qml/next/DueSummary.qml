@@ -14,7 +14,7 @@ Item {
 
     signal fold
 
-    height: summary.phone ? 2 * Theme.touch : Theme.touch
+    height: (summary.phone ? Theme.touch : 0) + Math.max(Theme.touch, told.implicitHeight)
 
     Segments {
         id: groupings
@@ -25,13 +25,13 @@ Item {
         onChosen: index => summary.place.grouping = index
     }
     Label {
+        id: told
+        objectName: "next.summary"
         x: summary.phone ? 0 : groupings.width + Theme.tight
-        y: (summary.phone ? Theme.touch : 0) + (Theme.touch - height) / 2
+        y: (summary.phone ? Theme.touch : 0) + Math.max(0, (Theme.touch - implicitHeight) / 2)
         width: buttons.x - x
         text: summary.place.summary
         soft: true
-        elide: Text.ElideRight
-        wrapMode: Text.NoWrap
     }
     Row {
         id: buttons

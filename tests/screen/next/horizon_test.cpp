@@ -58,6 +58,25 @@ private slots:
         QCOMPARE(binOf("2027-11-24"), int(LaterBin));
     }
 
+    void whatComesUpToADay() {
+        const auto on = day("2026-11-25");
+        const auto last = addDays(on, 42);
+        const auto comes = [&](const DueRow& row) { return comesUpTo(row, on, last); };
+        QVERIFY(comes(rowOf(calendar(last), Standing::Clear))); // the day itself is one of them
+        QVERIFY(!comes(rowOf(calendar(addDays(last, 1)), Standing::Nearing)));
+        QVERIFY(comes(rowOf(hours(60), Standing::Nearing)));
+        QVERIFY(!comes(rowOf(hours(6000), Standing::Clear)));
+        auto both = rowOf(calendar(addDays(on, 300)), Standing::Clear);
+        both.state.limits.push_back(rowOf(hours(60), Standing::Nearing).state.limits.front());
+        both.state.standing = Standing::Nearing;
+        QVERIFY(comes(both)); // its date lies beyond, its hours do not
+        QVERIFY(comes(rowOf(calendar(addDays(on, 300)), Standing::Spent)));
+        DueRow unproven;
+        unproven.state.standing = Standing::Unproven;
+        QVERIFY(comes(unproven));
+        QVERIFY(!comes(rowOf(calendar(on), Standing::Closed)));
+    }
+
     void whatUseGovernsHasNoDate() {
         const auto on = day("2026-11-25");
         const auto binOf = [&](std::int64_t left) {
