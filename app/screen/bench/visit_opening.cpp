@@ -63,9 +63,9 @@ void VisitOpening::setWords(const QString& words) {
     showChoices();
 }
 
-QString VisitOpening::inspector() const { return house().habits.person(); }
+QString VisitOpening::inspector() const { return house().habits.inspector(); }
 
-void VisitOpening::setInspector(const QString& inspector) { house().habits.setPerson(inspector); }
+void VisitOpening::setInspector(const QString& inspector) { house().habits.setInspector(inspector); }
 
 int VisitOpening::chosenWork() const { return static_cast<int>(m_work.size()); }
 
@@ -213,7 +213,7 @@ void VisitOpening::openIt() {
         opening.work.push_back({row.item->id, row.requirement->id});
     }
     opening.on = house().day.date();
-    opening.by = outward(inspector());
+    opening.by = outward(inspector().trimmed());
     m_asking = true;
     emit changed();
     using Answer = Results<InspectionId>;
