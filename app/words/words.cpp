@@ -2,6 +2,7 @@
 #include "words/words.h"
 
 #include "measure/duration_text.h"
+#include "rules/due/defects.h"
 #include "words/border.h"
 #include "words/problem_words.h"
 
@@ -257,6 +258,16 @@ QString Words::serials(const SerialRange& range) {
     if (to.isEmpty())
         return tr("serial numbers from %1").arg(from);
     return from.isEmpty() ? tr("serial numbers up to %1").arg(to) : tr("serial numbers %1 to %2").arg(from, to);
+}
+
+QString Words::because(const DueRow& row) {
+    const auto defect = row.state.because == Because::Defect ? defectOf(row.requirement->id) : std::nullopt;
+    if (defect)
+        for (const auto& open : openDefects(*row.item))
+            if (open.found->defect == *defect && isGrounding(*open.found))
+                return tr("An open defect that grounds: it is put right and cleared before the next flight. Nobody "
+                          "defers it.");
+    return because(row.state);
 }
 
 QString Words::because(const Assessment& state) {

@@ -217,18 +217,6 @@ void InspectionDesk::name(DefectFound& found, const std::vector<NumberedEntry>& 
         found.reading = before.back().entry.id;
 }
 
-QString InspectionDesk::inspector() const { return house().habits.inspector(); }
-
-void InspectionDesk::setInspector(const QString& inspector) {
-    house().habits.setInspector(inspector);
-    if (m_problem == whoFirst() && !inspector.trimmed().isEmpty()) {
-        m_problem.clear();
-        emit savedChanged();
-    }
-}
-
-QString InspectionDesk::whoFirst() { return tr("Say first who inspects: nothing is written without a name."); }
-
 void InspectionDesk::post(std::vector<Body> bodies) {
     if (!isOpen() || bodies.empty())
         return;

@@ -184,7 +184,7 @@ void VisitOpening::showProposals() {
         const auto force = row.requirement->force == Force::Recommended ? tr("recommended") : QString();
         rows.push_back({QString::number(i), words::said(row.requirement->title),
                         joined({inward(row.item->id.text()), force, Words::standing(row.state), DueTexts::left(row),
-                                Words::because(row.state)},
+                                Words::because(row)},
                                QStringLiteral(" · ")),
                         row.requirement->force == Force::Recommended ? 1 : 0, static_cast<int>(reckonedAs(row.state)),
                         m_work.contains(i)});
