@@ -195,7 +195,10 @@ void EntryForm::post(const std::vector<NumberedEntry>& entries) {
     const bool final = std::ranges::any_of(
         entries, [](const NumberedEntry& each) { return std::holds_alternative<ReleaseRevoked>(each.entry.body); });
     for (const auto& each : entries)
-        said += Sentences::of(each.entry, *house().fleet.titles());
+        said += std::holds_alternative<ProgrammeAdopted>(each.entry.body) && each.entry.on > house().day.todayDate()
+                    ? tr("%1, binds from %2")
+                          .arg(Sentences::of(each.entry, *house().fleet.titles()), inward(each.entry.on.iso()))
+                    : Sentences::of(each.entry, *house().fleet.titles());
     struct Answer {
         std::optional<TakenName> taken;
         Results<Receipt> receipt;
