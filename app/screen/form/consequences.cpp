@@ -108,17 +108,15 @@ Results<QStringList> Consequences::of(Record& record, std::vector<NumberedEntry>
     };
     for (const auto& [item, clock] : after->clocks) {
         const auto was = before->clocks.find(item);
-        const auto text = was == before->clocks.end()
-                              ? tr("%1, new").arg(Words::figures(clock))
-                              : movedFigures(was->second, clock).join(QStringLiteral(" · "));
+        const auto text = was == before->clocks.end() ? tr("%1, new").arg(Words::figures(clock))
+                                                      : movedFigures(was->second, clock).join(QStringLiteral(" · "));
         if (!text.isEmpty())
             moved.push_back({false, after->kinds.at(item), tr("%1: %2").arg(named(item), text)});
     }
     for (const auto& [key, now] : after->dues)
         if (const auto was = before->dues.find(key); was != before->dues.end() && was->second.state != now.state)
-            moved.push_back(
-                {now.standing < was->second.standing, after->kinds.at(key.first),
-                 tr("%1, %2: %3, was %4").arg(named(key.first), now.title, now.state, was->second.state)});
+            moved.push_back({now.standing < was->second.standing, after->kinds.at(key.first),
+                             tr("%1, %2: %3, was %4").arg(named(key.first), now.title, now.state, was->second.state)});
     // The worst first; then as a balloon is told of: envelope, basket, burner, cylinders.
     std::ranges::stable_sort(moved, {}, [](const Moved& each) { return std::pair(!each.worsens, each.kind); });
     QStringList lines;

@@ -275,6 +275,7 @@ void EntryForm::toggle(int row, const QString& choice) {
     if (row < 0 || row >= m_fields.count())
         return;
     m_fields.toggle(row, choice);
+    askHoursOfOthers();
     touch();
     forgetTried();
 }

@@ -7,6 +7,7 @@
 #include "screen/desk/house.h"
 #include "screen/form/consequences.h"
 #include "screen/form/entry_form.h"
+#include "screen/form/hours_of_others.h"
 #include "screen/form/service_form.h"
 #include "words/border.h"
 
@@ -114,6 +115,7 @@ void EntryForm::follow(std::string_view key) {
         offerAlso(FormPlan::poolLike(*sheet, value("item")));
     if (isNew && kind == kindName<RequirementDone>())
         offerAlso(FormPlan::alsoBound(*sheet, value("item"), value("requirement")));
+    askHoursOfOthers();
     if (ServiceForm::known(kind)) {
         m_fields.setShown("to",
                           kind == kindName<BalloonRenamed>() || serviceStateFrom(value("state")) == ServiceState::Sold);
@@ -122,6 +124,12 @@ void EntryForm::follow(std::string_view key) {
     }
     if (kind == kindName<ItemFitted>() || kind == kindName<ItemRemoved>())
         askDay();
+}
+
+void EntryForm::askHoursOfOthers() {
+    const auto sheet = house().fleet.sheet();
+    if (sheet && m_amends.empty() && m_writing.kind == kindName<RequirementDone>())
+        HoursOfOthers::ask(m_fields, HoursOfOthers::unknown(m_fields, *sheet));
 }
 
 void EntryForm::offerAlso(std::vector<Choice> choices) {

@@ -12,6 +12,7 @@
 #include "screen/form/consequences.h"
 #include "screen/form/entry_form.h"
 #include "screen/form/fitting_plan.h"
+#include "screen/form/hours_of_others.h"
 #include "screen/form/service_form.h"
 #include "screen/form/whole_balloon.h"
 #include "words/border.h"
@@ -90,10 +91,28 @@ std::optional<std::vector<NumberedEntry>> EntryForm::entries() {
     std::vector<NumberedEntry> written;
     if (m_amends.empty())
         for (const auto& item : m_fields.value("-also").split(u'\n', Qt::SkipEmptyParts))
-            if (auto also = entryFrom(ofAnother(*object, outward(item))))
-                add(written, std::move(*also));
+            if (auto other = ofAnother(*object, outward(item)); statesHours(other))
+                if (auto also = entryFrom(other))
+                    add(written, std::move(*also));
+    if (m_fields.firstMarked() >= 0)
+        return std::nullopt;
     add(written, std::move(*entry));
     return written;
+}
+
+/// What was written of the hours of another item goes into its entry; false where that cannot be read.
+bool EntryForm::statesHours(Json& other) {
+    const auto* hours = HoursOfOthers::of(m_fields, other.at("item"));
+    if (!hours)
+        return true;
+    const auto minutes = hours->json();
+    if (!minutes) {
+        m_fields.setProblem(std::string(hours->key), Words::problem(minutes.error()));
+        return false;
+    }
+    if (*minutes)
+        other["clock"]["minutes"] = **minutes;
+    return true;
 }
 
 std::optional<std::vector<NumberedEntry>> EntryForm::wholeBalloon(const Json& gathered) {

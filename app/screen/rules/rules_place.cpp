@@ -227,8 +227,7 @@ void RulesPlace::lookAtProgramme() {
         const auto later = std::ranges::find(m_coming, m_open->id, [](const auto& each) { return each.programme->id; });
         if (!m_inForce && later != m_coming.end())
             m_bindsFrom = inward(later->stamp.at.on().iso());
-        const auto ahead =
-            m_bindsFrom.isEmpty() ? std::map<RequirementId, QStringList>() : willBind(all);
+        const auto ahead = m_bindsFrom.isEmpty() ? std::map<RequirementId, QStringList>() : willBind(all);
         for (const auto& each : m_open->requirements) {
             const auto id = inward(each.id.text());
             const auto coming = ahead.find(each.id);
@@ -243,10 +242,9 @@ void RulesPlace::lookAtProgramme() {
         }
         for (auto each = all.rbegin(); each != all.rend(); ++each)
             if (each->programme->id == m_open->id)
-                adoptions.push_back({inward(each->stamp.id.text()),
-                                     tr("from %1").arg(inward(each->stamp.at.on().iso())),
-                                     joined({whom(each->bound), boundTo(*each->programme)}, QStringLiteral(" · ")), -1,
-                                     -1, false});
+                adoptions.push_back(
+                    {inward(each->stamp.id.text()), tr("from %1").arg(inward(each->stamp.at.on().iso())),
+                     joined({whom(each->bound), boundTo(*each->programme)}, QStringLiteral(" · ")), -1, -1, false});
     }
     m_requirements.show(std::move(requirements));
     m_adoptions.show(std::move(adoptions));

@@ -36,8 +36,7 @@ private slots:
         bulletin.once = true;
         bulletin.limits = {{.clock = ClockName::Days, .every = 30, .first = 30}};
         bulletin.startsFrom = StartsFrom::Entered;
-        QCOMPARE(Words::limits(bulletin),
-                 QStringLiteral("once, within 30 days of the day on which it was entered"));
+        QCOMPARE(Words::limits(bulletin), QStringLiteral("once, within 30 days of the day on which it was entered"));
         bulletin.startsFrom = StartsFrom::Made;
         QCOMPARE(Words::limits(bulletin), QStringLiteral("once, within 30 days of the day on which it was made"));
         bulletin.startsFrom = StartsFrom::Done;

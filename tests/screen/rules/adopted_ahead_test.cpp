@@ -102,9 +102,10 @@ private slots:
         QTRY_COMPARE_WITH_TIMEOUT(rules.bindsFrom(), QStringLiteral("2027-01-15"), 20'000);
         const auto& valve = rules.requirements()->choices().front();
         QCOMPARE(valve.number, 3); // of one nobody knows the serial number
-        QCOMPARE(valve.detail, QStringLiteral("once, within 30 days of the day on which it was entered · serial numbers "
-                                              "TA1005 to TA1010 · from 2027-01-15 it binds: C-1 (its serial number is not "
-                                              "recorded), TA1005, TA1010"));
+        QCOMPARE(valve.detail,
+                 QStringLiteral("once, within 30 days of the day on which it was entered · serial numbers "
+                                "TA1005 to TA1010 · from 2027-01-15 it binds: C-1 (its serial number is not "
+                                "recorded), TA1005, TA1010"));
         QCOMPARE(rules.adoptions()->choices().front().detail,
                  QStringLiteral("everything, the pool too · serial numbers TA1005 to TA1010"));
     }
