@@ -12,7 +12,6 @@
 #include "screen/form/consequences.h"
 #include "screen/form/entry_form.h"
 #include "screen/form/fitting_plan.h"
-#include "screen/form/hours_of_others.h"
 #include "screen/form/service_form.h"
 #include "screen/form/whole_balloon.h"
 #include "words/border.h"
@@ -98,21 +97,6 @@ std::optional<std::vector<NumberedEntry>> EntryForm::entries() {
         return std::nullopt;
     add(written, std::move(*entry));
     return written;
-}
-
-/// What was written of the hours of another item goes into its entry; false where that cannot be read.
-bool EntryForm::statesHours(Json& other) {
-    const auto* hours = HoursOfOthers::of(m_fields, other.at("item"));
-    if (!hours)
-        return true;
-    const auto minutes = hours->json();
-    if (!minutes) {
-        m_fields.setProblem(std::string(hours->key), Words::problem(minutes.error()));
-        return false;
-    }
-    if (*minutes)
-        other["clock"]["minutes"] = **minutes;
-    return true;
 }
 
 std::optional<std::vector<NumberedEntry>> EntryForm::wholeBalloon(const Json& gathered) {

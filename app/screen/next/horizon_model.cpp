@@ -18,12 +18,13 @@ namespace {
 
 int total(const Tally& tally) { return std::accumulate(tally.begin(), tally.end(), 0); }
 
-/// The name of the month that begins in the seven days from `first`, or of the first week's own.
+/// The name of the month that begins in the seven days from `first`, else of the first week's own, unless that of the
+/// next week would be written over it.
 QString monthOf(CivilDate first, bool strip) {
-    const auto last = addDays(first, 6);
-    if (!strip && first.month() == last.month() && first.day() != 1)
+    const auto shown = addDays(first, 6);
+    const bool begins = first.month() != shown.month() || first.day() == 1;
+    if (!begins && (!strip || addDays(first, 13).month() != first.month()))
         return {};
-    const auto shown = strip ? first : last;
     const auto name = QLocale().standaloneMonthName(shown.month(), QLocale::ShortFormat);
     return shown.month() == 1 ? HorizonModel::tr("%1 %2").arg(name, QString::number(shown.year())) : name;
 }

@@ -136,9 +136,8 @@ IntakeLine lineOf(const JudgedProposal& judged, int at) {
         line.on += u' ' + inward(proposal.time->iso());
     line.text = Sentences::of(entry, {});
     line.fate = judged.entered ? FlightIntake::tr("balloon entered only on %1").arg(inward(judged.entered->iso()))
-                : judged.unknown.empty()
-                    ? fateText(judged.state)
-                    : FlightIntake::tr("'%1' is not in the record").arg(inward(judged.unknown));
+                : judged.unknown.empty() ? fateText(judged.state)
+                                         : FlightIntake::tr("'%1' is not in the record").arg(inward(judged.unknown));
     if (!judged.written.empty())
         line.fate = FlightIntake::tr("%1, written %2").arg(line.fate, inward(judged.written));
     line.taken = judged.state == ProposalState::New;

@@ -216,6 +216,17 @@ private slots:
         desks.looksAtEverything();
         QCOMPARE(desks.inspection.linesOpen(), 0);
         QVERIFY(!desks.release.maySign()); // nobody is named yet
+        const auto nobodySigns = [&] {
+            const auto& sections = desks.release.sections()->choices();
+            return std::ranges::any_of(sections,
+                                       [](const Choice& section) {
+                                           return section.detail == QStringLiteral("nobody is chosen yet");
+                                       }) &&
+                   std::ranges::none_of(sections, [](const Choice& section) {
+                       return section.detail.contains(QStringLiteral("Acting as"));
+                   });
+        };
+        QTRY_VERIFY_WITH_TIMEOUT(nobodySigns(), 30'000);
         desks.release.setSigner(Signer{PersonId("pilot B"), Capacity::PilotOwner});
         // Part-ML Appendix II(b)(9), read: the 100-h/annual check is not the pilot-owner's to release.
         const auto isForbidden = [&] {

@@ -157,7 +157,7 @@ private slots:
         tallies[OverdueBin][static_cast<std::size_t>(Standing::Lapsed)] = 3;
         model.showCalendar(day("2026-11-25"), tallies, {});
         const auto text = [&](int bin, int role) { return model.data(model.index(bin), role).toString(); };
-        QCOMPARE(text(FirstWeekBin, HorizonModel::MonthRole), QStringLiteral("Nov"));
+        QCOMPARE(text(FirstWeekBin, HorizonModel::MonthRole), QStringLiteral("Dec")); // which begins in it
         QCOMPARE(text(FirstWeekBin + 1, HorizonModel::LabelRole), QStringLiteral("week from 2026-12-02"));
         QCOMPARE(text(FirstWeekBin, HorizonModel::SpokenRole), QStringLiteral("week from 2026-11-25: nothing"));
         QCOMPARE(text(OverdueBin, HorizonModel::SpokenRole), QStringLiteral("overdue: 3 lapsed"));
@@ -165,10 +165,15 @@ private slots:
         for (int bin = FirstWeekBin; bin < LaterBin; ++bin)
             if (const auto month = text(bin, HorizonModel::MonthRole); !month.isEmpty())
                 months += month;
-        QCOMPARE(months.size(), 12); // from November to November; December begins in the first week, which says its own
+        QCOMPARE(months.size(), 12); // from December to November
         QVERIFY(months.contains(QStringLiteral("Jan 2027")));
         model.showCalendar(day("2027-02-01"), tallies, {});
         QCOMPARE(text(FirstWeekBin, HorizonModel::MonthRole), QStringLiteral("Feb"));
+        model.showCalendar(day("2026-11-09"), tallies, {});
+        QCOMPARE(text(FirstWeekBin, HorizonModel::MonthRole), QStringLiteral("Nov"));
+        model.showCalendar(day("2026-11-20"), tallies, {}); // December stands right behind, in its place
+        QCOMPARE(text(FirstWeekBin, HorizonModel::MonthRole), QString());
+        QCOMPARE(text(FirstWeekBin + 1, HorizonModel::MonthRole), QStringLiteral("Dec"));
     }
 
     void aFullBinStillShowsEveryStandingInIt() {

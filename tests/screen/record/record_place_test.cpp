@@ -5,13 +5,13 @@
 #include "screen/record/record_place.h"
 #include "test_class.h"
 
-#include <map>
-
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>
 #include <QSqlDatabase>
 #include <QSqlQuery>
 #include <QTest>
+
+#include <map>
 
 namespace record_place_test {
 
@@ -137,9 +137,10 @@ private slots:
         QCOMPARE(fates[4], QStringLiteral("balloon not in the record"));
         QVERIFY2(fates[5].startsWith(QStringLiteral("balloon entered only on ")), qPrintable(fates[5]));
         QCOMPARE(fates[6], QStringLiteral("lies in the future"));
-        QCOMPARE(intake.summary(), QStringLiteral("1 new · 1 of a balloon that is not in the record · 1 from before the "
-                                                  "balloon was entered · 1 waiting for what is asked above · 1 in the "
-                                                  "future"));
+        QCOMPARE(intake.summary(),
+                 QStringLiteral("1 new · 1 of a balloon that is not in the record · 1 from before the "
+                                "balloon was entered · 1 waiting for what is asked above · 1 in the "
+                                "future"));
     }
 
     void aFileThatIsNoLogSaysSo() {
