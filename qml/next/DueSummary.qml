@@ -14,7 +14,8 @@ Item {
 
     signal fold
 
-    height: (summary.phone ? Theme.touch : 0) + Math.max(Theme.touch, told.implicitHeight)
+    readonly property real firstRows: summary.phone ? 2 * Theme.touch : Theme.touch
+    height: summary.firstRows + (range.visible ? range.implicitHeight + Theme.snug : 0)
 
     Segments {
         id: groupings
@@ -25,13 +26,23 @@ Item {
         onChosen: index => summary.place.grouping = index
     }
     Label {
-        id: told
-        objectName: "next.summary"
         x: summary.phone ? 0 : groupings.width + Theme.tight
-        y: (summary.phone ? Theme.touch : 0) + Math.max(0, (Theme.touch - implicitHeight) / 2)
+        y: (summary.phone ? Theme.touch : 0) + (Theme.touch - height) / 2
         width: buttons.x - x
         text: summary.place.summary
         soft: true
+        elide: Text.ElideRight
+        wrapMode: Text.NoWrap
+    }
+    Label {
+        id: range
+        objectName: "next.range"
+        y: summary.firstRows
+        width: parent.width
+        visible: text !== ""
+        text: summary.place.range
+        soft: true
+        font.pixelSize: Theme.textSmall
     }
     Row {
         id: buttons

@@ -91,12 +91,12 @@ private slots:
         m_next->setGrouping(0);
         m_next->clearFilters();
         m_next->chooseWeeks(6);
-        QTRY_VERIFY_WITH_TIMEOUT(m_next->summary().contains(QStringLiteral("left out: ")), 30'000);
+        QTRY_VERIFY_WITH_TIMEOUT(m_next->range().contains(QStringLiteral("left out: ")), 30'000);
         QTest::qWait(400);
         photograph(QStringLiteral("next-six-weeks"));
-        auto* told = seen(m_window->contentItem(), QStringLiteral("next.summary"));
+        auto* told = seen(m_window->contentItem(), QStringLiteral("next.range"));
         QVERIFY(told != nullptr);
-        QCOMPARE(told->property("text").toString(), m_next->summary());
+        QCOMPARE(told->property("text").toString(), m_next->range());
         QVERIFY(!told->property("truncated").toBool());
         QVERIFY(told->y() + told->property("implicitHeight").toReal() <= told->parentItem()->height());
         m_next->clearFilters();

@@ -224,9 +224,8 @@ void NextPlace::showSpread(const FleetSheet& sheet) {
     const auto all = sheet.rowCount();
     const auto shown = static_cast<std::size_t>(m_list.count());
     m_summary = shown == all ? tr("%1 requirements").arg(all) : tr("%1 of %2 requirements").arg(shown).arg(all);
-    if (m_sieve.bin)
-        m_summary =
-            tr("%1 · %2 · left out: %3").arg(m_summary, binText(sheet.on()), HorizonModel::told(m_spread.leftOut));
+    m_range = m_sieve.bin ? tr("%1 · left out: %2").arg(binText(sheet.on()), HorizonModel::told(m_spread.leftOut))
+                          : QString();
     m_ready = true;
     emit listed();
 }

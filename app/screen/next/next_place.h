@@ -40,8 +40,10 @@ class NextPlace : public crownring::screen::Resident {
     Q_PROPERTY(int weeks READ weeks NOTIFY filterChanged FINAL)
     Q_PROPERTY(int useBin READ useBin NOTIFY filterChanged FINAL)
     Q_PROPERTY(bool filtered READ filtered NOTIFY filterChanged FINAL)
-    /// "118 of 912 requirements · week from 2026-11-30 · left out: 790 clear, 4 deferred"
+    /// "118 of 912 requirements"
     Q_PROPERTY(QString summary READ summary NOTIFY listed FINAL)
+    /// "week from 2026-11-30 · left out: 790 clear, 4 deferred"; empty where nothing is chosen on the strip
+    Q_PROPERTY(QString range READ range NOTIFY listed FINAL)
     Q_PROPERTY(bool ready READ ready NOTIFY listed FINAL)
 
 public:
@@ -77,6 +79,7 @@ public:
     [[nodiscard]] int useBin() const { return m_sieve.bin && m_sieve.bin->byUse ? m_sieve.bin->bin : -1; }
     [[nodiscard]] bool filtered() const;
     [[nodiscard]] QString summary() const { return m_summary; }
+    [[nodiscard]] QString range() const { return m_range; }
     [[nodiscard]] bool ready() const { return m_ready; }
 
     /// Choosing the chosen bin again lets go of it.
@@ -121,6 +124,7 @@ private:
     ChoiceModel m_balloons;
     ChoiceModel m_kinds;
     QString m_summary;
+    QString m_range;
     int m_turn = 0;
     bool m_sifting = false;
     bool m_ready = false;
