@@ -53,7 +53,8 @@ std::string fateOf(const JudgedProposal& judged) {
     case ProposalState::TwiceInFile:
         return "stands twice in the file";
     case ProposalState::UnknownBalloon:
-        return "this balloon is not in the record";
+        return judged.entered ? "this balloon was entered only on " + judged.entered->iso()
+                              : "this balloon is not in the record";
     case ProposalState::UnknownItem:
         return "'" + judged.unknown + "' is not in the record";
     }

@@ -2,6 +2,7 @@
 #include "words/words.h"
 
 #include "measure/duration_text.h"
+#include "rules/due/defects.h"
 #include "words/border.h"
 #include "words/problem_words.h"
 
@@ -231,12 +232,39 @@ QString Words::limit(const Limit& limit) {
     return text;
 }
 
+namespace {
+
+/// Of what is required once only the first interval counts, from where the source starts it.
+QString onceWithin(const Limit& limit) {
+    const auto within = Words::amount(limit.clock, limit.first.value_or(limit.every));
+    return limit.tolerance > 0 ? Words::tr("%1, tolerance %2").arg(within, Words::amount(limit.clock, limit.tolerance))
+                               : within;
+}
+
+QString onceText(const Requirement& requirement, const QString& within) {
+    if (within.isEmpty())
+        return Words::tr("once");
+    switch (requirement.startsFrom) {
+    case StartsFrom::Made:
+        return Words::tr("once, within %1 of the day on which it was made").arg(within);
+    case StartsFrom::Entered:
+        return Words::tr("once, within %1 of the day on which it was entered").arg(within);
+    case StartsFrom::Done:
+        return Words::tr("once, unproven until it is done");
+    }
+    return {};
+}
+
+}
+
 QString Words::limits(const Requirement& requirement) {
     QStringList parts;
     for (const auto& each : requirement.limits)
-        parts += limit(each);
+        parts += requirement.once ? onceWithin(each) : limit(each);
     QString text = parts.join(requirement.whichever == Whichever::First ? tr(" or ") : tr(" and "));
-    if (parts.size() > 1)
+    if (requirement.once)
+        text = onceText(requirement, text);
+    if (parts.size() > 1 && !(requirement.once && requirement.startsFrom == StartsFrom::Done))
         text = requirement.whichever == Whichever::First ? tr("%1, whichever comes first").arg(text)
                                                          : tr("%1, whichever comes last").arg(text);
     QStringList events;
@@ -246,8 +274,6 @@ QString Words::limits(const Requirement& requirement) {
         const auto after = tr("after %1").arg(events.join(tr(", ")));
         text = text.isEmpty() ? after : tr("%1; also %2").arg(text, after);
     }
-    if (requirement.once)
-        text = text.isEmpty() ? tr("once") : tr("once: %1").arg(text);
     return text;
 }
 
@@ -257,6 +283,16 @@ QString Words::serials(const SerialRange& range) {
     if (to.isEmpty())
         return tr("serial numbers from %1").arg(from);
     return from.isEmpty() ? tr("serial numbers up to %1").arg(to) : tr("serial numbers %1 to %2").arg(from, to);
+}
+
+QString Words::because(const DueRow& row) {
+    const auto defect = row.state.because == Because::Defect ? defectOf(row.requirement->id) : std::nullopt;
+    if (defect)
+        for (const auto& open : openDefects(*row.item))
+            if (open.found->defect == *defect && isGrounding(*open.found))
+                return tr("An open defect that grounds: it is put right and cleared before the next flight. Nobody "
+                          "defers it.");
+    return because(row.state);
 }
 
 QString Words::because(const Assessment& state) {

@@ -50,6 +50,8 @@ public:
     /// "serial numbers 100 to 250".
     [[nodiscard]] static QString serials(const SerialRange& range);
     [[nodiscard]] static QString because(const Assessment& state);
+    /// Of a defect it says, too, whether it can wait.
+    [[nodiscard]] static QString because(const DueRow& row);
 
     /// What, where and the mend, in one text.
     [[nodiscard]] static QString problem(const Problem& problem);

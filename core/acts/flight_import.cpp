@@ -87,6 +87,24 @@ Result<void> markUnknownBalloons(Books& books, std::vector<JudgedProposal>& judg
     return {};
 }
 
+/// Which of the unknown ones were entered later than they flew.
+Result<void> tellLaterEntered(Books& books, std::vector<JudgedProposal>& judged) {
+    if (std::ranges::none_of(judged, [](const auto& each) { return each.state == ProposalState::UnknownBalloon; }))
+        return {};
+    const auto cards = books.balloons(CivilDate::last());
+    if (!cards)
+        return tl::unexpected(cards.error());
+    std::map<std::string, CivilDate> entered;
+    for (const auto& card : *cards)
+        entered.emplace(bareName(card.balloon.text()), card.entered);
+    for (auto& each : judged) {
+        const auto at = entered.find(bareName(each.proposal.balloon.text()));
+        if (each.state == ProposalState::UnknownBalloon && at != entered.end() && each.proposal.on < at->second)
+            each.entered = at->second;
+    }
+    return {};
+}
+
 /// A balloon takes off once in a minute: the second row that says so is a copy. Rows without a time are not compared
 /// with each other, two equal hops on one day are no mistake; the record decides on them by count.
 void markTwiceInFile(std::vector<JudgedProposal>& judged) {
@@ -171,6 +189,8 @@ Result<std::vector<JudgedProposal>> judgedBeside(Books& books, std::vector<Fligh
         return judged;
     if (const auto marked = markUnknownBalloons(books, judged); !marked)
         return tl::unexpected(marked.error());
+    if (const auto told = tellLaterEntered(books, judged); !told)
+        return tl::unexpected(told.error());
     markTwiceInFile(judged);
     auto logged = loggedFlights(books, daysByBalloon(judged), except);
     if (!logged)

@@ -26,8 +26,9 @@ enum class ProposalState {
 struct JudgedProposal {
     FlightProposal proposal;
     ProposalState state = ProposalState::New;
-    std::string unknown{}; ///< with `UnknownItem`: as the file has it
-    std::string written{}; ///< the registration as the file has it, where the record spells it otherwise
+    std::string unknown{};              ///< with `UnknownItem`: as the file has it
+    std::optional<CivilDate> entered{}; ///< with `UnknownBalloon`: it is in the record, from this later day on
+    std::string written{};              ///< the registration as the file has it, where the record spells it otherwise
 };
 
 /// Holds proposals against the record.

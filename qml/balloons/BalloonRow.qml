@@ -18,7 +18,7 @@ Line {
     required property double used
     required property string spoken
 
-    height: Math.max(68, state.implicitHeight + 2 * Theme.snug)
+    height: Math.max(68, state.implicitHeight + 2 * Theme.snug, names.implicitHeight + 2 * Theme.snug)
     Accessible.name: row.spoken
 
     contentItem: Item {
@@ -31,6 +31,7 @@ Line {
             decoration: true
         }
         Column {
+            id: names
             anchors.left: gauge.right
             anchors.leftMargin: Theme.gap
             anchors.right: state.left
@@ -52,7 +53,7 @@ Line {
                 soft: true
                 font.pixelSize: Theme.textSmall
                 elide: Text.ElideRight
-                maximumLineCount: 2
+                maximumLineCount: 4 // a phone's column is narrow: rather two lines more than a cut
                 Accessible.ignored: true
             }
         }

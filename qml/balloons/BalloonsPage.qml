@@ -170,10 +170,19 @@ FocusScope {
                 anchors.bottom: parent.bottom
                 width: parent.width
                 visible: balloons.ready && page.leaf < 2 && (page.leaf === 0 ? balloons.balloons.count : balloons.items.count) === 0
-                title: balloons.words !== "" ? qsTr("Nothing of that name") : page.leaf === 0 ? qsTr("No balloon on this day") : qsTr("No item on this day")
-                text: balloons.words !== "" ? qsTr("Search for a part of it.") : page.leaf === 0 ? qsTr("Enter its registration, what it is made of and the rules it flies under.") : qsTr("Enter the envelope, basket, burner and cylinders, each with its own clock.")
-                action: balloons.words !== "" ? "" : page.leaf === 0 ? qsTr("Enter a balloon and all of it …") : qsTr("Enter an item …")
-                onActed: page.act(page.leaf === 0 ? "whole-balloon" : "item.entered", "", "", "")
+                readonly property int beside: page.leaf === 0 ? balloons.balloonsBeside : balloons.itemsBeside
+                title: balloons.words !== "" && beside > 0 ? (balloons.outOfService ? qsTr("Nothing of that name is out of service") : qsTr("Nothing of that name is in service"))
+                    : balloons.words !== "" ? qsTr("Nothing of that name") : page.leaf === 0 ? qsTr("No balloon on this day") : qsTr("No item on this day")
+                text: balloons.words !== "" && beside > 0 ? (balloons.outOfService ? qsTr("In service: %1.").arg(beside) : qsTr("Out of service: %1.").arg(beside))
+                    : balloons.words !== "" ? qsTr("Search for a part of it.") : page.leaf === 0 ? qsTr("Enter its registration, what it is made of and the rules it flies under.") : qsTr("Enter the envelope, basket, burner and cylinders, each with its own clock.")
+                action: balloons.words !== "" && beside > 0 ? (balloons.outOfService ? qsTr("Show what is in service") : qsTr("Show what is out of service"))
+                    : balloons.words !== "" ? "" : page.leaf === 0 ? qsTr("Enter a balloon and all of it …") : qsTr("Enter an item …")
+                onActed: {
+                    if (balloons.words !== "")
+                        balloons.outOfService = !balloons.outOfService;
+                    else
+                        page.act(page.leaf === 0 ? "whole-balloon" : "item.entered", "", "", "");
+                }
             }
         ]
         detail: [

@@ -51,7 +51,7 @@ Item {
             anchors.rightMargin: Theme.wide
             primary: pane.desk.restOpen > 0
             text: pane.desk.restOpen === 0 ? qsTr("Go on ›") : pane.desk.restOpen === pane.desk.lines.count
-                ? qsTr("Nothing found on all %1 ›").arg(pane.desk.restOpen) : qsTr("Nothing found on the other %1 ›").arg(pane.desk.restOpen)
+                ? (pane.desk.restOpen === 1 ? qsTr("Nothing found on it ›") : qsTr("Nothing found on all %1 ›").arg(pane.desk.restOpen)) : qsTr("Nothing found on the other %1 ›").arg(pane.desk.restOpen)
             onClicked: pane.settleAndGoOn()
         }
     }

@@ -91,6 +91,27 @@ FocusScope {
             font.bold: true
             Accessible.role: Accessible.AlertMessage
         }
+        Column {
+            width: Math.min(parent.width, 560)
+            visible: pane.desk.open && (pane.desk.inspector === "" || who.activeFocus)
+            topPadding: Theme.tight
+            bottomPadding: Theme.tight
+            spacing: Theme.tight
+            Label {
+                text: qsTr("Who inspects at this bench? *")
+                font.bold: true
+                Accessible.ignored: true
+            }
+            Field {
+                id: who
+                objectName: "bench.who"
+                width: parent.width
+                name: qsTr("Who inspects at this bench?")
+                text: pane.desk.inspector
+                onTextEdited: pane.desk.inspector = text
+                onAccepted: leaves.focusCurrent()
+            }
+        }
         Segments {
             id: leaves
             x: pane.phone ? -Theme.gap : 0

@@ -4,7 +4,7 @@ import Crownring.Theme
 import Crownring.Parts
 import Crownring.Bench
 
-// What belongs to each figure: the tester, the pressure and area of the test, the jaws, the load that is held.
+// What belongs to each figure: who writes it, the tester, the pressure and area of the test, the jaws, the load that is held.
 Flow {
     id: conditions
 
@@ -18,6 +18,7 @@ Flow {
         required property string label
         required property string code
         property string text: ""
+        property int hints: Qt.ImhFormattedNumbersOnly
         signal edited(text: string)
         width: conditions.half
         spacing: Theme.tight
@@ -33,11 +34,19 @@ Flow {
             width: parent.width
             name: asked.label
             text: asked.text
-            inputMethodHints: Qt.ImhFormattedNumbersOnly
+            inputMethodHints: asked.hints
             onTextEdited: asked.edited(text)
         }
     }
 
+    Asked {
+        width: conditions.width
+        label: qsTr("Inspector, who writes at this bench")
+        code: "bench.inspector"
+        text: conditions.reader.desk !== null ? conditions.reader.desk.inspector : ""
+        hints: Qt.ImhNone
+        onEdited: text => conditions.reader.desk.inspector = text
+    }
     Column {
         width: conditions.width
         visible: conditions.reader.asksTester

@@ -14,6 +14,7 @@ Item {
     property bool phone: false
     readonly property bool wide: !pane.phone && pane.width >= 680
     readonly property bool atWork: pane.reader.desk !== null && pane.reader.desk.open
+    property bool changing: false // who writes, and with what, where these stand folded
     readonly property bool mapShown: pane.reader.placed && pane.reader.current >= 0
 
     // The place for the next figure; a held load waits for the tap.
@@ -77,6 +78,32 @@ Item {
             onPlaceAsked: map.forceActiveFocus(Qt.TabFocusReason)
         }
         Item {
+            width: Math.min(parent.width, 560)
+            height: Math.max(Theme.touch, terms.implicitHeight)
+            visible: pane.atWork && !pane.wide
+            Label {
+                id: terms
+                objectName: "bench.terms"
+                width: change.x - Theme.snug
+                anchors.verticalCenter: parent.verticalCenter
+                text: pane.reader.terms
+                font.pixelSize: Theme.textSmall
+            }
+            Button {
+                id: change
+                objectName: "bench.terms.change"
+                anchors.right: parent.right
+                anchors.verticalCenter: parent.verticalCenter
+                text: pane.changing ? qsTr("Fold") : qsTr("Change …")
+                onClicked: pane.changing = !pane.changing
+            }
+        }
+        ReadingConditions {
+            width: Math.min(parent.width, 560)
+            visible: pane.atWork && (pane.wide || pane.changing)
+            reader: pane.reader
+        }
+        Item {
             id: inside
             width: parent.width
             height: Math.max(240, scroll.height - form.height - 3 * Theme.gap) // all of it below the form
@@ -85,11 +112,6 @@ Item {
         LimitText {
             width: Math.min(parent.width, 560)
             visible: pane.phone
-            reader: pane.reader
-        }
-        ReadingConditions {
-            width: Math.min(parent.width, 560)
-            visible: pane.atWork
             reader: pane.reader
         }
         Button {

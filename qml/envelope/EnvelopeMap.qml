@@ -45,7 +45,7 @@ FocusScope {
     Item {
         id: chart
 
-        width: map.phone ? map.width : map.width - sideLegend.width - Theme.gap
+        width: map.phone || !map.legendShown ? map.width : map.width - sideLegend.width - Theme.gap
         height: map.height - below.height
         visible: map.known
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtQuick.Templates as T
+import QtQuick.Controls.Basic as Basic
 import Crownring.Theme
 import Crownring.Parts
 import Crownring.Form
@@ -83,15 +84,27 @@ Sheet {
             width: parent.width - 2 * Theme.wide
             spacing: Theme.tight
             Flickable {
+                id: moved
                 width: parent.width
                 height: Math.min(follows.height, 160)
                 contentHeight: follows.height
                 visible: follows.text !== ""
                 clip: true
+                boundsBehavior: Flickable.StopAtBounds
+                activeFocusOnTab: moved.contentHeight > moved.height
+                T.ScrollBar.vertical: Basic.ScrollBar {
+                    policy: moved.contentHeight > moved.height ? Basic.ScrollBar.AlwaysOn : Basic.ScrollBar.AlwaysOff
+                }
+                function by(pixels: real) {
+                    moved.contentY = Math.max(0, Math.min(moved.contentHeight - moved.height, moved.contentY + pixels));
+                }
+                Keys.onUpPressed: moved.by(-40)
+                Keys.onDownPressed: moved.by(40)
+                FocusRing { parent: moved; outset: 0; shown: moved.activeFocus }
                 Label {
                     id: follows
                     objectName: "form.follows"
-                    width: parent.width
+                    width: moved.width - Theme.wide
                     text: sheet.form.follows
                 }
             }

@@ -70,6 +70,12 @@ Item {
                 onClicked: pane.act(pane.detail.defect ? "defect.cleared" : "requirement.done", pane.detail.balloon, pane.detail.item, pane.detail.requirement)
             }
             Button {
+                objectName: "due.defer"
+                visible: pane.detail.deferrable
+                text: qsTr("Defer the defect …")
+                onClicked: pane.act("defect.deferred", pane.detail.balloon, pane.detail.item, pane.detail.requirement)
+            }
+            Button {
                 objectName: "due.fabric"
                 primary: true
                 visible: pane.detail.fabric

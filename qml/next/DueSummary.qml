@@ -14,7 +14,8 @@ Item {
 
     signal fold
 
-    height: summary.phone ? 2 * Theme.touch : Theme.touch
+    readonly property real firstRows: summary.phone ? 2 * Theme.touch : Theme.touch
+    height: summary.firstRows + (range.visible ? range.implicitHeight + Theme.snug : 0)
 
     Segments {
         id: groupings
@@ -32,6 +33,16 @@ Item {
         soft: true
         elide: Text.ElideRight
         wrapMode: Text.NoWrap
+    }
+    Label {
+        id: range
+        objectName: "next.range"
+        y: summary.firstRows
+        width: parent.width
+        visible: text !== ""
+        text: summary.place.range
+        soft: true
+        font.pixelSize: Theme.textSmall
     }
     Row {
         id: buttons

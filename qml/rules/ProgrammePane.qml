@@ -56,7 +56,8 @@ Item {
             Label {
                 width: parent.width
                 bottomPadding: Theme.snug
-                text: qsTr("Requirements, and how many items each binds on %1").arg(Day.asked)
+                text: pane.place.bindsFrom === "" ? qsTr("Requirements, and how many items each binds on %1").arg(Day.asked)
+                    : qsTr("It binds from %1. Requirements, and how many items each binds then").arg(pane.place.bindsFrom)
                 soft: true
                 font.pixelSize: Theme.textSmall
             }
@@ -150,7 +151,8 @@ Item {
                         }
                         Label {
                             width: parent.width
-                            text: pane.place.bound.count === 0 ? qsTr("It binds nothing on this day.") : qsTr("Whom it binds, worst first")
+                            text: pane.place.bindsFrom !== "" ? qsTr("It binds nothing before %1.").arg(pane.place.bindsFrom)
+                                : pane.place.bound.count === 0 ? qsTr("It binds nothing on this day.") : qsTr("Whom it binds, worst first")
                             soft: true
                             font.pixelSize: Theme.textSmall
                         }

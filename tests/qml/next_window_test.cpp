@@ -39,6 +39,21 @@ int wholeRows(QQuickItem* below) {
 
 }
 
+namespace {
+
+QQuickItem* seen(QQuickItem* below, const QString& name) {
+    if (!below->isVisible())
+        return nullptr;
+    if (below->objectName() == name)
+        return below;
+    for (auto* child : below->childItems())
+        if (auto* found = seen(child, name))
+            return found;
+    return nullptr;
+}
+
+}
+
 class NextWindowTest : public QObject {
     Q_OBJECT
 private:
@@ -63,6 +78,29 @@ private slots:
         QVERIFY(m_next != nullptr);
     }
     void cleanupTestCase() { QCOMPARE(m_open.close(), QStringList()); }
+
+    void whatIsLeftOutIsSaidUncut_data() {
+        QTest::addColumn<QSize>("size");
+        QTest::newRow("desk") << QSize(1280, 800);
+        QTest::newRow("phone") << QSize(360, 740);
+    }
+    void whatIsLeftOutIsSaidUncut() {
+        QFETCH(QSize, size);
+        m_window->resize(size);
+        m_window->findChild<QObject*>(QStringLiteral("next"))->setProperty("detailShown", false);
+        m_next->setGrouping(0);
+        m_next->clearFilters();
+        m_next->chooseWeeks(6);
+        QTRY_VERIFY_WITH_TIMEOUT(m_next->range().contains(QStringLiteral("left out: ")), 30'000);
+        QTest::qWait(400);
+        photograph(QStringLiteral("next-six-weeks"));
+        auto* told = seen(m_window->contentItem(), QStringLiteral("next.range"));
+        QVERIFY(told != nullptr);
+        QCOMPARE(told->property("text").toString(), m_next->range());
+        QVERIFY(!told->property("truncated").toBool());
+        QVERIFY(told->y() + told->property("implicitHeight").toReal() <= told->parentItem()->height());
+        m_next->clearFilters();
+    }
 
     void rowsAtOneLook_data() {
         QTest::addColumn<QSize>("size");

@@ -67,6 +67,7 @@ private slots:
         HeardWarnings warnings;
         DemoHouse demo;
         demo.house.habits.setPerson(QStringLiteral("insp. 14"));
+        demo.house.habits.setInspector(QStringLiteral("insp. 14"));
         QQmlApplicationEngine engine;
         QVERIFY(loadFrame(engine, demo.house));
         auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());

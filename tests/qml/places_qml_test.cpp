@@ -41,6 +41,7 @@ public slots:
         m_demo = std::make_unique<DemoHouse>();
         if (!m_demo->ready())
             qFatal("%s", qPrintable(m_demo->house.desk.trouble()));
+        m_demo->house.habits.setInspector(QStringLiteral("insp. 14"));
     }
     void qmlEngineAvailable(QQmlEngine* engine) { addPlaces(*engine, m_demo->house); }
     void cleanupTestCase() {

@@ -137,11 +137,15 @@ private slots:
         Habits habits(true);
         habits.turnTo(QStringLiteral("/a.sqlite"));
         habits.setPerson(QStringLiteral("pilot 7"));
+        habits.setInspector(QStringLiteral("insp. B")); // the bench has its own
+        QCOMPARE(habits.person(), QStringLiteral("pilot 7"));
         habits.turnTo(QStringLiteral("postgresql://me@host/shop"));
         QCOMPARE(habits.person(), QString());
+        QCOMPARE(habits.inspector(), QString());
         habits.setPerson(QStringLiteral("insp. 14"));
         habits.turnTo(QStringLiteral("/a.sqlite"));
         QCOMPARE(habits.person(), QStringLiteral("pilot 7"));
+        QCOMPARE(habits.inspector(), QStringLiteral("insp. B"));
         Habits later(true);
         later.turnTo(QStringLiteral("postgresql://me@host/shop"));
         QCOMPARE(later.person(), QStringLiteral("insp. 14"));

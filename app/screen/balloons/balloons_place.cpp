@@ -69,6 +69,8 @@ void BalloonsPlace::take(const Sheet& sheet, const Sought& found) {
     m_sheet = sheet;
     m_balloonsOut = found.balloonsOut;
     m_itemsOut = found.itemsOut;
+    m_balloonsBeside = found.balloonsBeside;
+    m_itemsBeside = found.itemsBeside;
     m_balloons.show(sheet, found.balloons);
     m_items.show(sheet, found.items);
     for (const auto& next : std::exchange(m_since, {})) {

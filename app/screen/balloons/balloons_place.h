@@ -25,6 +25,9 @@ class BalloonsPlace : public crownring::screen::Resident {
     /// How many are.
     Q_PROPERTY(int balloonsOut READ balloonsOut NOTIFY changed FINAL)
     Q_PROPERTY(int itemsOut READ itemsOut NOTIFY changed FINAL)
+    /// How many of what is sought `outOfService` hides.
+    Q_PROPERTY(int balloonsBeside READ balloonsBeside NOTIFY changed FINAL)
+    Q_PROPERTY(int itemsBeside READ itemsBeside NOTIFY changed FINAL)
     Q_PROPERTY(bool ready READ ready NOTIFY changed FINAL)
 
 public:
@@ -39,6 +42,8 @@ public:
     void setOutOfService(bool outOfService);
     [[nodiscard]] int balloonsOut() const { return m_balloonsOut; }
     [[nodiscard]] int itemsOut() const { return m_itemsOut; }
+    [[nodiscard]] int balloonsBeside() const { return m_balloonsBeside; }
+    [[nodiscard]] int itemsBeside() const { return m_itemsBeside; }
     [[nodiscard]] bool ready() const { return m_sheet != nullptr; }
 
 signals:
@@ -57,6 +62,8 @@ private:
     RegisterSieve m_sieve;
     std::vector<Sheet> m_since; ///< that came while it is sought
     int m_turn = 0;
+    int m_balloonsBeside = 0;
+    int m_itemsBeside = 0;
     bool m_seeking = false;
     int m_balloonsOut = 0;
     int m_itemsOut = 0;

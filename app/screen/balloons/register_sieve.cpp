@@ -34,14 +34,21 @@ Sought sought(const FleetSheet& sheet, const RegisterSieve& sieve) {
     Sought found;
     for (const auto& card : sheet.balloons()) {
         found.balloonsOut += card.inService() ? 0 : 1;
-        if (card.inService() != sieve.outOfService && sieve.mine.holds(card.balloon) && says(card, sieve.words))
+        if (!sieve.mine.holds(card.balloon) || !says(card, sieve.words))
+            continue;
+        if (card.inService() != sieve.outOfService)
             found.balloons.push_back(&card);
+        else
+            ++found.balloonsBeside;
     }
     for (const auto& item : sheet.items()) {
         found.itemsOut += item.out ? 1 : 0;
-        if (item.out.has_value() == sieve.outOfService && (!sieve.poolOnly || !item.balloon) &&
-            sieve.mine.holds(item.balloon) && says(sheet, item, sieve.words))
+        if ((sieve.poolOnly && item.balloon) || !sieve.mine.holds(item.balloon) || !says(sheet, item, sieve.words))
+            continue;
+        if (item.out.has_value() == sieve.outOfService)
             found.items.push_back(&item);
+        else
+            ++found.itemsBeside;
     }
     std::ranges::sort(found.items, {}, [](const ItemFacts* item) { return std::tie(item->kind, item->id); });
     return found;

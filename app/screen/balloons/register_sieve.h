@@ -23,6 +23,8 @@ struct Sought {
     std::vector<const ItemFacts*> items;      ///< by kind and name
     int balloonsOut = 0;
     int itemsOut = 0;
+    int balloonsBeside = 0; ///< would pass, if only what is out of service were asked for the other way round
+    int itemsBeside = 0;
 };
 
 /// On any thread.

@@ -33,6 +33,7 @@ bool changesStandings(const Body& body) {
 
 void InspectionDesk::movedIn() {
     connect(&house().desk, &RecordDesk::changed, this, &InspectionDesk::askAgain);
+    connect(&house().habits, &Habits::changed, this, &InspectionDesk::inspectorChanged);
     connect(&house().desk, &RecordDesk::opening, this, [this] { setInspection({}); });
     m_others.setInterval(othersEvery);
     connect(&m_others, &QTimer::timeout, this, [this] {
@@ -223,6 +224,14 @@ void InspectionDesk::name(DefectFound& found, const std::vector<NumberedEntry>& 
 void InspectionDesk::post(std::vector<Body> bodies) {
     if (!isOpen() || bodies.empty())
         return;
+    const auto by = inspector().trimmed();
+    if (by.isEmpty()) {
+        if (m_pending == 0)
+            m_handed.clear();
+        m_problem = whoFirst();
+        emit savedChanged();
+        return showLines();
+    }
     const auto on = house().day.date();
     const bool elsewhere = std::ranges::any_of(bodies, changesStandings);
     std::vector<NumberedEntry> entries;
@@ -233,7 +242,7 @@ void InspectionDesk::post(std::vector<Body> bodies) {
             name(*found, entries);
         entry.on = on;
         entry.time = benchTime(&m_file->inspection, on);
-        entry.by = outward(house().habits.person());
+        entry.by = outward(by);
         entry.body = std::move(body);
         entries.push_back({std::move(entry), 0});
     }

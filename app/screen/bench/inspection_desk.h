@@ -55,6 +55,8 @@ class InspectionDesk : public crownring::screen::Resident {
     Q_PROPERTY(QString savedAs READ savedAs NOTIFY savedChanged FINAL) ///< "58 entries saved"
     Q_PROPERTY(bool saving READ saving NOTIFY savedChanged FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY savedChanged FINAL)
+    /// Who writes at this bench; nothing is written while nobody is chosen.
+    Q_PROPERTY(QString inspector READ inspector WRITE setInspector NOTIFY inspectorChanged FINAL)
 
 public:
     using Resident::Resident;
@@ -88,6 +90,9 @@ public:
     [[nodiscard]] bool saving() const { return m_pending > 0; }
     [[nodiscard]] QString problem() const { return m_problem; }
 
+    [[nodiscard]] QString inspector() const;
+    void setInspector(const QString& inspector);
+
     /// @param row of `lines`; @param state 0 open, 1 done
     Q_INVOKABLE void settle(int row, int state);
     /// It does not apply. @param why 0 not fitted, 1 not asked for by the manual, 2 other; @param words the manual's
@@ -108,14 +113,17 @@ public:
     Q_INVOKABLE QString itemOfDefect(const QString& defect) const;
 
     [[nodiscard]] const std::shared_ptr<const BenchFile>& file() const { return m_file; }
-    /// Posts entries of this inspection, all or none, on the day asked and at this minute, by who is signed in.
+    /// Posts entries of this inspection, all or none, on the day asked and at this minute, by the bench's inspector.
     void post(std::vector<Body> bodies);
     /// After the record was written to by others.
     void askAgain();
+    /// Asks for the inspector.
+    [[nodiscard]] static QString whoFirst();
 
 signals:
     void changed();
     void savedChanged();
+    void inspectorChanged();
 
 private:
     void movedIn() override;

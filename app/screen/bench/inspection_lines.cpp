@@ -14,6 +14,18 @@ namespace crownring::screen {
 
 using namespace words;
 
+QString InspectionDesk::inspector() const { return house().habits.inspector(); }
+
+void InspectionDesk::setInspector(const QString& inspector) {
+    house().habits.setInspector(inspector);
+    if (m_problem == whoFirst() && !inspector.trimmed().isEmpty()) {
+        m_problem.clear();
+        emit savedChanged();
+    }
+}
+
+QString InspectionDesk::whoFirst() { return tr("Say first who inspects: nothing is written without a name."); }
+
 std::optional<LineSettled> InspectionDesk::lineAt(int row) const {
     const auto& rows = m_lines.rows();
     if (!m_file || row < 0 || row >= static_cast<int>(rows.size()))

@@ -40,8 +40,10 @@ void ReadingDesk::setDesk(InspectionDesk* desk) {
     if (m_desk)
         disconnect(m_desk, nullptr, this, nullptr);
     m_desk = desk;
-    if (m_desk)
+    if (m_desk) {
         connect(m_desk, &InspectionDesk::changed, this, &ReadingDesk::showAll);
+        connect(m_desk, &InspectionDesk::inspectorChanged, this, &ReadingDesk::changed);
+    }
     showAll();
 }
 
@@ -109,6 +111,24 @@ QString ReadingDesk::limit() const {
         return tr(
             "The record holds no limit for this type. Enter what its manual states: kind of entry 'limit of a type'.");
     return limitsText(found);
+}
+
+QString ReadingDesk::terms() const {
+    if (!m_desk || m_reads == AskedFor{})
+        return {};
+    QStringList terms{m_desk->inspector().trimmed().isEmpty() ? tr("by nobody yet")
+                                                              : tr("by %1").arg(m_desk->inspector())};
+    if (asksTester())
+        terms += m_tester.isEmpty() ? tr("no tester is chosen") : m_tester;
+    if (held())
+        terms += m_proof.isEmpty() ? tr("no proof load") : tr("held at %1 %2").arg(m_proof, m_unit);
+    if (asksJaw())
+        terms += m_jaw.isEmpty() ? tr("no width of the jaws") : tr("jaws %1 mm").arg(m_jaw);
+    if (asksAirflow())
+        terms += tr("%1 Pa on %2 cm²")
+                     .arg(m_pressure.isEmpty() ? QStringLiteral("–") : m_pressure,
+                          m_area.isEmpty() ? QStringLiteral("–") : m_area);
+    return joined(terms, QStringLiteral(" · "));
 }
 
 QString ReadingDesk::progress() const { return item() ? progressText(count()) : QString(); }
@@ -257,6 +277,11 @@ void ReadingDesk::enter(const QString& value, const QString& below) {
 void ReadingDesk::take(double value, bool heldLoad, std::optional<double> below, bool confirmed) {
     if (!m_desk || !m_desk->isOpen() || !quantity())
         return;
+    if (m_desk->inspector().trimmed().isEmpty()) {
+        m_problem = InspectionDesk::whoFirst();
+        emit changed();
+        return;
+    }
     const auto& wanted = m_reads;
     ReadingTaken reading;
     reading.item = wanted.item;

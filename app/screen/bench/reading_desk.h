@@ -26,6 +26,8 @@ class ReadingDesk : public QObject {
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString limit READ limit NOTIFY changed
                    FINAL) ///< "at least 133.4 N: held at the proof load …" or what is missing
+    /// With what the next reading is written: "by insp. A · grab 1 · held at 133.4 N · jaws 25 mm"
+    Q_PROPERTY(QString terms READ terms NOTIFY changed FINAL)
     Q_PROPERTY(QString progress READ progress NOTIFY changed FINAL) ///< "12 of 24"
     Q_PROPERTY(bool placed READ placed NOTIFY changed FINAL)        ///< on the envelope map
     Q_PROPERTY(bool canHold READ canHold NOTIFY changed FINAL)
@@ -67,6 +69,7 @@ public:
     Q_INVOKABLE void readFor(const QString& item, const QString& line);
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString limit() const;
+    [[nodiscard]] QString terms() const;
     [[nodiscard]] QString progress() const;
     [[nodiscard]] bool placed() const;
     [[nodiscard]] bool canHold() const;

@@ -32,6 +32,11 @@ namespace {
 
 const words::Spoken language;
 
+bool saysWhoSigns(const QString& heading) {
+    return heading == words::said(Phrase{ReleasePhrase::ReleasedBy, {}}) ||
+           heading == words::said(Phrase{ReleasePhrase::SignedBy, {}});
+}
+
 /// "Tarnwick maintenance manual, revision 4", once for each type on the bench.
 QString manualsOf(const BenchFile& file) {
     QStringList manuals;
@@ -173,6 +178,8 @@ void ReleaseDesk::takeDraft(const ReleaseDraft& draft) {
         QStringList paragraphs;
         for (const auto& each : section.paragraphs)
             paragraphs += words::said(each);
+        if (const auto heading = words::said(section.heading); !m_signer && saysWhoSigns(heading))
+            paragraphs = {tr("nobody is chosen yet")};
         sections.push_back(
             {words::said(section.heading), words::said(section.heading), paragraphs.join(u'\n'), -1, -1, false});
     }

@@ -63,9 +63,9 @@ void VisitOpening::setWords(const QString& words) {
     showChoices();
 }
 
-QString VisitOpening::inspector() const { return house().habits.person(); }
+QString VisitOpening::inspector() const { return house().habits.inspector(); }
 
-void VisitOpening::setInspector(const QString& inspector) { house().habits.setPerson(inspector); }
+void VisitOpening::setInspector(const QString& inspector) { house().habits.setInspector(inspector); }
 
 int VisitOpening::chosenWork() const { return static_cast<int>(m_work.size()); }
 
@@ -184,7 +184,7 @@ void VisitOpening::showProposals() {
         const auto force = row.requirement->force == Force::Recommended ? tr("recommended") : QString();
         rows.push_back({QString::number(i), words::said(row.requirement->title),
                         joined({inward(row.item->id.text()), force, Words::standing(row.state), DueTexts::left(row),
-                                Words::because(row.state)},
+                                Words::because(row)},
                                QStringLiteral(" · ")),
                         row.requirement->force == Force::Recommended ? 1 : 0, static_cast<int>(reckonedAs(row.state)),
                         m_work.contains(i)});
@@ -213,7 +213,7 @@ void VisitOpening::openIt() {
         opening.work.push_back({row.item->id, row.requirement->id});
     }
     opening.on = house().day.date();
-    opening.by = outward(inspector());
+    opening.by = outward(inspector().trimmed());
     m_asking = true;
     emit changed();
     using Answer = Results<InspectionId>;

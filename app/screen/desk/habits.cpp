@@ -29,6 +29,7 @@ QString keyOf(const char* what, const QString& record) {
 }
 
 constexpr const char* persons = "persons";
+constexpr const char* inspectors = "inspectors";
 constexpr const char* mineOf = "mine";
 constexpr const char* mineOnlyIn = "mineOnly";
 
@@ -63,6 +64,14 @@ void Habits::setPerson(const QString& person) {
     emit changed();
 }
 
+void Habits::setInspector(const QString& inspector) {
+    if (inspector == m_inspector)
+        return;
+    m_inspector = inspector;
+    remember(keyOf(inspectors, m_record), inspector);
+    emit changed();
+}
+
 void Habits::turnTo(const QString& record) {
     if (record.isEmpty() || record == m_record)
         return;
@@ -74,6 +83,7 @@ void Habits::turnTo(const QString& record) {
     // What was kept before each record had its own is who wrote into the one that there was.
     const QSettings settings;
     m_person = settings.value(keyOf(persons, record), settings.value(QStringLiteral("person"))).toString();
+    m_inspector = settings.value(keyOf(inspectors, record)).toString();
     m_mine = settings.value(keyOf(mineOf, record)).toStringList();
     m_mineOnly = settings.value(keyOf(mineOnlyIn, record), false).toBool();
     emit changed();

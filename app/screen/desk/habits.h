@@ -39,8 +39,11 @@ public:
     void setDark(bool dark);
     [[nodiscard]] QString person() const { return m_person; }
     void setPerson(const QString& person);
-    /// Who writes, and which balloons are one's own, is remembered for each record by itself: nobody writes into one in
-    /// the name that another knows.
+    /// Who inspects at the bench of the record that is open: whoever fills a form elsewhere does not change it.
+    [[nodiscard]] QString inspector() const { return m_inspector; }
+    void setInspector(const QString& inspector);
+    /// Who writes and inspects, and which balloons are one's own, is remembered for each record by itself: nobody
+    /// writes into one in the name that another knows.
     void turnTo(const QString& record);
     [[nodiscard]] bool horizonFolded() const { return m_horizonFolded; }
     void setHorizonFolded(bool folded);
@@ -70,6 +73,7 @@ private:
     QString m_record;
     bool m_horizonFolded = false;
     QString m_person;
+    QString m_inspector;
     QString m_grouping;
     QStringList m_mine;
     bool m_mineOnly = false;

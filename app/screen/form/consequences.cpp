@@ -21,8 +21,13 @@ namespace {
 /// What of the record people act on.
 struct FleetState {
     std::map<ItemId, Figures> clocks;
-    std::map<std::pair<ItemId, RequirementId>, QString> dues;
-    std::map<std::pair<ItemId, RequirementId>, QString> titles;
+    struct Due {
+        QString state;
+        QString title;
+        Standing standing;
+    };
+    std::map<ItemId, ItemKind> kinds;
+    std::map<std::pair<ItemId, RequirementId>, Due> dues;
     std::vector<Question> questions;
 };
 
@@ -35,12 +40,13 @@ Result<FleetState> standingOf(Books& books, CivilDate today) {
     auto list = due(books, {}, today);
     if (!list)
         return tl::unexpected(list.error());
-    for (const auto& item : list->items)
+    for (const auto& item : list->items) {
         now.clocks.emplace(item.id, item.clock);
+        now.kinds.emplace(item.id, item.kind);
+    }
     for (const auto& row : list->rows) {
         const std::pair key{row.item->id, row.requirement->id};
-        now.dues.emplace(key, stateOf(row));
-        now.titles.emplace(key, words::said(row.requirement->title));
+        now.dues.emplace(key, FleetState::Due{stateOf(row), words::said(row.requirement->title), row.state.standing});
     }
     auto questions = books.questions();
     if (!questions)
@@ -48,6 +54,12 @@ Result<FleetState> standingOf(Books& books, CivilDate today) {
     now.questions = std::move(*questions);
     return now;
 }
+
+struct Moved {
+    bool worsens = false;
+    ItemKind kind = ItemKind::Other;
+    QString line;
+};
 
 template <class Quantity>
 QString figure(const std::optional<Quantity>& quantity, QString (*said)(std::int64_t)) {
@@ -90,16 +102,26 @@ Results<QStringList> Consequences::of(Record& record, std::vector<NumberedEntry>
         return tl::unexpected(tried.error());
     if (!after)
         return tl::unexpected(std::vector{after.error()});
-    QStringList clocks;
-    for (const auto& [item, clock] : after->clocks)
-        if (const auto was = before->clocks.find(item); was == before->clocks.end())
-            clocks += tr("%1: %2, new").arg(inward(item.text()), Words::figures(clock));
-        else if (auto moved = movedFigures(was->second, clock); !moved.isEmpty())
-            clocks += tr("%1: %2").arg(inward(item.text()), moved.join(QStringLiteral(" · ")));
-    QStringList dues;
-    for (const auto& [key, state] : after->dues)
-        if (const auto was = before->dues.find(key); was != before->dues.end() && was->second != state)
-            dues += tr("%1, %2: %3, was %4").arg(inward(key.first.text()), after->titles.at(key), state, was->second);
+    std::vector<Moved> moved;
+    const auto named = [&](const ItemId& item) {
+        return tr("%1 %2").arg(Words::kind(after->kinds.at(item)), inward(item.text()));
+    };
+    for (const auto& [item, clock] : after->clocks) {
+        const auto was = before->clocks.find(item);
+        const auto text = was == before->clocks.end() ? tr("%1, new").arg(Words::figures(clock))
+                                                      : movedFigures(was->second, clock).join(QStringLiteral(" · "));
+        if (!text.isEmpty())
+            moved.push_back({false, after->kinds.at(item), tr("%1: %2").arg(named(item), text)});
+    }
+    for (const auto& [key, now] : after->dues)
+        if (const auto was = before->dues.find(key); was != before->dues.end() && was->second.state != now.state)
+            moved.push_back({now.standing < was->second.standing, after->kinds.at(key.first),
+                             tr("%1, %2: %3, was %4").arg(named(key.first), now.title, now.state, was->second.state)});
+    // The worst first; then as a balloon is told of: envelope, basket, burner, cylinders.
+    std::ranges::stable_sort(moved, {}, [](const Moved& each) { return std::pair(!each.worsens, each.kind); });
+    QStringList lines;
+    for (const auto& each : moved)
+        lines += each.line;
     const auto obligations = obligationsOn(record, today);
     const auto titles = obligations ? titlesOf(obligations->adoptions()) : Titles();
     QStringList questions;
@@ -109,7 +131,7 @@ Results<QStringList> Consequences::of(Record& record, std::vector<NumberedEntry>
     for (const auto& question : before->questions)
         if (std::ranges::find(after->questions, question) == after->questions.end())
             questions += tr("No longer asked: %1").arg(questionText(question, titles));
-    return asMuchAsFits(questions + dues + clocks);
+    return lines + questions;
 }
 
 QStringList Consequences::against(const RigUp& verdict) {

@@ -18,7 +18,7 @@ class Consequences {
 
 public:
     /// Runs on the storage thread.
-    /// @return a line for each thing that moves, the most that fit on a page; what the record would refuse
+    /// @return a line for each thing that moves: what worsens first, questions last; what the record would refuse
     [[nodiscard]] static Results<QStringList> of(Record& record, std::vector<NumberedEntry> entries, CivilDate today);
 
     /// What stood against a kit that flew: a line for each row that barred it from flying.

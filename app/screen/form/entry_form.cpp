@@ -47,6 +47,8 @@ void EntryForm::movedIn() {
     connect(&house().fleet, &Fleet::changed, this, &EntryForm::askPapers);
     connect(&m_kit, &FlightKit::changed, this, [this] {
         m_fields.setQuestion("kit", m_kit.question());
+        if (m_kit.undecided().isEmpty())
+            m_fields.setProblem("kit", {});
         forgetTried();
         askAgainst();
     });
@@ -71,8 +73,10 @@ void EntryForm::beginAtBench(const QString& kind, const QString& inspection, con
     if (!scope.isEmpty())
         offerOnly(scope);
     auto& given = m_writing.given = Json::object();
-    if (!inspection.isEmpty())
+    if (!inspection.isEmpty()) {
         given["inspection"] = outward(inspection);
+        m_fields.propose("by", house().habits.inspector());
+    }
     if (!defect.isEmpty()) {
         given["defect"] = outward(defect);
         m_about = aboutDefect(outward(item), outward(defect));
@@ -271,6 +275,7 @@ void EntryForm::toggle(int row, const QString& choice) {
     if (row < 0 || row >= m_fields.count())
         return;
     m_fields.toggle(row, choice);
+    askHoursOfOthers();
     touch();
     forgetTried();
 }
@@ -337,7 +342,8 @@ void EntryForm::save() {
         emit changed();
         return;
     }
-    house().habits.setPerson(m_fields.value("by").trimmed());
+    if (!m_writing.given.contains("inspection")) // the bench has its own
+        house().habits.setPerson(m_fields.value("by").trimmed());
     const auto said = toJson(written->back().entry);
     if (corrects() && said.at("with") != m_tried)
         tryOut(*written);

@@ -120,6 +120,7 @@ private:
     void offerOnly(const QStringList& items);
     void follow(std::string_view key);
     void showPlace();
+    void askHoursOfOthers();
     [[nodiscard]] QString aboutDefect(const std::string& item, const std::string& defect) const;
     void takeEntry(const JournalLine& line);
     [[nodiscard]] std::vector<std::string> keysOf(std::string_view within) const;
@@ -139,6 +140,7 @@ private:
     /// What is written, in its order; nothing where the fields do not say it yet.
     [[nodiscard]] std::optional<std::vector<NumberedEntry>> entries();
     [[nodiscard]] std::optional<std::vector<NumberedEntry>> wholeBalloon(const nlohmann::json& gathered);
+    [[nodiscard]] bool statesHours(nlohmann::json& other);
     void add(std::vector<NumberedEntry>& written, Entry entry) const;
     [[nodiscard]] std::optional<nlohmann::json> amended(nlohmann::json gathered);
     void tryOut(const std::vector<NumberedEntry>& entries);

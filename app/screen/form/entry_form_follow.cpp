@@ -9,6 +9,7 @@
 #include "screen/form/entry_form.h"
 #include "screen/form/service_form.h"
 #include "words/border.h"
+#include "words/words.h"
 
 #include <algorithm>
 
@@ -50,6 +51,66 @@ Result<FittingDay> fittingDay(Books& books, const Registration& balloon, CivilDa
     day.flights = static_cast<int>(
         std::ranges::count_if(*flights, [&](const LoggedFlight& flight) { return flight.stamp.at.on() == on; }));
     return day;
+}
+
+const std::string hoursOf = "-hours ";
+
+bool limitsByHours(const DueRow& row) {
+    return !row.requirement->once && std::ranges::any_of(row.requirement->limits, [](const Limit& limit) {
+        return limit.clock == ClockName::Minutes;
+    });
+}
+
+FormField hoursField(const ItemId& item) {
+    return plannedField(hoursOf + item.text(), EntryForm::tr("Hours of %1 on that day").arg(inward(item.text())),
+                        FormField::Kind::Duration, false,
+                        EntryForm::tr("the record does not know them; left empty, it stays unproven"));
+}
+
+/// Of the items that a requirement was done on besides the one: those of whom the record does not know what the clock
+/// showed on that day; none where hours do not matter.
+std::vector<ItemId> unknownHours(const FormFields& form, const FleetSheet& sheet) {
+    std::vector<ItemId> items;
+    const auto* on = form.field("on");
+    const auto day = on ? on->day() : std::nullopt;
+    const RequirementId requirement(outward(form.value("requirement")));
+    for (const auto& name : form.value("-also").split(u'\n', Qt::SkipEmptyParts)) {
+        const ItemId item(outward(name));
+        const auto* facts = sheet.item(item);
+        if (!facts || (facts->clock.minutes && day && *day >= facts->entered))
+            continue;
+        if (std::ranges::any_of(sheet.rowsOf(item), [&](const DueRow* row) {
+                return row->requirement->id == requirement && limitsByHours(*row);
+            }))
+            items.push_back(item);
+    }
+    return items;
+}
+
+/// Asks for the hours of these and of no other, and asks back about those that are left empty.
+void askHours(FormFields& form, const std::vector<ItemId>& items) {
+    auto fields = form.fields();
+    std::vector<FormField> asked;
+    QStringList empty;
+    for (const auto& item : items) {
+        const auto* field = form.field(hoursOf + item.text());
+        asked.push_back(field ? *field : hoursField(item));
+        if (asked.back().value.trimmed().isEmpty())
+            empty += inward(item.text());
+    }
+    std::erase_if(fields, [](const FormField& field) { return field.key.starts_with(hoursOf); });
+    const auto also = std::ranges::find(fields, std::string_view("-also"), &FormField::key);
+    if (also == fields.end())
+        return;
+    fields.insert(std::next(also), asked.begin(), asked.end());
+    if (!std::ranges::equal(fields, form.fields(), {}, &FormField::key, &FormField::key))
+        form.show(std::move(fields));
+    form.setQuestion(
+        "-also", empty.isEmpty()
+                     ? QString()
+                     : EntryForm::tr("What the clock showed on that day is not known of %1. It counts hours, so that "
+                                     "without them this stays unproven. State them below. Is it left so?")
+                           .arg(empty.join(QStringLiteral(", "))));
 }
 
 }
@@ -114,6 +175,7 @@ void EntryForm::follow(std::string_view key) {
         offerAlso(FormPlan::poolLike(*sheet, value("item")));
     if (isNew && kind == kindName<RequirementDone>())
         offerAlso(FormPlan::alsoBound(*sheet, value("item"), value("requirement")));
+    askHoursOfOthers();
     if (ServiceForm::known(kind)) {
         m_fields.setShown("to",
                           kind == kindName<BalloonRenamed>() || serviceStateFrom(value("state")) == ServiceState::Sold);
@@ -122,6 +184,27 @@ void EntryForm::follow(std::string_view key) {
     }
     if (kind == kindName<ItemFitted>() || kind == kindName<ItemRemoved>())
         askDay();
+}
+
+void EntryForm::askHoursOfOthers() {
+    const auto sheet = house().fleet.sheet();
+    if (sheet && m_amends.empty() && m_writing.kind == kindName<RequirementDone>())
+        askHours(m_fields, unknownHours(m_fields, *sheet));
+}
+
+/// What was written of the hours of another item goes into its entry; false where that cannot be read.
+bool EntryForm::statesHours(nlohmann::json& other) {
+    const auto* hours = m_fields.field(hoursOf + other.at("item").get<std::string>());
+    if (!hours)
+        return true;
+    const auto minutes = hours->json();
+    if (!minutes) {
+        m_fields.setProblem(std::string(hours->key), Words::problem(minutes.error()));
+        return false;
+    }
+    if (*minutes)
+        other["clock"]["minutes"] = **minutes;
+    return true;
 }
 
 void EntryForm::offerAlso(std::vector<Choice> choices) {

@@ -57,6 +57,10 @@ Json ofAnother(Json object, const std::string& item) {
 
 std::optional<std::vector<NumberedEntry>> EntryForm::entries() {
     auto object = m_writing.gathered(m_fields);
+    if (const auto undecided = m_kit.undecided(); m_writing.kind == kindName<FlightLogged>() && !undecided.isEmpty()) {
+        m_fields.setProblem("kit", undecided);
+        return std::nullopt;
+    }
     if (!object)
         return std::nullopt;
     if (m_writing.kind == WholeBalloon::name)
@@ -86,8 +90,11 @@ std::optional<std::vector<NumberedEntry>> EntryForm::entries() {
     std::vector<NumberedEntry> written;
     if (m_amends.empty())
         for (const auto& item : m_fields.value("-also").split(u'\n', Qt::SkipEmptyParts))
-            if (auto also = entryFrom(ofAnother(*object, outward(item))))
-                add(written, std::move(*also));
+            if (auto other = ofAnother(*object, outward(item)); statesHours(other))
+                if (auto also = entryFrom(other))
+                    add(written, std::move(*also));
+    if (m_fields.firstMarked() >= 0)
+        return std::nullopt;
     add(written, std::move(*entry));
     return written;
 }
@@ -191,7 +198,10 @@ void EntryForm::post(const std::vector<NumberedEntry>& entries) {
     const bool final = std::ranges::any_of(
         entries, [](const NumberedEntry& each) { return std::holds_alternative<ReleaseRevoked>(each.entry.body); });
     for (const auto& each : entries)
-        said += Sentences::of(each.entry, *house().fleet.titles());
+        said += std::holds_alternative<ProgrammeAdopted>(each.entry.body) && each.entry.on > house().day.todayDate()
+                    ? tr("%1, binds from %2")
+                          .arg(Sentences::of(each.entry, *house().fleet.titles()), inward(each.entry.on.iso()))
+                    : Sentences::of(each.entry, *house().fleet.titles());
     struct Answer {
         std::optional<TakenName> taken;
         Results<Receipt> receipt;

@@ -39,7 +39,7 @@ QVariant FlightKit::data(const QModelIndex& index, int role) const {
     case FliesRole:
         return row.flies.has_value();
     case ChangedRole:
-        return row.differs();
+        return row.differs() || row.undecided;
     default:
         return {};
     }
@@ -59,7 +59,8 @@ void FlightKit::show(const Sheet& sheet, const Registration& balloon, const std:
     m_stays = false;
     std::vector<Row> rows;
     for (const auto& item : fitted)
-        rows.push_back({item, !flew || std::ranges::count(*flew, item) > 0 ? std::optional(item) : std::nullopt});
+        rows.push_back(
+            {item, !flew || std::ranges::count(*flew, item) > 0 ? std::optional(item) : std::nullopt, false});
     if (flew)
         for (const auto& item : *flew) {
             if (std::ranges::count(fitted, item) > 0)
@@ -70,7 +71,7 @@ void FlightKit::show(const Sheet& sheet, const Registration& balloon, const std:
             if (instead != rows.end())
                 instead->flies = item;
             else
-                rows.push_back({std::nullopt, item});
+                rows.push_back({std::nullopt, item, false});
         }
     const auto placeOf = [&](const Row& row) {
         const auto* facts = sheet ? sheet->item(row.item()) : nullptr;
@@ -100,7 +101,15 @@ void FlightKit::setStays(bool stays) {
     emit changed();
 }
 
-void FlightKit::ask(int row) { offer(row == m_asked ? -1 : row); }
+void FlightKit::ask(int row) {
+    const bool again = row == m_asked;
+    if (row >= 0 && row < count()) {
+        auto& part = m_rows[static_cast<std::size_t>(row)];
+        part.undecided = !again && !part.differs();
+        told(row);
+    }
+    offer(again ? -1 : row);
+}
 
 void FlightKit::add() { ask(count()); }
 
@@ -117,7 +126,7 @@ void FlightKit::pick(const QString& item) {
         return;
     if (m_asked == count()) {
         beginInsertRows({}, m_asked, m_asked);
-        m_rows.push_back({std::nullopt, picked});
+        m_rows.push_back({std::nullopt, picked, false});
         endInsertRows();
         emit countChanged();
         offer(-1);
@@ -125,6 +134,7 @@ void FlightKit::pick(const QString& item) {
     }
     const auto at = m_asked;
     m_rows[static_cast<std::size_t>(at)].flies = picked;
+    m_rows[static_cast<std::size_t>(at)].undecided = false;
     told(at);
     offer(kindOf(picked) == ItemKind::Cylinder ? nextCylinder(at) : -1);
 }
@@ -145,6 +155,7 @@ void FlightKit::leaveOut() {
     const auto at = static_cast<std::size_t>(m_asked);
     if (m_rows[at].fitted) {
         m_rows[at].flies.reset();
+        m_rows[at].undecided = false;
         told(m_asked);
     } else {
         beginRemoveRows({}, m_asked, m_asked);
@@ -160,6 +171,7 @@ void FlightKit::putBack() {
         return;
     auto& row = m_rows[static_cast<std::size_t>(m_asked)];
     row.flies = row.fitted;
+    row.undecided = false;
     told(m_asked);
     offer(-1);
 }
@@ -210,6 +222,18 @@ QString FlightKit::question() const {
         if (const auto* item = m_sheet->item(id); item && item->out)
             asked += tr("%1 is out of service: %2.").arg(ItemChoices::name(*item), words::said(reasonOf(*item->out)));
     return asked.isEmpty() ? QString() : tr("%1 Is it so?").arg(asked.join(u' '));
+}
+
+QString FlightKit::undecided() const {
+    QStringList names;
+    for (const auto& row : m_rows)
+        if (row.undecided)
+            names += inward(row.item().text());
+    if (!names.isEmpty())
+        return tr("Did not fly: %1? Choose what flew instead, or “Nothing instead”, or “As fitted”.")
+            .arg(names.join(QStringLiteral(", ")));
+    return !m_rows.empty() && m_asked == count() ? tr("Choose what flew too, or tap “something else” again.")
+                                                 : QString();
 }
 
 std::vector<ItemId> FlightKit::kit() const {

@@ -57,7 +57,7 @@ public:
     /// Another kit is fitted from now on only where what is fitted today is what flew.
     void setMayStay(bool may);
 
-    /// Asks what flies instead; asked again, no longer.
+    /// Asks what flies instead; asked again, no longer. Until something is chosen the part is undecided.
     Q_INVOKABLE void ask(int row);
     Q_INVOKABLE void add();
     Q_INVOKABLE void pick(const QString& item);
@@ -76,6 +76,8 @@ public:
     [[nodiscard]] QString told() const;
     /// Asked back: a flight without an envelope, with two baskets; empty when there is nothing to ask.
     [[nodiscard]] QString question() const;
+    /// Said to fly no more, and not yet what instead; empty when there is no such part.
+    [[nodiscard]] QString undecided() const;
     /// What flies, in the order of the ids.
     [[nodiscard]] std::vector<ItemId> kit() const;
     /// It is said what flew: other than what is fitted, or as an entry said before.
@@ -90,6 +92,7 @@ private:
     struct Row {
         std::optional<ItemId> fitted; ///< what flies if nothing is said; none for what was added
         std::optional<ItemId> flies;
+        bool undecided = false; ///< tapped, and nothing chosen
         [[nodiscard]] bool differs() const { return fitted != flies; }
         [[nodiscard]] const ItemId& item() const { return flies ? *flies : *fitted; }
         [[nodiscard]] bool sameAs(const Row& other) const { return fitted == other.fitted && flies == other.flies; }

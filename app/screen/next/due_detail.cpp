@@ -10,6 +10,8 @@
 #include "words/sentence.h"
 #include "words/words.h"
 
+#include <algorithm>
+
 namespace crownring::screen {
 
 using namespace words;
@@ -96,6 +98,12 @@ void DueDetail::showPhotographs(const std::vector<std::string>& digests) {
 }
 
 bool DueDetail::isDefect() const { return m_row && m_row->programme == &defectProgramme(); }
+bool DueDetail::isDeferrable() const {
+    const auto defect = isDefect() ? defectOf(m_row->requirement->id) : std::nullopt;
+    return defect && std::ranges::any_of(openDefects(*m_row->item), [&](const OpenDefect& open) {
+               return open.found->defect == *defect && !isGrounding(*open.found);
+           });
+}
 bool DueDetail::isList() const { return m_row && m_row->programme == &listProgramme(); }
 bool DueDetail::isFabric() const { return m_row && isOfTheRecord(*m_row) && !isDefect() && !isList(); }
 QString DueDetail::title() const { return m_row ? words::said(m_row->requirement->title) : QString(); }
@@ -110,7 +118,7 @@ QString DueDetail::rule() const {
                                    : Words::limits(*m_row->requirement);
 }
 QString DueDetail::note() const { return m_row ? words::said(m_row->requirement->note) : QString(); }
-QString DueDetail::because() const { return m_row ? Words::because(m_row->state) : QString(); }
+QString DueDetail::because() const { return m_row ? Words::because(*m_row) : QString(); }
 QString DueDetail::remark() const { return m_row ? DueTexts::remark(*m_row) : QString(); }
 int DueDetail::standing() const { return m_row ? static_cast<int>(reckonedAs(m_row->state)) : -1; }
 QString DueDetail::standingWord() const { return m_row ? Words::standing(m_row->state) : QString(); }

@@ -17,7 +17,8 @@ class DueDetail : public crownring::screen::Resident {
     Q_PROPERTY(QString item READ item WRITE setItem NOTIFY subjectChanged FINAL)
     Q_PROPERTY(QString requirement READ requirement WRITE setRequirement NOTIFY subjectChanged FINAL)
     Q_PROPERTY(bool found READ found NOTIFY changed FINAL)
-    Q_PROPERTY(bool defect READ isDefect NOTIFY changed FINAL) ///< the row is an open defect, no requirement
+    Q_PROPERTY(bool defect READ isDefect NOTIFY changed FINAL)         ///< the row is an open defect, no requirement
+    Q_PROPERTY(bool deferrable READ isDeferrable NOTIFY changed FINAL) ///< a defect that somebody may put off
     Q_PROPERTY(bool list READ isList NOTIFY changed FINAL)     ///< the row is a list of discrepancies that is pending
     Q_PROPERTY(bool fabric READ isFabric NOTIFY changed FINAL) ///< the row is of readings of fabric
     Q_PROPERTY(QStringList photographs READ photographs NOTIFY photographsChanged FINAL) ///< digests, of a defect
@@ -49,6 +50,7 @@ public:
 
     [[nodiscard]] bool found() const { return m_row != nullptr; }
     [[nodiscard]] bool isDefect() const;
+    [[nodiscard]] bool isDeferrable() const;
     [[nodiscard]] bool isList() const;
     [[nodiscard]] bool isFabric() const;
     [[nodiscard]] QStringList photographs() const { return m_photographs; }

@@ -39,8 +39,8 @@ auto soonestKey(const DueRow& row) {
 class Sieve {
 public:
     Sieve(const DueSieve& sieve, CivilDate on, Spread& spread, int times)
-        : m_sieve(sieve), m_words(sieve.words.split(u' ', Qt::SkipEmptyParts)), m_on(on), m_spread(spread),
-          m_times(times) {}
+        : m_sieve(sieve), m_words(sieve.words.split(u' ', Qt::SkipEmptyParts)), m_on(on), m_upTo(sieve.upTo(on)),
+          m_spread(spread), m_times(times) {}
 
     bool passes(const DueRow& row) {
         if (!m_sieve.mine.holds(row.item->balloon))
@@ -62,7 +62,11 @@ public:
         (places.calendar ? m_spread.calendar[static_cast<std::size_t>(*places.calendar)]
                          : m_spread.offCalendar)[sort] += m_times;
         (places.use ? m_spread.use[static_cast<std::size_t>(*places.use)] : m_spread.offUse)[sort] += m_times;
-        return !m_sieve.bin || isIn(m_sieve.bin->byUse ? places.use : places.calendar);
+        if (!m_sieve.bin || isIn(m_sieve.bin->byUse ? places.use : places.calendar) ||
+            (m_upTo && comesUpTo(row, m_on, *m_upTo)))
+            return true;
+        m_spread.leftOut[sort] += m_times;
+        return false;
     }
 
 private:
@@ -73,10 +77,18 @@ private:
     const DueSieve& m_sieve;
     QStringList m_words;
     CivilDate m_on;
+    std::optional<CivilDate> m_upTo;
     Spread& m_spread;
     int m_times;
 };
 
+}
+
+std::optional<CivilDate> DueSieve::upTo(CivilDate on) const {
+    if (!bin || bin->byUse || bin->bin > FirstWeekBin || lastBin <= bin->bin || lastBin < FirstWeekBin ||
+        lastBin >= LaterBin)
+        return std::nullopt;
+    return addDays(on, std::int64_t{7} * (lastBin - FirstWeekBin + 1));
 }
 
 bool comesFirst(const DueRow& a, const DueRow& b, DueOrder order) {

@@ -30,6 +30,9 @@ struct DueSieve {
     QString words; ///< each must occur in registration, item, serial, title or source
     DueOrder order = DueOrder::Worst;
     Mine mine{};
+
+    /// A range of the calendar that holds today: its last day, where it ends with a week.
+    [[nodiscard]] std::optional<CivilDate> upTo(CivilDate on) const;
 };
 
 /// How the rows spread over sorts and over the horizon.
@@ -41,6 +44,7 @@ struct Spread {
     std::array<Tally, useBins> use{};
     Tally offCalendar{}; ///< as the two above, of what stands in no bin of the lane
     Tally offUse{};
+    Tally leftOut{}; ///< of the rows that pass everything but the bin and do not pass that
     bool operator==(const Spread&) const = default;
 };
 

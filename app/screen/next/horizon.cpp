@@ -64,4 +64,26 @@ Places horizonPlaces(const DueRow& row, CivilDate on) {
     return places;
 }
 
+bool comesUpTo(const DueRow& row, CivilDate on, CivilDate last) {
+    const auto& state = row.state;
+    if (state.standing == Standing::Closed || !isRequired(state))
+        return false;
+    if (state.standing == Standing::Unproven || isPast(state))
+        return true;
+    const bool near = state.standing == Standing::Nearing;
+    bool dated = false;
+    for (const auto& limit : state.limits) {
+        if (!speaks(row, limit))
+            continue;
+        if (const auto* reach = limit.calendar()) {
+            if (reach->due >= on && reach->due <= last)
+                return true;
+            dated = true;
+        }
+        if (near && limit.usage() && limit.standing != Standing::Clear)
+            return true;
+    }
+    return near && !dated;
+}
+
 }

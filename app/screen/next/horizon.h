@@ -49,6 +49,10 @@ struct Places {
 
 [[nodiscard]] Places horizonPlaces(const DueRow& row, CivilDate on);
 
+/// Whoever asks what comes from today up to a day is to see it: what is past, unproven or near by use, whatever its
+/// date, and what is due up to and including that day. How fast hours are flown nobody knows ahead.
+[[nodiscard]] bool comesUpTo(const DueRow& row, CivilDate on, CivilDate last);
+
 /// Rows of each sort in one bin, by `Reckoned`.
 using Tally = std::array<int, reckonedCount>;
 

@@ -18,20 +18,13 @@ namespace {
 
 int total(const Tally& tally) { return std::accumulate(tally.begin(), tally.end(), 0); }
 
-QString tallyText(const Tally& tally) {
-    QStringList parts;
-    for (int sort = 0; sort < reckonedCount; ++sort)
-        if (const int n = tally[static_cast<std::size_t>(sort)]; n > 0)
-            parts += HorizonModel::tr("%1 %2").arg(QString::number(n), Words::standing(static_cast<Reckoned>(sort)));
-    return parts.isEmpty() ? HorizonModel::tr("nothing") : parts.join(QStringLiteral(", "));
-}
-
-/// The name of the month that begins in the seven days from `first`, or of the first week's own.
+/// The name of the month that begins in the seven days from `first`, else of the first week's own, unless that of the
+/// next week would be written over it.
 QString monthOf(CivilDate first, bool strip) {
-    const auto last = addDays(first, 6);
-    if (!strip && first.month() == last.month() && first.day() != 1)
+    const auto shown = addDays(first, 6);
+    const bool begins = first.month() != shown.month() || first.day() == 1;
+    if (!begins && (!strip || addDays(first, 13).month() != first.month()))
         return {};
-    const auto shown = strip ? first : last;
     const auto name = QLocale().standaloneMonthName(shown.month(), QLocale::ShortFormat);
     return shown.month() == 1 ? HorizonModel::tr("%1 %2").arg(name, QString::number(shown.year())) : name;
 }
@@ -89,10 +82,10 @@ void HorizonModel::showCalendar(CivilDate on, const std::array<Tally, calendarBi
             bin.label = tr("week from %1").arg(inward(first.iso()));
             bin.month = monthOf(first, number == FirstWeekBin);
         }
-        bin.spoken = tr("%1: %2").arg(bin.label, tallyText(bin.tally));
+        bin.spoken = tr("%1: %2").arg(bin.label, told(bin.tally));
         bins.push_back(std::move(bin));
     }
-    show(std::move(bins), total(off) == 0 ? QString() : tr("Not on the strip: %1.").arg(tallyText(off)));
+    show(std::move(bins), total(off) == 0 ? QString() : tr("Not on the strip: %1.").arg(told(off)));
 }
 
 void HorizonModel::showUse(const std::array<Tally, useBins>& tallies, const Tally& off) {
@@ -110,10 +103,10 @@ void HorizonModel::showUse(const std::array<Tally, useBins>& tallies, const Tall
             bin.label = tr("over %1 h").arg(useSteps.back() / 60);
         else
             bin.label = tr("landings");
-        bin.spoken = tr("%1 left: %2").arg(bin.label, tallyText(bin.tally));
+        bin.spoken = tr("%1 left: %2").arg(bin.label, told(bin.tally));
         bins.push_back(std::move(bin));
     }
-    show(std::move(bins), total(off) == 0 ? QString() : tr("No use limits, or is done with: %1.").arg(tallyText(off)));
+    show(std::move(bins), total(off) == 0 ? QString() : tr("No use limits, or is done with: %1.").arg(told(off)));
 }
 
 void HorizonModel::show(std::vector<Bin> bins, const QString& leftOut) {
@@ -130,6 +123,14 @@ void HorizonModel::show(std::vector<Bin> bins, const QString& leftOut) {
         m_tallest = tallest;
         emit tallestChanged();
     }
+}
+
+QString HorizonModel::told(const Tally& tally) {
+    QStringList parts;
+    for (int sort = 0; sort < reckonedCount; ++sort)
+        if (const int n = tally[static_cast<std::size_t>(sort)]; n > 0)
+            parts += tr("%1 %2").arg(QString::number(n), Words::standing(static_cast<Reckoned>(sort)));
+    return parts.isEmpty() ? tr("nothing") : parts.join(QStringLiteral(", "));
 }
 
 QString HorizonModel::label(int bin) const {

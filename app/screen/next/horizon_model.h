@@ -40,6 +40,8 @@ public:
     void showCalendar(CivilDate on, const std::array<Tally, calendarBins>& tallies, const Tally& off);
     void showUse(const std::array<Tally, useBins>& tallies, const Tally& off);
     [[nodiscard]] QString label(int bin) const;
+    /// "2 lapsed, 5 clear"
+    [[nodiscard]] static QString told(const Tally& tally);
 
 signals:
     void tallestChanged();

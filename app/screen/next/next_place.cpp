@@ -126,7 +126,7 @@ void NextPlace::stretchTo(int calendarBin) {
     changeFilter();
 }
 
-int NextPlace::weeks() const { return calendarBin() == OverdueBin ? std::max(0, m_sieve.lastBin - OverdueBin) : 0; }
+int NextPlace::weeks() const { return calendarBin() == UnprovenBin ? std::max(0, m_sieve.lastBin - OverdueBin) : 0; }
 
 bool NextPlace::holds(const QString& item, const QString& requirement) const {
     if (!m_shown)
@@ -141,7 +141,7 @@ bool NextPlace::holds(const QString& item, const QString& requirement) const {
 void NextPlace::chooseWeeks(int weeks) {
     const int last = OverdueBin + std::clamp(weeks, 1, weeksShown);
     const bool again = this->weeks() == weeks;
-    m_sieve.bin = again ? std::nullopt : std::optional(Place{false, OverdueBin});
+    m_sieve.bin = again ? std::nullopt : std::optional(Place{false, UnprovenBin});
     m_sieve.lastBin = again ? -1 : last;
     changeFilter();
 }
@@ -224,13 +224,15 @@ void NextPlace::showSpread(const FleetSheet& sheet) {
     const auto all = sheet.rowCount();
     const auto shown = static_cast<std::size_t>(m_list.count());
     m_summary = shown == all ? tr("%1 requirements").arg(all) : tr("%1 of %2 requirements").arg(shown).arg(all);
-    if (m_sieve.bin)
-        m_summary = tr("%1 · %2").arg(m_summary, binText());
+    m_range = m_sieve.bin ? tr("%1 · left out: %2").arg(binText(sheet.on()), HorizonModel::told(m_spread.leftOut))
+                          : QString();
     m_ready = true;
     emit listed();
 }
 
-QString NextPlace::binText() const {
+QString NextPlace::binText(CivilDate on) const {
+    if (const auto last = m_sieve.upTo(on))
+        return tr("overdue, unproven, near by hours, or due up to %1").arg(inward(last->iso()));
     const auto& lane = m_sieve.bin->byUse ? m_use : m_calendar;
     const auto first = lane.label(m_sieve.bin->bin);
     return m_sieve.lastBin <= m_sieve.bin->bin ? first : tr("%1 to %2").arg(first, lane.label(m_sieve.lastBin));

@@ -36,12 +36,14 @@ class NextPlace : public crownring::screen::Resident {
     /// The bin chosen on a lane, -1 for none.
     Q_PROPERTY(int calendarBin READ calendarBin NOTIFY filterChanged FINAL)
     Q_PROPERTY(int lastCalendarBin READ lastCalendarBin NOTIFY filterChanged FINAL) ///< of a range; else the chosen one
-    /// So many weeks with what is overdue are chosen; 0 where something else is.
+    /// So many weeks with what is overdue and unproven are chosen; 0 where something else is.
     Q_PROPERTY(int weeks READ weeks NOTIFY filterChanged FINAL)
     Q_PROPERTY(int useBin READ useBin NOTIFY filterChanged FINAL)
     Q_PROPERTY(bool filtered READ filtered NOTIFY filterChanged FINAL)
-    /// "118 of 912 · week from 2026-11-30"
+    /// "118 of 912 requirements"
     Q_PROPERTY(QString summary READ summary NOTIFY listed FINAL)
+    /// "week from 2026-11-30 · left out: 790 clear, 4 deferred"; empty where nothing is chosen on the strip
+    Q_PROPERTY(QString range READ range NOTIFY listed FINAL)
     Q_PROPERTY(bool ready READ ready NOTIFY listed FINAL)
 
 public:
@@ -77,6 +79,7 @@ public:
     [[nodiscard]] int useBin() const { return m_sieve.bin && m_sieve.bin->byUse ? m_sieve.bin->bin : -1; }
     [[nodiscard]] bool filtered() const;
     [[nodiscard]] QString summary() const { return m_summary; }
+    [[nodiscard]] QString range() const { return m_range; }
     [[nodiscard]] bool ready() const { return m_ready; }
 
     /// Choosing the chosen bin again lets go of it.
@@ -84,7 +87,7 @@ public:
     Q_INVOKABLE void chooseUseBin(int bin);
     /// From the bin that is chosen to this one, whichever comes first.
     Q_INVOKABLE void stretchTo(int calendarBin);
-    /// What is overdue and what comes in so many weeks.
+    /// What is overdue or unproven and what comes in so many weeks.
     Q_INVOKABLE void chooseWeeks(int weeks);
     /// Does that row pass what is filtered by?
     Q_INVOKABLE bool holds(const QString& item, const QString& requirement) const;
@@ -104,7 +107,7 @@ private:
     void siftAgain();
     void look();
     void take(const Sheet& sheet, Sifted sifted);
-    [[nodiscard]] QString binText() const;
+    [[nodiscard]] QString binText(CivilDate on) const;
     void mend(const Sheet& sheet);
     void showSpread(const FleetSheet& sheet);
     void showChoices(const FleetSheet& sheet);
@@ -121,6 +124,7 @@ private:
     ChoiceModel m_balloons;
     ChoiceModel m_kinds;
     QString m_summary;
+    QString m_range;
     int m_turn = 0;
     bool m_sifting = false;
     bool m_ready = false;

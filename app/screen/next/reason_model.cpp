@@ -41,7 +41,7 @@ ReasonLine lineOf(const DueRow& row) {
 QString stateText(const DueRow& row) {
     const auto left = DueTexts::left(row);
     const auto due = DueTexts::due(row);
-    if (const auto because = Words::because(row.state); !because.isEmpty())
+    if (const auto because = Words::because(row); !because.isEmpty())
         return because;
     if (left.isEmpty() || due.isEmpty())
         return Words::standing(row.state);

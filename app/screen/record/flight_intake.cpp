@@ -2,6 +2,7 @@
 #include "screen/record/flight_intake.h"
 
 #include "exchange/track/igc_flight.h"
+#include "problem/faults/table_fault.h"
 #include "screen/desk/day.h"
 #include "screen/desk/fleet.h"
 #include "screen/desk/habits.h"
@@ -31,6 +32,7 @@ struct FlightIntake::Read {
     std::optional<Problem> refused;
     std::vector<FlightProposal> flights;
     std::vector<Problem> bad;
+    std::vector<int> waiting; ///< lines
     std::vector<OpenChoice> open;
     std::vector<Phrase> remarks;
     std::vector<LogHeading> columns;
@@ -133,12 +135,37 @@ IntakeLine lineOf(const JudgedProposal& judged, int at) {
     if (proposal.time)
         line.on += u' ' + inward(proposal.time->iso());
     line.text = Sentences::of(entry, {});
-    line.fate = judged.unknown.empty() ? fateText(judged.state)
-                                       : FlightIntake::tr("'%1' is not in the record").arg(inward(judged.unknown));
+    line.fate = judged.entered ? FlightIntake::tr("balloon entered only on %1").arg(inward(judged.entered->iso()))
+                : judged.unknown.empty() ? fateText(judged.state)
+                                         : FlightIntake::tr("'%1' is not in the record").arg(inward(judged.unknown));
     if (!judged.written.empty())
         line.fate = FlightIntake::tr("%1, written %2").arg(line.fate, inward(judged.written));
     line.taken = judged.state == ProposalState::New;
     return line;
+}
+
+IntakeLine waitingLine(int at) {
+    IntakeLine line;
+    line.line = at;
+    line.text = FlightIntake::tr("It is read once what is asked above is answered.");
+    line.fate = FlightIntake::tr("waits");
+    return line;
+}
+
+bool liesAhead(const Problem& problem) { return problem.fault == Fault(TableFault::LaterThanToday); }
+
+/// "3 of a balloon that is not in the record": so many flights.
+QString countText(ProposalState state, int count) {
+    switch (state) {
+    case ProposalState::UnknownBalloon:
+        return FlightIntake::tr("%1 of a balloon that is not in the record").arg(count);
+    case ProposalState::UnknownItem:
+        return FlightIntake::tr("%1 with an item that is not in the record").arg(count);
+    case ProposalState::TwiceInFile:
+        return FlightIntake::tr("%1 twice in the file").arg(count);
+    default:
+        return FlightIntake::tr("%1 %2").arg(QString::number(count), fateText(state));
+    }
 }
 
 }
@@ -152,6 +179,7 @@ FlightIntake::Read FlightIntake::readFlights(const QByteArray& bytes, const std:
             return {.refused = track.error(),
                     .flights = {},
                     .bad = {},
+                    .waiting = {},
                     .open = {},
                     .remarks = {},
                     .columns = {},
@@ -159,6 +187,7 @@ FlightIntake::Read FlightIntake::readFlights(const QByteArray& bytes, const std:
         return {.refused = {},
                 .flights = std::move(track->proposals),
                 .bad = {},
+                .waiting = {},
                 .open = {},
                 .remarks = std::move(track->remarks),
                 .columns = {},
@@ -168,6 +197,7 @@ FlightIntake::Read FlightIntake::readFlights(const QByteArray& bytes, const std:
     return {.refused = std::move(log.refused),
             .flights = std::move(log.flights),
             .bad = std::move(log.badRows),
+            .waiting = std::move(log.waiting),
             .open = std::move(log.open),
             .remarks = std::move(log.remarks),
             .columns = std::move(log.columns),
@@ -285,24 +315,28 @@ void FlightIntake::judgeThem(const Read& read) {
             if (flight.by.empty())
                 flight.by = person;
     hear(house().desk.ask([flights](Record& record) { return judge(record, flights); }), this,
-         [this, turn = m_turn, bad = read.bad](const Result<std::vector<JudgedProposal>>& judged) {
+         [this, turn = m_turn, read](const Result<std::vector<JudgedProposal>>& judged) {
              if (turn != m_turn)
                  return;
              m_reading = false;
              if (!judged)
                  m_problem = Words::problem(judged.error());
-             take(judged ? *judged : std::vector<JudgedProposal>{}, bad);
+             take(judged ? *judged : std::vector<JudgedProposal>{}, read);
          });
 }
 
-void FlightIntake::take(std::vector<JudgedProposal> judged, const std::vector<Problem>& bad) {
+void FlightIntake::take(std::vector<JudgedProposal> judged, const Read& read) {
+    const auto& bad = read.bad;
     m_judged = std::move(judged);
     std::vector<IntakeLine> lines;
     std::map<ProposalState, int> counts;
+    int early = 0;
     for (std::size_t at = 0; at < m_judged.size(); ++at) {
         lines.push_back(lineOf(m_judged[at], static_cast<int>(at)));
-        ++counts[m_judged[at].state];
+        ++(m_judged[at].entered ? early : counts[m_judged[at].state]);
     }
+    for (const int at : read.waiting)
+        lines.push_back(waitingLine(at));
     for (std::size_t at = 0; at < bad.size(); ++at) {
         IntakeLine line;
         line.line = bad[at].where.line;
@@ -311,7 +345,7 @@ void FlightIntake::take(std::vector<JudgedProposal> judged, const std::vector<Pr
         shown.where.file.clear();
         shown.where.line = 0;
         line.text = Words::problem(shown);
-        line.fate = tr("cannot be read");
+        line.fate = liesAhead(bad[at]) ? tr("lies in the future") : tr("cannot be read");
         line.bad = true;
         lines.push_back(std::move(line));
     }
@@ -324,9 +358,16 @@ void FlightIntake::take(std::vector<JudgedProposal> judged, const std::vector<Pr
     QStringList parts;
     for (const auto& [state, count] : counts)
         if (count > 0)
-            parts += tr("%1 %2").arg(QString::number(count), fateText(state));
-    if (!bad.empty())
-        parts += tr("%1 cannot be read").arg(bad.size());
+            parts += countText(state, count);
+    if (early > 0)
+        parts += tr("%1 from before the balloon was entered").arg(early);
+    if (!read.waiting.empty())
+        parts += tr("%1 waiting for what is asked above").arg(read.waiting.size());
+    const auto ahead = std::ranges::count_if(bad, liesAhead);
+    if (ahead > 0)
+        parts += tr("%1 in the future").arg(ahead);
+    if (const auto unread = static_cast<std::ptrdiff_t>(bad.size()) - ahead; unread > 0)
+        parts += tr("%1 cannot be read").arg(unread);
     m_summary = parts.isEmpty() ? tr("No flights found.") : parts.join(QStringLiteral(" · "));
     emit changed();
 }

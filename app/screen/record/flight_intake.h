@@ -82,7 +82,7 @@ private:
     [[nodiscard]] bool asks(OpenChoice choice) const;
     void read();
     void judgeThem(const Read& read);
-    void take(std::vector<JudgedProposal> judged, const std::vector<Problem>& bad);
+    void take(std::vector<JudgedProposal> judged, const Read& read);
     void showBalloons();
 
     IntakeModel m_rows;

@@ -21,32 +21,58 @@ using namespace words;
 
 namespace {
 
+template <class Name>
+QStringList namesOf(const std::vector<Name>& of) {
+    QStringList names;
+    for (const auto& each : of)
+        names += inward(each.text());
+    return names;
+}
+
+QString some(const QStringList& names, const QString& text) {
+    constexpr qsizetype shown = 12;
+    const auto list = names.mid(0, shown).join(QStringLiteral(", "));
+    return names.size() > shown ? RulesPlace::tr("%1: %2 … and %3 more").arg(text, list).arg(names.size() - shown)
+                                : RulesPlace::tr("%1: %2").arg(text, list);
+}
+
+/// The types and serial numbers that it is for; empty where it is for all.
+QString boundTo(const Requirement& requirement) {
+    QStringList parts;
+    for (const auto& type : requirement.types)
+        parts += RulesPlace::tr("type %1").arg(inward(type));
+    for (const auto& range : requirement.serials)
+        parts += Words::serials(range);
+    return parts.join(QStringLiteral(" · "));
+}
+
+/// The same of a whole programme, where each of its requirements is for some alone.
+QString boundTo(const Programme& programme) {
+    QStringList parts;
+    for (const auto& each : programme.requirements) {
+        const auto own = boundTo(each);
+        if (own.isEmpty())
+            return {};
+        if (!parts.contains(own))
+            parts += own;
+    }
+    return parts.join(QStringLiteral("; "));
+}
+
 QString whom(const Bound& bound) {
     struct Teller {
-        static QString some(qsizetype many, const QStringList& names, const QString& text) {
-            constexpr qsizetype shown = 12;
-            const auto list = names.mid(0, shown).join(QStringLiteral(", "));
-            return many > shown ? RulesPlace::tr("%1: %2 … and %3 more").arg(text, list).arg(many - shown)
-                                : RulesPlace::tr("%1: %2").arg(text, list);
-        }
         QString operator()(const BoundBalloons& bound) const {
-            QStringList names;
-            for (const auto& each : bound.balloons)
-                names += inward(each.text());
-            return some(names.size(), names, RulesPlace::tr("what is fitted to"));
+            return some(namesOf(bound.balloons), RulesPlace::tr("what is fitted to"));
         }
         QString operator()(const BoundItems& bound) const {
-            QStringList names;
-            for (const auto& each : bound.items)
-                names += inward(each.text());
-            return some(names.size(), names, RulesPlace::tr("items"));
+            return some(namesOf(bound.items), RulesPlace::tr("items"));
         }
         QString operator()(const BoundEverything&) const { return RulesPlace::tr("everything, the pool too"); }
     };
     return std::visit(Teller{}, bound);
 }
 
-QString bindsFrom(const Adoption& adoption) {
+QString revisionFrom(const Adoption& adoption) {
     return RulesPlace::tr("revision %1 binds from %2")
         .arg(inward(adoption.programme->revision), inward(adoption.stamp.at.on().iso()));
 }
@@ -162,14 +188,14 @@ void RulesPlace::lookAtProgrammes() {
         const auto later = coming.find(id);
         choices.push_back({inward(id.text()), words::said(programme->title),
                            joined({tr("in force · revision %1 · %2").arg(inward(programme->revision), adopted),
-                                   later == coming.end() ? QString() : bindsFrom(*later->second)},
+                                   later == coming.end() ? QString() : revisionFrom(*later->second)},
                                   QStringLiteral(" · ")),
                            static_cast<int>(programme->requirements.size()), -1, inward(id.text()) == m_programme});
     }
     for (const auto& [id, adoption] : coming)
         if (!inForce.contains(id)) {
             m_known.push_back(adoption->programme);
-            choices.push_back({inward(id.text()), words::said(adoption->programme->title), bindsFrom(*adoption),
+            choices.push_back({inward(id.text()), words::said(adoption->programme->title), revisionFrom(*adoption),
                                static_cast<int>(adoption->programme->requirements.size()), -1,
                                inward(id.text()) == m_programme});
         }
@@ -193,20 +219,32 @@ void RulesPlace::lookAtProgramme() {
     m_open = at == m_known.end() ? nullptr : *at;
     std::vector<Choice> requirements;
     std::vector<Choice> adoptions;
+    m_bindsFrom.clear();
     if (m_open) {
         auto reach = reachOf(*m_sheet);
-        for (const auto& each : m_open->requirements) {
-            const auto id = inward(each.id.text());
-            requirements.push_back({id, words::said(each.title), Words::limits(each), reach[each.id].rows,
-                                    reach[each.id].worst, id == m_requirement});
-        }
         auto all = m_sheet->adoptions();
         all.insert(all.end(), m_coming.begin(), m_coming.end());
+        const auto later = std::ranges::find(m_coming, m_open->id, [](const auto& each) { return each.programme->id; });
+        if (!m_inForce && later != m_coming.end())
+            m_bindsFrom = inward(later->stamp.at.on().iso());
+        const auto ahead = m_bindsFrom.isEmpty() ? std::map<RequirementId, QStringList>() : willBind(all);
+        for (const auto& each : m_open->requirements) {
+            const auto id = inward(each.id.text());
+            const auto coming = ahead.find(each.id);
+            const bool binds = coming != ahead.end();
+            requirements.push_back(
+                {id, words::said(each.title),
+                 joined({Words::limits(each), boundTo(each),
+                         binds ? some(coming->second, tr("from %1 it binds").arg(m_bindsFrom)) : QString()},
+                        QStringLiteral(" · ")),
+                 binds ? static_cast<int>(coming->second.size()) : reach[each.id].rows, reach[each.id].worst,
+                 id == m_requirement});
+        }
         for (auto each = all.rbegin(); each != all.rend(); ++each)
             if (each->programme->id == m_open->id)
-                adoptions.push_back({inward(each->stamp.id.text()),
-                                     tr("from %1").arg(inward(each->stamp.at.on().iso())), whom(each->bound), -1, -1,
-                                     false});
+                adoptions.push_back(
+                    {inward(each->stamp.id.text()), tr("from %1").arg(inward(each->stamp.at.on().iso())),
+                     joined({whom(each->bound), boundTo(*each->programme)}, QStringLiteral(" · ")), -1, -1, false});
     }
     m_requirements.show(std::move(requirements));
     m_adoptions.show(std::move(adoptions));
@@ -217,6 +255,22 @@ void RulesPlace::lookAtProgramme() {
             if (row->requirement->id.text() == outward(m_requirement))
                 rows.push_back(row);
     m_bound.show(m_sheet, rows);
+}
+
+std::map<RequirementId, QStringList> RulesPlace::willBind(const std::vector<Adoption>& all) const {
+    const Obligations obligations(all);
+    std::map<RequirementId, QStringList> bound;
+    for (const auto& item : m_sheet->items()) {
+        if (item.out)
+            continue;
+        for (const auto& held : obligations.of(item.id, item.balloon).all())
+            if (held.programme->id == m_open->id && binds(*held.requirement, item))
+                bound[held.requirement->id] +=
+                    held.requirement->serials.empty() || item.serial
+                        ? inward(item.id.text())
+                        : tr("%1 (its serial number is not recorded)").arg(inward(item.id.text()));
+    }
+    return bound;
 }
 
 const Requirement* RulesPlace::chosen() const {
@@ -249,10 +303,8 @@ QString RulesPlace::requirementFacts() const {
         kinds += Words::kinds(kind);
     if (!kinds.isEmpty())
         facts += kinds.join(tr(", "));
-    for (const auto& type : requirement->types)
-        facts += tr("type %1").arg(inward(type));
-    for (const auto& range : requirement->serials)
-        facts += Words::serials(range);
+    if (const auto only = boundTo(*requirement); !only.isEmpty())
+        facts += only;
     facts += requirement->force == Force::Mandatory ? tr("mandatory") : tr("recommended, never grounds");
     if (requirement->blocks == Blocks::Filling)
         facts += tr("stands against filling, not against flight");

@@ -12,6 +12,8 @@
 
 #include <QtQml/qqmlregistration.h>
 
+#include <map>
+
 namespace crownring::screen {
 
 class RulesPlace : public crownring::screen::Resident {
@@ -28,6 +30,8 @@ class RulesPlace : public crownring::screen::Resident {
     Q_PROPERTY(bool shown READ shown WRITE setShown NOTIFY shownChanged FINAL)
     Q_PROPERTY(QString programme READ programme NOTIFY changed FINAL)
     Q_PROPERTY(bool inForce READ inForce NOTIFY changed FINAL)
+    /// Of one that binds nothing yet: the day from which it does, and whom it will bind is counted for that day.
+    Q_PROPERTY(QString bindsFrom READ bindsFrom NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString about READ about NOTIFY changed FINAL)
     Q_PROPERTY(QString note READ note NOTIFY changed FINAL)
@@ -48,6 +52,7 @@ public:
     void setShown(bool shown);
     [[nodiscard]] QString programme() const { return m_programme; }
     [[nodiscard]] bool inForce() const { return m_inForce; }
+    [[nodiscard]] QString bindsFrom() const { return m_bindsFrom; }
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString about() const;
     [[nodiscard]] QString note() const;
@@ -76,6 +81,8 @@ private:
     void lookAtProgrammes();
     void lookAtProgramme();
     [[nodiscard]] const Requirement* chosen() const;
+    /// What a programme that was adopted for a later day binds once all that is adopted by now is in force.
+    [[nodiscard]] std::map<RequirementId, QStringList> willBind(const std::vector<Adoption>& all) const;
 
     ChoiceModel m_programmes;
     ChoiceModel m_requirements;
@@ -88,6 +95,7 @@ private:
     std::shared_ptr<const Programme> m_open;
     QString m_programme;
     QString m_requirement;
+    QString m_bindsFrom;
     bool m_inForce = false;
     bool m_shown = true;
 };

@@ -32,6 +32,7 @@ const Signer inspector{PersonId("insp. A"), Capacity::IndependentCertifyingStaff
 struct Shop {
     Shop() : house(*CivilDate::parse("2026-11-25"), false) {
         house.habits.setPerson(QStringLiteral("insp. A"));
+        house.habits.setInspector(QStringLiteral("insp. A"));
         house.desk.open(folder.filePath(QStringLiteral("record.sqlite")), QByteArray(smallBench));
     }
     [[nodiscard]] bool ready() {
@@ -215,6 +216,17 @@ private slots:
         desks.looksAtEverything();
         QCOMPARE(desks.inspection.linesOpen(), 0);
         QVERIFY(!desks.release.maySign()); // nobody is named yet
+        const auto nobodySigns = [&] {
+            const auto& sections = desks.release.sections()->choices();
+            return std::ranges::any_of(sections,
+                                       [](const Choice& section) {
+                                           return section.detail == QStringLiteral("nobody is chosen yet");
+                                       }) &&
+                   std::ranges::none_of(sections, [](const Choice& section) {
+                       return section.detail.contains(QStringLiteral("Acting as"));
+                   });
+        };
+        QTRY_VERIFY_WITH_TIMEOUT(nobodySigns(), 30'000);
         desks.release.setSigner(Signer{PersonId("pilot B"), Capacity::PilotOwner});
         // Part-ML Appendix II(b)(9), read: the 100-h/annual check is not the pilot-owner's to release.
         const auto isForbidden = [&] {
@@ -263,6 +275,46 @@ private slots:
         desks.reading.letGo();
         desks.settle();
         QCOMPARE(desks.inspection.file()->inspection.readings.size(), taken);
+    }
+
+    void theBenchWritesAsItsInspector() {
+        Shop shop;
+        shop.house.habits.setPerson(QStringLiteral("pilot 7")); // who filled another form last
+        QVERIFY(shop.ready());
+        shop.house.habits.setInspector(QStringLiteral("insp. A"));
+        Desks desks(shop.house);
+        QVERIFY(desks.open());
+        desks.reading.setCurrent(0);
+        QVERIFY2(desks.reading.terms().startsWith(QStringLiteral("by insp. A · grab 1 · held at 133.4 N")),
+                 qPrintable(desks.reading.terms()));
+        desks.reading.tap(3, 10);
+        desks.settle();
+        const auto& readings = desks.inspection.file()->inspection.readings;
+        QCOMPARE(readings.size(), std::size_t{1});
+        const auto written = shop.ask([id = readings.front().id](Record& record) { return record.line(id); });
+        QVERIFY(written && *written);
+        QCOMPARE(nowOf(**written).by, std::string("insp. A"));
+    }
+
+    void nothingIsWrittenAtABenchWithoutAnInspector() {
+        Shop shop;
+        QVERIFY(shop.ready());
+        shop.house.habits.setInspector({});
+        Desks desks(shop.house);
+        QVERIFY(desks.open());
+        desks.reading.setCurrent(0);
+        desks.reading.tap(3, 10);
+        QCOMPARE(desks.reading.problem(), InspectionDesk::whoFirst());
+        desks.inspection.settle(0, 1);
+        desks.settle();
+        QCOMPARE(desks.inspection.problem(), InspectionDesk::whoFirst());
+        QVERIFY(desks.inspection.file()->inspection.readings.empty());
+        QVERIFY(desks.inspection.file()->inspection.lines.empty());
+        desks.inspection.setInspector(QStringLiteral("insp. A"));
+        QVERIFY(desks.inspection.problem().isEmpty());
+        desks.inspection.settle(0, 1);
+        desks.settle();
+        QCOMPARE(desks.inspection.file()->inspection.lines.size(), std::size_t{1});
     }
 
     void aFigureAndItsUnitAreOneValue() {

@@ -31,6 +31,18 @@ private slots:
         QCOMPARE(said(cleared), QStringLiteral("Defect on K-1 cleared: welded (WO 12, 2026-11-10 0192)"));
     }
 
+    void whatIsRequiredOnceIsNoInterval() {
+        Requirement bulletin;
+        bulletin.once = true;
+        bulletin.limits = {{.clock = ClockName::Days, .every = 30, .first = 30}};
+        bulletin.startsFrom = StartsFrom::Entered;
+        QCOMPARE(Words::limits(bulletin), QStringLiteral("once, within 30 days of the day on which it was entered"));
+        bulletin.startsFrom = StartsFrom::Made;
+        QCOMPARE(Words::limits(bulletin), QStringLiteral("once, within 30 days of the day on which it was made"));
+        bulletin.startsFrom = StartsFrom::Done;
+        QCOMPARE(Words::limits(bulletin), QStringLiteral("once, unproven until it is done"));
+    }
+
     void whatIsLeft() {
         LimitState limit;
         limit.clock = ClockName::Minutes;

@@ -224,6 +224,7 @@ private slots:
         QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
         QVERIFY(desk.lots().isEmpty());
         small.house.habits.setPerson(QStringLiteral("insp. A"));
+        small.house.habits.setInspector(QStringLiteral("insp. A"));
         In<EntryForm> form(small.house);
         form.begin(QStringLiteral("fabric.stated"), {}, QStringLiteral("ENV-1"));
         QVERIFY(form.isOpen());
@@ -244,6 +245,7 @@ private slots:
         desk.setEnvelope(QStringLiteral("ENV-1"));
         QVERIFY(QTest::qWaitFor([&] { return desk.isRead(); }, patience));
         small.house.habits.setPerson(QStringLiteral("insp. A"));
+        small.house.habits.setInspector(QStringLiteral("insp. A"));
         In<EntryForm> form(small.house);
         form.beginWith(QStringLiteral("reading.taken"), QStringLiteral("ENV-1"), desk.readingAt(4, 10),
                        desk.testSays());

@@ -53,6 +53,38 @@ private slots:
         QCOMPARE(m_hand->item("K-1")->balloon, std::optional(Registration("B-ONE")));
     }
 
+    /// Tapped, it did not fly: until it is said what did, nothing is written that credits it.
+    void whatDidNotFlyIsNotCredited() {
+        In<EntryForm> form(m_hand->house());
+        beginFlight(form, "2");
+        const int basket = rowOf(form, "K-1");
+        form.kit()->ask(basket);
+        form.kit()->sift()->setSought(QStringLiteral("nothing of that name"));
+        QVERIFY(!m_hand->save(form));
+        QVERIFY(form.isOpen());
+        QCOMPARE(FormHand::problemAt(form, "kit"),
+                 QStringLiteral("Did not fly: K-1? Choose what flew instead, or “Nothing instead”, or “As fitted”."));
+        QVERIFY(form.kit()->data(form.kit()->index(basket), FlightKit::ChangedRole).toBool());
+        form.kit()->ask(rowOf(form, "R-1")); // another part is asked for, the basket is still undecided
+        form.kit()->putBack();
+        QVERIFY(!m_hand->save(form));
+        QCOMPARE(m_hand->minutesOf("K-1"), 6000);
+        form.kit()->ask(basket);
+        form.kit()->putBack();
+        QVERIFY(FormHand::problemAt(form, "kit").isEmpty());
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
+        QCOMPARE(m_hand->minutesOf("K-1"), 6120);
+    }
+
+    void whatWasTappedTwiceFlies() {
+        In<EntryForm> form(m_hand->house());
+        beginFlight(form, "2");
+        form.kit()->ask(rowOf(form, "K-1"));
+        form.kit()->ask(rowOf(form, "K-1"));
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
+        QCOMPARE(m_hand->minutesOf("K-1"), 6120);
+    }
+
     void anotherBasketFromNowOn() {
         In<EntryForm> form(m_hand->house());
         beginFlight(form, "1"); // with the old one, earlier on the same day

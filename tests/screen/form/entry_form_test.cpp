@@ -152,6 +152,26 @@ private slots:
         QCOMPARE(m_hand->house().habits.person(), QStringLiteral("the office"));
     }
 
+    /// However much moves, all of it is named, and what worsens stands first.
+    void aCorrectionNamesAllThatItMoves() {
+        QVERIFY(m_hand->enterItem("C-2", "cylinder") && m_hand->fit("B-ONE", "C-2"));
+        for (int at = 3; at < 14; ++at) {
+            const auto name = "C-" + std::to_string(at);
+            QVERIFY(m_hand->enterItem(name.c_str(), "cylinder") && m_hand->fit("B-ONE", name.c_str()));
+        }
+        In<EntryForm> form(m_hand->house());
+        form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
+        FormHand::set(form, "minutes", "1:05");
+        QTRY_COMPARE_WITH_TIMEOUT(form.kit()->count(), 16, 20'000);
+        QVERIFY(m_hand->save(form));
+        correctLatest(form, "flight.logged");
+        FormHand::set(form, "minutes", "2:05");
+        QVERIFY(!m_hand->save(form));
+        const auto lines = form.follows().split(u'\n').mid(1);
+        QCOMPARE(lines.size(), 16);
+        QVERIFY2(lines.front().startsWith(QStringLiteral("envelope E-1")), qPrintable(form.follows()));
+    }
+
     void aCorrectionSaysWhatItMovesBeforeItIsWritten() {
         In<EntryForm> form(m_hand->house());
         form.begin(QStringLiteral("flight.logged"), QStringLiteral("B-ONE"));
@@ -162,6 +182,11 @@ private slots:
         QVERIFY(!m_hand->save(form));
         QVERIFY2(form.follows().contains(QStringLiteral("E-1: 102:05\u00a0h")), qPrintable(form.follows()));
         QVERIFY(form.follows().contains(QStringLiteral("was 101:05\u00a0h")));
+        const auto lines = form.follows().split(u'\n').mid(1);
+        QCOMPARE(lines.size(), 4); // each on its line, as a balloon is told of
+        for (const auto& [line, item] : {std::pair(0, "envelope E-1"), std::pair(1, "basket K-1"),
+                                         std::pair(2, "burner R-1"), std::pair(3, "cylinder C-1")})
+            QVERIFY2(lines.at(line).startsWith(QLatin1String(item)), qPrintable(lines.at(line)));
         QCOMPARE(m_hand->minutesOf("E-1"), 6065); // nothing is written yet
         QVERIFY(!latest("entry.corrected").has_value());
         FormHand::set(form, "minutes", "3:05"); // another one is tried out anew

@@ -152,6 +152,38 @@ private slots:
             clear += row.requirement->id.text() == "ml.inspection" && row.state.standing == Standing::Clear ? 1 : 0;
         QCOMPARE(clear, 3);
     }
+    /// Late paper, of a day before the items were entered: what stays unproven is said, and can be stated.
+    void whoseHoursAreNotKnownIsAskedFor() {
+        QVERIFY(m_hand->rigOne());
+        In<EntryForm> form(m_hand->house());
+        form.adopt(QStringLiteral("part-ml-hot-air"));
+        form.toggle(FormHand::rowOf(form, "balloons"), QStringLiteral("B-ONE"));
+        QVERIFY(m_hand->save(form));
+        form.begin(QStringLiteral("requirement.done"), QStringLiteral("B-ONE"), QStringLiteral("E-1"),
+                   QStringLiteral("ml.inspection"));
+        FormHand::set(form, "clock.minutes", "90");
+        for (const char* item : {"K-1", "R-1"})
+            form.toggle(FormHand::rowOf(form, "-also"), QString::fromUtf8(item));
+        QCOMPARE(FormHand::rowOf(form, "-hours K-1"), -1); // today they are known
+        FormHand::set(form, "on", "2025-12-20");
+        QVERIFY2(FormHand::askedAt(form, "-also").contains(QStringLiteral("K-1, R-1")),
+                 qPrintable(FormHand::askedAt(form, "-also")));
+        FormHand::set(form, "-hours K-1", "95");
+        QVERIFY(!FormHand::askedAt(form, "-also").contains(QStringLiteral("K-1")));
+        QVERIFY(!m_hand->save(form)); // R-1 is asked about
+        QCOMPARE(linesOf("requirement.done"), 0);
+        FormHand::answer(form, "-also");
+        QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
+        QCOMPARE(linesOf("requirement.done"), 3);
+        for (const auto& row : m_hand->house().fleet.sheet()->rows()) {
+            if (row.requirement->id.text() != "ml.inspection")
+                continue;
+            if (row.item->id == ItemId("K-1"))
+                QCOMPARE(row.state.standing, Standing::Nearing);
+            if (row.item->id == ItemId("R-1"))
+                QCOMPARE(row.state.standing, Standing::Unproven);
+        }
+    }
     void anAdoptionSaysForWhom() {
         QVERIFY(m_hand->rigOne());
         In<EntryForm> form(m_hand->house());

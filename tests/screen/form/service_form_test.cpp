@@ -57,6 +57,10 @@ private slots:
         QTRY_COMPARE_WITH_TIMEOUT(place.balloons()->count(), 39, 30'000);
         QCOMPARE(place.balloonsOut(), 1);
         QCOMPARE(place.itemsOut(), static_cast<int>(items));
+        place.setWords(QStringLiteral("QE-OVA"));
+        QTRY_COMPARE_WITH_TIMEOUT(place.balloons()->count(), 0, 30'000);
+        QCOMPARE(place.balloonsBeside(), 1); // hidden, and not unknown
+        place.setWords({});
         place.setOutOfService(true);
         QTRY_COMPARE_WITH_TIMEOUT(place.balloons()->count(), 1, 30'000);
         QCOMPARE(place.balloons()->data(place.balloons()->index(0), BalloonModel::WordRole).toString(),

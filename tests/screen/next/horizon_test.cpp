@@ -58,6 +58,25 @@ private slots:
         QCOMPARE(binOf("2027-11-24"), int(LaterBin));
     }
 
+    void whatComesUpToADay() {
+        const auto on = day("2026-11-25");
+        const auto last = addDays(on, 42);
+        const auto comes = [&](const DueRow& row) { return comesUpTo(row, on, last); };
+        QVERIFY(comes(rowOf(calendar(last), Standing::Clear))); // the day itself is one of them
+        QVERIFY(!comes(rowOf(calendar(addDays(last, 1)), Standing::Nearing)));
+        QVERIFY(comes(rowOf(hours(60), Standing::Nearing)));
+        QVERIFY(!comes(rowOf(hours(6000), Standing::Clear)));
+        auto both = rowOf(calendar(addDays(on, 300)), Standing::Clear);
+        both.state.limits.push_back(rowOf(hours(60), Standing::Nearing).state.limits.front());
+        both.state.standing = Standing::Nearing;
+        QVERIFY(comes(both)); // its date lies beyond, its hours do not
+        QVERIFY(comes(rowOf(calendar(addDays(on, 300)), Standing::Spent)));
+        DueRow unproven;
+        unproven.state.standing = Standing::Unproven;
+        QVERIFY(comes(unproven));
+        QVERIFY(!comes(rowOf(calendar(on), Standing::Closed)));
+    }
+
     void whatUseGovernsHasNoDate() {
         const auto on = day("2026-11-25");
         const auto binOf = [&](std::int64_t left) {
@@ -138,7 +157,7 @@ private slots:
         tallies[OverdueBin][static_cast<std::size_t>(Standing::Lapsed)] = 3;
         model.showCalendar(day("2026-11-25"), tallies, {});
         const auto text = [&](int bin, int role) { return model.data(model.index(bin), role).toString(); };
-        QCOMPARE(text(FirstWeekBin, HorizonModel::MonthRole), QStringLiteral("Nov"));
+        QCOMPARE(text(FirstWeekBin, HorizonModel::MonthRole), QStringLiteral("Dec")); // which begins in it
         QCOMPARE(text(FirstWeekBin + 1, HorizonModel::LabelRole), QStringLiteral("week from 2026-12-02"));
         QCOMPARE(text(FirstWeekBin, HorizonModel::SpokenRole), QStringLiteral("week from 2026-11-25: nothing"));
         QCOMPARE(text(OverdueBin, HorizonModel::SpokenRole), QStringLiteral("overdue: 3 lapsed"));
@@ -146,10 +165,15 @@ private slots:
         for (int bin = FirstWeekBin; bin < LaterBin; ++bin)
             if (const auto month = text(bin, HorizonModel::MonthRole); !month.isEmpty())
                 months += month;
-        QCOMPARE(months.size(), 12); // from November to November; December begins in the first week, which says its own
+        QCOMPARE(months.size(), 12); // from December to November
         QVERIFY(months.contains(QStringLiteral("Jan 2027")));
         model.showCalendar(day("2027-02-01"), tallies, {});
         QCOMPARE(text(FirstWeekBin, HorizonModel::MonthRole), QStringLiteral("Feb"));
+        model.showCalendar(day("2026-11-09"), tallies, {});
+        QCOMPARE(text(FirstWeekBin, HorizonModel::MonthRole), QStringLiteral("Nov"));
+        model.showCalendar(day("2026-11-20"), tallies, {}); // December stands right behind, in its place
+        QCOMPARE(text(FirstWeekBin, HorizonModel::MonthRole), QString());
+        QCOMPARE(text(FirstWeekBin + 1, HorizonModel::MonthRole), QStringLiteral("Dec"));
     }
 
     void aFullBinStillShowsEveryStandingInIt() {

@@ -11,6 +11,8 @@
 #include <QSqlQuery>
 #include <QTest>
 
+#include <map>
+
 namespace record_place_test {
 
 using namespace crownring;
@@ -112,6 +114,33 @@ private slots:
         intake.openFile(log); // importing twice changes nothing
         QTRY_VERIFY_WITH_TIMEOUT(!intake.reading(), 30'000);
         QCOMPARE(intake.acceptable(), 0);
+    }
+
+    /// Every line of the file is there before anything is written, and says why it is not taken.
+    void noLineOfALogIsPassedOver() {
+        In<FlightIntake> intake(m_demo->house);
+        intake.openFile(written(QStringLiteral("open.csv"), "Registration;Date;Duration (h:mm);Max temp\n"
+                                                            "QE-OVA;2026-11-20;0:55;190\n"
+                                                            "QE-OVA;2026-11-21;0:55;\n"
+                                                            "ZZ-NONE;2026-11-22;1:05;\n"
+                                                            "QE-OVA;1994-06-01;1:05;\n"
+                                                            "QE-OVA;2031-06-01;1:05;\n"));
+        QTRY_VERIFY_WITH_TIMEOUT(!intake.reading(), 30'000);
+        QVERIFY(intake.asksTemperatureUnit());
+        QCOMPARE(intake.rows()->count(), 5);
+        std::map<int, QString> fates;
+        for (int row = 0; row < 5; ++row)
+            fates[intake.rows()->data(intake.rows()->index(row), IntakeModel::LineRole).toInt()] =
+                intake.rows()->data(intake.rows()->index(row), IntakeModel::FateRole).toString();
+        QCOMPARE(fates[2], QStringLiteral("waits"));
+        QCOMPARE(fates[3], QStringLiteral("new"));
+        QCOMPARE(fates[4], QStringLiteral("balloon not in the record"));
+        QVERIFY2(fates[5].startsWith(QStringLiteral("balloon entered only on ")), qPrintable(fates[5]));
+        QCOMPARE(fates[6], QStringLiteral("lies in the future"));
+        QCOMPARE(intake.summary(),
+                 QStringLiteral("1 new · 1 of a balloon that is not in the record · 1 from before the "
+                                "balloon was entered · 1 waiting for what is asked above · 1 in the "
+                                "future"));
     }
 
     void aFileThatIsNoLogSaysSo() {
