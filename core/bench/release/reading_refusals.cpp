@@ -17,9 +17,9 @@ constexpr const char* judgedRule = "ML.A.801(a); 14 CFR 43.15(c)(1) (from memory
 Argument readItem(const ReadingTaken& reading) { return Phrase{ReadingPhrase::OfItem, {said(reading), reading.item}}; }
 
 /// One reading after the other.
-class Readings {
+class ReadingsAsked {
 public:
-    explicit Readings(const BenchFile& file) : m_file(file) {}
+    explicit ReadingsAsked(const BenchFile& file) : m_file(file) {}
 
     std::vector<Refusal> ask() && {
         for (const auto* reading : speakingReadings(m_file.inspection)) {
@@ -145,6 +145,6 @@ std::optional<Refusal> refusalOfTester(const BenchFile& file, const std::optiona
     return std::nullopt;
 }
 
-std::vector<Refusal> refusalsOfReadings(const BenchFile& file) { return Readings(file).ask(); }
+std::vector<Refusal> refusalsOfReadings(const BenchFile& file) { return ReadingsAsked(file).ask(); }
 
 }

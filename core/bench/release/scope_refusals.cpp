@@ -12,18 +12,23 @@ namespace {
 constexpr const char* lookedAtRule = "ML.A.801(a); 14 CFR 43.15(c)(1) (from memory)";
 constexpr const char* inspectedRule = "14 CFR 43.11(a)(4), (a)(5)";
 
-/// The checklist of that name and revision that ships with the program.
-std::optional<Checklist> shelved(const Checklist& of) {
-    for (const auto& text : checklistShelf())
-        if (auto checklist = keptChecklist(text);
-            checklist && checklist->id == of.id && checklist->revision == of.revision)
-            return std::move(*checklist);
-    return std::nullopt;
+/// The checklist of that name and revision that ships with the program; null where none does. Read once.
+const Checklist* shelved(const Checklist& of) {
+    static const auto shelf = [] {
+        std::vector<Checklist> read;
+        for (const auto& text : checklistShelf())
+            if (auto checklist = keptChecklist(text))
+                read.push_back(std::move(*checklist));
+        return read;
+    }();
+    const auto found = std::ranges::find_if(
+        shelf, [&](const Checklist& each) { return each.id == of.id && each.revision == of.revision; });
+    return found == shelf.end() ? nullptr : &*found;
 }
 
-class Scope {
+class CertifiedScope {
 public:
-    explicit Scope(const BenchFile& file) : m_file(file), m_lines(workLines(file.inspection, file.items)) {}
+    explicit CertifiedScope(const BenchFile& file) : m_file(file), m_lines(workLines(file.inspection, file.items)) {}
 
     std::vector<Refusal> ask() && {
         askThere();
@@ -52,7 +57,7 @@ private:
     /// Under its name and revision all that comes in every such visit is there; an organisation's own may be more.
     void askChecklist() {
         const auto& used = m_file.inspection.checklist;
-        const auto whole = shelved(used);
+        const auto* whole = shelved(used);
         if (!whole)
             return;
         const auto lines = linesFor(*whole, m_file.visit());
@@ -114,6 +119,6 @@ private:
 
 }
 
-std::vector<Refusal> refusalsOfScope(const BenchFile& file) { return Scope(file).ask(); }
+std::vector<Refusal> refusalsOfScope(const BenchFile& file) { return CertifiedScope(file).ask(); }
 
 }

@@ -16,9 +16,9 @@ std::optional<LimitState> governing(const Assessment& state) {
     return limit ? std::optional(*limit) : std::nullopt;
 }
 
-class Check {
+class FlightCheck {
 public:
-    explicit Check(const PlannedFlight& flight) : m_flight(flight) {}
+    explicit FlightCheck(const PlannedFlight& flight) : m_flight(flight) {}
 
     void ask(const DueRow& row) {
         switch (row.state.standing) {
@@ -39,8 +39,10 @@ public:
             return;
         }
     }
-    [[nodiscard]] std::vector<RigUpReason> reasons() && { return std::move(m_reasons); }
-    [[nodiscard]] std::vector<ToleranceUse> tolerances() && { return std::move(m_tolerances); }
+    void into(RigUp& answer) && {
+        answer.reasons = std::move(m_reasons);
+        answer.tolerances = std::move(m_tolerances);
+    }
 
 private:
     void refuse(RigUpReason::Kind kind, const DueRow& row, std::optional<LimitState> limit) {
@@ -123,7 +125,7 @@ bool isBound(const DueList& kit, const ItemFacts& item) {
 
 RigUp rigUp(std::span<const DueRow> rows, const PlannedFlight& flight) {
     RigUp answer;
-    Check check(flight);
+    FlightCheck check(flight);
     for (const auto& row : rows) {
         if (!isBinding(row)) {
             if (row.state.standing < Standing::Clear)
@@ -136,8 +138,7 @@ RigUp rigUp(std::span<const DueRow> rows, const PlannedFlight& flight) {
             answer.governs = &row;
         check.ask(row);
     }
-    answer.reasons = std::move(check).reasons();
-    answer.tolerances = std::move(check).tolerances();
+    std::move(check).into(answer);
     answer.mayFly = answer.reasons.empty();
     return answer;
 }
