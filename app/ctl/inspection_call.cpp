@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
 #include "answers/discrepancies.h"
+#include "answers/supported.h"
 #include "bench/checklist/visit.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
@@ -47,9 +48,11 @@ Json jsonOf(const Discrepancies& list) {
 }
 
 /// @param pending its list of discrepancies; null where none is pending
-std::string stateOf(const InspectionCard& card, const Discrepancies* pending) {
+std::string stateOf(const InspectionCard& card, const Discrepancies* pending, bool supported) {
     if (!card.outcome)
         return "open";
+    if (!supported)
+        return stateOf(card, pending, true) + ", no longer supported by the record";
     auto state =
         words::BenchWords::outcome(*card.outcome, card.balloon.has_value()).toStdString() + " " + card.closed->iso();
     if (pending) {
@@ -63,7 +66,7 @@ std::string stateOf(const InspectionCard& card, const Discrepancies* pending) {
     return card.revoked ? state + (pending ? "; an approval was withdrawn" : ", withdrawn since") : state;
 }
 
-Json jsonOf(const InspectionCard& card, const Discrepancies* pending) {
+Json jsonOf(const InspectionCard& card, const Discrepancies* pending, bool supported) {
     Json items = Json::array();
     for (const auto& item : card.items)
         items.push_back(item.text());
@@ -75,6 +78,7 @@ Json jsonOf(const InspectionCard& card, const Discrepancies* pending) {
             {"by", card.by},
             {"outcome", card.outcome ? Json(outcomeName(*card.outcome)) : Json()},
             {"revoked", card.revoked},
+            {"supported", card.isReleased() ? Json(supported) : Json()},
             {"pending", pending != nullptr},
             {"discrepancies", pending ? jsonOf(*pending) : Json()},
             {"approved", card.approved ? Json(card.approved->iso()) : Json()},
@@ -107,15 +111,20 @@ int run(const InspectionListOptions& options, const Common& common) {
     const auto lists = pendingLists(*record, std::nullopt, record.on);
     if (!lists)
         return refuse(lists.error());
+    constexpr std::size_t latest = 200; // each asks the gate again
+    const auto unsupported = unsupportedReleases(*record, std::nullopt, record.on, latest);
+    if (!unsupported)
+        return refuse(unsupported.error());
     Json list = Json::array();
     paper::Table table{{{"Inspection"}, {"Of"}, {"Visit"}, {"Opened"}, {"State"}}, {}, {}};
     for (const auto& card : *cards) {
         const auto found = std::ranges::find(*lists, card.inspection, &Discrepancies::inspection);
         const auto* pending = found == lists->end() ? nullptr : &*found;
-        list.push_back(jsonOf(card, pending));
+        const bool supported = std::ranges::find(*unsupported, card.inspection) == unsupported->end();
+        list.push_back(jsonOf(card, pending, supported));
         table.rows.push_back({card.inspection.text(), subjectOf(card),
                               words::BenchWords::visit(card.visit).toStdString(), card.opened.iso(),
-                              stateOf(card, pending)});
+                              stateOf(card, pending, supported)});
     }
     if (options.json)
         print({{"on", record.on.iso()}, {"inspections", list}});

@@ -30,6 +30,10 @@ namespace crownring {
 /// on it still stands, by somebody who may not release such a visit, or in other words than the record composes.
 [[nodiscard]] Findings askReturns(const Batch& batch);
 
+/// BadQuantity for a reading of a quantity that the bench knows, as written or as corrected, in what is no unit of it:
+/// nothing could be said from it, and it would pass for one that was never taken.
+[[nodiscard]] Findings askReadings(const Batch& batch);
+
 /// NotReleasable for a deferral, as written or as corrected, that is agreed to by somebody who may not.
 [[nodiscard]] Findings askDeferrals(const Batch& batch);
 

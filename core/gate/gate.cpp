@@ -23,6 +23,7 @@ std::span<const Check> allChecks() {
         Check{"a defect is not cleared before it was found", askClearings},
         Check{"a registration that a balloon takes carries no other balloon", askRenamings},
         Check{"what is named for the first time can be told apart by eye", askNewNames},
+        Check{"a reading is in a unit of its quantity", askReadings},
         Check{"what is withdrawn is a release", askRevocations},
         Check{"what was signed is not corrected into something else", askSignedWords},
     };

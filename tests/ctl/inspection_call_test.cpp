@@ -160,6 +160,20 @@ private slots:
                      .code,
                  2);
         QCOMPARE(shop({"verify"}).code, 0);
+        // A release that lost its ground says so in the list, too.
+        const auto supported = [&] {
+            const auto all =
+                json::parse(shop({"inspection", "list", "--on", "2026-12-05", "--json"}).out.toStdString());
+            for (const auto& each : all.at("inspections"))
+                if (each.at("inspection") == "OL-2026-017")
+                    return each.at("supported").get<bool>();
+            return false;
+        };
+        QVERIFY(supported());
+        post(
+            R"({"entry":"entry.corrected","on":"2026-12-05","by":"insp. 14","note":"never looked at","replaces":"line-OL-2026-017-basket.identification-BSK-209","with":{"state":"open"}})");
+        QVERIFY(!supported());
+        QVERIFY(shop({"inspection", "list", "--on", "2026-12-05"}).out.contains("no longer supported by the record"));
     }
 
     void showAnswersAsJsonAndCsv() {

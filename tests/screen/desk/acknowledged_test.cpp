@@ -24,7 +24,6 @@ std::string balloon(const char* name) {
 class AcknowledgedTest : public QObject {
     Q_OBJECT
 
-    // Not in the folder for what is temporary: what is there is kept by nobody.
     QTemporaryDir m_folder{QDir::currentPath() + QStringLiteral("/acknowledged-XXXXXX")};
     QString m_file = m_folder.filePath(QStringLiteral("record.crownring"));
 
@@ -47,6 +46,11 @@ class AcknowledgedTest : public QObject {
     }
 
 private slots:
+    void initTestCase() {
+        // Of what lies in the folder for what is temporary nobody keeps anything; the tree may lie there.
+        QVERIFY(QDir(m_folder.path()).mkdir(QStringLiteral("temporary")));
+        qputenv("TMPDIR", QFile::encodeName(m_folder.filePath(QStringLiteral("temporary"))));
+    }
     void anOlderCopyInItsPlaceIsNoticed() {
         QCOMPARE(openedAndPosted(balloon("QE-ONE")), QString());
         QVERIFY(QFile::copy(m_file, m_file + QStringLiteral(".older")));
