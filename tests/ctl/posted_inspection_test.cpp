@@ -119,6 +119,7 @@ private slots:
                              {"closed", "2026-05-06"},
                              {"signatory", "Ines Holt"},
                              {"revoked", false},
+                             {"supported", true},
                              {"pending", false},
                              {"discrepancies", nullptr},
                              {"approved", nullptr}}));
