@@ -62,7 +62,7 @@ public:
     Q_INVOKABLE void beginWith(const QString& kind, const QString& item, const QVariantMap& given,
                                const QString& about);
     /// A defect that was found on a flight: its day, and what flew to choose from.
-    Q_INVOKABLE void defectOfFlight(const QString& flight);
+    Q_INVOKABLE void defectOfFlight(const QString& entry);
     Q_INVOKABLE void adopt(const QString& programme);
     /// A programme or a bulletin that stands in a file: its text goes into the record.
     Q_INVOKABLE void adoptFile(const QUrl& file);

@@ -125,8 +125,8 @@ QString EntryForm::aboutDefect(const std::string& item, const std::string& defec
     return tr("%1\n%2").arg(words::said(whatOf(*at->found)), on);
 }
 
-void EntryForm::defectOfFlight(const QString& flight) {
-    hear(house().desk.ask([id = EntryId(outward(flight))](Record& record) { return flownKit(record, id); }), this,
+void EntryForm::defectOfFlight(const QString& entry) {
+    hear(house().desk.ask([id = EntryId(outward(entry))](Record& record) { return flownKit(record, id); }), this,
          [this](const Result<std::optional<FlownKit>>& kit) {
              if (!kit)
                  return house().notice.tellTrouble(Words::problem(kit.error()));
