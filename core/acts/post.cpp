@@ -2,6 +2,7 @@
 #include "acts/post.h"
 
 #include "gate/gate.h"
+#include "gate/refusing.h"
 #include "problem/faults/programme_fault.h"
 #include "record/chain/chain.h"
 #include "rules/programme/programme.h"
@@ -24,14 +25,8 @@ std::optional<Problem> fillIn(ProgrammeAdopted& adopted, Books& books) {
     }
     if (adopted.document.empty())
         return Problem{ProgrammeFault::Unknown, {adopted.programme}, atKey("programme")};
-    const auto programme = programmeFrom(adopted.document);
-    if (!programme) {
-        auto problem = programme.error();
-        problem.where.key = "document" + problem.where.key;
+    if (auto problem = unreadableText(adopted))
         return problem;
-    }
-    if (programme->id != adopted.programme)
-        return Problem{ProgrammeFault::AnotherProgramme, {programme->id}, atKey("programme")};
     const auto digest = hex(sha256(adopted.document));
     if (!adopted.digest.empty() && adopted.digest != digest)
         return Problem{ProgrammeFault::AnotherDigest, {}, atKey("digest")};

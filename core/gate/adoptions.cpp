@@ -3,7 +3,6 @@
 #include "gate/refusing.h"
 #include "problem/faults/programme_fault.h"
 #include "record/chain/chain.h"
-#include "rules/programme/programme.h"
 
 namespace crownring {
 
@@ -12,14 +11,8 @@ namespace {
 std::optional<Problem> unreadable(const ProgrammeAdopted& adopted) {
     if (adopted.document.empty())
         return Problem{ProgrammeFault::NoText, {}, atKey("document")};
-    const auto programme = programmeFrom(adopted.document);
-    if (!programme) {
-        auto problem = programme.error();
-        problem.where.key = "document" + problem.where.key;
+    if (auto problem = unreadableText(adopted))
         return problem;
-    }
-    if (programme->id != adopted.programme)
-        return Problem{ProgrammeFault::AnotherProgramme, {programme->id}, atKey("programme")};
     if (const auto digest = hex(sha256(adopted.document)); adopted.digest != digest)
         return Problem{ProgrammeFault::DigestNotAmended, {digest}, atKey("digest")};
     return std::nullopt;

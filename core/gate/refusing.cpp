@@ -2,6 +2,8 @@
 #include "gate/refusing.h"
 
 #include "problem/faults/bench_fault.h"
+#include "problem/faults/programme_fault.h"
+#include "rules/programme/programme.h"
 
 namespace crownring {
 
@@ -47,6 +49,18 @@ Result<std::optional<InspectionId>> accomplishedBy(Books& books, const Requireme
     if (!opened)
         return tl::unexpected(opened.error());
     return opened->empty() ? std::nullopt : std::optional(InspectionId(done.ref));
+}
+
+std::optional<Problem> unreadableText(const ProgrammeAdopted& adopted) {
+    const auto programme = programmeFrom(adopted.document);
+    if (!programme) {
+        auto problem = programme.error();
+        problem.where.key = "document" + problem.where.key;
+        return problem;
+    }
+    if (programme->id != adopted.programme)
+        return Problem{ProgrammeFault::AnotherProgramme, {programme->id}, atKey("programme")};
+    return std::nullopt;
 }
 
 }

@@ -37,6 +37,9 @@ template <class... Said>
     return amended;
 }
 
+/// Of an adoption with a text: that our reader does not take it, or that it is of another programme.
+[[nodiscard]] std::optional<Problem> unreadableText(const ProgrammeAdopted& adopted);
+
 /// The inspection of the record that what was accomplished refers to; nothing where it refers to a paper, or to none.
 [[nodiscard]] Result<std::optional<InspectionId>> accomplishedBy(Books& books, const RequirementDone& done);
 

@@ -27,6 +27,13 @@ void tamper(Scratch& scratch, const char* statement) {
     scratch.reopen();
 }
 
+/// Beside the program, with the guards in their place.
+void alter(Scratch& scratch, const QString& statement) {
+    scratch.record.reset();
+    Connection(scratch.file(), Access::ReadWrite).run(statement);
+    scratch.reopen();
+}
+
 const char* const limitOfAType =
     R"({"entry":"limit.stated","on":"2024-01-01","type":"T","kind":"envelope","quantity":"grab-strength","unit":"N","least":130,"source":"manual"})";
 
@@ -105,9 +112,7 @@ private slots:
         QFETCH(QString, statement);
         Scratch scratch;
         fill(*scratch.record);
-        scratch.record.reset();
-        Connection(scratch.file(), Access::ReadWrite).run(statement);
-        scratch.reopen();
+        alter(scratch, statement);
         const auto reason = scratch.record->readOnlyReason();
         QVERIFY(reason && reason->fault == Fault(StoreFault::OtherSchema));
         QVERIFY(words::mend(*reason).contains(QStringLiteral("backup")));
@@ -123,11 +128,8 @@ private slots:
     void aTallyOfNothingIsFound() {
         Scratch scratch;
         fill(*scratch.record);
-        scratch.record.reset();
-        Connection(scratch.file(), Access::ReadWrite)
-            .run("INSERT INTO tally SELECT p.part, (SELECT MAX(name_no) FROM name) + 2, 3, 12345 FROM"
-                 " (SELECT DISTINCT part FROM tally WHERE subject_no > 0) p");
-        scratch.reopen();
+        alter(scratch, "INSERT INTO tally SELECT p.part, (SELECT MAX(name_no) FROM name) + 2, 3, 12345 FROM"
+                       " (SELECT DISTINCT part FROM tally WHERE subject_no > 0) p");
         const auto verdict = scratch.record->verify().value();
         QVERIFY(!verdict.intact && verdict.rebuildMends);
         QCOMPARE(verdict.projection, std::string("tally"));
@@ -144,9 +146,7 @@ private slots:
         QFETCH(QString, statement);
         Scratch scratch;
         fill(*scratch.record);
-        scratch.record.reset();
-        Connection(scratch.file(), Access::ReadWrite).run(statement);
-        scratch.reopen();
+        alter(scratch, statement);
         const auto verdict = scratch.record->verify().value();
         QVERIFY(!verdict.intact);
         QVERIFY(words::said(*verdict.reason).contains(QStringLiteral("step")));
