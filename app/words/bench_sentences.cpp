@@ -3,6 +3,7 @@
 
 #include "bench/reading/quantity.h"
 #include "bench/release/entitlement.h"
+#include "bench/release/release_text.h"
 #include "words/bench_words.h"
 #include "words/border.h"
 #include "words/sentence.h"
@@ -102,6 +103,20 @@ QString BenchSentences::of(const PartReplaced& e) {
                   QStringLiteral(", "));
 }
 
+QString BenchSentences::of(const WorkPerformed& e) {
+    const auto grade = e.grade ? words::said(phraseOf(*e.grade)) : QString();
+    const auto by = e.performed ? tr("performed by %1").arg(named(*e.performed)) : QString();
+    return joined({tr("Work on %1: %2").arg(named(e.item), inward(e.what)), tr("to %1").arg(inward(e.data)), grade,
+                   inward(e.approval), by},
+                  QStringLiteral(", "));
+}
+
+QString BenchSentences::of(const ReleaseIncomplete& e) {
+    return tr("Inspection %1 released after incomplete maintenance by %2: %n lines are outstanding; %3", nullptr,
+              static_cast<int>(e.outstanding.size()))
+        .arg(named(e.inspection), named(e.signatory), inward(e.limitations));
+}
+
 QString BenchSentences::of(const InspectionClosed& e) {
     const auto who = e.signatory ? named(*e.signatory) : QString();
     switch (e.outcome) {
@@ -110,6 +125,7 @@ QString BenchSentences::of(const InspectionClosed& e) {
     case Outcome::Discrepancies:
         return tr("Inspection %1 closed with a list of discrepancies by %2").arg(named(e.inspection), who);
     case Outcome::Abandoned:
+    case Outcome::Incomplete:
         return tr("Inspection %1 abandoned").arg(named(e.inspection));
     }
     return {};

@@ -23,6 +23,8 @@ public:
     [[nodiscard]] static QString of(const DefectCleared& e);
     [[nodiscard]] static QString of(const RepairMade& e);
     [[nodiscard]] static QString of(const PartReplaced& e);
+    [[nodiscard]] static QString of(const WorkPerformed& e);
+    [[nodiscard]] static QString of(const ReleaseIncomplete& e);
     [[nodiscard]] static QString of(const InspectionClosed& e);
     [[nodiscard]] static QString of(const ReleaseRevoked& e);
     [[nodiscard]] static QString of(const ReturnApproved& e);

@@ -27,6 +27,8 @@ QString BenchWords::outcome(Outcome outcome, bool onBalloon) {
         return tr("closed with a list of discrepancies");
     case Outcome::Abandoned:
         return tr("abandoned");
+    case Outcome::Incomplete:
+        return tr("released after incomplete maintenance");
     }
     return {};
 }

@@ -56,6 +56,10 @@ struct Teller {
         return e.title.empty() ? Sentences::tr("Balloon %1 entered").arg(inward(e.balloon.text()))
                                : Sentences::tr("Balloon %1 entered: %2").arg(inward(e.balloon.text()), inward(e.title));
     }
+    QString operator()(const BalloonOwned& e) const {
+        const auto text = Sentences::tr("%1 is owned by %2").arg(inward(e.balloon.text()), inward(e.owner));
+        return e.operatedBy.empty() ? text : Sentences::tr("%1, operated by %2").arg(text, inward(e.operatedBy));
+    }
     QString operator()(const ItemFitted& e) const {
         const auto text = Sentences::tr("%1 fitted to %2").arg(inward(e.item.text()), inward(e.balloon.text()));
         return e.place.empty() ? text : Sentences::tr("%1, %2").arg(text, inward(e.place));
@@ -172,6 +176,11 @@ struct Word {
     const char* operator()(Of<DefectCleared>) const { return QT_TRANSLATE_NOOP("Sentences", "defect cleared"); }
     const char* operator()(Of<RepairMade>) const { return QT_TRANSLATE_NOOP("Sentences", "repair"); }
     const char* operator()(Of<PartReplaced>) const { return QT_TRANSLATE_NOOP("Sentences", "part replaced"); }
+    const char* operator()(Of<WorkPerformed>) const { return QT_TRANSLATE_NOOP("Sentences", "work performed"); }
+    const char* operator()(Of<ReleaseIncomplete>) const {
+        return QT_TRANSLATE_NOOP("Sentences", "release after incomplete maintenance");
+    }
+    const char* operator()(Of<BalloonOwned>) const { return QT_TRANSLATE_NOOP("Sentences", "owner"); }
     const char* operator()(Of<InspectionClosed>) const { return QT_TRANSLATE_NOOP("Sentences", "inspection closed"); }
     const char* operator()(Of<PersonEntitled>) const { return QT_TRANSLATE_NOOP("Sentences", "entitlement"); }
     const char* operator()(Of<TesterCalibrated>) const { return QT_TRANSLATE_NOOP("Sentences", "calibration"); }

@@ -86,6 +86,26 @@ const char* wordOf(Visit visit) {
         return QT_TRANSLATE_NOOP("Term", "Special inspection after an event (14 CFR)");
     case Visit::UsOwnerTasks:
         return QT_TRANSLATE_NOOP("Term", "Preventive maintenance (14 CFR Part 43, Appendix A(c))");
+    case Visit::PartMlRepair:
+        return QT_TRANSLATE_NOOP("Term", "Repair (Part-ML)");
+    case Visit::PartMlRectification:
+        return QT_TRANSLATE_NOOP("Term", "Rectification of defects (Part-ML)");
+    case Visit::PartMlCompliance:
+        return QT_TRANSLATE_NOOP("Term", "Compliance with a directive or bulletin (Part-ML)");
+    case Visit::PartMlModification:
+        return QT_TRANSLATE_NOOP("Term", "Modification (Part-ML)");
+    case Visit::PartMlComponent:
+        return QT_TRANSLATE_NOOP("Term", "Work on components off the aircraft (Part-ML)");
+    case Visit::UsRepair:
+        return QT_TRANSLATE_NOOP("Term", "Repair (14 CFR 43.9)");
+    case Visit::UsRectification:
+        return QT_TRANSLATE_NOOP("Term", "Rectification of defects (14 CFR 43.9)");
+    case Visit::UsCompliance:
+        return QT_TRANSLATE_NOOP("Term", "Compliance with a directive or bulletin (14 CFR 43.9)");
+    case Visit::UsAlteration:
+        return QT_TRANSLATE_NOOP("Term", "Alteration (14 CFR 43.9)");
+    case Visit::UsComponent:
+        return QT_TRANSLATE_NOOP("Term", "Work on components off the aircraft (14 CFR 43.9)");
     }
     return "";
 }

@@ -324,6 +324,9 @@ QString Words::because(const Assessment& state) {
         return tr("An open defect: it is put right and cleared or, where the rules let it wait, deferred by who may.");
     case Because::Deferred:
         return tr("A defect that was put off: it is to be cleared before its limit.");
+    case Because::Incomplete:
+        return tr("Its maintenance was released incomplete: it flies within the limitation of that release alone, "
+                  "until what is outstanding is done and the closing release is signed.");
     case Because::Listed:
         return tr("An inspection was closed with a list of discrepancies: each item on it is cleared, and then a rated "
                   "person approves the return to service.");

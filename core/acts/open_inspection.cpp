@@ -27,7 +27,9 @@ Visit worstCallsFor(std::span<const DueRow> rows) {
 }
 
 std::string_view checklistOf(Visit visit) {
-    return isOfOwnersTasks(visit) ? "pilot-owner-tasks" : "hot-air-inspection";
+    return isOfOwnersTasks(visit) ? "pilot-owner-tasks"
+           : isMaintenance(visit) ? "maintenance-work"
+                                  : "hot-air-inspection";
 }
 
 Result<Checklist> shelfChecklist(std::string_view id) {

@@ -40,6 +40,12 @@ Results<Receipt> sign(Journal& journal, Books& books, const InspectionId& inspec
     auto draft = draftRelease(books, inspection, signing);
     if (!draft)
         return tl::unexpected(std::vector<Problem>{draft.error()});
+    if (signing.outcome == Outcome::Incomplete) {
+        auto release = composedIncomplete(journal, books, draft->file, signing);
+        if (!release)
+            return tl::unexpected(std::vector<Problem>{release.error()});
+        return post(journal, books, {{signedEntry(signing, time, std::move(*release)), 0}}, {});
+    }
     auto closing = composedClosing(journal, books, draft->file, signing);
     if (!closing)
         return tl::unexpected(std::vector<Problem>{closing.error()});

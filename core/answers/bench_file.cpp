@@ -9,6 +9,7 @@
 #include "bench/release/accomplished.h"
 #include "bench/release/release.h"
 #include "rules/due/defects.h"
+#include "rules/due/incomplete.h"
 #include "rules/due/lists.h"
 
 #include <algorithm>
@@ -84,9 +85,27 @@ bool isAnsweredHere(const BenchFile& file, const DueRow& row) {
         return false;
     if (const auto list = listOf(row.requirement->id))
         return *list == file.inspection.id;
+    if (const auto work = incompleteOf(row.requirement->id))
+        return *work == file.inspection.id;
     return defectOf(row.requirement->id) || std::ranges::any_of(file.inspection.readings, [&](const auto& reading) {
                return reading.body.item == row.item->id && stateOf(file, reading.body).judgement == Judgement::Fails;
            });
+}
+
+/// Who owns the balloon on that day.
+Result<void> readOwner(Books& books, BenchFile& file) {
+    const auto& balloon = file.inspection.opened.body.balloon;
+    if (!balloon)
+        return {};
+    const auto told = books.told({Subject::Balloon, balloon->text(), {kindName<BalloonOwned>()}, file.on});
+    if (!told)
+        return tl::unexpected(told.error());
+    for (const auto& line : *told)
+        if (const auto* owned = std::get_if<BalloonOwned>(&nowOf(line).body)) {
+            file.owner = owned->owner;
+            file.operatedBy = owned->operatedBy;
+        }
+    return {};
 }
 
 /// What the rules ask of the items besides: which of its work are tests, and what stands once that work is done.
@@ -153,6 +172,7 @@ void dropLater(std::vector<ItemFacts>& items, const Stamp& closing) {
         std::erase_if(item.events, isLater);
         std::erase_if(item.done, isLater);
         std::erase_if(item.lists, [&](const PendingList& each) { return closing < each.closed; });
+        std::erase_if(item.incomplete, [&](const IncompleteWork& each) { return closing < each.released; });
     }
 }
 
@@ -228,6 +248,7 @@ Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate 
     const auto read = Result<void>(items)
                           .and_then([&] { return readCalibrations(books, file); })
                           .and_then([&] { return readTypes(books, file); })
+                          .and_then([&] { return readOwner(books, file); })
                           .and_then([&] { return readPhotographs(books, file); })
                           .and_then([&] { return readRest(books, file); });
     if (!read)

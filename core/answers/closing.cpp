@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/closing.h"
 
+#include "bench/release/accomplished.h"
 #include "problem/faults/bench_fault.h"
 #include "record/chain/chain.h"
 
@@ -18,6 +19,16 @@ Result<std::vector<EntryId>> sealedEntries(Books& books, const InspectionId& ins
         if (line.entry.id != closing)
             entries.push_back(line.entry.id);
     return entries;
+}
+
+Result<Seal> sealOver(Journal& journal, Books& books, const InspectionId& inspection, const EntryId& signature) {
+    auto sealed = sealedEntries(books, inspection, signature);
+    if (!sealed)
+        return tl::unexpected(sealed.error());
+    auto digest = sealDigest(journal, *sealed);
+    if (!digest)
+        return tl::unexpected(digest.error());
+    return Seal{std::move(*sealed), std::move(*digest)};
 }
 
 }
@@ -40,13 +51,30 @@ Result<InspectionClosed> composedClosing(Journal& journal, Books& books, const B
         for (const auto& each : file.excepted)
             composed.excepted.push_back(
                 {each.item, each.requirement, each.title.written(), std::string(standingText(each.standing))});
-    auto sealed = sealedEntries(books, file.inspection.id, closing);
-    if (!sealed)
-        return tl::unexpected(sealed.error());
-    auto digest = sealDigest(journal, *sealed);
-    if (!digest)
-        return tl::unexpected(digest.error());
-    composed.seal = Seal{std::move(*sealed), std::move(*digest)};
+    auto seal = sealOver(journal, books, file.inspection.id, closing);
+    if (!seal)
+        return tl::unexpected(seal.error());
+    composed.seal = std::move(*seal);
+    return composed;
+}
+
+Result<ReleaseIncomplete> composedIncomplete(Journal& journal, Books& books, const BenchFile& file,
+                                             const Signing& signing, const EntryId& release) {
+    const auto facts = releaseFacts(file, signing);
+    ReleaseIncomplete composed;
+    composed.inspection = file.inspection.id;
+    composed.statement = statementOf(facts).text;
+    composed.signatory = signing.person;
+    composed.capacity = std::string(capacityName(signing.capacity));
+    composed.licence = facts.licence;
+    composed.manuals = signing.manuals;
+    composed.limitations = signing.limitations;
+    composed.outstanding = outstandingLines(file, signing.outstanding);
+    composed.covers = coveredOnceDone(file, signing.outstanding);
+    auto seal = sealOver(journal, books, file.inspection.id, release);
+    if (!seal)
+        return tl::unexpected(seal.error());
+    composed.seal = std::move(*seal);
     return composed;
 }
 

@@ -20,6 +20,10 @@ namespace crownring {
 
 /// A digest over the entries as they were written: SHA-256 of the hashes of their lines in the journal, in the order
 /// given. EntryMissing where one is not in the journal.
+/// The same of a release after incomplete maintenance.
+[[nodiscard]] Result<ReleaseIncomplete> composedIncomplete(Journal& journal, Books& books, const BenchFile& file,
+                                                           const Signing& signing, const EntryId& release = {});
+
 [[nodiscard]] Result<std::string> sealDigest(Journal& journal, std::span<const EntryId> entries);
 
 }

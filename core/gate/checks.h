@@ -26,6 +26,10 @@ namespace crownring {
 /// record composes.
 [[nodiscard]] Findings askClosings(const Batch& batch);
 
+/// NotReleasable, with every reason, for each release after incomplete maintenance that the rules refuse, or that says
+/// something else than the record composes.
+[[nodiscard]] Findings askIncompleteReleases(const Batch& batch);
+
 /// NotReleasable, with every reason, for each approval of a return to service: where no list is pending, while anything
 /// on it still stands, by somebody who may not release such a visit, or in other words than the record composes.
 [[nodiscard]] Findings askReturns(const Batch& batch);

@@ -33,6 +33,8 @@ Result<std::optional<InspectionId>> signedBy(const Batch& batch, const Entry& en
     const auto& body = (*line)->entry.body;
     if (const auto* closing = std::get_if<InspectionClosed>(&body))
         return closing->inspection;
+    if (const auto* incomplete = std::get_if<ReleaseIncomplete>(&body))
+        return incomplete->inspection;
     if (const auto* approval = std::get_if<ReturnApproved>(&body))
         return approval->inspection;
     const auto* done = std::get_if<RequirementDone>(&body);

@@ -49,21 +49,6 @@ void compare(const InspectionClosed& posted, const InspectionClosed& composed, i
         refuse(SignedPhrase::Seal, composed.seal->digest, "seal");
 }
 
-/// The latest word on the inspection that a signature covers.
-Result<std::optional<Stamp>> saidLast(Books& books, const InspectionId& inspection) {
-    static const std::vector<std::string_view> covered{kindName<LineSettled>(), kindName<ReadingTaken>(),
-                                                       kindName<DefectFound>(), kindName<RepairMade>(),
-                                                       kindName<PartReplaced>()};
-    const auto told = books.told({Subject::Inspection, inspection.text(), covered, CivilDate::last()});
-    if (!told)
-        return tl::unexpected(told.error());
-    std::optional<Stamp> last;
-    for (const auto& line : *told)
-        if (const auto at = stampOf(nowOf(line)); !line.voided && (!last || *last < at))
-            last = at;
-    return last;
-}
-
 Findings judged(const Batch& batch, const Entry& entry, const InspectionClosed& closing, int line) {
     std::vector<Problem> problems;
     if (closing.outcome == Outcome::Abandoned)

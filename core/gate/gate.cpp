@@ -15,6 +15,7 @@ std::span<const Check> allChecks() {
         Check{"an inspection is opened with a visit and a checklist that can be read", askOpenings},
         Check{"nothing is added to an inspection that is closed", askClosedInspections},
         Check{"a release is supported by the record", askClosings},
+        Check{"a release after incomplete maintenance says what is outstanding", askIncompleteReleases},
         Check{"a return to service is approved when the list is answered, by who may", askReturns},
         Check{"what an inspection accomplished is written with its signature", askAccomplishments},
         Check{"a defect has a name of its own", askFindings},

@@ -63,4 +63,18 @@ std::optional<Problem> unreadableText(const ProgrammeAdopted& adopted) {
     return std::nullopt;
 }
 
+Result<std::optional<Stamp>> saidLast(Books& books, const InspectionId& inspection) {
+    static const std::vector<std::string_view> covered{kindName<LineSettled>(),  kindName<ReadingTaken>(),
+                                                       kindName<DefectFound>(),  kindName<RepairMade>(),
+                                                       kindName<PartReplaced>(), kindName<WorkPerformed>()};
+    const auto told = books.told({Subject::Inspection, inspection.text(), covered, CivilDate::last()});
+    if (!told)
+        return tl::unexpected(told.error());
+    std::optional<Stamp> last;
+    for (const auto& line : *told)
+        if (const auto at = stampOf(nowOf(line)); !line.voided && (!last || *last < at))
+            last = at;
+    return last;
+}
+
 }

@@ -43,4 +43,7 @@ template <class... Said>
 /// The inspection of the record that what was accomplished refers to; nothing where it refers to a paper, or to none.
 [[nodiscard]] Result<std::optional<InspectionId>> accomplishedBy(Books& books, const RequirementDone& done);
 
+/// The latest word on the inspection that a signature covers; nothing where there is none.
+[[nodiscard]] Result<std::optional<Stamp>> saidLast(Books& books, const InspectionId& inspection);
+
 }

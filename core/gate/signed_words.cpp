@@ -47,6 +47,13 @@ void compare(const JournalLine& root, const ReturnApproved& written, int line, s
         problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with"}});
 }
 
+void compare(const JournalLine& root, const ReleaseIncomplete& written, int line, std::vector<Problem>& problems) {
+    if (momentOf(root.entry) != momentOf(*root.current))
+        problems.push_back(Problem{BenchFault::SignatureDayIsFixed, {}, {{}, line, "with/on"}});
+    if (written != std::get<ReleaseIncomplete>(root.current->body))
+        problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with"}});
+}
+
 /// The inspection was closed before the entry came.
 Result<bool> isSigned(const Batch& batch, const Entry& entry, const InspectionId& inspection) {
     const auto closed =
@@ -93,6 +100,8 @@ Findings askSignedWords(const Batch& batch) {
             compare(*root, *closing, line, problems);
         if (const auto* approval = std::get_if<ReturnApproved>(&root->entry.body))
             compare(*root, *approval, line, problems);
+        if (const auto* incomplete = std::get_if<ReleaseIncomplete>(&root->entry.body))
+            compare(*root, *incomplete, line, problems);
         if (const auto* revoked = std::get_if<ReleaseRevoked>(&root->entry.body)) {
             if (revoked->inspection != std::get<ReleaseRevoked>(root->current->body).inspection)
                 problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with/inspection"}});

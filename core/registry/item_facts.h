@@ -78,6 +78,13 @@ struct PendingList {
     bool operator==(const PendingList&) const = default;
 };
 
+/// A visit of the item was released after incomplete maintenance, and its closing release is still to come.
+struct IncompleteWork {
+    InspectionId inspection;
+    Stamp released;
+    bool operator==(const IncompleteWork&) const = default;
+};
+
 /// All that the rules need to know of an item at the end of a day. Only what is dated on or before that day is in it.
 struct ItemFacts {
     ItemId id;
@@ -96,6 +103,7 @@ struct ItemFacts {
     std::vector<Occurrence> events;      ///< in the order of their stamps
     std::vector<DefectMark> defects;     ///< in the order of their stamps
     std::vector<PendingList> lists{};    ///< in the order of their stamps
+    std::vector<IncompleteWork> incomplete{};
     bool operator==(const ItemFacts&) const = default;
 };
 

@@ -72,6 +72,21 @@ Json linesJson(const BenchFile& file) {
     return lines;
 }
 
+Json incompleteJson(const Said<ReleaseIncomplete>& release) {
+    const auto& body = release.body;
+    auto outstanding = Json::array();
+    for (const auto& each : body.outstanding)
+        outstanding.push_back(
+            {{"line", each.line}, {"item", each.item ? Json(each.item->text()) : Json()}, {"title", each.title}});
+    return saidJson(release, {{"outstanding", std::move(outstanding)},
+                              {"limitations", body.limitations},
+                              {"statement", body.statement},
+                              {"signatory", body.signatory.text()},
+                              {"capacity", body.capacity},
+                              {"licence", body.licence},
+                              {"manuals", body.manuals}});
+}
+
 Json closedJson(const Said<InspectionClosed>& closed) {
     const auto& body = closed.body;
     return saidJson(closed, {{"outcome", outcomeName(body.outcome)},
@@ -129,6 +144,20 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
                                                 {"removed_serial", part.body.removedSerial},
                                                 {"fitted_serial", part.body.fittedSerial},
                                                 {"release_document", part.body.releaseDocument}}));
+    json["performed"] = Json::array();
+    for (const auto& work : inspection.performed)
+        json["performed"].push_back(
+            saidJson(work, {{"item", work.body.item.text()},
+                            {"what", work.body.what},
+                            {"data", work.body.data},
+                            {"grade", work.body.grade ? Json(gradeName(*work.body.grade)) : Json()},
+                            {"approval", work.body.approval},
+                            {"performed_by", work.body.performed ? Json(work.body.performed->text()) : Json()},
+                            {"line", work.body.line}}));
+    json["order"] = opened.order;
+    json["owner"] = file.owner;
+    json["operator"] = file.operatedBy;
+    json["incomplete"] = inspection.incomplete ? incompleteJson(*inspection.incomplete) : Json();
     json["closed"] = inspection.closed ? closedJson(*inspection.closed) : Json();
     json["excepted"] = Json::array();
     for (const auto& each : file.excepted)

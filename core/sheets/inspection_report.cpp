@@ -22,6 +22,8 @@ SheetPhrase outcomePhrase(Outcome outcome, bool onBalloon) {
         return SheetPhrase::OutcomeDiscrepancies;
     case Outcome::Abandoned:
         return SheetPhrase::OutcomeAbandoned;
+    case Outcome::Incomplete:
+        return SheetPhrase::OutcomeIncomplete;
     }
     return SheetPhrase::NoneYet;
 }

@@ -63,6 +63,7 @@ enum class SheetPhrase : std::uint8_t {
     OutcomeSigned, ///< of items on no balloon
     OutcomeDiscrepancies,
     OutcomeAbandoned,
+    OutcomeIncomplete,
     Checklist,
     NoChecklist,
     Revision, ///< %1: a title, %2: its revision

@@ -152,7 +152,7 @@ rc::Gen<Body> any(Of<RepairMade>, const Names& names) {
         set(&R::item, names.item), set(&R::method, saying()), set(&R::place, anyPlace()),
         set(&R::width, optionally(anyAmount<Millimetres>())), set(&R::height, optionally(anyAmount<Millimetres>())),
         set(&R::lot, anyText()), set(&R::defect, optionally(names.defect)),
-        set(&R::inspection, optionally(names.inspection))));
+        set(&R::inspection, optionally(names.inspection)), set(&R::line, anyText())));
 }
 
 rc::Gen<Body> any(Of<PartReplaced>, const Names& names) {
@@ -160,7 +160,39 @@ rc::Gen<Body> any(Of<PartReplaced>, const Names& names) {
     return rc::gen::cast<Body>(rc::gen::build<P>(
         set(&P::item, names.item), set(&P::part, saying()), set(&P::removedSerial, anyText()),
         set(&P::fittedSerial, anyText()), set(&P::releaseDocument, saying()), set(&P::defect, optionally(names.defect)),
-        set(&P::inspection, optionally(names.inspection))));
+        set(&P::inspection, optionally(names.inspection)), set(&P::line, anyText())));
+}
+
+rc::Gen<Body> any(Of<WorkPerformed>, const Names& names) {
+    return rc::gen::exec([names]() -> Body {
+        WorkPerformed body{*names.inspection, *names.item, *saying(), *saying()};
+        body.grade = *optionally(rc::gen::element(Grade::Servicing, Grade::Minor, Grade::Major, Grade::Standard));
+        body.approval = body.grade == Grade::Major ? *saying() : *anyText();
+        body.performed = *optionally(names.person);
+        body.line = *anyText();
+        body.defect = *optionally(names.defect);
+        return body;
+    });
+}
+
+rc::Gen<Body> any(Of<ReleaseIncomplete>, const Names& names) {
+    return rc::gen::exec([names]() -> Body {
+        ReleaseIncomplete body;
+        body.inspection = *names.inspection;
+        body.statement = *anyText();
+        body.signatory = *names.person;
+        body.capacity = *anySlug();
+        body.licence = *anyText();
+        if (*rc::gen::arbitrary<bool>())
+            body.manuals = {*saying()};
+        body.limitations = *saying();
+        body.outstanding = {{*saying(), *optionally(names.item), *anyText()}};
+        for (int i = *rc::gen::inRange(0, 3); i > 0; --i)
+            body.covers.push_back({*names.item, *names.requirement});
+        if (*rc::gen::arbitrary<bool>())
+            body.seal = Seal{{*names.target}, *anyDigest()};
+        return body;
+    });
 }
 
 rc::Gen<Body> any(Of<InspectionOpened>, const Names& names) {
@@ -170,6 +202,7 @@ rc::Gen<Body> any(Of<InspectionOpened>, const Names& names) {
             body.work.push_back({*names.item, *names.requirement});
         if (*rc::gen::arbitrary<bool>())
             body.checklist = nlohmann::json{{"title", *anyText()}, {"lines", {1, nullptr}}}.dump();
+        body.order = *anyText();
         return body;
     });
 }

@@ -213,6 +213,12 @@ rc::Gen<Body> any(Of<BalloonState>, const Names& names) {
     });
 }
 
+rc::Gen<Body> any(Of<BalloonOwned>, const Names& names) {
+    using B = BalloonOwned;
+    return rc::gen::cast<Body>(
+        rc::gen::build<B>(set(&B::balloon, names.balloon), set(&B::owner, saying()), set(&B::operatedBy, anyText())));
+}
+
 rc::Gen<Body> any(Of<BalloonRenamed>, const Names& names) {
     return rc::gen::exec([names]() -> Body {
         const auto from = *names.balloon;

@@ -106,12 +106,12 @@ private:
     Body matter() {
         const auto of = inspection(pick(inspectionCount));
         const PersonId person("P");
-        switch (pick(6)) {
+        switch (pick(7)) {
         case 0:
         case 1: {
             InspectionClosed body;
             body.inspection = of;
-            body.outcome = chance(70) ? Outcome::Discrepancies : static_cast<Outcome>(pick(outcomeCount));
+            body.outcome = chance(70) ? Outcome::Discrepancies : static_cast<Outcome>(pick(3));
             body.signatory = person;
             return body;
         }
@@ -120,6 +120,15 @@ private:
             return ReturnApproved{of, {}, person, "repair-station", {}};
         case 4:
             return ReleaseRevoked{of, "too early"};
+        case 5: {
+            ReleaseIncomplete body;
+            body.inspection = of;
+            body.signatory = person;
+            body.capacity = "repair-station";
+            body.limitations = "the check flight";
+            body.outstanding = {{"check-flight", {}, "Check flight"}};
+            return body;
+        }
         default: {
             auto body = done();
             body.ref = of.text();

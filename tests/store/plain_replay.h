@@ -91,11 +91,29 @@ public:
                 m_items.try_emplace(opened->inspection, opened->items);
             else if (const auto* closed = std::get_if<InspectionClosed>(&entry.body))
                 m_closed.try_emplace(closed->inspection, stamp, closed->outcome);
+            else if (const auto* incomplete = std::get_if<ReleaseIncomplete>(&entry.body))
+                m_incomplete[incomplete->inspection].push_back(stamp);
             else if (const auto* approved = std::get_if<ReturnApproved>(&entry.body))
                 m_approved[approved->inspection].push_back(stamp);
             else if (const auto* revoked = std::get_if<ReleaseRevoked>(&entry.body))
                 m_revoked[revoked->inspection] = stamp;
         }
+    }
+    [[nodiscard]] std::vector<IncompleteWork> incompleteOn(const ItemId& item, CivilDate on) const {
+        std::vector<IncompleteWork> works;
+        for (const auto& [inspection, releases] : m_incomplete) {
+            const Stamp* last = nullptr;
+            for (const auto& each : releases)
+                if (each.at < Moment::endOf(on))
+                    last = &each;
+            const auto items = m_items.find(inspection);
+            const auto closing = m_closed.find(inspection);
+            const bool isClosed = closing != m_closed.end() && closing->second.first.at < Moment::endOf(on);
+            if (items != m_items.end() && std::ranges::count(items->second, item) > 0 && !isClosed && last)
+                works.push_back({inspection, *last});
+        }
+        std::ranges::sort(works, {}, &IncompleteWork::released);
+        return works;
     }
     [[nodiscard]] std::vector<PendingList> listsOn(const ItemId& item, CivilDate on) const {
         std::vector<PendingList> lists;
@@ -134,6 +152,7 @@ private:
 
     std::map<InspectionId, std::vector<ItemId>> m_items;        ///< of the first opening
     std::map<InspectionId, std::pair<Stamp, Outcome>> m_closed; ///< the first closing
+    std::map<InspectionId, std::vector<Stamp>> m_incomplete;
     std::map<InspectionId, std::vector<Stamp>> m_approved;
     std::map<InspectionId, Stamp> m_revoked; ///< the last time
 };
@@ -163,8 +182,10 @@ private:
         for (const auto& entry : live)
             if (entry.on <= on)
                 take(entry);
-        for (auto& [id, item] : m_items)
+        for (auto& [id, item] : m_items) {
             item.facts.lists = m_matters.listsOn(id, on);
+            item.facts.incomplete = m_matters.incompleteOn(id, on);
+        }
     }
 
     void begin(const Entry& entry, const ItemEntered& body) {

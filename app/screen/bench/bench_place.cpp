@@ -37,6 +37,8 @@ State stateOf(const InspectionCard& card, bool unsupported) {
         return State::Listed;
     case Outcome::Abandoned:
         return State::Abandoned;
+    case Outcome::Incomplete:
+        return State::Open;
     }
     return State::Open;
 }

@@ -142,6 +142,12 @@ Sources sourcesOf(EntryFault fault) {
     case EntryFault::OtherInWords:
         return {QT_TRANSLATE_NOOP("Problem", "why the line does not apply is not said"),
                 QT_TRANSLATE_NOOP("Problem", "say it in the finding, in words")};
+    case EntryFault::MajorWithoutApproval:
+        return {QT_TRANSLATE_NOOP("Problem", "a major repair or alteration names the form or approval that it has"),
+                QT_TRANSLATE_NOOP("Problem", "give its reference in 'approval', or another grade")};
+    case EntryFault::NothingOutstanding:
+        return {QT_TRANSLATE_NOOP("Problem", "nothing is outstanding: that is a release, and no incomplete one"),
+                QT_TRANSLATE_NOOP("Problem", "name each line that was not done in 'outstanding', or close the visit")};
     case EntryFault::BuyerWithoutSale:
         return {QT_TRANSLATE_NOOP("Problem", "to whom it went, but it is not sold"),
                 QT_TRANSLATE_NOOP("Problem", "leave the key out, or write \"state\": \"sold\"")};

@@ -85,6 +85,36 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::NothingToList:
         return {QT_TRANSLATE_NOOP("Problem", "there is no open defect to list"),
                 QT_TRANSLATE_NOOP("Problem", "write down what was found, or release it")};
+    case ReleaseFault::ComponentOfBalloon:
+        return {QT_TRANSLATE_NOOP("Problem", "work on a component is off the aircraft, and this visit is of %1"),
+                QT_TRANSLATE_NOOP("Problem", "open a visit of the item alone, or a repair of the balloon")};
+    case ReleaseFault::ComponentFitted:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is fitted to %2, and is released off the aircraft"),
+                QT_TRANSLATE_NOOP("Problem", "write down its removal, or open a visit of the balloon")};
+    case ReleaseFault::WorkNotDescribed:
+        return {QT_TRANSLATE_NOOP("Problem", "what was done is not described"),
+                QT_TRANSLATE_NOOP("Problem", "describe the work, and to which data it was done")};
+    case ReleaseFault::WorkNotDescribedOn:
+        return {QT_TRANSLATE_NOOP("Problem", "what was done on %1 is not described"),
+                QT_TRANSLATE_NOOP("Problem", "describe the work, and to which data it was done")};
+    case ReleaseFault::GradeNotSaid:
+        return {QT_TRANSLATE_NOOP("Problem", "whether '%1' on %2 is minor or major is not said"),
+                QT_TRANSLATE_NOOP("Problem", "correct the description: servicing, minor, standard, or major with its "
+                                             "form or approval")};
+    case ReleaseFault::NoOwnersTask:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' on %2 is no task of the pilot-owner's list that was done here"),
+                QT_TRANSLATE_NOOP(
+                    "Problem", "name the line of the task and settle it, or let authorised people release the work")};
+    case ReleaseFault::NothingOutstanding:
+        return {QT_TRANSLATE_NOOP("Problem", "nothing is outstanding: the maintenance is complete"),
+                QT_TRANSLATE_NOOP("Problem", "sign the release")};
+    case ReleaseFault::NoLimitation:
+        return {QT_TRANSLATE_NOOP("Problem", "under which limitation it may fly is not said"),
+                QT_TRANSLATE_NOOP("Problem", "name it, for instance the check flight that the data ask for")};
+    case ReleaseFault::AbandonedAfterRelease:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "it was released after incomplete maintenance: what is outstanding stays"),
+            QT_TRANSLATE_NOOP("Problem", "do it and sign the closing release, or close with a list of discrepancies")};
     case ReleaseFault::WhyNotSaid:
         return {QT_TRANSLATE_NOOP("Problem", "%1 is put down as not applicable, and why is not said"),
                 QT_TRANSLATE_NOOP("Problem", "say that it is not fitted, that the manual does not ask for it and on "

@@ -30,6 +30,14 @@ const char* sourceOf(BarredPhrase phrase) {
     case BarredPhrase::AnnualByAMechanic:
         return QT_TRANSLATE_NOOP("Phrase", "an annual inspection is signed by a repair station, the manufacturer or a "
                                            "mechanic (A&P) who holds an inspection authorization");
+    case BarredPhrase::MajorByAMechanic:
+        return QT_TRANSLATE_NOOP("Phrase", "a major repair or alteration is approved by a repair station, the "
+                                           "manufacturer or a mechanic (A&P) who holds an inspection authorization");
+    case BarredPhrase::OwnersTasksOnly:
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "a pilot-owner releases the tasks of his own list, in a visit of such tasks");
+    case BarredPhrase::IncompleteInTheUs:
+        return QT_TRANSLATE_NOOP("Phrase", "a release after incomplete maintenance is one of Part-ML");
     case BarredPhrase::DeferredForHire:
         return QT_TRANSLATE_NOOP("Phrase", "on a balloon operated for hire (Subpart-ADD) certifying staff agree to put "
                                            "off a defect of required equipment");

@@ -55,6 +55,17 @@ const char* sourceOf(DuePhrase phrase) {
             "(b); ML.A.403).");
     case DuePhrase::ListsSigned:
         return QT_TRANSLATE_NOOP("Phrase", "Lists of discrepancies");
+    case DuePhrase::IncompleteIn:
+        return QT_TRANSLATE_NOOP("Phrase", "Closing release of %1 (its maintenance is incomplete)");
+    case DuePhrase::IncompleteSignedOn:
+        return QT_TRANSLATE_NOOP("Phrase", "released after incomplete maintenance on %1");
+    case DuePhrase::IncompleteNote:
+        return QT_TRANSLATE_NOOP("Phrase", "Until the closing release it flies within the limitation of that release "
+                                           "alone, a check flight for instance (ML.A.801(f), from memory).");
+    case DuePhrase::IncompleteReleases:
+        return QT_TRANSLATE_NOOP("Phrase", "Releases after incomplete maintenance");
+    case DuePhrase::IncompleteAreNoProgramme:
+        return QT_TRANSLATE_NOOP("Phrase", "Maintenance that was released incomplete; they are no programme.");
     case DuePhrase::ListsAreNoProgramme:
         return QT_TRANSLATE_NOOP("Phrase", "Lists that were signed and not answered; they are no programme.");
     }

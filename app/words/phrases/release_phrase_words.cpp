@@ -68,13 +68,16 @@ const char* sourceOf(ReleasePhrase phrase) {
     case ReleasePhrase::WithSerial:
         return QT_TRANSLATE_NOOP("Phrase", "%1, serial %2");
     case ReleasePhrase::ByChecklist:
-        return QT_TRANSLATE_NOOP("Phrase", "%1 by the checklist '%2', revision %3: %4; details in inspection %5");
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "%1 by the checklist '%2', revision %3, carried out on: %4; details in inspection %5");
     case ReleasePhrase::ByOwnLines:
         return QT_TRANSLATE_NOOP("Phrase", "%1 by the shop's own lines: %2; details in inspection %3");
-    case ReleasePhrase::LinesDone:
-        return QT_TRANSLATE_N_NOOP("Phrase", "%n lines done");
-    case ReleasePhrase::LinesNotApplicable:
-        return QT_TRANSLATE_N_NOOP("Phrase", "%n not applicable");
+    case ReleasePhrase::Papers:
+        return QT_TRANSLATE_NOOP("Phrase", "papers");
+    case ReleasePhrase::NoLineDone:
+        return QT_TRANSLATE_NOOP("Phrase", "no line done");
+    case ReleasePhrase::OfLot:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, fabric of lot %2");
     case ReleasePhrase::Readings:
         return QT_TRANSLATE_N_NOOP("Phrase", "%n readings");
     case ReleasePhrase::Repair:
@@ -85,6 +88,14 @@ const char* sourceOf(ReleasePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Defect cleared on %1: %2");
     case ReleasePhrase::Defect:
         return QT_TRANSLATE_NOOP("Phrase", "%1: %2");
+    case ReleasePhrase::DeferredUntil:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; until %2");
+    case ReleasePhrase::DeferredUntilClock:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; until its clock shows %2 h");
+    case ReleasePhrase::DeferredBy:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; agreed by %2");
+    case ReleasePhrase::Placarded:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; placarded: %2");
     case ReleasePhrase::DefectDeferred:
         return QT_TRANSLATE_NOOP("Phrase", "%1; deferred: %2");
     case ReleasePhrase::NotCovered:
@@ -99,6 +110,44 @@ const char* sourceOf(ReleasePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "The visit was abandoned: nothing is released.");
     case ReleasePhrase::DiscrepanciesListed:
         return QT_TRANSLATE_NOOP("Phrase", "Nothing is released: the discrepancies found are listed.");
+    case ReleasePhrase::Servicing:
+        return QT_TRANSLATE_NOOP("Phrase", "servicing");
+    case ReleasePhrase::MinorWork:
+        return QT_TRANSLATE_NOOP("Phrase", "minor repair or alteration");
+    case ReleasePhrase::MajorWork:
+        return QT_TRANSLATE_NOOP("Phrase", "major repair or alteration");
+    case ReleasePhrase::StandardWork:
+        return QT_TRANSLATE_NOOP("Phrase", "standard repair or change (CS-STAN)");
+    case ReleasePhrase::WorkTo:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; to %2");
+    case ReleasePhrase::WorkGraded:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; %2");
+    case ReleasePhrase::WorkApproved:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; form or approval %2");
+    case ReleasePhrase::WorkBy:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; performed by %2");
+    case ReleasePhrase::WorkOn:
+        return QT_TRANSLATE_NOOP("Phrase", "%1: %2");
+    case ReleasePhrase::WorkOrder:
+        return QT_TRANSLATE_NOOP("Phrase", "Work order: %1");
+    case ReleasePhrase::NotCompleted:
+        return QT_TRANSLATE_NOOP("Phrase", "Maintenance not completed");
+    case ReleasePhrase::OutstandingOn:
+        return QT_TRANSLATE_NOOP("Phrase", "%2: %1");
+    case ReleasePhrase::Owner:
+        return QT_TRANSLATE_NOOP("Phrase", "Owner: %1");
+    case ReleasePhrase::OperatedBy:
+        return QT_TRANSLATE_NOOP("Phrase", "Operated by: %1");
+    case ReleasePhrase::Accomplished:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 of %2");
+    case ReleasePhrase::ReadingsOf:
+        return QT_TRANSLATE_NOOP("Phrase", "%1: %2, %3, %4");
+    case ReleasePhrase::FromTo:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 to %2");
+    case ReleasePhrase::WithLimit:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 (limit %2)");
+    case ReleasePhrase::PartOffAndOn:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; serial number off %2, on %3");
     case ReleasePhrase::LoosePartMl:
         return QT_TRANSLATE_NOOP("Phrase", "Record of work on items that are on no balloon (%1). It releases nothing: "
                                            "the statement of Part-ML is for an "

@@ -129,6 +129,8 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "work signed for; it releases no aircraft and no component");
     case SheetPhrase::OutcomeDiscrepancies:
         return QT_TRANSLATE_NOOP("Phrase", "not released; a list of discrepancies was given");
+    case SheetPhrase::OutcomeIncomplete:
+        return QT_TRANSLATE_NOOP("Phrase", "released after incomplete maintenance");
     case SheetPhrase::OutcomeAbandoned:
         return QT_TRANSLATE_NOOP("Phrase", "abandoned; nothing is released");
     case SheetPhrase::Checklist:

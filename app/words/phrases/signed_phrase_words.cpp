@@ -18,6 +18,10 @@ const char* sourceOf(SignedPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "what is not covered");
     case SignedPhrase::Seal:
         return QT_TRANSLATE_NOOP("Phrase", "the seal");
+    case SignedPhrase::Outstanding:
+        return QT_TRANSLATE_NOOP("Phrase", "what is outstanding");
+    case SignedPhrase::Covers:
+        return QT_TRANSLATE_NOOP("Phrase", "what the visit accomplishes");
     case SignedPhrase::ItemAt:
         return QT_TRANSLATE_NOOP("Phrase", "%1 at %2 h");
     case SignedPhrase::ItemAsks:

@@ -11,6 +11,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>Inspection %1 released after incomplete maintenance by %2: %n lines are outstanding; %3</source>
+        <translation>
+            <numerusform>Inspection %1 released after incomplete maintenance by %2: %n line is outstanding; %3</numerusform>
+            <numerusform>Inspection %1 released after incomplete maintenance by %2: %n lines are outstanding; %3</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n photographs</source>
         <translation>
             <numerusform>%n photograph</numerusform>
@@ -124,20 +131,6 @@
         <translation>
             <numerusform>line %2 …</numerusform>
             <numerusform>lines %2 …</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n lines done</source>
-        <translation>
-            <numerusform>%n line done</numerusform>
-            <numerusform>%n lines done</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n not applicable</source>
-        <translation>
-            <numerusform>%n not applicable</numerusform>
-            <numerusform>%n not applicable</numerusform>
         </translation>
     </message>
     <message numerus="yes">

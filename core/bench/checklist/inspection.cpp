@@ -27,6 +27,8 @@ struct Gather {
     void operator()(const DefectCleared& body) const { into.cleared.push_back(said(line, now, body)); }
     void operator()(const RepairMade& body) const { into.repairs.push_back(said(line, now, body)); }
     void operator()(const PartReplaced& body) const { into.parts.push_back(said(line, now, body)); }
+    void operator()(const WorkPerformed& body) const { into.performed.push_back(said(line, now, body)); }
+    void operator()(const ReleaseIncomplete& body) const { into.incomplete = said(line, now, body); }
     void operator()(const InspectionClosed& body) const { into.closed = said(line, now, body); }
     void operator()(const InspectionOpened&) const {} // it is in its own place already
     template <class Said>

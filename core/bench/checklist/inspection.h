@@ -39,10 +39,12 @@ struct Inspection {
     std::vector<Said<DefectCleared>> cleared;
     std::vector<Said<RepairMade>> repairs;
     std::vector<Said<PartReplaced>> parts;
-    std::optional<Said<InspectionClosed>> closed; ///< the first one; an inspection closes once
-    std::optional<Said<ReleaseRevoked>> revoked;  ///< its release, or the approval of its return, was withdrawn
-    std::optional<Said<ReturnApproved>> approved; ///< the return to service after its list, not withdrawn since
-    std::vector<EntryId> late;                    ///< dated after the close: they do not count
+    std::vector<Said<WorkPerformed>> performed;
+    std::optional<Said<ReleaseIncomplete>> incomplete; ///< the last one while it is open
+    std::optional<Said<InspectionClosed>> closed;      ///< the first one; an inspection closes once
+    std::optional<Said<ReleaseRevoked>> revoked;       ///< its release, or the approval of its return, was withdrawn
+    std::optional<Said<ReturnApproved>> approved;      ///< the return to service after its list, not withdrawn since
+    std::vector<EntryId> late;                         ///< dated after the close: they do not count
 
     [[nodiscard]] bool isOpen() const { return !closed; }
     /// Closed with a list of discrepancies that nobody has approved the return to service after.

@@ -7,7 +7,7 @@ namespace crownring {
 
 namespace {
 
-enum class Errand { Periodic, Special, OwnersTasks };
+enum class Errand { Periodic, Special, OwnersTasks, Work, GradedWork, Components };
 
 struct Known {
     std::string_view name;
@@ -23,6 +23,16 @@ constexpr std::array<Known, allVisits.size()> known{{
     {"us-hundred-hour", Regime::Us14Cfr, Errand::Periodic},
     {"us-special", Regime::Us14Cfr, Errand::Special},
     {"us-owner-tasks", Regime::Us14Cfr, Errand::OwnersTasks},
+    {"part-ml-repair", Regime::PartMl, Errand::GradedWork},
+    {"part-ml-rectification", Regime::PartMl, Errand::Work},
+    {"part-ml-compliance", Regime::PartMl, Errand::Work},
+    {"part-ml-modification", Regime::PartMl, Errand::GradedWork},
+    {"part-ml-component", Regime::PartMl, Errand::Components},
+    {"us-repair", Regime::Us14Cfr, Errand::GradedWork},
+    {"us-rectification", Regime::Us14Cfr, Errand::Work},
+    {"us-compliance", Regime::Us14Cfr, Errand::Work},
+    {"us-alteration", Regime::Us14Cfr, Errand::GradedWork},
+    {"us-component", Regime::Us14Cfr, Errand::Components},
 }};
 
 const Known& of(Visit visit) { return known[static_cast<std::size_t>(visit)]; }
@@ -62,6 +72,12 @@ bool isPeriodic(Visit visit) { return of(visit).errand == Errand::Periodic; }
 
 bool isOfOwnersTasks(Visit visit) { return of(visit).errand == Errand::OwnersTasks; }
 
+bool isMaintenance(Visit visit) { return of(visit).errand >= Errand::Work; }
+
+bool isGraded(Visit visit) { return of(visit).errand == Errand::GradedWork; }
+
+bool isOfComponents(Visit visit) { return of(visit).errand == Errand::Components; }
+
 std::vector<RequirementId> accomplishes(Visit visit) {
     switch (visit) {
     case Visit::PartMlInspection:
@@ -74,11 +90,9 @@ std::vector<RequirementId> accomplishes(Visit visit) {
         return {RequirementId("us.hundred-hour")};
     case Visit::UsSpecial:
         return {RequirementId("us.special-inspection")};
-    case Visit::PartMlOwnerTasks:
-    case Visit::UsOwnerTasks:
-        break;
+    default:
+        return {}; // what it was opened for
     }
-    return {};
 }
 
 bool accomplishes(Visit visit, const RequirementId& requirement) {

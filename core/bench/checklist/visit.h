@@ -33,10 +33,23 @@ enum class Visit {
     UsHundredHour,
     UsSpecial,
     UsOwnerTasks, ///< preventive maintenance
+    PartMlRepair,
+    PartMlRectification, ///< of defects, of what an inspection listed
+    PartMlCompliance,    ///< with a directive or a bulletin
+    PartMlModification,
+    PartMlComponent, ///< off the aircraft
+    UsRepair,
+    UsRectification,
+    UsCompliance,
+    UsAlteration,
+    UsComponent,
 };
-inline constexpr std::array allVisits{Visit::PartMlInspection, Visit::PartMlSpecial, Visit::PartMlOwnerTasks,
-                                      Visit::UsAnnual,         Visit::UsHundredHour, Visit::UsSpecial,
-                                      Visit::UsOwnerTasks};
+inline constexpr std::array allVisits{Visit::PartMlInspection,   Visit::PartMlSpecial,       Visit::PartMlOwnerTasks,
+                                      Visit::PartMlRepair,       Visit::PartMlRectification, Visit::PartMlCompliance,
+                                      Visit::PartMlModification, Visit::PartMlComponent,     Visit::UsAnnual,
+                                      Visit::UsHundredHour,      Visit::UsSpecial,           Visit::UsOwnerTasks,
+                                      Visit::UsRepair,           Visit::UsRectification,     Visit::UsCompliance,
+                                      Visit::UsAlteration,       Visit::UsComponent};
 
 /// "part-ml-inspection" …, as the record writes it.
 [[nodiscard]] std::string_view visitName(Visit visit);
@@ -49,9 +62,15 @@ inline constexpr std::array allVisits{Visit::PartMlInspection, Visit::PartMlSpec
 [[nodiscard]] bool isPeriodic(Visit visit);
 /// What an owner or pilot may do by themselves.
 [[nodiscard]] bool isOfOwnersTasks(Visit visit);
+/// Work that is no inspection: its release describes what was done (14 CFR 43.9(a); ML.A.801(e)).
+[[nodiscard]] bool isMaintenance(Visit visit);
+/// A repair, a modification or an alteration: whether it is a major one is asked.
+[[nodiscard]] bool isGraded(Visit visit);
+/// Of items that are on no balloon, each of which goes back to the pool with a release of its own.
+[[nodiscard]] bool isOfComponents(Visit visit);
 
-/// The requirements that a released visit accomplishes on the items inspected; none for owner's tasks, which accomplish
-/// what they were opened for. An annual counts as a 100-hour by the requirement's own `satisfied_by`.
+/// The requirements that a released visit accomplishes on the items inspected; none for owner's tasks and other work,
+/// which accomplish what they were opened for. An annual counts as a 100-hour by the requirement's own `satisfied_by`.
 [[nodiscard]] std::vector<RequirementId> accomplishes(Visit visit);
 [[nodiscard]] bool accomplishes(Visit visit, const RequirementId& requirement);
 

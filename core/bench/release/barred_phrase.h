@@ -18,6 +18,9 @@ enum class BarredPhrase : std::uint8_t {
     OtherRules,        ///< %1: the capacity
     OwnerForHire,
     AnnualByAMechanic,
+    MajorByAMechanic,
+    OwnersTasksOnly,
+    IncompleteInTheUs,
     DeferredForHire,
     RequiredInTheUs,
     OwnerMayNot, ///< %1: what the rule says

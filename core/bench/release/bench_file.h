@@ -41,6 +41,8 @@ struct BenchFile {
     Inspection inspection;
     std::vector<ItemFacts> items; ///< of what is inspected, at the end of that day, in the order of the opening
     std::string balloonTitle;
+    std::string owner; ///< of the balloon, on that day
+    std::string operatedBy;
     std::vector<std::string> operations; ///< of the balloon
     std::vector<Entitlement> entitlements;
     std::vector<Calibration> calibrations;

@@ -123,6 +123,14 @@ std::optional<Barred> barOf(Capacity capacity, Visit visit) {
     return std::nullopt;
 }
 
+std::optional<Barred> barOfMajor(Capacity capacity) {
+    if (capacity == Capacity::Mechanic)
+        return Barred{{BarredPhrase::MajorByAMechanic, {}}, "14 CFR 65.95(a)(1), 43.7(b) (from memory)"};
+    if (capacity == Capacity::PilotOwner || capacity == Capacity::PrivatePilot)
+        return ownerBarOfMajor(regimeOf(capacity));
+    return std::nullopt;
+}
+
 std::optional<Barred> mayRelease(std::span<const Entitlement> entitlements, const Signatory& signatory, Visit visit) {
     if (auto barred = barOf(signatory.capacity, visit))
         return barred;

@@ -86,6 +86,11 @@ struct Signatory {
 /// What a capacity may never sign, whoever holds it; nothing when it may.
 [[nodiscard]] std::optional<Barred> barOf(Capacity capacity, Visit visit);
 
+/// Why nobody releases a major repair or alteration in that capacity; nothing when it may be. A mechanic without an
+/// inspection authorization does not (14 CFR 65.95(a)(1), 43.7(b), from memory), nor an owner (a complex task: Part-ML
+/// Appendix II(b)(8), read; 14 CFR 43.3(g)).
+[[nodiscard]] std::optional<Barred> barOfMajor(Capacity capacity);
+
 /// Nothing when the person may release the visit (or sign its list of discrepancies).
 [[nodiscard]] std::optional<Barred> mayRelease(std::span<const Entitlement> entitlements, const Signatory& signatory,
                                                Visit visit);

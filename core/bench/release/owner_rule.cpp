@@ -65,21 +65,18 @@ std::span<const OwnerRule> ownerMayNotRelease() { return forbidden; }
 std::span<const OwnerRule> preventiveMaintenance() { return preventive; }
 
 std::optional<Barred> ownerBar(Visit visit) {
-    switch (visit) {
-    case Visit::PartMlInspection:
-        return byAppendix(9);
-    case Visit::PartMlSpecial:
-        return byAppendix(6);
-    case Visit::UsAnnual:
-    case Visit::UsHundredHour:
-    case Visit::UsSpecial:
+    if (isOfOwnersTasks(visit))
+        return std::nullopt;
+    if (regimeOf(visit) == Regime::Us14Cfr)
         return notPreventive();
-    case Visit::PartMlOwnerTasks:
-    case Visit::UsOwnerTasks:
-        break;
-    }
-    return std::nullopt;
+    if (isPeriodic(visit))
+        return byAppendix(9);
+    if (isMaintenance(visit))
+        return Barred{{BarredPhrase::OwnersTasksOnly, {}}, "ML.A.803 (from memory); Part-ML Appendix II(b)"};
+    return byAppendix(6);
 }
+
+Barred ownerBarOfMajor(Regime regime) { return regime == Regime::PartMl ? byAppendix(8) : notPreventive(); }
 
 std::optional<Barred> ownerBar(const Requirement& requirement, Regime regime) {
     const bool looks = requirement.action == Action::Inspect || requirement.action == Action::Test;

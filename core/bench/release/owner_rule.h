@@ -30,6 +30,9 @@ struct OwnerRule {
 /// Why a pilot-owner (Part-ML) or a private pilot (United States) may not release a visit; nothing for owner's tasks.
 [[nodiscard]] std::optional<Barred> ownerBar(Visit visit);
 
+/// Why not a major repair or alteration.
+[[nodiscard]] Barred ownerBarOfMajor(Regime regime);
+
 /// Why not what a requirement asks for; nothing when no rule of these forbids it by what the requirement says of
 /// itself. Whether the task is critical, complex or in the maintenance programme's list is not written in a
 /// requirement: the person answers for that.

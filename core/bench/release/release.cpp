@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/release.h"
 
+#include "bench/release/barred_phrase.h"
+#include "bench/release/extent.h"
 #include "bench/release/reading_refusals.h"
 #include "bench/release/release_phrase.h"
 #include "bench/release/scope_refusals.h"
+#include "bench/release/work_refusals.h"
 #include "problem/faults/release_fault.h"
 #include "registry/reading_phrase.h"
 #include "registry/reading_said.h"
@@ -36,6 +39,16 @@ Argument said(const Excepted& each) {
     return Phrase{phrase, {each.item, each.title}};
 }
 
+/// An earlier release after incomplete maintenance says that it is to be done.
+bool isLeftOutstanding(const BenchFile& file, const WorkLine& work) {
+    if (!file.inspection.incomplete || work.state() != LineState::Open)
+        return false;
+    const auto id = work.line ? work.line->id : work.settled->body.line;
+    const auto item = work.item ? std::optional(work.item->id) : std::nullopt;
+    return std::ranges::any_of(file.inspection.incomplete->body.outstanding,
+                               [&](const Outstanding& each) { return each.line == id && each.item == item; });
+}
+
 class Gate {
 public:
     Gate(const BenchFile& file, const Signing& signing) : m_file(file), m_signing(signing) {}
@@ -46,12 +59,14 @@ public:
             return std::move(m_refusals);
         }
         askOrder();
+        askIncomplete();
         const auto lines = workLines(m_file.inspection, m_file.items);
         if (m_signing.outcome != Outcome::Abandoned) {
             take(refusalsOfScope(m_file));
             for (const auto& work : lines)
                 askLine(work);
             take(refusalsOfReadings(m_file));
+            take(refusalsOfWork(m_file, m_signing));
             askDefects();
             askExcepted();
             askSignatory();
@@ -86,11 +101,28 @@ private:
             refuse({Refusal::Kind::Order, ReleaseFault::BeforeOpening, {opened}, {}});
     }
 
+    /// ML.A.801(f): what was not done is known, and under which limitation it may fly.
+    void askIncomplete() {
+        if (m_signing.outcome == Outcome::Abandoned && m_file.inspection.incomplete)
+            refuse({Refusal::Kind::Closed, ReleaseFault::AbandonedAfterRelease, {}, "ML.A.801(f) (from memory)"});
+        if (m_signing.outcome != Outcome::Incomplete)
+            return;
+        if (regimeOf(m_file.visit()) != Regime::PartMl)
+            refuse({Refusal::Kind::Signatory,
+                    ReleaseFault::MayNotSign,
+                    {Phrase{BarredPhrase::IncompleteInTheUs, {}}},
+                    "ML.A.801(f) (from memory)"});
+        if (outstandingLines(m_file, m_signing.outstanding).empty())
+            refuse({Refusal::Kind::Content, ReleaseFault::NothingOutstanding, {}, "ML.A.801(f) (from memory)"});
+        if (m_signing.limitations.find_first_not_of(" \t\n\r") == std::string::npos)
+            refuse({Refusal::Kind::Content, ReleaseFault::NoLimitation, {}, "ML.A.801(f) (from memory)"});
+    }
+
     void askLine(const WorkLine& work) {
         const auto item = work.item ? std::optional(work.item->id) : std::nullopt;
         const auto id = work.line ? work.line->id : work.settled->body.line;
         if (work.state() == LineState::Open) {
-            if (work.isMissing())
+            if ((work.isMissing() || isLeftOutstanding(m_file, work)) && m_signing.outcome != Outcome::Incomplete)
                 refuse({Refusal::Kind::LineOpen, ReleaseFault::LineOpen, {titleOn(work)}, sourceOf(work), id, item});
             return;
         }
@@ -146,7 +178,7 @@ private:
         for (const auto& item : m_file.items)
             for (const auto& defect : openDefects(item)) {
                 any = true;
-                if (m_signing.outcome == Outcome::Released && bars(defect, item, m_signing.on))
+                if (isRelease(m_signing.outcome) && bars(defect, item, m_signing.on))
                     refuse({Refusal::Kind::Defect,
                             ReleaseFault::DefectBarsFlight,
                             {whatOf(*defect.found), item.id},
@@ -199,23 +231,6 @@ Argument titleOf(const ItemFacts& item) {
     return title;
 }
 
-Phrase extentOf(const BenchFile& file) {
-    int done = 0;
-    int notApplicable = 0;
-    for (const auto& work : workLines(file.inspection, file.items)) {
-        done += work.state() == LineState::Done ? 1 : 0;
-        notApplicable += work.state() == LineState::NotApplicable ? 1 : 0;
-    }
-    const Listed counts{{Phrase{ReleasePhrase::LinesDone, {done}},
-                         Phrase{ReleasePhrase::LinesNotApplicable, {notApplicable}},
-                         Phrase{ReleasePhrase::Readings, {file.inspection.readings.size()}}}};
-    const auto& checklist = file.inspection.checklist;
-    const auto visit = titleOfVisit(file);
-    return checklist.title.empty() ? Phrase{ReleasePhrase::ByOwnLines, {visit, counts, file.inspection.id}}
-                                   : Phrase{ReleasePhrase::ByChecklist,
-                                            {visit, checklist.title, checklist.revision, counts, file.inspection.id}};
-}
-
 }
 
 std::string_view refusalName(Refusal::Kind kind) {
@@ -237,6 +252,18 @@ Signing signingOf(const Said<InspectionClosed>& closed) {
             closed.stamp.at.on()};
 }
 
+std::vector<Outstanding> outstandingLines(const BenchFile& file, std::span<const std::string> further) {
+    std::vector<Outstanding> lines;
+    for (const auto& work : workLines(file.inspection, file.items)) {
+        const auto id = work.line ? work.line->id : work.settled->body.line;
+        const bool asked = work.state() == LineState::Open && std::ranges::find(further, id) != further.end();
+        if (work.isMissing() || asked || isLeftOutstanding(file, work))
+            lines.push_back({id, work.item ? std::optional(work.item->id) : std::nullopt,
+                             work.line ? work.line->title : work.settled->body.line});
+    }
+    return lines;
+}
+
 std::vector<Refusal> refusals(const BenchFile& file, const Signing& signing) { return Gate(file, signing).ask(); }
 
 ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
@@ -256,16 +283,16 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
     for (const auto& item : file.items)
         facts.items.push_back(
             {item.kind, namedInStatement(item.kind, item.id, item.serial), titleOf(item), item.clock.minutes});
-    if (!inspection.checklist.lines.empty() || !inspection.lines.empty())
-        facts.extent.push_back(extentOf(file));
-    for (const auto& repair : inspection.repairs)
-        facts.extent.push_back(
-            Phrase{ReleasePhrase::Repair, {inPlace(repair.body.item, repair.body.place), repair.body.method}});
-    for (const auto& part : inspection.parts)
-        facts.extent.push_back(
-            Phrase{ReleasePhrase::PartReplaced, {part.body.item, part.body.part, part.body.releaseDocument}});
-    for (const auto& cleared : inspection.cleared)
-        facts.extent.push_back(Phrase{ReleasePhrase::DefectCleared, {cleared.body.item, cleared.body.what}});
+    facts.order = inspection.opened.body.order;
+    facts.owner = file.owner;
+    facts.operatedBy = file.operatedBy;
+    facts.extent = extentOf(file);
+    facts.performed = describedWork(file);
+    if (signing.outcome == Outcome::Incomplete)
+        for (const auto& each : outstandingLines(file, signing.outstanding))
+            facts.outstanding.push_back(each.item
+                                            ? Argument(Phrase{ReleasePhrase::OutstandingOn, {each.title, *each.item}})
+                                            : Argument(each.title));
     facts.manuals = signing.manuals;
     facts.date = signing.on;
     facts.highestTemperature = highestTemperature(file);
@@ -273,12 +300,12 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
         for (const auto& defect : openDefects(item)) {
             const Phrase found{ReleasePhrase::Defect, {item.id, whatOf(*defect.found)}};
             if (defect.deferred)
-                facts.deferred.push_back(Phrase{ReleasePhrase::DefectDeferred, {found, defect.deferred->what}});
-            if (signing.outcome != Outcome::Released) // what may fly is not listed as unairworthy
+                facts.deferred.push_back(deferredText(file, *defect.deferred, found));
+            if (!isRelease(signing.outcome)) // what may fly is not listed as unairworthy
                 facts.discrepancies.push_back(found);
         }
     for (const auto& each : file.excepted)
-        (signing.outcome == Outcome::Released ? facts.excepted : facts.discrepancies).push_back(said(each));
+        (isRelease(signing.outcome) ? facts.excepted : facts.discrepancies).push_back(said(each));
     facts.limitations = signing.limitations;
     if (signing.outcome == Outcome::Discrepancies)
         facts.discrepanciesDated = signing.on;

@@ -20,6 +20,7 @@ struct Signing {
     std::vector<std::string> manuals; ///< data used, with revision
     std::string limitations;
     CivilDate on;
+    std::vector<std::string> outstanding{}; ///< with `Incomplete`: lines that are to be done besides the required ones
 };
 
 /// As it was signed. @pre somebody signed it
@@ -55,6 +56,16 @@ struct Refusal {
 
 /// What stands in the way; empty when it may be closed so.
 [[nodiscard]] std::vector<Refusal> refusals(const BenchFile& file, const Signing& signing);
+
+/// It says that something may fly: a release, or one after incomplete maintenance.
+[[nodiscard]] constexpr bool isRelease(Outcome outcome) {
+    return outcome == Outcome::Released || outcome == Outcome::Incomplete;
+}
+
+/// The lines that are still to be done: the required ones, what an earlier release left outstanding, and `further` ones
+/// that are open.
+[[nodiscard]] std::vector<Outstanding> outstandingLines(const BenchFile& file,
+                                                        std::span<const std::string> further = {});
 
 /// What the release is composed of.
 [[nodiscard]] ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing);

@@ -63,6 +63,25 @@ PrescribedStatement partMlStatement(const ReleaseFacts& facts) {
             {}};
 }
 
+/// After the certificate of an aircraft: what Part-ML prescribes for a component was not read.
+PrescribedStatement componentStatement(const ReleaseFacts& facts) {
+    return {"Certifies that the work specified except as otherwise specified was carried out in accordance with "
+            "Part-ML and in respect to that work " +
+                named(facts) + " is considered ready for release to service.",
+            "ML.A.802 (wording from memory, after ML.A.801(e) and its AMC)",
+            {}};
+}
+
+/// ML.A.801(f), from memory, after 145.A.50(e), read.
+PrescribedStatement incompleteStatement(const ReleaseFacts& facts) {
+    return {"Certifies that the work specified, except the maintenance that is listed as not completed, was carried "
+            "out in accordance with Part-ML and in respect to that work " +
+                (isAircraft(facts) ? std::string("the aircraft is") : "of the aircraft " + named(facts) + " is") +
+                " considered ready for release to service within the limitations stated.",
+            "ML.A.801(f) (wording from memory, after ML.A.801(e) and its AMC)",
+            {}};
+}
+
 PrescribedStatement usWorkStatement() {
     return {"The signature constitutes the approval for return to service only for the work performed.",
             "14 CFR 43.9(a)(4) (from memory)",
@@ -94,6 +113,10 @@ ReleaseSection aircraft(const ReleaseFacts& facts) {
         section.paragraphs.push_back(said(ReleasePhrase::EnvelopeType, facts.envelopeType));
     if (!facts.envelopeSerial.empty())
         section.paragraphs.push_back(said(ReleasePhrase::EnvelopeSerial, facts.envelopeSerial));
+    if (!facts.owner.empty())
+        section.paragraphs.push_back(said(ReleasePhrase::Owner, facts.owner));
+    if (!facts.operatedBy.empty())
+        section.paragraphs.push_back(said(ReleasePhrase::OperatedBy, facts.operatedBy));
     return section;
 }
 
@@ -118,6 +141,27 @@ ReleaseSection signedBy(const ReleaseFacts& facts) {
         section.paragraphs.push_back(said(ReleasePhrase::ActingAs, termOf(*facts.capacity)));
     if (!facts.licence.empty())
         section.paragraphs.push_back(said(ReleasePhrase::Licence, facts.licence));
+    return section;
+}
+
+/// 14 CFR 43.9(a)(1), (3): what was done, to which data, by whom where that is another.
+Argument described(const DescribedWork& work) {
+    Argument text = Phrase{ReleasePhrase::WorkTo, {work.what, work.data}};
+    if (work.grade)
+        text = Phrase{ReleasePhrase::WorkGraded, {std::move(text), phraseOf(*work.grade)}};
+    if (!work.approval.empty())
+        text = Phrase{ReleasePhrase::WorkApproved, {std::move(text), work.approval}};
+    if (!work.performed.empty())
+        text = Phrase{ReleasePhrase::WorkBy, {std::move(text), work.performed}};
+    return text;
+}
+
+ReleaseSection work(const ReleaseFacts& facts) {
+    ReleaseSection section{said(ReleasePhrase::WorkCarriedOut), facts.extent};
+    for (const auto& each : facts.performed)
+        section.paragraphs.push_back(described(each));
+    if (!facts.order.empty())
+        section.paragraphs.push_back(said(ReleasePhrase::WorkOrder, facts.order));
     return section;
 }
 
@@ -158,6 +202,20 @@ private:
 
 }
 
+Phrase phraseOf(Grade grade) {
+    switch (grade) {
+    case Grade::Servicing:
+        return {ReleasePhrase::Servicing, {}};
+    case Grade::Minor:
+        return {ReleasePhrase::MinorWork, {}};
+    case Grade::Major:
+        return {ReleasePhrase::MajorWork, {}};
+    case Grade::Standard:
+        return {ReleasePhrase::StandardWork, {}};
+    }
+    return {};
+}
+
 std::string namedInStatement(ItemKind kind, const ItemId& item, const std::optional<std::string>& serial) {
     const auto name = std::string(itemKindName(kind)) + " " + item.text();
     return serial ? name + ", serial number " + *serial : name;
@@ -174,8 +232,12 @@ bool isAircraft(const ReleaseFacts& facts) {
 PrescribedStatement statementOf(const ReleaseFacts& facts) {
     if (facts.outcome == Outcome::Abandoned)
         return noStatement({ReleasePhrase::NothingReleased, {}});
+    if (facts.outcome == Outcome::Released && isOfComponents(facts.visit) && regimeOf(facts.visit) == Regime::PartMl)
+        return componentStatement(facts);
     if (isLoose(facts) && (isUsInspection(facts) || regimeOf(facts.visit) == Regime::PartMl))
         return looseStatement(facts);
+    if (facts.outcome == Outcome::Incomplete)
+        return incompleteStatement(facts);
     if (isUsInspection(facts))
         return usInspectionStatement(facts);
     if (facts.outcome == Outcome::Discrepancies)
@@ -197,7 +259,8 @@ std::vector<ReleaseSection> sectionsOf(const ReleaseFacts& facts) {
     if (facts.date)
         visit.paragraphs.push_back(said(ReleasePhrase::CompletedOn, *facts.date));
     sections.push_back(std::move(visit));
-    sections.push_back({said(ReleasePhrase::WorkCarriedOut), facts.extent});
+    sections.push_back(work(facts));
+    sections.push_back({said(ReleasePhrase::NotCompleted), facts.outstanding});
     sections.push_back({said(ReleasePhrase::DataUsed), {facts.manuals.begin(), facts.manuals.end()}});
     sections.push_back(times(facts));
     sections.push_back({said(ReleasePhrase::DeferredDefects), facts.deferred});
@@ -219,7 +282,7 @@ std::vector<MissingContent> missing(const ReleaseFacts& facts) {
     Wanted wanted;
     const auto clauses = clausesOf(facts);
     const bool partMl = regimeOf(facts.visit) == Regime::PartMl;
-    wanted.need(!facts.extent.empty(), ContentPhrase::Work, clauses.extent);
+    wanted.need(!facts.extent.empty() || !facts.performed.empty(), ContentPhrase::Work, clauses.extent);
     wanted.need(facts.date.has_value(), ContentPhrase::Date, clauses.date);
     wanted.need(!facts.person.empty(), ContentPhrase::Person, clauses.person);
     wanted.need(facts.capacity.has_value(), ContentPhrase::Capacity, clauses.person);

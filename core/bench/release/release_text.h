@@ -12,6 +12,7 @@
 #include "bench/release/content_phrase.h"
 #include "bench/release/entitlement.h"
 #include "measure/count.h"
+#include "record/kinds/defects.h"
 #include "record/kinds/inspections.h"
 #include "record/kinds/item_kind.h"
 
@@ -21,6 +22,15 @@
 #include <vector>
 
 namespace crownring {
+
+/// Work that was performed, as a maintenance entry describes it.
+struct DescribedWork {
+    Argument what = "";         ///< on which item
+    std::string data;           ///< to which it was done
+    std::optional<Grade> grade; ///< of a repair or an alteration
+    std::string approval;
+    std::string performed; ///< by whom, where it was another
+};
 
 struct ReleasedItem {
     ItemKind kind = ItemKind::Other;
@@ -39,7 +49,12 @@ struct ReleaseFacts {
     std::string envelopeType;
     std::string envelopeSerial;
     std::vector<ReleasedItem> items;
+    std::string order; ///< the shop's work order
+    std::string owner; ///< of the balloon
+    std::string operatedBy;
     std::vector<Argument> extent;               ///< what was done
+    std::vector<DescribedWork> performed;       ///< and how it is described
+    std::vector<Argument> outstanding;          ///< lines that were not done
     std::vector<std::string> manuals;           ///< the data used, with their revision
     std::optional<CivilDate> date;              ///< when the work was completed
     std::optional<Minutes> totalTime;           ///< in service, of the balloon: that of its envelope
@@ -66,6 +81,9 @@ struct ReleaseSection {
 /// An envelope, a basket, a burner and at least one cylinder, on one balloon: less is no aircraft, and is certified by
 /// the names of its items (14 CFR 43.11(a)(4) lets a component be certified).
 [[nodiscard]] bool isAircraft(const ReleaseFacts& facts);
+
+/// "minor repair or alteration" …
+[[nodiscard]] Phrase phraseOf(Grade grade);
 
 /// The wording to be signed as it stands.
 struct PrescribedStatement {

@@ -13,6 +13,8 @@ enum class SignedPhrase : std::uint8_t {
     Clocks,
     Exceptions,
     Seal,
+    Outstanding,
+    Covers,
     ItemAt,   ///< %1: the item, %2: its time in service
     ItemAsks, ///< %1: the item, %2: a requirement
     Nothing,

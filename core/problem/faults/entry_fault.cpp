@@ -99,6 +99,10 @@ FaultRow rowOf(EntryFault fault) {
         return {"page-of-not-asked", Code::BadValue};
     case EntryFault::OtherInWords:
         return {"other-in-words", Code::BadValue};
+    case EntryFault::MajorWithoutApproval:
+        return {"major-without-approval", Code::MissingKey};
+    case EntryFault::NothingOutstanding:
+        return {"nothing-outstanding", Code::MissingKey};
     case EntryFault::BuyerWithoutSale:
         return {"buyer-without-sale", Code::BadValue};
     case EntryFault::SameRegistration:

@@ -55,6 +55,8 @@ enum class EntryFault : std::uint8_t {
     WhyOfWhatApplies, ///< a reason why a line does not apply, where it does
     PageOfNotAsked,   ///< missing, or of another reason
     OtherInWords,     ///< another reason that no words give
+    MajorWithoutApproval,
+    NothingOutstanding,
     BuyerWithoutSale, ///< to whom, of what is not sold
     SameRegistration, ///< a balloon is renamed to what it is called
     NotUtf8,

@@ -51,6 +51,24 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"defect-bars-flight", Code::NotReleasable};
     case ReleaseFault::NothingToList:
         return {"nothing-to-list", Code::NotReleasable};
+    case ReleaseFault::ComponentOfBalloon:
+        return {"component-of-balloon", Code::NotReleasable};
+    case ReleaseFault::ComponentFitted:
+        return {"component-fitted", Code::NotReleasable};
+    case ReleaseFault::WorkNotDescribed:
+        return {"work-not-described", Code::NotReleasable};
+    case ReleaseFault::WorkNotDescribedOn:
+        return {"work-not-described-on", Code::NotReleasable};
+    case ReleaseFault::GradeNotSaid:
+        return {"grade-not-said", Code::NotReleasable};
+    case ReleaseFault::NoOwnersTask:
+        return {"no-owners-task", Code::NotReleasable};
+    case ReleaseFault::NothingOutstanding:
+        return {"nothing-is-outstanding", Code::NotReleasable};
+    case ReleaseFault::NoLimitation:
+        return {"no-limitation", Code::NotReleasable};
+    case ReleaseFault::AbandonedAfterRelease:
+        return {"abandoned-after-release", Code::NotReleasable};
     case ReleaseFault::WhyNotSaid:
         return {"why-not-said", Code::NotReleasable};
     case ReleaseFault::NothingRead:

@@ -33,6 +33,15 @@ enum class ReleaseFault : std::uint8_t {
     NoLimitStated,       ///< %1: the reading, %2: why
     DefectBarsFlight,    ///< %1: what was found, %2: the item
     NothingToList,
+    ComponentOfBalloon, ///< %1: the balloon
+    ComponentFitted,    ///< %1: the item, %2: the balloon
+    WorkNotDescribed,
+    WorkNotDescribedOn, ///< %1: the item
+    GradeNotSaid,       ///< %1: the work, %2: the item
+    NoOwnersTask,       ///< %1: the work, %2: the item
+    NothingOutstanding,
+    NoLimitation,
+    AbandonedAfterRelease,
     Excepted,            ///< %1: what stands against it
     OtherText,           ///< %1: of what, %2: what the record composes
     NotAccomplished,     ///< %1: the requirement, %2: the item, %3: the inspection

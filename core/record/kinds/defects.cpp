@@ -13,11 +13,14 @@ namespace {
 using nlohmann::json;
 
 constexpr Words<severityCount> severities = {"barring", "minor", "grounding", "deferrable"};
+constexpr Words<gradeCount> grades = {"servicing", "minor", "major", "standard"};
 
 }
 
 std::string_view severityName(Severity severity) { return severities[static_cast<std::size_t>(severity)]; }
 std::optional<Severity> severityFrom(std::string_view name) { return among<Severity>(severities, name); }
+std::string_view gradeName(Grade grade) { return grades[static_cast<std::size_t>(grade)]; }
+std::optional<Grade> gradeFrom(std::string_view name) { return among<Grade>(grades, name); }
 
 DefectFound Kind<DefectFound>::read(ObjectReader& reader) {
     DefectFound body;
@@ -100,6 +103,7 @@ RepairMade Kind<RepairMade>::read(ObjectReader& reader) {
     body.lot = reader.optionalText("lot");
     body.defect = reader.optionalName<DefectId>("defect");
     body.inspection = reader.optionalName<InspectionId>("inspection");
+    body.line = reader.optionalText("line");
     return body;
 }
 
@@ -112,6 +116,7 @@ void Kind<RepairMade>::write(json& into, const RepairMade& body) {
     writeText(into, "lot", body.lot);
     writeName(into, "defect", body.defect);
     writeName(into, "inspection", body.inspection);
+    writeText(into, "line", body.line);
 }
 
 PartReplaced Kind<PartReplaced>::read(ObjectReader& reader) {
@@ -123,6 +128,7 @@ PartReplaced Kind<PartReplaced>::read(ObjectReader& reader) {
     body.releaseDocument = reader.saying("release_document");
     body.defect = reader.optionalName<DefectId>("defect");
     body.inspection = reader.optionalName<InspectionId>("inspection");
+    body.line = reader.optionalText("line");
     return body;
 }
 
@@ -134,6 +140,37 @@ void Kind<PartReplaced>::write(json& into, const PartReplaced& body) {
     into["release_document"] = body.releaseDocument;
     writeName(into, "defect", body.defect);
     writeName(into, "inspection", body.inspection);
+    writeText(into, "line", body.line);
+}
+
+WorkPerformed Kind<WorkPerformed>::read(ObjectReader& reader) {
+    WorkPerformed body;
+    body.inspection = reader.name<InspectionId>("inspection");
+    body.item = reader.name<ItemId>("item");
+    body.what = reader.saying("what");
+    body.data = reader.saying("data");
+    if (reader.has("grade"))
+        body.grade = reader.word("grade", gradeFrom, "servicing, minor, major, standard");
+    body.approval = reader.optionalText("approval");
+    body.performed = reader.optionalName<PersonId>("performed_by");
+    body.line = reader.optionalText("line");
+    body.defect = reader.optionalName<DefectId>("defect");
+    if (body.grade == Grade::Major && ObjectReader::isBlank(body.approval))
+        reader.refuse("approval", EntryFault::MajorWithoutApproval);
+    return body;
+}
+
+void Kind<WorkPerformed>::write(json& into, const WorkPerformed& body) {
+    into["inspection"] = body.inspection.text();
+    into["item"] = body.item.text();
+    into["what"] = body.what;
+    into["data"] = body.data;
+    if (body.grade)
+        into["grade"] = gradeName(*body.grade);
+    writeText(into, "approval", body.approval);
+    writeName(into, "performed_by", body.performed);
+    writeText(into, "line", body.line);
+    writeName(into, "defect", body.defect);
 }
 
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// Defects are found, deferred and cleared; repairs are made and parts replaced.
+/// Defects are found, deferred and cleared; work is performed, repairs are made and parts replaced.
 
 #include "civil/civil_date.h"
 #include "measure/count.h"
@@ -116,13 +116,14 @@ struct RepairMade {
     std::string lot; ///< of the material
     std::optional<DefectId> defect;
     std::optional<InspectionId> inspection;
+    std::string line{}; ///< of an owner's task that it is
     bool operator==(const RepairMade&) const = default;
 };
 
 template <>
 struct Kind<RepairMade> {
     static constexpr std::string_view name = "repair.made";
-    static constexpr std::string_view keys = "item method [gore row width_mm height_mm lot defect inspection]";
+    static constexpr std::string_view keys = "item method [gore row width_mm height_mm lot defect inspection line]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"defect", &RepairMade::defect}, Key{"item", &RepairMade::item},
                                          Key{"inspection", &RepairMade::inspection}};
@@ -142,6 +143,7 @@ struct PartReplaced {
     std::string releaseDocument; ///< that the fitted part came with
     std::optional<DefectId> defect;
     std::optional<InspectionId> inspection;
+    std::string line{}; ///< of an owner's task that it is
     bool operator==(const PartReplaced&) const = default;
 };
 
@@ -149,7 +151,7 @@ template <>
 struct Kind<PartReplaced> {
     static constexpr std::string_view name = "part.replaced";
     static constexpr std::string_view keys =
-        "item part release_document [removed_serial fitted_serial defect inspection]";
+        "item part release_document [removed_serial fitted_serial defect inspection line]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"defect", &PartReplaced::defect}, Key{"item", &PartReplaced::item},
                                          Key{"inspection", &PartReplaced::inspection}};
@@ -159,6 +161,46 @@ struct Kind<PartReplaced> {
     static constexpr auto inspection = &PartReplaced::inspection;
     static PartReplaced read(ObjectReader& reader);
     static void write(nlohmann::json& into, const PartReplaced& body);
+};
+
+/// How grave a repair or an alteration is, and so who may approve it, to which data.
+enum class Grade {
+    Servicing, ///< neither a repair nor an alteration
+    Minor,
+    Major,
+    Standard, ///< a standard repair or change (CS-STAN)
+};
+inline constexpr int gradeCount = 4;
+[[nodiscard]] std::string_view gradeName(Grade grade);
+[[nodiscard]] std::optional<Grade> gradeFrom(std::string_view name);
+
+/// Work that was performed in a visit, as a maintenance entry describes it.
+struct WorkPerformed {
+    InspectionId inspection;
+    ItemId item;
+    std::string what; ///< was done
+    std::string data; ///< to which it was done, with revision and page
+    std::optional<Grade> grade{};
+    std::string approval{};              ///< reference of the form or approval that a major one has
+    std::optional<PersonId> performed{}; ///< by whom, where that is another than who signs
+    std::string line{};                  ///< of an owner's task that it is
+    std::optional<DefectId> defect{};
+    bool operator==(const WorkPerformed&) const = default;
+};
+
+template <>
+struct Kind<WorkPerformed> {
+    static constexpr std::string_view name = "work.performed";
+    static constexpr std::string_view keys = "inspection item what data [grade approval performed_by line defect]";
+    static constexpr TimeOfDay time{18, 0};
+    static constexpr std::tuple mentions{Key{"defect", &WorkPerformed::defect}, Key{"item", &WorkPerformed::item},
+                                         Key{"inspection", &WorkPerformed::inspection}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&WorkPerformed::item, &WorkPerformed::defect, &WorkPerformed::inspection};
+    static constexpr bool hasRows = false;
+    static constexpr auto inspection = &WorkPerformed::inspection;
+    static WorkPerformed read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const WorkPerformed& body);
 };
 
 }

@@ -19,11 +19,23 @@ using nlohmann::json;
 constexpr Words<lineStateCount> lineStates = {"open", "done", "not-applicable"};
 constexpr Words<whyNotCount> whyNots = {"not-fitted", "not-asked", "other"};
 constexpr std::array<std::string_view, 3> exceptions = {"spent", "lapsed", "unproven"};
-constexpr Words<outcomeCount> outcomes = {"released", "discrepancies", "abandoned"};
+constexpr Words<outcomeCount> outcomes = {"released", "discrepancies", "abandoned", "incomplete"};
+
+std::vector<ItemId> itemsOf(const std::vector<Work>& works) {
+    std::vector<ItemId> items;
+    for (const auto& work : works)
+        items.push_back(work.item);
+    return items;
+}
 
 std::optional<std::string> exceptionFrom(std::string_view standing) {
     const auto* found = std::ranges::find(exceptions, standing);
     return found == exceptions.end() ? std::nullopt : std::optional(std::string(*found));
+}
+
+std::optional<Outcome> closingFrom(std::string_view name) {
+    const auto outcome = outcomeFrom(name);
+    return outcome == Outcome::Incomplete ? std::nullopt : outcome;
 }
 
 SignedClock readSignedClock(ObjectReader& reader) {
@@ -74,6 +86,18 @@ Seal readSeal(ObjectReader& reader) {
     return seal;
 }
 
+void writeSeal(json& into, const std::optional<Seal>& seal) {
+    if (seal)
+        into["seal"] = {{"entries", namesOf(seal->entries)}, {"digest", seal->digest}};
+}
+
+Work readWork(ObjectReader& reader) { return {reader.name<ItemId>("item"), reader.name<RequirementId>("requirement")}; }
+
+void writeWork(json& into, const char* key, const std::vector<Work>& works) {
+    for (const auto& work : works)
+        into[key].push_back({{"item", work.item.text()}, {"requirement", work.requirement.text()}});
+}
+
 }
 
 std::string_view lineStateName(LineState state) { return lineStates[static_cast<std::size_t>(state)]; }
@@ -83,12 +107,9 @@ std::optional<WhyNot> whyNotFrom(std::string_view name) { return among<WhyNot>(w
 std::string_view outcomeName(Outcome outcome) { return outcomes[static_cast<std::size_t>(outcome)]; }
 std::optional<Outcome> outcomeFrom(std::string_view name) { return among<Outcome>(outcomes, name); }
 
-std::vector<ItemId> itemsOfWork(const InspectionOpened& opened) {
-    std::vector<ItemId> items;
-    for (const auto& work : opened.work)
-        items.push_back(work.item);
-    return items;
-}
+std::vector<ItemId> itemsOfWork(const InspectionOpened& opened) { return itemsOf(opened.work); }
+
+std::vector<ItemId> itemsCovered(const ReleaseIncomplete& release) { return itemsOf(release.covers); }
 
 InspectionOpened Kind<InspectionOpened>::read(ObjectReader& reader) {
     InspectionOpened body;
@@ -99,10 +120,9 @@ InspectionOpened Kind<InspectionOpened>::read(ObjectReader& reader) {
     else
         reader.refuse("items", EntryFault::NothingInspected);
     body.balloon = reader.optionalName<Registration>("balloon");
-    reader.objects("work", [&](ObjectReader& inner) {
-        body.work.push_back({inner.name<ItemId>("item"), inner.name<RequirementId>("requirement")});
-    });
+    reader.objects("work", [&](ObjectReader& inner) { body.work.push_back(readWork(inner)); });
     body.checklist = reader.optionalObjectText("checklist");
+    body.order = reader.optionalText("order");
     return body;
 }
 
@@ -111,10 +131,10 @@ void Kind<InspectionOpened>::write(json& into, const InspectionOpened& body) {
     into["visit"] = body.visit;
     into["items"] = namesOf(body.items);
     writeName(into, "balloon", body.balloon);
-    for (const auto& work : body.work)
-        into["work"].push_back({{"item", work.item.text()}, {"requirement", work.requirement.text()}});
+    writeWork(into, "work", body.work);
     if (!body.checklist.empty())
         into["checklist"] = json::parse(body.checklist);
+    writeText(into, "order", body.order);
 }
 
 LineSettled Kind<LineSettled>::read(ObjectReader& reader) {
@@ -146,7 +166,7 @@ void Kind<LineSettled>::write(json& into, const LineSettled& body) {
 InspectionClosed Kind<InspectionClosed>::read(ObjectReader& reader) {
     InspectionClosed body;
     body.inspection = reader.name<InspectionId>("inspection");
-    body.outcome = reader.word("outcome", outcomeFrom, "released, discrepancies, abandoned");
+    body.outcome = reader.word("outcome", closingFrom, "released, discrepancies, abandoned");
     body.statement = reader.optionalText("statement");
     body.signatory = reader.optionalName<PersonId>("signatory");
     body.capacity = reader.optionalSlug("capacity");
@@ -182,11 +202,44 @@ void Kind<InspectionClosed>::write(json& into, const InspectionClosed& body) {
                                     {"requirement", each.requirement.text()},
                                     {"title", each.title},
                                     {"standing", each.standing}});
-    if (body.seal) {
-        auto& seal = into["seal"] = json::object();
-        seal["entries"] = namesOf(body.seal->entries);
-        seal["digest"] = body.seal->digest;
+    writeSeal(into, body.seal);
+}
+
+ReleaseIncomplete Kind<ReleaseIncomplete>::read(ObjectReader& reader) {
+    ReleaseIncomplete body;
+    body.inspection = reader.name<InspectionId>("inspection");
+    body.statement = reader.optionalText("statement");
+    body.signatory = reader.name<PersonId>("signatory");
+    body.capacity = reader.slug("capacity");
+    body.licence = reader.optionalText("licence");
+    body.manuals = reader.optionalTexts("manuals");
+    body.limitations = reader.saying("limitations");
+    reader.objects("outstanding", [&](ObjectReader& inner) {
+        body.outstanding.push_back({inner.saying("line"), inner.optionalName<ItemId>("item"), inner.text("title")});
+    });
+    if (body.outstanding.empty())
+        reader.refuse("outstanding", EntryFault::NothingOutstanding);
+    reader.objects("covers", [&](ObjectReader& inner) { body.covers.push_back(readWork(inner)); });
+    reader.object("seal", [&](ObjectReader& inner) { body.seal = readSeal(inner); });
+    return body;
+}
+
+void Kind<ReleaseIncomplete>::write(json& into, const ReleaseIncomplete& body) {
+    into["inspection"] = body.inspection.text();
+    writeText(into, "statement", body.statement);
+    into["signatory"] = body.signatory.text();
+    into["capacity"] = body.capacity;
+    writeText(into, "licence", body.licence);
+    if (!body.manuals.empty())
+        into["manuals"] = body.manuals;
+    into["limitations"] = body.limitations;
+    for (const auto& each : body.outstanding) {
+        json line = {{"line", each.line}, {"title", each.title}};
+        writeName(line, "item", each.item);
+        into["outstanding"].push_back(std::move(line));
     }
+    writeWork(into, "covers", body.covers);
+    writeSeal(into, body.seal);
 }
 
 ReturnApproved Kind<ReturnApproved>::read(ObjectReader& reader) {

@@ -26,6 +26,7 @@ struct InspectionOpened {
     std::optional<Registration> balloon;
     std::vector<Work> work;
     std::string checklist; ///< the whole checklist in use, canonical JSON; may be empty
+    std::string order{};   ///< the shop's own number of the work order
     bool operator==(const InspectionOpened&) const = default;
 };
 
@@ -35,7 +36,8 @@ struct InspectionOpened {
 template <>
 struct Kind<InspectionOpened> {
     static constexpr std::string_view name = "inspection.opened";
-    static constexpr std::string_view keys = "inspection visit items [balloon work[{item requirement}] checklist]";
+    static constexpr std::string_view keys =
+        "inspection visit items [balloon work[{item requirement}] checklist order]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{Key{"items", &InspectionOpened::items}, Key{"work", itemsOfWork},
                                          Key{"balloon", &InspectionOpened::balloon}};
@@ -91,8 +93,13 @@ struct Kind<LineSettled> {
     static void write(nlohmann::json& into, const LineSettled& body);
 };
 
-enum class Outcome { Released, Discrepancies, Abandoned };
-inline constexpr int outcomeCount = 3;
+enum class Outcome {
+    Released,
+    Discrepancies,
+    Abandoned,
+    Incomplete, ///< no closing: the visit goes on (`ReleaseIncomplete`)
+};
+inline constexpr int outcomeCount = 4;
 [[nodiscard]] std::string_view outcomeName(Outcome outcome);
 [[nodiscard]] std::optional<Outcome> outcomeFrom(std::string_view name);
 
@@ -149,6 +156,50 @@ struct Kind<InspectionClosed> {
     static constexpr auto inspection = &InspectionClosed::inspection;
     static InspectionClosed read(ObjectReader& reader);
     static void write(nlohmann::json& into, const InspectionClosed& body);
+};
+
+/// A line that was still to be done when a release was signed.
+struct Outstanding {
+    std::string line;
+    std::optional<ItemId> item;
+    std::string title; ///< as the checklist has it
+    bool operator==(const Outstanding&) const = default;
+};
+
+/// The maintenance cannot be completed yet, for want of a check flight say: what was done is released within a
+/// limitation, what was not is named, and the visit goes on until its closing release (ML.A.801(f)).
+struct ReleaseIncomplete {
+    InspectionId inspection;
+    std::string statement; ///< what was signed, word for word
+    PersonId signatory;
+    std::string capacity;
+    std::string licence;
+    std::vector<std::string> manuals; ///< data used, with revision
+    std::string limitations;          ///< under which it may fly
+    std::vector<Outstanding> outstanding;
+    std::vector<Work> covers; ///< what the visit accomplishes once that is done
+    std::optional<Seal> seal;
+    bool operator==(const ReleaseIncomplete&) const = default;
+};
+
+/// The item of each piece of work that it covers.
+[[nodiscard]] std::vector<ItemId> itemsCovered(const ReleaseIncomplete& release);
+
+template <>
+struct Kind<ReleaseIncomplete> {
+    static constexpr std::string_view name = "release.incomplete";
+    static constexpr std::string_view keys = "inspection signatory capacity limitations outstanding[{line item title}] "
+                                             "[statement licence manuals covers[{item requirement}] seal{entries "
+                                             "digest}]";
+    static constexpr TimeOfDay time{18, 5};
+    static constexpr std::tuple mentions{Key{"inspection", &ReleaseIncomplete::inspection},
+                                         Key{"signatory", &ReleaseIncomplete::signatory}, Key{"covers", itemsCovered}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&ReleaseIncomplete::inspection};
+    static constexpr bool hasRows = true;
+    static constexpr auto inspection = &ReleaseIncomplete::inspection;
+    static ReleaseIncomplete read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const ReleaseIncomplete& body);
 };
 
 /// Every item on the list of discrepancies that the inspection was closed with is answered, and somebody who is rated

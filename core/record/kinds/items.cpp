@@ -80,6 +80,16 @@ void Kind<BalloonEntered>::write(json& into, const BalloonEntered& body) {
         into["operations"] = body.operations;
 }
 
+BalloonOwned Kind<BalloonOwned>::read(ObjectReader& reader) {
+    return {reader.name<Registration>("balloon"), reader.saying("owner"), reader.optionalText("operator")};
+}
+
+void Kind<BalloonOwned>::write(json& into, const BalloonOwned& body) {
+    into["balloon"] = body.balloon.text();
+    into["owner"] = body.owner;
+    writeText(into, "operator", body.operatedBy);
+}
+
 ItemFitted Kind<ItemFitted>::read(ObjectReader& reader) { return readFitting<ItemFitted>(reader); }
 void Kind<ItemFitted>::write(json& into, const ItemFitted& body) { writeFitting(into, body); }
 

@@ -61,6 +61,28 @@ struct Kind<BalloonEntered> {
     static void write(nlohmann::json& into, const BalloonEntered& body);
 };
 
+/// Who owns a balloon from this day on, and who operates it.
+struct BalloonOwned {
+    Registration balloon;
+    std::string owner;      ///< name and address, as on the certificate of registration
+    std::string operatedBy; ///< empty: the owner
+    bool operator==(const BalloonOwned&) const = default;
+};
+
+template <>
+struct Kind<BalloonOwned> {
+    static constexpr std::string_view name = "balloon.owned";
+    static constexpr std::string_view keys = "balloon owner [operator]";
+    static constexpr TimeOfDay time{0, 0};
+    static constexpr std::tuple mentions{Key{"balloon", &BalloonOwned::balloon}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&BalloonOwned::balloon};
+    static constexpr bool hasRows = false;
+    static constexpr auto inspection = nothing;
+    static BalloonOwned read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const BalloonOwned& body);
+};
+
 struct ItemFitted {
     Registration balloon;
     ItemId item;

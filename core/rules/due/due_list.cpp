@@ -4,6 +4,7 @@
 #include "rules/due/defects.h"
 #include "rules/due/due_order.h"
 #include "rules/due/fabric_rows.h"
+#include "rules/due/incomplete.h"
 #include "rules/due/lists.h"
 
 #include <algorithm>
@@ -56,6 +57,9 @@ void addWhatTheRecordAsks(DueList& list, const FabricMarks& fabric, Outside outs
         for (const auto& pending : item.lists)
             list.rows.push_back({&item, &list.own.emplace_back(listRequirement(pending)), &listProgramme(),
                                  assessList(list.memory.get())});
+        for (const auto& work : item.incomplete)
+            list.rows.push_back({&item, &list.own.emplace_back(incompleteRequirement(work)), &incompleteProgramme(),
+                                 assessIncomplete(list.memory.get())});
         if (const auto marks = fabric.find(item.id); marks != fabric.end())
             for (const auto& mark : marks->second)
                 list.rows.push_back({&item, &list.own.emplace_back(fabricRequirement(mark)), &fabricProgramme(),
@@ -89,7 +93,7 @@ void sortRows(std::vector<DueRow>& rows, const DueOrder& order) {
 
 bool isOfTheRecord(const DueRow& row) {
     return row.programme == &defectProgramme() || row.programme == &fabricProgramme() ||
-           row.programme == &listProgramme();
+           row.programme == &listProgramme() || row.programme == &incompleteProgramme();
 }
 
 DueList dueList(std::vector<ItemFacts> items, const FabricMarks& fabric, Obligations obligations, CivilDate on,

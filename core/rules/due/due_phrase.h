@@ -28,6 +28,11 @@ enum class DuePhrase : std::uint8_t {
     ListNote,
     ListsSigned,
     ListsAreNoProgramme,
+    IncompleteIn,       ///< %1: the inspection
+    IncompleteSignedOn, ///< %1: the day
+    IncompleteNote,
+    IncompleteReleases,
+    IncompleteAreNoProgramme,
 };
 
 }

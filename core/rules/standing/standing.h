@@ -74,6 +74,7 @@ enum class Because {
     Defect,        ///< a defect that is open
     Deferred,      ///< a defect that is open and put off until its limits
     Fabric,        ///< readings of fabric, held against the bounds of the type's manual
+    Incomplete,    ///< a visit was released after incomplete maintenance, and is not closed
     Listed,        ///< an inspection was closed with a list of discrepancies that is pending
 };
 

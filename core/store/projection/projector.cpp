@@ -189,6 +189,10 @@ struct Projector::Put {
         to.touchItemsOf(body.inspection);
         to.m_putClosing.run(body.inspection, at, entry.id, static_cast<int>(body.outcome));
     }
+    void operator()(const ReleaseIncomplete& body) const {
+        to.touchItemsOf(body.inspection);
+        to.m_putClosing.run(body.inspection, at, entry.id, static_cast<int>(Outcome::Incomplete));
+    }
     void operator()(const ReleaseRevoked& body) const {
         to.touchItemsOf(body.inspection);
         to.m_putRevocation.run(body.inspection, at, entry.id);
@@ -272,6 +276,10 @@ struct Projector::TakeAway {
     void operator()(const RepairMade& body) const { from.m_dropRepair.run(from.item(body.item), at, entry.id); }
     void operator()(const FabricStated& body) const { from.m_dropFabric.run(from.item(body.item), at, entry.id); }
     void operator()(const InspectionClosed& body) const {
+        from.touchItemsOf(body.inspection);
+        from.m_dropClosing.run(body.inspection, at, entry.id);
+    }
+    void operator()(const ReleaseIncomplete& body) const {
         from.touchItemsOf(body.inspection);
         from.m_dropClosing.run(body.inspection, at, entry.id);
     }

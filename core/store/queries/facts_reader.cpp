@@ -66,14 +66,16 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
                                 "item_no", " ORDER BY item_no, at, entry_id")
                              .c_str()),
       // Few closings are lists, so all of them are looked for from there.
-      m_lists(connection,
-              scoped(one,
-                     "SELECT o.item_no, o.inspection, c.at, c.entry_id FROM " +
-                         std::string(one ? "opening o CROSS JOIN closing c" : "closing c CROSS JOIN opening o") +
-                         " WHERE c.outcome = 1 AND o.inspection = c.inspection AND NOT EXISTS (SELECT 1 FROM opening f"
-                         " WHERE f.inspection = o.inspection AND (f.at, f.entry_id) < (o.at, o.entry_id))",
-                     "o.item_no", " ORDER BY o.item_no, c.at, c.entry_id")
-                  .c_str()),
+      m_lists(
+          connection,
+          scoped(
+              one,
+              "SELECT o.item_no, o.inspection, c.at, c.entry_id, c.outcome FROM " +
+                  std::string(one ? "opening o CROSS JOIN closing c" : "closing c CROSS JOIN opening o") +
+                  " WHERE c.outcome IN (1, 3) AND o.inspection = c.inspection AND NOT EXISTS (SELECT 1 FROM opening f"
+                  " WHERE f.inspection = o.inspection AND (f.at, f.entry_id) < (o.at, o.entry_id))",
+              "o.item_no", " ORDER BY o.item_no, c.at, c.entry_id")
+              .c_str()),
       m_events(connection, scoped(one,
                                   "SELECT subject_no, at, entry_id, event, celsius, lasted FROM occurrence"
                                   " WHERE sort = 1",
@@ -313,6 +315,16 @@ void FactsReader::readDefects(Moment end, std::optional<std::int64_t> item) {
     }
 }
 
+namespace {
+
+/// The latest of a visit holds.
+void addIncomplete(std::vector<IncompleteWork>& works, IncompleteWork work) {
+    std::erase_if(works, [&](const IncompleteWork& each) { return each.inspection == work.inspection; });
+    works.push_back(std::move(work));
+}
+
+}
+
 void FactsReader::readLists(Moment end, std::optional<std::int64_t> item) {
     Walk walk(m_working);
     run(m_lists, item);
@@ -322,11 +334,14 @@ void FactsReader::readLists(Moment end, std::optional<std::int64_t> item) {
         auto* working = walk.to(m_lists.read<std::int64_t>());
         auto inspection = m_lists.read<std::string>();
         auto closed = stampFrom(m_lists);
+        const auto outcome = m_lists.read<Outcome>();
         const auto& release = m_releases.of(inspection);
         release.addTo(digest);
         m_tally.add(digest.value());
-        if (working && release.isPending(end) && release.closed == closed)
-            working->facts.lists.push_back({InspectionId(inspection), std::move(closed)});
+        if (working && outcome == Outcome::Discrepancies && release.isPending(end) && release.closed == closed)
+            working->facts.lists.push_back({InspectionId(inspection), closed});
+        if (working && outcome == Outcome::Incomplete && closed.at < end && !release.isClosed(end))
+            addIncomplete(working->facts.incomplete, {InspectionId(inspection), std::move(closed)});
     }
 }
 

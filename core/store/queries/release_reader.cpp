@@ -43,8 +43,12 @@ void ReleaseReader::read(const Of&... inspection) {
     m_closings.run(inspection...);
     while (m_closings.next()) {
         auto& release = m_known[m_closings.read<std::string>()];
-        release.closed = stampFrom(m_closings);
-        release.outcome = m_closings.read<Outcome>();
+        auto stamp = stampFrom(m_closings);
+        const auto outcome = m_closings.read<Outcome>();
+        if (outcome == Outcome::Incomplete) // the visit goes on
+            continue;
+        release.closed = std::move(stamp);
+        release.outcome = outcome;
     }
     m_revocations.run(inspection...);
     while (m_revocations.next()) {

@@ -36,6 +36,7 @@ struct Release {
     [[nodiscard]] bool isPending(Moment end) const {
         return outcome == Outcome::Discrepancies && closed.at < end && !(approved && approved->at < end);
     }
+    [[nodiscard]] bool isClosed(Moment end) const { return outcome && closed.at < end; }
     void addTo(RowDigest& digest) const {
         digest.add(std::int64_t{outcome ? static_cast<int>(*outcome) : -1});
         digest.add(std::int64_t{revoked ? 1 : 0});

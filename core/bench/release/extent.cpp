@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/release/extent.h"
+
+#include "bench/release/accomplished.h"
+#include "bench/release/release_phrase.h"
+#include "measure/duration_text.h"
+#include "registry/reading_phrase.h"
+#include "registry/reading_said.h"
+
+#include <algorithm>
+#include <map>
+
+namespace crownring {
+
+namespace {
+
+/// An inspection of a hundred lines names what it was carried out on; work of a few lines names these.
+Argument doneLines(const BenchFile& file) {
+    Listed done;
+    const bool periodic = isPeriodic(file.visit());
+    for (const auto& work : workLines(file.inspection, file.items)) {
+        if (work.state() != LineState::Done)
+            continue;
+        const auto title = work.line ? work.line->title : work.settled->body.line;
+        Argument named = periodic    ? work.item ? Argument(work.item->id) : Argument(Phrase{ReleasePhrase::Papers, {}})
+                            : work.item ? Argument(Phrase{ReadingPhrase::OfItem, {title, work.item->id}})
+                                     : Argument(title);
+        if (std::ranges::find(done.list, named) == done.list.end())
+            done.list.push_back(std::move(named));
+    }
+    return done.list.empty() ? Argument(Phrase{ReleasePhrase::NoLineDone, {}}) : Argument(std::move(done));
+}
+
+Phrase byChecklist(const BenchFile& file) {
+    const auto& checklist = file.inspection.checklist;
+    const auto visit = titleOfVisit(file);
+    return checklist.title.empty()
+               ? Phrase{ReleasePhrase::ByOwnLines, {visit, doneLines(file), file.inspection.id}}
+               : Phrase{ReleasePhrase::ByChecklist,
+                        {visit, checklist.title, checklist.revision, doneLines(file), file.inspection.id}};
+}
+
+void addAccomplished(const BenchFile& file, std::vector<Argument>& extent) {
+    std::vector<std::pair<RequirementId, Listed>> done;
+    for (const auto& work : accomplishments(file)) {
+        const auto there = std::ranges::find(done, work.requirement, &std::pair<RequirementId, Listed>::first);
+        (there == done.end() ? done.emplace_back(work.requirement, Listed()) : *there)
+            .second.list.emplace_back(work.item);
+    }
+    for (auto& [requirement, items] : done)
+        extent.push_back(Phrase{ReleasePhrase::Accomplished, {titleOf(file, requirement), std::move(items)}});
+}
+
+/// The readings of one item by one test, in one direction and unit.
+struct Summary {
+    std::vector<const ReadingTaken*> readings;
+
+    [[nodiscard]] Argument summed(const BenchFile& file) const {
+        const auto& first = *readings.front();
+        const auto [least, most] =
+            std::ranges::minmax(readings, {}, [](const ReadingTaken* each) { return each->value; });
+        Argument test = testedAs(seriesOf(first.quantity, first.conditions));
+        if (first.conditions.direction)
+            test =
+                Phrase{ReadingPhrase::Along, {std::move(test), Term{Term::Of::Direction, *first.conditions.direction}}};
+        const Argument from = InUnit{least->value, first.unit};
+        const Argument span = readings.size() == 1 ? Argument(said(first))
+                              : least->value == most->value
+                                  ? from
+                                  : Argument(Phrase{ReleasePhrase::FromTo, {from, InUnit{most->value, first.unit}}});
+        Argument text = readings.size() == 1
+                            ? Argument(Phrase{ReadingPhrase::OfItem, {span, first.item}})
+                            : Argument(Phrase{ReleasePhrase::ReadingsOf,
+                                              {first.item, std::move(test),
+                                               Phrase{ReleasePhrase::Readings, {readings.size()}}, span}});
+        if (const auto limit = stateOf(file, first).limit)
+            text = Phrase{ReleasePhrase::WithLimit, {std::move(text), *limit}};
+        return text;
+    }
+};
+
+void addReadings(const BenchFile& file, std::vector<Argument>& extent) {
+    std::vector<Summary> summaries;
+    for (const auto* reading : speakingReadings(file.inspection)) {
+        const auto& body = reading->body;
+        const auto alike = [&](const Summary& summary) {
+            const auto& other = *summary.readings.front();
+            return other.item == body.item && other.unit == body.unit && other.held == body.held && !other.below &&
+                   !body.below && other.conditions.direction == body.conditions.direction &&
+                   seriesOf(other.quantity, other.conditions) == seriesOf(body.quantity, body.conditions);
+        };
+        const auto there = std::ranges::find_if(summaries, alike);
+        (there == summaries.end() ? summaries.emplace_back() : *there).readings.push_back(&body);
+    }
+    for (const auto& summary : summaries)
+        extent.push_back(summary.summed(file));
+}
+
+Argument orNotStated(const std::string& text) {
+    return text.empty() ? Argument(Phrase{ReleasePhrase::NotKnown, {}}) : Argument(text);
+}
+
+void addWork(const Inspection& inspection, std::vector<Argument>& extent) {
+    for (const auto& repair : inspection.repairs) {
+        Argument made =
+            Phrase{ReleasePhrase::Repair, {inPlace(repair.body.item, repair.body.place), repair.body.method}};
+        if (!repair.body.lot.empty())
+            made = Phrase{ReleasePhrase::OfLot, {std::move(made), repair.body.lot}};
+        extent.push_back(std::move(made));
+    }
+    for (const auto& part : inspection.parts) {
+        Argument replaced =
+            Phrase{ReleasePhrase::PartReplaced, {part.body.item, part.body.part, part.body.releaseDocument}};
+        if (!part.body.removedSerial.empty() || !part.body.fittedSerial.empty())
+            replaced = Phrase{
+                ReleasePhrase::PartOffAndOn,
+                {std::move(replaced), orNotStated(part.body.removedSerial), orNotStated(part.body.fittedSerial)}};
+        extent.push_back(std::move(replaced));
+    }
+    for (const auto& cleared : inspection.cleared)
+        extent.push_back(Phrase{ReleasePhrase::DefectCleared, {cleared.body.item, cleared.body.what}});
+}
+
+}
+
+std::vector<Argument> extentOf(const BenchFile& file) {
+    const auto& inspection = file.inspection;
+    std::vector<Argument> extent;
+    if (!inspection.checklist.lines.empty() || !inspection.lines.empty())
+        extent.push_back(byChecklist(file));
+    addAccomplished(file, extent);
+    addReadings(file, extent);
+    addWork(inspection, extent);
+    return extent;
+}
+
+Argument deferredText(const BenchFile& file, const DefectMark& deferral, Argument found) {
+    Argument text = Phrase{ReleasePhrase::DefectDeferred, {std::move(found), deferral.what}};
+    if (deferral.until)
+        text = Phrase{ReleasePhrase::DeferredUntil, {std::move(text), *deferral.until}};
+    if (deferral.untilMinutes)
+        text = Phrase{ReleasePhrase::DeferredUntilClock, {std::move(text), hoursAndMinutes(*deferral.untilMinutes)}};
+    for (const auto& said : file.inspection.deferred)
+        if (said.id == deferral.stamp.id) {
+            text = Phrase{ReleasePhrase::DeferredBy, {std::move(text), said.body.agreedBy}};
+            if (!said.body.placard.empty())
+                text = Phrase{ReleasePhrase::Placarded, {std::move(text), said.body.placard}};
+        }
+    return text;
+}
+
+std::vector<DescribedWork> describedWork(const BenchFile& file) {
+    std::vector<DescribedWork> works;
+    for (const auto& said : file.inspection.performed) {
+        const auto& work = said.body;
+        works.push_back({Phrase{ReleasePhrase::WorkOn, {work.item, work.what}}, work.data, work.grade, work.approval,
+                         work.performed ? work.performed->text() : std::string()});
+    }
+    return works;
+}
+
+}

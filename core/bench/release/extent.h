@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What a release says was done: "the type of inspection and a brief description of the extent" (14 CFR 43.11(a)(1),
+/// read), "basic details of the maintenance" (ML.A.801(e), from memory). Extensive work is summarised, with the name of
+/// the inspection that holds the details (AMC M.A.801, read).
+
+#include "bench/release/bench_file.h"
+#include "bench/release/release_text.h"
+
+#include <vector>
+
+namespace crownring {
+
+/// The checklist and what it was carried out on; what it accomplishes; what was read, from the least to the most; each
+/// repair, part off and on, and defect that was put right.
+[[nodiscard]] std::vector<Argument> extentOf(const BenchFile& file);
+
+/// A deferred defect: why it waits, until when, who agreed and how it is placarded, as far as this visit says so.
+/// @param found what it is
+[[nodiscard]] Argument deferredText(const BenchFile& file, const DefectMark& deferral, Argument found);
+
+/// The descriptions of work, in their order.
+[[nodiscard]] std::vector<DescribedWork> describedWork(const BenchFile& file);
+
+}

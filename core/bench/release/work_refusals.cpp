@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/release/work_refusals.h"
+
+#include "bench/release/barred_phrase.h"
+
+#include <algorithm>
+
+namespace crownring {
+
+namespace {
+
+constexpr const char* describedRule = "14 CFR 43.9(a)(1); ML.A.801(e) (from memory)";
+constexpr const char* gradeRule = "14 CFR 43.9(d), Part 43 Appendix A; ML.A.304 (from memory)";
+constexpr const char* componentRule = "ML.A.502, ML.A.802 (in part from memory); 14 CFR 43.9";
+constexpr const char* ownerRule = "Part-ML Appendix II(b); 14 CFR 43.3(g), Part 43 Appendix A(c)";
+
+class WorkAsked {
+public:
+    WorkAsked(const BenchFile& file, const Signing& signing) : m_file(file), m_signing(signing) {}
+
+    std::vector<Refusal> ask() && {
+        if (isOfComponents(m_file.visit()))
+            askOffTheAircraft();
+        if (m_signing.outcome == Outcome::Discrepancies)
+            return std::move(m_refusals);
+        if (isMaintenance(m_file.visit()))
+            askDescribed();
+        askGrades();
+        if (isOfOwnersTasks(m_file.visit()))
+            askOwnersTasks();
+        return std::move(m_refusals);
+    }
+
+private:
+    void refuse(Refusal::Kind kind, ReleaseFault fault, Arguments arguments, const char* rule,
+                std::optional<ItemId> item = {}) {
+        m_refusals.push_back({kind, fault, std::move(arguments), rule, {}, std::move(item)});
+    }
+
+    void askOffTheAircraft() {
+        if (m_file.inspection.opened.body.balloon)
+            refuse(Refusal::Kind::Scope, ReleaseFault::ComponentOfBalloon, {*m_file.inspection.opened.body.balloon},
+                   componentRule);
+        for (const auto& item : m_file.items)
+            if (item.balloon)
+                refuse(Refusal::Kind::Scope, ReleaseFault::ComponentFitted, {item.id, *item.balloon}, componentRule,
+                       item.id);
+    }
+
+    /// What was repaired or replaced is described, and of a component that goes back to the pool what was done to it.
+    void askDescribed() {
+        const auto& inspection = m_file.inspection;
+        const auto isDescribed = [&](const ItemId& item) {
+            return std::ranges::any_of(inspection.performed, [&](const auto& each) { return each.body.item == item; });
+        };
+        const auto isTouched = [&](const ItemId& item) {
+            const auto isOf = [&](const auto& each) { return each.body.item == item; };
+            return isOfComponents(m_file.visit()) || std::ranges::any_of(inspection.repairs, isOf) ||
+                   std::ranges::any_of(inspection.parts, isOf);
+        };
+        if (inspection.performed.empty())
+            refuse(Refusal::Kind::Content, ReleaseFault::WorkNotDescribed, {}, describedRule);
+        else
+            for (const auto& item : m_file.items)
+                if (isTouched(item.id) && !isDescribed(item.id))
+                    refuse(Refusal::Kind::Content, ReleaseFault::WorkNotDescribedOn, {item.id}, describedRule, item.id);
+    }
+
+    void askGrades() {
+        for (const auto& work : m_file.inspection.performed) {
+            if (isGraded(m_file.visit()) && !work.body.grade)
+                refuse(Refusal::Kind::Content, ReleaseFault::GradeNotSaid, {work.body.what, work.body.item}, gradeRule,
+                       work.body.item);
+            if (work.body.grade == Grade::Major)
+                if (const auto barred = barOfMajor(m_signing.capacity))
+                    refuse(Refusal::Kind::Signatory, ReleaseFault::MayNotSign, {barred->why}, barred->rule.c_str(),
+                           work.body.item);
+        }
+    }
+
+    /// Each is a task of the list that was done in this visit.
+    void askOwnersTasks() {
+        const auto ask = [&](const auto& each, const std::string& what) {
+            const bool named = std::ranges::any_of(m_file.inspection.checklist.lines, [&](const ChecklistLine& line) {
+                return line.id == each.body.line && !line.ownerRule.empty() && !line.kinds.empty();
+            });
+            const bool done = std::ranges::any_of(m_file.inspection.lines, [&](const auto& settled) {
+                return settled.body.line == each.body.line && settled.body.item == each.body.item &&
+                       settled.body.state == LineState::Done;
+            });
+            if (!named || !done)
+                refuse(Refusal::Kind::Signatory, ReleaseFault::NoOwnersTask, {what, each.body.item}, ownerRule,
+                       each.body.item);
+        };
+        for (const auto& each : m_file.inspection.performed)
+            ask(each, each.body.what);
+        for (const auto& each : m_file.inspection.repairs)
+            ask(each, each.body.method);
+        for (const auto& each : m_file.inspection.parts)
+            ask(each, each.body.part);
+    }
+
+    const BenchFile& m_file;
+    const Signing& m_signing;
+    std::vector<Refusal> m_refusals;
+};
+
+}
+
+std::vector<Refusal> refusalsOfWork(const BenchFile& file, const Signing& signing) {
+    return WorkAsked(file, signing).ask();
+}
+
+}
