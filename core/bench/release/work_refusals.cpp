@@ -11,7 +11,7 @@ namespace {
 
 constexpr const char* describedRule = "14 CFR 43.9(a)(1); ML.A.801(e) (from memory)";
 constexpr const char* gradeRule = "14 CFR 43.9(d), Part 43 Appendix A; ML.A.304 (from memory)";
-constexpr const char* componentRule = "ML.A.502, ML.A.802 (in part from memory); 14 CFR 43.9";
+constexpr const char* componentRule = "ML.A.502; ML.A.802 (from memory); 14 CFR 43.9";
 constexpr const char* ownerRule = "Part-ML Appendix II(b); 14 CFR 43.3(g), Part 43 Appendix A(c)";
 
 class WorkAsked {
