@@ -4,6 +4,7 @@
 #include "acts/post.h"
 #include "answers/due.h"
 #include "bench/checklist/inspection.h"
+#include "bench/release/owner_rule.h"
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/checklist_fault.h"
 #include "rules/due/defects.h"
@@ -99,6 +100,31 @@ bool isServedBy(const Checklist& checklist, const RequirementId& requirement, It
     });
 }
 
+/// Such a visit accomplishes it: by itself, by a line of its list that is there for it, or by a line of its own, where
+/// no other visit is there for it and who may release this one may do it.
+bool isCredited(const Checklist& whole, Visit visit, const Requirement& requirement, ItemKind kind) {
+    if (accomplishes(visit, requirement.id))
+        return true;
+    const auto lines = linesFor(whole, visit);
+    if (std::ranges::any_of(lines, [&](const ChecklistLine* line) {
+            return line->isFor(requirement.id) &&
+                   (line->kinds.empty() || std::ranges::find(line->kinds, kind) != line->kinds.end());
+        }))
+        return true;
+    const auto isOfAnother = [&](Visit other) { return accomplishes(other, requirement.id); };
+    const auto hasItsLines = [&](const ChecklistLine& line) { return line.isFor(requirement.id); };
+    if (requirement.action == Action::Retire || std::ranges::any_of(allVisits, isOfAnother) ||
+        (std::ranges::any_of(whole.lines, hasItsLines)))
+        return false;
+    return !isOfOwnersTasks(visit) || !ownerBar(requirement, regimeOf(visit));
+}
+
+/// In a repair or a rectification nothing is done besides unless somebody says so.
+bool isProposed(Visit visit) {
+    return !isMaintenance(visit) || isOfComponents(visit) || visit == Visit::PartMlCompliance ||
+           visit == Visit::UsCompliance;
+}
+
 /// A line for each requirement of the work that neither the visit nor a line of the list accomplishes.
 void addFurtherWork(Checklist& checklist, const Opening& opening, const DueList& due) {
     std::vector<ChecklistLine> further;
@@ -158,7 +184,7 @@ Result<InspectionId> freshName(Books& books, const Opening& opening) {
 }
 
 Result<Offer> offerInspection(Books& books, const std::optional<Registration>& balloon,
-                              const std::vector<ItemId>& items, CivilDate on) {
+                              const std::vector<ItemId>& items, CivilDate on, std::optional<Visit> visit) {
     if (!balloon && items.empty())
         return problem(BenchFault::NothingToInspect);
     auto list = due(books, {balloon, items}, on, Outside::AsInService);
@@ -166,10 +192,15 @@ Result<Offer> offerInspection(Books& books, const std::optional<Registration>& b
         return tl::unexpected(list.error());
     Offer offer;
     offer.due = std::move(*list);
-    offer.visit = worstCallsFor(offer.due.rows);
+    offer.visit = visit.value_or(worstCallsFor(offer.due.rows));
+    const auto whole = checklistOn(books, offer.visit, on);
+    if (!whole)
+        return tl::unexpected(whole.error());
     for (const auto& row : offer.due.rows)
-        if (!isOfTheRecord(row) && row.state.standing != Standing::Closed)
-            offer.proposals.push_back({&row, isNearlyDue(row) || accomplishes(offer.visit, row.requirement->id)});
+        if (!isOfTheRecord(row) && row.state.standing != Standing::Closed &&
+            isCredited(*whole, offer.visit, *row.requirement, row.item->kind))
+            offer.proposals.push_back({&row, isProposed(offer.visit) &&
+                                                 (isNearlyDue(row) || accomplishes(offer.visit, row.requirement->id))});
     std::ranges::stable_sort(offer.proposals, {}, [](const Proposal& each) {
         return std::pair(!each.due, each.row->requirement->force == Force::Recommended);
     });
@@ -188,6 +219,14 @@ Result<Entry> openingEntry(Books& books, const Opening& opening) {
     auto whole = checklistOn(books, opening.visit, opening.on);
     if (!whole)
         return tl::unexpected(whole.error());
+    for (const auto& work : opening.work)
+        for (const auto& row : list->rows)
+            if (row.item->id == work.item && row.requirement->id == work.requirement &&
+                !isCredited(*whole, opening.visit, *row.requirement, row.item->kind))
+                return problem(BenchFault::NotOfTheVisit, {row.requirement->title, termOf(opening.visit)},
+                               atKey("work"));
+    if (isOfComponents(opening.visit) && opening.balloon)
+        return problem(BenchFault::ComponentOfBalloon, {*opening.balloon}, atKey("balloon"));
     auto checklist = ofVisit(*whole, opening.visit, list->items);
     addFurtherWork(checklist, opening, *list);
     auto name = opening.inspection.empty() ? freshName(books, opening) : Result<InspectionId>(opening.inspection);
@@ -202,7 +241,8 @@ Result<Entry> openingEntry(Books& books, const Opening& opening) {
                                   opening.items,
                                   opening.balloon,
                                   wholeWork(opening, *list),
-                                  checklistText(checklist)};
+                                  checklistText(checklist),
+                                  opening.order};
     return entry;
 }
 

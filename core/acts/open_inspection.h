@@ -20,17 +20,20 @@ struct Proposal {
     bool due = false; ///< due or nearly due: proposed; else it may be added
 };
 
-/// Mandatory before recommended, worst first. Open defects are not proposed: they are on the bench anyway.
+/// Mandatory before recommended, worst first. Open defects are not proposed: they are on the bench anyway; nor is what
+/// such a visit does not accomplish.
 struct Offer {
     DueList due; ///< what the proposals point into
     std::vector<Proposal> proposals;
-    Visit visit = Visit::PartMlInspection; ///< the kind of visit that the worst row calls for
+    Visit visit = Visit::PartMlInspection; ///< that was asked for, else the kind that the worst row calls for
 };
 
 /// @param balloon what is fitted to it; with `items` only these of it
 /// @param items loose ones when no balloon is given
+/// @param visit nothing: the one that the worst row calls for
 [[nodiscard]] Result<Offer> offerInspection(Books& books, const std::optional<Registration>& balloon,
-                                            const std::vector<ItemId>& items, CivilDate on);
+                                            const std::vector<ItemId>& items, CivilDate on,
+                                            std::optional<Visit> visit = {});
 
 struct Opening {
     InspectionId inspection; ///< empty: made from the day and the subject
@@ -41,11 +44,12 @@ struct Opening {
     CivilDate on;
     std::optional<TimeOfDay> time;
     std::string by;
+    std::string order{}; ///< the shop's own number
 };
 
 /// The entry that opens it: the lines of the visit, the organisation's own, and a line for each piece of work that the
-/// visit by itself does not accomplish. BadUse when there are no items; UnknownReference for one that is not in the
-/// record on that day.
+/// visit by itself does not accomplish. BadUse when there are no items, for a component on a balloon, and for work that
+/// such a visit does not accomplish; UnknownReference for an item that is not in the record on that day.
 [[nodiscard]] Result<Entry> openingEntry(Books& books, const Opening& opening);
 
 /// Posts it. @return the inspection's name

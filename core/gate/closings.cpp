@@ -49,10 +49,21 @@ void compare(const InspectionClosed& posted, const InspectionClosed& composed, i
         refuse(SignedPhrase::Seal, composed.seal->digest, "seal");
 }
 
+/// Nothing is certified, so nothing is asked but that nothing was certified before.
+Findings abandoned(const Batch& batch, const Entry& entry, const InspectionClosed& closing, int line) {
+    const auto file = benchFileBefore(batch.books, closing.inspection, entry.id, entry.on);
+    if (!file)
+        return tl::unexpected(atLine(file.error(), line));
+    std::vector<Problem> problems;
+    if (file->inspection.incomplete)
+        problems.push_back(Problem{ReleaseFault::AbandonedAfterRelease, {}, {{}, line, "outcome"}});
+    return problems;
+}
+
 Findings judged(const Batch& batch, const Entry& entry, const InspectionClosed& closing, int line) {
     std::vector<Problem> problems;
     if (closing.outcome == Outcome::Abandoned)
-        return problems;
+        return abandoned(batch, entry, closing, line);
     const auto capacity = capacityFrom(closing.capacity);
     if (!capacity) {
         problems.push_back(Problem{BenchFault::NoCapacityToSignIn, {closing.capacity}, {{}, line, "capacity"}});

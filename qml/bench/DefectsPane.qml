@@ -33,6 +33,11 @@ Item {
                 onClicked: pane.act("defect.found", "", "")
             }
             Button {
+                objectName: "bench.performed"
+                text: qsTr("Describe work …")
+                onClicked: pane.act("work.performed", "", "")
+            }
+            Button {
                 objectName: "bench.repair"
                 text: qsTr("Repair …")
                 onClicked: pane.act("repair.made", "", "")

@@ -20,6 +20,7 @@ Sheet {
     function begin(balloon: string) {
         opening.begin(balloon);
         person.text = opening.inspector;
+        order.text = "";
         sheet.open();
     }
 
@@ -87,6 +88,19 @@ Sheet {
                     name: qsTr("Inspector")
                     placeholderText: qsTr("who writes at this bench")
                     onTextEdited: opening.inspector = text
+                }
+            }
+            Column {
+                width: fields.cell
+                spacing: Theme.tight
+                Label { text: qsTr("Work order") }
+                Field {
+                    id: order
+                    objectName: "bench.visit.order"
+                    width: parent.width
+                    name: qsTr("Work order")
+                    placeholderText: qsTr("the shop's own number")
+                    onTextEdited: opening.order = text
                 }
             }
         }

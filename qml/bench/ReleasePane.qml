@@ -81,7 +81,7 @@ Item {
             visible: pane.open
             enabled: pane.release.maySign
             primary: true
-            text: pane.release.signing ? qsTr("Signing …") : pane.release.outcome === 0 ? qsTr("Sign the release …") : pane.release.outcome === 1 ? qsTr("Sign the list of discrepancies …") : qsTr("Abandon the inspection …")
+            text: pane.release.signing ? qsTr("Signing …") : pane.release.outcome === 0 ? qsTr("Sign the release …") : pane.release.outcome === 1 ? qsTr("Sign the list of discrepancies …") : pane.release.outcome === 2 ? qsTr("Abandon the inspection …") : qsTr("Sign the release after incomplete maintenance …")
             onClicked: signing.open()
         }
         Button {

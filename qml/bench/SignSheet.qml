@@ -12,7 +12,7 @@ Sheet {
 
     property bool done: false
 
-    title: sheet.release.outcome === 0 ? qsTr("Sign the release") : sheet.release.outcome === 1 ? qsTr("Sign the list of discrepancies") : qsTr("Abandon the inspection")
+    title: sheet.release.outcome === 0 ? qsTr("Sign the release") : sheet.release.outcome === 1 ? qsTr("Sign the list of discrepancies") : sheet.release.outcome === 2 ? qsTr("Abandon the inspection") : qsTr("Sign the release after incomplete maintenance")
     widest: 640
     tallest: 560
     onAboutToShow: sheet.done = false

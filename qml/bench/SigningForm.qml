@@ -20,16 +20,34 @@ Column {
     spacing: Theme.gap
 
     Segments {
-        names: [qsTr("Release"), qsTr("Discrepancies"), qsTr("Abandon")]
-        codes: ["bench.outcome.release", "bench.outcome.discrepancies", "bench.outcome.abandon"]
+        names: form.release.mayBeIncomplete ? [qsTr("Release"), qsTr("Discrepancies"), qsTr("Abandon"), qsTr("Incomplete")] : [qsTr("Release"), qsTr("Discrepancies"), qsTr("Abandon")]
+        codes: ["bench.outcome.release", "bench.outcome.discrepancies", "bench.outcome.abandon", "bench.outcome.incomplete"]
         current: form.release.outcome
         onChosen: index => form.release.outcome = index
     }
     Label {
         width: parent.width
         visible: form.release.outcome > 0
-        text: form.release.outcome === 1 ? qsTr("The inspection ends with a signed list of what was found; nothing is released.") : qsTr("The inspection ends without a release. What was written stays in the record.")
+        text: form.release.outcome === 1 ? qsTr("The inspection ends with a signed list of what was found; nothing is released.") : form.release.outcome === 2 ? qsTr("The inspection ends without a release. What was written stays in the record.") : qsTr("Maintenance that cannot be completed yet, for want of a check flight for instance: what was done is released within the limitation that you name, what is open is listed, and the balloon is grounded for all else until the closing release. The visit stays open.")
         soft: true
+    }
+    Column {
+        width: parent.width
+        visible: form.release.outcome === 3 && form.release.optional.count > 0
+        Label {
+            text: qsTr("Outstanding besides what is open and required")
+            font.bold: true
+        }
+        Repeater {
+            model: form.release.optional
+            TickRow {
+                required property int index
+                required property string value
+                objectName: "bench.outstanding." + index
+                width: form.width
+                onClicked: form.release.toggleOutstanding(value)
+            }
+        }
     }
     Column {
         width: parent.width

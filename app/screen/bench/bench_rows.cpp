@@ -133,6 +133,8 @@ std::vector<Choice> defectRows(const BenchFile& file) {
 
 std::vector<Choice> repairRows(const Inspection& inspection) {
     std::vector<Choice> rows;
+    for (const auto& each : inspection.performed)
+        rows.push_back(doneRow(each));
     for (const auto& each : inspection.repairs)
         rows.push_back(doneRow(each));
     for (const auto& each : inspection.parts)

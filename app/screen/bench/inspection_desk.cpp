@@ -278,7 +278,7 @@ void InspectionDesk::take(std::shared_ptr<const BenchFile> file) {
     const auto& inspection = m_file->inspection;
     const auto said = inspection.lines.size() + inspection.readings.size() + inspection.found.size() +
                       inspection.deferred.size() + inspection.cleared.size() + inspection.repairs.size() +
-                      inspection.parts.size();
+                      inspection.parts.size() + inspection.performed.size();
     m_savedAs = tr("%n entries saved", nullptr, static_cast<int>(said));
     showParts();
     showLines();

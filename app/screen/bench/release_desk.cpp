@@ -87,6 +87,16 @@ void ReleaseDesk::setLimitations(const QString& limitations) {
     refresh();
 }
 
+bool ReleaseDesk::mayBeIncomplete() const {
+    return m_desk && m_desk->file() && regimeOf(m_desk->file()->visit()) == Regime::PartMl;
+}
+
+void ReleaseDesk::toggleOutstanding(const QString& line) {
+    if (m_outstanding.removeAll(line) == 0)
+        m_outstanding += line;
+    refresh();
+}
+
 Signing ReleaseDesk::asSigned() const {
     Signing signing;
     signing.outcome = static_cast<Outcome>(m_outcome);
@@ -101,6 +111,8 @@ Signing ReleaseDesk::asSigned() const {
             signing.manuals.push_back(outward(line));
     signing.limitations = outward(m_limitations);
     signing.on = house().day.date();
+    for (const auto& line : m_outstanding)
+        signing.outstanding.push_back(outward(line));
     return signing;
 }
 
@@ -111,7 +123,8 @@ void ReleaseDesk::clear() {
     m_signer.reset();
     for (auto* text : {&m_manuals, &m_limitations, &m_statement, &m_statementSource, &m_problem})
         text->clear();
-    for (auto* list : {&m_people, &m_refusals, &m_sections, &m_dueNext, &m_ownerRules})
+    m_outstanding.clear();
+    for (auto* list : {&m_people, &m_optional, &m_refusals, &m_sections, &m_dueNext, &m_ownerRules})
         list->show({});
     m_signing = false;
 }
@@ -131,6 +144,7 @@ void ReleaseDesk::refresh() {
         m_manuals = manualsOf(file);
     }
     showPeople();
+    showOptional();
     m_maySign = false;
     emit changed();
     if (file.inspection.closed) {
@@ -199,6 +213,18 @@ void ReleaseDesk::showPeople() {
     m_ownerRules.show(std::move(rules));
 }
 
+void ReleaseDesk::showOptional() {
+    std::vector<Choice> lines;
+    for (const auto& work : workLines(m_desk->file()->inspection, m_desk->file()->items)) {
+        if (!work.line || work.line->required || work.state() != LineState::Open)
+            continue;
+        const auto id = inward(work.line->id);
+        if (std::ranges::find(lines, id, &Choice::value) == lines.end())
+            lines.push_back({id, inward(work.line->title), {}, -1, -1, m_outstanding.contains(id)});
+    }
+    m_optional.show(std::move(lines));
+}
+
 void ReleaseDesk::sign() {
     if (!maySign() || !m_desk || !m_desk->isOpen())
         return;
@@ -211,7 +237,8 @@ void ReleaseDesk::sign() {
                               Record& record) -> Answer { return crownring::sign(record, record, id, signing, time); }),
          this, [this, of = m_shownFor](const Answer& answer) {
              if (of == m_shownFor) {
-                 m_signing = answer.has_value(); // until the desk shows it as signed
+                 m_signing =
+                     answer.has_value() && asSigned().outcome != Outcome::Incomplete; // until it shows as signed
                  m_problem = answer ? QString() : Words::problems(answer.error());
              }
              emit changed();

@@ -22,10 +22,14 @@ class ReleaseDesk : public crownring::screen::Resident {
     /// Who signs, and as what: a place among `people`, -1 until somebody is chosen.
     Q_PROPERTY(int signerAt READ signerAt WRITE setSignerAt NOTIFY changed FINAL)
     Q_PROPERTY(QString signer READ signer NOTIFY changed FINAL) ///< the person; empty until then
-    /// 0 release, 1 list of discrepancies, 2 abandon
+    /// 0 release, 1 list of discrepancies, 2 abandon, 3 release after incomplete maintenance
     Q_PROPERTY(int outcome READ outcome WRITE setOutcome NOTIFY changed FINAL)
     Q_PROPERTY(QString manuals READ manuals WRITE setManuals NOTIFY changed FINAL) ///< one a line
     Q_PROPERTY(QString limitations READ limitations WRITE setLimitations NOTIFY changed FINAL)
+    /// With 3: lines that need not be done, and may be said to be outstanding. value: its id; chosen: it is
+    Q_PROPERTY(crownring::screen::ChoiceModel* optional READ optional CONSTANT FINAL)
+    /// Such a release is one of the visit's rules.
+    Q_PROPERTY(bool mayBeIncomplete READ mayBeIncomplete NOTIFY changed FINAL)
     /// value: the line's id where it is about one; label: why not; detail: what would answer it, and the rule
     Q_PROPERTY(crownring::screen::ChoiceModel* refusals READ refusals CONSTANT FINAL)
     Q_PROPERTY(bool maySign READ maySign NOTIFY changed FINAL)
@@ -59,6 +63,9 @@ public:
     void setManuals(const QString& manuals);
     [[nodiscard]] QString limitations() const { return m_limitations; }
     void setLimitations(const QString& limitations);
+    [[nodiscard]] ChoiceModel* optional() { return &m_optional; }
+    [[nodiscard]] bool mayBeIncomplete() const;
+    Q_INVOKABLE void toggleOutstanding(const QString& line);
     [[nodiscard]] ChoiceModel* refusals() { return &m_refusals; }
     [[nodiscard]] bool maySign() const { return m_maySign && !m_signing; }
     [[nodiscard]] QString statement() const { return m_statement; }
@@ -86,10 +93,12 @@ private:
     void clear();
     void takeDraft(const ReleaseDraft& draft);
     void showPeople();
+    void showOptional();
     void showDueNext();
 
     InspectionDesk* m_desk = nullptr;
     ChoiceModel m_people;
+    ChoiceModel m_optional;
     ChoiceModel m_refusals;
     ChoiceModel m_sections;
     ChoiceModel m_dueNext;
@@ -97,6 +106,7 @@ private:
     std::optional<Signer> m_signer;
     QString m_manuals;
     QString m_limitations;
+    QStringList m_outstanding; ///< of `optional` those that are
     QString m_statement;
     QString m_statementSource;
     QString m_problem;

@@ -38,6 +38,7 @@ void VisitOpening::begin(const QString& balloon) {
     m_visitChosen = false;
     m_visit.clear();
     m_words.clear();
+    m_order.clear();
     setBalloon(balloon);
 }
 
@@ -55,7 +56,7 @@ void VisitOpening::setVisit(const QString& visit) {
     m_visit = visit;
     m_visitChosen = true;
     showVisits();
-    emit changed();
+    askOffer();
 }
 
 void VisitOpening::setWords(const QString& words) {
@@ -131,9 +132,28 @@ void VisitOpening::showChoices() {
     emit changed();
 }
 
+/// Whose rules bind what comes in, where that is one; what no rule binds yet may come under either.
+std::optional<Regime> VisitOpening::onlyRegime() const {
+    std::optional<Regime> only;
+    if (!m_offer)
+        return only;
+    for (const auto& row : m_offer->due.rows)
+        for (const auto visit : allVisits) {
+            if (!accomplishes(visit, row.requirement->id))
+                continue;
+            if (only && *only != regimeOf(visit))
+                return std::nullopt;
+            only = regimeOf(visit);
+        }
+    return only;
+}
+
 void VisitOpening::showVisits() {
     std::vector<Choice> visits;
+    const auto regime = onlyRegime();
     for (const auto visit : allVisits) {
+        if ((regime && regimeOf(visit) != *regime) || (isOfComponents(visit) && !m_balloon.isEmpty()))
+            continue;
         const auto value = inward(visitName(visit));
         visits.push_back({value, words::said(termOf(visit)), {}, -1, -1, value == m_visit});
     }
@@ -152,8 +172,9 @@ void VisitOpening::askOffer() {
         return;
     using Answer = Result<std::shared_ptr<const Offer>>;
     const std::vector<ItemId> items(m_chosen.begin(), m_chosen.end());
-    hear(house().desk.ask([items, on = house().day.date()](Record& record) -> Answer {
-        auto offer = offerInspection(record, std::nullopt, items, on);
+    const auto visit = m_visitChosen ? visitFrom(outward(m_visit)) : std::nullopt;
+    hear(house().desk.ask([items, on = house().day.date(), visit](Record& record) -> Answer {
+        auto offer = offerInspection(record, std::nullopt, items, on, visit);
         if (!offer)
             return tl::unexpected(offer.error());
         return std::make_shared<const Offer>(std::move(*offer));
@@ -214,6 +235,7 @@ void VisitOpening::openIt() {
     }
     opening.on = house().day.date();
     opening.by = outward(inspector().trimmed());
+    opening.order = outward(m_order.trimmed());
     m_asking = true;
     emit changed();
     using Answer = Results<InspectionId>;

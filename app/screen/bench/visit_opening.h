@@ -29,6 +29,7 @@ class VisitOpening : public crownring::screen::Resident {
     Q_PROPERTY(QString balloon READ balloon WRITE setBalloon NOTIFY changed FINAL)
     Q_PROPERTY(QString visit READ visit WRITE setVisit NOTIFY changed FINAL)
     Q_PROPERTY(QString words READ words WRITE setWords NOTIFY changed FINAL)
+    Q_PROPERTY(QString order READ order WRITE setOrder NOTIFY changed FINAL) ///< the shop's own number
     Q_PROPERTY(QString inspector READ inspector WRITE setInspector NOTIFY changed FINAL)
     Q_PROPERTY(int chosenItems READ chosenItems NOTIFY changed FINAL)
     Q_PROPERTY(int chosenWork READ chosenWork NOTIFY changed FINAL)
@@ -50,6 +51,8 @@ public:
     void setVisit(const QString& visit);
     [[nodiscard]] QString words() const { return m_words; }
     void setWords(const QString& words);
+    [[nodiscard]] QString order() const { return m_order; }
+    void setOrder(const QString& order) { m_order = order; }
     [[nodiscard]] QString inspector() const;
     void setInspector(const QString& inspector);
     [[nodiscard]] int chosenItems() const { return static_cast<int>(m_chosen.size()); }
@@ -74,6 +77,7 @@ private:
     void look();
     void showChoices();
     [[nodiscard]] Choice choiceOf(const ItemFacts& item) const;
+    [[nodiscard]] std::optional<Regime> onlyRegime() const;
     void showVisits();
     void showProposals();
     void askOffer();
@@ -86,6 +90,7 @@ private:
     QString m_balloon;
     QString m_visit;
     QString m_words;
+    QString m_order;
     QString m_problem;
     std::set<ItemId> m_chosen;
     std::shared_ptr<const Offer> m_offer;

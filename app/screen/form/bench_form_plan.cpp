@@ -101,6 +101,26 @@ Fields replaced(const FormSubject& subject, const FleetSheet& sheet) {
                          BenchFormPlan::tr("EASA Form 1 …, FAA Form 8130-3 …"))};
 }
 
+Fields performed(const FormSubject& subject, const FleetSheet& sheet) {
+    auto grade = tapped(chosen("grade", BenchFormPlan::tr("Repair or alteration"),
+                               {plainChoice(QString(), BenchFormPlan::tr("not said")),
+                                plainChoice(QStringLiteral("servicing"), BenchFormPlan::tr("neither: servicing")),
+                                plainChoice(QStringLiteral("minor"), BenchFormPlan::tr("minor")),
+                                plainChoice(QStringLiteral("standard"), BenchFormPlan::tr("standard (CS-STAN)")),
+                                plainChoice(QStringLiteral("major"), BenchFormPlan::tr("major"))},
+                               {}));
+    grade.required = false;
+    return {tapped(itemField(subject, sheet)),
+            plannedField("what", BenchFormPlan::tr("What was done"), Kind::Lines, true),
+            plannedField("data", BenchFormPlan::tr("To which data"), Kind::Text, true,
+                         BenchFormPlan::tr("manual, revision, page; drawing or approval")),
+            std::move(grade),
+            plannedField("approval", BenchFormPlan::tr("Its form or approval"), Kind::Text, false,
+                         BenchFormPlan::tr("FAA Form 337 …, the approval of the design; asked of a major one")),
+            plannedField("performed_by", BenchFormPlan::tr("Performed by"), Kind::Text, false,
+                         BenchFormPlan::tr("where that is another than who signs"))};
+}
+
 Fields entitled(const FormSubject&, const FleetSheet&) {
     std::vector<Choice> capacities;
     for (const auto capacity : allCapacities)
@@ -187,6 +207,7 @@ const std::map<std::string_view, Plan>& plans() {
         {kindName<DefectCleared>(), {cleared, QT_TRANSLATE_NOOP("BenchFormPlan", "Clear a defect")}},
         {kindName<ReleaseRevoked>(), {revoked, QT_TRANSLATE_NOOP("BenchFormPlan", "Withdraw a release")}},
         {kindName<RepairMade>(), {repaired, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a repair")}},
+        {kindName<WorkPerformed>(), {performed, QT_TRANSLATE_NOOP("BenchFormPlan", "Describe the work")}},
         {kindName<PartReplaced>(), {replaced, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a replaced part")}},
         {kindName<PersonEntitled>(),
          {entitled, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter what a person is entitled to")}},

@@ -20,6 +20,12 @@ Sources sourcesOf(BenchFault fault) {
     case BenchFault::NoItems:
         return {QT_TRANSLATE_NOOP("Problem", "nothing to inspect"),
                 QT_TRANSLATE_NOOP("Problem", "name at least one item")};
+    case BenchFault::NotOfTheVisit:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is not accomplished by such a visit: %2"),
+                QT_TRANSLATE_NOOP("Problem", "leave it out, or open the visit that is there for it")};
+    case BenchFault::ComponentOfBalloon:
+        return {QT_TRANSLATE_NOOP("Problem", "work on a component is off the aircraft, and this visit is of %1"),
+                QT_TRANSLATE_NOOP("Problem", "open a visit of the item alone, or a repair of the balloon")};
     case BenchFault::ItemNotYetThere:
         return {QT_TRANSLATE_NOOP("Problem", "item '%1' is not in the record on %2"),
                 QT_TRANSLATE_NOOP("Problem", "open it on a later day, or leave the item out")};

@@ -78,17 +78,13 @@ private:
         }
     }
 
-    /// Each is a task of the list that was done in this visit.
+    /// Each is a task of the list that was done in this visit; where one alone was done on the item, it is that.
     void askOwnersTasks() {
         const auto ask = [&](const auto& each, const std::string& what) {
-            const bool named = std::ranges::any_of(m_file.inspection.checklist.lines, [&](const ChecklistLine& line) {
-                return line.id == each.body.line && !line.ownerRule.empty() && !line.kinds.empty();
-            });
-            const bool done = std::ranges::any_of(m_file.inspection.lines, [&](const auto& settled) {
-                return settled.body.line == each.body.line && settled.body.item == each.body.item &&
-                       settled.body.state == LineState::Done;
-            });
-            if (!named || !done)
+            const auto tasks = tasksDoneOn(each.body.item);
+            const bool isOne =
+                each.body.line.empty() ? tasks.size() == 1 : std::ranges::find(tasks, each.body.line) != tasks.end();
+            if (!isOne)
                 refuse(Refusal::Kind::Signatory, ReleaseFault::NoOwnersTask, {what, each.body.item}, ownerRule,
                        each.body.item);
         };
@@ -98,6 +94,15 @@ private:
             ask(each, each.body.method);
         for (const auto& each : m_file.inspection.parts)
             ask(each, each.body.part);
+    }
+
+    [[nodiscard]] std::vector<std::string> tasksDoneOn(const ItemId& item) const {
+        std::vector<std::string> tasks;
+        for (const auto& work : workLines(m_file.inspection, m_file.items))
+            if (work.item && work.item->id == item && work.line && !work.line->ownerRule.empty() &&
+                work.state() == LineState::Done)
+                tasks.push_back(work.line->id);
+        return tasks;
     }
 
     const BenchFile& m_file;

@@ -13,6 +13,10 @@ FaultRow rowOf(BenchFault fault) {
         return {"nothing-to-inspect", Code::BadUse};
     case BenchFault::NoItems:
         return {"no-items", Code::BadUse};
+    case BenchFault::NotOfTheVisit:
+        return {"not-of-the-visit", Code::BadUse};
+    case BenchFault::ComponentOfBalloon:
+        return {"component-visit-of-balloon", Code::BadUse};
     case BenchFault::ItemNotYetThere:
         return {"item-not-yet-there", Code::UnknownReference};
     case BenchFault::NoVisit:

@@ -18,8 +18,10 @@ enum class BenchFault : std::uint8_t {
     NoCapacityToSignIn, ///< %1: as written
     SignatureIsFixed,
     SignatureDayIsFixed,
-    EntryMissing, ///< %1: its id; the record is damaged
-    NoEntry,      ///< %1: its id
+    EntryMissing,       ///< %1: its id; the record is damaged
+    NoEntry,            ///< %1: its id
+    NotOfTheVisit,      ///< %1: the requirement, %2: the visit
+    ComponentOfBalloon, ///< %1: the balloon
 };
 [[nodiscard]] FaultRow rowOf(BenchFault fault);
 

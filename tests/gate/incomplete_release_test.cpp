@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/release_fault.h"
+#include "rules/due/headline.h"
+#include "signing_attempt.h"
+#include "test_class.h"
+
+namespace incomplete_release_test {
+
+using namespace crownring;
+using namespace crownring::testing;
+
+namespace {
+
+std::string quoted(const std::string& text) { return '"' + text + '"'; }
+
+Signing incomplete(const char* limitations = "one check flight, crew only") {
+    auto by = Shop::signing();
+    by.outcome = Outcome::Incomplete;
+    by.limitations = limitations;
+    return by;
+}
+
+/// A repair of which all is done but the check flight that its data ask for.
+Shop& beforeTheCheckFlight(Shop& shop) {
+    shop.open(Visit::PartMlRepair).carriedOut({"work.check-flight"});
+    shop.say(
+        R"({"entry":"work.performed","on":"2026-06-01","what":"vent line replaced","data":"Manual 77, 5-2","grade":"minor","item":)" +
+        quoted("E1") + shop.about() + "}");
+    return shop;
+}
+
+std::string flown(const Shop& shop, const char* on = "2026-06-03") {
+    return R"({"entry":"line.settled","by":"Ada Rhos","state":"done","line":"work.check-flight","finding":"flown, nothing found","on":)" +
+           quoted(std::string(on)) + shop.about() + "}";
+}
+
+const DueRow* rowOf(const DueList& list, const Shop& shop) {
+    for (const auto& row : list.rows)
+        if (row.requirement->id.text() == "incomplete/" + shop.inspection.text())
+            return &row;
+    return nullptr;
+}
+
+DueList dueOn(const Shop& shop, const char* on) {
+    return due(shop.record(), {std::nullopt, shop.items}, day(on)).value();
+}
+
+bool isRefusedFor(const Shop& shop, const Signing& by, ReleaseFault fault) {
+    return std::ranges::any_of(shop.draft(by).refusals, [&](const Refusal& refusal) {
+        return refusal.fault == fault && isSaid(problemOf(refusal));
+    });
+}
+
+}
+
+/// ML.A.801(f) (from memory; 145.A.50(e) and GM1 ML.A.301(f), read): maintenance that cannot be completed is released
+/// within limitations, what was not done is named, and the balloon is grounded for all else until the closing release.
+class IncompleteReleaseTest : public QObject {
+    Q_OBJECT
+private slots:
+    void theCheckFlightBeforeTheClosingLine() {
+        // F8 of the cases: who may release, and the words.
+        Shop shop;
+        beforeTheCheckFlight(shop);
+        QCOMPARE(shop.refused(Shop::signing()), QStringList{"line-open"});
+        const auto draft = shop.draft(incomplete());
+        QVERIFY(draft.statement.text.find("except the maintenance that is listed as not completed") !=
+                std::string::npos);
+        QVERIFY(shop.sign(incomplete()));
+        const auto now = shop.now();
+        QVERIFY(now.isOpen() && now.incomplete);
+        QCOMPARE(now.incomplete->body.outstanding.size(), std::size_t{1});
+        QCOMPARE(now.incomplete->body.outstanding.front().line, std::string("work.check-flight"));
+        // Grounded, and nothing is accomplished, until it is closed.
+        const auto* row = rowOf(dueOn(shop, "2026-06-02"), shop);
+        QVERIFY(row);
+        const auto list = dueOn(shop, "2026-06-02");
+        QCOMPARE(rowOf(list, shop)->state.standing, Standing::Lapsed);
+        QVERIFY(isBinding(*rowOf(list, shop)));
+        QVERIFY(!rowOf(dueOn(shop, "2026-06-01"), shop));
+        shop.say(flown(shop));
+        auto closing = Shop::signing();
+        closing.on = day("2026-06-04");
+        QVERIFY(shop.sign(closing));
+        QVERIFY(rowOf(dueOn(shop, "2026-06-03"), shop));
+        QVERIFY(!rowOf(dueOn(shop, "2026-06-04"), shop));
+    }
+    void nothingIsOutstanding() {
+        Shop shop;
+        beforeTheCheckFlight(shop).say(flown(shop, "2026-06-01"));
+        QVERIFY(isRefusedFor(shop, incomplete(), ReleaseFault::NothingOutstanding));
+        QVERIFY(!shop.sign(incomplete()));
+    }
+    void noLimitationIsNamed() {
+        Shop shop;
+        beforeTheCheckFlight(shop);
+        QVERIFY(isRefusedFor(shop, incomplete(" "), ReleaseFault::NoLimitation));
+        QVERIFY(!shop.sign(incomplete("")));
+    }
+    void aDefectThatBarsFlightBarsTheCheckFlightToo() {
+        // ML.A.801(g) (from memory).
+        Shop shop;
+        beforeTheCheckFlight(shop).find("D-1", "grounding");
+        QCOMPARE(shop.refused(incomplete()), QStringList{"defect"});
+        QVERIFY(!shop.sign(incomplete()));
+    }
+    void anOptionalLineThatIsAskedForIsOutstandingToo() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection).settle("envelope.check-flight", "open");
+        QVERIFY(isRefusedFor(shop, incomplete(), ReleaseFault::NothingOutstanding));
+        auto by = incomplete();
+        by.outstanding = {"envelope.check-flight"};
+        QVERIFY(shop.sign(by));
+        // Then it is no longer optional.
+        QCOMPARE(shop.refused(Shop::signing()), QStringList{"line-open"});
+        shop.settle("envelope.check-flight");
+        expectReleased(shop, Shop::signing());
+    }
+    void whatWasSignedIsNeitherVoidedNorAltered() {
+        Shop shop;
+        beforeTheCheckFlight(shop);
+        const auto id = shop.sign(incomplete()).value().ids.at(0).text();
+        QVERIFY(!problemsOf(shop.record(),
+                            R"({"entry":"entry.voided","on":"2026-06-03","by":"Ada Rhos","reason":"away","voids":)" +
+                                quoted(id) + "}")
+                     .empty());
+        QVERIFY(
+            !problemsOf(
+                 shop.record(),
+                 R"({"entry":"entry.corrected","on":"2026-06-03","by":"Ada Rhos","note":"more","with":{"limitations":"none"},"replaces":)" +
+                     quoted(id) + "}")
+                 .empty());
+    }
+    void itIsNotAbandonedAfterwards() {
+        Shop shop;
+        beforeTheCheckFlight(shop);
+        QVERIFY(shop.sign(incomplete()));
+        auto abandoning = Shop::signing();
+        abandoning.outcome = Outcome::Abandoned;
+        QVERIFY(!shop.sign(abandoning));
+        QVERIFY(rowOf(dueOn(shop, "2026-06-05"), shop));
+    }
+    void underTheRulesOfTheUnitedStatesThereIsNone() {
+        Shop shop;
+        shop.open(Visit::UsRepair).carriedOut({"work.check-flight"});
+        shop.say(R"({"entry":"work.performed","on":"2026-06-01","what":"x","data":"y","grade":"minor","item":)" +
+                 quoted("E1") + shop.about() + "}");
+        auto by = Shop::signing("Ines Holt", Capacity::InspectionAuthorization);
+        by.outcome = Outcome::Incomplete;
+        by.limitations = "a check flight";
+        QCOMPARE(shop.refused(by), QStringList{"signatory"});
+    }
+    void aPostedOneSaysWhatTheRecordComposes() {
+        Shop shop;
+        beforeTheCheckFlight(shop);
+        const auto by = incomplete();
+        auto composed = composedIncomplete(shop.record(), shop.record(), shop.draft(by).file, by).value();
+        composed.seal.reset();
+        const auto entryOf = [&](const ReleaseIncomplete& body) {
+            Entry entry;
+            entry.on = by.on;
+            entry.body = body;
+            return canonicalText(entry);
+        };
+        auto other = composed;
+        other.statement += " And airworthy.";
+        QVERIFY(!problemsOf(shop.record(), entryOf(other)).empty());
+        other = composed;
+        other.outstanding.front().title = "a formality";
+        QVERIFY(!problemsOf(shop.record(), entryOf(other)).empty());
+        other = composed;
+        other.covers.push_back({ItemId("E1"), RequirementId("ml.inspection")});
+        QVERIFY(!problemsOf(shop.record(), entryOf(other)).empty());
+        QVERIFY(problemsOf(shop.record(), entryOf(composed)).empty());
+    }
+    void inAnotherOrderOfArrivalItGroundsTheSameDays() {
+        Shop shop;
+        beforeTheCheckFlight(shop);
+        QVERIFY(shop.sign(incomplete()));
+        shop.say(flown(shop, "2026-06-03"));
+        auto closing = Shop::signing();
+        closing.on = day("2026-06-04");
+        QVERIFY(shop.sign(closing));
+        QVERIFY(shop.record().rebuild());
+        for (const auto& [on, grounded] : std::vector<std::pair<const char*, bool>>{
+                 {"2026-06-01", false}, {"2026-06-02", true}, {"2026-06-03", true}, {"2026-06-04", false}})
+            QCOMPARE(rowOf(dueOn(shop, on), shop) != nullptr, grounded);
+        QVERIFY(shop.record().verify().value().intact);
+    }
+};
+
+CROWNRING_TEST(IncompleteReleaseTest, QCoreApplication)
+
+}
+
+#include "incomplete_release_test.moc"
