@@ -104,6 +104,32 @@ struct InspectionPrintOptions {
 };
 int run(const InspectionPrintOptions& options, const Common& common);
 
+struct InspectionOpenOptions {
+    std::string visit;
+    std::string balloon;
+    std::vector<std::string> items;
+    std::vector<std::string> work; ///< "ITEM=REQUIREMENT"; empty: what is proposed
+    bool nothing = false;          ///< no work but what the visit itself accomplishes
+    std::string order;
+    std::string by;
+    std::string on;
+};
+int run(const InspectionOpenOptions& options, const Common& common);
+
+struct InspectionSignOptions {
+    std::string inspection;
+    std::string by;
+    std::string capacity;
+    std::string outcome = "released";
+    std::vector<std::string> data; ///< used, with revision
+    std::string limitations;
+    std::vector<std::string> outstanding; ///< optional lines that are to be done
+    std::string on;
+    std::string time; ///< of that day, UTC; may be empty
+    bool draft = false;
+};
+int run(const InspectionSignOptions& options, const Common& common);
+
 struct InspectionApproveOptions {
     std::string inspection;
     std::string by;

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/command_line.h"
 
+#include "ctl/bench/bench_options.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
+#include "ctl/options.h"
 #include "ctl/shown_output.h"
 #include "paper/wrapping.h"
 #include "problem/faults/use_fault.h"
@@ -12,9 +14,7 @@
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
-#include <functional>
 #include <iostream>
-#include <memory>
 
 namespace crownring::ctl {
 
@@ -36,29 +36,6 @@ constexpr const char* about =
     "\n"
     "Crownring keeps records and computes. It never declares a balloon airworthy: the licensed person, the competent\n"
     "authority and the manufacturer's current instructions decide.";
-
-/// The call that was chosen, ready to run.
-using Chosen = std::function<int(const Common&)>;
-
-constexpr const char* alwaysJson = "Answer as JSON (the answer always is)";
-
-/// Begins a call whose options fill the structure returned; chosen on the command line, it runs with them.
-template <class Options>
-std::pair<CLI::App*, std::shared_ptr<Options>> begin(CLI::App& app, Chosen& chosen, const char* name,
-                                                     const char* does) {
-    auto* call = app.add_subcommand(name, does);
-    auto options = std::make_shared<Options>();
-    call->callback([options, &chosen] { chosen = [options](const Common& common) { return run(*options, common); }; });
-    return {call, options};
-}
-
-/// A day that is named is one: an empty text is rather a mistake of a script than today.
-void addDay(CLI::App& call, std::string& on, const char* what) {
-    const auto given = [](std::string& text) {
-        return text.empty() ? std::string("no day is given; write it as 2026-11-25") : std::string();
-    };
-    call.add_option("--on", on, what)->type_name("DATE")->check(CLI::Validator(given, std::string()));
-}
 
 /// Each kind of entry with its keys.
 std::string kindsText() {
@@ -88,47 +65,6 @@ void addPost(CLI::App& app, Chosen& chosen) {
                  "{\"entry\":\"flight.logged\",\"on\":\"2026-05-03\",\"time\":\"05:40Z\",\"balloon\":\"QE-OAK\","
                  "\"minutes\":62}\n"
                  "Unknown keys are refused with the line number and the key. The schemas are in assets/schema.");
-}
-
-void addInspection(CLI::App& app, Chosen& chosen) {
-    auto* group = app.add_subcommand(
-        "inspection", "Inspections on the bench: list them, show one, print its papers, approve a return");
-    group->require_subcommand(1);
-    const auto [list, listed] =
-        begin<InspectionListOptions>(*group, chosen, "list", "All inspections, open ones first");
-    addDay(*list, listed->on, "Opened up to this day (default: today)");
-    list->add_flag("--json", listed->json, "Answer as JSON");
-    const auto [show, shown] =
-        begin<InspectionShowOptions>(*group, chosen, "show", "One inspection: lines, readings, defects, release");
-    show->add_option("ID", shown->inspection, "Its name, as list has it")->required();
-    addDay(*show, shown->on, "One still open with the facts of this day (default: today)");
-    auto* csv = show->add_option("--csv", shown->csv, "Only the lines or the readings, for a spreadsheet")
-                    ->check(CLI::IsMember({"lines", "readings"}));
-    show->add_flag("--json", shown->json, "Answer as JSON")->excludes(csv);
-    const auto [print, printed] = begin<InspectionPrintOptions>(*group, chosen, "print", "Its papers as PDF");
-    print->add_option("ID", printed->inspection, "Its name, as list has it")->required();
-    print->add_option("--to", printed->to, "The PDF file to write")->required()->type_name("FILE.pdf");
-    print->add_flag("--force", printed->force, "Replace a file that is there; never a record or another database");
-    addDay(*print, printed->on, "One still open with the facts of this day (default: today)");
-    print->add_option("--what", printed->what, "Which papers (default: all that apply)")
-        ->check(CLI::IsMember({"report", "release", "logbook", "map", "discrepancies", "all"}));
-    print->add_option("--paper", printed->paper, "The size of its pages (default: a4)")
-        ->check(CLI::IsMember({"a4", "letter"}));
-    const auto [approve, approved] = begin<InspectionApproveOptions>(
-        *group, chosen, "approve", "Approve the return to service after a list of discrepancies");
-    approve->add_option("ID", approved->inspection, "Its name, as list has it")->required();
-    approve->add_option("--by", approved->by, "Who approves")->required()->type_name("PERSON");
-    approve->add_option("--as", approved->capacity, "As what: inspection-authorization, repair-station …")
-        ->required()
-        ->type_name("CAPACITY");
-    addDay(*approve, approved->on, "The day of the approval (default: today)");
-    approve->add_option("--time", approved->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
-    approve->add_flag("--json", alwaysJson);
-    approve->footer(
-        "Refused while any item on the list stands, and for whoever may not release such a visit. What the\n"
-        "inspection accomplished then counts from the day of the inspection.");
-    group->footer(
-        "Example: crownringctl --record fleet.crownring inspection print OL-2026-017 --to release.pdf --what release");
 }
 
 void addAdopt(CLI::App& app, Chosen& chosen) {

@@ -8,6 +8,9 @@ namespace crownring::words {
 
 Sources sourcesOf(UseFault fault) {
     switch (fault) {
+    case UseFault::NoWork:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' names no work"),
+                QT_TRANSLATE_NOOP("Problem", "write it as ITEM=REQUIREMENT, as due has them")};
     case UseFault::EmptyKit:
         return {QT_TRANSLATE_NOOP("Problem", "no items to check"),
                 QT_TRANSLATE_NOOP("Problem", "name the items that would fly together")};

@@ -5,6 +5,8 @@ namespace crownring {
 
 FaultRow rowOf(UseFault fault) {
     switch (fault) {
+    case UseFault::NoWork:
+        return {"no-work", Code::BadUse};
     case UseFault::EmptyKit:
         return {"empty-kit", Code::BadUse};
     case UseFault::ItemNotYetThere:

@@ -29,6 +29,7 @@ enum class UseFault : std::uint8_t {
     NotAWholeNumber,
     NotANumber,
     OnlyTried,
+    NoWork,  ///< %1: as written
     TooLong, ///< %1, %2: how many letters there are, and may be
 };
 [[nodiscard]] FaultRow rowOf(UseFault fault);

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ctl/bench/bench_options.h"
+
+namespace crownring::ctl {
+
+namespace {
+
+void addOpening(CLI::App& group, Chosen& chosen) {
+    const auto [open, opened] =
+        begin<InspectionOpenOptions>(group, chosen, "open", "Open a visit of a balloon or of loose items");
+    open->add_option("--visit", opened->visit, "Its kind: part-ml-inspection, us-annual, part-ml-repair …")
+        ->required()
+        ->type_name("VISIT");
+    open->add_option("--balloon", opened->balloon, "All that is fitted to it")->type_name("REG");
+    open->add_option("--item", opened->items, "Loose items, or of the balloon these alone (may repeat)")
+        ->type_name("ID");
+    auto* work = open->add_option("--work", opened->work, "What it is to accomplish (may repeat; default: what is due)")
+                     ->type_name("ITEM=REQUIREMENT");
+    open->add_flag("--nothing-due", opened->nothing, "Take in nothing of what is due")->excludes(work);
+    open->add_option("--order", opened->order, "The shop's own number of the work order");
+    open->add_option("--by", opened->by, "Who opens it")->type_name("NAME");
+    addDay(*open, opened->on, "The day (default: today)");
+    open->add_flag("--json", alwaysJson);
+    open->footer("Answers with its name and its lines. Settle them with entries line.settled, describe work with\n"
+                 "work.performed (see post --help), then sign.");
+}
+
+void addSigning(CLI::App& group, Chosen& chosen) {
+    const auto [sign, asked] = begin<InspectionSignOptions>(
+        group, chosen, "sign", "Sign a visit: release, list of discrepancies, incomplete maintenance; or abandon it");
+    sign->add_option("ID", asked->inspection, "Its name, as list has it")->required();
+    sign->add_option("--by", asked->by, "Who signs")->required()->type_name("PERSON");
+    sign->add_option("--as", asked->capacity, "As what: independent-certifying-staff, repair-station …")
+        ->required()
+        ->type_name("CAPACITY");
+    sign->add_option("--outcome", asked->outcome, "How it ends (default: released); incomplete: it goes on")
+        ->check(CLI::IsMember({"released", "discrepancies", "abandoned", "incomplete"}));
+    sign->add_option("--data", asked->data, "Data used, with revision (may repeat)")->type_name("TEXT");
+    sign->add_option("--limitations", asked->limitations, "Limitations, if any")->type_name("TEXT");
+    sign->add_option("--outstanding", asked->outstanding, "With incomplete: an optional line that is to be done")
+        ->type_name("LINE");
+    addDay(*sign, asked->on, "The day of the signature (default: today)");
+    sign->add_option("--time", asked->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
+    sign->add_flag("--draft", asked->draft, "Show what would be signed and what stands in the way; write nothing");
+    sign->add_flag("--json", alwaysJson);
+    sign->footer("Refused, with every reason, while anything stands in the way. Whether a balloon may be released is for\n"
+                 "the person who signs.");
+}
+
+}
+
+void addInspection(CLI::App& app, Chosen& chosen) {
+    auto* group = app.add_subcommand(
+        "inspection", "Visits on the bench: list them, show one, print its papers, open, sign, approve a return");
+    group->require_subcommand(1);
+    const auto [list, listed] =
+        begin<InspectionListOptions>(*group, chosen, "list", "All inspections, open ones first");
+    addDay(*list, listed->on, "Opened up to this day (default: today)");
+    list->add_flag("--json", listed->json, "Answer as JSON");
+    const auto [show, shown] =
+        begin<InspectionShowOptions>(*group, chosen, "show", "One inspection: lines, readings, defects, release");
+    show->add_option("ID", shown->inspection, "Its name, as list has it")->required();
+    addDay(*show, shown->on, "One still open with the facts of this day (default: today)");
+    auto* csv = show->add_option("--csv", shown->csv, "Only the lines or the readings, for a spreadsheet")
+                    ->check(CLI::IsMember({"lines", "readings"}));
+    show->add_flag("--json", shown->json, "Answer as JSON")->excludes(csv);
+    const auto [print, printed] = begin<InspectionPrintOptions>(*group, chosen, "print", "Its papers as PDF");
+    print->add_option("ID", printed->inspection, "Its name, as list has it")->required();
+    print->add_option("--to", printed->to, "The PDF file to write")->required()->type_name("FILE.pdf");
+    print->add_flag("--force", printed->force, "Replace a file that is there; never a record or another database");
+    addDay(*print, printed->on, "One still open with the facts of this day (default: today)");
+    print->add_option("--what", printed->what, "Which papers (default: all that apply)")
+        ->check(CLI::IsMember({"report", "release", "logbook", "map", "discrepancies", "all"}));
+    print->add_option("--paper", printed->paper, "The size of its pages (default: a4)")
+        ->check(CLI::IsMember({"a4", "letter"}));
+    addOpening(*group, chosen);
+    addSigning(*group, chosen);
+    const auto [approve, approved] = begin<InspectionApproveOptions>(
+        *group, chosen, "approve", "Approve the return to service after a list of discrepancies");
+    approve->add_option("ID", approved->inspection, "Its name, as list has it")->required();
+    approve->add_option("--by", approved->by, "Who approves")->required()->type_name("PERSON");
+    approve->add_option("--as", approved->capacity, "As what: inspection-authorization, repair-station …")
+        ->required()
+        ->type_name("CAPACITY");
+    addDay(*approve, approved->on, "The day of the approval (default: today)");
+    approve->add_option("--time", approved->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
+    approve->add_flag("--json", alwaysJson);
+    approve->footer(
+        "Refused while any item on the list stands, and for whoever may not release such a visit. What the\n"
+        "inspection accomplished then counts from the day of the inspection.");
+    group->footer(
+        "Example: crownringctl --record fleet.crownring inspection print OL-2026-017 --to release.pdf --what release");
+}
+
+}
