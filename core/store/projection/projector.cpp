@@ -113,15 +113,25 @@ std::pair<int, std::int64_t> Projector::subject(const EventReported& event) {
     return {static_cast<int>(Subject::Balloon), number};
 }
 
-void Projector::note(Statement& statement, const Entry& entry) {
-    const auto at = momentOf(entry).minutes();
+void Projector::note(const Entry& entry, bool told) {
+    const Stamp stamp{momentOf(entry), entry.id};
+    std::set<std::int64_t> noted;
     for (const auto& [subject, name] : toldUnder(entry.body)) {
         const auto number = m_names.findOrMake(subject, name);
+        if (!noted.insert(number).second)
+            continue;
         if (subject == Subject::Item)
             touch(Touch::Of::Item, number);
-        else if (subject == Subject::Type)
-            touch(Touch::Of::Types);
-        statement.run(static_cast<int>(subject), number, at, entry.id);
+        (told ? m_putTold : m_dropTold).run(static_cast<int>(subject), number, stamp.at.minutes(), entry.id);
+        Tally row;
+        row.add(toldDigest(subject, number, stamp));
+        for (const auto account : {number, Account::ofSort(subject)}) {
+            auto& moved = m_toldMoved[account];
+            if (told)
+                moved += row;
+            else
+                moved -= row;
+        }
     }
 }
 
@@ -315,12 +325,12 @@ void Projector::project(const Entry& entry) {
     if (const auto brought = broughtBy(entry.body))
         m_names.findOrMake(brought->subject, brought->name);
     std::visit(Put{*this, entry}, entry.body);
-    note(m_putTold, entry);
+    note(entry, true);
 }
 
 void Projector::withdraw(const Entry& entry) {
     std::visit(TakeAway{*this, entry}, entry.body);
-    note(m_dropTold, entry);
+    note(entry, false);
 }
 
 void Projector::noteIdle(const AmendmentTree& amended) {
@@ -377,6 +387,7 @@ void Projector::forget() {
     m_totals.forget();
     m_items.forgetRenamings();
     m_touched.clear();
+    m_toldMoved.clear();
     m_enteredBalloons.clear();
     m_remaking = false;
 }

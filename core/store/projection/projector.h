@@ -5,6 +5,7 @@
 /// rows in one place keyed by subject and stamp; `project` puts them there, `withdraw` takes the same rows away again.
 
 #include "record/amendment.h"
+#include "store/accounts/account.h"
 #include "store/projection/item_projection.h"
 
 #include <functional>
@@ -14,7 +15,7 @@ namespace crownring {
 
 /// What a transaction changes of what answers rest on.
 struct Touch {
-    enum class Of { Item, Balloon, Adoptions, Types, Service };
+    enum class Of { Item, Balloon, Adoptions, Service };
     Of of = Of::Item;
     std::int64_t subject = 0; ///< number of the item or balloon
 
@@ -39,6 +40,8 @@ public:
     /// Carries what changed through to clocks, stays and questions; to be called once before the transaction ends.
     /// @return all that changed since the last call
     std::set<Touch> settle();
+    /// By what the journal moved what is told, by name and by sort, since the last call.
+    [[nodiscard]] Moved takeTold() { return std::exchange(m_toldMoved, {}); }
     /// Empties every projection, and the names.
     void clear();
     /// The tables that are made from the journal, and can be made anew.
@@ -56,7 +59,7 @@ private:
     /// What an event happened to, as the table of occurrences has it.
     std::pair<int, std::int64_t> subject(const EventReported& event);
     /// Puts it into the list of each thing that the entry is about, or takes it out.
-    void note(Statement& statement, const Entry& entry);
+    void note(const Entry& entry, bool told);
     void touchItemsUnder(const FlightTotals::Change& change);
     /// All that may have been on a balloon, under this registration or one before it.
     void touchItemsOf(std::int64_t balloon);
@@ -74,6 +77,7 @@ private:
     BeforeTouch m_beforeTouch;
     bool m_remaking = false; ///< nothing is there yet that could be told of
     std::set<Touch> m_touched;
+    Moved m_toldMoved;
     std::set<std::int64_t> m_enteredBalloons;
 
     Statement m_putItem, m_dropItem;

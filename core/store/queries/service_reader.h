@@ -5,8 +5,8 @@
 
 #include "registry/question.h"
 #include "registry/service.h"
+#include "store/accounts/account.h"
 #include "store/projection/kept.h"
-#include "store/queries/account.h"
 
 #include <optional>
 #include <unordered_map>

@@ -89,12 +89,21 @@ std::vector<EntryId> ToldReader::told(const Told& asked, std::optional<std::int6
     return idsFrom(rows);
 }
 
-Account ToldReader::accountOfTypes() {
-    Account account{Part::Types, Account::all, {}};
-    Statement rows(m_connection, "SELECT subject_no, at, entry_id FROM told WHERE sort = ?");
-    rows.run(static_cast<int>(Subject::Type));
-    while (rows.next())
-        account.tally.add(rows.digest());
+Account ToldReader::account(Subject sort, std::optional<std::int64_t> number) {
+    Account account{Part::Told, number.value_or(Account::ofSort(sort)), {}};
+    const std::string text = "SELECT subject_no, at, entry_id FROM told WHERE sort = ?";
+    Statement rows(m_connection, (text + (number ? " AND subject_no = ?" : "")).c_str());
+    rows.bind(static_cast<int>(sort));
+    if (number)
+        rows.bind(*number);
+    rows.runBound();
+    while (rows.next()) {
+        const auto subject = rows.read<std::int64_t>();
+        Stamp stamp;
+        stamp.at = rows.read<Moment>();
+        stamp.id = rows.read<EntryId>();
+        account.tally.add(toldDigest(sort, subject, stamp));
+    }
     return account;
 }
 
