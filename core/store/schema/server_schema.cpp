@@ -65,7 +65,7 @@ std::vector<Part> parts(const Connection& connection, const QString& space) {
 
 /// Functions are looked for in no temporary schema that is not named.
 QString temporarily(QString statement) {
-    return statement.replace(QStringLiteral("FUNCTION journal_is"), QStringLiteral("FUNCTION pg_temp.journal_is"));
+    return statement.replace(QStringLiteral(" journal_is"), QStringLiteral(" pg_temp.journal_is"));
 }
 
 }
