@@ -22,7 +22,7 @@ constexpr const char* historyOfItem =
     " UNION ALL SELECT f.at, f.entry_id FROM stay s JOIN flight f ON f.balloon_no = s.balloon_no AND f.counted = 1"
     " AND (f.at, f.entry_id) >= (s.from_at, s.from_id)"
     " AND (s.until_at IS NULL OR (f.at, f.entry_id) < (s.until_at, s.until_id)) WHERE s.item_no = ?"
-    " UNION ALL SELECT o.at, o.entry_id FROM stay s JOIN occurrence o ON o.sort = 2 AND o.subject_no = s.balloon_no"
+    " UNION SELECT o.at, o.entry_id FROM stay s JOIN occurrence o ON o.sort = 2 AND o.subject_no = s.balloon_no"
     " AND (o.at, o.entry_id) >= (s.from_at, s.from_id)"
     " AND (s.until_at IS NULL OR (o.at, o.entry_id) < (s.until_at, s.until_id)) WHERE s.item_no = ?"
     ") AS told WHERE at < ? ORDER BY at DESC, entry_id DESC LIMIT ?";
