@@ -104,6 +104,17 @@ ordered_json rowJson(const DueRow& row) {
     return object;
 }
 
+ordered_json unsupportedJson(const std::vector<InspectionId>& unsupported) {
+    auto names = ordered_json::array();
+    for (const auto& each : unsupported)
+        names.push_back(each.text());
+    return names;
+}
+
+std::string unsupportedText(const InspectionId& inspection) {
+    return inspection.text() + " is signed, and no longer supported by the record";
+}
+
 ordered_json questionJson(const Question& question) {
     return {{"question", questionName(question.kind)},
             {"subject", question.subject},

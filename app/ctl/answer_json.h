@@ -29,6 +29,10 @@ void addDueAndLeft(nlohmann::ordered_json& object, const std::optional<LimitStat
 /// contract: `programme`, `required`, `force`, `blocks`, `because`, `tolerance_for`, and `trigger` where an event made
 /// it due.
 [[nodiscard]] nlohmann::ordered_json rowJson(const DueRow& row);
+/// Releases that are signed and that the record no longer supports: their names.
+[[nodiscard]] nlohmann::ordered_json unsupportedJson(const std::vector<InspectionId>& unsupported);
+/// "V 12 is signed, and no longer supported by the record".
+[[nodiscard]] std::string unsupportedText(const InspectionId& inspection);
 [[nodiscard]] nlohmann::ordered_json questionJson(const Question& question);
 /// `unread`: the entries that cannot be read and of which nobody knows whether they are about what was asked; not there
 /// when there is none. @return why nobody can say

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/balloon_lines.h"
+#include "answers/supported.h"
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
@@ -23,9 +24,26 @@ std::string outText(const BalloonCard& card) {
     return words::said(card.out ? reasonOf(*card.out) : reasonOf(*card.renamed)).toStdString();
 }
 
+std::string notEnteredText(const BalloonLine& line) {
+    return counted(line.notEntered, "fitted item is", "fitted items are") +
+           " not in the record on that day, so nothing can be said";
+}
+
+/// Why it is not clear whatever the rest says: as in the answer of rig-up.
+nlohmann::ordered_json reasonsJson(const BalloonLine& line) {
+    auto reasons = nlohmann::ordered_json::array();
+    for (const auto& item : line.outOfService)
+        reasons.push_back({{"reason", "out-of-service"},
+                           {"item", item.text()},
+                           {"text", item.text() + " is out of service though fitted"}});
+    if (line.notEntered > 0)
+        reasons.push_back({{"reason", "cannot-say"}, {"count", line.notEntered}, {"text", notEnteredText(line)}});
+    return reasons;
+}
+
 nlohmann::ordered_json lineJson(const BalloonLine& line) {
-    const auto* row = line.headline.row;
-    const auto& limit = line.headline.limit;
+    const auto* row = line.isUnknown() && !line.isGoverned() ? nullptr : line.headline.row;
+    const auto limit = row ? line.headline.limit : std::nullopt;
     nlohmann::ordered_json none;
     auto object = nlohmann::ordered_json{
         {"balloon", line.card.balloon.text()},
@@ -41,6 +59,8 @@ nlohmann::ordered_json lineJson(const BalloonLine& line) {
     if (!line.outOfService.empty())
         for (const auto& item : line.outOfService)
             object["out_of_service"].push_back(item.text());
+    if (line.isUnknown())
+        object["reasons"] = reasonsJson(line);
     if (line.card.before)
         object["before"] = line.card.before->from.text();
     if (line.card.renamed)
@@ -52,16 +72,28 @@ nlohmann::ordered_json lineJson(const BalloonLine& line) {
     return object;
 }
 
+std::vector<ItemId> itemsOn(const BalloonLines& answer, const std::string& balloon) {
+    std::vector<ItemId> items;
+    for (const auto& item : answer.due->items)
+        if (item.balloon == Registration(balloon))
+            items.push_back(item.id);
+    return items;
+}
+
 void printLine(const BalloonLine& line) {
     std::cout << std::left << std::setw(10) << line.card.balloon.text() << std::setw(10)
               << (isOut(line.card) && !line.headline.row ? "out"
-                  : line.headline.row                    ? reckonedText(reckonedAs(line.headline.row->state))
+                  : line.isGoverned()                    ? reckonedText(reckonedAs(line.headline.row->state))
                                                          : standingText(line.standing()));
     if (isOut(line.card))
         std::cout << outText(line.card) << (line.headline.row ? "; if it were not: " : "");
     for (const auto& item : line.outOfService)
         std::cout << item.text() << " is out of service though fitted; else: ";
+    if (line.notEntered > 0)
+        std::cout << notEnteredText(line) << "; else: ";
     if (const auto* row = line.headline.row) {
+        if (line.isUnknown() && !line.isGoverned())
+            std::cout << reckonedText(reckonedAs(row->state)) << ", ";
         std::cout << row->item->id.text() << ", " << words::said(row->requirement->title).toStdString();
         if (line.headline.limit && line.headline.limit->isProven())
             std::cout << ", " << leftText(*line.headline.limit);
@@ -84,14 +116,24 @@ int run(const BalloonsOptions& options, const Common& common) {
                      record.on, options.outOfService ? Outside::AsInService : Outside::LeftOut);
     if (!answer)
         return refuse(answer.error());
+    // Of the whole fleet it would ask the gate once more for each release: there `inspection list` tells.
+    const auto unsupported = options.balloon.empty() ? Result<std::vector<InspectionId>>({})
+                                                     : unsupportedReleasesOf(*record, itemsOn(*answer, options.balloon),
+                                                                             record.on, latestReleases);
+    if (!unsupported)
+        return refuse(unsupported.error());
     if (!options.json) {
         for (const auto& line : answer->lines)
             printLine(line);
+        for (const auto& each : *unsupported)
+            std::cout << "  " << unsupportedText(each) << "\n";
         return Done;
     }
     nlohmann::ordered_json json{{"on", record.on.iso()}, {"balloons", nlohmann::ordered_json::array()}};
     for (const auto& line : answer->lines)
         json["balloons"].push_back(lineJson(line));
+    if (!options.balloon.empty())
+        json["balloons"].front()["unsupported"] = unsupportedJson(*unsupported);
     if (const auto added = addUnread(json, *record); !added)
         return refuse(added.error());
     print(json);

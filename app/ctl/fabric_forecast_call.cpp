@@ -97,6 +97,9 @@ Json answerOf(const Told& told) {
                 {"quantity", record.channel.quantity},
                 {"limit", {{"value", told.of().limit.value()}, {"unit", told.unit()}, {"source", told.of().source}}},
                 {"next", {{"on", dayText(told.ahead.day)}, {"hours", told.ahead.hours.value()}}}};
+    answer["failed"] = Json::array();
+    for (const auto& [quantity, what] : told.ahead.failed)
+        answer["failed"].push_back({{"quantity", quantity}, {"text", words::said(what).toStdString()}});
     answer.update(setJson(told, told.weakest()));
     answer["sets"] = Json::array();
     for (const auto& set : told.forecast.sets)
@@ -155,6 +158,10 @@ void printForecast(const Told& told) {
     std::cout << std::fixed << std::setprecision(0) << told.of().id.text() << ", " << told.of().type << ", on "
               << record.on.iso() << ": " << told.of().hours.value() << " h flown; limit " << told.of().limit.value()
               << " " << told.unit() << " (" << told.of().source << ")\n";
+    for (const auto& [quantity, what] : told.ahead.failed)
+        std::cout << "  a place failed              " << words::said(what).toStdString() << "\n";
+    if (!told.ahead.failed.empty())
+        std::cout << "  What follows is of the fabric as a whole; it puts nothing right there.\n";
     printStrength(told, set);
     printLife(told, outlook);
     std::cout << std::setprecision(2);

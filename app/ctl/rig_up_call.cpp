@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/check_rig_up.h"
+#include "answers/supported.h"
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
@@ -109,7 +110,7 @@ nlohmann::ordered_json reasonJson(const RigUpReason& reason) {
     return object;
 }
 
-nlohmann::ordered_json answerJson(const RigUp& verdict) {
+nlohmann::ordered_json answerJson(const RigUp& verdict, const std::vector<InspectionId>& unsupported) {
     nlohmann::ordered_json answer{{"may_fly", verdict.mayFly},
                                   {"governs", governsJson(verdict.governs)},
                                   {"reasons", nlohmann::ordered_json::array()},
@@ -125,6 +126,7 @@ nlohmann::ordered_json answerJson(const RigUp& verdict) {
                                           {"text", toleranceText(use)}});
     for (const auto* note : verdict.notes)
         answer["notes"].push_back(rowJson(*note));
+    answer["unsupported"] = unsupportedJson(unsupported);
     return answer;
 }
 
@@ -149,7 +151,7 @@ std::string standingWithDue(const DueRow& row) {
     return due.empty() ? standing : standing + ", due " + due;
 }
 
-void printText(const RigUp& verdict) {
+void printText(const RigUp& verdict, const std::vector<InspectionId>& unsupported) {
     std::cout << (verdict.mayFly ? "By the record nothing stands against this flight.\n"
                                  : "By the record this kit may not fly:\n");
     for (const auto& reason : verdict.reasons)
@@ -163,6 +165,8 @@ void printText(const RigUp& verdict) {
     for (const auto* note : verdict.notes)
         std::cout << "To mind: " << note->item->id.text() << ", " << words::said(note->requirement->title).toStdString()
                   << " (" << standingWithDue(*note) << ")\n";
+    for (const auto& each : unsupported)
+        std::cout << "To mind: " << unsupportedText(each) << "\n";
     std::cout << "From the record and the adopted rules only; the pilot, the licensed person, the authority and the\n"
                  "manufacturer's current instructions decide.\n";
 }
@@ -176,15 +180,18 @@ int run(const RigUpOptions& options, const Common& common) {
     PlannedFlight flight;
     flight.use.minutes = Minutes(options.minutes);
     flight.positioning = options.positioning;
-    const auto answer =
-        checkRigUp(*record, std::vector<ItemId>(options.kit.begin(), options.kit.end()), record.on, flight);
-    if (!answer)
-        return answer.error().code() == Code::StoreFailed ? cannotBeSaid(answer.error(), options.json)
-                                                          : refuse(answer.error());
+    const std::vector<ItemId> kit(options.kit.begin(), options.kit.end());
+    const auto answer = checkRigUp(*record, kit, record.on, flight);
+    // What was accomplished counts until it is withdrawn, so this is to mind and no reason.
+    const auto unsupported = answer ? unsupportedReleasesOf(*record, kit, record.on, latestReleases)
+                                    : Result<std::vector<InspectionId>>(tl::unexpected(answer.error()));
+    if (!unsupported)
+        return unsupported.error().code() == Code::StoreFailed ? cannotBeSaid(unsupported.error(), options.json)
+                                                               : refuse(unsupported.error());
     if (options.json)
-        print(answerJson(answer->verdict));
+        print(answerJson(answer->verdict, *unsupported));
     else
-        printText(answer->verdict);
+        printText(answer->verdict, *unsupported);
     return answer->verdict.mayFly ? Done : AnswerIsNo;
 }
 

@@ -47,6 +47,9 @@ const char* questionOf(Question::Kind kind) {
             "Question", "%1 was out of service, or had another registration already, when an event is reported of "
                         "it, which may thus count nowhere; report it of what the balloon is called now, or "
                         "correct the day");
+    case Question::Kind::TwoStates:
+        return QT_TRANSLATE_NOOP("Question", "%1 is said to be in two states from one moment on; what puts it out of "
+                                             "service holds, correct or void the one that is wrong");
     case Question::Kind::Unreadable:
         return QT_TRANSLATE_NOOP("Question", "%1 is an entry that cannot be read, so nothing follows from it; void it "
                                              "with a reason, and write it again as it should be");

@@ -254,6 +254,8 @@ QString Sentences::question(Question::Kind kind) {
         return tr("flown while out of service");
     case Question::Kind::HappenedOutOfService:
         return tr("an event while out of service");
+    case Question::Kind::TwoStates:
+        return tr("in two states at once");
     }
     return {};
 }

@@ -97,15 +97,30 @@ Result<BalloonLines> balloonLines(Books& books, const std::optional<Registration
     const auto governing = headlines(books, *answer.due, !balloon);
     if (!governing)
         return tl::unexpected(governing.error());
-    std::unordered_map<Registration, std::vector<ItemId>> outOfService;
-    for (const auto& item : answer.due->items)
-        if (item.balloon && item.out && !item.out->with)
-            outOfService[*item.balloon].push_back(item.id);
+    struct Fitted {
+        std::int64_t items = 0;
+        std::vector<ItemId> outOfService;
+    };
+    std::unordered_map<Registration, Fitted> fitted;
+    for (const auto& item : answer.due->items) {
+        if (!item.balloon)
+            continue;
+        auto& its = fitted[*item.balloon];
+        ++its.items;
+        if (item.out && !item.out->with)
+            its.outOfService.push_back(item.id);
+    }
     for (auto& card : *cards) {
-        const auto found = governing->find(card.balloon);
-        auto out = card.inService() ? std::move(outOfService[card.balloon]) : std::vector<ItemId>{};
-        answer.lines.push_back(
-            {std::move(card), found == governing->end() ? Headline{} : found->second, std::move(out)});
+        BalloonLine line;
+        if (const auto found = governing->find(card.balloon); found != governing->end())
+            line.headline = found->second;
+        if (card.inService()) {
+            auto& its = fitted[card.balloon];
+            line.outOfService = std::move(its.outOfService);
+            line.notEntered = card.items - its.items;
+        }
+        line.card = std::move(card);
+        answer.lines.push_back(std::move(line));
     }
     return answer;
 }

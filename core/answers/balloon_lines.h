@@ -6,6 +6,7 @@
 #include "registry/books.h"
 #include "rules/due/headline.h"
 
+#include <algorithm>
 #include <memory>
 #include <optional>
 #include <unordered_map>
@@ -17,7 +18,16 @@ struct BalloonLine {
     BalloonCard card;
     Headline headline;                ///< into the due list of the answer
     std::vector<ItemId> outOfService; ///< fitted to a balloon that is in service itself: nothing is asked of these
-    [[nodiscard]] Standing standing() const { return headline.row ? headline.row->state.standing : Standing::Unproven; }
+    std::int64_t notEntered = 0;      ///< items fitted to it that are not in the record on that day: nor of these
+
+    /// Something is fitted of which nothing can be said: the balloon is not clear, whatever the rest says.
+    [[nodiscard]] bool isUnknown() const { return !outOfService.empty() || notEntered > 0; }
+    [[nodiscard]] Standing standing() const {
+        const auto governing = headline.row ? headline.row->state.standing : Standing::Unproven;
+        return isUnknown() ? std::min(governing, Standing::Unproven) : governing;
+    }
+    /// Does what is due on the rest say how it stands?
+    [[nodiscard]] bool isGoverned() const { return headline.row && standing() == headline.row->state.standing; }
 };
 
 struct BalloonLines {

@@ -69,8 +69,7 @@ private:
     [[nodiscard]] bool barsByFabric(const ItemFacts& item, const RequirementId& requirement) const {
         const auto marks = m_fabric.find(item.id);
         return marks != m_fabric.end() && std::ranges::any_of(marks->second, [&](const FabricMark& mark) {
-                   return fabricRequirementId(mark.quantity) == requirement &&
-                          assessFabric(mark).standing <= Standing::Unproven;
+                   return fabricRequirementId(mark) == requirement && assessFabric(mark).standing <= Standing::Unproven;
                });
     }
     [[nodiscard]] bool barsByRule(const ItemFacts& item, const RequirementId& id, const Stamp& signedAt) const {

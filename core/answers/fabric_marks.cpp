@@ -19,23 +19,46 @@ namespace {
 using State = FabricMark::State;
 using Reading = Stamped<ReadingTaken>;
 
-/// A channel that the manual of a type bounds, and the limits that do.
+/// What the manual of a type bounds, and the limits that do.
 struct Bounded {
-    FabricChannel channel;
+    std::string quantity;
     Argument title;
     std::vector<StatedLimit> limits;
+    bool ofFabric = true;
 };
 
-std::vector<Bounded> boundedBy(const TypeBook& book, const std::string& type) {
+/// Of an item that has a manual: its kind and type.
+using Kindred = std::pair<ItemKind, std::string>;
+
+bool isOf(const StatedLimit& limit, const Kindred& kindred) {
+    return limit.kind == kindred.first && limit.type.text() == kindred.second;
+}
+
+std::vector<Bounded> boundedBy(const TypeBook& book, const Kindred& kindred) {
     std::vector<Bounded> bounds;
-    for (const auto& channel : channelsOf(book, type)) {
-        Bounded bounded{channel, testedAs(channel.series), {}};
+    std::vector<FabricChannel> channels;
+    if (kindred.first == ItemKind::Envelope)
+        channels = channelsOf(book, kindred.second);
+    for (const auto& channel : channels) {
+        Bounded bounded{channel.quantity, testedAs(channel.series), {}};
         for (const auto& limit : book.limits)
-            if (limit.kind == ItemKind::Envelope && limit.type.text() == type && limit.quantity == channel.quantity &&
+            if (isOf(limit, kindred) && limit.quantity == channel.quantity &&
                 seriesOf(limit.quantity, limit.conditions) == channel.series)
                 bounded.limits.push_back(limit);
         bounds.push_back(std::move(bounded));
     }
+    const auto isFollowed = [&](const StatedLimit& limit) {
+        return std::ranges::any_of(channels, [&](const FabricChannel& channel) {
+            return channel.quantity == limit.quantity && channel.series == seriesOf(limit.quantity, limit.conditions);
+        });
+    };
+    std::map<std::string, Bounded> others;
+    for (const auto& limit : book.limits)
+        if (isOf(limit, kindred) && !isFollowed(limit))
+            others.try_emplace(limit.quantity, Bounded{limit.quantity, quantityTerm(limit.quantity), {}, false})
+                .first->second.limits.push_back(limit);
+    for (auto& [quantity, bounded] : others)
+        bounds.push_back(std::move(bounded));
     return bounds;
 }
 
@@ -49,7 +72,7 @@ std::vector<Compared> compared(const std::vector<Reading>& readings, const Bound
     std::vector<Compared> compared;
     compared.reserve(readings.size());
     for (const auto& reading : readings) {
-        if (reading.body.quantity != bounded.channel.quantity)
+        if (reading.body.quantity != bounded.quantity)
             continue;
         const auto measured = measuredFrom(reading.body);
         if (!measured)
@@ -86,7 +109,7 @@ std::vector<Compared> speaking(const std::vector<Compared>& all, const ItemFacts
 /// Defects of which a repair or a new part tells.
 using PutRight = std::set<DefectId>;
 
-enum class Settled { No, InWords, PutRight };
+enum class Settled { No, Open, InWords, PutRight };
 
 /// Whether the defect that was found with a reading is cleared, and whether something tells how.
 Settled settledOf(const Reading& reading, const ItemFacts& item, const PutRight& putRight) {
@@ -96,7 +119,7 @@ Settled settledOf(const Reading& reading, const ItemFacts& item, const PutRight&
         if (mark.failed != reading.stamp.id)
             continue;
         if (std::ranges::any_of(open, [&](const OpenDefect& each) { return each.found->defect == mark.defect; }))
-            return Settled::No;
+            return Settled::Open;
         if (settled != Settled::PutRight)
             settled = putRight.contains(mark.defect) ? Settled::PutRight : Settled::InWords;
     }
@@ -109,7 +132,7 @@ State stateOf(const Compared& compared, const ItemFacts& item, const PutRight& p
         if (compared.decision.limit->retires == Retired::Item)
             return State::Item;
         const auto settled = settledOf(*compared.reading, item, putRight);
-        return settled == Settled::No ? State::Panel : settled == Settled::InWords ? State::Said : State::Undecided;
+        return settled <= Settled::Open ? State::Panel : settled == Settled::InWords ? State::Said : State::Undecided;
     }
     case Judgement::Passes:
         return !compared.reading->body.held && compared.share < closeToBound ? State::Near : State::Within;
@@ -135,6 +158,11 @@ Argument said(const Compared& compared) {
     return bounds ? Phrase{ReadingPhrase::WithLimit, {std::move(what), *bounds}} : what;
 }
 
+/// Of what is not fabric only what is beyond its bound is told, and where its defect stands open that tells it.
+bool isToldOfAnother(const Compared& compared, State state, const ItemFacts& item, const PutRight& putRight) {
+    return state >= State::Said && settledOf(*compared.reading, item, putRight) != Settled::Open;
+}
+
 std::optional<FabricMark> markOf(const ItemFacts& item, const FabricHistory& history, const Bounded& bounded,
                                  const PutRight& putRight) {
     const auto all = compared(history.readings, bounded);
@@ -151,11 +179,12 @@ std::optional<FabricMark> markOf(const ItemFacts& item, const FabricHistory& his
     for (const auto& each : all) // what retires the envelope is not outlived by a later reading
         if (const auto of = stateOf(each, item, putRight); of == State::Item)
             weigh(each, of);
-    if (!worst)
+    if (!worst || (!bounded.ofFabric && !isToldOfAnother(*worst, state, item, putRight)))
         return std::nullopt;
     FabricMark mark;
     mark.state = state;
-    mark.quantity = bounded.channel.quantity;
+    mark.ofFabric = bounded.ofFabric;
+    mark.quantity = bounded.quantity;
     mark.title = bounded.title;
     mark.what = said(*worst);
     mark.source = worst->decision.limit->source;
@@ -164,7 +193,7 @@ std::optional<FabricMark> markOf(const ItemFacts& item, const FabricHistory& his
     return mark;
 }
 
-/// An envelope whose manual bounds something.
+/// An item whose manual bounds something.
 struct Followed {
     const ItemFacts* item = nullptr;
     const std::vector<Bounded>* bounds = nullptr;
@@ -198,15 +227,16 @@ Result<FabricMarks> fabricMarks(Books& books, const Scope& scope, const std::vec
     const auto book = typeBook(books, on);
     if (!book)
         return tl::unexpected(book.error());
-    std::map<std::string, std::vector<Bounded>> types;
+    std::map<Kindred, std::vector<Bounded>> types;
     std::unordered_map<ItemId, Followed> followed;
     std::vector<ItemId> asked;
     for (const auto& item : facts) {
-        if (item.kind != ItemKind::Envelope || !item.type)
+        if (!item.type)
             continue;
-        auto type = types.find(*item.type);
+        const Kindred kindred{item.kind, *item.type};
+        auto type = types.find(kindred);
         if (type == types.end())
-            type = types.emplace(*item.type, boundedBy(*book, *item.type)).first;
+            type = types.emplace(kindred, boundedBy(*book, kindred)).first;
         if (type->second.empty())
             continue;
         followed.emplace(item.id, Followed{&item, &type->second});

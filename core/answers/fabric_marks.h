@@ -14,7 +14,9 @@ namespace crownring {
 /// A value this many times its bound is close to it; what was only held is never close. Common practice, no source.
 inline constexpr double closeToBound = 1.1;
 
-/// Of the envelopes among the facts.
+/// Readings of other quantities, of any item, are told in the same way where they are beyond a bound: those whose
+/// defect stands open it tells already.
+///
 /// @param scope what the facts were asked for
 [[nodiscard]] Result<FabricMarks> fabricMarks(Books& books, const Scope& scope, const std::vector<ItemFacts>& facts,
                                               CivilDate on);

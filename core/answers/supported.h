@@ -14,4 +14,11 @@ namespace crownring {
 [[nodiscard]] Result<std::vector<InspectionId>>
 unsupportedReleases(Books& books, const std::optional<Registration>& balloon, CivilDate on, std::size_t most);
 
+/// Of the visits in which any of these items was inspected, the latest opened first.
+[[nodiscard]] Result<std::vector<InspectionId>> unsupportedReleasesOf(Books& books, const std::vector<ItemId>& items,
+                                                                      CivilDate on, std::size_t most);
+
+/// What counts today was released last: so many releases are asked about where a balloon or a kit is asked for.
+inline constexpr std::size_t latestReleases = 4;
+
 }

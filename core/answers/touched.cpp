@@ -141,7 +141,8 @@ private:
         return {};
     }
 
-    /// What may have been aboard on that day: what was fitted at its ends, and what was fitted or removed on it.
+    /// What may have been aboard on that day: what was fitted at its ends, what was fitted or removed on it, and what
+    /// flew as its kit.
     Result<void> aboard(const Registration& balloon, CivilDate on) {
         for (const auto day : {addDays(on, -1), on}) {
             const auto fitted = m_books.facts({balloon, {}}, day);
@@ -161,6 +162,8 @@ private:
                 touched.items.insert(fitted->item);
             if (const auto* removed = std::get_if<ItemRemoved>(&entry.body))
                 touched.items.insert(removed->item);
+            if (const auto* flight = std::get_if<FlightLogged>(&entry.body); flight && flight->kit)
+                touched.items.insert(flight->kit->begin(), flight->kit->end());
         }
         return told->size() < entriesOfADay ? Result<void>{} : everything();
     }

@@ -1,10 +1,53 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/type_book.h"
+#include "bench/reading/doubt.h"
 #include "bench/reading/series.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "problem/faults/reading_fault.h"
 
+#include <algorithm>
+
 namespace crownring {
+
+namespace {
+
+/// More than any envelope has of which nobody described the type: a slip of the pen. Common practice, no source.
+constexpr int mostGores = 64, mostRows = 60;
+
+/// A figure that no test gives would stand as the last that was read there.
+std::optional<Problem> askFigure(const ReadingTaken& reading) {
+    const auto measured = measuredFrom(reading);
+    if (!measured) // a quantity of the shop's own is kept as it is
+        return measured.error().fault == Fault(ReadingFault::NoQuantity) ? std::nullopt
+                                                                         : std::optional(measured.error());
+    const auto* quantity = quantityNamed(reading.quantity);
+    const auto* unit = quantity ? unitNamed(reading.unit, quantity->dimension) : nullptr;
+    const auto question = unit && !reading.confirmed ? doubt(*measured, *unit) : std::nullopt;
+    if (!question)
+        return std::nullopt;
+    return Problem{ReadingFault::Unconfirmed, {question->question}, atKey(reading.held ? "held_at" : "value")};
+}
+
+std::optional<Problem> beyondAny(const PanelPlace& place) {
+    if (place.gore && *place.gore > mostGores)
+        return Problem{ReadingFault::NoSuchGore, {*place.gore, mostGores}, atKey("gore")};
+    if (place.row && *place.row > mostRows)
+        return Problem{ReadingFault::NoSuchRow, {*place.row, mostRows}, atKey("row")};
+    return std::nullopt;
+}
+
+Result<bool> isDescribed(Books& books, const ItemId& id) {
+    const auto facts = books.facts({std::nullopt, {id}}, CivilDate::last());
+    const auto book = typeBook(books, CivilDate::last());
+    if (!facts || !book)
+        return tl::unexpected(facts ? book.error() : facts.error());
+    return !facts->empty() && facts->front().type && std::ranges::any_of(book->types, [&](const TypeDescribed& type) {
+        return type.type.text() == *facts->front().type && type.gores && type.rows;
+    });
+}
+
+}
 
 Findings askReadings(const Batch& batch) {
     std::vector<Problem> problems;
@@ -15,10 +58,16 @@ Findings askReadings(const Batch& batch) {
         const auto* reading = *now ? std::get_if<ReadingTaken>(&(*now)->body) : nullptr;
         if (!reading)
             continue;
-        const auto measured = measuredFrom(*reading);
-        if (!measured && (measured.error().fault == Fault(ReadingFault::NoUnit) ||
-                          measured.error().fault == Fault(ReadingFault::OtherDimension)))
-            problems.push_back(asAmended(atLine(measured.error(), line), entry));
+        if (auto wrong = askFigure(*reading))
+            problems.push_back(asAmended(atLine(std::move(*wrong), line), entry));
+        auto beyond = beyondAny(reading->place);
+        if (!beyond)
+            continue;
+        const auto described = isDescribed(batch.books, reading->item);
+        if (!described)
+            return tl::unexpected(atLine(described.error(), line));
+        if (!*described) // else the release asks whether the type has it
+            problems.push_back(asAmended(atLine(std::move(*beyond), line), entry));
     }
     return problems;
 }

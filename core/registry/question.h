@@ -27,6 +27,7 @@ struct Question {
         OnlyStated, ///< what a due date counts from is said, and neither signed in the record nor on a named paper
         FlownOutOfService,    ///< it flew while it was laid up, sold, scrapped, lost, or had another registration
         HappenedOutOfService, ///< an event is told of a balloon that was so
+        TwoStates,            ///< said to be in two states of life from one moment on: the one that restricts holds
     };
     Kind kind = Kind::NotEntered;
     std::string subject; ///< an item id or a registration; the entry's id where that is all that can be read
@@ -34,7 +35,7 @@ struct Question {
     Argument detail; ///< figures or names that make it concrete, e.g. "QE-ABC" or "412:30, 410:00"; why it is not read
     bool operator==(const Question&) const = default;
 };
-inline constexpr int questionKindCount = 12;
+inline constexpr int questionKindCount = 13;
 
 /// A stable name, e.g. "fitted-elsewhere".
 [[nodiscard]] std::string_view questionName(Question::Kind kind);

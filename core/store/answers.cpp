@@ -93,8 +93,7 @@ void SqlRecord::letGoOfReaders() {
 }
 
 void SqlRecord::check(const std::vector<Account>& accounts) {
-    // A record of a later version may keep them in another way.
-    if (m_readOnlyReason && m_readOnlyReason->fault == Fault(StoreFault::Newer))
+    if (m_otherVersion)
         return;
     for (const auto& account : accounts)
         tallies().check(account);

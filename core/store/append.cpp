@@ -205,7 +205,8 @@ Results<Receipt> SqlRecord::appendOnce(std::vector<NumberedEntry>& entries, cons
         }
         writing = nullptr;
         line = 0;
-        tallies().settle(m_projector.settle());
+        const auto touched = m_projector.settle();
+        tallies().settle(touched, m_projector.takeTold());
         if (const auto end = m_journal.finishWriting(); !entries.empty())
             receipt.end = end;
         if (judge)

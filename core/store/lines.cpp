@@ -21,22 +21,23 @@ std::vector<JournalLine> SqlRecord::readableLines(const std::vector<EntryId>& id
 
 Result<std::vector<JournalLine>> SqlRecord::told(const Told& asked) {
     return answered([&] {
-        if (asked.subject == Subject::Type)
-            check({ToldReader(*m_connection).accountOfTypes()});
         const auto number = asked.name ? m_names.find(asked.subject, *asked.name) : std::nullopt;
         if (asked.name && !number)
             return std::vector<JournalLine>();
-        return readableLines(ToldReader(*m_connection).told(asked, number));
+        ToldReader reader(*m_connection);
+        check({reader.account(asked.subject, number)});
+        return readableLines(reader.told(asked, number));
     });
 }
 
 Result<std::vector<JournalLine>> SqlRecord::history(const std::optional<Registration>& balloon,
                                                     const std::optional<ItemId>& item, CivilDate on, int limit) {
-    return guarded([&] {
+    return answered([&] {
         const auto number = item ? m_names.find(*item) : balloon ? m_names.find(*balloon) : std::nullopt;
         if (!number)
             throw StoreError(Problem{UseFault::NoSubject});
         ToldReader reader(*m_connection);
+        check({reader.account(item ? Subject::Item : Subject::Balloon, number)});
         return readableLines(item ? reader.ofItem(*number, on, limit) : reader.ofBalloon(*number, on, limit));
     });
 }

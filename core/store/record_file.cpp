@@ -37,8 +37,11 @@ std::optional<Problem> whyOnlyRead(const std::string& location) {
     return std::nullopt;
 }
 
-/// Nothing is written into what would write something else.
+/// Nothing is written into what would write something else. What a server keeps is compared by `verify` alone: building
+/// all of it anew takes longer than opening.
 std::optional<Problem> whyNotWritten(const Connection& connection) {
+    if (connection.dialect() == Dialect::Postgres)
+        return std::nullopt;
     if (const auto part = schemaFlaw(connection))
         return Problem{StoreFault::OtherSchema, {*part}};
     return std::nullopt;
@@ -94,6 +97,9 @@ std::optional<Problem> whyNoRecordAt(const std::string& location) {
 SqlRecord::SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, std::optional<Problem> readOnlyReason)
     : m_connection(std::move(connection)), m_writer(std::move(writer)), m_readOnlyReason(std::move(readOnlyReason)),
       m_names(*m_connection), m_journal(*m_connection), m_projector(*m_connection, m_names) {
+    m_otherVersion = schemaVersion(*m_connection) != migrationSteps(m_connection->dialect()).back().version;
+    if (m_otherVersion)
+        m_journal.trustAmendments();
     m_projector.beforeTouch([this](const Touch& touch) { tallies().check(touch); });
     heedClock(m_journal, m_writer);
 }

@@ -71,7 +71,7 @@ Verdict verdictOf(const Connection& connection, JournalTable& journal, Tallies& 
             verifyAround(connection, journal, tallies, verdict, part(0.5, 1));
         return verdict;
     } catch (const StoreError& error) {
-        if (error.code() == Code::StoreBusy)
+        if (error.code() == Code::StoreBusy || error.is(StoreFault::RightsMissing))
             throw;
         // What cannot be read is not what was written.
         doubt(verdict, {VerdictPhrase::Unreadable, {messageOf(error.problem())}});

@@ -141,6 +141,16 @@ private slots:
             QVERIFY(told["dates"].is_null());
         QVERIFY(ctl({"fabric", "forecast", "ENV-1009", "--on", "2026-11-25"}).out.contains("takes the place of none"));
 
+        // A place that failed is said before what is forecast of the whole.
+        QCOMPARE(json::parse(answer.out.toStdString())["failed"], json::array());
+        const auto failed = ctl({"fabric", "forecast", "ENV-1007", "--on", "2026-11-25", "--json"});
+        const auto places = json::parse(failed.out.toStdString())["failed"];
+        QCOMPARE(places.size(), std::size_t{1});
+        QCOMPARE(places[0]["quantity"].get<std::string>(), std::string("grab-strength"));
+        QVERIFY(places[0]["text"].get<std::string>().find("121 N, gore 11, row 16") != std::string::npos);
+        const auto text = ctl({"fabric", "forecast", "ENV-1007", "--on", "2026-11-25"}).out;
+        QVERIFY(text.contains("a place failed"));
+        QVERIFY(text.indexOf("a place failed") < text.indexOf("at the weakest place now"));
         QCOMPARE(ctl({"fabric", "forecast", "BRN-301", "--on", "2026-11-25"}).code, 2);
         QCOMPARE(ctl({"fabric", "forecast", "nobody", "--on", "2026-11-25"}).code, 2);
     }

@@ -24,6 +24,15 @@ constexpr const char* whatThereIs = R"({"entry":"item.entered","on":"2024-01-01"
 {"entry":"balloon.state","on":"2024-03-01","balloon":"QE-ONE","state":"laid-up"}
 {"entry":"balloon.entered","on":"2024-04-01","balloon":"QE-NEW"}
 {"entry":"balloon.renamed","on":"2024-04-01","balloon":"QE-TWO","to":"QE-NEW"})";
+constexpr const char* aSixth = R"({"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-SIX"}
+{"entry":"item.entered","on":"2024-01-01","item":"E6","kind":"envelope"}
+{"entry":"item.entered","on":"2024-01-01","item":"C6","kind":"cylinder"}
+{"entry":"item.entered","on":"2024-01-01","item":"B6","kind":"basket","id":"b6"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-SIX","item":"E6"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-SIX","item":"C6"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-SIX","item":"B6"})";
+constexpr const char* ofWhichTwoAreGone = R"({"entry":"item.state","on":"2024-05-01","item":"C6","state":"scrapped"}
+{"entry":"entry.voided","on":"2024-05-01","voids":"b6","reason":"of another shop"})";
 
 }
 
@@ -92,6 +101,31 @@ private slots:
             return reason["reason"] == "out-of-service" && reason["item"] == "E1" &&
                    reason["text"] == "E1 is out of service: with QE-ONE, laid up since 2024-03-01";
         }));
+    }
+
+    void aLineWithAPartOutOrUnknownSaysSoAndIsNotClear() {
+        QCOMPARE(ctl({"post", "-"}, aSixth).code, 0);
+        const auto line = [&] {
+            return ctl({"balloons", "--on", "2024-06-01", "--balloon", "QE-SIX", "--json"})
+                .document()
+                .at("balloons")
+                .at(0);
+        };
+        QCOMPARE(line()["standing"].get<std::string>(), std::string("clear"));
+        QVERIFY(!line().contains("reasons"));
+        QCOMPARE(line()["unsupported"], json::array());
+        QCOMPARE(ctl({"post", "-"}, ofWhichTwoAreGone).code, 0);
+        const auto told = line();
+        QCOMPARE(told["standing"].get<std::string>(), std::string("unproven"));
+        QVERIFY(told["requirement"].is_null() && told["due"].is_null());
+        QCOMPARE(told["reasons"].size(), std::size_t(2));
+        QCOMPARE(told["reasons"][0]["reason"].get<std::string>(), std::string("out-of-service"));
+        QCOMPARE(told["reasons"][0]["item"].get<std::string>(), std::string("C6"));
+        QCOMPARE(told["reasons"][1]["reason"].get<std::string>(), std::string("cannot-say"));
+        const auto text = ctl({"balloons", "--on", "2024-06-01", "--balloon", "QE-SIX"}).out;
+        QVERIFY2(text.contains("unproven  C6 is out of service though fitted; else: 1 fitted item is not in the record"
+                               " on that day, so nothing can be said; else: clear"),
+                 text.constData());
     }
 
     void whatIsNoStateIsRefusedWithTheWords() {

@@ -15,9 +15,18 @@ namespace {
 
 std::string quoted(const char* text) { return '"' + std::string(text) + '"'; }
 
-std::string pullOf(const char* unit) {
-    return R"({"entry":"reading.taken","on":"2026-06-01","item":"E1","quantity":"grab-strength","value":0.05,"unit":)" +
-           quoted(unit) + R"(,"gore":3,"row":16,"direction":"warp"})";
+std::string pullOf(const char* unit, const char* value = "30") {
+    return R"({"entry":"reading.taken","on":"2026-06-01","item":"E1","quantity":"grab-strength","value":)" +
+           std::string(value) + R"(,"unit":)" + quoted(unit) + R"(,"gore":3,"row":16,"direction":"warp"})";
+}
+
+std::string with(std::string entry, const char* more) { return entry.insert(entry.size() - 1, more); }
+
+const char* const envelopeOfNoType = R"({"entry":"item.entered","on":"2024-01-01","item":"E9","kind":"envelope"})";
+std::string pullAt(const char* place) {
+    return with(
+        R"({"entry":"reading.taken","on":"2026-06-01","item":"E9","quantity":"grab-strength","value":300,"unit":"N"})",
+        place);
 }
 
 const char* const ofNobodysQuantity =
@@ -41,6 +50,37 @@ private slots:
             QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
         }
         QVERIFY(problemsOf(shop.record(), pullOf("daN")).empty());
+    }
+    void aFigureThatNoTestGivesIsConfirmedOrRefused() {
+        // The ranges are those of bench/reading/quantity: common practice, no source.
+        Shop shop;
+        for (const auto& [value, fault] :
+             {std::pair{"-5", ReadingFault::CannotBeNegative}, std::pair{"1334", ReadingFault::Unconfirmed},
+              std::pair{"3", ReadingFault::Unconfirmed}}) {
+            const auto problems = problemsOf(shop.record(), pullOf("N", value));
+            QCOMPARE(problems.size(), std::size_t{1});
+            QCOMPARE(problems.front().fault, Fault(fault));
+            QCOMPARE(problems.front().where.key, std::string("value"));
+            QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+        }
+        QVERIFY(problemsOf(shop.record(), with(pullOf("N", "1334"), R"(,"confirmed":true)")).empty());
+        const auto id = shop.say(with(pullOf("N", "300"), R"(,"id":"pull")")).ids.at(0).text();
+        const auto corrected = problemsOf(shop.record(), correction(id, R"({"value":3000})"));
+        QCOMPARE(corrected.size(), std::size_t{1});
+        QCOMPARE(corrected.front().where.key, std::string("with/value"));
+    }
+    void noEnvelopeHasSuchAGore() {
+        // 64 gores, 60 rows: common practice, no source.
+        Shop shop;
+        shop.say(envelopeOfNoType);
+        for (const auto& [place, fault] : {std::pair{R"(,"gore":500,"row":3)", ReadingFault::NoSuchGore},
+                                           std::pair{R"(,"gore":3,"row":61)", ReadingFault::NoSuchRow}}) {
+            const auto problems = problemsOf(shop.record(), pullAt(place));
+            QCOMPARE(problems.size(), std::size_t{1});
+            QCOMPARE(problems.front().fault, Fault(fault));
+            QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+        }
+        QVERIFY(problemsOf(shop.record(), pullAt(R"(,"gore":64,"row":60)")).empty());
     }
     void whatTheBenchDoesNotKnowIsKept() {
         Shop shop;

@@ -159,10 +159,12 @@ private slots:
     void anImpossibleReading() {
         // The plausible range: see core/bench/quantity.cpp.
         Shop shop;
-        const auto reading = shop.ready(Visit::PartMlInspection).pull(5, R"("value":1334)").ids.at(0).text();
+        const auto reading = shop.ready(Visit::PartMlInspection).pull(5, R"("value":300)").ids.at(0).text();
+        letIn(shop.record(),
+              R"({"entry":"entry.corrected","on":"2026-06-01","replaces":")" + reading + R"(","with":{"value":1334}})");
         expectRefused(shop, Shop::signing(), "doubtful", "");
         shop.say(R"({"entry":"entry.corrected","on":"2026-06-01","replaces":")" + reading +
-                 R"(","with":{"confirmed":true}})");
+                 R"(","with":{"value":1334,"confirmed":true}})");
         expectReleased(shop, Shop::signing());
     }
     void aTesterThatIsNotNamed() {

@@ -122,6 +122,11 @@ private slots:
         };
         QCOMPARE(told("QE-ONE"), std::vector{shop.inspection});
         QVERIFY(told("QE-TWO").empty());
+        const auto of = [&](const char* item) {
+            return unsupportedReleasesOf(shop.record(), {ItemId(item)}, day("2026-06-20"), 9).value();
+        };
+        QCOMPARE(of("E1"), std::vector{shop.inspection});
+        QVERIFY(unsupportedReleasesOf(shop.record(), {ItemId("E1")}, day("2026-05-01"), 9).value().empty());
         QCOMPARE(file().unsupported.front().fault, Fault(ReleaseFault::TesterNotCalibrated));
     }
     void aReadingCorrectedBelowTheLimitSupportsItNoMore() {

@@ -8,8 +8,8 @@
 #include "frozen_entries.h"
 #include "said.h"
 #include "scratch.h"
+#include "store/accounts/account.h"
 #include "store/connection/connection.h"
-#include "store/queries/account.h"
 #include "store/schema/migration.h"
 #include "test_class.h"
 

@@ -174,7 +174,7 @@ private:
         ItemFacts facts;
     };
 
-    PlainReplay(const std::vector<Entry>& live, CivilDate on, Live) : m_matters(live), m_on(on) {
+    PlainReplay(const std::vector<Entry>& live, CivilDate on, Live) : m_live(&live), m_matters(live), m_on(on) {
         for (const auto& entry : live)
             if (const auto* body = std::get_if<ItemEntered>(&entry.body); body && entry.on <= on)
                 if (!m_items.contains(body->item))
@@ -216,9 +216,9 @@ private:
                 if (balloon == renamed->balloon)
                     balloon = renamed->to;
         } else if (const auto* state = std::get_if<ItemState>(&entry.body)) {
-            m_itemStates[state->item] = {state->state, entry.on, state->to, {}};
+            goInto(m_itemStates, state->item, entry, {state->state, entry.on, state->to, {}});
         } else if (const auto* kept = std::get_if<BalloonState>(&entry.body)) {
-            m_balloonStates[kept->balloon] = {kept->state, entry.on, kept->to, kept->balloon};
+            goInto(m_balloonStates, kept->balloon, entry, {kept->state, entry.on, kept->to, kept->balloon});
         } else if (const auto* flight = std::get_if<FlightLogged>(&entry.body)) {
             if (flight->kit)
                 for (const auto& id : *flight->kit)
@@ -234,9 +234,8 @@ private:
             if (const auto* id = std::get_if<ItemId>(&event->subject))
                 happen(*id, occurrence);
             else
-                for (const auto& [item, balloon] : m_where)
-                    if (balloon == std::get<Registration>(event->subject))
-                        happen(item, occurrence);
+                for (const auto& item : concerned(std::get<Registration>(event->subject), entry.on))
+                    happen(item, occurrence);
         }
         for (auto& [id, item] : m_items) {
             const auto place = m_where.find(id);
@@ -249,10 +248,34 @@ private:
         }
     }
 
+    /// Of two words of one moment what is further from service holds.
+    template <class Name>
+    void goInto(std::map<Name, OutOfService>& states, const Name& name, const Entry& entry, OutOfService state) {
+        const auto at = momentOf(entry);
+        const auto before = m_since.find(name.text());
+        if (before != m_since.end() && before->second == at && state.state < states[name].state)
+            return;
+        m_since[name.text()] = at;
+        states[name] = std::move(state);
+    }
+
     template <class Name>
     static bool isOut(const std::map<Name, OutOfService>& states, const Name& name) {
         const auto found = states.find(name);
         return found != states.end() && found->second.state != ServiceState::InService;
+    }
+
+    /// What is fitted to a balloon now, and the kits that flew as it on a day.
+    [[nodiscard]] std::set<ItemId> concerned(const Registration& balloon, CivilDate on) const {
+        std::set<ItemId> items;
+        for (const auto& [item, fittedTo] : m_where)
+            if (fittedTo == balloon)
+                items.insert(item);
+        for (const auto& entry : *m_live)
+            if (const auto* flight = std::get_if<FlightLogged>(&entry.body);
+                flight && flight->kit && entry.on == on && flight->balloon == balloon)
+                items.insert(flight->kit->begin(), flight->kit->end());
+        return items;
     }
 
     void happen(const ItemId& id, const Occurrence& occurrence) {
@@ -283,6 +306,8 @@ private:
         facts.done.push_back(each);
     }
 
+    const std::vector<Entry>* m_live;      ///< while it is made
+    std::map<std::string, Moment> m_since; ///< by item or balloon, which are called differently here
     PlainMatters m_matters;
     CivilDate m_on;
     std::map<ItemId, Replayed> m_items;

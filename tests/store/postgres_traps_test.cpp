@@ -208,6 +208,87 @@ private slots:
             QCOMPARE(record->lines({"Öse", {}, {}, 10}).value().size(), std::size_t{0});
         }
     }
+    void whatTheSharedRecordIsBuiltOfIsCompared_data() {
+        QTest::addColumn<QString>("planted");
+        QTest::addColumn<QString>("named");
+        QTest::newRow("a guard taken away") << "DROP TRIGGER entry_is_never_changed ON entry"
+                                            << "trigger entry_is_never_changed";
+        QTest::newRow("a guard put to sleep") << "ALTER TABLE entry DISABLE TRIGGER entry_is_never_emptied"
+                                              << "trigger entry_is_never_emptied";
+        QTest::newRow("a guard that lets through")
+            << "CREATE OR REPLACE FUNCTION journal_is_append_only() RETURNS trigger LANGUAGE plpgsql AS"
+               " $$ BEGIN RETURN NEW; END $$"
+            << "trigger entry_is_never_changed";
+        QTest::newRow("a rule") << "CREATE RULE lost AS ON INSERT TO defect_mark DO INSTEAD NOTHING"
+                                << "rule defect_mark.lost";
+        QTest::newRow("rows that are hidden") << "ALTER TABLE adoption ENABLE ROW LEVEL SECURITY"
+                                              << "table adoption";
+        QTest::newRow("a policy") << "CREATE POLICY few ON adoption USING (FALSE)"
+                                  << "policy adoption.few";
+        QTest::newRow("an index less") << "DROP INDEX done_under"
+                                       << "index done_under";
+        QTest::newRow("a column more") << "ALTER TABLE done ADD COLUMN more BIGINT"
+                                       << "column done.more";
+        QTest::newRow("a column of another type") << "ALTER TABLE done ALTER COLUMN minutes TYPE INTEGER"
+                                                  << "column done.minutes";
+        QTest::newRow("a default") << "ALTER TABLE done ALTER COLUMN paper SET DEFAULT 1"
+                                   << "column done.paper";
+        QTest::newRow("a constraint less") << "ALTER TABLE entry DROP CONSTRAINT entry_hash_check"
+                                           << "constraint entry.entry_hash_check";
+        QTest::newRow("rows from elsewhere") << "CREATE TABLE heir () INHERITS (told)"
+                                             << "table told";
+        QTest::newRow("a table less") << "DROP TABLE approval"
+                                      << "column approval.at";
+    }
+    void whatTheSharedRecordIsBuiltOfIsCompared() {
+        NEEDS_SHARED;
+        QFETCH(QString, planted);
+        QFETCH(QString, named);
+        const auto record = openedShared();
+        posted(*record, R"({"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"})");
+        const Connection connection(sharedLocation(), Access::ReadWrite);
+        connection.run("CREATE TABLE of_the_shop (note TEXT)"); // is no affair of ours
+        auto verdict = record->verify().value();
+        QVERIFY2(verdict.intact, verdict.reason ? spoken(*verdict.reason).c_str() : "");
+        connection.run(planted);
+        verdict = record->verify().value();
+        QVERIFY(!verdict.intact);
+        QCOMPARE(spoken(verdict.reason.value()),
+                 "the database of the record is not built as this version builds it (" + named.toStdString() + ")");
+    }
+    void theStepsThatBuiltTheSharedRecordAreCompared() {
+        NEEDS_SHARED;
+        const auto record = openedShared();
+        const Connection connection(sharedLocation(), Access::ReadWrite);
+        connection.run("UPDATE migration SET checksum = 'other' WHERE version = 2");
+        const auto verdict = record->verify().value();
+        QVERIFY(!verdict.intact);
+        QVERIFY(spoken(verdict.reason.value()).find("(step 2)") != std::string::npos);
+    }
+    void whoMayMakeNoTemporaryTableIsNotToldThatTheRecordIsAltered() {
+        NEEDS_SHARED;
+        const auto record = openedShared();
+        const Connection connection(sharedLocation(), Access::ReadWrite);
+        const auto name = QString::fromStdString(sharedLocation()).section('/', 3).section('?', 0, 0);
+        connection.run("DROP ROLE IF EXISTS reader");
+        connection.run("CREATE ROLE reader LOGIN");
+        connection.run("GRANT SELECT ON ALL TABLES IN SCHEMA public TO reader");
+        connection.run("GRANT USAGE ON SCHEMA public TO reader");
+        connection.run(QStringLiteral("REVOKE TEMPORARY ON DATABASE %1 FROM PUBLIC").arg(name));
+        const auto url = QString::fromStdString(sharedLocation())
+                             .replace(QRegularExpression("user=[^&]*"), "user=reader")
+                             .toStdString();
+        {
+            const auto read = openRecord(url, OpenMode::Existing);
+            QVERIFY2(read, read ? "" : text(read.error()).c_str());
+            const auto verdict = (*read)->verify();
+            QVERIFY(!verdict);
+            QVERIFY(verdict.error().fault == Fault(StoreFault::RightsMissing));
+        }
+        connection.run(QStringLiteral("GRANT TEMPORARY ON DATABASE %1 TO PUBLIC").arg(name));
+        connection.run("DROP OWNED BY reader");
+        connection.run("DROP ROLE reader");
+    }
     void aDayThatDoesNotExistIsRefused() {
         NEEDS_SHARED;
         const Connection connection(sharedLocation(), Access::ReadWrite);

@@ -50,6 +50,17 @@ inline Receipt posted(Record& record, const std::string& lines) {
     return std::move(*receipt);
 }
 
+/// As an earlier program let it in, not through the gate.
+inline Receipt letIn(Record& record, const std::string& lines) {
+    const auto entries = entriesFrom(lines, "earlier.jsonl");
+    if (!entries)
+        throw std::runtime_error(text(entries.error().front()));
+    auto receipt = record.append(*entries, "earlier.jsonl");
+    if (!receipt)
+        throw std::runtime_error(text(receipt.error().front()));
+    return std::move(*receipt);
+}
+
 /// The problems with posting lines of JSON; empty when there were none.
 inline std::vector<Problem> problemsOf(Record& record, const std::string& lines) {
     const auto receipt = postText(record, record, lines, "test.jsonl");

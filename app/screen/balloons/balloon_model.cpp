@@ -40,6 +40,20 @@ QStringList outOf(const FleetSheet& sheet, const BalloonCard& card) {
     return out;
 }
 
+/// Nothing can be said of what is fitted and not in the record.
+QString notEntered(const FleetSheet& sheet, const BalloonCard& card) {
+    const auto known = static_cast<std::int64_t>(sheet.itemsOf(card.balloon).size());
+    return card.inService() && known < card.items ? BalloonModel::tr("%n fitted items are not in the record", nullptr,
+                                                                     static_cast<int>(card.items - known))
+                                                  : QString();
+}
+
+/// Not clear, whatever the rest says.
+int standingWithUnknown(const Headline& headline) {
+    return static_cast<int>(headline.row ? std::min(headline.row->state.standing, Standing::Unproven)
+                                         : Standing::Unproven);
+}
+
 QString useOf(const BalloonCard& card) {
     const auto flights =
         BalloonModel::tr("%n flights logged for the registration", nullptr, static_cast<int>(card.flights));
@@ -60,7 +74,11 @@ BalloonLine balloonLine(const FleetSheet& sheet, const BalloonCard& card) {
     if (const auto out = outOf(sheet, card); !out.isEmpty()) {
         line.word = BalloonModel::tr("part out of service");
         line.worst = out.join(QStringLiteral("; "));
-        line.standing = static_cast<int>(Standing::Unproven);
+        line.standing = standingWithUnknown(headline);
+    } else if (const auto missing = notEntered(sheet, card); !missing.isEmpty()) {
+        line.word = BalloonModel::tr("cannot be said");
+        line.worst = missing;
+        line.standing = standingWithUnknown(headline);
     } else if (const auto* row = headline.row) {
         line.worst =
             BalloonModel::tr("%1, %2 %3")

@@ -256,12 +256,11 @@ void SubjectPage::askHistory() {
 
 /// Asked after the page is shown: the gate is asked again for each.
 void SubjectPage::askSupport() {
-    constexpr std::size_t latest = 4; // what counts today was released last
     if (m_balloon.isEmpty())
         return showUnsupported({});
     using Answer = Result<std::vector<InspectionId>>;
-    hear(house().desk.ask([balloon = Registration(outward(m_balloon)), on = house().day.date()](
-                              Record& record) -> Answer { return unsupportedReleases(record, balloon, on, latest); }),
+    hear(house().desk.ask([balloon = Registration(outward(m_balloon)), on = house().day.date()](Record& record)
+                              -> Answer { return unsupportedReleases(record, balloon, on, latestReleases); }),
          this, [this, turn = m_turn](const Answer& answer) {
              if (turn == m_turn && answer)
                  showUnsupported(*answer);

@@ -176,9 +176,8 @@ const DueRow* FabricDesk::rowOfReadings() const {
     const auto& sheet = house().fleet.sheet();
     if (!sheet || !m_sight)
         return nullptr;
-    const auto id = fabricRequirementId(m_sight->at().quantity);
     for (const auto* row : sheet->rowsOf(m_sight->of().id))
-        if (row->requirement->id == id)
+        if (quantityOfFabric(row->requirement->id) == m_sight->at().quantity)
             return row;
     return nullptr;
 }

@@ -25,7 +25,8 @@ QString titleOf(const DueRow& row) {
         return words::said(row.requirement->title);
     if (row.programme == &listProgramme())
         return GroupModel::tr("Lists of discrepancies");
-    return row.programme == &defectProgramme() ? GroupModel::tr("Open defects") : GroupModel::tr("Readings of fabric");
+    return row.programme == &defectProgramme() ? GroupModel::tr("Open defects")
+                                               : GroupModel::tr("Readings against limits");
 }
 
 QString balloonOf(const GroupKey& key) {

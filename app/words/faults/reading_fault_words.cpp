@@ -68,6 +68,17 @@ Sources sourcesOf(ReadingFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "look again at the manual")};
     case ReadingFault::LimitCannotBeHeld:
         return {QT_TRANSLATE_NOOP("Problem", "%1 cannot be held"), QT_TRANSLATE_NOOP("Problem", "state least or most")};
+    case ReadingFault::Unconfirmed:
+        return {QT_TRANSLATE_NOOP("Problem", "%1"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "write the figure that was read; where somebody looked again and it is so, "
+                                  "confirm it (confirmed)")};
+    case ReadingFault::NoSuchGore:
+        return {QT_TRANSLATE_NOOP("Problem", "gore %1: no envelope has more than %2, and its type is not described"),
+                QT_TRANSLATE_NOOP("Problem", "write the gore that was read, or describe the type")};
+    case ReadingFault::NoSuchRow:
+        return {QT_TRANSLATE_NOOP("Problem", "row %1: no envelope has more than %2, and its type is not described"),
+                QT_TRANSLATE_NOOP("Problem", "write the row that was read, or describe the type")};
     }
     return {};
 }

@@ -33,8 +33,14 @@ const char* sourceOf(DuePhrase phrase) {
     case DuePhrase::FabricNote:
         return QT_TRANSLATE_NOOP(
             "Phrase", "%1, on %2. By readings only: a forecast retires no fabric, and takes the place of no test.");
+    case DuePhrase::Reading:
+        return QT_TRANSLATE_NOOP("Phrase", "Beyond its limit: %1");
+    case DuePhrase::ReadingNote:
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "%1, on %2. It counts until it is read again, or a repair or a new part puts "
+                                 "its defect right.");
     case DuePhrase::ReadingsOfFabric:
-        return QT_TRANSLATE_NOOP("Phrase", "Readings of fabric");
+        return QT_TRANSLATE_NOOP("Phrase", "Readings against limits");
     case DuePhrase::ReadingsAreNoProgramme:
         return QT_TRANSLATE_NOOP("Phrase", "Readings against limits; no programme.");
     case DuePhrase::ListOfInspection:

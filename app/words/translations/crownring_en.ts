@@ -267,6 +267,13 @@
             <numerusform>%n flights logged for the registration</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n fitted items are not in the record</source>
+        <translation>
+            <numerusform>%n fitted item is not in the record</numerusform>
+            <numerusform>%n fitted items are not in the record</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>crownring::screen::GroupModel</name>

@@ -27,6 +27,13 @@ bool isTest(const DueRow& row) {
            });
 }
 
+/// The quantity of which a place failed.
+std::optional<std::string> failedIn(const DueRow& row) {
+    return row.programme == &fabricProgramme() && row.state.standing <= Standing::Lapsed
+               ? quantityOfFabric(row.requirement->id)
+               : std::nullopt;
+}
+
 /// The first day and the fewest hours on which one of these rows is due.
 void lookAt(const DueRow& row, Ahead& ahead, std::optional<Hours>& hours) {
     for (const auto& limit : row.state.limits) {
@@ -108,7 +115,9 @@ Result<Ahead> aheadOf(Books& books, const ItemId& envelope, CivilDate on) {
     ahead.pace = *pace;
     std::optional<Hours> hours;
     for (const auto& row : list->rows)
-        if (isTest(row) && isRequired(row.state))
+        if (auto quantity = failedIn(row))
+            ahead.failed.push_back({std::move(*quantity), row.requirement->note});
+        else if (isTest(row) && isRequired(row.state))
             lookAt(row, ahead, hours);
     if (ahead.day)
         ahead.hours =

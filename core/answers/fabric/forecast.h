@@ -12,12 +12,19 @@
 
 namespace crownring {
 
+/// Readings beyond a bound of the manual, which stand in the due list.
+struct FailedPlace {
+    std::string quantity;
+    Argument what; ///< of the worst place, with its bound and day
+};
+
 /// When the envelope is tested next, and what it will have flown by then.
 struct Ahead {
     CivilDate on;
     YearlyPace pace{};
-    std::optional<CivilDate> day; ///< the earliest inspection or test that is due; nothing where none is
-    Hours hours = nextTestAfter;  ///< flown from now until then
+    std::optional<CivilDate> day;      ///< the earliest inspection or test that is due; nothing where none is
+    Hours hours = nextTestAfter;       ///< flown from now until then
+    std::vector<FailedPlace> failed{}; ///< what grounds it whatever is forecast of the rest
 
     /// The day on which this many hours more are flown; nothing where that is not within a hundred years.
     [[nodiscard]] std::optional<CivilDate> dayAfter(Hours more) const;

@@ -45,6 +45,12 @@ FaultRow rowOf(ReadingFault fault) {
         return {"limit-turned-round", Code::BadQuantity};
     case ReadingFault::LimitCannotBeHeld:
         return {"limit-cannot-be-held", Code::BadQuantity};
+    case ReadingFault::Unconfirmed:
+        return {"unconfirmed", Code::BadQuantity};
+    case ReadingFault::NoSuchGore:
+        return {"no-such-gore", Code::BadQuantity};
+    case ReadingFault::NoSuchRow:
+        return {"no-such-row", Code::BadQuantity};
     }
     return {};
 }

@@ -28,6 +28,9 @@ enum class ReadingFault : std::uint8_t {
     LimitWithoutBound,
     LimitTurnedRound,
     LimitCannotBeHeld, ///< %1: the quantity
+    Unconfirmed,       ///< %1: what is asked about the figure
+    NoSuchGore,        ///< %1: as written, %2: the most that an envelope has
+    NoSuchRow,         ///< %1: as written, %2: the most that an envelope has
 };
 [[nodiscard]] FaultRow rowOf(ReadingFault fault);
 

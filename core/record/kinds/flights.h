@@ -50,7 +50,8 @@ struct Kind<FlightLogged> {
     static void write(nlohmann::json& into, const FlightLogged& body);
 };
 
-/// Something happened to an item, or to a balloon and so to all that was fitted to it.
+/// Something happened to an item, or to a balloon: then to all that was fitted to it, and to each item of the kits that
+/// flew as it on that day. Which of them it was nobody said, so none is passed over; who knows reports it on the item.
 struct EventReported {
     std::variant<Registration, ItemId> subject;
     std::string event;

@@ -15,9 +15,11 @@ enum class DuePhrase : std::uint8_t {
     DefectsFound,
     TheRecordItself,
     DefectsAreNoProgramme,
-    Fabric,     ///< %1: how it is tested
-    FabricNote, ///< %1: what was read, %2: the day
-    FabricSaid, ///< %1: what was read, %2: the day
+    Fabric,      ///< %1: how it is tested
+    FabricNote,  ///< %1: what was read, %2: the day
+    FabricSaid,  ///< %1: what was read, %2: the day
+    Reading,     ///< %1: the quantity
+    ReadingNote, ///< %1: what was read, %2: the day
     ReadingsOfFabric,
     ReadingsAreNoProgramme,
     ListOfInspection, ///< %1: the inspection

@@ -9,6 +9,8 @@ namespace crownring {
 
 namespace {
 
+constexpr std::string_view ofFabric = "fabric/", ofAnother = "reading/";
+
 Standing standingOf(FabricMark::State state) {
     switch (state) {
     case FabricMark::State::Within:
@@ -28,17 +30,22 @@ Standing standingOf(FabricMark::State state) {
 
 }
 
-RequirementId fabricRequirementId(std::string_view quantity) {
-    return RequirementId("fabric/" + std::string(quantity));
+RequirementId fabricRequirementId(const FabricMark& mark) {
+    return RequirementId(std::string(mark.ofFabric ? ofFabric : ofAnother) + mark.quantity);
+}
+
+std::optional<std::string> quantityOfFabric(const RequirementId& id) {
+    return id.text().starts_with(ofFabric) ? std::optional(id.text().substr(ofFabric.size())) : std::nullopt;
 }
 
 Requirement fabricRequirement(const FabricMark& mark) {
     Requirement requirement;
-    requirement.id = fabricRequirementId(mark.quantity);
-    requirement.title = Phrase{DuePhrase::Fabric, {mark.title}};
+    requirement.id = fabricRequirementId(mark);
+    requirement.title = Phrase{mark.ofFabric ? DuePhrase::Fabric : DuePhrase::Reading, {mark.title}};
     requirement.source = mark.source;
-    requirement.note = Phrase{mark.state == FabricMark::State::Said ? DuePhrase::FabricSaid : DuePhrase::FabricNote,
-                              {mark.what, mark.stamp.at.on()}};
+    const auto note = mark.ofFabric ? DuePhrase::FabricNote : DuePhrase::ReadingNote;
+    requirement.note =
+        Phrase{mark.state == FabricMark::State::Said ? DuePhrase::FabricSaid : note, {mark.what, mark.stamp.at.on()}};
     requirement.action = mark.state == FabricMark::State::Item ? Action::Retire : Action::Test;
     return requirement;
 }

@@ -9,6 +9,7 @@
 #include "rules/standing/standing.h"
 
 #include <memory_resource>
+#include <optional>
 #include <string>
 #include <unordered_map>
 #include <vector>
@@ -26,6 +27,7 @@ struct FabricMark {
         Item,      ///< a reading was beyond it, and that retires the envelope
     };
     State state = State::Undecided;
+    bool ofFabric = true; ///< else of another quantity, of any item: told only where it is beyond its bound
     std::string quantity; ///< "grab-strength" …
     Argument title;       ///< "grab strength between jaws of 25 mm"
     Argument what;        ///< of the worst place: "98 N, gore 3, row 12; at least 133.4 N"
@@ -37,8 +39,10 @@ struct FabricMark {
 /// One for each bound that something was read for.
 using FabricMarks = std::unordered_map<ItemId, std::vector<FabricMark>>;
 
-/// "fabric/…": the name that readings of a quantity have in the due list.
-[[nodiscard]] RequirementId fabricRequirementId(std::string_view quantity);
+/// "fabric/…", "reading/…": the name that readings of a quantity have in the due list.
+[[nodiscard]] RequirementId fabricRequirementId(const FabricMark& mark);
+/// The quantity of such a name of fabric; nothing for another.
+[[nodiscard]] std::optional<std::string> quantityOfFabric(const RequirementId& id);
 /// That, and what was read, as a requirement of the due list.
 [[nodiscard]] Requirement fabricRequirement(const FabricMark& mark);
 [[nodiscard]] const Programme& fabricProgramme();

@@ -96,8 +96,11 @@ JournalTable::JournalTable(const Connection& connection)
                          " AND p.sequence = e.sequence - 1 WHERE e.entry_id = ?"),
       m_each(connection, "SELECT " WRITTEN_COLUMNS " FROM entry e ORDER BY e.entry_no"),
       m_putAmendment(connection, "INSERT INTO amendment (target_id, entry_no) VALUES (?, ?)"),
-      m_amendments(connection, "SELECT " WRITTEN_COLUMNS " FROM amendment a JOIN entry e ON e.entry_no = a.entry_no"
-                               " WHERE a.target_id = ?"),
+      m_amendments(connection,
+                   "SELECT a.entry_no, " LINE_COLUMNS ", " LINK_COLUMNS " FROM amendment a LEFT JOIN entry e"
+                   " ON e.entry_no = a.entry_no LEFT JOIN writer w ON w.writer_no = e.writer_no"
+                   " LEFT JOIN entry p ON p.writer_no = e.writer_no AND p.sequence = e.sequence - 1"
+                   " WHERE a.target_id = ?"),
       m_heads(connection, "SELECT writer_no, writer_id, last_sequence, last_hash FROM writer"),
       m_verify(connection, "SELECT entry_no, entry_id, kind, dated_on, writer_no, sequence, recorded_at, hash, body"
                            " FROM entry ORDER BY entry_no") {}
@@ -259,6 +262,12 @@ void JournalTable::each(const std::function<void(Written&&)>& take) {
         take(writtenFrom(m_each));
 }
 
+AccountBook& JournalTable::book() {
+    if (!m_book)
+        m_book.emplace(m_connection);
+    return *m_book;
+}
+
 void JournalTable::noteAmendment(const EntryId& target, std::int64_t number) { m_putAmendment.run(target, number); }
 
 std::vector<Entry> JournalTable::amendmentsOf(const EntryId& id) {
@@ -267,15 +276,22 @@ std::vector<Entry> JournalTable::amendmentsOf(const EntryId& id) {
     while (!open.empty()) {
         const auto target = std::move(open.back());
         open.pop_back();
+        Tally account;
         m_amendments.run(target);
         while (m_amendments.next()) {
-            auto written = writtenFrom(m_amendments);
-            if (written.unread)
+            account.add(amendmentDigest(target, m_amendments.read<std::int64_t>()));
+            auto line = lineFrom(m_amendments);
+            if (line.number == 0) // it is nothing of the journal, and in no account
                 continue;
-            auto amendment = written.entry.id;
-            if (found.emplace(written.number, std::move(written.entry)).second) // a damaged table may lead round
+            prove(line, line.entry.id, m_amendments);
+            if (line.unread)
+                continue;
+            auto amendment = line.entry.id;
+            if (found.emplace(line.number, std::move(line.entry)).second) // a damaged table may lead round
                 open.push_back(std::move(amendment));
         }
+        if (!m_trusting && account != book().kept(Part::Amendments, accountOf(target)))
+            throw StoreError(StoreFault::EntryAltered, {target});
     }
     std::vector<Entry> amendments;
     amendments.reserve(found.size());
@@ -318,7 +334,12 @@ std::shared_ptr<AmendedEntry> JournalTable::around(const EntryId& id) {
 }
 
 void JournalTable::amend(const Entry& amendment, const std::string& body, const std::shared_ptr<AmendedEntry>& around) {
-    noteAmendment(*amends(amendment), write(amendment, body));
+    const auto target = *amends(amendment);
+    const auto number = write(amendment, body);
+    noteAmendment(target, number);
+    Tally row;
+    row.add(amendmentDigest(target, number));
+    book().move(Part::Amendments, accountOf(target), row);
     around->tree.add(amendment);
     m_around.emplace(amendment.id, around);
 }

@@ -6,7 +6,7 @@
 
 #include "record/amendment.h"
 #include "record/journal.h"
-#include "store/connection/statement.h"
+#include "store/accounts/account_book.h"
 
 #include <map>
 #include <memory>
@@ -58,7 +58,11 @@ public:
     /// All entries in the order of their arrival, one by one, to `take`.
     void each(const std::function<void(Written&& written)>& take);
 
+    /// Beside the account that is kept of it.
     void noteAmendment(const EntryId& target, std::int64_t number);
+    /// Of a record of another version, which may keep no account of what amends what, or another.
+    void trustAmendments() { m_trusting = true; }
+    [[nodiscard]] std::optional<Written> find(const EntryId& id);
     /// What an entry is about in the end, with all that amends it; null where the record holds no such entry. Read once
     /// while a transaction writes.
     [[nodiscard]] std::shared_ptr<AmendedEntry> around(const EntryId& id);
@@ -77,12 +81,15 @@ private:
     };
     [[nodiscard]] std::map<std::int64_t, std::pair<WriterId, Head>> heads();
     [[nodiscard]] static JournalLine lineFrom(Statement& row);
-    [[nodiscard]] std::optional<Written> find(const EntryId& id);
+    /// @throws StoreError where they are not those that were written
     [[nodiscard]] std::vector<Entry> amendmentsOf(const EntryId& id);
+    [[nodiscard]] AccountBook& book();
     void addState(JournalLine& line);
     static void addState(JournalLine& line, const std::optional<Entry>& now);
 
     const Connection& m_connection;
+    std::optional<AccountBook> m_book; ///< once it is asked: a record of an earlier version has none
+    bool m_trusting = false;
     Statement m_lastNumber, m_lastRecorded, m_head, m_putWriter, m_setHead, m_put, m_has, m_holds, m_find, m_line,
         m_each;
     Statement m_putAmendment, m_amendments, m_heads, m_verify;

@@ -33,8 +33,8 @@ Projector::Projector(const Connection& connection, Names& names)
       m_putFitting(connection, "INSERT INTO fitting (item_no, at, entry_id, fitted, balloon_no, place)"
                                " VALUES (?, ?, ?, ?, ?, ?)"),
       m_dropFitting(connection, "DELETE FROM fitting WHERE item_no = ? AND at = ? AND entry_id = ?"),
-      m_putKitFlight(connection, "INSERT INTO kit_flight (item_no, at, entry_id, minutes, landings, inflations)"
-                                 " VALUES (?, ?, ?, ?, ?, ?)"),
+      m_putKitFlight(connection, "INSERT INTO kit_flight (item_no, at, entry_id, balloon_no, minutes, landings,"
+                                 " inflations) VALUES (?, ?, ?, ?, ?, ?, ?)"),
       m_dropKitFlight(connection, "DELETE FROM kit_flight WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_putDone(connection, "INSERT INTO done (item_no, at, entry_id, requirement_no, method, stated_minutes,"
                             " stated_landings, stated_inflations, ref, paper) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
@@ -43,6 +43,15 @@ Projector::Projector(const Connection& connection, Names& names)
                                   " VALUES (?, ?, ?, ?, ?, ?, ?)"),
       m_dropOccurrence(connection,
                        "DELETE FROM occurrence WHERE sort = ? AND subject_no = ? AND at = ? AND entry_id = ?"),
+      m_flownAs(connection, "SELECT DISTINCT item_no FROM kit_flight WHERE balloon_no = ? AND at >= ? AND at < ?"),
+      m_putFallen(connection, "INSERT INTO occurrence (sort, subject_no, at, entry_id, event, celsius, lasted)"
+                              " SELECT 1, CAST(? AS BIGINT), at, entry_id, event, celsius, lasted FROM occurrence"
+                              " WHERE sort = 2 AND subject_no = ? AND at >= ? AND at < ? ON CONFLICT DO NOTHING"),
+      m_dropFallen(connection,
+                   "DELETE FROM occurrence WHERE sort = 1 AND subject_no = ? AND at >= ? AND at < ? AND entry_id IN"
+                   " (SELECT o.entry_id FROM occurrence o WHERE o.sort = 2 AND o.subject_no = ? AND o.at >= ?"
+                   " AND o.at < ?) AND NOT EXISTS (SELECT 1 FROM kit_flight k WHERE k.item_no = ? AND k.balloon_no = ?"
+                   " AND k.at >= ? AND k.at < ?)"),
       m_putReading(connection,
                    "INSERT INTO reading (item_no, at, entry_id, quantity, value, held, below, unit, gore, panel_row,"
                    " direction, jaw_mm, pressure_pa, area_cm2, method, inspection, line, tester, confirmed)"
@@ -113,18 +122,6 @@ std::pair<int, std::int64_t> Projector::subject(const EventReported& event) {
     return {static_cast<int>(Subject::Balloon), number};
 }
 
-void Projector::note(Statement& statement, const Entry& entry) {
-    const auto at = momentOf(entry).minutes();
-    for (const auto& [subject, name] : toldUnder(entry.body)) {
-        const auto number = m_names.findOrMake(subject, name);
-        if (subject == Subject::Item)
-            touch(Touch::Of::Item, number);
-        else if (subject == Subject::Type)
-            touch(Touch::Of::Types);
-        statement.run(static_cast<int>(subject), number, at, entry.id);
-    }
-}
-
 /// Puts the rows of an entry.
 struct Projector::Put {
     Projector& to;
@@ -153,9 +150,12 @@ struct Projector::Put {
         to.touch(Touch::Of::Balloon, number);
         to.m_totals.add(number, entry, body);
         if (body.kit)
-            for (const auto& id : *body.kit)
-                to.m_putKitFlight.run(to.item(id), at, entry.id, body.use.minutes, body.use.landings,
+            for (const auto& id : *body.kit) {
+                const auto aboard = to.item(id);
+                to.m_putKitFlight.run(aboard, at, entry.id, number, body.use.minutes, body.use.landings,
                                       body.use.inflations);
+                to.fallOnKit(aboard, number, entry.on, true);
+            }
     }
     void operator()(const RequirementDone& body) const {
         to.m_putDone.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(body.requirement),
@@ -209,6 +209,8 @@ struct Projector::Put {
     void operator()(const EventReported& body) const {
         const auto [subject, number] = to.subject(body);
         to.m_putOccurrence.run(subject, number, at, entry.id, body.event, body.hottest, body.lasted);
+        if (balloonOf(body))
+            to.fallOnKits(entry, body, number, true);
     }
     void operator()(const DefectFound& body) const {
         mark(body, DefectMark::Kind::Found, body.severity, body.what, {}, {}, body.reading);
@@ -264,8 +266,11 @@ struct Projector::TakeAway {
         from.touch(Touch::Of::Balloon, number);
         from.m_totals.remove(number, entry);
         if (body.kit)
-            for (const auto& id : *body.kit)
-                from.m_dropKitFlight.run(from.item(id), at, entry.id);
+            for (const auto& id : *body.kit) {
+                const auto aboard = from.item(id);
+                from.m_dropKitFlight.run(aboard, at, entry.id);
+                from.fallOnKit(aboard, number, entry.on, false);
+            }
     }
     void operator()(const RequirementDone& body) const { from.m_dropDone.run(from.item(body.item), at, entry.id); }
     void operator()(const ProgrammeAdopted&) const {
@@ -299,6 +304,8 @@ struct Projector::TakeAway {
     void operator()(const EventReported& body) const {
         const auto [subject, number] = from.subject(body);
         from.m_dropOccurrence.run(subject, number, at, entry.id);
+        if (balloonOf(body))
+            from.fallOnKits(entry, body, number, false);
     }
     void operator()(const DefectFound& body) const { from.m_dropMark.run(from.item(body.item), at, entry.id); }
     void operator()(const DefectDeferred& body) const { from.m_dropMark.run(from.item(body.item), at, entry.id); }
@@ -323,12 +330,12 @@ void Projector::project(const Entry& entry) {
     if (const auto brought = broughtBy(entry.body))
         m_names.findOrMake(brought->subject, brought->name);
     std::visit(Put{*this, entry}, entry.body);
-    note(m_putTold, entry);
+    note(entry, true);
 }
 
 void Projector::withdraw(const Entry& entry) {
     std::visit(TakeAway{*this, entry}, entry.body);
-    note(m_dropTold, entry);
+    note(entry, false);
 }
 
 void Projector::noteIdle(const AmendmentTree& amended) {
@@ -385,6 +392,7 @@ void Projector::forget() {
     m_totals.forget();
     m_items.forgetRenamings();
     m_touched.clear();
+    m_toldMoved.clear();
     m_enteredBalloons.clear();
     m_remaking = false;
 }

@@ -5,6 +5,7 @@
 /// rows in one place keyed by subject and stamp; `project` puts them there, `withdraw` takes the same rows away again.
 
 #include "record/amendment.h"
+#include "store/accounts/account.h"
 #include "store/projection/item_projection.h"
 
 #include <functional>
@@ -14,7 +15,7 @@ namespace crownring {
 
 /// What a transaction changes of what answers rest on.
 struct Touch {
-    enum class Of { Item, Balloon, Adoptions, Types, Service };
+    enum class Of { Item, Balloon, Adoptions, Service };
     Of of = Of::Item;
     std::int64_t subject = 0; ///< number of the item or balloon
 
@@ -39,6 +40,8 @@ public:
     /// Carries what changed through to clocks, stays and questions; to be called once before the transaction ends.
     /// @return all that changed since the last call
     std::set<Touch> settle();
+    /// By what the journal moved what is told, by name and by sort, since the last call.
+    [[nodiscard]] Moved takeTold() { return std::exchange(m_toldMoved, {}); }
     /// Empties every projection, and the names.
     void clear();
     /// The tables that are made from the journal, and can be made anew.
@@ -55,8 +58,11 @@ private:
     std::int64_t balloon(const Registration& registration);
     /// What an event happened to, as the table of occurrences has it.
     std::pair<int, std::int64_t> subject(const EventReported& event);
+    /// An event on a balloon falls on each item of a kit that flew as it on that day, too, in whatever order they come.
+    void fallOnKits(const Entry& event, const EventReported& body, std::int64_t balloon, bool reported);
+    void fallOnKit(std::int64_t item, std::int64_t balloon, CivilDate on, bool flown);
     /// Puts it into the list of each thing that the entry is about, or takes it out.
-    void note(Statement& statement, const Entry& entry);
+    void note(const Entry& entry, bool told);
     void touchItemsUnder(const FlightTotals::Change& change);
     /// All that may have been on a balloon, under this registration or one before it.
     void touchItemsOf(std::int64_t balloon);
@@ -74,6 +80,7 @@ private:
     BeforeTouch m_beforeTouch;
     bool m_remaking = false; ///< nothing is there yet that could be told of
     std::set<Touch> m_touched;
+    Moved m_toldMoved;
     std::set<std::int64_t> m_enteredBalloons;
 
     Statement m_putItem, m_dropItem;
@@ -81,7 +88,7 @@ private:
     Statement m_putFitting, m_dropFitting;
     Statement m_putKitFlight, m_dropKitFlight;
     Statement m_putDone, m_dropDone;
-    Statement m_putOccurrence, m_dropOccurrence;
+    Statement m_putOccurrence, m_dropOccurrence, m_flownAs, m_putFallen, m_dropFallen;
     Statement m_putReading, m_dropReading;
     Statement m_putRepair, m_dropRepair;
     Statement m_putFabric, m_dropFabric, m_putClosing, m_dropClosing, m_putRevocation, m_dropRevocation;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-/// Of what a change is told beyond what the entry names: items under a flight, on a balloon, of an inspection.
+/// What a change reaches beyond what the entry names: items under a flight, on a balloon, in its kits, of an
+/// inspection.
 
 #include "store/projection/projector.h"
 
@@ -10,6 +11,28 @@ void Projector::touch(Touch::Of of, std::int64_t subject) {
     const Touch touch{of, subject};
     if (m_touched.insert(touch).second && m_beforeTouch && !m_remaking)
         m_beforeTouch(touch);
+}
+
+void Projector::note(const Entry& entry, bool told) {
+    const Stamp stamp{momentOf(entry), entry.id};
+    std::set<std::int64_t> noted;
+    for (const auto& [subject, name] : toldUnder(entry.body)) {
+        const auto number = m_names.findOrMake(subject, name);
+        if (!noted.insert(number).second)
+            continue;
+        if (subject == Subject::Item)
+            touch(Touch::Of::Item, number);
+        (told ? m_putTold : m_dropTold).run(static_cast<int>(subject), number, stamp.at.minutes(), entry.id);
+        Tally row;
+        row.add(toldDigest(subject, number, stamp));
+        for (const auto account : {number, Account::ofSort(subject)}) {
+            auto& moved = m_toldMoved[account];
+            if (told)
+                moved += row;
+            else
+                moved -= row;
+        }
+    }
 }
 
 void Projector::touchItemsOf(const InspectionId& inspection) {
@@ -58,6 +81,31 @@ void Projector::touchBalloonsOf(std::int64_t item) {
         balloons.push_back(m_mayBeOn.read<std::int64_t>());
     for (const auto balloon : balloons)
         touch(Touch::Of::Balloon, balloon);
+}
+
+void Projector::fallOnKits(const Entry& event, const EventReported& body, std::int64_t balloon, bool reported) {
+    std::vector<std::int64_t> items;
+    m_flownAs.run(balloon, Moment::startOf(event.on).minutes(), Moment::endOf(event.on).minutes());
+    while (m_flownAs.next())
+        items.push_back(m_flownAs.read<std::int64_t>());
+    const auto at = momentOf(event).minutes();
+    constexpr int ofItem = static_cast<int>(Subject::Item);
+    for (const auto item : items) {
+        touch(Touch::Of::Item, item);
+        if (reported)
+            m_putOccurrence.run(ofItem, item, at, event.id, body.event, body.hottest, body.lasted);
+        else
+            m_dropOccurrence.run(ofItem, item, at, event.id);
+    }
+}
+
+void Projector::fallOnKit(std::int64_t item, std::int64_t balloon, CivilDate on, bool flown) {
+    const auto from = Moment::startOf(on).minutes();
+    const auto until = Moment::endOf(on).minutes();
+    if (flown)
+        m_putFallen.run(item, balloon, from, until);
+    else
+        m_dropFallen.run(item, from, until, balloon, from, until, item, balloon, from, until);
 }
 
 }

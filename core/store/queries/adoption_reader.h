@@ -5,7 +5,7 @@
 /// adopted again and again.
 
 #include "registry/books.h"
-#include "store/queries/account.h"
+#include "store/accounts/account.h"
 
 #include <memory>
 #include <string>

@@ -4,8 +4,8 @@
 /// Reads what is held about the fabric of items from its projections: one pass over each, however many items.
 
 #include "registry/fabric_history.h"
+#include "store/accounts/account.h"
 #include "store/projection/names.h"
-#include "store/queries/account.h"
 
 #include <functional>
 #include <memory>

@@ -289,8 +289,13 @@ void FactsReader::readEvents(Moment end, std::optional<std::int64_t> item) {
         if (working && event.stamp.at < end)
             working->facts.events.push_back(std::move(event));
     }
-    for (auto& working : m_working)
-        std::ranges::sort(working.facts.events, {}, &Occurrence::stamp);
+    for (auto& working : m_working) {
+        auto& events = working.facts.events;
+        std::ranges::sort(events, {}, &Occurrence::stamp);
+        // What was fitted and in a kit of that day, too, suffered it once.
+        const auto same = [](const Occurrence& a, const Occurrence& b) { return a.stamp == b.stamp; };
+        events.erase(std::unique(events.begin(), events.end(), same), events.end());
+    }
 }
 
 void FactsReader::readDefects(Moment end, std::optional<std::int64_t> item) {

@@ -5,8 +5,8 @@
 /// in the order of the items and laid side by side. All rows are read whatever the day, and counted.
 
 #include "registry/item_facts.h"
+#include "store/accounts/account.h"
 #include "store/projection/counted_use.h"
-#include "store/queries/account.h"
 #include "store/queries/balloon_facts.h"
 #include "store/queries/release_reader.h"
 #include "store/queries/service_reader.h"

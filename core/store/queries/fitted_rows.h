@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "store/queries/account.h"
+#include "store/accounts/account.h"
 
 namespace crownring {
 

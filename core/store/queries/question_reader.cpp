@@ -44,6 +44,8 @@ std::vector<Question> QuestionReader::all() {
     readStated(questions);
     auto happened = m_service.happenedOut();
     std::move(happened.begin(), happened.end(), std::back_inserter(questions));
+    auto doubled = m_service.inTwoStates();
+    std::move(doubled.begin(), doubled.end(), std::back_inserter(questions));
     return questions;
 }
 

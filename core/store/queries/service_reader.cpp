@@ -32,9 +32,9 @@ bool isOut(const OutOfService& mark) { return mark.state != ServiceState::InServ
 
 ServiceReader::ServiceReader(const Connection& connection)
     : m_all(connection, "SELECT subject_no, at, state, buyer FROM service WHERE sort = ? AND at < ?"
-                        " ORDER BY subject_no, at, entry_id"),
+                        " ORDER BY subject_no, at, state, entry_id"),
       m_one(connection, "SELECT at, state, buyer FROM service WHERE sort = ? AND subject_no = ? AND at < ?"
-                        " ORDER BY at DESC, entry_id DESC LIMIT 1"),
+                        " ORDER BY at DESC, state DESC, entry_id DESC LIMIT 1"),
       m_renamings(connection, "SELECT r.at, r.entry_id, f.text, t.text FROM renaming r"
                               " JOIN name f ON f.name_no = r.balloon_no JOIN name t ON t.name_no = r.to_no"
                               " WHERE r.at < ? ORDER BY r.at, r.entry_id"),
@@ -59,6 +59,12 @@ ServiceReader::ServiceReader(const Connection& connection)
                            " AND f.counted = 1 AND (f.at, f.entry_id) >= (s.from_at, s.from_id)"
                            " AND (s.until_at IS NULL OR (f.at, f.entry_id) < (s.until_at, s.until_id))"
                            " JOIN name n ON n.name_no = s.item_no WHERE s.item_no = ? AND f.at >= ? AND f.at < ?"),
+      m_twoStates(connection, "SELECT a.at, a.entry_id, n.text, b.state, b.buyer FROM service a JOIN service b"
+                              " ON b.sort = a.sort AND b.subject_no = a.subject_no AND b.at = a.at"
+                              " AND b.state > a.state AND NOT EXISTS (SELECT 1 FROM service c WHERE c.sort = b.sort"
+                              " AND c.subject_no = b.subject_no AND c.at = b.at"
+                              " AND (c.state > b.state OR c.state = b.state AND c.entry_id > b.entry_id))"
+                              " JOIN name n ON n.name_no = a.subject_no ORDER BY a.at, a.entry_id"),
       m_rowsOut(connection, "SELECT sort, subject_no, at, entry_id, state, buyer FROM service"),
       m_rowsRenamed(connection, "SELECT balloon_no, at, entry_id, to_no FROM renaming") {}
 
@@ -157,6 +163,24 @@ void ServiceReader::askOfBalloon(const Out& out, std::vector<Question>& question
         out.until.minutes());
     ask(Question::Kind::HappenedOutOfService, m_events, out.why, questions, static_cast<int>(Subject::Balloon),
         out.number, out.from.minutes(), out.until.minutes());
+}
+
+std::vector<Question> ServiceReader::inTwoStates() {
+    std::vector<Question> questions;
+    m_twoStates.run();
+    while (m_twoStates.next()) {
+        Question question{Question::Kind::TwoStates, {}, {}, {}};
+        question.stamp.at = m_twoStates.read<Moment>();
+        question.stamp.id = m_twoStates.read<EntryId>();
+        question.subject = m_twoStates.read<std::string>();
+        OutOfService holds;
+        holds.since = question.stamp.at.on();
+        holds.state = m_twoStates.read<ServiceState>();
+        holds.to = m_twoStates.read<std::string>();
+        question.detail = reasonOf(holds);
+        questions.push_back(std::move(question));
+    }
+    return questions;
 }
 
 std::vector<Question> ServiceReader::happenedOut() {

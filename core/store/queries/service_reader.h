@@ -5,8 +5,8 @@
 
 #include "registry/question.h"
 #include "registry/service.h"
+#include "store/accounts/account.h"
 #include "store/projection/kept.h"
-#include "store/queries/account.h"
 
 #include <optional>
 #include <unordered_map>
@@ -28,6 +28,9 @@ public:
     /// Each flight of a balloon or an item that was out of service, and each event of such a balloon, by stamp and
     /// name.
     [[nodiscard]] std::vector<Question> happenedOut();
+    /// Each word that another of the same moment overrules: of several what is furthest from service holds, whatever
+    /// their ids.
+    [[nodiscard]] std::vector<Question> inTwoStates();
 
 private:
     /// From when until when it was out.
@@ -44,8 +47,8 @@ private:
              const Values&... values);
     void askOfBalloon(const Out& out, std::vector<Question>& questions);
 
-    Statement m_all, m_one, m_renamings, m_given, m_ofBalloon, m_events, m_elsewhere, m_inKit, m_aboard, m_rowsOut,
-        m_rowsRenamed;
+    Statement m_all, m_one, m_renamings, m_given, m_ofBalloon, m_events, m_elsewhere, m_inKit, m_aboard, m_twoStates,
+        m_rowsOut, m_rowsRenamed;
 };
 
 }

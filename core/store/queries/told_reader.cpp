@@ -22,7 +22,7 @@ constexpr const char* historyOfItem =
     " UNION ALL SELECT f.at, f.entry_id FROM stay s JOIN flight f ON f.balloon_no = s.balloon_no AND f.counted = 1"
     " AND (f.at, f.entry_id) >= (s.from_at, s.from_id)"
     " AND (s.until_at IS NULL OR (f.at, f.entry_id) < (s.until_at, s.until_id)) WHERE s.item_no = ?"
-    " UNION ALL SELECT o.at, o.entry_id FROM stay s JOIN occurrence o ON o.sort = 2 AND o.subject_no = s.balloon_no"
+    " UNION SELECT o.at, o.entry_id FROM stay s JOIN occurrence o ON o.sort = 2 AND o.subject_no = s.balloon_no"
     " AND (o.at, o.entry_id) >= (s.from_at, s.from_id)"
     " AND (s.until_at IS NULL OR (o.at, o.entry_id) < (s.until_at, s.until_id)) WHERE s.item_no = ?"
     ") AS told WHERE at < ? ORDER BY at DESC, entry_id DESC LIMIT ?";
@@ -89,12 +89,21 @@ std::vector<EntryId> ToldReader::told(const Told& asked, std::optional<std::int6
     return idsFrom(rows);
 }
 
-Account ToldReader::accountOfTypes() {
-    Account account{Part::Types, Account::all, {}};
-    Statement rows(m_connection, "SELECT subject_no, at, entry_id FROM told WHERE sort = ?");
-    rows.run(static_cast<int>(Subject::Type));
-    while (rows.next())
-        account.tally.add(rows.digest());
+Account ToldReader::account(Subject sort, std::optional<std::int64_t> number) {
+    Account account{Part::Told, number.value_or(Account::ofSort(sort)), {}};
+    const std::string text = "SELECT subject_no, at, entry_id FROM told WHERE sort = ?";
+    Statement rows(m_connection, (text + (number ? " AND subject_no = ?" : "")).c_str());
+    rows.bind(static_cast<int>(sort));
+    if (number)
+        rows.bind(*number);
+    rows.runBound();
+    while (rows.next()) {
+        const auto subject = rows.read<std::int64_t>();
+        Stamp stamp;
+        stamp.at = rows.read<Moment>();
+        stamp.id = rows.read<EntryId>();
+        account.tally.add(toldDigest(sort, subject, stamp));
+    }
     return account;
 }
 

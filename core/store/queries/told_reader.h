@@ -4,7 +4,7 @@
 /// Finds the entries that are about something: by what they say themselves, or in the history of an item or a balloon.
 
 #include "registry/books.h"
-#include "store/queries/account.h"
+#include "store/accounts/account.h"
 
 #include <optional>
 #include <vector>
@@ -18,7 +18,8 @@ public:
     /// In the order of their stamps. @param number of the name that is asked for, where one is
     [[nodiscard]] std::vector<EntryId> told(const Told& asked, std::optional<std::int64_t> number);
     /// What is told of types rests on: which entries there are of them.
-    [[nodiscard]] Account accountOfTypes();
+    /// Of all that is told of a sort, or of one name, whatever the day.
+    [[nodiscard]] Account account(Subject sort, std::optional<std::int64_t> number);
     /// Latest first: an item's own entries, the flights and events of the balloons that it was on while it was, and the
     /// flights that name it.
     [[nodiscard]] std::vector<EntryId> ofItem(std::int64_t item, CivilDate on, int limit);

@@ -65,6 +65,14 @@ std::vector<MigrationStep> migrationSteps(Dialect dialect) {
     return steps;
 }
 
+std::vector<QString> statementsOfAll(Dialect dialect) {
+    std::vector<QString> all{migrationTable(dialect)};
+    for (const auto& step : migrationSteps(dialect))
+        for (auto& statement : statementsOf(step.text))
+            all.push_back(std::move(statement));
+    return all;
+}
+
 int schemaVersion(const Connection& connection) {
     return connection.dialect() == Dialect::Sqlite ? sqliteVersion(connection) : postgresVersion(connection);
 }

@@ -22,6 +22,9 @@ inline constexpr std::int64_t applicationId = 0x43524E47;
 /// The steps that this program knows, in order.
 [[nodiscard]] std::vector<MigrationStep> migrationSteps(Dialect dialect);
 
+/// All that the steps run, one after the other, with the table that notes them.
+[[nodiscard]] std::vector<QString> statementsOfAll(Dialect dialect);
+
 /// 0 for an empty database. @throws StoreError StoreForeign when it is not empty and not a record
 [[nodiscard]] int schemaVersion(const Connection& connection);
 

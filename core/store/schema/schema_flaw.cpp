@@ -4,6 +4,7 @@
 #include "record/chain/chain.h"
 #include "store/connection/statement.h"
 #include "store/schema/migration.h"
+#include "store/schema/server_schema.h"
 
 #include <QtSql/QSqlError>
 #include <QtSql/QSqlQuery>
@@ -13,9 +14,6 @@
 namespace crownring {
 
 namespace {
-
-/// Kind and name of each part of a schema, to its statement.
-using Schema = std::map<std::string, std::string>;
 
 Schema schemaOf(const Connection& connection) {
     Schema parts;
@@ -48,17 +46,17 @@ std::optional<std::string> difference(const Schema& held, const Schema& made) {
 }
 
 std::optional<std::string> schemaFlaw(const Connection& connection) {
-    if (connection.dialect() != Dialect::Sqlite)
-        return std::nullopt;
+    if (connection.dialect() == Dialect::Postgres) {
+        const auto made = madeOnServer(connection.location());
+        return difference(schemaOnServer(connection, made), made);
+    }
     static const auto ours = madeHere();
     return difference(schemaOf(connection), ours);
 }
 
 std::optional<int> stepFlaw(const Connection& connection) {
-    if (connection.dialect() != Dialect::Sqlite)
-        return std::nullopt;
     std::map<int, std::string> taken;
-    for (const auto& step : migrationSteps(Dialect::Sqlite))
+    for (const auto& step : migrationSteps(connection.dialect()))
         if (step.version <= schemaVersion(connection))
             taken.emplace(step.version, hex(sha256(step.text)));
     Statement noted(connection, "SELECT version, checksum FROM migration ORDER BY version");

@@ -11,11 +11,12 @@
 
 namespace crownring {
 
-/// The first table, index or trigger that is not as this version makes it: "trigger entry_is_never_changed". SQLite
-/// only. What this version makes is asked of it once a process.
+/// The first table, index or trigger that is not as this version makes it: "trigger entry_is_never_changed". Of SQLite
+/// what this version makes is asked once a process; a server is asked each time, on a connection of its own.
+/// @throws StoreError `RightsMissing` where a server does not let us
 [[nodiscard]] std::optional<std::string> schemaFlaw(const Connection& connection);
 
-/// The number of the first step that the record notes otherwise than this version takes it. SQLite only.
+/// The number of the first step that the record notes otherwise than this version takes it.
 [[nodiscard]] std::optional<int> stepFlaw(const Connection& connection);
 
 }

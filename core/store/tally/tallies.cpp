@@ -5,12 +5,9 @@ namespace crownring {
 
 Tallies::Tallies(const Connection& connection, Names& names, FlightTotals& totals)
     : m_names(names), m_facts(connection, names, totals, true), m_fabric(connection, names),
-      m_balloons(connection, names, totals, true), m_fitted(connection), m_adoptions(connection), m_told(connection),
-      m_service(connection),
-      m_kept(connection, "SELECT row_count, row_sum FROM tally WHERE part = ? AND subject_no = ?"),
-      m_drop(connection, "DELETE FROM tally WHERE part = ? AND subject_no = ?"),
-      m_put(connection, "INSERT INTO tally (part, subject_no, row_count, row_sum) VALUES (?, ?, ?, ?)"),
-      m_clear(connection, "DELETE FROM tally"), m_rows(connection, "SELECT part, subject_no FROM tally"),
+      m_balloons(connection, names, totals, true), m_fitted(connection), m_adoptions(connection), m_service(connection),
+      m_book(connection), m_toldRows(connection, "SELECT sort, subject_no, at, entry_id FROM told"),
+      m_amendmentRows(connection, "SELECT target_id, entry_no FROM amendment"),
       m_subjects(connection, "SELECT name_no FROM name WHERE sort = ?"),
       m_lastFlight(connection, "SELECT 1 FROM flight f LEFT JOIN flown w ON w.balloon_no = f.balloon_no AND w.at = f.at"
                                " AND w.entry_id = f.entry_id AND w.minutes = f.minutes_to"
@@ -20,31 +17,14 @@ Tallies::Tallies(const Connection& connection, Names& names, FlightTotals& total
                                " ORDER BY g.at DESC, g.entry_id DESC LIMIT 1)"),
       m_pictures(connection, "SELECT digest, media FROM picture") {}
 
-Tally Tallies::kept(Part part, std::int64_t subject) {
-    Tally tally;
-    m_kept.run(static_cast<int>(part), subject);
-    if (m_kept.next()) {
-        tally.rows = m_kept.read<std::int64_t>();
-        tally.sum = m_kept.read<std::uint64_t>();
-        m_kept.finish();
-    }
-    return tally;
-}
-
-void Tallies::keep(Part part, std::int64_t subject, const Tally& tally) {
-    m_drop.run(static_cast<int>(part), subject);
-    if (tally != Tally())
-        m_put.run(static_cast<int>(part), subject, tally.rows, tally.sum);
-}
-
 StoreError Tallies::notIntact(const Account& account) {
-    if (account.subject != Account::all)
+    if (account.subject > Account::all && account.part != Part::Amendments)
         return StoreError(StoreFault::SubjectNotIntact, {m_names.text(account.subject)});
     return StoreError(StoreFault::NotIntact);
 }
 
 void Tallies::check(const Account& account) {
-    if (account.tally != kept(account.part, account.subject))
+    if (account.tally != m_book.kept(account.part, account.subject))
         throw notIntact(account);
 }
 
@@ -76,37 +56,34 @@ std::vector<Account> Tallies::read(const Touch& touch) {
         return {{Part::Balloon, subject, m_balloons.read(subject)}, m_fitted.account(subject)};
     case Touch::Of::Adoptions:
         return {m_adoptions.count()};
-    case Touch::Of::Types:
-        return {m_told.accountOfTypes()};
     case Touch::Of::Service:
         return {m_service.account()};
     }
     return {};
 }
 
-void Tallies::settle(const std::set<Touch>& touched) {
+void Tallies::settle(const std::set<Touch>& touched, const Moved& told) {
     std::map<Part, Tally> moved;
     for (const auto& touch : touched)
         for (const auto& [part, subject, tally] : read(touch)) {
-            const auto before = kept(part, subject);
+            const auto before = m_book.kept(part, subject);
             if (tally == before)
                 continue;
-            keep(part, subject, tally);
+            m_book.keep(part, subject, tally);
             if (subject == Account::all)
                 continue;
             auto& by = moved[part];
             by += tally;
             by -= before;
         }
-    for (const auto& [part, by] : moved) {
-        auto all = kept(part, Account::all);
-        all += by;
-        keep(part, Account::all, all);
-    }
+    for (const auto& [part, by] : moved)
+        m_book.move(part, Account::all, by);
+    for (const auto& [subject, by] : told)
+        m_book.move(Part::Told, subject, by);
 }
 
 std::vector<Touch> Tallies::everything() {
-    std::vector<Touch> all{{Touch::Of::Adoptions, 0}, {Touch::Of::Types, 0}, {Touch::Of::Service, 0}};
+    std::vector<Touch> all{{Touch::Of::Adoptions, 0}, {Touch::Of::Service, 0}};
     for (const auto& [subject, of] :
          {std::pair{Subject::Item, Touch::Of::Item}, std::pair{Subject::Balloon, Touch::Of::Balloon}}) {
         m_subjects.run(static_cast<int>(subject));
@@ -117,10 +94,32 @@ std::vector<Touch> Tallies::everything() {
 }
 
 void Tallies::makeAnew() {
-    m_clear.run();
+    m_book.clear();
     const auto all = everything();
     settle({all.begin(), all.end()});
+    for (const auto& [of, tally] : readTold())
+        m_book.keep(of.first, of.second, tally);
     settlePictures();
+}
+
+std::map<std::pair<Part, std::int64_t>, Tally> Tallies::readTold() {
+    std::map<std::pair<Part, std::int64_t>, Tally> told;
+    m_toldRows.run();
+    while (m_toldRows.next()) {
+        const auto sort = m_toldRows.read<Subject>();
+        const auto number = m_toldRows.read<std::int64_t>();
+        Stamp stamp;
+        stamp.at = m_toldRows.read<Moment>();
+        stamp.id = m_toldRows.read<EntryId>();
+        for (const auto subject : {number, Account::ofSort(sort)})
+            told[{Part::Told, subject}].add(toldDigest(sort, number, stamp));
+    }
+    m_amendmentRows.run();
+    while (m_amendmentRows.next()) {
+        const auto target = m_amendmentRows.read<EntryId>();
+        told[{Part::Amendments, accountOf(target)}].add(amendmentDigest(target, m_amendmentRows.read<std::int64_t>()));
+    }
+    return told;
 }
 
 Account Tallies::pictures() {
@@ -131,10 +130,10 @@ Account Tallies::pictures() {
     return account;
 }
 
-void Tallies::settlePictures() { keep(Part::Pictures, Account::all, pictures().tally); }
+void Tallies::settlePictures() { m_book.keep(Part::Pictures, Account::all, pictures().tally); }
 
 bool Tallies::picturesAreWhole() {
-    const auto known = kept(Part::Pictures, Account::all);
+    const auto known = m_book.kept(Part::Pictures, Account::all);
     return known == Tally() || known == pictures().tally;
 }
 
@@ -153,14 +152,14 @@ void Tallies::checkAll() {
         check(Account{part, Account::all, sum});
         known.emplace(part, Account::all);
     }
-    m_rows.run();
-    bool strange = false; // of what has no name yet: the first to get one would be refused
-    while (m_rows.next()) {
-        const auto part = m_rows.read<Part>();
-        strange = !known.contains({part, m_rows.read<std::int64_t>()}) || strange;
+    for (const auto& [of, tally] : readTold()) {
+        check(Account{of.first, of.second, tally});
+        known.insert(of);
     }
-    if (strange)
-        throw StoreError(StoreFault::NotIntact);
+    // Of what has no name yet: the first to get one would be refused.
+    for (const auto& each : m_book.everything())
+        if (!known.contains(each))
+            throw StoreError(StoreFault::NotIntact);
 }
 
 }

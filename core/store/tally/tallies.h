@@ -7,13 +7,13 @@
 /// journal itself is sound, `verify` tells. Flights stand in no tally but for their totals of today: what was flown by
 /// an earlier day, which the clock of an item that came with an unknown figure needs too, `verify` alone proves.
 
+#include "store/accounts/account_book.h"
 #include "store/projection/projector.h"
-#include "store/queries/account.h"
 #include "store/queries/adoption_reader.h"
 #include "store/queries/fabric_reader.h"
 #include "store/queries/facts_reader.h"
 #include "store/queries/fitted_rows.h"
-#include "store/queries/told_reader.h"
+#include "store/queries/service_reader.h"
 
 #include <map>
 
@@ -28,7 +28,7 @@ public:
     /// The same of what is about to be changed, lest a change be taken for ours.
     void check(const Touch& touch);
     /// After a transaction has changed them. @pre all is settled
-    void settle(const std::set<Touch>& touched);
+    void settle(const std::set<Touch>& touched, const Moved& told = {});
     /// Of everything, from what the tables hold.
     void makeAnew();
     /// Checks everything that answers rest on, and that nothing is kept of what is not there. @throws StoreError
@@ -42,9 +42,9 @@ private:
     /// What the rows of a subject come to now.
     [[nodiscard]] std::vector<Account> read(const Touch& touch);
     [[nodiscard]] std::vector<Touch> everything();
-    [[nodiscard]] Tally kept(Part part, std::int64_t subject);
+    /// What is kept of what the journal gives alone, as the tables have it.
+    [[nodiscard]] std::map<std::pair<Part, std::int64_t>, Tally> readTold();
     [[nodiscard]] Account pictures();
-    void keep(Part part, std::int64_t subject, const Tally& tally);
     [[nodiscard]] StoreError notIntact(const Account& account);
     void checkLastFlight(std::int64_t balloon);
 
@@ -54,9 +54,9 @@ private:
     BalloonFacts m_balloons;
     FittedRows m_fitted;
     AdoptionReader m_adoptions;
-    ToldReader m_told;
     ServiceReader m_service;
-    Statement m_kept, m_drop, m_put, m_clear, m_rows, m_subjects, m_lastFlight, m_pictures;
+    AccountBook m_book;
+    Statement m_toldRows, m_amendmentRows, m_subjects, m_lastFlight, m_pictures;
 };
 
 }

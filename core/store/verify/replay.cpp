@@ -98,10 +98,10 @@ AmendmentTargets replay(JournalTable& journal, Projector& into, const std::funct
             break;
         if (unread.contains(id))
             continue;
-        const auto root = journal.line(id);
+        auto root = journal.find(id);
         if (!root)
             throw StoreError(StoreFault::JournalLacks, {id});
-        AmendmentTree tree(root->entry);
+        AmendmentTree tree(std::move(root->entry));
         for (auto& amendment : amendments.of(id))
             tree.add(std::move(amendment));
         into.withdraw(tree.original());
@@ -117,6 +117,7 @@ void remake(JournalTable& journal, Projector& projector, Tallies& tallies) {
     projector.clear();
     for (const auto& [target, number] : replay(journal, projector))
         journal.noteAmendment(target, number);
+    static_cast<void>(projector.takeTold()); // all of it is in what is made anew
     tallies.makeAnew();
 }
 

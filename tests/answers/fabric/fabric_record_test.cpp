@@ -116,8 +116,8 @@ private slots:
     void whatIsImpossibleIsLeftOutUnlessSomebodyStandsByIt() {
         Scratch scratch;
         posted(*scratch.record, shed);
-        posted(*scratch.record, pull("2024-07-01", "E1", R"("unit":"N","value":200000,"row":11,"jaw_mm":25)"));
-        posted(*scratch.record, pull("2024-07-02", "E1", R"("unit":"N","value":0,"row":11,"jaw_mm":25)"));
+        letIn(*scratch.record, pull("2024-07-01", "E1", R"("unit":"N","value":200000,"row":11,"jaw_mm":25)"));
+        letIn(*scratch.record, pull("2024-07-02", "E1", R"("unit":"N","value":0,"row":11,"jaw_mm":25)"));
         posted(*scratch.record,
                pull("2024-07-03", "E1", R"("unit":"N","value":1300,"row":11,"jaw_mm":25,"confirmed":true)"));
         const auto record = grabRecord(*scratch.record);

@@ -1,0 +1,6 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
+-- What is told under a name and what amends an entry have tallies now; they are made anew with the projections.
+-- The balloon that a kit flew as: what happened to it on that day happened to the kit too.
+ALTER TABLE kit_flight ADD COLUMN balloon_no BIGINT REFERENCES name
+----
+CREATE INDEX kit_flight_of_balloon ON kit_flight (balloon_no, at)

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// What happened to a balloon happened to what flew as it on that day: to what is fitted, and to each kit that was
+/// given. Common practice, no source: who reports a hard landing of a balloon rarely says of which of its kits.
+
+#include "store/scratch.h"
+#include "test_class.h"
+
+#include <QtTest>
+
+namespace events_of_kits_test {
+
+using namespace crownring;
+using namespace crownring::testing;
+
+namespace {
+
+const std::string things =
+    R"({"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"}
+{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-TWO"}
+{"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope"}
+{"entry":"item.entered","on":"2024-01-01","item":"B1","kind":"basket"}
+{"entry":"item.entered","on":"2024-01-01","item":"B2","kind":"basket"}
+{"entry":"item.entered","on":"2024-01-01","item":"B3","kind":"basket"}
+{"entry":"item.fitted","on":"2024-01-01","item":"E1","balloon":"QE-ONE"}
+{"entry":"item.fitted","on":"2024-01-01","item":"B1","balloon":"QE-ONE"})";
+const std::string landing =
+    R"({"entry":"event.reported","id":"o","on":"2024-06-01","balloon":"QE-ONE","event":"hard-landing"})";
+const std::string flight =
+    R"({"entry":"flight.logged","id":"f","on":"2024-06-01","time":"05:00Z","balloon":"QE-ONE","minutes":60,"kit":["E1","B2"]})";
+const std::string second =
+    R"({"entry":"flight.logged","id":"g","on":"2024-06-01","time":"18:00Z","balloon":"QE-ONE","minutes":60,"kit":["E1","B2"]})";
+const std::string elsewhere =
+    R"({"entry":"flight.logged","id":"h","on":"2024-06-01","balloon":"QE-TWO","minutes":60,"kit":["B3"]})";
+const std::string dayAfter =
+    R"({"entry":"flight.logged","id":"n","on":"2024-06-02","balloon":"QE-ONE","minutes":60,"kit":["B3"]})";
+
+const std::string correctedAgain =
+    R"({"entry":"entry.corrected","on":"2024-07-02","replaces":"f","with":{"on":"2024-06-01"}})";
+
+std::string voided(const char* id) {
+    return "{\"entry\":\"entry.voided\",\"on\":\"2024-07-01\",\"reason\":\"another day\",\"voids\":\"" +
+           std::string(id) + "\"}";
+}
+
+/// "B1 1, B2 0 …": how many events each item went through.
+std::string eventsOf(Record& record) {
+    std::string told;
+    for (const auto* item : {"E1", "B1", "B2", "B3"}) {
+        const auto facts = record.facts({{}, {ItemId(item)}}, day("2024-08-01")).value();
+        told += std::string(item) + " " + std::to_string(facts.at(0).events.size()) + " ";
+    }
+    return told;
+}
+
+}
+
+class EventsOfKitsTest : public QObject {
+    Q_OBJECT
+private slots:
+    void anEventFallsOnWhatIsFittedAndOnTheKitsOfThatDay() {
+        for (const bool eventFirst : {true, false}) {
+            const Scratch scratch;
+            auto& record = *scratch.record;
+            posted(record, things);
+            posted(record, eventFirst ? landing : flight);
+            posted(record, eventFirst ? flight : landing);
+            posted(record, elsewhere + "\n" + dayAfter);
+            QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 1 B3 0 ");
+            const auto all = record.facts({}, day("2024-08-01")).value();
+            QCOMPARE(std::ranges::count_if(all, [](const ItemFacts& item) { return !item.events.empty(); }), 3);
+            QVERIFY(record.verify().value().intact);
+            // It stands in the history of each item once.
+            for (const auto* item : {"E1", "B1", "B2"}) {
+                const auto lines = record.history({}, ItemId(item), day("2024-08-01"), 100).value();
+                QCOMPARE(std::ranges::count(lines, EntryId("o"), [](const auto& line) { return line.entry.id; }), 1);
+            }
+        }
+    }
+    void aVoidedFlightOrEventFallsOnNothing() {
+        const Scratch scratch;
+        auto& record = *scratch.record;
+        posted(record, things);
+        posted(record, landing);
+        posted(record, flight + "\n" + second);
+        posted(record, voided("f"));
+        QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 1 B3 0 "); // the second flight had the same kit
+        posted(record, voided("g"));
+        QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 0 B3 0 ");
+        posted(record, correctedAgain);
+        QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 0 B3 0 "); // a void beats a correction
+        posted(record, voided("o"));
+        QCOMPARE(eventsOf(record), "E1 0 B1 0 B2 0 B3 0 ");
+        QVERIFY(record.verify().value().intact);
+    }
+};
+
+CROWNRING_TEST(EventsOfKitsTest, QCoreApplication)
+
+}
+
+#include "events_of_kits_test.moc"

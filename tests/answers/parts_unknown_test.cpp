@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// A balloon is not clear while something is fitted to it of which nothing can be said; of two states of one moment the
+/// one that restricts holds. Unknown is never clear (02).
+
+#include "answers/balloon_lines.h"
+#include "said.h"
+#include "store/scratch.h"
+#include "test_class.h"
+
+#include <QtTest>
+
+using namespace crownring;
+using namespace crownring::testing;
+
+namespace {
+
+constexpr const char* aWholeBalloon = R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope"}
+{"entry":"item.entered","on":"2024-01-01","item":"B1","kind":"basket"}
+{"entry":"item.entered","on":"2024-01-01","item":"R1","kind":"burner"}
+{"entry":"item.entered","on":"2024-01-01","item":"C1","kind":"cylinder"}
+{"entry":"item.entered","on":"2024-01-01","item":"C2","kind":"cylinder"}
+{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"}
+{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-TWO"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"E1"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"B1"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"R1"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"C1"}
+{"entry":"programme.adopted","on":"2024-01-01","programme":"plain","balloons":["QE-ONE"],"document":{"programme":"plain","revision":"1","title":"Plain","source":"invented for tests","requirements":[{"id":"plain.look","title":"Look at it","source":"invented for tests","kinds":["envelope","basket","burner","cylinder"],"action":"inspect","limits":[{"clock":"months","every":12}],"starts_from":"entered"}]}}
+{"entry":"flight.logged","on":"2024-02-01","balloon":"QE-ONE","minutes":60})";
+
+constexpr const char* anotherBasket =
+    R"({"entry":"item.entered","on":"2024-01-01","item":"B9","kind":"basket","id":"b9"}
+{"entry":"item.fitted","on":"2024-02-01","balloon":"QE-ONE","item":"B9"})";
+constexpr const char* itsEntryVoided =
+    R"({"entry":"entry.voided","on":"2024-03-01","voids":"b9","reason":"of another shop"})";
+constexpr const char* outAtOnce =
+    R"({"entry":"item.state","on":"2024-03-01","item":"C1","state":"scrapped","id":"a-out"})";
+constexpr const char* inAtOnce =
+    R"({"entry":"item.state","on":"2024-03-01","item":"C1","state":"in-service","id":"z-in"})";
+
+std::vector<Question> twoStatesIn(Record& record) {
+    auto questions = record.questions().value();
+    std::erase_if(questions, [](const Question& each) { return each.kind != Question::Kind::TwoStates; });
+    return questions;
+}
+
+}
+
+class PartsUnknownTest : public QObject {
+    Q_OBJECT
+private slots:
+    void aBalloonWithAPartOutOfServiceIsNotClear() {
+        const Scratch shed;
+        posted(*shed.record, aWholeBalloon);
+        const auto asked = [&] {
+            return balloonLines(*shed.record, Registration("QE-ONE"), day("2024-03-01")).value();
+        };
+        {
+            const auto before = asked();
+            QCOMPARE(before.lines.front().standing(), Standing::Clear);
+        }
+        posted(*shed.record, R"({"entry":"item.state","on":"2024-03-01","item":"C1","state":"scrapped"})");
+        const auto answer = asked();
+        QCOMPARE(answer.lines.front().standing(), Standing::Unproven);
+        QVERIFY(!answer.lines.front().isGoverned());
+    }
+
+    void aBalloonWithAPartThatIsNotInTheRecordIsNotClear() {
+        const Scratch shed;
+        posted(*shed.record, aWholeBalloon);
+        posted(*shed.record, anotherBasket);
+        for (const auto& balloon : {std::optional<Registration>(), std::optional(Registration("QE-ONE"))}) {
+            const auto answer = balloonLines(*shed.record, balloon, day("2024-03-01")).value();
+            QCOMPARE(answer.lines.front().notEntered, 0);
+        }
+        posted(*shed.record, itsEntryVoided);
+        for (const auto& balloon : {std::optional<Registration>(), std::optional(Registration("QE-ONE"))}) {
+            const auto answer = balloonLines(*shed.record, balloon, day("2024-03-01")).value();
+            QCOMPARE(answer.lines.front().notEntered, 1);
+            QCOMPARE(answer.lines.front().standing(), Standing::Unproven);
+        }
+    }
+
+    void ofTwoStatesOfOneMomentTheOneThatRestrictsHolds() {
+        for (const bool outFirst : {true, false}) {
+            const Scratch shed;
+            posted(*shed.record, aWholeBalloon);
+            posted(*shed.record, outFirst ? outAtOnce : inAtOnce);
+            posted(*shed.record, outFirst ? inAtOnce : outAtOnce);
+            const auto facts = shed.record->facts({{}, {ItemId("C1")}}, day("2024-03-01")).value();
+            QVERIFY(facts[0].out && facts[0].out->state == ServiceState::Scrapped);
+            QCOMPARE(shed.record->facts({}, day("2024-03-01")).value()[3].out, facts[0].out);
+            const auto questions = twoStatesIn(*shed.record);
+            QCOMPARE(questions.size(), std::size_t(1));
+            QCOMPARE(questions[0].subject, std::string("C1"));
+            QCOMPARE(questions[0].stamp.id, EntryId("z-in"));
+            QCOMPARE(spoken(questions[0].detail), std::string("scrapped on 2024-03-01"));
+        }
+    }
+};
+
+CROWNRING_TEST(PartsUnknownTest, QCoreApplication)
+
+#include "parts_unknown_test.moc"
