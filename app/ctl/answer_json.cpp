@@ -69,10 +69,37 @@ void addFigures(ordered_json& object, const Figures& figures) {
 }
 
 std::string_view becauseText(Because because) {
-    constexpr std::array<std::string_view, 13> texts = {
-        "limits", "not-required", "exempt", "triggered", "type-missing", "serial-missing", "done",
-        "ended",  "row-full",     "defect", "deferred",  "fabric",       "listed"};
-    return texts[static_cast<std::size_t>(because)];
+    switch (because) {
+    case Because::Limits:
+        return "limits";
+    case Because::NotRequired:
+        return "not-required";
+    case Because::Exempt:
+        return "exempt";
+    case Because::Triggered:
+        return "triggered";
+    case Because::TypeMissing:
+        return "type-missing";
+    case Because::SerialMissing:
+        return "serial-missing";
+    case Because::Done:
+        return "done";
+    case Because::Ended:
+        return "ended";
+    case Because::RowFull:
+        return "row-full";
+    case Because::Defect:
+        return "defect";
+    case Because::Deferred:
+        return "deferred";
+    case Because::Fabric:
+        return "fabric";
+    case Because::Listed:
+        return "listed";
+    case Because::Incomplete:
+        return "incomplete";
+    }
+    return {};
 }
 
 ordered_json rowJson(const DueRow& row) {

@@ -57,6 +57,7 @@ struct RigUpOptions {
     std::string on;
     std::int64_t minutes = 0;
     bool positioning = false;
+    bool checkFlight = false;
     bool json = false;
 };
 int run(const RigUpOptions& options, const Common& common);

@@ -172,6 +172,8 @@ void addRigUp(CLI::App& app, Chosen& chosen) {
     addDay(*call, options->on, "The day of the flight (default: today)");
     call->add_option("--minutes", options->minutes, "How long it is to last")
         ->check(CLI::Range(std::int64_t{0}, longestFlight.value()));
+    call->add_flag("--check-flight", options->checkFlight,
+                   "Flown only to complete maintenance that was released incomplete, within its limitation");
     call->add_flag("--positioning", options->positioning, "Flown only to reach the place of an inspection");
     call->add_flag("--json", options->json, "Answer as JSON");
     call->footer(

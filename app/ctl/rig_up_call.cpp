@@ -110,12 +110,14 @@ nlohmann::ordered_json reasonJson(const RigUpReason& reason) {
     return object;
 }
 
-nlohmann::ordered_json answerJson(const RigUp& verdict, const std::vector<InspectionId>& unsupported) {
+nlohmann::ordered_json answerJson(const RigUpAnswer& asked, const std::vector<InspectionId>& unsupported) {
+    const auto& verdict = asked.verdict;
     nlohmann::ordered_json answer{{"may_fly", verdict.mayFly},
                                   {"governs", governsJson(verdict.governs)},
                                   {"reasons", nlohmann::ordered_json::array()},
                                   {"in_tolerance", nlohmann::ordered_json::array()},
-                                  {"notes", nlohmann::ordered_json::array()}};
+                                  {"notes", nlohmann::ordered_json::array()},
+                                  {"limitations", asked.limitations}};
     for (const auto& reason : verdict.reasons)
         answer["reasons"].push_back(reasonJson(reason));
     for (const auto& use : verdict.tolerances)
@@ -151,9 +153,12 @@ std::string standingWithDue(const DueRow& row) {
     return due.empty() ? standing : standing + ", due " + due;
 }
 
-void printText(const RigUp& verdict, const std::vector<InspectionId>& unsupported) {
+void printText(const RigUpAnswer& asked, const std::vector<InspectionId>& unsupported) {
+    const auto& verdict = asked.verdict;
     std::cout << (verdict.mayFly ? "By the record nothing stands against this flight.\n"
                                  : "By the record this kit may not fly:\n");
+    for (const auto& limitation : asked.limitations)
+        std::cout << "A check flight alone, within the limitation of its release: " << limitation << "\n";
     for (const auto& reason : verdict.reasons)
         std::cout << "  " << reasonText(reason) << "\n";
     if (verdict.governs)
@@ -180,6 +185,7 @@ int run(const RigUpOptions& options, const Common& common) {
     PlannedFlight flight;
     flight.use.minutes = Minutes(options.minutes);
     flight.positioning = options.positioning;
+    flight.checkFlight = options.checkFlight;
     const std::vector<ItemId> kit(options.kit.begin(), options.kit.end());
     const auto answer = checkRigUp(*record, kit, record.on, flight);
     // What was accomplished counts until it is withdrawn, so this is to mind and no reason.
@@ -189,9 +195,9 @@ int run(const RigUpOptions& options, const Common& common) {
         return unsupported.error().code() == Code::StoreFailed ? cannotBeSaid(unsupported.error(), options.json)
                                                                : refuse(unsupported.error());
     if (options.json)
-        print(answerJson(answer->verdict, *unsupported));
+        print(answerJson(*answer, *unsupported));
     else
-        printText(answer->verdict, *unsupported);
+        printText(*answer, *unsupported);
     return answer->verdict.mayFly ? Done : AnswerIsNo;
 }
 

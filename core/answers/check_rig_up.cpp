@@ -3,8 +3,10 @@
 
 #include "answers/due.h"
 #include "problem/faults/use_fault.h"
+#include "rules/due/incomplete.h"
 
 #include <algorithm>
+#include <map>
 
 namespace crownring {
 
@@ -16,6 +18,31 @@ FlyingAs flyingAs(const std::vector<ItemFacts>& kit) {
         if (item.kind == ItemKind::Envelope && item.balloon)
             return {item.balloon, item.operations};
     return {};
+}
+
+/// What the releases after incomplete maintenance that stand on the kit cover, and under which limitations.
+Result<std::vector<std::string>> cover(Books& books, const std::vector<ItemFacts>& kit, std::vector<Covered>& covered) {
+    std::map<Stamp, std::string> limitations;
+    for (const auto& item : kit)
+        for (const auto& work : item.incomplete) {
+            covered.push_back({item.id, incompleteRequirementId(work.inspection)});
+            const auto told = books.told(
+                {Subject::Inspection, work.inspection.text(), {kindName<ReleaseIncomplete>()}, CivilDate::last()});
+            if (!told)
+                return tl::unexpected(told.error());
+            for (const auto& line : *told) {
+                const auto* release = std::get_if<ReleaseIncomplete>(&nowOf(line).body);
+                if (!release || stampOf(nowOf(line)) != work.released)
+                    continue;
+                limitations[work.released] = release->limitations;
+                for (const auto& each : release->covers)
+                    covered.push_back({each.item, each.requirement});
+            }
+        }
+    std::vector<std::string> texts;
+    for (const auto& [stamp, text] : limitations)
+        texts.push_back(text);
+    return texts;
 }
 
 }
@@ -37,7 +64,14 @@ Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, Civ
         return tl::unexpected(list.error());
     RigUpAnswer answer;
     answer.due = std::move(*list);
-    answer.verdict = rigUp(answer.due, flight);
+    auto flown = flight;
+    if (flight.checkFlight) {
+        auto limitations = cover(books, answer.due.items, flown.covered);
+        if (!limitations)
+            return tl::unexpected(limitations.error());
+        answer.limitations = std::move(*limitations);
+    }
+    answer.verdict = rigUp(answer.due, flown);
     auto unread = books.unreadable();
     if (!unread)
         return tl::unexpected(unread.error());

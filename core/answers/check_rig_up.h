@@ -14,11 +14,13 @@ namespace crownring {
 struct RigUpAnswer {
     DueList due;
     RigUp verdict;
+    std::vector<std::string> limitations{}; ///< of a check flight: what the releases that let it fly limit it to
 };
 
 /// The kit flies as the balloon that its envelope is fitted to: that balloon's programmes and operations bind all of
 /// it, besides those that bind each item where it is fitted now. While the record holds an entry that cannot be read,
 /// no kit may fly.
+/// A check flight passes over what a release after incomplete maintenance covers, within the limitation that it names.
 /// @return UnknownReference when an item is not in the record on that day; BadUse when the kit is empty.
 [[nodiscard]] Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, CivilDate on,
                                              const PlannedFlight& flight);

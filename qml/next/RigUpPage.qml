@@ -84,6 +84,12 @@ Item {
                         checked: page.check.positioning
                         onToggled: page.check.positioning = checked
                     }
+                    CheckLine {
+                        objectName: "rigUp.checkFlight"
+                        text: qsTr("A check flight, to complete maintenance")
+                        checked: page.check.checkFlight
+                        onToggled: page.check.checkFlight = checked
+                    }
                     Chip {
                         objectName: "rigUp.mine"
                         visible: Habits.mine.length > 0
@@ -220,6 +226,12 @@ Item {
                             width: parent.width
                             text: page.check.headline
                             font.pixelSize: Theme.textDisplay
+                        }
+                        Label {
+                            width: parent.width
+                            visible: text !== ""
+                            text: page.check.limitations
+                            font.bold: true
                         }
                         Label {
                             width: parent.width

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/check_rig_up.h"
 #include "problem/faults/release_fault.h"
 #include "rules/due/headline.h"
 #include "signing_attempt.h"
@@ -84,6 +85,29 @@ private slots:
         QVERIFY(shop.sign(closing));
         QVERIFY(rowOf(dueOn(shop, "2026-06-03"), shop));
         QVERIFY(!rowOf(dueOn(shop, "2026-06-04"), shop));
+    }
+    void onlyTheCheckFlightIsFlown() {
+        // F8: "balloon grounded for all else until closed"; what the visit accomplishes once it is done bars it not.
+        Shop shop;
+        shop.wholeAircraft().open(Visit::PartMlInspection).carriedOut({"envelope.crown-ring"}).measured();
+        const auto mayFly = [&](bool checkFlight) {
+            PlannedFlight flight;
+            flight.checkFlight = checkFlight;
+            return checkRigUp(shop.record(), shop.items, day("2026-06-03"), flight).value();
+        };
+        const auto isAnnual = [](const RigUpReason& reason) {
+            return reason.row && reason.row->requirement->id == RequirementId("ml.inspection");
+        };
+        QVERIFY(std::ranges::any_of(mayFly(true).verdict.reasons, isAnnual)); // nothing was released yet
+        QVERIFY(shop.sign(incomplete()));
+        QVERIFY(!mayFly(false).verdict.mayFly);
+        const auto check = mayFly(true);
+        QVERIFY(std::ranges::none_of(check.verdict.reasons, isAnnual));
+        QCOMPARE(check.limitations, std::vector<std::string>{"one check flight, crew only"});
+        for (const auto& reason : check.verdict.reasons) // what the visit does not answer bars it as before
+            QVERIFY(reason.row && reason.row->requirement->id != RequirementId("incomplete/" + shop.inspection.text()));
+        shop.find("D-1", "grounding");
+        QVERIFY(!mayFly(true).verdict.mayFly);
     }
     void nothingIsOutstanding() {
         Shop shop;

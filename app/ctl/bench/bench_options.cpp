@@ -43,8 +43,9 @@ void addSigning(CLI::App& group, Chosen& chosen) {
     sign->add_option("--time", asked->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
     sign->add_flag("--draft", asked->draft, "Show what would be signed and what stands in the way; write nothing");
     sign->add_flag("--json", alwaysJson);
-    sign->footer("Refused, with every reason, while anything stands in the way. Whether a balloon may be released is for\n"
-                 "the person who signs.");
+    sign->footer(
+        "Refused, with every reason, while anything stands in the way. Whether a balloon may be released is for\n"
+        "the person who signs.");
 }
 
 }

@@ -203,13 +203,12 @@ int run(const InspectionApproveOptions& options, const Common& common) {
         const auto file = benchFile(record, inspection, *on);
         if (!done || !file)
             return tl::unexpected(std::vector{done ? file.error() : done.error()});
-        return printed(
-            {{"approved", inspection.text()},
-             {"on", on->iso()},
-             {"by", options.by},
-             {"counts_from", done->empty() ? Json() : Json(file->inspection.closed->stamp.at.on().iso())},
-             {"accomplished", jsonOf(*done)},
-             {"entry", receipt->ids.front().text()}});
+        return printed({{"approved", inspection.text()},
+                        {"on", on->iso()},
+                        {"by", options.by},
+                        {"counts_from", done->empty() ? Json() : Json(file->inspection.closed->stamp.at.on().iso())},
+                        {"accomplished", jsonOf(*done)},
+                        {"entry", receipt->ids.front().text()}});
     });
 }
 

@@ -111,6 +111,14 @@ void RigUpCheck::setPositioning(bool positioning) {
     check();
 }
 
+void RigUpCheck::setCheckFlight(bool checkFlight) {
+    if (checkFlight == m_flight.checkFlight)
+        return;
+    m_flight.checkFlight = checkFlight;
+    emit flightChanged();
+    check();
+}
+
 void RigUpCheck::toggle(const QString& item) {
     const ItemId id(outward(item));
     if (m_kit.erase(id) == 0)
@@ -197,6 +205,7 @@ void RigUpCheck::check() {
     // The answer to another question must not stand beside this kit, not for a moment.
     m_answered = false;
     m_problem.clear();
+    m_limitations.clear();
     emit answerChanged();
     if (m_kit.empty() || !m_durationProblem.isEmpty())
         return;
@@ -221,6 +230,12 @@ void RigUpCheck::check() {
 
 void RigUpCheck::take(const RigUpAnswer& answer) {
     m_mayFly = answer.verdict.mayFly;
+    QStringList limitations;
+    for (const auto& each : answer.limitations)
+        limitations += inward(each);
+    m_limitations = limitations.isEmpty() ? QString()
+                                          : tr("A check flight alone, within the limitation of its release: %1")
+                                                .arg(limitations.join(QStringLiteral("; ")));
     std::vector<ReasonLine> reasons;
     for (const auto& reason : answer.verdict.reasons) {
         auto line = reasonLine(reason, m_flight);

@@ -35,6 +35,8 @@ class RigUpCheck : public crownring::screen::Resident {
     Q_PROPERTY(QString understood READ understood NOTIFY flightChanged FINAL) ///< the planned time in full words
     Q_PROPERTY(QString durationProblem READ durationProblem NOTIFY flightChanged FINAL)
     Q_PROPERTY(bool positioning READ positioning WRITE setPositioning NOTIFY flightChanged FINAL)
+    Q_PROPERTY(bool checkFlight READ checkFlight WRITE setCheckFlight NOTIFY flightChanged FINAL)
+    Q_PROPERTY(QString limitations READ limitations NOTIFY answerChanged FINAL) ///< of a check flight
     Q_PROPERTY(bool answered READ answered NOTIFY answerChanged FINAL)
     Q_PROPERTY(bool mayFly READ mayFly NOTIFY answerChanged FINAL)
     Q_PROPERTY(QString headline READ headline NOTIFY answerChanged FINAL)
@@ -61,6 +63,9 @@ public:
     [[nodiscard]] QString durationProblem() const { return m_durationProblem; }
     [[nodiscard]] bool positioning() const { return m_flight.positioning; }
     void setPositioning(bool positioning);
+    [[nodiscard]] bool checkFlight() const { return m_flight.checkFlight; }
+    void setCheckFlight(bool checkFlight);
+    [[nodiscard]] QString limitations() const { return m_limitations; }
 
     Q_INVOKABLE void toggle(const QString& item);
     Q_INVOKABLE void clearKit();
@@ -99,6 +104,7 @@ private:
     QString m_durationProblem;
     PlannedFlight m_flight;
     QString m_governs;
+    QString m_limitations;
     QString m_problem;
     int m_turn = 0;
     int m_leftOut = 0;

@@ -20,6 +20,10 @@ class FlightCheck {
 public:
     explicit FlightCheck(const PlannedFlight& flight) : m_flight(flight) {}
 
+    [[nodiscard]] bool covers(const DueRow& row) const {
+        return std::ranges::find(m_flight.covered, Covered{row.item->id, row.requirement->id}) !=
+               m_flight.covered.end();
+    }
     void ask(const DueRow& row) {
         switch (row.state.standing) {
         case Standing::Spent:
@@ -134,6 +138,8 @@ RigUp rigUp(std::span<const DueRow> rows, const PlannedFlight& flight) {
                 check.ask(row);
             continue;
         }
+        if (check.covers(row))
+            continue;
         if (!answer.governs || comesBefore(row, *answer.governs))
             answer.governs = &row;
         check.ask(row);

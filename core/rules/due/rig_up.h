@@ -14,9 +14,19 @@
 
 namespace crownring {
 
+/// What a release after incomplete maintenance lets a check flight pass over: that it is incomplete, and what the visit
+/// accomplishes once it is done (ML.A.801(f), from memory).
+struct Covered {
+    ItemId item;
+    RequirementId requirement;
+    bool operator==(const Covered&) const = default;
+};
+
 struct PlannedFlight {
     Usage use{Minutes{0}, Landings{1}, Inflations{1}}; ///< minutes zero: a flight of unsaid length
     bool positioning = false;                          ///< flown only to reach the place of the inspection
+    bool checkFlight = false;                          ///< flown only to complete maintenance that was released so
+    std::vector<Covered> covered{};                    ///< with `checkFlight`
 };
 
 /// Why not, or what to mind.
