@@ -118,9 +118,9 @@ void addInspection(CLI::App& app, Chosen& chosen) {
         *group, chosen, "approve", "Approve the return to service after a list of discrepancies");
     approve->add_option("ID", approved->inspection, "Its name, as list has it")->required();
     approve->add_option("--by", approved->by, "Who approves")->required()->type_name("PERSON");
-    approve->add_option("--as", approved->capacity, "As what: inspection-authorization, repair-station …")
+    approve->add_option("--as", approved->capacity, "Signing as what: inspection-authorization, repair-station …")
         ->required()
-        ->type_name("CAPACITY");
+        ->type_name("AS");
     addDay(*approve, approved->on, "The day of the approval (default: today)");
     approve->add_option("--time", approved->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
     approve->add_flag("--json", alwaysJson);

@@ -45,7 +45,7 @@ QString BenchWords::judgement(Judgement judgement) {
     case Judgement::Fails:
         return tr("fails");
     case Judgement::Undecided:
-        return tr("decides nothing");
+        return tr("inconclusive");
     case Judgement::NoLimit:
         return tr("no limit known");
     case Judgement::Incomparable:

@@ -108,7 +108,7 @@ Item {
             width: parent.width
             text: {
                 const said = row.settled === "" ? row.stateWord : qsTr("%1, %2").arg(row.stateWord).arg(row.settled);
-                return row.tester === "" ? said : qsTr("%1 · tester %2").arg(said).arg(row.tester);
+                return row.tester === "" ? said : qsTr("%1 · test equipment %2").arg(said).arg(row.tester);
             }
             soft: true
             font.pixelSize: Theme.textSmall
@@ -168,8 +168,8 @@ Item {
                 objectName: row.code + ".tester"
                 visible: row.asksTester
                 width: Math.min(280, body.width)
-                name: qsTr("Tester for %1").arg(row.title)
-                empty: row.desk.testers.count === 0 ? qsTr("no tester in calibration") : qsTr("tester …")
+                name: qsTr("Test equipment for %1").arg(row.title)
+                empty: row.desk.testers.count === 0 ? qsTr("no test equipment in calibration") : qsTr("test equipment …")
                 model: row.desk.testers
                 value: row.tester
                 onPicked: value => row.desk.setTester(row.index, value)

@@ -46,9 +46,9 @@ Item {
         Label {
             width: parent.width
             text: pane.desk.defects.count === 0 ? qsTr("No defect is open on the items of this inspection.")
-                : pane.desk.barring === 0 ? qsTr("None of the open defects bars flight.")
-                : pane.desk.barring === 1 ? qsTr("1 defect bars flight, and with it the release.")
-                : qsTr("%1 defects bar flight, and with them the release.").arg(pane.desk.barring)
+                : pane.desk.barring === 0 ? qsTr("None of the open defects grounds the balloon.")
+                : pane.desk.barring === 1 ? qsTr("1 defect grounds the balloon and stands in the way of the release.")
+                : qsTr("%1 defects ground the balloon and stand in the way of the release.").arg(pane.desk.barring)
             font.bold: pane.desk.barring > 0
         }
         Column {
@@ -107,7 +107,7 @@ Item {
                         Label {
                             width: parent.width
                             visible: pane.desk.open && row.number === 2
-                            text: qsTr("A reading is beyond its limit. Write down the repair or the new part, or take the reading again in the same place; then clear it.")
+                            text: qsTr("A reading is beyond its limit. Write down the repair or the new part, or take the reading again in the same place; then rectify it.")
                         }
                         Flow {
                             width: parent.width
@@ -129,8 +129,8 @@ Item {
                             }
                             Button {
                                 objectName: "bench.defect." + row.index + ".clear"
-                                text: qsTr("Clear …")
-                                Accessible.name: qsTr("Clear: %1").arg(row.label)
+                                text: qsTr("Rectify …")
+                                Accessible.name: qsTr("Rectify: %1").arg(row.label)
                                 onClicked: pane.act("defect.cleared", row.value, row.item)
                             }
                             Button {

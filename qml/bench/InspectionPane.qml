@@ -76,7 +76,7 @@ FocusScope {
                     return qsTr("%1 · %2").arg(pane.desk.outcome).arg(saved);
                 const open = qsTr("%1 of %2 lines open").arg(pane.desk.linesOpen).arg(pane.desk.linesAll);
                 return pane.desk.barring === 0 ? qsTr("%1 · %2").arg(open).arg(saved)
-                    : qsTr("%1 · bars flight: %2 · %3").arg(open).arg(pane.desk.barring).arg(saved);
+                    : qsTr("%1 · grounds the balloon: %2 · %3").arg(open).arg(pane.desk.barring).arg(saved);
             }
             font.bold: pane.desk.outcome !== ""
             font.pixelSize: Theme.textSmall

@@ -43,7 +43,7 @@ Column {
             objectName: "bench.signer"
             width: parent.width
             name: qsTr("Who signs, and as what")
-            empty: form.release.people.count === 0 ? qsTr("the record entitles nobody") : qsTr("choose …")
+            empty: form.release.people.count === 0 ? qsTr("the record authorises nobody") : qsTr("choose …")
             model: form.release.people
             at: form.release.signerAt
             onPickedAt: at => form.release.signerAt = at

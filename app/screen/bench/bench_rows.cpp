@@ -114,9 +114,9 @@ std::vector<Choice> defectRows(const BenchFile& file) {
             const auto state = assessDefect(open, item, file.on);
             const bool barring = bars(open, item, file.on);
             const auto word = isGrounding(*open.found) ? BenchRows::tr("danger to flight, never deferred")
-                              : barring                ? BenchRows::tr("bars flight")
+                              : barring                ? BenchRows::tr("grounds the balloon")
                               : open.deferred          ? BenchRows::tr("deferred: %1").arg(inward(open.deferred->what))
-                                                       : BenchRows::tr("does not bar flight");
+                                                       : BenchRows::tr("does not ground the balloon");
             const auto* governs = governingLimit(state);
             const auto limit = governs && governs->isProven()
                                    ? BenchRows::tr("until %1 (%2)").arg(Words::due(*governs), Words::left(*governs))

@@ -223,7 +223,7 @@ private slots:
                                            return section.detail == QStringLiteral("nobody is chosen yet");
                                        }) &&
                    std::ranges::none_of(sections, [](const Choice& section) {
-                       return section.detail.contains(QStringLiteral("Acting as"));
+                       return section.detail.contains(QStringLiteral("Signing as"));
                    });
         };
         QTRY_VERIFY_WITH_TIMEOUT(nobodySigns(), 30'000);
