@@ -49,7 +49,7 @@ QString BenchWords::judgement(Judgement judgement) {
     case Judgement::NoLimit:
         return tr("no limit known");
     case Judgement::Incomparable:
-        return tr("of another test");
+        return tr("not comparable");
     }
     return {};
 }

@@ -15,6 +15,7 @@ FocusScope {
     property int leaf: 0 // 0 checklist, 1 readings, 2 defects, 3 release
 
     signal act(kind: string, inspection: string, defect: string, item: string)
+    signal findingAsked(inspection: string, item: string, line: string, finding: string)
     signal listAsked(balloon: string)
 
     readonly property alias readings: reader
@@ -78,7 +79,7 @@ FocusScope {
                 return pane.desk.barring === 0 ? qsTr("%1 · %2").arg(open).arg(saved)
                     : qsTr("%1 · grounds the balloon: %2 · %3").arg(open).arg(pane.desk.barring).arg(saved);
             }
-            font.bold: pane.desk.outcome !== ""
+            font.bold: pane.desk.outcome !== "" && !pane.desk.abandoned
             font.pixelSize: Theme.textSmall
             elide: Text.ElideRight
             maximumLineCount: 2
@@ -111,6 +112,24 @@ FocusScope {
                 onTextEdited: pane.desk.inspector = text
                 onAccepted: leaves.focusCurrent()
             }
+            Flow {
+                width: parent.width
+                spacing: Theme.snug
+                Repeater {
+                    model: pane.desk.inspectors
+                    Chip {
+                        required property int index
+                        required property string modelData
+                        objectName: "bench.who." + index
+                        text: modelData
+                        Accessible.name: qsTr("%1 inspects").arg(modelData)
+                        onClicked: {
+                            pane.desk.inspector = modelData;
+                            leaves.focusCurrent();
+                        }
+                    }
+                }
+            }
         }
         Segments {
             id: leaves
@@ -127,11 +146,13 @@ FocusScope {
         width: parent.width
         visible: pane.desk.loaded
         ChecklistPane {
+            id: checks
             anchors.fill: parent
             visible: pane.leaf === 0
             desk: pane.desk
             phone: pane.phone
             onReadingsAsked: (item, line) => pane.showReadings(item, line)
+            onDefectAsked: (item, line, finding) => pane.findingAsked(pane.desk.inspection, item, line, finding)
             onFinished: pane.show(reader.series.count > 0 && pane.stillToRead() ? 1 : 3)
         }
         ReadingsPane {
@@ -153,9 +174,12 @@ FocusScope {
             desk: pane.desk
             release: releaser
             phone: pane.phone
-            onLineAsked: line => {
-                if (pane.desk.showLine(line))
-                    pane.show(0);
+            onLineAsked: (line, item) => {
+                const at = pane.desk.showLine(line, item);
+                if (at < 0)
+                    return;
+                pane.show(0);
+                checks.openLine(at);
             }
             onDefectsAsked: pane.show(2)
             onListAsked: balloon => pane.listAsked(balloon)

@@ -15,12 +15,13 @@ Item {
     readonly property string inspection: pane.desk.inspection
     onInspectionChanged: scroll.contentY = 0
 
-    signal lineAsked(line: string)
+    signal lineAsked(line: string, item: string)
     signal defectsAsked
     signal listAsked(balloon: string)
     signal act(kind: string, defect: string, item: string)
 
     readonly property bool open: pane.desk.loaded && pane.desk.open
+    readonly property bool abandoned: pane.desk.abandoned || pane.open && pane.release.outcome === 2
     readonly property real measure: Math.min(scroll.width - 2 * scroll.margin, 820) // of a line that is read
 
     Scroll {
@@ -29,12 +30,26 @@ Item {
         visible: pane.desk.loaded
         margin: pane.phone ? Theme.wide : Theme.broad
 
-        Label {
+        Row {
             width: pane.measure
             visible: !pane.open
-            text: pane.desk.outcome
-            font.bold: true
-            font.pixelSize: Theme.textLarge
+            spacing: Theme.gap
+            StateBox {
+                id: ended
+                anchors.verticalCenter: parent.verticalCenter
+                settledAs: pane.desk.endedAs
+            }
+            Label {
+                width: parent.width - ended.width - Theme.gap
+                text: pane.desk.outcome
+                font.bold: !pane.desk.abandoned
+                font.pixelSize: Theme.textLarge
+            }
+        }
+        Label {
+            width: pane.measure
+            visible: pane.desk.abandoned
+            text: qsTr("Nothing is released and nothing was signed for. What was written stays in the record.")
         }
         Label {
             width: pane.measure
@@ -53,11 +68,12 @@ Item {
             visible: pane.open && pane.release.refusals.count > 0
             release: pane.release
             barring: pane.desk.barring
-            onLineAsked: line => pane.lineAsked(line)
+            onLineAsked: (line, item) => pane.lineAsked(line, item)
             onDefectsAsked: pane.defectsAsked()
         }
         Statement {
             width: pane.measure
+            visible: !pane.abandoned
             release: pane.release
             signed: !pane.open
         }
@@ -79,8 +95,8 @@ Item {
         Button {
             objectName: "bench.sign"
             visible: pane.open
-            enabled: pane.release.maySign
-            primary: true
+            enabled: pane.release.maySign && (pane.release.outcome !== 2 || pane.desk.inspector !== "")
+            primary: pane.release.outcome !== 2
             text: pane.release.signing ? qsTr("Signing …") : pane.release.outcome === 0 ? qsTr("Sign the release …") : pane.release.outcome === 1 ? qsTr("Sign the list of discrepancies …") : qsTr("Abandon the inspection …")
             onClicked: signing.open()
         }
@@ -116,7 +132,7 @@ Item {
         }
         TextRows {
             width: pane.measure
-            visible: !pane.open && count > 0
+            visible: !pane.open && !pane.desk.abandoned && count > 0
             title: qsTr("Due next")
             rows: pane.release.dueNext
         }

@@ -33,6 +33,7 @@ Column {
     }
     Column {
         width: parent.width
+        visible: form.release.outcome !== 2 // nothing is signed for
         spacing: Theme.tight
         Label {
             text: qsTr("Who signs")
@@ -58,6 +59,7 @@ Column {
     }
     Column {
         width: parent.width
+        visible: form.release.outcome !== 2
         spacing: Theme.tight
         Label {
             text: qsTr("Data used, with revision: one a line")
@@ -75,6 +77,7 @@ Column {
     }
     Column {
         width: parent.width
+        visible: form.release.outcome !== 2
         spacing: Theme.tight
         Label {
             text: qsTr("Limitations")

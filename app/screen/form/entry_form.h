@@ -57,6 +57,9 @@ public:
     /// @param scope what is inspected: no other item is offered; empty where the entry is of no inspection
     Q_INVOKABLE void beginAtBench(const QString& kind, const QString& inspection, const QString& defect,
                                   const QString& item, const QStringList& scope = {});
+    /// A finding on a line of an inspection becomes a defect: its words, its item and the place that they name.
+    Q_INVOKABLE void beginFinding(const QString& inspection, const QString& item, const QString& line,
+                                  const QString& finding, const QStringList& scope);
     /// @param given values by key of the entry: those of fields stand in them, the rest is written with the entry
     /// @param about said above the form
     Q_INVOKABLE void beginWith(const QString& kind, const QString& item, const QVariantMap& given,

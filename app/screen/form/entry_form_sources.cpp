@@ -17,6 +17,7 @@
 
 #include <QFile>
 #include <QFileInfo>
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -125,6 +126,27 @@ QString EntryForm::aboutDefect(const std::string& item, const std::string& defec
     return tr("%1\n%2").arg(words::said(whatOf(*at->found)), on);
 }
 
+void EntryForm::beginFinding(const QString& inspection, const QString& item, const QString& line,
+                             const QString& finding, const QStringList& scope) {
+    beginAtBench(inward(kindName<DefectFound>()), inspection, {}, item, scope);
+    if (!isOpen())
+        return;
+    m_writing.given["line"] = outward(line);
+    m_fields.propose("what", finding);
+    if (!item.isEmpty()) {
+        m_fields.propose("item", item);
+        showPlace();
+    }
+    // "gore 5, row 2", as the bench itself writes a place.
+    for (const char* key : {"gore", "row"}) {
+        const QRegularExpression place(QStringLiteral("\\b%1\\s*(\\d+)").arg(QLatin1String(key)),
+                                       QRegularExpression::CaseInsensitiveOption);
+        if (const auto at = place.match(finding); at.hasMatch())
+            m_fields.propose(key, at.captured(1));
+    }
+    emit changed();
+}
+
 void EntryForm::defectOfFlight(const QString& entry) {
     hear(house().desk.ask([id = EntryId(outward(entry))](Record& record) { return flownKit(record, id); }), this,
          [this](const Result<std::optional<FlownKit>>& kit) {
@@ -190,8 +212,9 @@ void EntryForm::askPictures() {
     const auto isOfPictures = [](const FormField& field) { return field.kind == FormField::Kind::Photographs; };
     if (std::ranges::none_of(m_fields.fields(), isOfPictures))
         return;
-    hear(house().desk.ask(
-             [today = house().day.todayDate()](Record&) { return crownring::screen::latestPictures(today); }),
+    hear(house().desk.ask([today = house().day.todayDate(), folder = house().habits.cameraFolder()](Record&) {
+        return crownring::screen::latestPictures(today, folder);
+    }),
          this, [this, turn = m_turn](const QStringList& pictures) {
              if (turn != m_turn)
                  return;
