@@ -178,6 +178,7 @@ FocusScope {
         detail: [
             InspectionPane {
                 id: pane
+                objectName: "bench.inspection"
                 anchors.fill: parent
                 visible: work.inspection !== ""
                 desk: work

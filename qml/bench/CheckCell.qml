@@ -19,6 +19,7 @@ T.AbstractButton {
     required property int settledAs
     required property bool asksTester
 
+    signal said
     signal byItself // it is not said with a tap
 
     readonly property string stateWord: cell.settledAs === 0 ? qsTr("open") : cell.settledAs === 1 ? qsTr("done") : qsTr("not applicable")
@@ -35,8 +36,10 @@ T.AbstractButton {
     onClicked: {
         if (!cell.desk.open || cell.settledAs === 2 || cell.asksTester && cell.tester === "")
             cell.byItself();
-        else
+        else {
             cell.desk.settle(cell.at, cell.settledAs === 1 ? 0 : 1);
+            cell.said();
+        }
     }
 
     contentItem: Item {

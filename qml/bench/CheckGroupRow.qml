@@ -24,6 +24,7 @@ Item {
     readonly property real cellsWide: group.cells.count * 116 + (group.cells.count - 1) * Theme.tight
     readonly property bool beside: !group.phone && group.cellsWide < group.width * 0.62
 
+    signal said // a cell or a line was settled with a tap
     signal readingsAsked(item: string)
     signal photographAsked(at: int)
     signal photographShown(digest: string)
@@ -43,6 +44,16 @@ Item {
             }
         }
         return false;
+    }
+
+    // The keyboard goes to a row's cell, or to it where it stands alone.
+    function look(at: int) {
+        for (let row = 0; row < grid.cells.count; ++row) {
+            const cell = grid.cells.itemAt(row) as CheckCell;
+            if (cell !== null && cell.at === at)
+                return cell.forceActiveFocus(Qt.TabFocusReason);
+        }
+        group.open(at);
     }
 
     Column {
@@ -88,13 +99,16 @@ Item {
                 y: group.beside ? Theme.gap : words.y + words.implicitHeight + Theme.snug
                 width: group.beside ? group.cellsWide : parent.width
                 spacing: Theme.tight
+                readonly property alias cells: each
                 readonly property real cell: group.beside ? 116 : Math.floor((grid.width - Theme.tight) / 2)
                 Repeater {
+                    id: each
                     model: group.single ? null : group.cells
                     CheckCell {
                         width: group.beside || !group.phone ? 116 : grid.cell
                         desk: group.desk
                         onByItself: group.unfolded = true
+                        onSaid: group.said()
                     }
                 }
             }
@@ -112,6 +126,7 @@ Item {
                 width: group.width - x
                 desk: group.desk
                 inGrid: !group.single
+                onSaid: group.said()
                 onReadingsAsked: group.readingsAsked(item)
                 onPhotographAsked: group.photographAsked(at)
                 onPhotographShown: digest => group.photographShown(digest)

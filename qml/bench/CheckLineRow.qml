@@ -33,6 +33,7 @@ Item {
     property bool asking: false
     readonly property string code: "bench.line." + row.at
 
+    signal said
     signal readingsAsked
     signal photographAsked
     signal defectAsked // of the finding
@@ -46,6 +47,7 @@ Item {
 
     function settleAs(state: int) {
         row.desk.settle(row.at, row.settledAs === state ? 0 : state);
+        row.said();
     }
     function takeFocus() {
         done.forceActiveFocus(Qt.TabFocusReason);

@@ -28,15 +28,39 @@ Item {
         return pane.partAt < 0 ? "" : String(parts.data(parts.index(pane.partAt, 0), ChoiceModel.DetailRole) ?? "");
     }
 
+    // The rest of the part, then what wants a look of its own one after the other, then the next part.
+    property bool looking: false
     function settleAndGoOn() {
         rest.forceActiveFocus(); // what is being typed is kept first
+        const settles = pane.desk.restOpen > 0;
         pane.desk.settleRest();
+        pane.looking = settles && pane.desk.nextLook() >= 0;
+        if (pane.looking)
+            pane.lookOn();
+        else
+            pane.goOn();
+    }
+    function goOn() {
+        pane.looking = false;
         if (!pane.desk.nextPart())
             pane.finished();
     }
+    function lookOn() {
+        if (!pane.looking)
+            return;
+        const at = pane.desk.nextLook();
+        const group = at < 0 ? null : groups.itemAt(pane.desk.grid.groupOf(at)) as CheckGroupRow;
+        if (group !== null)
+            group.look(at);
+        else
+            pane.goOn();
+    }
 
     readonly property int partAt: pane.desk.partAt // none while another inspection is read
-    onPartAtChanged: scroll.contentY = 0
+    onPartAtChanged: {
+        scroll.contentY = 0;
+        pane.looking = false;
+    }
 
     // First for the keyboard, last for the eye.
     Rectangle {
@@ -131,6 +155,7 @@ Item {
                     width: scroll.width - 2 * scroll.margin
                     desk: pane.desk
                     phone: pane.phone
+                    onSaid: pane.lookOn()
                     onReadingsAsked: item => pane.readingsAsked(item, line)
                     onPhotographShown: digest => photograph.show(digest)
                     onPhotographAsked: at => picker.ask(at)

@@ -4,7 +4,7 @@ import Crownring.Theme
 import Crownring.Parts
 import Crownring.Bench
 
-// What was found, what bars flight, and what was done about it.
+// What was found, what grounds the balloon, and what was done about it.
 Item {
     id: pane
 
@@ -15,6 +15,7 @@ Item {
     onInspectionChanged: scroll.contentY = 0
 
     signal act(kind: string, defect: string, item: string)
+    signal readingsAsked(item: string, line: string)
 
     Scroll {
         id: scroll
@@ -107,7 +108,7 @@ Item {
                         Label {
                             width: parent.width
                             visible: pane.desk.open && row.number === 2
-                            text: qsTr("A reading is beyond its limit. Write down the repair or the new part, or take the reading again in the same place; then rectify it.")
+                            text: qsTr("A reading is beyond its limit. Write down the repair or the new part and take the reading again in the same place; then rectify it.")
                         }
                         Flow {
                             width: parent.width
@@ -126,6 +127,13 @@ Item {
                                 text: qsTr("Part replaced …")
                                 Accessible.name: qsTr("Part replaced: %1").arg(row.label)
                                 onClicked: pane.act("part.replaced", row.value, row.item)
+                            }
+                            Button {
+                                objectName: "bench.defect." + row.index + ".again"
+                                visible: pane.desk.lineOfDefect(row.value) !== ""
+                                text: qsTr("Read it again ›")
+                                Accessible.name: qsTr("Read it again: %1").arg(row.label)
+                                onClicked: pane.readingsAsked(row.item, pane.desk.lineOfDefect(row.value))
                             }
                             Button {
                                 objectName: "bench.defect." + row.index + ".clear"

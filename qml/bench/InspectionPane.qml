@@ -167,6 +167,7 @@ FocusScope {
             desk: pane.desk
             phone: pane.phone
             onAct: (kind, defect, item) => pane.act(kind, pane.desk.inspection, defect, item)
+            onReadingsAsked: (item, line) => pane.showReadings(item, line)
         }
         ReleasePane {
             anchors.fill: parent
@@ -184,6 +185,18 @@ FocusScope {
             onDefectsAsked: pane.show(2)
             onListAsked: balloon => pane.listAsked(balloon)
             onAct: (kind, defect, item) => pane.act(kind, pane.desk.inspection, defect, item)
+        }
+    }
+
+    // With the last reading all is done: to the release.
+    property bool wasSaving: false
+    Connections {
+        target: pane.desk
+        function onSavedChanged() {
+            const ended = pane.wasSaving && !pane.desk.saving;
+            pane.wasSaving = pane.desk.saving;
+            if (ended && pane.leaf === 1 && pane.desk.open && pane.desk.problem === "" && pane.desk.linesOpen === 0 && reader.taken.count > 0 && !pane.stillToRead())
+                pane.show(3);
         }
     }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import QtQuick.Window
 import Crownring.Theme
 import Crownring.Parts
 import Crownring.Envelope
@@ -48,6 +49,13 @@ Item {
     readonly property bool held: pane.reader.held
     onCurrentChanged: beginning.restart()
     onHeldChanged: beginning.restart()
+
+    // Equipment that was chosen, and not by going to another series: back to the figure.
+    readonly property string equipment: pane.reader.tester
+    onEquipmentChanged: {
+        if (pane.atWork && pane.equipment !== "" && pane.Window.activeFocusItem instanceof ChoiceField)
+            form.takeFocus();
+    }
 
     // After the map has taken in the panels of the series.
     Timer {

@@ -24,9 +24,32 @@ Item {
     readonly property bool abandoned: pane.desk.abandoned || pane.open && pane.release.outcome === 2
     readonly property real measure: Math.min(scroll.width - 2 * scroll.margin, 820) // of a line that is read
 
+    // First for the keyboard, last for the eye.
+    Rectangle {
+        id: bar
+        z: 1
+        anchors.bottom: parent.bottom
+        width: parent.width
+        height: 60
+        color: Theme.sheet
+        visible: pane.open
+        Rule { width: parent.width }
+        Button {
+            objectName: "bench.sign"
+            anchors.fill: parent
+            anchors.margins: Theme.snug
+            anchors.leftMargin: Theme.wide
+            anchors.rightMargin: Theme.wide
+            enabled: pane.release.maySign && (pane.release.outcome !== 2 || pane.desk.inspector !== "")
+            primary: pane.release.outcome !== 2
+            text: pane.release.signing ? qsTr("Signing …") : pane.release.outcome === 0 ? qsTr("Sign the release …") : pane.release.outcome === 1 ? qsTr("Sign the list of discrepancies …") : qsTr("Abandon the inspection …")
+            onClicked: signing.open()
+        }
+    }
     Scroll {
         id: scroll
         anchors.fill: parent
+        anchors.bottomMargin: bar.visible ? bar.height : 0
         visible: pane.desk.loaded
         margin: pane.phone ? Theme.wide : Theme.broad
 
@@ -91,14 +114,6 @@ Item {
             color: Theme.ember
             font.bold: true
             Accessible.role: Accessible.AlertMessage
-        }
-        Button {
-            objectName: "bench.sign"
-            visible: pane.open
-            enabled: pane.release.maySign && (pane.release.outcome !== 2 || pane.desk.inspector !== "")
-            primary: pane.release.outcome !== 2
-            text: pane.release.signing ? qsTr("Signing …") : pane.release.outcome === 0 ? qsTr("Sign the release …") : pane.release.outcome === 1 ? qsTr("Sign the list of discrepancies …") : qsTr("Abandon the inspection …")
-            onClicked: signing.open()
         }
         Button {
             objectName: "bench.list"

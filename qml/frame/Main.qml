@@ -281,6 +281,10 @@ Window {
             window.place = 3;
             rules.showRequirement(requirement);
         }
+        onInspectionChosen: inspection => {
+            window.place = 2;
+            bench.showInspection(inspection);
+        }
         onEntryChosen: entry => {
             window.place = 4;
             record.showEntry(entry);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/inspection_desk.h"
 
+#include "acts/number_defects.h"
 #include "acts/post.h"
 #include "answers/bench_file.h"
 #include "record/new_id.h"
@@ -196,12 +197,8 @@ void InspectionDesk::askAgain() {
 
 /// A defect that comes with the reading before it is answered for by that reading.
 void InspectionDesk::name(DefectFound& found, const std::vector<NumberedEntry>& before) const {
-    if (found.defect.empty()) {
-        auto number = m_file->inspection.found.size() + 1;
-        number += static_cast<std::size_t>(std::ranges::count_if(
-            before, [](const NumberedEntry& each) { return std::holds_alternative<DefectFound>(each.entry.body); }));
-        found.defect = DefectId(m_file->inspection.id.text() + " D" + std::to_string(number));
-    }
+    if (found.defect.empty())
+        found.defect = DefectId(std::string(unnumbered));
     if (!before.empty() && std::holds_alternative<ReadingTaken>(before.back().entry.body))
         found.reading = before.back().entry.id;
 }
@@ -244,7 +241,10 @@ void InspectionDesk::post(std::vector<Body> bodies) {
     const auto turn = ++m_turn;
     const InspectionId id(outward(m_inspection));
     hear(house().desk.ask([entries = std::move(entries), id, on](Record& record) -> Answer {
-        auto posted = crownring::post(record, record, entries, {});
+        auto numbered = entries;
+        const auto named = numberDefects(record, numbered);
+        auto posted = named ? crownring::post(record, record, numbered, {})
+                            : Results<Receipt>(tl::unexpected(std::vector{named.error()}));
         auto file = benchFile(record, id, on);
         if (!file)
             return {std::move(posted), tl::unexpected(file.error())};
@@ -310,6 +310,14 @@ QString InspectionDesk::itemOfDefect(const QString& defect) const {
             for (const auto& open : openDefects(item))
                 if (inward(open.found->defect.text()) == defect)
                     return inward(item.id.text());
+    return {};
+}
+
+QString InspectionDesk::lineOfDefect(const QString& defect) const {
+    if (m_file)
+        for (const auto& found : m_file->inspection.found)
+            if (found.body.reading && inward(found.body.defect.text()) == defect)
+                return inward(found.body.line);
     return {};
 }
 

@@ -122,10 +122,14 @@ public:
     Q_INVOKABLE void settleRest();
     /// The next part with lines to be looked at; true when there is one.
     Q_INVOKABLE bool nextPart();
+    /// The row of the first open line of the part at hand that wants a look of its own; -1: none.
+    Q_INVOKABLE int nextLook() const;
     /// Goes to the part that holds this line. @param item empty: of any item; @return its row, -1: no such line
     Q_INVOKABLE int showLine(const QString& line, const QString& item = {});
     /// The item that an open defect is on; empty where there is no such defect.
     Q_INVOKABLE QString itemOfDefect(const QString& defect) const;
+    /// The line whose reading found it; empty where none did.
+    Q_INVOKABLE QString lineOfDefect(const QString& defect) const;
 
     [[nodiscard]] const std::shared_ptr<const BenchFile>& file() const { return m_file; }
     /// Posts entries of this inspection, all or none, on the day asked and at this minute, by the bench's inspector.

@@ -143,6 +143,22 @@ bool InspectionDesk::nextPart() {
     return next >= 0;
 }
 
+int InspectionDesk::nextLook() const {
+    if (!isOpen() || !m_part)
+        return -1;
+    int at = 0;
+    for (const auto& work : gridOf(*m_file, *m_part)) {
+        const bool said = std::ranges::any_of(m_handed, [&](const LineSettled& each) {
+            return each.line == (work.line ? work.line->id : std::string()) && work.item &&
+                   each.item == work.item->id && each.state != LineState::Open;
+        });
+        if (work.state() == LineState::Open && apartOf(*m_file, work) == Apart::OwnLook && !said)
+            return at;
+        ++at;
+    }
+    return -1;
+}
+
 int InspectionDesk::showLine(const QString& line, const QString& item) {
     if (!m_file)
         return -1;

@@ -132,6 +132,7 @@ private:
     void askAgainst();
     void askDay();
     void askPictures();
+    void askNames();
     /// Of the photographs that are chosen those that the record is to keep.
     [[nodiscard]] std::vector<Picture> newPictures() const;
     void touch();
@@ -148,6 +149,7 @@ private:
     [[nodiscard]] std::optional<nlohmann::json> amended(nlohmann::json gathered);
     void tryOut(const std::vector<NumberedEntry>& entries);
     void post(const std::vector<NumberedEntry>& entries);
+    [[nodiscard]] QString saidOf(const std::vector<NumberedEntry>& written) const;
     void tell(const std::vector<Problem>& problems);
     void tellTaken(const TakenName& taken);
     /// The field in which a name stands that is taken.

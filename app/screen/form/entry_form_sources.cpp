@@ -2,6 +2,7 @@
 
 /// What a form begins from or takes in besides what is typed: a programme's file, a flight, photographs.
 
+#include "answers/bench_file.h"
 #include "answers/kit_at.h"
 #include "record/chain/chain.h"
 #include "rules/due/defects.h"
@@ -219,6 +220,28 @@ void EntryForm::askPictures() {
              if (turn != m_turn)
                  return;
              m_latestPictures = pictures;
+             emit changed();
+         });
+}
+
+/// Who agrees to a deferral is one of those whom the record authorises to something.
+void EntryForm::askNames() {
+    if (!m_fields.field("agreed_by"))
+        return;
+    using Answer = Result<std::vector<Entitlement>>;
+    hear(house().desk.ask(
+             [on = house().day.todayDate()](Record& record) -> Answer { return entitlementsOn(record, on); }),
+         this, [this, turn = m_turn](const Answer& entitlements) {
+             if (turn != m_turn || !entitlements)
+                 return;
+             std::vector<Choice> names;
+             for (const auto& each : *entitlements)
+                 if (const auto name = inward(each.person.text());
+                     std::ranges::find(names, name, &Choice::value) == names.end())
+                     names.push_back(plainChoice(name, name));
+             auto fields = m_fields.fields();
+             std::ranges::find(fields, std::string_view("agreed_by"), &FormField::key)->choices = std::move(names);
+             m_fields.show(std::move(fields));
              emit changed();
          });
 }

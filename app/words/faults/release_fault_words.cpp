@@ -149,6 +149,10 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::ClearedBefore:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' was found on %2, and is said to be rectified before that"),
                 QT_TRANSLATE_NOOP("Problem", "see which of the two dates or times is right")};
+    case ReleaseFault::NotReadAgain:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' was found by a reading (%2), and no later one in its place passes"),
+                QT_TRANSLATE_NOOP("Problem", "write down the repair or the new part, take the reading again in the same "
+                                             "place, then say that it is rectified")};
     case ReleaseFault::RegistrationInUse:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' carries another envelope"),
                 QT_TRANSLATE_NOOP("Problem",

@@ -30,7 +30,7 @@ const char* sourceOf(ReleasePhrase phrase) {
     case ReleasePhrase::TimeInService:
         return QT_TRANSLATE_NOOP("Phrase", "Time in service");
     case ReleasePhrase::AircraftTotalTime:
-        return QT_TRANSLATE_NOOP("Phrase", "Aircraft total time (the envelope's clock): %1");
+        return QT_TRANSLATE_NOOP("Phrase", "Total time in service (the envelope's clock): %1");
     case ReleasePhrase::TimeOf:
         return QT_TRANSLATE_NOOP("Phrase", "%1: %2");
     case ReleasePhrase::Hours:

@@ -81,15 +81,15 @@ struct Desks {
     }
     /// What is left alone by that: each is looked at by itself, where its readings are there.
     void looksAtTheRest() {
-        const auto rows = inspection.lines()->rows();
-        for (std::size_t row = 0; row < rows.size(); ++row)
-            if (rows[row].state == 0 && rows[row].apart != QStringLiteral("settled by its readings") &&
-                !rows[row].asksTester)
-                inspection.settle(static_cast<int>(row), 1);
-            else if (rows[row].state == 0 && rows[row].readings.isEmpty())
-                inspection.leaveOut(static_cast<int>(row), 1, QStringLiteral("Manual, page 6"));
-            else if (rows[row].state == 0)
-                inspection.settle(static_cast<int>(row), 1);
+        for (const auto& row : std::vector(inspection.lines()->rows())) {
+            const auto count = row.readings.split(u' '); // "1 of 2 readings"
+            const bool unread =
+                row.apart == QStringLiteral("settled by its readings") && (count.size() < 3 || count[0] != count[2]);
+            if (row.state == 0 && unread)
+                inspection.leaveOut(row.at, 1, QStringLiteral("Manual, page 6"));
+            else if (row.state == 0)
+                inspection.settle(row.at, 1);
+        }
         settle();
     }
     /// Every reading that is asked for, each as it should be.

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-/// The checklist as a grid: what one button settles and what it leaves alone, what a reading settles, and two inspectors
-/// on two devices.
+/// The checklist as a grid: what one button settles and what it leaves alone, what a reading settles, and two
+/// inspectors on two devices.
 
 #include "screen/bench/after_reading.h"
 #include "screen/bench/bench_rows.h"
@@ -130,9 +130,9 @@ private slots:
             QCOMPARE(ann.desk.partOpen(), open - settles); // as many as it said
             QCOMPARE(ann.desk.restOpen(), 0);
         }
-        for (const char* alone : {"envelope.crown-ring", "envelope.vertical-tapes", "rigging.flying-wires",
-                                  "cylinder.shell", "envelope.grab-test", "envelope.tell-tale", "envelope.check-flight",
-                                  "cylinder.relief-valve"}) {
+        for (const char* alone :
+             {"envelope.crown-ring", "envelope.vertical-tapes", "rigging.flying-wires", "cylinder.shell",
+              "envelope.grab-test", "envelope.tell-tale", "envelope.check-flight", "cylinder.relief-valve"}) {
             const auto* row = ann.row(QString::fromLatin1(alone));
             QVERIFY2(row != nullptr && row->state == 0 && !row->apart.isEmpty(), alone);
         }
