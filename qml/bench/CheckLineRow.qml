@@ -165,6 +165,7 @@ Item {
             }
             Button {
                 objectName: row.code + ".defect"
+                quiet: true
                 visible: row.finding !== "" && !row.writing
                 text: qsTr("Write it as a defect …")
                 Accessible.name: qsTr("Write the finding on %1 as a defect").arg(row.called)

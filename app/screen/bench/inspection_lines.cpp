@@ -25,7 +25,7 @@ void InspectionDesk::setInspector(const QString& inspector) {
 }
 
 QStringList InspectionDesk::inspectors() const {
-    constexpr qsizetype few = 8;
+    constexpr qsizetype few = 4;
     QStringList names{house().habits.lastInspector()};
     if (m_file) {
         const auto addAll = [&](const auto& said) {
