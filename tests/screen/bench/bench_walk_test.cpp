@@ -130,6 +130,15 @@ void tidy(Desks& desks) {
     for (const auto& item : desks.inspection.file()->items)
         for (const auto& open : openDefects(item)) {
             cleared.emplace_back(RepairMade{item.id, "a new panel", {}, {}, {}, {}, open.found->defect, visit});
+            for (const auto& read : desks.inspection.file()->inspection.readings)
+                if (read.id == open.found->failed) { // in its place again, and well
+                    auto again = read.body;
+                    again.held = false;
+                    again.confirmed = true;
+                    again.value = again.quantity == "grab-strength" ? 180 : again.quantity == "tell-tale" ? 104 : 8;
+                    again.below = again.quantity == "tell-tale" ? std::optional(110.0) : std::nullopt;
+                    cleared.emplace_back(std::move(again));
+                }
             cleared.emplace_back(DefectCleared{open.found->defect, item.id, "mended", {}, visit});
         }
     desks.inspection.post(std::move(cleared));
