@@ -31,17 +31,17 @@ Json answerOf(const FabricChannel& channel, CivilDate on, const Score& score) {
 }
 
 void printScore(const Score& score) {
-    std::cout << score.count << " tests of the last " << halfYearsScored / 2 << " years were foretold, " << score.came
+    std::cout << score.count << " tests of the last " << halfYearsScored / 2 << " years were forecast, " << score.came
               << " failed\n";
     if (score.count == 0)
         return;
     std::cout << std::fixed << std::setprecision(3) << "  mean square of the misses  " << score.brier << "\n"
-              << "  had the share that failed been foretold each time  " << score.baseRate << "\n"
+              << "  had the share that failed been forecast each time  " << score.baseRate << "\n"
               << std::setprecision(0);
     for (std::size_t at = 0; at < score.bins.size(); ++at) {
         const auto& bin = score.bins[at];
         const double width = 100.0 / static_cast<double>(score.bins.size());
-        std::cout << "  foretold " << std::setw(3) << width * static_cast<double>(at) << " to " << std::setw(3)
+        std::cout << "  forecast " << std::setw(3) << width * static_cast<double>(at) << " to " << std::setw(3)
                   << width * static_cast<double>(at + 1) << " %: " << std::setw(6) << bin.count << " tests";
         if (bin.count > 0)
             std::cout << ", mean " << 100 * bin.foretold << " %, failed " << 100 * bin.came << " %";

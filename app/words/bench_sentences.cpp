@@ -67,7 +67,7 @@ QString BenchSentences::of(const LineSettled& e) {
 QString BenchSentences::of(const DefectFound& e) {
     const auto form = e.severity == Severity::Minor       ? tr("Defect on %1: %2")
                       : e.severity == Severity::Grounding ? tr("Defect on %1, a danger to flight: %2")
-                                                          : tr("Defect on %1, bars flight: %2");
+                                                          : tr("Defect on %1, grounds the balloon: %2");
     const auto what = form.arg(named(e.item), e.what.empty() ? tr("a reading failed") : inward(e.what));
     return joined(
         {tr("%1 (%2)").arg(joined({what, place(e.place)}, QStringLiteral(", ")), named(e.defect)),
@@ -84,7 +84,7 @@ QString BenchSentences::of(const DefectDeferred& e) {
 }
 
 QString BenchSentences::of(const DefectCleared& e) {
-    return tr("Defect on %1 cleared: %2 (%3)")
+    return tr("Defect on %1 rectified: %2 (%3)")
         .arg(named(e.item), inward(e.what), joined({inward(e.ref), named(e.defect)}, QStringLiteral(", ")));
 }
 
@@ -142,13 +142,13 @@ QString BenchSentences::of(const ReturnApproved& e) {
 QString BenchSentences::of(const PersonEntitled& e) {
     const auto capacity = capacityFrom(e.capacity);
     const auto text =
-        tr("%1 may act as %2, %3")
+        tr("%1 may sign as %2, %3")
             .arg(named(e.person), capacity ? words::said(termOf(*capacity)) : inward(e.capacity), inward(e.licence));
     return e.until ? tr("%1, until %2").arg(text, inward(e.until->iso())) : text;
 }
 
 QString BenchSentences::of(const TesterCalibrated& e) {
-    return tr("Tester %1 calibrated, until %2").arg(named(e.tester), inward(e.until.iso()));
+    return tr("Test equipment %1 calibrated, until %2").arg(named(e.tester), inward(e.until.iso()));
 }
 
 QString BenchSentences::of(const TypeDescribed& e) {

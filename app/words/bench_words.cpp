@@ -47,11 +47,11 @@ QString BenchWords::judgement(Judgement judgement) {
     case Judgement::Fails:
         return tr("fails");
     case Judgement::Undecided:
-        return tr("decides nothing");
+        return tr("inconclusive");
     case Judgement::NoLimit:
         return tr("no limit known");
     case Judgement::Incomparable:
-        return tr("of another test");
+        return tr("not comparable");
     }
     return {};
 }

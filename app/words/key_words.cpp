@@ -81,9 +81,9 @@ QString codeSaid(std::string_view key, const std::string& code) {
     if (key == "quantity")
         return said(quantityTerm(code));
     if (key == "severity")
-        return code == "minor"       ? QCoreApplication::translate("KeyWords", "does not bar flight")
+        return code == "minor"       ? QCoreApplication::translate("KeyWords", "does not ground the balloon")
                : code == "grounding" ? QCoreApplication::translate("KeyWords", "a danger to flight")
-                                     : QCoreApplication::translate("KeyWords", "bars flight, may be deferred");
+                                     : QCoreApplication::translate("KeyWords", "grounds the balloon, may be deferred");
     return inward(code);
 }
 

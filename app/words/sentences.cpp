@@ -173,7 +173,7 @@ struct Word {
     const char* operator()(Of<LineSettled>) const { return QT_TRANSLATE_NOOP("Sentences", "checklist line"); }
     const char* operator()(Of<DefectFound>) const { return QT_TRANSLATE_NOOP("Sentences", "defect"); }
     const char* operator()(Of<DefectDeferred>) const { return QT_TRANSLATE_NOOP("Sentences", "defect deferred"); }
-    const char* operator()(Of<DefectCleared>) const { return QT_TRANSLATE_NOOP("Sentences", "defect cleared"); }
+    const char* operator()(Of<DefectCleared>) const { return QT_TRANSLATE_NOOP("Sentences", "defect rectified"); }
     const char* operator()(Of<RepairMade>) const { return QT_TRANSLATE_NOOP("Sentences", "repair"); }
     const char* operator()(Of<PartReplaced>) const { return QT_TRANSLATE_NOOP("Sentences", "part replaced"); }
     const char* operator()(Of<WorkPerformed>) const { return QT_TRANSLATE_NOOP("Sentences", "work performed"); }
@@ -182,7 +182,7 @@ struct Word {
     }
     const char* operator()(Of<BalloonOwned>) const { return QT_TRANSLATE_NOOP("Sentences", "owner"); }
     const char* operator()(Of<InspectionClosed>) const { return QT_TRANSLATE_NOOP("Sentences", "inspection closed"); }
-    const char* operator()(Of<PersonEntitled>) const { return QT_TRANSLATE_NOOP("Sentences", "entitlement"); }
+    const char* operator()(Of<PersonEntitled>) const { return QT_TRANSLATE_NOOP("Sentences", "authorisation"); }
     const char* operator()(Of<TesterCalibrated>) const { return QT_TRANSLATE_NOOP("Sentences", "calibration"); }
     const char* operator()(Of<TypeDescribed>) const { return QT_TRANSLATE_NOOP("Sentences", "type"); }
     const char* operator()(Of<LimitStated>) const { return QT_TRANSLATE_NOOP("Sentences", "limit of a type"); }

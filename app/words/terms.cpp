@@ -186,7 +186,7 @@ constexpr std::array quantities{
     Named{"control-line-length", QT_TRANSLATE_NOOP("Term", "length of the control line")},
     Named{"vent-overlap", QT_TRANSLATE_NOOP("Term", "overlap of the vent")},
     Named{"flying-wire-length-difference", QT_TRANSLATE_NOOP("Term", "difference in length of the flying wires")},
-    Named{"carabiner-wear", QT_TRANSLATE_NOOP("Term", "wear of the carabiner")},
+    Named{"carabiner-wear", QT_TRANSLATE_NOOP("Term", "wear of the karabiner")},
     Named{"broken-strands", QT_TRANSLATE_NOOP("Term", "broken strands of the worst wire")},
     Named{"runner-thickness", QT_TRANSLATE_NOOP("Term", "thickness left of the runner")},
     Named{"wicker-break", QT_TRANSLATE_NOOP("Term", "longest broken stretch of wicker")},

@@ -290,7 +290,7 @@ QString Words::because(const DueRow& row) {
     if (defect)
         for (const auto& open : openDefects(*row.item))
             if (open.found->defect == *defect && isGrounding(*open.found))
-                return tr("An open defect that grounds: it is put right and cleared before the next flight. Nobody "
+                return tr("An open defect that grounds: it is rectified before the next flight. Nobody "
                           "defers it.");
     return because(row.state);
 }
@@ -321,15 +321,16 @@ QString Words::because(const Assessment& state) {
     case Because::RowFull:
         return tr("It was done too often in a row; the fuller act is required first.");
     case Because::Defect:
-        return tr("An open defect: it is put right and cleared or, where the rules let it wait, deferred by who may.");
+        return tr("An open defect: it is rectified or, where the rules let it wait, deferred by who may.");
     case Because::Deferred:
-        return tr("A defect that was put off: it is to be cleared before its limit.");
+        return tr("A deferred defect: it is to be rectified before its limit.");
     case Because::Incomplete:
         return tr("Its maintenance was released incomplete: it flies within the limitation of that release alone, "
                   "until what is outstanding is done and the closing release is signed.");
     case Because::Listed:
-        return tr("An inspection was closed with a list of discrepancies: each item on it is cleared, and then a rated "
-                  "person approves the return to service.");
+        return tr(
+            "An inspection was closed with a list of discrepancies: each item on it is rectified, and then a rated "
+            "person approves the return to service.");
     case Because::Fabric:
         switch (state.standing) {
         case Standing::Spent:
@@ -337,7 +338,7 @@ QString Words::because(const Assessment& state) {
         case Standing::Lapsed:
             return tr("A panel was beyond the bound when it was read last: it is to be replaced, as the manual says.");
         case Standing::Unproven:
-            return tr("Nothing that was read decides: test it as the manual says.");
+            return tr("All that was read is inconclusive: test it as the manual says.");
         case Standing::Nearing:
             return tr("A reading was close to the bound.");
         default:

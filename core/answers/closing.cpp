@@ -40,9 +40,11 @@ Result<InspectionClosed> composedClosing(Journal& journal, Books& books, const B
     composed.inspection = file.inspection.id;
     composed.outcome = signing.outcome;
     composed.statement = statementOf(facts).text;
-    composed.signatory = signing.person;
-    composed.capacity = std::string(capacityName(signing.capacity));
-    composed.licence = facts.licence;
+    if (signing.outcome != Outcome::Abandoned) { // nothing is signed for
+        composed.signatory = signing.person;
+        composed.capacity = std::string(capacityName(signing.capacity));
+        composed.licence = facts.licence;
+    }
     composed.manuals = signing.manuals;
     composed.limitations = signing.limitations;
     for (const auto& item : file.items)

@@ -70,6 +70,10 @@ namespace crownring {
 /// leave it.
 [[nodiscard]] Findings askClearings(const Batch& batch);
 
+/// NotReleasable for a clearing, as written or as corrected, of a defect that a reading found, while no later reading in
+/// its place passes by what the type's manual states: a repair or a part in words shows nothing.
+[[nodiscard]] Findings askRereadings(const Batch& batch);
+
 /// CannotAmend where a correction changes what a signature says, or does not say by whom and why what that covers is
 /// corrected.
 [[nodiscard]] Findings askSignedWords(const Batch& batch);

@@ -22,6 +22,7 @@ std::span<const Check> allChecks() {
         Check{"a defect is deferred and cleared on the item that it was found on", askDefectItems},
         Check{"a defect is deferred by who may", askDeferrals},
         Check{"a defect is not cleared before it was found", askClearings},
+        Check{"what a reading found is read again before it is rectified", askRereadings},
         Check{"a registration that a balloon takes carries no other balloon", askRenamings},
         Check{"what is named for the first time can be told apart by eye", askNewNames},
         Check{"a reading is in a unit of its quantity", askReadings},

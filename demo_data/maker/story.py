@@ -75,7 +75,7 @@ No inspection here is sealed, and no photograph is kept.
 | --- | --- |
 | QE-RYE | inspected 2025-11-04: in the one-month tolerance; certificate and fabric test of 2026-04-20 still run |
 | QE-OVG | inspected 2025-11-20: the inspection is in its tolerance, the certificate of the same day has run out |
-| QE-OVG | OL-2026-018, opened 2026-11-20: half done; the 13th of 24 grab tests tore at 121 N, which bars flight |
+| QE-OVG | OL-2026-018, opened 2026-11-20: half done; the 13th of 24 grab tests tore at 121 N, which grounds the balloon |
 | QE-MIST | OL-2026-017, released 2026-11-19: a burn patched, a relief valve exchanged |
 | QN190R | KS-2026-015, annual signed 2026-11-18 with two discrepancies, one of them a danger to flight: pending, it grounds all of it |
 | QE-OVA | basket: a minor defect, deferred until 2026-12-20 |

@@ -154,6 +154,7 @@ Item {
             phone: pane.phone
             onDueAsked: (item, requirement) => pane.dueAsked(item, requirement)
             onApprovalAsked: inspection => approval.openFor(inspection)
+            onRectifyAsked: (kind, item, requirement) => pane.act(kind, pane.subject.balloon, item, requirement)
         }
         Flow {
             width: parent.width

@@ -15,6 +15,7 @@ FocusScope {
     property bool shopShown: false
 
     signal act(kind: string, inspection: string, defect: string, item: string)
+    signal findingAsked(inspection: string, item: string, line: string, finding: string)
     signal correct(entry: string)
     signal listAsked(balloon: string)
 
@@ -177,12 +178,14 @@ FocusScope {
         detail: [
             InspectionPane {
                 id: pane
+                objectName: "bench.inspection"
                 anchors.fill: parent
                 visible: work.inspection !== ""
                 desk: work
                 phone: page.phone
                 titled: !pair.phone
                 onAct: (kind, inspection, defect, item) => page.act(kind, inspection, defect, item)
+                onFindingAsked: (inspection, item, line, finding) => page.findingAsked(inspection, item, line, finding)
                 onListAsked: balloon => page.listAsked(balloon)
             }
         ]

@@ -9,9 +9,11 @@ Item {
     id: row
 
     required property InspectionDesk desk
-    required property int index
+    required property int at
     required property string line
     required property string item
+    required property string subject
+    required property string apart
     required property string title
     required property string lookFor
     required property string source
@@ -23,25 +25,35 @@ Item {
     required property list<string> photographs
     required property bool asksTester
     required property bool asksPhotograph
+    property bool inGrid: false // what to look for stands above, once for all items
     property bool writing: false
+    property string begun: "" // the finding that was there when writing began
     // Why it does not apply: -1 not asked; 0 not fitted, 1 not asked for by the manual, 2 other.
     property int leaving: -1
     property bool asking: false
-    readonly property string code: "bench.line." + row.index
+    readonly property string code: "bench.line." + row.at
 
+    signal said
     signal readingsAsked
     signal photographAsked
+    signal defectAsked // of the finding
     signal photographShown(digest: string)
 
+    readonly property string called: row.inGrid ? qsTr("%1 on %2").arg(row.title).arg(row.subject) : row.title
     readonly property string stateWord: row.settledAs === 0 ? qsTr("open") : row.settledAs === 1 ? qsTr("done") : qsTr("not applicable")
 
     implicitHeight: body.height + 2 * Theme.gap
     height: implicitHeight
 
     function settleAs(state: int) {
-        row.desk.settle(row.index, row.settledAs === state ? 0 : state);
+        row.desk.settle(row.at, row.settledAs === state ? 0 : state);
+        row.said();
+    }
+    function takeFocus() {
+        done.forceActiveFocus(Qt.TabFocusReason);
     }
     function write() {
+        row.begun = row.finding;
         row.writing = true;
         row.leaving = -1;
         field.text = row.finding;
@@ -50,7 +62,7 @@ Item {
     function leaveOut(why: int) {
         if (why === 0) {
             row.asking = false;
-            row.desk.leaveOut(row.index, 0, "");
+            row.desk.leaveOut(row.at, 0, "");
             return;
         }
         row.leaving = why;
@@ -60,9 +72,9 @@ Item {
     }
     function keep(text: string) {
         if (row.leaving < 0)
-            row.desk.setFinding(row.index, text);
+            row.desk.setFinding(row.at, text);
         else if (text.trim() !== "")
-            row.desk.leaveOut(row.index, row.leaving, text);
+            row.desk.leaveOut(row.at, row.leaving, text);
         row.writing = false;
         row.asking = false;
         row.leaving = -1;
@@ -82,33 +94,33 @@ Item {
         spacing: Theme.tight
         Label {
             width: parent.width
-            text: row.title
+            text: row.inGrid ? row.subject : row.title
             font.bold: true
-            Accessible.name: qsTr("%1: %2").arg(row.title).arg(row.stateWord)
+            Accessible.name: qsTr("%1: %2").arg(row.called).arg(row.stateWord)
         }
         Label {
             width: parent.width
-            visible: text !== ""
+            visible: text !== "" && !row.inGrid
             text: row.lookFor
         }
         Label {
             width: parent.width
-            visible: text !== ""
+            visible: text !== "" && !row.inGrid
             text: row.source
             soft: true
             font.pixelSize: Theme.textSmall
         }
         Label {
             width: parent.width
-            visible: row.finding !== "" && !row.writing
+            visible: row.finding !== "" && (!row.writing || row.finding !== row.begun) // another may have written it
             text: qsTr("Finding: %1").arg(row.finding)
             font.bold: true
         }
         Label {
             width: parent.width
             text: {
-                const said = row.settled === "" ? row.stateWord : qsTr("%1, %2").arg(row.stateWord).arg(row.settled);
-                return row.tester === "" ? said : qsTr("%1 · tester %2").arg(said).arg(row.tester);
+                const said = row.settled === "" ? (row.apart === "" || row.settledAs !== 0 ? row.stateWord : qsTr("%1, %2").arg(row.stateWord).arg(row.apart)) : qsTr("%1, %2").arg(row.stateWord).arg(row.settled);
+                return row.tester === "" ? said : qsTr("%1 · test equipment %2").arg(said).arg(row.tester);
             }
             soft: true
             font.pixelSize: Theme.textSmall
@@ -124,20 +136,21 @@ Item {
             spacing: Theme.snug
             visible: row.desk.open
             Chip {
+                id: done
                 objectName: row.code + ".done"
                 text: qsTr("Done")
                 chosen: row.settledAs === 1
-                Accessible.name: qsTr("Done: %1").arg(row.title)
+                Accessible.name: qsTr("Done: %1").arg(row.called)
                 onClicked: row.settleAs(1)
             }
             Chip {
                 objectName: row.code + ".none"
                 text: qsTr("n.a.")
                 chosen: row.settledAs === 2
-                Accessible.name: qsTr("Not applicable: %1").arg(row.title)
+                Accessible.name: qsTr("Not applicable: %1").arg(row.called)
                 onClicked: {
                     if (row.settledAs === 2)
-                        row.desk.settle(row.index, 0);
+                        row.desk.settle(row.at, 0);
                     else
                         row.asking = !row.asking;
                 }
@@ -147,32 +160,40 @@ Item {
                 objectName: row.code + ".finding"
                 quiet: true
                 text: qsTr("Finding …")
-                Accessible.name: qsTr("Finding on %1").arg(row.title)
+                Accessible.name: qsTr("Finding on %1").arg(row.called)
                 onClicked: row.write()
+            }
+            Button {
+                objectName: row.code + ".defect"
+                quiet: true
+                visible: row.finding !== "" && !row.writing
+                text: qsTr("Write it as a defect …")
+                Accessible.name: qsTr("Write the finding on %1 as a defect").arg(row.called)
+                onClicked: row.defectAsked()
             }
             Button {
                 objectName: row.code + ".photograph"
                 quiet: !row.asksPhotograph || row.photographs.length > 0
                 text: qsTr("Photograph …")
-                Accessible.name: qsTr("Photograph of %1").arg(row.title)
+                Accessible.name: qsTr("Photograph of %1").arg(row.called)
                 onClicked: row.photographAsked()
             }
             Button {
                 objectName: row.code + ".readings"
                 visible: row.readings !== ""
                 text: qsTr("%1 ›").arg(row.readings)
-                Accessible.name: qsTr("%1: %2").arg(row.title).arg(row.readings)
+                Accessible.name: qsTr("%1: %2").arg(row.called).arg(row.readings)
                 onClicked: row.readingsAsked()
             }
             ChoiceField {
                 objectName: row.code + ".tester"
                 visible: row.asksTester
                 width: Math.min(280, body.width)
-                name: qsTr("Tester for %1").arg(row.title)
-                empty: row.desk.testers.count === 0 ? qsTr("no tester in calibration") : qsTr("tester …")
+                name: qsTr("Test equipment for %1").arg(row.called)
+                empty: row.desk.testers.count === 0 ? qsTr("no test equipment in calibration") : qsTr("test equipment …")
                 model: row.desk.testers
                 value: row.tester
-                onPicked: value => row.desk.setTester(row.index, value)
+                onPicked: value => row.desk.setTester(row.at, value)
             }
         }
         Flow {
@@ -187,21 +208,21 @@ Item {
             Chip {
                 objectName: row.code + ".none.fitted"
                 text: qsTr("it is not fitted")
-                Accessible.name: qsTr("Not fitted: %1").arg(row.title)
+                Accessible.name: qsTr("Not fitted: %1").arg(row.called)
                 onClicked: row.leaveOut(0)
             }
             Chip {
                 objectName: row.code + ".none.asked"
                 text: qsTr("the manual does not ask for it …")
                 chosen: row.leaving === 1
-                Accessible.name: qsTr("Not asked for by the manual: %1").arg(row.title)
+                Accessible.name: qsTr("Not asked for by the manual: %1").arg(row.called)
                 onClicked: row.leaveOut(1)
             }
             Chip {
                 objectName: row.code + ".none.other"
                 text: qsTr("another reason …")
                 chosen: row.leaving === 2
-                Accessible.name: qsTr("Another reason why it does not apply: %1").arg(row.title)
+                Accessible.name: qsTr("Another reason why it does not apply: %1").arg(row.called)
                 onClicked: row.leaveOut(2)
             }
         }
@@ -210,9 +231,9 @@ Item {
             objectName: row.code + ".text"
             width: parent.width
             visible: row.writing
-            name: row.leaving === 1 ? qsTr("Manual and page that does not ask for %1").arg(row.title)
-                : row.leaving === 2 ? qsTr("Why %1 does not apply").arg(row.title)
-                : qsTr("What was found on %1").arg(row.title)
+            name: row.leaving === 1 ? qsTr("Manual and page that does not ask for %1").arg(row.called)
+                : row.leaving === 2 ? qsTr("Why %1 does not apply").arg(row.called)
+                : qsTr("What was found on %1").arg(row.called)
             placeholderText: row.leaving === 1 ? qsTr("manual and page; Enter keeps it")
                 : row.leaving === 2 ? qsTr("the reason; Enter keeps it")
                 : qsTr("what was found; Enter keeps it")

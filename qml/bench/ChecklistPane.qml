@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import QtQuick.Dialogs
 import Crownring.Theme
 import Crownring.Lists
 import Crownring.Parts
@@ -14,22 +13,54 @@ Item {
     property bool phone: false
 
     signal readingsAsked(item: string, line: string)
+    signal defectAsked(item: string, line: string, finding: string)
     signal finished
+
+    // A line is opened, and the keyboard stands on it.
+    function openLine(at: int) {
+        const group = groups.itemAt(pane.desk.grid.groupOf(at)) as CheckGroupRow;
+        if (group !== null)
+            group.open(at);
+    }
 
     readonly property string detailOfPart: {
         const parts = pane.desk.parts;
         return pane.partAt < 0 ? "" : String(parts.data(parts.index(pane.partAt, 0), ChoiceModel.DetailRole) ?? "");
     }
 
+    // The rest of the part, then what wants a look of its own one after the other, then the next part.
+    property bool looking: false
     function settleAndGoOn() {
         rest.forceActiveFocus(); // what is being typed is kept first
+        const settles = pane.desk.restOpen > 0;
         pane.desk.settleRest();
+        pane.looking = settles && pane.desk.nextLook() >= 0;
+        if (pane.looking)
+            pane.lookOn();
+        else
+            pane.goOn();
+    }
+    function goOn() {
+        pane.looking = false;
         if (!pane.desk.nextPart())
             pane.finished();
     }
+    function lookOn() {
+        if (!pane.looking)
+            return;
+        const at = pane.desk.nextLook();
+        const group = at < 0 ? null : groups.itemAt(pane.desk.grid.groupOf(at)) as CheckGroupRow;
+        if (group !== null)
+            group.look(at);
+        else
+            pane.goOn();
+    }
 
     readonly property int partAt: pane.desk.partAt // none while another inspection is read
-    onPartAtChanged: scroll.contentY = 0
+    onPartAtChanged: {
+        scroll.contentY = 0;
+        pane.looking = false;
+    }
 
     // First for the keyboard, last for the eye.
     Rectangle {
@@ -38,20 +69,35 @@ Item {
         anchors.bottom: parent.bottom
         anchors.left: lines.left
         anchors.right: parent.right
-        height: 60
+        height: 60 + (left.visible ? left.implicitHeight + Theme.tight : 0)
         color: Theme.sheet
         visible: pane.desk.loaded && pane.desk.open
         Rule { width: parent.width }
+        Label {
+            id: left
+            objectName: "bench.rest.left"
+            x: Theme.wide
+            y: Theme.tight
+            width: parent.width - 2 * Theme.wide
+            visible: text !== ""
+            text: pane.desk.restLeft === "" ? "" : qsTr("Left alone: %1").arg(pane.desk.restLeft)
+            soft: true
+            font.pixelSize: Theme.textSmall
+            elide: Text.ElideRight
+            maximumLineCount: 2
+        }
         Button {
             id: rest
             objectName: "bench.rest"
-            anchors.fill: parent
+            anchors.left: parent.left
+            anchors.right: parent.right
+            anchors.bottom: parent.bottom
+            height: 60 - 2 * Theme.snug
             anchors.margins: Theme.snug
             anchors.leftMargin: Theme.wide
             anchors.rightMargin: Theme.wide
             primary: pane.desk.restOpen > 0
-            text: pane.desk.restOpen === 0 ? qsTr("Go on ›") : pane.desk.restOpen === pane.desk.lines.count
-                ? (pane.desk.restOpen === 1 ? qsTr("Nothing found on it ›") : qsTr("Nothing found on all %1 ›").arg(pane.desk.restOpen)) : qsTr("Nothing found on the other %1 ›").arg(pane.desk.restOpen)
+            text: pane.desk.restOpen === 0 ? qsTr("Go on ›") : qsTr("Nothing found on %1 of %2 open ›").arg(pane.desk.restOpen).arg(pane.desk.partOpen)
             onClicked: pane.settleAndGoOn()
         }
     }
@@ -103,26 +149,28 @@ Item {
                 text: qsTr("%1 · %2").arg(pane.desk.partTitle).arg(pane.detailOfPart)
             }
             Repeater {
-                model: pane.desk.lines
-                CheckLineRow {
+                id: groups
+                model: pane.desk.grid
+                CheckGroupRow {
                     width: scroll.width - 2 * scroll.margin
                     desk: pane.desk
-                    onReadingsAsked: pane.readingsAsked(item, line)
+                    phone: pane.phone
+                    onSaid: pane.lookOn()
+                    onReadingsAsked: item => pane.readingsAsked(item, line)
                     onPhotographShown: digest => photograph.show(digest)
-                    onPhotographAsked: {
-                        chooser.row = index;
-                        chooser.open();
+                    onPhotographAsked: at => picker.ask(at)
+                    onDefectAsked: at => {
+                        const rows = pane.desk.lines;
+                        const row = rows.index(at, 0);
+                        pane.defectAsked(String(rows.data(row, CheckLineModel.ItemRole)), line, String(rows.data(row, CheckLineModel.FindingRole)));
                     }
                 }
             }
         }
     }
     PhotographSheet { id: photograph }
-    FileDialog {
-        id: chooser
-        property int row: -1
-        title: qsTr("Choose a photograph")
-        nameFilters: [qsTr("Pictures (*.jpg *.jpeg *.png)"), qsTr("All files (*)")]
-        onAccepted: pane.desk.addPhotograph(chooser.row, selectedFile)
+    PicturePicker {
+        id: picker
+        onChosen: (at, file) => pane.desk.addPhotograph(at, file)
     }
 }

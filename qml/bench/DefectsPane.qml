@@ -4,7 +4,7 @@ import Crownring.Theme
 import Crownring.Parts
 import Crownring.Bench
 
-// What was found, what bars flight, and what was done about it.
+// What was found, what grounds the balloon, and what was done about it.
 Item {
     id: pane
 
@@ -15,6 +15,7 @@ Item {
     onInspectionChanged: scroll.contentY = 0
 
     signal act(kind: string, defect: string, item: string)
+    signal readingsAsked(item: string, line: string)
 
     Scroll {
         id: scroll
@@ -51,9 +52,9 @@ Item {
         Label {
             width: parent.width
             text: pane.desk.defects.count === 0 ? qsTr("No defect is open on the items of this inspection.")
-                : pane.desk.barring === 0 ? qsTr("None of the open defects bars flight.")
-                : pane.desk.barring === 1 ? qsTr("1 defect bars flight, and with it the release.")
-                : qsTr("%1 defects bar flight, and with them the release.").arg(pane.desk.barring)
+                : pane.desk.barring === 0 ? qsTr("None of the open defects grounds the balloon.")
+                : pane.desk.barring === 1 ? qsTr("1 defect grounds the balloon and stands in the way of the release.")
+                : qsTr("%1 defects ground the balloon and stand in the way of the release.").arg(pane.desk.barring)
             font.bold: pane.desk.barring > 0
         }
         Column {
@@ -112,7 +113,7 @@ Item {
                         Label {
                             width: parent.width
                             visible: pane.desk.open && row.number === 2
-                            text: qsTr("A reading is beyond its limit. Write down the repair or the new part, or take the reading again in the same place; then clear it.")
+                            text: qsTr("A reading is beyond its limit. Write down the repair or the new part and take the reading again in the same place; then rectify it.")
                         }
                         Flow {
                             width: parent.width
@@ -133,9 +134,16 @@ Item {
                                 onClicked: pane.act("part.replaced", row.value, row.item)
                             }
                             Button {
+                                objectName: "bench.defect." + row.index + ".again"
+                                visible: pane.desk.lineOfDefect(row.value) !== ""
+                                text: qsTr("Read it again ›")
+                                Accessible.name: qsTr("Read it again: %1").arg(row.label)
+                                onClicked: pane.readingsAsked(row.item, pane.desk.lineOfDefect(row.value))
+                            }
+                            Button {
                                 objectName: "bench.defect." + row.index + ".clear"
-                                text: qsTr("Clear …")
-                                Accessible.name: qsTr("Clear: %1").arg(row.label)
+                                text: qsTr("Rectify …")
+                                Accessible.name: qsTr("Rectify: %1").arg(row.label)
                                 onClicked: pane.act("defect.cleared", row.value, row.item)
                             }
                             Button {

@@ -15,6 +15,7 @@ FocusScope {
     property int leaf: 0 // 0 checklist, 1 readings, 2 defects, 3 release
 
     signal act(kind: string, inspection: string, defect: string, item: string)
+    signal findingAsked(inspection: string, item: string, line: string, finding: string)
     signal listAsked(balloon: string)
 
     readonly property alias readings: reader
@@ -76,9 +77,9 @@ FocusScope {
                     return qsTr("%1 · %2").arg(pane.desk.outcome).arg(saved);
                 const open = qsTr("%1 of %2 lines open").arg(pane.desk.linesOpen).arg(pane.desk.linesAll);
                 return pane.desk.barring === 0 ? qsTr("%1 · %2").arg(open).arg(saved)
-                    : qsTr("%1 · bars flight: %2 · %3").arg(open).arg(pane.desk.barring).arg(saved);
+                    : qsTr("%1 · grounds the balloon: %2 · %3").arg(open).arg(pane.desk.barring).arg(saved);
             }
-            font.bold: pane.desk.outcome !== ""
+            font.bold: pane.desk.outcome !== "" && !pane.desk.abandoned
             font.pixelSize: Theme.textSmall
             elide: Text.ElideRight
             maximumLineCount: 2
@@ -111,6 +112,24 @@ FocusScope {
                 onTextEdited: pane.desk.inspector = text
                 onAccepted: leaves.focusCurrent()
             }
+            Flow {
+                width: parent.width
+                spacing: Theme.snug
+                Repeater {
+                    model: pane.desk.inspectors
+                    Chip {
+                        required property int index
+                        required property string modelData
+                        objectName: "bench.who." + index
+                        text: modelData
+                        Accessible.name: qsTr("%1 inspects").arg(modelData)
+                        onClicked: {
+                            pane.desk.inspector = modelData;
+                            leaves.focusCurrent();
+                        }
+                    }
+                }
+            }
         }
         Segments {
             id: leaves
@@ -127,11 +146,13 @@ FocusScope {
         width: parent.width
         visible: pane.desk.loaded
         ChecklistPane {
+            id: checks
             anchors.fill: parent
             visible: pane.leaf === 0
             desk: pane.desk
             phone: pane.phone
             onReadingsAsked: (item, line) => pane.showReadings(item, line)
+            onDefectAsked: (item, line, finding) => pane.findingAsked(pane.desk.inspection, item, line, finding)
             onFinished: pane.show(reader.series.count > 0 && pane.stillToRead() ? 1 : 3)
         }
         ReadingsPane {
@@ -146,6 +167,7 @@ FocusScope {
             desk: pane.desk
             phone: pane.phone
             onAct: (kind, defect, item) => pane.act(kind, pane.desk.inspection, defect, item)
+            onReadingsAsked: (item, line) => pane.showReadings(item, line)
         }
         ReleasePane {
             anchors.fill: parent
@@ -153,13 +175,28 @@ FocusScope {
             desk: pane.desk
             release: releaser
             phone: pane.phone
-            onLineAsked: line => {
-                if (pane.desk.showLine(line))
-                    pane.show(0);
+            onLineAsked: (line, item) => {
+                const at = pane.desk.showLine(line, item);
+                if (at < 0)
+                    return;
+                pane.show(0);
+                checks.openLine(at);
             }
             onDefectsAsked: pane.show(2)
             onListAsked: balloon => pane.listAsked(balloon)
             onAct: (kind, defect, item) => pane.act(kind, pane.desk.inspection, defect, item)
+        }
+    }
+
+    // With the last reading all is done: to the release.
+    property bool wasSaving: false
+    Connections {
+        target: pane.desk
+        function onSavedChanged() {
+            const ended = pane.wasSaving && !pane.desk.saving;
+            pane.wasSaving = pane.desk.saving;
+            if (ended && pane.leaf === 1 && pane.desk.open && pane.desk.problem === "" && pane.desk.linesOpen === 0 && reader.taken.count > 0 && !pane.stillToRead())
+                pane.show(3);
         }
     }
 

@@ -52,7 +52,7 @@ Flow {
         visible: conditions.reader.asksTester
         spacing: Theme.tight
         Label {
-            text: qsTr("Tester, in calibration on this day")
+            text: qsTr("Test equipment, in calibration on this day")
             soft: true
             font.pixelSize: Theme.textSmall
             Accessible.ignored: true
@@ -60,7 +60,7 @@ Flow {
         ChoiceField {
             objectName: "bench.tester"
             width: parent.width
-            name: qsTr("Tester")
+            name: qsTr("Test equipment")
             empty: conditions.reader.desk !== null && conditions.reader.desk.testers.count > 0 ? qsTr("choose …") : qsTr("none is in calibration")
             model: conditions.reader.desk !== null ? conditions.reader.desk.testers : null
             value: conditions.reader.tester

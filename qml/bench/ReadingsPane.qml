@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import QtQuick.Window
 import Crownring.Theme
 import Crownring.Parts
 import Crownring.Envelope
@@ -15,6 +16,8 @@ Item {
     readonly property bool wide: !pane.phone && pane.width >= 680
     readonly property bool atWork: pane.reader.desk !== null && pane.reader.desk.open
     property bool changing: false // who writes, and with what, where these stand folded
+    property bool following: false // a reading was handed over: the keyboard goes on to what is read next
+    readonly property alias after: after
     readonly property bool mapShown: pane.reader.placed && pane.reader.current >= 0
 
     // The place for the next figure; a held load waits for the tap.
@@ -32,12 +35,27 @@ Item {
     function begin() {
         map.choose(0, 0);
         pane.goOn();
+        if (pane.following && pane.visible && pane.atWork && !(pane.reader.held && pane.reader.placed))
+            form.takeFocus();
+        pane.following = false;
+    }
+    // Where the series at hand has enough by now, the next one that asks.
+    function skip() {
+        if (form.next >= 0)
+            pane.reader.current = form.next;
     }
 
     readonly property string current: pane.reader.current
     readonly property bool held: pane.reader.held
     onCurrentChanged: beginning.restart()
     onHeldChanged: beginning.restart()
+
+    // Equipment that was chosen, and not by going to another series: back to the figure.
+    readonly property string equipment: pane.reader.tester
+    onEquipmentChanged: {
+        if (pane.atWork && pane.equipment !== "" && pane.Window.activeFocusItem instanceof ChoiceField)
+            form.takeFocus();
+    }
 
     // After the map has taken in the panels of the series.
     Timer {
@@ -49,9 +67,31 @@ Item {
     Connections {
         target: pane.reader
         function onSaved() {
+            pane.following = true;
             form.clear();
             pane.goOn();
         }
+    }
+    AfterReading {
+        id: after
+        reader: pane.reader
+        onTookOnOthers: skipping.restart()
+    }
+    // After the record has answered.
+    Timer {
+        id: skipping
+        interval: 50
+        onTriggered: {
+            if (pane.reader.desk.saving)
+                return skipping.restart();
+            pane.following = true;
+            pane.skip();
+        }
+    }
+    // What is handed over with Control held is the same on the others.
+    Keys.onReturnPressed: event => {
+        if ((event.modifiers & Qt.ControlModifier) && pane.reader.desk.saving)
+            after.takeOnAll();
     }
 
     EmptyPlace {
@@ -76,6 +116,29 @@ Item {
             atWork: pane.atWork
             terse: pane.phone
             onPlaceAsked: map.forceActiveFocus(Qt.TabFocusReason)
+        }
+        Button {
+            objectName: "bench.held.all"
+            visible: pane.atWork && after.alike > 0
+            text: qsTr("It held on all %1").arg(after.alike)
+            onClicked: {
+                after.takeOnAll();
+                pane.reader.tap(0, 0);
+            }
+        }
+        Button {
+            objectName: "bench.same"
+            visible: pane.atWork && after.others > 0
+            text: qsTr("%1 on the other %2 too (Ctrl+Enter)").arg(after.latest).arg(after.others)
+            onClicked: after.takeOnOthers()
+        }
+        CheckLine {
+            objectName: "bench.settling"
+            width: Math.min(parent.width, 560)
+            visible: pane.atWork
+            text: qsTr("A line is done with its last reading: nothing else was found on it")
+            checked: after.settling
+            onToggled: after.settling = checked
         }
         Item {
             width: Math.min(parent.width, 560)

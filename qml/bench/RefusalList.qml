@@ -14,7 +14,7 @@ Column {
     readonly property int few: 5
     readonly property int shown: list.unfolded ? list.release.refusals.count : list.few
 
-    signal lineAsked(line: string)
+    signal lineAsked(line: string, item: string)
     signal defectsAsked
 
     Label {
@@ -46,7 +46,7 @@ Column {
             Accessible.role: row.line === "" ? Accessible.ListItem : Accessible.Button
             onClicked: {
                 if (row.line !== "")
-                    list.lineAsked(row.line);
+                    list.lineAsked(row.line, list.release.itemOfRefusal(row.index));
             }
             Keys.onReturnPressed: row.clicked()
             Keys.onEnterPressed: row.clicked()

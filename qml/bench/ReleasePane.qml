@@ -15,26 +15,64 @@ Item {
     readonly property string inspection: pane.desk.inspection
     onInspectionChanged: scroll.contentY = 0
 
-    signal lineAsked(line: string)
+    signal lineAsked(line: string, item: string)
     signal defectsAsked
     signal listAsked(balloon: string)
     signal act(kind: string, defect: string, item: string)
 
     readonly property bool open: pane.desk.loaded && pane.desk.open
+    readonly property bool abandoned: pane.desk.abandoned || pane.open && pane.release.outcome === 2
     readonly property real measure: Math.min(scroll.width - 2 * scroll.margin, 820) // of a line that is read
 
+    // First for the keyboard, last for the eye.
+    Rectangle {
+        id: bar
+        z: 1
+        anchors.bottom: parent.bottom
+        width: parent.width
+        height: 60
+        color: Theme.sheet
+        visible: pane.open
+        Rule { width: parent.width }
+        Button {
+            objectName: "bench.sign"
+            anchors.fill: parent
+            anchors.margins: Theme.snug
+            anchors.leftMargin: Theme.wide
+            anchors.rightMargin: Theme.wide
+            enabled: pane.release.maySign && (pane.release.outcome !== 2 || pane.desk.inspector !== "")
+            primary: pane.release.outcome !== 2
+            text: pane.release.signing ? qsTr("Signing …") : pane.release.outcome === 0 ? qsTr("Sign the release …") : pane.release.outcome === 1 ? qsTr("Sign the list of discrepancies …") : pane.release.outcome === 2 ? qsTr("Abandon the inspection …") : qsTr("Sign the release after incomplete maintenance …")
+            onClicked: signing.open()
+        }
+    }
     Scroll {
         id: scroll
         anchors.fill: parent
+        anchors.bottomMargin: bar.visible ? bar.height : 0
         visible: pane.desk.loaded
         margin: pane.phone ? Theme.wide : Theme.broad
 
-        Label {
+        Row {
             width: pane.measure
             visible: !pane.open
-            text: pane.desk.outcome
-            font.bold: true
-            font.pixelSize: Theme.textLarge
+            spacing: Theme.gap
+            StateBox {
+                id: ended
+                anchors.verticalCenter: parent.verticalCenter
+                settledAs: pane.desk.endedAs
+            }
+            Label {
+                width: parent.width - ended.width - Theme.gap
+                text: pane.desk.outcome
+                font.bold: !pane.desk.abandoned
+                font.pixelSize: Theme.textLarge
+            }
+        }
+        Label {
+            width: pane.measure
+            visible: pane.desk.abandoned
+            text: qsTr("Nothing is released and nothing was signed for. What was written stays in the record.")
         }
         Label {
             width: pane.measure
@@ -53,11 +91,12 @@ Item {
             visible: pane.open && pane.release.refusals.count > 0
             release: pane.release
             barring: pane.desk.barring
-            onLineAsked: line => pane.lineAsked(line)
+            onLineAsked: (line, item) => pane.lineAsked(line, item)
             onDefectsAsked: pane.defectsAsked()
         }
         Statement {
             width: pane.measure
+            visible: !pane.abandoned
             release: pane.release
             signed: !pane.open
         }
@@ -75,14 +114,6 @@ Item {
             color: Theme.ember
             font.bold: true
             Accessible.role: Accessible.AlertMessage
-        }
-        Button {
-            objectName: "bench.sign"
-            visible: pane.open
-            enabled: pane.release.maySign
-            primary: true
-            text: pane.release.signing ? qsTr("Signing …") : pane.release.outcome === 0 ? qsTr("Sign the release …") : pane.release.outcome === 1 ? qsTr("Sign the list of discrepancies …") : pane.release.outcome === 2 ? qsTr("Abandon the inspection …") : qsTr("Sign the release after incomplete maintenance …")
-            onClicked: signing.open()
         }
         Button {
             objectName: "bench.list"
@@ -116,7 +147,7 @@ Item {
         }
         TextRows {
             width: pane.measure
-            visible: !pane.open && count > 0
+            visible: !pane.open && !pane.desk.abandoned && count > 0
             title: qsTr("Due next")
             rows: pane.release.dueNext
         }

@@ -37,15 +37,15 @@ Scroll {
             title: qsTr("People")
             about: qsTr("Who may sign what, and until when. A release is refused to anybody else.")
             rows: shop.people
-            verbs: [qsTr("Enter what a person is entitled to …")]
+            verbs: [qsTr("Enter what a person is authorised to sign …")]
             codes: ["bench.shop.person"]
             onAsked: pane.act("person.entitled")
             onCorrect: entry => pane.correct(entry)
         }
         ShopBlock {
             width: pane.blockWidth
-            title: qsTr("Testers")
-            about: qsTr("A reading counts only if its tester was in calibration on that day.")
+            title: qsTr("Test equipment")
+            about: qsTr("A reading counts only if its test equipment was in calibration on that day.")
             rows: shop.testers
             verbs: [qsTr("Enter a calibration …")]
             codes: ["bench.shop.tester"]
@@ -66,7 +66,7 @@ Scroll {
             width: flow.width
             columns: pane.wide ? 2 : 1
             title: qsTr("Types and their limits")
-            about: qsTr("What passes is said by the type's own manual. Without a limit a reading is kept, and decides nothing.")
+            about: qsTr("What passes is said by the type's own manual. Without a limit a reading is kept, and is inconclusive.")
             rows: shop.types
             verbs: [qsTr("Enter a type …"), qsTr("Enter a limit …")]
             codes: ["bench.shop.type", "bench.shop.limit"]

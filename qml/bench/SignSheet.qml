@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import Crownring.Theme
+import Crownring.Lists
 import Crownring.Parts
 import Crownring.Bench
 
@@ -11,12 +12,21 @@ Sheet {
     required property ReleaseDesk release
 
     property bool done: false
+    readonly property bool abandons: sheet.release.outcome === 2
+    // Name and what it is signed as; the licence.
+    readonly property string signer: sheet.ofSigner(ChoiceModel.LabelRole)
+    readonly property string licence: sheet.ofSigner(ChoiceModel.DetailRole)
+    function ofSigner(role: int): string {
+        const people = sheet.release.people;
+        const at = sheet.release.signerAt;
+        return at < 0 || at >= people.count ? "" : String(people.data(people.index(at, 0), role) ?? "");
+    }
 
     title: sheet.release.outcome === 0 ? qsTr("Sign the release") : sheet.release.outcome === 1 ? qsTr("Sign the list of discrepancies") : sheet.release.outcome === 2 ? qsTr("Abandon the inspection") : qsTr("Sign the release after incomplete maintenance")
     widest: 640
     tallest: 560
     onAboutToShow: sheet.done = false
-    onOpened: sign.forceActiveFocus(Qt.TabFocusReason)
+    onOpened: back.forceActiveFocus(Qt.TabFocusReason) // Return never signs by itself
 
     Connections {
         target: sheet.release
@@ -32,7 +42,28 @@ Sheet {
         anchors.bottomMargin: foot.height
         Statement {
             width: parent.width
+            visible: !sheet.abandons
             release: sheet.release
+        }
+        Label {
+            width: parent.width
+            visible: sheet.abandons
+            text: qsTr("The inspection ends without a release. Nothing is signed for; %1 writes that it was abandoned.").arg(sheet.release.desk.inspector)
+        }
+        Column {
+            width: parent.width
+            visible: !sheet.abandons
+            spacing: Theme.tight
+            Label {
+                width: parent.width
+                objectName: "bench.sign.who"
+                text: qsTr("Signed by: %1").arg(sheet.signer)
+                font.bold: true
+            }
+            Label {
+                width: parent.width
+                text: qsTr("Licence, certificate or approval: %1").arg(sheet.licence)
+            }
         }
         Label {
             width: parent.width
@@ -61,13 +92,22 @@ Sheet {
         Label {
             anchors.left: parent.left
             anchors.leftMargin: Theme.wide
-            anchors.right: sign.left
+            anchors.right: back.left
             anchors.rightMargin: Theme.gap
             anchors.verticalCenter: parent.verticalCenter
-            text: sheet.release.signer
+            text: sheet.abandons ? sheet.release.desk.inspector : sheet.signer
             font.bold: true
             elide: Text.ElideRight
             maximumLineCount: 2
+        }
+        Button {
+            id: back
+            objectName: "bench.sign.back"
+            anchors.right: sign.left
+            anchors.rightMargin: Theme.snug
+            anchors.verticalCenter: parent.verticalCenter
+            text: qsTr("Not yet")
+            onClicked: sheet.close()
         }
         Button {
             id: sign
@@ -75,9 +115,9 @@ Sheet {
             anchors.right: parent.right
             anchors.rightMargin: Theme.wide
             anchors.verticalCenter: parent.verticalCenter
-            primary: true
+            primary: false // the default is to go back
             enabled: sheet.release.maySign
-            text: sheet.release.signing ? qsTr("Signing …") : qsTr("I sign this")
+            text: sheet.release.signing ? qsTr("Signing …") : sheet.abandons ? qsTr("Abandon it") : qsTr("I sign this")
             onClicked: sheet.release.sign()
         }
     }

@@ -51,6 +51,7 @@ Column {
     }
     Column {
         width: parent.width
+        visible: form.release.outcome !== 2 // nothing is signed for
         spacing: Theme.tight
         Label {
             text: qsTr("Who signs")
@@ -61,7 +62,7 @@ Column {
             objectName: "bench.signer"
             width: parent.width
             name: qsTr("Who signs, and as what")
-            empty: form.release.people.count === 0 ? qsTr("the record entitles nobody") : qsTr("choose …")
+            empty: form.release.people.count === 0 ? qsTr("the record authorises nobody") : qsTr("choose …")
             model: form.release.people
             at: form.release.signerAt
             onPickedAt: at => form.release.signerAt = at
@@ -76,6 +77,7 @@ Column {
     }
     Column {
         width: parent.width
+        visible: form.release.outcome !== 2
         spacing: Theme.tight
         Label {
             text: qsTr("Data used, with revision: one a line")
@@ -93,6 +95,7 @@ Column {
     }
     Column {
         width: parent.width
+        visible: form.release.outcome !== 2
         spacing: Theme.tight
         Label {
             text: qsTr("Limitations")

@@ -88,12 +88,12 @@ Column {
         share: 1.0
     }
     Sign {
-        text: qsTr("half as good again")
+        text: qsTr("1.5 times the limit")
         reading: Panel.Value
         share: 1.5
     }
     Sign {
-        text: qsTr("twice as good or better")
+        text: qsTr("twice the limit or better")
         reading: Panel.Value
         share: 2.0
     }

@@ -18,7 +18,7 @@ Column {
     }
     Label {
         width: parent.width
-        text: block.desk.score !== "" ? block.desk.score : qsTr("Each half-year of the last years is foretold from what was known before it, and held against what the tests then found.")
+        text: block.desk.score !== "" ? block.desk.score : qsTr("Each half-year of the last years is forecast from what was known before it, and held against what the tests then found.")
     }
     PairList {
         width: parent.width

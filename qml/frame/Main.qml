@@ -208,6 +208,7 @@ Window {
                 visible: window.place === 2 && window.sayable
                 phone: window.phone
                 onAct: (kind, inspection, defect, item) => form.beginAtBench(kind, inspection, defect, item, inspection === "" ? [] : bench.desk.scope)
+                onFindingAsked: (inspection, item, line, finding) => form.beginFinding(inspection, item, line, finding, bench.desk.scope)
                 onCorrect: entry => form.correct(entry)
                 onListAsked: balloon => window.goToList(balloon)
             }
@@ -279,6 +280,10 @@ Window {
         onRequirementChosen: requirement => {
             window.place = 3;
             rules.showRequirement(requirement);
+        }
+        onInspectionChosen: inspection => {
+            window.place = 2;
+            bench.showInspection(inspection);
         }
         onEntryChosen: entry => {
             window.place = 4;

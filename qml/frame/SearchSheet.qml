@@ -13,6 +13,7 @@ Sheet {
     signal itemChosen(item: string)
     signal requirementChosen(requirement: string)
     signal entryChosen(entry: string)
+    signal inspectionChosen(inspection: string)
 
     title: qsTr("Search")
     onOpened: {
@@ -26,6 +27,7 @@ Sheet {
         onBalloonChosen: balloon => { sheet.close(); sheet.balloonChosen(balloon); }
         onItemChosen: item => { sheet.close(); sheet.itemChosen(item); }
         onRequirementChosen: requirement => { sheet.close(); sheet.requirementChosen(requirement); }
+        onInspectionChosen: inspection => { sheet.close(); sheet.inspectionChosen(inspection); }
         onEntryChosen: entry => { sheet.close(); sheet.entryChosen(entry); }
     }
 
@@ -34,7 +36,7 @@ Sheet {
         x: Theme.wide
         y: Theme.gap
         width: parent.width - 2 * Theme.wide
-        name: qsTr("Registration, serial number, requirement, person")
+        name: qsTr("Registration, serial number, inspection, requirement, person")
         onSaid: words => search.words = words
         Keys.onDownPressed: found.forceActiveFocus()
         onAccepted: {

@@ -66,7 +66,7 @@ Item {
             Button {
                 primary: true
                 visible: !pane.detail.fabric && !pane.detail.list
-                text: pane.detail.defect ? qsTr("Clear the defect …") : qsTr("Requirement done …")
+                text: pane.detail.defect ? qsTr("Rectify the defect …") : qsTr("Requirement done …")
                 onClicked: pane.act(pane.detail.defect ? "defect.cleared" : "requirement.done", pane.detail.balloon, pane.detail.item, pane.detail.requirement)
             }
             Button {

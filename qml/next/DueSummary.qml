@@ -52,7 +52,7 @@ Item {
         Button {
             visible: summary.place.filtered
             quiet: true
-            text: qsTr("Clear")
+            text: qsTr("All")
             onClicked: summary.place.clearFilters()
         }
         Button {

@@ -53,7 +53,7 @@ Sheet {
             objectName: "returns.signer"
             width: parent.width
             name: qsTr("Who approves, and as what")
-            empty: sheet.desk.people.count === 0 ? qsTr("the record entitles nobody") : qsTr("choose …")
+            empty: sheet.desk.people.count === 0 ? qsTr("the record authorises nobody") : qsTr("choose …")
             model: sheet.desk.people
             at: sheet.desk.signerAt
             onPickedAt: at => sheet.desk.signerAt = at

@@ -15,6 +15,7 @@ Column {
 
     signal dueAsked(item: string, requirement: string)
     signal approvalAsked(inspection: string)
+    signal rectifyAsked(kind: string, item: string, requirement: string)
 
     spacing: Theme.tight
 
@@ -45,10 +46,11 @@ Column {
             required property string detail
             required property var model // its `chosen` says that it still stands
             readonly property bool stands: row.model.chosen
+            readonly property bool defect: block.desk.isDefect(row.index)
             objectName: "returns.listed." + row.index
             visible: block.roomy
             width: block.width
-            height: Math.max(Theme.touch, words.implicitHeight + 2 * Theme.tight)
+            height: Math.max(Theme.touch, words.implicitHeight + 2 * Theme.tight) + (mend.visible ? mend.height + Theme.tight : 0)
             leftPadding: Theme.gap
             held: row.visualFocus
             focusPolicy: Qt.StrongFocus
@@ -62,7 +64,7 @@ Column {
                     id: words
                     anchors.left: parent.left
                     anchors.right: sign.left
-                    anchors.verticalCenter: parent.verticalCenter
+                    y: Math.max(0, (parent.height - (mend.visible ? mend.height + Theme.tight : 0) - height) / 2)
                     Label {
                         width: parent.width
                         text: row.label
@@ -77,10 +79,19 @@ Column {
                         Accessible.ignored: true
                     }
                 }
+                Button {
+                    id: mend
+                    objectName: "returns.listed." + row.index + ".rectify"
+                    anchors.bottom: parent.bottom
+                    visible: row.stands
+                    text: row.defect ? qsTr("Rectify …") : qsTr("Requirement done …")
+                    Accessible.name: row.defect ? qsTr("Rectify: %1").arg(row.label) : qsTr("Requirement done: %1").arg(row.label)
+                    onClicked: block.rectifyAsked(row.defect ? "defect.cleared" : "requirement.done", block.desk.itemAt(row.index), row.value)
+                }
                 LineSign {
                     id: sign
                     anchors.right: parent.right
-                    anchors.verticalCenter: parent.verticalCenter
+                    anchors.verticalCenter: words.verticalCenter
                     width: 16
                     height: 16
                     shape: row.stands ? LineSign.Forward : LineSign.Tick

@@ -133,7 +133,9 @@ private:
     }
     void pull() {
         const auto gore = 1 + any(3);
-        const auto passes = any(6) > 0;
+        pullAt(gore, any(6) > 0);
+    }
+    void pullAt(int gore, bool passes) {
         const auto id =
             say("reading.taken",
                 R"(,"quantity":"grab-strength","unit":"N","direction":"warp","row":16,"tester":"F-1","gore":)" +
@@ -147,8 +149,10 @@ private:
         std::string keys =
             both(R"(,"what":"weak","defect":")", name, R"(","severity":")") + (barring ? "barring" : "minor") + '"';
         for (const auto& [gore, reading] : m_known.pulls)
-            if (!reading.second)
+            if (!reading.second) {
                 defect.reading = reading.first;
+                m_foundAt[name] = gore;
+            }
         if (!defect.reading.empty())
             keys += both(R"(,"reading":")", defect.reading, "\"");
         say("defect.found", keys);
@@ -185,6 +189,8 @@ private:
     }
     void clear() {
         if (auto* const defect = anyDefect()) {
+            if (const auto at = m_foundAt.find(defect->first); at != m_foundAt.end())
+                pullAt(at->second, true); // read again in its place
             say("defect.cleared", both(R"(,"what":"new panel","defect":")", defect->first, "\""));
             defect->second.open = false;
         }
@@ -220,6 +226,7 @@ private:
     Shop m_shop;
     Counts& m_counts;
     Known m_known;
+    std::map<std::string, int> m_foundAt; ///< the gore of the reading that found a defect
     CivilDate m_day = day("2026-06-01");
     int m_inspections = 0;
 };

@@ -214,8 +214,9 @@ private slots:
         QTest::newRow("United States, not airworthy")
             << "KS-2026-015"
             << "release" << QStringList{"a list of discrepancies and unairworthy items dated 2026-11-18"};
-        QTest::newRow("list of discrepancies") << "KS-2026-015"
-                                               << "discrepancies" << QStringList{"Dated 2026-11-18", "bars flight"};
+        QTest::newRow("list of discrepancies")
+            << "KS-2026-015"
+            << "discrepancies" << QStringList{"Dated 2026-11-18", "grounds the balloon"};
         QTest::newRow("an open one is a draft") << "OL-2026-018"
                                                 << "report" << QStringList{"DRAFT, not signed", "Readings"};
         QTest::newRow("map") << "OL-2026-017"

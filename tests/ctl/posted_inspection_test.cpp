@@ -184,8 +184,8 @@ private slots:
             QVERIFY(all.contains(statement));
             for (const auto* words :
                  {"Papers of inspection SH-7", "Logbook entry", "Inspection report", "Envelope map", "≥ 133.4 N",
-                  "252:05 h", "relief valve", "off RV-1, on RV-2", "8130-3 no. 12", "hole of 20 mm", "cleared: patched",
-                  "4471, A&P with IA", "Manual Q, revision 2", "at least 110, below 116 °C"})
+                  "252:05 h", "relief valve", "off RV-1, on RV-2", "8130-3 no. 12", "hole of 20 mm",
+                  "rectified: patched", "4471, A&P with IA", "Manual Q, revision 2", "at least 110, below 116 °C"})
                 QVERIFY2(all.contains(QString::fromUtf8(words)), words);
             QVERIFY(!all.contains("DRAFT"));
             QVERIFY(!all.contains("List of discrepancies"));

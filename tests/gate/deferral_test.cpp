@@ -116,7 +116,7 @@ private slots:
         const auto problems = problemsOf(shop.record(), R"({"entry":"entry.corrected","on":"2026-06-01","replaces":")" +
                                                             finding + R"(","with":{"on":"2026-06-02"}})");
         QCOMPARE(problems.size(), std::size_t{1});
-        QVERIFY(spokenMessage(problems.front()).find("cleared before") != std::string::npos);
+        QVERIFY(spokenMessage(problems.front()).find("rectified before") != std::string::npos);
     }
     void aClearingIsNotDatedBeforeItsFinding() {
         Shop shop;

@@ -59,6 +59,8 @@ public:
         ++m_count;
         QTest::keyClick(&m_window, which, with);
     }
+    /// Brings what is out of sight into it.
+    void flick() { ++m_count; }
     /// The digits of a figure are not counted.
     void type(const QString& figure) {
         for (const auto character : figure)

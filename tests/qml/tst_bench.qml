@@ -12,6 +12,7 @@ PlaceCase {
         id: page
         anchors.fill: parent
         onAct: (kind, inspection, defect, item) => test.acted = [kind, inspection, defect, item].join(" ")
+        onFindingAsked: (inspection, item, line, finding) => test.acted = ["finding", inspection, item, line, finding].join(" ")
     }
     property string acted: ""
 
@@ -101,9 +102,17 @@ PlaceCase {
         const rest = page.desk.restOpen;
         named("bench.rest").forceActiveFocus(Qt.TabFocusReason);
         keyClick(Qt.Key_Return);
+        soon(() => page.desk.linesOpen <= before - rest);
+        // Crown ring and load tapes want a look of their own: the keyboard stands on one after the other.
+        for (let look = 0; look < 6 && page.desk.partAt === part; ++look) {
+            const at = page.desk.nextLook();
+            verify(at >= 0);
+            soon(() => named("bench.line." + at + ".done").activeFocus);
+            keyClick(Qt.Key_Return);
+        }
         verify(page.desk.partAt !== part);
-        soon(() => page.desk.linesOpen <= before - rest + 1 && page.desk.linesOpen < before);
-        soon(() => named("bench.rest").activeFocus);
+        soon(() => !page.desk.saving);
+        compare(page.desk.problem, "");
     }
 
     function test_aHeldLoadIsTakenByATapOnTheMapAndTakenBack() {
@@ -186,9 +195,47 @@ PlaceCase {
                 continue;
             refusal.clicked();
             compare(page.leaf, 0);
-            return;
+            // The line that the reason is about is opened, and the keyboard stands on it.
+            const lines = page.desk.lines;
+            for (let at = 0; at < lines.count; ++at) {
+                const done = findNamed("bench.line." + at + ".done");
+                if (done !== null && done.activeFocus) {
+                    compare(lines.data(lines.index(at, 0), CheckLineModel.LineRole), refusal.line);
+                    return;
+                }
+            }
+            fail("the keyboard stands on no line");
         }
         fail("no refusal leads to a line");
+    }
+
+    function test_aFindingLeadsToADefect() {
+        openOne("QE-IVY");
+        page.desk.setFinding(1, "scuffed at gore 5");
+        soon(() => findNamed("bench.line.1.defect") !== null);
+        pressNamed("bench.line.1.defect");
+        const lines = page.desk.lines;
+        compare(test.acted, ["finding", page.desk.inspection, lines.data(lines.index(1, 0), CheckLineModel.ItemRole), lines.data(lines.index(1, 0), CheckLineModel.LineRole), "scuffed at gore 5"].join(" "));
+    }
+
+    function test_abandoningNeedsNoSignatoryAndReturnDoesNotDoIt() {
+        openOne("QE-IVY");
+        page.showLeaf(3);
+        page.release.outcome = 2;
+        soon(() => page.release.maySign);
+        compare(findNamed("bench.signer"), null); // nothing is signed for
+        pressNamed("bench.sign");
+        soon(() => named("bench.sign.back").activeFocus);
+        keyClick(Qt.Key_Return); // the default is to go back
+        soon(() => findNamed("bench.sign.confirm") === null);
+        verify(page.desk.open);
+        pressNamed("bench.sign");
+        soon(() => findNamed("bench.sign.confirm") !== null);
+        pressNamed("bench.sign.confirm");
+        soon(() => page.desk.loaded && page.desk.abandoned);
+        compare(page.desk.endedAs, 2);
+        soon(() => findText("Nothing is released and nothing was signed for. What was written stays in the record.") !== null);
+        compare(findText("What was signed"), null);
     }
 
     function test_nothingOfOneInspectionStandsUnderAnother() {

@@ -64,7 +64,7 @@ PlaceCase {
         soon(() => findText(title) !== null);
         const requirement = String(page.place.list.data(page.place.list.index(1, 0), DueModel.RequirementRole));
         const isDefect = requirement.startsWith("defect/");
-        press(spoken(isDefect ? "Clear the defect …" : "Requirement done …"));
+        press(spoken(isDefect ? "Rectify the defect …" : "Requirement done …"));
         compare(test.acted, (isDefect ? "defect.cleared " : "requirement.done ") + page.place.list.data(page.place.list.index(1, 0), DueModel.ItemRole) + " " + requirement);
     }
 
@@ -86,7 +86,7 @@ PlaceCase {
     function test_nothingLeftSaysWhatToDo() {
         page.place.words = "nothing has such a name";
         soonIs(page.place.list, "count", 0);
-        const clear = spoken("Clear the filters");
+        const clear = spoken("Take off the filters");
         press(clear);
         soon(() => page.place.list.count > 300);
     }
@@ -116,7 +116,7 @@ PlaceCase {
         soon(() => findText(String(model.data(model.index(0, 0), DueModel.WhereRole))) !== null);
         page.place.words = "nothing has such a name";
         soonIs(model, "count", 0);
-        soon(() => findSpoken("Requirement done …") === null && findSpoken("Clear the defect …") === null);
+        soon(() => findSpoken("Requirement done …") === null && findSpoken("Rectify the defect …") === null);
     }
 
     function test_enterInThePlannedTimeLeavesTheKitAsItIs() {

@@ -150,6 +150,20 @@ private slots:
         later.turnTo(QStringLiteral("postgresql://me@host/shop"));
         QCOMPARE(later.person(), QStringLiteral("insp. 14"));
     }
+
+    /// Nobody inspects in a name that nobody gave since the start; who did before is offered.
+    void whoInspectsIsSaidAfterEachStart() {
+        const QTemporaryDir config;
+        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, config.path());
+        nameProgram(QStringLiteral("0"));
+        Habits habits(true);
+        habits.turnTo(QStringLiteral("/a.sqlite"));
+        habits.setInspector(QStringLiteral("insp. B"));
+        Habits later(true);
+        later.turnTo(QStringLiteral("/a.sqlite"));
+        QCOMPARE(later.inspector(), QString());
+        QCOMPARE(later.lastInspector(), QStringLiteral("insp. B"));
+    }
 };
 
 CROWNRING_TEST(FirstStartTest, QCoreApplication)

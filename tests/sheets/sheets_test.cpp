@@ -77,7 +77,7 @@ private slots:
                 for (const auto& line : signature.lines)
                     QVERIFY2(line.value.empty(), line.value.c_str());
             }
-            QVERIFY(!text.contains("Acting as: "));
+            QVERIFY(!text.contains("Signing as: "));
         }
     }
 

@@ -30,9 +30,9 @@ void addSigning(CLI::App& group, Chosen& chosen) {
         group, chosen, "sign", "Sign a visit: release, list of discrepancies, incomplete maintenance; or abandon it");
     sign->add_option("ID", asked->inspection, "Its name, as list has it")->required();
     sign->add_option("--by", asked->by, "Who signs")->required()->type_name("PERSON");
-    sign->add_option("--as", asked->capacity, "As what: independent-certifying-staff, repair-station …")
+    sign->add_option("--as", asked->capacity, "Signing as what: independent-certifying-staff, repair-station …")
         ->required()
-        ->type_name("CAPACITY");
+        ->type_name("AS");
     sign->add_option("--outcome", asked->outcome, "How it ends (default: released); incomplete: it goes on")
         ->check(CLI::IsMember({"released", "discrepancies", "abandoned", "incomplete"}));
     sign->add_option("--data", asked->data, "Data used, with revision (may repeat)")->type_name("TEXT");
@@ -80,9 +80,9 @@ void addInspection(CLI::App& app, Chosen& chosen) {
         *group, chosen, "approve", "Approve the return to service after a list of discrepancies");
     approve->add_option("ID", approved->inspection, "Its name, as list has it")->required();
     approve->add_option("--by", approved->by, "Who approves")->required()->type_name("PERSON");
-    approve->add_option("--as", approved->capacity, "As what: inspection-authorization, repair-station …")
+    approve->add_option("--as", approved->capacity, "Signing as what: inspection-authorization, repair-station …")
         ->required()
-        ->type_name("CAPACITY");
+        ->type_name("AS");
     addDay(*approve, approved->on, "The day of the approval (default: today)");
     approve->add_option("--time", approved->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
     approve->add_flag("--json", alwaysJson);

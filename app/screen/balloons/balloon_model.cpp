@@ -23,8 +23,8 @@ QStringList clocksOf(const FleetSheet& sheet, const BalloonCard& card) {
     for (const auto* item : sheet.itemsOf(card.balloon))
         if (item->kind == ItemKind::Envelope)
             clocks += item->clock.minutes
-                          ? BalloonModel::tr("envelope %1").arg(Words::hours(item->clock.minutes->value()))
-                          : BalloonModel::tr("envelope: hours unknown");
+                          ? BalloonModel::tr("total time in service %1").arg(Words::hours(item->clock.minutes->value()))
+                          : BalloonModel::tr("total time in service unknown");
     clocks += BalloonModel::tr("registration %1").arg(Words::hours(card.flown.minutes.value()));
     return clocks;
 }

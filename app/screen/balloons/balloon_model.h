@@ -11,7 +11,7 @@ namespace crownring::screen {
 struct BalloonLine {
     QString balloon;
     QString title;
-    QString flown; ///< "envelope 509:45 h · registration 412:30 h"
+    QString flown; ///< "total time in service 509:45 h · registration 412:30 h"
     QString use;   ///< "310 flights logged for the registration, the last on 2026-11-20"
     QString items; ///< "7 items"
     QString worst; ///< what governs it: "Annual inspection, envelope ENV-101"

@@ -24,8 +24,8 @@ std::vector<ReadingCount> counts(const BenchFile& file, const WorkLine& work) {
     return counts;
 }
 
-bool hasReadings(const BenchFile& file, const WorkLine& work) {
-    return std::ranges::all_of(counts(file, work), &ReadingCount::enough);
+bool asksReadings(const BenchFile& file, const WorkLine& work) {
+    return std::ranges::any_of(counts(file, work), [](const ReadingCount& count) { return count.wanted > 0; });
 }
 
 QString readingsText(const BenchFile& file, const WorkLine& work) {
@@ -50,9 +50,7 @@ Choice doneRow(const Said<Body>& said) {
 
 }
 
-WorkPart partOf(const WorkLine& work) {
-    return {work.line ? work.line->section : std::string(), work.item ? std::optional(work.item->id) : std::nullopt};
-}
+WorkPart partOf(const WorkLine& work) { return {work.line ? work.line->section : std::string()}; }
 
 QString sectionTitle(const Inspection& inspection, const WorkLine& work) {
     if (work.line)
@@ -62,17 +60,91 @@ QString sectionTitle(const Inspection& inspection, const WorkLine& work) {
     return BenchRows::tr("Other lines");
 }
 
+Apart apartOf(const BenchFile& file, const WorkLine& work) {
+    if (!work.line)
+        return Apart::No;
+    if (isOfOwnersTasks(file.visit()) && !work.line->ownerRule.empty() && !work.line->required)
+        return Apart::OwnersTask;
+    if (!work.line->required)
+        return Apart::Optional;
+    if (work.line->ownLook)
+        return Apart::OwnLook;
+    if (asksReadings(file, work) || (work.item && work.line->isTest()))
+        return Apart::Readings;
+    if (work.asksTester())
+        return Apart::Equipment;
+    return work.line->onlyWith.empty() ? Apart::No : Apart::Work;
+}
+
+QString apartText(Apart apart) {
+    switch (apart) {
+    case Apart::No:
+        return {};
+    case Apart::OwnLook:
+        return BenchRows::tr("wants a look of its own");
+    case Apart::Readings:
+        return BenchRows::tr("settled by its readings");
+    case Apart::Equipment:
+        return BenchRows::tr("done with test equipment");
+    case Apart::Work:
+        return BenchRows::tr("work to be carried out");
+    case Apart::OwnersTask:
+        return BenchRows::tr("settled where it was done");
+    case Apart::Optional:
+        return BenchRows::tr("nobody has to");
+    }
+    return {};
+}
+
+QString apartCount(Apart apart, int lines) {
+    switch (apart) {
+    case Apart::No:
+        return {};
+    case Apart::OwnLook:
+        return BenchRows::tr("%n want a look of their own", nullptr, lines);
+    case Apart::Readings:
+        return BenchRows::tr("%n are settled by readings", nullptr, lines);
+    case Apart::Equipment:
+        return BenchRows::tr("%n are done with test equipment", nullptr, lines);
+    case Apart::Work:
+        return BenchRows::tr("%n are work to be carried out", nullptr, lines);
+    case Apart::OwnersTask:
+        return BenchRows::tr("%n are settled where they were done", nullptr, lines);
+    case Apart::Optional:
+        return BenchRows::tr("%n nobody has to settle", nullptr, lines);
+    }
+    return {};
+}
+
 bool isOnlyALook(const BenchFile& file, const WorkLine& work) {
-    const bool unread = work.line && work.item && work.line->isTest() && !isRead(file, *work.item, work.line->readings);
-    // That nothing was found says nothing of work that is to be carried out.
-    const bool errand = work.line && !work.line->onlyWith.empty();
-    return work.state() == LineState::Open && hasReadings(file, work) && !work.asksTester() && !unread && !errand;
+    return work.state() == LineState::Open && apartOf(file, work) == Apart::No;
+}
+
+bool awaitsReadings(const BenchFile& file, const WorkLine& work) {
+    return work.state() == LineState::Open && apartOf(file, work) == Apart::Readings && asksReadings(file, work);
+}
+
+std::vector<WorkLine> gridOf(const BenchFile& file, const WorkPart& part) {
+    std::vector<WorkLine> lines;
+    std::vector<std::string> order;
+    const auto idOf = [](const WorkLine& work) { return work.line ? work.line->id : work.settled->body.line; };
+    for (const auto& work : workLines(file.inspection, file.items)) {
+        if (partOf(work) != part)
+            continue;
+        lines.push_back(work);
+        if (std::ranges::find(order, idOf(work)) == order.end())
+            order.push_back(idOf(work));
+    }
+    std::ranges::stable_sort(
+        lines, {}, [&](const WorkLine& work) { return std::ranges::find(order, idOf(work)) - order.begin(); });
+    return lines;
 }
 
 CheckRow rowOf(const BenchFile& file, const WorkLine& work) {
     CheckRow row;
     row.line = work.line ? inward(work.line->id) : inward(work.settled->body.line);
-    row.item = work.item ? inward(work.item->id.text()) : QString();
+    row.item = row.subject = work.item ? inward(work.item->id.text()) : QString();
+    row.apart = apartText(apartOf(file, work));
     row.title = work.line ? inward(work.line->title) : row.line;
     if (work.line) {
         row.lookFor = inward(work.line->lookFor);
@@ -114,9 +186,9 @@ std::vector<Choice> defectRows(const BenchFile& file) {
             const auto state = assessDefect(open, item, file.on);
             const bool barring = bars(open, item, file.on);
             const auto word = isGrounding(*open.found) ? BenchRows::tr("danger to flight, never deferred")
-                              : barring                ? BenchRows::tr("bars flight")
+                              : barring                ? BenchRows::tr("grounds the balloon")
                               : open.deferred          ? BenchRows::tr("deferred: %1").arg(inward(open.deferred->what))
-                                                       : BenchRows::tr("does not bar flight");
+                                                       : BenchRows::tr("does not ground the balloon");
             const auto* governs = governingLimit(state);
             const auto limit = governs && governs->isProven()
                                    ? BenchRows::tr("until %1 (%2)").arg(Words::due(*governs), Words::left(*governs))

@@ -15,17 +15,35 @@ class BenchRows {
     Q_DECLARE_TR_FUNCTIONS(BenchRows)
 };
 
-/// A part of the work: a section of the checklist, and one item where its lines are about one.
+/// A part of the work: a section of the checklist, on all items that it is about.
 struct WorkPart {
     std::string section; ///< empty: of the lines that stand on no list
-    std::optional<ItemId> item;
     bool operator==(const WorkPart&) const = default;
+};
+
+/// Why an open line is not settled together with others.
+enum class Apart {
+    No,
+    OwnLook,    ///< it wants one
+    Readings,   ///< they settle it
+    Equipment,  ///< done with what must be in calibration
+    Work,       ///< to be carried out: that nothing was found says nothing of it
+    OwnersTask, ///< of a pilot-owner, who did it or did not
+    Optional,   ///< nobody has to look there
 };
 
 [[nodiscard]] WorkPart partOf(const WorkLine& work);
 [[nodiscard]] QString sectionTitle(const Inspection& inspection, const WorkLine& work);
-/// Asks for nothing but a look, or for what is there already.
+[[nodiscard]] Apart apartOf(const BenchFile& file, const WorkLine& work);
+[[nodiscard]] QString apartText(Apart apart);
+/// The same of several lines: "2 want a look of their own".
+[[nodiscard]] QString apartCount(Apart apart, int lines);
+/// Open, and asks for nothing but a look.
 [[nodiscard]] bool isOnlyALook(const BenchFile& file, const WorkLine& work);
+/// Open until its readings are taken: nobody need look at it before.
+[[nodiscard]] bool awaitsReadings(const BenchFile& file, const WorkLine& work);
+/// The lines of a part by line, then item: a grid row after row.
+[[nodiscard]] std::vector<WorkLine> gridOf(const BenchFile& file, const WorkPart& part);
 [[nodiscard]] CheckRow rowOf(const BenchFile& file, const WorkLine& work);
 [[nodiscard]] std::vector<std::string> photographsOf(const BenchFile& file, const CheckRow& row);
 /// Open defects; `chosen` are those that bar flight.

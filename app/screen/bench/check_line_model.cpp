@@ -10,8 +10,12 @@ QVariant CheckLineModel::data(const QModelIndex& index, int role) const {
     switch (role) {
     case LineRole:
         return row.line;
+    case AtRole:
+        return row.at;
     case ItemRole:
         return row.item;
+    case SubjectRole:
+        return row.subject;
     case TitleRole:
     case Qt::DisplayRole:
         return row.title;
@@ -31,6 +35,8 @@ QVariant CheckLineModel::data(const QModelIndex& index, int role) const {
         return row.state;
     case PhotographsRole:
         return row.photographs;
+    case ApartRole:
+        return row.apart;
     case RequiredRole:
         return row.required;
     case AsksTesterRole:

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The checklist's lines of one part of the work.
+/// The checklist's lines of one section, each for each item that it is looked at on.
 
 #include "screen/lists/list_base.h"
 
@@ -11,7 +11,9 @@ namespace crownring::screen {
 
 struct CheckRow {
     QString line; ///< its id
+    int at = -1;  ///< its place among the lines that the desk shows
     QString item;
+    QString subject; ///< the item as it is called here; empty where the line is of the visit
     QString title;
     QString lookFor;
     QString source;
@@ -23,6 +25,7 @@ struct CheckRow {
     int why = -1;            ///< of what is not applicable: 0 not fitted, 1 not asked for, 2 other; -1 not said
     QString page;            ///< of the manual that does not ask for it
     QStringList photographs; ///< digests
+    QString apart;           ///< why it is not settled together with others; empty: it is
     bool required = true;
     bool asksTester = false;
     bool asksPhotograph = false;
@@ -38,7 +41,9 @@ class CheckLineModel : public crownring::screen::ListBase {
 public:
     enum Role {
         LineRole = Qt::UserRole + 1,
+        AtRole,
         ItemRole,
+        SubjectRole,
         TitleRole,
         LookForRole,
         SourceRole,
@@ -48,6 +53,7 @@ public:
         TesterRole,
         SettledAsRole,
         PhotographsRole,
+        ApartRole,
         RequiredRole,
         AsksTesterRole,
         AsksPhotographRole,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/inspection_desk.h"
 
+#include "acts/number_defects.h"
 #include "acts/post.h"
 #include "answers/bench_file.h"
 #include "record/new_id.h"
@@ -53,6 +54,7 @@ void InspectionDesk::setInspection(const QString& inspection) {
     m_linesOpen = m_linesAll = m_barring = 0;
     m_parts.show({});
     m_lines.show({});
+    m_grid.show({});
     m_defects.show({});
     m_repairs.show({});
     emit changed();
@@ -134,6 +136,25 @@ QString InspectionDesk::since() const {
     return lines.join(u'\n');
 }
 
+bool InspectionDesk::isAbandoned() const {
+    return m_file && m_file->inspection.closed && m_file->inspection.closed->body.outcome == Outcome::Abandoned;
+}
+
+int InspectionDesk::endedAs() const {
+    if (!m_file || !m_file->inspection.closed)
+        return 0;
+    const auto& inspection = m_file->inspection;
+    if (isAbandoned())
+        return 2;
+    if (inspection.isPending())
+        return 6;
+    if (inspection.revoked)
+        return 4;
+    if (!m_file->unsupported.empty())
+        return 5;
+    return inspection.closed->body.outcome == Outcome::Released ? 1 : 3;
+}
+
 QString InspectionDesk::listedAt() const {
     if (!m_file || !m_file->inspection.isPending())
         return {};
@@ -149,41 +170,6 @@ bool InspectionDesk::isWithdrawable() const {
         return false;
     const auto& inspection = m_file->inspection;
     return inspection.approved || (!inspection.revoked && inspection.closed->body.outcome == Outcome::Released);
-}
-
-int InspectionDesk::partAt() const {
-    const auto& parts = m_parts.choices();
-    const auto at = std::ranges::find(parts, true, &Choice::chosen);
-    return at == parts.end() ? -1 : static_cast<int>(at - parts.begin());
-}
-
-void InspectionDesk::setPartAt(int at) {
-    if (at >= 0 && at < m_parts.count())
-        goTo(m_parts.choices()[static_cast<std::size_t>(at)].of.value<WorkPart>());
-}
-
-void InspectionDesk::goTo(const WorkPart& part) {
-    if (m_part == part)
-        return;
-    m_part = part;
-    if (m_file) {
-        showParts();
-        showLines();
-    }
-    emit changed();
-}
-
-QString InspectionDesk::partTitle() const {
-    const auto at = partAt();
-    return at < 0 ? QString() : m_parts.choices()[static_cast<std::size_t>(at)].label;
-}
-
-int InspectionDesk::restOpen() const {
-    if (!m_file || !isOpen())
-        return 0;
-    return static_cast<int>(std::ranges::count_if(workLines(m_file->inspection, m_file->items), [&](const auto& work) {
-        return partOf(work) == m_part && isOnlyALook(*m_file, work) && !isFoundOn(work);
-    }));
 }
 
 void InspectionDesk::askAgain() {
@@ -211,12 +197,8 @@ void InspectionDesk::askAgain() {
 
 /// A defect that comes with the reading before it is answered for by that reading.
 void InspectionDesk::name(DefectFound& found, const std::vector<NumberedEntry>& before) const {
-    if (found.defect.empty()) {
-        auto number = m_file->inspection.found.size() + 1;
-        number += static_cast<std::size_t>(std::ranges::count_if(
-            before, [](const NumberedEntry& each) { return std::holds_alternative<DefectFound>(each.entry.body); }));
-        found.defect = DefectId(m_file->inspection.id.text() + " D" + std::to_string(number));
-    }
+    if (found.defect.empty())
+        found.defect = DefectId(std::string(unnumbered));
     if (!before.empty() && std::holds_alternative<ReadingTaken>(before.back().entry.body))
         found.reading = before.back().entry.id;
 }
@@ -234,6 +216,10 @@ void InspectionDesk::post(std::vector<Body> bodies) {
     }
     const auto on = house().day.date();
     const bool elsewhere = std::ranges::any_of(bodies, changesStandings);
+    std::vector<ReadingTaken> readings;
+    for (const auto& body : bodies)
+        if (const auto* reading = std::get_if<ReadingTaken>(&body))
+            readings.push_back(*reading);
     std::vector<NumberedEntry> entries;
     for (auto& body : bodies) {
         Entry entry;
@@ -255,19 +241,25 @@ void InspectionDesk::post(std::vector<Body> bodies) {
     const auto turn = ++m_turn;
     const InspectionId id(outward(m_inspection));
     hear(house().desk.ask([entries = std::move(entries), id, on](Record& record) -> Answer {
-        auto posted = crownring::post(record, record, entries, {});
+        auto numbered = entries;
+        const auto named = numberDefects(record, numbered);
+        auto posted = named ? crownring::post(record, record, numbered, {})
+                            : Results<Receipt>(tl::unexpected(std::vector{named.error()}));
         auto file = benchFile(record, id, on);
         if (!file)
             return {std::move(posted), tl::unexpected(file.error())};
         return {std::move(posted), std::make_shared<const BenchFile>(std::move(*file))};
     }),
-         this, [this, turn, elsewhere](const Answer& answer) {
+         this, [this, turn, elsewhere, readings = std::move(readings)](const Answer& answer) {
              if (--m_pending == 0)
                  m_handed.clear();
              m_problem = answer.posted ? QString() : Words::problems(answer.posted.error());
              if (answer.file && turn == m_turn)
                  take(*answer.file);
              emit savedChanged();
+             if (answer.posted && answer.file)
+                 for (const auto& reading : readings)
+                     emit taken(reading);
              if (answer.posted && elsewhere)
                  house().desk.written();
          });
@@ -293,51 +285,6 @@ void InspectionDesk::take(std::shared_ptr<const BenchFile> file) {
     emit savedChanged();
 }
 
-void InspectionDesk::showParts() {
-    std::vector<Choice> parts;
-    std::vector<int> all;
-    m_linesOpen = m_linesAll = 0;
-    for (const auto& work : workLines(m_file->inspection, m_file->items)) {
-        const auto here = QVariant::fromValue(partOf(work));
-        auto part = std::ranges::find(parts, here, &Choice::of);
-        if (part == parts.end()) {
-            const auto* item = work.item;
-            parts.push_back({{},
-                             sectionTitle(m_file->inspection, work),
-                             item ? inward(item->id.text()) : QString(),
-                             0,
-                             -1,
-                             false,
-                             here});
-            all.push_back(0);
-            part = parts.end() - 1;
-        }
-        const bool open = work.state() == LineState::Open;
-        ++all[static_cast<std::size_t>(part - parts.begin())];
-        part->number += open ? 1 : 0;
-        m_linesAll += !work.line || work.line->required ? 1 : 0;
-        m_linesOpen += work.isMissing() ? 1 : 0;
-    }
-    if (!m_part && !parts.empty()) {
-        const auto first = std::ranges::find_if(parts, [](const Choice& part) { return part.number > 0; });
-        m_part = (first == parts.end() ? parts.front() : *first).of.value<WorkPart>();
-    }
-    for (std::size_t i = 0; i < parts.size(); ++i) {
-        parts[i].chosen = parts[i].of.value<WorkPart>() == m_part;
-        parts[i].detail =
-            joined({parts[i].detail, tr("%1 of %2").arg(all[i] - parts[i].number).arg(all[i])}, QStringLiteral(" · "));
-    }
-    m_parts.show(std::move(parts));
-}
-
-void InspectionDesk::showLines() {
-    std::vector<CheckRow> rows;
-    for (const auto& work : workLines(m_file->inspection, m_file->items))
-        if (partOf(work) == m_part)
-            rows.push_back(rowOf(*m_file, work));
-    m_lines.show(std::move(rows));
-}
-
 void InspectionDesk::showDefects() {
     auto defects = defectRows(*m_file);
     m_barring = static_cast<int>(std::ranges::count_if(defects, &Choice::chosen));
@@ -357,36 +304,20 @@ QVariantMap InspectionDesk::defectPhotographs() const {
     return photographs;
 }
 
-bool InspectionDesk::nextPart() {
-    const auto& parts = m_parts.choices();
-    const auto here = std::ranges::find(parts, true, &Choice::chosen);
-    const auto open = [](const Choice& part) { return part.number > 0 && !part.chosen; };
-    auto next = std::find_if(here, parts.end(), open);
-    if (next == parts.end())
-        next = std::find_if(parts.begin(), here, open);
-    if (next == parts.end() || next->chosen)
-        return false;
-    goTo(next->of.value<WorkPart>());
-    return true;
-}
-
-bool InspectionDesk::showLine(const QString& line) {
-    if (!m_file)
-        return false;
-    for (const auto& work : workLines(m_file->inspection, m_file->items))
-        if (inward(work.line ? work.line->id : work.settled->body.line) == line) {
-            goTo(partOf(work));
-            return true;
-        }
-    return false;
-}
-
 QString InspectionDesk::itemOfDefect(const QString& defect) const {
     if (m_file)
         for (const auto& item : m_file->items)
             for (const auto& open : openDefects(item))
                 if (inward(open.found->defect.text()) == defect)
                     return inward(item.id.text());
+    return {};
+}
+
+QString InspectionDesk::lineOfDefect(const QString& defect) const {
+    if (m_file)
+        for (const auto& found : m_file->inspection.found)
+            if (found.body.reading && inward(found.body.defect.text()) == defect)
+                return inward(found.body.line);
     return {};
 }
 

@@ -6,7 +6,7 @@
 
 #include "bench/release/bench_file.h"
 #include "screen/bench/bench_rows.h"
-#include "screen/bench/check_line_model.h"
+#include "screen/bench/check_group_model.h"
 #include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"
 
@@ -26,17 +26,24 @@ class InspectionDesk : public crownring::screen::Resident {
     Q_PROPERTY(QString subtitle READ subtitle NOTIFY changed FINAL)
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL) ///< empty while it is open
     Q_PROPERTY(QString since READ since NOTIFY changed FINAL) ///< what speaks against its signature by now, in lines
+    Q_PROPERTY(bool abandoned READ isAbandoned NOTIFY changed FINAL)
+    /// As `StateBox` shows it: 1 released, 2 abandoned, 3 a list, 4 withdrawn, 5 no longer supported, 6 a pending list
+    Q_PROPERTY(int endedAs READ endedAs NOTIFY changed FINAL)
     /// On whose page the list waits that it was closed with; empty where none does.
     Q_PROPERTY(QString listedAt READ listedAt NOTIFY changed FINAL)
     Q_PROPERTY(bool withdrawable READ isWithdrawable NOTIFY changed FINAL) ///< a release that holds
     Q_PROPERTY(bool loaded READ loaded NOTIFY changed FINAL)
     Q_PROPERTY(bool open READ isOpen NOTIFY changed FINAL)
-    /// label: section; detail: item and "4 of 12"; number: lines still open; chosen: at hand
+    /// label: section; detail: items and "4 of 12"; number: lines still open; chosen: at hand
     Q_PROPERTY(crownring::screen::ChoiceModel* parts READ parts CONSTANT FINAL)
     Q_PROPERTY(crownring::screen::CheckLineModel* lines READ lines CONSTANT FINAL)
+    Q_PROPERTY(crownring::screen::CheckGroupModel* grid READ grid CONSTANT FINAL) ///< the same, each line once
     Q_PROPERTY(int partAt READ partAt WRITE setPartAt NOTIFY changed FINAL) ///< the row of `parts` at hand; -1: none
     Q_PROPERTY(QString partTitle READ partTitle NOTIFY changed FINAL)
-    Q_PROPERTY(int restOpen READ restOpen NOTIFY changed FINAL)   ///< lines that `settleRest` would settle
+    Q_PROPERTY(int restOpen READ restOpen NOTIFY changed FINAL) ///< lines that `settleRest` would settle
+    Q_PROPERTY(int partOpen READ partOpen NOTIFY changed FINAL) ///< open lines of the part at hand
+    /// What it leaves alone of these, and why: "2 want a look of their own"
+    Q_PROPERTY(QString restLeft READ restLeft NOTIFY changed FINAL)
     Q_PROPERTY(int linesOpen READ linesOpen NOTIFY changed FINAL) ///< required ones, in all parts
     Q_PROPERTY(int linesAll READ linesAll NOTIFY changed FINAL)
     /// value: id; label: what was found; detail: item and state; number: 1 where nobody may defer it, 2 where a
@@ -57,6 +64,8 @@ class InspectionDesk : public crownring::screen::Resident {
     Q_PROPERTY(QString problem READ problem NOTIFY savedChanged FINAL)
     /// Who writes at this bench; nothing is written while nobody is chosen.
     Q_PROPERTY(QString inspector READ inspector WRITE setInspector NOTIFY inspectorChanged FINAL)
+    /// Names to choose from: who inspected here before, who wrote in this inspection, who is authorised to sign.
+    Q_PROPERTY(QStringList inspectors READ inspectors NOTIFY changed FINAL)
 
 public:
     using Resident::Resident;
@@ -67,16 +76,21 @@ public:
     [[nodiscard]] QString subtitle() const;
     [[nodiscard]] QString outcome() const;
     [[nodiscard]] QString since() const;
+    [[nodiscard]] bool isAbandoned() const;
+    [[nodiscard]] int endedAs() const;
     [[nodiscard]] QString listedAt() const;
     [[nodiscard]] bool isWithdrawable() const;
     [[nodiscard]] bool loaded() const { return m_file != nullptr; }
     [[nodiscard]] bool isOpen() const { return m_file && m_file->inspection.isOpen(); }
     [[nodiscard]] ChoiceModel* parts() { return &m_parts; }
     [[nodiscard]] CheckLineModel* lines() { return &m_lines; }
+    [[nodiscard]] CheckGroupModel* grid() { return &m_grid; }
     [[nodiscard]] int partAt() const;
     void setPartAt(int at);
     [[nodiscard]] QString partTitle() const;
     [[nodiscard]] int restOpen() const;
+    [[nodiscard]] int partOpen() const;
+    [[nodiscard]] QString restLeft() const;
     [[nodiscard]] int linesOpen() const { return m_linesOpen; }
     [[nodiscard]] int linesAll() const { return m_linesAll; }
     [[nodiscard]] QVariantMap defectPhotographs() const;
@@ -92,6 +106,7 @@ public:
 
     [[nodiscard]] QString inspector() const;
     void setInspector(const QString& inspector);
+    [[nodiscard]] QStringList inspectors() const;
 
     /// @param row of `lines`; @param state 0 open, 1 done
     Q_INVOKABLE void settle(int row, int state);
@@ -102,15 +117,19 @@ public:
     Q_INVOKABLE void setTester(int row, const QString& tester);
     /// A picture file; it is kept in the record, at most 2,000 pixels wide or high.
     Q_INVOKABLE void addPhotograph(int row, const QUrl& file);
-    /// Nothing was found on the open lines of the part at hand that ask for nothing but a look: they are done. A line
-    /// with a finding stays open.
+    /// Nothing was found on the open lines of the part at hand that ask for nothing but a look: they are done. What
+    /// wants a look of its own, readings or test equipment, what is optional and what has a finding stays open.
     Q_INVOKABLE void settleRest();
-    /// The next part with open lines; true when there is one.
+    /// The next part with lines to be looked at; true when there is one.
     Q_INVOKABLE bool nextPart();
-    /// Goes to the part that holds this line; false where there is no such line.
-    Q_INVOKABLE bool showLine(const QString& line);
+    /// The row of the first open line of the part at hand that wants a look of its own; -1: none.
+    Q_INVOKABLE int nextLook() const;
+    /// Goes to the part that holds this line. @param item empty: of any item; @return its row, -1: no such line
+    Q_INVOKABLE int showLine(const QString& line, const QString& item = {});
     /// The item that an open defect is on; empty where there is no such defect.
     Q_INVOKABLE QString itemOfDefect(const QString& defect) const;
+    /// The line whose reading found it; empty where none did.
+    Q_INVOKABLE QString lineOfDefect(const QString& defect) const;
 
     [[nodiscard]] const std::shared_ptr<const BenchFile>& file() const { return m_file; }
     /// Posts entries of this inspection, all or none, on the day asked and at this minute, by the bench's inspector.
@@ -124,6 +143,8 @@ signals:
     void changed();
     void savedChanged();
     void inspectorChanged();
+    /// A reading was written here, and the file holds it.
+    void taken(const crownring::ReadingTaken& reading);
 
 private:
     void movedIn() override;
@@ -143,6 +164,7 @@ private:
     std::shared_ptr<const BenchFile> m_file;
     ChoiceModel m_parts;
     CheckLineModel m_lines;
+    CheckGroupModel m_grid;
     ChoiceModel m_defects;
     ChoiceModel m_repairs;
     ChoiceModel m_testers;

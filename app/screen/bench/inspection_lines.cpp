@@ -24,6 +24,25 @@ void InspectionDesk::setInspector(const QString& inspector) {
     }
 }
 
+QStringList InspectionDesk::inspectors() const {
+    constexpr qsizetype few = 4;
+    QStringList names{house().habits.lastInspector()};
+    if (m_file) {
+        const auto addAll = [&](const auto& said) {
+            for (const auto& each : said)
+                names += inward(each.by);
+        };
+        names += inward(m_file->inspection.opened.by);
+        addAll(m_file->inspection.lines);
+        addAll(m_file->inspection.readings);
+        for (const auto& each : m_file->entitlements)
+            names += inward(each.person.text());
+    }
+    names.removeAll(QString());
+    names.removeDuplicates();
+    return names.mid(0, few);
+}
+
 QString InspectionDesk::whoFirst() { return tr("Say first who inspects: nothing is written without a name."); }
 
 std::optional<LineSettled> InspectionDesk::lineAt(int row) const {
@@ -123,11 +142,11 @@ void InspectionDesk::addPhotograph(int row, const QUrl& file) {
 }
 
 void InspectionDesk::settleRest() {
-    if (!m_file)
+    if (!m_file || !m_part)
         return;
     std::vector<Body> bodies;
-    for (const auto& work : workLines(m_file->inspection, m_file->items)) {
-        if (partOf(work) != m_part || !isOnlyALook(*m_file, work) || isFoundOn(work))
+    for (const auto& work : gridOf(*m_file, *m_part)) {
+        if (!isOnlyALook(*m_file, work) || isFoundOn(work))
             continue;
         LineSettled line;
         line.inspection = m_file->inspection.id;

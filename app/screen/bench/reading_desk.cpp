@@ -119,7 +119,7 @@ QString ReadingDesk::terms() const {
     QStringList terms{m_desk->inspector().trimmed().isEmpty() ? tr("by nobody yet")
                                                               : tr("by %1").arg(m_desk->inspector())};
     if (asksTester())
-        terms += m_tester.isEmpty() ? tr("no tester is chosen") : m_tester;
+        terms += m_tester.isEmpty() ? tr("no test equipment is chosen") : m_tester;
     if (held())
         terms += m_proof.isEmpty() ? tr("no proof load") : tr("held at %1 %2").arg(m_proof, m_unit);
     if (asksJaw())

@@ -101,6 +101,8 @@ Signing ReleaseDesk::asSigned() const {
     Signing signing;
     signing.outcome = static_cast<Outcome>(m_outcome);
     signing.person = m_signer ? m_signer->person : PersonId();
+    if (signing.outcome == Outcome::Abandoned && m_desk) // nobody signs for it; the bench's inspector writes it
+        signing.person = PersonId(outward(m_desk->inspector().trimmed()));
     // Until somebody is chosen the words are those of who usually signs.
     const bool european = !m_desk || !m_desk->file() || regimeOf(m_desk->file()->visit()) == Regime::PartMl;
     signing.capacity = m_signer   ? m_signer->capacity
@@ -145,6 +147,7 @@ void ReleaseDesk::refresh() {
     }
     showPeople();
     showOptional();
+    proposeSigner();
     m_maySign = false;
     emit changed();
     if (file.inspection.closed) {
@@ -177,11 +180,13 @@ void ReleaseDesk::refresh() {
 
 void ReleaseDesk::takeDraft(const ReleaseDraft& draft) {
     std::vector<Choice> refusals;
+    m_refusalItems.clear();
     for (std::size_t i = 0; i < draft.refusals.size(); ++i) {
         const auto& each = draft.refusals[i];
         refusals.push_back({inward(each.line), words::message(each),
                             joined({words::mend(each), inward(each.rule)}, QStringLiteral(" · ")), -1, -1, false,
                             QVariant::fromValue(i)});
+        m_refusalItems += each.item ? inward(each.item->text()) : QString();
     }
     m_maySign = draft.refusals.empty();
     m_refusals.show(std::move(refusals));
@@ -224,6 +229,19 @@ void ReleaseDesk::showOptional() {
     }
     m_optional.show(std::move(lines));
 }
+
+/// Who inspects at this bench, where the record lets that person sign it; anybody else is chosen.
+void ReleaseDesk::proposeSigner() {
+    if (m_signer || m_desk->inspector().isEmpty())
+        return;
+    for (const auto& each : m_people.choices())
+        if (each.chosen && each.value == m_desk->inspector().trimmed()) {
+            m_signer = each.of.value<Signer>();
+            return;
+        }
+}
+
+QString ReleaseDesk::itemOfRefusal(int row) const { return m_refusalItems.value(row); }
 
 void ReleaseDesk::sign() {
     if (!maySign() || !m_desk || !m_desk->isOpen())

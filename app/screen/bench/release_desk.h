@@ -80,6 +80,8 @@ public:
     [[nodiscard]] QUrl proposedPaper() const;
     /// Signs what is shown. Refused while anything stands in the way.
     Q_INVOKABLE void sign();
+    /// The item that a reason is about; empty where it is about none.
+    [[nodiscard]] Q_INVOKABLE QString itemOfRefusal(int row) const;
     /// Writes the papers of the inspection to a PDF. @param letter the American size
     Q_INVOKABLE void print(const QUrl& file, bool letter);
 
@@ -94,12 +96,14 @@ private:
     void takeDraft(const ReleaseDraft& draft);
     void showPeople();
     void showOptional();
+    void proposeSigner();
     void showDueNext();
 
     InspectionDesk* m_desk = nullptr;
     ChoiceModel m_people;
     ChoiceModel m_optional;
     ChoiceModel m_refusals;
+    QStringList m_refusalItems;
     ChoiceModel m_sections;
     ChoiceModel m_dueNext;
     ChoiceModel m_ownerRules;

@@ -41,6 +41,7 @@ Habits::Habits(bool remembered, QObject* parent) : QObject(parent), m_remembered
         takeOver(settings);
         m_dark = settings.value(QStringLiteral("dark"), false).toBool();
         m_horizonFolded = settings.value(QStringLiteral("horizonFolded"), false).toBool();
+        m_cameraFolder = settings.value(QStringLiteral("cameraFolder")).toString();
         m_grouping = settings.value(QStringLiteral("grouping")).toString();
     }
 }
@@ -67,7 +68,7 @@ void Habits::setPerson(const QString& person) {
 void Habits::setInspector(const QString& inspector) {
     if (inspector == m_inspector)
         return;
-    m_inspector = inspector;
+    m_inspector = m_saidInspectors[m_record] = inspector;
     remember(keyOf(inspectors, m_record), inspector);
     emit changed();
 }
@@ -83,7 +84,8 @@ void Habits::turnTo(const QString& record) {
     // What was kept before each record had its own is who wrote into the one that there was.
     const QSettings settings;
     m_person = settings.value(keyOf(persons, record), settings.value(QStringLiteral("person"))).toString();
-    m_inspector = settings.value(keyOf(inspectors, record)).toString();
+    m_inspector = m_saidInspectors.value(record);
+    m_lastInspector = settings.value(keyOf(inspectors, record)).toString();
     m_mine = settings.value(keyOf(mineOf, record)).toStringList();
     m_mineOnly = settings.value(keyOf(mineOnlyIn, record), false).toBool();
     emit changed();
@@ -121,6 +123,7 @@ Mine Habits::looked() const {
 
 void Habits::setDark(bool dark) { keep(m_dark, dark, "dark"); }
 void Habits::setHorizonFolded(bool folded) { keep(m_horizonFolded, folded, "horizonFolded"); }
+void Habits::setCameraFolder(const QString& folder) { keep(m_cameraFolder, folder, "cameraFolder"); }
 void Habits::setGrouping(const QString& grouping) { keep(m_grouping, grouping, "grouping"); }
 
 void Habits::remember(const QString& key, const QVariant& value) const {

@@ -7,6 +7,7 @@
 
 #include "screen/desk/mine.h"
 
+#include <QHash>
 #include <QObject>
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
@@ -25,6 +26,9 @@ class Habits : public QObject {
     /// The strip over what comes next is folded away.
     Q_PROPERTY(bool horizonFolded READ horizonFolded WRITE setHorizonFolded NOTIFY changed FINAL)
 
+    /// Where the camera puts its pictures; empty: among the user's pictures.
+    Q_PROPERTY(QString cameraFolder READ cameraFolder WRITE setCameraFolder NOTIFY changed FINAL)
+
     /// The balloons that are called one's own, in the record that is open; by registration.
     Q_PROPERTY(QStringList mine READ mine NOTIFY mineChanged FINAL)
     /// Lists show these and what is fitted to them, and nothing else.
@@ -39,14 +43,19 @@ public:
     void setDark(bool dark);
     [[nodiscard]] QString person() const { return m_person; }
     void setPerson(const QString& person);
-    /// Who inspects at the bench of the record that is open: whoever fills a form elsewhere does not change it.
+    /// Who inspects at the bench of the record that is open: whoever fills a form elsewhere does not change it. After a
+    /// start it is nobody until somebody says so: nothing is written in a name that nobody gave.
     [[nodiscard]] QString inspector() const { return m_inspector; }
+    /// Who inspected there before this start, to be offered.
+    [[nodiscard]] QString lastInspector() const { return m_lastInspector; }
     void setInspector(const QString& inspector);
     /// Who writes and inspects, and which balloons are one's own, is remembered for each record by itself: nobody
     /// writes into one in the name that another knows.
     void turnTo(const QString& record);
     [[nodiscard]] bool horizonFolded() const { return m_horizonFolded; }
     void setHorizonFolded(bool folded);
+    [[nodiscard]] QString cameraFolder() const { return m_cameraFolder; }
+    void setCameraFolder(const QString& folder);
     /// By what the list of what comes next is grouped: the name that the place gives it; empty until it was chosen.
     [[nodiscard]] QString grouping() const { return m_grouping; }
     void setGrouping(const QString& grouping);
@@ -74,7 +83,10 @@ private:
     bool m_horizonFolded = false;
     QString m_person;
     QString m_inspector;
+    QString m_lastInspector;
+    QHash<QString, QString> m_saidInspectors; ///< by record, since the start
     QString m_grouping;
+    QString m_cameraFolder;
     QStringList m_mine;
     bool m_mineOnly = false;
 };

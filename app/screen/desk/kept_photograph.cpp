@@ -77,10 +77,10 @@ QString smallPhotograph(const Picture& picture) {
     return QStringLiteral("data:image/jpeg;base64,") + QString::fromLatin1(small.toBase64());
 }
 
-QStringList latestPictures(CivilDate day) {
-    constexpr qsizetype most = 4;
+QStringList latestPictures(CivilDate day, const QString& of, int most) {
     QFileInfoList pictures;
-    for (const auto& path : QStandardPaths::standardLocations(QStandardPaths::PicturesLocation)) {
+    for (const auto& path :
+         of.isEmpty() ? QStandardPaths::standardLocations(QStandardPaths::PicturesLocation) : QStringList{of}) {
         const QDir folder(path);
         addPicturesOf(folder, pictures);
         for (const auto& within : folder.entryInfoList(QDir::Dirs | QDir::NoDotAndDotDot))

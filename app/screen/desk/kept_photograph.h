@@ -20,8 +20,8 @@ namespace crownring::screen {
 /// Small, as a URL of its own: `data:image/jpeg;base64,…`. Empty where it cannot be made.
 [[nodiscard]] QString smallPhotograph(const Picture& picture);
 
-/// URLs of the latest pictures in the user's folder of pictures and the folders in it, taken on a day or the day
-/// before; latest first, at most four.
-[[nodiscard]] QStringList latestPictures(CivilDate day);
+/// URLs of the latest pictures in the camera's folder and the folders in it, taken on a day or the day before; latest
+/// first, at most so many. @param folder empty: the user's folders of pictures
+[[nodiscard]] QStringList latestPictures(CivilDate day, const QString& folder = {}, int most = 4);
 
 }

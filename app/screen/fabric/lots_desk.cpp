@@ -239,15 +239,15 @@ void LotsDesk::beginScore() {
 void LotsDesk::showScore(const Score& score) {
     const auto share = [](double part) { return QLocale().toString(part, 'f', 3); };
     if (score.count == 0) {
-        m_score = tr("No test of the last %1 years could be foretold: none was made before.").arg(halfYearsScored / 2);
+        m_score = tr("No test of the last %1 years could be forecast: none was made before.").arg(halfYearsScored / 2);
         m_bins.show({});
         return;
     }
     const auto verdict = score.brier < score.baseRate ? tr("The forecasts knew more than that.")
                                                       : tr("The forecasts knew no more than that.");
     m_score =
-        tr("%1 tests of the last %2 years, each foretold from what was known before its half-year; %3 failed. Mean "
-           "square of the misses: %4, and %5 had the share that failed been foretold each time. %6")
+        tr("%1 tests of the last %2 years, each forecast from what was known before its half-year; %3 failed. Mean "
+           "square of the misses: %4, and %5 had the share that failed been forecast each time. %6")
             .arg(score.count)
             .arg(halfYearsScored / 2)
             .arg(score.came)
@@ -257,9 +257,9 @@ void LotsDesk::showScore(const Score& score) {
     for (std::size_t at = 0; at < score.bins.size(); ++at) {
         const auto& bin = score.bins[at];
         const auto label =
-            tr("Foretold %1 to %2 %").arg(width * static_cast<double>(at)).arg(width * static_cast<double>(at + 1));
+            tr("Forecast %1 to %2 %").arg(width * static_cast<double>(at)).arg(width * static_cast<double>(at + 1));
         const auto detail = bin.count == 0 ? tr("no test")
-                                           : tr("%1 tests: %2 % foretold on average, %3 % failed")
+                                           : tr("%1 tests: %2 % forecast on average, %3 % failed")
                                                  .arg(bin.count)
                                                  .arg(QLocale().toString(100 * bin.foretold, 'f', 1),
                                                       QLocale().toString(100 * bin.came, 'f', 1));

@@ -49,16 +49,16 @@ Fields with(Fields fields, Fields more) {
 }
 
 Fields found(const FormSubject& subject, const FleetSheet& sheet) {
-    return with(
-        {plannedField("what", BenchFormPlan::tr("What was found"), Kind::Lines, true),
-         plannedField("photographs", BenchFormPlan::tr("Photographs"), Kind::Photographs),
-         tapped(itemField(subject, sheet)),
-         tapped(chosen("severity", BenchFormPlan::tr("Severity"),
-                       {plainChoice(QStringLiteral("deferrable"), BenchFormPlan::tr("bars flight, may be deferred")),
-                        plainChoice(QStringLiteral("grounding"), BenchFormPlan::tr("a danger to flight")),
-                        plainChoice(QStringLiteral("minor"), BenchFormPlan::tr("does not bar flight"))},
-                       "deferrable"))},
-        placeFields());
+    return with({plannedField("what", BenchFormPlan::tr("What was found"), Kind::Lines, true),
+                 plannedField("photographs", BenchFormPlan::tr("Photographs"), Kind::Photographs),
+                 tapped(itemField(subject, sheet)),
+                 tapped(chosen("severity", BenchFormPlan::tr("Severity"),
+                               {plainChoice(QStringLiteral("deferrable"),
+                                            BenchFormPlan::tr("grounds the balloon, may be deferred")),
+                                plainChoice(QStringLiteral("grounding"), BenchFormPlan::tr("a danger to flight")),
+                                plainChoice(QStringLiteral("minor"), BenchFormPlan::tr("does not ground the balloon"))},
+                               "deferrable"))},
+                placeFields());
 }
 
 Fields deferred(const FormSubject&, const FleetSheet&) {
@@ -68,7 +68,7 @@ Fields deferred(const FormSubject&, const FleetSheet&) {
             plannedField("until_minutes", BenchFormPlan::tr("Until the item's clock shows"), Kind::Duration, false,
                          BenchFormPlan::tr("h:mm or hours")),
             plannedField("agreed_by", BenchFormPlan::tr("Agreed by"), Kind::Text, true,
-                         BenchFormPlan::tr("who is entitled to defer it, as named in the record")),
+                         BenchFormPlan::tr("who is authorised to defer it, as named in the record")),
             plannedField("not_required", BenchFormPlan::tr("Equipment that is not required"), Kind::Check, false,
                          BenchFormPlan::tr("by its certification or the rules of the operation")),
             plannedField("placard", BenchFormPlan::tr("Removed or deactivated, and placarded"), Kind::Text, false,
@@ -126,14 +126,14 @@ Fields entitled(const FormSubject&, const FleetSheet&) {
     for (const auto capacity : allCapacities)
         capacities.push_back(plainChoice(inward(capacityName(capacity)), words::said(termOf(capacity))));
     return {plannedField("person", BenchFormPlan::tr("Person"), Kind::Text, true),
-            chosen("capacity", BenchFormPlan::tr("May act as"), std::move(capacities), {}),
+            chosen("capacity", BenchFormPlan::tr("May sign as"), std::move(capacities), {}),
             plannedField("licence", BenchFormPlan::tr("Licence or certificate"), Kind::Text, true),
             plannedField("until", BenchFormPlan::tr("Valid until"), Kind::Date, false,
                          BenchFormPlan::tr("YYYY-MM-DD; empty where it has no end"))};
 }
 
 Fields calibrated(const FormSubject&, const FleetSheet&) {
-    return {plannedField("tester", BenchFormPlan::tr("Tester"), Kind::Text, true),
+    return {plannedField("tester", BenchFormPlan::tr("Test equipment"), Kind::Text, true),
             plannedField("until", BenchFormPlan::tr("In calibration until"), Kind::Date, true),
             plannedField("what", BenchFormPlan::tr("What it measures"), Kind::Text),
             plannedField("certificate", BenchFormPlan::tr("Certificate"), Kind::Text)};
@@ -204,15 +204,15 @@ const std::map<std::string_view, Plan>& plans() {
     static const std::map<std::string_view, Plan> plans = {
         {kindName<DefectFound>(), {found, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a defect")}},
         {kindName<DefectDeferred>(), {deferred, QT_TRANSLATE_NOOP("BenchFormPlan", "Defer a defect")}},
-        {kindName<DefectCleared>(), {cleared, QT_TRANSLATE_NOOP("BenchFormPlan", "Clear a defect")}},
+        {kindName<DefectCleared>(), {cleared, QT_TRANSLATE_NOOP("BenchFormPlan", "Rectify a defect")}},
         {kindName<ReleaseRevoked>(), {revoked, QT_TRANSLATE_NOOP("BenchFormPlan", "Withdraw a release")}},
         {kindName<RepairMade>(), {repaired, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a repair")}},
         {kindName<WorkPerformed>(), {performed, QT_TRANSLATE_NOOP("BenchFormPlan", "Describe the work")}},
         {kindName<PartReplaced>(), {replaced, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a replaced part")}},
         {kindName<PersonEntitled>(),
-         {entitled, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter what a person is entitled to")}},
+         {entitled, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter what a person is authorised to sign")}},
         {kindName<TesterCalibrated>(),
-         {calibrated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a tester's calibration")}},
+         {calibrated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a calibration of test equipment")}},
         {kindName<TypeDescribed>(), {described, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a type and its manual")}},
         {kindName<ChecklistAdopted>(), {ownLine, QT_TRANSLATE_NOOP("BenchFormPlan", "Add a line to the checklists")}},
         {kindName<FabricStated>(),

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/form/entry_form.h"
 
+#include "acts/number_defects.h"
 #include "record/entry_json.h"
-#include "record/new_id.h"
 #include "rules/due/defects.h"
 #include "screen/desk/house.h"
 #include "words/border.h"
@@ -64,7 +64,7 @@ void EntryForm::begin(const QString& kind, const QString& balloon, const QString
         m_about = aboutDefect(outward(item), defect->text());
         emit changed();
     } else if (m_writing.kind == kindName<DefectFound>())
-        m_writing.given = {{"defect", house().day.today().toStdString() + " " + newEntryId().text().substr(0, 13)}};
+        m_writing.given = {{"defect", unnumbered}};
 }
 
 void EntryForm::beginAtBench(const QString& kind, const QString& inspection, const QString& defect, const QString& item,
@@ -82,7 +82,7 @@ void EntryForm::beginAtBench(const QString& kind, const QString& inspection, con
         m_about = aboutDefect(outward(item), outward(defect));
         emit changed();
     } else if (m_writing.kind == kindName<DefectFound>()) {
-        given["defect"] = outward(inspection) + " " + newEntryId().text().substr(0, 13);
+        given["defect"] = unnumbered;
     }
     if (!item.isEmpty() && m_writing.kind.starts_with("defect."))
         given["item"] = outward(item);
@@ -160,6 +160,7 @@ void EntryForm::announce() {
         follow(key);
     showPlace();
     askPictures();
+    askNames();
 }
 
 void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {

@@ -57,6 +57,9 @@ public:
     /// @param scope what is inspected: no other item is offered; empty where the entry is of no inspection
     Q_INVOKABLE void beginAtBench(const QString& kind, const QString& inspection, const QString& defect,
                                   const QString& item, const QStringList& scope = {});
+    /// A finding on a line of an inspection becomes a defect: its words, its item and the place that they name.
+    Q_INVOKABLE void beginFinding(const QString& inspection, const QString& item, const QString& line,
+                                  const QString& finding, const QStringList& scope);
     /// @param given values by key of the entry: those of fields stand in them, the rest is written with the entry
     /// @param about said above the form
     Q_INVOKABLE void beginWith(const QString& kind, const QString& item, const QVariantMap& given,
@@ -129,6 +132,7 @@ private:
     void askAgainst();
     void askDay();
     void askPictures();
+    void askNames();
     /// Of the photographs that are chosen those that the record is to keep.
     [[nodiscard]] std::vector<Picture> newPictures() const;
     void touch();
@@ -145,6 +149,7 @@ private:
     [[nodiscard]] std::optional<nlohmann::json> amended(nlohmann::json gathered);
     void tryOut(const std::vector<NumberedEntry>& entries);
     void post(const std::vector<NumberedEntry>& entries);
+    [[nodiscard]] QString saidOf(const std::vector<NumberedEntry>& written) const;
     void tell(const std::vector<Problem>& problems);
     void tellTaken(const TakenName& taken);
     /// The field in which a name stands that is taken.

@@ -2,6 +2,7 @@
 
 /// From the fields of a form to what is written, and what is said about it.
 
+#include "acts/number_defects.h"
 #include "acts/post.h"
 #include "record/entry_json.h"
 #include "record/new_id.h"
@@ -190,41 +191,51 @@ std::optional<Registration> EntryForm::newPapers() const {
     return item ? item->balloon : std::nullopt;
 }
 
+QString EntryForm::saidOf(const std::vector<NumberedEntry>& written) const {
+    QStringList said;
+    for (const auto& each : written) {
+        const auto text = Sentences::of(each.entry, *house().fleet.titles());
+        const bool later =
+            std::holds_alternative<ProgrammeAdopted>(each.entry.body) && each.entry.on > house().day.todayDate();
+        said += later ? tr("%1, binds from %2").arg(text, inward(each.entry.on.iso())) : text;
+    }
+    return said.join(QStringLiteral(" · "));
+}
+
 void EntryForm::post(const std::vector<NumberedEntry>& entries) {
     m_saving = true;
     emit changed();
-    QStringList said;
     // What the record never takes back is not offered to be undone.
     const bool final = std::ranges::any_of(
         entries, [](const NumberedEntry& each) { return std::holds_alternative<ReleaseRevoked>(each.entry.body); });
-    for (const auto& each : entries)
-        said += std::holds_alternative<ProgrammeAdopted>(each.entry.body) && each.entry.on > house().day.todayDate()
-                    ? tr("%1, binds from %2")
-                          .arg(Sentences::of(each.entry, *house().fleet.titles()), inward(each.entry.on.iso()))
-                    : Sentences::of(each.entry, *house().fleet.titles());
     struct Answer {
         std::optional<TakenName> taken;
         Results<Receipt> receipt;
+        std::vector<NumberedEntry> written;
     };
     hear(house().desk.ask([entries, pictures = newPictures(), isNew = m_amends.empty()](Record& record) -> Answer {
         for (const auto& each : entries) {
             const auto taken = isNew ? takenName(record, each.entry) : Result<std::optional<TakenName>>(std::nullopt);
             if (!taken)
-                return {std::nullopt, tl::unexpected(std::vector{taken.error()})};
+                return {std::nullopt, tl::unexpected(std::vector{taken.error()}), {}};
             if (*taken)
-                return {*taken, Receipt{}};
+                return {*taken, Receipt{}, {}};
         }
         for (const auto& picture : pictures)
             if (const auto kept = record.keepPicture(picture); !kept)
-                return {std::nullopt, tl::unexpected(std::vector{kept.error()})};
-        return {std::nullopt, crownring::post(record, record, entries, {})};
+                return {std::nullopt, tl::unexpected(std::vector{kept.error()}), {}};
+        auto numbered = entries;
+        if (const auto named = numberDefects(record, numbered); !named)
+            return {std::nullopt, tl::unexpected(std::vector{named.error()}), {}};
+        return {std::nullopt, crownring::post(record, record, numbered, {}), numbered};
     }),
-         this, [this, said = said.join(QStringLiteral(" · ")), by = m_fields.value("by"), final](const Answer& answer) {
+         this, [this, by = m_fields.value("by"), final](const Answer& answer) {
              m_saving = false;
              if (answer.taken)
                  return tellTaken(*answer.taken);
              if (!answer.receipt)
                  return tell(answer.receipt.error());
+             const auto said = saidOf(answer.written);
              const auto papersOf = newPapers();
              cancel();
              m_papersOf = papersOf;

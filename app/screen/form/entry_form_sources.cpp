@@ -2,6 +2,7 @@
 
 /// What a form begins from or takes in besides what is typed: a programme's file, a flight, photographs.
 
+#include "answers/bench_file.h"
 #include "answers/kit_at.h"
 #include "record/chain/chain.h"
 #include "rules/due/defects.h"
@@ -17,6 +18,7 @@
 
 #include <QFile>
 #include <QFileInfo>
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -125,6 +127,27 @@ QString EntryForm::aboutDefect(const std::string& item, const std::string& defec
     return tr("%1\n%2").arg(words::said(whatOf(*at->found)), on);
 }
 
+void EntryForm::beginFinding(const QString& inspection, const QString& item, const QString& line,
+                             const QString& finding, const QStringList& scope) {
+    beginAtBench(inward(kindName<DefectFound>()), inspection, {}, item, scope);
+    if (!isOpen())
+        return;
+    m_writing.given["line"] = outward(line);
+    m_fields.propose("what", finding);
+    if (!item.isEmpty()) {
+        m_fields.propose("item", item);
+        showPlace();
+    }
+    // "gore 5, row 2", as the bench itself writes a place.
+    for (const char* key : {"gore", "row"}) {
+        const QRegularExpression place(QStringLiteral("\\b%1\\s*(\\d+)").arg(QLatin1String(key)),
+                                       QRegularExpression::CaseInsensitiveOption);
+        if (const auto at = place.match(finding); at.hasMatch())
+            m_fields.propose(key, at.captured(1));
+    }
+    emit changed();
+}
+
 void EntryForm::defectOfFlight(const QString& entry) {
     hear(house().desk.ask([id = EntryId(outward(entry))](Record& record) { return flownKit(record, id); }), this,
          [this](const Result<std::optional<FlownKit>>& kit) {
@@ -190,12 +213,35 @@ void EntryForm::askPictures() {
     const auto isOfPictures = [](const FormField& field) { return field.kind == FormField::Kind::Photographs; };
     if (std::ranges::none_of(m_fields.fields(), isOfPictures))
         return;
-    hear(house().desk.ask(
-             [today = house().day.todayDate()](Record&) { return crownring::screen::latestPictures(today); }),
+    hear(house().desk.ask([today = house().day.todayDate(), folder = house().habits.cameraFolder()](Record&) {
+        return crownring::screen::latestPictures(today, folder);
+    }),
          this, [this, turn = m_turn](const QStringList& pictures) {
              if (turn != m_turn)
                  return;
              m_latestPictures = pictures;
+             emit changed();
+         });
+}
+
+/// Who agrees to a deferral is one of those whom the record authorises to something.
+void EntryForm::askNames() {
+    if (!m_fields.field("agreed_by"))
+        return;
+    using Answer = Result<std::vector<Entitlement>>;
+    hear(house().desk.ask(
+             [on = house().day.todayDate()](Record& record) -> Answer { return entitlementsOn(record, on); }),
+         this, [this, turn = m_turn](const Answer& entitlements) {
+             if (turn != m_turn || !entitlements)
+                 return;
+             std::vector<Choice> names;
+             for (const auto& each : *entitlements)
+                 if (const auto name = inward(each.person.text());
+                     std::ranges::find(names, name, &Choice::value) == names.end())
+                     names.push_back(plainChoice(name, name));
+             auto fields = m_fields.fields();
+             std::ranges::find(fields, std::string_view("agreed_by"), &FormField::key)->choices = std::move(names);
+             m_fields.show(std::move(fields));
              emit changed();
          });
 }

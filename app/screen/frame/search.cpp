@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/frame/search.h"
 
+#include "answers/bench_file.h"
 #include "screen/desk/house.h"
+#include "words/bench_words.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/sentences.h"
@@ -24,6 +26,27 @@ constexpr int ofJournal = 12;
 bool says(const QString& text, const QStringList& words) {
     return std::all_of(words.begin(), words.end(),
                        [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
+}
+
+/// By the number that stands on its papers. One that is called just so stands first of all.
+void addInspections(const std::vector<InspectionCard>& cards, const QStringList& words, std::vector<Choice>& found) {
+    std::size_t inspections = 0;
+    for (const auto& card : cards) {
+        const auto name = inward(card.inspection.text());
+        if (inspections >= ofEach || !says(name, words))
+            continue;
+        ++inspections;
+        Choice choice{
+            name,
+            joined({name, BenchWords::subject(card.balloon, card.items)}, QStringLiteral(", ")),
+            Search::tr("inspection · %1 · opened %2").arg(BenchWords::visit(card.visit), inward(card.opened.iso())),
+            -1,
+            -1,
+            false,
+            QVariant::fromValue(Search::What::Inspection)};
+        const bool exact = name.compare(words.join(u' '), Qt::CaseInsensitive) == 0;
+        found.insert(exact ? found.begin() : found.end(), std::move(choice));
+    }
 }
 
 }
@@ -88,13 +111,21 @@ void Search::look() {
     m_found.show(found);
     emit changed();
     const JournalQuery query{.text = outward(m_words), .kind = {}, .before = {}, .limit = ofJournal};
-    hear(house().desk.ask([query](Record& record) { return record.lines(query); }), this,
-         [this, turn, found](const Result<std::vector<JournalLine>>& lines) {
+    struct Answer {
+        Result<std::vector<JournalLine>> lines;
+        Result<std::vector<InspectionCard>> inspections;
+    };
+    hear(house().desk.ask([query, on = house().day.date()](Record& record) -> Answer {
+        return {record.lines(query), inspectionsOn(record, on)};
+    }),
+         this, [this, turn, found](const Answer& answer) {
              if (turn != m_turn)
                  return;
              auto all = found;
-             if (lines)
-                 for (const auto& line : *lines) {
+             if (answer.inspections)
+                 addInspections(*answer.inspections, m_words.split(u' ', Qt::SkipEmptyParts), all);
+             if (answer.lines)
+                 for (const auto& line : *answer.lines) {
                      const auto& entry = nowOf(line);
                      all.push_back({inward(entry.id.text()), Sentences::of(line, *house().fleet.titles()),
                                     tr("journal · %1 · %2").arg(inward(entry.on.iso()), inward(entry.by)), -1, -1,
@@ -119,6 +150,8 @@ void Search::choose(int row) {
         return emit requirementChosen(found.value);
     case What::Entry:
         return emit entryChosen(found.value);
+    case What::Inspection:
+        return emit inspectionChosen(found.value);
     }
 }
 

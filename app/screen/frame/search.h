@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The search from anywhere: registrations, items and serial numbers, requirements, and the journal with its people.
+/// The search from anywhere: registrations, items and serial numbers, requirements, inspections by their numbers, and
+/// the journal with its people.
 
 #include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"
@@ -19,7 +20,7 @@ class Search : public crownring::screen::Resident {
     Q_PROPERTY(bool nothing READ nothing NOTIFY changed FINAL)
 
 public:
-    enum class What { Balloon, Item, Requirement, Entry };
+    enum class What { Balloon, Item, Requirement, Entry, Inspection };
     Q_ENUM(What)
 
     using Resident::Resident;
@@ -36,6 +37,7 @@ signals:
     void itemChosen(const QString& item);
     void requirementChosen(const QString& requirement);
     void entryChosen(const QString& entry);
+    void inspectionChosen(const QString& inspection);
 
 private:
     void look();

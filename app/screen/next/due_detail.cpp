@@ -112,7 +112,7 @@ QString DueDetail::source() const { return m_row ? words::said(m_row->requiremen
 QString DueDetail::rule() const {
     if (m_row == nullptr)
         return {};
-    return isDefect()              ? tr("from when it is found until it is cleared")
+    return isDefect()              ? tr("from when it is found until it is rectified")
            : isList()              ? tr("from when it is signed until the return to service is approved")
            : isOfTheRecord(*m_row) ? tr("the latest readings at each place, against the bound of its type's manual")
                                    : Words::limits(*m_row->requirement);

@@ -3,6 +3,7 @@
 
 #include "answers/discrepancies.h"
 #include "bench/release/release_phrase.h"
+#include "rules/due/defects.h"
 #include "rules/due/lists.h"
 #include "screen/desk/day.h"
 #include "screen/desk/house.h"
@@ -78,6 +79,10 @@ QString ReturnDesk::signer() const { return m_signer ? inward(m_signer->person.t
 QString ReturnDesk::itemAt(int row) const {
     return row < 0 || row >= static_cast<int>(m_items.size()) ? QString()
                                                               : inward(m_items[static_cast<std::size_t>(row)].text());
+}
+
+bool ReturnDesk::isDefect(int row) const {
+    return row >= 0 && row < m_listed.count() && defectOf(RequirementId(outward(m_listed.valueAt(row)))).has_value();
 }
 
 void ReturnDesk::look() {

@@ -62,6 +62,8 @@ public:
 
     /// The item that a row of `listed` is on.
     Q_INVOKABLE QString itemAt(int row) const;
+    /// What stands there is a defect, which is rectified; else a requirement, which is done.
+    [[nodiscard]] Q_INVOKABLE bool isDefect(int row) const;
     /// Nobody is chosen yet.
     Q_INVOKABLE void begin(const QString& inspection);
     /// Approves what is shown. Refused while anything stands in the way.

@@ -32,9 +32,10 @@ Sources sourcesOf(BenchFault fault) {
     case BenchFault::NoVisit:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is no kind of visit"), QT_TRANSLATE_NOOP("Problem", "one of %2")};
     case BenchFault::NoCapacity:
-        return {QT_TRANSLATE_NOOP("Problem", "'%1' is no capacity"), QT_TRANSLATE_NOOP("Problem", "write one of: %2")};
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is nothing that one signs as"),
+                QT_TRANSLATE_NOOP("Problem", "write one of: %2")};
     case BenchFault::NoCapacityToSignIn:
-        return {QT_TRANSLATE_NOOP("Problem", "'%1' is no capacity in which one signs"),
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is nothing that one signs as"),
                 QT_TRANSLATE_NOOP("Problem", "independent-certifying-staff, inspection-authorization …")};
     case BenchFault::SignatureIsFixed:
         return {QT_TRANSLATE_NOOP("Problem", "what was signed is not corrected into something else"),

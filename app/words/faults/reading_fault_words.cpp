@@ -52,7 +52,7 @@ Sources sourcesOf(ReadingFault fault) {
     case ReadingFault::NotInSteps:
         return {QT_TRANSLATE_NOOP("Problem", "%1 is not read in steps"), QT_TRANSLATE_NOOP("Problem", "leave it out")};
     case ReadingFault::DoNotCompare:
-        return {QT_TRANSLATE_NOOP("Problem", "%1 does not compare with %2"),
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is not comparable with %2"),
                 QT_TRANSLATE_NOOP("Problem", "keep them apart: only units are converted, never how a test was done")};
     case ReadingFault::PressureUnstated:
         return {QT_TRANSLATE_NOOP("Problem", "the pressure of the two readings is not stated"),

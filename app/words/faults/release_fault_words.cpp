@@ -57,31 +57,30 @@ Sources sourcesOf(ReleaseFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "%1: %2 of %3 readings taken"),
                 QT_TRANSLATE_NOOP("Problem", "take the readings that are missing")};
     case ReleaseFault::NoTester:
-        return {QT_TRANSLATE_NOOP("Problem", "%1: no tester is named"),
-                QT_TRANSLATE_NOOP("Problem", "say which tester was used")};
+        return {QT_TRANSLATE_NOOP("Problem", "%1: no test equipment is named"),
+                QT_TRANSLATE_NOOP("Problem", "say which was used")};
     case ReleaseFault::TesterNotCalibrated:
         return {
-            QT_TRANSLATE_NOOP("Problem", "%1: tester %2 is not in calibration on %3"),
+            QT_TRANSLATE_NOOP("Problem", "%1: test equipment %2 is not in calibration on %3"),
             QT_TRANSLATE_NOOP("Problem", "take it again with one that is, or enter the calibration that proves it")};
     case ReleaseFault::Doubtful:
         return {QT_TRANSLATE_NOOP("Problem", "%1: %2"), QT_TRANSLATE_NOOP("Problem", "correct it, or stand by it")};
     case ReleaseFault::Fails:
-        return {
-            QT_TRANSLATE_NOOP("Problem", "%1 fails: %2"),
-            QT_TRANSLATE_NOOP(
-                "Problem",
-                "put it right and take the reading again in the same place, or write down the defect and clear it")};
+        return {QT_TRANSLATE_NOOP("Problem", "%1 fails: %2"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "rectify it and take the reading again in the same place, or write down its defect")};
     case ReleaseFault::DecidesNothing:
-        return {QT_TRANSLATE_NOOP("Problem", "%1 decides nothing: %2"),
-                QT_TRANSLATE_NOOP("Problem", "take one that does")};
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is inconclusive: %2"),
+                QT_TRANSLATE_NOOP("Problem", "take one that is conclusive")};
     case ReleaseFault::NoLimitStated:
-        return {QT_TRANSLATE_NOOP("Problem", "%1 decides nothing: %2"),
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is inconclusive: %2"),
                 QT_TRANSLATE_NOOP("Problem", "state the limit of the type's manual")};
     case ReleaseFault::DefectBarsFlight:
-        return {QT_TRANSLATE_NOOP("Problem", "the defect '%1' on %2 is open and bars flight"),
-                QT_TRANSLATE_NOOP(
-                    "Problem",
-                    "clear it, or have it deferred by who is entitled to; else close with a list of discrepancies")};
+        return {
+            QT_TRANSLATE_NOOP("Problem", "the defect '%1' on %2 is open and grounds the balloon"),
+            QT_TRANSLATE_NOOP(
+                "Problem",
+                "rectify it, or have it deferred by who is authorised to; else close with a list of discrepancies")};
     case ReleaseFault::NothingToList:
         return {QT_TRANSLATE_NOOP("Problem", "there is no open defect to list"),
                 QT_TRANSLATE_NOOP("Problem", "write down what was found, or release it")};
@@ -171,15 +170,19 @@ Sources sourcesOf(ReleaseFault fault) {
             QT_TRANSLATE_NOOP("Problem", "give the inspection another name, or correct the reference of that entry")};
     case ReleaseFault::MayNotSign:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
-                QT_TRANSLATE_NOOP("Problem", "have it signed by who is entitled to")};
+                QT_TRANSLATE_NOOP("Problem", "have it signed by who is authorised to")};
     case ReleaseFault::MayNotDefer:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
-                QT_TRANSLATE_NOOP("Problem", "have it deferred by who is entitled to, or clear it")};
+                QT_TRANSLATE_NOOP("Problem", "have it deferred by who is authorised to, or rectified")};
     case ReleaseFault::NobodyDefers:
-        return {QT_TRANSLATE_NOOP("Problem", "%1"), QT_TRANSLATE_NOOP("Problem", "have it put right, and clear it")};
+        return {QT_TRANSLATE_NOOP("Problem", "%1"), QT_TRANSLATE_NOOP("Problem", "have it rectified")};
     case ReleaseFault::ClearedBefore:
-        return {QT_TRANSLATE_NOOP("Problem", "'%1' was found on %2, and is said to be cleared before that"),
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' was found on %2, and is said to be rectified before that"),
                 QT_TRANSLATE_NOOP("Problem", "see which of the two dates or times is right")};
+    case ReleaseFault::NotReadAgain:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' was found by a reading (%2), and no later one in its place passes"),
+                QT_TRANSLATE_NOOP("Problem", "write down the repair or the new part, take the reading again in the same "
+                                             "place, then say that it is rectified")};
     case ReleaseFault::RegistrationInUse:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' carries another envelope"),
                 QT_TRANSLATE_NOOP("Problem",
@@ -190,9 +193,9 @@ Sources sourcesOf(ReleaseFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "state what became of it of the registration that it has by now; what is "
                                              "out of service takes no other before it is in service again")};
     case ReleaseFault::FoundWithClearing:
-        return {QT_TRANSLATE_NOOP("Problem", "'%1' was cleared on %2, at a time that is not said: that clearing would "
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' was rectified on %2, at a time that is not said: that would "
                                              "answer what is found on that day too"),
-                QT_TRANSLATE_NOOP("Problem", "give what was found again a name of its own, or correct the clearing so "
+                QT_TRANSLATE_NOOP("Problem", "give what was found again a name of its own, or correct that entry so "
                                              "that it says its time")};
     case ReleaseFault::FoundElsewhere:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' was found on %2, not on this item"),
@@ -207,8 +210,8 @@ Sources sourcesOf(ReleaseFault fault) {
                                   "or before an approval of it was withdrawn"),
                 QT_TRANSLATE_NOOP("Problem", "approve it on a later day, or state the time of that day")};
     case ReleaseFault::DefectStands:
-        return {QT_TRANSLATE_NOOP("Problem", "'%1' on %2 is on the list of discrepancies and is not cleared"),
-                QT_TRANSLATE_NOOP("Problem", "clear it: what is deferred still stands on the list")};
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' on %2 is on the list of discrepancies and is not rectified"),
+                QT_TRANSLATE_NOOP("Problem", "rectify it: what is deferred still stands on the list")};
     case ReleaseFault::ListedStands:
         return {
             QT_TRANSLATE_NOOP("Problem", "'%1' on %2 is on the list of discrepancies and still stands against flight"),

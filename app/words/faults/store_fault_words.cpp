@@ -153,7 +153,7 @@ Sources sourcesOf(StoreFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "enter first what was found, or mend its name")};
     case StoreFault::PersonNotEntitled:
         return {QT_TRANSLATE_NOOP("Problem", "no person '%1' has been entered"),
-                QT_TRANSLATE_NOOP("Problem", "enter first what the person is entitled to, or mend the name")};
+                QT_TRANSLATE_NOOP("Problem", "enter first what the person is authorised to sign, or mend the name")};
     case StoreFault::NothingNamedSo:
         return {QT_TRANSLATE_NOOP("Problem", "no thing '%1' has been entered"),
                 QT_TRANSLATE_NOOP("Problem", "mend its name")};

@@ -11,19 +11,19 @@ const char* sourceOf(BarredPhrase phrase) {
     case BarredPhrase::NobodyNamed:
         return QT_TRANSLATE_NOOP("Phrase", "nobody is named who signs");
     case BarredPhrase::NotEntitled:
-        return QT_TRANSLATE_NOOP("Phrase", "%1 is not entitled as %2");
+        return QT_TRANSLATE_NOOP("Phrase", "%1 is not authorised as %2");
     case BarredPhrase::Ended:
-        return QT_TRANSLATE_NOOP("Phrase", "%1: the entitlement as %2 ended on %3");
+        return QT_TRANSLATE_NOOP("Phrase", "%1: the authorisation as %2 ended on %3");
     case BarredPhrase::NotYet:
-        return QT_TRANSLATE_NOOP("Phrase", "%1: the entitlement as %2 begins on %3");
+        return QT_TRANSLATE_NOOP("Phrase", "%1: the authorisation as %2 begins on %3");
     case BarredPhrase::OnlyFor:
-        return QT_TRANSLATE_NOOP("Phrase", "%1: the entitlement as %2 is for %3 only");
+        return QT_TRANSLATE_NOOP("Phrase", "%1: the authorisation as %2 is for %3 only");
     case BarredPhrase::NotFor:
-        return QT_TRANSLATE_NOOP("Phrase", "%1: the entitlement as %2 is for %3 only, not for %4");
+        return QT_TRANSLATE_NOOP("Phrase", "%1: the authorisation as %2 is for %3 only, not for %4");
     case BarredPhrase::EntitledToNothing:
-        return QT_TRANSLATE_NOOP("Phrase", "%1 is entitled to nothing on %2");
+        return QT_TRANSLATE_NOOP("Phrase", "%1 is authorised to sign nothing on %2");
     case BarredPhrase::OtherRules:
-        return QT_TRANSLATE_NOOP("Phrase", "the capacity of %1 is not one of the rules that this visit is under");
+        return QT_TRANSLATE_NOOP("Phrase", "what %1 signs as is not one of the rules that this visit is under");
     case BarredPhrase::OwnerForHire:
         return QT_TRANSLATE_NOOP("Phrase",
                                  "a pilot-owner releases nothing on a balloon operated for hire (Subpart-ADD)");
@@ -39,11 +39,11 @@ const char* sourceOf(BarredPhrase phrase) {
     case BarredPhrase::IncompleteInTheUs:
         return QT_TRANSLATE_NOOP("Phrase", "a release after incomplete maintenance is one of Part-ML");
     case BarredPhrase::DeferredForHire:
-        return QT_TRANSLATE_NOOP("Phrase", "on a balloon operated for hire (Subpart-ADD) certifying staff agree to put "
-                                           "off a defect of required equipment");
+        return QT_TRANSLATE_NOOP("Phrase", "on a balloon operated for hire (Subpart-ADD) certifying staff agree to "
+                                           "defer a defect of required equipment");
     case BarredPhrase::RequiredInTheUs:
         return QT_TRANSLATE_NOOP("Phrase",
-                                 "what bars flight is repaired: only equipment that is not required may wait, "
+                                 "what grounds the balloon is repaired: only equipment that is not required may wait, "
                                  "removed or deactivated, and placarded inoperative");
     case BarredPhrase::DangerToFlight:
         return QT_TRANSLATE_NOOP("Phrase", "its finder calls it a danger to flight: nobody defers that");

@@ -15,7 +15,7 @@ const char* sourceOf(ContentPhrase phrase) {
     case ContentPhrase::Person:
         return QT_TRANSLATE_NOOP("Phrase", "the name of the person who signs");
     case ContentPhrase::Capacity:
-        return QT_TRANSLATE_NOOP("Phrase", "the capacity of the person who signs");
+        return QT_TRANSLATE_NOOP("Phrase", "as what the person signs");
     case ContentPhrase::Licence:
         return QT_TRANSLATE_NOOP("Phrase", "the number of the licence, certificate or approval");
     case ContentPhrase::Manuals:

@@ -17,7 +17,7 @@ const char* sourceOf(DuePhrase phrase) {
     case DuePhrase::DefectNote:
         return QT_TRANSLATE_NOOP(
             "Phrase",
-            "An open defect of the record. It goes when it is cleared on the bench (ML.A.403; 14 CFR 91.405).");
+            "An open defect of the record. It goes when it is rectified on the bench (ML.A.403; 14 CFR 91.405).");
     case DuePhrase::DefectsFound:
         return QT_TRANSLATE_NOOP("Phrase", "Defects found");
     case DuePhrase::TheRecordItself:
@@ -28,7 +28,7 @@ const char* sourceOf(DuePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Fabric: %1");
     case DuePhrase::FabricSaid:
         return QT_TRANSLATE_NOOP("Phrase",
-                                 "%1, on %2. Its defect is cleared in words: nothing tells of a repair, a new "
+                                 "%1, on %2. Its defect is rectified in words: nothing tells of a repair, a new "
                                  "part or another reading there. Enter which it was.");
     case DuePhrase::FabricNote:
         return QT_TRANSLATE_NOOP(
@@ -57,7 +57,7 @@ const char* sourceOf(DuePhrase phrase) {
         return QT_TRANSLATE_NOOP(
             "Phrase",
             "The inspection was closed with a list of discrepancies. It grounds what was inspected until each "
-            "item on it is cleared and a rated person approves the return to service (14 CFR 43.11(a)(5), "
+            "item on it is rectified and a rated person approves the return to service (14 CFR 43.11(a)(5), "
             "(b); ML.A.403).");
     case DuePhrase::ListsSigned:
         return QT_TRANSLATE_NOOP("Phrase", "Lists of discrepancies");

@@ -30,7 +30,7 @@ const char* sourceOf(ReleasePhrase phrase) {
     case ReleasePhrase::TimeInService:
         return QT_TRANSLATE_NOOP("Phrase", "Time in service");
     case ReleasePhrase::AircraftTotalTime:
-        return QT_TRANSLATE_NOOP("Phrase", "Aircraft total time (the envelope's clock): %1");
+        return QT_TRANSLATE_NOOP("Phrase", "Total time in service (the envelope's clock): %1");
     case ReleasePhrase::TimeOf:
         return QT_TRANSLATE_NOOP("Phrase", "%1: %2");
     case ReleasePhrase::Hours:
@@ -58,7 +58,7 @@ const char* sourceOf(ReleasePhrase phrase) {
     case ReleasePhrase::SignedBy:
         return QT_TRANSLATE_NOOP("Phrase", "Signed by");
     case ReleasePhrase::ActingAs:
-        return QT_TRANSLATE_NOOP("Phrase", "Acting as: %1");
+        return QT_TRANSLATE_NOOP("Phrase", "Signing as: %1");
     case ReleasePhrase::Licence:
         return QT_TRANSLATE_NOOP("Phrase", "Licence, certificate or approval: %1");
     case ReleasePhrase::Item:
@@ -85,7 +85,7 @@ const char* sourceOf(ReleasePhrase phrase) {
     case ReleasePhrase::PartReplaced:
         return QT_TRANSLATE_NOOP("Phrase", "Part replaced on %1: %2, with %3");
     case ReleasePhrase::DefectCleared:
-        return QT_TRANSLATE_NOOP("Phrase", "Defect cleared on %1: %2");
+        return QT_TRANSLATE_NOOP("Phrase", "Defect rectified on %1: %2");
     case ReleasePhrase::Defect:
         return QT_TRANSLATE_NOOP("Phrase", "%1: %2");
     case ReleasePhrase::DeferredUntil:
@@ -101,7 +101,7 @@ const char* sourceOf(ReleasePhrase phrase) {
     case ReleasePhrase::NotCovered:
         return QT_TRANSLATE_NOOP("Phrase", "Not covered: it stands against flight as the record has it");
     case ReleasePhrase::ExceptedSpent:
-        return QT_TRANSLATE_NOOP("Phrase", "%1: %2, its life is spent");
+        return QT_TRANSLATE_NOOP("Phrase", "%1: %2, life reached");
     case ReleasePhrase::ExceptedLapsed:
         return QT_TRANSLATE_NOOP("Phrase", "%1: %2, lapsed");
     case ReleasePhrase::ExceptedUnproven:

@@ -22,7 +22,7 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::Name:
         return QT_TRANSLATE_NOOP("Phrase", "Name");
     case SheetPhrase::ActingAs:
-        return QT_TRANSLATE_NOOP("Phrase", "Acting as");
+        return QT_TRANSLATE_NOOP("Phrase", "Signing as");
     case SheetPhrase::LicenceNumber:
         return QT_TRANSLATE_NOOP("Phrase", "Licence or certificate no. and kind");
     case SheetPhrase::Date:
@@ -94,9 +94,9 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::DiscrepancyList:
         return QT_TRANSLATE_NOOP("Phrase", "List of discrepancies and unairworthy items");
     case SheetPhrase::DiscrepancyNote:
-        return QT_TRANSLATE_NOOP("Phrase",
-                                 "Dated %1, for the owner or operator. What is listed here is open; an item that bars "
-                                 "flight is put right, or deferred by who is entitled to, before the next flight.");
+        return QT_TRANSLATE_NOOP(
+            "Phrase", "Dated %1, for the owner or operator. What is listed here is open; an item that "
+                      "grounds the balloon is rectified, or deferred by who is authorised to, before the next flight.");
     case SheetPhrase::Number:
         return QT_TRANSLATE_NOOP("Phrase", "No.");
     case SheetPhrase::Item:
@@ -158,7 +158,7 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::OnItem:
         return QT_TRANSLATE_NOOP("Phrase", "%1: %2");
     case SheetPhrase::WithTester:
-        return QT_TRANSLATE_NOOP("Phrase", "tester %1");
+        return QT_TRANSLATE_NOOP("Phrase", "test equipment %1");
     case SheetPhrase::Photographs:
         return QT_TRANSLATE_N_NOOP("Phrase", "%n photographs in the record");
     case SheetPhrase::CorrectionsNote:
@@ -189,7 +189,7 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::Readings:
         return QT_TRANSLATE_NOOP("Phrase", "Readings");
     case SheetPhrase::Testers:
-        return QT_TRANSLATE_NOOP("Phrase", "Testers");
+        return QT_TRANSLATE_NOOP("Phrase", "Test equipment");
     case SheetPhrase::QuantityAndTest:
         return QT_TRANSLATE_NOOP("Phrase", "Quantity and test");
     case SheetPhrase::Where:
@@ -201,7 +201,7 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::Result:
         return QT_TRANSLATE_NOOP("Phrase", "Result");
     case SheetPhrase::Tester:
-        return QT_TRANSLATE_NOOP("Phrase", "Tester");
+        return QT_TRANSLATE_NOOP("Phrase", "Test equipment");
     case SheetPhrase::What:
         return QT_TRANSLATE_NOOP("Phrase", "What");
     case SheetPhrase::CalibratedUntil:
@@ -217,7 +217,7 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::Fails:
         return QT_TRANSLATE_NOOP("Phrase", "FAILS");
     case SheetPhrase::Undecided:
-        return QT_TRANSLATE_NOOP("Phrase", "undecided: %1");
+        return QT_TRANSLATE_NOOP("Phrase", "inconclusive: %1");
     case SheetPhrase::NotComparable:
         return QT_TRANSLATE_NOOP("Phrase", "not comparable: %1");
     case SheetPhrase::NoLimit:
@@ -235,12 +235,12 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::ReturnApproved:
         return QT_TRANSLATE_NOOP("Phrase", "The return to service was approved by %1, licence %2. %3");
     case SheetPhrase::ListPending:
-        return QT_TRANSLATE_NOOP("Phrase", "The list is pending: until every item on it is cleared and the return to "
+        return QT_TRANSLATE_NOOP("Phrase", "The list is pending: until every item on it is rectified and the return to "
                                            "service is approved, it grounds what was inspected.");
     case SheetPhrase::NotSupported:
         return QT_TRANSLATE_NOOP("Phrase", "Signed, and no longer supported by the record:");
     case SheetPhrase::BarsFlight:
-        return QT_TRANSLATE_NOOP("Phrase", "bars flight");
+        return QT_TRANSLATE_NOOP("Phrase", "grounds the balloon");
     case SheetPhrase::Minor:
         return QT_TRANSLATE_NOOP("Phrase", "minor");
     case SheetPhrase::IsOpen:
@@ -254,7 +254,7 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::UntilClock:
         return QT_TRANSLATE_NOOP("Phrase", "%1, until the clock shows %2 h");
     case SheetPhrase::IsCleared:
-        return QT_TRANSLATE_NOOP("Phrase", "cleared: %1 (%2)");
+        return QT_TRANSLATE_NOOP("Phrase", "rectified: %1 (%2)");
     case SheetPhrase::Map:
         return QT_TRANSLATE_NOOP("Phrase", "Envelope map");
     case SheetPhrase::MapCaption:

@@ -302,6 +302,20 @@
 <context>
     <name>crownring::screen::InspectionDesk</name>
     <message numerus="yes">
+        <source>%n items</source>
+        <translation>
+            <numerusform>%n item</numerusform>
+            <numerusform>%n items</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n have a finding</source>
+        <translation>
+            <numerusform>%n has a finding</numerusform>
+            <numerusform>%n have a finding</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n entries saved</source>
         <translation>
             <numerusform>%n entry saved</numerusform>
@@ -333,6 +347,51 @@
         <translation>
             <numerusform>%1: %2, %n flight logged for it</numerusform>
             <numerusform>%1: %2, %n flights logged for it</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>BenchRows</name>
+    <message numerus="yes">
+        <source>%n nobody has to settle</source>
+        <translation>
+            <numerusform>%n nobody has to settle</numerusform>
+            <numerusform>%n nobody has to settle</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are settled where they were done</source>
+        <translation>
+            <numerusform>%n is settled where it was done</numerusform>
+            <numerusform>%n are settled where they were done</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are work to be carried out</source>
+        <translation>
+            <numerusform>%n is work to be carried out</numerusform>
+            <numerusform>%n are work to be carried out</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are done with test equipment</source>
+        <translation>
+            <numerusform>%n is done with test equipment</numerusform>
+            <numerusform>%n are done with test equipment</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are settled by readings</source>
+        <translation>
+            <numerusform>%n is settled by readings</numerusform>
+            <numerusform>%n are settled by readings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n want a look of their own</source>
+        <translation>
+            <numerusform>%n wants a look of its own</numerusform>
+            <numerusform>%n want a look of their own</numerusform>
         </translation>
     </message>
 </context>

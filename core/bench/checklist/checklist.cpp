@@ -59,6 +59,7 @@ ChecklistLine lineFrom(const json& object) {
     line.tester = object.value("tester", false);
     line.ownerRule = object.value("owner_rule", std::string());
     line.required = object.value("required", true);
+    line.ownLook = object.value("own_look", false);
     return line;
 }
 

@@ -52,6 +52,7 @@ struct ChecklistLine {
     bool tester = false;     ///< done with a tool that must be in calibration
     std::string ownerRule;   ///< in visits of owner's tasks: the rule that lets the pilot-owner do it
     bool required = true;    ///< without it the inspection cannot be released
+    bool ownLook = false;    ///< it wants a look of its own: never settled together with others
     bool operator==(const ChecklistLine&) const = default;
 
     /// One of those that it is there for.

@@ -46,6 +46,8 @@ json textOf(const ChecklistLine& line) {
         object["owner_rule"] = line.ownerRule;
     if (!line.required)
         object["required"] = false;
+    if (line.ownLook)
+        object["own_look"] = true;
     return object;
 }
 

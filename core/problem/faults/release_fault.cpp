@@ -105,6 +105,8 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"nobody-defers", Code::NotReleasable};
     case ReleaseFault::ClearedBefore:
         return {"cleared-before", Code::NotReleasable};
+    case ReleaseFault::NotReadAgain:
+        return {"not-read-again", Code::NotReleasable};
     case ReleaseFault::RegistrationInUse:
         return {"registration-in-use", Code::NotReleasable};
     case ReleaseFault::RenamedAndOut:

@@ -58,6 +58,7 @@ enum class ReleaseFault : std::uint8_t {
     MayNotDefer,       ///< %1: why
     NobodyDefers,      ///< %1: why
     ClearedBefore,     ///< %1: the defect, %2: the day on which it was found
+    NotReadAgain,      ///< %1: the defect, %2: the reading that found it
     RegistrationInUse, ///< %1: the registration
     RenamedAndOut,     ///< %1: the registration, %2: what it is out of service for, %3: what it flies as
     FoundWithClearing, ///< %1: the defect, %2: the day

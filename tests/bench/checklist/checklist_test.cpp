@@ -79,6 +79,7 @@ ChecklistLine anyLine(int number, const std::string& section) {
     line.photograph = *rc::gen::arbitrary<bool>();
     line.tester = *rc::gen::arbitrary<bool>();
     line.required = *rc::gen::arbitrary<bool>();
+    line.ownLook = *rc::gen::arbitrary<bool>();
     return line;
 }
 
@@ -105,7 +106,8 @@ private slots:
             "lines": [{"id": "l", "section": "skin", "kinds": ["envelope", "hose"], "title": "Lt", "look_for": "Ll",
                 "sources": {"us-14cfr": "U", "part-ml": "P"}, "visits": ["us-annual", "us-owner-tasks"],
                 "only_with": ["us.annual"], "readings": [{"quantity": "tell-tale", "required": true, "placed": true}],
-                "photograph": true, "tester": true, "owner_rule": "O", "required": false}]})");
+                "photograph": true, "tester": true, "owner_rule": "O", "required": false,
+                "own_look": true}]})");
         ChecklistLine line;
         line.id = "l";
         line.section = "skin";
@@ -119,12 +121,14 @@ private slots:
         line.photograph = line.tester = true;
         line.ownerRule = "O";
         line.required = false;
+        line.ownLook = true;
         QCOMPARE(checklist, (Checklist{"c.1", "7", "T", "S", "N", {{"skin", "Skin"}}, {line}}));
     }
 
     void whatIsAbsentHasItsDefault() {
         const auto line = read(withPatch("", "")).lines.back();
         QVERIFY(line.required && !line.photograph && !line.tester && line.ownerRule.empty() && line.onlyWith.empty());
+        QVERIFY(!line.ownLook);
         QCOMPARE(read(withPatch("", "")).lines.front().readings.front(), (AskedReading{"grab-strength", false, true}));
     }
 

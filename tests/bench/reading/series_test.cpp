@@ -155,7 +155,7 @@ private slots:
         QVERIFY(!refused);
         QCOMPARE(refused.error().code(), Code::BadQuantity);
         QCOMPARE(spokenMessage(refused.error()),
-                 std::string("air permeability at 100 Pa on 20 cm² does not compare with air "
+                 std::string("air permeability at 100 Pa on 20 cm² is not comparable with air "
                              "permeability at 125 Pa on 38.3 cm²"));
         QVERIFY(!comparable(iso, *measuredFrom(air(10, "mm/s", 100, 38.3))));
         QVERIFY(!comparable(iso, *measuredFrom(air(10, "mm/s", 100))));

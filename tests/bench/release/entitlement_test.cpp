@@ -153,9 +153,9 @@ private slots:
 
     void anEntitlementIsOnePersonsInOneCapacity() {
         const std::vector held{entitled("ada", Capacity::Mechanic)};
-        QVERIFY(says(mayRelease(held, acting("bert", Capacity::Mechanic), Visit::UsHundredHour), "not entitled"));
-        QVERIFY(says(mayRelease(held, acting("ada", Capacity::RepairStation), Visit::UsHundredHour), "not entitled"));
-        QVERIFY(says(mayRelease({}, acting("ada", Capacity::Mechanic), Visit::UsHundredHour), "not entitled"));
+        QVERIFY(says(mayRelease(held, acting("bert", Capacity::Mechanic), Visit::UsHundredHour), "not authorised"));
+        QVERIFY(says(mayRelease(held, acting("ada", Capacity::RepairStation), Visit::UsHundredHour), "not authorised"));
+        QVERIFY(says(mayRelease({}, acting("ada", Capacity::Mechanic), Visit::UsHundredHour), "not authorised"));
     }
 
     void anOwnersEntitlementIsForHisBalloons() {
@@ -215,7 +215,8 @@ private slots:
             QVERIFY(!mayPutOff(capacity, {Severity::Barring, false, false}));   // as older entries say it
             QVERIFY(mayPutOff(capacity, {Severity::Minor, false, false}));
         }
-        QVERIFY(says(mayDefer({}, acting("ada", Capacity::Mechanic), {Severity::Minor, false, false}), "not entitled"));
+        QVERIFY(
+            says(mayDefer({}, acting("ada", Capacity::Mechanic), {Severity::Minor, false, false}), "not authorised"));
     }
 
     // Part-ML Appendix II(b)(3), (5), (6), (9), read; ML.A.901(b), read.

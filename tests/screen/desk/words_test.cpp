@@ -28,7 +28,7 @@ private slots:
         QCOMPARE(said(found), QStringLiteral("Defect on K-1, a danger to flight: a cracked frame (2026-11-10 0192)"));
         const DefectCleared cleared{
             .defect = found.defect, .item = found.item, .what = "welded", .ref = "WO 12", .inspection = {}};
-        QCOMPARE(said(cleared), QStringLiteral("Defect on K-1 cleared: welded (WO 12, 2026-11-10 0192)"));
+        QCOMPARE(said(cleared), QStringLiteral("Defect on K-1 rectified: welded (WO 12, 2026-11-10 0192)"));
     }
 
     void whatIsRequiredOnceIsNoInterval() {

@@ -2,11 +2,15 @@
 
 /// The annual inspection of a balloon with four cylinders, 24 grab tests and 12 permeability readings, entered in the
 /// real window from "it came in" to the signature. Every tap and every key is counted, but for the figures themselves;
-/// the goal is 90 (tests/README.md keeps the figure).
+/// the goal is 70 (tests/README.md keeps the figure).
 
+#include "acts/post.h"
 #include "counting_hand.h"
 #include "heard_warnings.h"
 #include "program/places.h"
+#include "record/entry_json.h"
+#include "record/new_id.h"
+#include "screen/balloons/balloon_model.h"
 #include "screen/bench/inspection_desk.h"
 #include "screen/bench/reading_desk.h"
 #include "screen/bench/release_desk.h"
@@ -22,7 +26,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace ninety_taps_test {
+namespace seventy_taps_test {
 
 using namespace crownring;
 using namespace crownring::screen;
@@ -37,6 +41,33 @@ bool tapChosenPanel(CountingHand& hand) {
         return false;
     const auto area = sheet->property("chosenArea").toRectF();
     return !area.isEmpty() && hand.tapAt(sheet->mapRectToScene(area).center().toPoint());
+}
+
+/// Taps the row of a balloon in the register; one that is out of sight is brought there with a flick.
+bool tapBalloon(CountingHand& hand, QQuickWindow& window, const QString& balloon) {
+    for (auto* list : window.findChildren<QQuickItem*>()) {
+        auto* model = list->property("model").value<BalloonModel*>();
+        if (model == nullptr || !list->isVisible())
+            continue;
+        for (int row = 0; row < model->count(); ++row) {
+            if (model->data(model->index(row), BalloonModel::BalloonRole).toString() != balloon)
+                continue;
+            QQuickItem* item = nullptr;
+            const auto look = [&] {
+                return QMetaObject::invokeMethod(list, "itemAtIndex", Q_RETURN_ARG(QQuickItem*, item),
+                                                 Q_ARG(int, row)) &&
+                       item != nullptr &&
+                       list->boundingRect().contains(item->mapRectToItem(list, item->boundingRect()));
+            };
+            if (!look()) {
+                hand.flick();
+                QMetaObject::invokeMethod(list, "positionViewAtIndex", Q_ARG(int, row), Q_ARG(int, 1));
+                QTest::qWait(100);
+            }
+            return look() && hand.tapAt(item->mapRectToScene(item->boundingRect()).center().toPoint());
+        }
+    }
+    return false;
 }
 
 /// A figure that passes by what the type's manual states: a third of the most, or a quarter above the least.
@@ -58,10 +89,10 @@ int placeOf(ReleaseDesk& release, const Signer& signer) {
 
 }
 
-class NinetyTapsTest : public QObject {
+class SeventyTapsTest : public QObject {
     Q_OBJECT
 private slots:
-    void anAnnualTakesAtMostNinetyTaps() {
+    void anAnnualTakesAtMostSeventyTaps() {
         QQuickStyle::setStyle(QStringLiteral("Basic"));
         useOwnFont();
         HeardWarnings warnings;
@@ -73,6 +104,18 @@ private slots:
         auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
         QVERIFY(window != nullptr && QTest::qWaitForWindowExposed(window));
         QVERIFY(demo.ready());
+        // The shop has equipment for altimeters too, which the demo lacks.
+        const auto shop = entryFrom(std::string_view(
+            R"({"entry":"tester.calibrated","on":"2026-10-13","by":"calibration house 2","tester":"altimeter set OL",)"
+            R"("what":"altimeter and variometer test set","until":"2027-10-31"})"));
+        QVERIFY(shop.has_value());
+        auto posted = demo.house.desk.ask([entry = *shop](Record& record) {
+            auto numbered = entry;
+            numbered.id = newEntryId();
+            return crownring::post(record, record, {{numbered, 0}}, {}).has_value();
+        });
+        posted.waitForFinished();
+        QVERIFY(posted.result());
         QTest::qWait(300);
         window->requestActivate();
         auto* page = window->findChild<QObject*>(QStringLiteral("bench"));
@@ -83,22 +126,46 @@ private slots:
         QVERIFY(desk != nullptr && reading != nullptr && release != nullptr);
         CountingHand hand(*window);
 
-        // It came in: QE-OVB has four cylinders.
-        hand.key(Qt::Key_3, Qt::ControlModifier);
-        QVERIFY(hand.tap(QStringLiteral("bench.open")));
+        // It came in: QE-OVB has four cylinders. From its row in the register to its page, and from there.
+        hand.key(Qt::Key_2, Qt::ControlModifier);
         QTest::qWait(300);
-        auto* balloons = hand.find(QStringLiteral("bench.visit.balloon"));
-        QVERIFY(balloons != nullptr);
-        auto* choices = balloons->property("model").value<ChoiceModel*>();
-        QVERIFY(hand.pick(QStringLiteral("bench.visit.balloon"), choices->indexOf(QStringLiteral("QE-OVB"))));
-        QTest::qWait(500);
+        QVERIFY(tapBalloon(hand, *window, QStringLiteral("QE-OVB")));
+        QTRY_VERIFY_WITH_TIMEOUT(hand.find(QStringLiteral("balloon.inspect")) != nullptr, 10'000);
+        QTest::qWait(300);
+        QVERIFY(hand.tap(QStringLiteral("balloon.inspect")));
+        QTRY_VERIFY_WITH_TIMEOUT(hand.find(QStringLiteral("bench.visit.open")) != nullptr &&
+                                     hand.find(QStringLiteral("bench.visit.open"))->isEnabled(),
+                                 10'000);
+        QTest::qWait(300);
         QVERIFY(hand.tap(QStringLiteral("bench.visit.open")));
         QTRY_VERIFY_WITH_TIMEOUT(desk->loaded() && desk->isOpen(), 10'000);
         const auto& items = desk->file()->items;
         QCOMPARE(std::ranges::count(items, ItemKind::Cylinder, &ItemFacts::kind), 4);
 
-        // Readings.
-        QVERIFY(hand.tap(QStringLiteral("bench.segment.readings")));
+        // The checklist, part by part: the rest, then what wants a look of its own, each by itself.
+        const auto looks = [&] {
+            for (const auto& row : std::vector(desk->lines()->rows()))
+                if (row.state == 0 && row.apart == QStringLiteral("wants a look of its own")) {
+                    const auto cell = QStringLiteral("bench.cell.%1").arg(row.at);
+                    const auto done = QStringLiteral("bench.line.%1.done").arg(row.at);
+                    if (!hand.tap(hand.find(cell) ? cell : done))
+                        return false;
+                }
+            return QTest::qWaitFor([&] { return !desk->saving(); }, 10'000);
+        };
+        auto* pane = page->findChild<QObject*>(QStringLiteral("bench.inspection"));
+        QVERIFY(pane != nullptr);
+        for (int i = 0; i < 40 && pane->property("leaf").toInt() == 0; ++i) {
+            QVERIFY(hand.tap(QStringLiteral("bench.rest")));
+            QTRY_VERIFY_WITH_TIMEOUT(!desk->saving(), 10'000);
+            QTest::qWait(60);
+            QVERIFY(looks());
+            QTest::qWait(60);
+        }
+        const int withLooks = hand.count();
+
+        // Readings: the checklist's end leads to them, and each series to the next.
+        QCOMPARE(pane->property("leaf").toInt(), 1);
         for (int i = 0; i < 90 && reading->series()->choices().front().number > 0; ++i) {
             const auto before = desk->file()->inspection.readings.size();
             if (reading->asksTester() && reading->tester().isEmpty())
@@ -107,20 +174,23 @@ private slots:
             if (reading->held() && reading->placed()) {
                 QVERIFY(tapChosenPanel(hand));
             } else if (reading->held()) {
-                QVERIFY(hand.tap(QStringLiteral("bench.held.take")));
+                const auto all = QStringLiteral("bench.held.all");
+                QVERIFY(hand.tap(hand.find(all) ? all : QStringLiteral("bench.held.take")));
             } else {
                 QVERIFY(hand.into(QStringLiteral("bench.figure")));
                 hand.type(reading->stepped() ? QStringLiteral("104") : passingFigure(*reading));
-                hand.key(Qt::Key_Return);
+                // Relief valves of one delivery are of one age.
+                hand.key(Qt::Key_Return,
+                         reading->reads().quantity == "relief-valve-age" ? Qt::ControlModifier : Qt::NoModifier);
                 if (reading->stepped()) {
                     hand.type(QStringLiteral("110"));
                     hand.key(Qt::Key_Return);
                 }
             }
-            QTRY_VERIFY2_WITH_TIMEOUT(desk->file()->inspection.readings.size() == before + 1 && !desk->saving(),
+            QTRY_VERIFY2_WITH_TIMEOUT(desk->file()->inspection.readings.size() > before && !desk->saving(),
                                       qPrintable(reading->title() + u' ' + reading->problem() + reading->question()),
                                       10'000);
-            QTest::qWait(40);
+            QTest::qWait(150);
         }
         const auto taken = [&](std::string_view quantity) {
             return std::ranges::count_if(desk->file()->inspection.readings,
@@ -128,24 +198,17 @@ private slots:
         };
         QCOMPARE(taken("grab-strength"), 24);
         QCOMPARE(taken("air-permeability"), 12);
+        QCOMPARE(taken("relief-valve-age"), 4);
+        QTRY_COMPARE(desk->linesOpen(), 0); // each line with its last reading
         const int withReadings = hand.count();
-
-        // The checklist, part by part.
-        QVERIFY(hand.tap(QStringLiteral("bench.segment.checklist")));
-        for (int i = 0; i < 40 && desk->linesOpen() > 0; ++i) {
-            QVERIFY(hand.tap(QStringLiteral("bench.rest")));
-            QTRY_VERIFY_WITH_TIMEOUT(!desk->saving(), 10'000);
-            QTest::qWait(60);
-        }
-        QCOMPARE(desk->linesOpen(), 0);
-        const int withLines = hand.count();
 
         // The release.
         if (hand.find(QStringLiteral("bench.signer")) == nullptr)
             QVERIFY(hand.tap(QStringLiteral("bench.segment.release")));
         QTest::qWait(200);
-        QVERIFY(hand.pick(QStringLiteral("bench.signer"),
-                          placeOf(*release, {PersonId("insp. 14"), Capacity::OrganisationCertifyingStaff})));
+        const int signer = placeOf(*release, {PersonId("insp. 14"), Capacity::OrganisationCertifyingStaff});
+        if (release->signerAt() != signer) // the bench's inspector is proposed
+            QVERIFY(hand.pick(QStringLiteral("bench.signer"), signer));
         QTRY_VERIFY2_WITH_TIMEOUT(release->maySign(),
                                   qPrintable(release->refusals()->choices().empty()
                                                  ? QString()
@@ -158,16 +221,16 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(desk->loaded() && !desk->isOpen(), 10'000);
         QVERIFY(desk->file()->inspection.closed->body.outcome == Outcome::Released);
 
-        qInfo("taps and keys beyond the figures: %d (%d with the readings, %d with the lines)", hand.count(),
-              withReadings, withLines);
-        QVERIFY2(hand.count() <= 90, qPrintable(QString::number(hand.count())));
+        qInfo("taps and keys beyond the figures: %d (%d with the lines looked at, %d with the readings)", hand.count(),
+              withLooks, withReadings);
+        QVERIFY2(hand.count() <= 70, qPrintable(QString::number(hand.count())));
         QTest::qWait(300);
         QCOMPARE(HeardWarnings::all(), QStringList());
     }
 };
 
-CROWNRING_TEST(NinetyTapsTest, QApplication)
+CROWNRING_TEST(SeventyTapsTest, QApplication)
 
 }
 
-#include "ninety_taps_test.moc"
+#include "seventy_taps_test.moc"

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screen/bench/after_reading.h"
+
+#include "words/bench_words.h"
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+/// All that the line asks for was read, and each reading that speaks passes.
+bool isAnswered(const BenchFile& file, const WorkLine& work) {
+    const auto asks = [&](const AskedReading& asked) { return readingCount(file, *work.item, asked); };
+    if (std::ranges::any_of(work.line->readings, [&](const AskedReading& asked) { return !asks(asked).enough(); }))
+        return false;
+    if (work.line->isTest() && !isRead(file, *work.item, work.line->readings))
+        return false;
+    return std::ranges::all_of(speakingReadings(file.inspection), [&](const auto* reading) {
+        const bool ofLine = reading->body.item == work.item->id &&
+                            std::ranges::find(work.line->readings, reading->body.quantity, &AskedReading::quantity) !=
+                                work.line->readings.end();
+        return !ofLine || stateOf(file, reading->body).judgement == Judgement::Passes;
+    });
+}
+
+}
+
+void AfterReading::setReader(ReadingDesk* reader) {
+    if (m_reader == reader)
+        return;
+    m_reader = reader;
+    if (m_reader)
+        connect(m_reader, &ReadingDesk::changed, this, &AfterReading::follow);
+    follow();
+}
+
+void AfterReading::follow() {
+    auto* desk = m_reader ? m_reader->desk() : nullptr;
+    if (m_desk != desk) {
+        m_desk = desk;
+        if (m_desk)
+            connect(m_desk, &InspectionDesk::taken, this, &AfterReading::take);
+    }
+    if (const auto inspection = m_desk ? m_desk->inspection() : QString(); m_inspection != inspection) {
+        m_inspection = inspection;
+        m_latest.reset();
+        m_onAll = false;
+    }
+    emit changed();
+}
+
+void AfterReading::setSettling(bool settling) {
+    m_settling = settling;
+    emit changed();
+}
+
+std::vector<AskedFor> AfterReading::othersOf(const AskedFor& of) const {
+    const auto* file = m_desk ? m_desk->file().get() : nullptr;
+    const auto* item = file ? file->item(of.item) : nullptr;
+    if (!item || !m_desk->isOpen())
+        return {};
+    std::vector<AskedFor> others;
+    for (const auto& [asked, count] : askedSeries(*file))
+        if (const auto* other = file->item(asked.item); other && asked.quantity == of.quantity &&
+                                                        asked.item != of.item && other->kind == item->kind &&
+                                                        count.taken < count.wanted)
+            others.push_back(asked);
+    return others;
+}
+
+int AfterReading::alike() const {
+    if (!m_reader || !m_reader->held() || m_reader->placed())
+        return 0;
+    const auto others = static_cast<int>(othersOf(m_reader->reads()).size());
+    return others == 0 ? 0 : others + 1;
+}
+
+int AfterReading::others() const {
+    return m_latest ? static_cast<int>(othersOf({m_latest->item, m_latest->line, m_latest->quantity}).size()) : 0;
+}
+
+QString AfterReading::latest() const { return m_latest ? BenchWords::value(*m_latest) : QString(); }
+
+void AfterReading::takeOnAll() { m_onAll = true; }
+
+void AfterReading::takeOnOthers() {
+    if (!m_latest)
+        return;
+    std::vector<Body> bodies;
+    for (const auto& other : othersOf({m_latest->item, m_latest->line, m_latest->quantity})) {
+        auto same = *m_latest;
+        same.item = other.item;
+        same.line = other.line;
+        // What passes on one may fail on another, by another type's manual: that brings a defect and is read by itself.
+        if (stateOf(*m_desk->file(), same).judgement == Judgement::Passes)
+            bodies.emplace_back(std::move(same));
+    }
+    m_latest.reset();
+    if (bodies.empty())
+        return emit changed();
+    m_desk->post(std::move(bodies));
+    emit changed();
+    emit tookOnOthers();
+}
+
+void AfterReading::take(const ReadingTaken& reading) {
+    settle(reading);
+    const auto* file = m_desk->file().get();
+    const bool passes = file && stateOf(*file, reading).judgement == Judgement::Passes;
+    // At a place of the envelope each reading is of its own.
+    m_latest = passes && !reading.place.gore ? std::optional(reading) : std::nullopt;
+    if (std::exchange(m_onAll, false))
+        return takeOnOthers();
+    emit changed();
+}
+
+void AfterReading::settle(const ReadingTaken& reading) {
+    if (!m_settling || !m_desk->isOpen())
+        return;
+    std::vector<Body> bodies;
+    const auto& file = *m_desk->file();
+    for (const auto& work : workLines(file.inspection, file.items)) {
+        const bool asks = work.line && work.item && work.item->id == reading.item && !work.line->ownLook &&
+                          work.line->required && work.state() == LineState::Open &&
+                          std::ranges::find(work.line->readings, reading.quantity, &AskedReading::quantity) !=
+                              work.line->readings.end();
+        if (!asks || (work.settled && !work.settled->body.finding.empty()) || !isAnswered(file, work))
+            continue;
+        LineSettled line;
+        if (work.settled)
+            line = work.settled->body;
+        line.inspection = file.inspection.id;
+        line.line = work.line->id;
+        line.item = work.item->id;
+        line.state = LineState::Done;
+        line.why.reset();
+        line.page.clear();
+        bodies.emplace_back(std::move(line));
+    }
+    m_desk->post(std::move(bodies));
+}
+
+}
