@@ -28,7 +28,7 @@ struct Bounded {
 
 std::vector<Bounded> boundedBy(const TypeBook& book, const std::string& type) {
     std::vector<Bounded> bounds;
-    for (const auto& channel : channelsOf(book, type)) {
+    for (const auto& channel : boundedOf(book, type)) {
         Bounded bounded{channel, testedAs(channel.series), {}};
         for (const auto& limit : book.limits)
             if (limit.kind == ItemKind::Envelope && limit.type.text() == type && limit.quantity == channel.quantity &&
@@ -63,7 +63,7 @@ std::vector<Compared> compared(const std::vector<Reading>& readings, const Bound
 
 bool isReplaced(const Reading& reading, const ItemFacts& item, const std::vector<Stamped<RepairMade>>& repairs) {
     return std::ranges::any_of(repairs, [&](const auto& repair) {
-        return repair.body.place.gore && repair.body.place.row && repair.body.place == reading.body.place &&
+        return repair.body.place.isOnePanel() && repair.body.place == reading.body.place &&
                (reading.stamp < repair.stamp || answers(repair, reading, item.defects));
     });
 }

@@ -38,10 +38,15 @@ Json readingJson(const BenchFile& file, const Said<ReadingTaken>& said, const Sp
     json["unit"] = body.unit;
     json["gore"] = orNull(body.place.gore);
     json["row"] = orNull(body.place.row);
+    json["zone"] = zoneName(body.place.zone);
     json["direction"] = orNull(body.conditions.direction);
     json["jaw_mm"] = numberOrNull(body.conditions.jaw);
     json["pressure_pa"] = numberOrNull(body.conditions.pressure);
     json["area_cm2"] = numberOrNull(body.conditions.area);
+    json["hold_s"] = orNull(body.circumstances.seconds);
+    json["dry"] = orNull(body.circumstances.dry);
+    json["side"] = body.circumstances.side ? Json(sideName(*body.circumstances.side)) : Json();
+    json["temp_c"] = numberOrNull(body.circumstances.temperature);
     json["tester"] = body.tester ? Json(body.tester->text()) : Json();
     json["judgement"] = judgementName(state.judgement);
     json["reason"] = state.reason ? in.say(*state.reason) : "";
@@ -120,6 +125,7 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
                                                     {"method", repair.body.method},
                                                     {"gore", orNull(repair.body.place.gore)},
                                                     {"row", orNull(repair.body.place.row)},
+                                                    {"zone", zoneName(repair.body.place.zone)},
                                                     {"width_mm", numberOrNull(repair.body.width)},
                                                     {"height_mm", numberOrNull(repair.body.height)},
                                                     {"lot", repair.body.lot}}));

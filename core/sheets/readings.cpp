@@ -60,7 +60,7 @@ std::vector<const Said<ReadingTaken>*> inOrder(const BenchFile& file) {
     const auto key = [&](const Said<ReadingTaken>* reading) {
         const auto& body = reading->body;
         return std::tuple(file.item(body.item) - file.items.data(), seriesOf(body.quantity, body.conditions),
-                          body.conditions.direction, body.place.gore, body.place.row);
+                          body.conditions.direction, body.place.zone, body.place.gore, body.place.row);
     };
     std::ranges::stable_sort(readings, [&](const auto* a, const auto* b) { return key(a) < key(b); });
     return readings;
@@ -79,7 +79,9 @@ Table readingsToRead(const BenchFile& file, const Speech& in) {
         const auto& reading = *each;
         const auto& body = reading.body;
         const auto state = stateOf(file, body);
-        const auto conditions = conditionsText(body.conditions, in);
+        auto conditions = conditionsText(body.conditions, in);
+        if (const auto how = circumstancesText(body.circumstances, in); !how.empty())
+            conditions += (conditions.empty() ? "" : ", ") + how;
         table.rows.push_back(
             {body.item.text(), in.say(quantityTerm(body.quantity)) + (conditions.empty() ? "" : ", " + conditions),
              placeText(body.place, in), valueText(body, in), state.limit ? in.say(*state.limit) : "",
@@ -115,20 +117,39 @@ Table testersTable(const BenchFile& file, const Speech& in) {
 
 Table readingsTable(const BenchFile& file, const Speech& in) {
     Table table;
-    for (const auto* key : {"item", "quantity", "value", "held_at", "below", "unit", "gore", "row", "direction",
-                            "jaw_mm", "pressure_pa", "area_cm2", "tester", "judgement", "reason", "limit", "on", "by"})
+    for (const auto* key : {"item",   "quantity",  "value",     "held_at",     "below",    "unit",   "gore", "row",
+                            "zone",   "direction", "jaw_mm",    "pressure_pa", "area_cm2", "hold_s", "dry",  "side",
+                            "temp_c", "tester",    "judgement", "reason",      "limit",    "on",     "by"})
         table.columns.push_back({key, Align::Left, 1});
     for (const auto& reading : file.inspection.readings) {
         const auto& body = reading.body;
         const auto& test = body.conditions;
+        const auto& how = body.circumstances;
         const auto state = stateOf(file, body);
         const auto figure = digits(body.value);
-        table.rows.push_back({body.item.text(), body.quantity, body.held ? "" : figure, body.held ? figure : "",
-                              digits(body.below), body.unit, digits(body.place.gore), digits(body.place.row),
-                              test.direction.value_or(""), digits(test.jaw), digits(test.pressure), digits(test.area),
-                              body.tester ? body.tester->text() : "", std::string(judgementName(state.judgement)),
-                              state.reason ? in.say(*state.reason) : "", state.limit ? in.say(*state.limit) : "",
-                              reading.stamp.at.on().iso(), reading.by});
+        table.rows.push_back({body.item.text(),
+                              body.quantity,
+                              body.held ? "" : figure,
+                              body.held ? figure : "",
+                              digits(body.below),
+                              body.unit,
+                              digits(body.place.gore),
+                              digits(body.place.row),
+                              std::string(zoneName(body.place.zone)),
+                              test.direction.value_or(""),
+                              digits(test.jaw),
+                              digits(test.pressure),
+                              digits(test.area),
+                              digits(how.seconds),
+                              how.dry ? *how.dry ? "true" : "false" : "",
+                              std::string(how.side ? sideName(*how.side) : ""),
+                              how.temperature ? digits(how.temperature->value()) : "",
+                              body.tester ? body.tester->text() : "",
+                              std::string(judgementName(state.judgement)),
+                              state.reason ? in.say(*state.reason) : "",
+                              state.limit ? in.say(*state.limit) : "",
+                              reading.stamp.at.on().iso(),
+                              reading.by});
     }
     return table;
 }

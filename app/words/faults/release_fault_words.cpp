@@ -63,6 +63,12 @@ Sources sourcesOf(ReleaseFault fault) {
         return {
             QT_TRANSLATE_NOOP("Problem", "%1: tester %2 is not in calibration on %3"),
             QT_TRANSLATE_NOOP("Problem", "take it again with one that is, or enter the calibration that proves it")};
+    case ReleaseFault::TesterMeasuresOther:
+        return {QT_TRANSLATE_NOOP("Problem", "%1: %2 measures %3"),
+                QT_TRANSLATE_NOOP("Problem", "take it again with an instrument for it, or correct which one it was")};
+    case ReleaseFault::TesterBeyondRange:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 lies beyond the range for which %2 is calibrated"),
+                QT_TRANSLATE_NOOP("Problem", "take it again with one that reaches so far, or correct the figure")};
     case ReleaseFault::Doubtful:
         return {QT_TRANSLATE_NOOP("Problem", "%1: %2"), QT_TRANSLATE_NOOP("Problem", "correct it, or stand by it")};
     case ReleaseFault::Fails:

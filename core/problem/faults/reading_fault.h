@@ -28,6 +28,12 @@ enum class ReadingFault : std::uint8_t {
     LimitWithoutBound,
     LimitTurnedRound,
     LimitCannotBeHeld, ///< %1: the quantity
+    RangeOfNothing,
+    RangeWithoutUnit,
+    RangeTurnedRound,
+    MeasuresOther,    ///< %1: the reading, %2: the tester, %3: what that measures
+    BeyondRange,      ///< %1: the reading, %2: the tester
+    OutOfCalibration, ///< %1: the reading, %2: the tester, %3: the day
 };
 [[nodiscard]] FaultRow rowOf(ReadingFault fault);
 

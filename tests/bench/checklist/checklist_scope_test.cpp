@@ -123,7 +123,7 @@ const std::vector<ScopeItem> amcScope = {{"papers", "envelope", "identification 
 // instruments, restraint and systems, (j) miscellaneous: from memory. (d)(7) lines, hoses, clamps: read in a
 // third-party copy. (i) radio: read.
 const std::vector<ScopeItem> appendixDScope = {
-    {"papers", "", "cleaning opening"}, // (a): opened and cleaned before the inspection
+    {"papers", "", "cleaning opening"},                   // (a): opened and cleaned before the inspection
     {"inflated", "envelope", "fabric holes tears seams"}, // (b)(1) and (b)(3): deterioration, evidence of failure
     {"envelope", "envelope", "fabric mildew coating"},
     {"envelope", "envelope", "load tapes abrasion stitching"}, // (b)(1): insecure attachment of fittings
@@ -303,9 +303,9 @@ private slots:
 
     void theLinesAreInWorkingOrder() {
         const std::vector<std::string> order = {
-            "papers",   "event",   "impact", "wire-contact", "immersion", "fire",      "over-temperature",
-            "inflated", "envelope", "rigging", "basket",      "instruments", "burner", "cylinders",
-            "hoses",    "fuel-system", "closing"};
+            "papers",           "event",     "impact",   "wire-contact", "immersion", "fire",
+            "over-temperature", "inflated",  "envelope", "rigging",      "basket",    "instruments",
+            "burner",           "cylinders", "hoses",    "fuel-system",  "closing"};
         std::vector<std::string> sections;
         for (const auto& line : shipped("hot-air-inspection").lines)
             if (sections.empty() || sections.back() != line.section)
