@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/release/not_asked.h"
 #include "sheets/sheet_parts.h"
 #include "sheets/sheets.h"
 
@@ -77,6 +78,14 @@ Json linesJson(const BenchFile& file) {
     return lines;
 }
 
+/// Tests that nobody is asked for, since the record does not know the item's type.
+Json notAskedJson(const BenchFile& file) {
+    auto items = Json::array();
+    for (const auto& [item, quantities] : notAsked(file))
+        items.push_back({{"item", item.text()}, {"quantities", quantities}});
+    return items;
+}
+
 Json closedJson(const Said<InspectionClosed>& closed) {
     const auto& body = closed.body;
     return saidJson(closed, {{"outcome", outcomeName(body.outcome)},
@@ -102,6 +111,7 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
                  {"by", inspection.opened.by},
                  {"items", itemsJson(file)},
                  {"work", Json::array()},
+                 {"not_asked", notAskedJson(file)},
                  {"lines", linesJson(file)},
                  {"readings", Json::array()},
                  {"defects", Json::array()},

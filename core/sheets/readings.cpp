@@ -52,6 +52,25 @@ std::string testerText(const BenchFile& file, const Said<ReadingTaken>& reading,
                                                              : in.say(SheetPhrase::NotCalibrated, {*tester});
 }
 
+/// By the calibration of the day that the tester was used last.
+std::string measuresText(const BenchFile& file, const TesterId& tester, const Speech& in) {
+    const Instrument* instrument = nullptr;
+    for (const auto& each : file.inspection.readings)
+        if (each.body.tester == tester)
+            if (const auto* then = file.instrument(tester, each.stamp.at.on()))
+                instrument = then;
+    for (const auto& each : file.inspection.lines)
+        if (each.body.tester == tester && !instrument)
+            instrument = file.instrument(tester, each.stamp.at.on());
+    if (!instrument || !instrument->saysWhat())
+        return in.say(SheetPhrase::MeasuresNotSaid);
+    const auto what = whatItMeasures(*instrument);
+    const auto& [from, to] = std::tie(instrument->from, instrument->to);
+    return from && to ? in.say(SheetPhrase::MeasuresWithin, {what, *from, *to})
+           : to       ? in.say(SheetPhrase::MeasuresUpTo, {what, *to})
+                      : in.say(Argument(what));
+}
+
 /// Item by item as they were opened, test by test, place by place.
 std::vector<const Said<ReadingTaken>*> inOrder(const BenchFile& file) {
     std::vector<const Said<ReadingTaken>*> readings;
@@ -95,7 +114,8 @@ Table readingsToRead(const BenchFile& file, const Speech& in) {
 Table testersTable(const BenchFile& file, const Speech& in) {
     Table table;
     table.columns = {{in.say(SheetPhrase::Tester), Align::Left, 2},
-                     {in.say(SheetPhrase::What), Align::Left, 3},
+                     {in.say(SheetPhrase::What), Align::Left, 2.5},
+                     {in.say(SheetPhrase::Measures), Align::Left, 3},
                      {in.say(SheetPhrase::CalibratedUntil), Align::Left, 2}};
     std::set<TesterId> used;
     for (const auto& reading : file.inspection.readings)
@@ -109,8 +129,8 @@ Table testersTable(const BenchFile& file, const Speech& in) {
         for (const auto& each : file.calibrations)
             if (each.tester == tester)
                 last = &each;
-        table.rows.push_back(
-            {tester.text(), last ? last->what : "", last ? in.say(last->until) : in.say(SheetPhrase::NoCalibration)});
+        table.rows.push_back({tester.text(), last ? last->what : "", measuresText(file, tester, in),
+                              last ? in.say(last->until) : in.say(SheetPhrase::NoCalibration)});
     }
     return table;
 }

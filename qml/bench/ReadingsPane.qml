@@ -39,16 +39,25 @@ Item {
     onCurrentChanged: beginning.restart()
     onHeldChanged: beginning.restart()
 
+    // A reading went to the record; what it asks for next may be of another series.
+    property bool following: false
+
     // After the map has taken in the panels of the series.
     Timer {
         id: beginning
         interval: 0
-        onTriggered: pane.begin()
+        onTriggered: {
+            pane.begin();
+            if (pane.following)
+                form.takeFocus();
+            pane.following = false;
+        }
     }
 
     Connections {
         target: pane.reader
         function onSaved() {
+            pane.following = form.typed();
             form.clear();
             pane.goOn();
         }
@@ -119,6 +128,14 @@ Item {
             visible: pane.mapShown && pane.wide
             text: map.legendShown ? qsTr("Hide the signs of the map") : qsTr("What the signs of the map mean")
             onClicked: map.legendShown = !map.legendShown
+        }
+        Label {
+            objectName: "bench.notasked"
+            width: Math.min(parent.width, 560)
+            visible: text !== ""
+            text: pane.reader.notAsked
+            color: Theme.ember
+            font.pixelSize: Theme.textSmall
         }
         TakenList {
             width: Math.min(parent.width, 560)
