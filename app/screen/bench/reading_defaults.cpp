@@ -117,7 +117,7 @@ void ReadingDesk::chooseTester() {
     m_tester = usedLast([&](const ReadingTaken& body) { return body.quantity == known->slug; });
     if (!m_tester.isEmpty())
         return;
-    std::string here; // whose instruments are used on this visit
+    auto here = outward(m_desk->station()); // whose instruments are used: on this visit, else at this bench
     for (const auto& reading : readings)
         if (reading.body.tester)
             if (auto station = stationOf(inward(reading.body.tester->text())); !station.empty())

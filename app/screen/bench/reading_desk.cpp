@@ -289,6 +289,9 @@ void ReadingDesk::stand() {
     const auto state = stateOf(*m_desk->file(), reading);
     if (placed())
         m_justTaken.push_back(reading.place);
+    const auto* instrument = reading.tester ? m_desk->file()->instrument(*reading.tester, m_desk->file()->on) : nullptr;
+    if (instrument && !instrument->station.empty())
+        m_desk->setStation(inward(instrument->station));
     std::vector<Body> bodies;
     if (state.judgement == Judgement::Fails) {
         DefectFound found;

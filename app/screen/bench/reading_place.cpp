@@ -6,7 +6,6 @@
 #include "measure/decimal_text.h"
 #include "screen/bench/reading_desk.h"
 #include "screen/bench/reading_rows.h"
-#include "words/bench_words.h"
 #include "words/border.h"
 #include "words/sentence.h"
 
@@ -186,7 +185,7 @@ QString ReadingDesk::notAsked() const {
     for (const auto& [of, quantities] : crownring::notAsked(*m_desk->file())) {
         QStringList names;
         for (const auto& each : quantities)
-            names += BenchWords::quantity(each);
+            names += words::said(quantityTerm(each));
         said += tr("%1 has no type in the record, so no manual and no limit: not asked for are %2.")
                     .arg(inward(of.text()), names.join(QStringLiteral(", ")));
     }

@@ -42,8 +42,11 @@ public:
     /// Who inspects at the bench of the record that is open: whoever fills a form elsewhere does not change it.
     [[nodiscard]] QString inspector() const { return m_inspector; }
     void setInspector(const QString& inspector);
-    /// Who writes and inspects, and which balloons are one's own, is remembered for each record by itself: nobody
-    /// writes into one in the name that another knows.
+    /// Whose instruments are used at that bench.
+    [[nodiscard]] QString station() const { return m_station; }
+    void setStation(const QString& station);
+    /// Who writes and inspects, with whose instruments, and which balloons are one's own, is remembered for each record
+    /// by itself: nobody writes into one in the name that another knows.
     void turnTo(const QString& record);
     [[nodiscard]] bool horizonFolded() const { return m_horizonFolded; }
     void setHorizonFolded(bool folded);
@@ -74,6 +77,7 @@ private:
     bool m_horizonFolded = false;
     QString m_person;
     QString m_inspector;
+    QString m_station;
     QString m_grouping;
     QStringList m_mine;
     bool m_mineOnly = false;

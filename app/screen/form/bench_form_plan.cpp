@@ -37,10 +37,10 @@ FormField itemField(const FormSubject& subject, const FleetSheet& sheet) {
     return chosen("item", BenchFormPlan::tr("Item"), FormPlan::items(sheet, subject.balloon), subject.item);
 }
 
-/// The parts of an envelope, as `zoneName` has them.
-std::vector<Choice> zones(const QString& none) {
+/// The parts of an envelope, as `zoneName` has them, from `first` on.
+std::vector<Choice> zones(const QString& none, Zone first) {
     std::vector<Choice> choices{plainChoice({}, none)};
-    for (int at = 0; at < zoneCount; ++at) {
+    for (int at = static_cast<int>(first); at < zoneCount; ++at) {
         const auto name = std::string(zoneName(static_cast<Zone>(at)));
         choices.push_back(plainChoice(inward(name), words::said(Term{Term::Of::Zone, name})));
     }
@@ -57,7 +57,7 @@ Fields placeFields() {
             plannedField("row", BenchFormPlan::tr("Panel row"), Kind::Count, false,
                          BenchFormPlan::tr("counted from the mouth")),
             notRequired(chosen("zone", BenchFormPlan::tr("Part of the envelope"),
-                               zones(BenchFormPlan::tr("its body")), {}))};
+                               zones(BenchFormPlan::tr("its body"), Zone::Parachute), {}))};
 }
 
 Fields with(Fields fields, Fields more) {
@@ -164,8 +164,10 @@ std::vector<Choice> kinds() {
 
 /// Asked by the record, where a type is nearly another (`EntryFault::NearlyATypeKnown`).
 FormField confirmedField() {
-    return plannedField("confirmed", BenchFormPlan::tr("It is another type, though nearly of the same name"),
-                        Kind::Check);
+    auto confirmed =
+        plannedField("confirmed", BenchFormPlan::tr("It is another type, though nearly of the same name"), Kind::Check);
+    confirmed.shown = false;
+    return confirmed;
 }
 
 Fields described(const FormSubject&, const FleetSheet&) {
@@ -191,7 +193,7 @@ Fields stated(const FormSubject&, const FleetSheet&) {
             plannedField("proof", BenchFormPlan::tr("Proof load"), Kind::Decimal),
             plannedField("places", BenchFormPlan::tr("Readings asked for"), Kind::Count),
             notRequired(chosen("zone", BenchFormPlan::tr("Part of the envelope"),
-                               zones(BenchFormPlan::tr("all of it that has no limit of its own")), {})),
+                               zones(BenchFormPlan::tr("all of it that has no limit of its own"), Zone::Envelope), {})),
             notRequired(chosen("direction", BenchFormPlan::tr("Direction"),
                                {plainChoice({}, BenchFormPlan::tr("either")),
                                 plainChoice(QStringLiteral("warp"), BenchFormPlan::tr("warp")),

@@ -3,6 +3,7 @@
 /// From the fields of a form to what is written, and what is said about it.
 
 #include "acts/post.h"
+#include "problem/faults/entry_fault.h"
 #include "record/entry_json.h"
 #include "record/new_id.h"
 #include "registry/spelling.h"
@@ -249,6 +250,8 @@ void EntryForm::tell(const std::vector<Problem>& problems) {
             others.push_back(std::move(problem));
             continue;
         }
+        if (problem.fault == Fault(EntryFault::NearlyATypeKnown))
+            m_fields.setShown("confirmed", true); // which answers it
         problem.where = {};
         m_fields.setProblem(std::string(at->key), Words::problem(problem));
     }
