@@ -92,7 +92,7 @@ private slots:
         QVERIFY(balloons != nullptr);
         auto* choices = balloons->property("model").value<ChoiceModel*>();
         QVERIFY(hand.pick(QStringLiteral("bench.visit.balloon"), choices->indexOf(QStringLiteral("QE-OVB"))));
-        QTest::qWait(500);
+        QTRY_VERIFY_WITH_TIMEOUT(hand.find(QStringLiteral("bench.visit.open"))->isEnabled(), 20'000);
         QVERIFY(hand.tap(QStringLiteral("bench.visit.open")));
         QTRY_VERIFY_WITH_TIMEOUT(desk->loaded() && desk->isOpen(), 10'000);
         const auto& items = desk->file()->items;

@@ -10,6 +10,7 @@
 #include "words/sentence.h"
 
 #include <algorithm>
+#include <set>
 
 namespace crownring::screen {
 
@@ -143,23 +144,27 @@ void ReadingDesk::showPanels() {
     auto marks = panelMarks(file, of->id, m_reads.quantity);
     const auto limit = aimed();
     const auto* type = file.type(*of);
-    int left = limit ? limit->wanted - limit->taken - static_cast<int>(m_justTaken.size()) : 0;
-    const auto direction = limit && limit->limit ? limit->limit->conditions.direction : std::optional<std::string>();
-    const auto isRead = [&](const SuggestedPlace& place) {
-        return std::ranges::find(m_justTaken, PanelPlace{place.gore, place.row}) != m_justTaken.end() ||
-               std::ranges::any_of(file.inspection.readings, [&](const auto& reading) {
-                   const auto& body = reading.body;
-                   return body.item == of->id && body.quantity == m_reads.quantity &&
-                          body.place == PanelPlace{place.gore, place.row} &&
-                          (!direction || body.conditions.direction == direction);
-               });
+    const auto serves = [&](const ReadingTaken& body) {
+        const auto measured = measuredFrom(body);
+        if (body.item != of->id || body.quantity != m_reads.quantity || !measured || !limit || !limit->limit)
+            return false;
+        const auto judgement = decide(*measured, {limit->limit, 1}).judgement;
+        return judgement != Judgement::NoLimit && judgement != Judgement::Incomparable;
     };
+    std::set<std::pair<int, int>> read;
+    for (const auto& reading : file.inspection.readings)
+        if (const auto& [gore, row, zone] = reading.body.place;
+            gore && row && zone == Zone::Envelope && serves(reading.body))
+            read.emplace(*gore, *row);
+    for (const auto& place : m_justTaken)
+        read.emplace(place.gore.value_or(0), place.row.value_or(0));
+    std::vector<SuggestedPlace> taken;
+    for (const auto& [gore, row] : read)
+        taken.push_back({gore, row});
+    const int gores = type && type->gores ? *type->gores : fewestGores;
+    const int rows = type && type->rows ? *type->rows : fewestRows;
     for (const auto& place :
-         suggestedPlaces(limit ? limit->wanted : 0, type && type->gores ? *type->gores : fewestGores,
-                         type && type->rows ? *type->rows : fewestRows)) {
-        if (left <= 0 || isRead(place))
-            continue;
-        --left;
+         stillAsked(suggestedPlaces(limit ? limit->wanted : 0, gores, rows), std::move(taken), gores)) {
         const auto known = std::ranges::find_if(
             marks, [&](const PanelMark& mark) { return mark.gore == place.gore && mark.row == place.row; });
         if (known == marks.end()) {

@@ -34,7 +34,7 @@ QString limitsText(std::span<const StatedLimit> limits) {
         if (each.conditions.direction)
             bounds += inward(*each.conditions.direction);
         if (each.places)
-            bounds += ReadingRows::tr("%n reading(s)", nullptr, *each.places);
+            bounds += ReadingRows::tr("%n readings", nullptr, *each.places);
         texts +=
             joined({bounds.join(QStringLiteral(", ")), inward(each.passes), inward(each.source)}, QStringLiteral("; "));
     }
