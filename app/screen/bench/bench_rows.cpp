@@ -9,6 +9,7 @@
 #include "words/words.h"
 
 #include <algorithm>
+#include <set>
 
 namespace crownring::screen {
 
@@ -50,8 +51,16 @@ Choice doneRow(const Said<Body>& said) {
 
 }
 
-WorkPart partOf(const WorkLine& work) {
-    return {work.line ? work.line->section : std::string(), work.item ? std::optional(work.item->id) : std::nullopt};
+WorkPart partOf(const Inspection& inspection, const WorkLine& work) {
+    if (!work.line)
+        return {std::string(), work.item ? std::optional(work.item->id) : std::nullopt};
+    const auto& section = work.line->section;
+    std::set<ItemKind> kinds;
+    for (const auto& line : inspection.checklist.lines)
+        if (line.section == section)
+            kinds.insert(line.kinds.begin(), line.kinds.end());
+    const bool isOfOne = kinds.size() == 1 && work.item;
+    return {section, isOfOne ? std::optional(work.item->id) : std::nullopt};
 }
 
 QString sectionTitle(const Inspection& inspection, const WorkLine& work) {
@@ -74,6 +83,8 @@ CheckRow rowOf(const BenchFile& file, const WorkLine& work) {
     row.line = work.line ? inward(work.line->id) : inward(work.settled->body.line);
     row.item = work.item ? inward(work.item->id.text()) : QString();
     row.title = work.line ? inward(work.line->title) : row.line;
+    if (work.line && work.item && !partOf(file.inspection, work).item)
+        row.title = joined({row.title, row.item}, QStringLiteral(" · "));
     if (work.line) {
         row.lookFor = inward(work.line->lookFor);
         row.required = work.line->required;

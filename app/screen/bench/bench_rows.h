@@ -22,7 +22,8 @@ struct WorkPart {
     bool operator==(const WorkPart&) const = default;
 };
 
-[[nodiscard]] WorkPart partOf(const WorkLine& work);
+/// Of one item; a section that is about several kinds of items is gone through as one.
+[[nodiscard]] WorkPart partOf(const Inspection& inspection, const WorkLine& work);
 [[nodiscard]] QString sectionTitle(const Inspection& inspection, const WorkLine& work);
 /// Asks for nothing but a look, or for what is there already.
 [[nodiscard]] bool isOnlyALook(const BenchFile& file, const WorkLine& work);

@@ -182,7 +182,7 @@ int InspectionDesk::restOpen() const {
     if (!m_file || !isOpen())
         return 0;
     return static_cast<int>(std::ranges::count_if(workLines(m_file->inspection, m_file->items), [&](const auto& work) {
-        return partOf(work) == m_part && isOnlyALook(*m_file, work) && !isFoundOn(work);
+        return partOf(m_file->inspection, work) == m_part && isOnlyALook(*m_file, work) && !isFoundOn(work);
     }));
 }
 
@@ -298,13 +298,13 @@ void InspectionDesk::showParts() {
     std::vector<int> all;
     m_linesOpen = m_linesAll = 0;
     for (const auto& work : workLines(m_file->inspection, m_file->items)) {
-        const auto here = QVariant::fromValue(partOf(work));
+        const auto here = QVariant::fromValue(partOf(m_file->inspection, work));
         auto part = std::ranges::find(parts, here, &Choice::of);
         if (part == parts.end()) {
-            const auto* item = work.item;
+            const auto item = partOf(m_file->inspection, work).item;
             parts.push_back({{},
                              sectionTitle(m_file->inspection, work),
-                             item ? inward(item->id.text()) : QString(),
+                             item ? inward(item->text()) : QString(),
                              0,
                              -1,
                              false,
@@ -333,7 +333,7 @@ void InspectionDesk::showParts() {
 void InspectionDesk::showLines() {
     std::vector<CheckRow> rows;
     for (const auto& work : workLines(m_file->inspection, m_file->items))
-        if (partOf(work) == m_part)
+        if (partOf(m_file->inspection, work) == m_part)
             rows.push_back(rowOf(*m_file, work));
     m_lines.show(std::move(rows));
 }
@@ -375,7 +375,7 @@ bool InspectionDesk::showLine(const QString& line) {
         return false;
     for (const auto& work : workLines(m_file->inspection, m_file->items))
         if (inward(work.line ? work.line->id : work.settled->body.line) == line) {
-            goTo(partOf(work));
+            goTo(partOf(m_file->inspection, work));
             return true;
         }
     return false;

@@ -127,7 +127,7 @@ void InspectionDesk::settleRest() {
         return;
     std::vector<Body> bodies;
     for (const auto& work : workLines(m_file->inspection, m_file->items)) {
-        if (partOf(work) != m_part || !isOnlyALook(*m_file, work) || isFoundOn(work))
+        if (partOf(m_file->inspection, work) != m_part || !isOnlyALook(*m_file, work) || isFoundOn(work))
             continue;
         LineSettled line;
         line.inspection = m_file->inspection.id;
