@@ -163,7 +163,7 @@ constexpr std::array quantities{
     Named{"strip-strength", QT_TRANSLATE_NOOP("Term", "strip strength")},
     Named{"tear-strength", QT_TRANSLATE_NOOP("Term", "tear strength")},
     Named{"air-permeability", QT_TRANSLATE_NOOP("Term", "air permeability")},
-    Named{"permeability-time", QT_TRANSLATE_NOOP("Term", "permeability by the time that a pressure takes to drop")},
+    Named{"permeability-time", QT_TRANSLATE_NOOP("Term", "timed permeability")},
     Named{"tell-tale", QT_TRANSLATE_NOOP("Term", "tell-tale temperature")},
     Named{"crown-line-length", QT_TRANSLATE_NOOP("Term", "length of the crown line")},
     Named{"control-line-length", QT_TRANSLATE_NOOP("Term", "length of the control line")},

@@ -44,8 +44,8 @@ Scroll {
         }
         ShopBlock {
             width: pane.blockWidth
-            title: qsTr("Testers")
-            about: qsTr("A reading counts only if its tester was in calibration on that day.")
+            title: qsTr("Test equipment")
+            about: qsTr("A reading counts only if what it was taken with measures it and was in calibration on that day.")
             rows: shop.testers
             verbs: [qsTr("Enter a calibration …")]
             codes: ["bench.shop.tester"]

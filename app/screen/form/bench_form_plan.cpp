@@ -140,7 +140,7 @@ FormField measuresField() {
 }
 
 Fields calibrated(const FormSubject&, const FleetSheet&) {
-    return {plannedField("tester", BenchFormPlan::tr("Tester"), Kind::Text, true),
+    return {plannedField("tester", BenchFormPlan::tr("Test equipment"), Kind::Text, true),
             plannedField("until", BenchFormPlan::tr("In calibration until"), Kind::Date, true),
             plannedField("what", BenchFormPlan::tr("What it is"), Kind::Text, false,
                          BenchFormPlan::tr("spring balance with jaws of 25 mm …")),
@@ -243,7 +243,7 @@ const std::map<std::string_view, Plan>& plans() {
         {kindName<PersonEntitled>(),
          {entitled, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter what a person is entitled to")}},
         {kindName<TesterCalibrated>(),
-         {calibrated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a tester's calibration")}},
+         {calibrated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter the calibration of test equipment")}},
         {kindName<TypeDescribed>(), {described, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a type and its manual")}},
         {kindName<ChecklistAdopted>(), {ownLine, QT_TRANSLATE_NOOP("BenchFormPlan", "Add a line to the checklists")}},
         {kindName<FabricStated>(),
