@@ -137,9 +137,10 @@ Table testersTable(const BenchFile& file, const Speech& in) {
 
 Table readingsTable(const BenchFile& file, const Speech& in) {
     Table table;
-    for (const auto* key : {"item",   "quantity",  "value",     "held_at",     "below",    "unit",   "gore", "row",
-                            "zone",   "direction", "jaw_mm",    "pressure_pa", "area_cm2", "hold_s", "dry",  "side",
-                            "temp_c", "tester",    "judgement", "reason",      "limit",    "on",     "by"})
+    for (const auto* key :
+         {"item",      "quantity", "value",       "held_at",  "below",  "unit",      "gore",   "row",
+          "direction", "jaw_mm",   "pressure_pa", "area_cm2", "tester", "judgement", "reason", "limit",
+          "on",        "by",       "zone",        "hold_s",   "dry",    "side",      "temp_c"})
         table.columns.push_back({key, Align::Left, 1});
     for (const auto& reading : file.inspection.readings) {
         const auto& body = reading.body;
@@ -155,21 +156,21 @@ Table readingsTable(const BenchFile& file, const Speech& in) {
                               body.unit,
                               digits(body.place.gore),
                               digits(body.place.row),
-                              std::string(zoneName(body.place.zone)),
                               test.direction.value_or(""),
                               digits(test.jaw),
                               digits(test.pressure),
                               digits(test.area),
-                              digits(how.seconds),
-                              how.dry ? *how.dry ? "true" : "false" : "",
-                              std::string(how.side ? sideName(*how.side) : ""),
-                              how.temperature ? digits(how.temperature->value()) : "",
                               body.tester ? body.tester->text() : "",
                               std::string(judgementName(state.judgement)),
                               state.reason ? in.say(*state.reason) : "",
                               state.limit ? in.say(*state.limit) : "",
                               reading.stamp.at.on().iso(),
-                              reading.by});
+                              reading.by,
+                              std::string(zoneName(body.place.zone)),
+                              digits(how.seconds),
+                              how.dry ? *how.dry ? "true" : "false" : "",
+                              std::string(how.side ? sideName(*how.side) : ""),
+                              how.temperature ? digits(how.temperature->value()) : ""});
     }
     return table;
 }
