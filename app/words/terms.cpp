@@ -62,6 +62,8 @@ const char* wordOf(Dimension dimension) {
         return QT_TRANSLATE_NOOP("Term", "voltage");
     case Dimension::Age:
         return QT_TRANSLATE_NOOP("Term", "age");
+    case Dimension::Duration:
+        return QT_TRANSLATE_NOOP("Term", "duration");
     case Dimension::Share:
         return QT_TRANSLATE_NOOP("Term", "share");
     case Dimension::Number:
@@ -181,6 +183,7 @@ constexpr std::array quantities{
     Named{"strip-strength", QT_TRANSLATE_NOOP("Term", "strip strength")},
     Named{"tear-strength", QT_TRANSLATE_NOOP("Term", "tear strength")},
     Named{"air-permeability", QT_TRANSLATE_NOOP("Term", "air permeability")},
+    Named{"permeability-time", QT_TRANSLATE_NOOP("Term", "timed permeability")},
     Named{"tell-tale", QT_TRANSLATE_NOOP("Term", "tell-tale temperature")},
     Named{"crown-line-length", QT_TRANSLATE_NOOP("Term", "length of the crown line")},
     Named{"control-line-length", QT_TRANSLATE_NOOP("Term", "length of the control line")},
@@ -209,6 +212,14 @@ constexpr std::array directions{
     Named{"weft", QT_TRANSLATE_NOOP("Term", "weft")},
 };
 
+/// Of an envelope, by `zoneName`.
+constexpr std::array zones{
+    Named{"envelope", QT_TRANSLATE_NOOP("Term", "body of the envelope")},
+    Named{"parachute", QT_TRANSLATE_NOOP("Term", "parachute vent")},
+    Named{"turning-vent", QT_TRANSLATE_NOOP("Term", "turning vent")},
+    Named{"mouth", QT_TRANSLATE_NOOP("Term", "mouth")},
+};
+
 template <class Table>
 const char* sourceIn(const Table& table, std::string_view name) {
     for (const auto& each : table)
@@ -232,6 +243,8 @@ const char* wordOf(const Term& term) {
         return wordOf(dimensionFrom(term.name));
     case Term::Of::Direction:
         return sourceIn(directions, term.name);
+    case Term::Of::Zone:
+        return sourceIn(zones, term.name);
     case Term::Of::Visit:
         return wordOf(visitFrom(term.name));
     case Term::Of::Capacity:

@@ -34,7 +34,8 @@ Result<void> readCalibrations(Books& books, BenchFile& file) {
         return tl::unexpected(told.error());
     for (const auto& line : *told)
         if (const auto* calibrated = std::get_if<TesterCalibrated>(&nowOf(line).body))
-            file.calibrations.push_back({calibrated->tester, calibrated->what, nowOf(line).on, calibrated->until});
+            file.calibrations.push_back(
+                {calibrated->tester, calibrated->what, nowOf(line).on, calibrated->until, instrumentFrom(*calibrated)});
     return {};
 }
 

@@ -5,12 +5,30 @@
 
 #include <algorithm>
 #include <array>
+#include <span>
 
 namespace crownring {
 
 namespace {
 
 constexpr std::array followedQuantities{"grab-strength", "strip-strength", "air-permeability"};
+/// Those, and what is held against its limit and not followed: seconds are of the instrument that timed them.
+constexpr std::array boundedQuantities{"grab-strength", "strip-strength", "air-permeability", "permeability-time"};
+
+std::vector<FabricChannel> channelsFor(const TypeBook& book, std::span<const char* const> quantities) {
+    std::vector<FabricChannel> channels;
+    for (const auto* quantity : quantities)
+        for (const auto& limit : book.limits)
+            if (const auto channel = channelOf(limit);
+                channel && limit.quantity == quantity && std::ranges::find(channels, *channel) == channels.end())
+                channels.push_back(*channel);
+    return channels;
+}
+
+TypeBook ofType(TypeBook book, const std::string& type) {
+    std::erase_if(book.limits, [&](const StatedLimit& limit) { return limit.type.text() != type; });
+    return book;
+}
 
 }
 
@@ -26,26 +44,24 @@ std::optional<Figure> boundOf(const StatedLimit& limit) {
 
 std::optional<FabricChannel> channelOf(const StatedLimit& limit) {
     if (limit.kind != ItemKind::Envelope || !boundOf(limit) ||
-        std::ranges::find(followedQuantities, limit.quantity) == followedQuantities.end())
+        std::ranges::find(boundedQuantities, limit.quantity) == boundedQuantities.end())
         return std::nullopt;
     const bool rises = quantityNamed(limit.quantity)->good == Good::Lower;
     return FabricChannel{limit.quantity, seriesOf(limit.quantity, limit.conditions), rises};
 }
 
 std::vector<FabricChannel> channelsOf(const TypeBook& book) {
-    std::vector<FabricChannel> channels;
-    for (const auto* quantity : followedQuantities)
-        for (const auto& limit : book.limits)
-            if (const auto channel = channelOf(limit);
-                channel && limit.quantity == quantity && std::ranges::find(channels, *channel) == channels.end())
-                channels.push_back(*channel);
-    return channels;
+    auto ofBodies = book;
+    std::erase_if(ofBodies.limits, [](const StatedLimit& limit) { return limit.asksIn() != Zone::Envelope; });
+    return channelsFor(ofBodies, followedQuantities);
 }
 
 std::vector<FabricChannel> channelsOf(const TypeBook& book, const std::string& type) {
-    auto ofType = book;
-    std::erase_if(ofType.limits, [&](const StatedLimit& limit) { return limit.type.text() != type; });
-    return channelsOf(ofType);
+    return channelsOf(ofType(book, type));
+}
+
+std::vector<FabricChannel> boundedOf(const TypeBook& book, const std::string& type) {
+    return channelsFor(ofType(book, type), boundedQuantities);
 }
 
 Result<std::vector<FabricChannel>> channelsOf(Books& books, const ItemId& envelope, CivilDate on) {

@@ -41,8 +41,12 @@ struct FabricChannel {
 /// What a limit has followed; nothing where it bounds no fabric, or nothing that is followed.
 [[nodiscard]] std::optional<FabricChannel> channelOf(const StatedLimit& limit);
 
-/// What the manual of a type bounds of its fabric: strength first.
+/// What the manual of a type bounds of the body of its envelope and is followed: strength first.
 [[nodiscard]] std::vector<FabricChannel> channelsOf(const TypeBook& book, const std::string& type);
+
+/// What readings of the type are held against: also those of its vents and its mouth, and those that are timed in
+/// seconds of their own instrument, of which nothing is foretold.
+[[nodiscard]] std::vector<FabricChannel> boundedOf(const TypeBook& book, const std::string& type);
 
 /// What is followed of one envelope. UnknownReference where it is none in the record on that day, or its manual bounds
 /// nothing that is followed; MissingKey where its type is not known.

@@ -38,7 +38,7 @@ std::vector<Bounded> boundedBy(const TypeBook& book, const Kindred& kindred) {
     std::vector<Bounded> bounds;
     std::vector<FabricChannel> channels;
     if (kindred.first == ItemKind::Envelope)
-        channels = channelsOf(book, kindred.second);
+        channels = boundedOf(book, kindred.second);
     for (const auto& channel : channels) {
         Bounded bounded{channel.quantity, testedAs(channel.series), {}};
         for (const auto& limit : book.limits)
@@ -86,7 +86,7 @@ std::vector<Compared> compared(const std::vector<Reading>& readings, const Bound
 
 bool isReplaced(const Reading& reading, const ItemFacts& item, const std::vector<Stamped<RepairMade>>& repairs) {
     return std::ranges::any_of(repairs, [&](const auto& repair) {
-        return repair.body.place.gore && repair.body.place.row && repair.body.place == reading.body.place &&
+        return repair.body.place.isOnePanel() && repair.body.place == reading.body.place &&
                (reading.stamp < repair.stamp || answers(repair, reading, item.defects));
     });
 }

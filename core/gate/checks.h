@@ -34,6 +34,15 @@ namespace crownring {
 /// on it still stands, by somebody who may not release such a visit, or in other words than the record composes.
 [[nodiscard]] Findings askReturns(const Batch& batch);
 
+/// BadQuantity for a reading, as written or as corrected, with an instrument that by its calibration measures something
+/// else, not so far, or not on that day; and for a calibration that contradicts itself. Of an instrument that does not
+/// say what it measures nothing is asked here.
+[[nodiscard]] Findings askInstruments(const Batch& batch);
+
+/// BadValue for a type that is described or bounded for the first time and differs from one that is known in nothing
+/// but separators and case, unless somebody stands by it: what is stated for "Kite-90" is not asked of a "Kite 90".
+[[nodiscard]] Findings askTypeNames(const Batch& batch);
+
 /// BadQuantity for a reading of a quantity that the bench knows, as written or as corrected, in what is no unit of it:
 /// nothing could be said from it, and it would pass for one that was never taken.
 [[nodiscard]] Findings askReadings(const Batch& batch);
@@ -70,8 +79,8 @@ namespace crownring {
 /// leave it.
 [[nodiscard]] Findings askClearings(const Batch& batch);
 
-/// NotReleasable for a clearing, as written or as corrected, of a defect that a reading found, while no later reading in
-/// its place passes by what the type's manual states: a repair or a part in words shows nothing.
+/// NotReleasable for a clearing, as written or as corrected, of a defect that a reading found, while no later reading
+/// in its place passes by what the type's manual states: a repair or a part in words shows nothing.
 [[nodiscard]] Findings askRereadings(const Batch& batch);
 
 /// CannotAmend where a correction changes what a signature says, or does not say by whom and why what that covers is

@@ -25,7 +25,9 @@ std::span<const Check> allChecks() {
         Check{"what a reading found is read again before it is rectified", askRereadings},
         Check{"a registration that a balloon takes carries no other balloon", askRenamings},
         Check{"what is named for the first time can be told apart by eye", askNewNames},
+        Check{"a type is not written in two ways unasked", askTypeNames},
         Check{"a reading is in a unit of its quantity", askReadings},
+        Check{"a reading is taken with an instrument for it", askInstruments},
         Check{"what is withdrawn is a release", askRevocations},
         Check{"what was signed is not corrected into something else", askSignedWords},
     };

@@ -78,6 +78,8 @@ constexpr std::array units{
     Unit{"year", "years", Age, 1},
     Unit{"month", "months", Age, 1.0 / 12},
 
+    Unit{"s", "s", Duration, 1},
+
     Unit{"percent", "%", Share, 1},
 
     Unit{"count", "", Number, 1},
@@ -86,7 +88,7 @@ constexpr std::array units{
 constexpr std::array<std::string_view, dimensionCount> dimensionNames{
     "force",   "air-velocity", "pressure", "temperature", "temperature-difference",
     "length",  "area",         "mass",     "speed",       "torque",
-    "voltage", "age",          "share",    "number"};
+    "voltage", "age",          "duration", "share",       "number"};
 
 struct Spelling {
     Dimension dimension;
@@ -139,6 +141,8 @@ constexpr std::array spellings{
     Spelling{Age, "yr", "year"},
     Spelling{Age, "a", "year"},
     Spelling{Age, "months", "month"},
+    Spelling{Duration, "sec", "s"},
+    Spelling{Duration, "seconds", "s"},
     Spelling{Number, "1", "count"},
     Spelling{Number, "pcs", "count"},
 };

@@ -34,10 +34,11 @@ enum class Dimension {
     Torque,                ///< N.m
     Voltage,               ///< V
     Age,                   ///< year
+    Duration,              ///< s, timed by an instrument
     Share,                 ///< percent
     Number,                ///< count
 };
-inline constexpr int dimensionCount = 14;
+inline constexpr int dimensionCount = 15;
 
 struct Unit {
     std::string_view symbol; ///< as the record writes it: "degC", "l/m2/s"

@@ -13,6 +13,7 @@ enum class ReadingPhrase : std::uint8_t {
     Step,        ///< %2, %3: where the step begins and ends
     InGore,      ///< %2: its number
     InRow,       ///< %2: its number
+    InZone,      ///< %2: of an envelope
     OfItem,      ///< %2: the item
     AtPressure,  ///< %2: the pressure
     OnArea,      ///< %2: the area
@@ -22,6 +23,11 @@ enum class ReadingPhrase : std::uint8_t {
     AReading,  ///< that is not known
     HeldAt,    ///< %1: the load
     WithLimit, ///< %1: a reading, %2: what is stated
+    HeldFor,   ///< %1: how long
+    Dry,
+    NotDry,
+    FromInside,
+    FromOutside,
     StepShown, ///< %1, %2: where the step begins and ends
 };
 

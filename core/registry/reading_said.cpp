@@ -6,6 +6,9 @@
 namespace crownring {
 
 Argument inPlace(Argument what, const PanelPlace& place) {
+    if (place.zone != Zone::Envelope)
+        what =
+            Phrase{ReadingPhrase::InZone, {std::move(what), Term{Term::Of::Zone, std::string(zoneName(place.zone))}}};
     if (place.gore)
         what = Phrase{ReadingPhrase::InGore, {std::move(what), *place.gore}};
     if (place.row)

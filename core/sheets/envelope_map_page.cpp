@@ -78,7 +78,8 @@ paper::Document envelopeMapPage(const BenchFile& file, const Speech& in) {
     if (envelope)
         for (const auto* reading : speakingReadings(file.inspection)) {
             const auto& body = reading->body;
-            if (body.item == envelope->id && body.place.gore && body.place.row && measuredFrom(body))
+            if (body.item == envelope->id && body.place.gore && body.place.row && body.place.zone == Zone::Envelope &&
+                measuredFrom(body))
                 series[{seriesOf(body.quantity, body.conditions), body.conditions.direction.value_or("")}].push_back(
                     reading);
         }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/release/not_asked.h"
 #include "sheets/sheet_parts.h"
 #include "sheets/sheets.h"
 
@@ -38,10 +39,15 @@ Json readingJson(const BenchFile& file, const Said<ReadingTaken>& said, const Sp
     json["unit"] = body.unit;
     json["gore"] = orNull(body.place.gore);
     json["row"] = orNull(body.place.row);
+    json["zone"] = zoneName(body.place.zone);
     json["direction"] = orNull(body.conditions.direction);
     json["jaw_mm"] = numberOrNull(body.conditions.jaw);
     json["pressure_pa"] = numberOrNull(body.conditions.pressure);
     json["area_cm2"] = numberOrNull(body.conditions.area);
+    json["hold_s"] = orNull(body.circumstances.seconds);
+    json["dry"] = orNull(body.circumstances.dry);
+    json["side"] = body.circumstances.side ? Json(sideName(*body.circumstances.side)) : Json();
+    json["temp_c"] = numberOrNull(body.circumstances.temperature);
     json["tester"] = body.tester ? Json(body.tester->text()) : Json();
     json["judgement"] = judgementName(state.judgement);
     json["reason"] = state.reason ? in.say(*state.reason) : "";
@@ -87,6 +93,14 @@ Json incompleteJson(const Said<ReleaseIncomplete>& release) {
                               {"manuals", body.manuals}});
 }
 
+/// Tests that nobody is asked for, since the record does not know the item's type.
+Json notAskedJson(const BenchFile& file) {
+    auto items = Json::array();
+    for (const auto& [item, quantities] : notAsked(file))
+        items.push_back({{"item", item.text()}, {"quantities", quantities}});
+    return items;
+}
+
 Json closedJson(const Said<InspectionClosed>& closed) {
     const auto& body = closed.body;
     return saidJson(closed, {{"outcome", outcomeName(body.outcome)},
@@ -112,6 +126,7 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
                  {"by", inspection.opened.by},
                  {"items", itemsJson(file)},
                  {"work", Json::array()},
+                 {"not_asked", notAskedJson(file)},
                  {"lines", linesJson(file)},
                  {"readings", Json::array()},
                  {"defects", Json::array()},
@@ -135,6 +150,7 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
                                                     {"method", repair.body.method},
                                                     {"gore", orNull(repair.body.place.gore)},
                                                     {"row", orNull(repair.body.place.row)},
+                                                    {"zone", zoneName(repair.body.place.zone)},
                                                     {"width_mm", numberOrNull(repair.body.width)},
                                                     {"height_mm", numberOrNull(repair.body.height)},
                                                     {"lot", repair.body.lot}}));

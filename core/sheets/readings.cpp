@@ -52,6 +52,25 @@ std::string testerText(const BenchFile& file, const Said<ReadingTaken>& reading,
                                                              : in.say(SheetPhrase::NotCalibrated, {*tester});
 }
 
+/// By the calibration of the day that the tester was used last.
+std::string measuresText(const BenchFile& file, const TesterId& tester, const Speech& in) {
+    const Instrument* instrument = nullptr;
+    for (const auto& each : file.inspection.readings)
+        if (each.body.tester == tester)
+            if (const auto* then = file.instrument(tester, each.stamp.at.on()))
+                instrument = then;
+    for (const auto& each : file.inspection.lines)
+        if (each.body.tester == tester && !instrument)
+            instrument = file.instrument(tester, each.stamp.at.on());
+    if (!instrument || !instrument->saysWhat())
+        return in.say(SheetPhrase::MeasuresNotSaid);
+    const auto what = whatItMeasures(*instrument);
+    const auto& [from, to] = std::tie(instrument->from, instrument->to);
+    return from && to ? in.say(SheetPhrase::MeasuresWithin, {what, *from, *to})
+           : to       ? in.say(SheetPhrase::MeasuresUpTo, {what, *to})
+                      : in.say(Argument(what));
+}
+
 /// Item by item as they were opened, test by test, place by place.
 std::vector<const Said<ReadingTaken>*> inOrder(const BenchFile& file) {
     std::vector<const Said<ReadingTaken>*> readings;
@@ -60,7 +79,7 @@ std::vector<const Said<ReadingTaken>*> inOrder(const BenchFile& file) {
     const auto key = [&](const Said<ReadingTaken>* reading) {
         const auto& body = reading->body;
         return std::tuple(file.item(body.item) - file.items.data(), seriesOf(body.quantity, body.conditions),
-                          body.conditions.direction, body.place.gore, body.place.row);
+                          body.conditions.direction, body.place.zone, body.place.gore, body.place.row);
     };
     std::ranges::stable_sort(readings, [&](const auto* a, const auto* b) { return key(a) < key(b); });
     return readings;
@@ -79,7 +98,9 @@ Table readingsToRead(const BenchFile& file, const Speech& in) {
         const auto& reading = *each;
         const auto& body = reading.body;
         const auto state = stateOf(file, body);
-        const auto conditions = conditionsText(body.conditions, in);
+        auto conditions = conditionsText(body.conditions, in);
+        if (const auto how = circumstancesText(body.circumstances, in); !how.empty())
+            conditions += (conditions.empty() ? "" : ", ") + how;
         table.rows.push_back(
             {body.item.text(), in.say(quantityTerm(body.quantity)) + (conditions.empty() ? "" : ", " + conditions),
              placeText(body.place, in), valueText(body, in), state.limit ? in.say(*state.limit) : "",
@@ -93,7 +114,8 @@ Table readingsToRead(const BenchFile& file, const Speech& in) {
 Table testersTable(const BenchFile& file, const Speech& in) {
     Table table;
     table.columns = {{in.say(SheetPhrase::Tester), Align::Left, 2},
-                     {in.say(SheetPhrase::What), Align::Left, 3},
+                     {in.say(SheetPhrase::What), Align::Left, 2.5},
+                     {in.say(SheetPhrase::Measures), Align::Left, 3},
                      {in.say(SheetPhrase::CalibratedUntil), Align::Left, 2}};
     std::set<TesterId> used;
     for (const auto& reading : file.inspection.readings)
@@ -107,28 +129,48 @@ Table testersTable(const BenchFile& file, const Speech& in) {
         for (const auto& each : file.calibrations)
             if (each.tester == tester)
                 last = &each;
-        table.rows.push_back(
-            {tester.text(), last ? last->what : "", last ? in.say(last->until) : in.say(SheetPhrase::NoCalibration)});
+        table.rows.push_back({tester.text(), last ? last->what : "", measuresText(file, tester, in),
+                              last ? in.say(last->until) : in.say(SheetPhrase::NoCalibration)});
     }
     return table;
 }
 
 Table readingsTable(const BenchFile& file, const Speech& in) {
     Table table;
-    for (const auto* key : {"item", "quantity", "value", "held_at", "below", "unit", "gore", "row", "direction",
-                            "jaw_mm", "pressure_pa", "area_cm2", "tester", "judgement", "reason", "limit", "on", "by"})
+    for (const auto* key :
+         {"item",      "quantity", "value",       "held_at",  "below",  "unit",      "gore",   "row",
+          "direction", "jaw_mm",   "pressure_pa", "area_cm2", "tester", "judgement", "reason", "limit",
+          "on",        "by",       "zone",        "hold_s",   "dry",    "side",      "temp_c"})
         table.columns.push_back({key, Align::Left, 1});
     for (const auto& reading : file.inspection.readings) {
         const auto& body = reading.body;
         const auto& test = body.conditions;
+        const auto& how = body.circumstances;
         const auto state = stateOf(file, body);
         const auto figure = digits(body.value);
-        table.rows.push_back({body.item.text(), body.quantity, body.held ? "" : figure, body.held ? figure : "",
-                              digits(body.below), body.unit, digits(body.place.gore), digits(body.place.row),
-                              test.direction.value_or(""), digits(test.jaw), digits(test.pressure), digits(test.area),
-                              body.tester ? body.tester->text() : "", std::string(judgementName(state.judgement)),
-                              state.reason ? in.say(*state.reason) : "", state.limit ? in.say(*state.limit) : "",
-                              reading.stamp.at.on().iso(), reading.by});
+        table.rows.push_back({body.item.text(),
+                              body.quantity,
+                              body.held ? "" : figure,
+                              body.held ? figure : "",
+                              digits(body.below),
+                              body.unit,
+                              digits(body.place.gore),
+                              digits(body.place.row),
+                              test.direction.value_or(""),
+                              digits(test.jaw),
+                              digits(test.pressure),
+                              digits(test.area),
+                              body.tester ? body.tester->text() : "",
+                              std::string(judgementName(state.judgement)),
+                              state.reason ? in.say(*state.reason) : "",
+                              state.limit ? in.say(*state.limit) : "",
+                              reading.stamp.at.on().iso(),
+                              reading.by,
+                              std::string(zoneName(body.place.zone)),
+                              digits(how.seconds),
+                              how.dry ? *how.dry ? "true" : "false" : "",
+                              std::string(how.side ? sideName(*how.side) : ""),
+                              how.temperature ? digits(how.temperature->value()) : ""});
     }
     return table;
 }

@@ -5,6 +5,7 @@
 #include "bench/release/release_phrase.h"
 #include "measure/duration_text.h"
 #include "measure/unit.h"
+#include "registry/reading_phrase.h"
 #include "sheets/sheets.h"
 
 #include <algorithm>
@@ -17,7 +18,8 @@ namespace {
 constexpr std::array<std::string_view, 5> sheetNames = {"report", "release", "logbook", "map", "discrepancies"};
 
 bool isOnMap(const BenchFile& file, const ReadingTaken& reading) {
-    return file.envelope() && reading.item == file.envelope()->id && reading.place.gore && reading.place.row;
+    return file.envelope() && reading.item == file.envelope()->id && reading.place.gore && reading.place.row &&
+           reading.place.zone == Zone::Envelope;
 }
 
 }
@@ -117,6 +119,8 @@ paper::Signature signatureOf(const BenchFile& file, const Speech& in) {
 
 std::string placeText(const PanelPlace& place, const Speech& in) {
     Listed parts;
+    if (place.zone != Zone::Envelope)
+        parts.list.emplace_back(Term{Term::Of::Zone, std::string(zoneName(place.zone))});
     if (place.gore)
         parts.list.emplace_back(Phrase{SheetPhrase::Gore, {*place.gore}});
     if (place.row)
@@ -143,6 +147,21 @@ std::string conditionsText(const TestConditions& conditions, const Speech& in) {
         parts.list.emplace_back(InUnit{conditions.pressure->value(), "Pa"});
     if (conditions.area)
         parts.list.emplace_back(InUnit{conditions.area->value(), "cm2"});
+    return in.say(std::move(parts));
+}
+
+std::string circumstancesText(const TestCircumstances& circumstances, const Speech& in) {
+    Listed parts;
+    const auto& [seconds, dry, side, temperature] = circumstances;
+    if (seconds)
+        parts.list.emplace_back(Phrase{ReadingPhrase::HeldFor, {InUnit{*seconds, "s"}}});
+    if (dry)
+        parts.list.emplace_back(Phrase{*dry ? ReadingPhrase::Dry : ReadingPhrase::NotDry, {}});
+    if (side)
+        parts.list.emplace_back(
+            Phrase{*side == Side::Inside ? ReadingPhrase::FromInside : ReadingPhrase::FromOutside, {}});
+    if (temperature)
+        parts.list.emplace_back(InUnit{temperature->value(), "degC"});
     return in.say(std::move(parts));
 }
 

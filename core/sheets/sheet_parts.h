@@ -27,6 +27,8 @@ void addDraftNote(paper::Document& document, const BenchFile& file, const Speech
 /// What the record says by now against what was signed: that it was withdrawn, or is no longer supported.
 void addSince(paper::Document& document, const BenchFile& file, const Speech& in);
 [[nodiscard]] paper::Signature signatureOf(const BenchFile& file, const Speech& in);
+/// "for 3 s, dry, from inside, 18 °C"; what was written down.
+[[nodiscard]] std::string circumstancesText(const TestCircumstances& circumstances, const Speech& in);
 [[nodiscard]] std::string placeText(const PanelPlace& place, const Speech& in);
 /// "≥ 133.4 N", "98 N", "104 to below 110 °C"
 [[nodiscard]] std::string valueText(const ReadingTaken& reading, const Speech& in);

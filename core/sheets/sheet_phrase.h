@@ -18,10 +18,14 @@ enum class SheetPhrase : std::uint8_t {
     LicenceNumber,
     Date,
     Signature,
-    Gore, ///< %1: its number
-    Row,  ///< %1: its number
-    Step, ///< %1, %2: where it begins and ends
-    Jaws, ///< %1: their width
+    Measures,
+    MeasuresNotSaid,
+    MeasuresUpTo,   ///< %1: what it measures, %2: the greatest figure
+    MeasuresWithin, ///< %1: what it measures, %2, %3: the least and the greatest figure
+    Gore,           ///< %1: its number
+    Row,            ///< %1: its number
+    Step,           ///< %1, %2: where it begins and ends
+    Jaws,           ///< %1: their width
     Abandoned,
     WorkOnItems,
     ReleaseToService,

@@ -19,7 +19,8 @@ TESTED_WITH = {"grab-strength": "grab tester", "air-permeability": "air tester",
 NOT_FITTED = {"why": "not-fitted"}
 NOT_THERE = {"envelope.check-flight": {"why": "other", "finding": "not called for: nothing was done that wants one"},
              "envelope.rapid-deflation": NOT_FITTED, "equipment.transponder": NOT_FITTED,
-             "papers.limitations": {"why": "not-asked", "page": "Tarnwick maintenance manuals, page 4-1"}}
+             "envelope.mouth-panels": NOT_FITTED,
+             "closing.vent-and-control-lines": {"why": "other", "finding": "no vent, line or pulley was worked on"}}
 NO_TURNING_VENTS = ("Sedge 65", "Alder 77")
 FIRST_MINUTE, MINUTES_A_LINE, MINUTES_A_PLACE = 7 * 60 + 40, 4, 3
 

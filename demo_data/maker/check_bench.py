@@ -8,7 +8,7 @@ REGIMES = {"part-ml-inspection": "part-ml", "us-annual": "us-14cfr"}
 CAPACITIES = {"part-ml-inspection": {"independent-certifying-staff", "organisation-certifying-staff"},
               "us-annual": {"inspection-authorization", "repair-station", "manufacturer"}}
 OTHER_CAPACITIES = {"pilot-owner", "mechanic", "private-pilot"}
-QUANTITIES = {"grab-strength", "strip-strength", "tear-strength", "air-permeability", "tell-tale", "crown-line-length",
+QUANTITIES = {"grab-strength", "strip-strength", "tear-strength", "air-permeability", "permeability-time", "tell-tale", "crown-line-length",
               "control-line-length", "vent-overlap", "flying-wire-length-difference", "carabiner-wear",
               "broken-strands", "runner-thickness", "wicker-break", "burner-leak-test", "burner-pressure",
               "fuel-pressure-gauge-error", "hose-leak-test", "cylinder-leak-test", "relief-valve-age",

@@ -49,14 +49,15 @@ class Inspections:
         valve = bench.item("cylinder", 1)
         bench.worn["relief-valve-age", valve.id] = 10
         bench.findings.update({"envelope.panels": "burn hole in gore 7, row 2"})
-        bench.work_through(bench.lines("envelope", "rigging"), first, day)
-        bench.work_through(bench.lines("basket", "burner", "cylinders", "hoses", "instruments"), second, day)
+        bench.work_through(bench.lines("papers", "inflated", "envelope", "rigging"), first, day)
+        bench.work_through(bench.lines("basket", "instruments", "burner", "cylinders", "hoses"), second, day)
         bench.turn_to(second, day)
         bench.write("part.replaced", f"part-{order}-1", second, day, item=valve.id, part="pressure relief valve",
                     removed_serial="RV-1184", fitted_serial="RV-2760", release_document="EASA Form 1, VK-2026-0418",
                     note="stamped 2016, at the end of its ten years")
+        bench.work_through(bench.lines("fuel-system"), second, day)
         self._burn(bench, first, day)
-        bench.work_through(bench.lines("papers", "further-work"), first, day)
+        bench.work_through(bench.lines("closing", "further-work"), first, day)
         self._accomplish(bench, day, first)
         bench.close("released", first, day, RELEASE_ML, "organisation-certifying-staff", licence_of(first, day),
                     limitations="none")
@@ -89,11 +90,12 @@ class Inspections:
         basket = bench.item("basket")
         bench.worn["broken-strands", basket.id] = 5
         bench.findings.update({"basket.wires": "wire 2 frayed", "basket.handles": "outer rope frayed"})
-        bench.work_through(bench.lines("envelope", "rigging", "basket"), by, day)
+        bench.work_through(bench.lines("papers", "inflated", "envelope", "rigging", "basket"), by, day)
         bench.find(1, basket, "basket.wires", "basket wire 2: five broken strands at the lower thimble", "grounding",
                    by, day, reading=bench.last_reading("broken-strands", basket))
         bench.find(2, basket, "basket.handles", "outer rope handle frayed", "minor", by, day)
-        bench.work_through(bench.lines("burner", "cylinders", "hoses", "instruments", "papers"), by, second_day)
+        bench.work_through(bench.lines("instruments", "burner", "cylinders", "hoses", "fuel-system", "closing"), by,
+                           second_day)
         bench.close("discrepancies", by, second_day, DISCREPANCIES_US.format(day=second_day.isoformat()),
                     "inspection-authorization", licence_of(by, day, "inspection-authorization"),
                     excepted=[{"item": bench.item("envelope").id, "requirement": FABRIC, "title": "Fabric strength test",
@@ -105,7 +107,7 @@ class Inspections:
         registration, first, second = HALF_DONE[0], "insp. 14", "insp. 21"
         bench = Inspection(self.world, self.workshop.work_order("rides", day), "part-ml-inspection", registration, day,
                            first, self._work(registration, "ml.inspection", fabric=True))
-        lines = bench.lines("envelope")
+        lines = bench.lines("papers", "inflated", "envelope")
         test = next(index for index, (line, _) in enumerate(lines) if line["id"] == "envelope.grab-test")
         bench.work_through(lines[:test], first, day)
         bench.work_through([*bench.lines("basket"), *bench.lines("burner")[:6]], second, day)

@@ -22,7 +22,7 @@ KEYS = {
                      "pressure_pa", "area_cm2", "passes", "source", "retires"),
     "fabric.stated": ("item", "lot", "fabric", "first_gore", "last_gore", "first_row", "last_row"),
     "person.entitled": ("person", "capacity", "licence", "until", "balloons"),
-    "tester.calibrated": ("tester", "until", "what", "certificate"),
+    "tester.calibrated": ("tester", "until", "what", "certificate", "measures", "unit", "from", "to", "station"),
     "inspection.opened": ("inspection", "visit", "items", "balloon", "work", "checklist"),
     "line.settled": ("inspection", "line", "item", "state", "why", "page", "finding", "tester", "photographs"),
     "defect.found": ("defect", "item", "what", "severity", "inspection", "line", "reading", "gore", "row"),

@@ -50,7 +50,16 @@ ENTITLEMENTS = (
 # What each operator has, with the month and day on which its calibration ends year by year.
 TESTERS = (("grab tester", "fabric tester, 25 mm jaws", (3, 31)),
            ("air tester", "air permeability tester, 20 cm2 head", (4, 30)),
-           ("test gauge", "pressure gauge 0 to 1600 kPa", (10, 31)))
+           ("test gauge", "pressure gauge 0 to 1600 kPa", (10, 31)),
+           ("reference set", "altimeter, variometer and thermometer", (9, 30)))
+# What each measures, over what range; certificates say so from 2025 on, those before did not.
+MEASURES = {"grab tester": {"measures": ["grab-strength"], "unit": "N", "from": 50, "to": 600},
+            "air tester": {"measures": ["air-permeability"], "unit": "mm/s", "from": 1, "to": 200},
+            "test gauge": {"measures": ["burner-leak-test", "cylinder-leak-test", "hose-leak-test", "burner-pressure",
+                                        "fuel-pressure-gauge-error", "relief-valve-opening"],
+                           "unit": "kPa", "to": 1600},
+            "reference set": {"measures": ["altimeter-error", "variometer-error", "envelope-thermometer-error"]}}
+SAYING_SINCE = 2025
 LAPSED = ("school", "air tester", 2026)      # and the year in which it was not sent in
 
 
@@ -98,7 +107,9 @@ def calibrate(journal: Journal) -> None:
                 number = f"{slug}-{on.isoformat()}"
                 journal.add("tester.calibrated", f"calibrated-{number}", on, by="calibration house 2", tester=name,
                             until=until.isoformat(), what=description,
-                            certificate=f"C2-{on.year}-{chance.randrange(100, 1000)}")
+                            certificate=f"C2-{on.year}-{chance.randrange(100, 1000)}",
+                            **({**MEASURES[what], "station": OPERATORS[operator].name}
+                               if on.year >= SAYING_SINCE else {}))
 
             certify(FIRST_DAY, date(FIRST_DAY.year, month, day))
             for year in range(FIRST_DAY.year, LAST_DAY.year + 1):

@@ -52,7 +52,7 @@ Flow {
         visible: conditions.reader.asksTester
         spacing: Theme.tight
         Label {
-            text: qsTr("Test equipment, in calibration on this day")
+            text: qsTr("Test equipment for it, in calibration on this day")
             soft: true
             font.pixelSize: Theme.textSmall
             Accessible.ignored: true
@@ -61,10 +61,18 @@ Flow {
             objectName: "bench.tester"
             width: parent.width
             name: qsTr("Test equipment")
-            empty: conditions.reader.desk !== null && conditions.reader.desk.testers.count > 0 ? qsTr("choose …") : qsTr("none is in calibration")
-            model: conditions.reader.desk !== null ? conditions.reader.desk.testers : null
+            empty: conditions.reader.testers.count > 0 ? qsTr("choose …") : qsTr("none for it is in calibration")
+            model: conditions.reader.testers
             value: conditions.reader.tester
             onPicked: value => conditions.reader.tester = value
+        }
+        Label {
+            objectName: "bench.tester.remark"
+            width: parent.width
+            visible: text !== ""
+            text: conditions.reader.testerRemark
+            font.pixelSize: Theme.textSmall
+            color: Theme.ember
         }
     }
     Asked {
@@ -94,5 +102,67 @@ Flow {
         code: "bench.area"
         text: conditions.reader.area
         onEdited: text => conditions.reader.area = text
+    }
+    Column {
+        width: conditions.width
+        visible: conditions.reader.zones.count > 0
+        spacing: Theme.tight
+        Label {
+            text: qsTr("Part of the envelope")
+            soft: true
+            font.pixelSize: Theme.textSmall
+            Accessible.ignored: true
+        }
+        ChoiceField {
+            objectName: "bench.zone"
+            width: parent.width
+            name: qsTr("Part of the envelope")
+            model: conditions.reader.zones
+            value: conditions.reader.zone
+            onPicked: value => conditions.reader.zone = value
+        }
+    }
+    Asked {
+        visible: conditions.reader.zones.count > 0
+        label: qsTr("Held for, s")
+        code: "bench.seconds"
+        text: conditions.reader.seconds
+        onEdited: text => conditions.reader.seconds = text
+    }
+    Asked {
+        visible: conditions.reader.zones.count > 0
+        label: qsTr("Temperature, °C")
+        code: "bench.warmth"
+        text: conditions.reader.warmth
+        onEdited: text => conditions.reader.warmth = text
+    }
+    Flow {
+        width: conditions.width
+        visible: conditions.reader.zones.count > 0
+        spacing: Theme.snug
+        Chip {
+            objectName: "bench.dry"
+            text: qsTr("dry")
+            chosen: conditions.reader.dry === "yes"
+            onClicked: conditions.reader.dry = chosen ? "" : "yes"
+        }
+        Chip {
+            objectName: "bench.notdry"
+            text: qsTr("not dry")
+            chosen: conditions.reader.dry === "no"
+            onClicked: conditions.reader.dry = chosen ? "" : "no"
+        }
+        Chip {
+            objectName: "bench.inside"
+            text: qsTr("from inside")
+            chosen: conditions.reader.side === "inside"
+            onClicked: conditions.reader.side = chosen ? "" : "inside"
+        }
+        Chip {
+            objectName: "bench.outside"
+            text: qsTr("from outside")
+            chosen: conditions.reader.side === "outside"
+            onClicked: conditions.reader.side = chosen ? "" : "outside"
+        }
     }
 }

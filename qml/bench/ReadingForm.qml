@@ -19,15 +19,21 @@ Column {
 
     // To what is asked for next: the figure, the held load, or the place on the map.
     function takeFocus() {
-        if (figure.visible)
+        if (panel.visible && panel.text === "")
+            panel.forceActiveFocus(Qt.OtherFocusReason);
+        else if (figure.visible)
             figure.forceActiveFocus(Qt.OtherFocusReason);
         else if (take.visible)
             take.forceActiveFocus(Qt.TabFocusReason);
         else
             form.placeAsked();
     }
+    // Where the hand is: in the fields of this form, and not on the map.
+    function typed(): bool {
+        return figure.activeFocus || below.activeFocus || keep.activeFocus || enter.activeFocus || panel.activeFocus || take.activeFocus;
+    }
     function clear() {
-        const typing = figure.activeFocus || below.activeFocus || keep.activeFocus || enter.activeFocus;
+        const typing = form.typed();
         figure.clear();
         below.clear();
         if (typing)
@@ -131,6 +137,18 @@ Column {
         width: parent.width
         visible: form.reader.held && form.reader.placed && form.atWork
         text: qsTr("Tap where %1 %2 was held.").arg(form.reader.proof).arg(form.reader.unit)
+    }
+    Field {
+        id: panel
+        objectName: "bench.panel"
+        width: parent.width
+        visible: form.reader.inZone && form.atWork
+        name: qsTr("Panel, counted around from 1")
+        placeholderText: qsTr("panel, counted around")
+        inputMethodHints: Qt.ImhDigitsOnly
+        text: form.reader.panel
+        onTextEdited: form.reader.panel = text
+        onAccepted: figure.visible ? figure.forceActiveFocus(Qt.OtherFocusReason) : take.forceActiveFocus(Qt.TabFocusReason)
     }
     Button {
         id: take

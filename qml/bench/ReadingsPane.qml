@@ -183,6 +183,14 @@ Item {
             text: map.legendShown ? qsTr("Hide the signs of the map") : qsTr("What the signs of the map mean")
             onClicked: map.legendShown = !map.legendShown
         }
+        Label {
+            objectName: "bench.notasked"
+            width: Math.min(parent.width, 560)
+            visible: text !== ""
+            text: pane.reader.notAsked
+            color: Theme.ember
+            font.pixelSize: Theme.textSmall
+        }
         TakenList {
             width: Math.min(parent.width, 560)
             reader: pane.reader

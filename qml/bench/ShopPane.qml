@@ -45,7 +45,7 @@ Scroll {
         ShopBlock {
             width: pane.blockWidth
             title: qsTr("Test equipment")
-            about: qsTr("A reading counts only if its test equipment was in calibration on that day.")
+            about: qsTr("A reading counts only if what it was taken with measures it and was in calibration on that day.")
             rows: shop.testers
             verbs: [qsTr("Enter a calibration …")]
             codes: ["bench.shop.tester"]

@@ -18,6 +18,7 @@ FocusScope {
     property bool forecast: false // what is expected is shown, not what was read
     property bool phone: false
     property bool legendShown: !map.phone
+    property bool whole: false // all of it at one look, too small to hit: a tap goes closer
     readonly property int chosenGore: field.chosenGore
     readonly property int chosenRow: field.chosenRow
     readonly property string chosenText: field.chosenText
@@ -31,6 +32,11 @@ FocusScope {
     }
     function chooseNextAsked(): bool {
         return field.chooseNextAsked();
+    }
+
+    // Where there is room for each number; else of every fifth.
+    function numbered(index: int, room: real): bool {
+        return room >= Theme.wide + Theme.tight || index === 0 || (index + 1) % 5 === 0;
     }
 
     component Numeral: Text {
@@ -89,11 +95,16 @@ FocusScope {
                 tones: Theme.mapTones
                 roomWidth: view.width - 2 * x
                 roomHeight: view.height - 2 * y
-                leastPanel: map.phone ? Theme.touch : Theme.broad + Theme.tight
+                leastPanel: map.whole ? Theme.tight : map.phone ? Theme.touch : Theme.broad + Theme.tight
                 mostPanel: 2 * Theme.touch
                 ventHeight: Theme.broad
                 onChosenAreaChanged: view.reveal()
-                onTapped: (gore, row) => map.tapped(gore, row)
+                onTapped: (gore, row) => {
+                    if (map.whole)
+                        map.whole = false;
+                    else
+                        map.tapped(gore, row);
+                }
                 Accessible.role: Accessible.Button
                 Accessible.focusable: true
                 Accessible.name: field.chosenText === "" ? qsTr("Envelope map") : field.chosenText
@@ -136,6 +147,7 @@ FocusScope {
                         y: field.ventHeight + (map.rows - 1 - index) * field.panelHeight
                         width: rowNumbers.width
                         height: field.panelHeight
+                        visible: map.numbered(index, field.panelHeight)
                         text: index + 1
                         color: field.chosenRow === index + 1 ? Theme.ink : Theme.inkSoft
                         font.bold: field.chosenRow === index + 1
@@ -167,6 +179,7 @@ FocusScope {
                     x: field.x + index * field.panelWidth - view.contentX
                     width: field.panelWidth
                     height: goreNumbers.height
+                    visible: map.numbered(index, field.panelWidth)
                     text: index + 1
                     color: field.chosenGore === index + 1 ? Theme.ink : Theme.inkSoft
                     font.bold: field.chosenGore === index + 1
@@ -186,7 +199,7 @@ FocusScope {
             id: words
             anchors.verticalCenter: parent.verticalCenter
             x: Theme.tight
-            width: parent.width - x - (signs.visible ? signs.width : 0)
+            width: parent.width - x - (signs.visible ? signs.width : 0) - (closer.visible ? closer.width : 0)
             Label {
                 width: parent.width
                 text: map.chosenText !== "" ? map.chosenText : map.asked > 0 ? qsTr("Readings asked for: %1").arg(map.asked) : qsTr("No panel is chosen.")
@@ -199,6 +212,15 @@ FocusScope {
                 soft: true
                 font.pixelSize: Theme.textSmall
             }
+        }
+        Button {
+            id: closer
+            objectName: "map.whole"
+            anchors.right: signs.visible ? signs.left : parent.right
+            visible: !map.legendShown && (map.whole || view.contentWidth > view.width + 1)
+            quiet: true
+            text: map.whole ? qsTr("Closer") : qsTr("All gores")
+            onClicked: map.whole = !map.whole
         }
         Button {
             id: signs

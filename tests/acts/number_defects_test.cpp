@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/number_defects.h"
-
 #include "acts/shop.h"
 #include "record/new_id.h"
 #include "test_class.h"

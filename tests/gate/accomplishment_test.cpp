@@ -65,6 +65,19 @@ private slots:
         QCOMPARE(accomplishedItems(shop), (std::set<std::string>{"E1", "B1", "R1", "C1"}));
         expectReleased(shop, Shop::signing());
     }
+    /// Fabric that was too hot is tested, and nothing is asked of a fire or a wire.
+    void afterAnOverTemperatureNoOtherEventIsAskedFor() {
+        Shop shop;
+        shop.wholeAircraft().say(
+            R"({"entry":"event.reported","on":"2026-05-30","balloon":"QE-ONE","event":"over-temperature","temp_c":135})");
+        shop.open(Visit::PartMlSpecial, {{ItemId("E1"), RequirementId("ml.over-temperature")},
+                                         {ItemId("E1"), RequirementId("ml.special-inspection")}});
+        std::set<std::string> events;
+        for (const auto& line : shop.now().checklist.lines)
+            if (!line.after.empty())
+                events.insert(line.id);
+        QCOMPARE(events, (std::set<std::string>{"over-temperature.tell-tale", "over-temperature.fabric"}));
+    }
     void withALineOfThatEventLeftOutItIsNotAccomplished() {
         Shop shop;
         shop.wholeAircraft().say(hardLanding);

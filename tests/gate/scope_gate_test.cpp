@@ -53,6 +53,17 @@ std::string cutChecklist(const Shop& shop) {
     return corrected(shop, {{"checklist", checklist}});
 }
 
+/// The checklist by which inspections were opened before 2026-11. @param lines left out of it
+std::string formerChecklist(const Shop& shop, int lines) {
+    for (const auto& text : formerChecklists())
+        if (auto checklist = Json::parse(text); checklist["checklist"] == "hot-air-inspection") {
+            auto& all = checklist["lines"];
+            all.erase(all.begin() + 1, all.begin() + 1 + lines);
+            return corrected(shop, {{"checklist", checklist}});
+        }
+    return {};
+}
+
 }
 
 /// What is certified was there, and was inspected as the words say: 14 CFR 43.11(a)(4), (a)(5), read; ML.A.801(a), from
@@ -93,6 +104,19 @@ private slots:
         shop.open(Visit::PartMlInspection).say(cutChecklist(shop));
         shop.carriedOut().measured();
         expectRefused(shop, Shop::signing(), "scope", "ML.A.801(a)");
+    }
+    /// An inspection that was opened by a former revision is signed by that, whole.
+    void norUnderThatOfAFormerRevision() {
+        for (const int lines : {0, 2}) {
+            Shop shop;
+            shop.open(Visit::PartMlInspection).say(formerChecklist(shop, lines));
+            QCOMPARE(shop.now().checklist.revision, std::string("2026-10-01"));
+            shop.carriedOut().measured();
+            if (lines == 0)
+                expectReleased(shop, Shop::signing());
+            else
+                expectRefused(shop, Shop::signing(), "scope", "ML.A.801(a)");
+        }
     }
     void nobodySignsBeforeTheLastWord() {
         Shop shop;

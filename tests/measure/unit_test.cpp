@@ -35,6 +35,7 @@ constexpr std::array<Dimension, dimensionCount> dimensions{Dimension::Force,
                                                            Dimension::Torque,
                                                            Dimension::Voltage,
                                                            Dimension::Age,
+                                                           Dimension::Duration,
                                                            Dimension::Share,
                                                            Dimension::Number};
 

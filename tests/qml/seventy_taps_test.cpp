@@ -99,6 +99,7 @@ private slots:
         DemoHouse demo;
         demo.house.habits.setPerson(QStringLiteral("insp. 14"));
         demo.house.habits.setInspector(QStringLiteral("insp. 14"));
+        demo.house.habits.setStation(QStringLiteral("Ovelmere Balloon Rides"));
         QQmlApplicationEngine engine;
         QVERIFY(loadFrame(engine, demo.house));
         auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
@@ -170,7 +171,7 @@ private slots:
             const auto before = desk->file()->inspection.readings.size();
             if (reading->asksTester() && reading->tester().isEmpty())
                 QVERIFY(hand.pick(QStringLiteral("bench.tester"),
-                                  desk->testers()->indexOf(QStringLiteral("test gauge OL"))));
+                                  reading->testers()->indexOf(QStringLiteral("reference set OL"))));
             if (reading->held() && reading->placed()) {
                 QVERIFY(tapChosenPanel(hand));
             } else if (reading->held()) {

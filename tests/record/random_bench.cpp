@@ -28,9 +28,23 @@ rc::Gen<std::string> saying() {
 
 rc::Gen<std::string> anyDigest() { return rc::gen::element(std::string(64, '0'), std::string(64, 'a')); }
 
+rc::Gen<Zone> anyZone() {
+    return rc::gen::map(rc::gen::inRange(0, zoneCount), [](int i) { return static_cast<Zone>(i); });
+}
+
 rc::Gen<PanelPlace> anyPlace() {
-    return rc::gen::build<PanelPlace>(set(&PanelPlace::gore, optionally(rc::gen::inRange(1, 1001))),
+    return rc::gen::build<PanelPlace>(set(&PanelPlace::zone, anyZone()),
+                                      set(&PanelPlace::gore, optionally(rc::gen::inRange(1, 1001))),
                                       set(&PanelPlace::row, optionally(rc::gen::inRange(1, 1001))));
+}
+
+rc::Gen<TestCircumstances> anyCircumstances() {
+    using C = TestCircumstances;
+    return rc::gen::build<C>(
+        set(&C::seconds, optionally(rc::gen::map(rc::gen::inRange(0, 864'000), [](int s) { return s / 10.0; }))),
+        set(&C::dry, optionally(rc::gen::arbitrary<bool>())),
+        set(&C::side, optionally(rc::gen::element(Side::Inside, Side::Outside))),
+        set(&C::temperature, optionally(rc::gen::map(rc::gen::inRange(-60, 400), [](int c) { return Celsius(c); }))));
 }
 
 rc::Gen<TestConditions> anyConditions() {
@@ -59,6 +73,7 @@ rc::Gen<Body> any(Of<ReadingTaken>, const Names& names) {
         body.unit = *rc::gen::element<std::string>("N", "mm/s", "°C");
         body.place = *anyPlace();
         body.conditions = *anyConditions();
+        body.circumstances = *anyCircumstances();
         body.method = *anyText();
         body.inspection = *optionally(names.inspection);
         body.line = *anyText();
@@ -242,16 +257,21 @@ rc::Gen<Body> any(Of<PersonEntitled>, const Names& names) {
 
 rc::Gen<Body> any(Of<TesterCalibrated>, const Names& names) {
     using T = TesterCalibrated;
-    return rc::gen::cast<Body>(rc::gen::build<T>(set(&T::tester, anyName<TesterId>()), set(&T::until, names.on),
-                                                 set(&T::what, anyText()), set(&T::certificate, anyText())));
+    return rc::gen::cast<Body>(rc::gen::build<T>(
+        set(&T::tester, anyName<TesterId>()), set(&T::until, names.on), set(&T::what, anyText()),
+        set(&T::certificate, anyText()),
+        set(&T::measures,
+            rc::gen::element(std::vector<std::string>{}, std::vector<std::string>{"grab-strength", "tear-strength"})),
+        set(&T::unit, rc::gen::element<std::string>("", "N", "°C")), set(&T::from, optionally(anyNumber())),
+        set(&T::to, optionally(anyNumber())), set(&T::station, anyText())));
 }
 
 rc::Gen<Body> any(Of<TypeDescribed>, const Names&) {
     using T = TypeDescribed;
-    return rc::gen::cast<Body>(rc::gen::build<T>(set(&T::type, anyName<TypeName>()), set(&T::kind, anyKind()),
-                                                 set(&T::manual, saying()), set(&T::revision, saying()),
-                                                 set(&T::gores, optionally(rc::gen::inRange(1, 1001))),
-                                                 set(&T::rows, optionally(rc::gen::inRange(1, 1001)))));
+    return rc::gen::cast<Body>(rc::gen::build<T>(
+        set(&T::type, anyName<TypeName>()), set(&T::kind, anyKind()), set(&T::manual, saying()),
+        set(&T::revision, saying()), set(&T::gores, optionally(rc::gen::inRange(1, 1001))),
+        set(&T::rows, optionally(rc::gen::inRange(1, 1001))), set(&T::confirmed, rc::gen::arbitrary<bool>())));
 }
 
 rc::Gen<Body> any(Of<LimitStated>, const Names&) {
@@ -269,10 +289,12 @@ rc::Gen<Body> any(Of<LimitStated>, const Names&) {
             body.most = figure;
         body.proof = which == 0 ? std::optional(figure) : *optionally(anyNumber());
         body.places = *optionally(rc::gen::inRange(1, 1001));
+        body.zone = *optionally(anyZone());
         body.conditions = *anyConditions();
         body.passes = *anyText();
         body.source = *saying();
         body.retires = *rc::gen::element(Retired::Panel, Retired::Item);
+        body.confirmed = *rc::gen::arbitrary<bool>();
         return body;
     });
 }

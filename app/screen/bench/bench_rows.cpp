@@ -9,6 +9,7 @@
 #include "words/words.h"
 
 #include <algorithm>
+#include <set>
 
 namespace crownring::screen {
 

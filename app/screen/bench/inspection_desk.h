@@ -107,6 +107,9 @@ public:
     [[nodiscard]] QString inspector() const;
     void setInspector(const QString& inspector);
     [[nodiscard]] QStringList inspectors() const;
+    /// Whose instruments are used at this bench: that of the last one that said so.
+    [[nodiscard]] QString station() const;
+    void setStation(const QString& station);
 
     /// @param row of `lines`; @param state 0 open, 1 done
     Q_INVOKABLE void settle(int row, int state);

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/reading_desk.h"
 
-#include "bench/reading/place_plan.h"
 #include "measure/decimal_text.h"
-#include "reading_rows.h"
 #include "screen/bench/reading_rows.h"
 #include "words/bench_sentences.h"
 #include "words/bench_words.h"
@@ -18,9 +16,6 @@ namespace crownring::screen {
 using namespace words;
 
 namespace {
-
-constexpr int fewestGores = 8;
-constexpr int fewestRows = 8;
 
 std::optional<double> figureFrom(const QString& text) { return parseDecimal(outward(text)); }
 
@@ -119,7 +114,11 @@ QString ReadingDesk::terms() const {
     QStringList terms{m_desk->inspector().trimmed().isEmpty() ? tr("by nobody yet")
                                                               : tr("by %1").arg(m_desk->inspector())};
     if (asksTester())
-        terms += m_tester.isEmpty() ? tr("no test equipment is chosen") : m_tester;
+        terms += m_tester.isEmpty()         ? tr("no test equipment is chosen")
+                 : testerRemark().isEmpty() ? m_tester
+                                            : tr("%1 (what it measures is not said)").arg(m_tester);
+    if (inZone())
+        terms += words::said(Term{Term::Of::Zone, outward(m_zone)});
     if (held())
         terms += m_proof.isEmpty() ? tr("no proof load") : tr("held at %1 %2").arg(m_proof, m_unit);
     if (asksJaw())
@@ -133,7 +132,7 @@ QString ReadingDesk::terms() const {
 
 QString ReadingDesk::progress() const { return item() ? progressText(count()) : QString(); }
 
-bool ReadingDesk::placed() const { return quantity() && quantity()->traits.placed; }
+bool ReadingDesk::placed() const { return quantity() && quantity()->traits.placed && !inZone(); }
 bool ReadingDesk::canHold() const { return quantity() && quantity()->traits.held; }
 bool ReadingDesk::stepped() const { return quantity() && quantity()->traits.stepped; }
 bool ReadingDesk::asksDirection() const { return quantity() && quantity()->traits.direction; }
@@ -141,27 +140,12 @@ bool ReadingDesk::asksTester() const { return quantity() && quantity()->traits.t
 bool ReadingDesk::asksAirflow() const { return quantity() && quantity()->traits.airflow; }
 bool ReadingDesk::asksJaw() const { return quantity() && quantity()->traits.jaw; }
 
-int ReadingDesk::gores() const {
-    const auto* of = item();
-    const auto* type = of ? m_desk->file()->type(*of) : nullptr;
-    int most = type && type->gores ? *type->gores : fewestGores;
-    for (const auto& mark : m_panels.marks())
-        most = std::max(most, mark.gore);
-    return most;
-}
-
-int ReadingDesk::rows() const {
-    const auto* of = item();
-    const auto* type = of ? m_desk->file()->type(*of) : nullptr;
-    int most = type && type->rows ? *type->rows : fewestRows;
-    for (const auto& mark : m_panels.marks())
-        most = std::max(most, mark.row);
-    return most;
-}
-
 void ReadingDesk::showAll() {
     showSeries();
     goOn();
+    forgetWritten();
+    aim();
+    showTesters();
     const bool here = m_desk && m_desk->file() && quantity();
     showPanels();
     m_taken.show(here ? takenRows(*m_desk->file(), m_reads.item, m_reads.quantity) : std::vector<Choice>{});
@@ -195,45 +179,9 @@ void ReadingDesk::goOn() {
     m_series.show(seriesRows(m_asked, m_reads));
 }
 
-/// What was read, and where the plan still asks; the first such place is chosen unless another is.
-void ReadingDesk::showPanels() {
-    const auto* of = item();
-    if (!of || !placed()) {
-        m_panels.show({});
-        return;
-    }
-    const auto& file = *m_desk->file();
-    auto marks = panelMarks(file, of->id, m_reads.quantity);
-    const auto count = this->count();
-    const auto* type = file.type(*of);
-    int left = count.wanted - count.taken;
-    for (const auto& place : suggestedPlaces(count.wanted, type && type->gores ? *type->gores : fewestGores,
-                                             type && type->rows ? *type->rows : fewestRows)) {
-        const bool taken = std::ranges::find(m_justTaken, PanelPlace{place.gore, place.row}) != m_justTaken.end();
-        const auto known = std::ranges::find_if(
-            marks, [&](const PanelMark& mark) { return mark.gore == place.gore && mark.row == place.row; });
-        if (left <= 0 || taken || (known != marks.end() && known->count > 0))
-            continue;
-        --left;
-        if (known == marks.end()) {
-            marks.push_back({});
-            marks.back().gore = place.gore;
-            marks.back().row = place.row;
-            marks.back().asked = true;
-        } else {
-            known->asked = true;
-        }
-        if (m_gore == 0 && m_desk->isOpen()) {
-            m_gore = place.gore;
-            m_row = place.row;
-        }
-    }
-    m_panels.show(std::move(marks));
-}
-
 void ReadingDesk::hold() {
-    if (placed() && m_gore == 0) {
-        m_problem = tr("Choose first on the map where it was taken.");
+    if (const auto missing = placeMissing(); !missing.isEmpty()) {
+        m_problem = missing;
         emit changed();
         return;
     }
@@ -266,8 +214,8 @@ void ReadingDesk::enter(const QString& value, const QString& below) {
         emit changed();
         return;
     }
-    if (placed() && m_gore == 0) {
-        m_problem = tr("Choose first on the map where it was taken.");
+    if (const auto missing = placeMissing(); !missing.isEmpty()) {
+        m_problem = missing;
         emit changed();
         return;
     }
@@ -292,8 +240,7 @@ void ReadingDesk::take(double value, bool heldLoad, std::optional<double> below,
     reading.held = heldLoad;
     reading.below = below;
     reading.unit = outward(m_unit);
-    if (placed())
-        reading.place = {m_gore, m_row};
+    reading.place = place();
     if (asksDirection() && !m_direction.isEmpty())
         reading.conditions.direction = outward(m_direction);
     if (asksAirflow()) {
@@ -304,6 +251,7 @@ void ReadingDesk::take(double value, bool heldLoad, std::optional<double> below,
         reading.conditions.jaw = amountFrom<Millimetres>(m_jaw);
     if (!m_tester.isEmpty())
         reading.tester = TesterId(outward(m_tester));
+    reading.circumstances = circumstances();
     reading.confirmed = confirmed;
     const auto measured = measuredFrom(reading);
     if (!measured) {
@@ -339,6 +287,11 @@ void ReadingDesk::stand() {
         reading.confirmed = true;
     m_question.clear();
     const auto state = stateOf(*m_desk->file(), reading);
+    if (placed())
+        m_justTaken.push_back(reading.place);
+    const auto* instrument = reading.tester ? m_desk->file()->instrument(*reading.tester, m_desk->file()->on) : nullptr;
+    if (instrument && !instrument->station.empty())
+        m_desk->setStation(inward(instrument->station));
     std::vector<Body> bodies;
     if (state.judgement == Judgement::Fails) {
         DefectFound found;
@@ -350,10 +303,11 @@ void ReadingDesk::stand() {
         bodies.push_back(std::move(found));
     }
     bodies.insert(bodies.begin(), std::move(reading));
-    if (m_gore > 0)
-        m_justTaken.push_back({m_gore, m_row});
     m_gore = m_row = 0;
+    m_panel.clear();
     m_goesOn = true;
+    if (state.judgement == Judgement::Fails)
+        m_held = canHold(); // the next one is tried with the load that must hold
     m_desk->post(std::move(bodies));
     showPanels();
     emit saved();
@@ -371,6 +325,7 @@ void ReadingDesk::takeBack() {
         return;
     const auto& file = *m_desk->file();
     const EntryId id(outward(m_taken.choices().front().value));
+    m_gore = m_row = 0;
     std::vector<Body> bodies{EntryVoided{id, std::string(voidReasonName(VoidReason::TakenBack))}};
     for (const auto& found : file.inspection.found)
         if (found.body.reading == id)

@@ -46,6 +46,21 @@ class ReadingDesk : public QObject {
     Q_PROPERTY(QString pressure READ pressure WRITE setPressure NOTIFY changed FINAL) ///< Pa
     Q_PROPERTY(QString area READ area WRITE setArea NOTIFY changed FINAL)             ///< cm2
     Q_PROPERTY(QString jaw READ jaw WRITE setJaw NOTIFY changed FINAL)                ///< mm
+    /// Instruments in calibration that fit. value, label: its name; detail: what it is, or that the record does not say
+    /// what it measures
+    Q_PROPERTY(crownring::screen::ChoiceModel* testers READ testers CONSTANT FINAL)
+    /// Of the instrument at hand: that the record does not say what it measures; else empty.
+    Q_PROPERTY(QString testerRemark READ testerRemark NOTIFY changed FINAL)
+    Q_PROPERTY(crownring::screen::ChoiceModel* zones READ zones CONSTANT FINAL)    ///< the parts of an envelope
+    Q_PROPERTY(QString zone READ zone WRITE setZone NOTIFY changed FINAL)          ///< "envelope", "parachute" …
+    Q_PROPERTY(bool inZone READ inZone NOTIFY changed FINAL)                       ///< of panels that are on no map
+    Q_PROPERTY(QString panel READ panel WRITE setPanel NOTIFY changed FINAL)       ///< there: its number, around
+    Q_PROPERTY(QString seconds READ seconds WRITE setSeconds NOTIFY changed FINAL) ///< for which it is held
+    Q_PROPERTY(QString dry READ dry WRITE setDry NOTIFY changed FINAL)             ///< "yes", "no" or not written
+    Q_PROPERTY(QString side READ side WRITE setSide NOTIFY changed FINAL)       ///< "inside", "outside" or not written
+    Q_PROPERTY(QString warmth READ warmth WRITE setWarmth NOTIFY changed FINAL) ///< degrees Celsius
+    /// "C1: leak test of the cylinder …": what items without a type are not asked for; empty where each has one.
+    Q_PROPERTY(QString notAsked READ notAsked NOTIFY changed FINAL)
     Q_PROPERTY(int gores READ gores NOTIFY changed FINAL)
     Q_PROPERTY(int rows READ rows NOTIFY changed FINAL)
     Q_PROPERTY(int gore READ gore NOTIFY changed FINAL) ///< the place for the next figure, 0 for none
@@ -96,6 +111,23 @@ public:
     void setArea(const QString& area) { set(m_area, area); }
     [[nodiscard]] QString jaw() const { return m_jaw; }
     void setJaw(const QString& jaw) { set(m_jaw, jaw); }
+    [[nodiscard]] ChoiceModel* testers() { return &m_testers; }
+    [[nodiscard]] QString testerRemark() const;
+    [[nodiscard]] ChoiceModel* zones() { return &m_zones; }
+    [[nodiscard]] QString zone() const { return m_zone; }
+    void setZone(const QString& zone);
+    [[nodiscard]] bool inZone() const;
+    [[nodiscard]] QString panel() const { return m_panel; }
+    void setPanel(const QString& panel) { set(m_panel, panel); }
+    [[nodiscard]] QString seconds() const { return m_seconds; }
+    void setSeconds(const QString& seconds) { set(m_seconds, seconds); }
+    [[nodiscard]] QString dry() const { return m_dry; }
+    void setDry(const QString& dry) { set(m_dry, dry); }
+    [[nodiscard]] QString side() const { return m_side; }
+    void setSide(const QString& side) { set(m_side, side); }
+    [[nodiscard]] QString warmth() const { return m_warmth; }
+    void setWarmth(const QString& warmth) { set(m_warmth, warmth); }
+    [[nodiscard]] QString notAsked() const;
     [[nodiscard]] int gores() const;
     [[nodiscard]] int rows() const;
     [[nodiscard]] int gore() const { return m_gore; }
@@ -135,6 +167,16 @@ private:
     void goOn();
     void showPanels();
     void chooseDefaults();
+    void chooseTester();
+    void showTesters();
+    void forgetWritten(); ///< what was just taken and is in the record by now
+    /// To the zone and the direction of the first limit that still asks for readings.
+    void aim();
+    [[nodiscard]] std::vector<LimitCount> limitCounts() const; ///< of the series at hand
+    [[nodiscard]] std::optional<LimitCount> aimed() const;     ///< the limit that the next reading serves
+    [[nodiscard]] TestCircumstances circumstances() const;
+    [[nodiscard]] PanelPlace place() const; ///< of the next reading
+    [[nodiscard]] QString placeMissing() const;
     void take(double value, bool held, std::optional<double> below, bool confirmed);
 
     InspectionDesk* m_desk = nullptr;
@@ -142,9 +184,12 @@ private:
     ChoiceModel m_series;
     ChoiceModel m_units;
     ChoiceModel m_taken;
+    ChoiceModel m_testers;
+    ChoiceModel m_zones;
     PanelModel m_panels;
     AskedFor m_reads;
     QString m_proof, m_direction, m_unit, m_tester, m_pressure, m_area, m_jaw;
+    QString m_zone, m_panel, m_seconds, m_dry, m_side, m_warmth;
     QString m_question, m_problem;
     std::optional<ReadingTaken> m_waiting; ///< for an answer to the question
     std::vector<PanelPlace> m_justTaken;   ///< and not yet answered for

@@ -29,6 +29,12 @@ QString limitsText(std::span<const StatedLimit> limits) {
             bounds += ReadingRows::tr("at least %1").arg(inward(amountText(*each.least)));
         if (each.most)
             bounds += ReadingRows::tr("at most %1").arg(inward(amountText(*each.most)));
+        if (each.zone)
+            bounds += words::said(Term{Term::Of::Zone, std::string(zoneName(*each.zone))});
+        if (each.conditions.direction)
+            bounds += inward(*each.conditions.direction);
+        if (each.places)
+            bounds += ReadingRows::tr("%n readings", nullptr, *each.places);
         texts +=
             joined({bounds.join(QStringLiteral(", ")), inward(each.passes), inward(each.source)}, QStringLiteral("; "));
     }
@@ -48,7 +54,7 @@ std::vector<Choice> seriesRows(std::span<const AskedSeries> asked, const AskedFo
 std::vector<PanelMark> panelMarks(const BenchFile& file, const ItemId& item, const std::string& quantity) {
     std::vector<PanelMark> marks;
     const auto at = [&](const PanelPlace& place) -> PanelMark* {
-        if (!place.gore || !place.row)
+        if (!place.gore || !place.row || place.zone != Zone::Envelope)
             return nullptr;
         auto found = std::ranges::find_if(
             marks, [&](const PanelMark& mark) { return mark.gore == *place.gore && mark.row == *place.row; });

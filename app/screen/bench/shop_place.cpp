@@ -2,6 +2,7 @@
 #include "screen/bench/shop_place.h"
 
 #include "bench/checklist/checklist.h"
+#include "bench/reading/instrument.h"
 #include "bench/reading/series.h"
 #include "bench/release/entitlement.h"
 #include "bench/release/latest_word.h"
@@ -69,10 +70,22 @@ Choice row(const PersonEntitled& said, CivilDate on) {
         !said.until || *said.until >= on};
 }
 
+QString measuresWords(const TesterCalibrated& said) {
+    if (said.measures.empty())
+        return ShopPlace::tr("what it measures is not said");
+    const auto what = words::said(whatItMeasures(instrumentFrom(said)));
+    const auto figure = [&](double bound) { return QLocale().toString(bound, 'g', 6); };
+    const auto unit = inward(said.unit);
+    return said.from && said.to ? ShopPlace::tr("%1, %2 to %3 %4").arg(what, figure(*said.from), figure(*said.to), unit)
+           : said.to            ? ShopPlace::tr("%1, up to %2 %3").arg(what, figure(*said.to), unit)
+                                : what;
+}
+
 Choice row(const TesterCalibrated& said, CivilDate on) {
     return {{},
             inward(said.tester.text()),
-            inOneLine({inward(said.what), inward(said.certificate), untilWords(said.until, on)}),
+            inOneLine({inward(said.what), measuresWords(said), inward(said.station), inward(said.certificate),
+                       untilWords(said.until, on)}),
             -1,
             -1,
             said.until >= on};
@@ -98,12 +111,15 @@ Choice row(const LimitStated& said, CivilDate) {
         return words.arg(unit && *unit ? inward(amountText(*figure, **unit))
                                        : QLocale().toString(*figure, 'g', 6) + u' ' + inward(said.unit));
     };
+    const auto where = said.zone ? words::said(Term{Term::Of::Zone, std::string(zoneName(*said.zone))}) : QString();
+    const auto along = said.conditions.direction ? inward(*said.conditions.direction) : QString();
     const auto places = said.places ? ShopPlace::tr("%1 readings").arg(*said.places) : QString();
     return {{},
             ShopPlace::tr("%1: %2").arg(inward(said.type.text()),
                                         quantity ? words::said(testedAs(seriesOf(said.quantity, said.conditions)))
                                                  : inward(said.quantity)),
-            inOneLine({bound(said.least, ShopPlace::tr("at least %1")), bound(said.most, ShopPlace::tr("at most %1")),
+            inOneLine({where, along, bound(said.least, ShopPlace::tr("at least %1")),
+                       bound(said.most, ShopPlace::tr("at most %1")),
                        bound(said.proof, ShopPlace::tr("to be held: %1")), places, inward(said.source)}),
             -1,
             -1,

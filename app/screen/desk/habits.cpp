@@ -30,6 +30,7 @@ QString keyOf(const char* what, const QString& record) {
 
 constexpr const char* persons = "persons";
 constexpr const char* inspectors = "inspectors";
+constexpr const char* stations = "stations";
 constexpr const char* mineOf = "mine";
 constexpr const char* mineOnlyIn = "mineOnly";
 
@@ -73,6 +74,14 @@ void Habits::setInspector(const QString& inspector) {
     emit changed();
 }
 
+void Habits::setStation(const QString& station) {
+    if (station == m_station)
+        return;
+    m_station = station;
+    remember(keyOf(stations, m_record), station);
+    emit changed();
+}
+
 void Habits::turnTo(const QString& record) {
     if (record.isEmpty() || record == m_record)
         return;
@@ -86,6 +95,7 @@ void Habits::turnTo(const QString& record) {
     m_person = settings.value(keyOf(persons, record), settings.value(QStringLiteral("person"))).toString();
     m_inspector = m_saidInspectors.value(record);
     m_lastInspector = settings.value(keyOf(inspectors, record)).toString();
+    m_station = settings.value(keyOf(stations, record)).toString();
     m_mine = settings.value(keyOf(mineOf, record)).toStringList();
     m_mineOnly = settings.value(keyOf(mineOnlyIn, record), false).toBool();
     emit changed();

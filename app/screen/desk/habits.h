@@ -49,8 +49,11 @@ public:
     /// Who inspected there before this start, to be offered.
     [[nodiscard]] QString lastInspector() const { return m_lastInspector; }
     void setInspector(const QString& inspector);
-    /// Who writes and inspects, and which balloons are one's own, is remembered for each record by itself: nobody
-    /// writes into one in the name that another knows.
+    /// Whose instruments are used at that bench.
+    [[nodiscard]] QString station() const { return m_station; }
+    void setStation(const QString& station);
+    /// Who writes and inspects, with whose instruments, and which balloons are one's own, is remembered for each record
+    /// by itself: nobody writes into one in the name that another knows.
     void turnTo(const QString& record);
     [[nodiscard]] bool horizonFolded() const { return m_horizonFolded; }
     void setHorizonFolded(bool folded);
@@ -85,6 +88,7 @@ private:
     QString m_inspector;
     QString m_lastInspector;
     QHash<QString, QString> m_saidInspectors; ///< by record, since the start
+    QString m_station;
     QString m_grouping;
     QString m_cameraFolder;
     QStringList m_mine;

@@ -222,9 +222,10 @@ void drawPanelShapes(QPainter& painter, const QRectF& area, const PanelMark& mar
 }
 
 void drawPanelFigure(QPainter& painter, const QRectF& area, const PanelMark& mark, const MapTones& tones) {
-    if (mark.text.isEmpty())
-        return;
+    constexpr double leastToRead = 18;
     const auto field = figureArea(area, mark);
+    if (mark.text.isEmpty() || field.width() < leastToRead)
+        return;
     const auto font = figureFont(mark, field);
     const QFontMetricsF metrics(font);
     const auto text = metrics.elidedText(mark.text, Qt::ElideRight, field.width() - 2);

@@ -42,7 +42,7 @@ std::vector<PanelMark> bareMarks(const FabricSight& sight) {
 
 PanelMark* markAt(std::vector<PanelMark>& marks, const FabricSight& sight, const PanelPlace& place) {
     const auto& of = sight.of();
-    if (!place.gore || !place.row || *place.gore > of.gores || *place.row > of.rows)
+    if (place.zone != Zone::Envelope || !place.gore || !place.row || *place.gore > of.gores || *place.row > of.rows)
         return nullptr;
     return &marks[static_cast<std::size_t>((*place.row - 1) * of.gores + *place.gore - 1)];
 }

@@ -34,6 +34,15 @@ QString AskedBack::ofDay(CivilDate day) {
     return {};
 }
 
+QString AskedBack::ofAge(std::string_view kind, std::string_view made) {
+    const auto of = itemKindFrom(kind);
+    const bool counts = of == ItemKind::Cylinder || of == ItemKind::Hose;
+    return counts && made.empty()
+               ? tr("Which month is stamped on it? Its age counts: what counts from it stays unproven until it is "
+                    "known. Is it not known?")
+               : QString();
+}
+
 QString AskedBack::question(const FormField& field) {
     using Kind = FormField::Kind;
     if (!field.question.isEmpty())

@@ -13,6 +13,9 @@ class AskedBack {
     Q_DECLARE_TR_FUNCTIONS(AskedBack)
 
 public:
+    /// Of an item that is entered without the day or month of its making, where requirements count its age: cylinders
+    /// and hoses carry it stamped.
+    [[nodiscard]] static QString ofAge(std::string_view kind, std::string_view made);
     /// What is asked about the field as it stands; empty where nothing is.
     [[nodiscard]] static QString question(const FormField& field);
     /// Asked, and not answered with "it is so".

@@ -37,10 +37,27 @@ FormField itemField(const FormSubject& subject, const FleetSheet& sheet) {
     return chosen("item", BenchFormPlan::tr("Item"), FormPlan::items(sheet, subject.balloon), subject.item);
 }
 
+/// The parts of an envelope, as `zoneName` has them, from `first` on.
+std::vector<Choice> zones(const QString& none, Zone first) {
+    std::vector<Choice> choices{plainChoice({}, none)};
+    for (int at = static_cast<int>(first); at < zoneCount; ++at) {
+        const auto name = std::string(zoneName(static_cast<Zone>(at)));
+        choices.push_back(plainChoice(inward(name), words::said(Term{Term::Of::Zone, name})));
+    }
+    return choices;
+}
+
+FormField notRequired(FormField field) {
+    field.required = false;
+    return field;
+}
+
 Fields placeFields() {
     return {plannedField("gore", BenchFormPlan::tr("Gore"), Kind::Count),
             plannedField("row", BenchFormPlan::tr("Panel row"), Kind::Count, false,
-                         BenchFormPlan::tr("counted from the mouth"))};
+                         BenchFormPlan::tr("counted from the mouth")),
+            notRequired(chosen("zone", BenchFormPlan::tr("Part of the envelope"),
+                               zones(BenchFormPlan::tr("its body"), Zone::Parachute), {}))};
 }
 
 Fields with(Fields fields, Fields more) {
@@ -132,10 +149,28 @@ Fields entitled(const FormSubject&, const FleetSheet&) {
                          BenchFormPlan::tr("YYYY-MM-DD; empty where it has no end"))};
 }
 
+/// Of what an instrument reads; without it nobody can tell whether it fits a test.
+FormField measuresField() {
+    auto measures = plannedField("measures", BenchFormPlan::tr("Measures"), Kind::Several, false,
+                                 BenchFormPlan::tr("left empty: it is offered for every test, and papers say that the "
+                                                   "record does not say what it measures"));
+    for (const auto& quantity : allQuantities())
+        measures.choices.push_back(plainChoice(inward(quantity.slug), words::said(termOf(quantity))));
+    return measures;
+}
+
 Fields calibrated(const FormSubject&, const FleetSheet&) {
     return {plannedField("tester", BenchFormPlan::tr("Test equipment"), Kind::Text, true),
             plannedField("until", BenchFormPlan::tr("In calibration until"), Kind::Date, true),
-            plannedField("what", BenchFormPlan::tr("What it measures"), Kind::Text),
+            plannedField("what", BenchFormPlan::tr("What it is"), Kind::Text, false,
+                         BenchFormPlan::tr("spring balance with jaws of 25 mm …")),
+            measuresField(),
+            plannedField("unit", BenchFormPlan::tr("Unit of its scale"), Kind::Text, false,
+                         BenchFormPlan::tr("N, lbf, mm/s, s, kPa …")),
+            plannedField("from", BenchFormPlan::tr("Calibrated from"), Kind::Decimal),
+            plannedField("to", BenchFormPlan::tr("Calibrated up to"), Kind::Decimal),
+            plannedField("station", BenchFormPlan::tr("Whose it is"), Kind::Text, false,
+                         BenchFormPlan::tr("the station or organisation")),
             plannedField("certificate", BenchFormPlan::tr("Certificate"), Kind::Text)};
 }
 
@@ -147,13 +182,22 @@ std::vector<Choice> kinds() {
     return choices;
 }
 
+/// Asked by the record, where a type is nearly another (`EntryFault::NearlyATypeKnown`).
+FormField confirmedField() {
+    auto confirmed =
+        plannedField("confirmed", BenchFormPlan::tr("It is another type, though nearly of the same name"), Kind::Check);
+    confirmed.shown = false;
+    return confirmed;
+}
+
 Fields described(const FormSubject&, const FleetSheet&) {
     return {plannedField("type", BenchFormPlan::tr("Type"), Kind::Text, true),
             chosen("kind", BenchFormPlan::tr("Kind"), kinds(), {}),
             plannedField("manual", BenchFormPlan::tr("Manual"), Kind::Text, true),
             plannedField("revision", BenchFormPlan::tr("Revision"), Kind::Text, true),
             plannedField("gores", BenchFormPlan::tr("Gores"), Kind::Count),
-            plannedField("rows", BenchFormPlan::tr("Panel rows"), Kind::Count)};
+            plannedField("rows", BenchFormPlan::tr("Panel rows"), Kind::Count),
+            confirmedField()};
 }
 
 Fields stated(const FormSubject&, const FleetSheet&) {
@@ -168,6 +212,13 @@ Fields stated(const FormSubject&, const FleetSheet&) {
             plannedField("most", BenchFormPlan::tr("At most"), Kind::Decimal),
             plannedField("proof", BenchFormPlan::tr("Proof load"), Kind::Decimal),
             plannedField("places", BenchFormPlan::tr("Readings asked for"), Kind::Count),
+            notRequired(chosen("zone", BenchFormPlan::tr("Part of the envelope"),
+                               zones(BenchFormPlan::tr("all of it that has no limit of its own"), Zone::Envelope), {})),
+            notRequired(chosen("direction", BenchFormPlan::tr("Direction"),
+                               {plainChoice({}, BenchFormPlan::tr("either")),
+                                plainChoice(QStringLiteral("warp"), BenchFormPlan::tr("warp")),
+                                plainChoice(QStringLiteral("weft"), BenchFormPlan::tr("weft"))},
+                               {})),
             plannedField("jaw_mm", BenchFormPlan::tr("Width of the jaws, mm"), Kind::Decimal),
             plannedField("pressure_pa", BenchFormPlan::tr("Test pressure, Pa"), Kind::Decimal),
             plannedField("area_cm2", BenchFormPlan::tr("Test area, cm²"), Kind::Decimal),
@@ -177,7 +228,8 @@ Fields stated(const FormSubject&, const FleetSheet&) {
                    "panel"),
             plannedField("passes", BenchFormPlan::tr("What passing means"), Kind::Text),
             plannedField("source", BenchFormPlan::tr("Source"), Kind::Text, true,
-                         BenchFormPlan::tr("manual, revision and page"))};
+                         BenchFormPlan::tr("manual, revision and page")),
+            confirmedField()};
 }
 
 Fields ofLot(const FormSubject& subject, const FleetSheet& sheet) {
@@ -212,7 +264,7 @@ const std::map<std::string_view, Plan>& plans() {
         {kindName<PersonEntitled>(),
          {entitled, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter what a person is authorised to sign")}},
         {kindName<TesterCalibrated>(),
-         {calibrated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a calibration of test equipment")}},
+         {calibrated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter the calibration of test equipment")}},
         {kindName<TypeDescribed>(), {described, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a type and its manual")}},
         {kindName<ChecklistAdopted>(), {ownLine, QT_TRANSLATE_NOOP("BenchFormPlan", "Add a line to the checklists")}},
         {kindName<FabricStated>(),

@@ -5,6 +5,7 @@
 #include "answers/kit_at.h"
 #include "record/new_id.h"
 #include "screen/desk/house.h"
+#include "screen/form/asked_back.h"
 #include "screen/form/consequences.h"
 #include "screen/form/entry_form.h"
 #include "screen/form/service_form.h"
@@ -159,6 +160,8 @@ void EntryForm::follow(std::string_view key) {
     if (key == "-fresh")
         for (const auto& each : keysOf("brought_forward."))
             m_fields.setShown(each, value("-fresh").empty());
+    if (isNew && kind == kindName<ItemEntered>() && (key == "kind" || key == "made"))
+        m_fields.setQuestion("made", AskedBack::ofAge(value("kind"), value("made")));
     if (key == "-when" && m_fields.field("-when"))
         m_fields.setShown("time", value("-when") == "at");
     if (kind == kindName<FlightLogged>() && (key == "balloon" || key == "on" || key == "time"))

@@ -4,6 +4,7 @@
 
 #include "acts/number_defects.h"
 #include "acts/post.h"
+#include "problem/faults/entry_fault.h"
 #include "record/entry_json.h"
 #include "record/new_id.h"
 #include "registry/spelling.h"
@@ -260,6 +261,8 @@ void EntryForm::tell(const std::vector<Problem>& problems) {
             others.push_back(std::move(problem));
             continue;
         }
+        if (problem.fault == Fault(EntryFault::NearlyATypeKnown))
+            m_fields.setShown("confirmed", true); // which answers it
         problem.where = {};
         m_fields.setProblem(std::string(at->key), Words::problem(problem));
     }

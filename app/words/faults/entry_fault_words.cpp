@@ -67,6 +67,9 @@ Sources sourcesOf(EntryFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "by eye the name '%1' cannot be told from another"),
                 QT_TRANSLATE_NOOP("Problem", "name it without spaces at the ends and without anything that is not "
                                              "seen, or that turns the direction of reading")};
+    case EntryFault::NearlyATypeKnown:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is nearly '%2', a type that is known"),
+                QT_TRANSLATE_NOOP("Problem", "write it as that, or confirm that it is another type")};
     case EntryFault::NotASlug:
         return {QT_TRANSLATE_NOOP("Problem", "not one word of lower case letters, digits and hyphens"),
                 QT_TRANSLATE_NOOP("Problem", "write it as hard-landing is written")};

@@ -79,6 +79,24 @@ Sources sourcesOf(ReadingFault fault) {
     case ReadingFault::NoSuchRow:
         return {QT_TRANSLATE_NOOP("Problem", "row %1: no envelope has more than %2, and its type is not described"),
                 QT_TRANSLATE_NOOP("Problem", "write the row that was read, or describe the type")};
+    case ReadingFault::RangeOfNothing:
+        return {QT_TRANSLATE_NOOP("Problem", "a range is stated, and not of what"),
+                QT_TRANSLATE_NOOP("Problem", "say what the instrument measures")};
+    case ReadingFault::RangeWithoutUnit:
+        return {QT_TRANSLATE_NOOP("Problem", "a range is stated without its unit"),
+                QT_TRANSLATE_NOOP("Problem", "write the unit of the scale")};
+    case ReadingFault::RangeTurnedRound:
+        return {QT_TRANSLATE_NOOP("Problem", "the range does not end above where it begins"),
+                QT_TRANSLATE_NOOP("Problem", "write the least figure first")};
+    case ReadingFault::MeasuresOther:
+        return {QT_TRANSLATE_NOOP("Problem", "%1: %2 measures %3"),
+                QT_TRANSLATE_NOOP("Problem", "name the instrument with which it was read")};
+    case ReadingFault::BeyondRange:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 lies beyond the range for which %2 is calibrated"),
+                QT_TRANSLATE_NOOP("Problem", "correct the figure, or name the instrument with which it was read")};
+    case ReadingFault::OutOfCalibration:
+        return {QT_TRANSLATE_NOOP("Problem", "%1: %2 is not in calibration on %3"),
+                QT_TRANSLATE_NOOP("Problem", "take it with one that is, or enter the calibration that proves it")};
     }
     return {};
 }

@@ -63,6 +63,12 @@ Sources sourcesOf(ReleaseFault fault) {
         return {
             QT_TRANSLATE_NOOP("Problem", "%1: test equipment %2 is not in calibration on %3"),
             QT_TRANSLATE_NOOP("Problem", "take it again with one that is, or enter the calibration that proves it")};
+    case ReleaseFault::TesterMeasuresOther:
+        return {QT_TRANSLATE_NOOP("Problem", "%1: %2 measures %3"),
+                QT_TRANSLATE_NOOP("Problem", "take it again with an instrument for it, or correct which one it was")};
+    case ReleaseFault::TesterBeyondRange:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 lies beyond the range for which %2 is calibrated"),
+                QT_TRANSLATE_NOOP("Problem", "take it again with one that reaches so far, or correct the figure")};
     case ReleaseFault::Doubtful:
         return {QT_TRANSLATE_NOOP("Problem", "%1: %2"), QT_TRANSLATE_NOOP("Problem", "correct it, or stand by it")};
     case ReleaseFault::Fails:
@@ -181,8 +187,9 @@ Sources sourcesOf(ReleaseFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "see which of the two dates or times is right")};
     case ReleaseFault::NotReadAgain:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' was found by a reading (%2), and no later one in its place passes"),
-                QT_TRANSLATE_NOOP("Problem", "write down the repair or the new part, take the reading again in the same "
-                                             "place, then say that it is rectified")};
+                QT_TRANSLATE_NOOP("Problem",
+                                  "write down the repair or the new part, take the reading again in the same "
+                                  "place, then say that it is rectified")};
     case ReleaseFault::RegistrationInUse:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' carries another envelope"),
                 QT_TRANSLATE_NOOP("Problem",

@@ -18,6 +18,8 @@ const char* sourceOf(ReadingPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "%1, gore %2");
     case ReadingPhrase::InRow:
         return QT_TRANSLATE_NOOP("Phrase", "%1, row %2");
+    case ReadingPhrase::InZone:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, %2");
     case ReadingPhrase::OfItem:
         return QT_TRANSLATE_NOOP("Phrase", "%1 (%2)");
     case ReadingPhrase::AtPressure:
@@ -36,6 +38,16 @@ const char* sourceOf(ReadingPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "held at %1");
     case ReadingPhrase::WithLimit:
         return QT_TRANSLATE_NOOP("Phrase", "%1; %2");
+    case ReadingPhrase::HeldFor:
+        return QT_TRANSLATE_NOOP("Phrase", "for %1");
+    case ReadingPhrase::Dry:
+        return QT_TRANSLATE_NOOP("Phrase", "dry");
+    case ReadingPhrase::NotDry:
+        return QT_TRANSLATE_NOOP("Phrase", "not dry");
+    case ReadingPhrase::FromInside:
+        return QT_TRANSLATE_NOOP("Phrase", "from inside");
+    case ReadingPhrase::FromOutside:
+        return QT_TRANSLATE_NOOP("Phrase", "from outside");
     case ReadingPhrase::StepShown:
         return QT_TRANSLATE_NOOP("Phrase", "at least %1, below %2");
     }

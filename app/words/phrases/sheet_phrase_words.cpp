@@ -202,6 +202,14 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Result");
     case SheetPhrase::Tester:
         return QT_TRANSLATE_NOOP("Phrase", "Test equipment");
+    case SheetPhrase::Measures:
+        return QT_TRANSLATE_NOOP("Phrase", "Measures");
+    case SheetPhrase::MeasuresNotSaid:
+        return QT_TRANSLATE_NOOP("Phrase", "the record does not say what it measures");
+    case SheetPhrase::MeasuresUpTo:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, up to %2");
+    case SheetPhrase::MeasuresWithin:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, %2 to %3");
     case SheetPhrase::What:
         return QT_TRANSLATE_NOOP("Phrase", "What");
     case SheetPhrase::CalibratedUntil:

@@ -209,6 +209,13 @@
             <numerusform>%n taken</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n readings</source>
+        <translation>
+            <numerusform>%n reading</numerusform>
+            <numerusform>%n readings</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>RigUpPage</name>

@@ -22,7 +22,7 @@ bool isHarder(const StatedLimit& a, const StatedLimit& b, bool rises) {
 const StatedLimit* limitFor(const TypeBook& book, const std::string& type, const FabricChannel& channel) {
     const StatedLimit* hardest = nullptr;
     for (const auto& limit : book.limits)
-        if (limit.type.text() == type && channelOf(limit) == channel &&
+        if (limit.type.text() == type && limit.asksIn() == Zone::Envelope && channelOf(limit) == channel &&
             (!hardest || isHarder(limit, *hardest, channel.rises)))
             hardest = &limit;
     return hardest;
@@ -69,10 +69,13 @@ Result<ClothOfLot> readHistories(Books& books, CivilDate on, const std::string& 
             return;
         auto& mine = found->second->history;
         mine.stated = history.stated;
-        std::ranges::copy_if(history.readings, std::back_inserter(mine.readings),
-                             [&](const auto& reading) { return reading.body.quantity == quantity; });
-        std::ranges::copy_if(history.repairs, std::back_inserter(mine.repairs),
-                             [](const auto& repair) { return repair.body.place.gore && repair.body.place.row; });
+        std::ranges::copy_if(history.readings, std::back_inserter(mine.readings), [&](const auto& reading) {
+            return reading.body.quantity == quantity && reading.body.place.zone == Zone::Envelope;
+        });
+        std::ranges::copy_if(history.repairs, std::back_inserter(mine.repairs), [](const auto& repair) {
+            const auto& place = repair.body.place;
+            return place.gore && place.row && place.zone == Zone::Envelope;
+        });
     });
     if (!told)
         return tl::unexpected(told.error());

@@ -15,6 +15,7 @@ namespace crownring::embedded {
 
 const std::vector<std::pair<std::string_view, std::string_view>>& checklistSchemaData();
 const std::vector<std::pair<std::string_view, std::string_view>>& checklistShelfData();
+const std::vector<std::pair<std::string_view, std::string_view>>& checklistFormerData();
 
 }
 
@@ -157,6 +158,13 @@ Result<Checked> checked(std::string_view text) {
     return Checked{*std::move(document), std::move(checklist)};
 }
 
+std::vector<std::string> canonicalOf(const std::vector<std::pair<std::string_view, std::string_view>>& documents) {
+    std::vector<std::string> canonical;
+    for (const auto& [name, text] : documents)
+        canonical.push_back(canonicalChecklist(text).value());
+    return canonical;
+}
+
 }
 
 bool ChecklistLine::isFor(const RequirementId& requirement) const {
@@ -196,12 +204,12 @@ Result<std::string> canonicalChecklist(std::string_view text) {
 }
 
 const std::vector<std::string>& checklistShelf() {
-    static const auto texts = [] {
-        std::vector<std::string> canonical;
-        for (const auto& [name, text] : embedded::checklistShelfData())
-            canonical.push_back(canonicalChecklist(text).value());
-        return canonical;
-    }();
+    static const auto texts = canonicalOf(embedded::checklistShelfData());
+    return texts;
+}
+
+const std::vector<std::string>& formerChecklists() {
+    static const auto texts = canonicalOf(embedded::checklistFormerData());
     return texts;
 }
 

@@ -93,6 +93,9 @@ struct Checklist {
 
 /// The checklists that ship with the program, as their canonical texts.
 [[nodiscard]] const std::vector<std::string>& checklistShelf();
+/// Those that shipped before, by which inspections of the record were opened: under their name and revision, too,
+/// nobody leaves out a line.
+[[nodiscard]] const std::vector<std::string>& formerChecklists();
 
 /// The lines of a visit, in working order. `onlyWith` is left to who knows the work. The pointers are into `checklist`.
 [[nodiscard]] std::vector<const ChecklistLine*> linesFor(const Checklist& checklist, Visit visit);

@@ -161,7 +161,8 @@ ChecklistLine lineFor(const Requirement& requirement, ItemKind kind, Regime regi
     line.onlyWith = {requirement.id};
     if (isTestOfFabric(requirement, kind)) {
         line.tester = true;
-        for (const auto* quantity : {"grab-strength", "strip-strength", "tear-strength", "air-permeability"})
+        for (const auto* quantity :
+             {"grab-strength", "strip-strength", "tear-strength", "air-permeability", "permeability-time"})
             line.readings.push_back({quantity, false, true});
     }
     return line;

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdlib>
 
 namespace crownring {
 
@@ -24,6 +25,20 @@ std::vector<SuggestedPlace> suggestedPlaces(int count, int gores, int rows) {
         places.push_back(place);
     }
     return places;
+}
+
+std::vector<SuggestedPlace> stillAsked(std::vector<SuggestedPlace> plan, std::vector<SuggestedPlace> read, int gores) {
+    std::erase_if(read, [&](const SuggestedPlace& place) { return std::erase(plan, place) > 0; });
+    for (const auto& place : read) {
+        if (plan.empty())
+            break;
+        const auto apart = [&](const SuggestedPlace& planned) {
+            const int around = std::abs(planned.gore - place.gore);
+            return std::min(around, std::abs(gores - around)) + std::abs(planned.row - place.row);
+        };
+        plan.erase(std::ranges::min_element(plan, {}, apart));
+    }
+    return plan;
 }
 
 }

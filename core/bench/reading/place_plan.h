@@ -19,4 +19,10 @@ struct SuggestedPlace {
 /// three quarters and at half of the height.
 [[nodiscard]] std::vector<SuggestedPlace> suggestedPlaces(int count, int gores, int rows);
 
+/// Where `plan` still asks once readings were taken: each serves its own place, and one taken elsewhere the nearest of
+/// those that are left, so that what is left stays spread over all gores.
+/// @param read different places
+[[nodiscard]] std::vector<SuggestedPlace> stillAsked(std::vector<SuggestedPlace> plan, std::vector<SuggestedPlace> read,
+                                                     int gores);
+
 }

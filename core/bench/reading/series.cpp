@@ -34,7 +34,8 @@ Result<Measured> inOwnUnit(const ReadingTaken& reading, const Quantity& quantity
                       .value = figureOf(quantity, reading.value, unit),
                       .held = reading.held,
                       .below = {},
-                      .conditions = reading.conditions};
+                      .conditions = reading.conditions,
+                      .zone = reading.place.zone};
     if (const auto reason = impossible(measured.value.value(), quantity))
         return problem(*reason, {termOf(quantity)}, atKey(key));
     if (!reading.below)

@@ -24,6 +24,7 @@ struct Measured {
     bool held = false;           ///< `value` is a load that was survived: the strength is at least this
     std::optional<Figure> below; ///< of a stepped indicator: the true value lies in [value, below)
     TestConditions conditions;
+    Zone zone = Zone::Envelope; ///< where on an envelope
     bool operator==(const Measured&) const = default;
 };
 

@@ -126,7 +126,16 @@ Phrase whyApart(Fit fit, const StatedLimit& limit, const Measured& reading) {
             {testedAs(seriesOf(limit.quantity, limit.conditions)), testedAs(seriesOf(reading))}};
 }
 
-bool speaksOf(const StatedLimit& limit, const Measured& reading) {
+/// Of the zone itself something is stated.
+bool isBounded(Zone zone, std::string_view quantity, std::span<const StatedLimit> limits) {
+    return std::ranges::any_of(limits,
+                               [&](const StatedLimit& each) { return each.quantity == quantity && each.zone == zone; });
+}
+
+bool speaksOf(const StatedLimit& limit, const Measured& reading, std::span<const StatedLimit> limits) {
+    if (limit.zone ? *limit.zone != reading.zone
+                   : reading.zone != Zone::Envelope && isBounded(reading.zone, limit.quantity, limits))
+        return false;
     const auto& asked = limit.conditions.direction;
     const auto& done = reading.conditions.direction;
     return limit.quantity == reading.quantity && (!asked || !done || *asked == *done);
@@ -158,7 +167,7 @@ Weighed weighed(const Measured& reading, std::span<const StatedLimit> limits) {
     Weighed hardest;
     int most = 0;
     for (const auto& limit : limits) {
-        if (!speaksOf(limit, reading))
+        if (!speaksOf(limit, reading, limits))
             continue;
         const auto fit = fitOf(limit, reading);
         const auto judgement = fit == Fit::Same ? judgedBy(limit, reading) : Judgement::Incomparable;
@@ -207,6 +216,7 @@ Result<StatedLimit> limitFrom(const LimitStated& stated) {
     limit.kind = stated.kind;
     limit.quantity = stated.quantity;
     limit.places = stated.places;
+    limit.zone = stated.zone;
     limit.conditions = stated.conditions;
     limit.passes = stated.passes;
     limit.source = stated.source;

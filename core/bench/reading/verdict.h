@@ -35,6 +35,7 @@ struct StatedLimit {
     std::optional<Figure> most;
     std::optional<Figure> proof; ///< the load that is to be held; where `least` stands too, both must be met
     std::optional<int> places;   ///< how many readings an inspection asks
+    std::optional<Zone> zone;    ///< of an envelope; absent: wherever no limit of its own is stated
     TestConditions conditions;   ///< what it does not state is not asked for, except the pressure of a permeability
     std::string passes;          ///< what passing means, in words
     std::string source;
@@ -46,6 +47,8 @@ struct StatedLimit {
     /// How far a reading is from the bound, on a scale on which it is 1 there and more is better: times what is needed,
     /// or `most` divided by it. Nothing where a bound, or the figure, is not above zero.
     [[nodiscard]] std::optional<double> shareOf(const Measured& reading) const;
+    /// Where the readings are taken that it asks for.
+    [[nodiscard]] Zone asksIn() const { return zone.value_or(Zone::Envelope); }
 };
 
 /// The limit in the quantity's own unit. BadQuantity, at the key that is wrong, for what `measuredFrom` would refuse;
@@ -77,7 +80,8 @@ struct Judged {
 /// Holds a reading against the limits of its item's type. Of several the hardest answer stands: fails; undecided;
 /// incomparable because the reading does not state a width, pressure, area or direction that the limit asks; passes.
 /// A limit for another test (`seriesOf`) is never converted and is the answer only when no other limit is; one for the
-/// other direction does not speak.
+/// other direction does not speak, nor one for another zone of the envelope; one that names no zone speaks of a vent or
+/// the mouth only where none is stated for that.
 ///
 /// An indicator's step that begins at `most` fails: "275°F or higher dot has been activated" is what a manufacturer's
 /// instructions (FAA-approved, 2001, read) treat as 275 °F exceeded. One that begins below and ends above is undecided,

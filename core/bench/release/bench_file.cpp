@@ -8,7 +8,7 @@
 
 #include <algorithm>
 #include <set>
-#include <utility>
+#include <tuple>
 
 namespace crownring {
 
@@ -24,19 +24,19 @@ int placesRead(const BenchFile& file, const ItemFacts& item, const AskedReading&
         if (!limit)
             return true;
         const auto measured = measuredFrom(reading);
-        if (!measured)
+        if (!measured || measured->zone != limit->asksIn())
             return false;
         const auto judgement = decide(*measured, {limit, 1}).judgement;
         return judgement != Judgement::NoLimit && judgement != Judgement::Incomparable;
     };
-    std::set<std::pair<std::optional<int>, std::optional<int>>> places;
+    std::set<std::tuple<Zone, std::optional<int>, std::optional<int>>> places;
     int unplaced = 0;
     for (const auto* reading : speakingReadings(file.inspection)) {
         const auto& body = reading->body;
         if (body.item != item.id || body.quantity != asked.quantity || !serves(body))
             continue;
         if (asked.placed)
-            places.emplace(body.place.gore, body.place.row);
+            places.emplace(body.place.zone, body.place.gore, body.place.row);
         else
             ++unplaced;
     }
@@ -99,13 +99,25 @@ bool BenchFile::isCalibrated(const TesterId& tester, CivilDate day) const {
                                [&](const Calibration& each) { return each.tester == tester && each.covers(day); });
 }
 
+const Instrument* BenchFile::instrument(const TesterId& tester, CivilDate day) const {
+    return instrumentOn(calibrations, tester, day);
+}
+
+const Instrument* instrumentOn(std::span<const Calibration> calibrations, const TesterId& tester, CivilDate day) {
+    const Instrument* latest = nullptr;
+    for (const auto& each : calibrations)
+        if (each.tester == tester && each.covers(day) && (!latest || each.instrument.saysWhat() || !latest->saysWhat()))
+            latest = &each.instrument;
+    return latest;
+}
+
 bool takesThePlaceOf(const ReadingTaken& later, const ReadingTaken& earlier) {
     if (later.place != earlier.place || later.quantity != earlier.quantity ||
         later.conditions.direction != earlier.conditions.direction || later.item != earlier.item ||
         nominalSizes(later.conditions) != nominalSizes(earlier.conditions))
         return false;
     const auto* quantity = quantityNamed(later.quantity);
-    return (later.place.gore && later.place.row) || !quantity || !quantity->traits.placed;
+    return later.place.isOnePanel() || !quantity || !quantity->traits.placed;
 }
 
 ReadingState stateOf(const BenchFile& file, const ReadingTaken& reading) {

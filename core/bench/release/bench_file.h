@@ -5,6 +5,7 @@
 /// entitled to what, which tester is in calibration, and what the types' manuals state.
 
 #include "bench/checklist/inspection.h"
+#include "bench/reading/instrument.h"
 #include "bench/reading/verdict.h"
 #include "bench/release/entitlement.h"
 #include "rules/standing/standing.h"
@@ -22,9 +23,14 @@ struct Calibration {
     std::string what;
     CivilDate from;
     CivilDate until; ///< the last good day
+    Instrument instrument;
 
     [[nodiscard]] bool covers(CivilDate day) const { return from <= day && day <= until; }
 };
+
+/// @param calibrations by stamp
+[[nodiscard]] const Instrument* instrumentOn(std::span<const Calibration> calibrations, const TesterId& tester,
+                                             CivilDate day);
 
 /// What stands mandatory and lapsed, spent or unproven on what is inspected, and bars flight.
 struct Excepted {
@@ -66,6 +72,8 @@ struct BenchFile {
     /// What the type's manual states for an item.
     [[nodiscard]] std::vector<StatedLimit> limitsOf(const ItemFacts& item) const;
     [[nodiscard]] bool isCalibrated(const TesterId& tester, CivilDate day) const;
+    /// By the latest calibration of that day that says what it measures, else the latest; null where none covers it.
+    [[nodiscard]] const Instrument* instrument(const TesterId& tester, CivilDate day) const;
 };
 
 /// Some of its work is what such a visit accomplishes, or the work is not said. Else it is no annual, however it was

@@ -10,7 +10,7 @@ bool takesThePlaceOf(const TypeDescribed& later, const TypeDescribed& earlier) {
 }
 
 bool takesThePlaceOf(const LimitStated& later, const LimitStated& earlier) {
-    return later.type == earlier.type && later.kind == earlier.kind &&
+    return later.type == earlier.type && later.kind == earlier.kind && later.zone == earlier.zone &&
            later.conditions.direction == earlier.conditions.direction &&
            seriesOf(later.quantity, later.conditions) == seriesOf(earlier.quantity, earlier.conditions) &&
            limitFrom(later).has_value();

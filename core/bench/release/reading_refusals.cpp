@@ -45,6 +45,24 @@ private:
         if (auto refusal =
                 refusalOfTester(m_file, body.tester, reading.stamp.at.on(), readItem(body), {body.line, body.item}))
             refuse(std::move(*refusal));
+        askInstrument(reading);
+    }
+
+    /// By what its calibration states; where it states nothing, nobody can tell, and papers say so.
+    void askInstrument(const Said<ReadingTaken>& reading) {
+        const auto& body = reading.body;
+        const auto* instrument = body.tester ? m_file.instrument(*body.tester, reading.stamp.at.on()) : nullptr;
+        const auto measured = measuredFrom(body);
+        if (!instrument || !measured)
+            return;
+        const auto fit = fitOf(*instrument, *measured);
+        const auto refuseAs = [&](ReleaseFault fault, Arguments arguments) {
+            refuse({Refusal::Kind::Tester, fault, std::move(arguments), europeanTools, body.line, body.item});
+        };
+        if (fit == InstrumentFit::OtherQuantity)
+            refuseAs(ReleaseFault::TesterMeasuresOther, {readItem(body), *body.tester, whatItMeasures(*instrument)});
+        else if (fit == InstrumentFit::BeyondRange)
+            refuseAs(ReleaseFault::TesterBeyondRange, {readItem(body), *body.tester});
     }
 
     /// Of a type whose gores and rows are described.
@@ -54,7 +72,8 @@ private:
         if (!type)
             return;
         const auto beyond = [](const auto& at, const std::optional<int>& of) { return at && of && *at > *of; };
-        if (beyond(body.place.gore, type->gores) || beyond(body.place.row, type->rows))
+        if (beyond(body.place.gore, type->gores) ||
+            (body.place.zone == Zone::Envelope && beyond(body.place.row, type->rows)))
             refuse({Refusal::Kind::NoReading,
                     ReleaseFault::NoSuchPlace,
                     {readItem(body), type->type},

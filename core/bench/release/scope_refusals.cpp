@@ -12,13 +12,14 @@ namespace {
 constexpr const char* lookedAtRule = "ML.A.801(a); 14 CFR 43.15(c)(1) (from memory)";
 constexpr const char* inspectedRule = "14 CFR 43.11(a)(4), (a)(5)";
 
-/// The checklist of that name and revision that ships with the program; null where none does. Read once.
+/// The checklist of that name and revision that ships with the program, or did; null where none does. Read once.
 const Checklist* shelved(const Checklist& of) {
     static const auto shelf = [] {
         std::vector<Checklist> read;
-        for (const auto& text : checklistShelf())
-            if (auto checklist = keptChecklist(text))
-                read.push_back(std::move(*checklist));
+        for (const auto* texts : {&checklistShelf(), &formerChecklists()})
+            for (const auto& text : *texts)
+                if (auto checklist = keptChecklist(text))
+                    read.push_back(std::move(*checklist));
         return read;
     }();
     const auto found = std::ranges::find_if(

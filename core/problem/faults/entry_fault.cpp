@@ -47,6 +47,8 @@ FaultRow rowOf(EntryFault fault) {
         return {"not-a-name", Code::BadValue};
     case EntryFault::NotLegible:
         return {"not-legible", Code::BadValue};
+    case EntryFault::NearlyATypeKnown:
+        return {"nearly-a-type-known", Code::BadValue};
     case EntryFault::NotASlug:
         return {"not-a-slug", Code::BadValue};
     case EntryFault::NoWordForThis:

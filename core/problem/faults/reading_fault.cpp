@@ -51,6 +51,18 @@ FaultRow rowOf(ReadingFault fault) {
         return {"no-such-gore", Code::BadQuantity};
     case ReadingFault::NoSuchRow:
         return {"no-such-row", Code::BadQuantity};
+    case ReadingFault::RangeOfNothing:
+        return {"range-of-nothing", Code::BadQuantity};
+    case ReadingFault::RangeWithoutUnit:
+        return {"range-without-unit", Code::BadQuantity};
+    case ReadingFault::RangeTurnedRound:
+        return {"range-turned-round", Code::BadQuantity};
+    case ReadingFault::MeasuresOther:
+        return {"measures-other", Code::BadQuantity};
+    case ReadingFault::BeyondRange:
+        return {"beyond-range", Code::BadQuantity};
+    case ReadingFault::OutOfCalibration:
+        return {"out-of-calibration", Code::BadQuantity};
     }
     return {};
 }

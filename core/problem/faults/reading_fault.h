@@ -31,6 +31,12 @@ enum class ReadingFault : std::uint8_t {
     Unconfirmed,       ///< %1: what is asked about the figure
     NoSuchGore,        ///< %1: as written, %2: the most that an envelope has
     NoSuchRow,         ///< %1: as written, %2: the most that an envelope has
+    RangeOfNothing,
+    RangeWithoutUnit,
+    RangeTurnedRound,
+    MeasuresOther,    ///< %1: the reading, %2: the tester, %3: what that measures
+    BeyondRange,      ///< %1: the reading, %2: the tester
+    OutOfCalibration, ///< %1: the reading, %2: the tester, %3: the day
 };
 [[nodiscard]] FaultRow rowOf(ReadingFault fault);
 

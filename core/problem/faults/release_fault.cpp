@@ -39,6 +39,10 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"no-tester", Code::NotReleasable};
     case ReleaseFault::TesterNotCalibrated:
         return {"tester-not-calibrated", Code::NotReleasable};
+    case ReleaseFault::TesterMeasuresOther:
+        return {"tester-measures-other", Code::NotReleasable};
+    case ReleaseFault::TesterBeyondRange:
+        return {"tester-beyond-range", Code::NotReleasable};
     case ReleaseFault::Doubtful:
         return {"doubtful", Code::NotReleasable};
     case ReleaseFault::Fails:

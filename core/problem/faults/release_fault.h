@@ -27,6 +27,8 @@ enum class ReleaseFault : std::uint8_t {
     TooFewReadings,      ///< %1: of what, %2, %3: how many were taken and are asked for
     NoTester,            ///< %1: the line or the reading
     TesterNotCalibrated, ///< %1: the line or the reading, %2: the tester, %3: the day
+    TesterMeasuresOther, ///< %1: the reading, %2: the tester, %3: what that measures
+    TesterBeyondRange,   ///< %1: the reading, %2: the tester
     Doubtful,            ///< %1: the reading, %2: the question
     Fails,               ///< %1: the reading, %2: why
     DecidesNothing,      ///< %1: the reading, %2: why

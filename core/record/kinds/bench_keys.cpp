@@ -3,20 +3,43 @@
 
 #include "problem/faults/entry_fault.h"
 #include "record/chain/chain.h"
+#include "record/json/words.h"
 #include "record/json/written.h"
 
 namespace crownring {
+
+namespace {
+
+constexpr Words<zoneCount> zones = {"envelope", "parachute", "turning-vent", "mouth"};
+constexpr Words<sideCount> sides = {"inside", "outside"};
+
+}
+
+std::string_view zoneName(Zone zone) { return zones[static_cast<std::size_t>(zone)]; }
+std::optional<Zone> zoneFrom(std::string_view name) { return among<Zone>(zones, name); }
+std::string_view sideName(Side side) { return sides[static_cast<std::size_t>(side)]; }
+std::optional<Side> sideFrom(std::string_view name) { return among<Side>(sides, name); }
 
 std::optional<int> readSmallCount(ObjectReader& reader, std::string_view key) {
     const auto number = reader.optionalCount(key, 1, 1000);
     return number ? std::optional<int>(static_cast<int>(*number)) : std::nullopt;
 }
 
-PanelPlace readPlace(ObjectReader& reader) { return {readSmallCount(reader, "gore"), readSmallCount(reader, "row")}; }
+std::optional<Zone> readZone(ObjectReader& reader) {
+    if (!reader.has("zone"))
+        return std::nullopt;
+    return reader.word("zone", zoneFrom, "envelope, parachute, turning-vent, mouth");
+}
+
+PanelPlace readPlace(ObjectReader& reader) {
+    return {readSmallCount(reader, "gore"), readSmallCount(reader, "row"), readZone(reader).value_or(Zone::Envelope)};
+}
 
 void writePlace(nlohmann::json& into, const PanelPlace& place) {
     writeValue(into, "gore", place.gore);
     writeValue(into, "row", place.row);
+    if (place.zone != Zone::Envelope)
+        into["zone"] = zoneName(place.zone);
 }
 
 TestConditions readConditions(ObjectReader& reader) {
@@ -37,6 +60,27 @@ void writeConditions(nlohmann::json& into, const TestConditions& conditions) {
     writeAmount(into, "jaw_mm", conditions.jaw);
     writeAmount(into, "pressure_pa", conditions.pressure);
     writeAmount(into, "area_cm2", conditions.area);
+}
+
+TestCircumstances readCircumstances(ObjectReader& reader) {
+    constexpr double longest = 86'400;
+    TestCircumstances circumstances;
+    circumstances.seconds = reader.optionalNumber("hold_s", 0, longest);
+    if (reader.has("dry"))
+        circumstances.dry = reader.optionalBool("dry");
+    if (reader.has("side"))
+        circumstances.side = reader.word("side", sideFrom, "inside, outside");
+    if (const auto celsius = reader.optionalNumber("temp_c", coldestTaken.value(), hottestTaken.value()))
+        circumstances.temperature = Celsius(*celsius);
+    return circumstances;
+}
+
+void writeCircumstances(nlohmann::json& into, const TestCircumstances& circumstances) {
+    writeValue(into, "hold_s", circumstances.seconds);
+    writeValue(into, "dry", circumstances.dry);
+    if (circumstances.side)
+        into["side"] = sideName(*circumstances.side);
+    writeAmount(into, "temp_c", circumstances.temperature);
 }
 
 void checkDigest(ObjectReader& reader, std::string_view key, const std::string& digest) {

@@ -17,13 +17,20 @@ inline constexpr double farthest = 1e12;
 /// Characters of a unit.
 inline constexpr std::size_t longestUnit = 40;
 
-/// Keys "gore" and "row".
+/// Keys "gore", "row" and "zone"; the body of the envelope is not written.
 [[nodiscard]] PanelPlace readPlace(ObjectReader& reader);
 void writePlace(nlohmann::json& into, const PanelPlace& place);
 
 /// Keys "direction", "jaw_mm", "pressure_pa" and "area_cm2".
 [[nodiscard]] TestConditions readConditions(ObjectReader& reader);
 void writeConditions(nlohmann::json& into, const TestConditions& conditions);
+
+/// Key "zone".
+[[nodiscard]] std::optional<Zone> readZone(ObjectReader& reader);
+
+/// Keys "hold_s", "dry", "side" and "temp_c".
+[[nodiscard]] TestCircumstances readCircumstances(ObjectReader& reader);
+void writeCircumstances(nlohmann::json& into, const TestCircumstances& circumstances);
 
 /// A number of gores, rows or places: 1 to 1000.
 [[nodiscard]] std::optional<int> readSmallCount(ObjectReader& reader, std::string_view key);

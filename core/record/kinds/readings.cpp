@@ -23,6 +23,7 @@ ReadingTaken Kind<ReadingTaken>::read(ObjectReader& reader) {
     body.unit = reader.saying("unit", longestUnit);
     body.place = readPlace(reader);
     body.conditions = readConditions(reader);
+    body.circumstances = readCircumstances(reader);
     body.method = reader.optionalText("method");
     body.inspection = reader.optionalName<InspectionId>("inspection");
     body.line = reader.optionalText("line");
@@ -39,6 +40,7 @@ void Kind<ReadingTaken>::write(nlohmann::json& into, const ReadingTaken& body) {
     into["unit"] = body.unit;
     writePlace(into, body.place);
     writeConditions(into, body.conditions);
+    writeCircumstances(into, body.circumstances);
     writeText(into, "method", body.method);
     writeName(into, "inspection", body.inspection);
     writeText(into, "line", body.line);

@@ -21,6 +21,7 @@ struct ReadingTaken {
     std::string unit;            ///< of `value` and `below`
     PanelPlace place;
     TestConditions conditions;
+    TestCircumstances circumstances;
     std::string method;
     std::optional<InspectionId> inspection;
     std::string line; ///< of its checklist
@@ -33,8 +34,8 @@ template <>
 struct Kind<ReadingTaken> {
     static constexpr std::string_view name = "reading.taken";
     static constexpr std::string_view keys =
-        "item quantity unit and one of value, held_at [below gore row direction jaw_mm pressure_pa "
-        "area_cm2 method tester inspection line confirmed]";
+        "item quantity unit and one of value, held_at [below gore row zone direction jaw_mm pressure_pa "
+        "area_cm2 hold_s dry side temp_c method tester inspection line confirmed]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"item", &ReadingTaken::item},
                                          Key{"inspection", &ReadingTaken::inspection}};

@@ -43,8 +43,18 @@ void Kind<PersonEntitled>::write(json& into, const PersonEntitled& body) {
 }
 
 TesterCalibrated Kind<TesterCalibrated>::read(ObjectReader& reader) {
-    return {reader.name<TesterId>("tester"), reader.date("until"), reader.optionalText("what"),
-            reader.optionalText("certificate")};
+    TesterCalibrated body;
+    body.tester = reader.name<TesterId>("tester");
+    body.until = reader.date("until");
+    body.what = reader.optionalText("what");
+    body.certificate = reader.optionalText("certificate");
+    body.measures = reader.optionalSlugs("measures");
+    if (reader.has("unit"))
+        body.unit = reader.saying("unit", longestUnit);
+    body.from = reader.optionalNumber("from", -farthest, farthest);
+    body.to = reader.optionalNumber("to", -farthest, farthest);
+    body.station = reader.optionalText("station");
+    return body;
 }
 
 void Kind<TesterCalibrated>::write(json& into, const TesterCalibrated& body) {
@@ -52,6 +62,12 @@ void Kind<TesterCalibrated>::write(json& into, const TesterCalibrated& body) {
     into["until"] = body.until.iso();
     writeText(into, "what", body.what);
     writeText(into, "certificate", body.certificate);
+    if (!body.measures.empty())
+        into["measures"] = body.measures;
+    writeText(into, "unit", body.unit);
+    writeValue(into, "from", body.from);
+    writeValue(into, "to", body.to);
+    writeText(into, "station", body.station);
 }
 
 TypeDescribed Kind<TypeDescribed>::read(ObjectReader& reader) {
@@ -62,6 +78,7 @@ TypeDescribed Kind<TypeDescribed>::read(ObjectReader& reader) {
     body.revision = reader.saying("revision");
     body.gores = readSmallCount(reader, "gores");
     body.rows = readSmallCount(reader, "rows");
+    body.confirmed = reader.optionalBool("confirmed");
     return body;
 }
 
@@ -72,6 +89,8 @@ void Kind<TypeDescribed>::write(json& into, const TypeDescribed& body) {
     into["revision"] = body.revision;
     writeValue(into, "gores", body.gores);
     writeValue(into, "rows", body.rows);
+    if (body.confirmed)
+        into["confirmed"] = true;
 }
 
 LimitStated Kind<LimitStated>::read(ObjectReader& reader) {
@@ -88,11 +107,13 @@ LimitStated Kind<LimitStated>::read(ObjectReader& reader) {
         reader.refuse("least", EntryFault::LeastAboveMost);
     body.proof = reader.optionalNumber("proof", -farthest, farthest);
     body.places = readSmallCount(reader, "places");
+    body.zone = readZone(reader);
     body.conditions = readConditions(reader);
     body.passes = reader.optionalText("passes");
     body.source = reader.saying("source");
     if (reader.has("retires"))
         body.retires = reader.word("retires", retiredFrom, "panel, item");
+    body.confirmed = reader.optionalBool("confirmed");
     return body;
 }
 
@@ -105,11 +126,15 @@ void Kind<LimitStated>::write(json& into, const LimitStated& body) {
     writeValue(into, "most", body.most);
     writeValue(into, "proof", body.proof);
     writeValue(into, "places", body.places);
+    if (body.zone)
+        into["zone"] = zoneName(*body.zone);
     writeConditions(into, body.conditions);
     writeText(into, "passes", body.passes);
     into["source"] = body.source;
     if (body.retires != Retired::Panel)
         into["retires"] = retiredName(body.retires);
+    if (body.confirmed)
+        into["confirmed"] = true;
 }
 
 ChecklistAdopted Kind<ChecklistAdopted>::read(ObjectReader& reader) {

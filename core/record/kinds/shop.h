@@ -45,13 +45,18 @@ struct TesterCalibrated {
     CivilDate until; ///< the last good day
     std::string what;
     std::string certificate;
+    std::vector<std::string> measures; ///< quantities; empty: it is not said
+    std::string unit;                  ///< of `from` and `to`
+    std::optional<double> from;        ///< the range in which it is calibrated
+    std::optional<double> to;
+    std::string station; ///< whose it is
     bool operator==(const TesterCalibrated&) const = default;
 };
 
 template <>
 struct Kind<TesterCalibrated> {
     static constexpr std::string_view name = "tester.calibrated";
-    static constexpr std::string_view keys = "tester until [what certificate]";
+    static constexpr std::string_view keys = "tester until [what certificate measures unit from to station]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{};
     static constexpr auto brings = nothing;
@@ -69,13 +74,14 @@ struct TypeDescribed {
     std::string revision;
     std::optional<int> gores;
     std::optional<int> rows;
+    bool confirmed = false; ///< it is nearly the name of another type, and somebody stands by it
     bool operator==(const TypeDescribed&) const = default;
 };
 
 template <>
 struct Kind<TypeDescribed> {
     static constexpr std::string_view name = "type.described";
-    static constexpr std::string_view keys = "type kind manual revision [gores rows]";
+    static constexpr std::string_view keys = "type kind manual revision [gores rows confirmed]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{};
     static constexpr auto brings = nothing;
@@ -102,10 +108,12 @@ struct LimitStated {
     std::optional<double> most;
     std::optional<double> proof; ///< the load that is to be held
     std::optional<int> places;   ///< how many readings an inspection asks
+    std::optional<Zone> zone;    ///< absent: wherever no limit of its own is stated
     TestConditions conditions;
     std::string passes; ///< what passing means, in words
     std::string source;
     Retired retires = Retired::Panel;
+    bool confirmed = false; ///< as in `TypeDescribed`
     bool operator==(const LimitStated&) const = default;
 };
 
@@ -113,8 +121,8 @@ template <>
 struct Kind<LimitStated> {
     static constexpr std::string_view name = "limit.stated";
     static constexpr std::string_view keys =
-        "type kind quantity unit source and least, most or proof [places direction jaw_mm pressure_pa "
-        "area_cm2 passes retires]";
+        "type kind quantity unit source and least, most or proof [places zone direction jaw_mm pressure_pa "
+        "area_cm2 passes retires confirmed]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{};
     static constexpr auto brings = nothing;

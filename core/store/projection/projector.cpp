@@ -54,11 +54,11 @@ Projector::Projector(const Connection& connection, Names& names)
                    " AND k.at >= ? AND k.at < ?)"),
       m_putReading(connection,
                    "INSERT INTO reading (item_no, at, entry_id, quantity, value, held, below, unit, gore, panel_row,"
-                   " direction, jaw_mm, pressure_pa, area_cm2, method, inspection, line, tester, confirmed)"
-                   " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+                   " direction, jaw_mm, pressure_pa, area_cm2, method, inspection, line, tester, confirmed, zone)"
+                   " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
       m_dropReading(connection, "DELETE FROM reading WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_putRepair(connection, "INSERT INTO repair (item_no, at, entry_id, method, gore, panel_row, width_mm, height_mm,"
-                              " lot, defect, inspection) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+                              " lot, defect, inspection, zone) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
       m_dropRepair(connection, "DELETE FROM repair WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_putFabric(connection, "INSERT INTO fabric_stated (item_no, at, entry_id, lot, fabric, first_gore, last_gore,"
                               " first_row, last_row) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)"),
@@ -122,6 +122,14 @@ std::pair<int, std::int64_t> Projector::subject(const EventReported& event) {
     return {static_cast<int>(Subject::Balloon), number};
 }
 
+namespace {
+
+std::optional<std::string> zoneOf(const PanelPlace& place) {
+    return place.zone == Zone::Envelope ? std::nullopt : std::optional(std::string(zoneName(place.zone)));
+}
+
+}
+
 /// Puts the rows of an entry.
 struct Projector::Put {
     Projector& to;
@@ -175,11 +183,11 @@ struct Projector::Put {
         const auto& [direction, jaw, pressure, area] = body.conditions;
         to.m_putReading.run(to.item(body.item), at, entry.id, body.quantity, body.value, body.held, body.below,
                             body.unit, body.place.gore, body.place.row, direction, jaw, pressure, area, body.method,
-                            body.inspection, body.line, body.tester, body.confirmed);
+                            body.inspection, body.line, body.tester, body.confirmed, zoneOf(body.place));
     }
     void operator()(const RepairMade& body) const {
         to.m_putRepair.run(to.item(body.item), at, entry.id, body.method, body.place.gore, body.place.row, body.width,
-                           body.height, body.lot, body.defect, body.inspection);
+                           body.height, body.lot, body.defect, body.inspection, zoneOf(body.place));
     }
     void operator()(const FabricStated& body) const {
         to.m_putFabric.run(to.item(body.item), at, entry.id, body.lot, body.fabric, body.firstGore, body.lastGore,

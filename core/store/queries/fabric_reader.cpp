@@ -25,13 +25,23 @@ std::optional<int> count(Statement& row) {
     return count;
 }
 
+/// Of an envelope; none is written of its body.
+Zone zone(Statement& row) {
+    const auto written = row.read<std::optional<std::string>>();
+    const auto zone = written ? zoneFrom(*written) : Zone::Envelope;
+    if (!zone || (written && *zone == Zone::Envelope))
+        throw row.unread();
+    return *zone;
+}
+
 void read(Statement& row, ReadingTaken& reading) {
     row.into(reading.quantity);
     reading.value = row.read<double>();
     reading.held = row.read<bool>();
     reading.below = row.read<std::optional<double>>();
     row.into(reading.unit);
-    reading.place = {count(row), count(row)};
+    reading.place.gore = count(row);
+    reading.place.row = count(row);
     auto& conditions = reading.conditions;
     conditions.direction = row.read<std::optional<std::string>>();
     conditions.jaw = row.read<std::optional<Millimetres>>();
@@ -42,16 +52,19 @@ void read(Statement& row, ReadingTaken& reading) {
     row.into(reading.line);
     reading.tester = row.read<std::optional<TesterId>>();
     reading.confirmed = row.read<bool>();
+    reading.place.zone = zone(row);
 }
 
 void read(Statement& row, RepairMade& made) {
     row.into(made.method);
-    made.place = {count(row), count(row)};
+    made.place.gore = count(row);
+    made.place.row = count(row);
     made.width = row.read<std::optional<Millimetres>>();
     made.height = row.read<std::optional<Millimetres>>();
     row.into(made.lot);
     made.defect = row.read<std::optional<DefectId>>();
     made.inspection = row.read<std::optional<InspectionId>>();
+    made.place.zone = zone(row);
 }
 
 void read(Statement& row, FabricStated& stated) {
@@ -116,10 +129,10 @@ public:
     Pass(const Connection& connection, bool one)
         : m_readings(connection, one,
                      "quantity, value, held, below, unit, gore, panel_row, direction, jaw_mm, pressure_pa, area_cm2,"
-                     " method, inspection, line, tester, confirmed",
+                     " method, inspection, line, tester, confirmed, zone",
                      "reading", m_tally),
-          m_repairs(connection, one, "method, gore, panel_row, width_mm, height_mm, lot, defect, inspection", "repair",
-                    m_tally),
+          m_repairs(connection, one, "method, gore, panel_row, width_mm, height_mm, lot, defect, inspection, zone",
+                    "repair", m_tally),
           m_stated(connection, one, "lot, fabric, first_gore, last_gore, first_row, last_row", "fabric_stated",
                    m_tally) {}
 

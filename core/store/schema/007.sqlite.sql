@@ -4,3 +4,8 @@
 ALTER TABLE kit_flight ADD COLUMN balloon_no INTEGER REFERENCES name
 ----
 CREATE INDEX kit_flight_of_balloon ON kit_flight (balloon_no, at)
+----
+-- In which part of an envelope a panel was read or repaired; nothing of its body.
+ALTER TABLE reading ADD COLUMN zone TEXT
+----
+ALTER TABLE repair ADD COLUMN zone TEXT

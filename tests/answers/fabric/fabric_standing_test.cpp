@@ -60,6 +60,30 @@ const char* const repaired =
 class FabricStandingTest : public QObject {
     Q_OBJECT
 private slots:
+    /// A vent's panel at the gore and row of a weak one of the body says nothing of that.
+    void aReadingInAVentAnswersNoneOfTheBody() {
+        Scratch scratch;
+        posted(*scratch.record, shed() + "\n" + pull("2024-05-01", R"("value":120)"));
+        auto inVent = pull("2024-06-01", R"("value":300)");
+        inVent.insert(inVent.size() - 1, R"(,"zone":"parachute")");
+        posted(*scratch.record, inVent);
+        QCOMPARE(fabricRow(*scratch.record, "2024-06-02").standing, Standing::Lapsed);
+        posted(*scratch.record, pull("2024-06-01", R"("value":300)"));
+        QCOMPARE(fabricRow(*scratch.record, "2024-06-02").standing, Standing::Clear);
+    }
+    void aWeakVentGroundsByItsOwnLimit() {
+        Scratch scratch;
+        posted(*scratch.record, shed() + R"(
+{"entry":"limit.stated","on":"2024-01-01","type":"T-77","kind":"envelope","quantity":"grab-strength","unit":"N","least":80,"jaw_mm":25,"zone":"parachute","source":"Manual 77, 6.4"})");
+        auto weak = pull("2024-05-01", R"("value":70)");
+        weak.insert(weak.size() - 1, R"(,"zone":"parachute")");
+        posted(*scratch.record, pull("2024-05-01", R"("value":300)") + "\n" + weak);
+        const auto row = fabricRow(*scratch.record, "2024-06-02");
+        QCOMPARE(row.standing, Standing::Lapsed);
+        QVERIFY2(row.note.find("parachute") != std::string::npos, row.note.c_str());
+        QVERIFY((*scratch.record).rebuild());
+        QCOMPARE(fabricRow(*scratch.record, "2024-06-02").standing, Standing::Lapsed);
+    }
     void nothingReadNoRow() {
         Scratch scratch;
         posted(*scratch.record, shed());

@@ -26,6 +26,15 @@ private slots:
         for (int i = 0; i < 12; ++i)
             QCOMPARE(places[static_cast<std::size_t>(i)].gore, 1 + 2 * i);
     }
+    /// What is left stays spread around, whether or not one keeps to the plan.
+    void aReadingElsewhereServesTheNearestPlace() {
+        const std::vector<SuggestedPlace> plan{{1, 18}, {6, 13}, {11, 18}, {16, 9}};
+        QCOMPARE(stillAsked(plan, {{6, 13}}, 20), (std::vector<SuggestedPlace>{{1, 18}, {11, 18}, {16, 9}}));
+        QCOMPARE(stillAsked(plan, {{15, 8}}, 20), (std::vector<SuggestedPlace>{{1, 18}, {6, 13}, {11, 18}}));
+        QCOMPARE(stillAsked(plan, {{20, 18}}, 20), // beside gore 1, around
+                 (std::vector<SuggestedPlace>{{6, 13}, {11, 18}, {16, 9}}));
+        QVERIFY(stillAsked(plan, {{1, 1}, {2, 1}, {3, 1}, {4, 1}, {5, 1}}, 20).empty());
+    }
     void nothingIsSuggestedWhereNothingIsAskedFor() {
         QVERIFY(suggestedPlaces(0, 24, 20).empty());
         QVERIFY(suggestedPlaces(12, 0, 20).empty());

@@ -35,6 +35,7 @@ private slots:
         row("2", "2 hours");
         row("1", "1 hour");
         row("1.5", "1 hour 30 minutes");
+        row("412.5", "412 hours 30 minutes");
         row("1,5", "1 hour 30 minutes");
         row("1:30", "1 hour 30 minutes");
         row("1h30", "1 hour 30 minutes");
@@ -203,6 +204,24 @@ private slots:
         QCOMPARE(gone.constFirst().constFirst().toString(), QStringLiteral("B-ONE"));
         QVERIFY(!form.isOpen());
     }
+    /// Periodic tests and service lives count from the stamp.
+    void theStampedMonthIsAskedWhereAgeCounts() {
+        In<EntryForm> form(m_hand->house());
+        form.begin(QStringLiteral("item.entered"));
+        FormHand::set(form, "item", "X-2");
+        for (const char* kind : {"basket", "burner", "envelope"}) {
+            FormHand::set(form, "kind", kind);
+            QCOMPARE(FormHand::askedAt(form, "made"), QString());
+        }
+        FormHand::set(form, "kind", "cylinder");
+        QVERIFY(FormHand::askedAt(form, "made").contains(QStringLiteral("stamped")));
+        QVERIFY(!m_hand->save(form));
+        FormHand::set(form, "made", "2016-05");
+        QCOMPARE(FormHand::askedAt(form, "made"), QString());
+        FormHand::set(form, "made", "");
+        FormHand::answer(form, "made"); // nobody knows
+        QVERIFY(m_hand->save(form));
+    }
     void aSecondItemOfOneNameIsRefused() {
         In<EntryForm> form(m_hand->house());
         form.begin(QStringLiteral("item.entered"));
@@ -210,6 +229,25 @@ private slots:
         FormHand::set(form, "kind", "basket");
         QVERIFY(!m_hand->save(form));
         QCOMPARE(FormHand::field(form, "item").wayTo, QStringLiteral("item E-1"));
+    }
+    /// What is stated for "Kite-90" would be asked of no "Kite 90".
+    void aTypeThatIsNearlyAnotherIsAskedBack() {
+        const auto describe = [this](EntryForm& form, const char* type) {
+            form.begin(QStringLiteral("type.described"));
+            FormHand::set(form, "type", type);
+            FormHand::set(form, "kind", "envelope");
+            FormHand::set(form, "manual", "Manual");
+            FormHand::set(form, "revision", "1");
+            return m_hand->save(form);
+        };
+        In<EntryForm> first(m_hand->house());
+        QVERIFY(describe(first, "Kite 90"));
+        In<EntryForm> second(m_hand->house());
+        QVERIFY(!describe(second, "Kite-90"));
+        QVERIFY(FormHand::problemAt(second, "type").contains(QStringLiteral("Kite 90")));
+        QVERIFY(FormHand::field(second, "confirmed").shown);
+        FormHand::set(second, "confirmed", "true");
+        QVERIFY(m_hand->save(second));
     }
     void aTitleOfTenThousandLettersIsRefused() {
         In<EntryForm> form(m_hand->house());

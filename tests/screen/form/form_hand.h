@@ -78,6 +78,8 @@ public:
         form.begin(QStringLiteral("item.entered"));
         set(form, "item", item);
         set(form, "kind", kind);
+        if (std::string_view(kind) == "cylinder" || std::string_view(kind) == "hose")
+            set(form, "made", "2020-05"); // as stamped
         set(form, "brought_forward.minutes", "100");
         set(form, "brought_forward.landings", "100");
         set(form, "brought_forward.inflations", "100");

@@ -1,0 +1,200 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+/// Where the next reading is taken: the panel that a limit of the manual still asks for, zone by direction by number.
+
+#include "bench/reading/place_plan.h"
+#include "bench/release/not_asked.h"
+#include "measure/decimal_text.h"
+#include "screen/bench/reading_desk.h"
+#include "screen/bench/reading_rows.h"
+#include "words/border.h"
+#include "words/sentence.h"
+
+#include <algorithm>
+#include <set>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+constexpr int fewestGores = 8;
+constexpr int fewestRows = 8;
+constexpr int mostPanels = 1000; // as entries may name them
+
+std::optional<double> writtenFigure(const QString& text) {
+    return text.trimmed().isEmpty() ? std::nullopt : parseDecimal(outward(text));
+}
+
+}
+
+int ReadingDesk::gores() const {
+    const auto* of = item();
+    const auto* type = of ? m_desk->file()->type(*of) : nullptr;
+    int most = type && type->gores ? *type->gores : fewestGores;
+    for (const auto& mark : m_panels.marks())
+        most = std::max(most, mark.gore);
+    return most;
+}
+
+int ReadingDesk::rows() const {
+    const auto* of = item();
+    const auto* type = of ? m_desk->file()->type(*of) : nullptr;
+    int most = type && type->rows ? *type->rows : fewestRows;
+    for (const auto& mark : m_panels.marks())
+        most = std::max(most, mark.row);
+    return most;
+}
+
+bool ReadingDesk::inZone() const {
+    const auto zone = zoneFrom(outward(m_zone));
+    return quantity() && quantity()->traits.placed && zone && *zone != Zone::Envelope;
+}
+
+void ReadingDesk::setZone(const QString& zone) {
+    if (m_zone == zone || !zoneFrom(outward(zone)))
+        return;
+    m_zone = zone;
+    m_gore = m_row = 0;
+    m_panel.clear();
+    showPanels();
+    emit changed();
+}
+
+PanelPlace ReadingDesk::place() const {
+    if (inZone())
+        return {m_panel.trimmed().toInt(), {}, *zoneFrom(outward(m_zone))};
+    return placed() ? PanelPlace{m_gore, m_row} : PanelPlace{};
+}
+
+QString ReadingDesk::placeMissing() const {
+    if (placed() && m_gore == 0)
+        return tr("Choose first on the map where it was taken.");
+    const int panel = m_panel.trimmed().toInt();
+    return inZone() && (panel < 1 || panel > mostPanels) ? tr("Say at which panel, counted around.") : QString();
+}
+
+TestCircumstances ReadingDesk::circumstances() const {
+    TestCircumstances circumstances;
+    if (!quantity() || !quantity()->traits.placed)
+        return circumstances;
+    circumstances.seconds = writtenFigure(m_seconds);
+    if (!m_dry.isEmpty())
+        circumstances.dry = m_dry == QLatin1String("yes");
+    circumstances.side = sideFrom(outward(m_side));
+    if (const auto celsius = writtenFigure(m_warmth))
+        circumstances.temperature = Celsius(*celsius);
+    return circumstances;
+}
+
+std::vector<LimitCount> ReadingDesk::limitCounts() const {
+    const auto* of = item();
+    if (!of || !quantity())
+        return {};
+    return crownring::limitCounts(*m_desk->file(), *of, {m_reads.quantity, false, quantity()->traits.placed});
+}
+
+std::optional<LimitCount> ReadingDesk::aimed() const {
+    const auto counts = limitCounts();
+    const auto wanting = std::ranges::find_if(counts, [&](const LimitCount& each) {
+        return !each.enough() && (!each.limit || (each.limit->asksIn() == zoneFrom(outward(m_zone)) &&
+                                                  (!each.limit->conditions.direction || m_direction.isEmpty() ||
+                                                   *each.limit->conditions.direction == outward(m_direction))));
+    });
+    return wanting == counts.end() ? std::nullopt : std::optional(*wanting);
+}
+
+void ReadingDesk::aim() {
+    if (aimed() || !m_desk || !m_desk->isOpen())
+        return;
+    const auto counts = limitCounts();
+    const auto wanting =
+        std::ranges::find_if(counts, [](const LimitCount& each) { return each.limit && !each.enough(); });
+    if (wanting == counts.end())
+        return;
+    const auto zone = inward(zoneName(wanting->limit->asksIn()));
+    if (zone != m_zone)
+        m_gore = m_row = 0;
+    m_zone = zone;
+    if (const auto& direction = wanting->limit->conditions.direction)
+        m_direction = inward(*direction);
+}
+
+void ReadingDesk::forgetWritten() {
+    if (!m_desk || !m_desk->file())
+        return m_justTaken.clear();
+    std::erase_if(m_justTaken, [&](const PanelPlace& place) {
+        return std::ranges::any_of(m_desk->file()->inspection.readings, [&](const auto& reading) {
+            const auto& body = reading.body;
+            return body.item == m_reads.item && body.quantity == m_reads.quantity && body.place == place &&
+                   (m_direction.isEmpty() || !body.conditions.direction ||
+                    *body.conditions.direction == outward(m_direction));
+        });
+    });
+}
+
+/// What was read, and where the limit at hand still asks; the first such place is chosen unless another is.
+void ReadingDesk::showPanels() {
+    const auto* of = item();
+    if (!of || !placed()) {
+        m_panels.show({});
+        return;
+    }
+    const auto& file = *m_desk->file();
+    auto marks = panelMarks(file, of->id, m_reads.quantity);
+    const auto limit = aimed();
+    const auto* type = file.type(*of);
+    const auto serves = [&](const ReadingTaken& body) {
+        const auto measured = measuredFrom(body);
+        if (body.item != of->id || body.quantity != m_reads.quantity || !measured || !limit || !limit->limit)
+            return false;
+        const auto judgement = decide(*measured, {limit->limit, 1}).judgement;
+        return judgement != Judgement::NoLimit && judgement != Judgement::Incomparable;
+    };
+    std::set<std::pair<int, int>> read;
+    for (const auto& reading : file.inspection.readings)
+        if (const auto& [gore, row, zone] = reading.body.place;
+            gore && row && zone == Zone::Envelope && serves(reading.body))
+            read.emplace(*gore, *row);
+    for (const auto& place : m_justTaken)
+        read.emplace(place.gore.value_or(0), place.row.value_or(0));
+    std::vector<SuggestedPlace> taken;
+    for (const auto& [gore, row] : read)
+        taken.push_back({gore, row});
+    const int gores = type && type->gores ? *type->gores : fewestGores;
+    const int rows = type && type->rows ? *type->rows : fewestRows;
+    for (const auto& place :
+         stillAsked(suggestedPlaces(limit ? limit->wanted : 0, gores, rows), std::move(taken), gores)) {
+        const auto known = std::ranges::find_if(
+            marks, [&](const PanelMark& mark) { return mark.gore == place.gore && mark.row == place.row; });
+        if (known == marks.end()) {
+            marks.push_back({});
+            marks.back().gore = place.gore;
+            marks.back().row = place.row;
+            marks.back().asked = true;
+        } else {
+            known->asked = true;
+        }
+        if (m_gore == 0 && m_desk->isOpen()) {
+            m_gore = place.gore;
+            m_row = place.row;
+        }
+    }
+    m_panels.show(std::move(marks));
+}
+
+QString ReadingDesk::notAsked() const {
+    if (!m_desk || !m_desk->file())
+        return {};
+    QStringList said;
+    for (const auto& [of, quantities] : crownring::notAsked(*m_desk->file())) {
+        QStringList names;
+        for (const auto& each : quantities)
+            names += words::said(quantityTerm(each));
+        said += tr("%1 has no type in the record, so no manual and no limit: not asked for are %2.")
+                    .arg(inward(of.text()), names.join(QStringLiteral(", ")));
+    }
+    return said.join(u'\n');
+}
+
+}
