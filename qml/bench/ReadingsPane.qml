@@ -136,7 +136,7 @@ Item {
             objectName: "bench.settling"
             width: Math.min(parent.width, 560)
             visible: pane.atWork
-            text: qsTr("A line is done with its last reading: nothing else was found on it")
+            text: qsTr("A test is done with its last reading")
             checked: after.settling
             onToggled: after.settling = checked
         }

@@ -125,8 +125,9 @@ private slots:
         QCOMPARE(governs("2026-11-25"), std::string("lapsed"));
         QVERIFY(isGrounded("2026-11-25") && !isGrounded("2026-11-17"));
         QCOMPARE(shop({"rig-up", "--kit", "ENV-1032,BSK-227,BRN-327,CYL-4063", "--on", "2026-11-25"}).code, 1);
-        post(
-            R"({"entry":"defect.cleared","on":"2026-12-01","by":"insp. K5","defect":"KS-2026-015/1","item":"BSK-227","what":"wire 2 replaced"})");
+        post( // a reading found it, so it is read again first
+            R"({"entry":"reading.taken","on":"2026-12-01","by":"insp. K5","item":"BSK-227","quantity":"broken-strands","value":0,"unit":"count"}
+{"entry":"defect.cleared","on":"2026-12-01","by":"insp. K5","defect":"KS-2026-015/1","item":"BSK-227","what":"wire 2 replaced"})");
         // The strength test that had run out was named on the list too.
         post(
             R"({"entry":"requirement.done","on":"2026-12-02","item":"ENV-1032","requirement":"fabric.strength-test","ref":"T 77","signatory":"lab 2","licence":"L 2"})");

@@ -33,6 +33,7 @@ struct Defect {
     std::string reading; ///< that failed
     bool open = true;
     std::optional<Day> deferredUntil;
+    std::pair<std::string, int> at{}; ///< where that reading was: direction and gore
 };
 
 /// What a release accomplished, and whether it was withdrawn.

@@ -146,12 +146,8 @@ private:
             oneOf("E1", "E1", "B1"), oneOf("minor", "deferrable", "grounding", "barring"), {}, true, {}};
         auto found = entry("defect.found");
         for (const auto& [place, made] : m_visit.pulls)
-            if (made.newtons < 100) {
-                defect.reading = made.id;
-                m_foundAt[name] = place;
-            }
-        if (!defect.reading.empty())
-            defect.item = "E1";
+            if (made.newtons < 100)
+                defect.reading = made.id, defect.at = place, defect.item = "E1";
         found.update({{"defect", name}, {"item", defect.item}, {"what", "torn"}, {"severity", defect.grade}});
         if (!defect.reading.empty())
             found["reading"] = defect.reading;
@@ -185,9 +181,8 @@ private:
     }
     void clear() {
         if (auto* const defect = anyOpen()) {
-            // What a reading found is read again in its place first.
-            if (const auto at = m_foundAt.find(defect->first); at != m_foundAt.end())
-                pullAt(at->second.first, at->second.second, {{}, 300, true});
+            if (!defect->second.reading.empty()) // read again in its place first
+                pullAt(defect->second.at.first, defect->second.at.second, {{}, 300, true});
             auto clearing = entry("defect.cleared");
             clearing.update({{"defect", defect->first}, {"item", defect->second.item}, {"what", "mended"}});
             say(clearing);
@@ -396,7 +391,6 @@ private:
 
     Counts& m_counts;
     std::map<std::string, model::Defect> m_defects;
-    std::map<std::string, std::pair<std::string, int>> m_foundAt; ///< where the reading was that found a defect
     std::vector<model::Credit> m_credits;
     std::vector<Signed> m_signed;
     std::vector<model::List> m_lists;

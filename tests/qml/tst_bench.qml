@@ -222,17 +222,17 @@ PlaceCase {
         openOne("QE-IVY");
         page.showLeaf(3);
         page.release.outcome = 2;
-        soon(() => page.release.maySign);
+        soon(() => page.release.maySign, "may be abandoned");
         compare(findNamed("bench.signer"), null); // nothing is signed for
         pressNamed("bench.sign");
-        soon(() => named("bench.sign.back").activeFocus);
+        soon(() => named("bench.sign.back").activeFocus, "the way back has the keyboard");
         keyClick(Qt.Key_Return); // the default is to go back
-        soon(() => findNamed("bench.sign.confirm") === null);
+        soon(() => findNamed("bench.sign.confirm") === null, "gone");
         verify(page.desk.open);
         pressNamed("bench.sign");
         soon(() => findNamed("bench.sign.confirm") !== null);
         pressNamed("bench.sign.confirm");
-        soon(() => page.desk.loaded && page.desk.abandoned);
+        soon(() => page.desk.loaded && page.desk.abandoned, "abandoned");
         compare(page.desk.endedAs, 2);
         soon(() => findText("Nothing is released and nothing was signed for. What was written stays in the record.") !== null);
         compare(findText("What was signed"), null);

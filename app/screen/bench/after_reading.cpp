@@ -117,6 +117,15 @@ void AfterReading::take(const ReadingTaken& reading) {
     emit changed();
 }
 
+namespace {
+
+/// A test, or a figure that is read whatever the manual states: nothing else is looked at there.
+bool isAllThatItAsks(const ChecklistLine& line) {
+    return line.isTest() || std::ranges::any_of(line.readings, &AskedReading::required);
+}
+
+}
+
 void AfterReading::settle(const ReadingTaken& reading) {
     if (!m_settling || !m_desk->isOpen())
         return;
@@ -124,7 +133,7 @@ void AfterReading::settle(const ReadingTaken& reading) {
     const auto& file = *m_desk->file();
     for (const auto& work : workLines(file.inspection, file.items)) {
         const bool asks = work.line && work.item && work.item->id == reading.item && !work.line->ownLook &&
-                          work.line->required && work.state() == LineState::Open &&
+                          work.line->required && work.state() == LineState::Open && isAllThatItAsks(*work.line) &&
                           std::ranges::find(work.line->readings, reading.quantity, &AskedReading::quantity) !=
                               work.line->readings.end();
         if (!asks || (work.settled && !work.settled->body.finding.empty()) || !isAnswered(file, work))

@@ -12,8 +12,8 @@ class AfterReading : public QObject {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(crownring::screen::ReadingDesk* reader READ reader WRITE setReader NOTIFY changed FINAL REQUIRED)
-    /// A line is done with its last reading, where all of them pass: nothing else was found on it. It says so beside
-    /// the readings. One that wants a look of its own never is.
+    /// A test is done with its last reading, where all of them pass. A line that wants a look besides is not: it is
+    /// left to who looks.
     Q_PROPERTY(bool settling READ isSettling WRITE setSettling NOTIFY changed FINAL)
     /// How many items the held load of the series at hand is asked of, this one included; 0 unless there are others.
     Q_PROPERTY(int alike READ alike NOTIFY changed FINAL)

@@ -70,7 +70,7 @@ Apart apartOf(const BenchFile& file, const WorkLine& work) {
         return Apart::Optional;
     if (work.line->ownLook)
         return Apart::OwnLook;
-    if (asksReadings(file, work) || (work.item && work.line->isTest()))
+    if ((asksReadings(file, work) && !isAnswered(file, work)) || (work.item && work.line->isTest()))
         return Apart::Readings;
     if (work.asksTester())
         return Apart::Equipment;

@@ -4,6 +4,7 @@
 /// over everything that can be pressed, none of which may end in a release while a defect is open that bars flight.
 
 #include "answers/bench_file.h"
+#include "bench_hands.h"
 #include "rules/due/defects.h"
 #include "screen/bench/bench_place.h"
 #include "screen/bench/inspection_desk.h"
@@ -28,92 +29,6 @@ using namespace crownring::screen;
 namespace {
 
 const Signer inspector{PersonId("insp. A"), Capacity::IndependentCertifyingStaff};
-
-struct Shop {
-    Shop() : house(*CivilDate::parse("2026-11-25"), false) {
-        house.habits.setPerson(QStringLiteral("insp. A"));
-        house.habits.setInspector(QStringLiteral("insp. A"));
-        house.desk.open(folder.filePath(QStringLiteral("record.sqlite")), QByteArray(smallBench));
-    }
-    [[nodiscard]] bool ready() {
-        return QTest::qWaitFor([this] { return house.fleet.ready(); }, 30'000);
-    }
-    template <class Function>
-    auto ask(Function function) {
-        auto future = house.desk.ask(std::move(function));
-        future.waitForFinished();
-        return future.result();
-    }
-    QTemporaryDir folder;
-    House house;
-};
-
-struct Desks {
-    explicit Desks(House& house) : opening(house), inspection(house), release(house) {
-        reading.setDesk(&inspection);
-        release.setDesk(&inspection);
-    }
-    [[nodiscard]] bool open(const QString& visit = {}) {
-        QSignalSpy opened(&opening, &VisitOpening::opened);
-        opening.begin(QStringLiteral("QE-SML"));
-        if (!QTest::qWaitFor([this] { return opening.canOpen() && opening.chosenWork() > 0; }, 10'000))
-            return false;
-        if (!visit.isEmpty())
-            opening.setVisit(visit);
-        opening.openIt();
-        if (!QTest::qWaitFor([&] { return opened.size() == 1; }, 10'000))
-            return false;
-        inspection.setInspection(opened.first().first().toString());
-        return QTest::qWaitFor([this] { return inspection.loaded(); }, 10'000);
-    }
-    /// Until the record has answered all that was asked.
-    void settle() {
-        static_cast<void>(QTest::qWaitFor([this] { return !inspection.saving() && !release.signing(); }, 10'000));
-        QTest::qWait(2);
-    }
-    void looksAtEverything() {
-        for (int part = 0; part < inspection.parts()->count(); ++part) {
-            inspection.setPartAt(part);
-            inspection.settleRest();
-            settle();
-            looksAtTheRest();
-        }
-    }
-    /// What is left alone by that: each is looked at by itself, where its readings are there.
-    void looksAtTheRest() {
-        for (const auto& row : std::vector(inspection.lines()->rows())) {
-            const auto count = row.readings.split(u' '); // "1 of 2 readings"
-            const bool unread =
-                row.apart == QStringLiteral("settled by its readings") && (count.size() < 3 || count[0] != count[2]);
-            if (row.state == 0 && unread)
-                inspection.leaveOut(row.at, 1, QStringLiteral("Manual, page 6"));
-            else if (row.state == 0)
-                inspection.settle(row.at, 1);
-        }
-        settle();
-    }
-    /// Every reading that is asked for, each as it should be.
-    void reads() {
-        for (int i = 0;
-             i < 12 && !reading.series()->choices().empty() && reading.series()->choices().front().number > 0; ++i) {
-            reading.setCurrent(0);
-            if (reading.canHold())
-                reading.hold();
-            else if (reading.stepped())
-                reading.enter(QStringLiteral("104"), QStringLiteral("110"));
-            else
-                reading.enter(QStringLiteral("8"));
-            if (!reading.question().isEmpty())
-                reading.stand();
-            settle();
-        }
-    }
-
-    In<VisitOpening> opening;
-    In<InspectionDesk> inspection;
-    ReadingDesk reading;
-    In<ReleaseDesk> release;
-};
 
 bool mayNotBeReleased(const BenchFile& file) {
     for (const auto& item : file.items)
@@ -146,7 +61,7 @@ void tidy(Desks& desks) {
     desks.looksAtEverything();
     desks.release.setOutcome(0);
     desks.release.setSigner(inspector);
-    static_cast<void>(QTest::qWaitFor([&] { return desks.release.maySign(); }, 1000));
+    static_cast<void>(QTest::qWaitFor([&] { return desks.release.maySign(); }, 3000));
 }
 
 /// Presses one thing at random.

@@ -19,8 +19,10 @@ using namespace crownring::screen;
 
 namespace {
 
+/// A reading found it, so it is read again first.
 constexpr const char* wire =
-    R"({"entry":"defect.cleared","on":"2026-11-24","by":"insp. K5","defect":"KS-2026-015/1","item":"BSK-227","what":"wire 2 replaced"})";
+    R"({"entry":"reading.taken","on":"2026-11-24","by":"insp. K5","item":"BSK-227","quantity":"broken-strands","value":0,"unit":"count"}
+{"entry":"defect.cleared","on":"2026-11-24","by":"insp. K5","defect":"KS-2026-015/1","item":"BSK-227","what":"wire 2 replaced"})";
 constexpr const char* test =
     R"({"entry":"requirement.done","on":"2026-11-24","item":"ENV-1032","requirement":"fabric.strength-test","ref":"T 77","signatory":"lab 2","licence":"L 2"})";
 constexpr const char* handle =
