@@ -79,10 +79,13 @@ void Kind<ProgrammeAdopted>::write(json& into, const ProgrammeAdopted& body) {
 }
 
 RequirementDone Kind<RequirementDone>::read(ObjectReader& reader) {
-    return {reader.name<ItemId>("item"),   reader.name<RequirementId>("requirement"),
-            readStatedClock(reader),       reader.optionalSlug("method"),
-            reader.optionalText("ref"),    reader.optionalName<PersonId>("signatory"),
-            reader.optionalText("licence")};
+    RequirementDone body{reader.name<ItemId>("item"),    reader.name<RequirementId>("requirement"),
+                         readStatedClock(reader),        reader.optionalSlug("method"),
+                         reader.optionalText("ref"),     reader.optionalName<PersonId>("signatory"),
+                         reader.optionalText("licence"), reader.optionalDate("expires")};
+    if (body.expires && (body.ref.empty() || !body.signatory || body.licence.empty()))
+        reader.refuse("expires", EntryFault::ExpiresOnNoPaper);
+    return body;
 }
 
 void Kind<RequirementDone>::write(json& into, const RequirementDone& body) {
@@ -93,6 +96,7 @@ void Kind<RequirementDone>::write(json& into, const RequirementDone& body) {
     writeText(into, "ref", body.ref);
     writeName(into, "signatory", body.signatory);
     writeText(into, "licence", body.licence);
+    writeDate(into, "expires", body.expires);
 }
 
 }

@@ -3,6 +3,7 @@
 
 /// Programmes are adopted, and what they require is done.
 
+#include "civil/civil_date.h"
 #include "measure/usage.h"
 #include "record/kinds/kind.h"
 
@@ -60,6 +61,7 @@ struct RequirementDone {
     std::string ref;                     ///< the inspection that accomplished it, or the paper
     std::optional<PersonId> signatory{}; ///< of that paper
     std::string licence{};               ///< of who signed it
+    std::optional<CivilDate> expires{};  ///< the last good day as that paper prints it: then it is the due date
     bool operator==(const RequirementDone&) const = default;
 };
 
@@ -67,7 +69,7 @@ template <>
 struct Kind<RequirementDone> {
     static constexpr std::string_view name = "requirement.done";
     static constexpr std::string_view keys =
-        "item requirement [clock{minutes landings inflations} method ref signatory licence]";
+        "item requirement [clock{minutes landings inflations} method ref signatory licence expires]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"item", &RequirementDone::item}};
     static constexpr auto brings = nothing;

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/reviews.h"
+#include "ctl/call.h"
+#include "ctl/calls.h"
+#include "paper/document_text.h"
+#include "print/pdf.h"
+#include "problem/faults/review_fault.h"
+#include "sheets/review_paper.h"
+#include "words/spoken.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <iostream>
+
+namespace crownring::ctl {
+
+namespace {
+
+const words::Spoken reviewLanguage;
+
+std::string orDash(const std::optional<CivilDate>& date) { return date ? date->iso() : "-"; }
+
+/// The latest of that certificate, or the entry of that id.
+const Entry* reviewNamed(const std::vector<Entry>& reviews, const std::string& name) {
+    const auto is = [&](const Entry& each) {
+        return each.id.text() == name || std::get<ReviewSigned>(each.body).certificate == name;
+    };
+    const auto found = std::ranges::find_if(reviews, is);
+    return found == reviews.end() ? nullptr : &*found;
+}
+
+}
+
+int run(const ReviewListOptions& options, const Common& common) {
+    const auto record = openToAsk(common, options.on);
+    if (!record)
+        return BadInput;
+    const auto balloon = options.balloon.empty() ? std::nullopt : std::optional(Registration(options.balloon));
+    const auto reviews = signedReviews(*record, balloon, record.on);
+    if (!reviews)
+        return refuse(reviews.error());
+    if (options.json) {
+        auto list = nlohmann::ordered_json::array();
+        for (const auto& each : *reviews)
+            list.push_back(reviewJson(each));
+        print({{"on", record.on.iso()}, {"reviews", list}});
+        return Done;
+    }
+    if (reviews->empty()) {
+        std::cout << "No airworthiness review signed up to " << record.on.iso() << ".\n";
+        return Done;
+    }
+    paper::Table table{{{"Balloon"}, {"Act"}, {"Certificate"}, {"Issued"}, {"Expires"}, {"Reviewer"}}, {}, {}};
+    for (const auto& each : *reviews) {
+        const auto& said = std::get<ReviewSigned>(each.body);
+        table.rows.push_back({said.balloon.text(), std::string(reviewActName(said.act)), said.certificate,
+                              each.on.iso(), orDash(said.expires), said.reviewer.text()});
+    }
+    std::cout << paper::toText({"Airworthiness reviews up to " + record.on.iso(), {}, {}, {}, {table}}, reviewLanguage);
+    return Done;
+}
+
+int run(const ReviewShowOptions& options, const Common& common) {
+    const auto record = openToAsk(common, options.on);
+    if (!record)
+        return BadInput;
+    const auto reviews = signedReviews(*record, std::nullopt, record.on);
+    if (!reviews)
+        return refuse(reviews.error());
+    const auto* review = reviewNamed(*reviews, options.review);
+    if (!review)
+        return refuse(Problem{ReviewFault::NoReview, {options.review, record.on}});
+    const auto file = reviewFile(*record, *review);
+    if (!file)
+        return refuse(file.error());
+    const auto against = refusals(*file, std::get<ReviewSigned>(review->body));
+    const auto paper = reviewPaper(*review, against, reviewLanguage);
+    if (!options.to.empty()) {
+        const auto format = options.paper == "letter" ? print::PageFormat::Letter : print::PageFormat::A4;
+        const auto written =
+            print::writePdf(paper, format, options.to, options.force ? Replace::Asked : Replace::Never);
+        return written ? int{Done} : refuse(written.error());
+    }
+    if (options.json) {
+        auto json = reviewJson(*review);
+        json["supported"] = against.empty();
+        print(json);
+    } else
+        std::cout << paper::toText(paper, reviewLanguage);
+    return Done;
+}
+
+}
