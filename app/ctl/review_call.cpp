@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "answers/reviews.h"
+#include "acts/sign_review.h"
+#include "answers/review/reviews.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "paper/document_text.h"
 #include "print/pdf.h"
+#include "problem/faults/bench_fault.h"
 #include "problem/faults/review_fault.h"
 #include "sheets/review_paper.h"
 #include "words/spoken.h"
@@ -28,6 +30,39 @@ const Entry* reviewNamed(const std::vector<Entry>& reviews, const std::string& n
     };
     const auto found = std::ranges::find_if(reviews, is);
     return found == reviews.end() ? nullptr : &*found;
+}
+
+Result<ReviewSigning> signingFrom(const ReviewSignOptions& options) {
+    const auto on = dayFrom(options.on);
+    if (!on)
+        return tl::unexpected(on.error());
+    const auto capacity = capacityFrom(options.capacity);
+    if (!capacity)
+        return problem(BenchFault::NoCapacityToSignIn, {options.capacity});
+    ReviewSigning signing;
+    signing.balloon = Registration(options.balloon);
+    signing.act = reviewActFrom(options.act).value_or(ReviewAct::Review);
+    signing.form = options.form;
+    signing.certificate = options.certificate;
+    signing.reviewer = PersonId(options.by);
+    signing.capacity = *capacity;
+    signing.findings = options.findings;
+    signing.on = *on;
+    if (!options.inspection.empty())
+        signing.inspection = InspectionId(options.inspection);
+    if (!options.expires.empty()) {
+        const auto expires = CivilDate::parse(options.expires);
+        if (!expires)
+            return tl::unexpected(expires.error());
+        signing.expires = *expires;
+    }
+    if (!options.time.empty()) {
+        const auto time = TimeOfDay::parse(options.time);
+        if (!time)
+            return tl::unexpected(time.error());
+        signing.time = *time;
+    }
+    return signing;
 }
 
 }
@@ -89,6 +124,21 @@ int run(const ReviewShowOptions& options, const Common& common) {
     } else
         std::cout << paper::toText(paper, reviewLanguage);
     return Done;
+}
+
+int run(const ReviewSignOptions& options, const Common& common) {
+    const auto signing = signingFrom(options);
+    if (!signing)
+        return refuse(signing.error());
+    return write(common, [&](Record& record) -> Results<std::string> {
+        const auto receipt = signReview(record, record, *signing);
+        if (!receipt)
+            return tl::unexpected(receipt.error());
+        const auto line = record.line(receipt->ids.front());
+        if (!line)
+            return tl::unexpected(std::vector{line.error()});
+        return printed(reviewJson((*line)->entry));
+    });
 }
 
 }

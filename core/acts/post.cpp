@@ -2,7 +2,7 @@
 #include "acts/post.h"
 
 #include "answers/bench_file.h"
-#include "bench/release/review_rule.h"
+#include "bench/review/review_rule.h"
 #include "gate/gate.h"
 #include "gate/refusing.h"
 #include "problem/faults/programme_fault.h"

@@ -2,7 +2,7 @@
 #include "acts/sign_review.h"
 
 #include "acts/post.h"
-#include "answers/reviews.h"
+#include "answers/review/reviews.h"
 
 namespace crownring {
 

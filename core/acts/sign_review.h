@@ -4,7 +4,7 @@
 /// Signing an airworthiness review, the extension of its certificate, or a recommendation: what would be signed is
 /// composed and shown; signing posts it as one entry, which accomplishes what it says by itself.
 
-#include "bench/release/review_refusals.h"
+#include "bench/review/review_refusals.h"
 #include "record/journal.h"
 #include "registry/books.h"
 

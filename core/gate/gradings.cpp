@@ -5,15 +5,14 @@
 #include "gate/refusing.h"
 #include "problem/faults/release_fault.h"
 
-#include <nlohmann/json.hpp>
-
 #include <algorithm>
 
 namespace crownring {
 
 namespace {
 
-constexpr const char* gradingRule = "ML.A.403(a), (b); 14 CFR 43.11(b), 91.405 (who decides: our reading of them)";
+/// Who decides of a grade is our reading of these.
+constexpr const char* gradingRule = "ML.A.403(a), (b); 14 CFR 43.11(b), 91.405";
 
 int rankOf(Severity severity) { return severity == Severity::Minor ? 0 : severity == Severity::Grounding ? 2 : 1; }
 
@@ -22,11 +21,8 @@ bool saysNothing(const std::string& text) { return text.find_first_not_of(" \t\n
 /// The grade that a correction states; nothing where it leaves the grade alone.
 std::optional<Severity> statedBy(const Entry& entry) {
     const auto* correction = std::get_if<EntryCorrected>(&entry.body);
-    if (!correction)
-        return std::nullopt;
-    const auto with = nlohmann::json::parse(correction->with, nullptr, false);
-    const auto found = with.is_object() ? with.find("severity") : with.end();
-    return found == with.end() || !found->is_string() ? std::nullopt : severityFrom(found->get<std::string>());
+    const auto stated = correction ? textUnder(*correction, "severity") : std::nullopt;
+    return stated ? severityFrom(*stated) : std::nullopt;
 }
 
 /// What an amendment makes of a defect that bars flight.

@@ -83,8 +83,7 @@ Findings askRegimes(const Batch& batch) {
                 problems.push_back(Problem{ProgrammeFault::TwoRegimes,
                                            {std::move(*both), adoption->programme, other.programme},
                                            {{}, line, "programme"},
-                                           "one state of registry: Regulation (EU) 1321/2014, Art. 3; 14 CFR 91.409 "
-                                           "(which aircraft each binds: from memory)"});
+                                           "Regulation (EU) 1321/2014, Art. 3; 14 CFR 91.409 (from memory)"});
                 break;
             }
         }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "answers/reviews.h"
+#include "answers/review/reviews.h"
 
 #include "gate/checks.h"
 #include "gate/refusing.h"

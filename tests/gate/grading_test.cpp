@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "graded.h"
-#include "paper/document_json.h"
 #include "problem/faults/release_fault.h"
-#include "sheets/sheets.h"
 #include "signing_attempt.h"
 #include "test_class.h"
 
@@ -116,19 +114,6 @@ private slots:
         const auto id = shop.say(finding).ids.front();
         refused(shop, taken(id, "Another"), ReleaseFault::MayNotGradeDown);
         shop.say(taken(id, "Sam Help"));
-    }
-    void thePaperSaysByWhomAndWhy() {
-        Shop shop;
-        shop.ready(Visit::PartMlInspection);
-        const auto id = shop.find("D-1", "deferrable").ids.front();
-        auto entry = graded(id, "minor", "Ada Rhos");
-        entry.replace(entry.find("2026-05-21"), 10, "2026-06-01");
-        entry.replace(entry.find(with), with.size(), withReason);
-        shop.say(entry);
-        expectReleased(shop, Shop::signing());
-        const auto file = shop.draft(Shop::signing()).file;
-        const auto report = paper::toJson(inspectionReport(file, english));
-        QVERIFY(report.find("graded down by Ada Rhos: below the limit of the manual") != std::string::npos);
     }
 };
 

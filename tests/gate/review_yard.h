@@ -4,7 +4,7 @@
 /// A balloon, and what is said of its airworthiness reviews, as entries.
 
 #include "answers/due.h"
-#include "answers/reviews.h"
+#include "answers/review/reviews.h"
 #include "problem/faults/review_fault.h"
 #include "said.h"
 #include "store/scratch.h"

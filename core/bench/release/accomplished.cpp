@@ -2,7 +2,7 @@
 #include "bench/release/accomplished.h"
 
 #include "bench/release/release.h"
-#include "record/kinds/reviews.h"
+#include "record/kinds/programmes.h"
 
 #include <algorithm>
 

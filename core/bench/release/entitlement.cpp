@@ -71,8 +71,7 @@ std::optional<Barred> barUnderSubpartAdd(const Signatory& signatory) {
     if (signatory.capacity == Capacity::PilotOwner)
         return Barred{{BarredPhrase::OwnerForHire, {}}, "ML.A.803 (from memory)"};
     if (signatory.capacity == Capacity::IndependentCertifyingStaff)
-        return Barred{{BarredPhrase::IndependentForHire, {}},
-                      "ML.A.201(e) (its scope read; that maintenance is by an approved organisation from memory)"};
+        return Barred{{BarredPhrase::IndependentForHire, {}}, "ML.A.201(e) (from memory)"};
     return std::nullopt;
 }
 

@@ -2,7 +2,7 @@
 #include "bench/release/owner_rule.h"
 
 #include "bench/release/barred_phrase.h"
-#include "record/kinds/reviews.h"
+#include "record/kinds/programmes.h"
 
 #include <algorithm>
 #include <array>

@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace crownring {
 
@@ -21,6 +22,10 @@ struct Kind<EntryCorrected> {
     static constexpr std::string_view name = "entry.corrected";
     static constexpr std::string_view keys = "replaces with{keys}";
     static constexpr TimeOfDay time{0, 0};
+
+    /// The text that a correction puts under a key; nothing where it leaves the key alone, or puts something else
+    /// there.
+    [[nodiscard]] std::optional<std::string> textUnder(const EntryCorrected& correction, std::string_view key);
     static constexpr std::tuple mentions{};
     static constexpr auto brings = nothing;
     static constexpr std::tuple toldUnder{};

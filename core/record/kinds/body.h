@@ -12,7 +12,6 @@
 #include "record/kinds/items.h"
 #include "record/kinds/programmes.h"
 #include "record/kinds/readings.h"
-#include "record/kinds/reviews.h"
 #include "record/kinds/service.h"
 #include "record/kinds/shop.h"
 #include "record/kinds/subject.h"

@@ -159,19 +159,17 @@ struct Projector::Put {
                 to.m_putKitFlight.run(to.item(id), at, entry.id, body.use.minutes, body.use.landings,
                                       body.use.inflations);
     }
-    void operator()(const RequirementDone& body) const {
+    void operator()(const RequirementDone& body) const { done(body, isPaper(body) ? Ground::Paper : Ground::Said); }
+    void operator()(const ReviewSigned& body) const {
+        if (const auto requirement = requirementOf(body.act))
+            done({body.item, *requirement, {}, {}, {}, {}, {}, body.expires}, Ground::Review);
+    }
+    void done(const RequirementDone& body, Ground ground) const {
         to.m_putDone.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(body.requirement),
                          body.method.empty() ? std::nullopt : std::optional(body.method), body.clock.minutes,
                          body.clock.landings, body.clock.inflations,
-                         body.ref.empty() ? std::nullopt : std::optional(body.ref),
-                         static_cast<int>(isPaper(body) ? Ground::Paper : Ground::Said), dayOf(body.expires));
-    }
-    void operator()(const ReviewSigned& body) const {
-        if (const auto requirement = requirementOf(body.act))
-            to.m_putDone.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(*requirement),
-                             std::optional<std::string>(), std::optional<Minutes>(), std::optional<Landings>(),
-                             std::optional<Inflations>(), std::optional<std::string>(),
-                             static_cast<int>(Ground::Review), dayOf(body.expires));
+                         body.ref.empty() ? std::nullopt : std::optional(body.ref), static_cast<int>(ground),
+                         dayOf(body.expires));
     }
     static std::optional<std::int64_t> dayOf(const std::optional<CivilDate>& date) {
         return date ? std::optional(std::int64_t{date->dayNumber()}) : std::nullopt;
@@ -280,10 +278,7 @@ struct Projector::TakeAway {
                 from.m_dropKitFlight.run(from.item(id), at, entry.id);
     }
     void operator()(const RequirementDone& body) const { from.m_dropDone.run(from.item(body.item), at, entry.id); }
-    void operator()(const ReviewSigned& body) const {
-        if (requirementOf(body.act))
-            from.m_dropDone.run(from.item(body.item), at, entry.id);
-    }
+    void operator()(const ReviewSigned& body) const { from.m_dropDone.run(from.item(body.item), at, entry.id); }
     void operator()(const ProgrammeAdopted&) const {
         from.touch(Touch::Of::Adoptions);
         from.m_dropAdoption.run(at, entry.id);

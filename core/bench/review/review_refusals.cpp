@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/release/review_refusals.h"
+#include "bench/review/review_refusals.h"
 
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/review_fault.h"

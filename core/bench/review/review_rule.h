@@ -13,7 +13,7 @@
 
 #include "bench/release/entitlement.h"
 #include "record/kinds/inspections.h"
-#include "record/kinds/reviews.h"
+#include "record/kinds/programmes.h"
 
 #include <optional>
 #include <span>

@@ -3,7 +3,7 @@
 
 /// Airworthiness reviews: what the record says of those that were signed, and all that the signing of one is judged by.
 
-#include "bench/release/review_refusals.h"
+#include "bench/review/review_refusals.h"
 #include "record/entry.h"
 #include "registry/books.h"
 

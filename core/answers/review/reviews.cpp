@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "answers/reviews.h"
+#include "answers/review/reviews.h"
 
 #include "answers/bench_file.h"
 #include "answers/due.h"

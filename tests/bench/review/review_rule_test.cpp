@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/release/review_rule.h"
+#include "bench/review/review_rule.h"
 #include "said.h"
 #include "test_class.h"
 

@@ -7,7 +7,7 @@
 /// deferred; a survey); the anticipation by at most 90 and 30 days as `regulations` of the programme has it. ML.A.901
 /// (an expired certificate is not extended) and that forms print the day itself or the day before it: from memory.
 
-#include "bench/release/review_rule.h"
+#include "bench/review/review_rule.h"
 #include "problem/problem.h"
 #include "registry/item_facts.h"
 #include "rules/standing/standing.h"
