@@ -17,7 +17,6 @@ namespace {
 /// It says itself who signed what, where the release of an inspection does not.
 bool isPaper(const RequirementDone& done) { return !done.ref.empty() && done.signatory && !done.licence.empty(); }
 
-/// Kinds that are only found under their subjects, and amendments.
 template <class Said>
 concept WithoutRows = !Kind<Said>::hasRows;
 
@@ -169,10 +168,7 @@ struct Projector::Put {
                          body.method.empty() ? std::nullopt : std::optional(body.method), body.clock.minutes,
                          body.clock.landings, body.clock.inflations,
                          body.ref.empty() ? std::nullopt : std::optional(body.ref), static_cast<int>(ground),
-                         dayOf(body.expires));
-    }
-    static std::optional<std::int64_t> dayOf(const std::optional<CivilDate>& date) {
-        return date ? std::optional(std::int64_t{date->dayNumber()}) : std::nullopt;
+                         body.expires ? std::optional(std::int64_t{body.expires->dayNumber()}) : std::nullopt);
     }
     void operator()(const ProgrammeAdopted& body) const {
         to.touch(Touch::Of::Adoptions);
@@ -235,7 +231,8 @@ struct Projector::Put {
               const std::optional<CivilDate>& until = {}, const std::optional<Minutes>& untilMinutes = {},
               const std::optional<EntryId>& reading = {}) const {
         to.m_putMark.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(body.defect), static_cast<int>(kind),
-                         static_cast<int>(severity), what, dayOf(until), untilMinutes, reading);
+                         static_cast<int>(severity), what,
+                         until ? std::optional(std::int64_t{until->dayNumber()}) : std::nullopt, untilMinutes, reading);
     }
     void operator()(const ItemState& body) const { state(Subject::Item, to.item(body.item), body); }
     void operator()(const BalloonState& body) const { state(Subject::Balloon, to.balloon(body.balloon), body); }
