@@ -46,11 +46,21 @@ Result<Made> madeOf(const Batch& batch, const Entry& entry, const JournalLine& r
     return stated && rankOf(*stated) < rankOf(written.severity) ? Made::Less : Made::NoLess;
 }
 
-/// Nothing of it is signed yet: who found it in an open inspection may take his own word back.
-Result<bool> takesBackOwnWord(Books& books, const Entry& entry, const JournalLine& root, const DefectFound& written) {
-    if (!written.inspection || saysNothing(entry.by) || entry.by != root.entry.by)
+/// Who found it takes his own word back: at once, before anybody wrote another, or in an inspection that is open, since
+/// nothing of that is signed yet.
+Result<bool> takesBackOwnWord(const Batch& batch, const Entry& entry, const JournalLine& root,
+                              const DefectFound& written) {
+    if (saysNothing(entry.by) || entry.by != root.entry.by)
         return false;
-    const auto told = books.told(
+    const auto line = batch.journal.line(entry.id);
+    if (!line)
+        return tl::unexpected(line.error());
+    constexpr int withItsReading = 2;
+    if (*line && (*line)->number - root.number <= withItsReading)
+        return true;
+    if (!written.inspection)
+        return false;
+    const auto told = batch.books.told(
         {Subject::Inspection, written.inspection->text(), {kindName<InspectionClosed>()}, CivilDate::last()});
     if (!told)
         return tl::unexpected(told.error());
@@ -102,7 +112,7 @@ Findings judgedGrading(const Batch& batch, const Entry& entry, int line) {
         return tl::unexpected(made.error());
     if (*made == Made::NoLess)
         return std::vector<Problem>{};
-    const auto own = takesBackOwnWord(batch.books, entry, *root, *written);
+    const auto own = takesBackOwnWord(batch, entry, *root, *written);
     if (!own)
         return tl::unexpected(own.error());
     if (*own)

@@ -32,6 +32,10 @@ inline std::string moved(const EntryId& id) {
 inline const std::string gradedByAda = R"(,"graded_by":"Ada Rhos")";
 inline const std::string with = R"("with":{)";
 inline const std::string withReason = R"("with":{"note":"below the limit of the manual",)";
+/// Others write, too.
+inline const std::string meanwhile =
+    R"({"entry":"event.reported","on":"2020-05-20","item":"E1","event":"mildew"}
+{"entry":"event.reported","on":"2020-05-21","item":"E1","event":"mildew"})";
 inline constexpr const char* underAdd = R"(["for-hire"])";
 
 }

@@ -49,6 +49,7 @@ private slots:
         for (const bool voids : {false, true}) {
             Shop shop(operations.toStdString());
             const auto id = shop.say(found("deferrable", finder.toUtf8())).ids.front();
+            shop.say(meanwhile);
             const auto entry = voids ? taken(id, by.toStdString()) : graded(id, "minor", by.toStdString());
             if (may)
                 shop.say(entry);
@@ -77,6 +78,7 @@ private slots:
         QFETCH(bool, less);
         Shop shop;
         const auto id = shop.say(found(before.toUtf8())).ids.front();
+        shop.say(meanwhile);
         const auto entry = graded(id, after.toUtf8(), "Nobody Known");
         if (less)
             refused(shop, entry, ReleaseFault::MayNotGradeDown);
@@ -102,8 +104,15 @@ private slots:
         Shop shop;
         const auto id = shop.say(found("minor")).ids.front();
         const auto up = shop.say(graded(id, "grounding", "Nobody Known")).ids.front();
+        shop.say(meanwhile);
         refused(shop, taken(up, "Nobody Known"), ReleaseFault::MayNotGradeDown);
         shop.say(taken(up, "Ada Rhos"));
+    }
+    void atOnceOnesOwnWordIsTakenBack() {
+        Shop shop;
+        const auto id = shop.say(found("deferrable", "Sam Help")).ids.front();
+        refused(shop, taken(id, "Another"), ReleaseFault::MayNotGradeDown);
+        shop.say(taken(id, "Sam Help"));
     }
     void inAnOpenInspectionOnesOwnWordIsTakenBack() {
         Shop shop;
@@ -112,6 +121,7 @@ private slots:
         finding.insert(finding.size() - 1, shop.about());
         finding.replace(finding.find("2026-05-20"), 10, "2026-06-01");
         const auto id = shop.say(finding).ids.front();
+        shop.say(meanwhile);
         refused(shop, taken(id, "Another"), ReleaseFault::MayNotGradeDown);
         shop.say(taken(id, "Sam Help"));
     }

@@ -22,10 +22,6 @@ struct Kind<EntryCorrected> {
     static constexpr std::string_view name = "entry.corrected";
     static constexpr std::string_view keys = "replaces with{keys}";
     static constexpr TimeOfDay time{0, 0};
-
-    /// The text that a correction puts under a key; nothing where it leaves the key alone, or puts something else
-    /// there.
-    [[nodiscard]] std::optional<std::string> textUnder(const EntryCorrected& correction, std::string_view key);
     static constexpr std::tuple mentions{};
     static constexpr auto brings = nothing;
     static constexpr std::tuple toldUnder{};
@@ -34,6 +30,9 @@ struct Kind<EntryCorrected> {
     static EntryCorrected read(ObjectReader& reader);
     static void write(nlohmann::json& into, const EntryCorrected& body);
 };
+
+/// The text that a correction puts under a key; nothing where it leaves the key alone, or puts something else there.
+[[nodiscard]] std::optional<std::string> textUnder(const EntryCorrected& correction, std::string_view key);
 
 /// Why the program itself voids an entry. In the record stands the name; a person's own reason stands there in words.
 enum class VoidReason {
