@@ -140,6 +140,38 @@ struct InspectionApproveOptions {
 };
 int run(const InspectionApproveOptions& options, const Common& common);
 
+struct ReviewListOptions {
+    std::string on;
+    std::string balloon; ///< empty: all
+    bool json = false;
+};
+int run(const ReviewListOptions& options, const Common& common);
+
+struct ReviewShowOptions {
+    std::string review; ///< the number of its certificate, or the id of its entry
+    std::string on;
+    std::string to;           ///< a PDF file, instead of an answer
+    std::string paper = "a4"; ///< or "letter"
+    bool force = false;       ///< a file that is there is replaced
+    bool json = false;
+};
+int run(const ReviewShowOptions& options, const Common& common);
+
+struct ReviewSignOptions {
+    std::string balloon;
+    std::string act = "review"; ///< or "extension", "recommendation"
+    std::string form;
+    std::string certificate;
+    std::string expires; ///< as printed; empty: what the rule gives
+    std::string by;
+    std::string capacity;
+    std::string findings;
+    std::string inspection;
+    std::string on;
+    std::string time; ///< of that day, UTC; may be empty
+};
+int run(const ReviewSignOptions& options, const Common& common);
+
 struct FabricForecastOptions {
     std::string envelope;
     std::string quantity; ///< empty: the first that its manual bounds

@@ -266,6 +266,7 @@ int runCommandLine(int argc, const char* const* argv) {
     addPost(app, chosen);
     addAdopt(app, chosen);
     addInspection(app, chosen);
+    addReview(app, chosen);
     addDue(app, chosen);
     addBalloons(app, chosen);
     addFabric(app, chosen);

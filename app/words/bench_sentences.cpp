@@ -72,7 +72,8 @@ QString BenchSentences::of(const DefectFound& e) {
     const auto what = form.arg(named(e.item), e.what.empty() ? tr("a reading failed") : inward(e.what));
     return joined(
         {tr("%1 (%2)").arg(joined({what, place(e.place)}, QStringLiteral(", ")), named(e.defect)),
-         e.photographs.empty() ? QString() : tr("%n photographs", nullptr, static_cast<int>(e.photographs.size()))},
+         e.photographs.empty() ? QString() : tr("%n photographs", nullptr, static_cast<int>(e.photographs.size())),
+         e.gradedBy ? tr("graded by %1").arg(named(*e.gradedBy)) : QString()},
         QStringLiteral(", "));
 }
 
@@ -140,11 +141,32 @@ QString BenchSentences::of(const ReturnApproved& e) {
     return tr("Return to service after inspection %1 approved by %2").arg(named(e.inspection), named(e.signatory));
 }
 
+QString BenchSentences::of(const ReviewSigned& e) {
+    const auto by = inward(e.reviewer.text());
+    switch (e.act) {
+    case ReviewAct::Review:
+        return tr("Airworthiness review of %1 signed by %2: %3, certificate %4, printed to expire on %5")
+            .arg(named(e.balloon), by, inward(e.form), inward(e.certificate),
+                 inward(e.expires ? e.expires->iso() : std::string()));
+    case ReviewAct::Extension:
+        return tr("Airworthiness review certificate %1 of %2 extended by %3, printed to expire on %4")
+            .arg(inward(e.certificate), named(e.balloon), by, inward(e.expires ? e.expires->iso() : std::string()));
+    case ReviewAct::Recommendation:
+        return tr("Airworthiness review of %1 recommended by %2: %3, %4")
+            .arg(named(e.balloon), by, inward(e.form), inward(e.certificate));
+    }
+    return {};
+}
+
 QString BenchSentences::of(const PersonEntitled& e) {
     const auto capacity = capacityFrom(e.capacity);
-    const auto text =
+    auto text =
         tr("%1 may sign as %2, %3")
             .arg(named(e.person), capacity ? words::said(termOf(*capacity)) : inward(e.capacity), inward(e.licence));
+    if (!e.organisation.empty())
+        text = tr("%1, for %2").arg(text, inward(e.organisation));
+    if (!e.approval.empty())
+        text = tr("%1, approval %2").arg(text, inward(e.approval));
     return e.until ? tr("%1, until %2").arg(text, inward(e.until->iso())) : text;
 }
 

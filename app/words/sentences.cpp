@@ -102,7 +102,9 @@ struct Teller {
             text = Sentences::tr("%1, %2").arg(text, inward(e.method));
         if (const auto clock = stated(e.clock); !clock.isEmpty())
             text = Sentences::tr("%1, at %2").arg(text, clock);
-        return e.ref.empty() ? text : Sentences::tr("%1 (%2)").arg(text, inward(e.ref));
+        if (!e.ref.empty())
+            text = Sentences::tr("%1 (%2)").arg(text, inward(e.ref));
+        return e.expires ? Sentences::tr("%1, printed to expire on %2").arg(text, inward(e.expires->iso())) : text;
     }
     QString operator()(const ProgrammeAdopted& e) const {
         struct Whom {
@@ -181,6 +183,7 @@ struct Word {
         return QT_TRANSLATE_NOOP("Sentences", "release after incomplete maintenance");
     }
     const char* operator()(Of<BalloonOwned>) const { return QT_TRANSLATE_NOOP("Sentences", "owner"); }
+    const char* operator()(Of<ReviewSigned>) const { return QT_TRANSLATE_NOOP("Sentences", "airworthiness review"); }
     const char* operator()(Of<InspectionClosed>) const { return QT_TRANSLATE_NOOP("Sentences", "inspection closed"); }
     const char* operator()(Of<PersonEntitled>) const { return QT_TRANSLATE_NOOP("Sentences", "authorisation"); }
     const char* operator()(Of<TesterCalibrated>) const { return QT_TRANSLATE_NOOP("Sentences", "calibration"); }

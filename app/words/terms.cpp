@@ -130,6 +130,12 @@ const char* wordOf(Capacity capacity) {
         return QT_TRANSLATE_NOOP("Term", "manufacturer");
     case Capacity::PrivatePilot:
         return QT_TRANSLATE_NOOP("Term", "owner or operator, private pilot");
+    case Capacity::AirworthinessReviewStaff:
+        return QT_TRANSLATE_NOOP("Term", "airworthiness review staff of an approved organisation");
+    case Capacity::ReviewAuthorisation:
+        return QT_TRANSLATE_NOOP("Term", "independent certifying staff authorised to review");
+    case Capacity::Authority:
+        return QT_TRANSLATE_NOOP("Term", "competent authority");
     }
     return "";
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/post.h"
 
+#include "answers/bench_file.h"
+#include "bench/review/review_rule.h"
 #include "gate/gate.h"
 #include "gate/refusing.h"
 #include "problem/faults/programme_fault.h"
@@ -34,6 +36,18 @@ std::optional<Problem> fillIn(ProgrammeAdopted& adopted, Books& books) {
     return std::nullopt;
 }
 
+/// What a review is signed under, where that is left to the record.
+std::optional<Problem> fillIn(ReviewSigned& said, CivilDate on, Books& books) {
+    const auto capacity = capacityFrom(said.capacity);
+    if (!said.authorisation.empty() || !capacity)
+        return std::nullopt;
+    const auto entitlements = entitlementsOn(books, on);
+    if (!entitlements)
+        return entitlements.error();
+    said.authorisation = authorisationOf(*entitlements, said.reviewer, *capacity, on);
+    return std::nullopt;
+}
+
 Problem placedIn(Problem problem, const std::string& file) {
     problem.where.file = file;
     return problem;
@@ -44,13 +58,18 @@ Problem placedIn(Problem problem, const std::string& file) {
 Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry> entries, const std::string& file,
                       const Journal::Judge& also) {
     std::vector<Problem> problems;
-    for (auto& [entry, line] : entries)
+    for (auto& [entry, line] : entries) {
+        std::optional<Problem> problem;
         if (auto* adopted = std::get_if<ProgrammeAdopted>(&entry.body))
-            if (auto problem = fillIn(*adopted, books)) {
-                problem->where.file = file;
-                problem->where.line = line;
-                problems.push_back(std::move(*problem));
-            }
+            problem = fillIn(*adopted, books);
+        else if (auto* review = std::get_if<ReviewSigned>(&entry.body))
+            problem = fillIn(*review, entry.on, books);
+        if (problem) {
+            problem->where.file = file;
+            problem->where.line = line;
+            problems.push_back(std::move(*problem));
+        }
+    }
     if (!problems.empty())
         return tl::unexpected(std::move(problems));
     return journal.append(std::move(entries), file, [&](std::span<const NumberedEntry> written) {

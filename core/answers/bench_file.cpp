@@ -215,7 +215,9 @@ Result<void> readSupport(Books& books, BenchFile& file) {
         return tl::unexpected(credited.error());
     const auto accomplished = accomplishments(*then);
     for (const auto& each : *credited)
-        if (std::ranges::find(accomplished, Work{each.item, each.requirement}) == accomplished.end())
+        // A visit accomplished a review before it became an act of its own.
+        if (!isOfReviews(each.requirement) &&
+            std::ranges::find(accomplished, Work{each.item, each.requirement}) == accomplished.end())
             file.unsupported.push_back(
                 Problem{ReleaseFault::NotAccomplished, {each.requirement, each.item, file.inspection.id}, {}, {}});
     return {};

@@ -57,6 +57,18 @@ namespace crownring {
 /// accomplished something before.
 [[nodiscard]] Findings askAccomplishments(const Batch& batch);
 
+/// BadValue for the adoption, as written or as corrected, of the aircraft rules of a second regime for a registration.
+[[nodiscard]] Findings askRegimes(const Batch& batch);
+
+/// NotReleasable for a correction or a void that makes less of a defect which bars flight, by somebody who may not
+/// decide that, or without saying who and why.
+[[nodiscard]] Findings askGradings(const Batch& batch);
+
+/// NotReleasable, with every reason, for each airworthiness review, extension or recommendation that the rules refuse;
+/// for a printed expiry that the rule does not give; for a review that is only stated where they are signed since.
+/// CannotAmend for what would change a certificate.
+[[nodiscard]] Findings askReviews(const Batch& batch);
+
 /// NotReleasable for a defect under the name of one that is open.
 [[nodiscard]] Findings askFindings(const Batch& batch);
 

@@ -8,6 +8,7 @@
 #include "problem/faults/programme_fault.h"
 #include "problem/faults/reading_fault.h"
 #include "problem/faults/release_fault.h"
+#include "problem/faults/review_fault.h"
 #include "problem/faults/store_fault.h"
 #include "problem/faults/table_fault.h"
 #include "problem/faults/track_fault.h"

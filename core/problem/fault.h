@@ -55,6 +55,7 @@ enum class ChecklistFault : std::uint8_t; ///< faults/checklist_fault.h
 enum class ReadingFault : std::uint8_t;   ///< faults/reading_fault.h
 enum class BenchFault : std::uint8_t;     ///< faults/bench_fault.h
 enum class ReleaseFault : std::uint8_t;   ///< faults/release_fault.h
+enum class ReviewFault : std::uint8_t;    ///< faults/review_fault.h
 enum class FabricFault : std::uint8_t;    ///< faults/fabric_fault.h
 enum class TableFault : std::uint8_t;     ///< faults/table_fault.h
 enum class TrackFault : std::uint8_t;     ///< faults/track_fault.h
@@ -62,8 +63,9 @@ enum class StoreFault : std::uint8_t;     ///< faults/store_fault.h
 enum class UseFault : std::uint8_t;       ///< faults/use_fault.h
 enum class WritingFault : std::uint8_t;   ///< faults/writing_fault.h
 
-using Fault = std::variant<WrittenFault, EntryFault, ProgrammeFault, ChecklistFault, ReadingFault, BenchFault,
-                           ReleaseFault, FabricFault, TableFault, TrackFault, StoreFault, UseFault, WritingFault>;
+using Fault =
+    std::variant<WrittenFault, EntryFault, ProgrammeFault, ChecklistFault, ReadingFault, BenchFault, ReleaseFault,
+                 ReviewFault, FabricFault, TableFault, TrackFault, StoreFault, UseFault, WritingFault>;
 
 /// Of each fault its stable name, unique in its family ("not-a-date"), and the code that scripts know it by.
 struct FaultRow {

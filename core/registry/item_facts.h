@@ -33,6 +33,7 @@ struct Accomplishment {
     Figures stated; ///< only what the paper states
     std::string method;
     Evidence evidence = Evidence::Stated;
+    std::optional<CivilDate> expires{}; ///< the last good day as a certificate prints it
     bool operator==(const Accomplishment&) const = default;
 };
 

@@ -103,6 +103,10 @@ std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in) {
     for (auto& line : lines)
         if (line.open)
             line.state = answeredText(file, ItemId(line.item), requirementOf(line.defect), line.state, in);
+    for (const auto& found : file.inspection.found)
+        if (found.body.gradedBy)
+            if (const auto line = std::ranges::find(lines, found.body.defect, &DefectLine::defect); line != lines.end())
+                line->state = in.say(SheetPhrase::GradedDown, {line->state, *found.body.gradedBy, found.note});
     for (auto& line : lines)
         if (const auto pictured = file.photographs.find(line.defect); pictured != file.photographs.end())
             line.photographs = pictured->second;

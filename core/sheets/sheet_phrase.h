@@ -143,6 +143,23 @@ enum class SheetPhrase : std::uint8_t {
     FirstWritten,
     SaysNow,
     Nothing,
+    AirworthinessReview,
+    ReviewExtended,
+    ReviewRecommended,
+    ReviewedEnvelope,
+    ReviewForm,
+    CertificateNumber,
+    IssuedOn,
+    PrintedExpiry,
+    ReviewedDuring,
+    ReviewFindings,
+    NoCertificateItself, ///< %1: the form
+    ReviewSignature,
+    Reviewer,
+    ReviewingAs,
+    ReviewedUnder,
+    NotSupportedFor, ///< %1: why
+    GradedDown,      ///< %1: what has become of it, %2: by whom, %3: why
 };
 
 }

@@ -216,6 +216,12 @@ Item {
                 onClicked: pane.act(pane.ofBalloon ? "balloon.state" : "item.state", pane.subject.balloon, pane.subject.item, "")
             }
             Button {
+                objectName: "balloon.review"
+                visible: pane.roomy && pane.ofBalloon
+                text: qsTr("Airworthiness review …")
+                onClicked: pane.act("review.signed", pane.subject.balloon, "", "")
+            }
+            Button {
                 objectName: "balloon.rename"
                 visible: pane.roomy && pane.ofBalloon
                 text: qsTr("Another registration …")

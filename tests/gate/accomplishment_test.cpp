@@ -118,20 +118,17 @@ private slots:
         }());
         QVERIFY(accomplishedItems(shop).empty());
     }
-    void aReviewWithALineLeftOutRenewsNothing() {
-        // ML.A.903 (read): the documented review and the physical survey both.
+    void aVisitRenewsNoReviewCertificate() {
+        // ML.A.901(b) (read): a review is issued by who may review; a release is none.
         Shop shop;
-        shop.open(Visit::PartMlInspection, {{ItemId("E1"), RequirementId("ml.arc-review")}}).carriedOut().measured();
         const auto review = Work{ItemId("E1"), RequirementId("ml.arc-review")};
-        const auto done = [&] {
-            const auto all = shop.draft(Shop::signing()).accomplishments;
-            return std::ranges::find(all, review) != all.end();
-        };
-        QVERIFY(done());
-        shop.say(
-            R"({"entry":"line.settled","on":"2026-06-01","line":"papers.review-survey","state":"not-applicable","why":"other","finding":"no time")" +
-            shop.about() + "}");
-        QVERIFY(!done());
+        shop.open(Visit::PartMlInspection, {review}).carriedOut().measured();
+        const auto all = shop.draft(Shop::signing()).accomplishments;
+        QVERIFY(!all.empty() && std::ranges::find(all, review) == all.end());
+        const auto problems = problemsOf(
+            shop.record(), shop.closing() + "\n" + doneBy(shop.inspection.text().c_str(), "E1", "ml.arc-review"));
+        QVERIFY(std::ranges::any_of(
+            problems, [](const Problem& each) { return each.fault == Fault(ReleaseFault::NotAccomplished); }));
     }
     void aTestOfFabricIsDoneByPullsAlone() {
         // The strength test of an example programme: assets/programmes/fabric-strength.json.

@@ -139,12 +139,13 @@ private slots:
     }
     void aLineCorrectedAwayTakesItsGroundAway() {
         Shop shop;
-        shop.open(Visit::PartMlInspection, {{ItemId("E1"), RequirementId("ml.arc-review")}}).carriedOut().measured();
+        shop.say(
+            R"({"entry":"programme.adopted","on":"2016-05-01","programme":"own","everything":true,"document":{"programme":"own","revision":"1","title":"Own","source":"invented","requirements":[{"id":"own.clean","title":"Clean","source":"invented","kinds":["envelope"],"action":"service","limits":[{"clock":"months","every":12}]}]}})");
+        shop.open(Visit::PartMlInspection, {{ItemId("E1"), RequirementId("own.clean")}}).carriedOut().measured();
         QVERIFY(shop.sign(Shop::signing()));
         const auto lines = shop.now().lines;
-        const auto survey =
-            std::ranges::find(lines, "papers.review-survey", [](const auto& line) { return line.body.line; });
-        shop.say(correction(survey->id, R"({"state":"not-applicable","why":"other","finding":"never done"})"));
+        const auto own = std::ranges::find(lines, "do/own.clean", [](const auto& line) { return line.body.line; });
+        shop.say(correction(own->id, R"({"state":"not-applicable","why":"other","finding":"never done"})"));
         const auto file = benchFile(shop.record(), shop.inspection, day("2026-06-20")).value();
         QCOMPARE(file.unsupported.size(), std::size_t{1});
         QCOMPARE(file.unsupported.front().fault, Fault(ReleaseFault::NotAccomplished));

@@ -101,9 +101,7 @@ struct Visit {
             if (onItem)
                 work.emplace(item, "ml.inspection");
         }
-        if (review && isDone("documents", "") && isDone("survey", ""))
-            work.emplace("E1", "ml.arc-review");
-        return work;
+        return work; // the review is an act of its own
     }
 };
 

@@ -122,12 +122,13 @@ rc::Gen<Body> any(Of<ReturnApproved>, const Names& names) {
 
 rc::Gen<Body> any(Of<DefectFound>, const Names& names) {
     using D = DefectFound;
-    const auto found = rc::gen::build<D>(
-        set(&D::defect, names.defect), set(&D::item, names.item), set(&D::what, saying()),
-        set(&D::severity,
-            rc::gen::element(Severity::Barring, Severity::Minor, Severity::Grounding, Severity::Deferrable)),
-        set(&D::inspection, optionally(names.inspection)), set(&D::line, anyText()),
-        set(&D::reading, optionally(names.target)), set(&D::place, anyPlace()), set(&D::photographs, anyPhotographs()));
+    const auto found =
+        rc::gen::build<D>(set(&D::defect, names.defect), set(&D::item, names.item), set(&D::what, saying()),
+                          set(&D::severity, rc::gen::element(Severity::Barring, Severity::Minor, Severity::Grounding,
+                                                             Severity::Deferrable)),
+                          set(&D::inspection, optionally(names.inspection)), set(&D::line, anyText()),
+                          set(&D::reading, optionally(names.target)), set(&D::place, anyPlace()),
+                          set(&D::photographs, anyPhotographs()), set(&D::gradedBy, optionally(names.person)));
     // A reading that failed says enough.
     return rc::gen::exec([found]() -> Body {
         auto body = *found;
@@ -246,9 +247,33 @@ rc::Gen<Body> any(Of<InspectionClosed>, const Names& names) {
     });
 }
 
+rc::Gen<Body> any(Of<ReviewSigned>, const Names& names) {
+    return rc::gen::exec([names]() -> Body {
+        ReviewSigned body;
+        body.balloon = *names.balloon;
+        body.item = *names.item;
+        body.act = static_cast<ReviewAct>(*rc::gen::inRange(0, reviewActCount));
+        body.form = *saying();
+        body.certificate = *saying();
+        if (body.act != ReviewAct::Recommendation)
+            body.expires = *names.on;
+        body.reviewer = *names.person;
+        body.capacity = *anySlug();
+        body.authorisation = *anyText();
+        body.findings = *anyText();
+        if (*rc::gen::arbitrary<bool>())
+            body.photographs = {*anyDigest()};
+        body.inspection = *optionally(names.inspection);
+        return body;
+    });
+}
+
 rc::Gen<Body> any(Of<PersonEntitled>, const Names& names) {
     return rc::gen::exec([names]() -> Body {
         PersonEntitled body{*names.person, *anySlug(), *saying(), *optionally(names.on), {}};
+        body.organisation = *anyText();
+        body.approval = *anyText();
+        body.lastReview = *optionally(names.on);
         if (*rc::gen::arbitrary<bool>())
             body.balloons = {*names.balloon};
         return body;

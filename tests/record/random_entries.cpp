@@ -146,12 +146,18 @@ rc::Gen<Body> any(Of<RequirementDone>, const Names& names) {
     using rc::gen::set;
     const auto inspection =
         rc::gen::map(names.inspection, [](const InspectionId& id) { return id.text(); }); // as its release says it
-    return rc::gen::cast<Body>(rc::gen::build<RequirementDone>(
+    const auto written = rc::gen::build<RequirementDone>(
         set(&RequirementDone::signatory, optionally(names.person)), set(&RequirementDone::licence, anyText()),
         set(&RequirementDone::item, names.item), set(&RequirementDone::requirement, names.requirement),
         set(&RequirementDone::clock, anyFigures()),
         set(&RequirementDone::method, rc::gen::oneOf(rc::gen::just(std::string()), anySlug())),
-        set(&RequirementDone::ref, rc::gen::oneOf(anyText(), inspection))));
+        set(&RequirementDone::ref, rc::gen::oneOf(anyText(), inspection)));
+    return rc::gen::map(rc::gen::pair(written, optionally(names.on)), [](auto both) -> Body {
+        auto& [body, expires] = both;
+        if (!body.ref.empty() && body.signatory && !body.licence.empty()) // of a paper
+            body.expires = expires;
+        return std::move(body);
+    });
 }
 
 /// Of a document that is some JSON object, not a programme that could be adopted.

@@ -119,6 +119,10 @@ inline Item anyItem(std::int64_t most) {
         item.done(oneOf<std::string>({"a", "b", "c", "d", chance(20) ? "e" : "a"}).c_str(), anyDay().iso(),
                   anyClockFigures(most), stated, oneOf<std::string>({"", "proof", "visual", "odd"}).c_str(),
                   entry.c_str());
+        if (chance(25)) // a certificate
+            std::ranges::find(item.facts().done, EntryId(entry), [](const auto& each) {
+                return each.stamp.id;
+            })->expires = anyDay();
         // Now and then another one is signed at the same moment.
         if (chance(30)) {
             auto twin = item.facts().done[static_cast<std::size_t>(number(0, std::ssize(item.facts().done) - 1))];

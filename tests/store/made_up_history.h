@@ -106,7 +106,7 @@ private:
     Body matter() {
         const auto of = inspection(pick(inspectionCount));
         const PersonId person("P");
-        switch (pick(7)) {
+        switch (pick(9)) {
         case 0:
         case 1: {
             InspectionClosed body;
@@ -120,6 +120,20 @@ private:
             return ReturnApproved{of, {}, person, "repair-station", {}};
         case 4:
             return ReleaseRevoked{of, "too early"};
+        case 6:
+        case 7: {
+            ReviewSigned body;
+            body.balloon = balloon(pick(balloonCount));
+            body.item = item(pick(itemCount));
+            body.act = static_cast<ReviewAct>(pick(reviewActCount));
+            body.form = "Form";
+            body.certificate = "7";
+            if (body.act != ReviewAct::Recommendation)
+                body.expires = dayAt(pick(lastDay));
+            body.reviewer = person;
+            body.capacity = "authority";
+            return body;
+        }
         case 5: {
             ReleaseIncomplete body;
             body.inspection = of;

@@ -229,6 +229,18 @@ private:
                         count(id, entry, flight->use);
         } else if (const auto* done = std::get_if<RequirementDone>(&entry.body)) {
             accomplish(entry, *done);
+        } else if (const auto* review = std::get_if<ReviewSigned>(&entry.body)) {
+            if (review->act != ReviewAct::Recommendation)
+                accomplish(entry,
+                           {review->item,
+                            RequirementId(review->act == ReviewAct::Review ? "ml.arc-review" : "ml.arc-extension"),
+                            {},
+                            {},
+                            {},
+                            {},
+                            {},
+                            review->expires},
+                           Evidence::Signed);
         } else if (const auto* event = std::get_if<EventReported>(&entry.body)) {
             const Occurrence occurrence{event->event, {momentOf(entry), entry.id}, event->hottest, event->lasted};
             if (const auto* id = std::get_if<ItemId>(&event->subject))
@@ -283,17 +295,19 @@ private:
             found->second.facts.events.push_back(occurrence);
     }
 
-    void accomplish(const Entry& entry, const RequirementDone& done) {
+    void accomplish(const Entry& entry, const RequirementDone& done, std::optional<Evidence> evidence = {}) {
         const auto found = m_items.find(done.item);
         if (found == m_items.end())
             return;
-        const auto evidence = m_matters.evidenceOf(done, m_on);
+        if (!evidence)
+            evidence = m_matters.evidenceOf(done, m_on);
         if (!evidence)
             return;
         auto& facts = found->second.facts;
         const bool paper = entry.on < facts.entered;
-        Accomplishment each{done.requirement, {momentOf(entry), entry.id}, done.clock, done.clock, done.method,
-                            *evidence};
+        Accomplishment each{
+            done.requirement, {momentOf(entry), entry.id}, done.clock, done.clock, done.method, *evidence,
+            done.expires};
         const auto settle = [&](auto& stated, auto& running) {
             if (!stated && !paper)
                 stated = running;

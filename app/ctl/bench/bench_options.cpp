@@ -93,4 +93,43 @@ void addInspection(CLI::App& app, Chosen& chosen) {
         "Example: crownringctl --record fleet.crownring inspection print OL-2026-017 --to release.pdf --what release");
 }
 
+void addReview(CLI::App& app, Chosen& chosen) {
+    auto* group = app.add_subcommand("review", "Airworthiness reviews: list them, show one, sign one");
+    group->require_subcommand(1);
+    const auto [list, listed] = begin<ReviewListOptions>(*group, chosen, "list", "Those signed, the latest first");
+    list->add_option("--balloon", listed->balloon, "Only of this balloon")->type_name("REG");
+    addDay(*list, listed->on, "Issued up to this day (default: today)");
+    list->add_flag("--json", listed->json, "Answer as JSON");
+    const auto [show, shown] = begin<ReviewShowOptions>(*group, chosen, "show", "One of them, as a paper to file");
+    show->add_option("ID", shown->review, "The number of its certificate, or the id of its entry")->required();
+    addDay(*show, shown->on, "Issued up to this day (default: today)");
+    auto* to = show->add_option("--to", shown->to, "Write it as PDF instead")->type_name("FILE.pdf");
+    show->add_option("--paper", shown->paper, "The size of its pages (default: a4)")
+        ->needs(to)
+        ->check(CLI::IsMember({"a4", "letter"}));
+    show->add_flag("--force", shown->force, "Replace a file that is there; never a record or another database");
+    show->add_flag("--json", shown->json, "Answer as JSON")->excludes(to);
+    const auto [sign, made] = begin<ReviewSignOptions>(*group, chosen, "sign", "Sign a review of a balloon");
+    sign->add_option("--balloon", made->balloon, "Its registration")->required()->type_name("REG");
+    sign->add_option("--act", made->act, "Which act (default: review)")
+        ->check(CLI::IsMember({"review", "extension", "recommendation"}));
+    sign->add_option("--form", made->form, "Which form, e.g. 'EASA Form 15c'")->required();
+    sign->add_option("--certificate", made->certificate, "Its number")->required()->type_name("NUMBER");
+    sign->add_option("--expires", made->expires, "The last good day as printed (default: what the rule gives)")
+        ->type_name("DATE");
+    sign->add_option("--by", made->by, "Who signs")->required()->type_name("PERSON");
+    sign->add_option("--as", made->capacity, "Signing as what: airworthiness-review-staff, review-authorisation, authority")
+        ->required()
+        ->type_name("AS");
+    sign->add_option("--findings", made->findings, "What was found");
+    sign->add_option("--inspection", made->inspection, "The annual or 100-hour inspection while which it is made")
+        ->type_name("ID");
+    addDay(*sign, made->on, "The day of issue (default: today)");
+    sign->add_option("--time", made->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
+    sign->add_flag("--json", alwaysJson);
+    sign->footer(
+        "Refused while anything mandatory stands against it on the balloon, for whoever may not review it, and\n"
+        "where another expiry is printed than the rule gives: then both days are said.");
+}
+
 }

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The calls about visits on the command line.
+/// The calls about visits and reviews on the command line.
 
 #include "ctl/options.h"
 
 namespace crownring::ctl {
 
 void addInspection(CLI::App& app, Chosen& chosen);
+void addReview(CLI::App& app, Chosen& chosen);
 
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/after_reading.h"
 
+#include "screen/bench/bench_rows.h"
 #include "words/bench_words.h"
 
 #include <algorithm>
@@ -10,21 +11,6 @@ namespace crownring::screen {
 using namespace words;
 
 namespace {
-
-/// All that the line asks for was read, and each reading that speaks passes.
-bool isAnswered(const BenchFile& file, const WorkLine& work) {
-    const auto asks = [&](const AskedReading& asked) { return readingCount(file, *work.item, asked); };
-    if (std::ranges::any_of(work.line->readings, [&](const AskedReading& asked) { return !asks(asked).enough(); }))
-        return false;
-    if (work.line->isTest() && !isRead(file, *work.item, work.line->readings))
-        return false;
-    return std::ranges::all_of(speakingReadings(file.inspection), [&](const auto* reading) {
-        const bool ofLine = reading->body.item == work.item->id &&
-                            std::ranges::find(work.line->readings, reading->body.quantity, &AskedReading::quantity) !=
-                                work.line->readings.end();
-        return !ofLine || stateOf(file, reading->body).judgement == Judgement::Passes;
-    });
-}
 
 }
 

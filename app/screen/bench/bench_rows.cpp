@@ -61,6 +61,20 @@ QString sectionTitle(const Inspection& inspection, const WorkLine& work) {
     return BenchRows::tr("Other lines");
 }
 
+bool isAnswered(const BenchFile& file, const WorkLine& work) {
+    const auto asks = [&](const AskedReading& asked) { return readingCount(file, *work.item, asked); };
+    if (std::ranges::any_of(work.line->readings, [&](const AskedReading& asked) { return !asks(asked).enough(); }))
+        return false;
+    if (work.line->isTest() && !isRead(file, *work.item, work.line->readings))
+        return false;
+    return std::ranges::all_of(speakingReadings(file.inspection), [&](const auto* reading) {
+        const bool ofLine = reading->body.item == work.item->id &&
+                            std::ranges::find(work.line->readings, reading->body.quantity, &AskedReading::quantity) !=
+                                work.line->readings.end();
+        return !ofLine || stateOf(file, reading->body).judgement == Judgement::Passes;
+    });
+}
+
 Apart apartOf(const BenchFile& file, const WorkLine& work) {
     if (!work.line)
         return Apart::No;

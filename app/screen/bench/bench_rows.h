@@ -34,6 +34,8 @@ enum class Apart {
 
 [[nodiscard]] WorkPart partOf(const WorkLine& work);
 [[nodiscard]] QString sectionTitle(const Inspection& inspection, const WorkLine& work);
+/// All that the line asks for was read, and each reading that speaks passes.
+[[nodiscard]] bool isAnswered(const BenchFile& file, const WorkLine& work);
 [[nodiscard]] Apart apartOf(const BenchFile& file, const WorkLine& work);
 [[nodiscard]] QString apartText(Apart apart);
 /// The same of several lines: "2 want a look of their own".

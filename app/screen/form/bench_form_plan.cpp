@@ -145,6 +145,12 @@ Fields entitled(const FormSubject&, const FleetSheet&) {
     return {plannedField("person", BenchFormPlan::tr("Person"), Kind::Text, true),
             chosen("capacity", BenchFormPlan::tr("May sign as"), std::move(capacities), {}),
             plannedField("licence", BenchFormPlan::tr("Licence or certificate"), Kind::Text, true),
+            plannedField("organisation", BenchFormPlan::tr("For the organisation"), Kind::Text, false,
+                         BenchFormPlan::tr("empty: in the person's own name")),
+            plannedField("approval", BenchFormPlan::tr("Its approval"), Kind::Text, false,
+                         BenchFormPlan::tr("the number, e.g. QE.CAO.0031: it says under which annex it works")),
+            plannedField("last_review", BenchFormPlan::tr("Last airworthiness review before this record"), Kind::Date,
+                         false, BenchFormPlan::tr("YYYY-MM-DD; of who is authorised to review")),
             plannedField("until", BenchFormPlan::tr("Valid until"), Kind::Date, false,
                          BenchFormPlan::tr("YYYY-MM-DD; empty where it has no end"))};
 }
@@ -157,6 +163,38 @@ FormField measuresField() {
     for (const auto& quantity : allQuantities())
         measures.choices.push_back(plainChoice(inward(quantity.slug), words::said(termOf(quantity))));
     return measures;
+}
+
+/// The envelope carries the registration: it is told first.
+Fields reviewed(const FormSubject& subject, const FleetSheet& sheet) {
+    const auto items = FormPlan::items(sheet, subject.balloon);
+    auto envelope = itemField(subject, sheet);
+    envelope.label = BenchFormPlan::tr("Envelope");
+    if (subject.item.empty() && !subject.balloon.empty() && !items.empty())
+        envelope.value = items.front().value;
+    std::vector<Choice> capacities;
+    for (const auto capacity : allCapacities)
+        if (isOfReviewers(capacity))
+            capacities.push_back(plainChoice(inward(capacityName(capacity)), words::said(termOf(capacity))));
+    return {chosen("balloon", BenchFormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon),
+            envelope,
+            tapped(chosen("act", BenchFormPlan::tr("What is signed"),
+                          {plainChoice(QStringLiteral("review"), BenchFormPlan::tr("a review")),
+                           plainChoice(QStringLiteral("extension"), BenchFormPlan::tr("an extension")),
+                           plainChoice(QStringLiteral("recommendation"), BenchFormPlan::tr("a recommendation"))},
+                          "review")),
+            plannedField("form", BenchFormPlan::tr("Form"), Kind::Text, true, BenchFormPlan::tr("EASA Form 15c …")),
+            plannedField("certificate", BenchFormPlan::tr("Its number"), Kind::Text, true),
+            plannedField("on", BenchFormPlan::tr("Issued on"), Kind::Date, true),
+            plannedField("expires", BenchFormPlan::tr("Expires on, as printed"), Kind::Date, false,
+                         BenchFormPlan::tr("YYYY-MM-DD, the last good day; empty of a recommendation")),
+            plannedField("reviewer", BenchFormPlan::tr("Reviewed by"), Kind::Text, true,
+                         BenchFormPlan::tr("as named in the record")),
+            chosen("capacity", BenchFormPlan::tr("Signing as"), std::move(capacities), {}),
+            plannedField("inspection", BenchFormPlan::tr("Made during inspection"), Kind::Text, false,
+                         BenchFormPlan::tr("its number; asked of who reviews while it is performed")),
+            plannedField("findings", BenchFormPlan::tr("Findings"), Kind::Lines),
+            plannedField("photographs", BenchFormPlan::tr("Photographs of the certificate"), Kind::Photographs)};
 }
 
 Fields calibrated(const FormSubject&, const FleetSheet&) {
@@ -263,6 +301,7 @@ const std::map<std::string_view, Plan>& plans() {
         {kindName<PartReplaced>(), {replaced, QT_TRANSLATE_NOOP("BenchFormPlan", "Write down a replaced part")}},
         {kindName<PersonEntitled>(),
          {entitled, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter what a person is authorised to sign")}},
+        {kindName<ReviewSigned>(), {reviewed, QT_TRANSLATE_NOOP("BenchFormPlan", "Sign an airworthiness review")}},
         {kindName<TesterCalibrated>(),
          {calibrated, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter the calibration of test equipment")}},
         {kindName<TypeDescribed>(), {described, QT_TRANSLATE_NOOP("BenchFormPlan", "Enter a type and its manual")}},

@@ -287,6 +287,8 @@ QString FormPlan::title(std::string_view kind) {
 }
 
 QString FormPlan::verb(std::string_view kind) {
+    if (kind == kindName<ReviewSigned>())
+        return tr("I sign this");
     const auto* plan = planOf(kind);
     return plan ? tr(plan->verb) : tr("Enter it");
 }

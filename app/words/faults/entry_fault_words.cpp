@@ -151,6 +151,12 @@ Sources sourcesOf(EntryFault fault) {
     case EntryFault::NothingOutstanding:
         return {QT_TRANSLATE_NOOP("Problem", "nothing is outstanding: that is a release, and no incomplete one"),
                 QT_TRANSLATE_NOOP("Problem", "name each line that was not done in 'outstanding', or close the visit")};
+    case EntryFault::RecommendedUntil:
+        return {QT_TRANSLATE_NOOP("Problem", "a recommendation is no certificate: it does not expire"),
+                QT_TRANSLATE_NOOP("Problem", "leave 'expires' out, or say which act it was")};
+    case EntryFault::ExpiresOnNoPaper:
+        return {QT_TRANSLATE_NOOP("Problem", "an expiry is printed on a certificate, and none is named"),
+                QT_TRANSLATE_NOOP("Problem", "give its number in 'ref', with 'signatory' and 'licence'")};
     case EntryFault::BuyerWithoutSale:
         return {QT_TRANSLATE_NOOP("Problem", "to whom it went, but it is not sold"),
                 QT_TRANSLATE_NOOP("Problem", "leave the key out, or write \"state\": \"sold\"")};

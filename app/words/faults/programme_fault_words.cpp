@@ -60,6 +60,14 @@ Sources sourcesOf(ProgrammeFault fault) {
         return {
             QT_TRANSLATE_NOOP("Problem", "the digest is not that of the document"),
             QT_TRANSLATE_NOOP("Problem", "leave the digest out; it is computed from the document's canonical text")};
+    case ProgrammeFault::EveryBalloon:
+        return {QT_TRANSLATE_NOOP("Problem", "every balloon"), QT_TRANSLATE_NOOP("Problem", "name the balloons")};
+    case ProgrammeFault::TwoRegimes:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "%2 and %3 are the aircraft rules of two states of registry, and would both "
+                                         "bind %1"),
+            QT_TRANSLATE_NOOP("Problem", "a balloon has one state of registry: void the adoption of the other rules; "
+                                         "items of the pool may follow both")};
     case ProgrammeFault::DigestNotAmended:
         return {QT_TRANSLATE_NOOP("Problem", "the digest is not that of the document as it now stands"),
                 QT_TRANSLATE_NOOP("Problem", "correct the digest with the document: it is %1; or void the adoption and "

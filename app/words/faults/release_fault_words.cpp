@@ -177,6 +177,17 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::MayNotSign:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
                 QT_TRANSLATE_NOOP("Problem", "have it signed by who is authorised to")};
+    case ReleaseFault::MayNotGradeDown:
+        return {QT_TRANSLATE_NOOP("Problem", "%1"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "what was found to bar flight is called less, or taken out, by certifying staff "
+                                  "or a mechanic; a pilot-owner decides of what he found himself")};
+    case ReleaseFault::GradedDownUnsaid:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "defect %1 is called less than it was found to be, and by whom or why is not "
+                                         "said"),
+            QT_TRANSLATE_NOOP("Problem", "say who decided it in 'by' and, of a correction, in 'graded_by', and why in "
+                                         "the note")};
     case ReleaseFault::MayNotDefer:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
                 QT_TRANSLATE_NOOP("Problem", "have it deferred by who is authorised to, or rectified")};

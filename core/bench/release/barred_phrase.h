@@ -28,6 +28,20 @@ enum class BarredPhrase : std::uint8_t {
     ReviewByOwner,
     FailedReading, ///< %1: the defect
     DangerToFlight,
+    OwnFindingsOnly,
+    IndependentForHire,
+    ReviewsOnly, ///< %1: the capacity
+    NoReviewer,  ///< %1: the capacity
+    IndependentReviewsAdd,
+    ExtendedByOthers,    ///< %1: the capacity
+    NoApproval,          ///< %1: the capacity
+    ApprovalUnknown,     ///< %1: the approval
+    MaintenanceExtends,  ///< %1: the annex
+    ReviewOutsideVisit,  ///< %1: the capacity or the annex
+    ReviewAnothersVisit, ///< %1: the inspection, %2: for whom it was signed
+    NoLicenceBeside,
+    AuthorisationOld, ///< %2: its number, %3: the last good day
+    NoReviewOfLate,   ///< %2: its number, %3: the last review
 };
 
 }

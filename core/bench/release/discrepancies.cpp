@@ -82,8 +82,12 @@ std::vector<Refusal> refusals(const ReturnFile& file, const Approving& approving
 }
 
 PrescribedStatement statementOf(const ReturnFile& file, const Approving& approving) {
-    return returnStatementOf(
-        releaseFacts(file.then, {Outcome::Released, approving.person, approving.capacity, {}, {}, approving.on}));
+    auto facts =
+        releaseFacts(file.then, {Outcome::Released, approving.person, approving.capacity, {}, {}, approving.on});
+    // Who approves may have been entitled after the list.
+    if (const auto* held = heldBy(file.entitlements, approving.person, approving.capacity, approving.on))
+        facts.annex = annexName(annexOf(held->approval));
+    return returnStatementOf(facts);
 }
 
 ReturnApproved composedApproval(const ReturnFile& file, const Approving& approving) {

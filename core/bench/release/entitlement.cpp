@@ -25,6 +25,9 @@ constexpr std::array<Known, allCapacities.size()> known{{
     {"repair-station", Regime::Us14Cfr},
     {"manufacturer", Regime::Us14Cfr},
     {"private-pilot", Regime::Us14Cfr},
+    {"airworthiness-review-staff", Regime::PartMl},
+    {"review-authorisation", Regime::PartMl},
+    {"authority", Regime::PartMl},
 }};
 
 const Known& of(Capacity capacity) { return known[static_cast<std::size_t>(capacity)]; }
@@ -58,29 +61,29 @@ std::optional<Shortfall> shortfall(const Entitlement& entitlement, const Signato
 std::string_view ruleOf(Regime regime) {
     return regime == Regime::PartMl ? "ML.A.801(b)" : "14 CFR 43.3, 43.7 (from memory)";
 }
-
-/// Whether the record entitles the person to the capacity at all, on that day, for that balloon.
-std::optional<Barred> notEntitled(std::span<const Entitlement> entitlements, const Signatory& signatory) {
-    if (signatory.person.empty())
-        return Barred{{BarredPhrase::NobodyNamed, {}}, std::string(ruleOf(regimeOf(signatory.capacity)))};
-    Shortfall nearest{-1, {BarredPhrase::NotEntitled, {signatory.person, termOf(signatory.capacity)}}};
-    for (const auto& entitlement : entitlements) {
-        if (entitlement.person != signatory.person || entitlement.capacity != signatory.capacity)
-            continue;
-        auto lacks = shortfall(entitlement, signatory);
-        if (!lacks)
-            return std::nullopt;
-        if (lacks->nearness > nearest.nearness)
-            nearest = std::move(*lacks);
-    }
-    return Barred{std::move(nearest.why), std::string(ruleOf(regimeOf(signatory.capacity)))};
+std::string_view ruleOf(Capacity capacity) {
+    return isOfReviewers(capacity) ? "ML.A.901(b); ML.A.904" : ruleOf(regimeOf(capacity));
 }
 
 std::optional<Barred> barUnderSubpartAdd(const Signatory& signatory) {
-    if (signatory.capacity != Capacity::PilotOwner || !isUnderSubpartAdd(signatory.operations))
+    if (!isUnderSubpartAdd(signatory.operations))
         return std::nullopt;
-    return Barred{{BarredPhrase::OwnerForHire, {}}, "ML.A.803 (from memory)"};
+    if (signatory.capacity == Capacity::PilotOwner)
+        return Barred{{BarredPhrase::OwnerForHire, {}}, "ML.A.803 (from memory)"};
+    if (signatory.capacity == Capacity::IndependentCertifyingStaff)
+        return Barred{{BarredPhrase::IndependentForHire, {}}, "ML.A.201(e) (from memory)"};
+    return std::nullopt;
 }
+
+struct MarkOfAnnex {
+    std::string_view mark; ///< in the number of an approval
+    Annex annex;
+    std::string_view name;
+};
+constexpr std::array annexes{
+    MarkOfAnnex{"145", Annex::Part145, "Part-145"}, MarkOfAnnex{"CAO", Annex::PartCao, "Part-CAO"},
+    MarkOfAnnex{"CAMO", Annex::PartCamo, "Part-CAMO"}, MarkOfAnnex{"MF", Annex::SubpartF, "Subpart F of Part-M"},
+    MarkOfAnnex{"MG", Annex::SubpartG, "Subpart G of Part-M"}};
 
 }
 
@@ -105,7 +108,55 @@ Result<Entitlement> entitlementFrom(const PersonEntitled& said, CivilDate from) 
             names.list.emplace_back(each.name);
         return problem(BenchFault::NoCapacity, {said.capacity, std::move(names)}, atKey("capacity"));
     }
-    return Entitlement{said.person, *capacity, said.licence, from, said.until, said.balloons};
+    return Entitlement{said.person,   *capacity,         said.licence,  from,           said.until,
+                       said.balloons, said.organisation, said.approval, said.lastReview};
+}
+
+bool isOfReviewers(Capacity capacity) { return capacity >= Capacity::AirworthinessReviewStaff; }
+
+std::optional<Barred> notEntitled(std::span<const Entitlement> entitlements, const Signatory& signatory) {
+    if (signatory.person.empty())
+        return Barred{{BarredPhrase::NobodyNamed, {}}, std::string(ruleOf(signatory.capacity))};
+    Shortfall nearest{-1, {BarredPhrase::NotEntitled, {signatory.person, termOf(signatory.capacity)}}};
+    for (const auto& entitlement : entitlements) {
+        if (entitlement.person != signatory.person || entitlement.capacity != signatory.capacity)
+            continue;
+        auto lacks = shortfall(entitlement, signatory);
+        if (!lacks)
+            return std::nullopt;
+        if (lacks->nearness > nearest.nearness)
+            nearest = std::move(*lacks);
+    }
+    return Barred{std::move(nearest.why), std::string(ruleOf(signatory.capacity))};
+}
+
+const Entitlement* heldBy(std::span<const Entitlement> entitlements, const PersonId& person, Capacity capacity,
+                          CivilDate on) {
+    const Entitlement* held = nullptr;
+    for (const auto& each : entitlements)
+        if (each.person == person && each.capacity == capacity && each.from <= on &&
+            (!each.until || on <= *each.until) && (!held || held->from <= each.from))
+            held = &each;
+    return held;
+}
+
+Annex annexOf(std::string_view approval) {
+    const auto isWord = [](char letter) {
+        return (letter >= '0' && letter <= '9') || (letter >= 'A' && letter <= 'Z') || (letter >= 'a' && letter <= 'z');
+    };
+    while (!approval.empty()) {
+        const auto end = std::ranges::find_if_not(approval, isWord);
+        const auto word = approval.substr(0, static_cast<std::size_t>(end - approval.begin()));
+        if (const auto found = std::ranges::find(annexes, word, &MarkOfAnnex::mark); found != annexes.end())
+            return found->annex;
+        approval.remove_prefix(std::min(word.size() + 1, approval.size()));
+    }
+    return Annex::Unknown;
+}
+
+std::string_view annexName(Annex annex) {
+    const auto found = std::ranges::find(annexes, annex, &MarkOfAnnex::annex);
+    return found == annexes.end() ? std::string_view() : found->name;
 }
 
 bool isUnderSubpartAdd(std::span<const std::string> operations) {
@@ -116,6 +167,8 @@ bool isUnderSubpartAdd(std::span<const std::string> operations) {
 std::optional<Barred> barOf(Capacity capacity, Visit visit) {
     if (regimeOf(capacity) != regimeOf(visit))
         return Barred{{BarredPhrase::OtherRules, {termOf(capacity)}}, std::string(ruleOf(regimeOf(visit)))};
+    if (isOfReviewers(capacity))
+        return Barred{{BarredPhrase::ReviewsOnly, {termOf(capacity)}}, "ML.A.801(b); ML.A.901(b)"};
     if (capacity == Capacity::PilotOwner || capacity == Capacity::PrivatePilot)
         return ownerBar(visit);
     if (capacity == Capacity::Mechanic && visit == Visit::UsAnnual)
@@ -146,11 +199,19 @@ std::optional<Barred> mayApproveReturn(std::span<const Entitlement> entitlements
     return mayRelease(entitlements, signatory, visit);
 }
 
+std::string licenceText(const Entitlement& held) {
+    auto text = held.licence;
+    for (const auto* beside : {&held.organisation, &held.approval})
+        if (!beside->empty() && *beside != held.licence)
+            text += ", " + *beside;
+    return text;
+}
+
 std::string licenceOf(std::span<const Entitlement> entitlements, const PersonId& person, Capacity capacity,
                       CivilDate on) {
     for (const auto& each : entitlements)
         if (each.person == person && each.capacity == capacity && each.from <= on && (!each.until || on <= *each.until))
-            return each.licence;
+            return licenceText(each);
     return {};
 }
 
@@ -158,6 +219,8 @@ std::optional<Barred> mayDefer(std::span<const Entitlement> entitlements, const 
                                const Deferral& deferral) {
     if (deferral.severity == Severity::Grounding)
         return Barred{{BarredPhrase::DangerToFlight, {}}, "ML.A.403(a) (from memory); 14 CFR 91.405"};
+    if (isOfReviewers(signatory.capacity))
+        return Barred{{BarredPhrase::ReviewsOnly, {termOf(signatory.capacity)}}, "ML.A.403(b) (from memory)"};
     if (signatory.capacity == Capacity::PilotOwner && isUnderSubpartAdd(signatory.operations) && !deferral.notRequired)
         return Barred{{BarredPhrase::DeferredForHire, {}}, "ML.A.403(b) (from memory)"};
     if (regimeOf(signatory.capacity) == Regime::Us14Cfr && deferral.severity != Severity::Minor &&

@@ -8,8 +8,12 @@
 /// (what a pilot-owner may not release); FAA-H-8083-11 ch. 2 (annual: repair station, manufacturer, A&P with IA;
 /// 100-hour: also A&P). From memory: ML.A.803, ML.A.403(b), 14 CFR 43.3(g), 43.7(f), 91.213(d), 91.405.
 ///
-/// Not judged here: ratings inside a licence, whether work for balloons under Subpart-ADD needs an approved
-/// organisation (ML.A.201, not read), and the airworthiness review, which is another act (ML.A.901).
+/// Operations. ML.A.201(e) names balloons operated under Subpart-ADD and those of commercial training organisations
+/// (read); that it has them maintained by an approved organisation (ML.1(c)(2)) is from memory, and holds here for what
+/// the record calls for-hire. "instruction" alone does not say that a training organisation is a commercial one: it is
+/// judged as a private operation.
+///
+/// Not judged here: ratings inside a licence, and the airworthiness review, which is another act (`review_rule.h`).
 
 #include "bench/checklist/visit.h"
 #include "civil/civil_date.h"
@@ -34,7 +38,10 @@ enum class Capacity {
     InspectionAuthorization, ///< A&P who holds one (IA)
     RepairStation,
     Manufacturer,
-    PrivatePilot, ///< owner or operator, at least a private pilot
+    PrivatePilot,             ///< owner or operator, at least a private pilot
+    AirworthinessReviewStaff, ///< of an approved organisation
+    ReviewAuthorisation,      ///< of independent certifying staff, to review
+    Authority,                ///< the competent authority
 };
 inline constexpr std::array allCapacities{Capacity::IndependentCertifyingStaff,
                                           Capacity::OrganisationCertifyingStaff,
@@ -43,20 +50,28 @@ inline constexpr std::array allCapacities{Capacity::IndependentCertifyingStaff,
                                           Capacity::InspectionAuthorization,
                                           Capacity::RepairStation,
                                           Capacity::Manufacturer,
-                                          Capacity::PrivatePilot};
+                                          Capacity::PrivatePilot,
+                                          Capacity::AirworthinessReviewStaff,
+                                          Capacity::ReviewAuthorisation,
+                                          Capacity::Authority};
 /// "independent-certifying-staff" …, as the record writes it.
 [[nodiscard]] std::string_view capacityName(Capacity capacity);
 [[nodiscard]] std::optional<Capacity> capacityFrom(std::string_view name);
 [[nodiscard]] Term termOf(Capacity capacity);
 [[nodiscard]] Regime regimeOf(Capacity capacity);
+/// One signs airworthiness reviews in it, and nothing else.
+[[nodiscard]] bool isOfReviewers(Capacity capacity);
 
 struct Entitlement {
     PersonId person;
     Capacity capacity = Capacity::PilotOwner;
     std::string licence;
     CivilDate from;
-    std::optional<CivilDate> until;     ///< the last good day
-    std::vector<Registration> balloons; ///< only for these; empty: any, and items that are on none
+    std::optional<CivilDate> until;        ///< the last good day
+    std::vector<Registration> balloons;    ///< only for these; empty: any, and items that are on none
+    std::string organisation{};            ///< on whose behalf
+    std::string approval{};                ///< number of that organisation's approval
+    std::optional<CivilDate> lastReview{}; ///< before the record's own
     bool operator==(const Entitlement&) const = default;
 };
 
@@ -91,6 +106,13 @@ struct Signatory {
 /// Appendix II(b)(8), read; 14 CFR 43.3(g)).
 [[nodiscard]] std::optional<Barred> barOfMajor(Capacity capacity);
 
+/// Nothing when the record entitles the person to the capacity, on that day, for that balloon.
+[[nodiscard]] std::optional<Barred> notEntitled(std::span<const Entitlement> entitlements, const Signatory& signatory);
+
+/// That person's in that capacity, on that day; null where there is none.
+[[nodiscard]] const Entitlement* heldBy(std::span<const Entitlement> entitlements, const PersonId& person,
+                                        Capacity capacity, CivilDate on);
+
 /// Nothing when the person may release the visit (or sign its list of discrepancies).
 [[nodiscard]] std::optional<Barred> mayRelease(std::span<const Entitlement> entitlements, const Signatory& signatory,
                                                Visit visit);
@@ -101,7 +123,18 @@ struct Signatory {
 [[nodiscard]] std::optional<Barred> mayApproveReturn(std::span<const Entitlement> entitlements,
                                                      const Signatory& signatory, Visit visit);
 
-/// The licence that the person acts under in that capacity on that day; empty where the record has none.
+/// Its licence, with the organisation and its approval beside it.
+[[nodiscard]] std::string licenceText(const Entitlement& held);
+
+/// Under which annex an approved organisation works, as the number of its approval says (from memory): "QE.145.0031" is
+/// of Part-145, "QE.CAO.0007" of Part-CAO.
+enum class Annex { Unknown, Part145, PartCao, PartCamo, SubpartF, SubpartG };
+[[nodiscard]] Annex annexOf(std::string_view approval);
+/// "Part-145" …; empty for `Unknown`.
+[[nodiscard]] std::string_view annexName(Annex annex);
+
+/// The licence that the person acts under in that capacity on that day, as `licenceText`;
+/// empty where the record has none.
 [[nodiscard]] std::string licenceOf(std::span<const Entitlement> entitlements, const PersonId& person,
                                     Capacity capacity, CivilDate on);
 

@@ -2,6 +2,7 @@
 #include "bench/release/owner_rule.h"
 
 #include "bench/release/barred_phrase.h"
+#include "record/kinds/programmes.h"
 
 #include <algorithm>
 #include <array>
@@ -56,8 +57,6 @@ Barred notPreventive() {
     return {{BarredPhrase::NotPreventive, {}}, "14 CFR 43.3(g), 43.7(f) (from memory); Part 43, Appendix A(c)"};
 }
 
-bool isReview(const RequirementId& id) { return id.text() == "ml.arc-review" || id.text() == "ml.arc-extension"; }
-
 }
 
 std::span<const OwnerRule> ownerMayNotRelease() { return forbidden; }
@@ -84,7 +83,7 @@ std::optional<Barred> ownerBar(const Requirement& requirement, Regime regime) {
         return looks || requirement.action == Action::Comply || requirement.action == Action::Retire
                    ? std::optional(notPreventive())
                    : std::nullopt;
-    if (isReview(requirement.id))
+    if (isOfReviews(requirement.id))
         return Barred{{BarredPhrase::ReviewByOwner, {}}, "ML.A.901(b)"};
     if (accomplishes(Visit::PartMlInspection, requirement.id))
         return byAppendix(9);

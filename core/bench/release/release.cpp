@@ -311,6 +311,8 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
         facts.discrepanciesDated = signing.on;
     facts.person = signing.person.text();
     facts.capacity = signing.capacity;
+    if (const auto* held = heldBy(file.entitlements, signing.person, signing.capacity, signing.on))
+        facts.annex = annexName(annexOf(held->approval));
     facts.licence = licenceOf(file.entitlements, signing.person, signing.capacity, signing.on);
     return facts;
 }

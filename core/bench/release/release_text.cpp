@@ -51,12 +51,16 @@ PrescribedStatement usInspectionStatement(const ReleaseFacts& facts) {
             {}};
 }
 
+/// Organisations work under an annex of their own, which their statement names (ML.A.402(a), read; that the statement
+/// names it from memory); independent staff and pilot-owners under Part-ML.
+std::string annexOf(const ReleaseFacts& facts) { return facts.annex.empty() ? "Part-ML" : facts.annex; }
+
 PrescribedStatement partMlStatement(const ReleaseFacts& facts) {
     // AMC M.A.801(e)1(a) and (b), read in a UK consolidated copy of Part-M; with "Part-ML" from memory.
     const bool byOwner = facts.capacity == Capacity::PilotOwner;
     return {"Certifies that the " + std::string(byOwner ? "limited pilot-owner maintenance" : "work") +
-                " specified except as otherwise specified was carried out in accordance with Part-ML and in respect to "
-                "that work " +
+                " specified except as otherwise specified was carried out in accordance with " + annexOf(facts) +
+                " and in respect to that work " +
                 (isAircraft(facts) ? "the aircraft is" : "of the aircraft " + named(facts) + " is") +
                 " considered ready for release to service.",
             "ML.A.801(e) and its AMC (wording from memory, after AMC M.A.801(e)1)",
@@ -65,9 +69,9 @@ PrescribedStatement partMlStatement(const ReleaseFacts& facts) {
 
 /// After the certificate of an aircraft: what Part-ML prescribes for a component was not read.
 PrescribedStatement componentStatement(const ReleaseFacts& facts) {
-    return {"Certifies that the work specified except as otherwise specified was carried out in accordance with "
-            "Part-ML and in respect to that work " +
-                named(facts) + " is considered ready for release to service.",
+    return {"Certifies that the work specified except as otherwise specified was carried out in accordance with " +
+                annexOf(facts) + " and in respect to that work " + named(facts) +
+                " is considered ready for release to service.",
             "ML.A.802 (wording from memory, after ML.A.801(e) and its AMC)",
             {}};
 }
@@ -75,7 +79,8 @@ PrescribedStatement componentStatement(const ReleaseFacts& facts) {
 /// ML.A.801(f), from memory, after 145.A.50(e), read.
 PrescribedStatement incompleteStatement(const ReleaseFacts& facts) {
     return {"Certifies that the work specified, except the maintenance that is listed as not completed, was carried "
-            "out in accordance with Part-ML and in respect to that work " +
+            "out in accordance with " +
+                annexOf(facts) + " and in respect to that work " +
                 (isAircraft(facts) ? std::string("the aircraft is") : "of the aircraft " + named(facts) + " is") +
                 " considered ready for release to service within the limitations stated.",
             "ML.A.801(f) (wording from memory, after ML.A.801(e) and its AMC)",

@@ -67,6 +67,7 @@ struct ReleaseFacts {
     std::string person;
     std::optional<Capacity> capacity;
     std::string licence;
+    std::string annex{}; ///< under which an organisation works, "Part-145"; empty: under Part-ML
 };
 
 struct ReleaseSection {

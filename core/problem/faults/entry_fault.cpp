@@ -105,6 +105,10 @@ FaultRow rowOf(EntryFault fault) {
         return {"major-without-approval", Code::MissingKey};
     case EntryFault::NothingOutstanding:
         return {"nothing-outstanding", Code::MissingKey};
+    case EntryFault::RecommendedUntil:
+        return {"recommended-until", Code::BadValue};
+    case EntryFault::ExpiresOnNoPaper:
+        return {"expires-on-no-paper", Code::MissingKey};
     case EntryFault::BuyerWithoutSale:
         return {"buyer-without-sale", Code::BadValue};
     case EntryFault::SameRegistration:

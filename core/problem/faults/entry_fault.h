@@ -58,6 +58,8 @@ enum class EntryFault : std::uint8_t {
     OtherInWords,     ///< another reason that no words give
     MajorWithoutApproval,
     NothingOutstanding,
+    RecommendedUntil, ///< an expiry of what is no certificate
+    ExpiresOnNoPaper,
     BuyerWithoutSale, ///< to whom, of what is not sold
     SameRegistration, ///< a balloon is renamed to what it is called
     NotUtf8,

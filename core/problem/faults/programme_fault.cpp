@@ -39,6 +39,10 @@ FaultRow rowOf(ProgrammeFault fault) {
         return {"another-programme", Code::BadValue};
     case ProgrammeFault::AnotherDigest:
         return {"another-digest", Code::BadValue};
+    case ProgrammeFault::EveryBalloon:
+        return {"every-balloon", Code::BadValue};
+    case ProgrammeFault::TwoRegimes:
+        return {"two-regimes", Code::BadValue};
     case ProgrammeFault::DigestNotAmended:
         return {"digest-not-amended", Code::BadValue};
     }

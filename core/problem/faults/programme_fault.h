@@ -25,6 +25,8 @@ enum class ProgrammeFault : std::uint8_t {
     NoText,
     AnotherProgramme, ///< %1: the name in the document
     AnotherDigest,
+    EveryBalloon,
+    TwoRegimes,       ///< %1: whom both bind, %2, %3: the programmes
     DigestNotAmended, ///< %1: that of the document as it now stands
 };
 [[nodiscard]] FaultRow rowOf(ProgrammeFault fault);

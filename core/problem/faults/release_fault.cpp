@@ -103,6 +103,10 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"named-before", Code::NotReleasable};
     case ReleaseFault::MayNotSign:
         return {"may-not-sign", Code::NotReleasable};
+    case ReleaseFault::MayNotGradeDown:
+        return {"may-not-grade-down", Code::NotReleasable};
+    case ReleaseFault::GradedDownUnsaid:
+        return {"graded-down-unsaid", Code::NotReleasable};
     case ReleaseFault::MayNotDefer:
         return {"may-not-defer", Code::NotReleasable};
     case ReleaseFault::NobodyDefers:

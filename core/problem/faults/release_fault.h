@@ -58,6 +58,8 @@ enum class ReleaseFault : std::uint8_t {
     StaysRevoked,      ///< %1: the inspection
     MayNotSign,        ///< %1: why
     MayNotDefer,       ///< %1: why
+    MayNotGradeDown,   ///< %1: why
+    GradedDownUnsaid,  ///< %1: the defect
     NobodyDefers,      ///< %1: why
     ClearedBefore,     ///< %1: the defect, %2: the day on which it was found
     NotReadAgain,      ///< %1: the defect, %2: the reading that found it

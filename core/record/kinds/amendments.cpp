@@ -18,6 +18,12 @@ std::optional<VoidReason> voidReasonFrom(std::string_view name) { return among<V
 
 using nlohmann::json;
 
+std::optional<std::string> textUnder(const EntryCorrected& correction, std::string_view key) {
+    const auto with = nlohmann::json::parse(correction.with, nullptr, false);
+    const auto found = with.is_object() ? with.find(key) : with.end();
+    return found == with.end() || !found->is_string() ? std::nullopt : std::optional(found->get<std::string>());
+}
+
 EntryCorrected Kind<EntryCorrected>::read(ObjectReader& reader) {
     EntryCorrected body;
     body.replaces = reader.name<EntryId>("replaces");

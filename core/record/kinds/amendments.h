@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace crownring {
 
@@ -29,6 +30,9 @@ struct Kind<EntryCorrected> {
     static EntryCorrected read(ObjectReader& reader);
     static void write(nlohmann::json& into, const EntryCorrected& body);
 };
+
+/// The text that a correction puts under a key; nothing where it leaves the key alone, or puts something else there.
+[[nodiscard]] std::optional<std::string> textUnder(const EntryCorrected& correction, std::string_view key);
 
 /// Why the program itself voids an entry. In the record stands the name; a person's own reason stands there in words.
 enum class VoidReason {

@@ -36,7 +36,7 @@ using Body =
           ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened, LineSettled, DefectFound,
           DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed, PersonEntitled, TesterCalibrated,
           TypeDescribed, LimitStated, ChecklistAdopted, FabricStated, ReleaseRevoked, ItemState, BalloonState,
-          BalloonRenamed, ReturnApproved, WorkPerformed, ReleaseIncomplete, BalloonOwned>;
+          BalloonRenamed, ReturnApproved, WorkPerformed, ReleaseIncomplete, BalloonOwned, ReviewSigned>;
 
 /// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
 template <class Ask>

@@ -34,6 +34,7 @@ DefectFound Kind<DefectFound>::read(ObjectReader& reader) {
     body.reading = reader.optionalName<EntryId>("reading");
     body.place = readPlace(reader);
     body.photographs = readPhotographs(reader);
+    body.gradedBy = reader.optionalName<PersonId>("graded_by");
     return body;
 }
 
@@ -47,6 +48,7 @@ void Kind<DefectFound>::write(json& into, const DefectFound& body) {
     writeName(into, "reading", body.reading);
     writePlace(into, body.place);
     writePhotographs(into, body.photographs);
+    writeName(into, "graded_by", body.gradedBy);
 }
 
 DefectDeferred Kind<DefectDeferred>::read(ObjectReader& reader) {

@@ -35,6 +35,7 @@ struct DefectFound {
     std::optional<EntryId> reading; ///< the reading that failed
     PanelPlace place;
     std::vector<std::string> photographs{}; ///< SHA-256 of each, 64 hex digits
+    std::optional<PersonId> gradedBy{}; ///< who decided that it is less than it was found to be; a correction says so
     bool operator==(const DefectFound&) const = default;
 };
 
@@ -42,7 +43,7 @@ template <>
 struct Kind<DefectFound> {
     static constexpr std::string_view name = "defect.found";
     static constexpr std::string_view keys =
-        "defect item what severity [inspection line reading gore row zone photographs]";
+        "defect item what severity [inspection line reading gore row zone photographs graded_by]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"item", &DefectFound::item}, Key{"inspection", &DefectFound::inspection}};
     static constexpr auto brings = &DefectFound::defect;

@@ -3,7 +3,9 @@
 
 #include "problem/faults/entry_fault.h"
 #include "record/chain/chain.h"
+#include "record/json/words.h"
 #include "record/json/written.h"
+#include "record/kinds/bench_keys.h"
 #include "record/kinds/figures.h"
 
 namespace crownring {
@@ -11,6 +13,8 @@ namespace crownring {
 namespace {
 
 using nlohmann::json;
+
+constexpr Words<reviewActCount> reviewActs = {"review", "extension", "recommendation"};
 
 /// What a paper states: at least one figure.
 Figures readStatedClock(ObjectReader& reader) {
@@ -79,10 +83,13 @@ void Kind<ProgrammeAdopted>::write(json& into, const ProgrammeAdopted& body) {
 }
 
 RequirementDone Kind<RequirementDone>::read(ObjectReader& reader) {
-    return {reader.name<ItemId>("item"),   reader.name<RequirementId>("requirement"),
-            readStatedClock(reader),       reader.optionalSlug("method"),
-            reader.optionalText("ref"),    reader.optionalName<PersonId>("signatory"),
-            reader.optionalText("licence")};
+    RequirementDone body{reader.name<ItemId>("item"),    reader.name<RequirementId>("requirement"),
+                         readStatedClock(reader),        reader.optionalSlug("method"),
+                         reader.optionalText("ref"),     reader.optionalName<PersonId>("signatory"),
+                         reader.optionalText("licence"), reader.optionalDate("expires")};
+    if (body.expires && (body.ref.empty() || !body.signatory || body.licence.empty()))
+        reader.refuse("expires", EntryFault::ExpiresOnNoPaper);
+    return body;
 }
 
 void Kind<RequirementDone>::write(json& into, const RequirementDone& body) {
@@ -93,6 +100,61 @@ void Kind<RequirementDone>::write(json& into, const RequirementDone& body) {
     writeText(into, "ref", body.ref);
     writeName(into, "signatory", body.signatory);
     writeText(into, "licence", body.licence);
+    writeDate(into, "expires", body.expires);
+}
+
+std::string_view reviewActName(ReviewAct act) { return reviewActs[static_cast<std::size_t>(act)]; }
+std::optional<ReviewAct> reviewActFrom(std::string_view name) { return among<ReviewAct>(reviewActs, name); }
+
+std::optional<RequirementId> requirementOf(ReviewAct act) {
+    switch (act) {
+    case ReviewAct::Review:
+        return RequirementId("ml.arc-review");
+    case ReviewAct::Extension:
+        return RequirementId("ml.arc-extension");
+    case ReviewAct::Recommendation:
+        break;
+    }
+    return std::nullopt;
+}
+
+bool isOfReviews(const RequirementId& requirement) {
+    return requirement == requirementOf(ReviewAct::Review) || requirement == requirementOf(ReviewAct::Extension);
+}
+
+ReviewSigned Kind<ReviewSigned>::read(ObjectReader& reader) {
+    ReviewSigned body;
+    body.balloon = reader.name<Registration>("balloon");
+    body.item = reader.name<ItemId>("item");
+    body.act = reader.word("act", reviewActFrom, "review, extension, recommendation");
+    body.form = reader.saying("form");
+    body.certificate = reader.saying("certificate");
+    if (body.act != ReviewAct::Recommendation)
+        body.expires = reader.date("expires");
+    else if (reader.has("expires"))
+        reader.refuse("expires", EntryFault::RecommendedUntil);
+    body.reviewer = reader.name<PersonId>("reviewer");
+    body.capacity = reader.slug("capacity");
+    body.authorisation = reader.optionalText("authorisation");
+    body.findings = reader.optionalText("findings");
+    body.photographs = readPhotographs(reader);
+    body.inspection = reader.optionalName<InspectionId>("inspection");
+    return body;
+}
+
+void Kind<ReviewSigned>::write(json& into, const ReviewSigned& body) {
+    into["balloon"] = body.balloon.text();
+    into["item"] = body.item.text();
+    into["act"] = reviewActName(body.act);
+    into["form"] = body.form;
+    into["certificate"] = body.certificate;
+    writeDate(into, "expires", body.expires);
+    into["reviewer"] = body.reviewer.text();
+    into["capacity"] = body.capacity;
+    writeText(into, "authorisation", body.authorisation);
+    writeText(into, "findings", body.findings);
+    writePhotographs(into, body.photographs);
+    writeName(into, "inspection", body.inspection);
 }
 
 }

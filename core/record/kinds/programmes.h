@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// Programmes are adopted, and what they require is done.
+/// Programmes are adopted, what they require is done, and the review that they ask for is signed.
 
+#include "civil/civil_date.h"
 #include "measure/usage.h"
 #include "record/kinds/kind.h"
 
+#include <optional>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -60,6 +63,7 @@ struct RequirementDone {
     std::string ref;                     ///< the inspection that accomplished it, or the paper
     std::optional<PersonId> signatory{}; ///< of that paper
     std::string licence{};               ///< of who signed it
+    std::optional<CivilDate> expires{};  ///< the last good day as that paper prints it: then it is the due date
     bool operator==(const RequirementDone&) const = default;
 };
 
@@ -67,7 +71,7 @@ template <>
 struct Kind<RequirementDone> {
     static constexpr std::string_view name = "requirement.done";
     static constexpr std::string_view keys =
-        "item requirement [clock{minutes landings inflations} method ref signatory licence]";
+        "item requirement [clock{minutes landings inflations} method ref signatory licence expires]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"item", &RequirementDone::item}};
     static constexpr auto brings = nothing;
@@ -76,6 +80,56 @@ struct Kind<RequirementDone> {
     static constexpr auto inspection = nothing;
     static RequirementDone read(ObjectReader& reader);
     static void write(nlohmann::json& into, const RequirementDone& body);
+};
+
+/// The airworthiness review of a balloon is an act of its own (ML.A.901, ML.A.903), beside the visit in which it may be
+/// made: a certificate is issued, or extended, or a recommendation given to the authority.
+enum class ReviewAct {
+    Review,
+    Extension,
+    Recommendation, ///< that a certificate be issued: it is none itself, and accomplishes nothing
+};
+inline constexpr int reviewActCount = 3;
+[[nodiscard]] std::string_view reviewActName(ReviewAct act);
+[[nodiscard]] std::optional<ReviewAct> reviewActFrom(std::string_view name);
+
+/// Dated as issued.
+struct ReviewSigned {
+    Registration balloon;
+    ItemId item; ///< its envelope, which carries the registration: the certificate is kept there
+    ReviewAct act = ReviewAct::Review;
+    std::string form;                 ///< "EASA Form 15c"
+    std::string certificate;          ///< its number
+    std::optional<CivilDate> expires; ///< the last good day as printed; none of a recommendation
+    PersonId reviewer;
+    std::string capacity;
+    std::string authorisation; ///< to review: number of the approval or authorisation
+    std::string findings;
+    std::vector<std::string> photographs;   ///< SHA-256 of each, 64 hex digits
+    std::optional<InspectionId> inspection; ///< the annual or 100-hour inspection while which it was made
+    bool operator==(const ReviewSigned&) const = default;
+};
+
+/// What it accomplishes on the envelope; nothing of a recommendation.
+[[nodiscard]] std::optional<RequirementId> requirementOf(ReviewAct act);
+/// Whether it is accomplished by the signing of a review, and by no visit.
+[[nodiscard]] bool isOfReviews(const RequirementId& requirement);
+
+template <>
+struct Kind<ReviewSigned> {
+    static constexpr std::string_view name = "review.signed";
+    static constexpr std::string_view keys = "balloon item act form certificate reviewer capacity [expires "
+                                             "authorisation findings photographs inspection]";
+    static constexpr TimeOfDay time{18, 5};
+    static constexpr std::tuple mentions{Key{"balloon", &ReviewSigned::balloon}, Key{"item", &ReviewSigned::item},
+                                         Key{"reviewer", &ReviewSigned::reviewer},
+                                         Key{"inspection", &ReviewSigned::inspection}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&ReviewSigned::reviewer, &ReviewSigned::balloon};
+    static constexpr bool hasRows = true;
+    static constexpr auto inspection = nothing;
+    static ReviewSigned read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const ReviewSigned& body);
 };
 
 }

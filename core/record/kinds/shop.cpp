@@ -30,6 +30,9 @@ PersonEntitled Kind<PersonEntitled>::read(ObjectReader& reader) {
     body.licence = reader.saying("licence");
     body.until = reader.optionalDate("until");
     body.balloons = reader.optionalNames<Registration>("balloons").value_or(std::vector<Registration>{});
+    body.organisation = reader.optionalText("organisation");
+    body.approval = reader.optionalText("approval");
+    body.lastReview = reader.optionalDate("last_review");
     return body;
 }
 
@@ -40,6 +43,9 @@ void Kind<PersonEntitled>::write(json& into, const PersonEntitled& body) {
     writeDate(into, "until", body.until);
     if (!body.balloons.empty())
         into["balloons"] = namesOf(body.balloons);
+    writeText(into, "organisation", body.organisation);
+    writeText(into, "approval", body.approval);
+    writeDate(into, "last_review", body.lastReview);
 }
 
 TesterCalibrated Kind<TesterCalibrated>::read(ObjectReader& reader) {

@@ -206,6 +206,7 @@ Programme programmeOf(const json& document) {
     Programme programme;
     keys.read("programme", programme.id);
     keys.read("revision", programme.revision);
+    keys.read("regime", programme.regime);
     keys.read("title", programme.title);
     keys.read("source", programme.source);
     keys.read("note", programme.note);

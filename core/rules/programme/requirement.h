@@ -91,6 +91,7 @@ struct Programme {
     Argument source;
     Argument note;
     std::vector<Requirement> requirements;
+    std::string regime{}; ///< whose aircraft rules it is, of one state of registry: "part-ml", "us-14cfr"; empty: none
     bool operator==(const Programme&) const = default;
 };
 

@@ -63,6 +63,7 @@ public:
                 continue;
             keepFirst(m_act.clock, done.stated);
             keepFirst(m_computed, done.clock);
+            keepFirst(m_act.expires, done.expires);
             if (m_act.method.empty())
                 m_act.method = done.method;
             if (!m_act.stamp || *m_act.stamp < done.stamp)

@@ -20,6 +20,7 @@ struct Act {
     std::string_view method;              ///< empty where none is recorded
     Evidence evidence = Evidence::Stated; ///< the best of those signed together
     const PerClock* window = nullptr;     ///< that of the requirement carried out, else the row's own
+    std::optional<CivilDate> expires{};   ///< as printed: then the calendar's due date, whatever the interval gives
 };
 
 struct CountingActs {

@@ -91,6 +91,10 @@ At countedFrom(NextFrom nextFrom, const Act& act, ClockName clock, At done, At d
     return done;
 }
 
+/// What the certificate itself says. The last argument says which of the two it is of.
+std::optional<CivilDate> printed(const Act& act, CivilDate) { return act.expires; }
+std::optional<ClockCount> printed(const Act&, ClockCount) { return std::nullopt; }
+
 std::int64_t lengthAfter(const Requirement& requirement, const Limit& limit, const Act& act) {
     if (limit.clock != ClockName::Months || act.method.empty())
         return limit.every;
@@ -106,7 +110,9 @@ std::optional<Interval<At>> nextInterval(const Requirement& requirement, const L
     if (!done)
         return std::nullopt;
     const auto from = before ? countedFrom(requirement.nextFrom, act, limit.clock, *done, before->due) : *done;
-    return Interval<At>{*done, from, later(limit.clock, from, lengthAfter(requirement, limit, act), limit.day)};
+    return Interval<At>{
+        *done, from,
+        printed(act, At()).value_or(later(limit.clock, from, lengthAfter(requirement, limit, act), limit.day))};
 }
 
 /// Empty when there is nothing to count from.

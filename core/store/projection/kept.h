@@ -22,6 +22,16 @@ template <>
 struct Kept<DefectMark::Kind> {
     static constexpr int first = 0, last = static_cast<int>(DefectMark::Kind::Cleared);
 };
+/// What an accomplishment rests on by its own entry.
+enum class Ground {
+    Said,
+    Paper,  ///< it says itself who signed what
+    Review, ///< it is the signing of an airworthiness review
+};
+template <>
+struct Kept<Ground> {
+    static constexpr int first = 0, last = static_cast<int>(Ground::Review);
+};
 template <>
 struct Kept<ServiceState> {
     static constexpr int first = 0, last = serviceStateCount - 1;

@@ -4,6 +4,7 @@
 #include "record/entry_json.h"
 #include "registry/item_facts.h"
 #include "registry/question.h"
+#include "store/projection/kept.h"
 
 #include <nlohmann/json.hpp>
 
@@ -16,7 +17,6 @@ namespace {
 /// It says itself who signed what, where the release of an inspection does not.
 bool isPaper(const RequirementDone& done) { return !done.ref.empty() && done.signatory && !done.licence.empty(); }
 
-/// Kinds that are only found under their subjects, and amendments.
 template <class Said>
 concept WithoutRows = !Kind<Said>::hasRows;
 
@@ -37,7 +37,8 @@ Projector::Projector(const Connection& connection, Names& names)
                                  " inflations) VALUES (?, ?, ?, ?, ?, ?, ?)"),
       m_dropKitFlight(connection, "DELETE FROM kit_flight WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_putDone(connection, "INSERT INTO done (item_no, at, entry_id, requirement_no, method, stated_minutes,"
-                            " stated_landings, stated_inflations, ref, paper) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+                            " stated_landings, stated_inflations, ref, paper, expires)"
+                            " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
       m_dropDone(connection, "DELETE FROM done WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_putOccurrence(connection, "INSERT INTO occurrence (sort, subject_no, at, entry_id, event, celsius, lasted)"
                                   " VALUES (?, ?, ?, ?, ?, ?, ?)"),
@@ -165,11 +166,17 @@ struct Projector::Put {
                 to.fallOnKit(aboard, number, entry.on, true);
             }
     }
-    void operator()(const RequirementDone& body) const {
+    void operator()(const RequirementDone& body) const { done(body, isPaper(body) ? Ground::Paper : Ground::Said); }
+    void operator()(const ReviewSigned& body) const {
+        if (const auto requirement = requirementOf(body.act))
+            done({body.item, *requirement, {}, {}, {}, {}, {}, body.expires}, Ground::Review);
+    }
+    void done(const RequirementDone& body, Ground ground) const {
         to.m_putDone.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(body.requirement),
                          body.method.empty() ? std::nullopt : std::optional(body.method), body.clock.minutes,
                          body.clock.landings, body.clock.inflations,
-                         body.ref.empty() ? std::nullopt : std::optional(body.ref), isPaper(body));
+                         body.ref.empty() ? std::nullopt : std::optional(body.ref), static_cast<int>(ground),
+                         body.expires ? std::optional(std::int64_t{body.expires->dayNumber()}) : std::nullopt);
     }
     void operator()(const ProgrammeAdopted& body) const {
         to.touch(Touch::Of::Adoptions);
@@ -233,9 +240,9 @@ struct Projector::Put {
     void mark(const OfDefect& body, DefectMark::Kind kind, Severity severity, const std::string& what,
               const std::optional<CivilDate>& until = {}, const std::optional<Minutes>& untilMinutes = {},
               const std::optional<EntryId>& reading = {}) const {
-        const auto day = until ? std::optional(std::int64_t{until->dayNumber()}) : std::nullopt;
         to.m_putMark.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(body.defect), static_cast<int>(kind),
-                         static_cast<int>(severity), what, day, untilMinutes, reading);
+                         static_cast<int>(severity), what,
+                         until ? std::optional(std::int64_t{until->dayNumber()}) : std::nullopt, untilMinutes, reading);
     }
     void operator()(const ItemState& body) const { state(Subject::Item, to.item(body.item), body); }
     void operator()(const BalloonState& body) const { state(Subject::Balloon, to.balloon(body.balloon), body); }
@@ -281,6 +288,7 @@ struct Projector::TakeAway {
             }
     }
     void operator()(const RequirementDone& body) const { from.m_dropDone.run(from.item(body.item), at, entry.id); }
+    void operator()(const ReviewSigned& body) const { from.m_dropDone.run(from.item(body.item), at, entry.id); }
     void operator()(const ProgrammeAdopted&) const {
         from.touch(Touch::Of::Adoptions);
         from.m_dropAdoption.run(at, entry.id);

@@ -2,6 +2,7 @@
 #include "store/queries/facts_reader.h"
 
 #include "registry/clock.h"
+#include "store/projection/kept.h"
 #include "store/queries/scoped.h"
 
 #include <algorithm>
@@ -60,11 +61,12 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
                                 " ON e.item_no = k.item_no AND e.stands = 1 AND k.at >= e.day * 1440 WHERE 1 = 1",
                                 "k.item_no", " GROUP BY k.item_no ORDER BY k.item_no")
                              .c_str()),
-      m_done(connection, scoped(one,
-                                "SELECT item_no, at, entry_id, requirement_no, method, stated_minutes, stated_landings,"
-                                " stated_inflations, minutes, landings, inflations, ref, paper FROM done WHERE 1 = 1",
-                                "item_no", " ORDER BY item_no, at, entry_id")
-                             .c_str()),
+      m_done(connection,
+             scoped(one,
+                    "SELECT item_no, at, entry_id, requirement_no, method, stated_minutes, stated_landings,"
+                    " stated_inflations, minutes, landings, inflations, ref, paper, expires FROM done WHERE 1 = 1",
+                    "item_no", " ORDER BY item_no, at, entry_id")
+                 .c_str()),
       // Few closings are lists, so all of them are looked for from there.
       m_lists(
           connection,
@@ -261,16 +263,17 @@ void FactsReader::readDone(Moment end, std::optional<std::int64_t> item) {
         done.clock.landings = m_done.read<std::optional<Landings>>();
         done.clock.inflations = m_done.read<std::optional<Inflations>>();
         const auto ref = m_done.read<std::optional<std::string>>();
-        const bool paper = m_done.read<bool>();
+        const auto ground = m_done.read<Ground>();
+        done.expires = m_done.read<std::optional<CivilDate>>();
         static const Release none;
         const auto& release = ref ? m_releases.of(*ref) : none;
         release.addTo(digest);
         m_tally.add(digest.value());
         if (!working || release.isWithheld(end) || !(done.stamp.at < end))
             continue;
-        if (release.isSigned(end))
+        if (ground == Ground::Review || release.isSigned(end))
             done.evidence = Evidence::Signed;
-        else if (paper)
+        else if (ground == Ground::Paper)
             done.evidence = Evidence::Paper;
         if (working != of)
             keep();

@@ -57,7 +57,8 @@ std::vector<EntryId> idsFrom(Statement& rows) {
     std::vector<EntryId> ids;
     while (rows.next()) {
         rows.skip();
-        ids.push_back(rows.read<EntryId>());
+        if (auto id = rows.read<EntryId>(); ids.empty() || ids.back() != id) // told by its own rows and by its subject
+            ids.push_back(std::move(id));
     }
     return ids;
 }

@@ -9,3 +9,6 @@ CREATE INDEX kit_flight_of_balloon ON kit_flight (balloon_no, at)
 ALTER TABLE reading ADD COLUMN zone TEXT
 ----
 ALTER TABLE repair ADD COLUMN zone TEXT
+----
+-- The last good day of what was accomplished, as a certificate prints it.
+ALTER TABLE done ADD COLUMN expires INTEGER

@@ -197,6 +197,10 @@ std::optional<Running> running(const Question& q, const Limit& limit) {
             if (limit.clock == ClockName::Months && name == method)
                 length = months;
         now = Running{*done, from, plus(limit.clock, from, length, limit.day == DayRule::MonthEnd)};
+        if (onCalendar(limit.clock)) // what the certificate prints
+            for (auto act = acts.rbegin(); act != acts.rend(); ++act)
+                if (act->expires)
+                    now->due = act->expires->dayNumber();
     }
     return now;
 }

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheets/review_paper.h"
+
+#include "bench/release/entitlement.h"
+#include "bench/release/release_phrase.h"
+#include "sheets/sheet_phrase.h"
+
+#include <nlohmann/json.hpp>
+
+namespace crownring {
+
+namespace {
+
+using namespace paper;
+
+SheetPhrase titleOfReview(ReviewAct act) {
+    switch (act) {
+    case ReviewAct::Review:
+        return SheetPhrase::AirworthinessReview;
+    case ReviewAct::Extension:
+        return SheetPhrase::ReviewExtended;
+    case ReviewAct::Recommendation:
+        break;
+    }
+    return SheetPhrase::ReviewRecommended;
+}
+
+std::string capacityText(const std::string& name, const Speech& in) {
+    const auto capacity = capacityFrom(name);
+    return capacity ? in.say(termOf(*capacity)) : name;
+}
+
+}
+
+paper::Document reviewPaper(const Entry& signing, const std::vector<Problem>& against, const Speech& in) {
+    const auto& said = std::get<ReviewSigned>(signing.body);
+    Document document;
+    document.title = in.say(titleOfReview(said.act));
+    document.subtitle = said.balloon.text();
+    document.recordId = signing.id.text();
+    document.caution = in.say(ReleasePhrase::CautionText);
+    Facts facts;
+    const auto add = [&](SheetPhrase label, std::string value) {
+        if (!value.empty())
+            facts.facts.push_back({in.say(label), std::move(value)});
+    };
+    add(SheetPhrase::ReviewedEnvelope, said.item.text());
+    add(SheetPhrase::ReviewForm, said.form);
+    add(SheetPhrase::CertificateNumber, said.certificate);
+    add(SheetPhrase::IssuedOn, in.say(signing.on));
+    if (said.expires)
+        add(SheetPhrase::PrintedExpiry, in.say(*said.expires));
+    if (said.inspection)
+        add(SheetPhrase::ReviewedDuring, said.inspection->text());
+    add(SheetPhrase::ReviewFindings, said.findings);
+    document.blocks.emplace_back(std::move(facts));
+    if (!said.photographs.empty())
+        document.blocks.emplace_back(
+            Paragraph{in.say(SheetPhrase::Photographs, {said.photographs.size()}), Emphasis::Plain});
+    document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::NoCertificateItself, {said.form}), Emphasis::Strong});
+    for (const auto& each : against)
+        document.blocks.emplace_back(
+            Paragraph{in.say(SheetPhrase::NotSupportedFor, {Phrase{each.fault, each.arguments}}), Emphasis::Strong});
+    document.blocks.emplace_back(Signature{in.say(SheetPhrase::ReviewSignature),
+                                           {{in.say(SheetPhrase::Reviewer), said.reviewer.text(), false},
+                                            {in.say(SheetPhrase::ReviewingAs), capacityText(said.capacity, in), false},
+                                            {in.say(SheetPhrase::ReviewedUnder), said.authorisation, false},
+                                            {in.say(SheetPhrase::IssuedOn), in.say(signing.on), false},
+                                            {in.say(SheetPhrase::ReviewSignature), {}, true}}});
+    return document;
+}
+
+nlohmann::ordered_json reviewJson(const Entry& signing) {
+    const auto& said = std::get<ReviewSigned>(signing.body);
+    const auto orNull = [](const auto& value) {
+        return value ? nlohmann::ordered_json(value->text()) : nlohmann::ordered_json();
+    };
+    return {{"entry", signing.id.text()},
+            {"balloon", said.balloon.text()},
+            {"item", said.item.text()},
+            {"act", reviewActName(said.act)},
+            {"form", said.form},
+            {"certificate", said.certificate},
+            {"issued", signing.on.iso()},
+            {"expires", said.expires ? nlohmann::ordered_json(said.expires->iso()) : nlohmann::ordered_json()},
+            {"reviewer", said.reviewer.text()},
+            {"capacity", said.capacity},
+            {"authorisation", said.authorisation},
+            {"findings", said.findings},
+            {"photographs", said.photographs},
+            {"inspection", orNull(said.inspection)}};
+}
+
+}

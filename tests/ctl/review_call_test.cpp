@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// crownringctl review: signed, listed, shown.
+
+#include "ctl/answer.h"
+#include "test_class.h"
+
+#include <QFile>
+#include <QTemporaryDir>
+#include <QtTest>
+
+using namespace crownring::testing;
+
+namespace {
+
+constexpr const char* reviewedBalloon = R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope"}
+{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"}
+{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"E1"}
+{"entry":"programme.adopted","on":"2024-01-01","programme":"part-ml-hot-air","balloons":["QE-ONE"]}
+{"entry":"requirement.done","on":"2025-01-20","item":"E1","requirement":"ml.inspection"}
+{"entry":"requirement.done","on":"2024-07-01","item":"E1","requirement":"ml.arc-review","ref":"ARC 1","signatory":"Odo Vale","licence":"QE.CAO.0031","expires":"2025-07-01"}
+{"entry":"person.entitled","on":"2024-06-01","person":"Cai Mo","capacity":"airworthiness-review-staff","licence":"ARS 3","organisation":"Lakeside","approval":"QE.CAO.0031"})";
+
+}
+
+class ReviewCallTest : public QObject {
+    Q_OBJECT
+
+    QTemporaryDir m_folder;
+
+    Answer ctl(const QStringList& arguments, const QByteArray& input = {}) {
+        return answerOf(QStringLiteral(CROWNRINGCTL),
+                        QStringList{QStringLiteral("--record"), m_folder.filePath("r")} + arguments, input);
+    }
+    Answer sign(const QStringList& more) {
+        return ctl(QStringList{"review", "sign", "--balloon", "QE-ONE", "--form", "EASA Form 15c", "--certificate",
+                               "ARC 2", "--by", "Cai Mo", "--as", "airworthiness-review-staff", "--on", "2025-06-01"} +
+                   more);
+    }
+
+private slots:
+    void initTestCase() { QCOMPARE(ctl({"post", "-"}, reviewedBalloon).code, 0); }
+
+    void anotherDateThanTheRuleGivesIsRefusedAndBothAreSaid() {
+        const auto answer = sign({"--expires", "2026-06-01"});
+        QCOMPARE(answer.code, 2);
+        QVERIFY2(answer.err.contains("2026-06-01") && answer.err.contains("2026-07-01"), answer.err.constData());
+        QCOMPARE(ctl({"review", "list", "--on", "2025-06-02", "--json"}).document().at("reviews").size(),
+                 std::size_t{0});
+    }
+    void itIsSignedListedAndShown() {
+        const auto answer = sign({"--findings", "nothing"});
+        QVERIFY2(answer.code == 0, answer.err.constData());
+        const auto made = answer.document();
+        QCOMPARE(made.at("expires").get<std::string>(), std::string("2026-07-01"));
+        QCOMPARE(made.at("authorisation").get<std::string>(), std::string("ARS 3, Lakeside, QE.CAO.0031"));
+        const auto list = ctl({"review", "list", "--balloon", "QE-ONE", "--on", "2025-06-02", "--json"}).document();
+        QCOMPARE(list.at("reviews").size(), std::size_t{1});
+        QCOMPARE(ctl({"review", "list", "--on", "2025-05-31", "--json"}).document().at("reviews").size(),
+                 std::size_t{0});
+        const auto shown = ctl({"review", "show", "ARC 2", "--on", "2025-06-02", "--json"}).document();
+        QVERIFY(shown.at("supported").get<bool>());
+        QVERIFY(ctl({"review", "show", "ARC 2", "--on", "2025-06-02"}).out.contains("Cai Mo"));
+        const auto file = m_folder.filePath("review.pdf");
+        QCOMPARE(ctl({"review", "show", "ARC 2", "--on", "2025-06-02", "--to", file}).code, 0);
+        QVERIFY(QFile(file).size() > 1000);
+        QCOMPARE(ctl({"review", "show", "ARC 9", "--on", "2025-06-02"}).code, 2);
+        const auto due = ctl({"due", "--on", "2025-06-02", "--json"}).document().at("rows");
+        for (const auto& row : due)
+            if (row.at("requirement") == "ml.arc-review")
+                QCOMPARE(row.at("limits")[0].at("due").get<std::string>(), std::string("2026-07-01"));
+    }
+    void whoMayNotIsRefused() {
+        const auto answer = ctl({"review", "sign", "--balloon", "QE-ONE", "--form", "F", "--certificate", "9", "--by",
+                                 "Odo Vale", "--as", "authority", "--on", "2025-06-10"});
+        QCOMPARE(answer.code, 2);
+        QVERIFY2(answer.err.contains("ML.A.901(b)"), answer.err.constData());
+    }
+};
+
+CROWNRING_TEST(ReviewCallTest)
+
+#include "review_call_test.moc"

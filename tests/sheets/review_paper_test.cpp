@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// What papers say of an airworthiness review, and of a defect that was graded down.
+
+#include "answers/review/reviews.h"
+#include "gate/graded.h"
+#include "gate/review_yard.h"
+#include "gate/signing_attempt.h"
+#include "paper/document_text.h"
+#include "sheets/review_paper.h"
+#include "sheets/sheets.h"
+#include "test_class.h"
+
+namespace review_paper_test {
+
+using namespace crownring;
+using namespace crownring::testing;
+
+namespace {
+
+QString textOf(const paper::Document& document) {
+    return QString::fromStdString(paper::toText(document, english, 2000));
+}
+
+}
+
+class ReviewPaperTest : public QObject {
+    Q_OBJECT
+private slots:
+    void itSaysWhatWasSignedAndThatItIsNoCertificate() {
+        Scratch scratch;
+        posted(*scratch.record, reviews::yard());
+        posted(*scratch.record, reviews::signedBy("2025-06-01", "2026-06-01"));
+        const auto review = signedReviews(*scratch.record, Registration("QE-ONE"), day("2025-07-01")).value().at(0);
+        const auto text = textOf(reviewPaper(review, {}, english));
+        for (const char* words : {"QE-ONE", "E1", "EASA Form 15c", "ARC 2", "Cai Mo", "ARS 3, Lakeside, QE.CAO.0031",
+                                  "airworthiness review staff of an approved organisation",
+                                  "The certificate itself is the form (EASA Form 15c) that was issued."})
+            QVERIFY2(text.contains(QString::fromLatin1(words)), qPrintable(text));
+        for (const auto date : {"2025-06-01", "2026-06-01"})
+            QVERIFY2(text.contains(words::said(Argument(day(date)))), qPrintable(text));
+        QVERIFY(!text.contains("would refuse"));
+        const auto json = reviewJson(review);
+        QCOMPARE(json.at("expires"), nlohmann::ordered_json("2026-06-01"));
+        QCOMPARE(json.at("act"), nlohmann::ordered_json("review"));
+    }
+    void itSaysWhatTheRecordWouldRefuseItForByNow() {
+        Scratch scratch;
+        posted(*scratch.record, reviews::yard());
+        posted(*scratch.record, reviews::signedBy("2025-06-01", "2026-06-01"));
+        posted(*scratch.record, reviews::tornWire); // comes late
+        const auto review = signedReviews(*scratch.record, Registration("QE-ONE"), day("2025-07-01")).value().at(0);
+        const auto file = reviewFile(*scratch.record, review).value();
+        const auto text = textOf(reviewPaper(review, refusals(file, std::get<ReviewSigned>(review.body)), english));
+        QVERIFY2(text.contains("would refuse this: a broken wire"), qPrintable(text));
+    }
+    void aDefectThatWasGradedDownSaysByWhomAndWhy() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection);
+        const auto id = shop.find("D-1", "deferrable").ids.front();
+        auto entry = gradings::graded(id, "minor", "Ada Rhos");
+        entry.replace(entry.find("2026-05-21"), 10, "2026-06-01");
+        entry.replace(entry.find(gradings::with), gradings::with.size(), gradings::withReason);
+        shop.say(entry);
+        expectReleased(shop, Shop::signing());
+        const auto text = textOf(inspectionReport(shop.draft(Shop::signing()).file, english));
+        QVERIFY2(text.contains("graded down by Ada Rhos: below the limit of the manual"), qPrintable(text));
+    }
+};
+
+CROWNRING_TEST(ReviewPaperTest, QCoreApplication)
+
+}
+
+#include "review_paper_test.moc"
