@@ -69,9 +69,9 @@ void addFigures(ordered_json& object, const Figures& figures) {
 }
 
 std::string_view becauseText(Because because) {
-    constexpr std::array<std::string_view, 13> texts = {
+    constexpr std::array<std::string_view, 14> texts = {
         "limits", "not-required", "exempt", "triggered", "type-missing", "serial-missing", "done",
-        "ended",  "row-full",     "defect", "deferred",  "fabric",       "listed"};
+        "ended",  "row-full",     "defect", "deferred",  "fabric",       "incomplete",     "listed"};
     return texts[static_cast<std::size_t>(because)];
 }
 
