@@ -62,7 +62,7 @@ private slots:
         QVERIFY(shown.at("supported").get<bool>());
         QVERIFY(ctl({"review", "show", "ARC 2", "--on", "2025-06-02"}).out.contains("Cai Mo"));
         const auto file = m_folder.filePath("review.pdf");
-        QCOMPARE(ctl({"review", "show", "ARC 2", "--on", "2025-06-02", "--to", file}).code, 0);
+        QCOMPARE(ctl({"review", "print", "ARC 2", "--on", "2025-06-02", "--to", file}).code, 0);
         QVERIFY(QFile(file).size() > 1000);
         QCOMPARE(ctl({"review", "show", "ARC 9", "--on", "2025-06-02"}).code, 2);
         const auto due = ctl({"due", "--on", "2025-06-02", "--json"}).document().at("rows");

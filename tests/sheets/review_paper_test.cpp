@@ -11,6 +11,8 @@
 #include "sheets/sheets.h"
 #include "test_class.h"
 
+#include <nlohmann/json.hpp>
+
 namespace review_paper_test {
 
 using namespace crownring;
@@ -52,7 +54,7 @@ private slots:
         const auto review = signedReviews(*scratch.record, Registration("QE-ONE"), day("2025-07-01")).value().at(0);
         const auto file = reviewFile(*scratch.record, review).value();
         const auto text = textOf(reviewPaper(review, refusals(file, std::get<ReviewSigned>(review.body)), english));
-        QVERIFY2(text.contains("would refuse this: a broken wire"), qPrintable(text));
+        QVERIFY2(text.contains("would refuse this: Defect: a broken wire"), qPrintable(text));
     }
     void aDefectThatWasGradedDownSaysByWhomAndWhy() {
         Shop shop;

@@ -94,7 +94,7 @@ void addInspection(CLI::App& app, Chosen& chosen) {
 }
 
 void addReview(CLI::App& app, Chosen& chosen) {
-    auto* group = app.add_subcommand("review", "Airworthiness reviews: list them, show one, sign one");
+    auto* group = app.add_subcommand("review", "Airworthiness reviews: list them, show or print one, sign one");
     group->require_subcommand(1);
     const auto [list, listed] = begin<ReviewListOptions>(*group, chosen, "list", "Those signed, the latest first");
     list->add_option("--balloon", listed->balloon, "Only of this balloon")->type_name("REG");
@@ -103,12 +103,14 @@ void addReview(CLI::App& app, Chosen& chosen) {
     const auto [show, shown] = begin<ReviewShowOptions>(*group, chosen, "show", "One of them, as a paper to file");
     show->add_option("ID", shown->review, "The number of its certificate, or the id of its entry")->required();
     addDay(*show, shown->on, "Issued up to this day (default: today)");
-    auto* to = show->add_option("--to", shown->to, "Write it as PDF instead")->type_name("FILE.pdf");
-    show->add_option("--paper", shown->paper, "The size of its pages (default: a4)")
-        ->needs(to)
+    show->add_flag("--json", shown->json, "Answer as JSON");
+    const auto [print, printed] = begin<ReviewShowOptions>(*group, chosen, "print", "The same as PDF");
+    print->add_option("ID", printed->review, "The number of its certificate, or the id of its entry")->required();
+    print->add_option("--to", printed->to, "The PDF file to write")->required()->type_name("FILE.pdf");
+    print->add_flag("--force", printed->force, "Replace a file that is there; never a record or another database");
+    addDay(*print, printed->on, "Issued up to this day (default: today)");
+    print->add_option("--paper", printed->paper, "The size of its pages (default: a4)")
         ->check(CLI::IsMember({"a4", "letter"}));
-    show->add_flag("--force", shown->force, "Replace a file that is there; never a record or another database");
-    show->add_flag("--json", shown->json, "Answer as JSON")->excludes(to);
     const auto [sign, made] = begin<ReviewSignOptions>(*group, chosen, "sign", "Sign a review of a balloon");
     sign->add_option("--balloon", made->balloon, "Its registration")->required()->type_name("REG");
     sign->add_option("--act", made->act, "Which act (default: review)")

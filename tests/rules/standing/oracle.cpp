@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules/standing/oracle.h"
 
+#include <algorithm>
 #include <chrono>
 #include <set>
 
@@ -217,7 +218,9 @@ LimitAnswer answerOf(const Question& q, const Limit& limit) {
     answer.due = interval->due;
     answer.left = interval->due - *now;
     answer.toleranceLeft = end - *now;
-    answer.share = static_cast<double>(*answer.left) / static_cast<double>(interval->due - interval->from);
+    // What is printed may lie before what the pattern is counted from.
+    const auto length = std::max<Number>(interval->due - interval->from, 1);
+    answer.share = static_cast<double>(*answer.left) / static_cast<double>(length);
     const std::vector<Number> usual{600, 10, 10, 1, 30};
     const auto ahead = limit.lookAhead ? *limit.lookAhead : usual[static_cast<std::size_t>(limit.clock)];
     const bool inside = onCalendar(limit.clock) ? *now <= interval->due : *now < interval->due;
