@@ -7,6 +7,7 @@
 #include "paper/wrapping.h"
 #include "problem/faults/use_fault.h"
 #include "record/kinds/body.h"
+#include "sheets/sheets.h"
 #include "text/utf8.h"
 
 #include <CLI/CLI.hpp>
@@ -110,8 +111,10 @@ void addInspection(CLI::App& app, Chosen& chosen) {
     print->add_option("--to", printed->to, "The PDF file to write")->required()->type_name("FILE.pdf");
     print->add_flag("--force", printed->force, "Replace a file that is there; never a record or another database");
     addDay(*print, printed->on, "One still open with the facts of this day (default: today)");
+    auto papers = sheetNames();
+    papers.emplace_back("all");
     print->add_option("--what", printed->what, "Which papers (default: all that apply)")
-        ->check(CLI::IsMember({"report", "release", "logbook", "map", "discrepancies", "all"}));
+        ->check(CLI::IsMember(papers));
     print->add_option("--paper", printed->paper, "The size of its pages (default: a4)")
         ->check(CLI::IsMember({"a4", "letter"}));
     const auto [approve, approved] = begin<InspectionApproveOptions>(

@@ -153,6 +153,28 @@ Result<void> readPhotographs(Books& books, BenchFile& file) {
     return {};
 }
 
+Result<void> readDeferrals(Books& books, BenchFile& file) {
+    for (const auto& item : file.items)
+        for (const auto& open : openDefects(item)) {
+            if (!open.deferred)
+                continue;
+            const auto told = books.told({Subject::Defect,
+                                          open.found->defect.text(),
+                                          {kindName<DefectDeferred>()},
+                                          open.deferred->stamp.at.on()});
+            if (!told)
+                return tl::unexpected(told.error());
+            for (const auto& line : *told)
+                if (const auto* body = std::get_if<DefectDeferred>(&nowOf(line).body);
+                    body && line.entry.id == open.deferred->stamp.id)
+                    file.deferrals.insert_or_assign(
+                        body->defect,
+                        Said<DefectDeferred>{
+                            line.entry.id, open.deferred->stamp, nowOf(line).by, nowOf(line).note, *body, {}});
+        }
+    return {};
+}
+
 std::vector<Excepted> asSigned(const InspectionClosed& closed) {
     std::vector<Excepted> excepted;
     for (const auto& each : closed.excepted) {
@@ -220,6 +242,33 @@ Result<void> readSupport(Books& books, BenchFile& file) {
     return {};
 }
 
+/// What was said of it up to a moment, still open.
+Inspection upTo(Inspection inspection, const Stamp& moment) {
+    const auto drop = [&](auto& all) { std::erase_if(all, [&](const auto& each) { return moment < each.stamp; }); };
+    drop(inspection.lines);
+    drop(inspection.readings);
+    drop(inspection.found);
+    drop(inspection.deferred);
+    drop(inspection.cleared);
+    drop(inspection.repairs);
+    drop(inspection.parts);
+    drop(inspection.performed);
+    inspection.incomplete.reset();
+    inspection.closed.reset();
+    inspection.revoked.reset();
+    inspection.approved.reset();
+    return inspection;
+}
+
+Result<void> readAtIncomplete(Books& books, BenchFile& file) {
+    const auto& stamp = file.inspection.incomplete->stamp;
+    auto then = fileOf(books, upTo(file.inspection, stamp), stamp.at.on(), stamp);
+    if (!then)
+        return tl::unexpected(then.error());
+    file.atIncomplete = std::make_shared<const BenchFile>(std::move(*then));
+    return {};
+}
+
 Result<void> readAnswered(Books& books, BenchFile& file, CivilDate on) {
     const auto list = discrepancies(books, file.inspection.id, on);
     if (!list)
@@ -250,9 +299,13 @@ Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate 
                           .and_then([&] { return readTypes(books, file); })
                           .and_then([&] { return readOwner(books, file); })
                           .and_then([&] { return readPhotographs(books, file); })
+                          .and_then([&] { return readDeferrals(books, file); })
                           .and_then([&] { return readRest(books, file); });
     if (!read)
         return tl::unexpected(read.error());
+    if (file.inspection.incomplete && !until)
+        if (const auto then = readAtIncomplete(books, file); !then)
+            return tl::unexpected(then.error());
     if (file.inspection.closed) {
         file.excepted = asSigned(file.inspection.closed->body);
         if (file.inspection.closed->body.outcome != Outcome::Abandoned)

@@ -40,10 +40,6 @@ enum class SheetPhrase : std::uint8_t {
     TimeInService,
     HighestTemperature,
     NotRead,
-    DataUsed,    ///< %1: the manuals
-    Deferred,    ///< %1: the defect
-    Excepted,    ///< %1: what stands against flight
-    Limitations, ///< %1: what they are
     DiscrepancyList,
     DiscrepancyNote, ///< %1: the day
     Number,
@@ -71,7 +67,7 @@ enum class SheetPhrase : std::uint8_t {
     ToBeDone,
     WorkDone,
     WorkNotDone,
-    NotDone,       ///< %1: requirements on items
+    NotDone,
     AnsweredSince, ///< %1: how it stood when it was signed
     Items,
     Kind,
@@ -139,6 +135,52 @@ enum class SheetPhrase : std::uint8_t {
     FirstWritten,
     SaysNow,
     Nothing,
+    TestAndLimit, ///< %1: the test, %2: the limit
+    OtherClauses,
+    CopyOf,       ///< %1: the day, %2: the signatory
+    CopyUnsigned, ///< %1: who closed it, and the day
+    NoSeal,
+    EarlierRelease, ///< %1: who, on which day, %2: the limitation, %3: what was outstanding
+    EndedSince,     ///< %1: the day
+    IncompleteRelease,
+    NoIncompleteRelease,
+    ComponentCertificate,
+    ComponentReturn,
+    ComponentsNotReleased,
+    NoFormOfAuthority,
+    LabelSheet,
+    LabelReleased,
+    LabelDraft,
+    LabelWithdrawn,
+    LabelUnsupported,
+    LabelNotReleased,
+    LabelRecordOnly,
+    LabelNote,
+    WorkInBrief,
+    Limits,
+    SignedBy,
+    OrderNumber,
+    OwnerOf,
+    OperatorOf,
+    WorkPerformed,
+    WorkOf,
+    Data,
+    GradeOf,
+    Form,
+    PerformedBy,
+    Placard,
+    NoPlacard,
+    DeferredBy,
+    DeferredItems,
+    NothingUndeferred,
+    Unairworthy,
+    NotCoveredShort,
+    DeferredShort,
+    ReadBy, ///< %1: a test, %2: by whom
+    AllBy,  ///< %1: a test, %2: the equipment, %3: by whom
+    ByWhom,
+    Clauses,
+    ClausesFromMemory,
 };
 
 }

@@ -23,8 +23,8 @@ using namespace crownring::testing;
 
 namespace {
 
-constexpr SheetKind everyKind[] = {SheetKind::Report, SheetKind::Release, SheetKind::Logbook, SheetKind::Map,
-                                   SheetKind::Discrepancies};
+constexpr SheetKind everyKind[] = {SheetKind::Report,        SheetKind::Release,   SheetKind::Logbook, SheetKind::Map,
+                                   SheetKind::Discrepancies, SheetKind::Component, SheetKind::Labels};
 
 BenchFile fileOf(const Shop& shop, const char* on = "2026-06-02") {
     return benchFile(shop.record(), shop.inspection, day(on)).value();
@@ -49,6 +49,14 @@ QString headingsOf(const paper::Document& document) {
     for (const auto& each : blocksOf<paper::Heading>(document))
         headings << QString::fromStdString(each.text);
     return headings.join(QLatin1Char('|'));
+}
+
+QString labelsOf(const paper::Document& document) {
+    QStringList labels;
+    for (const auto& each : blocksOf<paper::Facts>(document))
+        for (const auto& fact : each.facts)
+            labels << QString::fromStdString(fact.label);
+    return labels.join(QLatin1Char('|'));
 }
 
 std::string cell(const paper::Table& table, std::size_t row, std::string_view column) {
@@ -203,15 +211,17 @@ private slots:
         shop.find("D-2", "minor");
         QVERIFY(shop.sign(Shop::signing()));
         const auto file = fileOf(shop);
-        const auto headings = headingsOf(releasePaper(file, english));
+        const auto labels = labelsOf(releasePaper(file, english));
         // The certificate of airworthiness review was never proven: it stands between them as not covered.
-        QVERIFY2(headings.contains("Deferred defects|Not covered") && headings.contains("|Open defects"),
-                 qPrintable(headings));
-        QVERIFY2(!headings.contains("unairworthy"), qPrintable(headings));
-        const auto list = blocksOf<paper::Table>(discrepancyList(file, english)).at(0);
-        QCOMPARE(list.rows.size(), std::size_t(2));
-        QVERIFY(cell(list, 0, "State").find("until 2026-07-31") != std::string::npos);
-        QCOMPARE(cell(list, 1, "Severity"), std::string("minor"));
+        QVERIFY2(labels.contains("Deferred defects|Not covered") && labels.contains("|Open defects"),
+                 qPrintable(labels));
+        QVERIFY2(!labels.contains("unairworthy"), qPrintable(labels));
+        const auto tables = blocksOf<paper::Table>(discrepancyList(file, english));
+        QCOMPARE(tables.size(), std::size_t(2));
+        QCOMPARE(cell(tables[0], 0, "Severity"), std::string("minor"));
+        QCOMPARE(tables[0].rows.size(), std::size_t(1));
+        QVERIFY(cell(tables[1], 0, "State").find("until 2026-07-31") != std::string::npos);
+        QCOMPARE(cell(tables[1], 0, "No."), std::string("2"));
     }
 
     void aDefectIsToldWithItsPhotographsWhoeverFoundIt() {

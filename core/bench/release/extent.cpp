@@ -135,17 +135,17 @@ std::vector<Argument> extentOf(const BenchFile& file) {
 }
 
 Argument deferredText(const BenchFile& file, const DefectMark& deferral, Argument found) {
-    Argument text = Phrase{ReleasePhrase::DefectDeferred, {std::move(found), deferral.what}};
+    Argument text = Phrase{ReleasePhrase::DefectDeferred, {std::move(found), deferral.what, deferral.stamp.at.on()}};
     if (deferral.until)
         text = Phrase{ReleasePhrase::DeferredUntil, {std::move(text), *deferral.until}};
     if (deferral.untilMinutes)
         text = Phrase{ReleasePhrase::DeferredUntilClock, {std::move(text), hoursAndMinutes(*deferral.untilMinutes)}};
-    for (const auto& said : file.inspection.deferred)
-        if (said.id == deferral.stamp.id) {
-            text = Phrase{ReleasePhrase::DeferredBy, {std::move(text), said.body.agreedBy}};
-            if (!said.body.placard.empty())
-                text = Phrase{ReleasePhrase::Placarded, {std::move(text), said.body.placard}};
-        }
+    if (const auto said = file.deferrals.find(deferral.defect); said != file.deferrals.end()) {
+        const auto& body = said->second.body;
+        text = Phrase{ReleasePhrase::DeferredBy, {std::move(text), body.agreedBy}};
+        if (!body.placard.empty())
+            text = Phrase{ReleasePhrase::Placarded, {std::move(text), body.placard}};
+    }
     return text;
 }
 
