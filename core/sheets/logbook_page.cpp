@@ -37,7 +37,7 @@ paper::Document logbookPage(const BenchFile& file, const Speech& in) {
             rows.facts.push_back({in.say(label), lines});
     };
     add(SheetPhrase::WorkOf, workOf(facts));
-    add(SheetPhrase::Data, {facts.manuals.begin(), facts.manuals.end()});
+    add(SheetPhrase::DataUsed, {facts.manuals.begin(), facts.manuals.end()});
     if (facts.outcome != Outcome::Abandoned)
         add(SheetPhrase::NotDone, {workText(file, workNotDone(file), in)});
     add(SheetPhrase::OpenDefects, {openMinorText(file, facts.outcome, in)});

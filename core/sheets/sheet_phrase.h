@@ -165,6 +165,7 @@ enum class SheetPhrase : std::uint8_t {
     WorkPerformed,
     WorkOf,
     Data,
+    DataUsed,
     GradeOf,
     Form,
     PerformedBy,

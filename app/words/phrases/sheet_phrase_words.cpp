@@ -330,6 +330,8 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Work performed");
     case SheetPhrase::WorkOf:
         return QT_TRANSLATE_NOOP("Phrase", "Work");
+    case SheetPhrase::DataUsed:
+        return QT_TRANSLATE_NOOP("Phrase", "Data used");
     case SheetPhrase::Data:
         return QT_TRANSLATE_NOOP("Phrase", "Data");
     case SheetPhrase::GradeOf:

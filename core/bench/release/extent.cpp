@@ -64,10 +64,12 @@ struct Summary {
             test =
                 Phrase{ReadingPhrase::Along, {std::move(test), Term{Term::Of::Direction, *first.conditions.direction}}};
         const Argument from = InUnit{least->value, first.unit};
-        const Argument span = readings.size() == 1 ? Argument(said(first))
-                              : least->value == most->value
-                                  ? from
-                                  : Argument(Phrase{ReleasePhrase::FromTo, {from, InUnit{most->value, first.unit}}});
+        Argument span = readings.size() == 1 ? Argument(said(first))
+                        : least->value == most->value
+                            ? from
+                            : Argument(Phrase{ReleasePhrase::FromTo, {from, InUnit{most->value, first.unit}}});
+        if (readings.size() > 1 && first.held)
+            span = Phrase{ReadingPhrase::HeldAt, {std::move(span)}};
         Argument text = readings.size() == 1
                             ? Argument(Phrase{ReadingPhrase::OfItem, {span, first.item}})
                             : Argument(Phrase{ReleasePhrase::ReadingsOf,
