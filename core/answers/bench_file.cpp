@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
 
+#include "answers/defects_told.h"
 #include "answers/discrepancies.h"
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
-#include "answers/photographs.h"
 #include "answers/type_book.h"
 #include "bench/release/accomplished.h"
 #include "bench/release/release.h"
@@ -154,24 +154,10 @@ Result<void> readPhotographs(Books& books, BenchFile& file) {
 }
 
 Result<void> readDeferrals(Books& books, BenchFile& file) {
-    for (const auto& item : file.items)
-        for (const auto& open : openDefects(item)) {
-            if (!open.deferred)
-                continue;
-            const auto told = books.told({Subject::Defect,
-                                          open.found->defect.text(),
-                                          {kindName<DefectDeferred>()},
-                                          open.deferred->stamp.at.on()});
-            if (!told)
-                return tl::unexpected(told.error());
-            for (const auto& line : *told)
-                if (const auto* body = std::get_if<DefectDeferred>(&nowOf(line).body);
-                    body && line.entry.id == open.deferred->stamp.id)
-                    file.deferrals.insert_or_assign(
-                        body->defect,
-                        Said<DefectDeferred>{
-                            line.entry.id, open.deferred->stamp, nowOf(line).by, nowOf(line).note, *body, {}});
-        }
+    auto deferrals = deferralsOf(books, file.items);
+    if (!deferrals)
+        return tl::unexpected(deferrals.error());
+    file.deferrals = std::move(*deferrals);
     return {};
 }
 
@@ -242,27 +228,9 @@ Result<void> readSupport(Books& books, BenchFile& file) {
     return {};
 }
 
-/// What was said of it up to a moment, still open.
-Inspection upTo(Inspection inspection, const Stamp& moment) {
-    const auto drop = [&](auto& all) { std::erase_if(all, [&](const auto& each) { return moment < each.stamp; }); };
-    drop(inspection.lines);
-    drop(inspection.readings);
-    drop(inspection.found);
-    drop(inspection.deferred);
-    drop(inspection.cleared);
-    drop(inspection.repairs);
-    drop(inspection.parts);
-    drop(inspection.performed);
-    inspection.incomplete.reset();
-    inspection.closed.reset();
-    inspection.revoked.reset();
-    inspection.approved.reset();
-    return inspection;
-}
-
 Result<void> readAtIncomplete(Books& books, BenchFile& file) {
     const auto& stamp = file.inspection.incomplete->stamp;
-    auto then = fileOf(books, upTo(file.inspection, stamp), stamp.at.on(), stamp);
+    auto then = fileOf(books, openAt(file.inspection, stamp), stamp.at.on(), stamp);
     if (!then)
         return tl::unexpected(then.error());
     file.atIncomplete = std::make_shared<const BenchFile>(std::move(*then));
