@@ -65,7 +65,7 @@ private:
 };
 
 constexpr std::array<double, 4> smaller = {0.96, 0.92, 0.89, 6.0 / 7};
-constexpr double little = 0.4; ///< of a page
+constexpr double little = 0.5; ///< of a page
 
 bool goesOnByLittle(const std::vector<Page>& pages, double height) {
     if (pages.size() != 2)

@@ -169,8 +169,12 @@ void addFacts(Flow& flow, const paper::Facts& facts, QSizeF body) {
     const int rowCount = (count + columns - 1) / columns;
     const double label = facts.labelShare > 0 ? facts.labelShare : columns == 1 ? 0.3 : 0.38;
     std::vector<double> shares;
-    for (int column = 0; column < columns; ++column)
-        shares.insert(shares.end(), {label, 1 - label});
+    for (int column = 0; column < columns; ++column) {
+        const double part = columns == 1 || facts.firstShare <= 0 ? 1
+                            : column == 0                         ? 2 * facts.firstShare
+                                                                  : 2 * (1 - facts.firstShare);
+        shares.insert(shares.end(), {label, part - label});
+    }
     const auto places = columnPlaces(shares, body.width());
     const double size = facts.small ? smallSize : tableSize, leading = facts.small ? 1.02 : 1.15;
     const TextStyle labelStyle{typeFont(size), softInk, Qt::AlignLeft, leading};

@@ -39,6 +39,7 @@ struct Facts {
     int columns = 1;
     double labelShare = 0; ///< of a column's width, between 0 and 1; 0: as usual
     bool small = false;    ///< as notes are set
+    double firstShare = 0; ///< of the width for the first of two columns; 0: half
     bool operator==(const Facts&) const = default;
 };
 

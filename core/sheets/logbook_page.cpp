@@ -32,7 +32,7 @@ paper::Document logbookPage(const BenchFile& file, const Speech& in) {
     const auto add = [&](SheetPhrase label, const std::vector<Argument>& said) {
         std::string lines;
         for (const auto& each : said)
-            lines += (lines.empty() ? "" : "\n") + in.say(each);
+            lines += (lines.empty() ? "" : label == SheetPhrase::DataUsed ? "; " : "\n") + in.say(each);
         if (!lines.empty())
             rows.facts.push_back({in.say(label), lines});
     };

@@ -79,6 +79,29 @@ std::string testText(const BenchFile& file, const Said<ReadingTaken>& reading, M
     return tester.empty() ? in.say(SheetPhrase::ReadBy, {text, by}) : in.say(SheetPhrase::AllBy, {text, tester, by});
 }
 
+/// Readings at no places, each with its test and limit.
+Table readingsInRows(const BenchFile& file, const std::vector<const Said<ReadingTaken>*>& readings, Marks& people,
+                     const Speech& in) {
+    Table table;
+    table.columns = {
+        {in.say(SheetPhrase::Item), Align::Left, 1.5},     {in.say(SheetPhrase::QuantityAndTest), Align::Left, 4},
+        {in.say(SheetPhrase::Reading), Align::Right, 1.9}, {in.say(SheetPhrase::Limit), Align::Left, 2.2},
+        {in.say(SheetPhrase::Result), Align::Left, 1.4},   {in.say(SheetPhrase::Tester), Align::Left, 1.8},
+        {in.say(SheetPhrase::By), Align::Left, 0.6}};
+    for (const auto* reading : readings) {
+        const auto& body = reading->body;
+        const auto state = stateOf(file, body);
+        const auto conditions = conditionsText(body.conditions, in);
+        table.rows.push_back({body.item.text(),
+                              in.say(quantityTerm(body.quantity)) + (conditions.empty() ? "" : ", " + conditions),
+                              valueText(body, in), state.limit ? in.say(*state.limit) : "", judgementText(state, in),
+                              testerText(file, *reading, in), people.of(who(reading->by, reading->stamp.at.on()))});
+    }
+    if (std::ranges::any_of(readings, [](const auto* reading) { return reading->body.held; }))
+        table.note = in.say(SheetPhrase::HeldNote);
+    return table;
+}
+
 /// Readings of one test, two abreast, to be read down the first column and then the second.
 Table readingsAbreast(const BenchFile& file, const std::vector<const Said<ReadingTaken>*>& readings, const Speech& in) {
     const auto columns = std::min<std::size_t>(readings.size(), 2);
@@ -104,7 +127,12 @@ Table readingsAbreast(const BenchFile& file, const std::vector<const Said<Readin
 
 void addReadings(Document& document, const BenchFile& file, Marks& people, const Speech& in) {
     std::vector<std::pair<std::string, std::vector<const Said<ReadingTaken>*>>> tests;
+    std::vector<const Said<ReadingTaken>*> others;
     for (const auto* reading : inOrder(file)) {
+        if (reading->body.place == PanelPlace()) {
+            others.push_back(reading);
+            continue;
+        }
         const auto title = testText(file, *reading, people, in);
         const auto there = std::ranges::find(tests, title, [](const auto& test) { return test.first; });
         (there == tests.end() ? tests.emplace_back(title, std::vector<const Said<ReadingTaken>*>()) : *there)
@@ -113,6 +141,11 @@ void addReadings(Document& document, const BenchFile& file, Marks& people, const
     for (const auto& [title, readings] : tests) {
         document.blocks.emplace_back(Heading{3, title});
         document.blocks.emplace_back(readingsAbreast(file, readings, in));
+    }
+    if (!others.empty()) {
+        if (!tests.empty())
+            document.blocks.emplace_back(Heading{3, in.say(SheetPhrase::ReadAtNoPlace)});
+        document.blocks.emplace_back(readingsInRows(file, others, people, in));
     }
 }
 

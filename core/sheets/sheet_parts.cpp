@@ -103,14 +103,15 @@ void addSections(paper::Document& document, ReleaseFacts facts, std::vector<pape
     auto sections = sectionsOf(facts);
     if (!sections.empty())
         sections.pop_back(); // the caution
-    paper::Facts head{{}, 2, 0.14, true};
+    paper::Facts head{{}, 2, 0.14, true, 0.4};
     paper::Facts rows{{}, 1, 0.18, true};
     const Argument times = Phrase{ReleasePhrase::TimeInService, {}};
+    const Argument data = Phrase{ReleasePhrase::DataUsed, {}};
     for (std::size_t number = 0; number < sections.size(); ++number) {
         const auto& section = sections[number];
         std::string lines;
         for (const auto& paragraph : section.paragraphs)
-            lines += (lines.empty() ? "" : "\n") + in.say(paragraph);
+            lines += (lines.empty() ? "" : section.heading == data ? "; " : "\n") + in.say(paragraph);
         const bool atHead = number == 0 || section.heading == times; // the aircraft
         (atHead ? head : rows).facts.push_back({in.say(section.heading), lines});
     }

@@ -51,7 +51,7 @@ void addAccomplished(const BenchFile& file, std::vector<Argument>& extent) {
         extent.push_back(Phrase{ReleasePhrase::Accomplished, {titleOf(file, requirement), std::move(items)}});
 }
 
-/// The readings of one item by one test, in one direction and unit.
+/// The readings by one test, in one direction and unit: of one item at its places, or of several items.
 struct Summary {
     std::vector<const ReadingTaken*> readings;
 
@@ -73,11 +73,19 @@ struct Summary {
         Argument text = readings.size() == 1
                             ? Argument(Phrase{ReadingPhrase::OfItem, {span, first.item}})
                             : Argument(Phrase{ReleasePhrase::ReadingsOf,
-                                              {first.item, std::move(test),
+                                              {items(), std::move(test),
                                                Phrase{ReleasePhrase::Readings, {readings.size()}}, span}});
         if (const auto limit = stateOf(file, first).limit)
             text = Phrase{ReleasePhrase::WithLimit, {std::move(text), *limit}};
         return text;
+    }
+
+    [[nodiscard]] Listed items() const {
+        Listed items;
+        for (const auto* reading : readings)
+            if (std::ranges::find(items.list, Argument(reading->item)) == items.list.end())
+                items.list.emplace_back(reading->item);
+        return items;
     }
 };
 
@@ -87,7 +95,9 @@ void addReadings(const BenchFile& file, std::vector<Argument>& extent) {
         const auto& body = reading->body;
         const auto alike = [&](const Summary& summary) {
             const auto& other = *summary.readings.front();
-            return other.item == body.item && other.unit == body.unit && other.held == body.held && !other.below &&
+            const bool isPlaced = body.place != PanelPlace() || other.place != PanelPlace();
+            return (other.item == body.item || !isPlaced) && other.unit == body.unit &&
+                   stateOf(file, other).limit == stateOf(file, body).limit && other.held == body.held && !other.below &&
                    !body.below && other.conditions.direction == body.conditions.direction &&
                    seriesOf(other.quantity, other.conditions) == seriesOf(body.quantity, body.conditions);
         };
