@@ -103,7 +103,7 @@ void addSections(paper::Document& document, ReleaseFacts facts, std::vector<pape
     auto sections = sectionsOf(facts);
     if (!sections.empty())
         sections.pop_back(); // the caution
-    paper::Facts head{{}, 2, 0.14, true, 0.4};
+    paper::Facts head{{}, 2, 0.13, true, 0.35};
     paper::Facts rows{{}, 1, 0.18, true};
     const Argument times = Phrase{ReleasePhrase::TimeInService, {}};
     const Argument data = Phrase{ReleasePhrase::DataUsed, {}};
