@@ -53,12 +53,27 @@ std::string withoutMemory(std::string clause) {
 struct Row {
     std::string id;
     CheckLine line;
+    std::set<std::string> items;
 };
 
 struct Section {
     std::string title;
     std::vector<Row> rows;
     std::set<std::string> items; ///< of all its rows; "" is the visit
+
+    [[nodiscard]] std::string named() const {
+        std::string names;
+        for (const auto& item : items)
+            if (!item.empty())
+                names += (names.empty() ? "" : ", ") + item;
+        return names;
+    }
+    /// On all items that the section is about.
+    [[nodiscard]] bool isOnAll(const Row& row) const {
+        auto all = items;
+        all.erase("");
+        return row.items == all;
+    }
 };
 
 class Sections {
@@ -89,14 +104,16 @@ private:
         Row row{idOf(work),
                 {titleOf(work), m_clauses.of(withoutMemory(std::string(work.clauseUnder(regimeOf(m_file.visit()))))),
                  markOf(work.state()), findingOf(work, m_in),
-                 work.settled ? m_people.of(who(work.settled->by, work.settled->stamp.at.on())) : "", item}};
+                 work.settled ? m_people.of(who(work.settled->by, work.settled->stamp.at.on())) : "", item},
+                {item}};
         const auto isAlike = [&](const Row& other) {
             auto line = other.line;
             line.items = item;
-            return other.id == row.id && line == row.line;
+            return other.id == row.id && !item.empty() && line == row.line;
         };
         if (const auto alike = std::ranges::find_if(section.rows, isAlike); alike != section.rows.end()) {
             alike->line.items += ", " + item;
+            alike->items.insert(item);
             return;
         }
         // The same line on other items stands under it.
@@ -140,14 +157,15 @@ std::vector<Fact> byDocument(const std::vector<Fact>& clauses, const Speech& in)
 
 void addChecks(Document& document, const BenchFile& file, Marks& clauses, Marks& people, const Speech& in) {
     for (auto& section : Sections(file, clauses, people, in).take()) {
-        const bool one = section.items.size() == 1;
-        const auto& item = *section.items.begin();
+        const auto names = section.named();
         document.blocks.emplace_back(
-            Heading{2, one && !item.empty() ? in.say(SheetPhrase::OnItem, {section.title, item}) : section.title});
+            Heading{2, names.empty() ? section.title : in.say(SheetPhrase::OnItem, {section.title, names})});
         Checks checks;
         for (auto& row : section.rows) {
-            if (one)
+            if (section.items.size() == 1)
                 row.line.items.clear();
+            else if (section.isOnAll(row))
+                row.line.items = in.say(SheetPhrase::OnAll);
             checks.lines.push_back(std::move(row.line));
         }
         document.blocks.emplace_back(std::move(checks));

@@ -177,6 +177,7 @@ enum class SheetPhrase : std::uint8_t {
     Unairworthy,
     NotCoveredShort,
     DeferredShort,
+    OnAll,
     ReadAtNoPlace,
     ReadBy, ///< %1: a test, %2: by whom
     AllBy,  ///< %1: a test, %2: the equipment, %3: by whom

@@ -59,6 +59,11 @@ QString labelsOf(const paper::Document& document) {
     return labels.join(QLatin1Char('|'));
 }
 
+constexpr const char* twoCylinders = R"({"entry":"item.entered","on":"2016-05-01","kind":"cylinder","item":"C8"}
+{"entry":"item.entered","on":"2016-05-01","kind":"cylinder","item":"C9"})";
+constexpr const char* scratched =
+    R"({"entry":"line.settled","on":"2026-06-01","by":"Ada Rhos","state":"done","line":"work.item","item":"C9","finding":"a scratch")";
+
 std::string cell(const paper::Table& table, std::size_t row, std::string_view column) {
     for (std::size_t i = 0; i < table.columns.size(); ++i)
         if (table.columns[i].title == column)
@@ -268,6 +273,29 @@ private slots:
         const auto file = fileOf(shop);
         QCOMPARE(sheetsOf(file), std::vector{SheetKind::Report});
         QVERIFY(blocksOf<paper::Statement>(releasePaper(file, english)).empty());
+    }
+
+    void itemsOnWhichALineCameOutAlikeShareItsRow() {
+        Shop shop;
+        shop.say(twoCylinders);
+        Opening opening;
+        opening.visit = Visit::PartMlComponent;
+        opening.items = shop.items = {ItemId("C8"), ItemId("C9")};
+        opening.on = day("2026-06-01");
+        shop.inspection = openInspection(shop.record(), shop.record(), opening).value();
+        shop.carriedOut();
+        const auto rowsOf = [&](const char* title) {
+            QStringList rows;
+            for (const auto& checks : blocksOf<paper::Checks>(inspectionReport(fileOf(shop), english)))
+                for (const auto& line : checks.lines)
+                    if (line.text == title)
+                        rows << QString::fromStdString(line.items + ": " + line.finding);
+            return rows;
+        };
+        const char* title = "The work and what it touches";
+        QCOMPARE(rowsOf(title), QStringList{"all: "});
+        shop.say(scratched + shop.about() + "}");
+        QCOMPARE(rowsOf(title), (QStringList{"C8: ", "C9: a scratch"}));
     }
 
     void severalPapersHaveATitleThatIsTrueOfAll() {

@@ -356,6 +356,8 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Not covered");
     case SheetPhrase::DeferredShort:
         return QT_TRANSLATE_NOOP("Phrase", "Deferred");
+    case SheetPhrase::OnAll:
+        return QT_TRANSLATE_NOOP("Phrase", "all");
     case SheetPhrase::ReadAtNoPlace:
         return QT_TRANSLATE_NOOP("Phrase", "Other readings");
     case SheetPhrase::ReadBy:
