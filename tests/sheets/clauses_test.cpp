@@ -181,6 +181,22 @@ private slots:
         }
     }
 
+    void oneJsonHoldsWhatThePapersSay() {
+        for (const auto visit : {Visit::PartMlRepair, Visit::UsAnnual, Visit::UsComponent}) {
+            const auto& made = released(visit);
+            const auto paper = made.paper(certificateOf(visit));
+            const auto json = inspectionJson(made.file(), english);
+            const auto& release = json.at("release");
+            QVERIFY(!release.at("statement_source").get<std::string>().empty());
+            QVERIFY(paper.contains(QString::fromStdString(release.at("statement").get<std::string>())));
+            QVERIFY(!release.at("work").empty());
+            for (const auto& work : release.at("work"))
+                QVERIFY2(paper.contains(QString::fromStdString(work.get<std::string>())), work.dump().c_str());
+            QCOMPARE(json.at("papers").size(), sheetsOf(made.file()).size());
+            QCOMPARE(json.at("labels").size(), made.file().items.size());
+        }
+    }
+
     void withoutAReleaseAfterIncompleteMaintenanceThereIsNoSuchPaper() {
         const auto& made = released(Visit::PartMlRepair);
         QVERIFY(std::ranges::count(sheetsOf(made.file()), SheetKind::Incomplete) == 0);
