@@ -9,6 +9,7 @@
 #include "paper/wrapping.h"
 #include "problem/faults/use_fault.h"
 #include "record/kinds/body.h"
+#include "sheets/sheets.h"
 #include "text/utf8.h"
 
 #include <CLI/CLI.hpp>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/composition.h"
 
+#include "print/label_row.h"
 #include "print/map_figure.h"
 #include "print/sheet.h"
 #include "print/signature_box.h"
@@ -10,6 +11,8 @@
 #include "print/typeface.h"
 
 #include <algorithm>
+#include <span>
+#include <utility>
 
 namespace crownring::print {
 
@@ -27,13 +30,13 @@ public:
         heading(document.title, {typeFont(titleSize, Face::Bold), ink}, 0);
         if (!document.subtitle.empty())
             heading(document.subtitle, {typeFont(bodySize + 1), softInk}, points(3));
-        m_gap = points(12);
+        m_gap = points(9);
     }
 
     void operator()(const paper::Heading& words) {
         const int level = std::clamp(words.level, 1, 3);
         const double size = level == 1 ? 13.5 : level == 2 ? 11.5 : bodySize;
-        m_gap = std::max(m_gap, points(level == 1 ? 18 : 13));
+        m_gap = std::max(m_gap, points(level == 1 ? 16 : 11));
         heading(words.text, {typeFont(size, Face::Bold), level == 1 ? accent : ink}, m_gap);
         m_gap = points(4);
     }
@@ -41,9 +44,9 @@ public:
     void operator()(const paper::Paragraph& paragraph) {
         const bool quiet = paragraph.emphasis == paper::Emphasis::Quiet;
         const Face face = paragraph.emphasis == paper::Emphasis::Strong ? Face::Bold : Face::Regular;
-        const TextLines lines =
-            setText(paragraph.text, m_body.width(),
-                    {typeFont(quiet ? tableSize : bodySize, face), quiet ? softInk : ink, Qt::AlignLeft, 1.25});
+        const TextLines lines = setText(
+            paragraph.text, m_body.width(),
+            {typeFont(quiet ? smallSize : bodySize, face), quiet ? softInk : ink, Qt::AlignLeft, quiet ? 1.15 : 1.25});
         double before = m_gap;
         for (std::size_t line = 0; line < lines.size(); ++line) {
             const bool last = line + 1 == lines.size();
@@ -71,19 +74,21 @@ public:
     void operator()(const paper::Signature& signature) {
         boxed({.piece = std::make_shared<SignatureBox>(signature, m_body.width())});
     }
+    void operator()(const paper::Labels& labels) {
+        const std::span all(labels.labels);
+        for (std::size_t first = 0; first < all.size(); first += LabelRow::abreast)
+            boxed({.piece = std::make_shared<LabelRow>(
+                       all.subspan(first, std::min(LabelRow::abreast, all.size() - first)), m_body.width())});
+    }
     void operator()(const paper::EnvelopeMapFigure& map) {
         const double most = m_body.height() - points(110); // title, subtitle and a line have room above it
         boxed({.piece = std::make_shared<MapFigure>(map, m_body.width(), most)});
     }
 
-    void operator()(const paper::PageBreak&) { m_breaks = true; }
+    void operator()(const paper::PageBreak&) {} // divides the document into its parts
 
 private:
-    void add(Slab slab) {
-        slab.beginsPage = slab.beginsPage || m_breaks;
-        m_breaks = false;
-        m_flow.push_back(std::move(slab));
-    }
+    void add(Slab slab) { m_flow.push_back(std::move(slab)); }
 
     void heading(const std::string& words, const TextStyle& style, double before) {
         for (const TextLine& line : setText(words, m_body.width(), style)) {
@@ -113,17 +118,23 @@ private:
     QSizeF m_body;
     Flow m_flow;
     double m_gap = 0; ///< asked for under the last block
-    bool m_breaks = false;
 };
 
 }
 
-Flow compose(const paper::Document& document, QSizeF body) {
+std::vector<Flow> compose(const paper::Document& document, QSizeF body) {
+    std::vector<Flow> parts;
     Setter setter(body);
     setter.title(document);
-    for (const paper::Block& block : document.blocks)
+    for (const paper::Block& block : document.blocks) {
+        if (std::holds_alternative<paper::PageBreak>(block)) {
+            parts.push_back(std::exchange(setter, Setter(body)).take());
+            continue;
+        }
         std::visit(setter, block);
-    return setter.take();
+    }
+    parts.push_back(setter.take());
+    return parts;
 }
 
 }

@@ -13,6 +13,7 @@ namespace crownring::print {
 /// A heading keeps to what follows it, a statement to the signature; short paragraphs stay whole, of longer ones at
 /// least two lines stand on a page.
 /// @param body size of a page without its head and foot, in dots
-[[nodiscard]] Flow compose(const paper::Document& document, QSizeF body);
+/// @return the parts between page breaks
+[[nodiscard]] std::vector<Flow> compose(const paper::Document& document, QSizeF body);
 
 }

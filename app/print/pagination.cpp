@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/pagination.h"
 
+#include "print/composition.h"
+
 #include <algorithm>
+#include <array>
 #include <iterator>
 
 namespace crownring::print {
@@ -15,7 +18,7 @@ public:
     void add(const Flow& flow) {
         for (auto first = flow.begin(); first != flow.end();) {
             auto last = first;
-            while (last->keepsToNext && std::next(last) != flow.end() && !std::next(last)->beginsPage)
+            while (last->keepsToNext && std::next(last) != flow.end())
                 ++last;
             addRun(first, std::next(last));
             first = std::next(last);
@@ -29,7 +32,7 @@ private:
         double together = 0;
         for (auto slab = first; slab != end; ++slab)
             together += slab->before + slab->piece->height();
-        if (first->beginsPage || (m_y + together > m_height && together - first->before <= m_height))
+        if (m_y + together > m_height && together - first->before <= m_height)
             beginPage();
         for (; first != end; ++first)
             add(*first);
@@ -61,12 +64,52 @@ private:
     std::vector<Page> m_pages;
 };
 
+constexpr std::array<double, 4> smaller = {0.96, 0.92, 0.89, 6.0 / 7};
+constexpr double little = 0.5; ///< of a page
+
+bool goesOnByLittle(const std::vector<Page>& pages, double height) {
+    if (pages.size() != 2)
+        return false;
+    const Placed& last = pages.back().back();
+    return last.top + last.piece->height() * last.scale <= little * height;
+}
+
 }
 
 std::vector<Page> paginate(const Flow& flow, double height) {
     Stack stack(height);
     stack.add(flow);
     return stack.take();
+}
+
+std::vector<Page> setOnPages(const paper::Document& document, QSizeF body) {
+    std::vector<std::vector<Page>> parts;
+    for (const Flow& flow : compose(document, body))
+        if (!flow.empty() || parts.empty())
+            parts.push_back(paginate(flow, body.height()));
+    const auto goesOn = [&](const auto& pages) { return goesOnByLittle(pages, body.height()); };
+    for (const double scale : smaller) {
+        if (std::none_of(parts.begin(), parts.end(), goesOn))
+            break;
+        auto part = parts.begin();
+        for (const Flow& flow : compose(document, body / scale)) {
+            if (flow.empty() && part != parts.begin())
+                continue;
+            if (goesOn(*part))
+                if (auto pages = paginate(flow, body.height() / scale); pages.size() == 1) {
+                    for (Placed& placed : pages.front()) {
+                        placed.top *= scale;
+                        placed.scale *= scale;
+                    }
+                    *part = std::move(pages);
+                }
+            ++part;
+        }
+    }
+    std::vector<Page> all;
+    for (auto& pages : parts)
+        std::move(pages.begin(), pages.end(), std::back_inserter(all));
+    return all;
 }
 
 }

@@ -3,7 +3,10 @@
 
 /// The flow on its pages: what keeps together stays together, the head of a table is repeated.
 
+#include "paper/document.h"
 #include "print/piece.h"
+
+#include <QtCore/QSizeF>
 
 namespace crownring::print {
 
@@ -18,5 +21,10 @@ using Page = std::vector<Placed>;
 /// At least one page. A run of pieces that keep to each other and are higher than a page is broken where it must.
 /// @param height of a page, in dots
 [[nodiscard]] std::vector<Page> paginate(const Flow& flow, double height);
+
+/// All parts of a document, each beginning on a page of its own. One that goes on to a second page by little is set
+/// smaller, by up to a seventh: a certificate is one page.
+/// @param body size of a page without its head and foot, in dots
+[[nodiscard]] std::vector<Page> setOnPages(const paper::Document& document, QSizeF body);
 
 }

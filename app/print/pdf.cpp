@@ -20,8 +20,7 @@ namespace {
 class Sheets {
 public:
     Sheets(const paper::Document& document, PageFormat format)
-        : m_frame(document, typeArea(format)),
-          m_pages(paginate(compose(document, m_frame.body().size()), m_frame.body().height())) {}
+        : m_frame(document, typeArea(format)), m_pages(setOnPages(document, m_frame.body().size())) {}
 
     [[nodiscard]] int count() const { return static_cast<int>(m_pages.size()); }
 

@@ -27,7 +27,6 @@ struct Slab {
     double before = 0;        ///< space above, which falls away at the top of a page
     bool keepsToNext = false; ///< stands on one page with the piece that follows
     PiecePtr head = {};       ///< drawn above it where it begins a page: the head of its table
-    bool beginsPage = false;
 };
 
 using Flow = std::vector<Slab>;

@@ -17,7 +17,7 @@ constexpr double millimetres(double length) { return length * dotsPerInch / 25.4
 constexpr double points(double length) { return length * dotsPerInch / 72.0; }
 
 /// Between the line of a box and what stands in it.
-inline constexpr double boxPad = millimetres(3.5);
+inline constexpr double boxPad = millimetres(2.6);
 
 /// ISO 216: A4 is 210 x 297 mm. ANSI/ASME Y14.1: Letter (A) is 8.5 x 11 in.
 constexpr QSizeF sheetMillimetres(PageFormat format) {

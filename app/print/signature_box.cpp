@@ -4,7 +4,6 @@
 #include "print/sheet.h"
 #include "print/typeface.h"
 
-#include <QtGui/QFontMetricsF>
 #include <QtGui/QPainter>
 
 #include <algorithm>
@@ -13,40 +12,44 @@ namespace crownring::print {
 
 namespace {
 
-constexpr double besideLabel = millimetres(4);
-constexpr double answerHeight = millimetres(8), roomToSign = millimetres(15);
-constexpr double underText = millimetres(0.7); ///< from the text to the line under it
-constexpr double underTitle = millimetres(1.5);
-
-double labelWidth(const paper::Signature& signature, double width) {
-    const QFontMetricsF metrics(typeFont(tableSize));
-    double widest = 0;
-    for (const paper::SignatureLine& line : signature.lines)
-        widest = std::max(widest, metrics.horizontalAdvance(QString::fromStdString(line.label)));
-    return std::min(widest + 1, width * 0.45);
-}
+constexpr std::size_t abreast = 2;
+constexpr double betweenAnswers = millimetres(5);
+constexpr double roomToSign = millimetres(12);
+constexpr double aboveLabel = millimetres(1.2), underText = millimetres(0.7); ///< to the line
+constexpr double underTitle = millimetres(0.5);
+constexpr double labelSize = 7.5;
 
 }
 
 SignatureBox::SignatureBox(const paper::Signature& signature, double width) : m_width(width) {
-    const double label = labelWidth(signature, width);
-    m_valueLeft = boxPad + label + besideLabel;
-    const double room = std::max(width - boxPad - m_valueLeft, 1.0);
     if (!signature.title.empty())
         m_title = setText(signature.title, width - 2 * boxPad, {typeFont(bodySize + 0.5, Face::Bold), ink});
-    for (const paper::SignatureLine& line : signature.lines) {
-        Line set{setText(line.label, label, {typeFont(tableSize), softInk}),
-                 setText(line.value, room, {typeFont(bodySize, Face::Bold), ink}), 0, !line.value.empty()};
-        set.height = std::max(line.byHand ? roomToSign : answerHeight,
-                              std::max(heightOf(set.label), heightOf(set.value)) + underText + millimetres(1.5));
-        m_lines.push_back(std::move(set));
-    }
+    for (const paper::SignatureLine& line : signature.lines)
+        add(line);
+}
+
+void SignatureBox::add(const paper::SignatureLine& line) {
+    const double room = m_width - 2 * boxPad;
+    const double half = (room - betweenAnswers) / abreast;
+    const bool begins = line.byHand || m_rows.empty() || m_rows.back().answers.size() == abreast ||
+                        m_rows.back().answers.front().width > half;
+    if (begins)
+        m_rows.emplace_back();
+    auto& row = m_rows.back();
+    const double left = boxPad + static_cast<double>(row.answers.size()) * (half + betweenAnswers);
+    const double width = line.byHand ? room : half;
+    row.answers.push_back({setText(line.label, width, {typeFont(labelSize), softInk}),
+                           setText(line.value, width, {typeFont(bodySize, Face::Bold), ink}), left, width,
+                           !line.value.empty()});
+    const Answer& answer = row.answers.back();
+    row.height = std::max({row.height, line.byHand ? roomToSign : 0.0,
+                           aboveLabel + heightOf(answer.label) + heightOf(answer.value) + underText});
 }
 
 double SignatureBox::height() const {
     double height = 2 * boxPad + (m_title.empty() ? 0 : heightOf(m_title) + underTitle);
-    for (const Line& line : m_lines)
-        height += line.height;
+    for (const Row& row : m_rows)
+        height += row.height;
     return height;
 }
 
@@ -60,14 +63,15 @@ void SignatureBox::draw(QPainter& painter, QPointF topLeft) const {
         print::draw(painter, at, m_title);
         at.ry() += heightOf(m_title) + underTitle;
     }
-    const double left = topLeft.x() + m_valueLeft, right = topLeft.x() + m_width - boxPad;
-    for (const Line& line : m_lines) {
-        at.ry() += line.height;
-        const double rule = at.y() - millimetres(0.4), foot = rule - underText;
-        print::draw(painter, {at.x(), foot - heightOf(line.label)}, line.label);
-        print::draw(painter, {left, foot - heightOf(line.value)}, line.value);
-        painter.setPen(QPen(line.known ? hairline : ink, points(line.known ? 0.35 : 0.6)));
-        painter.drawLine(QPointF(left, rule), QPointF(right, rule));
+    for (const Row& row : m_rows) {
+        for (const Answer& answer : row.answers) {
+            const double left = topLeft.x() + answer.left, foot = at.y() + row.height;
+            print::draw(painter, {left, at.y() + aboveLabel}, answer.label);
+            print::draw(painter, {left, foot - underText - heightOf(answer.value)}, answer.value);
+            painter.setPen(QPen(answer.known ? hairline : ink, points(answer.known ? 0.35 : 0.6)));
+            painter.drawLine(QPointF(left, foot), QPointF(left + answer.width, foot));
+        }
+        at.ry() += row.height;
     }
 }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The block in which a person signs, in one piece: labels at the left, what is known on the line, an empty line where
-/// a hand writes.
+/// The block in which a person signs, in one piece: two answers abreast, each on its line with the label above it; what
+/// a hand writes has the whole width.
 
 #include "paper/document.h"
 #include "print/text_line.h"
@@ -17,16 +17,20 @@ public:
     void draw(QPainter& painter, QPointF topLeft) const override;
 
 private:
-    struct Line {
+    struct Answer {
         TextLines label, value;
-        double height = 0;
+        double left = 0, width = 0;
         bool known = false;
     };
+    struct Row {
+        std::vector<Answer> answers;
+        double height = 0;
+    };
+    void add(const paper::SignatureLine& line);
 
     double m_width;
-    double m_valueLeft;
     TextLines m_title;
-    std::vector<Line> m_lines;
+    std::vector<Row> m_rows;
 };
 
 }

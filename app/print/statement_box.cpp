@@ -23,10 +23,10 @@ void StatementBox::draw(QPainter& painter, QPointF topLeft) const {
 }
 
 std::vector<StatementBox> statementBoxes(const paper::Statement& statement, double width, double most) {
-    TextLines lines = setText(statement.text, width - 2 * boxPad, {typeFont(bodySize + 0.5), ink, Qt::AlignLeft, 1.25});
+    TextLines lines = setText(statement.text, width - 2 * boxPad, {typeFont(bodySize), ink, Qt::AlignLeft, 1.2});
     if (!statement.source.empty())
         for (const TextLine& line :
-             setText(statement.source, width - 2 * boxPad, {typeFont(smallSize), softInk, Qt::AlignLeft, 1.6}))
+             setText(statement.source, width - 2 * boxPad, {typeFont(smallSize), softInk, Qt::AlignLeft, 1.4}))
             lines.push_back(line);
     std::vector<StatementBox> boxes;
     TextLines rest;

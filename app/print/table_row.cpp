@@ -12,7 +12,7 @@ namespace crownring::print {
 
 namespace {
 
-constexpr double padding = points(2.2); ///< above and below the text
+constexpr double padding = points(1.8); ///< above and below the text
 constexpr double betweenColumns = millimetres(2.6);
 
 }

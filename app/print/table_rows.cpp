@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/table_rows.h"
 
+#include "paper/paper_phrase.h"
 #include "print/sheet.h"
 #include "print/table_row.h"
 #include "print/typeface.h"
@@ -55,7 +56,13 @@ public:
             m_flow[m_lastRow - 1].keepsToNext = true;
     }
 
+    /// Where that is less than a third of a page.
     void keepAll() {
+        double height = 0;
+        for (std::size_t slab = m_first; slab < m_flow.size(); ++slab)
+            height += m_flow[slab].piece->height();
+        if (height > m_most)
+            return;
         for (std::size_t slab = m_first; slab + 1 < m_flow.size(); ++slab)
             m_flow[slab].keepsToNext = true;
     }
@@ -123,28 +130,36 @@ void addTable(Flow& flow, const paper::Table& table, QSizeF body) {
 
 void addChecks(Flow& flow, const paper::Checks& checks, QSizeF body) {
     using paper::Align;
-    const paper::Table columns{{{"No.", Align::Right, 0.8},
-                                {"Line", Align::Left, 9.6},
-                                {"Mark", Align::Left, 1.3},
-                                {"Finding", Align::Left, 3.9},
-                                {"By", Align::Left, 2.4}},
-                               {},
-                               ""};
-    const Grid grid(columns, body.width());
+    const words::Spoken in;
+    const bool items = paper::namesItems(checks);
+    std::vector<paper::Column> columns{{in.say(PaperPhrase::Number), Align::Right, 0.7},
+                                       {in.say(PaperPhrase::Line), Align::Left, items ? 5.4 : 6.4},
+                                       {in.say(PaperPhrase::Items), Align::Left, 2.4},
+                                       {in.say(PaperPhrase::Source), Align::Left, 1.4},
+                                       {in.say(PaperPhrase::Mark), Align::Left, 1.0},
+                                       {in.say(PaperPhrase::Finding), Align::Left, items ? 5.6 : 7.0},
+                                       {in.say(PaperPhrase::By), Align::Left, 0.9}};
+    if (!items)
+        columns.erase(columns.begin() + 2);
+    const Grid grid({std::move(columns), {}, ""}, body.width());
     const std::vector<ColumnPlace>& places = grid.places();
     Rows rows(flow, body, grid.head());
     for (std::size_t number = 0; number < checks.lines.size(); ++number) {
         const paper::CheckLine& line = checks.lines[number];
-        TextLines what = setText(line.text, places[1].width, cellStyle());
-        if (!line.source.empty())
-            for (const TextLine& source : setText(line.source, places[1].width, quietStyle(7.5)))
-                what.push_back(source);
-        const Face face = line.mark == paper::CheckMark::Open ? Face::Bold : Face::Regular;
-        rows.add({{setText(std::to_string(number + 1), places[0].width, cellStyle(Align::Right)), std::move(what),
-                   setText(checkMarkText(line.mark, words::Spoken()), places[2].width, cellStyle(Align::Left, face)),
-                   setText(line.finding, places[3].width, cellStyle()), setText(line.by, places[4].width, cellStyle())},
-                  places,
-                  number + 1 == checks.lines.size() ? lastRule() : rowRule()});
+        std::vector<TextLines> cells;
+        const auto put = [&](const std::string& text, const TextStyle& style) {
+            cells.push_back(setText(text, places[cells.size()].width, style));
+        };
+        put(std::to_string(number + 1), cellStyle(Align::Right));
+        put(line.text, cellStyle());
+        if (items)
+            put(line.items, cellStyle());
+        put(line.source, quietStyle(smallSize));
+        put(checkMarkText(line.mark, in),
+            cellStyle(Align::Left, line.mark == paper::CheckMark::Open ? Face::Bold : Face::Regular));
+        put(line.finding, cellStyle());
+        put(line.by, cellStyle());
+        rows.add({std::move(cells), places, number + 1 == checks.lines.size() ? lastRule() : rowRule()});
     }
     rows.end();
 }
@@ -152,15 +167,25 @@ void addChecks(Flow& flow, const paper::Checks& checks, QSizeF body) {
 void addFacts(Flow& flow, const paper::Facts& facts, QSizeF body) {
     const int columns = std::clamp(facts.columns, 1, 2), count = static_cast<int>(facts.facts.size());
     const int rowCount = (count + columns - 1) / columns;
-    const auto places =
-        columnPlaces(columns == 1 ? std::vector<double>{30, 70} : std::vector<double>{19, 31, 19, 31}, body.width());
+    const double label = facts.labelShare > 0 ? facts.labelShare : columns == 1 ? 0.3 : 0.38;
+    std::vector<double> shares;
+    for (int column = 0; column < columns; ++column) {
+        const double part = columns == 1 || facts.firstShare <= 0 ? 1
+                            : column == 0                         ? 2 * facts.firstShare
+                                                                  : 2 * (1 - facts.firstShare);
+        shares.insert(shares.end(), {label, part - label});
+    }
+    const auto places = columnPlaces(shares, body.width());
+    const double size = facts.small ? smallSize : tableSize, leading = facts.small ? 1.02 : 1.15;
+    const TextStyle labelStyle{typeFont(size), softInk, Qt::AlignLeft, leading};
+    const TextStyle valueStyle{typeFont(size), ink, Qt::AlignLeft, leading};
     Rows rows(flow, body, nullptr);
     for (int row = 0; row < rowCount; ++row) {
         std::vector<TextLines> cells;
         for (int number = row; number < rowCount * columns; number += rowCount) {
             const paper::Fact fact = number < count ? facts.facts[static_cast<std::size_t>(number)] : paper::Fact{};
-            cells.push_back(setText(fact.label, places[cells.size()].width, quietStyle(tableSize)));
-            cells.push_back(setText(fact.value, places[cells.size()].width, cellStyle()));
+            cells.push_back(setText(fact.label, places[cells.size()].width, labelStyle));
+            cells.push_back(setText(fact.value, places[cells.size()].width, valueStyle));
         }
         rows.add({std::move(cells), places, rowRule()});
     }

@@ -19,7 +19,7 @@ enum class Face { Regular, Bold, Italic };
 [[nodiscard]] QFont typeFont(double size, Face face = Face::Regular);
 
 // Sizes in points.
-inline constexpr double titleSize = 19, bodySize = 10, tableSize = 9, smallSize = 8;
+inline constexpr double titleSize = 15, bodySize = 10, tableSize = 9, smallSize = 8;
 
 // One accent; everything is told without it too.
 inline const QColor ink(0x1b, 0x23, 0x30), softInk(0x4d, 0x57, 0x66), hairline(0xa9, 0xa9, 0xa4),

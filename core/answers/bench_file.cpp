@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
 
+#include "answers/defects_told.h"
 #include "answers/discrepancies.h"
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
-#include "answers/photographs.h"
 #include "answers/type_book.h"
 #include "bench/release/accomplished.h"
 #include "bench/release/release.h"
@@ -154,6 +154,14 @@ Result<void> readPhotographs(Books& books, BenchFile& file) {
     return {};
 }
 
+Result<void> readDeferrals(Books& books, BenchFile& file) {
+    auto deferrals = deferralsOf(books, file.items);
+    if (!deferrals)
+        return tl::unexpected(deferrals.error());
+    file.deferrals = std::move(*deferrals);
+    return {};
+}
+
 std::vector<Excepted> asSigned(const InspectionClosed& closed) {
     std::vector<Excepted> excepted;
     for (const auto& each : closed.excepted) {
@@ -223,6 +231,15 @@ Result<void> readSupport(Books& books, BenchFile& file) {
     return {};
 }
 
+Result<void> readAtIncomplete(Books& books, BenchFile& file) {
+    const auto& stamp = file.inspection.incomplete->stamp;
+    auto then = fileOf(books, openAt(file.inspection, stamp), stamp.at.on(), stamp);
+    if (!then)
+        return tl::unexpected(then.error());
+    file.atIncomplete = std::make_shared<const BenchFile>(std::move(*then));
+    return {};
+}
+
 Result<void> readAnswered(Books& books, BenchFile& file, CivilDate on) {
     const auto list = discrepancies(books, file.inspection.id, on);
     if (!list)
@@ -253,9 +270,13 @@ Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate 
                           .and_then([&] { return readTypes(books, file); })
                           .and_then([&] { return readOwner(books, file); })
                           .and_then([&] { return readPhotographs(books, file); })
+                          .and_then([&] { return readDeferrals(books, file); })
                           .and_then([&] { return readRest(books, file); });
     if (!read)
         return tl::unexpected(read.error());
+    if (file.inspection.incomplete && !until)
+        if (const auto then = readAtIncomplete(books, file); !then)
+            return tl::unexpected(then.error());
     if (file.inspection.closed) {
         file.excepted = asSigned(file.inspection.closed->body);
         if (file.inspection.closed->body.outcome != Outcome::Abandoned)

@@ -70,15 +70,25 @@ Table asTable(const EnvelopeMapFigure& map, const Speech& in) {
     return table;
 }
 
+bool namesItems(const Checks& checks) {
+    return std::ranges::any_of(checks.lines, [](const CheckLine& line) { return !line.items.empty(); });
+}
+
 Table asTable(const Checks& checks, const Speech& in) {
+    const bool items = namesItems(checks);
     Table table;
     table.columns = {{in.say(PaperPhrase::Line), Align::Left, 4},
                      {in.say(PaperPhrase::Source), Align::Left, 3},
                      {in.say(PaperPhrase::Mark), Align::Left, 1},
                      {in.say(PaperPhrase::Finding), Align::Left, 4},
                      {in.say(PaperPhrase::By), Align::Left, 2}};
-    for (const CheckLine& line : checks.lines)
+    if (items)
+        table.columns.insert(table.columns.begin() + 1, {in.say(PaperPhrase::Items), Align::Left, 2});
+    for (const CheckLine& line : checks.lines) {
         table.rows.push_back({line.text, line.source, checkMarkText(line.mark, in), line.finding, line.by});
+        if (items)
+            table.rows.back().insert(table.rows.back().begin() + 1, line.items);
+    }
     return table;
 }
 

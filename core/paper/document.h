@@ -37,6 +37,9 @@ struct Fact {
 struct Facts {
     std::vector<Fact> facts;
     int columns = 1;
+    double labelShare = 0; ///< of a column's width, between 0 and 1; 0: as usual
+    bool small = false;    ///< as notes are set
+    double firstShare = 0; ///< of the width for the first of two columns; 0: half
     bool operator==(const Facts&) const = default;
 };
 
@@ -113,7 +116,8 @@ struct CheckLine {
     std::string source; ///< where the line comes from
     CheckMark mark = CheckMark::Open;
     std::string finding;
-    std::string by; ///< who did it
+    std::string by;      ///< who did it
+    std::string items{}; ///< on which of them it was so; empty where it is no question
     bool operator==(const CheckLine&) const = default;
 };
 
@@ -122,8 +126,24 @@ struct Checks {
     bool operator==(const Checks&) const = default;
 };
 
+/// To be cut out and hung on an item.
+struct Label {
+    std::string title;    ///< the item
+    std::string subtitle; ///< what it is
+    std::vector<Fact> facts;
+    std::string status; ///< as large as the title: "released", "NOT RELEASED"
+    bool bars = false;  ///< told by a frame round the status too
+    std::string note;
+    bool operator==(const Label&) const = default;
+};
+
+struct Labels {
+    std::vector<Label> labels;
+    bool operator==(const Labels&) const = default;
+};
+
 using Block =
-    std::variant<Heading, Paragraph, Facts, Table, Statement, Signature, EnvelopeMapFigure, PageBreak, Checks>;
+    std::variant<Heading, Paragraph, Facts, Table, Statement, Signature, EnvelopeMapFigure, PageBreak, Checks, Labels>;
 
 struct Document {
     std::string title, subtitle;
@@ -149,7 +169,10 @@ struct Document {
 /// The number of columns that a table needs for its columns and for its longest row.
 [[nodiscard]] std::size_t width(const Table& table);
 
-/// The same as a table: gore, row, reading, verdict; line, source, mark, finding, by.
+/// Some line says on which items.
+[[nodiscard]] bool namesItems(const Checks& checks);
+
+/// The same as a table: gore, row, reading, verdict; line, items where any line names some, source, mark, finding, by.
 [[nodiscard]] Table asTable(const EnvelopeMapFigure& map, const Speech& in);
 [[nodiscard]] Table asTable(const Checks& checks, const Speech& in);
 

@@ -83,12 +83,25 @@ Json json(const PageBreak&) { return {{"block", "page-break"}}; }
 
 Json json(const Checks& checks) {
     return {{"block", "checks"}, {"lines", each(checks.lines, [](const CheckLine& line) {
-                                      return Json{{"text", line.text},
-                                                  {"source", line.source},
-                                                  {"mark", checkMarkName(line.mark)},
-                                                  {"finding", line.finding},
-                                                  {"by", line.by}};
+                                      return Json{{"text", line.text},       {"items", line.items},
+                                                  {"source", line.source},   {"mark", checkMarkName(line.mark)},
+                                                  {"finding", line.finding}, {"by", line.by}};
                                   })}};
+}
+
+Json json(const Labels& labels) {
+    return {{"block", "labels"},
+            {"labels", each(labels.labels, [](const Label& label) {
+                 return Json{{"title", label.title},
+                             {"subtitle", label.subtitle},
+                             {"facts", each(label.facts,
+                                            [](const Fact& fact) {
+                                                return Json{{"label", fact.label}, {"value", fact.value}};
+                                            })},
+                             {"status", label.status},
+                             {"bars", label.bars},
+                             {"note", label.note}};
+             })}};
 }
 
 }

@@ -141,6 +141,20 @@ public:
     }
     std::string operator()(const PageBreak&) const { return {}; }
     std::string operator()(const Checks& checks) const { return (*this)(asTable(checks, m_in)); }
+    std::string operator()(const Labels& labels) const {
+        std::string text;
+        for (const Label& label : labels.labels) {
+            std::vector<std::pair<std::string, std::string>> pairs;
+            for (const Fact& fact : label.facts)
+                pairs.emplace_back(fact.label, fact.value);
+            text += (text.empty() ? "" : "\n") + (*this)(Heading{2, label.title}) +
+                    joined(wrapped(label.subtitle, m_columns)) + pairsText(pairs) +
+                    joined(wrapped(label.status, m_columns));
+            if (!label.note.empty())
+                text += joined(wrapped(label.note, m_columns));
+        }
+        return text;
+    }
 
 private:
     static constexpr std::string_view indent = "  | ";

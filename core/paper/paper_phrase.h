@@ -23,6 +23,8 @@ enum class PaperPhrase : std::uint8_t {
     Open,
     Done,
     NotApplicable,
+    Number,
+    Items,
 };
 
 }

@@ -25,6 +25,9 @@ Argument whatOf(const DefectMark& found) {
 
 Argument said(const ReadingTaken& reading) {
     const Term quantity{Term::Of::Quantity, reading.quantity};
+    if (reading.below)
+        return inPlace(Phrase{ReadingPhrase::Step, {quantity, reading.value, InUnit{*reading.below, reading.unit}}},
+                       reading.place);
     return inPlace(Phrase{reading.held ? ReadingPhrase::Held : ReadingPhrase::Read,
                           {quantity, InUnit{reading.value, reading.unit}}},
                    reading.place);

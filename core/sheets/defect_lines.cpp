@@ -101,6 +101,13 @@ std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in) {
                 known->bars = bars(open, item, file.on);
         }
     for (auto& line : lines)
+        if (const auto said = file.deferrals.find(line.defect); line.deferred && said != file.deferrals.end()) {
+            const auto& body = said->second.body;
+            line.state = deferralText(body.reason, body.agreedBy.text(), body.until, body.untilMinutes, in);
+            line.placard = body.placard;
+            line.deferredBy = who(said->second.by, said->second.stamp.at.on());
+        }
+    for (auto& line : lines)
         if (line.open)
             line.state = answeredText(file, ItemId(line.item), requirementOf(line.defect), line.state, in);
     for (const auto& found : file.inspection.found)
@@ -111,6 +118,16 @@ std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in) {
         if (const auto pictured = file.photographs.find(line.defect); pictured != file.photographs.end())
             line.photographs = pictured->second;
     return lines;
+}
+
+std::string openMinorText(const BenchFile& file, Outcome outcome, const Speech& in) {
+    std::string text;
+    if (isRelease(outcome))
+        for (const auto& line : defectLines(file, in))
+            if (line.open && !line.deferred)
+                text += (text.empty() ? "" : "\n") +
+                        in.say(SheetPhrase::OpenDefect, {line.item, line.what, severityText(line.severity, in)});
+    return text;
 }
 
 bool listsExceptions(const BenchFile& file) {

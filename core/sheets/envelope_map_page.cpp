@@ -72,7 +72,7 @@ EnvelopeMapFigure mapOf(const BenchFile& file, const ItemFacts& envelope, const 
 
 paper::Document envelopeMapPage(const BenchFile& file, const Speech& in) {
     auto document = blankSheet(file, SheetPhrase::Map, in);
-    addDraftNote(document, file, in);
+    addWhatItIs(document, file, in);
     std::map<Drawn, std::vector<const Said<ReadingTaken>*>> series;
     const auto* envelope = file.envelope();
     if (envelope)

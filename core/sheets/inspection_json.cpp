@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/not_asked.h"
+#include "bench/release/release_phrase.h"
 #include "sheets/sheet_parts.h"
 #include "sheets/sheets.h"
 
@@ -90,7 +91,67 @@ Json incompleteJson(const Said<ReleaseIncomplete>& release) {
                               {"signatory", body.signatory.text()},
                               {"capacity", body.capacity},
                               {"licence", body.licence},
-                              {"manuals", body.manuals}});
+                              {"manuals", body.manuals},
+                              {"seal", body.seal ? Json(body.seal->digest) : Json()}});
+}
+
+Json spoken(const std::vector<Argument>& arguments, const Speech& in) {
+    auto texts = Json::array();
+    for (const auto& each : arguments)
+        texts.push_back(in.say(each));
+    return texts;
+}
+
+/// What the release says, section by section: as it was signed, while it is open as it would be.
+Json releaseJson(const BenchFile& file, const ReleaseFacts& facts, const Speech& in) {
+    const auto prescribed = statementOf(facts);
+    const auto& closed = file.inspection.closed;
+    auto sections = Json::array();
+    for (const auto& section : sectionsOf(facts))
+        sections.push_back({{"heading", in.say(section.heading)}, {"paragraphs", spoken(section.paragraphs, in)}});
+    return {{"statement", closed ? closed->body.statement : prescribed.text},
+            {"statement_source", prescribed.source},
+            {"because", prescribed.because ? in.say(*prescribed.because) : ""},
+            {"sections", std::move(sections)},
+            {"work", spoken(workOf(facts), in)},
+            {"deferred", spoken(facts.deferred, in)},
+            {"not_covered", spoken(facts.excepted, in)},
+            {"discrepancies", spoken(facts.discrepancies, in)},
+            {"not_done", workText(file, workNotDone(file), in)},
+            {"total_minutes", facts.totalTime ? Json(facts.totalTime->value()) : Json()},
+            {"highest_temperature", facts.highestTemperature ? in.say(*facts.highestTemperature) : ""}};
+}
+
+Json labelsJson(const BenchFile& file, const Speech& in) {
+    auto labels = Json::array();
+    for (const auto& item : file.items) {
+        const auto label = labelOf(file, item, in);
+        auto facts = Json::array();
+        for (const auto& fact : label.facts)
+            facts.push_back({{"label", fact.label}, {"value", fact.value}});
+        labels.push_back({{"item", item.id.text()},
+                          {"title", label.subtitle},
+                          {"facts", std::move(facts)},
+                          {"status", label.status},
+                          {"released", !label.bars},
+                          {"note", label.note}});
+    }
+    return labels;
+}
+
+Json testersJson(const BenchFile& file, const Speech& in) {
+    auto testers = Json::array();
+    for (const auto& row : testersTable(file, in).rows)
+        testers.push_back({{"tester", row.at(0)}, {"what", row.at(1)}, {"calibrated_until", row.at(2)}});
+    return testers;
+}
+
+Json correctionsJson(const BenchFile& file, const Speech& in) {
+    auto corrections = Json::array();
+    for (const auto& row : correctionsTable(file, in).rows)
+        corrections.push_back(
+            {{"entry", row.at(0)}, {"kind", row.at(1)}, {"key", row.at(2)}, {"first", row.at(3)}, {"now", row.at(4)}});
+    return corrections;
 }
 
 /// Tests that nobody is asked for, since the record does not know the item's type.
@@ -144,7 +205,10 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
                                    {"state", line.state},
                                    {"open", line.open},
                                    {"bars_flight", line.bars},
-                                   {"photographs", line.photographs}});
+                                   {"photographs", line.photographs},
+                                   {"deferred", line.open && line.deferred},
+                                   {"placard", line.placard},
+                                   {"deferred_by", line.deferredBy}});
     for (const auto& repair : inspection.repairs)
         json["repairs"].push_back(saidJson(repair, {{"item", repair.body.item.text()},
                                                     {"method", repair.body.method},
@@ -193,6 +257,14 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
     json["unsupported"] = Json::array();
     for (const auto& each : file.unsupported)
         json["unsupported"].push_back(in.say(messageOf(each)));
+    json["release"] = releaseJson(file, factsOf(file), in);
+    json["labels"] = labelsJson(file, in);
+    json["testers"] = testersJson(file, in);
+    json["corrections"] = correctionsJson(file, in);
+    json["papers"] = Json::array();
+    for (const auto kind : sheetsOf(file))
+        json["papers"].push_back(sheetName(kind));
+    json["caution"] = in.say(ReleasePhrase::CautionText);
     return json;
 }
 

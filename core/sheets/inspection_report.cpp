@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/accomplished.h"
 #include "measure/duration_text.h"
+#include "sheets/report_lines.h"
 #include "sheets/sheet_parts.h"
 #include "sheets/sheets.h"
 
@@ -11,8 +12,6 @@ namespace crownring {
 namespace {
 
 using namespace paper;
-
-std::string titleOf(const WorkLine& work) { return work.line ? work.line->title : work.settled->body.line; }
 
 SheetPhrase outcomePhrase(Outcome outcome, bool onBalloon) {
     switch (outcome) {
@@ -52,6 +51,11 @@ Facts headFacts(const BenchFile& file, const Speech& in) {
     const auto& checklist = file.inspection.checklist;
     Facts facts;
     facts.columns = 2;
+    facts.labelShare = 0.3;
+    const auto add = [&](SheetPhrase label, const std::string& value) {
+        if (!value.empty())
+            facts.facts.push_back({in.say(label), value});
+    };
     facts.facts = {
         {in.say(SheetPhrase::Visit), in.say(titleOfVisit(file))},
         {in.say(SheetPhrase::Opened), who(opened.by, opened.stamp.at.on())},
@@ -61,6 +65,9 @@ Facts headFacts(const BenchFile& file, const Speech& in) {
         {in.say(SheetPhrase::Checklist), checklist.title.empty()
                                              ? in.say(SheetPhrase::NoChecklist)
                                              : in.say(SheetPhrase::Revision, {checklist.title, checklist.revision})}};
+    add(SheetPhrase::OrderNumber, opened.body.order);
+    add(SheetPhrase::OwnerOf, file.owner);
+    add(SheetPhrase::OperatorOf, file.operatedBy);
     std::set<std::string> people;
     for (const auto& line : file.inspection.lines)
         people.insert(line.by);
@@ -70,8 +77,7 @@ Facts headFacts(const BenchFile& file, const Speech& in) {
     std::string names;
     for (const auto& person : people)
         names += (names.empty() ? "" : ", ") + person;
-    if (!names.empty())
-        facts.facts.push_back({in.say(SheetPhrase::Inspectors), names});
+    add(SheetPhrase::Inspectors, names);
     for (const auto& [title, work] : workOf(file, in))
         facts.facts.push_back({title, work});
     if (const auto highest = highestTemperature(file))
@@ -93,48 +99,6 @@ Table itemsTable(const BenchFile& file, const Speech& in) {
         table.rows.push_back({item.id.text(), in.say(termOf(item.kind)), orNotRecorded(item.type),
                               orNotRecorded(item.serial), hoursText(item.clock.minutes, in)});
     return table;
-}
-
-CheckMark markOf(LineState state) {
-    return state == LineState::Done            ? CheckMark::Done
-           : state == LineState::NotApplicable ? CheckMark::NotApplicable
-                                               : CheckMark::Open;
-}
-
-void addChecks(Document& document, const BenchFile& file, const Speech& in) {
-    std::string part;
-    for (const auto& work : workLines(file.inspection, file.items)) {
-        std::string title = in.say(SheetPhrase::OtherLines);
-        for (const auto& section : file.inspection.checklist.sections)
-            if (work.line && section.id == work.line->section)
-                title = in.say(titleOf(section));
-        if (work.item)
-            title = in.say(SheetPhrase::OnItem, {title, work.item->id});
-        if (title != part) {
-            document.blocks.emplace_back(Heading{2, title});
-            document.blocks.emplace_back(Checks{});
-            part = title;
-        }
-        CheckLine line{
-            titleOf(work), std::string(work.clauseUnder(regimeOf(file.visit()))), markOf(work.state()), {}, {}};
-        if (work.settled) {
-            const auto& body = work.settled->body;
-            line.finding = body.finding;
-            const auto add = [&](SheetPhrase what, Argument which) {
-                line.finding += (line.finding.empty() ? "" : "; ") + in.say(what, {std::move(which)});
-            };
-            if (body.why == WhyNot::NotFitted)
-                add(SheetPhrase::NotFitted, "");
-            if (body.why == WhyNot::NotAsked)
-                add(SheetPhrase::NotAsked, body.page);
-            if (body.tester)
-                add(SheetPhrase::WithTester, *body.tester);
-            if (!body.photographs.empty())
-                add(SheetPhrase::Photographs, body.photographs.size());
-            line.by = who(work.settled->by, work.settled->stamp.at.on());
-        }
-        std::get<Checks>(document.blocks.back()).lines.push_back(std::move(line));
-    }
 }
 
 /// Both wordings stay legible.
@@ -176,6 +140,26 @@ void addWork(Document& document, const BenchFile& file, const Speech& in) {
     document.blocks.emplace_back(std::move(table));
 }
 
+/// 14 CFR 43.9(a)(1), (3) (from memory): what was done, to which data, by whom where that is another.
+void addPerformed(Document& document, const BenchFile& file, const Speech& in) {
+    Table table;
+    table.columns = {
+        {in.say(SheetPhrase::Item), Align::Left, 1},   {in.say(SheetPhrase::WorkOf), Align::Left, 3},
+        {in.say(SheetPhrase::Data), Align::Left, 2.2}, {in.say(SheetPhrase::GradeOf), Align::Left, 1.4},
+        {in.say(SheetPhrase::Form), Align::Left, 1.6}, {in.say(SheetPhrase::PerformedBy), Align::Left, 1.3},
+        {in.say(SheetPhrase::By), Align::Left, 1.5}};
+    for (const auto& said : file.inspection.performed) {
+        const auto& work = said.body;
+        table.rows.push_back({work.item.text(), work.what, work.data,
+                              work.grade ? in.say(Argument(phraseOf(*work.grade))) : "", work.approval,
+                              work.performed ? work.performed->text() : "", who(said.by, said.stamp.at.on())});
+    }
+    if (table.rows.empty())
+        return;
+    document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::WorkPerformed)});
+    document.blocks.emplace_back(std::move(table));
+}
+
 void addDefects(Document& document, const BenchFile& file, const Speech& in) {
     Table table;
     table.columns = {{in.say(SheetPhrase::Item), Align::Left, 1.2},
@@ -196,39 +180,29 @@ void addDefects(Document& document, const BenchFile& file, const Speech& in) {
 
 }
 
-paper::Table linesTable(const BenchFile& file) {
-    Table table;
-    table.columns = {{"line"}, {"item"}, {"title"},  {"state"}, {"finding"},
-                     {"by"},   {"on"},   {"source"}, {"why"},   {"page"}};
-    for (const auto& work : workLines(file.inspection, file.items)) {
-        const auto* body = work.settled ? &work.settled->body : nullptr;
-        table.rows.push_back({work.line ? work.line->id : body->line, work.item ? work.item->id.text() : "",
-                              titleOf(work), std::string(lineStateName(work.state())), body ? body->finding : "",
-                              body ? work.settled->by : "", body ? work.settled->stamp.at.on().iso() : "",
-                              std::string(work.clauseUnder(regimeOf(file.visit()))),
-                              body && body->why ? std::string(whyNotName(*body->why)) : "", body ? body->page : ""});
-    }
-    return table;
-}
-
 paper::Document inspectionReport(const BenchFile& file, const Speech& in) {
     auto document = blankSheet(file, SheetPhrase::Report, in);
-    addDraftNote(document, file, in);
+    addWhatItIs(document, file, in);
     addSince(document, file, in);
+    addEarlierRelease(document, file, in);
     document.blocks.emplace_back(headFacts(file, in));
     document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::Items)});
     document.blocks.emplace_back(itemsTable(file, in));
     addDefects(document, file, in);
+    addPerformed(document, file, in);
     addWork(document, file, in);
+    Marks clauses(Marks::By::Numbers);
+    Marks people(Marks::By::Letters);
     if (!file.inspection.readings.empty()) {
         document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::Readings)});
-        document.blocks.emplace_back(readingsToRead(file, in));
+        addReadings(document, file, people, in);
     }
     if (auto testers = testersTable(file, in); !testers.rows.empty()) {
         document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::Testers)});
         document.blocks.emplace_back(std::move(testers));
     }
-    addChecks(document, file, in);
+    addChecks(document, file, clauses, people, in);
+    addKey(document, clauses, people, in);
     addCorrections(document, file, in);
     return document;
 }

@@ -85,30 +85,95 @@ std::vector<const Said<ReadingTaken>*> inOrder(const BenchFile& file) {
     return readings;
 }
 
+/// "warp, 25 mm jaws, for 3 s, dry".
+std::string testedHow(const ReadingTaken& reading, const Speech& in) {
+    auto conditions = conditionsText(reading.conditions, in);
+    if (const auto how = circumstancesText(reading.circumstances, in); !how.empty())
+        conditions += (conditions.empty() ? "" : ", ") + how;
+    return conditions;
 }
 
-Table readingsToRead(const BenchFile& file, const Speech& in) {
+/// "E1: grab strength, warp, 25 mm jaws; limit at least 133.4 N; with F-1; by A"
+std::string testText(const BenchFile& file, const Said<ReadingTaken>& reading, Marks& people, const Speech& in) {
+    const auto& body = reading.body;
+    const auto conditions = testedHow(body, in);
+    auto text = in.say(SheetPhrase::OnItem, {body.item, in.say(quantityTerm(body.quantity)) +
+                                                            (conditions.empty() ? "" : ", " + conditions)});
+    if (const auto limit = stateOf(file, body).limit)
+        text = in.say(SheetPhrase::TestAndLimit, {text, *limit});
+    const auto by = people.of(who(reading.by, reading.stamp.at.on()));
+    const auto tester = testerText(file, reading, in);
+    return tester.empty() ? in.say(SheetPhrase::ReadBy, {text, by}) : in.say(SheetPhrase::AllBy, {text, tester, by});
+}
+
+/// Readings at no places, each with its test and limit.
+Table readingsInRows(const BenchFile& file, const std::vector<const Said<ReadingTaken>*>& readings, Marks& people,
+                     const Speech& in) {
     Table table;
     table.columns = {
-        {in.say(SheetPhrase::Item), Align::Left, 1.4},   {in.say(SheetPhrase::QuantityAndTest), Align::Left, 2.4},
-        {in.say(SheetPhrase::Where), Align::Left, 1.3},  {in.say(SheetPhrase::Reading), Align::Right, 1.5},
-        {in.say(SheetPhrase::Limit), Align::Left, 1.6},  {in.say(SheetPhrase::Result), Align::Left, 1.4},
-        {in.say(SheetPhrase::Tester), Align::Left, 1.5}, {in.say(SheetPhrase::By), Align::Left, 1.8}};
-    for (const auto* each : inOrder(file)) {
-        const auto& reading = *each;
-        const auto& body = reading.body;
+        {in.say(SheetPhrase::Item), Align::Left, 1.5},     {in.say(SheetPhrase::QuantityAndTest), Align::Left, 4},
+        {in.say(SheetPhrase::Reading), Align::Right, 1.9}, {in.say(SheetPhrase::Limit), Align::Left, 2.2},
+        {in.say(SheetPhrase::Result), Align::Left, 1.4},   {in.say(SheetPhrase::Tester), Align::Left, 1.8},
+        {in.say(SheetPhrase::By), Align::Left, 0.6}};
+    for (const auto* reading : readings) {
+        const auto& body = reading->body;
         const auto state = stateOf(file, body);
-        auto conditions = conditionsText(body.conditions, in);
-        if (const auto how = circumstancesText(body.circumstances, in); !how.empty())
-            conditions += (conditions.empty() ? "" : ", ") + how;
-        table.rows.push_back(
-            {body.item.text(), in.say(quantityTerm(body.quantity)) + (conditions.empty() ? "" : ", " + conditions),
-             placeText(body.place, in), valueText(body, in), state.limit ? in.say(*state.limit) : "",
-             judgementText(state, in), testerText(file, reading, in), who(reading.by, reading.stamp.at.on())});
+        const auto conditions = testedHow(body, in);
+        table.rows.push_back({body.item.text(),
+                              in.say(quantityTerm(body.quantity)) + (conditions.empty() ? "" : ", " + conditions),
+                              valueText(body, in), state.limit ? in.say(*state.limit) : "", judgementText(state, in),
+                              testerText(file, *reading, in), people.of(who(reading->by, reading->stamp.at.on()))});
     }
-    if (std::ranges::any_of(file.inspection.readings, [](const auto& reading) { return reading.body.held; }))
+    if (std::ranges::any_of(readings, [](const auto* reading) { return reading->body.held; }))
         table.note = in.say(SheetPhrase::HeldNote);
     return table;
+}
+
+/// Readings of one test, two abreast, to be read down the first column and then the second.
+Table readingsAbreast(const BenchFile& file, const std::vector<const Said<ReadingTaken>*>& readings, const Speech& in) {
+    const auto columns = std::min<std::size_t>(readings.size(), 2);
+    const auto rows = (readings.size() + columns - 1) / columns;
+    Table table;
+    for (std::size_t column = 0; column < columns; ++column)
+        table.columns.insert(table.columns.end(), {{in.say(SheetPhrase::Where), Align::Left, 2},
+                                                   {in.say(SheetPhrase::Reading), Align::Right, 1.4},
+                                                   {in.say(SheetPhrase::Result), Align::Left, 1.6}});
+    table.rows.resize(rows);
+    for (std::size_t number = 0; number < readings.size(); ++number) {
+        const auto& body = readings[number]->body;
+        for (const auto& cell :
+             {placeText(body.place, in), valueText(body, in), judgementText(stateOf(file, body), in)})
+            table.rows[number % rows].push_back(cell);
+    }
+    if (std::ranges::any_of(readings, [](const auto* reading) { return reading->body.held; }))
+        table.note = in.say(SheetPhrase::HeldNote);
+    return table;
+}
+
+}
+
+void addReadings(Document& document, const BenchFile& file, Marks& people, const Speech& in) {
+    std::vector<std::pair<std::string, std::vector<const Said<ReadingTaken>*>>> tests;
+    std::vector<const Said<ReadingTaken>*> others;
+    for (const auto* reading : inOrder(file)) {
+        if (reading->body.place == PanelPlace()) {
+            others.push_back(reading);
+            continue;
+        }
+        const auto title = testText(file, *reading, people, in);
+        const auto there = std::ranges::find(tests, title, [](const auto& test) { return test.first; });
+        (there == tests.end() ? tests.emplace_back(title, std::vector<const Said<ReadingTaken>*>()) : *there)
+            .second.push_back(reading);
+    }
+    for (const auto& [title, readings] : tests) {
+        document.blocks.emplace_back(Heading{3, title});
+        document.blocks.emplace_back(readingsAbreast(file, readings, in));
+    }
+    if (!others.empty()) {
+        if (!tests.empty())
+            document.blocks.emplace_back(Heading{3, in.say(SheetPhrase::ReadAtNoPlace)});
+        document.blocks.emplace_back(readingsInRows(file, others, people, in));
+    }
 }
 
 Table testersTable(const BenchFile& file, const Speech& in) {

@@ -9,20 +9,9 @@
 #include "sheets/sheets.h"
 
 #include <algorithm>
-#include <array>
+#include <iterator>
 
 namespace crownring {
-
-namespace {
-
-constexpr std::array<std::string_view, 5> sheetNames = {"report", "release", "logbook", "map", "discrepancies"};
-
-bool isOnMap(const BenchFile& file, const ReadingTaken& reading) {
-    return file.envelope() && reading.item == file.envelope()->id && reading.place.gore && reading.place.row &&
-           reading.place.zone == Zone::Envelope;
-}
-
-}
 
 paper::Document blankSheet(const BenchFile& file, SheetPhrase title, const Speech& in) {
     paper::Document document;
@@ -60,16 +49,90 @@ ReleaseFacts factsOf(const BenchFile& file) {
     return facts;
 }
 
-void addDraftNote(paper::Document& document, const BenchFile& file, const Speech& in) {
-    if (!file.inspection.closed)
+void addCopyNote(paper::Document& document, const PersonId& signatory, CivilDate on, const std::optional<Seal>& seal,
+                 const Speech& in) {
+    const auto note =
+        in.say(SheetPhrase::CopyOf, {on, signatory.text()}) + " " +
+        (seal ? in.say(SheetPhrase::SealOver, {seal->entries.size(), seal->digest}) : in.say(SheetPhrase::NoSeal));
+    document.blocks.emplace_back(paper::Paragraph{note, paper::Emphasis::Quiet});
+}
+
+void addWhatItIs(paper::Document& document, const BenchFile& file, const Speech& in) {
+    const auto& closed = file.inspection.closed;
+    if (!closed)
         document.blocks.emplace_back(
             paper::Paragraph{in.say(SheetPhrase::DraftNote, {file.on}), paper::Emphasis::Strong});
+    else if (closed->body.signatory)
+        addCopyNote(document, *closed->body.signatory, closed->stamp.at.on(), closed->body.seal, in);
+    else
+        document.blocks.emplace_back(paper::Paragraph{
+            in.say(SheetPhrase::CopyUnsigned, {who(closed->by, closed->stamp.at.on())}), paper::Emphasis::Quiet});
+}
+
+std::vector<Argument> outstandingOf(const ReleaseIncomplete& release) {
+    std::vector<Argument> outstanding;
+    for (const auto& each : release.outstanding)
+        outstanding.push_back(each.item ? Argument(Phrase{ReleasePhrase::OutstandingOn, {each.title, *each.item}})
+                                        : Argument(each.title));
+    return outstanding;
+}
+
+void addStatement(paper::Document& document, const BenchFile& file, const ReleaseFacts& facts, const Speech& in) {
+    const auto prescribed = statementOf(facts);
+    const auto text = file.inspection.closed ? file.inspection.closed->body.statement : prescribed.text;
+    if (!text.empty())
+        document.blocks.emplace_back(paper::Statement{text, prescribed.source});
+    else if (prescribed.because)
+        document.blocks.emplace_back(paper::Paragraph{in.say(*prescribed.because), paper::Emphasis::Quiet});
+}
+
+void addEarlierRelease(paper::Document& document, const BenchFile& file, const Speech& in) {
+    const auto& release = file.inspection.incomplete;
+    if (!release)
+        return;
+    document.blocks.emplace_back(paper::Paragraph{
+        in.say(SheetPhrase::EarlierRelease, {who(release->body.signatory.text(), release->stamp.at.on()),
+                                             release->body.limitations, Listed{outstandingOf(release->body)}}),
+        paper::Emphasis::Plain});
+}
+
+void addSections(paper::Document& document, ReleaseFacts facts, std::vector<paper::Fact> further, const Speech& in) {
+    facts.person.clear();
+    facts.capacity.reset();
+    facts.licence.clear();
+    facts.title.clear(); // it stands under the paper's own
+    auto sections = sectionsOf(facts);
+    if (!sections.empty())
+        sections.pop_back(); // the caution
+    paper::Facts head{{}, 2, 0.13, true, 0.35};
+    paper::Facts rows{{}, 1, 0.18, true};
+    const Argument times = Phrase{ReleasePhrase::TimeInService, {}};
+    const Argument data = Phrase{ReleasePhrase::DataUsed, {}};
+    for (std::size_t number = 0; number < sections.size(); ++number) {
+        const auto& section = sections[number];
+        std::string lines;
+        for (const auto& paragraph : section.paragraphs)
+            lines += (lines.empty() ? "" : section.heading == data ? "; " : "\n") + in.say(paragraph);
+        const bool atHead = number == 0 || section.heading == times; // the aircraft
+        (atHead ? head : rows).facts.push_back({in.say(section.heading), lines});
+    }
+    rows.facts.insert(rows.facts.end(), std::make_move_iterator(further.begin()),
+                      std::make_move_iterator(further.end()));
+    document.blocks.emplace_back(std::move(head));
+    document.blocks.emplace_back(std::move(rows));
 }
 
 std::string workText(const BenchFile& file, const std::vector<Work>& work, const Speech& in) {
+    std::vector<std::pair<RequirementId, Listed>> done;
+    for (const auto& each : work) {
+        const auto there = std::ranges::find(done, each.requirement, &std::pair<RequirementId, Listed>::first);
+        (there == done.end() ? done.emplace_back(each.requirement, Listed()) : *there)
+            .second.list.emplace_back(each.item);
+    }
     std::string text;
-    for (const auto& each : work)
-        text += (text.empty() ? "" : "; ") + in.say(SheetPhrase::OnItem, {each.item, titleOf(file, each.requirement)});
+    for (auto& [requirement, items] : done)
+        text += (text.empty() ? "" : "; ") +
+                in.say(ReleasePhrase::Accomplished, {titleOf(file, requirement), std::move(items)});
     return text;
 }
 
@@ -104,17 +167,26 @@ void addSince(paper::Document& document, const BenchFile& file, const Speech& in
 }
 
 paper::Signature signatureOf(const BenchFile& file, const Speech& in) {
-    paper::Signature signature;
-    const auto& closed = file.inspection.closed;
-    const auto capacity = closed ? capacityFrom(closed->body.capacity) : std::nullopt;
-    signature.title = in.say(closed ? SheetPhrase::SignedInTheRecord : SheetPhrase::ToBeSigned);
-    signature.lines = {
-        {in.say(SheetPhrase::Name), closed && closed->body.signatory ? closed->body.signatory->text() : "", false},
-        {in.say(SheetPhrase::ActingAs), capacity ? in.say(termOf(*capacity)) : "", false},
-        {in.say(SheetPhrase::LicenceNumber), closed ? closed->body.licence : "", false},
-        {in.say(SheetPhrase::Date), closed ? closed->stamp.at.on().iso() : "", false},
-        {in.say(SheetPhrase::Signature), "", true}};
-    return signature;
+    if (const auto& closed = file.inspection.closed)
+        return signatureOf(closed->body.signatory.value_or(PersonId()), closed->body.capacity, closed->body.licence,
+                           closed->stamp.at.on(), in);
+    return {in.say(SheetPhrase::ToBeSigned),
+            {{in.say(SheetPhrase::Name), "", false},
+             {in.say(SheetPhrase::ActingAs), "", false},
+             {in.say(SheetPhrase::LicenceNumber), "", false},
+             {in.say(SheetPhrase::Date), "", false},
+             {in.say(SheetPhrase::Signature), "", true}}};
+}
+
+paper::Signature signatureOf(const PersonId& signatory, const std::string& capacity, const std::string& licence,
+                             CivilDate on, const Speech& in) {
+    const auto as = capacityFrom(capacity);
+    return {in.say(SheetPhrase::SignedInTheRecord),
+            {{in.say(SheetPhrase::Name), signatory.text(), false},
+             {in.say(SheetPhrase::ActingAs), as ? in.say(termOf(*as)) : "", false},
+             {in.say(SheetPhrase::LicenceNumber), licence, false},
+             {in.say(SheetPhrase::Date), on.iso(), false},
+             {in.say(SheetPhrase::Signature), "", true}}};
 }
 
 std::string placeText(const PanelPlace& place, const Speech& in) {
@@ -170,63 +242,5 @@ std::string hoursText(const std::optional<Minutes>& time, const Speech& in) {
 }
 
 std::string who(const std::string& by, CivilDate on) { return by.empty() ? on.iso() : by + ", " + on.iso(); }
-
-std::string_view sheetName(SheetKind kind) { return sheetNames[static_cast<std::size_t>(kind)]; }
-
-std::optional<SheetKind> sheetFrom(std::string_view name) {
-    for (std::size_t i = 0; i < sheetNames.size(); ++i)
-        if (sheetNames[i] == name)
-            return static_cast<SheetKind>(i);
-    return std::nullopt;
-}
-
-paper::Document sheet(SheetKind kind, const BenchFile& file, const Speech& in) {
-    switch (kind) {
-    case SheetKind::Report:
-        return inspectionReport(file, in);
-    case SheetKind::Release:
-        return releasePaper(file, in);
-    case SheetKind::Logbook:
-        return logbookPage(file, in);
-    case SheetKind::Map:
-        return envelopeMapPage(file, in);
-    case SheetKind::Discrepancies:
-        return discrepancyList(file, in);
-    }
-    return {};
-}
-
-std::vector<SheetKind> sheetsOf(const BenchFile& file) {
-    std::vector<SheetKind> kinds;
-    const auto& closed = file.inspection.closed;
-    if (!closed || closed->body.outcome != Outcome::Abandoned) {
-        kinds = {SheetKind::Release, SheetKind::Logbook};
-        if (hasOpenDefects(file))
-            kinds.push_back(SheetKind::Discrepancies);
-    }
-    kinds.push_back(SheetKind::Report);
-    if (std::ranges::any_of(file.inspection.readings, [&](const auto& reading) { return isOnMap(file, reading.body); }))
-        kinds.push_back(SheetKind::Map);
-    return kinds;
-}
-
-paper::Document bound(const std::vector<paper::Document>& documents, const Speech& in) {
-    if (documents.size() == 1)
-        return documents.front();
-    paper::Document whole;
-    for (const auto& document : documents) {
-        if (whole.blocks.empty())
-            whole = {in.say(SheetPhrase::PapersOf, {document.recordId}),
-                     document.subtitle,
-                     document.recordId,
-                     document.caution,
-                     {}};
-        else
-            whole.blocks.emplace_back(paper::PageBreak{});
-        whole.blocks.emplace_back(paper::Heading{1, document.title});
-        whole.blocks.insert(whole.blocks.end(), document.blocks.begin(), document.blocks.end());
-    }
-    return whole;
-}
 
 }

@@ -6,6 +6,7 @@
 #include "bench/release/release.h"
 #include "paper/document.h"
 #include "problem/speech.h"
+#include "sheets/marks.h"
 #include "sheets/sheet_phrase.h"
 
 namespace crownring {
@@ -17,8 +18,14 @@ namespace crownring {
 /// What the release is composed of. While it is open nobody has signed and nothing is completed; once it is closed the
 /// licence is the one that was signed with, and on a release only what was put off is deferred.
 [[nodiscard]] ReleaseFacts factsOf(const BenchFile& file);
-/// Says on the paper itself that nothing of it is signed; nothing once it is closed.
-void addDraftNote(paper::Document& document, const BenchFile& file, const Speech& in);
+/// Says on the paper what it is: a draft of which nothing is signed, or a copy of what was signed in the record, when,
+/// by whom and under which seal. How often it was printed before is not counted, so each print is a copy.
+void addWhatItIs(paper::Document& document, const BenchFile& file, const Speech& in);
+/// The same of one signature.
+void addCopyNote(paper::Document& document, const PersonId& signatory, CivilDate on, const std::optional<Seal>& seal,
+                 const Speech& in);
+/// That there was a release after incomplete maintenance, its limitation and what it left outstanding.
+void addEarlierRelease(paper::Document& document, const BenchFile& file, const Speech& in);
 /// "ENV-1: Annual inspection; BSK-1: Annual inspection".
 [[nodiscard]] std::string workText(const BenchFile& file, const std::vector<Work>& work, const Speech& in);
 /// What was taken into the work and the visit did not accomplish.
@@ -29,6 +36,12 @@ void addSince(paper::Document& document, const BenchFile& file, const Speech& in
 [[nodiscard]] paper::Signature signatureOf(const BenchFile& file, const Speech& in);
 /// "for 3 s, dry, from inside, 18 °C"; what was written down.
 [[nodiscard]] std::string circumstancesText(const TestCircumstances& circumstances, const Speech& in);
+[[nodiscard]] paper::Signature signatureOf(const PersonId& signatory, const std::string& capacity,
+                                           const std::string& licence, CivilDate on, const Speech& in);
+/// Each section of a release as a row, its heading beside what it says, with `further` rows under them; what the
+/// aircraft is and what it has flown stand side by side. Who signed stands in the signature, and nowhere else; the
+/// caution stands on every page.
+void addSections(paper::Document& document, ReleaseFacts facts, std::vector<paper::Fact> further, const Speech& in);
 [[nodiscard]] std::string placeText(const PanelPlace& place, const Speech& in);
 /// "≥ 133.4 N", "98 N", "104 to below 110 °C"
 [[nodiscard]] std::string valueText(const ReadingTaken& reading, const Speech& in);
@@ -49,16 +62,25 @@ struct DefectLine {
     bool deferred = false;                  ///< open, and may wait
     bool bars = false;                      ///< open, and bars flight on that day
     std::vector<std::string> photographs{}; ///< digests
+    std::string placard{};                  ///< of a deferred one: how it was deactivated and placarded
+    std::string deferredBy{};               ///< who wrote the deferral, and when
 };
 [[nodiscard]] std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in);
 /// What stands against flight beside the work is on the list of discrepancies; a release names it as not covered.
 [[nodiscard]] bool listsExceptions(const BenchFile& file);
 [[nodiscard]] bool hasOpenDefects(const BenchFile& file);
+/// The minor defects that a release leaves open and nobody deferred, a line each.
+[[nodiscard]] std::string openMinorText(const BenchFile& file, Outcome outcome, const Speech& in);
+/// As it was signed; while it is open, as it would be.
+void addStatement(paper::Document& document, const BenchFile& file, const ReleaseFacts& facts, const Speech& in);
+/// What was to be done when a release after incomplete maintenance was signed.
+[[nodiscard]] std::vector<Argument> outstandingOf(const ReleaseIncomplete& release);
 /// "bars flight", "minor"
 [[nodiscard]] std::string severityText(Severity severity, const Speech& in);
 
-/// The readings as a table to read: with words, units and "≥" for a load that was held.
-[[nodiscard]] paper::Table readingsToRead(const BenchFile& file, const Speech& in);
+/// The readings to read, a table a test: with words, units and "≥" for a load that was held.
+/// @param people who read them and when, as letters
+void addReadings(paper::Document& document, const BenchFile& file, Marks& people, const Speech& in);
 /// The testers that were used, with the end of their latest calibration up to the day of the file.
 [[nodiscard]] paper::Table testersTable(const BenchFile& file, const Speech& in);
 /// What corrections changed, key by key; no rows where nothing was corrected.

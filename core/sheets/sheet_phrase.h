@@ -44,10 +44,6 @@ enum class SheetPhrase : std::uint8_t {
     TimeInService,
     HighestTemperature,
     NotRead,
-    DataUsed,    ///< %1: the manuals
-    Deferred,    ///< %1: the defect
-    Excepted,    ///< %1: what stands against flight
-    Limitations, ///< %1: what they are
     DiscrepancyList,
     DiscrepancyNote, ///< %1: the day
     Number,
@@ -75,7 +71,7 @@ enum class SheetPhrase : std::uint8_t {
     ToBeDone,
     WorkDone,
     WorkNotDone,
-    NotDone,       ///< %1: requirements on items
+    NotDone,
     AnsweredSince, ///< %1: how it stood when it was signed
     Items,
     Kind,
@@ -160,6 +156,55 @@ enum class SheetPhrase : std::uint8_t {
     ReviewedUnder,
     NotSupportedFor, ///< %1: why
     GradedDown,      ///< %1: what has become of it, %2: by whom, %3: why
+    TestAndLimit,    ///< %1: the test, %2: the limit
+    OtherClauses,
+    CopyOf,       ///< %1: the day, %2: the signatory
+    CopyUnsigned, ///< %1: who closed it, and the day
+    NoSeal,
+    EarlierRelease, ///< %1: who, on which day, %2: the limitation, %3: what was outstanding
+    EndedSince,     ///< %1: the day
+    IncompleteRelease,
+    NoIncompleteRelease,
+    ComponentCertificate,
+    ComponentReturn,
+    ComponentsNotReleased,
+    NoFormOfAuthority,
+    LabelSheet,
+    LabelReleased,
+    LabelDraft,
+    LabelWithdrawn,
+    LabelUnsupported,
+    LabelNotReleased,
+    LabelRecordOnly,
+    LabelNote,
+    WorkInBrief,
+    Limits,
+    SignedBy,
+    OrderNumber,
+    OwnerOf,
+    OperatorOf,
+    WorkPerformed,
+    WorkOf,
+    Data,
+    DataUsed,
+    GradeOf,
+    Form,
+    PerformedBy,
+    Placard,
+    NoPlacard,
+    DeferredBy,
+    DeferredItems,
+    NothingUndeferred,
+    Unairworthy,
+    NotCoveredShort,
+    DeferredShort,
+    OnAll,
+    ReadAtNoPlace,
+    ReadBy, ///< %1: a test, %2: by whom
+    AllBy,  ///< %1: a test, %2: the equipment, %3: by whom
+    ByWhom,
+    Clauses,
+    ClausesFromMemory,
 };
 
 }

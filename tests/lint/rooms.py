@@ -41,6 +41,7 @@ TESTS_ALSO = {
     "core/gate": "core/acts core/store",
     "core/acts": "core/exchange core/store",
     "core/sheets": "core/acts core/store",
+    "app/print": "core/acts core/store",
     "app/screen": "app/program app/ctl",
     "app/words": "core/acts core/store core/writing",
     "app/ctl": "app/screen",

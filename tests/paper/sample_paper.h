@@ -72,6 +72,19 @@ inline Checks checks(int lines) {
     return checks;
 }
 
+inline Labels labels(int items) {
+    Labels labels;
+    for (int item = 1; item <= items; ++item)
+        labels.labels.push_back({"Cylinder 900" + std::to_string(item),
+                                 "cylinder, type V-30",
+                                 {{"Serial no.", "900" + std::to_string(item)},
+                                  {"Work done", item % 2 ? "Valve exchanged, leak tested at 10 bar" : "Inspected"}},
+                                 item % 2 ? "Released" : "NOT RELEASED",
+                                 item % 2 == 0,
+                                 "No form of an authority."});
+    return labels;
+}
+
 /// Every kind of block, several pages.
 inline Document everything() {
     Document paper = empty();
@@ -106,6 +119,7 @@ inline Document everything() {
                               "in airworthy condition.",
                               "14 CFR 43.11(a)(4)"},
                     signature("Approved for return to service"),
+                    labels(3),
                     PageBreak{},
                     Heading{1, "What is due next"},
                     Facts{{{"Annual inspection", "2027-11-30"}, {"100-hour inspection", "at 512 h 36 min"}}, 1},

@@ -23,8 +23,8 @@ using namespace crownring::testing;
 
 namespace {
 
-constexpr SheetKind everyKind[] = {SheetKind::Report, SheetKind::Release, SheetKind::Logbook, SheetKind::Map,
-                                   SheetKind::Discrepancies};
+constexpr SheetKind everyKind[] = {SheetKind::Report,        SheetKind::Release,   SheetKind::Logbook, SheetKind::Map,
+                                   SheetKind::Discrepancies, SheetKind::Component, SheetKind::Labels};
 
 BenchFile fileOf(const Shop& shop, const char* on = "2026-06-02") {
     return benchFile(shop.record(), shop.inspection, day(on)).value();
@@ -50,6 +50,19 @@ QString headingsOf(const paper::Document& document) {
         headings << QString::fromStdString(each.text);
     return headings.join(QLatin1Char('|'));
 }
+
+QString labelsOf(const paper::Document& document) {
+    QStringList labels;
+    for (const auto& each : blocksOf<paper::Facts>(document))
+        for (const auto& fact : each.facts)
+            labels << QString::fromStdString(fact.label);
+    return labels.join(QLatin1Char('|'));
+}
+
+constexpr const char* twoCylinders = R"({"entry":"item.entered","on":"2016-05-01","kind":"cylinder","item":"C8"}
+{"entry":"item.entered","on":"2016-05-01","kind":"cylinder","item":"C9"})";
+constexpr const char* scratched =
+    R"({"entry":"line.settled","on":"2026-06-01","by":"Ada Rhos","state":"done","line":"work.item","item":"C9","finding":"a scratch")";
 
 std::string cell(const paper::Table& table, std::size_t row, std::string_view column) {
     for (std::size_t i = 0; i < table.columns.size(); ++i)
@@ -203,15 +216,17 @@ private slots:
         shop.find("D-2", "minor");
         QVERIFY(shop.sign(Shop::signing()));
         const auto file = fileOf(shop);
-        const auto headings = headingsOf(releasePaper(file, english));
+        const auto labels = labelsOf(releasePaper(file, english));
         // The certificate of airworthiness review was never proven: it stands between them as not covered.
-        QVERIFY2(headings.contains("Deferred defects|Not covered") && headings.contains("|Open defects"),
-                 qPrintable(headings));
-        QVERIFY2(!headings.contains("unairworthy"), qPrintable(headings));
-        const auto list = blocksOf<paper::Table>(discrepancyList(file, english)).at(0);
-        QCOMPARE(list.rows.size(), std::size_t(2));
-        QVERIFY(cell(list, 0, "State").find("until 2026-07-31") != std::string::npos);
-        QCOMPARE(cell(list, 1, "Severity"), std::string("minor"));
+        QVERIFY2(labels.contains("Deferred defects|Not covered") && labels.contains("|Open defects"),
+                 qPrintable(labels));
+        QVERIFY2(!labels.contains("unairworthy"), qPrintable(labels));
+        const auto tables = blocksOf<paper::Table>(discrepancyList(file, english));
+        QCOMPARE(tables.size(), std::size_t(2));
+        QCOMPARE(cell(tables[0], 0, "Severity"), std::string("minor"));
+        QCOMPARE(tables[0].rows.size(), std::size_t(1));
+        QVERIFY(cell(tables[1], 0, "State").find("until 2026-07-31") != std::string::npos);
+        QCOMPARE(cell(tables[1], 0, "No."), std::string("2"));
     }
 
     void aDefectIsToldWithItsPhotographsWhoeverFoundIt() {
@@ -258,6 +273,29 @@ private slots:
         const auto file = fileOf(shop);
         QCOMPARE(sheetsOf(file), std::vector{SheetKind::Report});
         QVERIFY(blocksOf<paper::Statement>(releasePaper(file, english)).empty());
+    }
+
+    void itemsOnWhichALineCameOutAlikeShareItsRow() {
+        Shop shop;
+        shop.say(twoCylinders);
+        Opening opening;
+        opening.visit = Visit::PartMlComponent;
+        opening.items = shop.items = {ItemId("C8"), ItemId("C9")};
+        opening.on = day("2026-06-01");
+        shop.inspection = openInspection(shop.record(), shop.record(), opening).value();
+        shop.carriedOut();
+        const auto rowsOf = [&](const char* title) {
+            QStringList rows;
+            for (const auto& checks : blocksOf<paper::Checks>(inspectionReport(fileOf(shop), english)))
+                for (const auto& line : checks.lines)
+                    if (line.text == title)
+                        rows << QString::fromStdString(line.items + ": " + line.finding);
+            return rows;
+        };
+        const char* title = "The work and what it touches";
+        QCOMPARE(rowsOf(title), QStringList{"all: "});
+        shop.say(scratched + shop.about() + "}");
+        QCOMPARE(rowsOf(title), (QStringList{"C8: ", "C9: a scratch"}));
     }
 
     void severalPapersHaveATitleThatIsTrueOfAll() {

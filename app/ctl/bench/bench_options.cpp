@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/bench/bench_options.h"
 
+#include "sheets/sheets.h"
+
 namespace crownring::ctl {
 
 namespace {
@@ -70,8 +72,9 @@ void addInspection(CLI::App& app, Chosen& chosen) {
     print->add_option("--to", printed->to, "The PDF file to write")->required()->type_name("FILE.pdf");
     print->add_flag("--force", printed->force, "Replace a file that is there; never a record or another database");
     addDay(*print, printed->on, "One still open with the facts of this day (default: today)");
-    print->add_option("--what", printed->what, "Which papers (default: all that apply)")
-        ->check(CLI::IsMember({"report", "release", "logbook", "map", "discrepancies", "all"}));
+    auto papers = sheetNames();
+    papers.emplace_back("all");
+    print->add_option("--what", printed->what, "Which papers (default: all that apply)")->check(CLI::IsMember(papers));
     print->add_option("--paper", printed->paper, "The size of its pages (default: a4)")
         ->check(CLI::IsMember({"a4", "letter"}));
     addOpening(*group, chosen);
@@ -120,7 +123,8 @@ void addReview(CLI::App& app, Chosen& chosen) {
     sign->add_option("--expires", made->expires, "The last good day as printed (default: what the rule gives)")
         ->type_name("DATE");
     sign->add_option("--by", made->by, "Who signs")->required()->type_name("PERSON");
-    sign->add_option("--as", made->capacity, "Signing as what: airworthiness-review-staff, review-authorisation, authority")
+    sign->add_option("--as", made->capacity,
+                     "Signing as what: airworthiness-review-staff, review-authorisation, authority")
         ->required()
         ->type_name("AS");
     sign->add_option("--findings", made->findings, "What was found");

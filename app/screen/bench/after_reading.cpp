@@ -10,9 +10,7 @@ namespace crownring::screen {
 
 using namespace words;
 
-namespace {
-
-}
+namespace {}
 
 void AfterReading::setReader(ReadingDesk* reader) {
     if (m_reader == reader)

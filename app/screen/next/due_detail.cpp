@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/next/due_detail.h"
 
-#include "answers/photographs.h"
+#include "answers/defects_told.h"
 #include "rules/due/defects.h"
 #include "rules/due/lists.h"
 #include "screen/desk/due_model.h"

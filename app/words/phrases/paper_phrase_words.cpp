@@ -38,6 +38,10 @@ const char* sourceOf(PaperPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "done");
     case PaperPhrase::NotApplicable:
         return QT_TRANSLATE_NOOP("Phrase", "n.a.");
+    case PaperPhrase::Number:
+        return QT_TRANSLATE_NOOP("Phrase", "No.");
+    case PaperPhrase::Items:
+        return QT_TRANSLATE_NOOP("Phrase", "Items");
     }
     return "";
 }

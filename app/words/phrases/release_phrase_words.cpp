@@ -97,7 +97,7 @@ const char* sourceOf(ReleasePhrase phrase) {
     case ReleasePhrase::Placarded:
         return QT_TRANSLATE_NOOP("Phrase", "%1; placarded: %2");
     case ReleasePhrase::DefectDeferred:
-        return QT_TRANSLATE_NOOP("Phrase", "%1; deferred: %2");
+        return QT_TRANSLATE_NOOP("Phrase", "%1; deferred on %3: %2");
     case ReleasePhrase::NotCovered:
         return QT_TRANSLATE_NOOP("Phrase", "Not covered: it stands against flight as the record has it");
     case ReleasePhrase::ExceptedSpent:

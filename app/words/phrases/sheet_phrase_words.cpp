@@ -53,7 +53,7 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::WorkNotDone:
         return QT_TRANSLATE_NOOP("Phrase", "Of the work, not done");
     case SheetPhrase::NotDone:
-        return QT_TRANSLATE_NOOP("Phrase", "Taken into the work and not done, so not certified: %1");
+        return QT_TRANSLATE_NOOP("Phrase", "Taken into the work and not done, so not certified");
     case SheetPhrase::AnsweredSince:
         return QT_TRANSLATE_NOOP("Phrase", "%1 when the list was signed; answered since");
     case SheetPhrase::ReturnToService:
@@ -83,14 +83,6 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Highest temperature of the tell-tale");
     case SheetPhrase::NotRead:
         return QT_TRANSLATE_NOOP("Phrase", "not read");
-    case SheetPhrase::DataUsed:
-        return QT_TRANSLATE_NOOP("Phrase", "Data used: %1");
-    case SheetPhrase::Excepted:
-        return QT_TRANSLATE_NOOP("Phrase", "Not covered: %1");
-    case SheetPhrase::Deferred:
-        return QT_TRANSLATE_NOOP("Phrase", "Deferred: %1");
-    case SheetPhrase::Limitations:
-        return QT_TRANSLATE_NOOP("Phrase", "Limitations: %1");
     case SheetPhrase::DiscrepancyList:
         return QT_TRANSLATE_NOOP("Phrase", "List of discrepancies and unairworthy items");
     case SheetPhrase::DiscrepancyNote:
@@ -320,6 +312,107 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "The record, as it is now, would refuse this: %1.");
     case SheetPhrase::GradedDown:
         return QT_TRANSLATE_NOOP("Phrase", "%1; graded down by %2: %3");
+    case SheetPhrase::TestAndLimit:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; limit %2");
+    case SheetPhrase::OtherClauses:
+        return QT_TRANSLATE_NOOP("Phrase", "Others");
+    case SheetPhrase::CopyOf:
+        return QT_TRANSLATE_NOOP("Phrase", "Copy of what was signed in the record on %1 by %2.");
+    case SheetPhrase::CopyUnsigned:
+        return QT_TRANSLATE_NOOP("Phrase", "Copy from the record; closed by %1, and signed by nobody.");
+    case SheetPhrase::NoSeal:
+        return QT_TRANSLATE_NOOP("Phrase", "It was signed without a seal.");
+    case SheetPhrase::EarlierRelease:
+        return QT_TRANSLATE_NOOP("Phrase", "A release after incomplete maintenance was signed by %1, within this "
+                                           "limitation: %2. Not completed then: %3.");
+    case SheetPhrase::EndedSince:
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "The visit was closed on %1; since then its closing stands in place of this release.");
+    case SheetPhrase::IncompleteRelease:
+        return QT_TRANSLATE_NOOP("Phrase", "Certificate of release to service after incomplete maintenance");
+    case SheetPhrase::NoIncompleteRelease:
+        return QT_TRANSLATE_NOOP("Phrase", "No release after incomplete maintenance was signed in this visit.");
+    case SheetPhrase::ComponentCertificate:
+        return QT_TRANSLATE_NOOP("Phrase", "Certificate of release of components");
+    case SheetPhrase::ComponentReturn:
+        return QT_TRANSLATE_NOOP("Phrase", "Maintenance record entry for components: approval for return to service");
+    case SheetPhrase::ComponentsNotReleased:
+        return QT_TRANSLATE_NOOP("Phrase", "Work on components: nothing is released");
+    case SheetPhrase::NoFormOfAuthority:
+        return QT_TRANSLATE_NOOP("Phrase", "This is no EASA Form 1 and no FAA Form 8130-3. Where one of these is "
+                                           "required for a component, it is issued beside this paper.");
+    case SheetPhrase::LabelSheet:
+        return QT_TRANSLATE_NOOP("Phrase", "Labels");
+    case SheetPhrase::LabelReleased:
+        return QT_TRANSLATE_NOOP("Phrase", "Released");
+    case SheetPhrase::LabelDraft:
+        return QT_TRANSLATE_NOOP("Phrase", "NOT RELEASED (draft)");
+    case SheetPhrase::LabelWithdrawn:
+        return QT_TRANSLATE_NOOP("Phrase", "NOT RELEASED (withdrawn)");
+    case SheetPhrase::LabelUnsupported:
+        return QT_TRANSLATE_NOOP("Phrase", "NOT RELEASED (no longer supported by the record)");
+    case SheetPhrase::LabelNotReleased:
+        return QT_TRANSLATE_NOOP("Phrase", "NOT RELEASED");
+    case SheetPhrase::LabelRecordOnly:
+        return QT_TRANSLATE_NOOP("Phrase", "NOT RELEASED (record of work)");
+    case SheetPhrase::LabelNote:
+        return QT_TRANSLATE_NOOP("Phrase", "No EASA Form 1, no FAA Form 8130-3.");
+    case SheetPhrase::WorkInBrief:
+        return QT_TRANSLATE_NOOP("Phrase", "Work done");
+    case SheetPhrase::Limits:
+        return QT_TRANSLATE_NOOP("Phrase", "Limitations");
+    case SheetPhrase::SignedBy:
+        return QT_TRANSLATE_NOOP("Phrase", "Signed by");
+    case SheetPhrase::OrderNumber:
+        return QT_TRANSLATE_NOOP("Phrase", "Work order");
+    case SheetPhrase::OwnerOf:
+        return QT_TRANSLATE_NOOP("Phrase", "Owner");
+    case SheetPhrase::OperatorOf:
+        return QT_TRANSLATE_NOOP("Phrase", "Operated by");
+    case SheetPhrase::WorkPerformed:
+        return QT_TRANSLATE_NOOP("Phrase", "Work performed");
+    case SheetPhrase::WorkOf:
+        return QT_TRANSLATE_NOOP("Phrase", "Work");
+    case SheetPhrase::DataUsed:
+        return QT_TRANSLATE_NOOP("Phrase", "Data used");
+    case SheetPhrase::Data:
+        return QT_TRANSLATE_NOOP("Phrase", "Data");
+    case SheetPhrase::GradeOf:
+        return QT_TRANSLATE_NOOP("Phrase", "Grade");
+    case SheetPhrase::Form:
+        return QT_TRANSLATE_NOOP("Phrase", "Form or approval");
+    case SheetPhrase::PerformedBy:
+        return QT_TRANSLATE_NOOP("Phrase", "Performed by");
+    case SheetPhrase::Placard:
+        return QT_TRANSLATE_NOOP("Phrase", "Placard");
+    case SheetPhrase::NoPlacard:
+        return QT_TRANSLATE_NOOP("Phrase", "no placard in the record");
+    case SheetPhrase::DeferredBy:
+        return QT_TRANSLATE_NOOP("Phrase", "Deferred by");
+    case SheetPhrase::DeferredItems:
+        return QT_TRANSLATE_NOOP("Phrase", "Deferred, with their placards");
+    case SheetPhrase::NothingUndeferred:
+        return QT_TRANSLATE_NOOP("Phrase", "Nothing is open that is not deferred.");
+    case SheetPhrase::Unairworthy:
+        return QT_TRANSLATE_NOOP("Phrase", "On the list of discrepancies");
+    case SheetPhrase::NotCoveredShort:
+        return QT_TRANSLATE_NOOP("Phrase", "Not covered");
+    case SheetPhrase::DeferredShort:
+        return QT_TRANSLATE_NOOP("Phrase", "Deferred");
+    case SheetPhrase::OnAll:
+        return QT_TRANSLATE_NOOP("Phrase", "all");
+    case SheetPhrase::ReadAtNoPlace:
+        return QT_TRANSLATE_NOOP("Phrase", "Other readings");
+    case SheetPhrase::ReadBy:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; by %2");
+    case SheetPhrase::AllBy:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; with %2; by %3");
+    case SheetPhrase::ByWhom:
+        return QT_TRANSLATE_NOOP("Phrase", "By whom and when");
+    case SheetPhrase::Clauses:
+        return QT_TRANSLATE_NOOP("Phrase", "Clauses");
+    case SheetPhrase::ClausesFromMemory:
+        return QT_TRANSLATE_NOOP("Phrase", "* from memory; check against the current text");
     }
     return "";
 }

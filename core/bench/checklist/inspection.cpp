@@ -168,4 +168,21 @@ ChecklistLine lineFor(const Requirement& requirement, ItemKind kind, Regime regi
     return line;
 }
 
+Inspection openAt(Inspection inspection, const Stamp& moment) {
+    const auto drop = [&](auto& all) { std::erase_if(all, [&](const auto& each) { return moment < each.stamp; }); };
+    drop(inspection.lines);
+    drop(inspection.readings);
+    drop(inspection.found);
+    drop(inspection.deferred);
+    drop(inspection.cleared);
+    drop(inspection.repairs);
+    drop(inspection.parts);
+    drop(inspection.performed);
+    inspection.incomplete.reset();
+    inspection.closed.reset();
+    inspection.revoked.reset();
+    inspection.approved.reset();
+    return inspection;
+}
+
 }

@@ -57,6 +57,9 @@ struct Inspection {
 /// @param told about the inspection, by stamp. UnknownReference when it was never opened.
 [[nodiscard]] Result<Inspection> inspectionFrom(const InspectionId& id, std::span<const JournalLine> told);
 
+/// The same as it stood at a moment while it was open: without what was said later, and without its signatures.
+[[nodiscard]] Inspection openAt(Inspection inspection, const Stamp& moment);
+
 /// One line to be done: of the checklist, for one item or for the visit.
 struct WorkLine {
     const ChecklistLine* line =

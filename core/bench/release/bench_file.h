@@ -11,6 +11,7 @@
 #include "rules/standing/standing.h"
 
 #include <map>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -62,6 +63,10 @@ struct BenchFile {
     std::vector<Work> answered; ///< of the list that it was closed with, by the day asked; defects by their rows' names
     /// Digests, of the defects that are open on the items or were found here and have any.
     std::map<DefectId, std::vector<std::string>> photographs;
+    /// What the deferrals of defects that are open on the items say, whichever visit deferred them.
+    std::map<DefectId, Said<DefectDeferred>> deferrals;
+    /// As a release after incomplete maintenance found it, on its day; null where there was none.
+    std::shared_ptr<const BenchFile> atIncomplete;
     std::vector<Problem> unsupported; ///< what would refuse the release that was signed, by what the record says now
 
     [[nodiscard]] Visit visit() const;

@@ -51,7 +51,7 @@ void addAccomplished(const BenchFile& file, std::vector<Argument>& extent) {
         extent.push_back(Phrase{ReleasePhrase::Accomplished, {titleOf(file, requirement), std::move(items)}});
 }
 
-/// The readings of one item by one test, in one direction and unit.
+/// The readings by one test, in one direction and unit: of one item at its places, or of several items.
 struct Summary {
     std::vector<const ReadingTaken*> readings;
 
@@ -64,18 +64,28 @@ struct Summary {
             test =
                 Phrase{ReadingPhrase::Along, {std::move(test), Term{Term::Of::Direction, *first.conditions.direction}}};
         const Argument from = InUnit{least->value, first.unit};
-        const Argument span = readings.size() == 1 ? Argument(said(first))
-                              : least->value == most->value
-                                  ? from
-                                  : Argument(Phrase{ReleasePhrase::FromTo, {from, InUnit{most->value, first.unit}}});
+        Argument span = readings.size() == 1 ? Argument(said(first))
+                        : least->value == most->value
+                            ? from
+                            : Argument(Phrase{ReleasePhrase::FromTo, {from, InUnit{most->value, first.unit}}});
+        if (readings.size() > 1 && first.held)
+            span = Phrase{ReadingPhrase::HeldAt, {std::move(span)}};
         Argument text = readings.size() == 1
                             ? Argument(Phrase{ReadingPhrase::OfItem, {span, first.item}})
                             : Argument(Phrase{ReleasePhrase::ReadingsOf,
-                                              {first.item, std::move(test),
+                                              {items(), std::move(test),
                                                Phrase{ReleasePhrase::Readings, {readings.size()}}, span}});
         if (const auto limit = stateOf(file, first).limit)
             text = Phrase{ReleasePhrase::WithLimit, {std::move(text), *limit}};
         return text;
+    }
+
+    [[nodiscard]] Listed items() const {
+        Listed items;
+        for (const auto* reading : readings)
+            if (std::ranges::find(items.list, Argument(reading->item)) == items.list.end())
+                items.list.emplace_back(reading->item);
+        return items;
     }
 };
 
@@ -85,7 +95,9 @@ void addReadings(const BenchFile& file, std::vector<Argument>& extent) {
         const auto& body = reading->body;
         const auto alike = [&](const Summary& summary) {
             const auto& other = *summary.readings.front();
-            return other.item == body.item && other.unit == body.unit && other.held == body.held && !other.below &&
+            const bool isPlaced = body.place != PanelPlace() || other.place != PanelPlace();
+            return (other.item == body.item || !isPlaced) && other.unit == body.unit &&
+                   stateOf(file, other).limit == stateOf(file, body).limit && other.held == body.held && !other.below &&
                    !body.below && other.conditions.direction == body.conditions.direction &&
                    seriesOf(other.quantity, other.conditions) == seriesOf(body.quantity, body.conditions);
         };
@@ -135,17 +147,17 @@ std::vector<Argument> extentOf(const BenchFile& file) {
 }
 
 Argument deferredText(const BenchFile& file, const DefectMark& deferral, Argument found) {
-    Argument text = Phrase{ReleasePhrase::DefectDeferred, {std::move(found), deferral.what}};
+    Argument text = Phrase{ReleasePhrase::DefectDeferred, {std::move(found), deferral.what, deferral.stamp.at.on()}};
     if (deferral.until)
         text = Phrase{ReleasePhrase::DeferredUntil, {std::move(text), *deferral.until}};
     if (deferral.untilMinutes)
         text = Phrase{ReleasePhrase::DeferredUntilClock, {std::move(text), hoursAndMinutes(*deferral.untilMinutes)}};
-    for (const auto& said : file.inspection.deferred)
-        if (said.id == deferral.stamp.id) {
-            text = Phrase{ReleasePhrase::DeferredBy, {std::move(text), said.body.agreedBy}};
-            if (!said.body.placard.empty())
-                text = Phrase{ReleasePhrase::Placarded, {std::move(text), said.body.placard}};
-        }
+    if (const auto said = file.deferrals.find(deferral.defect); said != file.deferrals.end()) {
+        const auto& body = said->second.body;
+        text = Phrase{ReleasePhrase::DeferredBy, {std::move(text), body.agreedBy}};
+        if (!body.placard.empty())
+            text = Phrase{ReleasePhrase::Placarded, {std::move(text), body.placard}};
+    }
     return text;
 }
 

@@ -16,7 +16,7 @@ namespace crownring {
 /// repair, part off and on, and defect that was put right.
 [[nodiscard]] std::vector<Argument> extentOf(const BenchFile& file);
 
-/// A deferred defect: why it waits, until when, who agreed and how it is placarded, as far as this visit says so.
+/// A deferred defect: since when and why it waits, until when, who agreed and how it is placarded.
 /// @param found what it is
 [[nodiscard]] Argument deferredText(const BenchFile& file, const DefectMark& deferral, Argument found);
 

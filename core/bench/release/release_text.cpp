@@ -161,15 +161,6 @@ Argument described(const DescribedWork& work) {
     return text;
 }
 
-ReleaseSection work(const ReleaseFacts& facts) {
-    ReleaseSection section{said(ReleasePhrase::WorkCarriedOut), facts.extent};
-    for (const auto& each : facts.performed)
-        section.paragraphs.push_back(described(each));
-    if (!facts.order.empty())
-        section.paragraphs.push_back(said(ReleasePhrase::WorkOrder, facts.order));
-    return section;
-}
-
 ReleaseSection discrepancies(const ReleaseFacts& facts) {
     ReleaseSection section{said(ReleasePhrase::Discrepancies), facts.discrepancies};
     if (facts.discrepanciesDated)
@@ -258,13 +249,22 @@ PrescribedStatement returnStatementOf(const ReleaseFacts& facts) {
     return regimeOf(facts.visit) == Regime::PartMl ? partMlStatement(facts) : usWorkStatement();
 }
 
+std::vector<Argument> workOf(const ReleaseFacts& facts) {
+    auto work = facts.extent;
+    for (const auto& each : facts.performed)
+        work.push_back(described(each));
+    if (!facts.order.empty())
+        work.push_back(said(ReleasePhrase::WorkOrder, facts.order));
+    return work;
+}
+
 std::vector<ReleaseSection> sectionsOf(const ReleaseFacts& facts) {
     std::vector<ReleaseSection> sections{aircraft(facts)};
     ReleaseSection visit{headingOf(facts), {}};
     if (facts.date)
         visit.paragraphs.push_back(said(ReleasePhrase::CompletedOn, *facts.date));
     sections.push_back(std::move(visit));
-    sections.push_back(work(facts));
+    sections.push_back({said(ReleasePhrase::WorkCarriedOut), workOf(facts)});
     sections.push_back({said(ReleasePhrase::NotCompleted), facts.outstanding});
     sections.push_back({said(ReleasePhrase::DataUsed), {facts.manuals.begin(), facts.manuals.end()}});
     sections.push_back(times(facts));

@@ -97,6 +97,9 @@ struct PrescribedStatement {
 /// Of who approves the return to service after a list of discrepancies.
 [[nodiscard]] PrescribedStatement returnStatementOf(const ReleaseFacts& facts);
 
+/// The work carried out: its extent, how it is described, the shop's order.
+[[nodiscard]] std::vector<Argument> workOf(const ReleaseFacts& facts);
+
 /// The release as headings and paragraphs, without the statement and its signature; sections of which nothing was given
 /// are left out, except that unknown times are said to be unknown. The last section is the caution, which stands on
 /// every paper and on the release screen.

@@ -20,10 +20,10 @@ struct PersonEntitled {
     PersonId person;
     std::string capacity;
     std::string licence;
-    std::optional<CivilDate> until;     ///< the last good day
-    std::vector<Registration> balloons; ///< only for these; empty: any
-    std::string organisation{};         ///< on whose behalf; empty: in the person's own name
-    std::string approval{};             ///< number of that organisation's approval
+    std::optional<CivilDate> until;        ///< the last good day
+    std::vector<Registration> balloons;    ///< only for these; empty: any
+    std::string organisation{};            ///< on whose behalf; empty: in the person's own name
+    std::string approval{};                ///< number of that organisation's approval
     std::optional<CivilDate> lastReview{}; ///< the last airworthiness review before the record's own
     bool operator==(const PersonEntitled&) const = default;
 };
@@ -31,7 +31,8 @@ struct PersonEntitled {
 template <>
 struct Kind<PersonEntitled> {
     static constexpr std::string_view name = "person.entitled";
-    static constexpr std::string_view keys = "person capacity licence [until balloons organisation approval last_review]";
+    static constexpr std::string_view keys =
+        "person capacity licence [until balloons organisation approval last_review]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{Key{"balloons", &PersonEntitled::balloons}};
     static constexpr auto brings = &PersonEntitled::person;
