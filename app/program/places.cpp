@@ -3,8 +3,8 @@
 
 #include "plugins.inc" // what QML needs of every module
 #include "print/typeface.h"
-#include "screen/bench/record_pictures.h"
 #include "screen/desk/house.h"
+#include "screen/desk/record_pictures.h"
 
 #include <QFont>
 #include <QGuiApplication>

@@ -23,6 +23,7 @@ namespace crownring::words {
 [[nodiscard]] const char* sourceOf(LeftOutPhrase phrase);
 [[nodiscard]] const char* sourceOf(VerdictPhrase phrase);
 [[nodiscard]] const char* sourceOf(SheetPhrase phrase);
+[[nodiscard]] const char* sourceOf(ReviewPhrase phrase);
 [[nodiscard]] const char* sourceOf(PaperPhrase phrase);
 [[nodiscard]] const char* sourceOf(ChecklistPhrase phrase);
 [[nodiscard]] const char* sourceOf(FlightPhrase phrase);

@@ -4,7 +4,7 @@
 /// Approving the return to service after a list of discrepancies: what would be signed is composed and shown; approving
 /// posts it in one transaction, with all that the inspection accomplished, dated as the inspection was closed.
 
-#include "bench/release/discrepancies.h"
+#include "bench/returns/discrepancies.h"
 #include "record/journal.h"
 #include "registry/books.h"
 

@@ -4,7 +4,7 @@
 /// Reads lists of discrepancies from the record: what is on one, what of it still stands on a day, and all that an
 /// approval of the return to service is judged by.
 
-#include "bench/release/discrepancies.h"
+#include "bench/returns/discrepancies.h"
 #include "registry/books.h"
 #include "rules/due/obligations.h"
 

@@ -63,6 +63,7 @@ enum class TrackPhrase : std::uint8_t;     ///< exchange/track/track_phrase.h
 enum class LeftOutPhrase : std::uint8_t;   ///< answers/fabric/left_out_phrase.h
 enum class VerdictPhrase : std::uint8_t;   ///< record/verdict_phrase.h
 enum class SheetPhrase : std::uint8_t;     ///< sheets/sheet_phrase.h
+enum class ReviewPhrase : std::uint8_t;    ///< sheets/review_phrase.h
 enum class PaperPhrase : std::uint8_t;     ///< paper/paper_phrase.h
 enum class ChecklistPhrase : std::uint8_t; ///< bench/checklist/checklist_phrase.h
 enum class FlightPhrase : std::uint8_t;    ///< registry/flight_phrase.h
@@ -72,7 +73,7 @@ enum class ServicePhrase : std::uint8_t;   ///< registry/service_phrase.h
 using PhraseCode =
     std::variant<Fault, SchemaPhrase, DuePhrase, ReadingPhrase, LimitPhrase, JudgedPhrase, DoubtPhrase, BarredPhrase,
                  ContentPhrase, ReleasePhrase, SignedPhrase, LogPhrase, TrackPhrase, LeftOutPhrase, VerdictPhrase,
-                 SheetPhrase, PaperPhrase, ChecklistPhrase, FlightPhrase, ServicePhrase>;
+                 SheetPhrase, ReviewPhrase, PaperPhrase, ChecklistPhrase, FlightPhrase, ServicePhrase>;
 
 struct Phrase {
     PhraseCode code;

@@ -3,6 +3,7 @@
 
 #include "bench/release/entitlement.h"
 #include "bench/release/release_phrase.h"
+#include "sheets/review_phrase.h"
 #include "sheets/sheet_phrase.h"
 
 #include <nlohmann/json.hpp>
@@ -13,16 +14,16 @@ namespace {
 
 using namespace paper;
 
-SheetPhrase titleOfReview(ReviewAct act) {
+ReviewPhrase titleOfReview(ReviewAct act) {
     switch (act) {
     case ReviewAct::Review:
-        return SheetPhrase::AirworthinessReview;
+        return ReviewPhrase::AirworthinessReview;
     case ReviewAct::Extension:
-        return SheetPhrase::ReviewExtended;
+        return ReviewPhrase::ReviewExtended;
     case ReviewAct::Recommendation:
         break;
     }
-    return SheetPhrase::ReviewRecommended;
+    return ReviewPhrase::ReviewRecommended;
 }
 
 std::string capacityText(const std::string& name, const Speech& in) {
@@ -40,33 +41,33 @@ paper::Document reviewPaper(const Entry& signing, const std::vector<Problem>& ag
     document.recordId = signing.id.text();
     document.caution = in.say(ReleasePhrase::CautionText);
     Facts facts;
-    const auto add = [&](SheetPhrase label, std::string value) {
+    const auto add = [&](PhraseCode label, std::string value) {
         if (!value.empty())
             facts.facts.push_back({in.say(label), std::move(value)});
     };
-    add(SheetPhrase::ReviewedEnvelope, said.item.text());
-    add(SheetPhrase::ReviewForm, said.form);
-    add(SheetPhrase::CertificateNumber, said.certificate);
-    add(SheetPhrase::IssuedOn, in.say(signing.on));
+    add(ReviewPhrase::ReviewedEnvelope, said.item.text());
+    add(ReviewPhrase::ReviewForm, said.form);
+    add(ReviewPhrase::CertificateNumber, said.certificate);
+    add(ReviewPhrase::IssuedOn, in.say(signing.on));
     if (said.expires)
-        add(SheetPhrase::PrintedExpiry, in.say(*said.expires));
+        add(ReviewPhrase::PrintedExpiry, in.say(*said.expires));
     if (said.inspection)
-        add(SheetPhrase::ReviewedDuring, said.inspection->text());
-    add(SheetPhrase::ReviewFindings, said.findings);
+        add(ReviewPhrase::ReviewedDuring, said.inspection->text());
+    add(ReviewPhrase::ReviewFindings, said.findings);
     document.blocks.emplace_back(std::move(facts));
     if (!said.photographs.empty())
         document.blocks.emplace_back(
             Paragraph{in.say(SheetPhrase::Photographs, {said.photographs.size()}), Emphasis::Plain});
-    document.blocks.emplace_back(Paragraph{in.say(SheetPhrase::NoCertificateItself, {said.form}), Emphasis::Strong});
+    document.blocks.emplace_back(Paragraph{in.say(ReviewPhrase::NoCertificateItself, {said.form}), Emphasis::Strong});
     for (const auto& each : against)
         document.blocks.emplace_back(
-            Paragraph{in.say(SheetPhrase::NotSupportedFor, {Phrase{each.fault, each.arguments}}), Emphasis::Strong});
-    document.blocks.emplace_back(Signature{in.say(SheetPhrase::ReviewSignature),
-                                           {{in.say(SheetPhrase::Reviewer), said.reviewer.text(), false},
-                                            {in.say(SheetPhrase::ReviewingAs), capacityText(said.capacity, in), false},
-                                            {in.say(SheetPhrase::ReviewedUnder), said.authorisation, false},
-                                            {in.say(SheetPhrase::IssuedOn), in.say(signing.on), false},
-                                            {in.say(SheetPhrase::ReviewSignature), {}, true}}});
+            Paragraph{in.say(ReviewPhrase::NotSupportedFor, {Phrase{each.fault, each.arguments}}), Emphasis::Strong});
+    document.blocks.emplace_back(Signature{in.say(ReviewPhrase::ReviewSignature),
+                                           {{in.say(ReviewPhrase::Reviewer), said.reviewer.text(), false},
+                                            {in.say(ReviewPhrase::ReviewingAs), capacityText(said.capacity, in), false},
+                                            {in.say(ReviewPhrase::ReviewedUnder), said.authorisation, false},
+                                            {in.say(ReviewPhrase::IssuedOn), in.say(signing.on), false},
+                                            {in.say(ReviewPhrase::ReviewSignature), {}, true}}});
     return document;
 }
 

@@ -13,7 +13,8 @@ constexpr std::array<std::string_view, 8> namesOfSheets = {"report",        "rel
                                                            "discrepancies", "incomplete", "component", "labels"};
 
 bool isOnMap(const BenchFile& file, const ReadingTaken& reading) {
-    return file.envelope() && reading.item == file.envelope()->id && reading.place.gore && reading.place.row;
+    return file.envelope() && reading.item == file.envelope()->id && reading.place.gore && reading.place.row &&
+           reading.place.zone == Zone::Envelope;
 }
 
 }

@@ -139,24 +139,8 @@ enum class SheetPhrase : std::uint8_t {
     FirstWritten,
     SaysNow,
     Nothing,
-    AirworthinessReview,
-    ReviewExtended,
-    ReviewRecommended,
-    ReviewedEnvelope,
-    ReviewForm,
-    CertificateNumber,
-    IssuedOn,
-    PrintedExpiry,
-    ReviewedDuring,
-    ReviewFindings,
-    NoCertificateItself, ///< %1: the form
-    ReviewSignature,
-    Reviewer,
-    ReviewingAs,
-    ReviewedUnder,
-    NotSupportedFor, ///< %1: why
-    GradedDown,      ///< %1: what has become of it, %2: by whom, %3: why
-    TestAndLimit,    ///< %1: the test, %2: the limit
+    GradedDown,   ///< %1: what has become of it, %2: by whom, %3: why
+    TestAndLimit, ///< %1: the test, %2: the limit
     OtherClauses,
     CopyOf,       ///< %1: the day, %2: the signatory
     CopyUnsigned, ///< %1: who closed it, and the day

@@ -277,39 +277,6 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Says now");
     case SheetPhrase::Nothing:
         return QT_TRANSLATE_NOOP("Phrase", "nothing");
-    case SheetPhrase::AirworthinessReview:
-        return QT_TRANSLATE_NOOP("Phrase", "Airworthiness review");
-    case SheetPhrase::ReviewExtended:
-        return QT_TRANSLATE_NOOP("Phrase", "Extension of the airworthiness review certificate");
-    case SheetPhrase::ReviewRecommended:
-        return QT_TRANSLATE_NOOP("Phrase", "Recommendation for an airworthiness review certificate");
-    case SheetPhrase::ReviewedEnvelope:
-        return QT_TRANSLATE_NOOP("Phrase", "Envelope");
-    case SheetPhrase::ReviewForm:
-        return QT_TRANSLATE_NOOP("Phrase", "Form");
-    case SheetPhrase::CertificateNumber:
-        return QT_TRANSLATE_NOOP("Phrase", "Number");
-    case SheetPhrase::IssuedOn:
-        return QT_TRANSLATE_NOOP("Phrase", "Issued on");
-    case SheetPhrase::PrintedExpiry:
-        return QT_TRANSLATE_NOOP("Phrase", "Expires on, as printed");
-    case SheetPhrase::ReviewedDuring:
-        return QT_TRANSLATE_NOOP("Phrase", "Made during inspection");
-    case SheetPhrase::ReviewFindings:
-        return QT_TRANSLATE_NOOP("Phrase", "Findings");
-    case SheetPhrase::NoCertificateItself:
-        return QT_TRANSLATE_NOOP("Phrase", "This is the record of what was signed, for the file. The certificate "
-                                           "itself is the form (%1) that was issued.");
-    case SheetPhrase::ReviewSignature:
-        return QT_TRANSLATE_NOOP("Phrase", "Signature");
-    case SheetPhrase::Reviewer:
-        return QT_TRANSLATE_NOOP("Phrase", "Reviewed by");
-    case SheetPhrase::ReviewingAs:
-        return QT_TRANSLATE_NOOP("Phrase", "Signing as");
-    case SheetPhrase::ReviewedUnder:
-        return QT_TRANSLATE_NOOP("Phrase", "Under");
-    case SheetPhrase::NotSupportedFor:
-        return QT_TRANSLATE_NOOP("Phrase", "The record, as it is now, would refuse this: %1.");
     case SheetPhrase::GradedDown:
         return QT_TRANSLATE_NOOP("Phrase", "%1; graded down by %2: %3");
     case SheetPhrase::TestAndLimit:

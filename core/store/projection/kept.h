@@ -22,6 +22,10 @@ template <>
 struct Kept<DefectMark::Kind> {
     static constexpr int first = 0, last = static_cast<int>(DefectMark::Kind::Cleared);
 };
+/// Nothing of the body of an envelope.
+inline std::optional<std::string> zoneOf(const PanelPlace& place) {
+    return place.zone == Zone::Envelope ? std::nullopt : std::optional(std::string(zoneName(place.zone)));
+}
 /// What an accomplishment rests on by its own entry.
 enum class Ground {
     Said,

@@ -107,30 +107,6 @@ Projector::Projector(const Connection& connection, Names& names)
                             " UNION SELECT r.to_no FROM renaming r JOIN may m ON m.balloon_no = r.balloon_no)"
                             " SELECT balloon_no FROM may") {}
 
-std::int64_t Projector::item(const ItemId& id) {
-    const auto number = m_names.findOrMake(id);
-    touch(Touch::Of::Item, number);
-    return number;
-}
-
-std::int64_t Projector::balloon(const Registration& registration) { return m_names.findOrMake(registration); }
-
-std::pair<int, std::int64_t> Projector::subject(const EventReported& event) {
-    if (const auto* id = itemOf(event))
-        return {static_cast<int>(Subject::Item), item(*id)};
-    const auto number = balloon(*balloonOf(event));
-    touch(Touch::Of::Balloon, number);
-    return {static_cast<int>(Subject::Balloon), number};
-}
-
-namespace {
-
-std::optional<std::string> zoneOf(const PanelPlace& place) {
-    return place.zone == Zone::Envelope ? std::nullopt : std::optional(std::string(zoneName(place.zone)));
-}
-
-}
-
 /// Puts the rows of an entry.
 struct Projector::Put {
     Projector& to;

@@ -108,4 +108,20 @@ void Projector::fallOnKit(std::int64_t item, std::int64_t balloon, CivilDate on,
         m_dropFallen.run(item, from, until, balloon, from, until, item, balloon, from, until);
 }
 
+std::int64_t Projector::item(const ItemId& id) {
+    const auto number = m_names.findOrMake(id);
+    touch(Touch::Of::Item, number);
+    return number;
+}
+
+std::int64_t Projector::balloon(const Registration& registration) { return m_names.findOrMake(registration); }
+
+std::pair<int, std::int64_t> Projector::subject(const EventReported& event) {
+    if (const auto* id = itemOf(event))
+        return {static_cast<int>(Subject::Item), item(*id)};
+    const auto number = balloon(*balloonOf(event));
+    touch(Touch::Of::Balloon, number);
+    return {static_cast<int>(Subject::Balloon), number};
+}
+
 }

@@ -3,11 +3,11 @@
 #include "answers/type_book.h"
 #include "bench/checklist/checklist.h"
 #include "screen/bench/inspection_desk.h"
-#include "screen/bench/record_pictures.h"
 #include "screen/bench/shop_place.h"
 #include "screen/bench/visit_opening.h"
 #include "screen/demo_house.h"
 #include "screen/desk/record_desk.h"
+#include "screen/desk/record_pictures.h"
 #include "screen/form/entry_form.h"
 #include "test_class.h"
 

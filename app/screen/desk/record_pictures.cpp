@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "screen/bench/record_pictures.h"
+#include "screen/desk/record_pictures.h"
 
 #include "screen/desk/record_desk.h"
 #include "words/border.h"

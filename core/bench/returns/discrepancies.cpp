@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/release/discrepancies.h"
+#include "bench/returns/discrepancies.h"
 
 #include "bench/release/release_phrase.h"
 #include "rules/due/defects.h"
