@@ -76,9 +76,9 @@ namespace crownring {
 /// found: it would change nothing there, and say that it did.
 [[nodiscard]] Findings askDefectItems(const Batch& batch);
 
-/// NotReleasable for a renaming after which the registration would carry more than one envelope: its flights would
-/// count on two balloons; for that of a balloon that is out of service, and for such a state of a former registration:
-/// under the new one it would fly.
+/// NotReleasable for a renaming after which the registration would carry more than one envelope, and for a fitting that
+/// makes it so: its flights would count on two balloons; for that of a balloon that is out of service, and for such a
+/// state of a former registration: under the new one it would fly.
 [[nodiscard]] Findings askRenamings(const Batch& batch);
 
 /// BadValue for what is entered, or named for the first time, under a name that cannot be told from another by eye.

@@ -316,6 +316,17 @@ private slots:
         QVERIFY(problems.front().fault == Fault(ReleaseFault::RegistrationInUse));
     }
 
+    void norByPaperThatComesToTheRecordLater() {
+        Watched shed;
+        posted(shed.record(), renamed);
+        posted(shed.record(), R"({"entry":"item.entered","on":"2024-03-02","item":"E9","kind":"envelope"}
+{"entry":"balloon.renamed","on":"2024-03-03","balloon":"QE-NEW","to":"QE-TWO"})");
+        const auto problems =
+            problemsOf(shed.record(), R"({"entry":"item.fitted","on":"2024-03-02","balloon":"QE-TWO","item":"E9"})");
+        QCOMPARE(problems.size(), std::size_t(1));
+        QVERIFY(problems.front().fault == Fault(ReleaseFault::RegistrationInUse));
+    }
+
     void whatIsOutOfServiceDoesNotFlyUnderAnotherRegistration() {
         // In whatever order both are stated.
         for (const auto& [first, then] : {std::pair(lost, renamed), std::pair(renamed, lost)}) {

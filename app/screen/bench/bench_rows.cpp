@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/bench_rows.h"
 
+#include "bench/release/not_asked.h"
 #include "rules/due/defects.h"
 #include "words/bench_sentences.h"
 #include "words/bench_words.h"
@@ -153,6 +154,18 @@ std::vector<WorkLine> gridOf(const BenchFile& file, const WorkPart& part) {
     std::ranges::stable_sort(
         lines, {}, [&](const WorkLine& work) { return std::ranges::find(order, idOf(work)) - order.begin(); });
     return lines;
+}
+
+QString notAskedText(const BenchFile& file) {
+    QStringList said;
+    for (const auto& [of, quantities] : notAsked(file)) {
+        QStringList names;
+        for (const auto& each : quantities)
+            names += words::said(quantityTerm(each));
+        said += BenchRows::tr("%1 has no type in the record, so no manual and no limit: not asked for are %2.")
+                    .arg(inward(of.text()), names.join(QStringLiteral(", ")));
+    }
+    return said.join(u'\n');
 }
 
 CheckRow rowOf(const BenchFile& file, const WorkLine& work) {

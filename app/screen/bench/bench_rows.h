@@ -46,6 +46,8 @@ enum class Apart {
 [[nodiscard]] bool awaitsReadings(const BenchFile& file, const WorkLine& work);
 /// The lines of a part by line, then item: a grid row after row.
 [[nodiscard]] std::vector<WorkLine> gridOf(const BenchFile& file, const WorkPart& part);
+/// What is not asked for, since the type of an item is not in the record; a line an item.
+[[nodiscard]] QString notAskedText(const BenchFile& file);
 [[nodiscard]] CheckRow rowOf(const BenchFile& file, const WorkLine& work);
 [[nodiscard]] std::vector<std::string> photographsOf(const BenchFile& file, const CheckRow& row);
 /// Open defects; `chosen` are those that bar flight.

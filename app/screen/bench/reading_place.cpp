@@ -4,6 +4,7 @@
 #include "bench/reading/place_plan.h"
 #include "bench/release/not_asked.h"
 #include "measure/decimal_text.h"
+#include "screen/bench/bench_rows.h"
 #include "screen/bench/reading_desk.h"
 #include "screen/bench/reading_rows.h"
 #include "words/border.h"
@@ -183,18 +184,6 @@ void ReadingDesk::showPanels() {
     m_panels.show(std::move(marks));
 }
 
-QString ReadingDesk::notAsked() const {
-    if (!m_desk || !m_desk->file())
-        return {};
-    QStringList said;
-    for (const auto& [of, quantities] : crownring::notAsked(*m_desk->file())) {
-        QStringList names;
-        for (const auto& each : quantities)
-            names += words::said(quantityTerm(each));
-        said += tr("%1 has no type in the record, so no manual and no limit: not asked for are %2.")
-                    .arg(inward(of.text()), names.join(QStringLiteral(", ")));
-    }
-    return said.join(u'\n');
-}
+QString ReadingDesk::notAsked() const { return m_desk && m_desk->file() ? notAskedText(*m_desk->file()) : QString(); }
 
 }

@@ -2,6 +2,7 @@
 #include "screen/bench/reading_rows.h"
 
 #include "rules/due/defects.h"
+#include "screen/bench/reading_desk.h"
 #include "words/bench_sentences.h"
 #include "words/bench_words.h"
 #include "words/border.h"
@@ -105,8 +106,11 @@ std::vector<Choice> takenRows(const BenchFile& file, const ItemId& item, const s
         rows.push_back(
             {inward(at->id.text()),
              joined({BenchWords::value(body), BenchSentences::place(body.place), direction}, QStringLiteral(", ")),
-             joined({BenchWords::judgement(state.judgement), state.reason ? words::said(*state.reason) : QString()},
-                    QStringLiteral(": ")),
+             joined({joined({BenchWords::judgement(state.judgement),
+                             state.reason ? words::said(*state.reason) : QString()},
+                            QStringLiteral(": ")),
+                     at->by.empty() ? QString() : ReadingDesk::tr("by %1").arg(inward(at->by))},
+                    QStringLiteral(" · ")),
              -1,
              static_cast<int>(state.judgement == Judgement::Fails    ? Standing::Lapsed
                               : state.judgement == Judgement::Passes ? Standing::Clear

@@ -5,6 +5,7 @@
 #include "bench/release/owner_rule.h"
 #include "bench/release/release_phrase.h"
 #include "print/pdf.h"
+#include "screen/bench/bench_rows.h"
 #include "screen/bench/bench_time.h"
 #include "screen/desk/day.h"
 #include "screen/desk/due_model.h"
@@ -193,6 +194,8 @@ void ReleaseDesk::takeDraft(const ReleaseDraft& draft) {
     m_statement = draft.statement.because ? words::said(*draft.statement.because) : inward(draft.statement.text);
     m_statementSource = inward(draft.statement.source);
     std::vector<Choice> sections;
+    if (const auto text = notAskedText(draft.file); !text.isEmpty())
+        sections.push_back({QStringLiteral("not-asked"), tr("Not asked for"), text, -1, -1, false});
     for (const auto& section : draft.sections) {
         QStringList paragraphs;
         for (const auto& each : section.paragraphs)
