@@ -222,6 +222,12 @@ Item {
                 onClicked: pane.act("review.signed", pane.subject.balloon, "", "")
             }
             Button {
+                objectName: "balloon.owner"
+                visible: pane.roomy && pane.ofBalloon
+                text: qsTr("Owner …")
+                onClicked: pane.act("balloon.owned", pane.subject.balloon, "", "")
+            }
+            Button {
                 objectName: "balloon.rename"
                 visible: pane.roomy && pane.ofBalloon
                 text: qsTr("Another registration …")

@@ -132,6 +132,26 @@ Item {
             text: qsTr("%1 on the other %2 too (Ctrl+Enter)").arg(after.latest).arg(after.others)
             onClicked: after.takeOnOthers()
         }
+        Item {
+            width: Math.min(parent.width, 560)
+            height: Theme.touch
+            visible: pane.reader.taken.count > 0
+            Label {
+                anchors.left: parent.left
+                anchors.right: back.left
+                anchors.verticalCenter: parent.verticalCenter
+                text: qsTr("Taken: %1").arg(pane.reader.taken.count)
+                font.bold: true
+            }
+            Button {
+                id: back
+                objectName: "bench.takeback"
+                anchors.right: parent.right
+                visible: pane.atWork
+                text: qsTr("Take back the last")
+                onClicked: pane.reader.takeBack()
+            }
+        }
         CheckLine {
             objectName: "bench.settling"
             width: Math.min(parent.width, 560)
@@ -194,7 +214,6 @@ Item {
         TakenList {
             width: Math.min(parent.width, 560)
             reader: pane.reader
-            atWork: pane.atWork
         }
     }
     Rule {

@@ -4,35 +4,15 @@ import Crownring.Theme
 import Crownring.Parts
 import Crownring.Bench
 
-// What was read, latest first; the latest can be taken back.
+// What was read, latest first.
 Column {
     id: list
 
     required property ReadingDesk reader
-    property bool atWork: true
 
     visible: list.reader.taken.count > 0
     spacing: Theme.snug
 
-    Item {
-        width: parent.width
-        height: Theme.touch
-        Label {
-            anchors.left: parent.left
-            anchors.right: back.left
-            anchors.verticalCenter: parent.verticalCenter
-            text: qsTr("Taken: %1").arg(list.reader.taken.count)
-            font.bold: true
-        }
-        Button {
-            id: back
-            objectName: "bench.takeback"
-            anchors.right: parent.right
-            visible: list.atWork
-            text: qsTr("Take back the last")
-            onClicked: list.reader.takeBack()
-        }
-    }
     Column {
         width: parent.width
         Repeater {

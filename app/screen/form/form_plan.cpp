@@ -162,6 +162,14 @@ Fields balloonFields(const FormSubject&, const FleetSheet&) {
                     {}, FormPlan::tr("Some requirements bind the operation, not the balloon."))};
 }
 
+Fields ownerFields(const FormSubject& subject, const FleetSheet& sheet) {
+    return {choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon),
+            field("owner", FormPlan::tr("Owner"), Kind::Text, true,
+                  FormPlan::tr("name and address, as on the certificate of registration")),
+            field("operator", FormPlan::tr("Operated by"), Kind::Text, false,
+                  FormPlan::tr("where that is another"))};
+}
+
 /// A fitting among the flights of its day: without it nobody knows which of them it was for.
 FormField whenField() {
     auto when = choice("-when", FormPlan::tr("When on that day"),
@@ -230,6 +238,7 @@ const std::map<std::string_view, Plan>& plans() {
          {wholeFields, QT_TRANSLATE_NOOP("FormPlan", "A balloon and all of it"),
           QT_TRANSLATE_NOOP("FormPlan", "Enter all of it")}},
         {kindName<BalloonEntered>(), {balloonFields, QT_TRANSLATE_NOOP("FormPlan", "Enter a balloon"), enter}},
+        {kindName<BalloonOwned>(), {ownerFields, QT_TRANSLATE_NOOP("FormPlan", "Owner and operator"), enter}},
         {kindName<ItemEntered>(), {itemFields, QT_TRANSLATE_NOOP("FormPlan", "Enter an item"), enter}},
         {kindName<ItemFitted>(),
          {fittingFields, QT_TRANSLATE_NOOP("FormPlan", "Fit an item"), QT_TRANSLATE_NOOP("FormPlan", "Fit it")}},
