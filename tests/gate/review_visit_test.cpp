@@ -75,7 +75,7 @@ private slots:
     void noOtherVisitServes() {
         Shop shop;
         shop.say(theReviewers);
-        shop.open(Visit::PartMlSpecial, reviewToo).carriedOut().measured();
+        shop.open(Visit::PartMlSpecial).carriedOut().measured();
         refused(shop, reviewIn(shop, byAda), ReviewFault::MayNotReview);
     }
     void notAfterItIsClosedNorByAnother() {

@@ -84,7 +84,7 @@ private slots:
         QVERIFY2(read.pages.size() <= 8, qPrintable(QString::number(read.pages.size())));
         const auto text = read.plain();
         for (const auto& work : workLines(file.inspection, file.items))
-            QVERIFY2(text.contains(QString::fromStdString(work.line->title).left(24)), work.line->title.c_str());
+            QVERIFY2(text.contains(QString::fromStdString(work.line->title).left(20)), work.line->title.c_str());
     }
 
     /// For eyes: tests/print in the build folder.

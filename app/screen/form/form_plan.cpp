@@ -166,8 +166,7 @@ Fields ownerFields(const FormSubject& subject, const FleetSheet& sheet) {
     return {choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon),
             field("owner", FormPlan::tr("Owner"), Kind::Text, true,
                   FormPlan::tr("name and address, as on the certificate of registration")),
-            field("operator", FormPlan::tr("Operated by"), Kind::Text, false,
-                  FormPlan::tr("where that is another"))};
+            field("operator", FormPlan::tr("Operated by"), Kind::Text, false, FormPlan::tr("where that is another"))};
 }
 
 /// A fitting among the flights of its day: without it nobody knows which of them it was for.

@@ -17,17 +17,24 @@ namespace {
 /// An inspection of a hundred lines names what it was carried out on; work of a few lines names these.
 Argument doneLines(const BenchFile& file) {
     Listed done;
+    bool papers = false;
     const bool periodic = isPeriodic(file.visit());
     for (const auto& work : workLines(file.inspection, file.items)) {
         if (work.state() != LineState::Done)
             continue;
+        if (periodic && !work.item) {
+            papers = true;
+            continue;
+        }
         const auto title = work.line ? work.line->title : work.settled->body.line;
-        Argument named = periodic    ? work.item ? Argument(work.item->id) : Argument(Phrase{ReleasePhrase::Papers, {}})
-                            : work.item ? Argument(Phrase{ReadingPhrase::OfItem, {title, work.item->id}})
+        Argument named = periodic    ? Argument(work.item->id)
+                         : work.item ? Argument(Phrase{ReadingPhrase::OfItem, {title, work.item->id}})
                                      : Argument(title);
         if (std::ranges::find(done.list, named) == done.list.end())
             done.list.push_back(std::move(named));
     }
+    if (papers)
+        done.list.emplace_back(Phrase{ReleasePhrase::Papers, {}});
     return done.list.empty() ? Argument(Phrase{ReleasePhrase::NoLineDone, {}}) : Argument(std::move(done));
 }
 
