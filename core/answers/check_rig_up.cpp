@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/check_rig_up.h"
 
+#include "answers/bench_file.h"
 #include "answers/due.h"
+#include "bench/release/release.h"
 #include "problem/faults/use_fault.h"
 #include "rules/due/incomplete.h"
 
@@ -20,24 +22,59 @@ FlyingAs flyingAs(const std::vector<ItemFacts>& kit) {
     return {};
 }
 
-/// What the releases after incomplete maintenance that stand on the kit cover, and under which limitations.
+/// The release with the visit as it was signed for, where a check flight may rest on it: nothing but lines that are
+/// flown is outstanding, the record still supports it, and what flies is the balloon that it is of.
+Result<const ReleaseIncomplete*> restingOn(Books& books, const IncompleteWork& work, const std::vector<ItemFacts>& kit,
+                                           std::vector<JournalLine>& told) {
+    auto lines =
+        books.told({Subject::Inspection, work.inspection.text(), {kindName<ReleaseIncomplete>()}, CivilDate::last()});
+    if (!lines)
+        return tl::unexpected(lines.error());
+    told = std::move(*lines);
+    for (const auto& line : told) {
+        const auto& entry = nowOf(line);
+        const auto* release = std::get_if<ReleaseIncomplete>(&entry.body);
+        if (!release || stampOf(entry) != work.released)
+            continue;
+        if (!std::ranges::all_of(release->outstanding, isFlown, &Outstanding::line))
+            return nullptr;
+        const auto file = benchFileBefore(books, work.inspection, entry.id, entry.on);
+        if (!file)
+            return tl::unexpected(file.error());
+        const auto& opened = file->inspection.opened.body;
+        const auto isOfIt = [&](const ItemFacts& item) {
+            return std::ranges::find(opened.items, item.id) != opened.items.end() || item.balloon == opened.balloon;
+        };
+        Signing signing{
+            Outcome::Incomplete, release->signatory,   capacityFrom(release->capacity).value_or(Capacity::PilotOwner),
+            release->manuals,    release->limitations, entry.on};
+        for (const auto& each : release->outstanding)
+            signing.outstanding.push_back(each.line);
+        return opened.balloon && std::ranges::all_of(kit, isOfIt) && refusals(*file, signing).empty() ? release
+                                                                                                      : nullptr;
+    }
+    return nullptr;
+}
+
+/// What the releases after incomplete maintenance that stand on the kit cover, and under which limitations: nothing of
+/// an item that something happened to since.
 Result<std::vector<std::string>> cover(Books& books, const std::vector<ItemFacts>& kit, std::vector<Covered>& covered) {
     std::map<Stamp, std::string> limitations;
     for (const auto& item : kit)
         for (const auto& work : item.incomplete) {
+            std::vector<JournalLine> told;
+            const auto release = restingOn(books, work, kit, told);
+            if (!release)
+                return tl::unexpected(release.error());
+            if (!*release)
+                continue;
+            limitations[work.released] = (*release)->limitations;
             covered.push_back({item.id, incompleteRequirementId(work.inspection)});
-            const auto told = books.told(
-                {Subject::Inspection, work.inspection.text(), {kindName<ReleaseIncomplete>()}, CivilDate::last()});
-            if (!told)
-                return tl::unexpected(told.error());
-            for (const auto& line : *told) {
-                const auto* release = std::get_if<ReleaseIncomplete>(&nowOf(line).body);
-                if (!release || stampOf(nowOf(line)) != work.released)
-                    continue;
-                limitations[work.released] = release->limitations;
-                for (const auto& each : release->covers)
+            const bool happened =
+                std::ranges::any_of(item.events, [&](const Occurrence& event) { return work.released < event.stamp; });
+            for (const auto& each : (*release)->covers)
+                if (each.item == item.id && !happened)
                     covered.push_back({each.item, each.requirement});
-            }
         }
     std::vector<std::string> texts;
     for (const auto& [stamp, text] : limitations)

@@ -35,6 +35,13 @@ Result<std::optional<InspectionId>> signedBy(const Batch& batch, const Entry& en
         return closing->inspection;
     if (const auto* incomplete = std::get_if<ReleaseIncomplete>(&body))
         return incomplete->inspection;
+    if (const auto* opened = std::get_if<InspectionOpened>(&body)) {
+        const auto released = batch.books.told(
+            {Subject::Inspection, opened->inspection.text(), {kindName<ReleaseIncomplete>()}, CivilDate::last()});
+        if (!released)
+            return tl::unexpected(released.error());
+        return released->empty() ? std::nullopt : std::optional(opened->inspection);
+    }
     if (const auto* approval = std::get_if<ReturnApproved>(&body))
         return approval->inspection;
     const auto* done = std::get_if<RequirementDone>(&body);

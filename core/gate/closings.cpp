@@ -49,13 +49,14 @@ void compare(const InspectionClosed& posted, const InspectionClosed& composed, i
         refuse(SignedPhrase::Seal, composed.seal->digest, "seal");
 }
 
-/// Nothing is certified, so nothing is asked but that nothing was certified before.
-Findings abandoned(const Batch& batch, const Entry& entry, const InspectionClosed& closing, int line) {
-    const auto file = benchFileBefore(batch.books, closing.inspection, entry.id, entry.on);
-    if (!file)
-        return tl::unexpected(atLine(file.error(), line));
+/// Nothing is certified, so nothing is asked but that nothing was certified in the visit, on whatever day.
+Findings abandoned(const Batch& batch, const InspectionClosed& closing, int line) {
+    const auto released = batch.books.told(
+        {Subject::Inspection, closing.inspection.text(), {kindName<ReleaseIncomplete>()}, CivilDate::last()});
+    if (!released)
+        return tl::unexpected(atLine(released.error(), line));
     std::vector<Problem> problems;
-    if (file->inspection.incomplete)
+    if (!released->empty())
         problems.push_back(Problem{ReleaseFault::AbandonedAfterRelease, {}, {{}, line, "outcome"}});
     return problems;
 }
@@ -63,7 +64,7 @@ Findings abandoned(const Batch& batch, const Entry& entry, const InspectionClose
 Findings judged(const Batch& batch, const Entry& entry, const InspectionClosed& closing, int line) {
     std::vector<Problem> problems;
     if (closing.outcome == Outcome::Abandoned)
-        return abandoned(batch, entry, closing, line);
+        return abandoned(batch, closing, line);
     const auto capacity = capacityFrom(closing.capacity);
     if (!capacity) {
         problems.push_back(Problem{BenchFault::NoCapacityToSignIn, {closing.capacity}, {{}, line, "capacity"}});

@@ -42,6 +42,11 @@ Result<Made> madeOf(const Batch& batch, const Entry& entry, const JournalLine& r
     }
     if (now && (now->item != written.item || now->defect != written.defect) && rankOf(written.severity) > 0)
         return Made::Gone; // it is open there no more
+    const bool isMoved = now && root.current && momentOf(root.entry) < momentOf(*root.current) &&
+                         (textUnder(std::get<EntryCorrected>(entry.body), "on") ||
+                          textUnder(std::get<EntryCorrected>(entry.body), "time"));
+    if (isMoved && rankOf(written.severity) > 0)
+        return Made::Less; // until then it grounds nothing
     const auto stated = statedBy(entry);
     return stated && rankOf(*stated) < rankOf(written.severity) ? Made::Less : Made::NoLess;
 }

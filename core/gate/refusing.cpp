@@ -64,9 +64,9 @@ std::optional<Problem> unreadableText(const ProgrammeAdopted& adopted) {
 }
 
 Result<std::optional<Stamp>> saidLast(Books& books, const InspectionId& inspection) {
-    static const std::vector<std::string_view> covered{kindName<LineSettled>(),  kindName<ReadingTaken>(),
-                                                       kindName<DefectFound>(),  kindName<RepairMade>(),
-                                                       kindName<PartReplaced>(), kindName<WorkPerformed>()};
+    static const std::vector<std::string_view> covered{
+        kindName<LineSettled>(),  kindName<ReadingTaken>(),  kindName<DefectFound>(),      kindName<RepairMade>(),
+        kindName<PartReplaced>(), kindName<WorkPerformed>(), kindName<ReleaseIncomplete>()};
     const auto told = books.told({Subject::Inspection, inspection.text(), covered, CivilDate::last()});
     if (!told)
         return tl::unexpected(told.error());

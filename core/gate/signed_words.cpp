@@ -55,9 +55,9 @@ void compare(const JournalLine& root, const ReleaseIncomplete& written, int line
 }
 
 /// The inspection was closed before the entry came.
-Result<bool> isSigned(const Batch& batch, const Entry& entry, const InspectionId& inspection) {
-    const auto closed =
-        batch.books.told({Subject::Inspection, inspection.text(), {kindName<InspectionClosed>()}, CivilDate::last()});
+Result<bool> isSigned(const Batch& batch, const Entry& entry, const InspectionId& inspection,
+                      std::vector<std::string_view> by = {kindName<InspectionClosed>()}) {
+    const auto closed = batch.books.told({Subject::Inspection, inspection.text(), std::move(by), CivilDate::last()});
     if (!closed)
         return tl::unexpected(closed.error());
     const auto written = batch.journal.line(entry.id);
@@ -117,7 +117,8 @@ Findings askSignedWords(const Batch& batch) {
                 problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with/on"}});
         }
         if (const auto* opened = std::get_if<InspectionOpened>(&root->entry.body)) {
-            const auto closed = isSigned(batch, entry, opened->inspection);
+            const auto closed = isSigned(batch, entry, opened->inspection,
+                                         {kindName<InspectionClosed>(), kindName<ReleaseIncomplete>()});
             if (!closed)
                 return tl::unexpected(atLine(closed.error(), line));
             const auto& now = std::get<InspectionOpened>(root->current->body);

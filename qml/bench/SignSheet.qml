@@ -67,7 +67,7 @@ Sheet {
         }
         Label {
             width: parent.width
-            text: qsTr("After signing the inspection is locked. A mistake can then only be corrected, and both stay legible.")
+            text: sheet.release.outcome === 3 ? qsTr("The visit stays open until its closing release. What is signed now stays legible as it was signed.") : qsTr("After signing the inspection is locked. A mistake can then only be corrected, and both stay legible.")
         }
         Caution {
             width: parent.width

@@ -50,7 +50,7 @@ Column {
             objectName: "returns.listed." + row.index
             visible: block.roomy
             width: block.width
-            height: Math.max(Theme.touch, words.implicitHeight + 2 * Theme.tight) + (mend.visible ? mend.height + Theme.tight : 0)
+            height: Math.max(Theme.touch, words.implicitHeight + 2 * Theme.tight)
             leftPadding: Theme.gap
             held: row.visualFocus
             focusPolicy: Qt.StrongFocus
@@ -63,8 +63,9 @@ Column {
                 Column {
                     id: words
                     anchors.left: parent.left
-                    anchors.right: sign.left
-                    y: Math.max(0, (parent.height - (mend.visible ? mend.height + Theme.tight : 0) - height) / 2)
+                    anchors.right: mend.visible ? mend.left : sign.left
+                    anchors.rightMargin: Theme.snug
+                    anchors.verticalCenter: parent.verticalCenter
                     Label {
                         width: parent.width
                         text: row.label
@@ -82,7 +83,9 @@ Column {
                 Button {
                     id: mend
                     objectName: "returns.listed." + row.index + ".rectify"
-                    anchors.bottom: parent.bottom
+                    anchors.right: sign.left
+                    anchors.rightMargin: Theme.snug
+                    anchors.verticalCenter: parent.verticalCenter
                     visible: row.stands
                     text: row.defect ? qsTr("Rectify …") : qsTr("Requirement done …")
                     Accessible.name: row.defect ? qsTr("Rectify: %1").arg(row.label) : qsTr("Requirement done: %1").arg(row.label)

@@ -118,8 +118,10 @@ private slots:
         shop.say(clearingOn("2026-06-01"));
         const auto problems = problemsOf(shop.record(), R"({"entry":"entry.corrected","on":"2026-06-01","replaces":")" +
                                                             finding + R"(","with":{"on":"2026-06-02"}})");
-        QCOMPARE(problems.size(), std::size_t{1});
-        QVERIFY(spokenMessage(problems.front()).find("rectified before") != std::string::npos);
+        QCOMPARE(problems.size(), std::size_t{2}); // nor by nobody, without a reason
+        QVERIFY(std::ranges::any_of(problems, [](const Problem& problem) {
+            return spokenMessage(problem).find("rectified before") != std::string::npos;
+        }));
     }
     void aClearingIsNotDatedBeforeItsFinding() {
         Shop shop;

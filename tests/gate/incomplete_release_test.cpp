@@ -46,6 +46,19 @@ DueList dueOn(const Shop& shop, const char* on) {
     return due(shop.record(), {std::nullopt, shop.items}, day(on)).value();
 }
 
+/// Rig-up says no because of the release, or although it is a check flight.
+bool groundedByIt(const Shop& shop, bool checkFlight, const std::vector<const char*>& kit = {"E1", "B1", "R1", "C1"}) {
+    PlannedFlight flight;
+    flight.checkFlight = checkFlight;
+    std::vector<ItemId> items;
+    for (const auto* each : kit)
+        items.emplace_back(each);
+    const auto answer = checkRigUp(shop.record(), items, day("2026-06-03"), flight).value();
+    return std::ranges::any_of(answer.verdict.reasons, [&](const RigUpReason& reason) {
+        return reason.row && reason.row->requirement->id.text() == "incomplete/" + shop.inspection.text();
+    });
+}
+
 bool isRefusedFor(const Shop& shop, const Signing& by, ReleaseFault fault) {
     return std::ranges::any_of(shop.draft(by).refusals, [&](const Refusal& refusal) {
         return refusal.fault == fault && isSaid(problemOf(refusal));
@@ -89,7 +102,7 @@ private slots:
     void onlyTheCheckFlightIsFlown() {
         // F8: "balloon grounded for all else until closed"; what the visit accomplishes once it is done bars it not.
         Shop shop;
-        shop.wholeAircraft().open(Visit::PartMlInspection).carriedOut({"envelope.crown-ring"}).measured();
+        shop.wholeAircraft().open(Visit::PartMlInspection).carriedOut({"envelope.check-flight"}).measured();
         const auto mayFly = [&](bool checkFlight) {
             PlannedFlight flight;
             flight.checkFlight = checkFlight;
@@ -99,7 +112,9 @@ private slots:
             return reason.row && reason.row->requirement->id == RequirementId("ml.inspection");
         };
         QVERIFY(std::ranges::any_of(mayFly(true).verdict.reasons, isAnnual)); // nothing was released yet
-        QVERIFY(shop.sign(incomplete()));
+        auto by = incomplete();
+        by.outstanding = {"envelope.check-flight"};
+        QVERIFY(shop.sign(by));
         QVERIFY(!mayFly(false).verdict.mayFly);
         const auto check = mayFly(true);
         QVERIFY(std::ranges::none_of(check.verdict.reasons, isAnnual));
@@ -108,6 +123,60 @@ private slots:
             QVERIFY(reason.row && reason.row->requirement->id != RequirementId("incomplete/" + shop.inspection.text()));
         shop.find("D-1", "grounding");
         QVERIFY(!mayFly(true).verdict.mayFly);
+    }
+    void whatDoesNotWaitOnAFlightIsCoveredByNone() {
+        // A leak test that was not made is no matter of a check flight.
+        Shop shop;
+        shop.wholeAircraft().open(Visit::PartMlRepair).carriedOut({"work.check-flight", "work.burn"});
+        shop.say(R"({"entry":"work.performed","on":"2026-06-01","what":"x","data":"y","grade":"minor","item":)" +
+                 quoted("R1") + shop.about() + "}");
+        QVERIFY(shop.sign(incomplete()));
+        QVERIFY(groundedByIt(shop, true));
+    }
+    void norWhatCameAfterIt() {
+        Shop shop;
+        shop.wholeAircraft();
+        beforeTheCheckFlight(shop);
+        QVERIFY(shop.sign(incomplete()));
+        QVERIFY(groundedByIt(shop, false) && !groundedByIt(shop, true));
+        // Another kit is another balloon.
+        shop.say(R"({"entry":"item.entered","on":"2020-01-01","item":"C9","kind":"cylinder"})");
+        QVERIFY(groundedByIt(shop, true, {"E1", "B1", "R1", "C9"}));
+        // The ground of the release goes.
+        shop.say(
+            R"({"entry":"line.settled","on":"2026-06-01","by":"Ada Rhos","state":"open","line":"work.item","item":)" +
+            quoted("E1") + shop.about() + "}");
+        QVERIFY(groundedByIt(shop, true));
+    }
+    void itStandsWhateverDayAnotherEndIsDated() {
+        Shop shop;
+        beforeTheCheckFlight(shop);
+        const auto opened = shop.now().opened.id.text();
+        QVERIFY(shop.sign(incomplete()));
+        for (const char* on : {"2026-06-01", "2026-06-02", "2026-06-05"})
+            QVERIFY(!problemsOf(shop.record(), R"({"entry":"inspection.closed","outcome":"abandoned","by":"x","on":)" +
+                                                   quoted(on) + shop.about() + "}")
+                         .empty());
+        QVERIFY(!problemsOf(shop.record(),
+                            R"({"entry":"entry.voided","on":"2026-06-03","reason":"x","voids":)" + quoted(opened) + "}")
+                     .empty());
+        QVERIFY(
+            !problemsOf(
+                 shop.record(),
+                 R"({"entry":"entry.corrected","on":"2026-06-03","by":"x","note":"y","with":{"items":["E1"],"visit":"us-repair"},"replaces":)" +
+                     quoted(opened) + "}")
+                 .empty());
+    }
+    void whatWasLeftOutstandingIsDoneAndNotWavedThrough() {
+        Shop shop;
+        beforeTheCheckFlight(shop);
+        QVERIFY(shop.sign(incomplete()));
+        shop.say(
+            R"({"entry":"line.settled","on":"2026-06-03","by":"Ada Rhos","state":"not-applicable","why":"not-fitted","line":)" +
+            quoted("work.check-flight") + shop.about() + "}");
+        auto closing = Shop::signing();
+        closing.on = day("2026-06-04");
+        QCOMPARE(shop.refused(closing), QStringList{"line-open"});
     }
     void nothingIsOutstanding() {
         Shop shop;

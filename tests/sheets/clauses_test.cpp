@@ -107,7 +107,7 @@ private slots:
         for (const auto& each : says)
             QVERIFY2(paper.contains(each), qPrintable(each + u'\n' + paper));
         // It is a copy of what was signed, under a seal, and no draft.
-        QVERIFY2(paper.contains("Copy of what was signed in the record on 2026-06-02 by ") &&
+        QVERIFY2(paper.contains("Copy from the record of what was signed on 2026-06-02 by ") &&
                      paper.contains("digest") && !paper.contains("DRAFT"),
                  qPrintable(paper));
     }
@@ -152,7 +152,7 @@ private slots:
         const auto first = visit.paper(SheetKind::Incomplete);
         for (const char* each :
              {"Certificate of release to service after incomplete maintenance", "Maintenance not completed",
-              "Copy of what was signed in the record on 2026-06-02 by Ada Rhos", "not above 2,000 m", "QE.66.1",
+              "Copy from the record of what was signed on 2026-06-02 by Ada Rhos", "not above 2,000 m", "QE.66.1",
               "within the limitations stated.", "patched a panel", "digest", "Signature"})
             QVERIFY2(first.contains(each), qPrintable(each + first));
         QVERIFY2(!first.contains("DRAFT"), qPrintable(first));

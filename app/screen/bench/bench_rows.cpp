@@ -83,6 +83,8 @@ Apart apartOf(const BenchFile& file, const WorkLine& work) {
         return Apart::OwnersTask;
     if (!work.line->required)
         return Apart::Optional;
+    if (isMaintenance(file.visit()))
+        return Apart::Work;
     if (work.line->ownLook)
         return Apart::OwnLook;
     if ((asksReadings(file, work) && !isAnswered(file, work)) || (work.item && work.line->isTest()))

@@ -23,6 +23,9 @@ TimeOfDay benchTime(const Inspection* inspection, CivilDate on) {
         heed(inspection->cleared);
         heed(inspection->repairs);
         heed(inspection->parts);
+        heed(inspection->performed);
+        if (const auto& released = inspection->incomplete; released && released->stamp.at.on() == on)
+            minute = std::max(minute, released->stamp.at.minutes() - Moment::startOf(on).minutes());
     }
     return {static_cast<int>(minute / 60), static_cast<int>(minute % 60)};
 }

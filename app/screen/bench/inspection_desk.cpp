@@ -128,6 +128,15 @@ QString InspectionDesk::since() const {
                       : tr("Withdrawn by %1 on %2: %3"))
                      .arg(inward(revoked.by), inward(revoked.stamp.at.on().iso()), inward(revoked.body.reason));
     }
+    if (m_file && m_file->inspection.incomplete && !m_file->inspection.closed) {
+        const auto& release = *m_file->inspection.incomplete;
+        QStringList outstanding;
+        for (const auto& each : release.body.outstanding)
+            outstanding += inward(each.title);
+        lines += tr("Released after incomplete maintenance by %1 on %2, within: %3. Outstanding: %4")
+                     .arg(inward(release.body.signatory.text()), inward(release.stamp.at.on().iso()),
+                          inward(release.body.limitations), outstanding.join(QStringLiteral(", ")));
+    }
     if (m_file && !m_file->unsupported.empty()) {
         lines += tr("Signed, and no longer supported by the record:");
         for (const auto& each : m_file->unsupported)

@@ -265,6 +265,8 @@ void ReleaseDesk::sign() {
              emit changed();
              if (!answer)
                  return;
+             m_outcome = 0; // what was signed is not signed again by the next tap
+             m_outstanding.clear();
              house().notice.tell(tr("Signed. What follows from it is being worked out."));
              house().desk.written();
              emit signedNow();

@@ -39,6 +39,10 @@ const char* sourceOf(ReleasePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "not known");
     case ReleasePhrase::HighestTemperature:
         return QT_TRANSLATE_NOOP("Phrase", "Highest temperature of the tell-tale: %1");
+    case ReleasePhrase::SignedOn:
+        return QT_TRANSLATE_NOOP("Phrase", "Signed on: %1");
+    case ReleasePhrase::ByItsLines:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 with the checklist '%2', revision %3; done: %4; details in visit %5");
     case ReleasePhrase::CompletedOn:
         return QT_TRANSLATE_NOOP("Phrase", "Completed on: %1");
     case ReleasePhrase::WorkCarriedOut:

@@ -284,7 +284,8 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::OtherClauses:
         return QT_TRANSLATE_NOOP("Phrase", "Others");
     case SheetPhrase::CopyOf:
-        return QT_TRANSLATE_NOOP("Phrase", "Copy of what was signed in the record on %1 by %2.");
+        return QT_TRANSLATE_NOOP("Phrase", "Copy from the record of what was signed on %1 by %2: the statement as "
+                                           "signed, the rest as the record has it by now.");
     case SheetPhrase::CopyUnsigned:
         return QT_TRANSLATE_NOOP("Phrase", "Copy from the record; closed by %1, and signed by nobody.");
     case SheetPhrase::NoSeal:

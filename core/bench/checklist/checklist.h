@@ -62,6 +62,10 @@ struct ChecklistLine {
     /// The clause that asks for it; empty where that regime does not.
     [[nodiscard]] std::string_view clauseUnder(Regime regime) const;
 };
+/// A line that is done by flying: "….check-flight", of the shelf or of an organisation's own list.
+[[nodiscard]] constexpr bool isFlown(std::string_view line) {
+    return line == "check-flight" || line.ends_with(".check-flight");
+}
 
 struct Checklist {
     std::string id;

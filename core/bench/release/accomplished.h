@@ -14,7 +14,7 @@ namespace crownring {
 /// such line among a requirement's own leaves it undone. A test of fabric is done by its readings alone.
 [[nodiscard]] std::vector<Work> accomplishments(const BenchFile& file);
 
-/// The same once the lines that are outstanding are done.
+/// The same once the outstanding lines that are done by flying are done: nothing else waits on a check flight.
 [[nodiscard]] std::vector<Work> coveredOnceDone(const BenchFile& file, std::span<const std::string> further = {});
 
 }

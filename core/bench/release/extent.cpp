@@ -43,7 +43,7 @@ Phrase byChecklist(const BenchFile& file) {
     const auto visit = titleOfVisit(file);
     return checklist.title.empty()
                ? Phrase{ReleasePhrase::ByOwnLines, {visit, doneLines(file), file.inspection.id}}
-               : Phrase{ReleasePhrase::ByChecklist,
+               : Phrase{isPeriodic(file.visit()) ? ReleasePhrase::ByChecklist : ReleasePhrase::ByItsLines,
                         {visit, checklist.title, checklist.revision, doneLines(file), file.inspection.id}};
 }
 

@@ -41,7 +41,7 @@ Argument said(const Excepted& each) {
 
 /// An earlier release after incomplete maintenance says that it is to be done.
 bool isLeftOutstanding(const BenchFile& file, const WorkLine& work) {
-    if (!file.inspection.incomplete || work.state() != LineState::Open)
+    if (!file.inspection.incomplete || work.state() == LineState::Done)
         return false;
     const auto id = work.line ? work.line->id : work.settled->body.line;
     const auto item = work.item ? std::optional(work.item->id) : std::nullopt;
@@ -121,7 +121,7 @@ private:
     void askLine(const WorkLine& work) {
         const auto item = work.item ? std::optional(work.item->id) : std::nullopt;
         const auto id = work.line ? work.line->id : work.settled->body.line;
-        if (work.state() == LineState::Open) {
+        if (work.state() == LineState::Open || isLeftOutstanding(m_file, work)) {
             if ((work.isMissing() || isLeftOutstanding(m_file, work)) && m_signing.outcome != Outcome::Incomplete)
                 refuse({Refusal::Kind::LineOpen, ReleaseFault::LineOpen, {titleOn(work)}, sourceOf(work), id, item});
             return;

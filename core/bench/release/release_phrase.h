@@ -23,6 +23,8 @@ enum class ReleasePhrase : std::uint8_t {
     NotKnown,
     HighestTemperature,
     CompletedOn,
+    SignedOn,   ///< while maintenance is not complete
+    ByItsLines, ///< as `ByChecklist`, of work whose lines are named
     WorkCarriedOut,
     DataUsed,
     DeferredDefects,

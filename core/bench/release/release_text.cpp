@@ -262,7 +262,8 @@ std::vector<ReleaseSection> sectionsOf(const ReleaseFacts& facts) {
     std::vector<ReleaseSection> sections{aircraft(facts)};
     ReleaseSection visit{headingOf(facts), {}};
     if (facts.date)
-        visit.paragraphs.push_back(said(ReleasePhrase::CompletedOn, *facts.date));
+        visit.paragraphs.push_back(said(
+            facts.outcome == Outcome::Incomplete ? ReleasePhrase::SignedOn : ReleasePhrase::CompletedOn, *facts.date));
     sections.push_back(std::move(visit));
     sections.push_back({said(ReleasePhrase::WorkCarriedOut), workOf(facts)});
     sections.push_back({said(ReleasePhrase::NotCompleted), facts.outstanding});
@@ -296,7 +297,7 @@ std::vector<MissingContent> missing(const ReleaseFacts& facts) {
         wanted.need(!facts.manuals.empty(), ContentPhrase::Manuals, "ML.A.401(a)");
     if (!isLoose(facts) && isUsInspection(facts))
         wanted.need(facts.totalTime.has_value(), ContentPhrase::AircraftTime, "14 CFR 43.11(a)(2)");
-    else if (!isLoose(facts) && partMl)
+    else if (!isLoose(facts) && partMl && !isMaintenance(facts.visit))
         wanted.need(facts.totalTime.has_value(), ContentPhrase::Time, "ML.A.305(b) (from memory)");
     if (facts.outcome == Outcome::Discrepancies) {
         const std::string rule = partMl ? "ML.A.403 (from memory)" : "14 CFR 43.11(a)(5), (b)";

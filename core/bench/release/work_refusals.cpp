@@ -80,6 +80,8 @@ private:
 
     /// Each is a task of the list that was done in this visit; where one alone was done on the item, it is that.
     void askOwnersTasks() {
+        if (std::ranges::all_of(m_file.items, [&](const ItemFacts& item) { return tasksDoneOn(item.id).empty(); }))
+            refuse(Refusal::Kind::Content, ReleaseFault::WorkNotDescribed, {}, describedRule);
         const auto ask = [&](const auto& each, const std::string& what) {
             const auto tasks = tasksDoneOn(each.body.item);
             const bool isOne =

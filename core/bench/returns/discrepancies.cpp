@@ -3,6 +3,7 @@
 
 #include "bench/release/release_phrase.h"
 #include "rules/due/defects.h"
+#include "rules/due/incomplete.h"
 #include "rules/due/lists.h"
 
 #include <algorithm>
@@ -53,6 +54,8 @@ std::vector<ListedItem> listedIn(const InspectionClosed& closed, const std::vect
 Argument titleOf(const SignedException& excepted) {
     if (const auto list = listOf(excepted.requirement))
         return titleOfList(*list);
+    if (const auto work = incompleteOf(excepted.requirement))
+        return incompleteRequirement({*work, {}}).title;
     return excepted.title.empty() ? Argument(excepted.requirement) : Argument(excepted.title);
 }
 
