@@ -37,9 +37,11 @@ struct InspectionCard {
     std::optional<Outcome> outcome; ///< absent: open
     std::optional<CivilDate> closed;
     std::optional<PersonId> signatory;
-    bool revoked = false;                ///< the release, or the approval of the return, was withdrawn since
-    bool ofItsVisit = true;              ///< else other work was carried out in it
-    std::optional<CivilDate> approved{}; ///< the return to service after its list of discrepancies
+    bool revoked = false;                  ///< the release, or the approval of the return, was withdrawn since
+    bool ofItsVisit = true;                ///< else other work was carried out in it
+    std::optional<CivilDate> approved{};   ///< the return to service after its list of discrepancies
+    std::optional<CivilDate> incomplete{}; ///< the last release after incomplete maintenance
+    std::string order{};                   ///< the shop's own number
 
     /// Closed with a list of discrepancies that grounds what was inspected.
     [[nodiscard]] bool isPending() const { return outcome == Outcome::Discrepancies && !approved; }

@@ -50,8 +50,9 @@ Result<const ReleaseIncomplete*> restingOn(Books& books, const IncompleteWork& w
             release->manuals,    release->limitations, entry.on};
         for (const auto& each : release->outstanding)
             signing.outstanding.push_back(each.line);
-        return opened.balloon && std::ranges::all_of(kit, isOfIt) && refusals(*file, signing).empty() ? release
-                                                                                                      : nullptr;
+        const bool supported =
+            outstandingLines(*file, signing.outstanding) == release->outstanding && refusals(*file, signing).empty();
+        return opened.balloon && std::ranges::all_of(kit, isOfIt) && supported ? release : nullptr;
     }
     return nullptr;
 }

@@ -15,7 +15,7 @@ Item {
     property bool phone: false
     property int leaf: 0
     property bool unfolded: false // a phone's further acts
-    readonly property bool roomy: !pane.phone || pane.unfolded
+    readonly property bool roomy: pane.unfolded || (!pane.phone && !lists.visible)
     readonly property bool ofBalloon: pane.subject.balloon !== ""
     // Where there is no fabric its leaf is left out.
     readonly property list<string> leafCodes: (pane.ofBalloon ? ["items"] : []).concat(["due"], pane.subject.fabricOf !== "" ? ["fabric"] : [], ["history"])
@@ -240,7 +240,7 @@ Item {
             }
             IconButton {
                 objectName: "subject.more"
-                visible: pane.phone
+                visible: pane.phone || lists.visible
                 name: pane.unfolded ? qsTr("Fewer acts") : qsTr("More acts")
                 shape: pane.unfolded ? LineSign.Minus : LineSign.Plus
                 onClicked: pane.unfolded = !pane.unfolded

@@ -174,6 +174,7 @@ Window {
             anchors.top: top.bottom
             anchors.topMargin: window.phone && notice.visible ? notice.height + 2 * Theme.gap : 0 // it covers nothing
             anchors.bottom: parent.bottom
+            anchors.bottomMargin: !window.phone && notice.visible ? notice.height + 2 * Theme.gap : 0
             width: parent.width
 
             NextPage {

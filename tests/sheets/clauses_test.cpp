@@ -26,7 +26,8 @@ bool is43_11(Visit visit) { return visit == Visit::UsAnnual || visit == Visit::U
 std::vector<Clause> clausesOf(Visit visit) {
     const auto work = isMaintenance(visit) || isOfOwnersTasks(visit)
                           ? QStringList{"patched a panel; to Manual 77, 4-12, revision 4"}
-                          : QStringList{"by the checklist 'Hot-air balloon"};
+                          : QStringList{isPeriodic(visit) ? "by the checklist 'Hot-air balloon"
+                                                          : "with the checklist 'Hot-air balloon"};
     if (is43_11(visit)) {
         const QString type = visit == Visit::UsAnnual ? "annual" : "100-hour";
         return {{"14 CFR 43.11(a)(1), read: the type of inspection and a brief description of its extent",

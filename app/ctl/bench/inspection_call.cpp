@@ -50,7 +50,7 @@ Json jsonOf(const Discrepancies& list) {
 /// @param pending its list of discrepancies; null where none is pending
 std::string stateOf(const InspectionCard& card, const Discrepancies* pending, bool supported) {
     if (!card.outcome)
-        return "open";
+        return card.incomplete ? "open, released after incomplete maintenance " + card.incomplete->iso() : "open";
     if (!supported)
         return stateOf(card, pending, true) + ", no longer supported by the record";
     auto state =
@@ -77,6 +77,8 @@ Json jsonOf(const InspectionCard& card, const Discrepancies* pending, bool suppo
             {"opened", card.opened.iso()},
             {"by", card.by},
             {"outcome", card.outcome ? Json(outcomeName(*card.outcome)) : Json()},
+            {"incomplete", card.incomplete ? Json(card.incomplete->iso()) : Json()},
+            {"order", card.order},
             {"revoked", card.revoked},
             {"supported", card.isReleased() ? Json(supported) : Json()},
             {"pending", pending != nullptr},

@@ -44,6 +44,9 @@ State stateOf(const InspectionCard& card, bool unsupported) {
 }
 
 QString stateText(const InspectionCard& card, bool unsupported) {
+    if (!card.outcome && card.incomplete)
+        return BenchPlace::tr("open since %1, released after incomplete maintenance on %2")
+            .arg(inward(card.opened.iso()), inward(card.incomplete->iso()));
     if (!card.outcome)
         return BenchPlace::tr("open since %1").arg(inward(card.opened.iso()));
     const auto outcome =
