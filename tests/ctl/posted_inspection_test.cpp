@@ -118,6 +118,8 @@ private slots:
                              {"outcome", "released"},
                              {"closed", "2026-05-06"},
                              {"signatory", "Ines Holt"},
+                             {"incomplete", nullptr},
+                             {"order", ""},
                              {"revoked", false},
                              {"supported", true},
                              {"pending", false},
