@@ -4,6 +4,7 @@
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "problem/faults/release_fault.h"
+#include "text/blank.h"
 
 #include <algorithm>
 
@@ -15,8 +16,6 @@ namespace {
 constexpr const char* gradingRule = "ML.A.403(a), (b); 14 CFR 43.11(b), 91.405";
 
 int rankOf(Severity severity) { return severity == Severity::Minor ? 0 : severity == Severity::Grounding ? 2 : 1; }
-
-bool saysNothing(const std::string& text) { return text.find_first_not_of(" \t\n\r") == std::string::npos; }
 
 /// The grade that a correction states; nothing where it leaves the grade alone.
 std::optional<Severity> statedBy(const Entry& entry) {
@@ -55,7 +54,7 @@ Result<Made> madeOf(const Batch& batch, const Entry& entry, const JournalLine& r
 /// nothing of that is signed yet.
 Result<bool> takesBackOwnWord(const Batch& batch, const Entry& entry, const JournalLine& root,
                               const DefectFound& written) {
-    if (saysNothing(entry.by) || entry.by != root.entry.by)
+    if (isBlank(entry.by) || entry.by != root.entry.by)
         return false;
     const auto line = batch.journal.line(entry.id);
     if (!line)
@@ -102,13 +101,12 @@ Result<std::optional<Barred>> mayDecide(Books& books, const Entry& entry, const 
 }
 
 Findings judgedGrading(const Batch& batch, const Entry& entry, int line) {
-    const auto* correction = std::get_if<EntryCorrected>(&entry.body);
-    const auto* taken = std::get_if<EntryVoided>(&entry.body);
-    if (!correction && !taken)
+    const auto amended = amendedRoot(batch.journal, entry);
+    if (!amended)
+        return tl::unexpected(amended.error());
+    if (!*amended)
         return std::vector<Problem>{};
-    const auto root = rootOf(batch.journal, correction ? correction->replaces : taken->voids);
-    if (!root)
-        return tl::unexpected(root.error());
+    const auto* root = &**amended;
     const auto* written = std::get_if<DefectFound>(&root->entry.body);
     if (!written || root->unread || !std::holds_alternative<DefectFound>(nowOf(*root).body))
         return std::vector<Problem>{};
@@ -123,12 +121,13 @@ Findings judgedGrading(const Batch& batch, const Entry& entry, int line) {
     if (*own)
         return std::vector<Problem>{};
     const auto& now = std::get<DefectFound>(nowOf(*root).body);
-    const bool unsaid = correction ? saysNothing(entry.note) || !now.gradedBy || now.gradedBy->text() != entry.by
-                                   : saysNothing(taken->reason) || saysNothing(entry.by);
+    const auto* taken = std::get_if<EntryVoided>(&entry.body);
+    const bool unsaid = !taken ? isBlank(entry.note) || !now.gradedBy || now.gradedBy->text() != entry.by
+                               : isBlank(taken->reason) || isBlank(entry.by);
     if (unsaid)
         return std::vector{Problem{ReleaseFault::GradedDownUnsaid,
                                    {written->defect},
-                                   {{}, line, correction ? "with/graded_by" : "by"},
+                                   {{}, line, taken ? "by" : "with/graded_by"},
                                    gradingRule}};
     const auto bar = mayDecide(batch.books, entry, *root, *written);
     if (!bar)

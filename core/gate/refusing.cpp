@@ -29,17 +29,21 @@ Result<JournalLine> rootOf(Journal& journal, const EntryId& id) {
     return std::move(**line);
 }
 
+Result<std::optional<JournalLine>> amendedRoot(Journal& journal, const Entry& entry) {
+    if (const auto* correction = std::get_if<EntryCorrected>(&entry.body))
+        return rootOf(journal, correction->replaces);
+    if (const auto* taken = std::get_if<EntryVoided>(&entry.body))
+        return rootOf(journal, taken->voids);
+    return std::nullopt;
+}
+
 Result<std::optional<Entry>> amendedBy(Journal& journal, const Entry& amendment) {
-    const auto* correction = std::get_if<EntryCorrected>(&amendment.body);
-    const auto* taken = std::get_if<EntryVoided>(&amendment.body);
-    if (!correction && !taken)
-        return std::nullopt;
-    const auto root = rootOf(journal, correction ? correction->replaces : taken->voids);
+    const auto root = amendedRoot(journal, amendment);
     if (!root)
         return tl::unexpected(root.error());
-    if (root->voided || root->unread)
+    if (!*root || (*root)->voided || (*root)->unread)
         return std::nullopt;
-    return nowOf(*root);
+    return nowOf(**root);
 }
 
 Result<std::optional<InspectionId>> accomplishedBy(Books& books, const RequirementDone& done) {

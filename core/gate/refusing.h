@@ -20,6 +20,9 @@ namespace crownring {
 /// The line of the entry that an amendment is about in the end (`Journal::root`); a problem where there is none.
 [[nodiscard]] Result<JournalLine> rootOf(Journal& journal, const EntryId& id);
 
+/// The line of what `entry` amends in the end; nothing where it is no amendment.
+[[nodiscard]] Result<std::optional<JournalLine>> amendedRoot(Journal& journal, const Entry& entry);
+
 /// What the entry that an amendment is about says by now; nothing where it is voided or cannot be read, and for what is
 /// no amendment.
 [[nodiscard]] Result<std::optional<Entry>> amendedBy(Journal& journal, const Entry& amendment);

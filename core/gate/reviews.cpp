@@ -5,14 +5,13 @@
 #include "gate/refusing.h"
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/review_fault.h"
+#include "text/blank.h"
 
 #include <algorithm>
 
 namespace crownring {
 
 namespace {
-
-bool isBlankText(const std::string& text) { return text.find_first_not_of(" \t\n\r") == std::string::npos; }
 
 Findings judgedReview(const Batch& batch, const Entry& entry, int line) {
     const auto& said = std::get<ReviewSigned>(entry.body);
@@ -42,19 +41,16 @@ Findings corrected(const JournalLine& root, int line) {
 }
 
 Findings amended(const Batch& batch, const Entry& entry, int line) {
-    const auto* correction = std::get_if<EntryCorrected>(&entry.body);
-    const auto* taken = std::get_if<EntryVoided>(&entry.body);
-    if (!correction && !taken)
-        return std::vector<Problem>{};
-    const auto root = rootOf(batch.journal, correction ? correction->replaces : taken->voids);
+    const auto root = amendedRoot(batch.journal, entry);
     if (!root)
         return tl::unexpected(atLine(root.error(), line));
-    if (!std::holds_alternative<ReviewSigned>(root->entry.body))
+    if (!*root || !std::holds_alternative<ReviewSigned>((*root)->entry.body))
         return std::vector<Problem>{};
-    if (correction)
-        return corrected(*root, line);
-    if (isBlankText(entry.by) || isBlankText(taken->reason))
-        return std::vector{Problem{ReviewFault::VoidUnsaid, {}, {{}, line, isBlankText(entry.by) ? "by" : "reason"}}};
+    const auto* taken = std::get_if<EntryVoided>(&entry.body);
+    if (!taken)
+        return corrected(**root, line);
+    if (isBlank(entry.by) || isBlank(taken->reason))
+        return std::vector{Problem{ReviewFault::VoidUnsaid, {}, {{}, line, isBlank(entry.by) ? "by" : "reason"}}};
     return std::vector<Problem>{};
 }
 

@@ -3,6 +3,7 @@
 #include "gate/refusing.h"
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/release_fault.h"
+#include "text/blank.h"
 
 #include <algorithm>
 
@@ -70,7 +71,6 @@ Result<bool> isSigned(const Batch& batch, const Entry& entry, const InspectionId
 /// A correction under a signature that does not say by whom it is, or why.
 Result<bool> isUnsaid(const Batch& batch, const Entry& entry, const JournalLine& root) {
     const auto inspection = inspectionOf(root.entry.body);
-    const auto isBlank = [](const std::string& text) { return text.find_first_not_of(" \t\n\r") == std::string::npos; };
     if (!inspection || (!isBlank(entry.by) && !isBlank(entry.note)))
         return false;
     return isSigned(batch, entry, *inspection);

@@ -10,6 +10,7 @@
 #include "said.h"
 #include "store/scratch.h"
 #include "test_class.h"
+#include "whole_balloon.h"
 #include "words/question_text.h"
 
 #include <QtTest>
@@ -18,20 +19,6 @@ using namespace crownring;
 using namespace crownring::testing;
 
 namespace {
-
-constexpr const char* whatThereIs = R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope"}
-{"entry":"item.entered","on":"2024-01-01","item":"B1","kind":"basket"}
-{"entry":"item.entered","on":"2024-01-01","item":"R1","kind":"burner"}
-{"entry":"item.entered","on":"2024-01-01","item":"C1","kind":"cylinder"}
-{"entry":"item.entered","on":"2024-01-01","item":"C2","kind":"cylinder"}
-{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"}
-{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-TWO"}
-{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"E1"}
-{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"B1"}
-{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"R1"}
-{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"C1"}
-{"entry":"programme.adopted","on":"2024-01-01","programme":"plain","balloons":["QE-ONE"],"document":{"programme":"plain","revision":"1","title":"Plain","source":"invented for tests","requirements":[{"id":"plain.look","title":"Look at it","source":"invented for tests","kinds":["envelope","basket","burner","cylinder"],"action":"inspect","limits":[{"clock":"months","every":12}],"starts_from":"entered"}]}}
-{"entry":"flight.logged","on":"2024-02-01","balloon":"QE-ONE","minutes":60})";
 
 constexpr const char* laidUp = R"({"entry":"balloon.state","on":"2024-03-01","balloon":"QE-ONE","state":"laid-up"})";
 constexpr const char* back = R"({"entry":"balloon.state","on":"2024-05-01","balloon":"QE-ONE","state":"in-service"})";
@@ -45,7 +32,7 @@ constexpr const char* foundAgain =
     R"({"entry":"balloon.state","on":"2024-02-25","balloon":"QE-ONE","state":"in-service"})";
 
 struct Watched {
-    Watched() { posted(*scratch.record, whatThereIs); }
+    Watched() { posted(*scratch.record, aWholeBalloon); }
     Record& record() { return *scratch.record; }
     /// "E1 plain.look clear" …
     std::set<std::string> rows(const char* on, Outside outside = Outside::LeftOut) {

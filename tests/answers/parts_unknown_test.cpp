@@ -7,6 +7,7 @@
 #include "said.h"
 #include "store/scratch.h"
 #include "test_class.h"
+#include "whole_balloon.h"
 
 #include <QtTest>
 
@@ -14,20 +15,6 @@ using namespace crownring;
 using namespace crownring::testing;
 
 namespace {
-
-constexpr const char* aWholeBalloon = R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope"}
-{"entry":"item.entered","on":"2024-01-01","item":"B1","kind":"basket"}
-{"entry":"item.entered","on":"2024-01-01","item":"R1","kind":"burner"}
-{"entry":"item.entered","on":"2024-01-01","item":"C1","kind":"cylinder"}
-{"entry":"item.entered","on":"2024-01-01","item":"C2","kind":"cylinder"}
-{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"}
-{"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-TWO"}
-{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"E1"}
-{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"B1"}
-{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"R1"}
-{"entry":"item.fitted","on":"2024-01-01","balloon":"QE-ONE","item":"C1"}
-{"entry":"programme.adopted","on":"2024-01-01","programme":"plain","balloons":["QE-ONE"],"document":{"programme":"plain","revision":"1","title":"Plain","source":"invented for tests","requirements":[{"id":"plain.look","title":"Look at it","source":"invented for tests","kinds":["envelope","basket","burner","cylinder"],"action":"inspect","limits":[{"clock":"months","every":12}],"starts_from":"entered"}]}}
-{"entry":"flight.logged","on":"2024-02-01","balloon":"QE-ONE","minutes":60})";
 
 constexpr const char* anotherBasket =
     R"({"entry":"item.entered","on":"2024-01-01","item":"B9","kind":"basket","id":"b9"}

@@ -24,6 +24,27 @@ Result<std::optional<TimeOfDay>> timeFrom(const std::string& text) {
     return TimeOfDay::parse(text).map([](TimeOfDay time) { return std::optional(time); });
 }
 
+struct Signer {
+    Capacity capacity;
+    CivilDate on;
+    std::optional<TimeOfDay> time;
+};
+
+/// In what capacity, and when, somebody signs by the options of an act.
+template <class Options>
+Result<Signer> signerFrom(const Options& options) {
+    const auto on = dayFrom(options.on);
+    if (!on)
+        return tl::unexpected(on.error());
+    const auto time = timeFrom(options.time);
+    if (!time)
+        return tl::unexpected(time.error());
+    const auto capacity = capacityFrom(options.capacity);
+    if (!capacity)
+        return problem(BenchFault::NoCapacityToSignIn, {options.capacity});
+    return Signer{*capacity, *on, *time};
+}
+
 Json jsonOf(const std::vector<Work>& works) {
     auto array = Json::array();
     for (const auto& work : works)
@@ -149,27 +170,21 @@ int run(const InspectionOpenOptions& options, const Common& common) {
 }
 
 int run(const InspectionSignOptions& options, const Common& common) {
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return refuse(on.error());
-    const auto time = timeFrom(options.time);
-    if (!time)
-        return refuse(time.error());
-    const auto capacity = capacityFrom(options.capacity);
-    if (!capacity)
-        return refuse(Problem{BenchFault::NoCapacityToSignIn, {options.capacity}});
+    const auto signer = signerFrom(options);
+    if (!signer)
+        return refuse(signer.error());
     Signing signing{outcomeFrom(options.outcome).value_or(Outcome::Released),
                     PersonId(options.by),
-                    *capacity,
+                    signer->capacity,
                     options.data,
                     options.limitations,
-                    *on,
+                    signer->on,
                     options.outstanding};
     const InspectionId inspection(options.inspection);
     if (options.draft)
         return showDraft(common, inspection, signing, options.on);
     return write(common, [&](Record& record) -> Results<std::string> {
-        const auto receipt = sign(record, record, inspection, signing, *time);
+        const auto receipt = sign(record, record, inspection, signing, signer->time);
         if (!receipt)
             return tl::unexpected(receipt.error());
         const auto done = accomplishedBy(record, *receipt);
@@ -177,7 +192,7 @@ int run(const InspectionSignOptions& options, const Common& common) {
             return tl::unexpected(std::vector{done.error()});
         return printed({{"signed", inspection.text()},
                         {"outcome", options.outcome},
-                        {"on", on->iso()},
+                        {"on", signer->on.iso()},
                         {"by", options.by},
                         {"accomplished", jsonOf(*done)},
                         {"entry", receipt->ids.front().text()}});
@@ -185,26 +200,21 @@ int run(const InspectionSignOptions& options, const Common& common) {
 }
 
 int run(const InspectionApproveOptions& options, const Common& common) {
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return refuse(on.error());
-    const auto time = timeFrom(options.time);
-    if (!time)
-        return refuse(time.error());
-    const auto capacity = capacityFrom(options.capacity);
-    if (!capacity)
-        return refuse(Problem{BenchFault::NoCapacityToSignIn, {options.capacity}});
+    const auto signer = signerFrom(options);
+    if (!signer)
+        return refuse(signer.error());
     const InspectionId inspection(options.inspection);
     return write(common, [&](Record& record) -> Results<std::string> {
-        const auto receipt = approveReturn(record, record, inspection, {PersonId(options.by), *capacity, *on}, *time);
+        const auto receipt = approveReturn(record, record, inspection,
+                                           {PersonId(options.by), signer->capacity, signer->on}, signer->time);
         if (!receipt)
             return tl::unexpected(receipt.error());
         const auto done = accomplishedBy(record, *receipt);
-        const auto file = benchFile(record, inspection, *on);
+        const auto file = benchFile(record, inspection, signer->on);
         if (!done || !file)
             return tl::unexpected(std::vector{done ? file.error() : done.error()});
         return printed({{"approved", inspection.text()},
-                        {"on", on->iso()},
+                        {"on", signer->on.iso()},
                         {"by", options.by},
                         {"counts_from", done->empty() ? Json() : Json(file->inspection.closed->stamp.at.on().iso())},
                         {"accomplished", jsonOf(*done)},

@@ -11,6 +11,7 @@
 #include "registry/reading_phrase.h"
 #include "registry/reading_said.h"
 #include "rules/due/defects.h"
+#include "text/blank.h"
 
 #include <algorithm>
 #include <array>
@@ -114,7 +115,7 @@ private:
                     "ML.A.801(f) (from memory)"});
         if (outstandingLines(m_file, m_signing.outstanding).empty())
             refuse({Refusal::Kind::Content, ReleaseFault::NothingOutstanding, {}, "ML.A.801(f) (from memory)"});
-        if (m_signing.limitations.find_first_not_of(" \t\n\r") == std::string::npos)
+        if (isBlank(m_signing.limitations))
             refuse({Refusal::Kind::Content, ReleaseFault::NoLimitation, {}, "ML.A.801(f) (from memory)"});
     }
 

@@ -8,6 +8,7 @@
 #include "measure/name.h"
 #include "problem/faults/entry_fault.h"
 #include "problem/problem.h"
+#include "text/blank.h"
 #include "text/utf8.h"
 
 #include <nlohmann/json.hpp>
@@ -52,9 +53,6 @@ public:
         if (characters(value) > longest)
             refuse(key, EntryFault::TooLong, {longest});
         return value;
-    }
-    [[nodiscard]] static bool isBlank(std::string_view text) {
-        return text.find_first_not_of(" \t\n\v\f\r") == std::string_view::npos;
     }
     std::string optionalText(std::string_view key) {
         const auto* value = take(key);
@@ -218,7 +216,7 @@ public:
         if (texts.empty())
             refuse(key, EntryFault::EmptyList);
         for (const auto& each : texts)
-            if (each.find_first_not_of(" \t\n\v\f\r") == std::string::npos)
+            if (isBlank(each))
                 refuse(key, EntryFault::Blank);
         checkDifferent(key, texts);
         return texts;

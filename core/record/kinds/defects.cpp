@@ -157,7 +157,7 @@ WorkPerformed Kind<WorkPerformed>::read(ObjectReader& reader) {
     body.performed = reader.optionalName<PersonId>("performed_by");
     body.line = reader.optionalText("line");
     body.defect = reader.optionalName<DefectId>("defect");
-    if (body.grade == Grade::Major && ObjectReader::isBlank(body.approval))
+    if (body.grade == Grade::Major && isBlank(body.approval))
         reader.refuse("approval", EntryFault::MajorWithoutApproval);
     return body;
 }

@@ -71,7 +71,7 @@ void readWhyNot(ObjectReader& reader, LineSettled& line) {
         reader.refuse("why", EntryFault::WhyOfWhatApplies);
     if (line.page.empty() != (line.why != WhyNot::NotAsked))
         reader.refuse("page", EntryFault::PageOfNotAsked);
-    if (line.why == WhyNot::Other && ObjectReader::isBlank(line.finding))
+    if (line.why == WhyNot::Other && isBlank(line.finding))
         reader.refuse("finding", EntryFault::OtherInWords);
 }
 
