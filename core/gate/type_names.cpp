@@ -4,6 +4,7 @@
 #include "problem/faults/entry_fault.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 namespace crownring {
@@ -32,20 +33,28 @@ std::string folded(std::string_view name) {
     return left;
 }
 
-/// The types of which something is stated before what stands at `line` of the batch.
-Result<std::set<std::string>> typesBefore(const Batch& batch, int line) {
+constexpr int beforeTheBatch = -1;
+
+/// The line of the batch at which each type is first stated, or that it was so before.
+Result<std::map<std::string, int>> firstStatedIn(const Batch& batch) {
     const auto told = batch.books.told({Subject::Type, {}, {}, CivilDate::last()});
     if (!told)
         return tl::unexpected(told.error());
-    std::set<std::string> types;
+    std::map<EntryId, int> lines;
+    for (const auto& [entry, line] : batch.entries)
+        lines.insert_or_assign(entry.id, line);
+    std::map<std::string, int> first;
     for (const auto& each : *told) {
-        const auto later = std::ranges::find_if(batch.entries, [&](const NumberedEntry& numbered) {
-            return numbered.line >= line && numbered.entry.id == each.entry.id;
-        });
-        if (const auto stated = statedBy(nowOf(each).body); stated && later == batch.entries.end())
-            types.insert(stated->type);
+        const auto stated = statedBy(nowOf(each).body);
+        if (!stated)
+            continue;
+        const auto posted = lines.find(each.entry.id);
+        const int line = posted == lines.end() ? beforeTheBatch : posted->second;
+        const auto [place, isNew] = first.emplace(stated->type, line);
+        if (!isNew)
+            place->second = std::min(place->second, line);
     }
-    return types;
+    return first;
 }
 
 Result<std::set<std::string>> typesOfItems(const Batch& batch) {
@@ -70,6 +79,7 @@ std::optional<std::string> nearOf(const std::string& name, const std::set<std::s
 
 Findings askTypeNames(const Batch& batch) {
     std::vector<Problem> problems;
+    std::optional<std::map<std::string, int>> first;
     for (const auto& [entry, line] : batch.entries) {
         const auto now = standingAs<TypeDescribed, LimitStated>(batch.journal, entry);
         if (!now)
@@ -77,12 +87,19 @@ Findings askTypeNames(const Batch& batch) {
         const auto stated = *now ? statedBy((*now)->body) : std::nullopt;
         if (!stated || stated->confirmed)
             continue;
-        const auto before = typesBefore(batch, line);
-        if (!before)
-            return tl::unexpected(atLine(before.error(), line));
-        if (before->contains(stated->type))
+        if (!first) {
+            auto asked = firstStatedIn(batch);
+            if (!asked)
+                return tl::unexpected(atLine(asked.error(), line));
+            first = std::move(*asked);
+        }
+        std::set<std::string> before;
+        for (const auto& [type, where] : *first)
+            if (where < line)
+                before.insert(type);
+        if (before.contains(stated->type))
             continue;
-        auto near = nearOf(stated->type, *before);
+        auto near = nearOf(stated->type, before);
         if (!near) {
             const auto ofItems = typesOfItems(batch);
             if (!ofItems)
