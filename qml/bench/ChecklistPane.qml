@@ -148,6 +148,15 @@ Item {
                 bottomPadding: Theme.tight
                 text: qsTr("%1 · %2").arg(pane.desk.partTitle).arg(pane.detailOfPart)
             }
+            Label {
+                objectName: "bench.untouched"
+                width: parent.width
+                visible: text !== ""
+                bottomPadding: Theme.tight
+                text: pane.desk.untouched
+                soft: true
+                font.pixelSize: Theme.textSmall
+            }
             Repeater {
                 id: groups
                 model: pane.desk.grid

@@ -73,6 +73,18 @@ QString InspectionDesk::restLeft() const {
     return joined(texts, QStringLiteral(" · "));
 }
 
+QString InspectionDesk::untouched() const {
+    if (!isOpen() || !isMaintenance(m_file->visit()))
+        return {};
+    QStringList items;
+    for (const auto& item : m_file->items)
+        if (!m_file->inspection.concerns(item.id))
+            items += inward(item.id.text());
+    return items.isEmpty() ? QString()
+                           : tr("No work is written down, and so nothing asked, of: %1. Lines come with the work.")
+                                 .arg(items.join(QStringLiteral(", ")));
+}
+
 void InspectionDesk::showParts() {
     std::vector<Choice> parts;
     std::vector<int> all;
