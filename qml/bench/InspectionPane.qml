@@ -188,15 +188,26 @@ FocusScope {
         }
     }
 
-    // With the last reading all is done: to the release.
+    // With the last reading that was asked for: to the release where all is done, else to the lines.
     property bool wasSaving: false
+    property bool wasToRead: false
+    property bool led: false // to the lines, by the last reading: what it settles may have been the last of them
+    onLeafChanged: pane.led = false
     Connections {
         target: pane.desk
         function onSavedChanged() {
             const ended = pane.wasSaving && !pane.desk.saving;
+            if (!pane.wasSaving && pane.desk.saving && pane.leaf === 1)
+                pane.wasToRead = pane.stillToRead();
             pane.wasSaving = pane.desk.saving;
-            if (ended && pane.leaf === 1 && pane.desk.open && pane.desk.problem === "" && pane.desk.linesOpen === 0 && reader.taken.count > 0 && !pane.stillToRead())
+            if (!ended || pane.leaf !== 1 && !pane.led || !pane.desk.open || pane.desk.problem !== "" || reader.taken.count === 0 || pane.stillToRead())
+                return;
+            if (pane.desk.linesOpen === 0) {
                 pane.show(3);
+            } else if (pane.leaf === 1 && pane.wasToRead) {
+                pane.show(0);
+                pane.led = true;
+            }
         }
     }
 
