@@ -128,6 +128,8 @@ public:
     Q_INVOKABLE void settleRest();
     /// The next part with lines to be looked at; true when there is one.
     Q_INVOKABLE bool nextPart();
+    /// Item and line of the first open line of the part at hand that waits for readings; empty: none does.
+    Q_INVOKABLE QStringList awaited() const;
     /// The row of the first open line of the part at hand that wants a look of its own; -1: none.
     Q_INVOKABLE int nextLook() const;
     /// Goes to the part that holds this line. @param item empty: of any item; @return its row, -1: no such line

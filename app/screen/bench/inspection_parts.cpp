@@ -155,6 +155,18 @@ bool InspectionDesk::nextPart() {
     return next >= 0;
 }
 
+QStringList InspectionDesk::awaited() const {
+    if (!isOpen() || !m_part)
+        return {};
+    for (const auto& work : gridOf(*m_file, *m_part))
+        if (work.line && work.item && work.state() == LineState::Open &&
+            std::ranges::any_of(work.line->readings, [&](const AskedReading& asked) {
+                return !readingCount(*m_file, *work.item, asked).enough();
+            }))
+            return {inward(work.item->id.text()), inward(work.line->id)};
+    return {};
+}
+
 int InspectionDesk::nextLook() const {
     if (!isOpen() || !m_part)
         return -1;
