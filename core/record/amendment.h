@@ -15,12 +15,6 @@
 
 namespace crownring {
 
-/// An entry that was voided, with what voids it.
-struct TakenOut {
-    Entry entry; ///< as it was written
-    Entry taken;
-};
-
 struct Amended {
     std::optional<Entry> entry;          ///< nothing when the entry is voided
     std::vector<EntryId> notApplicable;  ///< live corrections left out because the result would make no sense

@@ -4,7 +4,6 @@
 /// What the record can be asked. All answers are plain values; "today" is always an argument. `store` implements it.
 
 #include "problem/problem.h"
-#include "record/amendment.h"
 #include "record/journal.h"
 #include "registry/fabric_history.h"
 #include "registry/item_facts.h"

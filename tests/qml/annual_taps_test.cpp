@@ -93,6 +93,7 @@ private slots:
         window->requestActivate();
         auto* page = window->findChild<QObject*>(QStringLiteral("bench"));
         QVERIFY(page != nullptr);
+        QTRY_VERIFY_WITH_TIMEOUT(page->property("release").value<QObject*>() != nullptr, 10'000);
         auto* desk = qobject_cast<InspectionDesk*>(page->property("desk").value<QObject*>());
         auto* reading = qobject_cast<ReadingDesk*>(page->property("readings").value<QObject*>());
         auto* release = qobject_cast<ReleaseDesk*>(page->property("release").value<QObject*>());

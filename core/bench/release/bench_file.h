@@ -8,7 +8,7 @@
 #include "bench/reading/instrument.h"
 #include "bench/reading/verdict.h"
 #include "bench/release/entitlement.h"
-#include "record/amendment.h"
+#include "record/journal.h"
 #include "rules/standing/standing.h"
 
 #include <map>
