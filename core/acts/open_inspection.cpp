@@ -7,6 +7,7 @@
 #include "bench/release/owner_rule.h"
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/checklist_fault.h"
+#include "record/kinds/programmes.h"
 #include "rules/due/defects.h"
 
 #include <algorithm>
@@ -62,31 +63,43 @@ Result<Checklist> checklistOn(Books& books, Visit visit, CivilDate on) {
     return checklist;
 }
 
-/// An event of the line that befell the item since what the line is there for was last done on it.
-bool isAfter(const ChecklistLine& line, const ItemFacts& item) {
-    if (std::ranges::find(line.kinds, item.kind) == line.kinds.end())
-        return false;
+/// One of the events befell the item since what is there for them was last done on it.
+template <class IsFor>
+bool isAfter(const std::vector<std::string>& events, const ItemFacts& item, const IsFor& isFor) {
     const Stamp* done = nullptr;
     for (const auto& each : item.done)
-        if (line.isFor(each.requirement))
+        if (isFor(each.requirement))
             done = &each.stamp;
     return std::ranges::any_of(item.events, [&](const Occurrence& event) {
-        return (!done || *done < event.stamp) && std::ranges::find(line.after, event.event) != line.after.end();
+        return (!done || *done < event.stamp) && std::ranges::find(events, event.event) != events.end();
     });
 }
 
-/// Only what the visit needs goes into the record. Of the lines that follow an event those of what happened; where
-/// nothing was reported it is not known, and all are asked.
-Checklist ofVisit(const Checklist& whole, Visit visit, std::span<const ItemFacts> items) {
-    const auto befell = [&](const ChecklistLine* line) {
-        return std::ranges::any_of(items, [&](const ItemFacts& item) { return isAfter(*line, item); });
+bool isAfterOneOf(const ChecklistLine& line, std::span<const ItemFacts> items) {
+    return std::ranges::any_of(items, [&](const ItemFacts& item) {
+        return std::ranges::find(line.kinds, item.kind) != line.kinds.end() &&
+               isAfter(line.after, item, [&](const RequirementId& each) { return line.isFor(each); });
+    });
+}
+
+/// A special inspection looks for what may come of what happened: where nothing that calls for one was reported,
+/// nobody knows what to look for.
+bool isEventUnknown(const Checklist& whole, Visit visit, const DueList& due) {
+    const auto lines = linesFor(whole, visit);
+    const auto calls = [](const DueRow& row) {
+        const auto& asked = *row.requirement;
+        return isAfter(asked.triggeredBy, *row.item, [&](const RequirementId& each) { return each == asked.id; });
     };
+    return isSpecial(visit) && std::ranges::none_of(due.rows, calls) &&
+           std::ranges::none_of(lines, [&](const auto* line) { return isAfterOneOf(*line, due.items); });
+}
+
+/// Only what the visit needs goes into the record: of the lines that follow an event those of what happened.
+Checklist ofVisit(const Checklist& whole, Visit visit, std::span<const ItemFacts> items) {
     auto checklist = whole;
     checklist.lines.clear();
-    const auto lines = linesFor(whole, visit);
-    const bool known = std::ranges::any_of(lines, befell);
-    for (const auto* line : lines)
-        if (line->after.empty() || !known || befell(line))
+    for (const auto* line : linesFor(whole, visit))
+        if (line->after.empty() || isAfterOneOf(*line, items))
             checklist.lines.push_back(*line);
     std::erase_if(checklist.sections, [&](const ChecklistSection& section) {
         return std::ranges::none_of(checklist.lines, [&](const auto& line) { return line.section == section.id; });
@@ -111,6 +124,8 @@ bool isCredited(const Checklist& whole, Visit visit, const Requirement& requirem
                    (line->kinds.empty() || std::ranges::find(line->kinds, kind) != line->kinds.end());
         }))
         return true;
+    if (isOfReviews(requirement.id))
+        return false; // a certificate of its own, for which only its lines of an inspection prepare
     const auto isOfAnother = [&](Visit other) { return accomplishes(other, requirement.id); };
     const auto hasItsLines = [&](const ChecklistLine& line) { return line.isFor(requirement.id); };
     if (requirement.action == Action::Retire || std::ranges::any_of(allVisits, isOfAnother) ||
@@ -196,6 +211,9 @@ Result<Offer> offerInspection(Books& books, const std::optional<Registration>& b
     const auto whole = checklistOn(books, offer.visit, on);
     if (!whole)
         return tl::unexpected(whole.error());
+    offer.eventUnknown = isEventUnknown(*whole, offer.visit, offer.due);
+    if (offer.eventUnknown)
+        return offer;
     for (const auto& row : offer.due.rows)
         if (!isOfTheRecord(row) && row.state.standing != Standing::Closed &&
             isCredited(*whole, offer.visit, *row.requirement, row.item->kind))
@@ -225,6 +243,8 @@ Result<Entry> openingEntry(Books& books, const Opening& opening) {
                 !isCredited(*whole, opening.visit, *row.requirement, row.item->kind))
                 return problem(BenchFault::NotOfTheVisit, {row.requirement->title, termOf(opening.visit)},
                                atKey("work"));
+    if (isEventUnknown(*whole, opening.visit, *list))
+        return problem(BenchFault::NoEventReported, {termOf(opening.visit)}, atKey("visit"));
     if (isOfComponents(opening.visit) && opening.balloon)
         return problem(BenchFault::ComponentOfBalloon, {*opening.balloon}, atKey("balloon"));
     auto checklist = ofVisit(*whole, opening.visit, list->items);

@@ -26,6 +26,8 @@ struct Offer {
     DueList due; ///< what the proposals point into
     std::vector<Proposal> proposals;
     Visit visit = Visit::PartMlInspection; ///< that was asked for, else the kind that the worst row calls for
+    bool eventUnknown =
+        false; ///< an inspection after an event, and none is reported: nothing is proposed before one is
 };
 
 /// @param balloon what is fitted to it; with `items` only these of it
@@ -48,8 +50,9 @@ struct Opening {
 };
 
 /// The entry that opens it: the lines of the visit, the organisation's own, and a line for each piece of work that the
-/// visit by itself does not accomplish. BadUse when there are no items, for a component on a balloon, and for work that
-/// such a visit does not accomplish; UnknownReference for an item that is not in the record on that day.
+/// visit by itself does not accomplish. BadUse when there are no items, for a component on a balloon, for work that
+/// such a visit does not accomplish, and for an inspection after an event where none is reported that would call for
+/// it; UnknownReference for an item that is not in the record on that day.
 [[nodiscard]] Result<Entry> openingEntry(Books& books, const Opening& opening);
 
 /// Posts it. @return the inspection's name

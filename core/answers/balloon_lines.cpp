@@ -86,6 +86,16 @@ Result<Headlines> headlines(Books& books, const DueList& due, bool everything) {
     return governing;
 }
 
+Result<std::vector<const DueRow*>> dueAsItComes(Books& books, const DueList& due) {
+    const auto paces = pacesOn(books, due, false, due.on);
+    if (!paces)
+        return tl::unexpected(paces.error());
+    std::vector<const DueRow*> rows;
+    for (const auto& row : due.rows)
+        rows.push_back(&row);
+    return asTheyCome(std::move(rows), std::cref(*paces), due.on);
+}
+
 Result<BalloonLines> balloonLines(Books& books, const std::optional<Registration>& balloon, CivilDate on,
                                   Outside outside) {
     auto cards = cardsOf(books, balloon, on, outside);

@@ -44,6 +44,9 @@ using Headlines = std::unordered_map<Registration, Headline>;
 /// Over this much past use an item's pace is taken.
 inline constexpr int monthsOfRecentUse = 24;
 
+/// The rows of a list as one meets them (`asTheyCome`), by the pace of its items; they point into it.
+[[nodiscard]] Result<std::vector<const DueRow*>> dueAsItComes(Books& books, const DueList& due);
+
 /// What is in service; what is not stands there when it is asked for, governed by nothing.
 /// @param balloon only this one, in service or not; UnknownReference when it is not in the record on that day
 /// @param outside `AsInService`: all, with what would be due if they were in service

@@ -162,6 +162,23 @@ Result<void> readDeferrals(Books& books, BenchFile& file) {
     return {};
 }
 
+Result<void> readGradings(Books& books, BenchFile& file) {
+    std::map<DefectId, EntryId> found;
+    for (const auto& each : file.inspection.found)
+        found[each.body.defect] = each.id;
+    for (const auto& item : file.items)
+        for (const auto& open : openDefects(item))
+            found[open.found->defect] = open.found->stamp.id;
+    for (const auto& [defect, entry] : found) {
+        const auto graded = gradingOf(books, entry);
+        if (!graded)
+            return tl::unexpected(graded.error());
+        if (*graded)
+            file.graded.emplace(defect, **graded);
+    }
+    return {};
+}
+
 std::vector<Excepted> asSigned(const InspectionClosed& closed) {
     std::vector<Excepted> excepted;
     for (const auto& each : closed.excepted) {
@@ -271,6 +288,7 @@ Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate 
                           .and_then([&] { return readOwner(books, file); })
                           .and_then([&] { return readPhotographs(books, file); })
                           .and_then([&] { return readDeferrals(books, file); })
+                          .and_then([&] { return readGradings(books, file); })
                           .and_then([&] { return readRest(books, file); });
     if (!read)
         return tl::unexpected(read.error());
@@ -322,7 +340,14 @@ Result<BenchFile> benchFile(Books& books, const InspectionId& id, CivilDate on) 
     const auto told = books.told({Subject::Inspection, id.text(), {}, CivilDate::last()});
     if (!told)
         return tl::unexpected(told.error());
-    return fileOf(books, inspectionFrom(id, *told), on);
+    auto file = fileOf(books, inspectionFrom(id, *told), on);
+    if (!file)
+        return file;
+    auto takenOut = takenOutOf(books, file->inspection);
+    if (!takenOut)
+        return tl::unexpected(takenOut.error());
+    file->takenOut = std::move(*takenOut);
+    return file;
 }
 
 Result<BenchFile> benchFileBefore(Books& books, const InspectionId& id, const EntryId& closing, CivilDate on) {

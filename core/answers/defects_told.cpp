@@ -16,6 +16,39 @@ Result<std::vector<std::string>> photographsOf(Books& books, const DefectMark& f
     return std::vector<std::string>();
 }
 
+Result<std::optional<Graded>> gradingOf(Books& books, const EntryId& found) {
+    const auto told = books.amendments(found);
+    if (!told)
+        return tl::unexpected(told.error());
+    const auto* first = std::get_if<DefectFound>(&told->front().body);
+    std::optional<Graded> graded;
+    for (const auto& each : *told) {
+        const auto* correction = std::get_if<EntryCorrected>(&each.body);
+        const auto stated = correction ? textUnder(*correction, "severity") : std::nullopt;
+        const auto severity = stated ? severityFrom(*stated) : std::nullopt;
+        if (!first || !severity)
+            continue;
+        graded.reset();
+        if (rankOf(*severity) < rankOf(first->severity))
+            graded = Graded{PersonId(each.by), each.note};
+    }
+    return graded;
+}
+
+Result<std::vector<TakenOut>> takenOutOf(Books& books, const Inspection& inspection) {
+    auto all = books.takenOut(kindName<DefectFound>());
+    if (!all)
+        return all;
+    std::erase_if(*all, [&](const TakenOut& each) {
+        const auto* found = std::get_if<DefectFound>(&each.entry.body);
+        const bool atTheBench = voidReasonFrom(std::get<EntryVoided>(each.taken.body).reason) &&
+                                each.taken.by == each.entry.by &&
+                                (!inspection.closed || stampOf(each.taken) < inspection.closed->stamp);
+        return !found || found->inspection != inspection.id || atTheBench;
+    });
+    return all;
+}
+
 Result<std::map<DefectId, Said<DefectDeferred>>> deferralsOf(Books& books, std::span<const ItemFacts> items) {
     std::map<DefectId, Said<DefectDeferred>> deferrals;
     for (const auto& item : items)

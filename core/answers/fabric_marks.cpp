@@ -149,7 +149,8 @@ std::pair<int, double> weightOf(State state, const Compared& compared) {
 
 /// "98 N, gore 3, row 12; at least 133.4 N"
 Argument said(const Compared& compared) {
-    const auto& body = compared.reading->body;
+    const auto* unit = compared.decision.limit->unit();
+    const auto body = unit ? readIn(*unit, compared.reading->body) : compared.reading->body;
     Argument what = InUnit{body.value, body.unit};
     if (body.held)
         what = Phrase{ReadingPhrase::HeldAt, {std::move(what)}};

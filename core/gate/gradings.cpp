@@ -15,8 +15,6 @@ namespace {
 /// Who decides of a grade is our reading of these.
 constexpr const char* gradingRule = "ML.A.403(a), (b); 14 CFR 43.11(b), 91.405";
 
-int rankOf(Severity severity) { return severity == Severity::Minor ? 0 : severity == Severity::Grounding ? 2 : 1; }
-
 /// The grade that a correction states; nothing where it leaves the grade alone.
 std::optional<Severity> statedBy(const Entry& entry) {
     const auto* correction = std::get_if<EntryCorrected>(&entry.body);

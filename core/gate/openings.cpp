@@ -4,6 +4,7 @@
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "problem/faults/bench_fault.h"
+#include "record/kinds/programmes.h"
 
 namespace crownring {
 
@@ -26,7 +27,15 @@ std::optional<Problem> broken(const Body& body) {
     const auto* opened = std::get_if<InspectionOpened>(&body);
     if (opened && !visitFrom(opened->visit))
         return Problem{BenchFault::NoVisit, {opened->visit, listed(visitNames())}, atKey("visit")};
-    return opened ? unreadable(opened->checklist, "checklist") : std::nullopt;
+    if (!opened)
+        return std::nullopt;
+    const auto visit = *visitFrom(opened->visit);
+    if (!isPeriodic(visit) || regimeOf(visit) != Regime::PartMl)
+        for (const auto& work : opened->work)
+            if (isOfReviews(
+                    work.requirement)) // ML.A.901(b), (c): while the annual or 100-hour inspection, or by itself
+                return Problem{BenchFault::NotOfTheVisit, {work.requirement, termOf(visit)}, atKey("work")};
+    return unreadable(opened->checklist, "checklist");
 }
 
 }

@@ -44,6 +44,12 @@ struct JournalLine {
     std::optional<Entry> current; ///< what it says now, where corrections changed it
 };
 
+/// An entry that was voided, with what voids it.
+struct TakenOut {
+    Entry entry; ///< as it was written
+    Entry taken;
+};
+
 /// What it says now.
 [[nodiscard]] inline const Entry& nowOf(const JournalLine& line) { return line.current ? *line.current : line.entry; }
 

@@ -103,6 +103,11 @@ public:
     virtual Result<std::vector<Question>> unreadable() = 0;
     /// Live entries of the bench, by stamp; what they say now is in `current` where corrections changed it.
     virtual Result<std::vector<JournalLine>> told(const Told& asked) = 0;
+    /// Entries of a kind that do not stand, since they were voided and that was not voided in turn; in the order in
+    /// which they were voided.
+    virtual Result<std::vector<TakenOut>> takenOut(std::string_view kind) = 0;
+    /// An entry as it was written, and behind it what amends it and stands, in the order of arrival.
+    virtual Result<std::vector<Entry>> amendments(const EntryId& entry) = 0;
     /// What is held about the fabric of items up to `on`: one item after the other is given to `take`, which keeps no
     /// reference to it. All items when none is named; what nothing is held about is left out.
     virtual Result<void> fabric(const std::vector<ItemId>& items, CivilDate on,

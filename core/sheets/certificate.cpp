@@ -27,7 +27,8 @@ SheetPhrase titleOf(const BenchFile& file) {
     return outcome == Outcome::Released ? SheetPhrase::ReturnToService : SheetPhrase::NoReturnToService;
 }
 
-/// What a release says besides: what of the work was not done, and the minor defects that it leaves open.
+/// What a release says besides: what of the work was not done, and the minor defects that it leaves
+/// open, what was found and taken out of the record.
 std::vector<Fact> further(const BenchFile& file, Outcome outcome, const Speech& in) {
     std::vector<Fact> facts;
     if (outcome == Outcome::Released || outcome == Outcome::Discrepancies)
@@ -35,6 +36,8 @@ std::vector<Fact> further(const BenchFile& file, Outcome outcome, const Speech& 
             facts.push_back({in.say(SheetPhrase::NotDone), workText(file, lacking, in)});
     if (const auto open = openMinorText(file, outcome, in); !open.empty())
         facts.push_back({in.say(SheetPhrase::OpenDefects), open});
+    if (const auto out = takenOutText(file, in); !out.empty())
+        facts.push_back({in.say(SheetPhrase::Voided), out});
     return facts;
 }
 

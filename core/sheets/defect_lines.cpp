@@ -45,19 +45,45 @@ void speak(DefectLine& line, const Inspection& inspection, const Speech& in) {
     }
 }
 
-DefectLine lineOf(const OpenDefect& open, const ItemFacts& item, CivilDate on, const Speech& in) {
+DefectLine lineOf(const OpenDefect& open, const ItemFacts& item, const BenchFile& file, const Speech& in) {
     DefectLine line{open.found->defect,
                     item.id.text(),
-                    in.say(whatOf(*open.found)),
+                    in.say(whatOf(file, *open.found)),
                     open.found->severity,
                     in.say(SheetPhrase::IsOpen),
                     true,
                     false,
-                    bars(open, item, on)};
+                    bars(open, item, file.on)};
     if (open.deferred) {
         line.state = deferralText(open.deferred->what, {}, open.deferred->until, open.deferred->untilMinutes, in);
         line.deferred = true;
     }
+    return line;
+}
+
+std::string gradedText(const std::string& state, const Graded& graded, const Speech& in) {
+    return graded.why.empty() ? in.say(SheetPhrase::GradedDownBy, {state, graded.by})
+                              : in.say(SheetPhrase::GradedDown, {state, graded.by, graded.why});
+}
+
+std::string gradeText(const BenchFile& file, const DefectLine& line, const Speech& in) {
+    const auto graded = file.graded.find(line.defect);
+    const auto grade = severityText(line.severity, in);
+    return graded == file.graded.end() ? grade : gradedText(grade, graded->second, in);
+}
+
+/// Who took it out, and why: in words, or that it was at the bench.
+DefectLine lineOf(const TakenOut& out, const BenchFile& file, const Speech& in) {
+    const auto& found = std::get<DefectFound>(out.entry.body);
+    const auto& reason = std::get<EntryVoided>(out.taken.body).reason;
+    DefectLine line;
+    line.defect = found.defect;
+    line.item = found.item.text();
+    line.what = in.say(whatOf(file, found));
+    line.severity = found.severity;
+    line.state = in.say(SheetPhrase::IsVoided, {who(out.taken.by, out.taken.on),
+                                                voidReasonFrom(reason) ? in.say(SheetPhrase::TakenBackThere) : reason});
+    line.voided = true;
     return line;
 }
 
@@ -96,7 +122,7 @@ std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in) {
         for (const auto& open : openDefects(item)) {
             const auto known = std::ranges::find(lines, open.found->defect, &DefectLine::defect);
             if (known == lines.end())
-                lines.push_back(lineOf(open, item, file.on, in));
+                lines.push_back(lineOf(open, item, file, in));
             else
                 known->bars = bars(open, item, file.on);
         }
@@ -110,14 +136,23 @@ std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in) {
     for (auto& line : lines)
         if (line.open)
             line.state = answeredText(file, ItemId(line.item), requirementOf(line.defect), line.state, in);
-    for (const auto& found : file.inspection.found)
-        if (found.body.gradedBy)
-            if (const auto line = std::ranges::find(lines, found.body.defect, &DefectLine::defect); line != lines.end())
-                line->state = in.say(SheetPhrase::GradedDown, {line->state, *found.body.gradedBy, found.note});
+    for (auto& line : lines)
+        if (const auto graded = file.graded.find(line.defect); graded != file.graded.end())
+            line.state = gradedText(line.state, graded->second, in);
     for (auto& line : lines)
         if (const auto pictured = file.photographs.find(line.defect); pictured != file.photographs.end())
             line.photographs = pictured->second;
+    for (const auto& each : file.takenOut)
+        lines.push_back(lineOf(each, file, in));
     return lines;
+}
+
+std::string takenOutText(const BenchFile& file, const Speech& in) {
+    std::string text;
+    for (const auto& line : defectLines(file, in))
+        if (line.voided)
+            text += (text.empty() ? "" : "\n") + in.say(SheetPhrase::OpenDefect, {line.item, line.what, line.state});
+    return text;
 }
 
 std::string openMinorText(const BenchFile& file, Outcome outcome, const Speech& in) {
@@ -126,7 +161,7 @@ std::string openMinorText(const BenchFile& file, Outcome outcome, const Speech& 
         for (const auto& line : defectLines(file, in))
             if (line.open && !line.deferred)
                 text += (text.empty() ? "" : "\n") +
-                        in.say(SheetPhrase::OpenDefect, {line.item, line.what, severityText(line.severity, in)});
+                        in.say(SheetPhrase::OpenDefect, {line.item, line.what, gradeText(file, line, in)});
     return text;
 }
 

@@ -63,6 +63,10 @@ paper::Document discrepancyList(const BenchFile& file, const Speech& in) {
         document.blocks.emplace_back(Heading{3, in.say(SheetPhrase::DeferredItems)});
         document.blocks.emplace_back(std::move(deferred));
     }
+    if (const auto out = takenOutText(file, in); !out.empty()) {
+        document.blocks.emplace_back(Heading{3, in.say(SheetPhrase::Voided)});
+        document.blocks.emplace_back(Paragraph{out, Emphasis::Plain});
+    }
     document.blocks.emplace_back(signatureOf(file, in));
     return document;
 }

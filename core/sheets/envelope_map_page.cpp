@@ -24,12 +24,12 @@ PanelVerdict verdictOf(Judgement judgement) {
 /// One figure: one series in one direction, so that no panel has two readings.
 using Drawn = std::pair<SeriesKey, std::string>;
 
-/// In the quantity's own unit, whatever each was read in.
-Panel panelOf(const ReadingTaken& body, const ReadingState& state) {
+/// @param unit whatever each was read in
+Panel panelOf(const ReadingTaken& body, const ReadingState& state, const Unit& unit) {
     Panel panel;
     panel.gore = *body.place.gore;
     panel.row = *body.place.row;
-    panel.text = figureText(state.measured->value.value());
+    panel.text = figureText(state.measured->value.in(unit));
     panel.verdict = verdictOf(state.judgement);
     panel.bound = body.held;
     panel.shade = state.share ? std::clamp(*state.share - 1.0, 0.0, 1.0) : 0;
@@ -43,9 +43,13 @@ EnvelopeMapFigure mapOf(const BenchFile& file, const ItemFacts& envelope, const 
     std::optional<Phrase> limit;
     int gores = fewestGores;
     int rows = fewestRows;
+    const auto* unit = &unitOf(*quantityNamed(drawn.first.quantity));
+    for (const auto* reading : readings) // the manual's
+        if (const auto* stated = stateOf(file, reading->body).unit)
+            unit = stated;
     for (const auto* reading : readings) {
         const auto state = stateOf(file, reading->body);
-        map.panels.push_back(panelOf(reading->body, state));
+        map.panels.push_back(panelOf(reading->body, state, *unit));
         gores = std::max(gores, *reading->body.place.gore);
         rows = std::max(rows, *reading->body.place.row);
         if (state.limit)
@@ -53,15 +57,14 @@ EnvelopeMapFigure mapOf(const BenchFile& file, const ItemFacts& envelope, const 
     }
     map.gores = type && type->gores ? *type->gores : gores;
     map.rows = type && type->rows ? *type->rows : rows;
-    const auto* quantity = quantityNamed(drawn.first.quantity);
     Listed parts{{testedAs(drawn.first)}};
     if (!drawn.second.empty())
         parts.list.emplace_back(Term{Term::Of::Direction, drawn.second});
     const auto title = in.say(parts);
-    const auto unit = unitOf(*quantity).shown;
+    const auto shown = unit->shown;
     map.caption = in.say(SheetPhrase::MapCaption, {envelope.id, title});
-    map.legend.push_back(limit ? in.say(SheetPhrase::MapUnitAndLimit, {title, unit, *limit})
-                               : in.say(SheetPhrase::MapUnit, {title, unit}));
+    map.legend.push_back(limit ? in.say(SheetPhrase::MapUnitAndLimit, {title, shown, *limit})
+                               : in.say(SheetPhrase::MapUnit, {title, shown}));
     map.legend.push_back(in.say(SheetPhrase::MapOrientation));
     if (!type || !type->gores || !type->rows)
         map.legend.push_back(in.say(SheetPhrase::MapSizeUnknown));

@@ -53,6 +53,8 @@ Json readingJson(const BenchFile& file, const Said<ReadingTaken>& said, const Sp
     json["judgement"] = judgementName(state.judgement);
     json["reason"] = state.reason ? in.say(*state.reason) : "";
     json["limit"] = state.limit ? in.say(*state.limit) : "";
+    const auto printed = asTheManualStates(file, body);
+    json["printed"] = {{"value", printed.value}, {"below", orNull(printed.below)}, {"unit", printed.unit}};
     return saidJson(said, std::move(json));
 }
 
@@ -125,6 +127,8 @@ Json releaseJson(const BenchFile& file, const ReleaseFacts& facts, const Speech&
 Json labelsJson(const BenchFile& file, const Speech& in) {
     auto labels = Json::array();
     for (const auto& item : file.items) {
+        if (!file.inspection.concerns(item.id))
+            continue;
         const auto label = labelOf(file, item, in);
         auto facts = Json::array();
         for (const auto& fact : label.facts)
@@ -204,6 +208,7 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
                                    {"severity", severityName(line.severity)},
                                    {"state", line.state},
                                    {"open", line.open},
+                                   {"voided", line.voided},
                                    {"bars_flight", line.bars},
                                    {"photographs", line.photographs},
                                    {"deferred", line.open && line.deferred},

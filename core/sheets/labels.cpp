@@ -98,7 +98,8 @@ paper::Document labelSheet(const BenchFile& file, const Speech& in) {
     addWhatItIs(document, file, in);
     Labels labels;
     for (const auto& item : file.items)
-        labels.labels.push_back(labelOf(file, item, in));
+        if (file.inspection.concerns(item.id))
+            labels.labels.push_back(labelOf(file, item, in));
     document.blocks.emplace_back(std::move(labels));
     return document;
 }

@@ -121,8 +121,9 @@ Table readingsInRows(const BenchFile& file, const std::vector<const Said<Reading
         const auto conditions = testedHow(body, in);
         table.rows.push_back({body.item.text(),
                               in.say(quantityTerm(body.quantity)) + (conditions.empty() ? "" : ", " + conditions),
-                              valueText(body, in), state.limit ? in.say(*state.limit) : "", judgementText(state, in),
-                              testerText(file, *reading, in), people.of(who(reading->by, reading->stamp.at.on()))});
+                              valueText(asTheManualStates(file, body), in), state.limit ? in.say(*state.limit) : "",
+                              judgementText(state, in), testerText(file, *reading, in),
+                              people.of(who(reading->by, reading->stamp.at.on()))});
     }
     if (std::ranges::any_of(readings, [](const auto* reading) { return reading->body.held; }))
         table.note = in.say(SheetPhrase::HeldNote);
@@ -141,8 +142,8 @@ Table readingsAbreast(const BenchFile& file, const std::vector<const Said<Readin
     table.rows.resize(rows);
     for (std::size_t number = 0; number < readings.size(); ++number) {
         const auto& body = readings[number]->body;
-        for (const auto& cell :
-             {placeText(body.place, in), valueText(body, in), judgementText(stateOf(file, body), in)})
+        for (const auto& cell : {placeText(body.place, in), valueText(asTheManualStates(file, body), in),
+                                 judgementText(stateOf(file, body), in)})
             table.rows[number % rows].push_back(cell);
     }
     if (std::ranges::any_of(readings, [](const auto* reading) { return reading->body.held; }))

@@ -23,7 +23,8 @@ paper::Document blankSheet(const BenchFile& file, SheetPhrase title, const Speec
         document.subtitle = opened.balloon->text() + (file.balloonTitle.empty() ? "" : ", " + file.balloonTitle);
     else
         for (const auto& item : opened.items)
-            document.subtitle += (document.subtitle.empty() ? "" : ", ") + item.text();
+            if (file.inspection.concerns(item))
+                document.subtitle += (document.subtitle.empty() ? "" : ", ") + item.text();
     document.recordId = file.inspection.id.text();
     document.caution = in.say(ReleasePhrase::CautionText);
     return document;

@@ -64,6 +64,7 @@ struct DefectLine {
     std::vector<std::string> photographs{}; ///< digests
     std::string placard{};                  ///< of a deferred one: how it was deactivated and placarded
     std::string deferredBy{};               ///< who wrote the deferral, and when
+    bool voided = false;                    ///< taken out of the record
 };
 [[nodiscard]] std::vector<DefectLine> defectLines(const BenchFile& file, const Speech& in);
 /// What stands against flight beside the work is on the list of discrepancies; a release names it as not covered.
@@ -71,6 +72,8 @@ struct DefectLine {
 [[nodiscard]] bool hasOpenDefects(const BenchFile& file);
 /// The minor defects that a release leaves open and nobody deferred, a line each.
 [[nodiscard]] std::string openMinorText(const BenchFile& file, Outcome outcome, const Speech& in);
+/// What was found in the visit and taken out of the record, by whom and why, a line each.
+[[nodiscard]] std::string takenOutText(const BenchFile& file, const Speech& in);
 /// As it was signed; while it is open, as it would be.
 void addStatement(paper::Document& document, const BenchFile& file, const ReleaseFacts& facts, const Speech& in);
 /// What was to be done when a release after incomplete maintenance was signed.

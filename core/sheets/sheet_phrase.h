@@ -140,6 +140,10 @@ enum class SheetPhrase : std::uint8_t {
     SaysNow,
     Nothing,
     GradedDown,   ///< %1: what has become of it, %2: by whom, %3: why
+    GradedDownBy, ///< %1: what has become of it, %2: by whom
+    IsVoided,     ///< %1: by whom and when, %2: why
+    TakenBackThere,
+    Voided,
     TestAndLimit, ///< %1: the test, %2: the limit
     OtherClauses,
     CopyOf,       ///< %1: the day, %2: the signatory

@@ -186,6 +186,31 @@ Result<std::vector<Question>> SqlRecord::questions() {
     });
 }
 
+Result<std::vector<TakenOut>> SqlRecord::takenOut(std::string_view kind) {
+    return answered([&] {
+        std::vector<TakenOut> all;
+        for (const auto& [entry, by] : ToldReader(*m_connection).voided(kind)) {
+            const auto line = m_journal.line(entry);
+            const auto taken = m_journal.line(by);
+            if (line && taken && !line->unread && line->voided && !taken->voided)
+                all.push_back({line->entry, taken->entry});
+        }
+        return all;
+    });
+}
+
+Result<std::vector<Entry>> SqlRecord::amendments(const EntryId& entry) {
+    return answered([&] {
+        const auto amended = m_journal.amendedBy(entry);
+        std::vector<Entry> all{amended.tree.original()};
+        for (const auto& id : amended.tree.ids())
+            if (id != entry)
+                if (const auto& now = amended.tree.now(id))
+                    all.push_back(*now);
+        return all;
+    });
+}
+
 Result<void> SqlRecord::fabric(const std::vector<ItemId>& items, CivilDate on,
                                const std::function<void(const FabricHistory&)>& take) {
     return answered([&] {

@@ -50,6 +50,8 @@ public:
                                              const std::optional<ItemId>& item, CivilDate on, int limit) override;
 
     Result<std::vector<JournalLine>> told(const Told& asked) override;
+    Result<std::vector<TakenOut>> takenOut(std::string_view kind) override;
+    Result<std::vector<Entry>> amendments(const EntryId& entry) override;
     Result<void> fabric(const std::vector<ItemId>& items, CivilDate on,
                         const std::function<void(const FabricHistory&)>& take) override;
     Result<std::vector<std::optional<Figures>>> clocks(const std::vector<ItemDay>& asked) override;

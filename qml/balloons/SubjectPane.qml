@@ -217,7 +217,7 @@ Item {
             }
             Button {
                 objectName: "balloon.review"
-                visible: pane.roomy && pane.ofBalloon
+                visible: pane.roomy && pane.ofBalloon && pane.subject.reviewed
                 text: qsTr("Airworthiness review …")
                 onClicked: pane.act("review.signed", pane.subject.balloon, "", "")
             }

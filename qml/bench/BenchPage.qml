@@ -18,6 +18,7 @@ FocusScope {
     signal findingAsked(inspection: string, item: string, line: string, finding: string)
     signal correct(entry: string)
     signal listAsked(balloon: string)
+    signal eventAsked(balloon: string)
 
     readonly property alias place: bench
     readonly property alias desk: work
@@ -194,5 +195,6 @@ FocusScope {
         id: visit
         objectName: "bench.visit"
         onInspectionOpened: inspection => page.showInspection(inspection)
+        onEventAsked: balloon => page.eventAsked(balloon)
     }
 }

@@ -14,6 +14,7 @@ Item {
 
     signal readingsAsked(item: string, line: string)
     signal defectAsked(item: string, line: string, finding: string)
+    signal readingsDue(item: string, line: string) // the part that one comes to begins with its readings
     signal finished
 
     // A line is opened, and the keyboard stands on it.
@@ -43,7 +44,10 @@ Item {
     function goOn() {
         pane.looking = false;
         if (!pane.desk.nextPart())
-            pane.finished();
+            return pane.finished();
+        const waits = pane.desk.awaited();
+        if (waits.length === 2)
+            pane.readingsDue(waits[0], waits[1]);
     }
     function lookOn() {
         if (!pane.looking)
@@ -147,6 +151,15 @@ Item {
                 visible: !pane.phone
                 bottomPadding: Theme.tight
                 text: qsTr("%1 · %2").arg(pane.desk.partTitle).arg(pane.detailOfPart)
+            }
+            Label {
+                objectName: "bench.untouched"
+                width: parent.width
+                visible: text !== ""
+                bottomPadding: Theme.tight
+                text: pane.desk.untouched
+                soft: true
+                font.pixelSize: Theme.textSmall
             }
             Repeater {
                 id: groups

@@ -152,10 +152,16 @@ FocusScope {
             desk: pane.desk
             phone: pane.phone
             onReadingsAsked: (item, line) => pane.showReadings(item, line)
+            onReadingsDue: (item, line) => {
+                pane.showReadings(item, line);
+                pane.errand = true;
+                toRead.lead();
+            }
             onDefectAsked: (item, line, finding) => pane.findingAsked(pane.desk.inspection, item, line, finding)
             onFinished: pane.show(reader.series.count > 0 && pane.stillToRead() ? 1 : 3)
         }
         ReadingsPane {
+            id: toRead
             anchors.fill: parent
             visible: pane.leaf === 1
             reader: reader
@@ -188,15 +194,27 @@ FocusScope {
         }
     }
 
-    // With the last reading all is done: to the release.
+    // With the last reading that was asked for: to the release where all is done, else to the lines.
     property bool wasSaving: false
+    property bool wasToRead: false
+    property bool led: false // to the lines, by the last reading: what it settles may have been the last of them
+    property bool errand: false // from the lines of a part to its readings: back when they are taken
+    onLeafChanged: pane.led = pane.errand = false
     Connections {
         target: pane.desk
         function onSavedChanged() {
             const ended = pane.wasSaving && !pane.desk.saving;
+            if (!pane.wasSaving && pane.desk.saving && pane.leaf === 1)
+                pane.wasToRead = pane.stillToRead();
             pane.wasSaving = pane.desk.saving;
-            if (ended && pane.leaf === 1 && pane.desk.open && pane.desk.problem === "" && pane.desk.linesOpen === 0 && reader.taken.count > 0 && !pane.stillToRead())
+            if (!ended || pane.leaf !== 1 && !pane.led || !pane.desk.open || pane.desk.problem !== "")
+                return;
+            if (reader.taken.count > 0 && pane.desk.linesOpen === 0 && !pane.stillToRead()) {
                 pane.show(3);
+            } else if (pane.leaf === 1 && (pane.errand && pane.desk.awaited().length === 0 || pane.wasToRead && !pane.stillToRead())) {
+                pane.show(0);
+                pane.led = true;
+            }
         }
     }
 

@@ -10,6 +10,7 @@ Sheet {
     id: sheet
 
     signal inspectionOpened(inspection: string)
+    signal eventAsked(balloon: string)
 
     readonly property alias visit: opening
 
@@ -108,9 +109,17 @@ Sheet {
         Group {
             title: qsTr("To be done")
             text: opening.chosenItems === 0 ? qsTr("Choose a balloon or items: what is due on them is proposed.")
+                : opening.eventUnknown ? qsTr("No event is reported that asks for such a visit. What is looked at depends on what happened: report that first.")
                 : !opening.known ? qsTr("Reading from the record what is due …")
                 : opening.proposals.count === 0 ? qsTr("Nothing is due or nearly due on them. The checklist covers the visit.")
                 : qsTr("%1 of %2 proposed. What is mandatory stands first.").arg(opening.chosenWork).arg(opening.proposals.count)
+        }
+        Button {
+            objectName: "bench.visit.event"
+            visible: opening.eventUnknown
+            primary: true
+            text: qsTr("Report an event …")
+            onClicked: sheet.eventAsked(opening.balloon)
         }
         Column {
             width: parent.width

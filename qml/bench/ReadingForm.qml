@@ -42,7 +42,7 @@ Column {
     function handOver() {
         if (figure.text.trim() === "")
             return form.takeFocus();
-        if (form.reader.stepped && below.text.trim() === "" && !below.activeFocus)
+        if (form.reader.stepped && below.text.trim() === "" && !below.activeFocus && !form.reader.saysBoth(figure.text))
             return below.forceActiveFocus(Qt.OtherFocusReason);
         form.reader.enter(figure.text, form.reader.stepped ? below.text : "");
     }
@@ -179,7 +179,7 @@ Column {
                 objectName: "bench.figure"
                 width: form.reader.stepped ? entry.half : entry.rest
                 name: form.reader.stepped ? qsTr("At least, %1").arg(form.reader.unit) : qsTr("Figure, %1").arg(form.reader.unit)
-                placeholderText: form.reader.stepped ? qsTr("at least") : qsTr("figure")
+                placeholderText: form.reader.stepped ? qsTr("at least – below") : qsTr("figure")
                 inputMethodHints: Qt.ImhFormattedNumbersOnly
                 onAccepted: form.handOver()
             }

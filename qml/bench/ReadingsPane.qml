@@ -39,6 +39,11 @@ Item {
             form.takeFocus();
         pane.following = false;
     }
+    // The keyboard goes to what is read.
+    function lead() {
+        pane.following = true;
+        beginning.restart();
+    }
     // Where the series at hand has enough by now, the next one that asks.
     function skip() {
         if (form.next >= 0)
@@ -121,10 +126,18 @@ Item {
             objectName: "bench.held.all"
             visible: pane.atWork && after.alike > 0
             text: qsTr("It held on all %1").arg(after.alike)
+            Accessible.name: qsTr("It held on all %1: %2").arg(after.alike).arg(after.alikeItems)
             onClicked: {
                 after.takeOnAll();
                 pane.reader.tap(0, 0);
             }
+        }
+        Label {
+            width: Math.min(parent.width, 560)
+            visible: pane.atWork && text !== ""
+            text: after.alikeItems
+            soft: true
+            font.pixelSize: Theme.textSmall
         }
         Button {
             objectName: "bench.same"

@@ -20,6 +20,7 @@ Column {
     spacing: Theme.gap
 
     Segments {
+        width: parent.width
         names: form.release.mayBeIncomplete ? [qsTr("Release"), qsTr("Discrepancies"), qsTr("Abandon"), qsTr("Incomplete")] : [qsTr("Release"), qsTr("Discrepancies"), qsTr("Abandon")]
         codes: ["bench.outcome.release", "bench.outcome.discrepancies", "bench.outcome.abandon", "bench.outcome.incomplete"]
         current: form.release.outcome

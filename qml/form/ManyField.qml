@@ -20,6 +20,12 @@ FocusScope {
     signal dropped()
     signal picked(value: string)
 
+    // What had the keyboard goes with the chooser: without it the next field would be this one.
+    onSeekingChanged: {
+        if (!many.seeking && many.activeFocus)
+            chosen.forceActiveFocus(Qt.TabFocusReason);
+    }
+
     implicitHeight: many.seeking ? seeker.height : chosen.height
 
     T.Button {

@@ -212,6 +212,7 @@ Window {
                 onFindingAsked: (inspection, item, line, finding) => form.beginFinding(inspection, item, line, finding, bench.desk.scope)
                 onCorrect: entry => form.correct(entry)
                 onListAsked: balloon => window.goToList(balloon)
+                onEventAsked: balloon => form.begin("event.reported", balloon, "", "")
             }
             RulesPage {
                 id: rules
@@ -258,11 +259,11 @@ Window {
         place: window.place
         onChosen: place => window.place = place
     }
-    // On a phone the actions are at the bottom: it stands at the top there.
+    // On a phone the actions are at the bottom: it stands at the top there; above those of the bench on a desk.
     NoticeBar {
         id: notice
         x: room.x + Theme.gap
-        y: window.phone ? top.height + Theme.gap : parent.height - height - Theme.gap
+        y: window.phone ? top.height + Theme.gap : parent.height - height - Theme.gap - (window.place === 2 ? 60 : 0)
         width: Math.min(room.width - 2 * Theme.gap, 640)
     }
 

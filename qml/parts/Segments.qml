@@ -3,8 +3,9 @@ import QtQuick
 import QtQuick.Templates as T
 import Crownring.Theme
 
-// A few leaves of one place, side by side; the chosen one stands on a load tape.
-Row {
+// A few leaves of one place, side by side, where they are too many for its width in a second row; the chosen one stands
+// on a load tape.
+Flow {
     id: segments
 
     required property list<string> names

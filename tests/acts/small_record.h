@@ -68,6 +68,8 @@ public:
     Result<std::string> keepPicture(const Picture&) override { return std::string(); }
     Result<std::optional<Picture>> picture(const std::string&) override { return std::optional<Picture>{}; }
     Result<std::vector<JournalLine>> told(const Told&) override { return std::vector<JournalLine>{}; }
+    Result<std::vector<TakenOut>> takenOut(std::string_view) override { return std::vector<TakenOut>{}; }
+    Result<std::vector<Entry>> amendments(const EntryId&) override { return std::vector<Entry>{}; }
     Result<void> fabric(const std::vector<ItemId>&, CivilDate,
                         const std::function<void(const FabricHistory&)>&) override {
         return {};

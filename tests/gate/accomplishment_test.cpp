@@ -78,6 +78,30 @@ private slots:
                 events.insert(line.id);
         QCOMPARE(events, (std::set<std::string>{"over-temperature.tell-tale", "over-temperature.fabric"}));
     }
+    void whereNothingHappenedNoSpecialInspectionIsProposed() {
+        // Part-ML Appendix II(b)(6), read: an unscheduled special inspection, e.g. a heavy-landing check. What is
+        // looked at for each event is common practice, no source.
+        Shop shop;
+        shop.adopt("part-ml-hot-air");
+        shop.wholeAircraft();
+        Opening opening;
+        opening.visit = Visit::PartMlSpecial;
+        opening.balloon = Registration("QE-ONE");
+        opening.items = shop.items;
+        opening.on = day("2026-06-01");
+        const auto offered = [&] {
+            return offerInspection(shop.record(), opening.balloon, {}, opening.on, Visit::PartMlSpecial).value();
+        };
+        const auto refused = openingEntry(shop.record(), opening);
+        QVERIFY(!refused && refused.error().code() == Code::BadUse && isSaid(refused.error()));
+        QVERIFY(offered().eventUnknown && offered().proposals.empty());
+        shop.say(hardLanding);
+        QVERIFY(!offered().eventUnknown && openingEntry(shop.record(), opening));
+        for (const auto& item : shop.items) // looked at since
+            shop.say(R"({"entry":"requirement.done","on":"2026-05-31","requirement":"ml.special-inspection","item":)" +
+                     quoted(item.text()) + "}");
+        QVERIFY(offered().eventUnknown && !openingEntry(shop.record(), opening));
+    }
     void withALineOfThatEventLeftOutItIsNotAccomplished() {
         Shop shop;
         shop.wholeAircraft().say(hardLanding);

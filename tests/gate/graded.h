@@ -26,6 +26,11 @@ inline std::string taken(const EntryId& id, const std::string& by) {
            R"(","voids":")" + id.text() + R"("})";
 }
 
+inline std::string voidedOn(const char* on, const EntryId& id, const char* reason, const char* by = "") {
+    return R"({"entry":"entry.voided","on":")" + std::string(on) + R"(","reason":")" + reason + R"(","voids":")" +
+           id.text() + '"' + (*by ? R"(,"by":")" + std::string(by) + '"' : std::string()) + "}";
+}
+
 inline std::string moved(const EntryId& id) {
     return R"({"entry":"entry.corrected","on":"2026-05-21","replaces":")" + id.text() + R"(","with":{"item":"B1"}})";
 }

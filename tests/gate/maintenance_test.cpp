@@ -147,6 +147,44 @@ private slots:
         own.say(performed(own)); // the only task that was done on it
         expectReleased(own, ole);
     }
+    void aTaskOfThePilotOwnerIsNoMoreThanItSays() {
+        // AMC1 to Appendix II, part C, burner (from memory): cleaning and lubrication; jets, cleaning and replacement.
+        const auto ole = Shop::signing("Ole Berg", Capacity::PilotOwner);
+        for (const std::string task : {"ml.burner-cleaning", "ml.jets"}) {
+            Shop shop;
+            shop.wholeAircraft().open(Visit::PartMlOwnerTasks);
+            std::set<std::string> others;
+            const auto file = shop.draft(ole).file;
+            for (const auto& work : workLines(file.inspection, file.items))
+                if (work.item && work.line->id != task)
+                    others.insert(work.line->id);
+            shop.carriedOut(others);
+            shop.say(
+                R"({"entry":"part.replaced","on":"2026-06-01","item":"R1","part":"a nozzle","release_document":"none","line":)" +
+                quoted(task) + shop.about() + "}");
+            QCOMPARE(isRefusedFor(shop, ole, ReleaseFault::NotOfTheTask), task == "ml.burner-cleaning");
+            QCOMPARE(shop.refused(ole), task == "ml.jets" ? QStringList() : QStringList{"signatory"});
+        }
+    }
+    void noPilotOwnerReleasesAComponentByItself() {
+        // Appendix II(b)(8), read: component maintenance in accordance with ML.A.502(a) or (b). That a task on what is
+        // on no balloon is such is our reading.
+        const auto ole = Shop::signing("Ole Berg", Capacity::PilotOwner);
+        Shop tasks;
+        ofComponent(tasks, Visit::PartMlOwnerTasks);
+        tasks.say(
+            R"({"entry":"line.settled","on":"2026-06-01","by":"Ole Berg","state":"done","line":"ml.trim","item":"B1")" +
+            tasks.about() + "}");
+        QVERIFY(isRefusedFor(tasks, ole, ReleaseFault::OwnersTaskOffTheAircraft));
+        tasks.say(R"({"entry":"item.fitted","on":"2026-06-01","balloon":"QE-ONE","item":"B1"})");
+        QVERIFY(!isRefusedFor(tasks, ole, ReleaseFault::OwnersTaskOffTheAircraft));
+        Shop component;
+        ofComponent(component, Visit::PartMlComponent);
+        const auto refusals = component.draft(ole).refusals;
+        QVERIFY(std::ranges::any_of(refusals, [](const Refusal& refusal) {
+            return refusal.fault == ReleaseFault::MayNotSign && refusal.rule == "Part-ML Appendix II(b)(8)";
+        }));
+    }
     void aComponentGoesBackToThePoolWithItsOwnRelease() {
         for (const auto visit : {Visit::PartMlComponent, Visit::UsComponent}) {
             Shop shop;
@@ -195,6 +233,78 @@ private slots:
                 return each.row->requirement->id == RequirementId("ml.inspection");
             });
             QCOMPARE(offered, visit == Visit::PartMlInspection);
+        }
+    }
+    void anItemThatNobodyWorksOnIsAskedNothing() {
+        // 14 CFR 43.9(a), ML.A.801(e) (from memory): an entry describes the work performed, and no more.
+        Shop shop;
+        shop.wholeAircraft().open(Visit::PartMlRectification);
+        const auto asked = [&] {
+            std::set<std::string> items;
+            const auto file = shop.draft(european()).file;
+            for (const auto& work : workLines(file.inspection, file.items))
+                if (work.item)
+                    items.insert(work.item->id.text());
+            return items;
+        };
+        const auto settled = [&](const char* line, const char* item) {
+            shop.say(R"({"entry":"line.settled","on":"2026-06-01","by":"Ada Rhos","state":"done","line":)" +
+                     quoted(std::string(line)) + (item ? R"(,"item":)" + quoted(std::string(item)) : "") +
+                     shop.about() + "}");
+        };
+        QCOMPARE(asked(), std::set<std::string>());
+        for (const char* line : {"work.data", "work.parts", "work.check-flight", "work.tools"})
+            settled(line, nullptr);
+        QVERIFY(isRefusedFor(shop, european(), ReleaseFault::WorkNotDescribed));
+        shop.say(performed(shop, "B1"));
+        QCOMPARE(asked(), std::set<std::string>{"B1"});
+        QCOMPARE(shop.refused(european()), QStringList{"line-open"});
+        settled("work.item", "B1");
+        const auto file = shop.draft(european()).file;
+        const auto said = releaseFacts(file, european()).items; // with their times on the certificate
+        QCOMPARE(said.size(), std::size_t{1});
+        QCOMPARE(said.front().named, std::string("basket B1, serial number 1"));
+        expectReleased(shop, european());
+    }
+    void workOnAnItemIsAskedHoweverItIsSaid() {
+        Shop shop;
+        shop.wholeAircraft().open(Visit::PartMlRepair);
+        const auto concerns = [&](const char* item) { return shop.now().concerns(ItemId(item)); };
+        QVERIFY(!concerns("E1") && !concerns("R1") && !concerns("C1"));
+        shop.find("D-1", "minor");
+        QVERIFY(!concerns("E1")); // looked at, not mended
+        shop.say(shop.repair("D-1"));
+        shop.say(
+            R"({"entry":"part.replaced","on":"2026-06-01","item":"R1","part":"valve","release_document":"EASA Form 1 77")" +
+            shop.about() + "}");
+        shop.say(R"({"entry":"line.settled","on":"2026-06-01","by":"x","state":"done","line":"work.item","item":"C1")" +
+                 shop.about() + "}");
+        QVERIFY(concerns("E1") && concerns("R1") && concerns("C1") && !concerns("B1"));
+    }
+    void noRepairReviewsAirworthiness() {
+        // ML.A.901(b), read: while the annual or 100-hour inspection, or by itself.
+        for (const auto visit : {Visit::PartMlRepair, Visit::PartMlSpecial, Visit::PartMlOwnerTasks}) {
+            Shop shop;
+            shop.wholeAircraft().adopt("part-ml-hot-air");
+            if (visit == Visit::PartMlSpecial)
+                shop.say(R"({"entry":"event.reported","on":"2026-05-30","balloon":"QE-ONE","event":"fire"})");
+            Opening opening;
+            opening.visit = visit;
+            opening.balloon = Registration("QE-ONE");
+            opening.items = shop.items;
+            opening.on = day("2026-06-01");
+            const auto offer = offerInspection(shop.record(), opening.balloon, {}, opening.on, opening.visit).value();
+            QVERIFY(std::ranges::none_of(offer.proposals, [](const Proposal& each) {
+                return each.row->requirement->id == RequirementId("ml.arc-review");
+            }));
+            opening.work = {{ItemId("E1"), RequirementId("ml.arc-review")}};
+            QVERIFY(!openingEntry(shop.record(), opening));
+            const auto posted = problemsOf(
+                shop.record(),
+                R"({"entry":"inspection.opened","on":"2026-06-01","inspection":"X","balloon":"QE-ONE","items":["E1"],"work":[{"item":"E1","requirement":"ml.arc-review"}],"visit":)" +
+                    quoted(std::string(visitName(visit))) + "}");
+            QCOMPARE(posted.size(), std::size_t{1});
+            QVERIFY(isSaid(posted.front()));
         }
     }
     void ownerOperatorAndWorkOrderStandOnThePaper() {

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QMap>
 #include <QQuickItem>
 #include <QQuickWindow>
+#include <QRegularExpression>
 #include <QTest>
 
 namespace crownring::screen {
@@ -13,6 +15,13 @@ public:
     explicit CountingHand(QQuickWindow& window) : m_window(window) {}
 
     [[nodiscard]] int count() const { return m_count; }
+    /// Where they went: "bench.rest 11, bench.figure 3 …".
+    [[nodiscard]] QString whereTo() const {
+        QStringList all;
+        for (auto each = m_where.begin(); each != m_where.end(); ++each)
+            all += each.key() + QLatin1Char(' ') + QString::number(each.value());
+        return all.join(QStringLiteral(", "));
+    }
     [[nodiscard]] QQuickItem* find(const QString& name) const {
         for (auto* item : m_window.findChildren<QQuickItem*>(name))
             if (item->isVisible())
@@ -23,8 +32,11 @@ public:
         auto* item = find(name);
         if (item == nullptr || !item->isEnabled())
             return false;
+        static const QRegularExpression number(QStringLiteral("[0-9]+"));
+        ++m_where[QString(name).replace(number, QStringLiteral("#"))];
         if (!inSight(*item)) {
             ++m_count; // the flick that brings it into sight
+            ++m_where[QStringLiteral("flicks")];
             item->forceActiveFocus(Qt::TabFocusReason);
             QTest::qWait(100);
         }
@@ -99,6 +111,7 @@ private:
 
     QQuickWindow& m_window;
     int m_count = 0;
+    QMap<QString, int> m_where; ///< by what was tapped; keys and places of the map are the rest
 };
 
 }

@@ -3,6 +3,7 @@
 /// The whole window over the demo fleet: no warning of QML, a name for everything that a screen reader may stop at,
 /// every place reached by keyboard alone, and pictures for people to look at.
 
+#include "counting_hand.h"
 #include "demo_window.h"
 #include "screen/record/flight_intake.h"
 #include "test_class.h"
@@ -88,13 +89,20 @@ private:
         QTest::qWait(350);
         if (place.contains(QStringLiteral("fabric")))
             waitForForecasts();
+        // The bench reads a visit, and then what its release would say.
+        for (int asked = 0; place.startsWith(QStringLiteral("bench/")) && asked < 3; ++asked)
+            waitForRecord();
     }
-    /// Pages of fabric ask the record, and what they show comes from other threads.
-    void waitForForecasts() {
+    /// What was asked of the record is answered.
+    void waitForRecord() {
         bool told = false;
         hear(m_demo->house.desk.ask([](Record&) { return true; }), m_window, [&](bool) { told = true; });
         QVERIFY(QTest::qWaitFor([&] { return told; }, 60'000));
         QTest::qWait(100);
+    }
+    /// Pages of fabric ask the record, and what they show comes from other threads.
+    void waitForForecasts() {
+        waitForRecord();
         QVERIFY(QTest::qWaitFor([] { return QThreadPool::globalInstance()->activeThreadCount() == 0; }, 120'000));
         QTest::qWait(300);
     }
@@ -204,6 +212,39 @@ private slots:
         QDir().mkpath(QStringLiteral(PICTURES));
         QVERIFY(m_window->grabWindow().save(QStringLiteral(PICTURES "/form-1280x800-light.png")));
         QTest::keyClick(m_window, Qt::Key_Escape);
+        QTRY_VERIFY_WITH_TIMEOUT(!form->property("opened").toBool(), 30'000);
+    }
+
+    /// What was chosen stays where it is; the next key goes on from there.
+    void afterAChoiceTabGoesOnToTheNextField() {
+        show(QStringLiteral("balloons/QE-OVA"));
+        auto* form = m_window->findChild<QObject*>(QStringLiteral("form"));
+        auto* page = m_window->findChild<QObject*>(QStringLiteral("balloons"));
+        QVERIFY(QMetaObject::invokeMethod(page, "act", Q_ARG(QString, QStringLiteral("event.reported")),
+                                          Q_ARG(QString, QString()), Q_ARG(QString, QString()),
+                                          Q_ARG(QString, QString())));
+        QTRY_VERIFY_WITH_TIMEOUT(form->property("opened").toBool(), 30'000);
+        QTest::qWait(300);
+        auto* seek = CountingHand(*m_window).find(QStringLiteral("seek.balloon"));
+        QVERIFY(seek != nullptr);
+        const auto before = seek->property("text").toString();
+        seek->forceActiveFocus(Qt::TabFocusReason);
+        QTest::keyClick(m_window, Qt::Key_Tab);
+        auto* next = m_window->activeFocusItem();
+        QVERIFY(next != nullptr && next != seek);
+        seek->forceActiveFocus(Qt::TabFocusReason);
+        QTest::keyClick(m_window, Qt::Key_Return);
+        QTest::qWait(200);
+        QVERIFY(m_window->activeFocusItem() != seek); // the words of the chooser
+        QTest::keyClick(m_window, Qt::Key_Return);
+        QTest::qWait(200);
+        QVERIFY(seek->property("text").toString() != before);
+        QCOMPARE(m_window->activeFocusItem(), seek);
+        QTest::keyClick(m_window, Qt::Key_Tab);
+        QCOMPARE(m_window->activeFocusItem(), next);
+        QTest::keyClick(m_window, Qt::Key_Escape);
+        QTRY_VERIFY_WITH_TIMEOUT(!form->property("opened").toBool() || form->property("held").toBool(), 30'000);
+        QMetaObject::invokeMethod(form, "close");
         QTRY_VERIFY_WITH_TIMEOUT(!form->property("opened").toBool(), 30'000);
     }
 

@@ -13,6 +13,16 @@ namespace labels_test {
 using namespace crownring;
 using namespace crownring::testing;
 
+namespace {
+
+constexpr const char* twoCylinders =
+    R"({"entry":"item.entered","on":"2016-05-01","item":"C8","kind":"cylinder","serial":"7787"}
+{"entry":"item.entered","on":"2016-05-01","item":"C9","kind":"cylinder","serial":"7788"})";
+constexpr const char* onOne =
+    R"({"entry":"work.performed","on":"2026-06-01","by":"Ada Rhos","what":"new valve","data":"Manual 9","grade":"minor","item":"C9")";
+
+}
+
 class LabelsTest : public QObject {
     Q_OBJECT
 
@@ -75,6 +85,28 @@ private slots:
         QVERIFY(shop.sign(Shop::signing()));
         const auto file = benchFile(shop.record(), shop.inspection, day("2026-06-02")).value();
         QCOMPARE(labelOf(file, file.items.front(), english).status, std::string("NOT RELEASED (record of work)"));
+    }
+
+    void whatNobodyWorkedOnHasNoLabel() {
+        // 14 CFR 43.9(a), ML.A.801(e) (from memory): the work performed, and no more.
+        Shop shop;
+        shop.say(twoCylinders);
+        shop.adopt("part-ml-hot-air");
+        Opening opening;
+        opening.visit = Visit::PartMlRepair;
+        opening.items = shop.items = {ItemId("C8"), ItemId("C9")};
+        opening.on = day("2026-06-01");
+        shop.inspection = openInspection(shop.record(), shop.record(), opening).value();
+        shop.say(onOne + shop.about() + "}");
+        const auto file = benchFile(shop.record(), shop.inspection, day("2026-06-02")).value();
+        const auto sheet = labelSheet(file, english);
+        QCOMPARE(sheet.subtitle, std::string("C9"));
+        for (const auto& block : sheet.blocks)
+            if (const auto* labels = std::get_if<paper::Labels>(&block)) {
+                QCOMPARE(labels->labels.size(), std::size_t{1});
+                QCOMPARE(labels->labels.front().title, std::string("C9"));
+            }
+        QCOMPARE(inspectionJson(file, english).at("labels").size(), std::size_t{1});
     }
 
     void everyPaperHasANameThatIsAsked() {

@@ -65,8 +65,35 @@ private slots:
         entry.replace(entry.find(gradings::with), gradings::with.size(), gradings::withReason);
         shop.say(entry);
         expectReleased(shop, Shop::signing());
-        const auto text = textOf(inspectionReport(shop.draft(Shop::signing()).file, english));
-        QVERIFY2(text.contains("graded down by Ada Rhos: below the limit of the manual"), qPrintable(text));
+        const auto file = benchFile(shop.record(), shop.inspection, day("2026-06-03")).value();
+        for (const auto& paper :
+             {inspectionReport(file, english), releasePaper(file, english), discrepancyList(file, english)})
+            QVERIFY2(textOf(paper).contains("graded down by Ada Rhos: below the limit of the manual"),
+                     qPrintable(textOf(paper)));
+    }
+    void aDefectThatWasVoidedStandsOnThePapersAsVoided() {
+        // ML.A.403(b), 14 CFR 43.11(b); that who takes one out stands on the paper: common practice, no source.
+        Shop shop;
+        shop.ready(Visit::PartMlInspection);
+        const auto id = shop.find("D-1", "deferrable").ids.front();
+        const auto other = shop.find("D-2", "minor").ids.front();
+        shop.say(gradings::voidedOn("2026-06-01", id, "it was another envelope", "Ada Rhos"));
+        shop.say(gradings::voidedOn("2026-06-01", other, "undone"));
+        expectReleased(shop, Shop::signing());
+        const auto file = [&] { return benchFile(shop.record(), shop.inspection, day("2026-06-03")).value(); };
+        for (const auto& paper :
+             {inspectionReport(file(), english), releasePaper(file(), english), discrepancyList(file(), english)}) {
+            QVERIFY2(textOf(paper).contains("a torn panel") &&
+                         textOf(paper).contains("voided by Ada Rhos, 2026-06-01: it was another envelope"),
+                     qPrintable(textOf(paper)));
+        }
+        const auto defects = inspectionJson(file(), english).at("defects");
+        QCOMPARE(defects.size(), std::size_t{1}); // who found the other took it back at once
+        QVERIFY(defects.at(0).at("voided").get<bool>() && !defects.at(0).at("open").get<bool>());
+        // The void is voided in turn: it stands again.
+        const auto taken = file().takenOut.front().taken.id;
+        shop.say(gradings::voidedOn("2026-06-04", taken, "it was this one", "Ada Rhos"));
+        QVERIFY(file().takenOut.empty());
     }
 };
 

@@ -208,6 +208,34 @@ private slots:
         QCOMPARE(maps[0].rows, 18);
     }
 
+    void papersSpeakInTheUnitOfTheManual() {
+        // "Fabric tested to 30 pounds" is how a manufacturer's instructions (FAA-approved, 2001, read) state it; one
+        // pound-force is 4.448 221 615 260 5 N (NIST SP 811, appendix B.8; from memory).
+        Shop shop;
+        shop.say(
+            R"({"entry":"limit.stated","on":"2016-05-02","type":"T-77","kind":"envelope","quantity":"grab-strength","unit":"lbf","least":30,"places":2,"source":"Manual 77, 6.3"})");
+        shop.open(Visit::PartMlInspection).carriedOut();
+        shop.pull(3, R"("held_at":177.9288646)");
+        const auto low = shop.pull(9, R"("value":111.2055404)").ids.front();
+        shop.tellTale(110, 116);
+        shop.find("D-1", "grounding", low);
+        const auto file = fileOf(shop);
+        for (const auto& paper : {inspectionReport(file, english), releasePaper(file, english)}) {
+            const auto text = QString::fromStdString(paper::toText(paper, english, 4000));
+            QVERIFY2(text.contains("lbf") && !text.contains(QRegularExpression("[0-9] N\\b")), qPrintable(text));
+        }
+        const auto report = QString::fromStdString(paper::toText(inspectionReport(file, english), english, 4000));
+        for (const char* said : {"≥ 40 lbf", "25 lbf", "at least 30 lbf"})
+            QVERIFY2(report.contains(QString::fromUtf8(said)), qPrintable(report));
+        const auto map = blocksOf<paper::EnvelopeMapFigure>(envelopeMapPage(file, english)).at(0);
+        QCOMPARE(map.panels.at(0).text, std::string("40"));
+        QVERIFY(map.legend.at(0).find("in lbf") != std::string::npos);
+        const auto json = inspectionJson(file, english).at("readings").at(1); // as it was read, and as it is printed
+        QCOMPARE(json.at("value").get<double>(), 111.2055404);
+        QCOMPARE(json.at("unit").get<std::string>(), std::string("N"));
+        QCOMPARE(json.at("printed").at("unit").get<std::string>(), std::string("lbf"));
+    }
+
     void aReleaseTellsDeferredFromOpen() {
         Shop shop;
         shop.ready(Visit::PartMlInspection);

@@ -24,7 +24,8 @@ void addOpening(CLI::App& group, Chosen& chosen) {
     addDay(*open, opened->on, "The day (default: today)");
     open->add_flag("--json", alwaysJson);
     open->footer("Answers with its name and its lines. Settle them with entries line.settled, describe work with\n"
-                 "work.performed (see post --help), then sign.");
+                 "work.performed (see post --help), then sign. In work that is no inspection the lines of an item come\n"
+                 "with the work on it. An inspection after an event is opened once the event is reported.");
 }
 
 void addSigning(CLI::App& group, Chosen& chosen) {

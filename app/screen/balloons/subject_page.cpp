@@ -3,6 +3,7 @@
 
 #include "answers/due.h"
 #include "answers/supported.h"
+#include "bench/checklist/visit.h"
 #include "screen/balloons/balloon_model.h"
 #include "screen/desk/house.h"
 #include "words/border.h"
@@ -125,6 +126,7 @@ void SubjectPage::look() {
     m_fabricOf.clear();
     m_outOfService.clear();
     m_laidUp = false;
+    m_reviewed = true;
     m_worst = {};
     if (const auto sheet = house().fleet.sheet(); sheet && shown()) {
         if (!m_balloon.isEmpty())
@@ -169,6 +171,9 @@ void SubjectPage::lookAtBalloon(const Sheet& sheet) {
                 m_fabricOf = inward(item->id.text());
         }
         rows = sheet->rowsOf(balloon);
+        m_reviewed = std::ranges::none_of(rows, [](const DueRow* row) {
+            return row->programme && row->programme->regime == regimeName(Regime::Us14Cfr);
+        });
         if (card->before)
             about += formerly(*sheet, *card->before);
         m_about = about.join(QStringLiteral(" · "));

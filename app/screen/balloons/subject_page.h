@@ -32,6 +32,8 @@ class SubjectPage : public crownring::screen::Resident {
     Q_PROPERTY(QString fabricOf READ fabricOf NOTIFY changed FINAL)
     /// Why it is out of service, and what that means; empty while it is in service.
     Q_PROPERTY(QString outOfService READ outOfService NOTIFY changed FINAL)
+    /// Its rules know a review of its airworthiness; those of the United States have no such certificate.
+    Q_PROPERTY(bool reviewed READ isReviewed NOTIFY changed FINAL)
     Q_PROPERTY(int standing READ standing NOTIFY changed FINAL)
     Q_PROPERTY(double used READ used NOTIFY changed FINAL)
     Q_PROPERTY(QString word READ word NOTIFY changed FINAL)
@@ -59,6 +61,7 @@ public:
     [[nodiscard]] QString fittedTo() const { return m_fittedTo; }
     [[nodiscard]] QString fabricOf() const { return m_fabricOf; }
     [[nodiscard]] QString outOfService() const { return m_outOfService; }
+    [[nodiscard]] bool isReviewed() const { return m_reviewed; }
     [[nodiscard]] int standing() const { return m_worst.standing; }
     [[nodiscard]] double used() const { return m_worst.used; }
     [[nodiscard]] QString word() const { return m_worst.word; }
@@ -94,6 +97,7 @@ private:
     QString m_fabricOf;
     QString m_outOfService;
     bool m_laidUp = false;
+    bool m_reviewed = true;
     ItemLine m_worst;
     ItemModel m_items;
     DueModel m_dues;

@@ -3,14 +3,13 @@
 
 #include "screen/bench/bench_rows.h"
 #include "words/bench_words.h"
+#include "words/border.h"
 
 #include <algorithm>
 
 namespace crownring::screen {
 
 using namespace words;
-
-namespace {}
 
 void AfterReading::setReader(ReadingDesk* reader) {
     if (m_reader == reader)
@@ -41,6 +40,20 @@ void AfterReading::setSettling(bool settling) {
     emit changed();
 }
 
+namespace {
+
+/// The fuel system is put together and tested once: burner, hoses and cylinders (common practice, no source).
+bool isOfAssembledTest(std::string_view quantity) {
+    return quantity == "burner-leak-test" || quantity == "hose-leak-test" || quantity == "cylinder-leak-test";
+}
+
+bool isOneTest(const AskedFor& one, ItemKind oneKind, const AskedFor& other, ItemKind otherKind) {
+    return one.quantity == other.quantity ? oneKind == otherKind
+                                          : isOfAssembledTest(one.quantity) && isOfAssembledTest(other.quantity);
+}
+
+}
+
 std::vector<AskedFor> AfterReading::othersOf(const AskedFor& of) const {
     const auto* file = m_desk ? m_desk->file().get() : nullptr;
     const auto* item = file ? file->item(of.item) : nullptr;
@@ -48,8 +61,8 @@ std::vector<AskedFor> AfterReading::othersOf(const AskedFor& of) const {
         return {};
     std::vector<AskedFor> others;
     for (const auto& [asked, count] : askedSeries(*file))
-        if (const auto* other = file->item(asked.item); other && asked.quantity == of.quantity &&
-                                                        asked.item != of.item && other->kind == item->kind &&
+        if (const auto* other = file->item(asked.item); other && asked.item != of.item &&
+                                                        isOneTest(of, item->kind, asked, other->kind) &&
                                                         count.taken < count.wanted)
             others.push_back(asked);
     return others;
@@ -60,6 +73,15 @@ int AfterReading::alike() const {
         return 0;
     const auto others = static_cast<int>(othersOf(m_reader->reads()).size());
     return others == 0 ? 0 : others + 1;
+}
+
+QString AfterReading::alikeItems() const {
+    if (alike() == 0)
+        return {};
+    QStringList items{inward(m_reader->reads().item.text())};
+    for (const auto& other : othersOf(m_reader->reads()))
+        items += inward(other.item.text());
+    return items.join(QStringLiteral(", "));
 }
 
 int AfterReading::others() const {
@@ -78,6 +100,7 @@ void AfterReading::takeOnOthers() {
         auto same = *m_latest;
         same.item = other.item;
         same.line = other.line;
+        same.quantity = other.quantity;
         // What passes on one may fail on another, by another type's manual: that brings a defect and is read by itself.
         if (stateOf(*m_desk->file(), same).judgement == Judgement::Passes)
             bodies.emplace_back(std::move(same));

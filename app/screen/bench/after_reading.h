@@ -17,6 +17,8 @@ class AfterReading : public QObject {
     Q_PROPERTY(bool settling READ isSettling WRITE setSettling NOTIFY changed FINAL)
     /// How many items the held load of the series at hand is asked of, this one included; 0 unless there are others.
     Q_PROPERTY(int alike READ alike NOTIFY changed FINAL)
+    /// Those items: "BRN-1, HSE-1, CYL-1"; empty unless there are others.
+    Q_PROPERTY(QString alikeItems READ alikeItems NOTIFY changed FINAL)
     /// How many other items of its kind the latest reading is still asked of.
     Q_PROPERTY(int others READ others NOTIFY changed FINAL)
     Q_PROPERTY(QString latest READ latest NOTIFY changed FINAL) ///< "2 mm"
@@ -28,6 +30,7 @@ public:
     [[nodiscard]] bool isSettling() const { return m_settling; }
     void setSettling(bool settling);
     [[nodiscard]] int alike() const;
+    [[nodiscard]] QString alikeItems() const;
     [[nodiscard]] int others() const;
     [[nodiscard]] QString latest() const;
 
@@ -44,7 +47,8 @@ private:
     void follow();
     void take(const ReadingTaken& reading);
     void settle(const ReadingTaken& reading);
-    /// Items of the same kind that the same quantity is still asked of, with the line that asks.
+    /// Items of the same kind that the same quantity is still asked of, with the line that asks; of a leak test all that
+    /// is put together for it.
     [[nodiscard]] std::vector<AskedFor> othersOf(const AskedFor& of) const;
 
     ReadingDesk* m_reader = nullptr;

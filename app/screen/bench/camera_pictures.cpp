@@ -8,7 +8,7 @@ namespace crownring::screen {
 
 namespace {
 
-constexpr int looksEvery = 2000; ///< ms
+constexpr int looksEvery = 1000; ///< ms
 constexpr int mostPictures = 24;
 
 }

@@ -44,6 +44,8 @@ class InspectionDesk : public crownring::screen::Resident {
     Q_PROPERTY(int partOpen READ partOpen NOTIFY changed FINAL) ///< open lines of the part at hand
     /// What it leaves alone of these, and why: "2 want a look of their own"
     Q_PROPERTY(QString restLeft READ restLeft NOTIFY changed FINAL)
+    /// In work that is no inspection: of what nothing is asked, and why; else empty.
+    Q_PROPERTY(QString untouched READ untouched NOTIFY changed FINAL)
     Q_PROPERTY(int linesOpen READ linesOpen NOTIFY changed FINAL) ///< required ones, in all parts
     Q_PROPERTY(int linesAll READ linesAll NOTIFY changed FINAL)
     /// value: id; label: what was found; detail: item and state; number: 1 where nobody may defer it, 2 where a
@@ -91,6 +93,7 @@ public:
     [[nodiscard]] int restOpen() const;
     [[nodiscard]] int partOpen() const;
     [[nodiscard]] QString restLeft() const;
+    [[nodiscard]] QString untouched() const;
     [[nodiscard]] int linesOpen() const { return m_linesOpen; }
     [[nodiscard]] int linesAll() const { return m_linesAll; }
     [[nodiscard]] QVariantMap defectPhotographs() const;
@@ -125,6 +128,8 @@ public:
     Q_INVOKABLE void settleRest();
     /// The next part with lines to be looked at; true when there is one.
     Q_INVOKABLE bool nextPart();
+    /// Item and line of the first open line of the part at hand that waits for readings; empty: none does.
+    Q_INVOKABLE QStringList awaited() const;
     /// The row of the first open line of the part at hand that wants a look of its own; -1: none.
     Q_INVOKABLE int nextLook() const;
     /// Goes to the part that holds this line. @param item empty: of any item; @return its row, -1: no such line

@@ -73,6 +73,18 @@ QString InspectionDesk::restLeft() const {
     return joined(texts, QStringLiteral(" · "));
 }
 
+QString InspectionDesk::untouched() const {
+    if (!isOpen() || !isMaintenance(m_file->visit()))
+        return {};
+    QStringList items;
+    for (const auto& item : m_file->items)
+        if (!m_file->inspection.concerns(item.id))
+            items += inward(item.id.text());
+    return items.isEmpty() ? QString()
+                           : tr("No work is written down, and so nothing asked, of: %1. Lines come with the work.")
+                                 .arg(items.join(QStringLiteral(", ")));
+}
+
 void InspectionDesk::showParts() {
     std::vector<Choice> parts;
     std::vector<int> all;
@@ -141,6 +153,18 @@ bool InspectionDesk::nextPart() {
     }
     setPartAt(next);
     return next >= 0;
+}
+
+QStringList InspectionDesk::awaited() const {
+    if (!isOpen() || !m_part)
+        return {};
+    for (const auto& work : gridOf(*m_file, *m_part))
+        if (work.line && work.item && work.state() == LineState::Open &&
+            std::ranges::any_of(work.line->readings, [&](const AskedReading& asked) {
+                return !readingCount(*m_file, *work.item, asked).enough();
+            }))
+            return {inward(work.item->id.text()), inward(work.line->id)};
+    return {};
 }
 
 int InspectionDesk::nextLook() const {

@@ -41,6 +41,8 @@ void ReadingDesk::chooseDefaults() {
     m_jaw.clear();
     const auto plain = [](double value) { return QString::number(value, 'g', 8); };
     for (const auto& limit : limits()) {
+        if (const auto* stated = limit.unit(); stated && m_proof.isEmpty())
+            m_unit = inward(stated->symbol); // the manual's
         if (m_proof.isEmpty() && (limit.proof || limit.least))
             m_proof = plain((limit.proof ? *limit.proof : *limit.least).value());
         if (limit.conditions.pressure)
@@ -52,7 +54,7 @@ void ReadingDesk::chooseDefaults() {
     }
     std::vector<Choice> units;
     for (const auto& unit : unitsOf(known->dimension))
-        units.push_back({inward(unit.symbol), inward(unit.shown), {}, -1, -1, unit.symbol == known->unit});
+        units.push_back({inward(unit.symbol), inward(unit.shown), {}, -1, -1, inward(unit.symbol) == m_unit});
     m_units.show(std::move(units));
     m_zone = inward(zoneName(Zone::Envelope));
     std::vector<Choice> zones;

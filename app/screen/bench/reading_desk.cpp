@@ -9,6 +9,8 @@
 #include "words/sentence.h"
 #include "words/words.h"
 
+#include <QRegularExpression>
+
 #include <algorithm>
 
 namespace crownring::screen {
@@ -205,7 +207,24 @@ void ReadingDesk::tap(int gore, int row) {
     hold();
 }
 
+namespace {
+
+/// "110-116", "110 116": the two figures of one text; empty where it holds another number of them.
+QStringList twoFigures(const QString& text) {
+    static const QRegularExpression pair(QStringLiteral("^\\s*([0-9.,]+)\\s*[-–… ]\\s*([0-9.,]+)\\s*$"));
+    const auto found = pair.match(text);
+    return found.hasMatch() ? QStringList{found.captured(1), found.captured(2)} : QStringList();
+}
+
+}
+
+bool ReadingDesk::saysBoth(const QString& value) const { return stepped() && !twoFigures(value).isEmpty(); }
+
 void ReadingDesk::enter(const QString& value, const QString& below) {
+    if (below.trimmed().isEmpty() && saysBoth(value)) {
+        const auto both = twoFigures(value);
+        return enter(both.front(), both.back());
+    }
     m_problem.clear();
     const auto figure = figureFrom(value);
     const auto upper = below.trimmed().isEmpty() ? std::optional<double>() : figureFrom(below);

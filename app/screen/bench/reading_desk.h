@@ -140,6 +140,8 @@ public:
     Q_INVOKABLE void tap(int gore, int row);
     /// A figure at the chosen place, or of the item; `below` only for a stepped indicator.
     Q_INVOKABLE void enter(const QString& value, const QString& below = {});
+    /// Both figures of a stepped indicator are in one text, as in "110-116".
+    Q_INVOKABLE bool saysBoth(const QString& value) const;
     /// The proof load was held: at the chosen place, or by the item.
     Q_INVOKABLE void hold();
     Q_INVOKABLE void stand();

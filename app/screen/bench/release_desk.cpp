@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/release_desk.h"
 
+#include "answers/balloon_lines.h"
 #include "answers/due.h"
 #include "bench/release/owner_rule.h"
 #include "bench/release/release_phrase.h"
@@ -274,25 +275,31 @@ void ReleaseDesk::sign() {
 }
 
 void ReleaseDesk::showDueNext() {
-    using Answer = Result<std::shared_ptr<const DueList>>;
+    struct Next {
+        std::shared_ptr<const DueList> due;
+        std::vector<const DueRow*> rows; ///< into it, as they come
+    };
+    using Answer = Result<Next>;
     hear(house().desk.ask(
              [items = m_desk->file()->inspection.opened.body.items, on = house().day.date()](Record& record) -> Answer {
                  auto list = due(record, {std::nullopt, items}, on, Outside::AsInService);
                  if (!list)
                      return tl::unexpected(list.error());
-                 return std::make_shared<const DueList>(std::move(*list));
+                 const auto kept = std::make_shared<const DueList>(std::move(*list));
+                 return dueAsItComes(record, *kept).map([&](std::vector<const DueRow*>&& rows) {
+                     return Next{kept, std::move(rows)};
+                 });
              }),
          this, [this](const Answer& answer) {
              std::vector<Choice> rows;
-             if (answer)
-                 for (const auto& row : (*answer)->rows)
-                     if (row.state.standing != Standing::Closed && isRequired(row.state))
-                         rows.push_back({inward(row.item->id.text()), words::said(row.requirement->title),
-                                         joined({inward(row.item->id.text()), DueTexts::due(row), DueTexts::left(row),
-                                                 Words::standing(row.state)},
-                                                QStringLiteral(" · ")),
-                                         -1, static_cast<int>(reckonedAs(row.state)), false,
-                                         inward(row.requirement->id.text())});
+             for (const auto* each : answer ? answer->rows : std::vector<const DueRow*>())
+                 if (const auto& row = *each; row.state.standing != Standing::Closed && isRequired(row.state))
+                     rows.push_back({inward(row.item->id.text()), words::said(row.requirement->title),
+                                     joined({inward(row.item->id.text()), DueTexts::due(row), DueTexts::left(row),
+                                             Words::standing(row.state)},
+                                            QStringLiteral(" · ")),
+                                     -1, static_cast<int>(reckonedAs(row.state)), false,
+                                     inward(row.requirement->id.text())});
              m_dueNext.show(std::move(rows));
          });
 }

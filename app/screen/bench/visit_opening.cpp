@@ -28,10 +28,16 @@ void VisitOpening::movedIn() {
 
 void VisitOpening::look() {
     const auto before = std::exchange(m_sheet, house().fleet.sheet());
-    if (!m_sheet || !m_sheet->mends(before))
-        return showChoices();
+    if (!m_sheet || !m_sheet->mends(before)) {
+        showChoices();
+        if (isEventUnknown())
+            askOffer();
+        return;
+    }
     for (const auto& item : m_sheet->mend().items)
         m_items.change(choiceOf(*m_sheet->item(item)));
+    if (isEventUnknown())
+        askOffer(); // it may have been reported meanwhile
 }
 
 void VisitOpening::begin(const QString& balloon) {

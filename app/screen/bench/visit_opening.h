@@ -35,6 +35,8 @@ class VisitOpening : public crownring::screen::Resident {
     Q_PROPERTY(int chosenWork READ chosenWork NOTIFY changed FINAL)
     /// What is due on the items chosen was read.
     Q_PROPERTY(bool known READ known NOTIFY changed FINAL)
+    /// An inspection after an event, of which none is reported: that comes first.
+    Q_PROPERTY(bool eventUnknown READ isEventUnknown NOTIFY changed FINAL)
     Q_PROPERTY(bool canOpen READ canOpen NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
 
@@ -58,7 +60,8 @@ public:
     [[nodiscard]] int chosenItems() const { return static_cast<int>(m_chosen.size()); }
     [[nodiscard]] int chosenWork() const;
     [[nodiscard]] bool known() const { return m_offer != nullptr; }
-    [[nodiscard]] bool canOpen() const { return !m_chosen.empty() && !m_asking; }
+    [[nodiscard]] bool isEventUnknown() const { return m_offer && m_offer->eventUnknown; }
+    [[nodiscard]] bool canOpen() const { return !m_chosen.empty() && !m_asking && !isEventUnknown(); }
     [[nodiscard]] QString problem() const { return m_problem; }
 
     /// Begins anew, for a balloon or for none.

@@ -42,6 +42,20 @@ void addPicturesOf(const QDir& folder, QFileInfoList& pictures) {
                                      QDir::Files | QDir::Readable);
 }
 
+/// It has its end: what a camera is still writing has none. A format that ends otherwise is whole once nobody has
+/// written to it for a while.
+bool isWhole(const QFileInfo& picture) {
+    constexpr int quietFor = 10; // seconds
+    constexpr qint64 tail = 64;
+    QFile file(picture.filePath());
+    if (!file.open(QIODevice::ReadOnly))
+        return false;
+    file.seek(std::max<qint64>(0, file.size() - tail));
+    const auto end = file.read(tail);
+    return end.contains(QByteArrayLiteral("\xff\xd9")) || end.contains("IEND") ||
+           picture.lastModified().secsTo(QDateTime::currentDateTimeUtc()) > quietFor;
+}
+
 }
 
 Result<Picture> photographFrom(const QUrl& file) {
@@ -90,8 +104,11 @@ QStringList latestPictures(CivilDate day, const QString& of, int most) {
     pictures.removeIf([&](const QFileInfo& each) { return each.lastModified().toString(Qt::ISODate) < first; });
     std::ranges::sort(pictures, std::ranges::greater(), [](const QFileInfo& each) { return each.lastModified(); });
     QStringList urls;
-    for (const auto& each : pictures.mid(0, most))
-        urls += QUrl::fromLocalFile(each.filePath()).toString(QUrl::FullyEncoded);
+    for (const auto& each : pictures) {
+        const auto url = QUrl::fromLocalFile(each.filePath()).toString(QUrl::FullyEncoded);
+        if (urls.size() < most && !urls.contains(url) && isWhole(each))
+            urls += url;
+    }
     return urls;
 }
 

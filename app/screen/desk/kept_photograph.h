@@ -21,7 +21,8 @@ namespace crownring::screen {
 [[nodiscard]] QString smallPhotograph(const Picture& picture);
 
 /// URLs of the latest pictures in the camera's folder and the folders in it, taken on a day or the day before; latest
-/// first, at most so many. @param folder empty: the user's folders of pictures
+/// first, each once, at most so many; one that is still being written waits. @param folder empty: the user's folders of
+/// pictures
 [[nodiscard]] QStringList latestPictures(CivilDate day, const QString& folder = {}, int most = 4);
 
 }

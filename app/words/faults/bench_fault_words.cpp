@@ -26,6 +26,10 @@ Sources sourcesOf(BenchFault fault) {
     case BenchFault::ComponentOfBalloon:
         return {QT_TRANSLATE_NOOP("Problem", "work on a component is off the aircraft, and this visit is of %1"),
                 QT_TRANSLATE_NOOP("Problem", "open a visit of the item alone, or a repair of the balloon")};
+    case BenchFault::NoEventReported:
+        return {QT_TRANSLATE_NOOP("Problem", "no event is reported that asks for such a visit: %1"),
+                QT_TRANSLATE_NOOP("Problem", "report first what happened, of the balloon or of the item: that decides "
+                                             "what is looked at")};
     case BenchFault::ItemNotYetThere:
         return {QT_TRANSLATE_NOOP("Problem", "item '%1' is not in the record on %2"),
                 QT_TRANSLATE_NOOP("Problem", "open it on a later day, or leave the item out")};

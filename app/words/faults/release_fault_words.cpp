@@ -110,6 +110,14 @@ Sources sourcesOf(ReleaseFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "'%1' on %2 is no task of the pilot-owner's list that was done here"),
                 QT_TRANSLATE_NOOP(
                     "Problem", "name the line of the task and settle it, or let authorised people release the work")};
+    case ReleaseFault::NotOfTheTask:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "'%1' on %2 is more than the pilot-owner's task that it is written under: %3"),
+            QT_TRANSLATE_NOOP("Problem", "name the line of the task that it was, or let authorised people release it")};
+    case ReleaseFault::OwnersTaskOffTheAircraft:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is on no balloon: work on it is maintenance of a component, which no "
+                                             "pilot-owner releases"),
+                QT_TRANSLATE_NOOP("Problem", "leave it out, or let authorised people release it as a component")};
     case ReleaseFault::NothingOutstanding:
         return {QT_TRANSLATE_NOOP("Problem", "nothing is outstanding: the maintenance is complete"),
                 QT_TRANSLATE_NOOP("Problem", "sign the release")};

@@ -12,10 +12,12 @@ Sources sourcesOf(ReviewFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is not the envelope of %2 on that day"),
                 QT_TRANSLATE_NOOP("Problem", "name the envelope that is fitted to it: it carries the registration")};
     case ReviewFault::NoProgramme:
-        return {QT_TRANSLATE_NOOP("Problem", "no programme in force asks for a review of %1 on that day, so its expiry "
-                                             "cannot be held against a rule"),
-                QT_TRANSLATE_NOOP("Problem",
-                                  "adopt the programme of its state of registry for it, from that day or before")};
+        return {
+            QT_TRANSLATE_NOOP("Problem", "no programme in force asks for a review of %1 on that day, so its expiry "
+                                         "cannot be held against a rule"),
+            QT_TRANSLATE_NOOP("Problem",
+                              "adopt the programme of its state of registry for it, from that day or before; the rules "
+                              "of the United States know no such certificate")};
     case ReviewFault::MayNotReview:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
                 QT_TRANSLATE_NOOP(

@@ -279,6 +279,14 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "nothing");
     case SheetPhrase::GradedDown:
         return QT_TRANSLATE_NOOP("Phrase", "%1; graded down by %2: %3");
+    case SheetPhrase::GradedDownBy:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; graded down by %2");
+    case SheetPhrase::IsVoided:
+        return QT_TRANSLATE_NOOP("Phrase", "voided by %1: %2");
+    case SheetPhrase::TakenBackThere:
+        return QT_TRANSLATE_NOOP("Phrase", "taken back where it was written");
+    case SheetPhrase::Voided:
+        return QT_TRANSLATE_NOOP("Phrase", "Found and voided since");
     case SheetPhrase::TestAndLimit:
         return QT_TRANSLATE_NOOP("Phrase", "%1; limit %2");
     case SheetPhrase::OtherClauses:

@@ -78,7 +78,7 @@ Result<void> FabricGathering::take(const ItemFacts& envelope, const StatedLimit&
     FollowedEnvelope followed;
     followed.id = envelope.id;
     followed.type = limit.type.text();
-    followed.limit = *boundOf(limit);
+    followed.limit = boundOf(limit)->as(unitOf(*quantityNamed(limit.quantity)));
     followed.source = limit.source;
     followed.conditions = limit.conditions;
     followed.gores = type == m_book.types.end() ? 0 : type->gores.value_or(0);

@@ -59,6 +59,9 @@ ChecklistLine lineFrom(const json& object) {
     line.photograph = object.value("photograph", false);
     line.tester = object.value("tester", false);
     line.ownerRule = object.value("owner_rule", std::string());
+    if (const auto work = object.find("owner_work"); work != object.end())
+        line.ownerWork = OwnerWork{std::ranges::find(*work, "repair") != work->end(),
+                                   std::ranges::find(*work, "part") != work->end()};
     line.required = object.value("required", true);
     line.ownLook = object.value("own_look", false);
     return line;

@@ -11,6 +11,7 @@
 #include "problem/problem.h"
 #include "record/kinds/item_kind.h"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -36,6 +37,13 @@ inline constexpr std::string_view furtherWork = "further-work";
 /// Its own title; of `furtherWork` a phrase.
 [[nodiscard]] Argument titleOf(const ChecklistSection& section);
 
+/// What an owner's task can be besides work that is described.
+struct OwnerWork {
+    bool repair = false;
+    bool part = false;
+    bool operator==(const OwnerWork&) const = default;
+};
+
 struct ChecklistLine {
     std::string id; ///< different in all lines of a checklist, e.g. "envelope.crown-ring"
     std::string section;
@@ -51,8 +59,10 @@ struct ChecklistLine {
     bool photograph = false; ///< one is asked for
     bool tester = false;     ///< done with a tool that must be in calibration
     std::string ownerRule;   ///< in visits of owner's tasks: the rule that lets the pilot-owner do it
-    bool required = true;    ///< without it the inspection cannot be released
-    bool ownLook = false;    ///< it wants a look of its own: never settled together with others
+    /// Of an owner's task: whether a repair or a part replaced can be its work; nothing where the list does not say.
+    std::optional<OwnerWork> ownerWork{};
+    bool required = true; ///< without it the inspection cannot be released
+    bool ownLook = false; ///< it wants a look of its own: never settled together with others
     bool operator==(const ChecklistLine&) const = default;
 
     /// One of those that it is there for.

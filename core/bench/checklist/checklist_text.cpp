@@ -44,6 +44,13 @@ json textOf(const ChecklistLine& line) {
         object["tester"] = true;
     if (!line.ownerRule.empty())
         object["owner_rule"] = line.ownerRule;
+    if (line.ownerWork) {
+        auto& work = object["owner_work"] = json::array();
+        if (line.ownerWork->repair)
+            work.push_back("repair");
+        if (line.ownerWork->part)
+            work.push_back("part");
+    }
     if (!line.required)
         object["required"] = false;
     if (line.ownLook)

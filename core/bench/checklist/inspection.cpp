@@ -4,6 +4,7 @@
 #include "problem/faults/bench_fault.h"
 
 #include <algorithm>
+#include <map>
 
 namespace crownring {
 
@@ -64,8 +65,24 @@ WorkLine* lineOf(std::vector<WorkLine>& lines, const ReadingTaken& reading) {
     return found == lines.end() ? nullptr : &*found;
 }
 
+bool isSpokenOf(const Inspection& inspection, const ChecklistLine& line, const ItemId& item) {
+    return std::ranges::any_of(inspection.lines,
+                               [&](const auto& each) { return each.body.line == line.id && each.body.item == item; });
+}
+
+/// Their tasks are a choice, and stand there to be chosen.
+std::vector<ItemId> itemsAsked(const Inspection& inspection, std::span<const ItemFacts> items) {
+    const auto visit = visitFrom(inspection.opened.body.visit);
+    std::vector<ItemId> asked;
+    for (const auto& item : items)
+        if ((visit && isOfOwnersTasks(*visit)) || inspection.concerns(item.id))
+            asked.push_back(item.id);
+    return asked;
+}
+
 std::vector<WorkLine> listed(const Inspection& inspection, std::span<const ItemFacts> items) {
     std::vector<WorkLine> lines;
+    const auto asked = itemsAsked(inspection, items);
     const auto visit = visitFrom(inspection.opened.body.visit);
     const auto ofVisit = visit ? linesFor(inspection.checklist, *visit) : std::vector<const ChecklistLine*>{};
     for (const auto& section : inspection.checklist.sections) {
@@ -75,7 +92,8 @@ std::vector<WorkLine> listed(const Inspection& inspection, std::span<const ItemF
                 lines.push_back({line, nullptr, nullptr, {}});
         for (const auto& item : items)
             for (const auto* line : ofVisit)
-                if (line->section == section.id && appliesTo(*line, inspection, item))
+                if (line->section == section.id && appliesTo(*line, inspection, item) &&
+                    (std::ranges::find(asked, item.id) != asked.end() || isSpokenOf(inspection, *line, item.id)))
                     lines.push_back({line, &item, nullptr, {}});
     }
     return lines;
@@ -87,6 +105,22 @@ bool Inspection::isWorkOn(const ItemId& item, std::span<const RequirementId> req
     return std::ranges::any_of(opened.body.work, [&](const Work& work) {
         return work.item == item && std::ranges::find(requirements, work.requirement) != requirements.end();
     });
+}
+
+bool Inspection::concerns(const ItemId& item) const {
+    const auto visit = visitFrom(opened.body.visit);
+    if (!visit || isOfComponents(*visit) || !(isMaintenance(*visit) || isOfOwnersTasks(*visit)))
+        return true;
+    const auto isOfIt = [&](const auto& each) { return each.body.item == item; };
+    std::map<std::string_view, LineState> settled;
+    for (const auto& each : lines)
+        if (each.body.item == item)
+            settled[each.body.line] = each.body.state;
+    const auto isDone = [](const auto& each) { return each.second == LineState::Done; };
+    return std::ranges::find(opened.body.work, item, &Work::item) != opened.body.work.end() ||
+           std::ranges::any_of(performed, isOfIt) || std::ranges::any_of(repairs, isOfIt) ||
+           std::ranges::any_of(parts, isOfIt) || std::ranges::any_of(cleared, isOfIt) ||
+           std::ranges::any_of(readings, isOfIt) || std::ranges::any_of(settled, isDone);
 }
 
 Result<Inspection> inspectionFrom(const InspectionId& id, std::span<const JournalLine> told) {

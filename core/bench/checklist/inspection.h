@@ -52,6 +52,9 @@ struct Inspection {
         return closed && closed->body.outcome == Outcome::Discrepancies && !approved;
     }
     [[nodiscard]] bool isWorkOn(const ItemId& item, std::span<const RequirementId> requirements) const;
+    /// An inspection is of all its items, and what comes as a component comes for its work. Of other work those alone
+    /// on which something was done or is to be done: who mends a basket says nothing of the cylinders beside it.
+    [[nodiscard]] bool concerns(const ItemId& item) const;
 };
 
 /// @param told about the inspection, by stamp. UnknownReference when it was never opened.

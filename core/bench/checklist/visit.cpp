@@ -70,6 +70,8 @@ Regime regimeOf(Visit visit) { return of(visit).regime; }
 
 bool isPeriodic(Visit visit) { return of(visit).errand == Errand::Periodic; }
 
+bool isSpecial(Visit visit) { return of(visit).errand == Errand::Special; }
+
 bool isOfOwnersTasks(Visit visit) { return of(visit).errand == Errand::OwnersTasks; }
 
 bool isMaintenance(Visit visit) { return of(visit).errand >= Errand::Work; }

@@ -60,6 +60,8 @@ inline constexpr std::array allVisits{Visit::PartMlInspection,   Visit::PartMlSp
 [[nodiscard]] Regime regimeOf(Visit visit);
 /// An annual or 100-hour inspection: the visits of a line that names none.
 [[nodiscard]] bool isPeriodic(Visit visit);
+/// An inspection after an event.
+[[nodiscard]] bool isSpecial(Visit visit);
 /// What an owner or pilot may do by themselves.
 [[nodiscard]] bool isOfOwnersTasks(Visit visit);
 /// Work that is no inspection: its release describes what was done (14 CFR 43.9(a); ML.A.801(e)).

@@ -68,7 +68,7 @@ std::optional<Phrase> farFromStated(const Measured& reading, const Unit& given, 
             continue;
         const auto& stated = limit.proof ? limit.proof : limit.least;
         const double most = limit.proof ? 1.2 : 2.2;
-        if (stated && stated->value() > 0 && reading.value.value() > most * stated->value())
+        if (stated && stated->value() > 0 && reading.value / *stated > most)
             return Phrase{DoubtPhrase::FarFromStated, {termOf(*quantity), reading.value.as(given), stated->as(given)}};
     }
     return std::nullopt;

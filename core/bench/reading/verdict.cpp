@@ -16,12 +16,12 @@ namespace {
 
 Result<StatedLimit> withBounds(StatedLimit limit, const LimitStated& stated, const Quantity& quantity,
                                const Unit& unit) {
-    const auto own = [&](const std::optional<double>& figure) {
-        return figure ? std::optional(figureOf(quantity, *figure, unit)) : std::nullopt;
+    const auto stands = [&](const std::optional<double>& figure) {
+        return figure ? std::optional(Figure(*figure, unit)) : std::nullopt;
     };
-    limit.least = own(stated.least);
-    limit.most = own(stated.most);
-    limit.proof = own(stated.proof);
+    limit.least = stands(stated.least);
+    limit.most = stands(stated.most);
+    limit.proof = stands(stated.proof);
     for (const auto& [bound, key] : {std::pair{limit.least, "least"}, {limit.most, "most"}, {limit.proof, "proof"}})
         if (bound && !std::isfinite(bound->value()))
             return problem(ReadingFault::LimitNotANumber, {}, atKey(key));
@@ -34,13 +34,14 @@ Result<StatedLimit> withBounds(StatedLimit limit, const LimitStated& stated, con
     return limit;
 }
 
-Phrase said(const Measured& reading) {
-    Arguments arguments{quantityTerm(reading.quantity), reading.value};
+/// In the unit of what it is held against.
+Phrase said(const Measured& reading, const Unit& unit) {
+    Arguments arguments{quantityTerm(reading.quantity), reading.value.as(unit)};
     if (reading.held)
         return {ReadingPhrase::Held, std::move(arguments)};
     if (!reading.below)
         return {ReadingPhrase::Read, std::move(arguments)};
-    arguments.push_back(*reading.below);
+    arguments.push_back(reading.below->as(unit));
     return {ReadingPhrase::Step, std::move(arguments)};
 }
 
@@ -87,9 +88,10 @@ Judgement judgedBy(const StatedLimit& limit, const Measured& reading) {
 
 Phrase reasonOf(Judgement judgement, const StatedLimit& limit, const Measured& reading) {
     const auto least = limit.needed();
-    Phrase reason = least && limit.most ? Phrase{JudgedPhrase::Between, {said(reading), *least, *limit.most}}
-                    : least             ? Phrase{JudgedPhrase::AtLeast, {said(reading), *least}}
-                                        : Phrase{JudgedPhrase::AtMost, {said(reading), limit.most.value_or(Figure())}};
+    const auto what = said(reading, *limit.unit());
+    Phrase reason = least && limit.most ? Phrase{JudgedPhrase::Between, {what, *least, *limit.most}}
+                    : least             ? Phrase{JudgedPhrase::AtLeast, {what, *least}}
+                                        : Phrase{JudgedPhrase::AtMost, {what, limit.most.value_or(Figure())}};
     return judgement == Judgement::Undecided ? Phrase{JudgedPhrase::Undecided, {std::move(reason)}} : reason;
 }
 
@@ -193,6 +195,13 @@ std::optional<Figure> StatedLimit::needed() const {
     return least ? least : proof;
 }
 
+const Unit* StatedLimit::unit() const {
+    for (const auto* bound : {&least, &most, &proof})
+        if (*bound)
+            return &(*bound)->unit();
+    return nullptr;
+}
+
 std::optional<double> StatedLimit::shareOf(const Measured& reading) const {
     const auto isSome = [](const Figure& figure) { return figure.value() > 0; };
     if (const auto bound = needed(); bound && isSome(*bound))
@@ -222,6 +231,17 @@ Result<StatedLimit> limitFrom(const LimitStated& stated) {
     limit.source = stated.source;
     limit.retires = stated.retires;
     return withBounds(std::move(limit), stated, **quantity, **unit);
+}
+
+ReadingTaken readIn(const Unit& unit, ReadingTaken reading) {
+    const auto* written = unitNamed(reading.unit, unit.dimension);
+    if (!written)
+        return reading;
+    reading.value = convert(reading.value, *written, unit);
+    if (reading.below)
+        reading.below = convert(*reading.below, *written, unit);
+    reading.unit = unit.symbol;
+    return reading;
 }
 
 std::optional<Phrase> boundsOf(const StatedLimit& limit) {

@@ -44,6 +44,8 @@ struct StatedLimit {
 
     /// What must be reached: the harder of `least` and `proof`; nothing where neither stands.
     [[nodiscard]] std::optional<Figure> needed() const;
+    /// The one that its manual states it in; null where nothing is stated.
+    [[nodiscard]] const Unit* unit() const;
     /// How far a reading is from the bound, on a scale on which it is 1 there and more is better: times what is needed,
     /// or `most` divided by it. Nothing where a bound, or the figure, is not above zero.
     [[nodiscard]] std::optional<double> shareOf(const Measured& reading) const;
@@ -51,8 +53,9 @@ struct StatedLimit {
     [[nodiscard]] Zone asksIn() const { return zone.value_or(Zone::Envelope); }
 };
 
-/// The limit in the quantity's own unit. BadQuantity, at the key that is wrong, for what `measuredFrom` would refuse;
-/// for neither `least` nor `most` nor `proof`; for a `least` above `most`; for a `proof` of what cannot be held.
+/// The limit in the unit that it is stated in. BadQuantity, at the key that is wrong, for what `measuredFrom` would
+/// refuse; for neither `least` nor `most` nor `proof`; for a `least` above `most`; for a `proof` of what cannot be
+/// held.
 [[nodiscard]] Result<StatedLimit> limitFrom(const LimitStated& stated);
 
 enum class Judgement {
@@ -90,6 +93,9 @@ struct Judged {
 [[nodiscard]] Judged judge(const Measured& reading, std::span<const StatedLimit> limits);
 /// The same without a word of why, for many readings at a time.
 [[nodiscard]] Decision decide(const Measured& reading, std::span<const StatedLimit> limits);
+
+/// The same reading in another unit; as it is where its own is none of that dimension.
+[[nodiscard]] ReadingTaken readIn(const Unit& unit, ReadingTaken reading);
 
 /// "at least 133.4 N".
 [[nodiscard]] std::optional<Phrase> boundsOf(const StatedLimit& limit);

@@ -139,11 +139,25 @@ ReadingState stateOf(const ReadingTaken& reading, std::span<const StatedLimit> l
     if (judged.limit) {
         state.share = judged.limit->shareOf(*measured);
         state.limit = boundsOf(*judged.limit);
+        state.unit = judged.limit->unit();
         state.retires = judged.limit->retires;
         state.source = judged.limit->source;
     }
     state.measured = std::move(*measured);
     return state;
+}
+
+ReadingTaken asTheManualStates(const BenchFile& file, const ReadingTaken& reading) {
+    const auto* unit = stateOf(file, reading).unit;
+    return unit ? readIn(*unit, reading) : reading;
+}
+
+Argument whatOf(const BenchFile& file, const DefectMark& found) {
+    if (!found.reading || !found.what.empty())
+        return whatOf(found);
+    auto inItsUnit = found;
+    inItsUnit.reading = asTheManualStates(file, *found.reading);
+    return whatOf(inItsUnit);
 }
 
 Argument whatOf(const BenchFile& file, const DefectFound& found) {
@@ -153,7 +167,7 @@ Argument whatOf(const BenchFile& file, const DefectFound& found) {
     for (const auto& each : file.inspection.readings)
         if (each.id == found.reading) {
             const auto limit = stateOf(file, each.body).limit;
-            reading = said(each.body);
+            reading = said(asTheManualStates(file, each.body));
             if (limit)
                 reading = Phrase{ReadingPhrase::WithLimit, {std::move(reading), *limit}};
         }
@@ -214,7 +228,7 @@ std::optional<Argument> highestTemperature(const BenchFile& file) {
         }
     if (!highest)
         return std::nullopt;
-    const auto& body = highest->body;
+    const auto body = asTheManualStates(file, highest->body);
     const auto* named = unitNamed(body.unit, Dimension::Temperature);
     const auto unit = named ? std::string(named->symbol) : body.unit;
     if (body.below)

@@ -8,6 +8,7 @@
 #include "bench/reading/instrument.h"
 #include "bench/reading/verdict.h"
 #include "bench/release/entitlement.h"
+#include "record/journal.h"
 #include "rules/standing/standing.h"
 
 #include <map>
@@ -43,6 +44,12 @@ struct Excepted {
     bool operator==(const Excepted&) const = default;
 };
 
+struct Graded {
+    PersonId by;
+    std::string why;
+    bool operator==(const Graded&) const = default;
+};
+
 struct BenchFile {
     CivilDate on; ///< the day asked
     Inspection inspection;
@@ -65,6 +72,11 @@ struct BenchFile {
     std::map<DefectId, std::vector<std::string>> photographs;
     /// What the deferrals of defects that are open on the items say, whichever visit deferred them.
     std::map<DefectId, Said<DefectDeferred>> deferrals;
+    /// What was written down as found in this visit and does not stand, with who took it out and why: all that was not
+    /// taken back by who had found it, before anything was signed.
+    std::vector<TakenOut> takenOut;
+    /// Who decided that a defect that is open on the items is less than it was found to be, and why.
+    std::map<DefectId, Graded> graded;
     /// As a release after incomplete maintenance found it, on its day; null where there was none.
     std::shared_ptr<const BenchFile> atIncomplete;
     std::vector<Problem> unsupported; ///< what would refuse the release that was signed, by what the record says now
@@ -96,6 +108,7 @@ struct ReadingState {
     std::optional<Phrase> reason;
     std::optional<double> share;      ///< 1 at the limit, more is better
     std::optional<Phrase> limit;      ///< "at least 133.4 N"; nothing where there is none
+    const Unit* unit = nullptr;       ///< that the manual states that limit in
     std::string source;               ///< of that limit
     Retired retires = Retired::Panel; ///< what a reading beyond it retires
 };
@@ -103,8 +116,13 @@ struct ReadingState {
 /// Held against the limits of its item's type and kind.
 [[nodiscard]] ReadingState stateOf(const ReadingTaken& reading, std::span<const StatedLimit> limits);
 
+/// A reading as papers say it: in the unit of the manual's limit that it is held against, whatever it was read in.
+[[nodiscard]] ReadingTaken asTheManualStates(const BenchFile& file, const ReadingTaken& reading);
+
 /// What was found, or which reading failed what limit.
 [[nodiscard]] Argument whatOf(const BenchFile& file, const DefectFound& found);
+/// What was found, or that a reading failed.
+[[nodiscard]] Argument whatOf(const BenchFile& file, const DefectMark& found);
 
 /// Of the same series at the same place of one item; where a quantity is read at places, an unstated one is no place.
 [[nodiscard]] bool takesThePlaceOf(const ReadingTaken& later, const ReadingTaken& earlier);

@@ -60,21 +60,20 @@ void addAccomplished(const BenchFile& file, std::vector<Argument>& extent) {
 
 /// The readings by one test, in one direction and unit: of one item at its places, or of several items.
 struct Summary {
-    std::vector<const ReadingTaken*> readings;
+    std::vector<ReadingTaken> readings; ///< in the unit of the limit that they are held against
 
     [[nodiscard]] Argument summed(const BenchFile& file) const {
-        const auto& first = *readings.front();
-        const auto [least, most] =
-            std::ranges::minmax(readings, {}, [](const ReadingTaken* each) { return each->value; });
+        const auto& first = readings.front();
+        const auto [least, most] = std::ranges::minmax(readings, {}, &ReadingTaken::value);
         Argument test = testedAs(seriesOf(first.quantity, first.conditions));
         if (first.conditions.direction)
             test =
                 Phrase{ReadingPhrase::Along, {std::move(test), Term{Term::Of::Direction, *first.conditions.direction}}};
-        const Argument from = InUnit{least->value, first.unit};
+        const Argument from = InUnit{least.value, first.unit};
         Argument span = readings.size() == 1 ? Argument(said(first))
-                        : least->value == most->value
+                        : least.value == most.value
                             ? from
-                            : Argument(Phrase{ReleasePhrase::FromTo, {from, InUnit{most->value, first.unit}}});
+                            : Argument(Phrase{ReleasePhrase::FromTo, {from, InUnit{most.value, first.unit}}});
         if (readings.size() > 1 && first.held)
             span = Phrase{ReadingPhrase::HeldAt, {std::move(span)}};
         Argument text = readings.size() == 1
@@ -89,9 +88,9 @@ struct Summary {
 
     [[nodiscard]] Listed items() const {
         Listed items;
-        for (const auto* reading : readings)
-            if (std::ranges::find(items.list, Argument(reading->item)) == items.list.end())
-                items.list.emplace_back(reading->item);
+        for (const auto& reading : readings)
+            if (std::ranges::find(items.list, Argument(reading.item)) == items.list.end())
+                items.list.emplace_back(reading.item);
         return items;
     }
 };
@@ -99,9 +98,9 @@ struct Summary {
 void addReadings(const BenchFile& file, std::vector<Argument>& extent) {
     std::vector<Summary> summaries;
     for (const auto* reading : speakingReadings(file.inspection)) {
-        const auto& body = reading->body;
+        const auto body = asTheManualStates(file, reading->body);
         const auto alike = [&](const Summary& summary) {
-            const auto& other = *summary.readings.front();
+            const auto& other = summary.readings.front();
             const bool isPlaced = body.place != PanelPlace() || other.place != PanelPlace();
             return (other.item == body.item || !isPlaced) && other.unit == body.unit &&
                    stateOf(file, other).limit == stateOf(file, body).limit && other.held == body.held && !other.below &&
@@ -109,7 +108,7 @@ void addReadings(const BenchFile& file, std::vector<Argument>& extent) {
                    seriesOf(other.quantity, other.conditions) == seriesOf(body.quantity, body.conditions);
         };
         const auto there = std::ranges::find_if(summaries, alike);
-        (there == summaries.end() ? summaries.emplace_back() : *there).readings.push_back(&body);
+        (there == summaries.end() ? summaries.emplace_back() : *there).readings.push_back(body);
     }
     for (const auto& summary : summaries)
         extent.push_back(summary.summed(file));

@@ -22,7 +22,9 @@ constexpr std::array<OwnerRule, 9> forbidden{{
     {"Part-ML Appendix II(b)(5)", "it requires the use of test equipment or special testing …"},
     {"Part-ML Appendix II(b)(6)", "it is composed of any unscheduled special inspections (e.g. heavy-landing check)"},
     {"Part-ML Appendix II(b)(7)", "it affects systems essential for IFR operations …"},
-    {"Part-ML Appendix II(b)(8)", "it is a complex maintenance task (Appendix III) …"},
+    {"Part-ML Appendix II(b)(8)",
+     "it is a complex maintenance task in accordance with Appendix III, or it is a component maintenance task in "
+     "accordance with point (a) or (b) of point ML.A.502"},
     {"Part-ML Appendix II(b)(9)", "it is part of the 100-h/annual check"},
 }};
 
@@ -70,6 +72,8 @@ std::optional<Barred> ownerBar(Visit visit) {
         return notPreventive();
     if (isPeriodic(visit))
         return byAppendix(9);
+    if (isOfComponents(visit))
+        return byAppendix(8);
     if (isMaintenance(visit))
         return Barred{{BarredPhrase::OwnersTasksOnly, {}}, "ML.A.803 (from memory); Part-ML Appendix II(b)"};
     return byAppendix(6);

@@ -182,7 +182,7 @@ private:
                 if (isRelease(m_signing.outcome) && bars(defect, item, m_signing.on))
                     refuse({Refusal::Kind::Defect,
                             ReleaseFault::DefectBarsFlight,
-                            {whatOf(*defect.found), item.id},
+                            {whatOf(m_file, *defect.found), item.id},
                             regimeOf(m_file.visit()) == Regime::PartMl ? "ML.A.403(a); ML.A.801(g) (from memory)"
                                                                        : "14 CFR 43.11(a)(5), 91.405",
                             defect.found->defect.text(),
@@ -282,8 +282,9 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
         facts.totalTime = envelope->clock.minutes;
     }
     for (const auto& item : file.items)
-        facts.items.push_back(
-            {item.kind, namedInStatement(item.kind, item.id, item.serial), titleOf(item), item.clock.minutes});
+        if (inspection.concerns(item.id))
+            facts.items.push_back(
+                {item.kind, namedInStatement(item.kind, item.id, item.serial), titleOf(item), item.clock.minutes});
     facts.order = inspection.opened.body.order;
     facts.owner = file.owner;
     facts.operatedBy = file.operatedBy;
@@ -299,7 +300,7 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
     facts.highestTemperature = highestTemperature(file);
     for (const auto& item : file.items)
         for (const auto& defect : openDefects(item)) {
-            const Phrase found{ReleasePhrase::Defect, {item.id, whatOf(*defect.found)}};
+            const Phrase found{ReleasePhrase::Defect, {item.id, whatOf(file, *defect.found)}};
             if (defect.deferred)
                 facts.deferred.push_back(deferredText(file, *defect.deferred, found));
             if (!isRelease(signing.outcome)) // what may fly is not listed as unairworthy

@@ -12,6 +12,9 @@ namespace {
 constexpr const char* describedRule = "14 CFR 43.9(a)(1); ML.A.801(e) (from memory)";
 constexpr const char* gradeRule = "14 CFR 43.9(d), Part 43 Appendix A; ML.A.304 (from memory)";
 constexpr const char* componentRule = "ML.A.502; ML.A.802 (from memory); 14 CFR 43.9";
+/// Read in Reg. (EU) 2019/1383 and a UK-retained copy; AMC M.A.502 (read) has removal from and installation on an
+/// aircraft as aircraft maintenance. That work on what is on no balloon is maintenance of a component is our reading.
+constexpr const char* componentTaskRule = "Part-ML Appendix II(b)(8); ML.A.502(a), (b)";
 constexpr const char* ownerRule = "Part-ML Appendix II(b); 14 CFR 43.3(g), Part 43 Appendix A(c)";
 
 class WorkAsked {
@@ -78,32 +81,43 @@ private:
         }
     }
 
-    /// Each is a task of the list that was done in this visit; where one alone was done on the item, it is that.
+    /// Each is a task of the list that was done in this visit; where one alone was done on the item, it is that. The
+    /// task says what it can be: who cleans a burner replaces none of its valves, whatever the words are.
     void askOwnersTasks() {
+        if (regimeOf(m_file.visit()) == Regime::PartMl)
+            for (const auto& item : m_file.items)
+                if (!item.balloon && m_file.inspection.concerns(item.id))
+                    refuse(Refusal::Kind::Signatory, ReleaseFault::OwnersTaskOffTheAircraft, {item.id},
+                           componentTaskRule, item.id);
         if (std::ranges::all_of(m_file.items, [&](const ItemFacts& item) { return tasksDoneOn(item.id).empty(); }))
             refuse(Refusal::Kind::Content, ReleaseFault::WorkNotDescribed, {}, describedRule);
-        const auto ask = [&](const auto& each, const std::string& what) {
+        const auto ask = [&](const auto& each, const std::string& what, bool OwnerWork::*kind) {
             const auto tasks = tasksDoneOn(each.body.item);
-            const bool isOne =
-                each.body.line.empty() ? tasks.size() == 1 : std::ranges::find(tasks, each.body.line) != tasks.end();
-            if (!isOne)
+            const auto named = std::ranges::find(tasks, each.body.line, &ChecklistLine::id);
+            const auto* task = named != tasks.end()                          ? *named
+                               : each.body.line.empty() && tasks.size() == 1 ? tasks.front()
+                                                                             : nullptr;
+            if (!task)
                 refuse(Refusal::Kind::Signatory, ReleaseFault::NoOwnersTask, {what, each.body.item}, ownerRule,
                        each.body.item);
+            else if (kind && task->ownerWork && !((*task->ownerWork).*kind))
+                refuse(Refusal::Kind::Signatory, ReleaseFault::NotOfTheTask, {what, each.body.item, task->title},
+                       ownerRule, each.body.item);
         };
         for (const auto& each : m_file.inspection.performed)
-            ask(each, each.body.what);
+            ask(each, each.body.what, nullptr);
         for (const auto& each : m_file.inspection.repairs)
-            ask(each, each.body.method);
+            ask(each, each.body.method, &OwnerWork::repair);
         for (const auto& each : m_file.inspection.parts)
-            ask(each, each.body.part);
+            ask(each, each.body.part, &OwnerWork::part);
     }
 
-    [[nodiscard]] std::vector<std::string> tasksDoneOn(const ItemId& item) const {
-        std::vector<std::string> tasks;
+    [[nodiscard]] std::vector<const ChecklistLine*> tasksDoneOn(const ItemId& item) const {
+        std::vector<const ChecklistLine*> tasks;
         for (const auto& work : workLines(m_file.inspection, m_file.items))
             if (work.item && work.item->id == item && work.line && !work.line->ownerRule.empty() &&
                 work.state() == LineState::Done)
-                tasks.push_back(work.line->id);
+                tasks.push_back(work.line);
         return tasks;
     }
 

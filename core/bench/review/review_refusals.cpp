@@ -18,15 +18,15 @@ public:
             refuse(ReviewFault::MayNotReview, {bar->why}, "capacity", bar->rule);
         else if (m_said.authorisation != m_file.authorisation)
             refuse(ReviewFault::AuthorisationDiffers, {m_file.authorisation}, "authorisation", "ML.A.904");
+        if (!m_file.isAsked)
+            refuse(ReviewFault::NoProgramme, {m_said.balloon}, "balloon", "ML.A.901(a)");
         if (m_said.act == ReviewAct::Recommendation)
             return std::move(m_problems);
         for (const auto& each : m_file.against)
             refuse(ReviewFault::StandsAgainst, {each.title, each.item}, {}, "ML.A.903(a)(3), (4); " + each.source);
         if (m_said.act == ReviewAct::Review)
             askLines();
-        if (!m_file.isAsked)
-            refuse(ReviewFault::NoProgramme, {m_said.balloon}, "balloon", "ML.A.901(a)");
-        else if (m_said.act == ReviewAct::Extension)
+        if (m_file.isAsked && m_said.act == ReviewAct::Extension)
             askExtension();
         askPrinted();
         return std::move(m_problems);

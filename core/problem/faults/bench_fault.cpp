@@ -17,6 +17,8 @@ FaultRow rowOf(BenchFault fault) {
         return {"not-of-the-visit", Code::BadUse};
     case BenchFault::ComponentOfBalloon:
         return {"component-visit-of-balloon", Code::BadUse};
+    case BenchFault::NoEventReported:
+        return {"no-event-reported", Code::BadUse};
     case BenchFault::ItemNotYetThere:
         return {"item-not-yet-there", Code::UnknownReference};
     case BenchFault::NoVisit:

@@ -22,6 +22,7 @@ enum class BenchFault : std::uint8_t {
     NoEntry,            ///< %1: its id
     NotOfTheVisit,      ///< %1: the requirement, %2: the visit
     ComponentOfBalloon, ///< %1: the balloon
+    NoEventReported,    ///< %1: the visit
 };
 [[nodiscard]] FaultRow rowOf(BenchFault fault);
 

@@ -67,6 +67,10 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"grade-not-said", Code::NotReleasable};
     case ReleaseFault::NoOwnersTask:
         return {"no-owners-task", Code::NotReleasable};
+    case ReleaseFault::NotOfTheTask:
+        return {"not-of-the-task", Code::NotReleasable};
+    case ReleaseFault::OwnersTaskOffTheAircraft:
+        return {"owners-task-off-the-aircraft", Code::NotReleasable};
     case ReleaseFault::NothingOutstanding:
         return {"nothing-is-outstanding", Code::NotReleasable};
     case ReleaseFault::NoLimitation:

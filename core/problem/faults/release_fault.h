@@ -38,9 +38,11 @@ enum class ReleaseFault : std::uint8_t {
     ComponentOfBalloon, ///< %1: the balloon
     ComponentFitted,    ///< %1: the item, %2: the balloon
     WorkNotDescribed,
-    WorkNotDescribedOn, ///< %1: the item
-    GradeNotSaid,       ///< %1: the work, %2: the item
-    NoOwnersTask,       ///< %1: the work, %2: the item
+    WorkNotDescribedOn,       ///< %1: the item
+    GradeNotSaid,             ///< %1: the work, %2: the item
+    NoOwnersTask,             ///< %1: the work, %2: the item
+    NotOfTheTask,             ///< %1: the work, %2: the item, %3: the task
+    OwnersTaskOffTheAircraft, ///< %1: the item
     NothingOutstanding,
     NoLimitation,
     AbandonedAfterRelease,

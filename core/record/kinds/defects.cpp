@@ -19,6 +19,7 @@ constexpr Words<gradeCount> grades = {"servicing", "minor", "major", "standard"}
 
 std::string_view severityName(Severity severity) { return severities[static_cast<std::size_t>(severity)]; }
 std::optional<Severity> severityFrom(std::string_view name) { return among<Severity>(severities, name); }
+int rankOf(Severity severity) { return severity == Severity::Minor ? 0 : severity == Severity::Grounding ? 2 : 1; }
 std::string_view gradeName(Grade grade) { return grades[static_cast<std::size_t>(grade)]; }
 std::optional<Grade> gradeFrom(std::string_view name) { return among<Grade>(grades, name); }
 

@@ -25,6 +25,9 @@ inline constexpr int severityCount = 4;
 [[nodiscard]] std::string_view severityName(Severity severity);
 [[nodiscard]] std::optional<Severity> severityFrom(std::string_view name);
 
+/// How grave it is: 0 does not bar flight, 1 may be deferred, 2 is never.
+[[nodiscard]] int rankOf(Severity severity);
+
 struct DefectFound {
     DefectId defect;
     ItemId item;

@@ -4,6 +4,7 @@
 #include "rules/standing/limit_state.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace crownring {
 
@@ -78,6 +79,23 @@ Headline headlineOf(std::span<const DueRow* const> rows, const PaceOf& paceOf, C
             governs = next;
     }
     return governs;
+}
+
+std::vector<const DueRow*> asTheyCome(std::vector<const DueRow*> rows, const PaceOf& paceOf, CivilDate today) {
+    struct Met {
+        const DueRow* row;
+        std::optional<CivilDate> comes;
+    };
+    std::vector<Met> met;
+    for (const auto* row : rows)
+        met.push_back(
+            {row, isAhead(row->state.standing) ? comingLimit(*row, paceOf(*row->item), today).comes : std::nullopt});
+    std::ranges::stable_sort(met, {}, [](const Met& each) {
+        return std::tuple(!isBinding(*each.row), each.row->state.standing, !each.comes,
+                          each.comes.value_or(CivilDate()));
+    });
+    std::ranges::transform(met, rows.begin(), &Met::row);
+    return rows;
 }
 
 }

@@ -14,6 +14,7 @@
 #include <functional>
 #include <optional>
 #include <span>
+#include <vector>
 
 namespace crownring {
 
@@ -41,5 +42,10 @@ struct Headline {
 /// the order of the due list. Of a row with several limits the first that comes counts, under `last` the last one.
 /// @param rows of one balloon, worst first, as a due list has them; the answer points into them
 [[nodiscard]] Headline headlineOf(std::span<const DueRow* const> rows, const PaceOf& paceOf, CivilDate today);
+
+/// The same rows as one meets them: what binds before the rest, the worse standing before the better, and of what
+/// stands clear or nearing that first which comes first, as for the headline; what nobody can date last.
+[[nodiscard]] std::vector<const DueRow*> asTheyCome(std::vector<const DueRow*> rows, const PaceOf& paceOf,
+                                                    CivilDate today);
 
 }

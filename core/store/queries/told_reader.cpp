@@ -90,6 +90,22 @@ std::vector<EntryId> ToldReader::told(const Told& asked, std::optional<std::int6
     return idsFrom(rows);
 }
 
+std::vector<std::pair<EntryId, EntryId>> ToldReader::voided(std::string_view kind) {
+    Statement rows(m_connection,
+                   "SELECT d.entry_id, v.entry_id FROM entry v JOIN amendment a ON a.entry_no = v.entry_no"
+                   " JOIN entry d ON d.entry_id = a.target_id WHERE v.kind = ? AND d.kind = ?"
+                   " ORDER BY v.entry_no");
+    rows.bind(std::string(kindName<EntryVoided>()));
+    rows.bind(std::string(kind));
+    rows.runBound();
+    std::vector<std::pair<EntryId, EntryId>> found;
+    while (rows.next()) {
+        auto entry = rows.read<EntryId>();
+        found.emplace_back(std::move(entry), rows.read<EntryId>());
+    }
+    return found;
+}
+
 Account ToldReader::account(Subject sort, std::optional<std::int64_t> number) {
     Account account{Part::Told, number.value_or(Account::ofSort(sort)), {}};
     const std::string text = "SELECT subject_no, at, entry_id FROM told WHERE sort = ?";

@@ -7,6 +7,8 @@
 #include "store/accounts/account.h"
 
 #include <optional>
+#include <string_view>
+#include <utility>
 #include <vector>
 
 namespace crownring {
@@ -17,7 +19,8 @@ public:
 
     /// In the order of their stamps. @param number of the name that is asked for, where one is
     [[nodiscard]] std::vector<EntryId> told(const Told& asked, std::optional<std::int64_t> number);
-    /// What is told of types rests on: which entries there are of them.
+    /// Which entries of a kind another one voids, and by which; whatever became of that.
+    [[nodiscard]] std::vector<std::pair<EntryId, EntryId>> voided(std::string_view kind);
     /// Of all that is told of a sort, or of one name, whatever the day.
     [[nodiscard]] Account account(Subject sort, std::optional<std::int64_t> number);
     /// Latest first: an item's own entries, the flights and events of the balloons that it was on while it was, and the

@@ -39,6 +39,18 @@ public:
                                       (answer.comes ? " " + answer.comes->iso() : std::string()));
     }
 
+    /// The numbers of the rows as one meets them.
+    [[nodiscard]] QString order() const {
+        std::vector<const DueRow*> rows;
+        for (const auto& row : m_rows)
+            rows.push_back(&row);
+        QStringList numbers;
+        for (const auto* row : asTheyCome(
+                 rows, [this](const ItemFacts&) { return m_pace; }, day("2024-07-01")))
+            numbers += QString::fromStdString(row->requirement->id.text());
+        return numbers.join(u' ');
+    }
+
 private:
     RecentUse m_pace;
     std::vector<std::shared_ptr<Requirement>> m_requirements;
@@ -86,6 +98,20 @@ private slots:
         for (const auto* done : {"2023-09-01", "2023-07-10", "2020-01-01"})
             QCOMPARE(Balloon().with(keys, doneOn("r0", done)).with(yearly, doneOn("r1", "2024-05-01")).headline(),
                      "r1 2025-05-01");
+    }
+    void whatIsDueNextStandsAsItComes() {
+        // As the headline: 12 h at 1.5 h a week are eight weeks.
+        const std::string recommended = R"(, "force": "recommended")";
+        const std::string hours = R"("limits": [{"clock": "minutes", "every": 6000, "look_ahead": 0}])";
+        QCOMPARE(Balloon()
+                     .with(yearly, doneOn("r0", "2024-05-01"))
+                     .with(yearly + recommended, doneOn("r1", "2023-08-02"))
+                     .with(hours, doneOn("r2", "2024-01-01").at(clockOf(5280)))
+                     .with(yearly, doneOn("r3", "2023-10-01"))
+                     .with(yearly, doneOn("r4", "2023-01-01")) // lapsed
+                     .pace(90, 7)
+                     .order(),
+                 "r4 r2 r3 r0 r1");
     }
     void hoursAtTheRecentPaceComeBeforeADate() {
         // 12 h left at 18 h a year: 243 days and a third.

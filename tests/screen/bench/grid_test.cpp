@@ -34,6 +34,16 @@ constexpr const char* twoCylinders =
 {"entry":"limit.stated","id":"c5","on":"2024-01-01","type":"Drum 40","kind":"cylinder","quantity":"relief-valve-age","unit":"a","most":10,"source":"Drum manual, 2"}
 )";
 
+constexpr const char* fuelSystem =
+    R"({"entry":"item.entered","id":"h1","on":"2024-01-01","item":"HSE-1","kind":"hose","serial":"H1","type":"Hose 1"}
+{"entry":"item.fitted","id":"h2","on":"2024-01-01","balloon":"QE-SML","item":"HSE-1"}
+{"entry":"item.entered","id":"h3","on":"2024-01-01","item":"CYL-3","kind":"cylinder","serial":"C3","type":"Drum 60"}
+{"entry":"item.fitted","id":"h4","on":"2024-01-01","balloon":"QE-SML","item":"CYL-3"}
+{"entry":"limit.stated","id":"h5","on":"2024-01-01","type":"Hose 1","kind":"hose","quantity":"hose-leak-test","unit":"kPa","least":700,"source":"Hose manual, 1"}
+{"entry":"limit.stated","id":"h6","on":"2024-01-01","type":"Drum 40","kind":"cylinder","quantity":"cylinder-leak-test","unit":"kPa","least":700,"source":"Drum manual, 2"}
+{"entry":"limit.stated","id":"h7","on":"2024-01-01","type":"Drum 60","kind":"cylinder","quantity":"cylinder-leak-test","unit":"kPa","least":900,"source":"Drum manual, 2"}
+)";
+
 /// One inspector's device.
 struct Device {
     Device(const QString& file, const QString& inspector, const QByteArray& entries)
@@ -77,9 +87,9 @@ struct Device {
 };
 
 struct Bench {
-    Bench()
+    explicit Bench(const char* more = "")
         : file(folder.filePath(QStringLiteral("record.sqlite"))),
-          ann(file, QStringLiteral("insp. A"), QByteArray(smallBench) + twoCylinders) {}
+          ann(file, QStringLiteral("insp. A"), QByteArray(smallBench) + twoCylinders + more) {}
     QTemporaryDir folder;
     QString file;
     Device ann;
@@ -199,6 +209,27 @@ private slots:
         QCOMPARE(after.others(), 0);
         QCOMPARE(ann.row(QStringLiteral("cylinder.relief-valve"), QStringLiteral("CYL-2"))->state,
                  0); // it wants a look
+    }
+
+    /// The fuel system is put together and tested once; what its own manual tests at more is left.
+    void oneLeakTestHeldOnAllOfTheFuelSystem() {
+        Bench bench(fuelSystem);
+        auto& ann = bench.ann;
+        QVERIFY(ann.ready() && ann.look(ann.openVisit()));
+        AfterReading after;
+        after.setReader(&ann.reading);
+        ann.reading.readFor(QStringLiteral("HSE-1"), QStringLiteral("hose.leak-check"));
+        QCOMPARE(after.alike(), 4);
+        QCOMPARE(after.alikeItems(), QStringLiteral("HSE-1, CYL-1, CYL-2, CYL-3"));
+        after.takeOnAll();
+        ann.reading.tap(0, 0);
+        ann.settle();
+        QTRY_COMPARE(ann.desk.file()->inspection.readings.size(), std::size_t{3});
+        for (const auto& reading : ann.desk.file()->inspection.readings) {
+            QVERIFY(reading.body.held && reading.body.value == 700.0 && reading.body.item != ItemId("CYL-3"));
+            QCOMPARE(reading.body.quantity,
+                     std::string(reading.body.item == ItemId("HSE-1") ? "hose-leak-test" : "cylinder-leak-test"));
+        }
     }
 
     /// Two inspectors on two devices see each other's lines as they are settled.

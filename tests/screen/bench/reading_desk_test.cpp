@@ -101,6 +101,17 @@ struct Bench {
 class ReadingDeskTest : public QObject {
     Q_OBJECT
 private slots:
+    void bothFiguresOfAStepAreWrittenAsOne() {
+        Bench bench;
+        QVERIFY(bench.open() && bench.to("tell-tale"));
+        QVERIFY(bench.reading.stepped() && bench.reading.saysBoth(QStringLiteral("110 - 116")));
+        QVERIFY(!bench.reading.saysBoth(QStringLiteral("110")) && !bench.reading.saysBoth(QStringLiteral("110-")));
+        bench.reading.enter(QStringLiteral("104-110"));
+        bench.settle();
+        const auto& last = bench.inspection.file()->inspection.readings.back().body;
+        QCOMPARE(last.value, 104.0);
+        QCOMPARE(last.below, std::optional(110.0));
+    }
     void afterAFailedPullTheNextPlaceIsTriedWithTheLoadThatMustHold() {
         Bench bench;
         QVERIFY(bench.open());

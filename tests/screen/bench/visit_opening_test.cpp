@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// What a visit asks when it is opened: an inspection after an event what happened, work the items that it touches.
+
+#include "acts/post.h"
+#include "record/entry_json.h"
+#include "record/new_id.h"
+#include "screen/balloons/subject_page.h"
+#include "screen/bench/bench_hands.h"
+#include "test_class.h"
+
+namespace visit_opening_test {
+
+using namespace crownring;
+using namespace crownring::screen;
+using bench_walk_test::Desks;
+using bench_walk_test::Shop;
+
+namespace {
+
+constexpr const char* hardLanding =
+    R"({"entry":"event.reported","on":"2026-11-20","balloon":"QE-SML","event":"hard-landing"})";
+constexpr const char* americanBalloon =
+    R"({"entry":"balloon.entered","on":"2024-01-01","balloon":"QN1","operations":["private"]})";
+constexpr const char* americanEnvelope =
+    R"({"entry":"item.entered","on":"2024-01-01","item":"ENV-9","kind":"envelope","serial":"S9","type":"Heron 60"})";
+constexpr const char* americanFitting = R"({"entry":"item.fitted","on":"2024-01-01","balloon":"QN1","item":"ENV-9"})";
+constexpr const char* europeanRules =
+    R"({"entry":"entry.corrected","on":"2024-01-01","by":"x","note":"y","replaces":"e6","with":{"everything":null,"balloons":["QE-SML"]}})";
+constexpr const char* americanRules =
+    R"({"entry":"programme.adopted","on":"2024-01-01","programme":"us-14cfr","balloons":["QN1"]})";
+
+bool post(Shop& shop, const char* text) {
+    const auto entry = entryFrom(std::string_view(text));
+    if (!entry)
+        return false;
+    auto numbered = *entry;
+    numbered.id = newEntryId();
+    const bool written = shop.ask([numbered](Record& record) {
+        return crownring::post(record, record, {{numbered, 0}}, {}).has_value();
+    });
+    shop.house.desk.written();
+    return written;
+}
+
+QStringList itemsAsked(InspectionDesk& desk) {
+    QStringList items;
+    for (int part = 0; part < desk.parts()->count(); ++part) {
+        desk.setPartAt(part);
+        for (const auto& row : desk.lines()->rows())
+            if (!row.item.isEmpty() && !items.contains(row.item))
+                items += row.item;
+    }
+    return items;
+}
+
+}
+
+class VisitOpeningTest : public QObject {
+    Q_OBJECT
+private slots:
+    void aSpecialInspectionWaitsForWhatHappened() {
+        Shop shop;
+        QVERIFY(shop.ready());
+        In<VisitOpening> opening(shop.house);
+        opening.begin(QStringLiteral("QE-SML"));
+        QTRY_VERIFY_WITH_TIMEOUT(opening.known(), 10'000);
+        opening.setVisit(QStringLiteral("part-ml-special"));
+        QTRY_VERIFY_WITH_TIMEOUT(opening.isEventUnknown(), 10'000);
+        QVERIFY(!opening.canOpen());
+        QCOMPARE(opening.proposals()->count(), 0);
+        QVERIFY(post(shop, hardLanding));
+        QTRY_VERIFY_WITH_TIMEOUT(opening.known() && !opening.isEventUnknown() && opening.canOpen(), 10'000);
+        QVERIFY(opening.chosenWork() > 0);
+    }
+    void workAsksOfWhatItTouches() {
+        Shop shop;
+        QVERIFY(shop.ready());
+        Desks desks(shop.house);
+        QSignalSpy opened(&desks.opening, &VisitOpening::opened);
+        desks.opening.begin(QStringLiteral("QE-SML"));
+        QTRY_VERIFY_WITH_TIMEOUT(desks.opening.known(), 10'000);
+        desks.opening.setVisit(QStringLiteral("part-ml-repair"));
+        QTRY_VERIFY_WITH_TIMEOUT(desks.opening.known() && desks.opening.canOpen(), 10'000);
+        QCOMPARE(desks.opening.chosenWork(), 0);
+        for (const auto& proposal : desks.opening.proposals()->choices())
+            QVERIFY2(!proposal.label.contains(QStringLiteral("review"), Qt::CaseInsensitive),
+                     qPrintable(proposal.label));
+        desks.opening.openIt();
+        QTRY_COMPARE_WITH_TIMEOUT(opened.size(), 1, 10'000);
+        desks.inspection.setInspection(opened.first().first().toString());
+        QTRY_VERIFY_WITH_TIMEOUT(desks.inspection.loaded(), 10'000);
+        QCOMPARE(itemsAsked(desks.inspection), QStringList());
+        QVERIFY(desks.inspection.untouched().contains(QStringLiteral("ENV-1, BRN-1")));
+        WorkPerformed work;
+        work.inspection = desks.inspection.file()->inspection.id;
+        work.item = ItemId("BRN-1");
+        work.what = "new O-rings";
+        work.data = "Flare manual, 4";
+        work.grade = Grade::Minor;
+        desks.inspection.post({work});
+        desks.settle();
+        QTRY_COMPARE_WITH_TIMEOUT(itemsAsked(desks.inspection), QStringList(QStringLiteral("BRN-1")), 10'000);
+        QVERIFY(!desks.inspection.untouched().contains(QStringLiteral("BRN-1")));
+    }
+    void underTheRulesOfTheUnitedStatesNoReviewIsOffered() {
+        Shop shop;
+        QVERIFY(shop.ready());
+        for (const char* each : {europeanRules, americanBalloon, americanEnvelope, americanFitting, americanRules})
+            QVERIFY2(post(shop, each), each);
+        In<SubjectPage> page(shop.house);
+        page.showBalloon(QStringLiteral("QN1"));
+        QTRY_VERIFY_WITH_TIMEOUT(page.found() && page.dues()->count() > 0, 20'000);
+        QVERIFY(!page.isReviewed());
+        page.showBalloon(QStringLiteral("QE-SML"));
+        QTRY_VERIFY_WITH_TIMEOUT(page.found() && page.isReviewed(), 20'000);
+    }
+};
+
+CROWNRING_TEST(VisitOpeningTest, QGuiApplication)
+
+}
+
+#include "visit_opening_test.moc"
