@@ -2,6 +2,7 @@
 #include "answers/bench_file.h"
 
 #include "answers/defects_told.h"
+#include "answers/deferrals.h"
 #include "answers/discrepancies.h"
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
@@ -45,6 +46,8 @@ Result<void> readItems(Books& books, BenchFile& file) {
     if (!facts)
         return tl::unexpected(facts.error());
     file.items = std::move(*facts);
+    if (const auto barred = barDeferrals(books, file.items, file.on); !barred)
+        return barred;
     if (file.inspection.closed)
         for (const auto& each : file.inspection.closed->body.clocks)
             if (const auto item = std::ranges::find(file.items, each.item, &ItemFacts::id); item != file.items.end())

@@ -5,6 +5,9 @@
 #include "gate/refusing.h"
 #include "problem/faults/release_fault.h"
 #include "rules/due/defects.h"
+#include "text/blank.h"
+
+#include <algorithm>
 
 namespace crownring {
 
@@ -43,17 +46,83 @@ Findings judged(Books& books, const Entry& entry, const DefectDeferred& deferral
     return std::vector{Problem{ReleaseFault::MayNotDefer, {bar.why}, {{}, line, {}}, bar.rule}};
 }
 
+/// The same defect is put off, by the same agreement, no longer and under no more.
+bool isNoMore(const Entry& before, const Entry& now) {
+    const auto& was = std::get<DefectDeferred>(before.body);
+    const auto* is = std::get_if<DefectDeferred>(&now.body);
+    const auto within = [](const auto& end, const auto& agreed) { return !agreed || (end && *end <= *agreed); };
+    return is && momentOf(before) == momentOf(now) && is->defect == was.defect && is->item == was.item &&
+           is->agreedBy == was.agreedBy && (was.notRequired || !is->notRequired) && within(is->until, was.until) &&
+           within(is->untilMinutes, was.untilMinutes);
+}
+
+/// What puts the defect off once an amendment is in, and would put off more than what did before; nothing where the
+/// amendment takes away alone.
+Result<std::optional<Entry>> moreBy(const Batch& batch, const Entry& amendment) {
+    const auto root = amendedRoot(batch.journal, amendment);
+    if (!root)
+        return tl::unexpected(root.error());
+    if (!*root || (*root)->unread || !std::holds_alternative<DefectDeferred>((*root)->entry.body))
+        return std::nullopt;
+    const auto before = batch.journal.before(amendment.id);
+    if (!before)
+        return tl::unexpected(before.error());
+    const auto isMore = [&](const Entry& now) { return !*before || !isNoMore(**before, now); };
+    if (!(*root)->voided)
+        return isMore(nowOf(**root)) ? std::optional(nowOf(**root)) : std::nullopt;
+    if (!*before)
+        return std::nullopt;
+    const auto& was = std::get<DefectDeferred>((*before)->body);
+    const auto told =
+        batch.books.told({Subject::Defect, was.defect.text(), {kindName<DefectDeferred>()}, CivilDate::last()});
+    if (!told)
+        return tl::unexpected(told.error());
+    for (const auto& other : *told) // an earlier deferral may hold again
+        if (const auto* is = std::get_if<DefectDeferred>(&nowOf(other).body);
+            is && is->item == was.item &&
+            ((was.until && is->until != was.until) || is->untilMinutes != was.untilMinutes))
+            return nowOf(other);
+    return std::nullopt;
+}
+
+/// Who agrees now is named by the amendment itself, and may.
+Findings judgedMore(const Batch& batch, const Entry& amendment, const Entry& now, int line) {
+    auto deferral = std::get<DefectDeferred>(now.body);
+    const auto* correction = std::get_if<EntryCorrected>(&amendment.body);
+    const auto* taken = std::get_if<EntryVoided>(&amendment.body);
+    const bool named = correction && textUnder(*correction, "agreed_by");
+    if (!named && correction && amendment.by != deferral.agreedBy.text())
+        return std::vector{Problem{ReleaseFault::DeferralUnsaid,
+                                   {deferral.defect},
+                                   {{}, line, "with/agreed_by"},
+                                   "ML.A.403(b), (c) (from memory)"}};
+    if (isBlank(amendment.by) || isBlank(taken ? taken->reason : amendment.note))
+        return std::vector{Problem{ReleaseFault::DeferralUnsaid,
+                                   {deferral.defect},
+                                   {{},
+                                    line,
+                                    isBlank(amendment.by) ? "by"
+                                    : taken               ? "reason"
+                                                          : "note"},
+                                   "ML.A.403(b), (c) (from memory)"}};
+    if (!named)
+        deferral.agreedBy = PersonId(amendment.by);
+    return judged(batch.books, amendment, deferral, line);
+}
+
 }
 
 Findings askDeferrals(const Batch& batch) {
     std::vector<Problem> problems;
     for (const auto& [entry, line] : batch.entries) {
         const auto deferral = standingAs<DefectDeferred>(batch.journal, entry);
-        if (!deferral)
-            return tl::unexpected(atLine(deferral.error(), line));
-        if (!*deferral)
-            continue;
-        auto found = judged(batch.books, **deferral, std::get<DefectDeferred>((*deferral)->body), line);
+        const auto more = deferral ? moreBy(batch, entry) : tl::unexpected(deferral.error());
+        if (!more)
+            return tl::unexpected(atLine(more.error(), line));
+        auto found = *deferral ? judged(batch.books, **deferral, std::get<DefectDeferred>((*deferral)->body), line)
+                               : Findings(std::vector<Problem>{});
+        if (found && found->empty() && *more)
+            found = judgedMore(batch, entry, **more, line);
         if (!found)
             return tl::unexpected(atLine(found.error(), line));
         problems.insert(problems.end(), found->begin(), found->end());
