@@ -49,11 +49,7 @@ std::string everyLine(const std::string& inspection, const std::string& but = ""
 }
 
 const char* const ownList =
-    R"({"checklist":"lakeside","revision":"3","title":"Lakeside annual","source":"CAO manual 4.1","sections":[{"id":"all","title":"All"}],"lines":[{"id":"lake.envelope","section":"all","kinds":["envelope"],"title":"Envelope as CAO manual 4.1","look_for":"all of it","sources":{"part-ml":"ML.A.302"
-}
-, "visits" : ["part-ml-inspection"]
-}]
-})";
+    R"({"checklist":"lakeside","revision":"3","title":"Lakeside annual","source":"CAO manual 4.1","sections":[{"id":"all","title":"All"}],"lines":[{"id":"lake.envelope","section":"all","kinds":["envelope"],"title":"Envelope as CAO manual 4.1","look_for":"all of it","sources":{"part-ml":"ML.A.302"},"visits":["part-ml-inspection"]}]})";
 }
 
 /// An inspection is what a checklist asks: the performance rules (14 CFR 43.15(c)(1), Appendix D; ML.A.302(c)(4), from
