@@ -2,7 +2,6 @@
 #include "answers/bench_file.h"
 
 #include "answers/defects_told.h"
-#include "answers/deferrals.h"
 #include "answers/discrepancies.h"
 #include "answers/due.h"
 #include "answers/fabric_marks.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/due.h"
 
-#include "answers/deferrals.h"
+#include "answers/defects_told.h"
 #include "answers/discrepancies.h"
 #include "answers/fabric_marks.h"
 #include "rules/programme/programme.h"

@@ -3,7 +3,7 @@
 #include "bench/reading/doubt.h"
 #include "bench/reading/series.h"
 #include "gate/checks.h"
-#include "gate/read_again.h"
+#include "gate/defects/read_again.h"
 #include "gate/refusing.h"
 #include "problem/faults/reading_fault.h"
 

@@ -42,7 +42,7 @@ struct Signed {
 
 class SignatureHands {
 protected:
-    SignatureHands() : m_other(Scratch::openedAt(m_scratch.file())) { 
+    SignatureHands() : m_other(Scratch::openedAt(m_scratch.file())) {
         posted(*m_scratch.record, shed);
         posted(*m_scratch.record, shedsOwnList());
     }

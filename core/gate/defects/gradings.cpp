@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/checks.h"
-#include "gate/deciding.h"
+#include "gate/defects/deciding.h"
 #include "gate/refusing.h"
 #include "problem/faults/release_fault.h"
 #include "text/blank.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "gate/read_again.h"
+#include "gate/defects/read_again.h"
 
 #include "answers/type_book.h"
 #include "bench/release/bench_file.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/checks.h"
-#include "gate/read_again.h"
+#include "gate/defects/read_again.h"
 #include "gate/refusing.h"
 #include "problem/faults/release_fault.h"
 #include "registry/reading_said.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "gate/signing_attempt.h"
 #include "problem/faults/release_fault.h"
-#include "signing_attempt.h"
 #include "test_class.h"
 
 namespace reading_taken_back_test {

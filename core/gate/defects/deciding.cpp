@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "gate/deciding.h"
+#include "gate/defects/deciding.h"
 
 #include "answers/bench_file.h"
 #include "bench/release/barred_phrase.h"

@@ -4,8 +4,8 @@
 
 #include "problem/faults/store_fault.h"
 #include "said.h"
-#include "scratch.h"
 #include "store/connection/connection.h"
+#include "store/scratch.h"
 #include "test_class.h"
 
 #include <QtTest>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/bench_file.h"
 #include "gate/checks.h"
-#include "gate/deciding.h"
-#include "gate/read_again.h"
+#include "gate/defects/deciding.h"
+#include "gate/defects/read_again.h"
 #include "gate/refusing.h"
 #include "problem/faults/release_fault.h"
 #include "registry/reading_said.h"
