@@ -92,6 +92,8 @@ std::string_view becauseText(Because because) {
         return "defect";
     case Because::Deferred:
         return "deferred";
+    case Because::DeferredElsewhere:
+        return "deferred-elsewhere";
     case Because::Fabric:
         return "fabric";
     case Because::Listed:
@@ -120,6 +122,8 @@ ordered_json rowJson(const DueRow& row) {
                         {"blocks", requirement.blocks == Blocks::Flight ? "flight" : "filling"},
                         {"evidence", state.evidence ? ordered_json(evidenceName(*state.evidence)) : ordered_json()},
                         {"because", becauseText(state.because)}};
+    if (state.unsupported)
+        object["supported"] = false;
     if (requirement.toleranceFor == ToleranceFor::Positioning)
         object["tolerance_for"] = "positioning";
     for (const auto& limit : state.limits)
@@ -140,6 +144,19 @@ ordered_json unsupportedJson(const std::vector<InspectionId>& unsupported) {
 
 std::string unsupportedText(const InspectionId& inspection) {
     return inspection.text() + " is signed, and no longer supported by the record";
+}
+
+ordered_json unsupportedJson(const std::vector<Entry>& reviews) {
+    auto names = ordered_json::array();
+    for (const auto& each : reviews) {
+        const auto& certificate = std::get<ReviewSigned>(each.body).certificate;
+        names.push_back(certificate.empty() ? each.id.text() : certificate);
+    }
+    return names;
+}
+
+std::string unsupportedText(const Entry& review) {
+    return "the airworthiness review of " + review.on.iso() + " is signed, and no longer supported by the record";
 }
 
 ordered_json questionJson(const Question& question) {

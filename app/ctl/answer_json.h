@@ -31,6 +31,9 @@ void addDueAndLeft(nlohmann::ordered_json& object, const std::optional<LimitStat
 [[nodiscard]] nlohmann::ordered_json rowJson(const DueRow& row);
 /// Releases that are signed and that the record no longer supports: their names.
 [[nodiscard]] nlohmann::ordered_json unsupportedJson(const std::vector<InspectionId>& unsupported);
+/// The same of reviews: their certificates, or the ids of their entries.
+[[nodiscard]] nlohmann::ordered_json unsupportedJson(const std::vector<Entry>& reviews);
+[[nodiscard]] std::string unsupportedText(const Entry& review);
 /// "V 12 is signed, and no longer supported by the record".
 [[nodiscard]] std::string unsupportedText(const InspectionId& inspection);
 [[nodiscard]] nlohmann::ordered_json questionJson(const Question& question);

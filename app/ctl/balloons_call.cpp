@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/balloon_lines.h"
+#include "answers/review/supported_reviews.h"
 #include "answers/supported.h"
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
@@ -122,10 +123,16 @@ int run(const BalloonsOptions& options, const Common& common) {
                                                                              record.on, latestReleases);
     if (!unsupported)
         return refuse(unsupported.error());
+    auto rows = options.balloon.empty() ? std::vector<DueRow>() : answer->due->rows;
+    const auto reviews = markUnsupportedReviews(*record, rows, record.on);
+    if (!reviews)
+        return refuse(reviews.error());
     if (!options.json) {
         for (const auto& line : answer->lines)
             printLine(line);
         for (const auto& each : *unsupported)
+            std::cout << "  " << unsupportedText(each) << "\n";
+        for (const auto& each : *reviews)
             std::cout << "  " << unsupportedText(each) << "\n";
         return Done;
     }
@@ -134,6 +141,8 @@ int run(const BalloonsOptions& options, const Common& common) {
         json["balloons"].push_back(lineJson(line));
     if (!options.balloon.empty())
         json["balloons"].front()["unsupported"] = unsupportedJson(*unsupported);
+    if (!options.balloon.empty())
+        json["balloons"].front()["unsupported_reviews"] = unsupportedJson(*reviews);
     if (const auto added = addUnread(json, *record); !added)
         return refuse(added.error());
     print(json);

@@ -125,6 +125,9 @@ struct InspectionSignOptions {
     std::vector<std::string> data; ///< used, with revision
     std::string limitations;
     std::vector<std::string> outstanding; ///< optional lines that are to be done
+    std::string until;                    ///< of a release after incomplete maintenance: the last good day
+    std::int64_t minutes = 0;             ///< that it may be flown in all; 0: not bounded
+    std::int64_t flights = 0;             ///< the same of flights
     std::string on;
     std::string time; ///< of that day, UTC; may be empty
     bool draft = false;

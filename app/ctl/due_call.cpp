@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/due.h"
+#include "answers/review/supported_reviews.h"
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
@@ -20,9 +21,13 @@ int run(const DueOptions& options, const Common& common) {
     if (!options.balloon.empty())
         scope.balloon = Registration(options.balloon);
     scope.items = std::vector<ItemId>(options.items.begin(), options.items.end());
-    const auto list = due(*record, scope, record.on, options.outOfService ? Outside::AsInService : Outside::LeftOut);
+    auto list = due(*record, scope, record.on, options.outOfService ? Outside::AsInService : Outside::LeftOut);
     if (!list)
         return refuse(list.error());
+    // Of the whole fleet each review would ask for another due list: `review show` tells of one.
+    if (scope.balloon || !scope.items.empty())
+        if (const auto lost = markUnsupportedReviews(*record, list->rows, record.on); !lost)
+            return refuse(lost.error());
     if (!options.json) {
         printTable(std::cout, *list, options.most == 0 ? std::numeric_limits<std::size_t>::max() : options.most);
         return Done;

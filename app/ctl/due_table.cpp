@@ -35,6 +35,8 @@ std::string standingCell(const DueRow& row) {
         text += " (" + words::Words::event(row.state.trigger->event).toStdString() + ")";
     if (row.state.because == Because::Exempt)
         text += " (exempt)";
+    if (row.state.unsupported)
+        text += " (unsupported)";
     if (row.requirement->force == Force::Recommended)
         text += ", advised";
     else if (row.requirement->blocks == Blocks::Filling)

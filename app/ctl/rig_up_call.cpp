@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/check_rig_up.h"
+#include "answers/review/supported_reviews.h"
 #include "answers/supported.h"
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
@@ -31,6 +32,8 @@ std::string_view reasonName(RigUpReason::Kind kind) {
         return "incomplete";
     case RigUpReason::Kind::OutOfService:
         return "out-of-service";
+    case RigUpReason::Kind::BeyondRelease:
+        return "beyond-release";
     case RigUpReason::Kind::CannotSay:
     case RigUpReason::Kind::Unread:
         return "cannot-say";
@@ -52,6 +55,8 @@ std::string reasonText(const RigUpReason& reason) {
         return reason.item->id.text() + ": no mandatory requirement that was adopted binds it, so nothing can be said";
     if (reason.kind == RigUpReason::Kind::OutOfService)
         return reason.item->id.text() + " is out of service: " + words::said(reasonOf(*reason.item->out)).toStdString();
+    if (reason.kind == RigUpReason::Kind::BeyondRelease)
+        return reason.item->id.text() + ": " + words::said(*reason.beyond).toStdString();
     if (reason.kind == RigUpReason::Kind::Unread)
         return words::questionText(*reason.unread).toStdString();
     const auto& row = *reason.row;
@@ -60,6 +65,8 @@ std::string reasonText(const RigUpReason& reason) {
     if (row.state.because == Because::Triggered)
         text += " after " + words::Words::event(row.state.trigger->event).toStdString() + " on " +
                 row.state.trigger->stamp.at.on().iso();
+    else if (row.state.because == Because::DeferredElsewhere)
+        text += ". " + words::said(row.requirement->source).toStdString();
     else if (row.state.because == Because::TypeMissing)
         text += ", because the item's type is not recorded";
     else if (row.state.because == Because::SerialMissing)
@@ -98,7 +105,8 @@ nlohmann::ordered_json reasonJson(const RigUpReason& reason) {
     if (reason.kind == RigUpReason::Kind::Incomplete) {
         object["kind"] = itemKindName(reason.part);
         object["count"] = reason.count;
-    } else if (reason.kind == RigUpReason::Kind::CannotSay || reason.kind == RigUpReason::Kind::OutOfService) {
+    } else if (reason.kind == RigUpReason::Kind::CannotSay || reason.kind == RigUpReason::Kind::OutOfService ||
+               reason.kind == RigUpReason::Kind::BeyondRelease) {
         object["item"] = reason.item->id.text();
     } else if (reason.kind == RigUpReason::Kind::Unread) {
         object["entry"] = reason.unread->subject;
@@ -110,7 +118,22 @@ nlohmann::ordered_json reasonJson(const RigUpReason& reason) {
     return object;
 }
 
-nlohmann::ordered_json answerJson(const RigUpAnswer& asked, const std::vector<InspectionId>& unsupported) {
+/// What was accomplished counts until it is withdrawn, so this is to mind and no reason.
+struct Lost {
+    std::vector<InspectionId> releases;
+    std::vector<Entry> reviews;
+};
+
+Result<Lost> lostGround(Books& books, const std::vector<ItemId>& kit, const RigUpAnswer& answer) {
+    auto releases = unsupportedReleasesOf(books, kit, answer.due.on, latestReleases);
+    auto rows = answer.due.rows;
+    auto reviews = markUnsupportedReviews(books, rows, answer.due.on);
+    if (!releases || !reviews)
+        return tl::unexpected(releases ? reviews.error() : releases.error());
+    return Lost{std::move(*releases), std::move(*reviews)};
+}
+
+nlohmann::ordered_json answerJson(const RigUpAnswer& asked, const Lost& lost) {
     const auto& verdict = asked.verdict;
     nlohmann::ordered_json answer{{"may_fly", verdict.mayFly},
                                   {"governs", governsJson(verdict.governs)},
@@ -128,7 +151,8 @@ nlohmann::ordered_json answerJson(const RigUpAnswer& asked, const std::vector<In
                                           {"text", toleranceText(use)}});
     for (const auto* note : verdict.notes)
         answer["notes"].push_back(rowJson(*note));
-    answer["unsupported"] = unsupportedJson(unsupported);
+    answer["unsupported"] = unsupportedJson(lost.releases);
+    answer["unsupported_reviews"] = unsupportedJson(lost.reviews);
     return answer;
 }
 
@@ -153,7 +177,7 @@ std::string standingWithDue(const DueRow& row) {
     return due.empty() ? standing : standing + ", due " + due;
 }
 
-void printText(const RigUpAnswer& asked, const std::vector<InspectionId>& unsupported) {
+void printText(const RigUpAnswer& asked, const Lost& lost) {
     const auto& verdict = asked.verdict;
     std::cout << (verdict.mayFly ? "By the record nothing stands against this flight.\n"
                                  : "By the record this kit may not fly:\n");
@@ -170,7 +194,9 @@ void printText(const RigUpAnswer& asked, const std::vector<InspectionId>& unsupp
     for (const auto* note : verdict.notes)
         std::cout << "To mind: " << note->item->id.text() << ", " << words::said(note->requirement->title).toStdString()
                   << " (" << standingWithDue(*note) << ")\n";
-    for (const auto& each : unsupported)
+    for (const auto& each : lost.releases)
+        std::cout << "To mind: " << unsupportedText(each) << "\n";
+    for (const auto& each : lost.reviews)
         std::cout << "To mind: " << unsupportedText(each) << "\n";
     std::cout << "From the record and the adopted rules only; the pilot, the licensed person, the authority and the\n"
                  "manufacturer's current instructions decide.\n";
@@ -188,16 +214,14 @@ int run(const RigUpOptions& options, const Common& common) {
     flight.checkFlight = options.checkFlight;
     const std::vector<ItemId> kit(options.kit.begin(), options.kit.end());
     const auto answer = checkRigUp(*record, kit, record.on, flight);
-    // What was accomplished counts until it is withdrawn, so this is to mind and no reason.
-    const auto unsupported = answer ? unsupportedReleasesOf(*record, kit, record.on, latestReleases)
-                                    : Result<std::vector<InspectionId>>(tl::unexpected(answer.error()));
-    if (!unsupported)
-        return unsupported.error().code() == Code::StoreFailed ? cannotBeSaid(unsupported.error(), options.json)
-                                                               : refuse(unsupported.error());
+    const auto lost = answer ? lostGround(*record, kit, *answer) : Result<Lost>(tl::unexpected(answer.error()));
+    if (!lost)
+        return lost.error().code() == Code::StoreFailed ? cannotBeSaid(lost.error(), options.json)
+                                                        : refuse(lost.error());
     if (options.json)
-        print(answerJson(*answer, *unsupported));
+        print(answerJson(*answer, *lost));
     else
-        printText(*answer, *unsupported);
+        printText(*answer, *lost);
     return answer->verdict.mayFly ? Done : AnswerIsNo;
 }
 

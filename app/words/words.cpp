@@ -324,6 +324,10 @@ QString Words::because(const Assessment& state) {
         return tr("An open defect: it is rectified or, where the rules let it wait, deferred by who may.");
     case Because::Deferred:
         return tr("A deferred defect: it is to be rectified before its limit.");
+    case Because::DeferredElsewhere:
+        return tr(
+            "A deferred defect: who agreed to that may not for what the balloon is flown for. It is rectified, or "
+            "deferred by who may.");
     case Because::Incomplete:
         return tr("Its maintenance was released incomplete: it flies within the limitation of that release alone, "
                   "until what is outstanding is done and the closing release is signed.");

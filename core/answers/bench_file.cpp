@@ -45,6 +45,8 @@ Result<void> readItems(Books& books, BenchFile& file) {
     if (!facts)
         return tl::unexpected(facts.error());
     file.items = std::move(*facts);
+    if (const auto barred = barDeferrals(books, file.items, file.on); !barred)
+        return barred;
     if (file.inspection.closed)
         for (const auto& each : file.inspection.closed->body.clocks)
             if (const auto item = std::ranges::find(file.items, each.item, &ItemFacts::id); item != file.items.end())

@@ -4,7 +4,9 @@
 #include "answers/bench_file.h"
 #include "answers/due.h"
 #include "bench/release/release.h"
+#include "measure/duration_text.h"
 #include "problem/faults/use_fault.h"
+#include "rules/due/due_phrase.h"
 #include "rules/due/incomplete.h"
 
 #include <algorithm>
@@ -57,10 +59,43 @@ Result<const ReleaseIncomplete*> restingOn(Books& books, const IncompleteWork& w
     return nullptr;
 }
 
-/// What the releases after incomplete maintenance that stand on the kit cover, and under which limitations: nothing of
-/// an item that something happened to since.
-Result<std::vector<std::string>> cover(Books& books, const std::vector<ItemFacts>& kit, std::vector<Covered>& covered) {
+/// Why a release lets the flight not be flown: past its end, or beyond what may be flown by it in all.
+Result<std::optional<Phrase>> beyond(Books& books, const ReleaseIncomplete& release, const Stamp& released,
+                                     const std::vector<ItemFacts>& kit, CivilDate on, Minutes planned) {
+    const auto& within = release.within;
+    if (within.until && *within.until < on)
+        return Phrase{DuePhrase::CheckFlightUntil, {release.inspection, *within.until}};
+    const auto flying = flyingAs(kit);
+    if (!flying.balloon || (!within.minutes && !within.flights))
+        return std::nullopt;
+    const auto flights = books.flights(*flying.balloon, released.at.on(), on);
+    if (!flights)
+        return tl::unexpected(flights.error());
+    Minutes aloft{0};
+    std::int64_t flown = 0;
+    for (const auto& flight : *flights)
+        if (released < flight.stamp) {
+            aloft += flight.use.minutes;
+            ++flown;
+        }
+    if (within.flights && flown >= *within.flights)
+        return Phrase{DuePhrase::CheckFlightsFlown, {release.inspection, *within.flights, flown}};
+    const auto least = std::max(planned, Minutes{1}); // of unsaid length it is a flight all the same
+    if (within.minutes && *within.minutes < aloft + least)
+        return Phrase{DuePhrase::CheckFlightAloft,
+                      {release.inspection, hoursAndMinutes(*within.minutes), hoursAndMinutes(aloft)}};
+    return std::nullopt;
+}
+
+/// What the releases after incomplete maintenance that stand on the kit let a check flight do.
+struct CheckFlight {
     std::map<Stamp, std::string> limitations;
+    std::map<Stamp, RigUpReason> against; ///< the releases that do not reach so far
+};
+
+/// Covers nothing of an item that something happened to since.
+Result<CheckFlight> cover(Books& books, const std::vector<ItemFacts>& kit, CivilDate on, PlannedFlight& flight) {
+    CheckFlight answer;
     for (const auto& item : kit)
         for (const auto& work : item.incomplete) {
             std::vector<JournalLine> told;
@@ -69,18 +104,22 @@ Result<std::vector<std::string>> cover(Books& books, const std::vector<ItemFacts
                 return tl::unexpected(release.error());
             if (!*release)
                 continue;
-            limitations[work.released] = (*release)->limitations;
-            covered.push_back({item.id, incompleteRequirementId(work.inspection)});
+            auto against = beyond(books, **release, work.released, kit, on, flight.use.minutes);
+            if (!against)
+                return tl::unexpected(against.error());
+            if (*against)
+                answer.against.try_emplace(work.released, RigUpReason{.kind = RigUpReason::Kind::BeyondRelease,
+                                                                      .item = &item,
+                                                                      .beyond = std::move(**against)});
+            answer.limitations[work.released] = (*release)->limitations;
+            flight.covered.push_back({item.id, incompleteRequirementId(work.inspection)});
             const bool happened =
                 std::ranges::any_of(item.events, [&](const Occurrence& event) { return work.released < event.stamp; });
             for (const auto& each : (*release)->covers)
                 if (each.item == item.id && !happened)
-                    covered.push_back({each.item, each.requirement});
+                    flight.covered.push_back({each.item, each.requirement});
         }
-    std::vector<std::string> texts;
-    for (const auto& [stamp, text] : limitations)
-        texts.push_back(text);
-    return texts;
+    return answer;
 }
 
 }
@@ -103,13 +142,18 @@ Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, Civ
     RigUpAnswer answer;
     answer.due = std::move(*list);
     auto flown = flight;
+    CheckFlight check;
     if (flight.checkFlight) {
-        auto limitations = cover(books, answer.due.items, flown.covered);
-        if (!limitations)
-            return tl::unexpected(limitations.error());
-        answer.limitations = std::move(*limitations);
+        auto covered = cover(books, answer.due.items, on, flown);
+        if (!covered)
+            return tl::unexpected(covered.error());
+        check = std::move(*covered);
+        for (const auto& [stamp, text] : check.limitations)
+            answer.limitations.push_back(text);
     }
     answer.verdict = rigUp(answer.due, flown);
+    for (auto& [stamp, reason] : check.against)
+        answer.verdict.reasons.push_back(std::move(reason));
     auto unread = books.unreadable();
     if (!unread)
         return tl::unexpected(unread.error());

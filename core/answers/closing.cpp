@@ -73,6 +73,7 @@ Result<ReleaseIncomplete> composedIncomplete(Journal& journal, Books& books, con
     composed.limitations = signing.limitations;
     composed.outstanding = outstandingLines(file, signing.outstanding);
     composed.covers = coveredOnceDone(file, signing.outstanding);
+    composed.within = signing.within;
     auto seal = sealOver(journal, books, file.inspection.id, release);
     if (!seal)
         return tl::unexpected(seal.error());

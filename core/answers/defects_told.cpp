@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/defects_told.h"
 
+#include "answers/bench_file.h"
+#include "answers/due.h"
+#include "bench/release/barred_phrase.h"
 #include "rules/due/defects.h"
+
+#include <algorithm>
 
 namespace crownring {
 
@@ -68,6 +73,76 @@ Result<std::map<DefectId, Said<DefectDeferred>>> deferralsOf(Books& books, std::
                         Said<DefectDeferred>{line.entry.id, stamp, nowOf(line).by, nowOf(line).note, *body, {}});
         }
     return deferrals;
+}
+
+namespace {
+
+class DeferralsJudged {
+public:
+    DeferralsJudged(std::vector<Entitlement> entitlements, std::vector<Renaming> renamings)
+        : m_entitlements(std::move(entitlements)), m_renamings(std::move(renamings)) {}
+
+    /// Why it does not hold; nothing where it does.
+    [[nodiscard]] std::optional<Phrase> bar(const Said<DefectDeferred>& deferral, Severity severity,
+                                            const Registration& balloon,
+                                            const std::vector<std::string>& operations) const {
+        const auto& body = deferral.body;
+        const Deferral asked{severity, body.notRequired, !body.placard.empty()};
+        const auto on = deferral.stamp.at.on();
+        Phrase why{BarredPhrase::EntitledToNothing, {body.agreedBy, on}};
+        for (const auto& each : m_entitlements) {
+            if (each.person != body.agreedBy)
+                continue;
+            for (const auto& name : namesOf(balloon, m_renamings)) {
+                auto next = mayDefer(m_entitlements, {each.person, each.capacity, name, operations, on}, asked);
+                if (!next)
+                    return std::nullopt;
+                why = std::move(next->why);
+            }
+        }
+        return why;
+    }
+
+private:
+    std::vector<Entitlement> m_entitlements;
+    std::vector<Renaming> m_renamings;
+};
+
+bool isPutOff(const ItemFacts& item) {
+    return std::ranges::any_of(item.defects,
+                               [](const DefectMark& mark) { return mark.kind == DefectMark::Kind::Deferred; });
+}
+
+}
+
+Result<void> barDeferrals(Books& books, std::vector<ItemFacts>& facts, CivilDate on, const FlyingAs& as) {
+    if (std::ranges::none_of(facts, isPutOff))
+        return {};
+    auto entitlements = entitlementsOn(books, on);
+    auto renamings = books.renamings(on);
+    if (!entitlements || !renamings)
+        return tl::unexpected(entitlements ? renamings.error() : entitlements.error());
+    const DeferralsJudged judged(std::move(*entitlements), std::move(*renamings));
+    for (auto& item : facts) {
+        const auto& balloon = as.balloon ? as.balloon : item.balloon;
+        if (!balloon || !isPutOff(item))
+            continue;
+        auto operations = item.operations;
+        operations.insert(operations.end(), as.operations.begin(), as.operations.end());
+        const auto told = deferralsOf(books, {&item, 1});
+        if (!told)
+            return tl::unexpected(told.error());
+        for (const auto& open : openDefects(item)) {
+            const auto deferral = told->find(open.found->defect);
+            if (!open.deferred || deferral == told->end())
+                continue;
+            const auto severity =
+                open.found->severity == Severity::Barring ? Severity::Deferrable : open.found->severity;
+            auto& mark = *std::ranges::find(item.defects, open.deferred->stamp, &DefectMark::stamp);
+            mark.bar = judged.bar(deferral->second, severity, *balloon, operations);
+        }
+    }
+    return {};
 }
 
 }

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// What the entries of defects say beyond what is projected: photographs, and deferrals whichever visit deferred.
+/// What the entries of defects say beyond what is projected: photographs, and deferrals whichever visit deferred;
+/// whether these hold for what an item is flown for.
 
 #include "bench/release/bench_file.h"
 #include "registry/books.h"
+#include "rules/due/due_list.h"
 
 #include <map>
 #include <span>
@@ -24,5 +26,11 @@ namespace crownring {
 /// Of the defects that are open and deferred on the items, as their entries say now.
 [[nodiscard]] Result<std::map<DefectId, Said<DefectDeferred>>> deferralsOf(Books& books,
                                                                            std::span<const ItemFacts> items);
+
+/// Sets `DefectMark::bar` on deferrals of open defects that whoever agreed to them could not have agreed to on the
+/// balloon that their item is on now, or flies as: a pilot's for his own balloon does not go along to one that carries
+/// passengers for hire (ML.A.403(b), paragraph from memory, its AMC and GM read).
+[[nodiscard]] Result<void> barDeferrals(Books& books, std::vector<ItemFacts>& facts, CivilDate on,
+                                        const FlyingAs& as = {});
 
 }

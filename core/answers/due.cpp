@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/due.h"
 
+#include "answers/defects_told.h"
 #include "answers/discrepancies.h"
 #include "answers/fabric_marks.h"
 #include "rules/programme/programme.h"
@@ -10,19 +11,21 @@
 
 namespace crownring {
 
-namespace {
-
-/// What was adopted for a registration binds the balloon under each that it took later.
-void bindRenamed(std::vector<Adoption>& adoptions, const std::vector<Renaming>& renamings) {
+Bound boundAsRenamed(Bound bound, const Stamp& adopted, const std::vector<Renaming>& renamings) {
+    auto* balloons = std::get_if<BoundBalloons>(&bound);
     for (const auto& renaming : renamings)
-        for (auto& adoption : adoptions)
-            if (auto* bound = std::get_if<BoundBalloons>(&adoption.bound); bound && adoption.stamp < renaming.stamp) {
-                auto& balloons = bound->balloons;
-                if (std::ranges::count(balloons, renaming.from) > 0 && std::ranges::count(balloons, renaming.to) == 0)
-                    balloons.push_back(renaming.to);
-            }
+        if (balloons && adopted < renaming.stamp && std::ranges::count(balloons->balloons, renaming.from) > 0 &&
+            std::ranges::count(balloons->balloons, renaming.to) == 0)
+            balloons->balloons.push_back(renaming.to);
+    return bound;
 }
 
+std::vector<Registration> namesOf(const Registration& balloon, const std::vector<Renaming>& renamings) {
+    std::vector<Registration> names{balloon};
+    for (auto renaming = renamings.rbegin(); renaming != renamings.rend(); ++renaming)
+        if (renaming->to == names.back())
+            names.push_back(renaming->from);
+    return names;
 }
 
 Result<Obligations> obligationsOn(Books& books, CivilDate on) {
@@ -45,7 +48,8 @@ Result<Obligations> obligationsOn(Books& books, CivilDate on) {
     const auto renamings = books.renamings(on);
     if (!renamings)
         return tl::unexpected(renamings.error());
-    bindRenamed(adoptions, *renamings);
+    for (auto& adoption : adoptions)
+        adoption.bound = boundAsRenamed(std::move(adoption.bound), adoption.stamp, *renamings);
     return Obligations(std::move(adoptions));
 }
 
@@ -56,6 +60,8 @@ Result<DueList> dueOf(Books& books, const Scope& scope, std::vector<ItemFacts> f
         return tl::unexpected(obligations.error());
     if (const auto counted = countLists(books, facts, *obligations, on); !counted)
         return tl::unexpected(counted.error());
+    if (const auto barred = barDeferrals(books, facts, on, as); !barred)
+        return tl::unexpected(barred.error());
     const auto fabric = fabricMarks(books, scope, facts, on);
     if (!fabric)
         return tl::unexpected(fabric.error());

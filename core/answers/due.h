@@ -8,6 +8,12 @@
 
 namespace crownring {
 
+/// What was adopted for a registration binds the balloon under each that it took later.
+[[nodiscard]] Bound boundAsRenamed(Bound bound, const Stamp& adopted, const std::vector<Renaming>& renamings);
+
+/// What it is called, and what it was called before: who was entitled on it then, and what was signed of it, is of it.
+[[nodiscard]] std::vector<Registration> namesOf(const Registration& balloon, const std::vector<Renaming>& renamings);
+
 /// The requirements in force on a day, read from the adopted texts in the record.
 [[nodiscard]] Result<Obligations> obligationsOn(Books& books, CivilDate on);
 

@@ -26,6 +26,11 @@ namespace crownring {
 /// record composes.
 [[nodiscard]] Findings askClosings(const Batch& batch);
 
+/// NotReleasable for a closing that would accomplish an inspection while lines of the checklist in force are neither
+/// carried out nor settled as not applicable: of an organisation's own list that it adopted, else of the one that
+/// ships.
+[[nodiscard]] Findings askChecklists(const Batch& batch);
+
 /// NotReleasable, with every reason, for each release after incomplete maintenance that the rules refuse, or that says
 /// something else than the record composes.
 [[nodiscard]] Findings askIncompleteReleases(const Batch& batch);
@@ -47,7 +52,9 @@ namespace crownring {
 /// nothing could be said from it, and it would pass for one that was never taken.
 [[nodiscard]] Findings askReadings(const Batch& batch);
 
-/// NotReleasable for a deferral, as written or as corrected, that is agreed to by somebody who may not.
+/// NotReleasable for a deferral, as written or as corrected, that is agreed to by somebody who may not; for an
+/// amendment by which a defect is put off for longer or for more than was agreed to, where it does not name who agrees
+/// now and why, or that person may not.
 [[nodiscard]] Findings askDeferrals(const Batch& batch);
 
 /// NotReleasable for what is written down as accomplished by an inspection of the record, unless that is released in
@@ -94,6 +101,11 @@ namespace crownring {
 /// NotReleasable for a clearing, as written or as corrected, of a defect that a reading found, while no later reading
 /// in its place passes by what the type's manual states: a repair or a part in words shows nothing.
 [[nodiscard]] Findings askRereadings(const Batch& batch);
+
+/// NotReleasable for a correction or a void after which a reading beyond the manual's limit fails no longer, by
+/// somebody who may not decide that of a defect, or without saying who and why; and for one that takes away the reading
+/// on which a clearing rests.
+[[nodiscard]] Findings askReadingAmendments(const Batch& batch);
 
 /// CannotAmend where a correction changes what a signature says, or does not say by whom and why what that covers is
 /// corrected.

@@ -53,6 +53,7 @@ Findings judgedIncomplete(const Batch& batch, const Entry& entry, const ReleaseI
         return std::vector{
             Problem{ReleaseFault::SaidAfter, {(*last)->at.on()}, {{}, line, entry.time ? "time" : "on"}}};
     Signing signing{Outcome::Incomplete, release.signatory, *capacity, release.manuals, release.limitations, entry.on};
+    signing.within = release.within;
     for (const auto& each : release.outstanding)
         signing.outstanding.push_back(each.line);
     for (const auto& refusal : refusals(*file, signing))

@@ -3,6 +3,7 @@
 #include "bench/reading/doubt.h"
 #include "bench/reading/series.h"
 #include "gate/checks.h"
+#include "gate/defects/read_again.h"
 #include "gate/refusing.h"
 #include "problem/faults/reading_fault.h"
 
@@ -27,6 +28,21 @@ std::optional<Problem> askFigure(const ReadingTaken& reading) {
     if (!question)
         return std::nullopt;
     return Problem{ReadingFault::Unconfirmed, {question->question}, atKey(reading.held ? "held_at" : "value")};
+}
+
+/// A load that was let go at once, or sooner than the manual has it held.
+Result<std::optional<Problem>> askHold(Books& books, const ReadingTaken& reading, CivilDate on) {
+    if (reading.circumstances.seconds == 0.0)
+        return Problem{ReadingFault::HeldForNothing, {}, atKey("hold_s")};
+    const auto measured = measuredFrom(reading);
+    if (!reading.held || reading.confirmed || !measured)
+        return std::nullopt;
+    const auto limits = limitsOn(books, reading.item, on);
+    if (!limits)
+        return tl::unexpected(limits.error());
+    if (auto question = heldTooShort(reading, *measured, *limits))
+        return Problem{ReadingFault::Unconfirmed, {std::move(*question)}, atKey("hold_s")};
+    return std::nullopt;
 }
 
 std::optional<Problem> beyondAny(const PanelPlace& place) {
@@ -60,6 +76,11 @@ Findings askReadings(const Batch& batch) {
             continue;
         if (auto wrong = askFigure(*reading))
             problems.push_back(asAmended(atLine(std::move(*wrong), line), entry));
+        auto hold = askHold(batch.books, *reading, (*now)->on);
+        if (!hold)
+            return tl::unexpected(atLine(hold.error(), line));
+        if (*hold)
+            problems.push_back(asAmended(atLine(std::move(**hold), line), entry));
         auto beyond = beyondAny(reading->place);
         if (!beyond)
             continue;

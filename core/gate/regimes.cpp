@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/due.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "problem/faults/programme_fault.h"
@@ -53,40 +54,78 @@ std::optional<Argument> boundByBoth(const Bound& one, const Bound& other) {
     return std::nullopt;
 }
 
+/// An adoption of the aircraft rules of a state, binding each registration that the balloon took later, too.
+struct Aircraft {
+    EntryId id;
+    ProgrammeId programme;
+    std::string regime;
+    Bound bound;
+};
+
+Result<std::vector<Aircraft>> aircraftRules(Books& books) {
+    const auto adopted = books.adoptions(CivilDate::last());
+    const auto renamings = books.renamings(CivilDate::last());
+    if (!adopted || !renamings)
+        return tl::unexpected(adopted ? renamings.error() : adopted.error());
+    Regimes regimes;
+    std::vector<Aircraft> rules;
+    for (const auto& each : *adopted) {
+        const auto& regime = regimes.of(each.programme, each.digest, *each.document);
+        if (!regime.empty())
+            rules.push_back(
+                {each.stamp.id, each.programme, regime, boundAsRenamed(each.bound, each.stamp, *renamings)});
+    }
+    return rules;
+}
+
+/// The same of one registration, where it is bound by name.
+std::optional<Aircraft> boundAs(const Aircraft& rules, const Registration& balloon) {
+    const auto* named = std::get_if<BoundBalloons>(&rules.bound);
+    if (!named || std::ranges::count(named->balloons, balloon) == 0)
+        return std::nullopt;
+    auto one = rules;
+    one.bound = BoundBalloons{{balloon}};
+    return one;
+}
+
+std::optional<Problem> secondRegime(const std::vector<Aircraft>& rules, const Aircraft& one, int line,
+                                    const char* key) {
+    for (const auto& other : rules)
+        if (other.regime != one.regime)
+            if (auto both = boundByBoth(one.bound, other.bound))
+                return Problem{ProgrammeFault::TwoRegimes,
+                               {std::move(*both), one.programme, other.programme},
+                               {{}, line, key},
+                               "Regulation (EU) 1321/2014, Art. 3; 14 CFR 91.409 (from memory)"};
+    return std::nullopt;
+}
+
 }
 
 Findings askRegimes(const Batch& batch) {
     std::vector<Problem> problems;
-    std::optional<std::vector<AdoptedProgramme>> adopted;
-    Regimes regimes;
+    std::optional<std::vector<Aircraft>> adopted;
     for (const auto& [entry, line] : batch.entries) {
-        const auto now = standingAs<ProgrammeAdopted>(batch.journal, entry);
+        const auto now = standingAs<ProgrammeAdopted, BalloonRenamed>(batch.journal, entry);
         if (!now)
             return tl::unexpected(atLine(now.error(), line));
-        const auto* adoption = *now ? std::get_if<ProgrammeAdopted>(&(*now)->body) : nullptr;
-        if (!adoption)
+        if (!*now)
             continue;
-        const auto regime = regimes.of(adoption->programme, adoption->digest, adoption->document);
-        if (regime.empty())
-            continue;
+        const auto* renamed = std::get_if<BalloonRenamed>(&(*now)->body);
         if (!adopted) {
-            auto asked = batch.books.adoptions(CivilDate::last());
+            auto asked = aircraftRules(batch.books);
             if (!asked)
                 return tl::unexpected(atLine(asked.error(), line));
             adopted = std::move(*asked);
         }
-        for (const auto& other : *adopted) {
-            const auto& otherRegime = regimes.of(other.programme, other.digest, *other.document);
-            if (otherRegime.empty() || otherRegime == regime)
-                continue;
-            if (auto both = boundByBoth(adoption->bound, other.bound)) {
-                problems.push_back(Problem{ProgrammeFault::TwoRegimes,
-                                           {std::move(*both), adoption->programme, other.programme},
-                                           {{}, line, "programme"},
-                                           "Regulation (EU) 1321/2014, Art. 3; 14 CFR 91.409 (from memory)"});
-                break;
-            }
-        }
+        for (const auto& one : *adopted)
+            if (const auto asked = renamed                ? boundAs(one, renamed->to)
+                                   : one.id == (*now)->id ? std::optional(one)
+                                                          : std::nullopt)
+                if (auto both = secondRegime(*adopted, *asked, line, renamed ? "to" : "programme")) {
+                    problems.push_back(std::move(*both));
+                    break;
+                }
     }
     return problems;
 }

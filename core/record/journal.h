@@ -94,6 +94,9 @@ public:
     /// The line of the entry that an amendment is about in the end, since amendments may stand on one another; of the
     /// entry itself where it amends nothing.
     virtual Result<std::optional<JournalLine>> root(const EntryId& id) = 0;
+    /// What the entry that an amendment is about in the end said before it, by all that amended it until then; nothing
+    /// where it was voided or cannot be read, and for what is no amendment.
+    virtual Result<std::optional<Entry>> before(const EntryId& amendment) = 0;
     /// Keeps a photograph durably. @return the SHA-256 of its bytes, 64 hex digits, by which entries name it
     virtual Result<std::string> keepPicture(const Picture& picture) = 0;
     virtual Result<std::optional<Picture>> picture(const std::string& digest) = 0;

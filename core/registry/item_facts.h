@@ -58,6 +58,9 @@ struct DefectMark {
     std::optional<EntryId> failed;       ///< with `Found`: the reading that failed
     std::optional<CivilDate> until;      ///< with `Deferred`: the last good day
     std::optional<Minutes> untilMinutes; ///< with `Deferred`: a figure of the item's clock
+    /// With `Deferred`: why it does not hold for what the item is flown for, where that was asked for
+    /// (`answers/defects_told`).
+    std::optional<Phrase> bar{};
     bool operator==(const DefectMark&) const = default;
 };
 

@@ -89,6 +89,9 @@ Json incompleteJson(const Said<ReleaseIncomplete>& release) {
             {{"line", each.line}, {"item", each.item ? Json(each.item->text()) : Json()}, {"title", each.title}});
     return saidJson(release, {{"outstanding", std::move(outstanding)},
                               {"limitations", body.limitations},
+                              {"until", body.within.until ? Json(body.within.until->iso()) : Json()},
+                              {"minutes", body.within.minutes ? Json(body.within.minutes->value()) : Json()},
+                              {"flights", body.within.flights ? Json(*body.within.flights) : Json()},
                               {"statement", body.statement},
                               {"signatory", body.signatory.text()},
                               {"capacity", body.capacity},

@@ -35,13 +35,13 @@ void sayWhyUnread(std::vector<Question>& questions, JournalTable& journal) {
 }
 
 std::int64_t SqlRecord::numberOf(const ItemId& item) {
-    if (const auto number = m_names.find(item))
+    if (const auto number = m_names.look(item))
         return *number;
     throw StoreError(Problem{UseFault::NoItem, {item}});
 }
 
 std::int64_t SqlRecord::numberOf(const Registration& balloon) {
-    if (const auto number = m_names.find(balloon))
+    if (const auto number = m_names.look(balloon))
         return *number;
     throw StoreError(Problem{UseFault::NoBalloon, {balloon}});
 }

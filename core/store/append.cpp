@@ -36,7 +36,7 @@ StoreFault notEntered(Subject subject) {
 /// The first thing that `body` speaks of and the record does not hold.
 std::optional<Problem> unknownReference(const Body& body, Names& names) {
     for (const auto& [named, key] : mentions(body))
-        if (!names.find(named.subject, named.name))
+        if (!names.look(named.subject, named.name))
             return Problem{notEntered(named.subject), {named.name}, atKey(std::string(key))};
     return std::nullopt;
 }

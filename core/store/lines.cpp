@@ -21,7 +21,10 @@ std::vector<JournalLine> SqlRecord::readableLines(const std::vector<EntryId>& id
 
 Result<std::vector<JournalLine>> SqlRecord::told(const Told& asked) {
     return answered([&] {
-        const auto number = asked.name ? m_names.find(asked.subject, *asked.name) : std::nullopt;
+        // The gate asks for names that are new; an answer says of none that it is unknown while one was altered.
+        const auto number = !asked.name       ? std::nullopt
+                            : m_inTransaction ? m_names.find(asked.subject, *asked.name)
+                                              : m_names.look(asked.subject, *asked.name);
         if (asked.name && !number)
             return std::vector<JournalLine>();
         ToldReader reader(*m_connection);
@@ -33,7 +36,7 @@ Result<std::vector<JournalLine>> SqlRecord::told(const Told& asked) {
 Result<std::vector<JournalLine>> SqlRecord::history(const std::optional<Registration>& balloon,
                                                     const std::optional<ItemId>& item, CivilDate on, int limit) {
     return answered([&] {
-        const auto number = item ? m_names.find(*item) : balloon ? m_names.find(*balloon) : std::nullopt;
+        const auto number = item ? m_names.look(*item) : balloon ? m_names.look(*balloon) : std::nullopt;
         if (!number)
             throw StoreError(Problem{UseFault::NoSubject});
         ToldReader reader(*m_connection);
@@ -52,6 +55,10 @@ Result<std::optional<JournalLine>> SqlRecord::line(const EntryId& id) {
 
 Result<std::optional<JournalLine>> SqlRecord::root(const EntryId& id) {
     return guarded([&] { return m_journal.root(id); });
+}
+
+Result<std::optional<Entry>> SqlRecord::before(const EntryId& amendment) {
+    return guarded([&] { return m_journal.before(amendment); });
 }
 
 }

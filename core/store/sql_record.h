@@ -35,6 +35,7 @@ public:
     Result<std::vector<JournalLine>> lines(const JournalQuery& query) override;
     Result<std::optional<JournalLine>> line(const EntryId& id) override;
     Result<std::optional<JournalLine>> root(const EntryId& id) override;
+    Result<std::optional<Entry>> before(const EntryId& amendment) override;
     Result<Verdict> verify(const std::function<bool(double)>& progress) override;
 
     Result<std::vector<ItemFacts>> facts(const Scope& scope, CivilDate on) override;

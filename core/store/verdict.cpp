@@ -7,6 +7,9 @@
 #include "store/verify/pages.h"
 #include "store/verify/projections.h"
 
+#include <algorithm>
+#include <array>
+
 namespace crownring {
 
 namespace {
@@ -16,15 +19,15 @@ void doubt(Verdict& verdict, Phrase reason) {
     verdict.reason = std::move(reason);
 }
 
-/// By which answers tell at once.
-void verifyTallies(Tallies& tallies, Verdict& verdict) {
+/// @param table what `ask` proves, which can be made anew
+void verifyTable(const char* table, Verdict& verdict, const std::function<void()>& ask) {
     try {
-        tallies.checkAll();
+        ask();
     } catch (const StoreError& error) {
         if (!isDamage(error.problem().fault))
             throw;
         doubt(verdict, {VerdictPhrase::Unreadable, {messageOf(error.problem())}});
-        verdict.projection = "tally";
+        verdict.projection = table;
         verdict.rebuildMends = true;
     }
 }
@@ -40,15 +43,26 @@ void verifyAround(const Connection& connection, JournalTable& journal, Tallies& 
         return doubt(verdict, {VerdictPhrase::PhotographDiffers, {*digest}});
     if (!tallies.picturesAreWhole())
         return doubt(verdict, {VerdictPhrase::PhotographsOther, {}});
+    verifyTable("name", verdict, [&] { tallies.proveNames(); });
+    if (!verdict.intact)
+        return;
     const auto flaw = projectionFlaw(connection, journal, progress);
     if (!flaw)
-        return verifyTallies(tallies, verdict);
+        return verifyTable("tally", verdict, [&] { tallies.checkAll(); }); // by which answers tell at once
     doubt(verdict,
           {flaw->lacking ? VerdictPhrase::TableLacks : VerdictPhrase::TableHoldsMore, {flaw->table, flaw->row}});
     verdict.projection = flaw->table;
     verdict.rebuildMends = true;
     if (!flaw->entry.empty())
         verdict.behind = flaw->entry;
+}
+
+/// Else nothing can be said of it: who asked may not, or the server or the disk does not answer.
+bool saysOfTheRecord(const StoreError& error) {
+    constexpr std::array ofTheWay{StoreFault::RightsMissing, StoreFault::Lost,       StoreFault::NotOpened,
+                                  StoreFault::DiskFull,      StoreFault::DiskFailed, StoreFault::SettingNotTaken};
+    return error.code() != Code::StoreBusy &&
+           std::ranges::none_of(ofTheWay, [&](StoreFault fault) { return error.is(fault); });
 }
 
 }
@@ -71,7 +85,7 @@ Verdict verdictOf(const Connection& connection, JournalTable& journal, Tallies& 
             verifyAround(connection, journal, tallies, verdict, part(0.5, 1));
         return verdict;
     } catch (const StoreError& error) {
-        if (error.code() == Code::StoreBusy || error.is(StoreFault::RightsMissing))
+        if (!saysOfTheRecord(error))
             throw;
         // What cannot be read is not what was written.
         doubt(verdict, {VerdictPhrase::Unreadable, {messageOf(error.problem())}});

@@ -113,6 +113,11 @@ Column {
             onSaid: text => form.release.limitations = text
         }
     }
+    BoundsForm {
+        width: parent.width
+        visible: form.release.outcome === 3
+        bounds: form.release.bounds
+    }
     Connections {
         target: form.release
         function onChanged() {

@@ -65,6 +65,7 @@ public:
     Result<std::vector<JournalLine>> lines(const JournalQuery&) override { return std::vector<JournalLine>{}; }
     Result<std::optional<JournalLine>> line(const EntryId&) override { return std::optional<JournalLine>{}; }
     Result<std::optional<JournalLine>> root(const EntryId&) override { return std::optional<JournalLine>{}; }
+    Result<std::optional<Entry>> before(const EntryId&) override { return std::optional<Entry>{}; }
     Result<std::string> keepPicture(const Picture&) override { return std::string(); }
     Result<std::optional<Picture>> picture(const std::string&) override { return std::optional<Picture>{}; }
     Result<std::vector<JournalLine>> told(const Told&) override { return std::vector<JournalLine>{}; }

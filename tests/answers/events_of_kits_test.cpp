@@ -35,6 +35,12 @@ const std::string elsewhere =
 const std::string dayAfter =
     R"({"entry":"flight.logged","id":"n","on":"2024-06-02","balloon":"QE-ONE","minutes":60,"kit":["B3"]})";
 
+const std::string overMidnight =
+    R"({"entry":"flight.logged","id":"m","on":"2024-05-31","time":"23:30Z","balloon":"QE-ONE","minutes":60,"kit":["E1","B2"]}
+{"entry":"flight.logged","id":"l","on":"2024-05-31","time":"18:00Z","balloon":"QE-ONE","minutes":60,"kit":["E1","B3"]})";
+const std::string afterMidnight =
+    R"({"entry":"event.reported","id":"o","on":"2024-06-01","time":"00:20Z","balloon":"QE-ONE","event":"hard-landing"})";
+
 const std::string correctedAgain =
     R"({"entry":"entry.corrected","on":"2024-07-02","replaces":"f","with":{"on":"2024-06-01"}})";
 
@@ -75,6 +81,26 @@ private slots:
                 const auto lines = record.history({}, ItemId(item), day("2024-08-01"), 100).value();
                 QCOMPARE(std::ranges::count(lines, EntryId("o"), [](const auto& line) { return line.entry.id; }), 1);
             }
+        }
+    }
+    void whatWasAloftOverMidnightSufferedIt() {
+        // Took off at 23:30 of the day before, landed hard at 00:20: times are UTC, and no pilot thinks of that.
+        for (const bool eventFirst : {true, false}) {
+            const Scratch scratch;
+            auto& record = *scratch.record;
+            posted(record, things);
+            posted(record, eventFirst ? afterMidnight : overMidnight);
+            posted(record, eventFirst ? overMidnight : afterMidnight);
+            QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 1 B3 0 ");
+            QVERIFY(record.verify().value().intact);
+            posted(record, R"({"entry":"entry.corrected","on":"2024-07-01","replaces":"m","with":{"minutes":20}})");
+            QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 0 B3 0 "); // it landed before midnight
+            QVERIFY(record.verify().value().intact);
+            posted(record, R"({"entry":"entry.corrected","on":"2024-07-02","replaces":"m","with":{"minutes":60}})");
+            QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 1 B3 0 ");
+            posted(record, voided("o"));
+            QCOMPARE(eventsOf(record), "E1 0 B1 0 B2 0 B3 0 ");
+            QVERIFY(record.verify().value().intact);
         }
     }
     void aVoidedFlightOrEventFallsOnNothing() {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-/// A shop's own system posts a whole inspection, with lines of its own and no checklist; crownringctl lists it, shows
-/// it and prints its papers. All of it is invented.
+/// A shop's own system posts a whole inspection, by the list that the shop adopted; crownringctl lists it, shows it and
+/// prints its papers. All of it is invented.
 
 #include "ctl/answer.h"
 #include "test_class.h"
@@ -25,11 +25,12 @@ constexpr const char* shed =
 {"entry":"item.fitted","on":"2020-01-01","balloon":"QE-FIN","item":"C4","place":"tank 1"}
 {"entry":"limit.stated","on":"2020-01-01","type":"Q-90","kind":"envelope","quantity":"grab-strength","unit":"N","least":133.4,"source":"Manual Q, 6.3"}
 {"entry":"person.entitled","on":"2020-01-01","person":"Ines Holt","capacity":"inspection-authorization","licence":"4471, A&P with IA"}
+{"entry":"checklist.adopted","on":"2026-01-01","checklist":"finch-shop","document":{"checklist":"finch-shop","revision":"1","title":"Shop list","source":"Repair station manual 4","sections":[{"id":"all","title":"All"}],"lines":[{"id":"Load tapes and crown ring","section":"all","kinds":["envelope"],"title":"Load tapes and crown ring","look_for":"Chafing.","sources":{"us-14cfr":"14 CFR Part 43, Appendix D"}},{"id":"Valve and shell of the cylinder","section":"all","kinds":["cylinder"],"title":"Valve and shell of the cylinder","look_for":"Dents.","sources":{"us-14cfr":"14 CFR Part 43, Appendix D"}}]}}
 {"entry":"tester.calibrated","on":"2026-01-01","tester":"F-1","until":"2026-12-31","what":"force gauge"}
 )";
 
 constexpr const char* bench =
-    R"({"entry":"inspection.opened","on":"2026-05-04","by":"Lee Farr","inspection":"SH-7","visit":"us-annual","items":["E9","C4"],"balloon":"QE-FIN","work":[{"item":"E9","requirement":"us.annual"}]}
+    R"({"entry":"inspection.opened","on":"2026-05-04","by":"Lee Farr","inspection":"SH-7","visit":"us-annual","items":["E9","C4"],"balloon":"QE-FIN","work":[{"item":"E9","requirement":"us.annual"}],"checklist":{"checklist":"finch-shop","revision":"1","title":"Shop list","source":"Repair station manual 4","sections":[{"id":"all","title":"All"}],"lines":[{"id":"Load tapes and crown ring","section":"all","kinds":["envelope"],"title":"Load tapes and crown ring","look_for":"Chafing.","sources":{"us-14cfr":"14 CFR Part 43, Appendix D"}},{"id":"Valve and shell of the cylinder","section":"all","kinds":["cylinder"],"title":"Valve and shell of the cylinder","look_for":"Dents.","sources":{"us-14cfr":"14 CFR Part 43, Appendix D"}}]}}
 {"entry":"line.settled","on":"2026-05-04","by":"Lee Farr","inspection":"SH-7","line":"Load tapes and crown ring","item":"E9","state":"done","finding":"chafed at tape 7, within limits"}
 {"entry":"line.settled","on":"2026-05-04","by":"Mia Oak","inspection":"SH-7","line":"Valve and shell of the cylinder","item":"C4","state":"done"}
 {"entry":"reading.taken","id":"pull-1","on":"2026-05-04","by":"Lee Farr","inspection":"SH-7","item":"E9","quantity":"grab-strength","held_at":133.4,"unit":"N","gore":3,"row":11,"direction":"warp","jaw_mm":25,"tester":"F-1"}
@@ -142,7 +143,7 @@ private slots:
                                                 {"finding", "chafed at tape 7, within limits"},
                                                 {"by", "Lee Farr"},
                                                 {"on", "2026-05-04"},
-                                                {"source", ""},
+                                                {"source", "14 CFR Part 43, Appendix D"},
                                                 {"why", ""},
                                                 {"page", ""}}));
         const auto& held = shown.at("readings").at(0);

@@ -29,6 +29,9 @@ std::string pullAt(const char* place) {
         place);
 }
 
+const char* const heldForThree =
+    R"({"entry":"limit.stated","on":"2017-05-01","type":"T-77","kind":"envelope","quantity":"grab-strength","unit":"N","proof":133.4,"places":2,"hold_s":3,"source":"Manual 77, 6.3"})";
+
 const char* const ofNobodysQuantity =
     R"({"entry":"reading.taken","on":"2026-06-01","item":"E1","quantity":"colour","value":3,"unit":"shades"})";
 
@@ -68,6 +71,37 @@ private slots:
         const auto corrected = problemsOf(shop.record(), correction(id, R"({"value":3000})"));
         QCOMPARE(corrected.size(), std::size_t{1});
         QCOMPARE(corrected.front().where.key, std::string("with/value"));
+    }
+    void heldForNothingIsNotHeld() {
+        Shop shop;
+        const auto held = [](const char* seconds) {
+            return with(pullOf("N", "300"), (R"(,"hold_s":)" + std::string(seconds)).c_str());
+        };
+        const auto problems = problemsOf(shop.record(), with(held("0"), R"(,"confirmed":true)"));
+        QCOMPARE(problems.size(), std::size_t{1});
+        QCOMPARE(problems.front().fault, Fault(ReadingFault::HeldForNothing));
+        QCOMPARE(problems.front().where.key, std::string("hold_s"));
+        QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+        QVERIFY(problemsOf(shop.record(), held("1")).empty());
+    }
+    void aLoadIsHeldAsLongAsTheManualHasIt() {
+        // The manual's own time, as `limit.stated` has it; that less is asked back is common practice, no source.
+        Shop shop;
+        shop.say(heldForThree);
+        const auto held = [](const char* more) {
+            return with(
+                R"({"entry":"reading.taken","on":"2026-06-01","item":"E1","quantity":"grab-strength","held_at":140,"unit":"N","gore":3,"row":16,"direction":"warp"})",
+                more);
+        };
+        for (const auto* more : {R"(,"note":"nothing said")", R"(,"hold_s":2)"}) {
+            const auto problems = problemsOf(shop.record(), held(more));
+            QCOMPARE(problems.size(), std::size_t{1});
+            QCOMPARE(problems.front().fault, Fault(ReadingFault::Unconfirmed));
+            QCOMPARE(problems.front().where.key, std::string("hold_s"));
+            QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+        }
+        QVERIFY(problemsOf(shop.record(), held(R"(,"hold_s":3)")).empty());
+        QVERIFY(problemsOf(shop.record(), held(R"(,"hold_s":2,"confirmed":true)")).empty());
     }
     void noEnvelopeHasSuchAGore() {
         // 64 gores, 60 rows: common practice, no source.

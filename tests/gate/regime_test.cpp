@@ -84,6 +84,24 @@ private slots:
         QCOMPARE(problems.size(), std::size_t{1});
         QCOMPARE(problems.front().fault, Fault(ProgrammeFault::TwoRegimes));
     }
+    void norUnderAnotherRegistration() {
+        // A renaming brings along what was adopted for the former one.
+        for (const bool renamedFirst : {true, false}) {
+            Scratch scratch;
+            posted(*scratch.record, twoRegisters);
+            posted(*scratch.record, R"({"entry":"balloon.entered","on":"2020-03-01","balloon":"QE-NEW"})");
+            posted(*scratch.record, adoptedFor("part-ml-hot-air", bindsOne));
+            const std::string renamed =
+                R"({"entry":"balloon.renamed","on":"2020-03-01","balloon":"QE-ONE","to":"QE-NEW"})";
+            const auto other = adoptedFor("us-14cfr", R"("balloons":["QE-NEW"])");
+            posted(*scratch.record, renamedFirst ? renamed : other);
+            const auto problems = problemsOf(*scratch.record, renamedFirst ? other : renamed);
+            QCOMPARE(problems.size(), std::size_t{1});
+            QCOMPARE(problems.front().fault, Fault(ProgrammeFault::TwoRegimes));
+            QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+            posted(*scratch.record, adoptedFor("part-ml-hot-air", bindsOther));
+        }
+    }
     void anAdoptionThatIsVoidedBindsNoMore() {
         Scratch scratch;
         posted(*scratch.record, twoRegisters);

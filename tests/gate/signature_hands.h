@@ -42,7 +42,10 @@ struct Signed {
 
 class SignatureHands {
 protected:
-    SignatureHands() : m_other(Scratch::openedAt(m_scratch.file())) { posted(*m_scratch.record, shed); }
+    SignatureHands() : m_other(Scratch::openedAt(m_scratch.file())) {
+        posted(*m_scratch.record, shed);
+        posted(*m_scratch.record, shedsOwnList());
+    }
 
     Record& hand() { return any(2) == 0 ? *m_scratch.record : *m_other; }
     [[nodiscard]] CivilDate on() const { return addDays(day("2026-01-31"), m_day); }

@@ -80,6 +80,8 @@ struct Visit {
         std::vector<std::pair<std::string, std::string>> all{{"look", "E1"}, {"pull", "E1"}, {"papers", ""}};
         if (has("B1"))
             all.emplace_back("weave", "B1");
+        if (has("R1"))
+            all.insert(all.end(), {{"flame", "R1"}, {"shell", "C1"}});
         if (review)
             all.insert(all.end(), {{"documents", ""}, {"survey", ""}});
         return all;
@@ -93,11 +95,11 @@ struct Visit {
     }
     [[nodiscard]] std::set<std::pair<std::string, std::string>> accomplishes() const {
         std::set<std::pair<std::string, std::string>> work;
-        const bool ofVisit = isDone("papers", "") || (review && (isDone("documents", "") || isDone("survey", "")));
         for (const auto& item : items) {
             const bool onItem = item == "E1"   ? isDone("look", "E1") || isDone("pull", "E1") || isDone("extra", "E1")
                                 : item == "B1" ? isDone("weave", "B1")
-                                               : ofVisit; // no line is there for it
+                                : item == "R1" ? isDone("flame", "R1")
+                                               : isDone("shell", "C1");
             if (onItem)
                 work.emplace(item, "ml.inspection");
         }

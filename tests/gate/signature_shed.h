@@ -3,6 +3,8 @@
 
 /// The record and the checklist of the model of signatures; all of it is invented.
 
+#include <string>
+
 namespace crownring::testing {
 
 inline constexpr const char* shed =
@@ -29,9 +31,18 @@ inline constexpr const char* checklist =
 {"id":"look","section":"all","kinds":["envelope"],"title":"Look","look_for":"Holes.","sources":{"part-ml":"invented"}},
 {"id":"pull","section":"all","kinds":["envelope"],"title":"Pull","look_for":"Strength.","sources":{"part-ml":"invented"},"readings":[{"quantity":"grab-strength","placed":true}],"tester":true},
 {"id":"weave","section":"all","kinds":["basket"],"title":"Weave","look_for":"Breaks.","sources":{"part-ml":"invented"}},
+{"id":"flame","section":"all","kinds":["burner"],"title":"Flame","look_for":"Leaks.","sources":{"part-ml":"invented"}},
+{"id":"shell","section":"all","kinds":["cylinder"],"title":"Shell","look_for":"Dents.","sources":{"part-ml":"invented"}},
 {"id":"papers","section":"all","kinds":[],"title":"Papers","look_for":"All there.","sources":{"part-ml":"invented"}},
 {"id":"documents","section":"all","kinds":[],"title":"Documents","look_for":"In order.","sources":{"part-ml":"invented"},"only_with":["ml.arc-review"]},
 {"id":"survey","section":"all","kinds":[],"title":"Survey","look_for":"Placards.","sources":{"part-ml":"invented"},"only_with":["ml.arc-review"]},
 {"id":"extra","section":"all","kinds":["envelope"],"title":"Extra","look_for":"Dirt.","sources":{"part-ml":"invented"},"required":false}]})";
+
+/// Adopted before the first visit; an entry is one line.
+inline std::string shedsOwnList() {
+    std::string document = checklist;
+    std::erase(document, '\n');
+    return R"({"entry":"checklist.adopted","on":"2020-01-01","checklist":"short","document":)" + document + "}";
+}
 
 }

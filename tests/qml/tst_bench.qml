@@ -238,6 +238,22 @@ PlaceCase {
         compare(findText("What was signed"), null);
     }
 
+    function test_aReleaseAfterIncompleteMaintenanceSaysHowFarItReaches() {
+        openOne("QE-IVY");
+        page.showLeaf(3);
+        page.release.outcome = 3;
+        soon(() => findNamed("bench.until") !== null && named("bench.until").visible);
+        page.release.bounds.until = "31.12.2026";
+        page.release.bounds.aloft = "1:00";
+        page.release.bounds.flights = "2";
+        compare(page.release.bounds.problem, "");
+        soon(() => named("bench.bounds").text.includes("2"), "said back");
+        page.release.bounds.flights = "often";
+        verify(page.release.bounds.problem !== "" && !page.release.maySign);
+        page.release.outcome = 0;
+        soon(() => findNamed("bench.until") === null || !named("bench.until").visible, "asked of no other end");
+    }
+
     function test_nothingOfOneInspectionStandsUnderAnother() {
         openOne("QE-IVY");
         page.showLeaf(3);

@@ -207,6 +207,9 @@ rc::Gen<Body> any(Of<ReleaseIncomplete>, const Names& names) {
             body.covers.push_back({*names.item, *names.requirement});
         if (*rc::gen::arbitrary<bool>())
             body.seal = Seal{{*names.target}, *anyDigest()};
+        if (*rc::gen::arbitrary<bool>())
+            body.within = {CivilDate::fromDayNumber(*rc::gen::inRange(0, 40'000)), Minutes(*rc::gen::inRange(1, 600)),
+                           *rc::gen::inRange<std::int64_t>(1, 9)};
         return body;
     });
 }
@@ -320,6 +323,7 @@ rc::Gen<Body> any(Of<LimitStated>, const Names&) {
         body.source = *saying();
         body.retires = *rc::gen::element(Retired::Panel, Retired::Item);
         body.confirmed = *rc::gen::arbitrary<bool>();
+        body.seconds = *optionally(rc::gen::map(rc::gen::inRange(1, 600), [](int value) { return double(value); }));
         return body;
     });
 }

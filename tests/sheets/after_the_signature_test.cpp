@@ -20,10 +20,12 @@ QString paperOf(const Shop& shop, SheetKind kind, const char* on) {
     return QString::fromStdString(paper::toText(sheet(kind, file, english), english, 2000));
 }
 
+/// The organisation's own list, adopted before.
 const char* const openedForMore =
-    R"({"entry":"inspection.opened","on":"2026-06-01","inspection":"V-9","visit":"part-ml-inspection","items":["E1"],"balloon":"QE-ONE","work":[{"item":"E1","requirement":"ml.inspection"},{"item":"E1","requirement":"fabric.strength-test"}]})";
+    R"({"entry":"checklist.adopted","on":"2026-01-01","checklist":"short","document":{"checklist":"short","revision":"1","title":"Short","source":"invented","sections":[{"id":"all","title":"All"}],"lines":[{"id":"all-of-it","section":"all","kinds":["envelope"],"title":"All of it","look_for":"Holes.","sources":{"part-ml":"invented"}}]}}
+{"entry":"inspection.opened","on":"2026-06-01","inspection":"V-9","visit":"part-ml-inspection","items":["E1"],"balloon":"QE-ONE","work":[{"item":"E1","requirement":"ml.inspection"},{"item":"E1","requirement":"fabric.strength-test"}],"checklist":{"checklist":"short","revision":"1","title":"Short","source":"invented","sections":[{"id":"all","title":"All"}],"lines":[{"id":"all-of-it","section":"all","kinds":["envelope"],"title":"All of it","look_for":"Holes.","sources":{"part-ml":"invented"}}]}})";
 const char* const lookedAt =
-    R"({"entry":"line.settled","on":"2026-06-01","inspection":"V-9","line":"all of it","item":"E1","state":"done"})";
+    R"({"entry":"line.settled","on":"2026-06-01","inspection":"V-9","line":"all-of-it","item":"E1","state":"done"})";
 
 std::string withdrawnOf(const Shop& shop) {
     return R"({"entry":"release.revoked","on":"2026-06-25","by":"Ines Holt","reason":"too early")" + shop.about() + "}";

@@ -3,7 +3,7 @@
 /// What papers say of an airworthiness review, and of a defect that was graded down.
 
 #include "answers/review/reviews.h"
-#include "gate/graded.h"
+#include "gate/defects/graded.h"
 #include "gate/review_yard.h"
 #include "gate/signing_attempt.h"
 #include "paper/document_text.h"

@@ -285,9 +285,15 @@ private:
                 items.insert(item);
         for (const auto& entry : *m_live)
             if (const auto* flight = std::get_if<FlightLogged>(&entry.body);
-                flight && flight->kit && entry.on == on && flight->balloon == balloon)
+                flight && flight->kit && flight->balloon == balloon && wasAloft(entry, *flight, on))
                 items.insert(flight->kit->begin(), flight->kit->end());
         return items;
+    }
+
+    /// Also of one that took off the day before.
+    [[nodiscard]] static bool wasAloft(const Entry& entry, const FlightLogged& flight, CivilDate on) {
+        const Moment landed(momentOf(entry).minutes() + flight.use.minutes.value());
+        return entry.on <= on && on <= landed.on();
     }
 
     void happen(const ItemId& id, const Occurrence& occurrence) {

@@ -289,6 +289,30 @@ private slots:
         connection.run("DROP OWNED BY reader");
         connection.run("DROP ROLE reader");
     }
+    void aServerThatTakesNoFurtherConnectionSaysNothingOfTheRecord() {
+        // Verify builds our tables on a connection of its own: where there is none to be had, nobody knows.
+        NEEDS_SHARED;
+        const auto record = openedShared();
+        const Connection connection(sharedLocation(), Access::ReadWrite);
+        connection.run("DROP ROLE IF EXISTS lonely");
+        connection.run("CREATE ROLE lonely LOGIN CONNECTION LIMIT 1");
+        connection.run("GRANT SELECT ON ALL TABLES IN SCHEMA public TO lonely");
+        connection.run("GRANT USAGE ON SCHEMA public TO lonely");
+        const auto url = QString::fromStdString(sharedLocation())
+                             .replace(QRegularExpression("user=[^&]*"), "user=lonely")
+                             .toStdString();
+        {
+            const auto read = openRecord(url, OpenMode::Existing);
+            QVERIFY2(read, read ? "" : text(read.error()).c_str());
+            const auto verdict = (*read)->verify();
+            QVERIFY(!verdict);
+            QVERIFY2(!isDamage(verdict.error().fault), text(verdict.error()).c_str());
+            connection.run("ALTER ROLE lonely CONNECTION LIMIT 2");
+            QVERIFY((*read)->verify().value().intact);
+        }
+        connection.run("DROP OWNED BY lonely");
+        connection.run("DROP ROLE lonely");
+    }
     void aDayThatDoesNotExistIsRefused() {
         NEEDS_SHARED;
         const Connection connection(sharedLocation(), Access::ReadWrite);

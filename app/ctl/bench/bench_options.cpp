@@ -42,6 +42,12 @@ void addSigning(CLI::App& group, Chosen& chosen) {
     sign->add_option("--limitations", asked->limitations, "Limitations, if any")->type_name("TEXT");
     sign->add_option("--outstanding", asked->outstanding, "With incomplete: an optional line that is to be done")
         ->type_name("LINE");
+    sign->add_option("--until", asked->until, "With incomplete: the last day on which it may fly so")
+        ->type_name("DATE");
+    sign->add_option("--minutes", asked->minutes, "With incomplete: how long it may fly so in all")
+        ->check(CLI::Range(1, 100'000));
+    sign->add_option("--flights", asked->flights, "With incomplete: how often it may fly so")
+        ->check(CLI::Range(1, 1000));
     addDay(*sign, asked->on, "The day of the signature (default: today)");
     sign->add_option("--time", asked->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
     sign->add_flag("--draft", asked->draft, "Show what would be signed and what stands in the way; write nothing");

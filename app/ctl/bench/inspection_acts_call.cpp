@@ -179,7 +179,18 @@ int run(const InspectionSignOptions& options, const Common& common) {
                     options.data,
                     options.limitations,
                     signer->on,
-                    options.outstanding};
+                    options.outstanding,
+                    {}};
+    if (!options.until.empty()) {
+        const auto until = CivilDate::parse(options.until);
+        if (!until)
+            return refuse(until.error());
+        signing.within.until = *until;
+    }
+    if (options.minutes > 0)
+        signing.within.minutes = Minutes(options.minutes);
+    if (options.flights > 0)
+        signing.within.flights = options.flights;
     const InspectionId inspection(options.inspection);
     if (options.draft)
         return showDraft(common, inspection, signing, options.on);

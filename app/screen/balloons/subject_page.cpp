@@ -2,6 +2,7 @@
 #include "screen/balloons/subject_page.h"
 
 #include "answers/due.h"
+#include "answers/review/supported_reviews.h"
 #include "answers/supported.h"
 #include "bench/checklist/visit.h"
 #include "screen/balloons/balloon_model.h"
@@ -37,6 +38,23 @@ QStringList unknownOf(const FleetSheet& sheet, const Registration& balloon) {
                 SubjectPage::tr("%1: %2 unknown").arg(inward(item->id.text()), clocks.join(QStringLiteral(", ")));
     }
     return unknown;
+}
+
+/// Releases and reviews of a balloon that are signed and that the record no longer supports, by name.
+Result<QStringList> lostGround(Books& books, const Registration& balloon, CivilDate on) {
+    const auto releases = unsupportedReleases(books, balloon, on, latestReleases);
+    auto list = due(books, {balloon, {}}, on);
+    if (!releases || !list)
+        return tl::unexpected(releases ? list.error() : releases.error());
+    const auto reviews = markUnsupportedReviews(books, list->rows, on);
+    if (!reviews)
+        return tl::unexpected(reviews.error());
+    QStringList names;
+    for (const auto& each : *releases)
+        names += inward(each.text());
+    for (const auto& each : *reviews)
+        names += SubjectPage::tr("airworthiness review of %1").arg(inward(each.on.iso()));
+    return names;
 }
 
 /// Of the programmes that bind it.
@@ -263,19 +281,16 @@ void SubjectPage::askHistory() {
 void SubjectPage::askSupport() {
     if (m_balloon.isEmpty())
         return showUnsupported({});
-    using Answer = Result<std::vector<InspectionId>>;
-    hear(house().desk.ask([balloon = Registration(outward(m_balloon)), on = house().day.date()](Record& record)
-                              -> Answer { return unsupportedReleases(record, balloon, on, latestReleases); }),
+    using Answer = Result<QStringList>;
+    hear(house().desk.ask([balloon = Registration(outward(m_balloon)), on = house().day.date()](
+                              Record& record) -> Answer { return lostGround(record, balloon, on); }),
          this, [this, turn = m_turn](const Answer& answer) {
              if (turn == m_turn && answer)
                  showUnsupported(*answer);
          });
 }
 
-void SubjectPage::showUnsupported(const std::vector<InspectionId>& inspections) {
-    QStringList names;
-    for (const auto& each : inspections)
-        names += inward(each.text());
+void SubjectPage::showUnsupported(const QStringList& names) {
     const auto text =
         names.isEmpty() ? QString()
                         : tr("%1: signed, and no longer supported by the record").arg(names.join(QStringLiteral(", ")));

@@ -84,7 +84,7 @@ private:
     void askMeanwhile();
     void askHistory();
     void askSupport();
-    void showUnsupported(const std::vector<InspectionId>& inspections);
+    void showUnsupported(const QStringList& names);
 
     QString m_balloon;
     QString m_item;

@@ -61,6 +61,7 @@ void ReleaseDesk::setDesk(InspectionDesk* desk) {
     m_desk = desk;
     if (m_desk)
         connect(m_desk, &InspectionDesk::changed, this, &ReleaseDesk::refresh);
+    connect(&m_bounds, &ReleaseBounds::changed, this, &ReleaseDesk::changed, Qt::UniqueConnection);
     refresh();
 }
 
@@ -117,6 +118,8 @@ Signing ReleaseDesk::asSigned() const {
     signing.on = house().day.date();
     for (const auto& line : m_outstanding)
         signing.outstanding.push_back(outward(line));
+    if (signing.outcome == Outcome::Incomplete)
+        signing.within = m_bounds.within();
     return signing;
 }
 
@@ -128,6 +131,7 @@ void ReleaseDesk::clear() {
     for (auto* text : {&m_manuals, &m_limitations, &m_statement, &m_statementSource, &m_problem})
         text->clear();
     m_outstanding.clear();
+    m_bounds.clear();
     for (auto* list : {&m_people, &m_optional, &m_refusals, &m_sections, &m_dueNext, &m_ownerRules})
         list->show({});
     m_signing = false;
@@ -268,6 +272,7 @@ void ReleaseDesk::sign() {
                  return;
              m_outcome = 0; // what was signed is not signed again by the next tap
              m_outstanding.clear();
+             m_bounds.clear();
              house().notice.tell(tr("Signed. What follows from it is being worked out."));
              house().desk.written();
              emit signedNow();

@@ -7,6 +7,7 @@
 #include "screen/bench/inspection_desk.h"
 #include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"
+#include "screen/returns/release_bounds.h"
 #include "screen/returns/signers.h"
 
 #include <QtQml/qqmlregistration.h>
@@ -26,6 +27,7 @@ class ReleaseDesk : public crownring::screen::Resident {
     Q_PROPERTY(int outcome READ outcome WRITE setOutcome NOTIFY changed FINAL)
     Q_PROPERTY(QString manuals READ manuals WRITE setManuals NOTIFY changed FINAL) ///< one a line
     Q_PROPERTY(QString limitations READ limitations WRITE setLimitations NOTIFY changed FINAL)
+    Q_PROPERTY(crownring::screen::ReleaseBounds* bounds READ bounds CONSTANT FINAL) ///< with 3
     /// With 3: lines that need not be done, and may be said to be outstanding. value: its id; chosen: it is
     Q_PROPERTY(crownring::screen::ChoiceModel* optional READ optional CONSTANT FINAL)
     /// Such a release is one of the visit's rules.
@@ -63,11 +65,14 @@ public:
     void setManuals(const QString& manuals);
     [[nodiscard]] QString limitations() const { return m_limitations; }
     void setLimitations(const QString& limitations);
+    [[nodiscard]] ReleaseBounds* bounds() { return &m_bounds; }
     [[nodiscard]] ChoiceModel* optional() { return &m_optional; }
     [[nodiscard]] bool mayBeIncomplete() const;
     Q_INVOKABLE void toggleOutstanding(const QString& line);
     [[nodiscard]] ChoiceModel* refusals() { return &m_refusals; }
-    [[nodiscard]] bool maySign() const { return m_maySign && !m_signing; }
+    [[nodiscard]] bool maySign() const {
+        return m_maySign && !m_signing && (m_outcome != 3 || m_bounds.problem().isEmpty());
+    }
     [[nodiscard]] QString statement() const { return m_statement; }
     [[nodiscard]] QString statementSource() const { return m_statementSource; }
     [[nodiscard]] ChoiceModel* sections() { return &m_sections; }
@@ -101,6 +106,7 @@ private:
 
     InspectionDesk* m_desk = nullptr;
     ChoiceModel m_people;
+    ReleaseBounds m_bounds;
     ChoiceModel m_optional;
     ChoiceModel m_refusals;
     QStringList m_refusalItems;

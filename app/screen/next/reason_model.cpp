@@ -93,6 +93,17 @@ ReasonLine outLine(const ItemFacts& item) {
     return line;
 }
 
+ReasonLine beyondLine(const ItemFacts& item, const Phrase& beyond) {
+    auto line = unknownLine();
+    line.item = inward(item.id.text());
+    line.word = ReasonModel::tr("Beyond its release");
+    line.title = capitalised(ReasonModel::tr("%1 %2").arg(Words::kind(item.kind), line.item));
+    line.text = capitalised(words::said(beyond) + u'.');
+    line.source = ReasonModel::tr("The release after incomplete maintenance.");
+    line.mend = ReasonModel::tr("Do what is outstanding and sign the closing release.");
+    return line;
+}
+
 ReasonLine unreadLine(const Question& question) {
     auto line = unknownLine();
     line.word = ReasonModel::tr("Cannot be said");
@@ -176,12 +187,15 @@ ReasonLine reasonLine(const RigUpReason& reason, const PlannedFlight& flight) {
         return outLine(*reason.item);
     if (reason.kind == RigUpReason::Kind::Unread)
         return unreadLine(*reason.unread);
+    if (reason.kind == RigUpReason::Kind::BeyondRelease)
+        return beyondLine(*reason.item, *reason.beyond);
     auto line = lineOf(*reason.row);
     switch (reason.kind) {
     case RigUpReason::Kind::Incomplete:
     case RigUpReason::Kind::CannotSay:
     case RigUpReason::Kind::OutOfService:
     case RigUpReason::Kind::Unread:
+    case RigUpReason::Kind::BeyondRelease:
     case RigUpReason::Kind::Standing:
         line.text = stateText(*reason.row);
         line.mend = mendOf(*reason.row);

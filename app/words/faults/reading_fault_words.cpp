@@ -68,6 +68,9 @@ Sources sourcesOf(ReadingFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "look again at the manual")};
     case ReadingFault::LimitCannotBeHeld:
         return {QT_TRANSLATE_NOOP("Problem", "%1 cannot be held"), QT_TRANSLATE_NOOP("Problem", "state least or most")};
+    case ReadingFault::HeldForNothing:
+        return {QT_TRANSLATE_NOOP("Problem", "held for 0 s is not held"),
+                QT_TRANSLATE_NOOP("Problem", "write for how many seconds it was held, or leave that away")};
     case ReadingFault::Unconfirmed:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
                 QT_TRANSLATE_NOOP("Problem",

@@ -196,6 +196,27 @@ Sources sourcesOf(ReleaseFault fault) {
                                          "said"),
             QT_TRANSLATE_NOOP("Problem", "say who decided it in 'by' and, of a correction, in 'graded_by', and why in "
                                          "the note")};
+    case ReleaseFault::ReadingUnsaid:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 failed and would no longer, and by whom or why is not said"),
+                QT_TRANSLATE_NOOP("Problem", "say who decided it in 'by', and why in the note of the correction or the "
+                                             "reason of the void")};
+    case ReleaseFault::ClearingRestsOnIt:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' was rectified on the ground of this reading: %2"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "take the reading again, or void the clearing first; where that is signed, "
+                                  "write the defect down again")};
+    case ReleaseFault::DeferralUnsaid:
+        return {QT_TRANSLATE_NOOP("Problem", "the deferral of '%1' would say more than was agreed to, and who agrees, "
+                                             "or why, is not said"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "name in 'agreed_by' who agrees to it now, and in the note why; of a void, "
+                                  "in 'by' and the reason")};
+    case ReleaseFault::LinesLeftOut:
+        return {QT_TRANSLATE_NOOP("Problem",
+                                  "'%1' on %2 would be accomplished without lines of the checklist in force: "
+                                  "'%3', and so many more: %4"),
+                QT_TRANSLATE_NOOP("Problem", "open the visit with the lines of the checklist in force; what does not "
+                                             "apply is settled so, with why")};
     case ReleaseFault::MayNotDefer:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
                 QT_TRANSLATE_NOOP("Problem", "have it deferred by who is authorised to, or rectified")};

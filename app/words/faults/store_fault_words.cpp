@@ -95,6 +95,10 @@ Sources sourcesOf(StoreFault fault) {
     case StoreFault::DriverGivesNoHandle:
         return {QT_TRANSLATE_NOOP("Problem", "the database driver gives no SQLite handle"),
                 QT_TRANSLATE_NOOP("Problem", "install Qt's SQLite driver as the system has it")};
+    case StoreFault::NameAltered:
+        return {QT_TRANSLATE_NOOP("Problem", "what the record holds is damaged: another name was written where '%1' "
+                                             "stands now (name %2)"),
+                QT_TRANSLATE_NOOP("Problem", "see what verify says; rebuild makes the names anew from the journal")};
     case StoreFault::ValueUnread:
         return {QT_TRANSLATE_NOOP(
                     "Problem",

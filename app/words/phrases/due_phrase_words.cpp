@@ -72,6 +72,15 @@ const char* sourceOf(DuePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Releases after incomplete maintenance");
     case DuePhrase::IncompleteAreNoProgramme:
         return QT_TRANSLATE_NOOP("Phrase", "Maintenance that was released incomplete; they are no programme.");
+    case DuePhrase::DeferralBarred:
+        return QT_TRANSLATE_NOOP("Phrase", "Deferred: %1; that does not hold here: %2");
+    case DuePhrase::CheckFlightUntil:
+        return QT_TRANSLATE_NOOP("Phrase", "the release of %1 lets it fly until %2");
+    case DuePhrase::CheckFlightAloft:
+        return QT_TRANSLATE_NOOP("Phrase", "the release of %1 lets it fly %2 in all; %3 were flown since, and this "
+                                           "flight would go beyond");
+    case DuePhrase::CheckFlightsFlown:
+        return QT_TRANSLATE_NOOP("Phrase", "flights that the release of %1 allows: %2; flown since: %3");
     case DuePhrase::ListsAreNoProgramme:
         return QT_TRANSLATE_NOOP("Phrase", "Lists that were signed and not answered; they are no programme.");
     }

@@ -59,6 +59,23 @@ std::optional<Doubt> doubt(const Measured& reading, const Unit& given) {
     return Doubt{questionOf(written, *quantity, likely), std::move(likely)};
 }
 
+std::optional<Phrase> heldTooShort(const ReadingTaken& reading, const Measured& measured,
+                                   std::span<const StatedLimit> limits) {
+    const auto* quantity = quantityNamed(measured.quantity);
+    if (!measured.held || !quantity)
+        return std::nullopt;
+    const auto& held = reading.circumstances.seconds;
+    for (const auto& limit : limits) {
+        if (!limit.seconds || seriesOf(limit.quantity, limit.conditions) != seriesOf(measured))
+            continue;
+        if (!held)
+            return Phrase{DoubtPhrase::HoldUnsaid, {termOf(*quantity), *limit.seconds}};
+        if (*held < *limit.seconds)
+            return Phrase{DoubtPhrase::HeldTooShort, {termOf(*quantity), *held, *limit.seconds}};
+    }
+    return std::nullopt;
+}
+
 std::optional<Phrase> farFromStated(const Measured& reading, const Unit& given, std::span<const StatedLimit> limits) {
     const auto* quantity = quantityNamed(reading.quantity);
     if (!reading.held || !quantity || given.dimension != quantity->dimension)

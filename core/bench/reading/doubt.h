@@ -27,6 +27,11 @@ struct Doubt {
 /// @param given the unit that the reading was written in
 [[nodiscard]] std::optional<Doubt> doubt(const Measured& reading, const Unit& given);
 
+/// A load that was held for less time than the manual states, or for which nobody said how long.
+/// @param limits of the item's type and kind
+[[nodiscard]] std::optional<Phrase> heldTooShort(const ReadingTaken& reading, const Measured& measured,
+                                                 std::span<const StatedLimit> limits);
+
 /// A load that was held far beyond what the manual has held: more than 1.2 times its proof load or, where it states
 /// none, 2.2 times the least strength; a slip of the unit makes such (lbf for N is 4.4 times). Common practice, no
 /// source.

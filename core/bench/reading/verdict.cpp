@@ -230,6 +230,7 @@ Result<StatedLimit> limitFrom(const LimitStated& stated) {
     limit.passes = stated.passes;
     limit.source = stated.source;
     limit.retires = stated.retires;
+    limit.seconds = stated.seconds;
     return withBounds(std::move(limit), stated, **quantity, **unit);
 }
 

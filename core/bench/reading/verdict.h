@@ -40,6 +40,7 @@ struct StatedLimit {
     std::string passes;          ///< what passing means, in words
     std::string source;
     Retired retires = Retired::Panel; ///< what goes when a reading lies beyond
+    std::optional<double> seconds{};  ///< for which the load is to be held
     bool operator==(const StatedLimit&) const = default;
 
     /// What must be reached: the harder of `least` and `proof`; nothing where neither stands.

@@ -99,6 +99,9 @@ private:
             if (const auto* unit = unitNamed(body.unit, quantityNamed(body.quantity)->dimension))
                 if (const auto far = farFromStated(*state.measured, *unit, limitsFor(body.item)))
                     refuse({Refusal::Kind::Doubtful, ReleaseFault::Doubtful, {read, *far}, {}, body.line, body.item});
+        if (state.measured && !body.confirmed)
+            if (const auto question = heldTooShort(body, *state.measured, limitsFor(body.item)))
+                refuse({Refusal::Kind::Doubtful, ReleaseFault::Doubtful, {read, *question}, {}, body.line, body.item});
         if (state.judgement == Judgement::Fails && !isAnswered(reading))
             refuse(
                 {Refusal::Kind::Fails, ReleaseFault::Fails, {read, *state.reason}, judgedRule, body.line, body.item});

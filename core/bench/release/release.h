@@ -21,6 +21,7 @@ struct Signing {
     std::string limitations;
     CivilDate on;
     std::vector<std::string> outstanding{}; ///< with `Incomplete`: lines that are to be done besides the required ones
+    FlownWithin within{};                   ///< with `Incomplete`
 };
 
 /// As it was signed. @pre somebody signed it

@@ -45,6 +45,8 @@ FaultRow rowOf(ReadingFault fault) {
         return {"limit-turned-round", Code::BadQuantity};
     case ReadingFault::LimitCannotBeHeld:
         return {"limit-cannot-be-held", Code::BadQuantity};
+    case ReadingFault::HeldForNothing:
+        return {"held-for-nothing", Code::BadQuantity};
     case ReadingFault::Unconfirmed:
         return {"unconfirmed", Code::BadQuantity};
     case ReadingFault::NoSuchGore:

@@ -29,8 +29,9 @@ enum class ReadingFault : std::uint8_t {
     LimitTurnedRound,
     LimitCannotBeHeld, ///< %1: the quantity
     Unconfirmed,       ///< %1: what is asked about the figure
-    NoSuchGore,        ///< %1: as written, %2: the most that an envelope has
-    NoSuchRow,         ///< %1: as written, %2: the most that an envelope has
+    HeldForNothing,
+    NoSuchGore, ///< %1: as written, %2: the most that an envelope has
+    NoSuchRow,  ///< %1: as written, %2: the most that an envelope has
     RangeOfNothing,
     RangeWithoutUnit,
     RangeTurnedRound,

@@ -111,6 +111,14 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"may-not-grade-down", Code::NotReleasable};
     case ReleaseFault::GradedDownUnsaid:
         return {"graded-down-unsaid", Code::NotReleasable};
+    case ReleaseFault::ReadingUnsaid:
+        return {"reading-unsaid", Code::NotReleasable};
+    case ReleaseFault::ClearingRestsOnIt:
+        return {"clearing-rests-on-it", Code::NotReleasable};
+    case ReleaseFault::DeferralUnsaid:
+        return {"deferral-unsaid", Code::NotReleasable};
+    case ReleaseFault::LinesLeftOut:
+        return {"lines-left-out", Code::NotReleasable};
     case ReleaseFault::MayNotDefer:
         return {"may-not-defer", Code::NotReleasable};
     case ReleaseFault::NobodyDefers:

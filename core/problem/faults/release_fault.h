@@ -62,6 +62,10 @@ enum class ReleaseFault : std::uint8_t {
     MayNotDefer,       ///< %1: why
     MayNotGradeDown,   ///< %1: why
     GradedDownUnsaid,  ///< %1: the defect
+    ReadingUnsaid,     ///< %1: the reading that failed
+    ClearingRestsOnIt, ///< %1: the defect, %2: the reading
+    DeferralUnsaid,    ///< %1: the defect
+    LinesLeftOut,      ///< %1: the requirement, %2: the item, %3: title of a line, %4: how many more
     NobodyDefers,      ///< %1: why
     ClearedBefore,     ///< %1: the defect, %2: the day on which it was found
     NotReadAgain,      ///< %1: the defect, %2: the reading that found it

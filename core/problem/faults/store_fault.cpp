@@ -55,6 +55,8 @@ FaultRow rowOf(StoreFault fault) {
         return {"driver-gives-no-handle", Code::StoreFailed};
     case StoreFault::ValueUnread:
         return {"value-unread", Code::StoreFailed};
+    case StoreFault::NameAltered:
+        return {"name-altered", Code::StoreFailed};
     case StoreFault::NotIntact:
         return {"not-intact", Code::StoreFailed};
     case StoreFault::SubjectNotIntact:
@@ -106,6 +108,7 @@ bool isDamage(const Fault& fault) {
     switch (*ofStore) {
     case StoreFault::Damaged:
     case StoreFault::ValueUnread:
+    case StoreFault::NameAltered:
     case StoreFault::NotIntact:
     case StoreFault::SubjectNotIntact:
     case StoreFault::EntryAltered:

@@ -63,9 +63,8 @@ void writeConditions(nlohmann::json& into, const TestConditions& conditions) {
 }
 
 TestCircumstances readCircumstances(ObjectReader& reader) {
-    constexpr double longest = 86'400;
     TestCircumstances circumstances;
-    circumstances.seconds = reader.optionalNumber("hold_s", 0, longest);
+    circumstances.seconds = reader.optionalNumber("hold_s", 0, longestHold);
     if (reader.has("dry"))
         circumstances.dry = reader.optionalBool("dry");
     if (reader.has("side"))

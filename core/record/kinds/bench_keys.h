@@ -16,6 +16,8 @@ namespace crownring {
 inline constexpr double farthest = 1e12;
 /// Characters of a unit.
 inline constexpr std::size_t longestUnit = 40;
+/// Seconds for which something is held.
+inline constexpr double longestHold = 86'400;
 
 /// Keys "gore", "row" and "zone"; the body of the envelope is not written.
 [[nodiscard]] PanelPlace readPlace(ObjectReader& reader);

@@ -19,6 +19,7 @@ using nlohmann::json;
 constexpr Words<lineStateCount> lineStates = {"open", "done", "not-applicable"};
 constexpr Words<whyNotCount> whyNots = {"not-fitted", "not-asked", "other"};
 constexpr std::array<std::string_view, 3> exceptions = {"spent", "lapsed", "unproven"};
+constexpr std::int64_t mostMinutesAloft = 100'000, mostFlights = 1000;
 constexpr Words<outcomeCount> outcomes = {"released", "discrepancies", "abandoned", "incomplete"};
 
 std::vector<ItemId> itemsOf(const std::vector<Work>& works) {
@@ -221,6 +222,10 @@ ReleaseIncomplete Kind<ReleaseIncomplete>::read(ObjectReader& reader) {
         reader.refuse("outstanding", EntryFault::NothingOutstanding);
     reader.objects("covers", [&](ObjectReader& inner) { body.covers.push_back(readWork(inner)); });
     reader.object("seal", [&](ObjectReader& inner) { body.seal = readSeal(inner); });
+    body.within.until = reader.optionalDate("until");
+    if (const auto minutes = reader.optionalCount("minutes", 1, mostMinutesAloft))
+        body.within.minutes = Minutes(*minutes);
+    body.within.flights = reader.optionalCount("flights", 1, mostFlights);
     return body;
 }
 
@@ -240,6 +245,11 @@ void Kind<ReleaseIncomplete>::write(json& into, const ReleaseIncomplete& body) {
     }
     writeWork(into, "covers", body.covers);
     writeSeal(into, body.seal);
+    if (body.within.until)
+        into["until"] = body.within.until->iso();
+    if (body.within.minutes)
+        into["minutes"] = body.within.minutes->value();
+    writeValue(into, "flights", body.within.flights);
 }
 
 ReturnApproved Kind<ReturnApproved>::read(ObjectReader& reader) {

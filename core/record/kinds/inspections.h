@@ -3,6 +3,7 @@
 
 /// An inspection opens, its lines are settled, it closes.
 
+#include "civil/civil_date.h"
 #include "measure/usage.h"
 #include "record/kinds/kind.h"
 
@@ -166,6 +167,14 @@ struct Outstanding {
     bool operator==(const Outstanding&) const = default;
 };
 
+/// How far a limitation lets it fly; what is absent it does not bound.
+struct FlownWithin {
+    std::optional<CivilDate> until;      ///< the last good day
+    std::optional<Minutes> minutes;      ///< aloft in all, from the release on
+    std::optional<std::int64_t> flights; ///< from the release on
+    bool operator==(const FlownWithin&) const = default;
+};
+
 /// The maintenance cannot be completed yet, for want of a check flight say: what was done is released within a
 /// limitation, what was not is named, and the visit goes on until its closing release (ML.A.801(f)).
 struct ReleaseIncomplete {
@@ -179,6 +188,7 @@ struct ReleaseIncomplete {
     std::vector<Outstanding> outstanding;
     std::vector<Work> covers; ///< what the visit accomplishes once that is done
     std::optional<Seal> seal;
+    FlownWithin within{};
     bool operator==(const ReleaseIncomplete&) const = default;
 };
 
@@ -190,7 +200,7 @@ struct Kind<ReleaseIncomplete> {
     static constexpr std::string_view name = "release.incomplete";
     static constexpr std::string_view keys = "inspection signatory capacity limitations outstanding[{line item title}] "
                                              "[statement licence manuals covers[{item requirement}] seal{entries "
-                                             "digest}]";
+                                             "digest} until minutes flights]";
     static constexpr TimeOfDay time{18, 5};
     static constexpr std::tuple mentions{Key{"inspection", &ReleaseIncomplete::inspection},
                                          Key{"signatory", &ReleaseIncomplete::signatory}, Key{"covers", itemsCovered}};

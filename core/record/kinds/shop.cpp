@@ -115,6 +115,8 @@ LimitStated Kind<LimitStated>::read(ObjectReader& reader) {
     body.places = readSmallCount(reader, "places");
     body.zone = readZone(reader);
     body.conditions = readConditions(reader);
+    if (reader.has("hold_s"))
+        body.seconds = reader.optionalNumber("hold_s", 1, longestHold);
     body.passes = reader.optionalText("passes");
     body.source = reader.saying("source");
     if (reader.has("retires"))
@@ -135,6 +137,7 @@ void Kind<LimitStated>::write(json& into, const LimitStated& body) {
     if (body.zone)
         into["zone"] = zoneName(*body.zone);
     writeConditions(into, body.conditions);
+    writeValue(into, "hold_s", body.seconds);
     writeText(into, "passes", body.passes);
     into["source"] = body.source;
     if (body.retires != Retired::Panel)

@@ -117,7 +117,8 @@ struct LimitStated {
     std::string passes; ///< what passing means, in words
     std::string source;
     Retired retires = Retired::Panel;
-    bool confirmed = false; ///< as in `TypeDescribed`
+    bool confirmed = false;          ///< as in `TypeDescribed`
+    std::optional<double> seconds{}; ///< for which the load is to be held
     bool operator==(const LimitStated&) const = default;
 };
 
@@ -126,7 +127,7 @@ struct Kind<LimitStated> {
     static constexpr std::string_view name = "limit.stated";
     static constexpr std::string_view keys =
         "type kind quantity unit source and least, most or proof [places zone direction jaw_mm pressure_pa "
-        "area_cm2 passes retires confirmed]";
+        "area_cm2 hold_s passes retires confirmed]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{};
     static constexpr auto brings = nothing;

@@ -38,6 +38,18 @@ void limitsOf(const DefectMark& deferred, const ItemFacts& item, CivilDate today
     }
 }
 
+Argument sourceOf(const OpenDefect& defect) {
+    if (!defect.deferred)
+        return Phrase{DuePhrase::FoundOn, {defect.found->stamp.at.on()}};
+    const auto& [what, bar] = std::tie(defect.deferred->what, defect.deferred->bar);
+    return bar ? Phrase{DuePhrase::DeferralBarred, {what, *bar}} : Phrase{DuePhrase::Deferred, {what}};
+}
+
+/// It was put off by who may not for what it is flown for: that bars what would without it.
+bool isBarred(const OpenDefect& defect) {
+    return defect.deferred && defect.deferred->bar && defect.found->severity != Severity::Minor;
+}
+
 }
 
 bool isGrounding(const DefectMark& found) { return found.failed.has_value() || found.severity == Severity::Grounding; }
@@ -90,8 +102,7 @@ Requirement defectRequirement(const OpenDefect& defect, const ItemFacts& item, C
     Requirement requirement;
     requirement.id = requirementOf(defect.found->defect);
     requirement.title = Phrase{DuePhrase::Defect, {whatOf(*defect.found)}};
-    requirement.source = defect.deferred ? Phrase{DuePhrase::Deferred, {defect.deferred->what}}
-                                         : Phrase{DuePhrase::FoundOn, {defect.found->stamp.at.on()}};
+    requirement.source = sourceOf(defect);
     requirement.note = Phrase{DuePhrase::DefectNote, {}};
     requirement.action = Action::Service;
     const bool mandatory = defect.found->severity != Severity::Minor || bars(defect, item, today);
@@ -115,7 +126,9 @@ Assessment assessDefect(const OpenDefect& defect, const ItemFacts& item, CivilDa
     state.because = Because::Defect;
     const bool grounds = isGrounding(*defect.found);
     state.standing = grounds || defect.found->severity != Severity::Minor ? Standing::Lapsed : Standing::Nearing;
-    if (grounds || !defect.deferred)
+    if (isBarred(defect))
+        state.because = Because::DeferredElsewhere;
+    if (grounds || !defect.deferred || isBarred(defect))
         return state;
     state.because = Because::Deferred;
     limitsOf(*defect.deferred, item, today, state.limits);

@@ -44,8 +44,9 @@ struct OpenDefect {
 [[nodiscard]] Requirement defectRequirement(const OpenDefect& defect, const ItemFacts& item, CivilDate today);
 [[nodiscard]] const Programme& defectProgramme();
 
-/// Not minor: `Lapsed` until deferred. Deferred: `Clear`, `Nearing` (30 days, 10 h), `Lapsed` by the worse of its
-/// limits; `Unproven` where it ends by a clock that is not known. Minor and not deferred: `Nearing`.
+/// Not minor: `Lapsed` until deferred, and where the deferral does not hold for what it is flown for. Deferred:
+/// `Clear`, `Nearing` (30 days, 10 h), `Lapsed` by the worse of its limits; `Unproven` where it ends by a clock that is
+/// not known. Minor and not deferred: `Nearing`.
 [[nodiscard]] Assessment assessDefect(const OpenDefect& defect, const ItemFacts& item, CivilDate today,
                                       std::pmr::memory_resource* memory = std::pmr::get_default_resource());
 

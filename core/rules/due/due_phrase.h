@@ -35,6 +35,10 @@ enum class DuePhrase : std::uint8_t {
     IncompleteNote,
     IncompleteReleases,
     IncompleteAreNoProgramme,
+    DeferralBarred,    ///< %1: why it was put off, %2: why that does not hold here
+    CheckFlightUntil,  ///< %1: the inspection, %2: the last good day
+    CheckFlightAloft,  ///< %1: the inspection, %2: how long in all, %3: how long since
+    CheckFlightsFlown, ///< %1: the inspection, %2: how many in all, %3: how many since
 };
 
 }

@@ -32,21 +32,23 @@ struct PlannedFlight {
 /// Why not, or what to mind.
 struct RigUpReason {
     enum class Kind {
-        Standing,     ///< lapsed, spent or unproven
-        TooLong,      ///< the flight would use more than is left, tolerance included
-        Positioning,  ///< inside a tolerance that only serves to reach the place of the inspection
-        Incomplete,   ///< no balloon: a part of it is missing, or there is more than one of what there is one of
-        CannotSay,    ///< no mandatory requirement that was adopted binds the item: nothing is known of it
-        OutOfService, ///< the item is, or the balloon that it is fitted to
-        Unread,       ///< an entry of the record cannot be read: whether it is about this kit nobody knows
+        Standing,      ///< lapsed, spent or unproven
+        TooLong,       ///< the flight would use more than is left, tolerance included
+        Positioning,   ///< inside a tolerance that only serves to reach the place of the inspection
+        Incomplete,    ///< no balloon: a part of it is missing, or there is more than one of what there is one of
+        CannotSay,     ///< no mandatory requirement that was adopted binds the item: nothing is known of it
+        OutOfService,  ///< the item is, or the balloon that it is fitted to
+        BeyondRelease, ///< a check flight beyond what the release after incomplete maintenance lets it fly
+        Unread,        ///< an entry of the record cannot be read: whether it is about this kit nobody knows
     };
     Kind kind = Kind::Standing;
     const DueRow* row = nullptr;        ///< with the first three
     std::optional<LimitState> limit{};  ///< the limit that says no, where one does
-    const ItemFacts* item = nullptr;    ///< with `CannotSay`, `OutOfService`
+    const ItemFacts* item = nullptr;    ///< with `CannotSay`, `OutOfService`, `BeyondRelease`
     ItemKind part = ItemKind::Envelope; ///< with `Incomplete`: of what there is too little or too much
     std::size_t count = 0;              ///< with `Incomplete`: how many of it the kit has
     std::optional<Question> unread{};   ///< with `Unread`
+    std::optional<Phrase> beyond{};     ///< with `BeyondRelease`
 };
 
 /// A row that the kit flies, or comes to fly, in a tolerance that this flight may use.

@@ -63,19 +63,20 @@ struct LimitState {
 /// Why a row stands as it does, where the limits alone do not say it.
 enum class Because {
     Limits,
-    NotRequired,   ///< the balloon's operations do not call for it: shown, never blocks
-    Exempt,        ///< under every bound of `exempt_until`
-    Triggered,     ///< an event made it due at once
-    TypeMissing,   ///< it binds certain types and the item's is not recorded
-    SerialMissing, ///< it binds certain serial numbers and the item's is not recorded
-    Done,          ///< a one-time requirement that is done
-    Ended,         ///< ended by its terminating action
-    RowFull,       ///< the last act was one too many in a row (`at_most`) and does not count
-    Defect,        ///< a defect that is open
-    Deferred,      ///< a defect that is open and put off until its limits
-    Fabric,        ///< readings of fabric, held against the bounds of the type's manual
-    Incomplete,    ///< a visit was released after incomplete maintenance, and is not closed
-    Listed,        ///< an inspection was closed with a list of discrepancies that is pending
+    NotRequired,       ///< the balloon's operations do not call for it: shown, never blocks
+    Exempt,            ///< under every bound of `exempt_until`
+    Triggered,         ///< an event made it due at once
+    TypeMissing,       ///< it binds certain types and the item's is not recorded
+    SerialMissing,     ///< it binds certain serial numbers and the item's is not recorded
+    Done,              ///< a one-time requirement that is done
+    Ended,             ///< ended by its terminating action
+    RowFull,           ///< the last act was one too many in a row (`at_most`) and does not count
+    Defect,            ///< a defect that is open
+    Deferred,          ///< a defect that is open and put off until its limits
+    DeferredElsewhere, ///< a defect that is open, and put off by who may not for what it is flown for
+    Fabric,            ///< readings of fabric, held against the bounds of the type's manual
+    Incomplete,        ///< a visit was released after incomplete maintenance, and is not closed
+    Listed,            ///< an inspection was closed with a list of discrepancies that is pending
 };
 
 struct Assessment {
@@ -85,7 +86,8 @@ struct Assessment {
     std::optional<double> share;         ///< of the governing limit
     Because because = Because::Limits;
     std::optional<Evidence>
-        evidence{}; ///< of the accomplishment that it counts from; nothing where it counts from none
+        evidence{};           ///< of the accomplishment that it counts from; nothing where it counts from none
+    bool unsupported = false; ///< the record would refuse by now what it counts from, where that was asked for
     const Occurrence* trigger = nullptr; ///< the event, with `Because::Triggered`; it lives in the item's facts
     bool operator==(const Assessment&) const = default;
 };

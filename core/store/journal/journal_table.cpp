@@ -228,6 +228,19 @@ std::optional<JournalLine> JournalTable::root(const EntryId& id) {
     return line;
 }
 
+std::optional<Entry> JournalTable::before(const EntryId& amendment) {
+    const auto whole = around(amendment);
+    if (!whole || whole->unread || whole->tree.original().id == amendment)
+        return std::nullopt;
+    AmendmentTree until(whole->tree.original());
+    for (const auto& id : whole->tree.ids()) {
+        if (id == amendment)
+            break;
+        until.add(whole->tree.said(id));
+    }
+    return until.now();
+}
+
 std::vector<JournalLine> JournalTable::lines(const JournalQuery& query) {
     std::string where = "e.entry_no < ?";
     const auto words = QString::fromStdString(query.text).toLower().split(QLatin1Char(' '), Qt::SkipEmptyParts);

@@ -53,6 +53,8 @@ public:
     [[nodiscard]] std::optional<JournalLine> line(const EntryId& id);
     /// The line of the entry that an amendment is about in the end; of the entry itself where it amends nothing.
     [[nodiscard]] std::optional<JournalLine> root(const EntryId& id);
+    /// What an amendment is about in the end, as it stood when the amendment came.
+    [[nodiscard]] std::optional<Entry> before(const EntryId& amendment);
     /// Latest arrival first.
     [[nodiscard]] std::vector<JournalLine> lines(const JournalQuery& query);
     /// All entries in the order of their arrival, one by one, to `take`.

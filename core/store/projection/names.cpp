@@ -27,7 +27,7 @@ Names::Names(const Connection& connection)
 
 void Names::prove(std::int64_t number, Subject subject, const std::string& text, std::uint64_t mark) {
     if (mark != markOf(number, subject, text))
-        throw StoreError(StoreFault::ValueUnread, {"name", "name_no=" + std::to_string(number), "text"});
+        throw StoreError(StoreFault::NameAltered, {text, number});
 }
 
 void Names::keep(Subject subject, std::int64_t number, const std::string& text) {
@@ -46,6 +46,13 @@ std::optional<std::int64_t> Names::find(Subject subject, const std::string& text
     prove(number, subject, text, m_find.read<std::uint64_t>());
     m_find.finish();
     keep(subject, number, text);
+    return number;
+}
+
+std::optional<std::int64_t> Names::look(Subject subject, const std::string& text) {
+    auto number = find(subject, text);
+    if (!number)
+        readAll();
     return number;
 }
 
@@ -99,6 +106,16 @@ void Names::readAll() {
         const auto text = m_all.read<std::string>();
         prove(number, subject, text, m_all.read<std::uint64_t>());
         keep(subject, number, text);
+    }
+}
+
+void Names::proveAll() {
+    m_all.run(std::int64_t{0});
+    while (m_all.next()) {
+        const auto number = m_all.read<std::int64_t>();
+        const auto subject = m_all.read<Subject>();
+        const auto text = m_all.read<std::string>();
+        prove(number, subject, text, m_all.read<std::uint64_t>());
     }
 }
 

@@ -20,6 +20,12 @@ public:
 
     [[nodiscard]] std::optional<std::int64_t> find(Subject subject, const std::string& text);
     std::int64_t findOrMake(Subject subject, const std::string& text);
+    /// The same as `find` for an answer: that there is no such name is said only while none was altered.
+    [[nodiscard]] std::optional<std::int64_t> look(Subject subject, const std::string& text);
+    template <class Tag>
+    [[nodiscard]] std::optional<std::int64_t> look(const Name<Tag>& name) {
+        return look(subjectOf(name), name.text());
+    }
     template <class Tag>
     [[nodiscard]] std::optional<std::int64_t> find(const Name<Tag>& name) {
         return find(subjectOf(name), name.text());
@@ -34,6 +40,8 @@ public:
     [[nodiscard]] const std::string& read(Statement& row);
     /// Reads all names at once, for answers about everything.
     void readAll();
+    /// That each is what was written, whatever was read before. @throws StoreError
+    void proveAll();
     /// How many are known here: all, after `readAll`.
     [[nodiscard]] std::size_t count() const { return m_texts.size(); }
     /// Takes all away. @pre no projection names anything

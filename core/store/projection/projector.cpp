@@ -44,15 +44,15 @@ Projector::Projector(const Connection& connection, Names& names)
                                   " VALUES (?, ?, ?, ?, ?, ?, ?)"),
       m_dropOccurrence(connection,
                        "DELETE FROM occurrence WHERE sort = ? AND subject_no = ? AND at = ? AND entry_id = ?"),
-      m_flownAs(connection, "SELECT DISTINCT item_no FROM kit_flight WHERE balloon_no = ? AND at >= ? AND at < ?"),
+      m_flownAs(connection, "SELECT DISTINCT item_no FROM kit_flight WHERE balloon_no = ? AND at >= ? AND at < ?"
+                            " AND at + minutes >= ?"),
       m_putFallen(connection, "INSERT INTO occurrence (sort, subject_no, at, entry_id, event, celsius, lasted)"
                               " SELECT 1, CAST(? AS BIGINT), at, entry_id, event, celsius, lasted FROM occurrence"
                               " WHERE sort = 2 AND subject_no = ? AND at >= ? AND at < ? ON CONFLICT DO NOTHING"),
-      m_dropFallen(connection,
-                   "DELETE FROM occurrence WHERE sort = 1 AND subject_no = ? AND at >= ? AND at < ? AND entry_id IN"
-                   " (SELECT o.entry_id FROM occurrence o WHERE o.sort = 2 AND o.subject_no = ? AND o.at >= ?"
-                   " AND o.at < ?) AND NOT EXISTS (SELECT 1 FROM kit_flight k WHERE k.item_no = ? AND k.balloon_no = ?"
-                   " AND k.at >= ? AND k.at < ?)"),
+      m_fallen(connection, "SELECT at, entry_id FROM occurrence WHERE sort = 2 AND subject_no = ? AND at >= ?"
+                           " AND at < ?"),
+      m_aboard(connection, "SELECT 1 FROM kit_flight WHERE balloon_no = ? AND at >= ? AND at < ?"
+                           " AND at + minutes >= ? AND item_no = ?"),
       m_putReading(connection,
                    "INSERT INTO reading (item_no, at, entry_id, quantity, value, held, below, unit, gore, panel_row,"
                    " direction, jaw_mm, pressure_pa, area_cm2, method, inspection, line, tester, confirmed, zone)"
@@ -139,7 +139,7 @@ struct Projector::Put {
                 const auto aboard = to.item(id);
                 to.m_putKitFlight.run(aboard, at, entry.id, number, body.use.minutes, body.use.landings,
                                       body.use.inflations);
-                to.fallOnKit(aboard, number, entry.on, true);
+                to.fallOnKit(aboard, number, entry, body.use.minutes, true);
             }
     }
     void operator()(const RequirementDone& body) const { done(body, isPaper(body) ? Ground::Paper : Ground::Said); }
@@ -260,7 +260,7 @@ struct Projector::TakeAway {
             for (const auto& id : *body.kit) {
                 const auto aboard = from.item(id);
                 from.m_dropKitFlight.run(aboard, at, entry.id);
-                from.fallOnKit(aboard, number, entry.on, false);
+                from.fallOnKit(aboard, number, entry, body.use.minutes, false);
             }
     }
     void operator()(const RequirementDone& body) const { from.m_dropDone.run(from.item(body.item), at, entry.id); }

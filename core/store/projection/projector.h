@@ -58,9 +58,10 @@ private:
     std::int64_t balloon(const Registration& registration);
     /// What an event happened to, as the table of occurrences has it.
     std::pair<int, std::int64_t> subject(const EventReported& event);
-    /// An event on a balloon falls on each item of a kit that flew as it on that day, too, in whatever order they come.
+    /// An event on a balloon falls on each item of a kit that flew as it on that day, too, in whatever order they come:
+    /// of one that took off before and was still aloft in it as well.
     void fallOnKits(const Entry& event, const EventReported& body, std::int64_t balloon, bool reported);
-    void fallOnKit(std::int64_t item, std::int64_t balloon, CivilDate on, bool flown);
+    void fallOnKit(std::int64_t item, std::int64_t balloon, const Entry& flight, Minutes aloft, bool flown);
     /// Puts it into the list of each thing that the entry is about, or takes it out.
     void note(const Entry& entry, bool told);
     void touchItemsUnder(const FlightTotals::Change& change);
@@ -88,7 +89,7 @@ private:
     Statement m_putFitting, m_dropFitting;
     Statement m_putKitFlight, m_dropKitFlight;
     Statement m_putDone, m_dropDone;
-    Statement m_putOccurrence, m_dropOccurrence, m_flownAs, m_putFallen, m_dropFallen;
+    Statement m_putOccurrence, m_dropOccurrence, m_flownAs, m_putFallen, m_fallen, m_aboard;
     Statement m_putReading, m_dropReading;
     Statement m_putRepair, m_dropRepair;
     Statement m_putFabric, m_dropFabric, m_putClosing, m_dropClosing, m_putRevocation, m_dropRevocation;

@@ -7,6 +7,18 @@
 
 namespace crownring {
 
+namespace {
+
+/// Moments between which a flight took off that was aloft on a day, and at or after whose start it landed.
+struct AloftOn {
+    explicit AloftOn(CivilDate on)
+        : start(Moment::startOf(on).minutes()), end(Moment::endOf(on).minutes()),
+          earliest(start - longestFlight.value()) {}
+    std::int64_t start, end, earliest;
+};
+
+}
+
 void Projector::touch(Touch::Of of, std::int64_t subject) {
     const Touch touch{of, subject};
     if (m_touched.insert(touch).second && m_beforeTouch && !m_remaking)
@@ -85,7 +97,8 @@ void Projector::touchBalloonsOf(std::int64_t item) {
 
 void Projector::fallOnKits(const Entry& event, const EventReported& body, std::int64_t balloon, bool reported) {
     std::vector<std::int64_t> items;
-    m_flownAs.run(balloon, Moment::startOf(event.on).minutes(), Moment::endOf(event.on).minutes());
+    const AloftOn day(event.on);
+    m_flownAs.run(balloon, day.earliest, day.end, day.start);
     while (m_flownAs.next())
         items.push_back(m_flownAs.read<std::int64_t>());
     const auto at = momentOf(event).minutes();
@@ -99,13 +112,27 @@ void Projector::fallOnKits(const Entry& event, const EventReported& body, std::i
     }
 }
 
-void Projector::fallOnKit(std::int64_t item, std::int64_t balloon, CivilDate on, bool flown) {
-    const auto from = Moment::startOf(on).minutes();
-    const auto until = Moment::endOf(on).minutes();
-    if (flown)
+void Projector::fallOnKit(std::int64_t item, std::int64_t balloon, const Entry& flight, Minutes aloft, bool flown) {
+    const auto from = Moment::startOf(flight.on).minutes();
+    const auto until = Moment::endOf(Moment(momentOf(flight).minutes() + aloft.value()).on()).minutes();
+    if (flown) {
         m_putFallen.run(item, balloon, from, until);
-    else
-        m_dropFallen.run(item, from, until, balloon, from, until, item, balloon, from, until);
+        return;
+    }
+    std::vector<Stamp> events;
+    m_fallen.run(balloon, from, until);
+    while (m_fallen.next()) {
+        const auto at = m_fallen.read<Moment>();
+        events.push_back({at, m_fallen.read<EntryId>()});
+    }
+    for (const auto& event : events) {
+        const AloftOn day(event.at.on());
+        m_aboard.run(balloon, day.earliest, day.end, day.start, item);
+        const bool stays = m_aboard.next(); // by another flight
+        m_aboard.finish();
+        if (!stays)
+            m_dropOccurrence.run(static_cast<int>(Subject::Item), item, event.at.minutes(), event.id);
+    }
 }
 
 std::int64_t Projector::item(const ItemId& id) {

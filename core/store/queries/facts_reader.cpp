@@ -54,6 +54,7 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
       m_kits(connection, scoped(one,
                                 "SELECT k.item_no, CAST(SUM(k.minutes) AS BIGINT), CAST(SUM(k.landings) AS BIGINT),"
                                 " CAST(SUM(k.inflations) AS BIGINT),"
+                                " CAST(SUM(k.at) AS BIGINT), CAST(SUM(k.at * k.minutes) AS BIGINT),"
                                 " CAST(SUM(CASE WHEN k.at < ? THEN k.minutes ELSE 0 END) AS BIGINT),"
                                 " CAST(SUM(CASE WHEN k.at < ? THEN k.landings ELSE 0 END) AS BIGINT),"
                                 " CAST(SUM(CASE WHEN k.at < ? THEN k.inflations ELSE 0 END) AS BIGINT)"
@@ -218,7 +219,7 @@ void FactsReader::readStays(Moment end, std::optional<std::int64_t> item) {
 }
 
 void FactsReader::readKits(Moment end, std::optional<std::int64_t> item) {
-    constexpr int whateverTheDay = 4;
+    constexpr int whateverTheDay = 6; // when they were flown, too: what came before a day depends on it
     const auto until = end.minutes();
     Walk walk(m_working);
     run(m_kits, item, until, until, until);

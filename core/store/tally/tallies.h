@@ -33,6 +33,8 @@ public:
     void makeAnew();
     /// Checks everything that answers rest on, and that nothing is kept of what is not there. @throws StoreError
     void checkAll();
+    /// @throws StoreError where a name is not what was written
+    void proveNames() { m_names.proveAll(); }
     /// After a photograph was kept.
     void settlePictures();
     /// No photograph that was kept is gone, and none is there that nobody kept.

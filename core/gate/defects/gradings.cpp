@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "answers/bench_file.h"
-#include "bench/release/barred_phrase.h"
 #include "gate/checks.h"
+#include "gate/defects/deciding.h"
 #include "gate/refusing.h"
 #include "problem/faults/release_fault.h"
 #include "text/blank.h"
@@ -11,9 +10,6 @@
 namespace crownring {
 
 namespace {
-
-/// Who decides of a grade is our reading of these.
-constexpr const char* gradingRule = "ML.A.403(a), (b); 14 CFR 43.11(b), 91.405";
 
 /// The grade that a correction states; nothing where it leaves the grade alone.
 std::optional<Severity> statedBy(const Entry& entry) {
@@ -48,56 +44,6 @@ Result<Made> madeOf(const Batch& batch, const Entry& entry, const JournalLine& r
     return stated && rankOf(*stated) < rankOf(written.severity) ? Made::Less : Made::NoLess;
 }
 
-/// Who found it takes his own word back: at once, before anybody wrote another, or in an inspection that is open, since
-/// nothing of that is signed yet.
-Result<bool> takesBackOwnWord(const Batch& batch, const Entry& entry, const JournalLine& root,
-                              const DefectFound& written) {
-    if (isBlank(entry.by) || entry.by != root.entry.by)
-        return false;
-    const auto line = batch.journal.line(entry.id);
-    if (!line)
-        return tl::unexpected(line.error());
-    constexpr int withItsReading = 2;
-    if (*line && (*line)->number - root.number <= withItsReading)
-        return true;
-    if (!written.inspection)
-        return false;
-    const auto told = batch.books.told(
-        {Subject::Inspection, written.inspection->text(), {kindName<InspectionClosed>()}, CivilDate::last()});
-    if (!told)
-        return tl::unexpected(told.error());
-    return told->empty();
-}
-
-/// Nothing where the person may decide that what was found is less.
-Result<std::optional<Barred>> mayDecide(Books& books, const Entry& entry, const JournalLine& root,
-                                        const DefectFound& written) {
-    const auto entitlements = entitlementsOn(books, entry.on);
-    if (!entitlements)
-        return tl::unexpected(entitlements.error());
-    const auto facts = books.facts({std::nullopt, {written.item}}, entry.on);
-    if (!facts)
-        return tl::unexpected(facts.error());
-    const ItemFacts item = facts->empty() ? ItemFacts{} : facts->front();
-    const PersonId person(entry.by);
-    std::optional<Barred> bar = Barred{{BarredPhrase::EntitledToNothing, {person, entry.on}}, gradingRule};
-    for (const auto& each : *entitlements) {
-        if (each.person != person || isOfReviewers(each.capacity))
-            continue;
-        const Signatory signatory{person, each.capacity, item.balloon, item.operations, entry.on};
-        if (auto lacks = notEntitled(*entitlements, signatory)) {
-            bar = std::move(lacks);
-            continue;
-        }
-        if (each.capacity != Capacity::PilotOwner && each.capacity != Capacity::PrivatePilot)
-            return std::optional<Barred>();
-        if (entry.by == root.entry.by && !isUnderSubpartAdd(item.operations))
-            return std::optional<Barred>();
-        bar = Barred{{BarredPhrase::OwnFindingsOnly, {person}}, gradingRule};
-    }
-    return bar;
-}
-
 Findings judgedGrading(const Batch& batch, const Entry& entry, int line) {
     const auto amended = amendedRoot(batch.journal, entry);
     if (!amended)
@@ -113,7 +59,7 @@ Findings judgedGrading(const Batch& batch, const Entry& entry, int line) {
         return tl::unexpected(made.error());
     if (*made == Made::NoLess)
         return std::vector<Problem>{};
-    const auto own = takesBackOwnWord(batch, entry, *root, *written);
+    const auto own = takesBackOwnWord(batch, entry, *root, written->inspection);
     if (!own)
         return tl::unexpected(own.error());
     if (*own)
@@ -127,7 +73,7 @@ Findings judgedGrading(const Batch& batch, const Entry& entry, int line) {
                                    {written->defect},
                                    {{}, line, taken ? "by" : "with/graded_by"},
                                    gradingRule}};
-    const auto bar = mayDecide(batch.books, entry, *root, *written);
+    const auto bar = mayDecide(batch.books, entry, written->item, root->entry.by);
     if (!bar)
         return tl::unexpected(bar.error());
     if (*bar)

@@ -4,8 +4,8 @@
 /// from it: the same one, or that the record is not intact. Nobody has to ask for a verification first.
 
 #include "problem/faults/store_fault.h"
-#include "scratch.h"
 #include "store/connection/connection.h"
+#include "store/scratch.h"
 #include "test_class.h"
 
 #include <QtSql/QSqlError>

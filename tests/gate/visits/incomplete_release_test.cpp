@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/check_rig_up.h"
+#include "gate/signing_attempt.h"
 #include "problem/faults/release_fault.h"
 #include "rules/due/headline.h"
-#include "signing_attempt.h"
 #include "test_class.h"
 
 namespace incomplete_release_test {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "gate/signing_attempt.h"
 #include "graded.h"
 #include "problem/faults/release_fault.h"
-#include "signing_attempt.h"
 #include "test_class.h"
 
 namespace grading_test {

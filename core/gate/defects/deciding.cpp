@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gate/defects/deciding.h"
+
+#include "answers/bench_file.h"
+#include "bench/release/barred_phrase.h"
+#include "text/blank.h"
+
+#include <algorithm>
+
+namespace crownring {
+
+Result<bool> takesBackOwnWord(const Batch& batch, const Entry& amendment, const JournalLine& root,
+                              const std::optional<InspectionId>& inspection) {
+    if (isBlank(amendment.by) || amendment.by != root.entry.by)
+        return false;
+    const auto line = batch.journal.line(amendment.id);
+    if (!line)
+        return tl::unexpected(line.error());
+    constexpr int withItsReading = 2;
+    if (*line && (*line)->number - root.number <= withItsReading)
+        return true;
+    if (!inspection)
+        return false;
+    const auto told = batch.books.told({Subject::Inspection,
+                                        inspection->text(),
+                                        {kindName<InspectionClosed>(), kindName<ReleaseIncomplete>()},
+                                        CivilDate::last()});
+    if (!told)
+        return tl::unexpected(told.error());
+    return told->empty();
+}
+
+Result<std::optional<Barred>> mayDecide(Books& books, const Entry& amendment, const ItemId& on,
+                                        const std::string& finder) {
+    const auto entitlements = entitlementsOn(books, amendment.on);
+    if (!entitlements)
+        return tl::unexpected(entitlements.error());
+    const auto facts = books.facts({std::nullopt, {on}}, amendment.on);
+    if (!facts)
+        return tl::unexpected(facts.error());
+    const ItemFacts item = facts->empty() ? ItemFacts{} : facts->front();
+    const PersonId person(amendment.by);
+    std::optional<Barred> bar = Barred{{BarredPhrase::EntitledToNothing, {person, amendment.on}}, gradingRule};
+    for (const auto& each : *entitlements) {
+        if (each.person != person || isOfReviewers(each.capacity))
+            continue;
+        const Signatory signatory{person, each.capacity, item.balloon, item.operations, amendment.on};
+        if (auto lacks = notEntitled(*entitlements, signatory)) {
+            bar = std::move(lacks);
+            continue;
+        }
+        if (each.capacity != Capacity::PilotOwner && each.capacity != Capacity::PrivatePilot)
+            return std::optional<Barred>();
+        if (amendment.by == finder && !isUnderSubpartAdd(item.operations))
+            return std::optional<Barred>();
+        bar = Barred{{BarredPhrase::OwnFindingsOnly, {person}}, gradingRule};
+    }
+    return bar;
+}
+
+}

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Who may decide that what bars flight is less than it was found to be, or never was.
+
+#include "bench/release/entitlement.h"
+#include "gate/check.h"
+
+namespace crownring {
+
+/// Who decides of a grade is our reading of these.
+inline constexpr const char* gradingRule = "ML.A.403(a), (b); 14 CFR 43.11(b), 91.405";
+
+/// Who found it takes his own word back: at once, before anybody wrote another, or in an inspection that is open, since
+/// nothing of that is signed yet.
+[[nodiscard]] Result<bool> takesBackOwnWord(const Batch& batch, const Entry& amendment, const JournalLine& root,
+                                            const std::optional<InspectionId>& inspection);
+
+/// Nothing where the person who writes the amendment may decide so of what was found on the item.
+[[nodiscard]] Result<std::optional<Barred>> mayDecide(Books& books, const Entry& amendment, const ItemId& on,
+                                                      const std::string& finder);
+
+}
