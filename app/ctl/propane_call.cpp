@@ -5,6 +5,7 @@
 #include "measure/unit.h"
 #include "parts/propane.h"
 #include "problem/faults/use_fault.h"
+#include "words/saturation_source.h"
 
 #include <nlohmann/json.hpp>
 
@@ -33,12 +34,13 @@ int run(const PropaneOptions& options, const Common&) {
     constexpr double kilo = 1000;
     const double gauge = (*absolute - standardAtmosphere).value() / kilo;
     if (options.json) {
-        print(
-            {{"kpa_absolute", absolute->value() / kilo}, {"kpa_gauge", gauge}, {"source", saturationSource(*butane)}});
+        print({{"kpa_absolute", absolute->value() / kilo},
+               {"kpa_gauge", gauge},
+               {"source", words::saturationSource(*butane)}});
     } else {
         std::cout << figureText(absolute->value() / kilo) << " kPa absolute, " << figureText(gauge)
                   << " kPa on a gauge at sea level, over the liquid at " << figureText(*celsius) << " degrees Celsius\n"
-                  << saturationSource(*butane) << "\n";
+                  << words::saturationSource(*butane) << "\n";
     }
     return Done;
 }

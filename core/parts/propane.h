@@ -22,8 +22,6 @@
 #include "measure/amount.h"
 #include "problem/problem.h"
 
-#include <string_view>
-
 namespace crownring {
 
 /// The standard atmosphere, from which gauges count. A gauge in thinner air shows more: about 12 kPa at 1,000 m.
@@ -41,8 +39,5 @@ struct LiquidRange {
 /// @param butane mole fraction of n-butane in the liquid, 0 to 1
 /// @return BadQuantity for a fraction that is none, for a temperature at which there is no such liquid
 [[nodiscard]] Result<Pascals> saturationPressure(Celsius liquid, double butane = 0);
-
-/// By what it was computed.
-[[nodiscard]] std::string_view saturationSource(double butane);
 
 }

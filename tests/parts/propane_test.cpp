@@ -5,6 +5,7 @@
 #include "parts/propane.h"
 #include "said.h"
 #include "test_class.h"
+#include "words/saturation_source.h"
 
 #include <QtTest>
 
@@ -108,10 +109,10 @@ private slots:
 
     /// What it rests on is said with each figure, and Raoult's law only where it was used.
     void theSourceIsThatOfWhatWasComputed() {
-        QVERIFY(saturationSource(0).find("Lemmon") != std::string_view::npos);
-        QVERIFY(saturationSource(0).find("Raoult") == std::string_view::npos);
-        QVERIFY(saturationSource(0.2).find("Raoult") != std::string_view::npos);
-        QVERIFY(saturationSource(1).find("Lemmon") == std::string_view::npos);
+        QVERIFY(words::saturationSource(0).find("Lemmon") != std::string_view::npos);
+        QVERIFY(words::saturationSource(0).find("Raoult") == std::string_view::npos);
+        QVERIFY(words::saturationSource(0.2).find("Raoult") != std::string_view::npos);
+        QVERIFY(words::saturationSource(1).find("Lemmon") == std::string_view::npos);
     }
 };
 
