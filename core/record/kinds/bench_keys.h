@@ -17,7 +17,7 @@ inline constexpr double farthest = 1e12;
 /// Characters of a unit.
 inline constexpr std::size_t longestUnit = 40;
 
-/// Keys "gore", "row" and "zone"; the body of the envelope is not written.
+/// Keys "gore", "row" and "zone", or "place" of a basket; the body of the envelope is not written.
 [[nodiscard]] PanelPlace readPlace(ObjectReader& reader);
 void writePlace(nlohmann::json& into, const PanelPlace& place);
 
