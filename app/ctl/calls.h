@@ -205,6 +205,13 @@ struct FabricFitOptions {
 };
 int run(const FabricFitOptions& options, const Common& common);
 
+struct WearOptions {
+    std::string item;
+    std::string on;
+    bool json = false;
+};
+int run(const WearOptions& options, const Common& common);
+
 struct PropaneOptions {
     std::string celsius;      ///< of the liquid, as written
     std::string butane = "0"; ///< mole fraction, as written

@@ -44,6 +44,7 @@ enum class NoForecast {
     WearsAway,      ///< from the limit: it gets better
     NoLimit,        ///< the manual states none for it
     Beyond,         ///< the latest reading is beyond the limit already
+    ClockUnknown,   ///< on the day asked: the line is known, and not how far along it is
 };
 
 inline constexpr std::size_t leastReadings = 3;

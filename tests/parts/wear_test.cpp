@@ -2,7 +2,7 @@
 
 /// Wear by least squares, against R's lm (cases 41 of tests/reference).
 
-#include "fabric/reference_cases.h"
+#include "reference_cases.h"
 #include "parts/wear.h"
 #include "test_class.h"
 
