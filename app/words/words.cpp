@@ -107,6 +107,8 @@ QString Words::clock(ClockName clock) {
     case ClockName::Months:
     case ClockName::Days:
         return tr("calendar");
+    case ClockName::Inspections:
+        return tr("inspections");
     }
     return {};
 }
@@ -173,6 +175,8 @@ QString Words::amount(ClockName clock, std::int64_t amount) {
         return months(amount);
     case ClockName::Days:
         return days(amount);
+    case ClockName::Inspections:
+        return amount == 1 ? tr("1 inspection") : tr("%1 inspections").arg(amount);
     }
     return {};
 }
@@ -221,7 +225,24 @@ QString Words::figures(const Figures& figures) {
         .join(QStringLiteral(" · "));
 }
 
+namespace {
+
+QString withInspections(const Limit& limit) {
+    QStringList names;
+    for (const auto& each : limit.with)
+        names += inward(each.text());
+    const auto which = names.join(Words::tr(" or "));
+    if (limit.every == 1)
+        return Words::tr("with every %1").arg(which);
+    return limit.every == 2 ? Words::tr("with every second %1").arg(which)
+                            : Words::tr("with one in %1 of %2").arg(limit.every).arg(which);
+}
+
+}
+
 QString Words::limit(const Limit& limit) {
+    if (!limit.with.empty())
+        return withInspections(limit);
     QString text = tr("every %1").arg(amount(limit.clock, limit.every));
     if (limit.clock == ClockName::Months && limit.day == DayRule::MonthEnd)
         text = tr("%1, to the end of the month").arg(text);

@@ -3,7 +3,7 @@
 /// Wear through a real record. Limits and readings are invented; the arithmetic is held against R in tests/parts.
 
 #include "answers/due.h"
-#include "answers/wear.h"
+#include "answers/parts/wear.h"
 #include "problem/faults/reading_fault.h"
 #include "said.h"
 #include "store/scratch.h"

@@ -2,8 +2,8 @@
 
 /// Wear by least squares, against R's lm (cases 41 of tests/reference).
 
-#include "reference_cases.h"
 #include "parts/wear.h"
+#include "reference_cases.h"
 #include "test_class.h"
 
 #include <QtTest>

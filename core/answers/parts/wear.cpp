@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "answers/wear.h"
+#include "answers/parts/wear.h"
 
 #include "answers/flown_hours.h"
 #include "answers/type_book.h"

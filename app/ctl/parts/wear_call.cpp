@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "answers/wear.h"
+#include "answers/parts/wear.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "registry/reading_said.h"
