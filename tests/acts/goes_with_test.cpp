@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "said.h"
-#include "signing_attempt.h"
+#include "gate/signing_attempt.h"
 #include "test_class.h"
 
 #include <QtTest>
