@@ -208,6 +208,20 @@ struct FabricFitOptions {
 };
 int run(const FabricFitOptions& options, const Common& common);
 
+struct WearOptions {
+    std::string item;
+    std::string on;
+    bool json = false;
+};
+int run(const WearOptions& options, const Common& common);
+
+struct PropaneOptions {
+    std::string celsius;      ///< of the liquid, as written
+    std::string butane = "0"; ///< mole fraction, as written
+    bool json = false;
+};
+int run(const PropaneOptions& options, const Common& common);
+
 struct JournalOptions {
     std::string text;
     std::string kind;

@@ -240,6 +240,32 @@ void addBackup(CLI::App& app, Chosen& chosen) {
                  "Do not copy the record's file while it is open: what was written last stands in a file beside it.");
 }
 
+void addWear(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<WearOptions>(app, chosen, "wear", "How an item wears by its readings, and when a limit is met");
+    call->add_option("ITEM", options->item, "The item's id")->required();
+    addDay(*call, options->on, "The day (default: today)");
+    call->add_flag("--json", options->json, "Answer as JSON");
+    call->footer(
+        "A line through the readings of each quantity at each place, by least squares over the hours flown; intervals\n"
+        "at 95 %. No time is told for fewer than three readings, or where the line may never meet the limit. A\n"
+        "forecast plans work: what grounds is a reading beyond the limit.");
+}
+
+void addPropane(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<PropaneOptions>(app, chosen, "propane", "The pressure over liquid propane at a temperature");
+    call->add_option("--celsius", options->celsius, "Temperature of the liquid in the cylinder")
+        ->required()
+        ->type_name("T");
+    call->add_option("--butane", options->butane, "Mole fraction of n-butane in the liquid, 0 to 1 (default: 0)")
+        ->type_name("F");
+    call->add_flag("--json", options->json, "Answer as JSON");
+    call->footer(
+        "The pressure at rest, while nothing is burnt; absolute, and as a gauge shows it at sea level. A mixture is\n"
+        "given by Raoult's law, slightly too high. No record is asked.");
+}
+
 void addRebuild(CLI::App& app, Chosen& chosen) {
     const auto [call, options] =
         begin<RebuildOptions>(app, chosen, "rebuild", "Make all projections anew from the journal");
@@ -273,6 +299,8 @@ int runCommandLine(int argc, const char* const* argv) {
     addFabric(app, chosen);
     addClock(app, chosen);
     addRigUp(app, chosen);
+    addWear(app, chosen);
+    addPropane(app, chosen);
     addVerify(app, chosen);
     addImport(app, chosen);
     addJournal(app, chosen);

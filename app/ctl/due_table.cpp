@@ -74,6 +74,8 @@ std::string dueText(const DueRow& row) {
     const auto* reach = limit ? limit->usage() : nullptr;
     if (!reach)
         return "";
+    if (limit->clock == ClockName::Inspections)
+        return reach->left == ClockCount(1) ? "at the next inspection" : "at a later inspection";
     return limit->clock == ClockName::Minutes ? "at " + hoursAndMinutes(Minutes(reach->due.value())) + " h"
                                               : "at " + std::to_string(reach->due.value());
 }

@@ -25,6 +25,8 @@ QString named(const Name<What>& name) {
 }
 
 QString BenchSentences::place(const PanelPlace& place) {
+    if (place.basket)
+        return said(Term{Term::Of::Zone, std::string(basketPlaceName(*place.basket))});
     return joined(
         {place.zone == Zone::Envelope ? QString() : said(Term{Term::Of::Zone, std::string(zoneName(place.zone))}),
          place.gore ? tr("gore %1").arg(*place.gore) : QString(), place.row ? tr("row %1").arg(*place.row) : QString()},

@@ -199,6 +199,11 @@ constexpr std::array quantities{
     Named{"broken-strands", QT_TRANSLATE_NOOP("Term", "broken strands of the worst wire")},
     Named{"runner-thickness", QT_TRANSLATE_NOOP("Term", "thickness left of the runner")},
     Named{"wicker-break", QT_TRANSLATE_NOOP("Term", "longest broken stretch of wicker")},
+    Named{"floor-thickness", QT_TRANSLATE_NOOP("Term", "thickness left of the floor")},
+    Named{"rope-handle-diameter", QT_TRANSLATE_NOOP("Term", "diameter left of the rope handle")},
+    Named{"wire-diameter", QT_TRANSLATE_NOOP("Term", "diameter left of the worst wire")},
+    Named{"tape-joint-broken-stitches",
+          QT_TRANSLATE_NOOP("Term", "broken stitches of the load tape at the crown ring")},
     Named{"burner-leak-test", QT_TRANSLATE_NOOP("Term", "leak test of the burner")},
     Named{"burner-pressure", QT_TRANSLATE_NOOP("Term", "fuel pressure at the burner")},
     Named{"fuel-pressure-gauge-error", QT_TRANSLATE_NOOP("Term", "error of the fuel pressure gauge")},
@@ -218,8 +223,23 @@ constexpr std::array directions{
     Named{"weft", QT_TRANSLATE_NOOP("Term", "weft")},
 };
 
-/// Of an envelope, by `zoneName`.
+/// Of an envelope, by `zoneName`, and of a basket, by `basketPlaceName`.
 constexpr std::array zones{
+    Named{"floor", QT_TRANSLATE_NOOP("Term", "floor")},
+    Named{"long-side-1", QT_TRANSLATE_NOOP("Term", "long side 1")},
+    Named{"corner-1", QT_TRANSLATE_NOOP("Term", "corner 1")},
+    Named{"short-side-1", QT_TRANSLATE_NOOP("Term", "short side 1")},
+    Named{"corner-2", QT_TRANSLATE_NOOP("Term", "corner 2")},
+    Named{"long-side-2", QT_TRANSLATE_NOOP("Term", "long side 2")},
+    Named{"corner-3", QT_TRANSLATE_NOOP("Term", "corner 3")},
+    Named{"short-side-2", QT_TRANSLATE_NOOP("Term", "short side 2")},
+    Named{"corner-4", QT_TRANSLATE_NOOP("Term", "corner 4")},
+    Named{"rim", QT_TRANSLATE_NOOP("Term", "rim")},
+    Named{"partition", QT_TRANSLATE_NOOP("Term", "partition")},
+    Named{"runner-1", QT_TRANSLATE_NOOP("Term", "runner 1")},
+    Named{"runner-2", QT_TRANSLATE_NOOP("Term", "runner 2")},
+    Named{"runner-3", QT_TRANSLATE_NOOP("Term", "runner 3")},
+    Named{"runner-4", QT_TRANSLATE_NOOP("Term", "runner 4")},
     Named{"envelope", QT_TRANSLATE_NOOP("Term", "body of the envelope")},
     Named{"parachute", QT_TRANSLATE_NOOP("Term", "parachute vent")},
     Named{"turning-vent", QT_TRANSLATE_NOOP("Term", "turning vent")},

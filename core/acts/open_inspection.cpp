@@ -9,6 +9,7 @@
 #include "problem/faults/checklist_fault.h"
 #include "record/kinds/programmes.h"
 #include "rules/due/defects.h"
+#include "rules/standing/with_inspections.h"
 
 #include <algorithm>
 #include <map>
@@ -16,6 +17,14 @@
 namespace crownring {
 
 namespace {
+
+/// It goes with what the visit carries out on the item, and is due with it.
+bool isDueWith(const DueList& due, const DueRow& row, std::span<const RequirementId> carriedOut) {
+    return row.requirement->force == Force::Mandatory && row.state.standing != Standing::Closed &&
+           !isOfTheRecord(row) &&
+           crownring::isDueWith(*row.requirement, row.state, due.obligations->of(row.item->id, row.item->balloon),
+                                carriedOut);
+}
 
 bool isNearlyDue(const DueRow& row) { return isRequired(row.state) && row.state.standing < Standing::Clear; }
 
@@ -141,9 +150,9 @@ bool isProposed(Visit visit) {
 }
 
 /// A line for each requirement of the work that neither the visit nor a line of the list accomplishes.
-void addFurtherWork(Checklist& checklist, const Opening& opening, const DueList& due) {
+void addFurtherWork(Checklist& checklist, const Opening& opening, std::span<const Work> whole, const DueList& due) {
     std::vector<ChecklistLine> further;
-    for (const auto& work : opening.work) {
+    for (const auto& work : whole) {
         if (accomplishes(opening.visit, work.requirement))
             continue;
         const auto row = std::ranges::find_if(due.rows, [&](const DueRow& each) {
@@ -172,13 +181,21 @@ void addFurtherWork(Checklist& checklist, const Opening& opening, const DueList&
 /// alone, since a cylinder that comes for its periodic test is not there for an annual.
 std::vector<Work> wholeWork(const Opening& opening, const DueList& due) {
     auto work = opening.work;
-    if (!opening.balloon && !work.empty())
-        return work;
-    for (const auto& row : due.rows) {
-        const Work each{row.item->id, row.requirement->id};
-        if (isPeriodic(opening.visit) && accomplishes(opening.visit, row.requirement->id) &&
-            std::ranges::find(work, each) == work.end())
+    const auto add = [&](const Work& each) {
+        if (std::ranges::find(work, each) == work.end())
             work.push_back(each);
+    };
+    if (opening.balloon || work.empty())
+        for (const auto& row : due.rows)
+            if (isPeriodic(opening.visit) && accomplishes(opening.visit, row.requirement->id))
+                add({row.item->id, row.requirement->id});
+    for (const auto& row : due.rows) { // what goes with any of that cannot be left out
+        std::vector<RequirementId> carriedOut;
+        for (const auto& each : work)
+            if (each.item == row.item->id)
+                carriedOut.push_back(each.requirement);
+        if (isDueWith(due, row, carriedOut))
+            add({row.item->id, row.requirement->id});
     }
     return work;
 }
@@ -217,8 +234,9 @@ Result<Offer> offerInspection(Books& books, const std::optional<Registration>& b
     for (const auto& row : offer.due.rows)
         if (!isOfTheRecord(row) && row.state.standing != Standing::Closed &&
             isCredited(*whole, offer.visit, *row.requirement, row.item->kind))
-            offer.proposals.push_back({&row, isProposed(offer.visit) &&
-                                                 (isNearlyDue(row) || accomplishes(offer.visit, row.requirement->id))});
+            offer.proposals.push_back(
+                {&row, isProposed(offer.visit) && (isNearlyDue(row) || accomplishes(offer.visit, row.requirement->id) ||
+                                                   isDueWith(offer.due, row, accomplishes(offer.visit)))});
     std::ranges::stable_sort(offer.proposals, {}, [](const Proposal& each) {
         return std::pair(!each.due, each.row->requirement->force == Force::Recommended);
     });
@@ -248,7 +266,8 @@ Result<Entry> openingEntry(Books& books, const Opening& opening) {
     if (isOfComponents(opening.visit) && opening.balloon)
         return problem(BenchFault::ComponentOfBalloon, {*opening.balloon}, atKey("balloon"));
     auto checklist = ofVisit(*whole, opening.visit, list->items);
-    addFurtherWork(checklist, opening, *list);
+    auto work = wholeWork(opening, *list);
+    addFurtherWork(checklist, opening, work, *list);
     auto name = opening.inspection.empty() ? freshName(books, opening) : Result<InspectionId>(opening.inspection);
     if (!name)
         return tl::unexpected(name.error());
@@ -256,12 +275,9 @@ Result<Entry> openingEntry(Books& books, const Opening& opening) {
     entry.on = opening.on;
     entry.time = opening.time;
     entry.by = opening.by;
-    entry.body = InspectionOpened{std::move(*name),
-                                  std::string(visitName(opening.visit)),
-                                  opening.items,
-                                  opening.balloon,
-                                  wholeWork(opening, *list),
-                                  checklistText(checklist),
+    entry.body = InspectionOpened{std::move(*name), std::string(visitName(opening.visit)),
+                                  opening.items,    opening.balloon,
+                                  std::move(work),  checklistText(checklist),
                                   opening.order};
     return entry;
 }

@@ -11,6 +11,7 @@
 #include "rules/due/defects.h"
 #include "rules/due/incomplete.h"
 #include "rules/due/lists.h"
+#include "rules/standing/with_inspections.h"
 
 #include <algorithm>
 #include <map>
@@ -111,6 +112,25 @@ Result<void> readOwner(Books& books, BenchFile& file) {
     return {};
 }
 
+/// What is due with the inspections of the work, as it stood before the day: what the visit brings is of that day.
+void addGoesWith(BenchFile& file, const ItemFacts& item, const RequirementSet& inForce) {
+    std::vector<RequirementId> carriedOut;
+    for (const auto& work : file.inspection.opened.body.work)
+        if (work.item == item.id)
+            carriedOut.push_back(work.requirement);
+    auto before = item;
+    std::erase_if(before.done, [&](const Accomplishment& each) { return each.stamp.at.on() >= file.on; });
+    for (const auto& held : inForce.all()) {
+        const auto& asked = *held.requirement;
+        if (asked.force != Force::Mandatory || !binds(asked, item) ||
+            std::ranges::all_of(asked.limits, [](const Limit& limit) { return limit.with.empty(); }))
+            continue;
+        const auto state = assess(asked, before, inForce, file.on);
+        if (state.standing != Standing::Closed && isDueWith(asked, state, inForce, carriedOut))
+            file.goesWith.push_back({{item.id, asked.id}, asked.title, asked.source});
+    }
+}
+
 /// What the rules ask of the items besides: which of its work are tests, and what stands once that work is done.
 Result<void> readRest(Books& books, BenchFile& file) {
     auto obligations = obligationsOn(books, file.on);
@@ -123,6 +143,8 @@ Result<void> readRest(Books& books, BenchFile& file) {
                 if (isTestOfFabric(*asked, item->kind))
                     file.tests.push_back(work);
             }
+    for (const auto& item : file.items)
+        addGoesWith(file, item, obligations->of(item.id, item.balloon));
     for (const auto& item : file.items)
         for (const auto& held : obligations->of(item.id, item.balloon).all())
             if (accomplishes(file.visit(), held.requirement->id) && binds(*held.requirement, item)) {
@@ -138,6 +160,11 @@ Result<void> readRest(Books& books, BenchFile& file) {
         if (standsAgainst(row) && !isAnsweredHere(file, row))
             file.excepted.push_back({row.item->id, row.requirement->id, row.requirement->title, row.requirement->source,
                                      row.state.standing});
+    for (const auto& each : leftOut(file)) // due with this inspection
+        if (std::ranges::none_of(file.excepted, [&](const Excepted& known) {
+                return known.item == each.work.item && known.requirement == each.work.requirement;
+            }))
+            file.excepted.push_back({each.work.item, each.work.requirement, each.title, each.source, Standing::Lapsed});
     return {};
 }
 

@@ -72,15 +72,24 @@ private:
                    return fabricRequirementId(mark) == requirement && assessFabric(mark).standing <= Standing::Unproven;
                });
     }
+    [[nodiscard]] static bool isDoneSince(const ItemFacts& item, std::span<const RequirementId> any,
+                                          const Stamp& signedAt) {
+        return std::ranges::any_of(item.done, [&](const Accomplishment& done) {
+            return signedAt < done.stamp && std::ranges::find(any, done.requirement) != any.end();
+        });
+    }
     [[nodiscard]] bool barsByRule(const ItemFacts& item, const RequirementId& id, const Stamp& signedAt) const {
         const auto& set = m_obligations.of(item.id, item.balloon);
         const auto* requirement = set.find(id);
         // To take it off its balloon, or to withdraw the programme, does no work.
         if (!requirement || !binds(*requirement, item))
-            return std::ranges::none_of(
-                item.done, [&](const Accomplishment& done) { return done.requirement == id && signedAt < done.stamp; });
+            return !isDoneSince(item, {&id, 1}, signedAt);
         if (requirement->force != Force::Mandatory || requirement->blocks != Blocks::Flight)
             return false;
+        // What went with the inspection stands by no limit of its own.
+        if (std::ranges::any_of(requirement->limits, [](const Limit& limit) { return !limit.with.empty(); }) &&
+            !isDoneSince(item, {&id, 1}, signedAt) && !isDoneSince(item, requirement->satisfiedBy, signedAt))
+            return true;
         const auto state = assess(*requirement, item, set, m_on);
         return isRequired(state) && state.standing <= Standing::Unproven;
     }

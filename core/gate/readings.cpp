@@ -45,6 +45,28 @@ Result<std::optional<Problem>> askHold(Books& books, const ReadingTaken& reading
     return std::nullopt;
 }
 
+Argument kindsOf(const Quantity& quantity) {
+    Listed kinds{{}, Listed::Joined::Or};
+    for (const auto kind : quantity.kinds)
+        kinds.list.emplace_back(termOf(kind));
+    return kinds;
+}
+
+/// A runner is worn on a basket; on an envelope the figure would stand for something else.
+Result<std::optional<Problem>> askItem(Books& books, const ReadingTaken& reading) {
+    const auto* quantity = quantityNamed(reading.quantity);
+    if (!quantity || quantity->kinds.empty())
+        return std::nullopt;
+    const auto facts = books.facts({std::nullopt, {reading.item}}, CivilDate::last());
+    if (!facts)
+        return tl::unexpected(facts.error());
+    if (facts->empty() || quantity->isReadOf(facts->front().kind))
+        return std::nullopt;
+    return Problem{ReadingFault::OtherItem,
+                   {termOf(*quantity), termOf(facts->front().kind), kindsOf(*quantity)},
+                   atKey("quantity")};
+}
+
 std::optional<Problem> beyondAny(const PanelPlace& place) {
     if (place.gore && *place.gore > mostGores)
         return Problem{ReadingFault::NoSuchGore, {*place.gore, mostGores}, atKey("gore")};
@@ -81,6 +103,11 @@ Findings askReadings(const Batch& batch) {
             return tl::unexpected(atLine(hold.error(), line));
         if (*hold)
             problems.push_back(asAmended(atLine(std::move(**hold), line), entry));
+        auto other = askItem(batch.books, *reading);
+        if (!other)
+            return tl::unexpected(atLine(other.error(), line));
+        if (*other)
+            problems.push_back(asAmended(atLine(std::move(**other), line), entry));
         auto beyond = beyondAny(reading->place);
         if (!beyond)
             continue;

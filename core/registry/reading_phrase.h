@@ -13,7 +13,7 @@ enum class ReadingPhrase : std::uint8_t {
     Step,        ///< %2, %3: where the step begins and ends
     InGore,      ///< %2: its number
     InRow,       ///< %2: its number
-    InZone,      ///< %2: of an envelope
+    InZone,      ///< %2: of an envelope, or a place on a basket
     OfItem,      ///< %2: the item
     AtPressure,  ///< %2: the pressure
     OnArea,      ///< %2: the area

@@ -9,6 +9,9 @@ Argument inPlace(Argument what, const PanelPlace& place) {
     if (place.zone != Zone::Envelope)
         what =
             Phrase{ReadingPhrase::InZone, {std::move(what), Term{Term::Of::Zone, std::string(zoneName(place.zone))}}};
+    if (place.basket)
+        what = Phrase{ReadingPhrase::InZone,
+                      {std::move(what), Term{Term::Of::Zone, std::string(basketPlaceName(*place.basket))}}};
     if (place.gore)
         what = Phrase{ReadingPhrase::InGore, {std::move(what), *place.gore}};
     if (place.row)

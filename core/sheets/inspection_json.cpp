@@ -31,6 +31,9 @@ Json numberOrNull(const std::optional<AmountOf>& amount) {
     return amount ? Json(amount->value()) : Json();
 }
 
+/// On a basket.
+Json placeOf(const PanelPlace& place) { return place.basket ? Json(basketPlaceName(*place.basket)) : Json(); }
+
 Json readingJson(const BenchFile& file, const Said<ReadingTaken>& said, const Speech& in) {
     const auto& body = said.body;
     const auto state = stateOf(file, body);
@@ -41,6 +44,7 @@ Json readingJson(const BenchFile& file, const Said<ReadingTaken>& said, const Sp
     json["gore"] = orNull(body.place.gore);
     json["row"] = orNull(body.place.row);
     json["zone"] = zoneName(body.place.zone);
+    json["place"] = placeOf(body.place);
     json["direction"] = orNull(body.conditions.direction);
     json["jaw_mm"] = numberOrNull(body.conditions.jaw);
     json["pressure_pa"] = numberOrNull(body.conditions.pressure);
@@ -223,6 +227,7 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
                                                     {"gore", orNull(repair.body.place.gore)},
                                                     {"row", orNull(repair.body.place.row)},
                                                     {"zone", zoneName(repair.body.place.zone)},
+                                                    {"place", placeOf(repair.body.place)},
                                                     {"width_mm", numberOrNull(repair.body.width)},
                                                     {"height_mm", numberOrNull(repair.body.height)},
                                                     {"lot", repair.body.lot}}));

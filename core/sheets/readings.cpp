@@ -79,7 +79,8 @@ std::vector<const Said<ReadingTaken>*> inOrder(const BenchFile& file) {
     const auto key = [&](const Said<ReadingTaken>* reading) {
         const auto& body = reading->body;
         return std::tuple(file.item(body.item) - file.items.data(), seriesOf(body.quantity, body.conditions),
-                          body.conditions.direction, body.place.zone, body.place.gore, body.place.row);
+                          body.conditions.direction, body.place.zone, body.place.gore, body.place.row,
+                          body.place.basket);
     };
     std::ranges::stable_sort(readings, [&](const auto* a, const auto* b) { return key(a) < key(b); });
     return readings;
@@ -206,7 +207,7 @@ Table readingsTable(const BenchFile& file, const Speech& in) {
     for (const auto* key :
          {"item",      "quantity", "value",       "held_at",  "below",  "unit",      "gore",   "row",
           "direction", "jaw_mm",   "pressure_pa", "area_cm2", "tester", "judgement", "reason", "limit",
-          "on",        "by",       "zone",        "hold_s",   "dry",    "side",      "temp_c"})
+          "on",        "by",       "zone",        "hold_s",   "dry",    "side",      "temp_c", "place"})
         table.columns.push_back({key, Align::Left, 1});
     for (const auto& reading : file.inspection.readings) {
         const auto& body = reading.body;
@@ -236,7 +237,8 @@ Table readingsTable(const BenchFile& file, const Speech& in) {
                               digits(how.seconds),
                               how.dry ? *how.dry ? "true" : "false" : "",
                               std::string(how.side ? sideName(*how.side) : ""),
-                              how.temperature ? digits(how.temperature->value()) : ""});
+                              how.temperature ? digits(how.temperature->value()) : "",
+                              std::string(body.place.basket ? basketPlaceName(*body.place.basket) : "")});
     }
     return table;
 }

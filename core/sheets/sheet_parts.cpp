@@ -192,6 +192,8 @@ paper::Signature signatureOf(const PersonId& signatory, const std::string& capac
 
 std::string placeText(const PanelPlace& place, const Speech& in) {
     Listed parts;
+    if (place.basket)
+        parts.list.emplace_back(Term{Term::Of::Zone, std::string(basketPlaceName(*place.basket))});
     if (place.zone != Zone::Envelope)
         parts.list.emplace_back(Term{Term::Of::Zone, std::string(zoneName(place.zone))});
     if (place.gore)

@@ -4,7 +4,7 @@
 /// sampler in R) on the same table.
 
 #include "ctl/answer.h"
-#include "fabric/reference_cases.h"
+#include "reference_cases.h"
 #include "test_class.h"
 
 #include <QTemporaryDir>

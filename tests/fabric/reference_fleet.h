@@ -5,7 +5,7 @@
 /// limit 30. Its rows are in the order of the sets; set 0 are the pulls of new fabric.
 
 #include "fabric/likelihood/fleet.h"
-#include "fabric/reference_cases.h"
+#include "reference_cases.h"
 
 #include <algorithm>
 

@@ -63,8 +63,8 @@ private slots:
     void theStatementOfAirworthinessIsRefused() {
         // 14 CFR 43.11(a)(4) (read): "determined to be in airworthy condition".
         Shop shop;
-        shop.adopt("fabric-strength"); // an envelope of unknown make: nothing proves its strength
         shop.ready(Visit::UsAnnual);
+        shop.adopt("fabric-strength"); // its test goes with the annual, and was not in the work
         auto ines = Shop::signing("Ines Holt", Capacity::InspectionAuthorization);
         QCOMPARE(exceptedOf(shop), std::set<std::string>{"E1 fabric.strength-test"});
         expectRefused(shop, ines, "excepted", "43.11(a)(4)");

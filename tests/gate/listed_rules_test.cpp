@@ -44,8 +44,8 @@ class ListedRulesTest : public QObject {
 private slots:
     void whatStoodBesideTheWorkIsDoneFirst() {
         ListedShop shop;
-        shop.adopt("fabric-strength");
         shop.ready(Visit::UsAnnual);
+        shop.adopt("fabric-strength"); // its test goes with the annual, and was not in the work
         QVERIFY(shop.sign(ListedShop::ines()));
         const auto refused = shop.approve(ListedShop::approving("2026-06-20"));
         QVERIFY(!refused);
@@ -56,8 +56,8 @@ private slots:
     }
     void whoeverTakesAwayWhatAskedForItAnswersNothing() {
         ListedShop shop;
-        const auto bound = shop.say(strengthForTheBalloon).ids.at(0).text();
         shop.ready(Visit::UsAnnual);
+        const auto bound = shop.say(strengthForTheBalloon).ids.at(0).text();
         QVERIFY(shop.sign(ListedShop::ines()));
         shop.say(R"({"entry":"item.removed","on":"2026-06-14","balloon":"QE-ONE","item":"E1"})");
         const auto unbound = shop.approve(ListedShop::approving("2026-06-20"));

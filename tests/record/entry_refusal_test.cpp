@@ -40,6 +40,8 @@ private slots:
         const auto reading = [&](const std::string& more) {
             return "{'entry':'reading.taken'," + on + ",'item':'B1','quantity':'grab-strength','unit':'N'" + more + "}";
         };
+        row("on a basket and on an envelope", Code::BadValue, "place", reading(",'value':3,'place':'floor','gore':3"));
+        row("no place of a basket", Code::BadValue, "place", reading(",'value':3,'place':'north'"));
         const auto adopted = [&](const std::string& more) {
             return "{'entry':'programme.adopted'," + on + ",'programme':'p'" + more + "}";
         };

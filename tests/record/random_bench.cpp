@@ -33,9 +33,13 @@ rc::Gen<Zone> anyZone() {
 }
 
 rc::Gen<PanelPlace> anyPlace() {
-    return rc::gen::build<PanelPlace>(set(&PanelPlace::zone, anyZone()),
-                                      set(&PanelPlace::gore, optionally(rc::gen::inRange(1, 1001))),
-                                      set(&PanelPlace::row, optionally(rc::gen::inRange(1, 1001))));
+    const auto onBasket = rc::gen::map(rc::gen::inRange(0, basketPlaceCount), [](int i) {
+        return PanelPlace{{}, {}, Zone::Envelope, static_cast<BasketPlace>(i)};
+    });
+    const auto onEnvelope = rc::gen::build<PanelPlace>(set(&PanelPlace::zone, anyZone()),
+                                                       set(&PanelPlace::gore, optionally(rc::gen::inRange(1, 1001))),
+                                                       set(&PanelPlace::row, optionally(rc::gen::inRange(1, 1001))));
+    return rc::gen::weightedOneOf<PanelPlace>({{3, onEnvelope}, {1, onBasket}});
 }
 
 rc::Gen<TestCircumstances> anyCircumstances() {

@@ -69,6 +69,12 @@ inline nlohmann::json anyRequirement(const std::string& id, bool huge) {
     for (auto count = number(0, 3); count > 0; --count)
         r["limits"].push_back(anyLimit(huge));
     r["whichever"] = oneOf<std::string>({"first", "last"});
+    if (r["whichever"] == "first" && chance(35)) {
+        auto inspections = someOf({"a", "b", "c", "d"}, 50);
+        std::erase(inspections, id);
+        if (!inspections.empty())
+            r["limits"].push_back({{"with", inspections}, {"every", number(1, 3)}});
+    }
     r["next_from"] = oneOf<std::string>({"done", "earlier", "kept"});
     if (r["next_from"] == "kept" || chance(20))
         r["window"] = anyAmounts(huge);
@@ -86,7 +92,7 @@ inline nlohmann::json anyRequirement(const std::string& id, bool huge) {
     if (chance(25))
         r["exempt_until"] = anyAmounts(huge);
     for (const auto& limit : r.value("limits", nlohmann::json::array()))
-        if (limit["clock"] == "months" && chance(30))
+        if (limit.value("clock", "") == "months" && chance(30))
             r["by_method"] = {{"proof", anyAmount("months", huge)}, {"visual", 3}};
     return r;
 }

@@ -154,9 +154,8 @@ void ReadingDesk::showPanels() {
     };
     std::set<std::pair<int, int>> read;
     for (const auto& reading : file.inspection.readings)
-        if (const auto& [gore, row, zone] = reading.body.place;
-            gore && row && zone == Zone::Envelope && serves(reading.body))
-            read.emplace(*gore, *row);
+        if (const auto& at = reading.body.place; at.gore && at.row && at.zone == Zone::Envelope && serves(reading.body))
+            read.emplace(*at.gore, *at.row);
     for (const auto& place : m_justTaken)
         read.emplace(place.gore.value_or(0), place.row.value_or(0));
     std::vector<SuggestedPlace> taken;

@@ -114,6 +114,9 @@ Sources sourcesOf(EntryFault fault) {
     case EntryFault::NeitherReadNorHeld:
         return {QT_TRANSLATE_NOOP("Problem", "a reading has either a value or a load that was held"),
                 QT_TRANSLATE_NOOP("Problem", "give one of value and held_at")};
+    case EntryFault::OnTwoItems:
+        return {QT_TRANSLATE_NOOP("Problem", "it is a place on a basket, and one on an envelope is stated too"),
+                QT_TRANSLATE_NOOP("Problem", "state the one that was looked at")};
     case EntryFault::StepNotAbove:
         return {QT_TRANSLATE_NOOP("Problem", "not above the value that it goes with"),
                 QT_TRANSLATE_NOOP("Problem", "a stepped indicator shows at least value and below the next step")};

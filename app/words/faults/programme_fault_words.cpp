@@ -38,6 +38,13 @@ Sources sourcesOf(ProgrammeFault fault) {
     case ProgrammeFault::KeptWithoutWindow:
         return {QT_TRANSLATE_NOOP("Problem", "a pattern that is kept needs a window"),
                 QT_TRANSLATE_NOOP("Problem", "add window, or leave out kept")};
+    case ProgrammeFault::WithItself:
+        return {QT_TRANSLATE_NOOP("Problem", "it would be due with itself"),
+                QT_TRANSLATE_NOOP("Problem", "name the inspection that it goes with")};
+    case ProgrammeFault::WithAndLast:
+        return {QT_TRANSLATE_NOOP(
+                    "Problem", "what goes with an inspection never lapses, and so would not the last of these limits"),
+                QT_TRANSLATE_NOOP("Problem", "let whichever be first, or make two requirements of it")};
     case ProgrammeFault::NeverDue:
         return {QT_TRANSLATE_NOOP("Problem", "nothing would ever make this due"),
                 QT_TRANSLATE_NOOP("Problem", "add a limit, or triggered_by")};

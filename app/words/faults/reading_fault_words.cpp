@@ -100,6 +100,21 @@ Sources sourcesOf(ReadingFault fault) {
     case ReadingFault::OutOfCalibration:
         return {QT_TRANSLATE_NOOP("Problem", "%1: %2 is not in calibration on %3"),
                 QT_TRANSLATE_NOOP("Problem", "take it with one that is, or enter the calibration that proves it")};
+    case ReadingFault::NoFraction:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is no fraction of the liquid"),
+                QT_TRANSLATE_NOOP("Problem", "write the mole fraction of butane, from 0 to 1: 30 % are 0.3")};
+    case ReadingFault::ColderThanLiquid:
+        return {QT_TRANSLATE_NOOP("Problem", "at %1 it is no liquid: below %2 it is frozen"),
+                QT_TRANSLATE_NOOP("Problem", "write the temperature of the liquid in degrees Celsius")};
+    case ReadingFault::HotterThanLiquid:
+        return {QT_TRANSLATE_NOOP("Problem", "at %1 it is no liquid: above %2 there is none, and no such pressure"),
+                QT_TRANSLATE_NOOP("Problem", "write the temperature of the liquid in degrees Celsius")};
+    case ReadingFault::NoPlaceOfIt:
+        return {QT_TRANSLATE_NOOP("Problem", "a reading of '%1' has no place on a basket"),
+                QT_TRANSLATE_NOOP("Problem", "leave the place out")};
+    case ReadingFault::OtherItem:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is not read of this kind of item: %2"),
+                QT_TRANSLATE_NOOP("Problem", "name the item that was read; it is read of: %3")};
     }
     return {};
 }

@@ -132,6 +132,10 @@ Sources sourcesOf(ReleaseFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "%1 is put down as not applicable, and why is not said"),
                 QT_TRANSLATE_NOOP("Problem", "say that it is not fitted, that the manual does not ask for it and on "
                                              "which page, or another reason in words")};
+    case ReleaseFault::GoesWithIt:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 goes with this inspection, and was left out on %2"),
+                QT_TRANSLATE_NOOP("Problem", "do it in this visit; where it is not part of its work, open the visit "
+                                             "anew with it")};
     case ReleaseFault::NothingRead:
         return {QT_TRANSLATE_NOOP(
                     "Problem",

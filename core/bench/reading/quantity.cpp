@@ -3,6 +3,7 @@
 
 #include "problem/faults/reading_fault.h"
 
+#include <algorithm>
 #include <array>
 #include <cassert>
 #include <cmath>
@@ -21,10 +22,18 @@ constexpr ReadingTraits airflow{.placed = true, .tester = true, .airflow = true}
 constexpr ReadingTraits timed{.placed = true, .tester = true};
 constexpr ReadingTraits steps{.stepped = true};
 constexpr ReadingTraits plain{};
-constexpr ReadingTraits counted{.whole = true};
 constexpr ReadingTraits leakTest{.held = true};
 constexpr ReadingTraits checked{.tester = true};
 constexpr ReadingTraits errorShown{.tester = true, .isSigned = true};
+constexpr ReadingTraits worn{.onBasket = true, .wears = true};
+constexpr ReadingTraits wornCount{.whole = true, .onBasket = true, .wears = true};
+constexpr ReadingTraits wornJoint{.placed = true, .whole = true, .wears = true};
+constexpr ReadingTraits onBasket{.onBasket = true};
+
+// What of which item wears: trade usage, no source.
+constexpr std::array baskets{ItemKind::Basket};
+constexpr std::array envelopes{ItemKind::Envelope};
+constexpr std::array hangers{ItemKind::Basket, ItemKind::Envelope, ItemKind::Burner, ItemKind::Other};
 
 // Grab and strip: new fabric pulls 700 to 1,100 N on 45 mm in the application note of a maker of test instruments; old
 // fabric below 50 N tears in the hand (common practice, no source). Timed leaks: an instrument of its own scale reads a
@@ -39,11 +48,15 @@ constexpr std::array quantities{
     Quantity{"crown-line-length", Length, "m", Within, 5, 80, plain},
     Quantity{"control-line-length", Length, "m", Within, 5, 80, plain},
     Quantity{"vent-overlap", Length, "mm", Higher, 0, 1000, plain},
-    Quantity{"flying-wire-length-difference", Length, "mm", Lower, 0, 300, plain},
-    Quantity{"carabiner-wear", Length, "mm", Lower, 0, 10, plain},
-    Quantity{"broken-strands", Number, "count", Lower, 0, 200, counted},
-    Quantity{"runner-thickness", Length, "mm", Higher, 0, 150, plain},
-    Quantity{"wicker-break", Length, "mm", Lower, 0, 1500, plain},
+    Quantity{"flying-wire-length-difference", Length, "mm", Lower, 0, 300, onBasket},
+    Quantity{"carabiner-wear", Length, "mm", Lower, 0, 10, worn, hangers},
+    Quantity{"broken-strands", Number, "count", Lower, 0, 200, wornCount, hangers},
+    Quantity{"wire-diameter", Length, "mm", Higher, 0.5, 20, worn, hangers},
+    Quantity{"runner-thickness", Length, "mm", Higher, 0, 150, worn, baskets},
+    Quantity{"floor-thickness", Length, "mm", Higher, 0, 60, worn, baskets},
+    Quantity{"rope-handle-diameter", Length, "mm", Higher, 3, 60, worn, baskets},
+    Quantity{"wicker-break", Length, "mm", Lower, 0, 1500, worn, baskets},
+    Quantity{"tape-joint-broken-stitches", Number, "count", Lower, 0, 200, wornJoint, envelopes},
     Quantity{"burner-leak-test", Pressure, "kPa", Higher, 100, 2500, leakTest},
     Quantity{"burner-pressure", Pressure, "kPa", Within, 100, 2000, plain},
     Quantity{"fuel-pressure-gauge-error", Pressure, "kPa", Within, -500, 500, errorShown},
@@ -89,6 +102,8 @@ std::optional<Problem> badDirection(const std::optional<std::string>& direction,
 }
 
 }
+
+bool Quantity::isReadOf(ItemKind kind) const { return kinds.empty() || std::ranges::find(kinds, kind) != kinds.end(); }
 
 std::span<const Quantity> allQuantities() { return quantities; }
 

@@ -9,6 +9,7 @@
 
 #include "measure/figure.h"
 #include "problem/problem.h"
+#include "record/kinds/item_kind.h"
 #include "record/kinds/panels.h"
 
 #include <optional>
@@ -31,6 +32,8 @@ struct ReadingTraits {
     bool stepped = false;   ///< an indicator of steps: at least this, below that
     bool whole = false;     ///< a whole number
     bool isSigned = false;  ///< may be negative
+    bool onBasket = false;  ///< may be taken at a place of a basket
+    bool wears = false;     ///< follows the hours flown: a trend of it means something
 };
 
 struct Quantity {
@@ -41,6 +44,9 @@ struct Quantity {
     double lowest = 0;  ///< of the plausible range, in its own unit
     double highest = 0; ///< of the plausible range
     ReadingTraits traits;
+    std::span<const ItemKind> kinds{}; ///< of items that it is read of; empty: of any
+
+    [[nodiscard]] bool isReadOf(ItemKind kind) const;
 };
 
 [[nodiscard]] std::span<const Quantity> allQuantities();

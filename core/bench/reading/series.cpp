@@ -78,6 +78,8 @@ Result<Measured> measuredFrom(const ReadingTaken& reading) {
     if (auto bad = misfit(**quantity, reading.conditions))
         return tl::unexpected(std::move(*bad));
     const auto& traits = (*quantity)->traits;
+    if (reading.place.basket && !traits.onBasket)
+        return problem(ReadingFault::NoPlaceOfIt, {termOf(**quantity)}, atKey("place"));
     if (reading.held && !traits.held)
         return problem(ReadingFault::CannotBeHeld, {termOf(**quantity)}, atKey("held_at"));
     if (reading.below && !traits.stepped)

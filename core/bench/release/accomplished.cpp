@@ -96,4 +96,13 @@ std::vector<Work> coveredOnceDone(const BenchFile& file, std::span<const std::st
     return accomplishments(done);
 }
 
+std::vector<GoesWith> leftOut(const BenchFile& file) {
+    if (file.goesWith.empty())
+        return {};
+    const auto done = accomplishments(file);
+    auto left = file.goesWith;
+    std::erase_if(left, [&](const GoesWith& each) { return std::ranges::find(done, each.work) != done.end(); });
+    return left;
+}
+
 }

@@ -17,4 +17,7 @@ namespace crownring {
 /// The same once the outstanding lines that are done by flying are done: nothing else waits on a check flight.
 [[nodiscard]] std::vector<Work> coveredOnceDone(const BenchFile& file, std::span<const std::string> further = {});
 
+/// What goes with the inspections of its work and was not done.
+[[nodiscard]] std::vector<GoesWith> leftOut(const BenchFile& file);
+
 }

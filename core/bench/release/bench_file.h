@@ -50,6 +50,13 @@ struct Graded {
     bool operator==(const Graded&) const = default;
 };
 
+/// What goes with an inspection of the work and is due with it.
+struct GoesWith {
+    Work work;
+    Argument title = "";
+    Argument source = "";
+};
+
 struct BenchFile {
     CivilDate on; ///< the day asked
     Inspection inspection;
@@ -65,6 +72,7 @@ struct BenchFile {
     std::map<RequirementId, Argument> titles; ///< of what its work asks, as adopted on that day
     std::vector<Work> tests;                  ///< of its work the tests of fabric (`isTestOfFabric`)
     std::vector<Work> owed;                   ///< on its items, what such a visit accomplishes
+    std::vector<GoesWith> goesWith;           ///< mandatory, by what was done before its day
     std::vector<Excepted> excepted; ///< once all that it accomplishes is done, in the order of the due list; once it
                                     ///< is closed, as it was signed
     std::vector<Work> answered; ///< of the list that it was closed with, by the day asked; defects by their rows' names

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/release.h"
 
+#include "bench/release/accomplished.h"
 #include "bench/release/barred_phrase.h"
 #include "bench/release/extent.h"
 #include "bench/release/reading_refusals.h"
@@ -69,6 +70,7 @@ public:
             take(refusalsOfReadings(m_file));
             take(refusalsOfWork(m_file, m_signing));
             askDefects();
+            askGoesWith();
             askExcepted();
             askSignatory();
             askContent();
@@ -190,6 +192,20 @@ private:
             }
         if (m_signing.outcome == Outcome::Discrepancies && !any && m_file.excepted.empty())
             refuse({Refusal::Kind::NoDefect, ReleaseFault::NothingToList, {}, "14 CFR 43.11(b)"});
+    }
+
+    /// A release does it. A list names it among what stands, as the US statement of airworthiness is refused for it;
+    /// after incomplete maintenance the visit still owes it.
+    void askGoesWith() {
+        if (m_signing.outcome != Outcome::Released || regimeOf(m_file.visit()) == Regime::Us14Cfr)
+            return;
+        for (const auto& each : leftOut(m_file))
+            refuse({Refusal::Kind::LineOpen,
+                    ReleaseFault::GoesWithIt,
+                    {each.title, each.work.item},
+                    each.source.written(),
+                    {},
+                    each.work.item});
     }
 
     /// Under Part-ML it is named on the paper; the statement of 43.11(a)(4) is that the aircraft is airworthy.

@@ -79,6 +79,8 @@ FaultRow rowOf(EntryFault fault) {
         return {"no-direction", Code::BadValue};
     case EntryFault::NeitherReadNorHeld:
         return {"neither-read-nor-held", Code::MissingKey};
+    case EntryFault::OnTwoItems:
+        return {"on-two-items", Code::BadValue};
     case EntryFault::StepNotAbove:
         return {"step-not-above", Code::BadValue};
     case EntryFault::DeferredWithoutEnd:

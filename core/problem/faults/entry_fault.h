@@ -46,6 +46,7 @@ enum class EntryFault : std::uint8_t {
     NoDirection,
     NeitherReadNorHeld, ///< or both
     StepNotAbove,
+    OnTwoItems, ///< on a basket and on an envelope
     DeferredWithoutEnd,
     LimitWithoutBound,
     LeastAboveMost,

@@ -25,6 +25,10 @@ FaultRow rowOf(ProgrammeFault fault) {
         return {"method-without-months", Code::BadProgramme};
     case ProgrammeFault::KeptWithoutWindow:
         return {"kept-without-window", Code::BadProgramme};
+    case ProgrammeFault::WithItself:
+        return {"with-itself", Code::BadProgramme};
+    case ProgrammeFault::WithAndLast:
+        return {"with-and-last", Code::BadProgramme};
     case ProgrammeFault::NeverDue:
         return {"never-due", Code::BadProgramme};
     case ProgrammeFault::EmptyRange:

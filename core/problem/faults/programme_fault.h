@@ -19,6 +19,8 @@ enum class ProgrammeFault : std::uint8_t {
     MethodWithoutMonths,
     KeptWithoutWindow,
     NeverDue,
+    WithItself,
+    WithAndLast,
     EmptyRange,
     RequirementTwice, ///< %1: the id
     Unknown,          ///< %1: its name

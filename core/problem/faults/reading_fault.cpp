@@ -65,6 +65,16 @@ FaultRow rowOf(ReadingFault fault) {
         return {"beyond-range", Code::BadQuantity};
     case ReadingFault::OutOfCalibration:
         return {"out-of-calibration", Code::BadQuantity};
+    case ReadingFault::NoFraction:
+        return {"no-fraction", Code::BadQuantity};
+    case ReadingFault::ColderThanLiquid:
+        return {"colder-than-liquid", Code::BadQuantity};
+    case ReadingFault::HotterThanLiquid:
+        return {"hotter-than-liquid", Code::BadQuantity};
+    case ReadingFault::NoPlaceOfIt:
+        return {"no-place-of-it", Code::BadQuantity};
+    case ReadingFault::OtherItem:
+        return {"other-item", Code::BadQuantity};
     }
     return {};
 }

@@ -38,6 +38,11 @@ enum class ReadingFault : std::uint8_t {
     MeasuresOther,    ///< %1: the reading, %2: the tester, %3: what that measures
     BeyondRange,      ///< %1: the reading, %2: the tester
     OutOfCalibration, ///< %1: the reading, %2: the tester, %3: the day
+    NoFraction,       ///< %1: as written
+    ColderThanLiquid, ///< %1: as written, %2: the coldest at which it is a liquid
+    HotterThanLiquid, ///< %1: as written, %2: the hottest at which it is a liquid
+    NoPlaceOfIt,      ///< %1: the quantity; of a place on a basket or its rigging
+    OtherItem,        ///< %1: the quantity, %2: the kind of the item, %3: the kinds that it is read of
 };
 [[nodiscard]] FaultRow rowOf(ReadingFault fault);
 

@@ -79,6 +79,8 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"abandoned-after-release", Code::NotReleasable};
     case ReleaseFault::WhyNotSaid:
         return {"why-not-said", Code::NotReleasable};
+    case ReleaseFault::GoesWithIt:
+        return {"goes-with-it", Code::NotReleasable};
     case ReleaseFault::NothingRead:
         return {"nothing-read", Code::NotReleasable};
     case ReleaseFault::Excepted:

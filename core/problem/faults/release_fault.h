@@ -24,6 +24,7 @@ enum class ReleaseFault : std::uint8_t {
     LineOpen,            ///< %1: the line
     WhyNotSaid,          ///< %1: the line
     NothingRead,         ///< %1: the line
+    GoesWithIt,          ///< %1: what goes with the inspection, %2: the item
     TooFewReadings,      ///< %1: of what, %2, %3: how many were taken and are asked for
     NoTester,            ///< %1: the line or the reading
     TesterNotCalibrated, ///< %1: the line or the reading, %2: the tester, %3: the day

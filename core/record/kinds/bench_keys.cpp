@@ -11,12 +11,17 @@ namespace crownring {
 namespace {
 
 constexpr Words<zoneCount> zones = {"envelope", "parachute", "turning-vent", "mouth"};
+constexpr Words<basketPlaceCount> basketPlaces = {
+    "floor",    "long-side-1", "corner-1",  "short-side-1", "corner-2", "long-side-2", "corner-3", "short-side-2",
+    "corner-4", "rim",         "partition", "runner-1",     "runner-2", "runner-3",    "runner-4"};
 constexpr Words<sideCount> sides = {"inside", "outside"};
 
 }
 
 std::string_view zoneName(Zone zone) { return zones[static_cast<std::size_t>(zone)]; }
 std::optional<Zone> zoneFrom(std::string_view name) { return among<Zone>(zones, name); }
+std::string_view basketPlaceName(BasketPlace place) { return basketPlaces[static_cast<std::size_t>(place)]; }
+std::optional<BasketPlace> basketPlaceFrom(std::string_view name) { return among<BasketPlace>(basketPlaces, name); }
 std::string_view sideName(Side side) { return sides[static_cast<std::size_t>(side)]; }
 std::optional<Side> sideFrom(std::string_view name) { return among<Side>(sides, name); }
 
@@ -32,7 +37,15 @@ std::optional<Zone> readZone(ObjectReader& reader) {
 }
 
 PanelPlace readPlace(ObjectReader& reader) {
-    return {readSmallCount(reader, "gore"), readSmallCount(reader, "row"), readZone(reader).value_or(Zone::Envelope)};
+    const auto zone = readZone(reader);
+    PanelPlace place{readSmallCount(reader, "gore"), readSmallCount(reader, "row"), zone.value_or(Zone::Envelope), {}};
+    if (reader.has("place"))
+        place.basket = reader.word("place", basketPlaceFrom,
+                                   "floor, rim, partition, long-side-1 and -2, short-side-1 and -2, corner-1 to -4, "
+                                   "runner-1 to -4");
+    if (place.basket && (place.gore || place.row || zone))
+        reader.refuse("place", EntryFault::OnTwoItems);
+    return place;
 }
 
 void writePlace(nlohmann::json& into, const PanelPlace& place) {
@@ -40,6 +53,8 @@ void writePlace(nlohmann::json& into, const PanelPlace& place) {
     writeValue(into, "row", place.row);
     if (place.zone != Zone::Envelope)
         into["zone"] = zoneName(place.zone);
+    if (place.basket)
+        into["place"] = basketPlaceName(*place.basket);
 }
 
 TestConditions readConditions(ObjectReader& reader) {

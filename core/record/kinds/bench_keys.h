@@ -19,7 +19,7 @@ inline constexpr std::size_t longestUnit = 40;
 /// Seconds for which something is held.
 inline constexpr double longestHold = 86'400;
 
-/// Keys "gore", "row" and "zone"; the body of the envelope is not written.
+/// Keys "gore", "row" and "zone", or "place" of a basket; the body of the envelope is not written.
 [[nodiscard]] PanelPlace readPlace(ObjectReader& reader);
 void writePlace(nlohmann::json& into, const PanelPlace& place);
 

@@ -46,7 +46,7 @@ template <>
 struct Kind<DefectFound> {
     static constexpr std::string_view name = "defect.found";
     static constexpr std::string_view keys =
-        "defect item what severity [inspection line reading gore row zone photographs graded_by]";
+        "defect item what severity [inspection line reading gore row zone place photographs graded_by]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"item", &DefectFound::item}, Key{"inspection", &DefectFound::inspection}};
     static constexpr auto brings = &DefectFound::defect;
@@ -129,7 +129,7 @@ template <>
 struct Kind<RepairMade> {
     static constexpr std::string_view name = "repair.made";
     static constexpr std::string_view keys =
-        "item method [gore row zone width_mm height_mm lot defect inspection line]";
+        "item method [gore row zone place width_mm height_mm lot defect inspection line]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"defect", &RepairMade::defect}, Key{"item", &RepairMade::item},
                                          Key{"inspection", &RepairMade::inspection}};

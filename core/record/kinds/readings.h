@@ -34,7 +34,7 @@ template <>
 struct Kind<ReadingTaken> {
     static constexpr std::string_view name = "reading.taken";
     static constexpr std::string_view keys =
-        "item quantity unit and one of value, held_at [below gore row zone direction jaw_mm pressure_pa "
+        "item quantity unit and one of value, held_at [below gore row zone place direction jaw_mm pressure_pa "
         "area_cm2 hold_s dry side temp_c method tester inspection line confirmed]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"item", &ReadingTaken::item},

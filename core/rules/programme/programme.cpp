@@ -91,7 +91,9 @@ private:
 Limit limitFrom(const json& object) {
     const Keys keys(object);
     Limit limit;
-    limit.clock = *clockNameFrom(object.at("clock").get<std::string_view>());
+    keys.read("with", limit.with);
+    limit.clock =
+        limit.with.empty() ? *clockNameFrom(object.at("clock").get<std::string_view>()) : ClockName::Inspections;
     keys.read("every", limit.every);
     keys.read("first", limit.first);
     keys.read("tolerance", limit.tolerance);
@@ -178,6 +180,14 @@ std::optional<Problem> contradictionIn(const Requirement& requirement, const std
         return Problem{ProgrammeFault::MethodWithoutMonths, {}, atKey(path + "/by_method")};
     if (requirement.nextFrom == NextFrom::Kept && requirement.window.empty())
         return Problem{ProgrammeFault::KeptWithoutWindow, {}, atKey(path + "/window")};
+    for (std::size_t i = 0; i < requirement.limits.size(); ++i) {
+        const auto& with = requirement.limits[i].with;
+        const auto at = path + "/limits/" + std::to_string(i) + "/with";
+        if (std::ranges::find(with, requirement.id) != with.end())
+            return Problem{ProgrammeFault::WithItself, {}, atKey(at)};
+        if (!with.empty() && requirement.whichever == Whichever::Last)
+            return Problem{ProgrammeFault::WithAndLast, {}, atKey(at)};
+    }
     if (requirement.limits.empty() && requirement.triggeredBy.empty())
         return Problem{ProgrammeFault::NeverDue, {}, atKey(path + "/limits")};
     for (std::size_t i = 0; i < requirement.serials.size(); ++i) {

@@ -8,7 +8,8 @@ namespace crownring {
 
 namespace {
 
-constexpr std::array<std::string_view, 5> clockNames = {"minutes", "landings", "inflations", "months", "days"};
+constexpr std::array<std::string_view, 6> clockNames = {"minutes", "landings", "inflations",
+                                                        "months",  "days",     "inspections"};
 constexpr std::array<std::string_view, 6> actionNames = {"inspect", "test", "service", "replace", "retire", "comply"};
 
 }
@@ -30,6 +31,7 @@ std::int64_t defaultLookAhead(ClockName clock) {
     case ClockName::Inflations:
         return 10;
     case ClockName::Months:
+    case ClockName::Inspections:
         return 1;
     case ClockName::Days:
         return 30;

@@ -18,8 +18,9 @@
 
 namespace crownring {
 
-/// What a limit counts. The first three are clocks of the item, the last two the calendar.
-enum class ClockName { Minutes, Landings, Inflations, Months, Days };
+/// What a limit counts. The first three are clocks of the item, two are the calendar; the last counts the inspections
+/// that the limit goes with.
+enum class ClockName { Minutes, Landings, Inflations, Months, Days, Inspections };
 [[nodiscard]] std::string_view clockNameText(ClockName clock);
 [[nodiscard]] std::optional<ClockName> clockNameFrom(std::string_view text);
 [[nodiscard]] constexpr bool isCalendar(ClockName clock) {
@@ -34,9 +35,10 @@ struct Limit {
     std::int64_t tolerance = 0;
     DayRule day = DayRule::Same;           ///< months only
     std::optional<std::int64_t> lookAhead; ///< default: `defaultLookAhead`
+    std::vector<RequirementId> with{};     ///< of `Inspections`: due with every so-manieth of these
     bool operator==(const Limit&) const = default;
 };
-/// 600 minutes, 10 landings, 10 inflations, 1 month, 30 days.
+/// 600 minutes, 10 landings, 10 inflations, 1 month, 30 days, 1 inspection.
 [[nodiscard]] std::int64_t defaultLookAhead(ClockName clock);
 
 enum class Action { Inspect, Test, Service, Replace, Retire, Comply };

@@ -180,6 +180,7 @@ std::optional<ClockCount> figureOf(const Figures& figures, ClockName clock) {
         return asCount(figures.inflations);
     case ClockName::Months:
     case ClockName::Days:
+    case ClockName::Inspections:
         break;
     }
     return std::nullopt;

@@ -4,6 +4,7 @@
 #include "rules/standing/binding.h"
 #include "rules/standing/counting_acts.h"
 #include "rules/standing/limit_state.h"
+#include "rules/standing/with_inspections.h"
 
 #include <algorithm>
 
@@ -105,8 +106,30 @@ Assessment unproven(const Requirement& requirement, Because because, std::pmr::m
     return state;
 }
 
+/// What goes with an inspection is looked at only from outside: two that name each other come with nothing.
+enum class Depth { Whole, WithoutInspections };
+
 Assessment assessWhereRequired(const Requirement& requirement, const ItemFacts& item, const InForce& inForce,
-                               CivilDate today, std::pmr::memory_resource* memory) {
+                               CivilDate today, std::pmr::memory_resource* memory, Depth depth = Depth::Whole);
+
+/// An inspection that the limit goes with is near or past. Where none of them is in force nobody knows.
+bool comes(const Limit& limit, const ItemFacts& item, const InForce& inForce, CivilDate today) {
+    bool any = false;
+    for (const auto& id : limit.with) {
+        const auto* inspection = inForce.find(id);
+        if (!inspection || !binds(*inspection, item) || !calledForBy(*inspection, item.operations))
+            continue;
+        any = true;
+        if (assessWhereRequired(*inspection, item, inForce, today, std::pmr::get_default_resource(),
+                                Depth::WithoutInspections)
+                .standing < Standing::Clear)
+            return true;
+    }
+    return !any;
+}
+
+Assessment assessWhereRequired(const Requirement& requirement, const ItemFacts& item, const InForce& inForce,
+                               CivilDate today, std::pmr::memory_resource* memory, Depth depth) {
     if (isEnded(requirement, item))
         return closed(Because::Ended);
     const auto counting = countingActs(requirement, item, inForce);
@@ -121,7 +144,11 @@ Assessment assessWhereRequired(const Requirement& requirement, const ItemFacts& 
     Assessment state{.governs = {}, .limits = std::pmr::vector<LimitState>(memory), .share = {}};
     state.limits.reserve(requirement.limits.size());
     for (const auto& limit : requirement.limits)
-        state.limits.push_back(limitState(requirement, limit, item, counting.inOrder(), today));
+        if (limit.with.empty())
+            state.limits.push_back(limitState(requirement, limit, item, counting.inOrder(), today));
+        else if (depth == Depth::Whole)
+            state.limits.push_back(
+                stateWith(requirement, limit, item, counting.inOrder(), inForce, comes(limit, item, inForce, today)));
     settle(state, requirement, item, counting, today);
     state.evidence = evidence;
     return state;

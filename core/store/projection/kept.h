@@ -22,8 +22,10 @@ template <>
 struct Kept<DefectMark::Kind> {
     static constexpr int first = 0, last = static_cast<int>(DefectMark::Kind::Cleared);
 };
-/// Nothing of the body of an envelope.
+/// Where on a basket, or in which zone of an envelope: one column holds either. Nothing of the body of an envelope.
 inline std::optional<std::string> zoneOf(const PanelPlace& place) {
+    if (place.basket)
+        return std::string(basketPlaceName(*place.basket));
     return place.zone == Zone::Envelope ? std::nullopt : std::optional(std::string(zoneName(place.zone)));
 }
 /// What an accomplishment rests on by its own entry.

@@ -25,13 +25,17 @@ std::optional<int> count(Statement& row) {
     return count;
 }
 
-/// Of an envelope; none is written of its body.
-Zone zone(Statement& row) {
+/// A place on a basket, or a zone of an envelope; none is written of its body. What is on a basket has no gore.
+void readPart(Statement& row, PanelPlace& place) {
     const auto written = row.read<std::optional<std::string>>();
-    const auto zone = written ? zoneFrom(*written) : Zone::Envelope;
-    if (!zone || (written && *zone == Zone::Envelope))
+    if (!written)
+        return;
+    if (const auto basket = basketPlaceFrom(*written); basket && !place.gore && !place.row)
+        place.basket = basket;
+    else if (const auto zone = zoneFrom(*written); zone && *zone != Zone::Envelope)
+        place.zone = *zone;
+    else
         throw row.unread();
-    return *zone;
 }
 
 void read(Statement& row, ReadingTaken& reading) {
@@ -40,6 +44,7 @@ void read(Statement& row, ReadingTaken& reading) {
     reading.held = row.read<bool>();
     reading.below = row.read<std::optional<double>>();
     row.into(reading.unit);
+    reading.place = {};
     reading.place.gore = count(row);
     reading.place.row = count(row);
     auto& conditions = reading.conditions;
@@ -52,11 +57,12 @@ void read(Statement& row, ReadingTaken& reading) {
     row.into(reading.line);
     reading.tester = row.read<std::optional<TesterId>>();
     reading.confirmed = row.read<bool>();
-    reading.place.zone = zone(row);
+    readPart(row, reading.place);
 }
 
 void read(Statement& row, RepairMade& made) {
     row.into(made.method);
+    made.place = {};
     made.place.gore = count(row);
     made.place.row = count(row);
     made.width = row.read<std::optional<Millimetres>>();
@@ -64,7 +70,7 @@ void read(Statement& row, RepairMade& made) {
     row.into(made.lot);
     made.defect = row.read<std::optional<DefectId>>();
     made.inspection = row.read<std::optional<InspectionId>>();
-    made.place.zone = zone(row);
+    readPart(row, made.place);
 }
 
 void read(Statement& row, FabricStated& stated) {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fabric/likelihood/censored_regression.h"
-#include "fabric/reference_cases.h"
+#include "reference_cases.h"
 #include "test_class.h"
 
 #include <QtTest>

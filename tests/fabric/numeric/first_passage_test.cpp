@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fabric/numeric/first_passage.h"
 #include "fabric/numeric/gauss_hermite.h"
-#include "fabric/reference_cases.h"
+#include "reference_cases.h"
 #include "test_class.h"
 
 #include <QtTest>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fabric/numeric/multiplicity.h"
-#include "fabric/reference_cases.h"
+#include "reference_cases.h"
 #include "test_class.h"
 
 #include <QtTest>

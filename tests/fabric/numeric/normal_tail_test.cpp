@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fabric/likelihood/standard_term.h"
 #include "fabric/numeric/normal_tail.h"
-#include "fabric/reference_cases.h"
+#include "reference_cases.h"
 #include "test_class.h"
 
 #include <QtTest>

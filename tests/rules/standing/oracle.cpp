@@ -206,8 +206,57 @@ std::optional<Running> running(const Question& q, const Limit& limit) {
     return now;
 }
 
+/// Whether any inspection that the limit goes with is near or past by its own limits, or none is known.
+bool isComing(const Question& q, const Limit& limit) {
+    bool known = false;
+    for (const auto& id : limit.with)
+        for (auto inspection : q.inForce) {
+            if (inspection.id != id)
+                continue;
+            std::vector<Limit> own;
+            for (const auto& each : inspection.limits)
+                if (each.with.empty())
+                    own.push_back(each);
+            inspection.limits = own;
+            const auto answer = ask(inspection, q.item, q.inForce, CivilDate::fromDayNumber(static_cast<int>(q.today)));
+            known = known || answer.required;
+            if (answer.required && answer.standing != "clear" && answer.standing != "closed")
+                return true;
+        }
+    return !known;
+}
+
+LimitAnswer withInspections(const Question& q, const Limit& limit) {
+    std::set<Number> days;
+    for (const auto& id : limit.with) {
+        const auto* inspection = q.lookUp(id);
+        for (const auto& done : q.item.done)
+            if (!inspection ? done.requirement == id : Question{*inspection, q.item, q.inForce, q.today}.counts(done))
+                days.insert(done.stamp.at.on().dayNumber());
+    }
+    Number since = 0;
+    const auto own = q.momentsThatCount();
+    for (const auto day : days)
+        if (!own.empty() ? day > own.back().on().dayNumber()
+                         : q.row.startsFrom == StartsFrom::Made || day >= q.item.entered.dayNumber())
+            ++since;
+    if (own.empty() && q.row.startsFrom == StartsFrom::Done)
+        since = limit.every - 1;
+    const auto all = static_cast<Number>(days.size());
+    LimitAnswer answer;
+    answer.left = std::max<Number>(limit.every - since, 1);
+    answer.toleranceLeft = answer.left;
+    answer.due = all + *answer.left;
+    answer.last = std::max<Number>(all - since, 0);
+    answer.share = static_cast<double>(*answer.left - 1) / static_cast<double>(limit.every);
+    answer.standing = *answer.left == 1 && isComing(q, limit) ? "nearing" : "clear";
+    return answer;
+}
+
 LimitAnswer answerOf(const Question& q, const Limit& limit) {
     LimitAnswer answer;
+    if (!limit.with.empty())
+        return withInspections(q, limit);
     const auto interval = running(q, limit);
     const auto now = onCalendar(limit.clock) ? std::optional(q.today) : read(q.item.clock, limit.clock);
     if (!interval || !now)

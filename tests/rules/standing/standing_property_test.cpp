@@ -82,6 +82,8 @@ private slots:
     void unknownIsNeverClear() {
         QVERIFY(rc::check([] {
             auto requirement = anyRules().all().front();
+            // What goes with inspections alone grounds nothing between them.
+            std::erase_if(requirement.limits, [](const Limit& limit) { return !limit.with.empty(); });
             RC_PRE(!requirement.limits.empty());
             requirement.startsFrom = StartsFrom::Done;
             requirement.exemptUntil.clear();

@@ -256,8 +256,8 @@ private slots:
         // A manufacturer's instructions, Appendix II-A, 25 October 2001; made 2022-06-15.
         QTest::newRow("E1: 1 y 11 m, 149.9 h: not compulsory") << "2024-05-15" << 149.9 << none << "clear";
         QTest::newRow("E2: 2 y 0 d, 20 h: required") << "2024-06-15" << 20.0 << none << "nearing";
-        QTest::newRow("E2: and then overdue") << "2024-06-16" << 20.0 << none << "lapsed";
-        QTest::newRow("1 y, 150.0 h: required (the same text)") << "2023-06-15" << 150.0 << none << "lapsed";
+        QTest::newRow("E2: and still so, until the inspection comes") << "2024-06-16" << 20.0 << none << "nearing";
+        QTest::newRow("1 y, 150.0 h: required (the same text)") << "2023-06-15" << 150.0 << none << "nearing";
         QTest::newRow("E4: 30 h, the 275 °F dot is black: at once") << "2022-12-15" << 30.0 << "over-temperature"
                                                                     << "lapsed";
         QTest::newRow("E5: 60 h, mildew: required") << "2023-06-15" << 60.0 << "mildew"
