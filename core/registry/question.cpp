@@ -11,7 +11,7 @@ constexpr std::array<std::string_view, questionKindCount> questionNames = {
     "fitted-elsewhere", "fitted-again",  "removed-not-fitted",   "clock-backward",
     "clock-differs",    "entered-twice", "not-entered",          "correction-idle",
     "unreadable",       "only-stated",   "flown-out-of-service", "happened-out-of-service",
-    "two-states"};
+    "two-states",       "code-by-another"};
 
 }
 

@@ -139,6 +139,7 @@ ReviewSigned Kind<ReviewSigned>::read(ObjectReader& reader) {
     body.findings = reader.optionalText("findings");
     body.photographs = readPhotographs(reader);
     body.inspection = reader.optionalName<InspectionId>("inspection");
+    body.proof = readProof(reader);
     return body;
 }
 
@@ -155,6 +156,7 @@ void Kind<ReviewSigned>::write(json& into, const ReviewSigned& body) {
     writeText(into, "findings", body.findings);
     writePhotographs(into, body.photographs);
     writeName(into, "inspection", body.inspection);
+    writeProof(into, body.proof);
 }
 
 }
