@@ -127,6 +127,7 @@ struct InspectionSignOptions {
     std::vector<std::string> outstanding; ///< optional lines that are to be done
     std::string on;
     std::string time; ///< of that day, UTC; may be empty
+    std::string codeFile; ///< with the signatory's code; "-": standard input; empty: none
     bool draft = false;
 };
 int run(const InspectionSignOptions& options, const Common& common);
@@ -136,9 +137,20 @@ struct InspectionApproveOptions {
     std::string by;
     std::string capacity; ///< "inspection-authorization" …
     std::string on;
-    std::string time; ///< of that day, UTC; may be empty
+    std::string time;     ///< of that day, UTC; may be empty
+    std::string codeFile; ///< as in `InspectionSignOptions`
 };
 int run(const InspectionApproveOptions& options, const Common& common);
+
+struct InspectionRevokeOptions {
+    std::string inspection;
+    std::string by;
+    std::string reason;
+    std::string on;
+    std::string time;     ///< of that day, UTC; may be empty
+    std::string codeFile; ///< as in `InspectionSignOptions`
+};
+int run(const InspectionRevokeOptions& options, const Common& common);
 
 struct ReviewListOptions {
     std::string on;
@@ -168,9 +180,27 @@ struct ReviewSignOptions {
     std::string findings;
     std::string inspection;
     std::string on;
-    std::string time; ///< of that day, UTC; may be empty
+    std::string time;     ///< of that day, UTC; may be empty
+    std::string codeFile; ///< as in `InspectionSignOptions`
 };
 int run(const ReviewSignOptions& options, const Common& common);
+
+struct SignatoryCodeOptions {
+    std::string name;
+    std::string codeFile;   ///< with the new one
+    std::string beforeFile; ///< with the one that it replaces
+    std::string by;         ///< who sets it in the name of another
+    std::string byCodeFile; ///< with his own
+    std::string reason;     ///< why he does
+    std::string on;
+    std::string time; ///< of that day, UTC; may be empty
+};
+int run(const SignatoryCodeOptions& options, const Common& common);
+
+struct SignatoryListOptions {
+    bool json = false;
+};
+int run(const SignatoryListOptions& options, const Common& common);
 
 struct FabricForecastOptions {
     std::string envelope;

@@ -130,8 +130,11 @@ int run(const ReviewSignOptions& options, const Common& common) {
     const auto signing = signingFrom(options);
     if (!signing)
         return refuse(signing.error());
+    const auto code = codeIn(options.codeFile);
+    if (!code)
+        return refuse(code.error());
     return write(common, [&](Record& record) -> Results<std::string> {
-        const auto receipt = signReview(record, record, *signing);
+        const auto receipt = signReview(record, record, *signing, {*code});
         if (!receipt)
             return tl::unexpected(receipt.error());
         const auto line = record.line(receipt->ids.front());

@@ -10,4 +10,15 @@ Result<std::vector<CodeSet>> codesTold(Books& books) {
     return codesFrom(*told);
 }
 
+Result<CodeState> codeStateOf(Books& books, const std::string& person) {
+    const auto codes = codesTold(books);
+    if (!codes)
+        return tl::unexpected(codes.error());
+    const auto known = books.told({Subject::Person, person, {}, CivilDate::last()});
+    if (!known)
+        return tl::unexpected(known.error());
+    const auto* kept = inForce(*codes, person);
+    return CodeState{!known->empty(), kept ? std::optional(*kept) : std::nullopt};
+}
+
 }

@@ -27,6 +27,8 @@ Sheet {
     tallest: 620
     onOpened: people.forceActiveFocus(Qt.TabFocusReason) // who signs is chosen first; the button is never the default
 
+    onClosed: sheet.desk.code.forget()
+
     Connections {
         target: sheet.desk
         function onApprovedNow() {
@@ -120,6 +122,11 @@ Sheet {
             visible: text !== ""
             text: sheet.desk.accomplished
         }
+        CodeFields {
+            width: parent.width
+            visible: sheet.desk.signer !== "" && sheet.desk.refusals.count === 0 && sheet.desk.code.asked
+            code: sheet.desk.code
+        }
         Label {
             width: parent.width
             text: qsTr("What is approved stays in the record: it can be withdrawn, never erased.")
@@ -161,7 +168,7 @@ Sheet {
             anchors.right: parent.right
             anchors.rightMargin: Theme.wide
             anchors.verticalCenter: parent.verticalCenter
-            enabled: sheet.desk.mayApprove
+            enabled: sheet.desk.mayApprove && sheet.desk.code.ready
             text: sheet.desk.approving ? qsTr("Approving …") : qsTr("I approve this")
             onClicked: sheet.desk.approve()
         }

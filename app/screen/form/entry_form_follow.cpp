@@ -155,6 +155,8 @@ void EntryForm::follow(std::string_view key) {
     const bool isNew = m_amends.empty();
     const auto& kind = m_writing.kind;
     const auto value = [this](std::string_view of) { return outward(m_fields.value(of)); };
+    if (m_signed)
+        showCode();
     if (key == "item")
         showPlace();
     if (key == "-fresh")
