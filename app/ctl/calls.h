@@ -126,7 +126,7 @@ struct InspectionSignOptions {
     std::string limitations;
     std::vector<std::string> outstanding; ///< optional lines that are to be done
     std::string on;
-    std::string time; ///< of that day, UTC; may be empty
+    std::string time;     ///< of that day, UTC; may be empty
     std::string codeFile; ///< with the signatory's code; "-": standard input; empty: none
     bool draft = false;
 };

@@ -45,7 +45,8 @@ int run(const SignatoryCodeOptions& options, const Common& common) {
     setting.reason = options.reason;
     if (!options.by.empty())
         setting.other = PersonId(options.by);
-    for (const auto& [file, into] : {std::pair(&options.codeFile, &setting.code), {&options.beforeFile, &setting.before},
+    for (const auto& [file, into] : {std::pair(&options.codeFile, &setting.code),
+                                     {&options.beforeFile, &setting.before},
                                      {&options.byCodeFile, &setting.codeOfOther}}) {
         auto code = codeIn(*file);
         if (!code)
@@ -110,8 +111,8 @@ int run(const InspectionRevokeOptions& options, const Common& common) {
         return refuse(code.error());
     return write(common, [&](Record& record) -> Results<std::string> {
         const auto receipt =
-            revoke(record, record,
-                   {InspectionId(options.inspection), options.reason, PersonId(options.by), *on, *time}, {*code});
+            revoke(record, record, {InspectionId(options.inspection), options.reason, PersonId(options.by), *on, *time},
+                   {*code});
         if (!receipt)
             return tl::unexpected(receipt.error());
         return printed({{"revoked", options.inspection},

@@ -19,8 +19,8 @@ struct SaidCode {
     bool setsFirst = false; ///< where the record keeps none of him yet, this becomes it, in the same transaction
 };
 
-/// Posts what is signed, with the proof of the entry that is. @param entries one of them a signature, or the void of one
-/// WrongCode, NoCodeYet, CodeTooShort; then nothing is written. Without a code the gate decides.
+/// Posts what is signed, with the proof of the entry that is. @param entries one of them a signature, or the void of
+/// one WrongCode, NoCodeYet, CodeTooShort; then nothing is written. Without a code the gate decides.
 [[nodiscard]] Results<Receipt> postSigned(Journal& journal, Books& books, std::vector<NumberedEntry> entries,
                                           const SaidCode& said);
 
@@ -35,8 +35,8 @@ struct CodeSetting {
     std::optional<TimeOfDay> time{};
 };
 
-/// The first code of a person, another in its place, or one that somebody else sets where it is forgotten: that stays an
-/// open question of the record until the signatory has set one himself.
+/// The first code of a person, another in its place, or one that somebody else sets where it is forgotten: that stays
+/// an open question of the record until the signatory has set one himself.
 [[nodiscard]] Results<Receipt> setCode(Journal& journal, Books& books, const CodeSetting& setting);
 
 }

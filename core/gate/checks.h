@@ -95,8 +95,8 @@ namespace crownring {
 /// in its place passes by what the type's manual states: a repair or a part in words shows nothing.
 [[nodiscard]] Findings askRereadings(const Batch& batch);
 
-/// NotReleasable for what is signed in the name of somebody whose code the record keeps, unless it carries a proof by it
-/// over this very entry; for a proof by anything else, or where nobody signs. Whoever posts after the code needs it,
+/// NotReleasable for what is signed in the name of somebody whose code the record keeps, unless it carries a proof by
+/// it over this very entry; for a proof by anything else, or where nobody signs. Whoever posts after the code needs it,
 /// whatever day stands on the paper: the day is anybody's to write.
 [[nodiscard]] Findings askProofs(const Batch& batch);
 

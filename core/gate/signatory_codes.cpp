@@ -53,9 +53,10 @@ Findings askSignatoryCodes(const Batch& batch) {
             return tl::unexpected(atLine(root.error(), line));
         const auto* amended = *root ? std::get_if<SignatoryCode>(&(*root)->entry.body) : nullptr;
         if (amended && !(*root)->unread)
-            problems.push_back(Problem{TrustFault::CodeIsFixed,
-                                       {amended->signatory},
-                                       {{}, line, std::holds_alternative<EntryVoided>(entry.body) ? "voids" : "replaces"}});
+            problems.push_back(
+                Problem{TrustFault::CodeIsFixed,
+                        {amended->signatory},
+                        {{}, line, std::holds_alternative<EntryVoided>(entry.body) ? "voids" : "replaces"}});
         if (!std::holds_alternative<SignatoryCode>(entry.body))
             continue;
         const auto codes = codesTold(batch.books);

@@ -250,9 +250,10 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
         json["excepted"].push_back({{"item", each.item.text()},
                                     {"requirement", each.requirement.text()},
                                     {"standing", standingText(each.standing)}});
-    json["revoked"] =
-        inspection.revoked ? saidJson(*inspection.revoked, {{"reason", inspection.revoked->body.reason},
-                                                                  {"proof", proofJson(inspection.revoked->body.proof)}}) : Json();
+    json["revoked"] = inspection.revoked
+                          ? saidJson(*inspection.revoked, {{"reason", inspection.revoked->body.reason},
+                                                           {"proof", proofJson(inspection.revoked->body.proof)}})
+                          : Json();
     json["pending"] = inspection.isPending();
     json["approved"] = inspection.approved
                            ? saidJson(*inspection.approved, {{"signatory", inspection.approved->body.signatory.text()},

@@ -69,7 +69,8 @@ void addWhatItIs(paper::Document& document, const BenchFile& file, const Speech&
         document.blocks.emplace_back(
             paper::Paragraph{in.say(SheetPhrase::DraftNote, {file.on}), paper::Emphasis::Strong});
     else if (closed->body.signatory)
-        addCopyNote(document, *closed->body.signatory, closed->stamp.at.on(), closed->body.seal, closed->body.proof, in);
+        addCopyNote(document, *closed->body.signatory, closed->stamp.at.on(), closed->body.seal, closed->body.proof,
+                    in);
     else
         document.blocks.emplace_back(paper::Paragraph{
             in.say(SheetPhrase::CopyUnsigned, {who(closed->by, closed->stamp.at.on())}), paper::Emphasis::Quiet});

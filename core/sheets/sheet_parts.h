@@ -22,8 +22,8 @@ namespace crownring {
 /// by whom and under which seal. How often it was printed before is not counted, so each print is a copy.
 void addWhatItIs(paper::Document& document, const BenchFile& file, const Speech& in);
 /// The same of one signature.
-void addCopyNote(paper::Document& document, const PersonId& signatory, CivilDate on, const std::optional<Seal>& seal, const std::optional<Proof>& proof,
-                 const Speech& in);
+void addCopyNote(paper::Document& document, const PersonId& signatory, CivilDate on, const std::optional<Seal>& seal,
+                 const std::optional<Proof>& proof, const Speech& in);
 /// That there was a release after incomplete maintenance, its limitation and what it left outstanding.
 void addEarlierRelease(paper::Document& document, const BenchFile& file, const Speech& in);
 /// "ENV-1: Annual inspection; BSK-1: Annual inspection".

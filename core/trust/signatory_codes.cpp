@@ -10,9 +10,7 @@ namespace crownring {
 
 bool isSamePerson(std::string_view one, std::string_view other) { return bareName(one) == bareName(other); }
 
-bool CodeSet::isByAnother() const {
-    return said.proof && !isBlank(by) && !isSamePerson(by, said.signatory.text());
-}
+bool CodeSet::isByAnother() const { return said.proof && !isBlank(by) && !isSamePerson(by, said.signatory.text()); }
 
 std::vector<CodeSet> codesFrom(std::span<const JournalLine> told) {
     std::vector<CodeSet> codes;

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/own_code.h"
-
 #include "acts/revoke.h"
 #include "acts/shop.h"
 #include "answers/codes_told.h"

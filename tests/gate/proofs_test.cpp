@@ -84,7 +84,8 @@ private slots:
         QCOMPARE(trustFaultsOf(shop.record(), release), TrustFaults{TrustFault::ProofMissing});
         QCOMPARE(trustFaultsOf(shop.record(), proven(release, 'x')), TrustFaults{TrustFault::ProofByAnotherKey});
         QCOMPARE(trustFaultsOf(shop.record(), proven(release, 'k')), TrustFaults{TrustFault::ProofByAnotherKey});
-        for (const auto other : {Purpose::Incomplete, Purpose::Return, Purpose::Review, Purpose::Revocation, Purpose::Code})
+        for (const auto other :
+             {Purpose::Incomplete, Purpose::Return, Purpose::Review, Purpose::Revocation, Purpose::Code})
             QCOMPARE(trustFaultsOf(shop.record(), proven(release, 'a', other)), TrustFaults{TrustFault::ProofFails});
         auto claimed = nlohmann::json::parse(proven(release, 'x'));
         claimed["proof"]["key"] = keyNamed('a').publicKey();
@@ -98,9 +99,11 @@ private slots:
         shop.ready(Visit::PartMlInspection);
         shop.say(codeOf("Ada Rhos", 'a'));
         const auto release = proven(sealedReleaseOf(shop), 'a');
-        QCOMPARE(trustFaultsOf(shop.record(), lineWith(release, "note", "and more")), TrustFaults{TrustFault::ProofFails});
+        QCOMPARE(trustFaultsOf(shop.record(), lineWith(release, "note", "and more")),
+                 TrustFaults{TrustFault::ProofFails});
         QCOMPARE(trustFaultsOf(shop.record(), lineWith(release, "id", "another")), TrustFaults{TrustFault::ProofFails});
-        QCOMPARE(trustFaultsOf(shop.record(), lineWith(release, "time", "19:00Z")), TrustFaults{TrustFault::ProofFails});
+        QCOMPARE(trustFaultsOf(shop.record(), lineWith(release, "time", "19:00Z")),
+                 TrustFaults{TrustFault::ProofFails});
         auto bare = nlohmann::json::parse(sealedReleaseOf(shop));
         bare.erase("seal"); // what it covers is proven, too
         QCOMPARE(trustFaultsOf(shop.record(), proven(bare.dump(), 'a')), TrustFaults{TrustFault::ProofWithoutSeal});
@@ -112,8 +115,7 @@ private slots:
         const auto first = proven(sealedReleaseOf(shop), 'a');
         shop.say(first);
         shop.ready(Visit::PartMlInspection);
-        QCOMPARE(trustFaultsOf(shop.record(), withProofOf(shop, first)),
-                 TrustFaults{TrustFault::ProofFails});
+        QCOMPARE(trustFaultsOf(shop.record(), withProofOf(shop, first)), TrustFaults{TrustFault::ProofFails});
     }
     /// The day on a paper is anybody's to write: whoever posts after the code needs it.
     void aPaperThatIsOlderThanTheCodeIsNoException() {
@@ -142,9 +144,11 @@ private slots:
     void aProofThatNobodyCanCheckIsNone() {
         Shop shop;
         shop.ready(Visit::PartMlInspection);
-        QCOMPARE(trustFaultsOf(shop.record(), proven(sealedReleaseOf(shop), 'a')), TrustFaults{TrustFault::ProofOfNoCode});
+        QCOMPARE(trustFaultsOf(shop.record(), proven(sealedReleaseOf(shop), 'a')),
+                 TrustFaults{TrustFault::ProofOfNoCode});
         const auto abandoned = abandoningOf(shop);
-        QCOMPARE(trustFaultsOf(shop.record(), proven(abandoned, 'a', Purpose::Closing)), TrustFaults{TrustFault::ProofOfNothing});
+        QCOMPARE(trustFaultsOf(shop.record(), proven(abandoned, 'a', Purpose::Closing)),
+                 TrustFaults{TrustFault::ProofOfNothing});
         QVERIFY(trustFaultsOf(shop.record(), abandoned).empty());
     }
     void whoWithdrawsProvesItHoweverHeIsSpelled() {

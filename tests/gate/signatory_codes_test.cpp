@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "problem/faults/trust_fault.h"
 #include "acts/shop.h"
+#include "problem/faults/trust_fault.h"
 #include "proven.h"
 #include "said.h"
 #include "test_class.h"
@@ -27,8 +27,7 @@ int asked(const Shop& shop) {
 }
 const std::string adaInSmall =
     R"({"entry":"person.entitled","on":"2026-01-01","person":"ada rhos","capacity":"mechanic","licence":"none"})";
-const std::string voided =
-    R"({"entry":"entry.voided","on":"2026-02-01","by":"Ada Rhos","reason":"lost","voids":"c1"})";
+const std::string voided = R"({"entry":"entry.voided","on":"2026-02-01","by":"Ada Rhos","reason":"lost","voids":"c1"})";
 std::string corrected(const std::string& with) {
     return R"({"entry":"entry.corrected","on":"2026-02-01","by":"Ada Rhos","replaces":"c1","with":)" + with + "}";
 }

@@ -110,7 +110,8 @@ protected:
     /// With the seal over all that was said of the visit.
     [[nodiscard]] json sealed(json closing) {
         std::vector<EntryId> entries;
-        for (const auto& line : hand().told({Subject::Inspection, m_visit.name, {}, CivilDate::last()}).value())
+        const auto told = hand().told({Subject::Inspection, m_visit.name, {}, CivilDate::last()}).value();
+        for (const auto& line : told)
             entries.push_back(line.entry.id);
         closing["seal"]["digest"] = sealDigest(hand(), entries).value();
         for (const auto& each : entries)
@@ -121,7 +122,7 @@ protected:
     std::string signedLine(json line, const std::string& person, Purpose purpose, bool slips,
                            std::set<std::string>& against) {
         const auto known = m_keys.find(person);
-        const int slip = slips ? any(24) : 24;
+        const int slip = slips ? any(10) : 10;
         if (known == m_keys.end() && slip > 0)
             return line.dump();
         line["id"] = "S" + std::to_string(++m_signatures);

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "trust/proof.h"
-
 #include "record/entry_json.h"
 #include "test_class.h"
+#include "trust/proof.h"
 #include "trust/signatory_codes.h"
 
 #include <QtTest>
@@ -37,7 +36,9 @@ JournalLine codeLine(std::int64_t number, const char* on, const char* person, co
     line.entry.on = CivilDate::parse(on).value();
     line.entry.by = by;
     line.entry.body =
-        SignatoryCode{PersonId(person), std::string(32, '0'), std::string(64, key),
+        SignatoryCode{PersonId(person),
+                      std::string(32, '0'),
+                      std::string(64, key),
                       proven ? std::optional(Proof{std::string(64, '0'), std::string(128, '0')}) : std::nullopt,
                       {}};
     return line;
@@ -78,14 +79,15 @@ private slots:
         putProof(entry, proof);
         QCOMPARE(proofIn(entry), std::optional(proof));
         QVERIFY(holds(proof, provenDigest(entry), Purpose::Return)); // the proof itself is not part of it
-        for (const char* other : {
-                 R"({"entry":"return.approved","id":"b","on":"2026-06-02","by":"Ines Holt","inspection":"V1","signatory":"Ines Holt","capacity":"inspection-authorization","statement":"words"})",
-                 R"({"entry":"return.approved","id":"a","on":"2026-06-03","by":"Ines Holt","inspection":"V1","signatory":"Ines Holt","capacity":"inspection-authorization","statement":"words"})",
-                 R"({"entry":"return.approved","id":"a","on":"2026-06-02","by":"Ines Holt","inspection":"V2","signatory":"Ines Holt","capacity":"inspection-authorization","statement":"words"})",
-                 R"({"entry":"return.approved","id":"a","on":"2026-06-02","by":"Ines Holt","inspection":"V1","signatory":"Kit Moor","capacity":"inspection-authorization","statement":"words"})",
-                 R"({"entry":"return.approved","id":"a","on":"2026-06-02","by":"Ines Holt","inspection":"V1","signatory":"Ines Holt","capacity":"mechanic","statement":"words"})",
-                 R"({"entry":"return.approved","id":"a","on":"2026-06-02","by":"Ines Holt","inspection":"V1","signatory":"Ines Holt","capacity":"inspection-authorization","statement":"Words"})",
-             })
+        for (
+            const char* other : {
+                R"({"entry":"return.approved","id":"b","on":"2026-06-02","by":"Ines Holt","inspection":"V1","signatory":"Ines Holt","capacity":"inspection-authorization","statement":"words"})",
+                R"({"entry":"return.approved","id":"a","on":"2026-06-03","by":"Ines Holt","inspection":"V1","signatory":"Ines Holt","capacity":"inspection-authorization","statement":"words"})",
+                R"({"entry":"return.approved","id":"a","on":"2026-06-02","by":"Ines Holt","inspection":"V2","signatory":"Ines Holt","capacity":"inspection-authorization","statement":"words"})",
+                R"({"entry":"return.approved","id":"a","on":"2026-06-02","by":"Ines Holt","inspection":"V1","signatory":"Kit Moor","capacity":"inspection-authorization","statement":"words"})",
+                R"({"entry":"return.approved","id":"a","on":"2026-06-02","by":"Ines Holt","inspection":"V1","signatory":"Ines Holt","capacity":"mechanic","statement":"words"})",
+                R"({"entry":"return.approved","id":"a","on":"2026-06-02","by":"Ines Holt","inspection":"V1","signatory":"Ines Holt","capacity":"inspection-authorization","statement":"Words"})",
+            })
             QVERIFY2(!holds(proof, provenDigest(entryOf(other)), Purpose::Return), other);
     }
     void nobodySignsWhatIsAbandoned() {

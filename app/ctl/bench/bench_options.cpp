@@ -161,23 +161,31 @@ void addSignatory(CLI::App& app, Chosen& chosen) {
     auto* group = app.add_subcommand("signatory", "Codes that signatories sign with: set one, list who has one");
     group->require_subcommand(1);
     const auto [code, set] = begin<SignatoryCodeOptions>(*group, chosen, "code", "Set the code of a signatory");
-    code->add_option("--name", set->name, "Whose it is, as the record names the person")->required()->type_name("PERSON");
+    code->add_option("--name", set->name, "Whose it is, as the record names the person")
+        ->required()
+        ->type_name("PERSON");
     code->add_option("--code-file", set->codeFile, "A file with the new code, or - for standard input")
         ->required()
         ->type_name("FILE");
-    auto* before = code->add_option("--before-file", set->beforeFile, "A file with the code that it replaces")->type_name("FILE");
+    auto* before =
+        code->add_option("--before-file", set->beforeFile, "A file with the code that it replaces")->type_name("FILE");
     auto* by = code->add_option("--by", set->by, "Who sets it in the name of another who forgot his")
                    ->excludes(before)
                    ->type_name("PERSON");
-    code->add_option("--by-code-file", set->byCodeFile, "A file with the code of that person")->needs(by)->type_name("FILE");
+    code->add_option("--by-code-file", set->byCodeFile, "A file with the code of that person")
+        ->needs(by)
+        ->type_name("FILE");
     code->add_option("--reason", set->reason, "Why that person does")->needs(by)->type_name("TEXT");
     addDay(*code, set->on, "The day (default: today)");
     code->add_option("--time", set->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
     code->add_flag("--json", alwaysJson);
-    code->footer("The first of a person needs nothing besides. Another is proven by the one that it replaces. A forgotten one is\n"
-                 "set by somebody else who has one, and stays an open question of the record until the signatory has set one\n"
-                 "himself. A code stands nowhere in the record: nobody can look it up.");
-    const auto [list, listed] = begin<SignatoryListOptions>(*group, chosen, "list", "Who has a code, since when, its key");
+    code->footer(
+        "The first of a person needs nothing besides. Another is proven by the one that it replaces. A forgotten one "
+        "is\n"
+        "set by somebody else who has one, and stays an open question of the record until the signatory has set one\n"
+        "himself. A code stands nowhere in the record: nobody can look it up.");
+    const auto [list, listed] =
+        begin<SignatoryListOptions>(*group, chosen, "list", "Who has a code, since when, its key");
     list->add_flag("--json", listed->json, "Answer as JSON");
 }
 

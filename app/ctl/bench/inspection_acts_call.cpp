@@ -205,8 +205,8 @@ int run(const InspectionApproveOptions& options, const Common& common) {
     if (!code)
         return refuse(code.error());
     return write(common, [&](Record& record) -> Results<std::string> {
-        const auto receipt = approveReturn(
-            record, record, inspection, {PersonId(options.by), signer->capacity, signer->on}, signer->time, {*code});
+        const auto receipt = approveReturn(record, record, inspection,
+                                           {PersonId(options.by), signer->capacity, signer->on}, signer->time, {*code});
         if (!receipt)
             return tl::unexpected(receipt.error());
         const auto done = accomplishedBy(record, *receipt);

@@ -76,9 +76,8 @@ void ReleaseDesk::setSigner(const std::optional<Signer>& signer) {
 }
 
 QString ReleaseDesk::provenBy() const {
-    const auto* closed = m_desk && m_desk->file() && m_desk->file()->inspection.closed
-                             ? &*m_desk->file()->inspection.closed
-                             : nullptr;
+    const auto* closed =
+        m_desk && m_desk->file() && m_desk->file()->inspection.closed ? &*m_desk->file()->inspection.closed : nullptr;
     return closed && closed->body.signatory ? inward(provenText(closed->body.proof, language)) : QString();
 }
 

@@ -8,17 +8,17 @@
 namespace crownring {
 
 enum class TrustFault : std::uint8_t {
-    CodeTooShort, ///< %1: the fewest characters
-    WrongCode, ///< %1: the person
-    NoCodeYet, ///< %1: the person
-    CodeSetAlready, ///< %1: the person, %2: the day
+    CodeTooShort,       ///< %1: the fewest characters
+    WrongCode,          ///< %1: the person
+    NoCodeYet,          ///< %1: the person
+    CodeSetAlready,     ///< %1: the person, %2: the day
     CodeBeforeTheOther, ///< %1: the day
-    CodeIsFixed, ///< %1: the person
-    SetterHasNoCode, ///< %1: the person
+    CodeIsFixed,        ///< %1: the person
+    SetterHasNoCode,    ///< %1: the person
     SetByAnotherUnsaid, ///< %1: the person
-    ProofMissing, ///< %1: the person, %2: the day
-    ProofByAnotherKey, ///< %1: the person
-    ProofFails, ///< %1: the person
+    ProofMissing,       ///< %1: the person, %2: the day
+    ProofByAnotherKey,  ///< %1: the person
+    ProofFails,         ///< %1: the person
     ProofOfNothing,
     ProofOfNoCode, ///< %1: the person
     ProofWithoutSeal,

@@ -47,7 +47,7 @@ inline constexpr int voidReasonCount = 3;
 
 struct EntryVoided {
     EntryId voids;
-    std::string reason; ///< in words, or the name of a `VoidReason`
+    std::string reason;           ///< in words, or the name of a `VoidReason`
     std::optional<Proof> proof{}; ///< by who voids what was signed (`Entry::by`)
     bool operator==(const EntryVoided&) const = default;
 };

@@ -148,7 +148,8 @@ struct Kind<InspectionClosed> {
     static constexpr std::string_view name = "inspection.closed";
     static constexpr std::string_view keys =
         "inspection outcome signatory capacity [statement licence manuals limitations clocks[{item "
-        "minutes landings inflations}] seal{entries digest} excepted[{item requirement title standing}] proof{key signature}]";
+        "minutes landings inflations}] seal{entries digest} excepted[{item requirement title standing}] proof{key "
+        "signature}]";
     static constexpr TimeOfDay time{18, 10};
     static constexpr std::tuple mentions{Key{"inspection", &InspectionClosed::inspection},
                                          Key{"signatory", &InspectionClosed::signatory}};

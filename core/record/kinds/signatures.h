@@ -4,9 +4,8 @@
 /// A code of the signatory's own, and what it proves. The code itself stands nowhere: it and the salt give a key pair,
 /// of which the record keeps the public half (core/trust says how).
 
-#include "record/kinds/kind.h"
-
 #include "measure/name.h"
+#include "record/kinds/kind.h"
 
 #include <optional>
 #include <string>
