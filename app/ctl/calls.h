@@ -185,6 +185,15 @@ struct ReviewSignOptions {
 };
 int run(const ReviewSignOptions& options, const Common& common);
 
+struct ReviewVoidOptions {
+    std::string review; ///< the number of its certificate, or the id of its entry
+    std::string by;
+    std::string reason;
+    std::string on;
+    std::string codeFile; ///< as in `InspectionSignOptions`
+};
+int run(const ReviewVoidOptions& options, const Common& common);
+
 struct SignatoryCodeOptions {
     std::string name;
     std::string codeFile;   ///< with the new one

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trust/signatory_codes.h"
 
-#include "answers/codes_told.h"
+#include "trust/codes_told.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "problem/faults/trust_fault.h"

@@ -3,7 +3,7 @@ import QtQuick
 import Crownring.Theme
 import Crownring.Lists
 import Crownring.Parts
-import Crownring.Returns
+import Crownring.Signing
 import Crownring.Bench
 
 // The last look before signing: the words again, who signs them, and one button.

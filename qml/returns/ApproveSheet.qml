@@ -3,6 +3,7 @@ import QtQuick
 import Crownring.Theme
 import Crownring.Lists
 import Crownring.Parts
+import Crownring.Signing
 import Crownring.Returns
 
 // Approving the return to service: who approves and as what, why not yet, the words, and one button that names who.

@@ -2,7 +2,7 @@
 #include "acts/own_code.h"
 #include "acts/revoke.h"
 #include "acts/shop.h"
-#include "answers/codes_told.h"
+#include "trust/codes_told.h"
 #include "problem/faults/trust_fault.h"
 #include "said.h"
 #include "test_class.h"

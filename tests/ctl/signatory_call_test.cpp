@@ -108,6 +108,13 @@ private slots:
                  ctl({"signatory", "list", "--json"}).document().at("signatories")[0].at("key"));
         const auto paper = ctl({"review", "show", "ARC 2", "--on", "2025-06-02"}).out;
         QVERIFY2(paper.contains("Signed with the signatory's own code (key "), paper.constData());
+
+        const QStringList voiding{"review", "void", "ARC 2", "--by", "Cai Mo", "--reason", "misprinted", "--on", "2025-06-03"};
+        QCOMPARE(ctl(voiding).code, 2);
+        QCOMPARE(ctl(voiding + QStringList{"--code-file", "-"}, "crown ring 19").code, 2);
+        const auto voided = ctl(voiding + QStringList{"--code-file", "-"}, codeOfCai);
+        QVERIFY2(voided.code == 0, voided.err.constData());
+        QCOMPARE(ctl({"review", "show", "ARC 2", "--on", "2025-06-04"}).code, 2);
     }
 };
 

@@ -7,7 +7,7 @@
 #include "acts/post.h"
 #include "answers/closing.h"
 #include "answers/due.h"
-#include "proven.h"
+#include "gate/trust/proven.h"
 #include "signature_model.h"
 #include "signature_shed.h"
 #include "store/scratch.h"

@@ -5,7 +5,7 @@
 #include "acts/own_code.h"
 #include "acts/revoke.h"
 #include "answers/bench_file.h"
-#include "answers/codes_told.h"
+#include "trust/codes_told.h"
 #include "gate/returned.h"
 #include "paper/document_text.h"
 #include "sheets/sheets.h"

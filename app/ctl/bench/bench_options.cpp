@@ -155,6 +155,14 @@ void addReview(CLI::App& app, Chosen& chosen) {
     sign->footer(
         "Refused while anything mandatory stands against it on the balloon, for whoever may not review it, and\n"
         "where another expiry is printed than the rule gives: then both days are said.");
+    const auto [annul, voided] =
+        begin<ReviewVoidOptions>(*group, chosen, "void", "Void one that was signed wrongly, before it is signed anew");
+    annul->add_option("ID", voided->review, "The number of its certificate, or the id of its entry")->required();
+    annul->add_option("--by", voided->by, "Who voids it")->required()->type_name("PERSON");
+    annul->add_option("--reason", voided->reason, "Why")->required()->type_name("TEXT");
+    addDay(*annul, voided->on, "The day (default: today)");
+    addCodeFile(*annul, voided->codeFile);
+    annul->add_flag("--json", alwaysJson);
 }
 
 void addSignatory(CLI::App& app, Chosen& chosen) {

@@ -6,7 +6,7 @@
 
 #include "answers/taken_name.h"
 #include "record/journal.h"
-#include "screen/desk/own_code.h"
+#include "screen/signing/own_code.h"
 #include "screen/form/fitting_plan.h"
 #include "screen/form/flight_kit.h"
 #include "screen/form/form_fields.h"

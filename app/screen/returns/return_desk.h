@@ -5,7 +5,7 @@
 /// why not yet, and the exact words.
 
 #include "acts/approve_return.h"
-#include "screen/desk/own_code.h"
+#include "screen/signing/own_code.h"
 #include "screen/returns/signers.h"
 
 #include <QtQml/qqmlregistration.h>

@@ -6,7 +6,6 @@
 #include "record/json/words.h"
 #include "record/json/written.h"
 #include "record/kinds/bench_keys.h"
-#include "record/kinds/figures.h"
 
 namespace crownring {
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "answers/codes_told.h"
+#include "trust/codes_told.h"
 
 namespace crownring {
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "screen/desk/own_code.h"
+#include "screen/signing/own_code.h"
 
-#include "answers/codes_told.h"
+#include "trust/codes_told.h"
 #include "screen/desk/house.h"
 #include "trust/own_key.h"
 #include "words/border.h"

@@ -2,7 +2,7 @@
 import QtQuick
 import Crownring.Theme
 import Crownring.Parts
-import Crownring.Desk
+import Crownring.Signing
 
 // The code of who signs: one field, or two where it is the first. Return goes on to the second and never signs.
 Column {
