@@ -25,7 +25,7 @@ Sheet {
 
     title: sheet.release.outcome === 0 ? qsTr("Sign the release") : sheet.release.outcome === 1 ? qsTr("Sign the list of discrepancies") : sheet.release.outcome === 2 ? qsTr("Abandon the inspection") : qsTr("Sign the release after incomplete maintenance")
     widest: 640
-    tallest: 560
+    tallest: 640
     onAboutToShow: {
         sheet.done = false;
         sheet.release.code.lookAgain();

@@ -22,6 +22,7 @@ Column {
 
     Label {
         width: parent.width
+        bottomPadding: Theme.tight
         text: fields.code.about
     }
     Label {

@@ -245,6 +245,7 @@ void EntryForm::takeEntry(const JournalLine& line) {
     fields.push_back(plannedField("-why", tr("Why it is corrected"), FormField::Kind::Text, false,
                                   tr("asked where it is signed for")));
     m_fields.show(std::move(fields));
+    askForCode(false); // what was signed stays signed as it was
     announce();
 }
 
