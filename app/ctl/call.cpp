@@ -2,9 +2,13 @@
 #include "ctl/call.h"
 
 #include "answers/due.h"
+#include "problem/faults/entry_fault.h"
 #include "problem/faults/use_fault.h"
 #include "store/new_record.h"
+#include "text/blank.h"
 #include "text/shown.h"
+#include "text/utf8.h"
+#include "words/own_code_text.h"
 #include "words/problem_words.h"
 #include "words/question_text.h"
 
@@ -108,9 +112,31 @@ Result<std::string> contentOf(const std::string& file) {
     return content.str();
 }
 
+Result<std::string> codeIn(const std::string& file) {
+    if (file.empty())
+        return std::string();
+    auto content = contentOf(file);
+    if (!content)
+        return content;
+    for (const char end : {'\n', '\r'})
+        if (content->ends_with(end))
+            content->pop_back();
+    if (!isUtf8(*content))
+        return problem(EntryFault::NotUtf8, {}, {file, 0, {}});
+    if (isBlank(*content))
+        return problem(EntryFault::Blank, {}, {file, 0, {}});
+    return words::codeTyped(QString::fromStdString(*content));
+}
+
 CivilDate today() { return *CivilDate::parse(QDate::currentDate().toString(Qt::ISODate).toStdString()); }
 
 Result<CivilDate> dayFrom(const std::string& text) { return text.empty() ? today() : CivilDate::parse(text); }
+
+Result<std::optional<TimeOfDay>> timeFrom(const std::string& text) {
+    if (text.empty())
+        return std::optional<TimeOfDay>();
+    return TimeOfDay::parse(text).map([](TimeOfDay time) { return std::optional(time); });
+}
 
 int refuse(const Problem& problem) {
     std::cerr << "crownringctl: [" << codeName(problem.code()) << "] " << words::line(problem).toStdString() << "\n";

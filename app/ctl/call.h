@@ -54,9 +54,15 @@ int write(const Common& common, const std::function<Results<std::string>(Record&
 /// Reads a whole file, or standard input for "-".
 [[nodiscard]] Result<std::string> contentOf(const std::string& file);
 
+/// A code from a file, or from standard input for "-": its text without the end of its line. Empty where no file is
+/// named. NotUtf8 for what is no text, Blank for an empty file: that would be signed without.
+[[nodiscard]] Result<std::string> codeIn(const std::string& file);
+
 /// A day from the command line; today when empty.
 [[nodiscard]] Result<CivilDate> dayFrom(const std::string& text);
 [[nodiscard]] CivilDate today();
+/// A time from the command line; none when empty.
+[[nodiscard]] Result<std::optional<TimeOfDay>> timeFrom(const std::string& text);
 
 /// Says a problem on standard error. @return BadInput
 int refuse(const Problem& problem);

@@ -129,7 +129,8 @@ struct InspectionSignOptions {
     std::int64_t minutes = 0;             ///< that it may be flown in all; 0: not bounded
     std::int64_t flights = 0;             ///< the same of flights
     std::string on;
-    std::string time; ///< of that day, UTC; may be empty
+    std::string time;     ///< of that day, UTC; may be empty
+    std::string codeFile; ///< with the signatory's code; "-": standard input; empty: none
     bool draft = false;
 };
 int run(const InspectionSignOptions& options, const Common& common);
@@ -139,9 +140,20 @@ struct InspectionApproveOptions {
     std::string by;
     std::string capacity; ///< "inspection-authorization" …
     std::string on;
-    std::string time; ///< of that day, UTC; may be empty
+    std::string time;     ///< of that day, UTC; may be empty
+    std::string codeFile; ///< as in `InspectionSignOptions`
 };
 int run(const InspectionApproveOptions& options, const Common& common);
+
+struct InspectionRevokeOptions {
+    std::string inspection;
+    std::string by;
+    std::string reason;
+    std::string on;
+    std::string time;     ///< of that day, UTC; may be empty
+    std::string codeFile; ///< as in `InspectionSignOptions`
+};
+int run(const InspectionRevokeOptions& options, const Common& common);
 
 struct ReviewListOptions {
     std::string on;
@@ -171,9 +183,36 @@ struct ReviewSignOptions {
     std::string findings;
     std::string inspection;
     std::string on;
-    std::string time; ///< of that day, UTC; may be empty
+    std::string time;     ///< of that day, UTC; may be empty
+    std::string codeFile; ///< as in `InspectionSignOptions`
 };
 int run(const ReviewSignOptions& options, const Common& common);
+
+struct ReviewVoidOptions {
+    std::string review; ///< the number of its certificate, or the id of its entry
+    std::string by;
+    std::string reason;
+    std::string on;
+    std::string codeFile; ///< as in `InspectionSignOptions`
+};
+int run(const ReviewVoidOptions& options, const Common& common);
+
+struct SignatoryCodeOptions {
+    std::string name;
+    std::string codeFile;   ///< with the new one
+    std::string beforeFile; ///< with the one that it replaces
+    std::string by;         ///< who sets it in the name of another
+    std::string byCodeFile; ///< with his own
+    std::string reason;     ///< why he does
+    std::string on;
+    std::string time; ///< of that day, UTC; may be empty
+};
+int run(const SignatoryCodeOptions& options, const Common& common);
+
+struct SignatoryListOptions {
+    bool json = false;
+};
+int run(const SignatoryListOptions& options, const Common& common);
 
 struct FabricForecastOptions {
     std::string envelope;

@@ -294,6 +294,7 @@ int runCommandLine(int argc, const char* const* argv) {
     addAdopt(app, chosen);
     addInspection(app, chosen);
     addReview(app, chosen);
+    addSignatory(app, chosen);
     addDue(app, chosen);
     addBalloons(app, chosen);
     addFabric(app, chosen);

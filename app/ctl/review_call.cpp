@@ -130,14 +130,45 @@ int run(const ReviewSignOptions& options, const Common& common) {
     const auto signing = signingFrom(options);
     if (!signing)
         return refuse(signing.error());
+    const auto code = codeIn(options.codeFile);
+    if (!code)
+        return refuse(code.error());
     return write(common, [&](Record& record) -> Results<std::string> {
-        const auto receipt = signReview(record, record, *signing);
+        const auto receipt = signReview(record, record, *signing, {*code});
         if (!receipt)
             return tl::unexpected(receipt.error());
         const auto line = record.line(receipt->ids.front());
         if (!line)
             return tl::unexpected(std::vector{line.error()});
         return printed(reviewJson((*line)->entry));
+    });
+}
+
+int run(const ReviewVoidOptions& options, const Common& common) {
+    const auto on = dayFrom(options.on);
+    if (!on)
+        return refuse(on.error());
+    const auto code = codeIn(options.codeFile);
+    if (!code)
+        return refuse(code.error());
+    return write(common, [&](Record& record) -> Results<std::string> {
+        const auto reviews = signedReviews(record, std::nullopt, *on);
+        if (!reviews)
+            return tl::unexpected(std::vector{reviews.error()});
+        const auto* review = reviewNamed(*reviews, options.review);
+        if (!review)
+            return tl::unexpected(std::vector{Problem{ReviewFault::NoReview, {options.review, *on}}});
+        Entry entry;
+        entry.on = *on;
+        entry.by = options.by;
+        entry.body = EntryVoided{review->id, options.reason};
+        const auto receipt = postSigned(record, record, {{std::move(entry), 0}}, {*code});
+        if (!receipt)
+            return tl::unexpected(receipt.error());
+        return printed({{"voided", review->id.text()},
+                        {"on", on->iso()},
+                        {"by", options.by},
+                        {"entry", receipt->ids.front().text()}});
     });
 }
 

@@ -160,6 +160,13 @@ QString BenchSentences::of(const ReviewSigned& e) {
     return {};
 }
 
+QString BenchSentences::of(const SignatoryCode& e) {
+    if (!e.proof)
+        return tr("%1 has a code of his own to sign with").arg(named(e.signatory));
+    return e.reason.empty() ? tr("The code of %1 is another").arg(named(e.signatory))
+                            : tr("The code of %1 is another: %2").arg(named(e.signatory), inward(e.reason));
+}
+
 QString BenchSentences::of(const PersonEntitled& e) {
     const auto capacity = capacityFrom(e.capacity);
     auto text =

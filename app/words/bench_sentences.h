@@ -28,6 +28,7 @@ public:
     [[nodiscard]] static QString of(const InspectionClosed& e);
     [[nodiscard]] static QString of(const ReleaseRevoked& e);
     [[nodiscard]] static QString of(const ReviewSigned& e);
+    [[nodiscard]] static QString of(const SignatoryCode& e);
     [[nodiscard]] static QString of(const ReturnApproved& e);
     [[nodiscard]] static QString of(const PersonEntitled& e);
     [[nodiscard]] static QString of(const TesterCalibrated& e);

@@ -50,6 +50,9 @@ const char* questionOf(Question::Kind kind) {
     case Question::Kind::TwoStates:
         return QT_TRANSLATE_NOOP("Question", "%1 is said to be in two states from one moment on; what puts it out of "
                                              "service holds, correct or void the one that is wrong");
+    case Question::Kind::CodeByAnother:
+        return QT_TRANSLATE_NOOP("Question", "%1 signs with a code that somebody else set in that name and may know; "
+                                             "it is answered once %1 has set one of his own");
     case Question::Kind::Unreadable:
         return QT_TRANSLATE_NOOP("Question", "%1 is an entry that cannot be read, so nothing follows from it; void it "
                                              "with a reason, and write it again as it should be");

@@ -196,6 +196,7 @@ struct Word {
     const char* operator()(Of<ItemState>) const { return QT_TRANSLATE_NOOP("Sentences", "state of an item"); }
     const char* operator()(Of<BalloonState>) const { return QT_TRANSLATE_NOOP("Sentences", "state of a balloon"); }
     const char* operator()(Of<BalloonRenamed>) const { return QT_TRANSLATE_NOOP("Sentences", "new registration"); }
+    const char* operator()(Of<SignatoryCode>) const { return QT_TRANSLATE_NOOP("Sentences", "code of a signatory"); }
 };
 
 }
@@ -259,6 +260,8 @@ QString Sentences::question(Question::Kind kind) {
         return tr("an event while out of service");
     case Question::Kind::TwoStates:
         return tr("in two states at once");
+    case Question::Kind::CodeByAnother:
+        return tr("a code set by another");
     }
     return {};
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/approve_return.h"
 
-#include "acts/post.h"
 #include "answers/discrepancies.h"
 
 namespace crownring {
@@ -18,7 +17,7 @@ Result<ReturnDraft> draftReturn(Books& books, const InspectionId& inspection, co
 }
 
 Results<Receipt> approveReturn(Journal& journal, Books& books, const InspectionId& inspection,
-                               const Approving& approving, std::optional<TimeOfDay> time) {
+                               const Approving& approving, std::optional<TimeOfDay> time, const SaidCode& said) {
     const auto file = returnFile(books, inspection, approving.on);
     if (!file)
         return tl::unexpected(std::vector<Problem>{file.error()});
@@ -35,7 +34,7 @@ Results<Receipt> approveReturn(Journal& journal, Books& books, const InspectionI
     for (const auto& work : file->accomplishments)
         say(file->list.closed.at.on(), file->time,
             RequirementDone{work.item, work.requirement, {}, {}, inspection.text()});
-    return post(journal, books, std::move(entries), {});
+    return postSigned(journal, books, std::move(entries), said);
 }
 
 }

@@ -4,6 +4,7 @@
 /// Approving the return to service after a list of discrepancies: what would be signed is composed and shown; approving
 /// posts it in one transaction, with all that the inspection accomplished, dated as the inspection was closed.
 
+#include "acts/own_code.h"
 #include "bench/returns/discrepancies.h"
 #include "record/journal.h"
 #include "registry/books.h"
@@ -22,6 +23,7 @@ struct ReturnDraft {
 /// @param time of the signature, UTC
 /// NotReleasable with every reason while anything stands in the way; then nothing is written.
 [[nodiscard]] Results<Receipt> approveReturn(Journal& journal, Books& books, const InspectionId& inspection,
-                                             const Approving& approving, std::optional<TimeOfDay> time);
+                                             const Approving& approving, std::optional<TimeOfDay> time,
+                                             const SaidCode& said = {});
 
 }

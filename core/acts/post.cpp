@@ -55,8 +55,7 @@ Problem placedIn(Problem problem, const std::string& file) {
 
 }
 
-Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry> entries, const std::string& file,
-                      const Journal::Judge& also) {
+Results<void> complete(std::vector<NumberedEntry>& entries, Books& books, const std::string& file) {
     std::vector<Problem> problems;
     for (auto& [entry, line] : entries) {
         std::optional<Problem> problem;
@@ -72,6 +71,13 @@ Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry>
     }
     if (!problems.empty())
         return tl::unexpected(std::move(problems));
+    return {};
+}
+
+Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry> entries, const std::string& file,
+                      const Journal::Judge& also) {
+    if (auto completed = complete(entries, books, file); !completed)
+        return tl::unexpected(std::move(completed.error()));
     return journal.append(std::move(entries), file, [&](std::span<const NumberedEntry> written) {
         auto refused = refusalsOf({journal, books, written});
         if (also)

@@ -13,6 +13,10 @@
 
 namespace crownring {
 
+/// Fills in what is left to the record: the text of a programme, and what a review is signed under. What is proven is
+/// proven as a whole, so whoever proves it calls this first.
+[[nodiscard]] Results<void> complete(std::vector<NumberedEntry>& entries, Books& books, const std::string& file);
+
 /// @param file named in problems; may be empty for entries that a person made on the screen.
 /// @param also asked beside the gate, inside the transaction
 [[nodiscard]] Results<Receipt> post(Journal& journal, Books& books, std::vector<NumberedEntry> entries,

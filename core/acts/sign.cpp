@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/sign.h"
 
-#include "acts/post.h"
 #include "answers/bench_file.h"
 #include "answers/closing.h"
 #include "bench/release/accomplished.h"
@@ -36,7 +35,7 @@ Result<ReleaseDraft> draftRelease(Books& books, const InspectionId& inspection, 
 }
 
 Results<Receipt> sign(Journal& journal, Books& books, const InspectionId& inspection, const Signing& signing,
-                      std::optional<TimeOfDay> time) {
+                      std::optional<TimeOfDay> time, const SaidCode& said) {
     auto draft = draftRelease(books, inspection, signing);
     if (!draft)
         return tl::unexpected(std::vector<Problem>{draft.error()});
@@ -44,7 +43,7 @@ Results<Receipt> sign(Journal& journal, Books& books, const InspectionId& inspec
         auto release = composedIncomplete(journal, books, draft->file, signing);
         if (!release)
             return tl::unexpected(std::vector<Problem>{release.error()});
-        return post(journal, books, {{signedEntry(signing, time, std::move(*release)), 0}}, {});
+        return postSigned(journal, books, {{signedEntry(signing, time, std::move(*release)), 0}}, said);
     }
     auto closing = composedClosing(journal, books, draft->file, signing);
     if (!closing)
@@ -56,7 +55,7 @@ Results<Receipt> sign(Journal& journal, Books& books, const InspectionId& inspec
             entries.push_back(
                 {signedEntry(signing, time, RequirementDone{work.item, work.requirement, {}, {}, inspection.text()}),
                  0});
-    return post(journal, books, std::move(entries), {});
+    return postSigned(journal, books, std::move(entries), said);
 }
 
 }

@@ -4,6 +4,7 @@
 /// Closing an inspection: what would be signed is composed and shown; signing posts it, with all that it accomplishes,
 /// in one transaction. A release that the rules refuse cannot be posted.
 
+#include "acts/own_code.h"
 #include "bench/release/release.h"
 #include "record/journal.h"
 #include "registry/books.h"
@@ -24,6 +25,6 @@ struct ReleaseDraft {
 /// @param time of the signature, UTC
 /// NotReleasable with every reason while anything stands in the way; then nothing is written.
 [[nodiscard]] Results<Receipt> sign(Journal& journal, Books& books, const InspectionId& inspection,
-                                    const Signing& signing, std::optional<TimeOfDay> time);
+                                    const Signing& signing, std::optional<TimeOfDay> time, const SaidCode& said = {});
 
 }

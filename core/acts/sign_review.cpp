@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/sign_review.h"
 
-#include "acts/post.h"
 #include "answers/review/reviews.h"
 
 namespace crownring {
@@ -39,13 +38,13 @@ Result<ReviewDraft> draftReview(Books& books, const ReviewSigning& signing) {
     return draft;
 }
 
-Results<Receipt> signReview(Journal& journal, Books& books, const ReviewSigning& signing) {
+Results<Receipt> signReview(Journal& journal, Books& books, const ReviewSigning& signing, const SaidCode& said) {
     auto draft = draftReview(books, signing);
     if (!draft)
         return tl::unexpected(std::vector{draft.error()});
     if (!draft->refusals.empty())
         return tl::unexpected(std::move(draft->refusals));
-    return post(journal, books, {{std::move(draft->entry), 0}}, {});
+    return postSigned(journal, books, {{std::move(draft->entry), 0}}, said);
 }
 
 }

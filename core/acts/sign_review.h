@@ -4,6 +4,7 @@
 /// Signing an airworthiness review, the extension of its certificate, or a recommendation: what would be signed is
 /// composed and shown; signing posts it as one entry, which accomplishes what it says by itself.
 
+#include "acts/own_code.h"
 #include "bench/review/review_refusals.h"
 #include "record/journal.h"
 #include "registry/books.h"
@@ -36,6 +37,7 @@ struct ReviewDraft {
 [[nodiscard]] Result<ReviewDraft> draftReview(Books& books, const ReviewSigning& signing);
 
 /// With every reason while anything stands in the way; then nothing is written.
-[[nodiscard]] Results<Receipt> signReview(Journal& journal, Books& books, const ReviewSigning& signing);
+[[nodiscard]] Results<Receipt> signReview(Journal& journal, Books& books, const ReviewSigning& signing,
+                                          const SaidCode& said = {});
 
 }

@@ -92,6 +92,7 @@ private:
     Result<void> touch(const Entry&, const DefectCleared& cleared) { return item(cleared.item); }
     Result<void> touch(const Entry&, const RepairMade& repair) { return item(repair.item); }
     Result<void> touch(const Entry&, const LineSettled&) { return {}; }
+    Result<void> touch(const Entry&, const SignatoryCode&) { return {}; }
     Result<void> touch(const Entry&, const EntryVoided& voided) {
         const auto line = m_journal.root(voided.voids);
         if (!line)

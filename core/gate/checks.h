@@ -106,6 +106,14 @@ namespace crownring {
 /// somebody who may not decide that of a defect, or without saying who and why; and for one that takes away the reading
 /// on which a clearing rests.
 [[nodiscard]] Findings askReadingAmendments(const Batch& batch);
+/// NotReleasable for what is signed in the name of somebody whose code the record keeps, unless it carries a proof by
+/// it over this very entry; for a proof by anything else, or where nobody signs. Whoever posts after the code needs it,
+/// whatever day stands on the paper: the day is anybody's to write.
+[[nodiscard]] Findings askProofs(const Batch& batch);
+
+/// NotReleasable for a second code of a person that is not proven by the one before it, nor set by another who has a
+/// code, proves it and says why. CannotAmend for a correction or a void of one.
+[[nodiscard]] Findings askSignatoryCodes(const Batch& batch);
 
 /// CannotAmend where a correction changes what a signature says, or does not say by whom and why what that covers is
 /// corrected.

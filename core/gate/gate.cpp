@@ -34,6 +34,8 @@ std::span<const Check> allChecks() {
         Check{"a reading is in a unit of its quantity", askReadings},
         Check{"a reading is taken with an instrument for it", askInstruments},
         Check{"what is withdrawn is a release", askRevocations},
+        Check{"who has a code of his own signs with it", askProofs},
+        Check{"a code is replaced by who has it, or by another who says why", askSignatoryCodes},
         Check{"what was signed is not corrected into something else", askSignedWords},
     };
     return checks;

@@ -31,6 +31,7 @@ void compare(const JournalLine& root, const InspectionClosed& written, int line,
     keep(written.clocks == now.clocks, "clocks");
     keep(written.seal == now.seal, "seal");
     keep(written.excepted == now.excepted, "excepted");
+    keep(written.proof == now.proof, "proof");
 }
 
 /// Nor does what it accomplished become another accomplishment.
@@ -103,8 +104,13 @@ Findings askSignedWords(const Batch& batch) {
         if (const auto* incomplete = std::get_if<ReleaseIncomplete>(&root->entry.body))
             compare(*root, *incomplete, line, problems);
         if (const auto* revoked = std::get_if<ReleaseRevoked>(&root->entry.body)) {
-            if (revoked->inspection != std::get<ReleaseRevoked>(root->current->body).inspection)
+            const auto& now = std::get<ReleaseRevoked>(root->current->body);
+            if (revoked->inspection != now.inspection)
                 problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with/inspection"}});
+            if (revoked->proof != now.proof)
+                problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with/proof"}});
+            if (root->entry.by != root->current->by) // that is who signed it
+                problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with/by"}});
             if (momentOf(root->entry) != momentOf(*root->current))
                 problems.push_back(Problem{BenchFault::SignatureDayIsFixed, {}, {{}, line, "with/on"}});
         }

@@ -12,6 +12,7 @@
 #include "problem/faults/store_fault.h"
 #include "problem/faults/table_fault.h"
 #include "problem/faults/track_fault.h"
+#include "problem/faults/trust_fault.h"
 #include "problem/faults/use_fault.h"
 #include "problem/faults/writing_fault.h"
 #include "problem/faults/written_fault.h"

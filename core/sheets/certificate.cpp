@@ -71,7 +71,7 @@ paper::Document incompleteRelease(const BenchFile& file, const Speech& in) {
     const auto& body = release->body;
     auto document = blankSheet(then, SheetPhrase::IncompleteRelease, in);
     document.title = in.say(SheetPhrase::IncompleteRelease); // signed, although the visit is open
-    addCopyNote(document, body.signatory, release->stamp.at.on(), body.seal, in);
+    addCopyNote(document, body.signatory, release->stamp.at.on(), body.seal, body.proof, in);
     Signing signing;
     signing.outcome = Outcome::Incomplete;
     signing.person = body.signatory;

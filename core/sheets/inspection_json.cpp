@@ -101,7 +101,8 @@ Json incompleteJson(const Said<ReleaseIncomplete>& release) {
                               {"capacity", body.capacity},
                               {"licence", body.licence},
                               {"manuals", body.manuals},
-                              {"seal", body.seal ? Json(body.seal->digest) : Json()}});
+                              {"seal", body.seal ? Json(body.seal->digest) : Json()},
+                              {"proof", proofJson(body.proof)}});
 }
 
 Json spoken(const std::vector<Argument>& arguments, const Speech& in) {
@@ -182,9 +183,14 @@ Json closedJson(const Said<InspectionClosed>& closed) {
                              {"licence", body.licence},
                              {"manuals", body.manuals},
                              {"limitations", body.limitations},
-                             {"seal", body.seal ? Json(body.seal->digest) : Json()}});
+                             {"seal", body.seal ? Json(body.seal->digest) : Json()},
+                             {"proof", proofJson(body.proof)}});
 }
 
+}
+
+nlohmann::ordered_json proofJson(const std::optional<Proof>& proof) {
+    return proof ? Json{{"key", proof->key}, {"signature", proof->signature}} : Json();
 }
 
 nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
@@ -257,14 +263,17 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
         json["excepted"].push_back({{"item", each.item.text()},
                                     {"requirement", each.requirement.text()},
                                     {"standing", standingText(each.standing)}});
-    json["revoked"] =
-        inspection.revoked ? saidJson(*inspection.revoked, {{"reason", inspection.revoked->body.reason}}) : Json();
+    json["revoked"] = inspection.revoked
+                          ? saidJson(*inspection.revoked, {{"reason", inspection.revoked->body.reason},
+                                                           {"proof", proofJson(inspection.revoked->body.proof)}})
+                          : Json();
     json["pending"] = inspection.isPending();
     json["approved"] = inspection.approved
                            ? saidJson(*inspection.approved, {{"signatory", inspection.approved->body.signatory.text()},
                                                              {"capacity", inspection.approved->body.capacity},
                                                              {"licence", inspection.approved->body.licence},
-                                                             {"statement", inspection.approved->body.statement}})
+                                                             {"statement", inspection.approved->body.statement},
+                                                             {"proof", proofJson(inspection.approved->body.proof)}})
                            : Json();
     json["supported"] = inspection.closed ? Json(file.unsupported.empty()) : Json();
     json["unsupported"] = Json::array();

@@ -4,7 +4,8 @@
 #include "bench/release/entitlement.h"
 #include "bench/release/release_phrase.h"
 #include "sheets/review_phrase.h"
-#include "sheets/sheet_phrase.h"
+#include "sheets/sheet_parts.h"
+#include "sheets/sheets.h"
 
 #include <nlohmann/json.hpp>
 
@@ -59,6 +60,7 @@ paper::Document reviewPaper(const Entry& signing, const std::vector<Problem>& ag
         document.blocks.emplace_back(
             Paragraph{in.say(SheetPhrase::Photographs, {said.photographs.size()}), Emphasis::Plain});
     document.blocks.emplace_back(Paragraph{in.say(ReviewPhrase::NoCertificateItself, {said.form}), Emphasis::Strong});
+    document.blocks.emplace_back(Paragraph{provenText(said.proof, in), Emphasis::Quiet});
     for (const auto& each : against)
         document.blocks.emplace_back(
             Paragraph{in.say(ReviewPhrase::NotSupportedFor, {Phrase{each.fault, each.arguments}}), Emphasis::Strong});
@@ -89,7 +91,8 @@ nlohmann::ordered_json reviewJson(const Entry& signing) {
             {"authorisation", said.authorisation},
             {"findings", said.findings},
             {"photographs", said.photographs},
-            {"inspection", orNull(said.inspection)}};
+            {"inspection", orNull(said.inspection)},
+            {"proof", proofJson(said.proof)}};
 }
 
 }

@@ -50,11 +50,17 @@ ReleaseFacts factsOf(const BenchFile& file) {
     return facts;
 }
 
+std::string provenText(const std::optional<Proof>& proof, const Speech& in) {
+    constexpr std::size_t shown = 16;
+    return proof ? in.say(SheetPhrase::WithCode, {proof->key.substr(0, shown)}) : in.say(SheetPhrase::WithoutCode);
+}
+
 void addCopyNote(paper::Document& document, const PersonId& signatory, CivilDate on, const std::optional<Seal>& seal,
-                 const Speech& in) {
+                 const std::optional<Proof>& proof, const Speech& in) {
     const auto note =
         in.say(SheetPhrase::CopyOf, {on, signatory.text()}) + " " +
-        (seal ? in.say(SheetPhrase::SealOver, {seal->entries.size(), seal->digest}) : in.say(SheetPhrase::NoSeal));
+        (seal ? in.say(SheetPhrase::SealOver, {seal->entries.size(), seal->digest}) : in.say(SheetPhrase::NoSeal)) +
+        " " + provenText(proof, in);
     document.blocks.emplace_back(paper::Paragraph{note, paper::Emphasis::Quiet});
 }
 
@@ -64,7 +70,8 @@ void addWhatItIs(paper::Document& document, const BenchFile& file, const Speech&
         document.blocks.emplace_back(
             paper::Paragraph{in.say(SheetPhrase::DraftNote, {file.on}), paper::Emphasis::Strong});
     else if (closed->body.signatory)
-        addCopyNote(document, *closed->body.signatory, closed->stamp.at.on(), closed->body.seal, in);
+        addCopyNote(document, *closed->body.signatory, closed->stamp.at.on(), closed->body.seal, closed->body.proof,
+                    in);
     else
         document.blocks.emplace_back(paper::Paragraph{
             in.say(SheetPhrase::CopyUnsigned, {who(closed->by, closed->stamp.at.on())}), paper::Emphasis::Quiet});
@@ -150,12 +157,14 @@ void addSince(paper::Document& document, const BenchFile& file, const Speech& in
             in.say(file.inspection.closed && file.inspection.closed->body.outcome == Outcome::Discrepancies
                        ? SheetPhrase::ApprovalWithdrawn
                        : SheetPhrase::Withdrawn,
-                   {who(revoked->by, revoked->stamp.at.on()), revoked->body.reason}),
+                   {who(revoked->by, revoked->stamp.at.on()), revoked->body.reason}) +
+                " " + provenText(revoked->body.proof, in),
             paper::Emphasis::Strong});
     if (const auto& approved = file.inspection.approved)
         document.blocks.emplace_back(paper::Paragraph{
             in.say(SheetPhrase::ReturnApproved, {who(approved->body.signatory.text(), approved->stamp.at.on()),
-                                                 approved->body.licence, approved->body.statement}),
+                                                 approved->body.licence, approved->body.statement}) +
+                " " + provenText(approved->body.proof, in),
             paper::Emphasis::Strong});
     else if (file.inspection.isPending())
         document.blocks.emplace_back(paper::Paragraph{in.say(SheetPhrase::ListPending), paper::Emphasis::Strong});

@@ -23,7 +23,7 @@ namespace crownring {
 void addWhatItIs(paper::Document& document, const BenchFile& file, const Speech& in);
 /// The same of one signature.
 void addCopyNote(paper::Document& document, const PersonId& signatory, CivilDate on, const std::optional<Seal>& seal,
-                 const Speech& in);
+                 const std::optional<Proof>& proof, const Speech& in);
 /// That there was a release after incomplete maintenance, its limitation and what it left outstanding.
 void addEarlierRelease(paper::Document& document, const BenchFile& file, const Speech& in);
 /// "ENV-1: Annual inspection; BSK-1: Annual inspection".
@@ -33,6 +33,8 @@ void addEarlierRelease(paper::Document& document, const BenchFile& file, const S
 
 /// What the record says by now against what was signed: that it was withdrawn, or is no longer supported.
 void addSince(paper::Document& document, const BenchFile& file, const Speech& in);
+/// With what code of the signatory's own it was signed, or that it was with none.
+[[nodiscard]] std::string provenText(const std::optional<Proof>& proof, const Speech& in);
 [[nodiscard]] paper::Signature signatureOf(const BenchFile& file, const Speech& in);
 /// "for 3 s, dry, from inside, 18 °C"; what was written down.
 [[nodiscard]] std::string circumstancesText(const TestCircumstances& circumstances, const Speech& in);

@@ -193,6 +193,8 @@ enum class SheetPhrase : std::uint8_t {
     ByWhom,
     Clauses,
     ClausesFromMemory,
+    WithCode, ///< %1: the beginning of the key
+    WithoutCode,
 };
 
 }

@@ -61,6 +61,8 @@ enum class SheetKind {
 /// The lines and the readings, for a spreadsheet: a column a key, all digits, a load that was held in `held_at`.
 [[nodiscard]] paper::Table linesTable(const BenchFile& file);
 [[nodiscard]] paper::Table readingsTable(const BenchFile& file, const Speech& in);
+/// Null where it was signed without a code of the signatory's own.
+[[nodiscard]] nlohmann::ordered_json proofJson(const std::optional<Proof>& proof);
 /// All of it, for another program; the keys are stable.
 [[nodiscard]] nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in);
 

@@ -9,6 +9,7 @@
 #include "store/queries/service_reader.h"
 #include "store/queries/told_reader.h"
 #include "store/sql_record.h"
+#include "trust/signatory_codes.h"
 
 #include <algorithm>
 
@@ -179,9 +180,14 @@ Result<std::vector<Question>> SqlRecord::unreadable() {
 }
 
 Result<std::vector<Question>> SqlRecord::questions() {
+    auto codes = told({Subject::Person, {}, {kindName<SignatoryCode>()}, CivilDate::last()});
+    if (!codes)
+        return tl::unexpected(codes.error());
     return guarded([&] {
         auto questions = QuestionReader(*m_connection).all();
         sayWhyUnread(questions, m_journal);
+        for (const auto& each : setByOthers(codesFrom(*codes)))
+            questions.push_back({Question::Kind::CodeByAnother, each.said.signatory.text(), each.stamp, each.by});
         return questions;
     });
 }

@@ -100,6 +100,13 @@ Item {
             release: pane.release
             signed: !pane.open
         }
+        Label {
+            width: pane.measure
+            objectName: "bench.provenBy"
+            visible: text !== ""
+            text: pane.release.provenBy
+            soft: true
+        }
         Caution {
             width: pane.measure
             padding: 0

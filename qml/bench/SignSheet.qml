@@ -3,6 +3,7 @@ import QtQuick
 import Crownring.Theme
 import Crownring.Lists
 import Crownring.Parts
+import Crownring.Signing
 import Crownring.Bench
 
 // The last look before signing: the words again, who signs them, and one button.
@@ -24,9 +25,16 @@ Sheet {
 
     title: sheet.release.outcome === 0 ? qsTr("Sign the release") : sheet.release.outcome === 1 ? qsTr("Sign the list of discrepancies") : sheet.release.outcome === 2 ? qsTr("Abandon the inspection") : qsTr("Sign the release after incomplete maintenance")
     widest: 640
-    tallest: 560
-    onAboutToShow: sheet.done = false
-    onOpened: back.forceActiveFocus(Qt.TabFocusReason) // Return never signs by itself
+    tallest: 640
+    onAboutToShow: {
+        sheet.done = false;
+        sheet.release.code.lookAgain();
+    }
+    onOpened: {
+        if (!code.enter()) // Return never signs by itself
+            back.forceActiveFocus(Qt.TabFocusReason);
+    }
+    onClosed: sheet.release.code.forget()
 
     Connections {
         target: sheet.release
@@ -63,6 +71,16 @@ Sheet {
             Label {
                 width: parent.width
                 text: qsTr("Licence, certificate or approval: %1").arg(sheet.licence)
+            }
+        }
+        CodeFields {
+            id: code
+            width: parent.width
+            visible: !sheet.abandons && sheet.release.code.asked
+            code: sheet.release.code
+            onVisibleChanged: {
+                if (code.visible && sheet.opened)
+                    code.enter();
             }
         }
         Label {
@@ -116,7 +134,7 @@ Sheet {
             anchors.rightMargin: Theme.wide
             anchors.verticalCenter: parent.verticalCenter
             primary: false // the default is to go back
-            enabled: sheet.release.maySign
+            enabled: sheet.release.maySign && (sheet.abandons || sheet.release.code.ready)
             text: sheet.release.signing ? qsTr("Signing …") : sheet.abandons ? qsTr("Abandon it") : qsTr("I sign this")
             onClicked: sheet.release.sign()
         }

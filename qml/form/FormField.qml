@@ -12,7 +12,7 @@ Column {
     required property string key
     required property string label
     required property string hint
-    required property int type // 0 text, 1 date, 2 made, 3 time, 4 duration, 5 count, 6 decimal, 7 choice, 8 several, 9 check, 10 lines, 11 one of a few, 12 kit, 13 photographs
+    required property int type // 0 text, 1 date, 2 made, 3 time, 4 duration, 5 count, 6 decimal, 7 choice, 8 several, 9 check, 10 lines, 11 one of a few, 12 kit, 13 photographs, 14 secret
     required property string value
     required property var choices
     required property string chosenLabel
@@ -63,6 +63,8 @@ Column {
             return kit;
         case 13:
             return photographs;
+        case 14:
+            return secret;
         default:
             return typed;
         }
@@ -158,6 +160,20 @@ Column {
             EnterKey.type: Qt.EnterKeyNext
             onAccepted: nextItemInFocusChain(true).forceActiveFocus(Qt.TabFocusReason)
             inputMethodHints: field.type === 5 ? Qt.ImhDigitsOnly : field.type >= 1 && field.type <= 6 ? Qt.ImhPreferNumbers : Qt.ImhNone
+            onTextEdited: field.edited(text)
+            onActiveFocusChanged: {
+                if (activeFocus)
+                    field.focused(field);
+            }
+        }
+    }
+    Component {
+        id: secret
+        SecretField {
+            objectName: "secret." + field.key
+            name: field.name
+            text: field.value
+            wrong: field.wrong
             onTextEdited: field.edited(text)
             onActiveFocusChanged: {
                 if (activeFocus)

@@ -3,6 +3,7 @@ import QtQuick
 import Crownring.Theme
 import Crownring.Lists
 import Crownring.Parts
+import Crownring.Signing
 import Crownring.Returns
 
 // Approving the return to service: who approves and as what, why not yet, the words, and one button that names who.
@@ -26,6 +27,8 @@ Sheet {
     widest: 640
     tallest: 620
     onOpened: people.forceActiveFocus(Qt.TabFocusReason) // who signs is chosen first; the button is never the default
+
+    onClosed: sheet.desk.code.forget()
 
     Connections {
         target: sheet.desk
@@ -120,6 +123,11 @@ Sheet {
             visible: text !== ""
             text: sheet.desk.accomplished
         }
+        CodeFields {
+            width: parent.width
+            visible: sheet.desk.signer !== "" && sheet.desk.refusals.count === 0 && sheet.desk.code.asked
+            code: sheet.desk.code
+        }
         Label {
             width: parent.width
             text: qsTr("What is approved stays in the record: it can be withdrawn, never erased.")
@@ -161,7 +169,7 @@ Sheet {
             anchors.right: parent.right
             anchors.rightMargin: Theme.wide
             anchors.verticalCenter: parent.verticalCenter
-            enabled: sheet.desk.mayApprove
+            enabled: sheet.desk.mayApprove && sheet.desk.code.ready
             text: sheet.desk.approving ? qsTr("Approving …") : qsTr("I approve this")
             onClicked: sheet.desk.approve()
         }

@@ -5,7 +5,9 @@
 /// counted.
 
 #include "acts/post.h"
+#include "answers/closing.h"
 #include "answers/due.h"
+#include "gate/trust/proven.h"
 #include "signature_model.h"
 #include "signature_shed.h"
 #include "store/scratch.h"
@@ -30,6 +32,12 @@ std::string oneOf(Words... words) {
 
 struct Counts {
     std::map<std::string, int> refused; ///< by what the model names
+    /// @return whether there is any
+    bool take(const std::set<std::string>& against) {
+        for (const auto& each : against)
+            ++refused[each];
+        return !against.empty();
+    }
     int released = 0, listed = 0, needless = 0, revoked = 0, unsupported = 0, approved = 0, again = 0;
 };
 
@@ -87,10 +95,69 @@ protected:
         return closed;
     }
 
+    /// Somebody sets a code of his own, or replaces it, by the key that he has or by none that he should.
+    void setCode() {
+        if (!m_withCodes)
+            return;
+        const auto person = oneOf("Ada Rhos", "Ada Rhos", "Una Past");
+        const auto known = m_keys.find(person);
+        const char before = known == m_keys.end() ? char(0) : known->second;
+        const char by = any(4) == 0 ? '!' : before;
+        const auto number = std::to_string(100 + ++m_codes);
+        const char key = static_cast<char>('a' + m_codes % 26);
+        const bool taken = isTaken(codeOf(person, key, by, "K" + number, on().iso()));
+        RC_ASSERT(taken == (by == before));
+        if (taken)
+            m_keys[person] = key;
+    }
+    /// With the seal over all that was said of the visit.
+    [[nodiscard]] json sealed(json closing) {
+        std::vector<EntryId> entries;
+        const auto told = hand().told({Subject::Inspection, m_visit.name, {}, CivilDate::last()}).value();
+        for (const auto& line : told)
+            entries.push_back(line.entry.id);
+        closing["seal"]["digest"] = sealDigest(hand(), entries).value();
+        for (const auto& each : entries)
+            closing["seal"]["entries"].push_back(each.text());
+        return closing;
+    }
+    /// The line as that person signs it: with the proof that the record asks for, or with a slip that `against` names.
+    std::string signedLine(json line, const std::string& person, Purpose purpose, bool slips,
+                           std::set<std::string>& against) {
+        const auto known = m_keys.find(person);
+        const int slip = slips ? any(10) : 10;
+        if (known == m_keys.end() && slip > 0)
+            return line.dump();
+        line["id"] = "S" + std::to_string(++m_signatures);
+        if (known == m_keys.end()) {
+            against.insert("proof of no code");
+            return proven(line.dump(), '!', purpose);
+        }
+        if (slip == 0) {
+            against.insert("unproven");
+            return line.dump();
+        }
+        if (slip == 1)
+            against.insert("other key");
+        if (slip == 2)
+            against.insert("other purpose");
+        const auto text = proven(line.dump(), slip == 1 ? '!' : known->second, slip == 2 ? Purpose::Code : purpose);
+        if (slip != 3)
+            return text;
+        against.insert("altered");
+        auto altered = json::parse(text);
+        altered["note"] = "and more";
+        return altered.dump();
+    }
+
     model::Visit m_visit;
     model::Day m_day = 0;
+    std::map<std::string, char> m_keys; ///< of who has a code of his own
 
 private:
+    const bool m_withCodes = any(2) == 0;
+    int m_codes = 0;
+    int m_signatures = 0;
     Scratch m_scratch;
     std::unique_ptr<Record> m_other;
 };

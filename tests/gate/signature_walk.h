@@ -23,7 +23,9 @@ public:
 
     void step() {
         const int what = any(100);
-        if (what < 34)
+        if (what < 3)
+            setCode();
+        else if (what < 34)
             settle();
         else if (what < 54)
             pull();
@@ -264,7 +266,9 @@ private:
         default:
             break;
         }
-        std::string lines = closed.dump();
+        if (m_keys.contains(person))
+            closed = sealed(closed);
+        std::string lines = signedLine(closed, person, Purpose::Closing, slip >= 0, against);
         if (outcome == "released")
             for (const auto& [item, requirement] : m_visit.accomplishes())
                 lines += "\n" + done(item, requirement).dump();
@@ -272,8 +276,7 @@ private:
             lines += "\n" + behind;
         const bool taken = isTaken(lines);
         RC_ASSERT(!taken || against.empty());
-        for (const auto& each : against)
-            ++m_counts.refused[each];
+        m_counts.take(against);
         m_counts.needless += !taken && against.empty() ? 1 : 0;
         if (!taken)
             return;
@@ -326,13 +329,12 @@ private:
             work.emplace("E1", "ml.arc-review");
             against.insert("never done");
         }
-        std::string lines = approval.dump();
+        std::string lines = signedLine(approval, person, Purpose::Return, true, against);
         for (const auto& [item, requirement] : work)
             lines += "\n" + doneUnder(list.inspection, list.on, item, requirement).dump();
         const bool taken = isTaken(lines);
         RC_ASSERT(taken == against.empty());
-        for (const auto& each : against)
-            ++m_counts.refused[each];
+        m_counts.take(against);
         if (!taken)
             return;
         ++(list.withdrawn ? m_counts.again : m_counts.approved);
@@ -371,8 +373,11 @@ private:
                             {"by", "Ada Rhos"},
                             {"inspection", credit.inspection},
                             {"reason", "signed too early"}};
-        const bool isTakenBack = isTaken(taken.dump());
-        RC_ASSERT(isTakenBack == holds);
+        std::set<std::string> against;
+        const bool isTakenBack = isTaken(signedLine(taken, "Ada Rhos", Purpose::Revocation, true, against));
+        RC_ASSERT(isTakenBack == (holds && against.empty()));
+        if (m_counts.take(against))
+            return;
         for (auto& each : m_credits)
             each.revoked |= isOfIt(each);
         ++m_counts.revoked;

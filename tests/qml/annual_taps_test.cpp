@@ -4,6 +4,7 @@
 /// real window from "it came in" to the signature. Every tap and every key is counted, but for the figures themselves
 /// and the registration; the goal is 70 (tests/README.md keeps the figure).
 
+#include "acts/own_code.h"
 #include "acts/post.h"
 #include "counting_hand.h"
 #include "heard_warnings.h"
@@ -85,7 +86,12 @@ private slots:
         auto posted = demo.house.desk.ask([entry = *shop](Record& record) {
             auto numbered = entry;
             numbered.id = newEntryId();
-            return crownring::post(record, record, {{numbered, 0}}, {}).has_value();
+            CodeSetting code;
+            code.signatory = PersonId("insp. 14");
+            code.code = "basket wire 7";
+            code.on = CivilDate::parse("2026-10-13").value();
+            return crownring::post(record, record, {{numbered, 0}}, {}).has_value() &&
+                   setCode(record, record, code).has_value();
         });
         posted.waitForFinished();
         QVERIFY(posted.result());
@@ -197,9 +203,12 @@ private slots:
                                   10'000);
         QTest::qWait(100);
         QVERIFY(hand.tap(QStringLiteral("bench.sign")));
-        QTRY_VERIFY_WITH_TIMEOUT(hand.find(QStringLiteral("bench.sign.confirm")) != nullptr &&
-                                     hand.find(QStringLiteral("bench.sign.confirm"))->isEnabled(),
+        // The keyboard stands in the field of the code, which was set long before; it is not counted, as no figure is.
+        QTRY_VERIFY_WITH_TIMEOUT(hand.find(QStringLiteral("code.own")) != nullptr &&
+                                     hand.find(QStringLiteral("code.own"))->hasActiveFocus(),
                                  10'000);
+        hand.type(QStringLiteral("basket wire 7"));
+        QTRY_VERIFY_WITH_TIMEOUT(release->code()->isReady(), 10'000);
         QTest::qWait(300);
         QVERIFY(hand.tap(QStringLiteral("bench.sign.confirm")));
         QTRY_VERIFY_WITH_TIMEOUT(desk->loaded() && !desk->isOpen(), 10'000);

@@ -98,7 +98,7 @@ private slots:
               "event.reported", "programme.adopted", "reading.taken",   "defect.found",      "defect.deferred",
               "defect.cleared", "repair.made",       "part.replaced",   "person.entitled",   "tester.calibrated",
               "type.described", "limit.stated",      "fabric.stated",   "checklist.adopted", "release.revoked",
-              "entry.voided"})
+              "review.signed",  "entry.voided"})
             for (const QSize size : {QSize(360, 740), QSize(1280, 800), QSize(1920, 1080)})
                 if (isAsked() || size.width() == 360)
                     QTest::addRow("%s-%dx%d", kind, size.width(), size.height()) << QString::fromLatin1(kind) << size;

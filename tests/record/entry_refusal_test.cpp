@@ -119,6 +119,18 @@ private slots:
         row("a return approved in words", Code::BadValue, "capacity",
             approval + ",'signatory':'A','capacity':'Repair Station'}");
 
+        const auto code = [&](const std::string& salt, const std::string& key, const std::string& more = {}) {
+            return "{'entry':'signatory.code'," + on + ",'signatory':'A','salt':'" + salt + "','key':'" + key + "'" +
+                   more + "}";
+        };
+        const std::string salt(32, '0');
+        const std::string key(64, 'a');
+        row("a code written out", Code::BadValue, "key", code(salt, "basket wire 7"));
+        row("a code without salt", Code::BadValue, "salt", code("", key));
+        row("a key in capitals", Code::BadValue, "key", code(salt, std::string(64, 'A')));
+        row("half a proof", Code::MissingKey, "proof/signature", code(salt, key, ",'proof':{'key':'" + key + "'}"));
+        row("a proof by a name", Code::BadValue, "proof/key", closing(",'proof':{'key':'A','signature':'B'}"));
+
         row("a flight of no length", Code::BadQuantity, "minutes",
             "{'entry':'flight.logged'," + on + ",'balloon':'A','minutes':0}");
         row("a flight of eight days", Code::BadQuantity, "minutes",

@@ -28,6 +28,10 @@ rc::Gen<std::string> saying() {
 
 rc::Gen<std::string> anyDigest() { return rc::gen::element(std::string(64, '0'), std::string(64, 'a')); }
 
+rc::Gen<std::string> anyHex(std::size_t digits) {
+    return rc::gen::container<std::string>(digits, rc::gen::element('0', '5', 'a', 'f'));
+}
+
 rc::Gen<Zone> anyZone() {
     return rc::gen::map(rc::gen::inRange(0, zoneCount), [](int i) { return static_cast<Zone>(i); });
 }
@@ -63,6 +67,17 @@ rc::Gen<ItemKind> anyKind() {
     return rc::gen::map(rc::gen::inRange(0, itemKindCount), [](int i) { return static_cast<ItemKind>(i); });
 }
 
+}
+
+rc::Gen<std::optional<Proof>> anyProof() {
+    return optionally(rc::gen::build<Proof>(set(&Proof::key, anyHex(64)), set(&Proof::signature, anyHex(128))));
+}
+
+rc::Gen<Body> any(Of<SignatoryCode>, const Names& names) {
+    using S = SignatoryCode;
+    return rc::gen::cast<Body>(rc::gen::build<S>(set(&S::signatory, names.person), set(&S::salt, anyHex(32)),
+                                                 set(&S::key, anyHex(64)), set(&S::proof, anyProof()),
+                                                 set(&S::reason, anyText())));
 }
 
 rc::Gen<Body> any(Of<ReadingTaken>, const Names& names) {
@@ -114,14 +129,15 @@ rc::Gen<Body> any(Of<LineSettled>, const Names& names) {
 
 rc::Gen<Body> any(Of<ReleaseRevoked>, const Names& names) {
     using R = ReleaseRevoked;
-    return rc::gen::cast<Body>(rc::gen::build<R>(set(&R::inspection, names.inspection), set(&R::reason, saying())));
+    return rc::gen::cast<Body>(rc::gen::build<R>(set(&R::inspection, names.inspection), set(&R::reason, saying()),
+                                                 set(&R::proof, anyProof())));
 }
 
 rc::Gen<Body> any(Of<ReturnApproved>, const Names& names) {
     using R = ReturnApproved;
     return rc::gen::cast<Body>(rc::gen::build<R>(set(&R::inspection, names.inspection), set(&R::statement, anyText()),
                                                  set(&R::signatory, names.person), set(&R::capacity, anySlug()),
-                                                 set(&R::licence, anyText())));
+                                                 set(&R::licence, anyText()), set(&R::proof, anyProof())));
 }
 
 rc::Gen<Body> any(Of<DefectFound>, const Names& names) {
@@ -214,6 +230,7 @@ rc::Gen<Body> any(Of<ReleaseIncomplete>, const Names& names) {
         if (*rc::gen::arbitrary<bool>())
             body.within = {CivilDate::fromDayNumber(*rc::gen::inRange(0, 40'000)), Minutes(*rc::gen::inRange(1, 600)),
                            *rc::gen::inRange<std::int64_t>(1, 9)};
+        body.proof = *anyProof();
         return body;
     });
 }
@@ -250,6 +267,7 @@ rc::Gen<Body> any(Of<InspectionClosed>, const Names& names) {
         if (*rc::gen::arbitrary<bool>())
             body.excepted = {{*names.item, *names.requirement, *anyText(),
                               *rc::gen::element<std::string>("spent", "lapsed", "unproven")}};
+        body.proof = *anyProof();
         return body;
     });
 }
@@ -271,6 +289,7 @@ rc::Gen<Body> any(Of<ReviewSigned>, const Names& names) {
         if (*rc::gen::arbitrary<bool>())
             body.photographs = {*anyDigest()};
         body.inspection = *optionally(names.inspection);
+        body.proof = *anyProof();
         return body;
     });
 }

@@ -243,7 +243,8 @@ rc::Gen<Body> any(Of<EntryCorrected>, const Names& names) {
 rc::Gen<Body> any(Of<EntryVoided>, const Names& names) {
     return rc::gen::cast<Body>(rc::gen::build<EntryVoided>(
         rc::gen::set(&EntryVoided::voids, names.target),
-        rc::gen::set(&EntryVoided::reason, rc::gen::element<std::string>("twice", "never flown"))));
+        rc::gen::set(&EntryVoided::reason, rc::gen::element<std::string>("twice", "never flown")),
+        rc::gen::set(&EntryVoided::proof, anyProof())));
 }
 
 namespace {

@@ -34,6 +34,9 @@ rc::Gen<Body> any(Of<WorkPerformed>, const Names& names);
 rc::Gen<Body> any(Of<ReleaseIncomplete>, const Names& names);
 rc::Gen<Body> any(Of<BalloonOwned>, const Names& names);
 rc::Gen<Body> any(Of<ReviewSigned>, const Names& names);
+rc::Gen<Body> any(Of<SignatoryCode>, const Names& names);
+/// Or none.
+rc::Gen<std::optional<Proof>> anyProof();
 rc::Gen<Body> any(Of<InspectionClosed>, const Names& names);
 rc::Gen<Body> any(Of<PersonEntitled>, const Names& names);
 rc::Gen<Body> any(Of<TesterCalibrated>, const Names& names);

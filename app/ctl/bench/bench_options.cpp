@@ -7,6 +7,12 @@ namespace crownring::ctl {
 
 namespace {
 
+/// Never on the command line itself: there everybody on the machine reads it.
+void addCodeFile(CLI::App& call, std::string& file) {
+    call.add_option("--code-file", file, "A file with the signatory's own code, or - for standard input")
+        ->type_name("FILE");
+}
+
 void addOpening(CLI::App& group, Chosen& chosen) {
     const auto [open, opened] =
         begin<InspectionOpenOptions>(group, chosen, "open", "Open a visit of a balloon or of loose items");
@@ -50,6 +56,7 @@ void addSigning(CLI::App& group, Chosen& chosen) {
         ->check(CLI::Range(1, 1000));
     addDay(*sign, asked->on, "The day of the signature (default: today)");
     sign->add_option("--time", asked->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
+    addCodeFile(*sign, asked->codeFile);
     sign->add_flag("--draft", asked->draft, "Show what would be signed and what stands in the way; write nothing");
     sign->add_flag("--json", alwaysJson);
     sign->footer(
@@ -95,10 +102,21 @@ void addInspection(CLI::App& app, Chosen& chosen) {
         ->type_name("AS");
     addDay(*approve, approved->on, "The day of the approval (default: today)");
     approve->add_option("--time", approved->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
+    addCodeFile(*approve, approved->codeFile);
     approve->add_flag("--json", alwaysJson);
     approve->footer(
         "Refused while any item on the list stands, and for whoever may not release such a visit. What the\n"
         "inspection accomplished then counts from the day of the inspection.");
+    const auto [revoke, revoked] =
+        begin<InspectionRevokeOptions>(*group, chosen, "revoke", "Withdraw a release, or the approval of a return");
+    revoke->add_option("ID", revoked->inspection, "Its name, as list has it")->required();
+    revoke->add_option("--by", revoked->by, "Who withdraws it")->required()->type_name("PERSON");
+    revoke->add_option("--reason", revoked->reason, "Why")->required()->type_name("TEXT");
+    addDay(*revoke, revoked->on, "The day of the withdrawal (default: today)");
+    revoke->add_option("--time", revoked->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
+    addCodeFile(*revoke, revoked->codeFile);
+    revoke->add_flag("--json", alwaysJson);
+    revoke->footer("What the closing accomplished then counts no more. It is never taken back.");
     group->footer(
         "Example: crownringctl --record fleet.crownring inspection print OL-2026-017 --to release.pdf --what release");
 }
@@ -139,10 +157,51 @@ void addReview(CLI::App& app, Chosen& chosen) {
         ->type_name("ID");
     addDay(*sign, made->on, "The day of issue (default: today)");
     sign->add_option("--time", made->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
+    addCodeFile(*sign, made->codeFile);
     sign->add_flag("--json", alwaysJson);
     sign->footer(
         "Refused while anything mandatory stands against it on the balloon, for whoever may not review it, and\n"
         "where another expiry is printed than the rule gives: then both days are said.");
+    const auto [annul, voided] =
+        begin<ReviewVoidOptions>(*group, chosen, "void", "Void one that was signed wrongly, before it is signed anew");
+    annul->add_option("ID", voided->review, "The number of its certificate, or the id of its entry")->required();
+    annul->add_option("--by", voided->by, "Who voids it")->required()->type_name("PERSON");
+    annul->add_option("--reason", voided->reason, "Why")->required()->type_name("TEXT");
+    addDay(*annul, voided->on, "The day (default: today)");
+    addCodeFile(*annul, voided->codeFile);
+    annul->add_flag("--json", alwaysJson);
+}
+
+void addSignatory(CLI::App& app, Chosen& chosen) {
+    auto* group = app.add_subcommand("signatory", "Codes that signatories sign with: set one, list who has one");
+    group->require_subcommand(1);
+    const auto [code, set] = begin<SignatoryCodeOptions>(*group, chosen, "code", "Set the code of a signatory");
+    code->add_option("--name", set->name, "Whose it is, as the record names the person")
+        ->required()
+        ->type_name("PERSON");
+    code->add_option("--code-file", set->codeFile, "A file with the new code, or - for standard input")
+        ->required()
+        ->type_name("FILE");
+    auto* before =
+        code->add_option("--before-file", set->beforeFile, "A file with the code that it replaces")->type_name("FILE");
+    auto* by = code->add_option("--by", set->by, "Who sets it in the name of another who forgot his")
+                   ->excludes(before)
+                   ->type_name("PERSON");
+    code->add_option("--by-code-file", set->byCodeFile, "A file with the code of that person")
+        ->needs(by)
+        ->type_name("FILE");
+    code->add_option("--reason", set->reason, "Why that person does")->needs(by)->type_name("TEXT");
+    addDay(*code, set->on, "The day (default: today)");
+    code->add_option("--time", set->time, "Its time in UTC, where that day needs one")->type_name("HH:MMZ");
+    code->add_flag("--json", alwaysJson);
+    code->footer(
+        "The first of a person needs nothing besides. Another is proven by the one that it replaces. A forgotten one "
+        "is\n"
+        "set by somebody else who has one, and stays an open question of the record until the signatory has set one\n"
+        "himself. A code stands nowhere in the record: nobody can look it up.");
+    const auto [list, listed] =
+        begin<SignatoryListOptions>(*group, chosen, "list", "Who has a code, since when, its key");
+    list->add_flag("--json", listed->json, "Answer as JSON");
 }
 
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The calls about visits and reviews on the command line.
+/// The calls about visits, reviews and who signs them, on the command line.
 
 #include "ctl/options.h"
 
@@ -9,5 +9,6 @@ namespace crownring::ctl {
 
 void addInspection(CLI::App& app, Chosen& chosen);
 void addReview(CLI::App& app, Chosen& chosen);
+void addSignatory(CLI::App& app, Chosen& chosen);
 
 }

@@ -18,12 +18,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-Result<std::optional<TimeOfDay>> timeFrom(const std::string& text) {
-    if (text.empty())
-        return std::optional<TimeOfDay>();
-    return TimeOfDay::parse(text).map([](TimeOfDay time) { return std::optional(time); });
-}
-
 struct Signer {
     Capacity capacity;
     CivilDate on;
@@ -194,8 +188,11 @@ int run(const InspectionSignOptions& options, const Common& common) {
     const InspectionId inspection(options.inspection);
     if (options.draft)
         return showDraft(common, inspection, signing, options.on);
+    const auto code = codeIn(options.codeFile);
+    if (!code)
+        return refuse(code.error());
     return write(common, [&](Record& record) -> Results<std::string> {
-        const auto receipt = sign(record, record, inspection, signing, signer->time);
+        const auto receipt = sign(record, record, inspection, signing, signer->time, {*code});
         if (!receipt)
             return tl::unexpected(receipt.error());
         const auto done = accomplishedBy(record, *receipt);
@@ -215,9 +212,12 @@ int run(const InspectionApproveOptions& options, const Common& common) {
     if (!signer)
         return refuse(signer.error());
     const InspectionId inspection(options.inspection);
+    const auto code = codeIn(options.codeFile);
+    if (!code)
+        return refuse(code.error());
     return write(common, [&](Record& record) -> Results<std::string> {
         const auto receipt = approveReturn(record, record, inspection,
-                                           {PersonId(options.by), signer->capacity, signer->on}, signer->time);
+                                           {PersonId(options.by), signer->capacity, signer->on}, signer->time, {*code});
         if (!receipt)
             return tl::unexpected(receipt.error());
         const auto done = accomplishedBy(record, *receipt);

@@ -12,6 +12,7 @@
 #include "screen/desk/due_model.h"
 #include "screen/desk/house.h"
 #include "screen/desk/notice.h"
+#include "sheets/sheet_parts.h"
 #include "sheets/sheets.h"
 #include "words/bench_words.h"
 #include "words/border.h"
@@ -75,6 +76,13 @@ void ReleaseDesk::setSigner(const std::optional<Signer>& signer) {
     m_signer = signer;
     refresh();
 }
+
+QString ReleaseDesk::provenBy() const {
+    const auto* closed =
+        m_desk && m_desk->file() && m_desk->file()->inspection.closed ? &*m_desk->file()->inspection.closed : nullptr;
+    return closed && closed->body.signatory ? inward(provenText(closed->body.proof, language)) : QString();
+}
+
 void ReleaseDesk::setOutcome(int outcome) {
     if (outcome < 0 || outcome >= outcomeCount)
         return;
@@ -135,6 +143,7 @@ void ReleaseDesk::clear() {
     for (auto* list : {&m_people, &m_optional, &m_refusals, &m_sections, &m_dueNext, &m_ownerRules})
         list->show({});
     m_signing = false;
+    m_code.forget();
 }
 
 void ReleaseDesk::refresh() {
@@ -154,6 +163,7 @@ void ReleaseDesk::refresh() {
     showPeople();
     showOptional();
     proposeSigner();
+    m_code.ask(signer());
     m_maySign = false;
     emit changed();
     if (file.inspection.closed) {
@@ -254,13 +264,21 @@ QString ReleaseDesk::itemOfRefusal(int row) const { return m_refusalItems.value(
 void ReleaseDesk::sign() {
     if (!maySign() || !m_desk || !m_desk->isOpen())
         return;
+    const bool isSigned = asSigned().outcome != Outcome::Abandoned;
+    if (isSigned && !m_code.isReady()) {
+        m_problem = tr("A code of the signatory's own is asked for first.");
+        emit changed();
+        return;
+    }
     m_signing = true;
     m_problem.clear();
     emit changed();
     using Answer = Results<Receipt>;
     const auto& inspection = m_desk->file()->inspection;
-    hear(house().desk.ask([id = inspection.id, signing = asSigned(), time = benchTime(&inspection, asSigned().on)](
-                              Record& record) -> Answer { return crownring::sign(record, record, id, signing, time); }),
+    hear(house().desk.ask([id = inspection.id, signing = asSigned(), time = benchTime(&inspection, asSigned().on),
+                           code = isSigned ? m_code.said() : SaidCode()](Record& record) -> Answer {
+        return crownring::sign(record, record, id, signing, time, code);
+    }),
          this, [this, of = m_shownFor](const Answer& answer) {
              if (of == m_shownFor) {
                  m_signing =
@@ -269,7 +287,9 @@ void ReleaseDesk::sign() {
              }
              emit changed();
              if (!answer)
-                 return;
+                 return m_code.lookAgain(); // what was typed stays
+             m_code.forget();
+             m_code.lookAgain();
              m_outcome = 0; // what was signed is not signed again by the next tap
              m_outstanding.clear();
              m_bounds.clear();

@@ -5,6 +5,7 @@
 
 #include "acts/sign.h"
 #include "screen/bench/inspection_desk.h"
+#include "screen/signing/own_code.h"
 #include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"
 #include "screen/returns/release_bounds.h"
@@ -23,6 +24,10 @@ class ReleaseDesk : public crownring::screen::Resident {
     /// Who signs, and as what: a place among `people`, -1 until somebody is chosen.
     Q_PROPERTY(int signerAt READ signerAt WRITE setSignerAt NOTIFY changed FINAL)
     Q_PROPERTY(QString signer READ signer NOTIFY changed FINAL) ///< the person; empty until then
+    /// With which the signer signs; asked for unless the inspection is abandoned.
+    Q_PROPERTY(crownring::screen::OwnCode* code READ code CONSTANT FINAL)
+    /// Of what was signed: with what code, or that it was with none.
+    Q_PROPERTY(QString provenBy READ provenBy NOTIFY changed FINAL)
     /// 0 release, 1 list of discrepancies, 2 abandon, 3 release after incomplete maintenance
     Q_PROPERTY(int outcome READ outcome WRITE setOutcome NOTIFY changed FINAL)
     Q_PROPERTY(QString manuals READ manuals WRITE setManuals NOTIFY changed FINAL) ///< one a line
@@ -59,6 +64,8 @@ public:
     void setSignerAt(int at);
     [[nodiscard]] QString signer() const;
     void setSigner(const std::optional<Signer>& signer);
+    [[nodiscard]] OwnCode* code() { return &m_code; }
+    [[nodiscard]] QString provenBy() const;
     [[nodiscard]] int outcome() const { return m_outcome; }
     void setOutcome(int outcome);
     [[nodiscard]] QString manuals() const { return m_manuals; }
@@ -95,6 +102,7 @@ signals:
     void signedNow();
 
 private:
+    void movedIn() override { m_code.moveInto(house()); }
     [[nodiscard]] Signing asSigned() const;
     void refresh();
     void clear();
@@ -114,6 +122,7 @@ private:
     ChoiceModel m_dueNext;
     ChoiceModel m_ownerRules;
     std::optional<Signer> m_signer;
+    OwnCode m_code;
     QString m_manuals;
     QString m_limitations;
     QStringList m_outstanding; ///< of `optional` those that are

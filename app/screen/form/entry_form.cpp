@@ -44,6 +44,8 @@ bool mayLieAhead(std::string_view kind) { return kind == kindName<ProgrammeAdopt
 }
 
 void EntryForm::movedIn() {
+    m_code.moveInto(house());
+    connect(&m_code, &OwnCode::changed, this, &EntryForm::showCode);
     connect(&house().fleet, &Fleet::changed, this, &EntryForm::askPapers);
     connect(&m_kit, &FlightKit::changed, this, [this] {
         m_fields.setQuestion("kit", m_kit.question());
@@ -76,6 +78,7 @@ void EntryForm::beginAtBench(const QString& kind, const QString& inspection, con
     if (!inspection.isEmpty()) {
         given["inspection"] = outward(inspection);
         m_fields.propose("by", house().habits.inspector());
+        showCode();
     }
     if (!defect.isEmpty()) {
         given["defect"] = outward(defect);
@@ -194,6 +197,7 @@ void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
     }
     m_fields.show({}); // a new form is new everywhere, also in what the fields remember
     m_fields.show(std::move(fields));
+    askForCode(kind == kindName<ReleaseRevoked>() || kind == kindName<ReviewSigned>());
 }
 
 void EntryForm::correct(const QString& entry) {
@@ -241,6 +245,7 @@ void EntryForm::takeEntry(const JournalLine& line) {
     fields.push_back(plannedField("-why", tr("Why it is corrected"), FormField::Kind::Text, false,
                                   tr("asked where it is signed for")));
     m_fields.show(std::move(fields));
+    askForCode(false); // what was signed stays signed as it was
     announce();
 }
 
@@ -253,6 +258,7 @@ void EntryForm::voidEntry(const QString& entry) {
          [this, amends = m_amends](const Result<std::optional<JournalLine>>& line) {
              if (!line || !*line || amends != m_amends || !isOpen())
                  return;
+             askForCode(std::holds_alternative<ReviewSigned>((*line)->entry.body));
              m_about = tr("It stays in the journal and no longer counts: %1")
                            .arg(Sentences::of(**line, *house().fleet.titles()));
              emit changed();
@@ -337,7 +343,7 @@ void EntryForm::save() {
         return;
     m_problem.clear();
     const auto written = entries();
-    if (!written) {
+    if (!written || lacksCode()) {
         if (m_problem.isEmpty())
             tellMarked();
         emit changed();
@@ -358,6 +364,7 @@ void EntryForm::cancel() {
     ++m_turn;
     m_writing.kind.clear();
     m_kit.clear();
+    askForCode(false);
     emit changed();
 }
 

@@ -6,7 +6,7 @@
 
 #include "answers/taken_name.h"
 #include "record/journal.h"
-#include "screen/desk/resident.h"
+#include "screen/signing/own_code.h"
 #include "screen/form/fitting_plan.h"
 #include "screen/form/flight_kit.h"
 #include "screen/form/form_fields.h"
@@ -155,8 +155,13 @@ private:
     /// The field in which a name stands that is taken.
     [[nodiscard]] std::string keyNaming(const QString& name, bool isBalloon) const;
     void tellMarked();
+    /// A code is asked of who signs with this form.
+    void askForCode(bool isSigned);
+    void showCode();
+    [[nodiscard]] bool lacksCode();
 
     FormFields m_fields;
+    OwnCode m_code;
     FlightKit m_kit;
     ChoiceSift m_sift;
     FormWriting m_writing;
@@ -172,6 +177,7 @@ private:
     QStringList m_latestPictures;
     std::map<QString, Picture> m_pictures; ///< by digest, not kept yet
     bool m_saving = false;
+    bool m_signed = false; ///< what it writes is signed
     bool m_touched = false;
     std::optional<Registration> m_papersOf; ///< a new balloon, whose papers are asked for once the fleet knows it
     bool m_papers = false;                  ///< the form asks for them

@@ -3,8 +3,9 @@
 /// From the fields of a form to what is written, and what is said about it.
 
 #include "acts/number_defects.h"
-#include "acts/post.h"
+#include "acts/own_code.h"
 #include "problem/faults/entry_fault.h"
+#include "problem/faults/trust_fault.h"
 #include "record/entry_json.h"
 #include "record/new_id.h"
 #include "registry/spelling.h"
@@ -206,15 +207,14 @@ QString EntryForm::saidOf(const std::vector<NumberedEntry>& written) const {
 void EntryForm::post(const std::vector<NumberedEntry>& entries) {
     m_saving = true;
     emit changed();
-    // What the record never takes back is not offered to be undone.
-    const bool final = std::ranges::any_of(
-        entries, [](const NumberedEntry& each) { return std::holds_alternative<ReleaseRevoked>(each.entry.body); });
+    const bool final = m_signed; // what was signed is not taken back with a tap
     struct Answer {
         std::optional<TakenName> taken;
         Results<Receipt> receipt;
         std::vector<NumberedEntry> written;
     };
-    hear(house().desk.ask([entries, pictures = newPictures(), isNew = m_amends.empty()](Record& record) -> Answer {
+    hear(house().desk.ask([entries, pictures = newPictures(), isNew = m_amends.empty(),
+                           code = m_signed ? m_code.said() : SaidCode()](Record& record) -> Answer {
         for (const auto& each : entries) {
             const auto taken = isNew ? takenName(record, each.entry) : Result<std::optional<TakenName>>(std::nullopt);
             if (!taken)
@@ -228,14 +228,16 @@ void EntryForm::post(const std::vector<NumberedEntry>& entries) {
         auto numbered = entries;
         if (const auto named = numberDefects(record, numbered); !named)
             return {std::nullopt, tl::unexpected(std::vector{named.error()}), {}};
-        return {std::nullopt, crownring::post(record, record, numbered, {}), numbered};
+        return {std::nullopt, postSigned(record, record, numbered, code), numbered};
     }),
          this, [this, by = m_fields.value("by"), final](const Answer& answer) {
              m_saving = false;
              if (answer.taken)
                  return tellTaken(*answer.taken);
-             if (!answer.receipt)
+             if (!answer.receipt) {
+                 m_code.lookAgain();
                  return tell(answer.receipt.error());
+             }
              const auto said = saidOf(answer.written);
              const auto papersOf = newPapers();
              cancel();
@@ -252,7 +254,7 @@ void EntryForm::post(const std::vector<NumberedEntry>& entries) {
 void EntryForm::tell(const std::vector<Problem>& problems) {
     std::vector<Problem> others;
     for (auto problem : problems) {
-        const auto key = problem.where.key;
+        const auto key = problem.fault == Fault(TrustFault::WrongCode) ? std::string("-code") : problem.where.key;
         const auto& fields = m_fields.fields();
         const auto at = std::ranges::find_if(fields, [&](const FormField& field) {
             return field.key == key || (!key.empty() && field.key.ends_with("." + key)) || topKey(field.key) == key;

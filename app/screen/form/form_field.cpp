@@ -91,6 +91,7 @@ Value FormField::json() const {
         return Json(nullptr);
     switch (kind) {
     case Kind::Text:
+    case Kind::Secret:
     case Kind::Lines:
         return textFrom(value, kind);
     case Kind::Choice:

@@ -28,6 +28,7 @@ struct FormField {
         OneOf,       ///< one of a few choices, each a tap away
         Kit,         ///< what flew; drawn and kept by the form's kit
         Photographs, ///< those chosen by digest, as of `Several`; the detail of a choice is its picture
+        Secret,      ///< a text that nobody is shown
     };
 
     std::string key; ///< of the entry; "clock.minutes" reaches into an object. With a "-" in front it is not written

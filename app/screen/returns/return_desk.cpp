@@ -59,6 +59,7 @@ TimeOfDay approvalTime(const std::optional<TimeOfDay>& closed) {
 }
 
 void ReturnDesk::movedIn() {
+    m_code.moveInto(house());
     connect(&house().desk, &RecordDesk::changed, this, &ReturnDesk::look);
     connect(&house().day, &Day::changed, this, &ReturnDesk::look);
     look();
@@ -132,11 +133,13 @@ void ReturnDesk::begin(const QString& inspection) {
     for (auto* text : {&m_statement, &m_statementSource, &m_accomplished, &m_problem})
         text->clear();
     m_approving = false;
+    m_code.ask({});
     draft();
 }
 
 void ReturnDesk::setSignerAt(int at) {
     m_signer = crownring::screen::signerAt(m_people, at);
+    m_code.ask(signer());
     draft();
 }
 
@@ -192,20 +195,26 @@ void ReturnDesk::takeDraft(const ReturnDraft& draft) {
 void ReturnDesk::approve() {
     if (!mayApprove())
         return;
+    if (!m_code.isReady()) {
+        m_problem = tr("A code of the signatory's own is asked for first.");
+        emit changed();
+        return;
+    }
     m_approving = true;
     m_problem.clear();
     emit changed();
     using Answer = Results<Receipt>;
     hear(house().desk.ask([id = InspectionId(outward(m_inspection)), approving = asApproved(),
-                           time = approvalTime(m_closedAt)](Record& record) -> Answer {
-        return approveReturn(record, record, id, approving, time);
+                           time = approvalTime(m_closedAt), code = m_code.said()](Record& record) -> Answer {
+        return approveReturn(record, record, id, approving, time, code);
     }),
          this, [this](const Answer& answer) {
              m_approving = false;
              m_problem = answer ? QString() : Words::problems(answer.error());
              emit changed();
              if (!answer)
-                 return;
+                 return m_code.lookAgain(); // what was typed stays
+             m_code.forget();
              house().notice.tell(tr("The return to service is approved. What follows from it is being worked out."));
              house().desk.written();
              emit approvedNow();

@@ -5,7 +5,7 @@
 /// why not yet, and the exact words.
 
 #include "acts/approve_return.h"
-#include "screen/desk/resident.h"
+#include "screen/signing/own_code.h"
 #include "screen/returns/signers.h"
 
 #include <QtQml/qqmlregistration.h>
@@ -29,6 +29,8 @@ class ReturnDesk : public crownring::screen::Resident {
     /// Who approves, and as what: a place among `people`, -1 until somebody is chosen.
     Q_PROPERTY(int signerAt READ signerAt WRITE setSignerAt NOTIFY changed FINAL)
     Q_PROPERTY(QString signer READ signer NOTIFY changed FINAL) ///< the person; empty until then
+    /// With which the signer signs.
+    Q_PROPERTY(crownring::screen::OwnCode* code READ code CONSTANT FINAL)
     /// label: why not; detail: what would answer it, and the rule
     Q_PROPERTY(crownring::screen::ChoiceModel* refusals READ refusals CONSTANT FINAL)
     Q_PROPERTY(bool mayApprove READ mayApprove NOTIFY changed FINAL)
@@ -51,6 +53,7 @@ public:
     [[nodiscard]] int signerAt() const { return placeOf(m_signer, m_people); }
     void setSignerAt(int at);
     [[nodiscard]] QString signer() const;
+    [[nodiscard]] OwnCode* code() { return &m_code; }
     [[nodiscard]] ChoiceModel* refusals() { return &m_refusals; }
     [[nodiscard]] bool mayApprove() const { return m_mayApprove && m_signer && !m_approving; }
     [[nodiscard]] QString statement() const { return m_statement; }
@@ -91,6 +94,7 @@ private:
     ChoiceModel m_people;
     ChoiceModel m_refusals;
     std::optional<Signer> m_signer;
+    OwnCode m_code;
     std::optional<TimeOfDay> m_closedAt; ///< where the list was signed on the day asked
     QString m_statement;
     QString m_statementSource;

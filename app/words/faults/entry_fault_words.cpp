@@ -90,6 +90,9 @@ Sources sourcesOf(EntryFault fault) {
     case EntryFault::NoDigestOfADocument:
         return {QT_TRANSLATE_NOOP("Problem", "not a digest"),
                 QT_TRANSLATE_NOOP("Problem", "leave it out, it is computed from the document")};
+    case EntryFault::NotHexDigits:
+        return {QT_TRANSLATE_NOOP("Problem", "this is not %1 hexadecimal digits"),
+                QT_TRANSLATE_NOOP("Problem", "write 0 to 9 and a to f, as the program does")};
     case EntryFault::NotADigest:
         return {QT_TRANSLATE_NOOP("Problem", "not a SHA-256 digest"),
                 QT_TRANSLATE_NOOP("Problem", "64 hexadecimal digits in lower case")};

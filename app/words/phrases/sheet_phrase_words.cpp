@@ -389,6 +389,10 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Clauses");
     case SheetPhrase::ClausesFromMemory:
         return QT_TRANSLATE_NOOP("Phrase", "* from memory; check against the current text");
+    case SheetPhrase::WithCode:
+        return QT_TRANSLATE_NOOP("Phrase", "Signed with the signatory's own code (key %1…).");
+    case SheetPhrase::WithoutCode:
+        return QT_TRANSLATE_NOOP("Phrase", "Signed without a code of the signatory's own.");
     }
     return "";
 }

@@ -163,6 +163,16 @@
     </message>
 </context>
 <context>
+    <name>crownring::screen::OwnCode</name>
+    <message numerus="yes">
+        <source>At least %n character(s).</source>
+        <translation>
+            <numerusform>At least %n character.</numerusform>
+            <numerusform>At least %n characters.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Problem</name>
     <message numerus="yes">
         <source>nest at most %n levels</source>

@@ -63,6 +63,8 @@ FaultRow rowOf(EntryFault fault) {
         return {"bound-not-once", Code::MissingKey};
     case EntryFault::NoDigestOfADocument:
         return {"no-digest-of-a-document", Code::BadValue};
+    case EntryFault::NotHexDigits:
+        return {"not-hex-digits", Code::BadValue};
     case EntryFault::NotADigest:
         return {"not-a-digest", Code::BadValue};
     case EntryFault::EventOfNothing:

@@ -37,6 +37,7 @@ enum class EntryFault : std::uint8_t {
     OnlyTrue,
     BoundNotOnce,
     NoDigestOfADocument,
+    NotHexDigits, ///< %1: how many
     NotADigest,
     EventOfNothing, ///< or of two things
     ChangesNothing,

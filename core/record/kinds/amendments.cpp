@@ -45,12 +45,13 @@ void Kind<EntryCorrected>::write(json& into, const EntryCorrected& body) {
 }
 
 EntryVoided Kind<EntryVoided>::read(ObjectReader& reader) {
-    return {reader.name<EntryId>("voids"), reader.saying("reason")};
+    return {reader.name<EntryId>("voids"), reader.saying("reason"), readProof(reader)};
 }
 
 void Kind<EntryVoided>::write(json& into, const EntryVoided& body) {
     into["voids"] = body.voids.text();
     into["reason"] = body.reason;
+    writeProof(into, body.proof);
 }
 
 }

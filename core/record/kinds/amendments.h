@@ -4,6 +4,7 @@
 /// Entries about entries. What they point at must be in the record too; `amends` and the record see to that.
 
 #include "record/kinds/kind.h"
+#include "record/kinds/signatures.h"
 
 #include <optional>
 #include <string>
@@ -46,14 +47,15 @@ inline constexpr int voidReasonCount = 3;
 
 struct EntryVoided {
     EntryId voids;
-    std::string reason; ///< in words, or the name of a `VoidReason`
+    std::string reason;           ///< in words, or the name of a `VoidReason`
+    std::optional<Proof> proof{}; ///< by who voids what was signed (`Entry::by`)
     bool operator==(const EntryVoided&) const = default;
 };
 
 template <>
 struct Kind<EntryVoided> {
     static constexpr std::string_view name = "entry.voided";
-    static constexpr std::string_view keys = "voids reason";
+    static constexpr std::string_view keys = "voids reason [proof{key signature}]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{};
     static constexpr auto brings = nothing;

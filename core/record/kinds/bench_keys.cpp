@@ -114,4 +114,21 @@ void writePhotographs(nlohmann::json& into, const std::vector<std::string>& phot
         into["photographs"] = photographs;
 }
 
+void writeFigures(nlohmann::json& into, const char* key, const Figures& figures, const Figures& implied) {
+    auto object = nlohmann::json::object();
+    const auto write = [&](const char* name, const auto& figure, const auto& unsaid) {
+        if (figure == unsaid)
+            return;
+        if (figure)
+            object[name] = figure->value();
+        else
+            object[name] = nullptr;
+    };
+    write("minutes", figures.minutes, implied.minutes);
+    write("landings", figures.landings, implied.landings);
+    write("inflations", figures.inflations, implied.inflations);
+    if (!object.empty())
+        into[key] = std::move(object);
+}
+
 }

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// Panels, conditions of a test with their figures, and photographs, as keys of several kinds. Inside the record room
-/// only.
+/// Panels, conditions of a test with their figures, photographs, and the three figures of a clock, as keys of several
+/// kinds. Inside the record room only.
 
+#include "measure/usage.h"
 #include "record/json/object_reader.h"
 #include "record/kinds/panels.h"
 
@@ -50,5 +51,18 @@ void checkDigest(ObjectReader& reader, std::string_view key, const std::string& 
 /// Key "photographs": digests of what the record keeps as pictures, all different; absent: none.
 [[nodiscard]] std::vector<std::string> readPhotographs(ObjectReader& reader);
 void writePhotographs(nlohmann::json& into, const std::vector<std::string>& photographs);
+
+/// Calls `read(inner, key, figure)` for each figure of the object under `key`, where that is there.
+template <class Read>
+void readFigures(ObjectReader& reader, std::string_view key, Figures& figures, Read read) {
+    reader.object(key, [&](ObjectReader& inner) {
+        read(inner, "minutes", figures.minutes);
+        read(inner, "landings", figures.landings);
+        read(inner, "inflations", figures.inflations);
+    });
+}
+
+/// Leaves out a figure that is as in `implied`; an unknown one that is not is null.
+void writeFigures(nlohmann::json& into, const char* key, const Figures& figures, const Figures& implied);
 
 }

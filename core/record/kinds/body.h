@@ -14,6 +14,7 @@
 #include "record/kinds/readings.h"
 #include "record/kinds/service.h"
 #include "record/kinds/shop.h"
+#include "record/kinds/signatures.h"
 #include "record/kinds/subject.h"
 
 #include <optional>
@@ -36,7 +37,7 @@ using Body =
           ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened, LineSettled, DefectFound,
           DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed, PersonEntitled, TesterCalibrated,
           TypeDescribed, LimitStated, ChecklistAdopted, FabricStated, ReleaseRevoked, ItemState, BalloonState,
-          BalloonRenamed, ReturnApproved, WorkPerformed, ReleaseIncomplete, BalloonOwned, ReviewSigned>;
+          BalloonRenamed, ReturnApproved, WorkPerformed, ReleaseIncomplete, BalloonOwned, ReviewSigned, SignatoryCode>;
 
 /// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
 template <class Ask>

@@ -181,6 +181,7 @@ InspectionClosed Kind<InspectionClosed>::read(ObjectReader& reader) {
                                  inner.word("standing", exceptionFrom, "spent, lapsed, unproven")});
     });
     reader.object("seal", [&](ObjectReader& inner) { body.seal = readSeal(inner); });
+    body.proof = readProof(reader);
     if (body.outcome != Outcome::Abandoned && !body.signatory)
         reader.refuse("signatory", EntryFault::NobodySigns);
     return body;
@@ -204,6 +205,7 @@ void Kind<InspectionClosed>::write(json& into, const InspectionClosed& body) {
                                     {"title", each.title},
                                     {"standing", each.standing}});
     writeSeal(into, body.seal);
+    writeProof(into, body.proof);
 }
 
 ReleaseIncomplete Kind<ReleaseIncomplete>::read(ObjectReader& reader) {
@@ -226,6 +228,7 @@ ReleaseIncomplete Kind<ReleaseIncomplete>::read(ObjectReader& reader) {
     if (const auto minutes = reader.optionalCount("minutes", 1, mostMinutesAloft))
         body.within.minutes = Minutes(*minutes);
     body.within.flights = reader.optionalCount("flights", 1, mostFlights);
+    body.proof = readProof(reader);
     return body;
 }
 
@@ -250,6 +253,7 @@ void Kind<ReleaseIncomplete>::write(json& into, const ReleaseIncomplete& body) {
     if (body.within.minutes)
         into["minutes"] = body.within.minutes->value();
     writeValue(into, "flights", body.within.flights);
+    writeProof(into, body.proof);
 }
 
 ReturnApproved Kind<ReturnApproved>::read(ObjectReader& reader) {
@@ -259,6 +263,7 @@ ReturnApproved Kind<ReturnApproved>::read(ObjectReader& reader) {
     body.signatory = reader.name<PersonId>("signatory");
     body.capacity = reader.slug("capacity");
     body.licence = reader.optionalText("licence");
+    body.proof = readProof(reader);
     return body;
 }
 
@@ -268,15 +273,17 @@ void Kind<ReturnApproved>::write(json& into, const ReturnApproved& body) {
     into["signatory"] = body.signatory.text();
     into["capacity"] = body.capacity;
     writeText(into, "licence", body.licence);
+    writeProof(into, body.proof);
 }
 
 ReleaseRevoked Kind<ReleaseRevoked>::read(ObjectReader& reader) {
-    return {reader.name<InspectionId>("inspection"), reader.saying("reason")};
+    return {reader.name<InspectionId>("inspection"), reader.saying("reason"), readProof(reader)};
 }
 
 void Kind<ReleaseRevoked>::write(json& into, const ReleaseRevoked& body) {
     into["inspection"] = body.inspection.text();
     into["reason"] = body.reason;
+    writeProof(into, body.proof);
 }
 
 }

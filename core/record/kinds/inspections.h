@@ -6,6 +6,7 @@
 #include "civil/civil_date.h"
 #include "measure/usage.h"
 #include "record/kinds/kind.h"
+#include "record/kinds/signatures.h"
 
 #include <optional>
 #include <string>
@@ -139,6 +140,7 @@ struct InspectionClosed {
     std::vector<SignedClock> clocks; ///< of what was inspected: a flight logged late changes no paper
     std::optional<Seal> seal;
     std::vector<SignedException> excepted{};
+    std::optional<Proof> proof{};
     bool operator==(const InspectionClosed&) const = default;
 };
 
@@ -147,7 +149,8 @@ struct Kind<InspectionClosed> {
     static constexpr std::string_view name = "inspection.closed";
     static constexpr std::string_view keys =
         "inspection outcome signatory capacity [statement licence manuals limitations clocks[{item "
-        "minutes landings inflations}] seal{entries digest} excepted[{item requirement title standing}]]";
+        "minutes landings inflations}] seal{entries digest} excepted[{item requirement title standing}] proof{key "
+        "signature}]";
     static constexpr TimeOfDay time{18, 10};
     static constexpr std::tuple mentions{Key{"inspection", &InspectionClosed::inspection},
                                          Key{"signatory", &InspectionClosed::signatory}};
@@ -189,6 +192,7 @@ struct ReleaseIncomplete {
     std::vector<Work> covers; ///< what the visit accomplishes once that is done
     std::optional<Seal> seal;
     FlownWithin within{};
+    std::optional<Proof> proof{};
     bool operator==(const ReleaseIncomplete&) const = default;
 };
 
@@ -200,7 +204,7 @@ struct Kind<ReleaseIncomplete> {
     static constexpr std::string_view name = "release.incomplete";
     static constexpr std::string_view keys = "inspection signatory capacity limitations outstanding[{line item title}] "
                                              "[statement licence manuals covers[{item requirement}] seal{entries "
-                                             "digest} until minutes flights]";
+                                             "digest} until minutes flights proof{key signature}]";
     static constexpr TimeOfDay time{18, 5};
     static constexpr std::tuple mentions{Key{"inspection", &ReleaseIncomplete::inspection},
                                          Key{"signatory", &ReleaseIncomplete::signatory}, Key{"covers", itemsCovered}};
@@ -220,13 +224,14 @@ struct ReturnApproved {
     PersonId signatory;
     std::string capacity; ///< "inspection-authorization" …
     std::string licence;
+    std::optional<Proof> proof{};
     bool operator==(const ReturnApproved&) const = default;
 };
 
 template <>
 struct Kind<ReturnApproved> {
     static constexpr std::string_view name = "return.approved";
-    static constexpr std::string_view keys = "inspection signatory capacity [statement licence]";
+    static constexpr std::string_view keys = "inspection signatory capacity [statement licence proof{key signature}]";
     static constexpr TimeOfDay time{18, 15};
     static constexpr std::tuple mentions{Key{"inspection", &ReturnApproved::inspection},
                                          Key{"signatory", &ReturnApproved::signatory}};
@@ -242,13 +247,14 @@ struct Kind<ReturnApproved> {
 struct ReleaseRevoked {
     InspectionId inspection;
     std::string reason;
+    std::optional<Proof> proof{}; ///< by who withdraws it (`Entry::by`)
     bool operator==(const ReleaseRevoked&) const = default;
 };
 
 template <>
 struct Kind<ReleaseRevoked> {
     static constexpr std::string_view name = "release.revoked";
-    static constexpr std::string_view keys = "inspection reason";
+    static constexpr std::string_view keys = "inspection reason [proof{key signature}]";
     static constexpr TimeOfDay time{18, 20};
     static constexpr std::tuple mentions{Key{"inspection", &ReleaseRevoked::inspection}};
     static constexpr auto brings = nothing;

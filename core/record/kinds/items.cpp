@@ -3,7 +3,7 @@
 
 #include "problem/faults/entry_fault.h"
 #include "record/json/written.h"
-#include "record/kinds/figures.h"
+#include "record/kinds/bench_keys.h"
 
 namespace crownring {
 

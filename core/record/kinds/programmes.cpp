@@ -6,7 +6,6 @@
 #include "record/json/words.h"
 #include "record/json/written.h"
 #include "record/kinds/bench_keys.h"
-#include "record/kinds/figures.h"
 
 namespace crownring {
 
@@ -139,6 +138,7 @@ ReviewSigned Kind<ReviewSigned>::read(ObjectReader& reader) {
     body.findings = reader.optionalText("findings");
     body.photographs = readPhotographs(reader);
     body.inspection = reader.optionalName<InspectionId>("inspection");
+    body.proof = readProof(reader);
     return body;
 }
 
@@ -155,6 +155,7 @@ void Kind<ReviewSigned>::write(json& into, const ReviewSigned& body) {
     writeText(into, "findings", body.findings);
     writePhotographs(into, body.photographs);
     writeName(into, "inspection", body.inspection);
+    writeProof(into, body.proof);
 }
 
 }

@@ -6,6 +6,7 @@
 #include "civil/civil_date.h"
 #include "measure/usage.h"
 #include "record/kinds/kind.h"
+#include "record/kinds/signatures.h"
 
 #include <optional>
 #include <string>
@@ -107,6 +108,7 @@ struct ReviewSigned {
     std::string findings;
     std::vector<std::string> photographs;   ///< SHA-256 of each, 64 hex digits
     std::optional<InspectionId> inspection; ///< the annual or 100-hour inspection while which it was made
+    std::optional<Proof> proof{};
     bool operator==(const ReviewSigned&) const = default;
 };
 
@@ -119,7 +121,7 @@ template <>
 struct Kind<ReviewSigned> {
     static constexpr std::string_view name = "review.signed";
     static constexpr std::string_view keys = "balloon item act form certificate reviewer capacity [expires "
-                                             "authorisation findings photographs inspection]";
+                                             "authorisation findings photographs inspection proof{key signature}]";
     static constexpr TimeOfDay time{18, 5};
     static constexpr std::tuple mentions{Key{"balloon", &ReviewSigned::balloon}, Key{"item", &ReviewSigned::item},
                                          Key{"reviewer", &ReviewSigned::reviewer},

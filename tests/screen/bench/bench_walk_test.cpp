@@ -125,7 +125,7 @@ void press(Desks& desks, std::mt19937& dice, bool reads) {
     case 12:
         return desks.release.setOutcome(roll(2));
     default:
-        return desks.release.sign();
+        return desks.signs();
     }
 }
 
@@ -172,7 +172,7 @@ private slots:
                                                              : desks.release.refusals()->choices().front().label));
         QVERIFY(desks.release.statement().startsWith(QStringLiteral("Certifies that the work specified")));
         QSignalSpy done(&desks.release, &ReleaseDesk::signedNow);
-        desks.release.sign();
+        desks.signs();
         QTRY_COMPARE_WITH_TIMEOUT(done.size(), 1, 30'000);
         QTRY_VERIFY_WITH_TIMEOUT(!desks.inspection.isOpen(), 30'000);
         QTRY_VERIFY_WITH_TIMEOUT(desks.release.dueNext()->count() > 0, 30'000);
@@ -302,7 +302,7 @@ private slots:
                 if (walk % 2 == 1 && step % 12 == 11) {
                     tidy(desks);
                     if (dice() % 2 == 0)
-                        desks.release.sign();
+                        desks.signs();
                 }
                 press(desks, dice, walk % 2 == 0);
                 desks.settle();

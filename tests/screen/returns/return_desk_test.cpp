@@ -136,6 +136,14 @@ private slots:
         QVERIFY(desk.statement().contains(QStringLiteral("approval for return to service")));
         QVERIFY2(desk.accomplished().contains(QStringLiteral("2026-11-18")), qPrintable(desk.accomplished()));
         QSignalSpy approved(&desk, &ReturnDesk::approvedNow);
+        QTRY_VERIFY_WITH_TIMEOUT(desk.code()->isFirst(), 30'000);
+        desk.approve(); // not without a code
+        QVERIFY(!desk.isApproving() && !desk.problem().isEmpty());
+        desk.code()->setCode(QStringLiteral("basket wire 7"));
+        desk.code()->setAgain(QStringLiteral("basket wire 8"));
+        QVERIFY(!desk.code()->isReady() && !desk.code()->problem().isEmpty());
+        desk.code()->setAgain(QStringLiteral("basket wire 7"));
+        QVERIFY(desk.code()->isReady());
         desk.approve();
         QTRY_COMPARE_WITH_TIMEOUT(approved.count(), 1, 30'000);
         QTRY_COMPARE_WITH_TIMEOUT(desk.lists()->count(), 0, 30'000);
