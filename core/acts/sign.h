@@ -4,7 +4,7 @@
 /// Closing an inspection: what would be signed is composed and shown; signing posts it, with all that it accomplishes,
 /// in one transaction. A release that the rules refuse cannot be posted.
 
-#include "bench/release/release.h"
+#include "bench/release/wording_refusals.h"
 #include "record/journal.h"
 #include "registry/books.h"
 
@@ -15,7 +15,8 @@ struct ReleaseDraft {
     ReleaseFacts facts;
     std::vector<ReleaseSection> sections;
     PrescribedStatement statement;
-    std::vector<Refusal> refusals; ///< empty: it may be signed
+    std::vector<Refusal> refusals;     ///< empty: it may be signed
+    std::vector<WordingState> wording; ///< what is signed by, and who has confirmed it
     std::vector<Work> accomplishments;
 };
 

@@ -6,6 +6,7 @@
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
 #include "answers/type_book.h"
+#include "answers/wording_book.h"
 #include "bench/release/accomplished.h"
 #include "bench/release/release.h"
 #include "rules/due/defects.h"
@@ -262,6 +263,10 @@ Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate 
     if (!entitlements)
         return tl::unexpected(entitlements.error());
     file.entitlements = std::move(*entitlements);
+    auto wordings = wordingBook(books, file.on);
+    if (!wordings)
+        return tl::unexpected(wordings.error());
+    file.wordings = std::move(*wordings);
     const auto items = readItems(books, file);
     if (items && until)
         dropLater(file.items, *until);

@@ -4,6 +4,7 @@
 #include "answers/bench_file.h"
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
+#include "answers/wording_book.h"
 #include "bench/release/accomplished.h"
 #include "problem/faults/release_fault.h"
 #include "rules/due/defects.h"
@@ -211,6 +212,10 @@ Result<ReturnFile> returnFile(Books& books, const InspectionId& id, CivilDate on
             item != file.then.items.end())
             item->clock = each.clock;
     file.entitlements = std::move(*entitlements);
+    auto wordings = wordingBook(books, on);
+    if (!wordings)
+        return tl::unexpected(wordings.error());
+    file.wordings = std::move(*wordings);
     for (const auto& card : *cards)
         if (card.balloon == file.list.balloon)
             file.operations = card.operations;

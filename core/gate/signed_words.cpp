@@ -31,6 +31,7 @@ void compare(const JournalLine& root, const InspectionClosed& written, int line,
     keep(written.clocks == now.clocks, "clocks");
     keep(written.seal == now.seal, "seal");
     keep(written.excepted == now.excepted, "excepted");
+    keep(written.confirmed == now.confirmed, "confirmed");
 }
 
 /// Nor does what it accomplished become another accomplishment.

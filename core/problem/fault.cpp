@@ -13,6 +13,7 @@
 #include "problem/faults/table_fault.h"
 #include "problem/faults/track_fault.h"
 #include "problem/faults/use_fault.h"
+#include "problem/faults/wording_fault.h"
 #include "problem/faults/writing_fault.h"
 #include "problem/faults/written_fault.h"
 

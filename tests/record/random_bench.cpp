@@ -117,7 +117,7 @@ rc::Gen<Body> any(Of<ReturnApproved>, const Names& names) {
     using R = ReturnApproved;
     return rc::gen::cast<Body>(rc::gen::build<R>(set(&R::inspection, names.inspection), set(&R::statement, anyText()),
                                                  set(&R::signatory, names.person), set(&R::capacity, anySlug()),
-                                                 set(&R::licence, anyText())));
+                                                 set(&R::licence, anyText()), set(&R::confirmed, anyConfirmed(names))));
 }
 
 rc::Gen<Body> any(Of<DefectFound>, const Names& names) {
@@ -207,6 +207,7 @@ rc::Gen<Body> any(Of<ReleaseIncomplete>, const Names& names) {
             body.covers.push_back({*names.item, *names.requirement});
         if (*rc::gen::arbitrary<bool>())
             body.seal = Seal{{*names.target}, *anyDigest()};
+        body.confirmed = *anyConfirmed(names);
         return body;
     });
 }
@@ -243,6 +244,7 @@ rc::Gen<Body> any(Of<InspectionClosed>, const Names& names) {
         if (*rc::gen::arbitrary<bool>())
             body.excepted = {{*names.item, *names.requirement, *anyText(),
                               *rc::gen::element<std::string>("spent", "lapsed", "unproven")}};
+        body.confirmed = *anyConfirmed(names);
         return body;
     });
 }
@@ -264,6 +266,8 @@ rc::Gen<Body> any(Of<ReviewSigned>, const Names& names) {
         if (*rc::gen::arbitrary<bool>())
             body.photographs = {*anyDigest()};
         body.inspection = *optionally(names.inspection);
+        body.statement = *anyText();
+        body.confirmed = *anyConfirmed(names);
         return body;
     });
 }

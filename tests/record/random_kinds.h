@@ -34,6 +34,8 @@ rc::Gen<Body> any(Of<WorkPerformed>, const Names& names);
 rc::Gen<Body> any(Of<ReleaseIncomplete>, const Names& names);
 rc::Gen<Body> any(Of<BalloonOwned>, const Names& names);
 rc::Gen<Body> any(Of<ReviewSigned>, const Names& names);
+rc::Gen<Body> any(Of<TextAdopted>, const Names& names);
+rc::Gen<Body> any(Of<TextConfirmed>, const Names& names);
 rc::Gen<Body> any(Of<InspectionClosed>, const Names& names);
 rc::Gen<Body> any(Of<PersonEntitled>, const Names& names);
 rc::Gen<Body> any(Of<TesterCalibrated>, const Names& names);
@@ -46,6 +48,9 @@ rc::Gen<Body> any(Of<FabricStated>, const Names& names);
 rc::Gen<Body> any(Of<ItemState>, const Names& names);
 rc::Gen<Body> any(Of<BalloonState>, const Names& names);
 rc::Gen<Body> any(Of<BalloonRenamed>, const Names& names);
+
+/// Who confirmed what was signed.
+rc::Gen<std::vector<ConfirmedText>> anyConfirmed(const Names& names);
 
 /// What those of a history speak of: an inspection, two defects and a person.
 std::vector<Body> castOfTheBench(const std::vector<ItemId>& items);

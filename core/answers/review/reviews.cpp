@@ -3,6 +3,7 @@
 
 #include "answers/bench_file.h"
 #include "answers/due.h"
+#include "answers/wording_book.h"
 #include "bench/checklist/inspection.h"
 #include "rules/due/incomplete.h"
 #include "rules/due/lists.h"
@@ -160,6 +161,10 @@ Result<ReviewFile> reviewFile(Books& books, const Entry& signing) {
     if (!entitlements)
         return tl::unexpected(entitlements.error());
     file.entitlements = std::move(*entitlements);
+    auto wordings = wordingBook(books, signing.on);
+    if (!wordings)
+        return tl::unexpected(wordings.error());
+    file.wordings = std::move(*wordings);
     file.authorisation = authorisationOf(file.entitlements, said.reviewer, file.reviewing.capacity, signing.on);
     const auto read = readEnvelope(books, file, signing)
                           .and_then([&] { return readReviewed(books, file, signing); })

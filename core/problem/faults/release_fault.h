@@ -73,6 +73,10 @@ enum class ReleaseFault : std::uint8_t {
     ListedStands,      ///< %1: what stands against flight, %2: the item
     LeftOut,           ///< %1: the requirement, %2: the item, %3: the inspection
     NotGiven,          ///< %1: what
+    WordingNotAdopted,     ///< %1: the text, %2: its revision
+    WordingNotConfirmed,   ///< %1: the text, %2: its revision
+    ChecklistNotConfirmed, ///< %1: the checklist, %2: its revision
+    PlaceUnfilled,         ///< %1: the text, %2: the place
     EntryUnread,       ///< %1: its id, %2: which it is and why
 };
 [[nodiscard]] FaultRow rowOf(ReleaseFault fault);

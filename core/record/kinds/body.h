@@ -15,6 +15,7 @@
 #include "record/kinds/service.h"
 #include "record/kinds/shop.h"
 #include "record/kinds/subject.h"
+#include "record/kinds/texts.h"
 
 #include <optional>
 #include <string>
@@ -36,7 +37,7 @@ using Body =
           ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened, LineSettled, DefectFound,
           DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed, PersonEntitled, TesterCalibrated,
           TypeDescribed, LimitStated, ChecklistAdopted, FabricStated, ReleaseRevoked, ItemState, BalloonState,
-          BalloonRenamed, ReturnApproved, WorkPerformed, ReleaseIncomplete, BalloonOwned, ReviewSigned>;
+          BalloonRenamed, ReturnApproved, WorkPerformed, ReleaseIncomplete, BalloonOwned, ReviewSigned, TextAdopted, TextConfirmed>;
 
 /// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
 template <class Ask>

@@ -180,6 +180,7 @@ InspectionClosed Kind<InspectionClosed>::read(ObjectReader& reader) {
                                  inner.word("standing", exceptionFrom, "spent, lapsed, unproven")});
     });
     reader.object("seal", [&](ObjectReader& inner) { body.seal = readSeal(inner); });
+    body.confirmed = readConfirmed(reader);
     if (body.outcome != Outcome::Abandoned && !body.signatory)
         reader.refuse("signatory", EntryFault::NobodySigns);
     return body;
@@ -203,6 +204,7 @@ void Kind<InspectionClosed>::write(json& into, const InspectionClosed& body) {
                                     {"title", each.title},
                                     {"standing", each.standing}});
     writeSeal(into, body.seal);
+    writeConfirmed(into, body.confirmed);
 }
 
 ReleaseIncomplete Kind<ReleaseIncomplete>::read(ObjectReader& reader) {
@@ -221,6 +223,7 @@ ReleaseIncomplete Kind<ReleaseIncomplete>::read(ObjectReader& reader) {
         reader.refuse("outstanding", EntryFault::NothingOutstanding);
     reader.objects("covers", [&](ObjectReader& inner) { body.covers.push_back(readWork(inner)); });
     reader.object("seal", [&](ObjectReader& inner) { body.seal = readSeal(inner); });
+    body.confirmed = readConfirmed(reader);
     return body;
 }
 
@@ -240,6 +243,7 @@ void Kind<ReleaseIncomplete>::write(json& into, const ReleaseIncomplete& body) {
     }
     writeWork(into, "covers", body.covers);
     writeSeal(into, body.seal);
+    writeConfirmed(into, body.confirmed);
 }
 
 ReturnApproved Kind<ReturnApproved>::read(ObjectReader& reader) {
@@ -249,6 +253,7 @@ ReturnApproved Kind<ReturnApproved>::read(ObjectReader& reader) {
     body.signatory = reader.name<PersonId>("signatory");
     body.capacity = reader.slug("capacity");
     body.licence = reader.optionalText("licence");
+    body.confirmed = readConfirmed(reader);
     return body;
 }
 
@@ -258,6 +263,7 @@ void Kind<ReturnApproved>::write(json& into, const ReturnApproved& body) {
     into["signatory"] = body.signatory.text();
     into["capacity"] = body.capacity;
     writeText(into, "licence", body.licence);
+    writeConfirmed(into, body.confirmed);
 }
 
 ReleaseRevoked Kind<ReleaseRevoked>::read(ObjectReader& reader) {

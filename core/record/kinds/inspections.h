@@ -4,6 +4,7 @@
 /// An inspection opens, its lines are settled, it closes.
 
 #include "measure/usage.h"
+#include "record/kinds/confirmed_text.h"
 #include "record/kinds/kind.h"
 
 #include <optional>
@@ -138,6 +139,7 @@ struct InspectionClosed {
     std::vector<SignedClock> clocks; ///< of what was inspected: a flight logged late changes no paper
     std::optional<Seal> seal;
     std::vector<SignedException> excepted{};
+    std::vector<ConfirmedText> confirmed{}; ///< the wording it rests on; signed before that was asked: none
     bool operator==(const InspectionClosed&) const = default;
 };
 
@@ -146,7 +148,8 @@ struct Kind<InspectionClosed> {
     static constexpr std::string_view name = "inspection.closed";
     static constexpr std::string_view keys =
         "inspection outcome signatory capacity [statement licence manuals limitations clocks[{item "
-        "minutes landings inflations}] seal{entries digest} excepted[{item requirement title standing}]]";
+        "minutes landings inflations}] seal{entries digest} excepted[{item requirement title standing}] "
+        "confirmed[{text checklist revision digest by licence on against}]]";
     static constexpr TimeOfDay time{18, 10};
     static constexpr std::tuple mentions{Key{"inspection", &InspectionClosed::inspection},
                                          Key{"signatory", &InspectionClosed::signatory}};
@@ -179,6 +182,7 @@ struct ReleaseIncomplete {
     std::vector<Outstanding> outstanding;
     std::vector<Work> covers; ///< what the visit accomplishes once that is done
     std::optional<Seal> seal;
+    std::vector<ConfirmedText> confirmed{}; ///< as in `InspectionClosed`
     bool operator==(const ReleaseIncomplete&) const = default;
 };
 
@@ -190,7 +194,8 @@ struct Kind<ReleaseIncomplete> {
     static constexpr std::string_view name = "release.incomplete";
     static constexpr std::string_view keys = "inspection signatory capacity limitations outstanding[{line item title}] "
                                              "[statement licence manuals covers[{item requirement}] seal{entries "
-                                             "digest}]";
+                                             "digest} confirmed[{text checklist revision digest by licence on "
+                                             "against}]]";
     static constexpr TimeOfDay time{18, 5};
     static constexpr std::tuple mentions{Key{"inspection", &ReleaseIncomplete::inspection},
                                          Key{"signatory", &ReleaseIncomplete::signatory}, Key{"covers", itemsCovered}};
@@ -210,13 +215,15 @@ struct ReturnApproved {
     PersonId signatory;
     std::string capacity; ///< "inspection-authorization" …
     std::string licence;
+    std::vector<ConfirmedText> confirmed{}; ///< as in `InspectionClosed`
     bool operator==(const ReturnApproved&) const = default;
 };
 
 template <>
 struct Kind<ReturnApproved> {
     static constexpr std::string_view name = "return.approved";
-    static constexpr std::string_view keys = "inspection signatory capacity [statement licence]";
+    static constexpr std::string_view keys = "inspection signatory capacity [statement licence "
+                                             "confirmed[{text revision digest by licence on against}]]";
     static constexpr TimeOfDay time{18, 15};
     static constexpr std::tuple mentions{Key{"inspection", &ReturnApproved::inspection},
                                          Key{"signatory", &ReturnApproved::signatory}};

@@ -139,6 +139,8 @@ ReviewSigned Kind<ReviewSigned>::read(ObjectReader& reader) {
     body.findings = reader.optionalText("findings");
     body.photographs = readPhotographs(reader);
     body.inspection = reader.optionalName<InspectionId>("inspection");
+    body.statement = reader.optionalText("statement");
+    body.confirmed = readConfirmed(reader);
     return body;
 }
 
@@ -155,6 +157,8 @@ void Kind<ReviewSigned>::write(json& into, const ReviewSigned& body) {
     writeText(into, "findings", body.findings);
     writePhotographs(into, body.photographs);
     writeName(into, "inspection", body.inspection);
+    writeText(into, "statement", body.statement);
+    writeConfirmed(into, body.confirmed);
 }
 
 }

@@ -5,6 +5,7 @@
 
 #include "civil/civil_date.h"
 #include "measure/usage.h"
+#include "record/kinds/confirmed_text.h"
 #include "record/kinds/kind.h"
 
 #include <optional>
@@ -107,6 +108,8 @@ struct ReviewSigned {
     std::string findings;
     std::vector<std::string> photographs;   ///< SHA-256 of each, 64 hex digits
     std::optional<InspectionId> inspection; ///< the annual or 100-hour inspection while which it was made
+    std::string statement{};                ///< what was signed, word for word; of old ones it is not kept
+    std::vector<ConfirmedText> confirmed{}; ///< as in `InspectionClosed`
     bool operator==(const ReviewSigned&) const = default;
 };
 
@@ -119,7 +122,8 @@ template <>
 struct Kind<ReviewSigned> {
     static constexpr std::string_view name = "review.signed";
     static constexpr std::string_view keys = "balloon item act form certificate reviewer capacity [expires "
-                                             "authorisation findings photographs inspection]";
+                                             "authorisation findings photographs inspection statement confirmed[{text "
+                                             "revision digest by licence on against}]]";
     static constexpr TimeOfDay time{18, 5};
     static constexpr std::tuple mentions{Key{"balloon", &ReviewSigned::balloon}, Key{"item", &ReviewSigned::item},
                                          Key{"reviewer", &ReviewSigned::reviewer},
