@@ -89,7 +89,7 @@ PrescribedStatement statementOf(const ReleaseFacts& facts) {
         return signedBy(StatementText::PartMlComponentRelease, facts);
     if (isLoose(facts) && (isUsInspection(facts) || partMl))
         return looseStatement(facts);
-    if (facts.outcome == Outcome::Incomplete)
+    if (facts.outcome == Outcome::Incomplete && partMl)
         return signedBy(StatementText::PartMlIncompleteRelease, facts);
     if (isUsInspection(facts))
         return signedBy(facts.outcome == Outcome::Released ? StatementText::UsAirworthy
