@@ -268,6 +268,7 @@ int runCommandLine(int argc, const char* const* argv) {
     addAdopt(app, chosen);
     addInspection(app, chosen);
     addReview(app, chosen);
+    addText(app, chosen);
     addDue(app, chosen);
     addBalloons(app, chosen);
     addFabric(app, chosen);

@@ -5,6 +5,7 @@
 #include "bench/release/release_phrase.h"
 #include "sheets/review_phrase.h"
 #include "sheets/sheet_phrase.h"
+#include "sheets/wording_lines.h"
 
 #include <nlohmann/json.hpp>
 
@@ -59,6 +60,10 @@ paper::Document reviewPaper(const Entry& signing, const std::vector<Problem>& ag
         document.blocks.emplace_back(
             Paragraph{in.say(SheetPhrase::Photographs, {said.photographs.size()}), Emphasis::Plain});
     document.blocks.emplace_back(Paragraph{in.say(ReviewPhrase::NoCertificateItself, {said.form}), Emphasis::Strong});
+    if (!said.statement.empty()) {
+        document.blocks.emplace_back(Statement{said.statement, {}});
+        addConfirmed(document, said.confirmed, in);
+    }
     for (const auto& each : against)
         document.blocks.emplace_back(
             Paragraph{in.say(ReviewPhrase::NotSupportedFor, {Phrase{each.fault, each.arguments}}), Emphasis::Strong});
@@ -89,6 +94,8 @@ nlohmann::ordered_json reviewJson(const Entry& signing) {
             {"authorisation", said.authorisation},
             {"findings", said.findings},
             {"photographs", said.photographs},
+            {"statement", said.statement},
+            {"confirmed", confirmedJson(said.confirmed)},
             {"inspection", orNull(said.inspection)}};
 }
 

@@ -255,7 +255,7 @@ Sources sourcesOf(ReleaseFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "nobody who may sign such a visit has confirmed the checklist '%1' "
                                              "(revision %2) against the current rule by this day"),
                 QT_TRANSLATE_NOOP("Problem", "read it beside the rule and confirm it, in Rules under Wording or with "
-                                             "'text confirm --checklist'")};
+                                             "'text confirm'")};
     case ReleaseFault::PlaceUnfilled:
         return {QT_TRANSLATE_NOOP("Problem", "the wording '%1' speaks of {%2}, for which the record has nothing here"),
                 QT_TRANSLATE_NOOP("Problem", "give it, or adopt a wording without it")};
