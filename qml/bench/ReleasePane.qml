@@ -2,6 +2,7 @@
 import QtQuick
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Wording
 import Crownring.Bench
 
 // Who signs what, why not yet, and the exact words; after signing, what is due next and the papers.
@@ -100,6 +101,12 @@ Item {
             release: pane.release
             signed: !pane.open
         }
+        WordingNote {
+            width: pane.measure
+            visible: !pane.abandoned && pane.release.wording.count > 0
+            release: pane.release
+            onWordingAsked: key => wording.openText(key)
+        }
         Caution {
             width: pane.measure
             padding: 0
@@ -151,6 +158,11 @@ Item {
             title: qsTr("Due next")
             rows: pane.release.dueNext
         }
+    }
+    WordingSheet {
+        id: wording
+        objectName: "bench.wording"
+        desk: WordingDesk {}
     }
     SignSheet {
         id: signing

@@ -16,20 +16,24 @@ namespace crownring::testing {
 inline constexpr const char* inventedRule = "the rule as of an invented day, for tests";
 
 inline std::string adoptedLine(const Wording& wording, const char* on, const char* organisation = "Lakeside") {
-    return nlohmann::json{{"entry", "text.adopted"},       {"on", on},
-                          {"text", wording.text.text()},   {"revision", wording.revision},
-                          {"title", wording.title},        {"body", wording.body},
-                          {"source", wording.source},      {"organisation", organisation}}
+    return nlohmann::json{{"entry", "text.adopted"},     {"on", on},
+                          {"text", wording.text.text()}, {"revision", wording.revision},
+                          {"title", wording.title},      {"body", wording.body},
+                          {"source", wording.source},    {"organisation", organisation}}
                .dump() +
            "\n";
 }
 
 inline std::string confirmedLine(const NamedText& named, const char* on, const std::string& person, Capacity capacity,
                                  const std::string& licence = {}, const char* against = inventedRule) {
-    nlohmann::json line{{"entry", "text.confirmed"}, {"on", on},
-                        {"by", person},              {"revision", named.revision},
-                        {"digest", named.digest},    {"against", against},
-                        {"confirmed_by", person},    {"capacity", capacityName(capacity)}};
+    nlohmann::json line{{"entry", "text.confirmed"},
+                        {"on", on},
+                        {"by", person},
+                        {"revision", named.revision},
+                        {"digest", named.digest},
+                        {"against", against},
+                        {"confirmed_by", person},
+                        {"capacity", capacityName(capacity)}};
     line[named.text ? "text" : "checklist"] = named.id();
     if (!licence.empty())
         line["licence"] = licence;

@@ -49,9 +49,7 @@ private:
         bool serves = true; ///< Ole Berg's word, an owner's, serves no inspection
     };
 
-    static bool isConfirmed(const std::vector<Said>& all) {
-        return std::ranges::any_of(all, &Said::serves);
-    }
+    static bool isConfirmed(const std::vector<Said>& all) { return std::ranges::any_of(all, &Said::serves); }
     void adopt() {
         posted(hand(), adoptedLine(shipped(StatementText::PartMlRelease).wording, on().iso().c_str()));
         m_adopted = true;
@@ -68,7 +66,8 @@ private:
         const auto line = confirmedLine(what, on().iso().c_str(), person,
                                         isOwner ? Capacity::PilotOwner : Capacity::IndependentCertifyingStaff);
         // The checklist of the walk has no lines for an owner's visit.
-        const bool may = !ofOther && (person == "Ada Rhos" || (isOwner && text) || (person == "Una Past" && m_day == 0));
+        const bool may =
+            !ofOther && (person == "Ada Rhos" || (isOwner && text) || (person == "Una Past" && m_day == 0));
         const auto receipt = postText(hand(), hand(), line, "wording.jsonl");
         RC_ASSERT(receipt.has_value() == may);
         if (may)

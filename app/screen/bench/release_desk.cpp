@@ -7,6 +7,7 @@
 #include "print/pdf.h"
 #include "screen/bench/bench_rows.h"
 #include "screen/bench/bench_time.h"
+#include "screen/bench/wording_rows.h"
 #include "screen/desk/day.h"
 #include "screen/desk/due_model.h"
 #include "screen/desk/house.h"
@@ -127,7 +128,7 @@ void ReleaseDesk::clear() {
     for (auto* text : {&m_manuals, &m_limitations, &m_statement, &m_statementSource, &m_problem})
         text->clear();
     m_outstanding.clear();
-    for (auto* list : {&m_people, &m_optional, &m_refusals, &m_sections, &m_dueNext, &m_ownerRules})
+    for (auto* list : {&m_people, &m_optional, &m_refusals, &m_wording, &m_sections, &m_dueNext, &m_ownerRules})
         list->show({});
     m_signing = false;
 }
@@ -155,6 +156,7 @@ void ReleaseDesk::refresh() {
         m_signing = false;
         m_statement = inward(file.inspection.closed->body.statement);
         m_refusals.show({});
+        m_wording.show(signedWording(file.inspection.closed->body.confirmed));
         m_sections.show({});
         showDueNext();
         emit changed();
@@ -193,6 +195,7 @@ void ReleaseDesk::takeDraft(const ReleaseDraft& draft) {
     m_refusals.show(std::move(refusals));
     m_statement = draft.statement.because ? words::said(*draft.statement.because) : inward(draft.statement.text);
     m_statementSource = inward(draft.statement.source);
+    m_wording.show(draftedWording(draft.wording));
     std::vector<Choice> sections;
     if (const auto text = notAskedText(draft.file); !text.isEmpty())
         sections.push_back({QStringLiteral("not-asked"), tr("Not asked for"), text, -1, -1, false});

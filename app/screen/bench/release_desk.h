@@ -35,6 +35,9 @@ class ReleaseDesk : public crownring::screen::Resident {
     Q_PROPERTY(bool maySign READ maySign NOTIFY changed FINAL)
     Q_PROPERTY(QString statement READ statement NOTIFY changed FINAL) ///< what is signed, word for word
     Q_PROPERTY(QString statementSource READ statementSource NOTIFY changed FINAL)
+    /// What is signed by. value: its key at the wording desk; label: which; detail: who confirmed it, or that nobody
+    /// did; chosen: somebody did
+    Q_PROPERTY(crownring::screen::ChoiceModel* wording READ wording CONSTANT FINAL)
     /// label: heading; detail: its paragraphs
     Q_PROPERTY(crownring::screen::ChoiceModel* sections READ sections CONSTANT FINAL)
     /// After the close: label: what is due next; detail: item, when
@@ -70,6 +73,7 @@ public:
     [[nodiscard]] bool maySign() const { return m_maySign && !m_signing; }
     [[nodiscard]] QString statement() const { return m_statement; }
     [[nodiscard]] QString statementSource() const { return m_statementSource; }
+    [[nodiscard]] ChoiceModel* wording() { return &m_wording; }
     [[nodiscard]] ChoiceModel* sections() { return &m_sections; }
     [[nodiscard]] ChoiceModel* dueNext() { return &m_dueNext; }
     [[nodiscard]] ChoiceModel* ownerRules() { return &m_ownerRules; }
@@ -104,6 +108,7 @@ private:
     ChoiceModel m_optional;
     ChoiceModel m_refusals;
     QStringList m_refusalItems;
+    ChoiceModel m_wording;
     ChoiceModel m_sections;
     ChoiceModel m_dueNext;
     ChoiceModel m_ownerRules;
