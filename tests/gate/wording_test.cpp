@@ -67,6 +67,14 @@ Wording ownWording(const std::string& body, const std::string& revision = "A") {
     return {release().text, revision, "Our release", body, "Shop manual, 4.2"};
 }
 constexpr const char* ownWords = "The work was done under {annex} by {person}, {licence}; {aircraft} is released.";
+std::string entitled(const char* person, const char* capacity, const char* licence) {
+    return nlohmann::json{{"entry", "person.entitled"},
+                          {"on", "2020-01-01"},
+                          {"person", person},
+                          {"capacity", capacity},
+                          {"licence", licence}}
+        .dump();
+}
 
 }
 
@@ -171,8 +179,7 @@ private slots:
         expectTurnedAway(shop,
                          confirmedLine(what, "2026-05-02", "Ada Rhos", Capacity::IndependentCertifyingStaff, "QE.66.9"),
                          WordingFault::AnotherLicence);
-        shop.say(
-            R"({"entry":"person.entitled","on":"2026-01-01","person":"Rae Lin","capacity":"review-authorisation","licence":"ARA 2"})");
+        shop.say(entitled("Rae Lin", "review-authorisation", "ARA 2"));
         says("Rae Lin", Capacity::ReviewAuthorisation); // reviews only
     }
     void anOwnerConfirmsForHimselfAlone() {
@@ -182,8 +189,7 @@ private slots:
         shop.confirmed(inspectionList());
         QCOMPARE(wordingFaults(shop), Faults{ReleaseFault::WordingNotConfirmed}); // no inspection is his to sign
         Shop owner("[]", Shop::Wordings::OfNobody);
-        owner.say(
-            R"({"entry":"person.entitled","on":"2020-01-01","person":"Una Oak","capacity":"pilot-owner","licence":"BPL 8"})");
+        owner.say(entitled("Una Oak", "pilot-owner", "BPL 8"));
         owner.open(Visit::PartMlOwnerTasks);
         const auto& own = shipped(StatementText::PartMlOwnerRelease).wording;
         owner.say(adoptedLine(own, "2026-05-01"));
@@ -269,10 +275,12 @@ private slots:
         shop.ready(Visit::PartMlInspection);
         auto closing = nlohmann::json::parse(shop.closing());
         closing.erase("confirmed");
-        letIn(shop.record(),
-              closing.dump() + "\n" +
-                  R"({"entry":"requirement.done","on":"2026-06-02","item":"E1","requirement":"ml.inspection","ref":")" +
-                  shop.inspection.text() + "\"}");
+        const nlohmann::json done{{"entry", "requirement.done"},
+                                  {"on", "2026-06-02"},
+                                  {"item", "E1"},
+                                  {"requirement", "ml.inspection"},
+                                  {"ref", shop.inspection.text()}};
+        letIn(shop.record(), closing.dump() + "\n" + done.dump());
         QVERIFY(shop.now().closed->body.confirmed.empty());
         QVERIFY(shop.draft(Shop::signing()).file.unsupported.empty());
     }
