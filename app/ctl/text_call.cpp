@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/adopt_text.h"
-#include "answers/wording_book.h"
+#include "answers/wording/wording_lines.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "paper/document_text.h"
@@ -117,8 +117,8 @@ int run(const TextListOptions& options, const Common& common) {
     }
     paper::Table table{{{"Text or checklist"}, {"Revision"}, {"Adopted by"}, {"Confirmed by"}}, {}, {}};
     for (const auto& each : *lines)
-        table.rows.push_back({each.named.id(), each.named.revision, each.adopted ? each.adopted->organisation : "-",
-                              stateOf(each)});
+        table.rows.push_back(
+            {each.named.id(), each.named.revision, each.adopted ? each.adopted->organisation : "-", stateOf(each)});
     std::cout << paper::toText({"Wording on " + record.on.iso(), {}, {}, {}, {table}}, textLanguage);
     return Done;
 }
@@ -192,8 +192,8 @@ int run(const TextConfirmOptions& options, const Common& common) {
             return tl::unexpected(std::vector{line.error()});
         if (!options.digest.empty()) // what was read elsewhere is what is in use
             line->named.digest = options.digest;
-        const auto receipt = confirmTexts(record, record, {line->named},
-                                          {options.against, PersonId(options.by), *capacity, *on});
+        const auto receipt =
+            confirmTexts(record, record, {line->named}, {options.against, PersonId(options.by), *capacity, *on});
         if (!receipt)
             return tl::unexpected(receipt.error());
         return printed({{"confirmed", line->named.id()},

@@ -3,8 +3,8 @@
 
 /// An organisation adopts wording that is signed, and somebody confirms it.
 
-#include "bench/wording/named_text.h"
 #include "bench/release/entitlement.h"
+#include "bench/wording/named_text.h"
 #include "record/journal.h"
 #include "registry/books.h"
 

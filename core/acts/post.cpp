@@ -4,7 +4,7 @@
 #include "answers/bench_file.h"
 #include "answers/discrepancies.h"
 #include "answers/review/reviews.h"
-#include "bench/release/wording_refusals.h"
+#include "bench/confirmed/wording_refusals.h"
 #include "bench/review/review_rule.h"
 #include "gate/gate.h"
 #include "gate/refusing.h"
@@ -60,8 +60,8 @@ void fillInConfirmed(Body& body, CivilDate on, const EntryId& id, Books& books) 
         const auto file = benchFile(books, said.inspection, on);
         if (!file || !file->inspection.isOpen())
             return;
-        said.confirmed = confirmedFor(
-            wordingAsked(*file, {outcome, signatory, *capacity, said.manuals, said.limitations, on}));
+        said.confirmed =
+            confirmedFor(wordingAsked(*file, {outcome, signatory, *capacity, said.manuals, said.limitations, on}));
     };
     if (auto* closing = std::get_if<InspectionClosed>(&body); closing && closing->signatory)
         ofVisit(*closing, closing->outcome, *closing->signatory);
@@ -71,7 +71,8 @@ void fillInConfirmed(Body& body, CivilDate on, const EntryId& id, Books& books) 
         const auto file = returnFile(books, approval->inspection, on);
         if (const auto capacity = capacityFrom(approval->capacity); capacity && file)
             approval->confirmed = confirmedFor(wordingAsked(*file, {approval->signatory, *capacity, on}));
-    } else if (auto* review = std::get_if<ReviewSigned>(&body); review && (review->confirmed.empty() || review->statement.empty())) {
+    } else if (auto* review = std::get_if<ReviewSigned>(&body);
+               review && (review->confirmed.empty() || review->statement.empty())) {
         Entry signing;
         signing.id = id;
         signing.on = on;

@@ -4,8 +4,8 @@
 #include "acts/post.h"
 #include "answers/bench_file.h"
 #include "answers/closing.h"
+#include "bench/confirmed/wording_refusals.h"
 #include "bench/release/accomplished.h"
-#include "bench/release/wording_refusals.h"
 
 #include <algorithm>
 #include <iterator>

@@ -4,7 +4,7 @@
 /// Closing an inspection: what would be signed is composed and shown; signing posts it, with all that it accomplishes,
 /// in one transaction. A release that the rules refuse cannot be posted.
 
-#include "bench/release/wording_refusals.h"
+#include "bench/confirmed/wording_refusals.h"
 #include "record/journal.h"
 #include "registry/books.h"
 

@@ -6,7 +6,6 @@
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
 #include "answers/type_book.h"
-#include "answers/wording_book.h"
 #include "bench/release/accomplished.h"
 #include "bench/release/release.h"
 #include "rules/due/defects.h"
@@ -26,6 +25,20 @@ Result<void> readTypes(Books& books, BenchFile& file) {
         return tl::unexpected(book.error());
     file.types = std::move(book->types);
     file.limits = std::move(book->limits);
+    return {};
+}
+
+Result<void> hearTold(Books& books, Told asked, WordingBook& book) {
+    const auto told = books.told(asked);
+    if (!told)
+        return tl::unexpected(told.error());
+    for (const auto& line : *told) {
+        const auto& now = nowOf(line);
+        if (const auto* adopted = std::get_if<TextAdopted>(&now.body))
+            book.adopted[adopted->text] = {wordingOf(*adopted), adopted->organisation, now.on, now.id};
+        else if (const auto* confirmed = std::get_if<TextConfirmed>(&now.body))
+            book.confirmations.push_back({*confirmed, now.on, now.id});
+    }
     return {};
 }
 
@@ -321,6 +334,16 @@ Result<std::vector<Entitlement>> entitlementsOn(Books& books, CivilDate on) {
             if (auto entitlement = entitlementFrom(*said, nowOf(line).on))
                 entitlements.push_back(std::move(*entitlement));
     return entitlements;
+}
+
+Result<WordingBook> wordingBook(Books& books, CivilDate on) {
+    WordingBook book;
+    const auto read = hearTold(books, {Subject::Text, {}, {}, on}, book).and_then([&] {
+        return hearTold(books, {Subject::Checklist, {}, {kindName<TextConfirmed>()}, on}, book);
+    });
+    if (!read)
+        return tl::unexpected(read.error());
+    return book;
 }
 
 Result<BenchFile> benchFile(Books& books, const InspectionId& id, CivilDate on) {

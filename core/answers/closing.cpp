@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/closing.h"
 
+#include "bench/confirmed/wording_refusals.h"
 #include "bench/release/accomplished.h"
-#include "bench/release/wording_refusals.h"
 #include "problem/faults/bench_fault.h"
 #include "record/chain/chain.h"
 

@@ -4,7 +4,6 @@
 #include "answers/bench_file.h"
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
-#include "answers/wording_book.h"
 #include "bench/release/accomplished.h"
 #include "problem/faults/release_fault.h"
 #include "rules/due/defects.h"

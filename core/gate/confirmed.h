@@ -3,8 +3,8 @@
 
 /// What every signature is asked of its wording.
 
+#include "bench/confirmed/wording_refusals.h"
 #include "bench/release/signed_phrase.h"
-#include "bench/release/wording_refusals.h"
 #include "gate/refusing.h"
 
 namespace crownring {
@@ -20,14 +20,14 @@ inline void askConfirmed(const WordingAsked& asked, const std::vector<ConfirmedT
         return;
     Listed all;
     for (const auto& each : composed)
-        all.list.emplace_back(
-            Phrase{SignedPhrase::ConfirmedAs,
-                   {each.text ? Argument(*each.text) : Argument(*each.checklist), each.revision, each.by, each.on,
-                    each.against}});
-    problems.push_back(Problem{ReleaseFault::OtherText,
-                               {Phrase{SignedPhrase::Confirmed, {}},
-                                composed.empty() ? Argument(Phrase{SignedPhrase::Nothing, {}}) : Argument(std::move(all))},
-                               {{}, line, "confirmed"}});
+        all.list.emplace_back(Phrase{SignedPhrase::ConfirmedAs,
+                                     {each.text ? Argument(*each.text) : Argument(*each.checklist), each.revision,
+                                      each.by, each.on, each.against}});
+    problems.push_back(
+        Problem{ReleaseFault::OtherText,
+                {Phrase{SignedPhrase::Confirmed, {}},
+                 composed.empty() ? Argument(Phrase{SignedPhrase::Nothing, {}}) : Argument(std::move(all))},
+                {{}, line, "confirmed"}});
 }
 
 }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
-#include "answers/wording_book.h"
+#include "answers/wording/wording_lines.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "problem/faults/wording_fault.h"
@@ -29,7 +29,9 @@ Findings judgedAdoption(const Batch& batch, const TextAdopted& adopted, int line
     return problems;
 }
 
-Argument nameOfConfirmed(const TextConfirmed& said) { return said.text ? Argument(*said.text) : Argument(*said.checklist); }
+Argument nameOfConfirmed(const TextConfirmed& said) {
+    return said.text ? Argument(*said.text) : Argument(*said.checklist);
+}
 
 /// For which visits that is signed by which is confirmed, or why there is no such thing.
 struct Meant {
@@ -47,8 +49,8 @@ Result<Meant> meantText(const Batch& batch, const TextConfirmed& said, CivilDate
         return Meant{{}, Problem{WordingFault::NotAdopted, {*said.text, on}, atKey("text")}};
     const auto inUse = named(adopted->second.wording);
     if (!isOf(said, inUse))
-        return Meant{
-            {}, Problem{WordingFault::AnotherDigest, {*said.text, inUse.revision, inUse.digest}, atKey("digest")}};
+        return Meant{{},
+                     Problem{WordingFault::AnotherDigest, {*said.text, inUse.revision, inUse.digest}, atKey("digest")}};
     return Meant{visitsSignedBy(*text), {}};
 }
 
@@ -66,8 +68,7 @@ Result<Meant> meantChecklist(const Batch& batch, const TextConfirmed& said) {
     if (!document)
         return tl::unexpected(document.error());
     if (document->empty())
-        return Meant{
-            {}, Problem{WordingFault::NoSuchChecklist, {*said.checklist, said.revision}, atKey("checklist")}};
+        return Meant{{}, Problem{WordingFault::NoSuchChecklist, {*said.checklist, said.revision}, atKey("checklist")}};
     return Meant{visitsOfChecklist(*document), {}};
 }
 
@@ -101,7 +102,8 @@ Findings judgedConfirmation(const Batch& batch, const Entry& entry, int line) {
 
 /// Who may confirm it may take it back; an owner only his own.
 Findings judgedTakingBack(const Batch& batch, const Entry& entry, const TextConfirmed& said, int line) {
-    const auto refused = std::vector{Problem{WordingFault::TakenBackByNobody, {nameOfConfirmed(said)}, {{}, line, "by"}}};
+    const auto refused =
+        std::vector{Problem{WordingFault::TakenBackByNobody, {nameOfConfirmed(said)}, {{}, line, "by"}}};
     if (isBlank(entry.by))
         return refused;
     const auto of = meant(batch, said, CivilDate::last());

@@ -251,14 +251,14 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
     json["revoked"] =
         inspection.revoked ? saidJson(*inspection.revoked, {{"reason", inspection.revoked->body.reason}}) : Json();
     json["pending"] = inspection.isPending();
-    json["approved"] = inspection.approved
-                           ? saidJson(*inspection.approved, {{"signatory", inspection.approved->body.signatory.text()},
-                                                             {"capacity", inspection.approved->body.capacity},
-                                                             {"licence", inspection.approved->body.licence},
-                                                             {"statement", inspection.approved->body.statement},
-                                                             {"confirmed",
-                                                              confirmedJson(inspection.approved->body.confirmed)}})
-                           : Json();
+    json["approved"] =
+        inspection.approved
+            ? saidJson(*inspection.approved, {{"signatory", inspection.approved->body.signatory.text()},
+                                              {"capacity", inspection.approved->body.capacity},
+                                              {"licence", inspection.approved->body.licence},
+                                              {"statement", inspection.approved->body.statement},
+                                              {"confirmed", confirmedJson(inspection.approved->body.confirmed)}})
+            : Json();
     json["supported"] = inspection.closed ? Json(file.unsupported.empty()) : Json();
     json["unsupported"] = Json::array();
     for (const auto& each : file.unsupported)

@@ -33,8 +33,7 @@ void addConfirmed(paper::Document& document, const std::vector<ConfirmedText>& c
 void addUnconfirmed(paper::Document& document, const BenchFile& file, const Speech& in) {
     const auto states = statesOf(wordingAsked(file, signingOf(file)));
     if (std::ranges::any_of(states, [](const WordingState& each) { return !each.adopted || !each.confirmed; }))
-        document.blocks.emplace_back(
-            paper::Paragraph{in.say(SheetPhrase::DraftUnconfirmed), paper::Emphasis::Strong});
+        document.blocks.emplace_back(paper::Paragraph{in.say(SheetPhrase::DraftUnconfirmed), paper::Emphasis::Strong});
 }
 
 Json confirmedJson(const std::vector<ConfirmedText>& confirmed) {

@@ -3,7 +3,7 @@
 
 /// Who had confirmed the wording, on papers and for other programs.
 
-#include "bench/release/wording_refusals.h"
+#include "bench/confirmed/wording_refusals.h"
 #include "paper/document.h"
 #include "problem/speech.h"
 

@@ -4,7 +4,7 @@
 /// An organisation that has adopted all texts as they ship, and people who have confirmed them and the checklists, so
 /// that tests of other things can sign. What they were held against is invented.
 
-#include "answers/wording_book.h"
+#include "answers/wording/wording_lines.h"
 
 #include <nlohmann/json.hpp>
 

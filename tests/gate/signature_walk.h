@@ -6,7 +6,7 @@
 
 #include "answers/bench_file.h"
 #include "answers/due.h"
-#include "signature_wording.h"
+#include "gate/wording/signature_wording.h"
 
 namespace signature_model_test {
 

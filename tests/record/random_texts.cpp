@@ -19,7 +19,8 @@ rc::Gen<std::vector<ConfirmedText>> anyConfirmed(const Names& names) {
     return rc::gen::exec([names] {
         std::vector<ConfirmedText> confirmed;
         for (int i = *rc::gen::inRange(0, 3); i > 0; --i) {
-            ConfirmedText each{{}, {}, *wording(), *digestOfWording(), *names.person, *anyText(), *names.on, *wording()};
+            ConfirmedText each{{},         {},        *wording(), *digestOfWording(), *names.person,
+                               *anyText(), *names.on, *wording()};
             if (*rc::gen::arbitrary<bool>())
                 each.text = *anyName<TextId>();
             else

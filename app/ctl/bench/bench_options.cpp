@@ -144,7 +144,8 @@ void addText(CLI::App& app, Chosen& chosen) {
     const auto [list, listed] = begin<TextListOptions>(*group, chosen, "list", "Texts and checklists in use");
     addDay(*list, listed->on, "As of this day (default: today)");
     list->add_flag("--json", listed->json, "Answer as JSON");
-    const auto [show, shown] = begin<TextShowOptions>(*group, chosen, "show", "One of them: its wording and its source");
+    const auto [show, shown] =
+        begin<TextShowOptions>(*group, chosen, "show", "One of them: its wording and its source");
     show->add_option("ID", shown->text, "A text or a checklist")->required();
     show->add_option("--revision", shown->revision, "Of a checklist that is in use in several")->type_name("REV");
     addDay(*show, shown->on, "As of this day (default: today)");
@@ -152,7 +153,8 @@ void addText(CLI::App& app, Chosen& chosen) {
     const auto [adopt, adopted] = begin<TextAdoptOptions>(*group, chosen, "adopt", "Adopt wording for an organisation");
     adopt->add_option("ID", adopted->text, "A text, or 'all' of them")->required();
     adopt->add_option("--for", adopted->organisation, "Which organisation adopts it")->required()->type_name("NAME");
-    auto* body = adopt->add_option("--body", adopted->body, "Its own wording (default: as it ships)")->type_name("FILE");
+    auto* body =
+        adopt->add_option("--body", adopted->body, "Its own wording (default: as it ships)")->type_name("FILE");
     auto* revision = adopt->add_option("--revision", adopted->revision, "Of its own wording")->type_name("REV");
     body->needs(revision);
     revision->needs(body);
@@ -161,7 +163,8 @@ void addText(CLI::App& app, Chosen& chosen) {
     adopt->add_option("--by", adopted->by, "Who writes it")->type_name("NAME");
     addDay(*adopt, adopted->on, "In use from this day (default: today)");
     adopt->add_flag("--json", alwaysJson);
-    adopt->footer("Places in braces are filled in by the record; a wording without one that its rule wants is refused.");
+    adopt->footer(
+        "Places in braces are filled in by the record; a wording without one that its rule wants is refused.");
     const auto [confirm, confirmed] =
         begin<TextConfirmOptions>(*group, chosen, "confirm", "Say that it is what the current rule says");
     confirm->add_option("ID", confirmed->text, "A text or a checklist")->required();
@@ -170,7 +173,8 @@ void addText(CLI::App& app, Chosen& chosen) {
     confirm->add_option("--as", confirmed->capacity, "As what: independent-certifying-staff, pilot-owner …")
         ->required()
         ->type_name("AS");
-    confirm->add_option("--revision", confirmed->revision, "Of a checklist that is in use in several")->type_name("REV");
+    confirm->add_option("--revision", confirmed->revision, "Of a checklist that is in use in several")
+        ->type_name("REV");
     confirm->add_option("--digest", confirmed->digest, "Of what was read (default: of what is in use)");
     addDay(*confirm, confirmed->on, "The day of it (default: today)");
     confirm->add_flag("--json", alwaysJson);

@@ -4,7 +4,7 @@
 /// The wording that is signed: what is adopted and by whom, who confirmed it against which rule, and the one place
 /// where it is read, adopted and confirmed.
 
-#include "answers/wording_book.h"
+#include "answers/wording/wording_lines.h"
 #include "screen/desk/record_desk.h"
 #include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"

@@ -21,8 +21,9 @@ Sources sourcesOf(WordingFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "revision %2 of '%1' is the name of another wording"),
                 QT_TRANSLATE_NOOP("Problem", "give yours a revision of its own")};
     case WordingFault::NotAdopted:
-        return {QT_TRANSLATE_NOOP("Problem", "no organisation has adopted '%1' up to %2, so there is nothing to confirm"),
-                QT_TRANSLATE_NOOP("Problem", "adopt it first, as it ships or in your manual's wording")};
+        return {
+            QT_TRANSLATE_NOOP("Problem", "no organisation has adopted '%1' up to %2, so there is nothing to confirm"),
+            QT_TRANSLATE_NOOP("Problem", "adopt it first, as it ships or in your manual's wording")};
     case WordingFault::AnotherDigest:
         return {QT_TRANSLATE_NOOP("Problem", "what is in use of '%1' is revision %2 with the digest %3"),
                 QT_TRANSLATE_NOOP("Problem", "read that, and confirm it by its digest")};
@@ -38,8 +39,9 @@ Sources sourcesOf(WordingFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "by the record the licence is '%1'"),
                 QT_TRANSLATE_NOOP("Problem", "write that, or leave it to the record")};
     case WordingFault::NotCorrected:
-        return {QT_TRANSLATE_NOOP("Problem", "what was adopted or confirmed of '%1' is not corrected into something else"),
-                QT_TRANSLATE_NOOP("Problem", "take it back with a reason, and write it anew")};
+        return {
+            QT_TRANSLATE_NOOP("Problem", "what was adopted or confirmed of '%1' is not corrected into something else"),
+            QT_TRANSLATE_NOOP("Problem", "take it back with a reason, and write it anew")};
     case WordingFault::TakenBackByNobody:
         return {QT_TRANSLATE_NOOP("Problem", "a confirmation of '%1' is taken back by somebody who may confirm it"),
                 QT_TRANSLATE_NOOP("Problem", "say who takes it back in 'by'")};

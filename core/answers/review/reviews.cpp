@@ -3,7 +3,6 @@
 
 #include "answers/bench_file.h"
 #include "answers/due.h"
-#include "answers/wording_book.h"
 #include "bench/checklist/inspection.h"
 #include "rules/due/incomplete.h"
 #include "rules/due/lists.h"

@@ -243,7 +243,7 @@ void setSigner(ReleaseFacts& facts, const Entitlement& held) {
 std::string_view refusalName(Refusal::Kind kind) {
     constexpr std::array<std::string_view, 15> names = {"closed",   "line-open", "no-reading", "fails",     "undecided",
                                                         "doubtful", "tester",    "defect",     "no-defect", "signatory",
-                                                        "content",   "order",     "excepted",   "scope", "wording"};
+                                                        "content",  "order",     "excepted",   "scope",     "wording"};
     return names[static_cast<std::size_t>(kind)];
 }
 

@@ -98,16 +98,17 @@ struct ReleaseSection {
 
 /// The wording to be signed as it stands.
 struct PrescribedStatement {
-    std::string text;              ///< empty where no rule gives one; `because` then says why
-    std::string source;            ///< the rule that prescribes it
-    std::optional<Phrase> because; ///< e.g. items on no balloon: the statement of Part-ML is for an aircraft
-    std::optional<Wording> wording{};      ///< what it was composed by
-    bool adopted = false;                  ///< that wording, by an organisation
-    std::vector<std::string> unfilled{};   ///< its places for which nothing is given
+    std::string text;                    ///< empty where no rule gives one; `because` then says why
+    std::string source;                  ///< the rule that prescribes it
+    std::optional<Phrase> because;       ///< e.g. items on no balloon: the statement of Part-ML is for an aircraft
+    std::optional<Wording> wording{};    ///< what it was composed by
+    bool adopted = false;                ///< that wording, by an organisation
+    std::vector<std::string> unfilled{}; ///< its places for which nothing is given
     bool operator==(const PrescribedStatement&) const = default;
 };
 /// By what is adopted, else by what ships.
-[[nodiscard]] PrescribedStatement composedStatement(StatementText text, const AdoptedTexts& texts, const Places& places);
+[[nodiscard]] PrescribedStatement composedStatement(StatementText text, const AdoptedTexts& texts,
+                                                    const Places& places);
 [[nodiscard]] PrescribedStatement statementOf(const ReleaseFacts& facts);
 /// Of who approves the return to service after a list of discrepancies.
 [[nodiscard]] PrescribedStatement returnStatementOf(const ReleaseFacts& facts);

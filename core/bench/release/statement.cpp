@@ -92,9 +92,8 @@ PrescribedStatement statementOf(const ReleaseFacts& facts) {
     if (facts.outcome == Outcome::Incomplete && partMl)
         return signedBy(StatementText::PartMlIncompleteRelease, facts);
     if (isUsInspection(facts))
-        return signedBy(facts.outcome == Outcome::Released ? StatementText::UsAirworthy
-                                                           : StatementText::UsDiscrepancies,
-                        facts);
+        return signedBy(
+            facts.outcome == Outcome::Released ? StatementText::UsAirworthy : StatementText::UsDiscrepancies, facts);
     if (facts.outcome == Outcome::Discrepancies)
         return noStatement({ReleasePhrase::DiscrepanciesListed, {}});
     return signedBy(partMl ? partMlText(facts) : StatementText::UsReturnToService, facts);

@@ -7,8 +7,8 @@
 ///     annual signed on 2026-06-02 with a torn panel and a hose that is spent: pending; the panel cleared on 06-20, the
 ///     hose replaced and the old one scrapped on 06-25; approved on 06-26: the annual counts from 2026-06-02
 
+#include "bench/confirmed/wording_refusals.h"
 #include "bench/release/release.h"
-#include "bench/release/wording_refusals.h"
 
 #include <optional>
 #include <vector>

@@ -74,11 +74,9 @@ private:
 std::vector<Problem> refusals(const ReviewFile& file, const ReviewSigned& said) { return Asked(file, said).ask(); }
 
 PrescribedStatement statementOf(const ReviewFile& file, const ReviewSigned& said) {
-    const auto* held =
-        heldBy(file.entitlements, file.reviewing.person, file.reviewing.capacity, file.reviewing.on);
+    const auto* held = heldBy(file.entitlements, file.reviewing.person, file.reviewing.capacity, file.reviewing.on);
     return composedStatement(textOf(said.act), file.wordings.adopted,
-                             {{"aircraft", "the aircraft " + said.balloon.text()},
-                              {"registration", said.balloon.text()},
+                             {{"registration", said.balloon.text()},
                               {"date", file.reviewing.on.iso()},
                               {"expires", said.expires ? said.expires->iso() : ""},
                               {"form", said.form},

@@ -4,7 +4,7 @@
 /// What a confirmation is of: a text or a checklist, in one revision, by its digest.
 
 #include "bench/wording/wording.h"
-#include "record/kinds/confirmed_text.h"
+#include "record/kinds/shop.h"
 
 #include <optional>
 #include <string>

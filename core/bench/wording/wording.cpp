@@ -33,7 +33,7 @@ struct KnownText {
 
 const std::array<KnownText, statementTextCount>& knownTexts() {
     static const OneOfPlaces what{"aircraft", "items"};
-    static const OneOfPlaces which{"aircraft", "registration"};
+    static const OneOfPlaces which{"registration"};
     static const std::array<KnownText, statementTextCount> texts{{
         {"part-ml-release", {what, {"annex"}}, "AMC M.A.801(e)1; ML.A.801(e) (from memory)"},
         {"part-ml-owner-release", {what, {"annex"}}, "AMC M.A.801(e)1; ML.A.801(e) (from memory)"},
@@ -57,13 +57,12 @@ bool isOfReviewing(StatementText text) {
 }
 
 std::vector<std::string_view> placesOf(StatementText text) {
-    std::vector<std::string_view> names{"aircraft", "registration", "date", "person", "licence", "organisation",
-                                        "approval"};
+    std::vector<std::string_view> names{"registration", "date", "person", "licence", "organisation", "approval"};
     for (const auto* name : {"certificate", "form", "expires"})
         if (isOfReviewing(text))
             names.emplace_back(name);
     for (const auto* name :
-         {"items", "inspection", "annex", "list_date", "manuals", "limitations", "order", "owner"})
+         {"aircraft", "items", "inspection", "annex", "list_date", "manuals", "limitations", "order", "owner"})
         if (!isOfReviewing(text))
             names.emplace_back(name);
     return names;
@@ -160,7 +159,8 @@ std::vector<Problem> faultsOf(const TextAdopted& adopted) {
         if (std::ranges::find(may, name) == may.end())
             faults.push_back(Problem{WordingFault::NoSuchPlace, {name, listed(may)}, atKey("body")});
     for (const auto& oneOf : known(*text).must)
-        if (std::ranges::none_of(oneOf, [&](std::string_view each) { return std::ranges::find(has, each) != has.end(); })) {
+        if (std::ranges::none_of(oneOf,
+                                 [&](std::string_view each) { return std::ranges::find(has, each) != has.end(); })) {
             Listed wanted{{}, Listed::Joined::Or};
             for (const auto& each : oneOf)
                 wanted.list.emplace_back(braced(each));

@@ -7,7 +7,7 @@
 
 #include "bench/checklist/visit.h"
 #include "record/kinds/programmes.h"
-#include "record/kinds/texts.h"
+#include "record/kinds/shop.h"
 
 #include <map>
 #include <span>

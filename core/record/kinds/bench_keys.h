@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// Panels, conditions of a test with their figures, and photographs, as keys of several kinds. Inside the record room
-/// only.
+/// Panels, conditions of a test with their figures, photographs, and who confirmed wording, as keys of several kinds.
+/// Inside the record room only.
 
 #include "record/json/object_reader.h"
 #include "record/kinds/panels.h"
+#include "record/kinds/shop.h"
 
 #include <string>
 #include <vector>
@@ -48,5 +49,11 @@ void checkDigest(ObjectReader& reader, std::string_view key, const std::string& 
 /// Key "photographs": digests of what the record keeps as pictures, all different; absent: none.
 [[nodiscard]] std::vector<std::string> readPhotographs(ObjectReader& reader);
 void writePhotographs(nlohmann::json& into, const std::vector<std::string>& photographs);
+
+/// Keys "text" and "checklist", of which one must be there.
+void readWhich(ObjectReader& reader, std::optional<TextId>& text, std::optional<ChecklistId>& checklist);
+/// Key "confirmed"; absent: none.
+[[nodiscard]] std::vector<ConfirmedText> readConfirmed(ObjectReader& reader);
+void writeConfirmed(nlohmann::json& into, const std::vector<ConfirmedText>& confirmed);
 
 }

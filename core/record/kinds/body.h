@@ -15,7 +15,6 @@
 #include "record/kinds/service.h"
 #include "record/kinds/shop.h"
 #include "record/kinds/subject.h"
-#include "record/kinds/texts.h"
 
 #include <optional>
 #include <string>
@@ -32,12 +31,12 @@ template <class... Kinds>
 using OneOf = std::variant<Stated<Kinds>...>;
 
 /// What an entry says. New kinds stand at the end.
-using Body =
-    OneOf<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightLogged, RequirementDone, ProgrammeAdopted,
-          ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened, LineSettled, DefectFound,
-          DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed, PersonEntitled, TesterCalibrated,
-          TypeDescribed, LimitStated, ChecklistAdopted, FabricStated, ReleaseRevoked, ItemState, BalloonState,
-          BalloonRenamed, ReturnApproved, WorkPerformed, ReleaseIncomplete, BalloonOwned, ReviewSigned, TextAdopted, TextConfirmed>;
+using Body = OneOf<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightLogged, RequirementDone,
+                   ProgrammeAdopted, ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened,
+                   LineSettled, DefectFound, DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed,
+                   PersonEntitled, TesterCalibrated, TypeDescribed, LimitStated, ChecklistAdopted, FabricStated,
+                   ReleaseRevoked, ItemState, BalloonState, BalloonRenamed, ReturnApproved, WorkPerformed,
+                   ReleaseIncomplete, BalloonOwned, ReviewSigned, TextAdopted, TextConfirmed>;
 
 /// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
 template <class Ask>

@@ -4,8 +4,8 @@
 /// An inspection opens, its lines are settled, it closes.
 
 #include "measure/usage.h"
-#include "record/kinds/confirmed_text.h"
 #include "record/kinds/kind.h"
+#include "record/kinds/shop.h"
 
 #include <optional>
 #include <string>

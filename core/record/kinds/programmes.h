@@ -5,8 +5,8 @@
 
 #include "civil/civil_date.h"
 #include "measure/usage.h"
-#include "record/kinds/confirmed_text.h"
 #include "record/kinds/kind.h"
+#include "record/kinds/shop.h"
 
 #include <optional>
 #include <string>

@@ -4,7 +4,7 @@
 /// What is said of the wording in a walk, and reckoned of it: who confirmed what, and took it back.
 
 #include "acts/confirmed_wording.h"
-#include "signature_hands.h"
+#include "gate/signature_hands.h"
 
 namespace signature_model_test {
 

@@ -4,9 +4,9 @@
 /// may sign such a visit. The requirement is the house's own; that people sign for words that they have read is common
 /// practice, no source. All of it is invented.
 
+#include "gate/signing_attempt.h"
 #include "problem/faults/wording_fault.h"
 #include "said.h"
-#include "signing_attempt.h"
 #include "test_class.h"
 
 #include <nlohmann/json.hpp>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/release/wording_refusals.h"
+#include "bench/confirmed/wording_refusals.h"
 
 #include <utility>
 
@@ -29,7 +29,9 @@ Refusal refusalOf(ReleaseFault fault, const WordingState& state, std::string rul
 WordingAsked wordingAsked(const BenchFile& file, const Signing& signing) {
     if (signing.outcome == Outcome::Abandoned)
         return {&file.wordings, file.entitlements, {}, {}, {file.visit(), signing.person}};
-    return {&file.wordings, file.entitlements, statementOf(releaseFacts(file, signing)),
+    return {&file.wordings,
+            file.entitlements,
+            statementOf(releaseFacts(file, signing)),
             namedChecklist(file.inspection.opened.body.checklist),
             {file.visit(), signing.person}};
 }
@@ -50,9 +52,9 @@ std::vector<Refusal> refusals(const WordingAsked& asked) {
         if (!state.adopted)
             refused.push_back(refusalOf(ReleaseFault::WordingNotAdopted, state, rule));
         else if (!state.confirmed)
-            refused.push_back(refusalOf(
-                state.named.text ? ReleaseFault::WordingNotConfirmed : ReleaseFault::ChecklistNotConfirmed, state,
-                rule));
+            refused.push_back(
+                refusalOf(state.named.text ? ReleaseFault::WordingNotConfirmed : ReleaseFault::ChecklistNotConfirmed,
+                          state, rule));
     }
     for (const auto& place : asked.statement.unfilled)
         refused.push_back({Refusal::Kind::Wording,

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "answers/wording_book.h"
+#include "answers/wording/wording_lines.h"
 
 #include "answers/bench_file.h"
 #include "bench/checklist/checklist.h"
@@ -10,20 +10,6 @@
 namespace crownring {
 
 namespace {
-
-Result<void> hearTold(Books& books, Told asked, WordingBook& book) {
-    const auto told = books.told(asked);
-    if (!told)
-        return tl::unexpected(told.error());
-    for (const auto& line : *told) {
-        const auto& now = nowOf(line);
-        if (const auto* adopted = std::get_if<TextAdopted>(&now.body))
-            book.adopted[adopted->text] = {wordingOf(*adopted), adopted->organisation, now.on, now.id};
-        else if (const auto* confirmed = std::get_if<TextConfirmed>(&now.body))
-            book.confirmations.push_back({*confirmed, now.on, now.id});
-    }
-    return {};
-}
 
 std::vector<ConfirmedLine> confirmationsOf(const WordingBook& book, std::span<const Entitlement> entitlements,
                                            const WordingLine& line) {
@@ -96,16 +82,6 @@ bool WordingLine::isConfirmed() const {
     return (!isText() || adopted) && std::ranges::any_of(confirmed, &ConfirmedLine::counts);
 }
 
-Result<WordingBook> wordingBook(Books& books, CivilDate on) {
-    WordingBook book;
-    const auto read = hearTold(books, {Subject::Text, {}, {}, on}, book).and_then([&] {
-        return hearTold(books, {Subject::Checklist, {}, {kindName<TextConfirmed>()}, on}, book);
-    });
-    if (!read)
-        return tl::unexpected(read.error());
-    return book;
-}
-
 Result<std::vector<WordingLine>> wordingsOn(Books& books, CivilDate on) {
     const auto book = wordingBook(books, on);
     if (!book)
@@ -123,9 +99,8 @@ Result<std::vector<WordingLine>> wordingsOn(Books& books, CivilDate on) {
         lines.push_back(lineOf(namedChecklist(document).value(), document));
     for (const auto& document : *documents) {
         auto checklist = namedChecklist(document);
-        if (checklist && std::ranges::none_of(lines, [&](const WordingLine& line) {
-                return line.named.digest == checklist->digest;
-            }))
+        if (checklist && std::ranges::none_of(
+                             lines, [&](const WordingLine& line) { return line.named.digest == checklist->digest; }))
             lines.push_back(lineOf(std::move(*checklist), document));
     }
     for (auto& line : lines)

@@ -27,7 +27,7 @@ struct Served {
 /// The latest confirmation of it that counts for that signature, by somebody who was entitled on its day; null where
 /// there is none.
 [[nodiscard]] const Confirmation* servingConfirmation(const WordingBook& book,
-                                                      std::span<const Entitlement> entitlements,
-                                                      const NamedText& named, const Served& served);
+                                                      std::span<const Entitlement> entitlements, const NamedText& named,
+                                                      const Served& served);
 
 }

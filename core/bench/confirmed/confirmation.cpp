@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/release/confirmation.h"
+#include "bench/confirmed/confirmation.h"
 
 #include "bench/release/barred_phrase.h"
 

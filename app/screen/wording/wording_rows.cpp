@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "screen/bench/wording_rows.h"
+#include "screen/wording/wording_rows.h"
 
-#include "screen/bench/release_desk.h"
 #include "screen/wording/wording_desk.h"
 #include "words/border.h"
 
@@ -12,12 +11,12 @@ using namespace words;
 namespace {
 
 QString byWhom(const ConfirmedText& each) {
-    return ReleaseDesk::tr("confirmed against %1 by %2, %3, on %4")
+    return WordingDesk::tr("confirmed against %1 by %2, %3, on %4")
         .arg(inward(each.against), inward(each.by.text()), inward(each.licence), inward(each.on.iso()));
 }
 
 QString whichText(const std::string& id, const std::string& revision) {
-    return ReleaseDesk::tr("%1, revision %2").arg(inward(id), inward(revision));
+    return WordingDesk::tr("%1, revision %2").arg(inward(id), inward(revision));
 }
 
 }
@@ -27,11 +26,12 @@ std::vector<Choice> draftedWording(const std::vector<WordingState>& states) {
     for (const auto& each : states) {
         const bool isConfirmed = each.adopted && each.confirmed;
         rows.push_back({WordingDesk::keyOf(each.named),
-                        ReleaseDesk::tr("%1, revision %2").arg(inward(each.named.title), inward(each.named.revision)),
-                        isConfirmed    ? byWhom(*each.confirmed)
-                        : each.adopted ? ReleaseDesk::tr("wording not confirmed against the current rule")
-                                       : ReleaseDesk::tr("the program's own wording, adopted by nobody and not confirmed "
-                                                         "against the current rule"),
+                        WordingDesk::tr("%1, revision %2").arg(inward(each.named.title), inward(each.named.revision)),
+                        isConfirmed ? byWhom(*each.confirmed)
+                        : each.adopted
+                            ? WordingDesk::tr("wording not confirmed against the current rule")
+                            : WordingDesk::tr("the program's own wording, adopted by nobody and not confirmed "
+                                              "against the current rule"),
                         -1, -1, isConfirmed});
     }
     return rows;

@@ -5,7 +5,7 @@
 /// may sign such a visit, by the day of the signature. It is asked when it is signed and not again: what was signed
 /// stays as it was signed, whoever takes his confirmation back.
 
-#include "bench/release/confirmation.h"
+#include "bench/confirmed/confirmation.h"
 #include "bench/release/release.h"
 
 #include <optional>

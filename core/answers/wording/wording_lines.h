@@ -3,7 +3,7 @@
 
 /// What the record holds of the wording that is signed: what is adopted, by whom it was confirmed against which rule.
 
-#include "bench/release/confirmation.h"
+#include "bench/confirmed/confirmation.h"
 #include "registry/books.h"
 
 #include <optional>
@@ -11,9 +11,6 @@
 #include <vector>
 
 namespace crownring {
-
-/// As said up to a day.
-[[nodiscard]] Result<WordingBook> wordingBook(Books& books, CivilDate on);
 
 struct ConfirmedLine {
     Confirmation confirmation;
@@ -23,13 +20,13 @@ struct ConfirmedLine {
 /// A text or a checklist as it is in use on a day.
 struct WordingLine {
     NamedText named;
-    std::string body;                    ///< of a text; of a checklist its document
+    std::string body; ///< of a text; of a checklist its document
     std::string source;
-    bool read = false;                   ///< the words were read in the source: of a wording that ships
-    bool ships = true;                   ///< else it is an organisation's own
+    bool read = false; ///< the words were read in the source: of a wording that ships
+    bool ships = true; ///< else it is an organisation's own
     std::string note;
-    std::optional<AdoptedText> adopted;  ///< of a text; a checklist is adopted by opening an inspection with it
-    std::vector<Visit> visits;           ///< that are signed by it; none: a review is
+    std::optional<AdoptedText> adopted;   ///< of a text; a checklist is adopted by opening an inspection with it
+    std::vector<Visit> visits;            ///< that are signed by it; none: a review is
     std::vector<ConfirmedLine> confirmed; ///< of exactly this, by stamp
 
     [[nodiscard]] bool isText() const { return named.text.has_value(); }

@@ -3,7 +3,7 @@
 
 /// What a release is signed by, as rows: who has confirmed it.
 
-#include "bench/release/wording_refusals.h"
+#include "bench/confirmed/wording_refusals.h"
 #include "screen/lists/choice_model.h"
 
 #include <vector>
