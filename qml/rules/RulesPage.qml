@@ -85,6 +85,10 @@ FocusScope {
                         text: qsTr("Adopt one from a file …")
                         onClicked: chooser.open()
                     }
+                    Item {
+                        width: parent.width
+                        height: Theme.snug
+                    }
                     Button {
                         objectName: "rules.wording"
                         x: Theme.wide
