@@ -24,6 +24,7 @@ from maker.roster import ROWS
 from maker.shed import Shed
 from maker.sky import Sky
 from maker.story import readme
+from maker.wording import adopt_wording
 from maker.workshop import Workshop
 from maker.world import World
 
@@ -41,6 +42,7 @@ def live_through() -> Journal:
     publish(journal)
     calibrate(journal)
     entitle(journal)
+    adopt_wording(journal)
     pool.open()
     shed.plan(range(FIRST_DAY.year, LAST_DAY.year + 1))
     cases.plan()

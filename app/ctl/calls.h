@@ -214,6 +214,43 @@ struct SignatoryListOptions {
 };
 int run(const SignatoryListOptions& options, const Common& common);
 
+struct TextListOptions {
+    std::string on;
+    bool json = false;
+};
+int run(const TextListOptions& options, const Common& common);
+
+struct TextShowOptions {
+    std::string text; ///< or a checklist
+    std::string revision;
+    std::string on;
+    bool json = false;
+};
+int run(const TextShowOptions& options, const Common& common);
+
+struct TextAdoptOptions {
+    std::string text; ///< or "all"
+    std::string organisation;
+    std::string body; ///< a file with an own wording; empty: as it ships
+    std::string revision;
+    std::string title;
+    std::string source;
+    std::string by;
+    std::string on;
+};
+int run(const TextAdoptOptions& options, const Common& common);
+
+struct TextConfirmOptions {
+    std::string text; ///< or a checklist
+    std::string revision;
+    std::string digest; ///< of what was read; empty: of what is in use
+    std::string against;
+    std::string by;
+    std::string capacity;
+    std::string on;
+};
+int run(const TextConfirmOptions& options, const Common& common);
+
 struct FabricForecastOptions {
     std::string envelope;
     std::string quantity; ///< empty: the first that its manual bounds

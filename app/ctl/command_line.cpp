@@ -295,6 +295,7 @@ int runCommandLine(int argc, const char* const* argv) {
     addInspection(app, chosen);
     addReview(app, chosen);
     addSignatory(app, chosen);
+    addText(app, chosen);
     addDue(app, chosen);
     addBalloons(app, chosen);
     addFabric(app, chosen);

@@ -212,6 +212,17 @@ QString BenchSentences::of(const FabricStated& e) {
                   QStringLiteral(", "));
 }
 
+QString BenchSentences::of(const TextAdopted& e) {
+    return tr("Wording %1, revision %2, adopted by %3")
+        .arg(inward(e.text.text()), inward(e.revision), inward(e.organisation));
+}
+
+QString BenchSentences::of(const TextConfirmed& e) {
+    return tr("%1, revision %2, confirmed by %3 (%4) against %5")
+        .arg(inward(e.text ? e.text->text() : e.checklist->text()), inward(e.revision), inward(e.confirmedBy.text()),
+             inward(e.licence), inward(e.against));
+}
+
 QString BenchSentences::of(const ChecklistAdopted& e) { return tr("Checklist %1 adopted").arg(named(e.checklist)); }
 
 }

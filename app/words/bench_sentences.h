@@ -36,6 +36,8 @@ public:
     [[nodiscard]] static QString of(const LimitStated& e);
     [[nodiscard]] static QString of(const FabricStated& e);
     [[nodiscard]] static QString of(const ChecklistAdopted& e);
+    [[nodiscard]] static QString of(const TextAdopted& e);
+    [[nodiscard]] static QString of(const TextConfirmed& e);
     /// "not asked for by the manual (Manual 77, p. 4)"; nothing where the finding says it.
     [[nodiscard]] static QString why(WhyNot why, const std::string& page);
     /// "gore 3, row 12"; what is unknown is left out.

@@ -29,5 +29,6 @@ struct Sources {
 [[nodiscard]] Sources sourcesOf(StoreFault fault);
 [[nodiscard]] Sources sourcesOf(UseFault fault);
 [[nodiscard]] Sources sourcesOf(WritingFault fault);
+[[nodiscard]] Sources sourcesOf(WordingFault fault);
 
 }

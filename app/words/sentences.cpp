@@ -190,6 +190,8 @@ struct Word {
     const char* operator()(Of<TypeDescribed>) const { return QT_TRANSLATE_NOOP("Sentences", "type"); }
     const char* operator()(Of<LimitStated>) const { return QT_TRANSLATE_NOOP("Sentences", "limit of a type"); }
     const char* operator()(Of<ChecklistAdopted>) const { return QT_TRANSLATE_NOOP("Sentences", "checklist"); }
+    const char* operator()(Of<TextAdopted>) const { return QT_TRANSLATE_NOOP("Sentences", "wording adopted"); }
+    const char* operator()(Of<TextConfirmed>) const { return QT_TRANSLATE_NOOP("Sentences", "wording confirmed"); }
     const char* operator()(Of<ReleaseRevoked>) const { return QT_TRANSLATE_NOOP("Sentences", "release withdrawn"); }
     const char* operator()(Of<ReturnApproved>) const { return QT_TRANSLATE_NOOP("Sentences", "return approved"); }
     const char* operator()(Of<FabricStated>) const { return QT_TRANSLATE_NOOP("Sentences", "lot of panels"); }

@@ -3,6 +3,9 @@
 
 #include "answers/discrepancies.h"
 
+#include <algorithm>
+#include <iterator>
+
 namespace crownring {
 
 Result<ReturnDraft> draftReturn(Books& books, const InspectionId& inspection, const Approving& approving) {
@@ -13,6 +16,10 @@ Result<ReturnDraft> draftReturn(Books& books, const InspectionId& inspection, co
     draft.file = std::move(*file);
     draft.statement = statementOf(draft.file, approving);
     draft.refusals = refusals(draft.file, approving);
+    const auto asked = wordingAsked(draft.file, approving);
+    if (draft.file.pending)
+        std::ranges::move(refusals(asked), std::back_inserter(draft.refusals));
+    draft.wording = statesOf(asked);
     return draft;
 }
 

@@ -14,7 +14,8 @@ namespace crownring {
 struct ReturnDraft {
     ReturnFile file;
     PrescribedStatement statement;
-    std::vector<Refusal> refusals; ///< empty: it may be approved
+    std::vector<Refusal> refusals;     ///< empty: it may be approved
+    std::vector<WordingState> wording; ///< what is signed by, and who has confirmed it
 };
 
 /// ListAnswered for an inspection that was not closed with a list.

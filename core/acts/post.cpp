@@ -2,6 +2,9 @@
 #include "acts/post.h"
 
 #include "answers/bench_file.h"
+#include "answers/discrepancies.h"
+#include "answers/review/reviews.h"
+#include "bench/confirmed/wording_refusals.h"
 #include "bench/review/review_rule.h"
 #include "gate/gate.h"
 #include "gate/refusing.h"
@@ -48,6 +51,54 @@ std::optional<Problem> fillIn(ReviewSigned& said, CivilDate on, Books& books) {
     return std::nullopt;
 }
 
+/// Where that is left to the record: of an inspection that is in it. Who opens and signs in one batch says it himself.
+void fillInConfirmed(Body& body, CivilDate on, const EntryId& id, Books& books) {
+    const auto ofVisit = [&](auto& said, Outcome outcome, const PersonId& signatory) {
+        const auto capacity = capacityFrom(said.capacity);
+        if (!said.confirmed.empty() || !capacity)
+            return;
+        const auto file = benchFile(books, said.inspection, on);
+        if (!file || !file->inspection.isOpen())
+            return;
+        said.confirmed =
+            confirmedFor(wordingAsked(*file, {outcome, signatory, *capacity, said.manuals, said.limitations, on}));
+    };
+    if (auto* closing = std::get_if<InspectionClosed>(&body); closing && closing->signatory)
+        ofVisit(*closing, closing->outcome, *closing->signatory);
+    else if (auto* release = std::get_if<ReleaseIncomplete>(&body))
+        ofVisit(*release, Outcome::Incomplete, release->signatory);
+    else if (auto* approval = std::get_if<ReturnApproved>(&body); approval && approval->confirmed.empty()) {
+        const auto file = returnFile(books, approval->inspection, on);
+        if (const auto capacity = capacityFrom(approval->capacity); capacity && file)
+            approval->confirmed = confirmedFor(wordingAsked(*file, {approval->signatory, *capacity, on}));
+    } else if (auto* review = std::get_if<ReviewSigned>(&body);
+               review && (review->confirmed.empty() || review->statement.empty())) {
+        Entry signing;
+        signing.id = id;
+        signing.on = on;
+        signing.body = *review;
+        if (const auto file = reviewFile(books, signing)) {
+            const auto asked = wordingAsked(*file, *review);
+            if (review->confirmed.empty())
+                review->confirmed = confirmedFor(asked);
+            if (review->statement.empty())
+                review->statement = asked.statement.text;
+        }
+    }
+}
+
+/// The licence under which somebody confirms, where that is left to the record.
+std::optional<Problem> fillIn(TextConfirmed& said, CivilDate on, Books& books) {
+    const auto capacity = capacityFrom(said.capacity);
+    if (!said.licence.empty() || !capacity)
+        return std::nullopt;
+    const auto entitlements = entitlementsOn(books, on);
+    if (!entitlements)
+        return entitlements.error();
+    said.licence = licenceOf(*entitlements, said.confirmedBy, *capacity, on);
+    return std::nullopt;
+}
+
 Problem placedIn(Problem problem, const std::string& file) {
     problem.where.file = file;
     return problem;
@@ -63,6 +114,9 @@ Results<void> complete(std::vector<NumberedEntry>& entries, Books& books, const 
             problem = fillIn(*adopted, books);
         else if (auto* review = std::get_if<ReviewSigned>(&entry.body))
             problem = fillIn(*review, entry.on, books);
+        else if (auto* confirmed = std::get_if<TextConfirmed>(&entry.body))
+            problem = fillIn(*confirmed, entry.on, books);
+        fillInConfirmed(entry.body, entry.on, entry.id, books);
         if (problem) {
             problem->where.file = file;
             problem->where.line = line;

@@ -3,7 +3,11 @@
 
 #include "answers/bench_file.h"
 #include "answers/closing.h"
+#include "bench/confirmed/wording_refusals.h"
 #include "bench/release/accomplished.h"
+
+#include <algorithm>
+#include <iterator>
 
 namespace crownring {
 
@@ -30,6 +34,10 @@ Result<ReleaseDraft> draftRelease(Books& books, const InspectionId& inspection, 
     draft.sections = sectionsOf(draft.facts);
     draft.statement = statementOf(draft.facts);
     draft.refusals = refusals(draft.file, signing);
+    const auto asked = wordingAsked(draft.file, signing);
+    if (draft.file.inspection.isOpen())
+        std::ranges::move(refusals(asked), std::back_inserter(draft.refusals));
+    draft.wording = statesOf(asked);
     draft.accomplishments = accomplishments(draft.file);
     return draft;
 }

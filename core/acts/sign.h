@@ -5,6 +5,7 @@
 /// in one transaction. A release that the rules refuse cannot be posted.
 
 #include "acts/own_code.h"
+#include "bench/confirmed/wording_refusals.h"
 #include "bench/release/release.h"
 #include "record/journal.h"
 #include "registry/books.h"
@@ -16,7 +17,8 @@ struct ReleaseDraft {
     ReleaseFacts facts;
     std::vector<ReleaseSection> sections;
     PrescribedStatement statement;
-    std::vector<Refusal> refusals; ///< empty: it may be signed
+    std::vector<Refusal> refusals;     ///< empty: it may be signed
+    std::vector<WordingState> wording; ///< what is signed by, and who has confirmed it
     std::vector<Work> accomplishments;
 };
 

@@ -33,6 +33,12 @@ Result<ReviewDraft> draftReview(Books& books, const ReviewSigning& signing) {
     if (!said.expires && signing.act != ReviewAct::Recommendation)
         said.expires = file->due;
     draft.refusals = refusals(*file, said);
+    const auto asked = wordingAsked(*file, said);
+    for (const auto& refusal : refusals(asked))
+        draft.refusals.push_back(problemOf(refusal));
+    draft.wording = statesOf(asked);
+    said.statement = asked.statement.text;
+    said.confirmed = confirmedFor(asked);
     draft.file = std::move(*file);
     draft.entry.body = std::move(said);
     return draft;

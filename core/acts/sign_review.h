@@ -29,7 +29,8 @@ struct ReviewSigning {
 struct ReviewDraft {
     Entry entry; ///< as it would be posted
     ReviewFile file;
-    std::vector<Problem> refusals; ///< empty: it may be signed
+    std::vector<Problem> refusals;     ///< empty: it may be signed
+    std::vector<WordingState> wording; ///< what is signed by, and who has confirmed it
 };
 
 /// The envelope is the one that the balloon has on that day; the authorisation is what the record entitles the reviewer

@@ -29,6 +29,20 @@ Result<void> readTypes(Books& books, BenchFile& file) {
     return {};
 }
 
+Result<void> hearTold(Books& books, Told asked, WordingBook& book) {
+    const auto told = books.told(asked);
+    if (!told)
+        return tl::unexpected(told.error());
+    for (const auto& line : *told) {
+        const auto& now = nowOf(line);
+        if (const auto* adopted = std::get_if<TextAdopted>(&now.body))
+            book.adopted[adopted->text] = {wordingOf(*adopted), adopted->organisation, now.on, now.id};
+        else if (const auto* confirmed = std::get_if<TextConfirmed>(&now.body))
+            book.confirmations.push_back({*confirmed, now.on, now.id});
+    }
+    return {};
+}
+
 Result<void> readCalibrations(Books& books, BenchFile& file) {
     const auto told = books.told({Subject::Tester, {}, {}, file.on});
     if (!told)
@@ -308,6 +322,10 @@ Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate 
     if (!entitlements)
         return tl::unexpected(entitlements.error());
     file.entitlements = std::move(*entitlements);
+    auto wordings = wordingBook(books, file.on);
+    if (!wordings)
+        return tl::unexpected(wordings.error());
+    file.wordings = std::move(*wordings);
     const auto items = readItems(books, file);
     if (items && until)
         dropLater(file.items, *until);
@@ -363,6 +381,16 @@ Result<std::vector<Entitlement>> entitlementsOn(Books& books, CivilDate on) {
             if (auto entitlement = entitlementFrom(*said, nowOf(line).on))
                 entitlements.push_back(std::move(*entitlement));
     return entitlements;
+}
+
+Result<WordingBook> wordingBook(Books& books, CivilDate on) {
+    WordingBook book;
+    const auto read = hearTold(books, {Subject::Text, {}, {}, on}, book).and_then([&] {
+        return hearTold(books, {Subject::Checklist, {}, {kindName<TextConfirmed>()}, on}, book);
+    });
+    if (!read)
+        return tl::unexpected(read.error());
+    return book;
 }
 
 Result<BenchFile> benchFile(Books& books, const InspectionId& id, CivilDate on) {

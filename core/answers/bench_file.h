@@ -26,6 +26,9 @@ namespace crownring {
 /// Who is entitled to what, as said up to a day.
 [[nodiscard]] Result<std::vector<Entitlement>> entitlementsOn(Books& books, CivilDate on);
 
+/// What is adopted of wording and confirmed, as said up to a day.
+[[nodiscard]] Result<WordingBook> wordingBook(Books& books, CivilDate on);
+
 /// A line of the list of inspections.
 struct InspectionCard {
     InspectionId inspection;

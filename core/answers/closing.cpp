@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/closing.h"
 
+#include "bench/confirmed/wording_refusals.h"
 #include "bench/release/accomplished.h"
 #include "problem/faults/bench_fault.h"
 #include "record/chain/chain.h"
@@ -53,6 +54,7 @@ Result<InspectionClosed> composedClosing(Journal& journal, Books& books, const B
         for (const auto& each : file.excepted)
             composed.excepted.push_back(
                 {each.item, each.requirement, each.title.written(), std::string(standingText(each.standing))});
+    composed.confirmed = confirmedFor(wordingAsked(file, signing));
     auto seal = sealOver(journal, books, file.inspection.id, closing);
     if (!seal)
         return tl::unexpected(seal.error());
@@ -74,6 +76,7 @@ Result<ReleaseIncomplete> composedIncomplete(Journal& journal, Books& books, con
     composed.outstanding = outstandingLines(file, signing.outstanding);
     composed.covers = coveredOnceDone(file, signing.outstanding);
     composed.within = signing.within;
+    composed.confirmed = confirmedFor(wordingAsked(file, signing));
     auto seal = sealOver(journal, books, file.inspection.id, release);
     if (!seal)
         return tl::unexpected(seal.error());

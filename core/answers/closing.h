@@ -13,7 +13,8 @@
 
 namespace crownring {
 
-/// Statement, licence, clocks, exceptions and the seal over all that was said of the inspection up to its closing.
+/// Statement, licence, clocks, exceptions, who confirmed the wording, and the seal over all that was said of the
+/// inspection up to its closing.
 /// @param closing left out of what is sealed, where it is in the record by now
 [[nodiscard]] Result<InspectionClosed> composedClosing(Journal& journal, Books& books, const BenchFile& file,
                                                        const Signing& signing, const EntryId& closing = {});

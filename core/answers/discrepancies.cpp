@@ -220,6 +220,10 @@ Result<ReturnFile> returnFile(Books& books, const InspectionId& id, CivilDate on
             item != file.then.items.end())
             item->clock = each.clock;
     file.entitlements = std::move(*entitlements);
+    auto wordings = wordingBook(books, on);
+    if (!wordings)
+        return tl::unexpected(wordings.error());
+    file.wordings = std::move(*wordings);
     for (const auto& card : *cards)
         if (card.balloon == file.list.balloon)
             file.operations = card.operations;

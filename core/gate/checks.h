@@ -15,6 +15,11 @@ namespace crownring {
 /// programmes does not take, is of another programme, or has another digest: nothing could be said from it any more.
 [[nodiscard]] Findings askAdoptions(const Batch& batch);
 
+/// BadValue for the adoption of a text that is none, lacks what its rule wants stated, or has another wording under a
+/// revision that is known. NotReleasable for a confirmation of what is not in use, by somebody who may not sign what it
+/// is for, and for one that is taken back by such a person. CannotAmend for a correction of either.
+[[nodiscard]] Findings askWordings(const Batch& batch);
+
 /// BadValue for a visit that is none, and for a checklist that breaks its schema, as written or as amended.
 [[nodiscard]] Findings askOpenings(const Batch& batch);
 

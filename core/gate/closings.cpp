@@ -4,6 +4,7 @@
 #include "bench/release/release.h"
 #include "bench/release/signed_phrase.h"
 #include "gate/checks.h"
+#include "gate/confirmed.h"
 #include "gate/refusing.h"
 #include "measure/duration_text.h"
 #include "problem/faults/bench_fault.h"
@@ -90,6 +91,7 @@ Findings judged(const Batch& batch, const Entry& entry, const InspectionClosed& 
                           closing.manuals, closing.limitations, entry.on};
     for (const auto& refusal : refusals(*file, signing))
         problems.push_back(atLine(problemOf(refusal), line));
+    askConfirmed(wordingAsked(*file, signing), closing.confirmed, line, problems);
     const auto composed = composedClosing(batch.journal, batch.books, *file, signing, entry.id);
     if (!composed)
         return tl::unexpected(atLine(composed.error(), line));

@@ -12,6 +12,7 @@ std::span<const Check> allChecks() {
     static constexpr std::array checks{
         Check{"what is signed leans on a record that can be read", askUnreadEntries},
         Check{"a programme is adopted with a document that can be read", askAdoptions},
+        Check{"what is signed by is adopted, and confirmed by who may sign it", askWordings},
         Check{"a registration has the aircraft rules of one state", askRegimes},
         Check{"an inspection is opened with a visit and a checklist that can be read", askOpenings},
         Check{"nothing is added to an inspection that is closed", askClosedInspections},

@@ -4,6 +4,7 @@
 #include "bench/release/release.h"
 #include "bench/release/signed_phrase.h"
 #include "gate/checks.h"
+#include "gate/confirmed.h"
 #include "gate/refusing.h"
 #include "problem/faults/bench_fault.h"
 
@@ -58,6 +59,7 @@ Findings judgedIncomplete(const Batch& batch, const Entry& entry, const ReleaseI
         signing.outstanding.push_back(each.line);
     for (const auto& refusal : refusals(*file, signing))
         problems.push_back(atLine(problemOf(refusal), line));
+    askConfirmed(wordingAsked(*file, signing), release.confirmed, line, problems);
     if (!problems.empty())
         return problems;
     const auto composed = composedIncomplete(batch.journal, batch.books, *file, signing, entry.id);

@@ -2,6 +2,7 @@
 #include "answers/discrepancies.h"
 #include "bench/release/signed_phrase.h"
 #include "gate/checks.h"
+#include "gate/confirmed.h"
 #include "gate/refusing.h"
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/release_fault.h"
@@ -51,6 +52,7 @@ Findings judged(const Batch& batch, const Entry& entry, const ReturnApproved& ap
     const Approving approving{approval.signatory, *capacity, entry.on};
     for (const auto& refusal : refusals(*file, approving))
         problems.push_back(atLine(problemOf(refusal), line));
+    askConfirmed(wordingAsked(*file, approving), approval.confirmed, line, problems);
     if (!problems.empty())
         return problems;
     const auto spoken = speaks(batch.books, entry, approval.inspection);

@@ -2,6 +2,7 @@
 #include "answers/review/reviews.h"
 
 #include "gate/checks.h"
+#include "gate/confirmed.h"
 #include "gate/refusing.h"
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/review_fault.h"
@@ -23,6 +24,12 @@ Findings judgedReview(const Batch& batch, const Entry& entry, int line) {
     auto problems = refusals(*file, said);
     for (auto& each : problems)
         each.where.line = line;
+    const auto asked = wordingAsked(*file, said);
+    askConfirmed(asked, said.confirmed, line, problems);
+    if (problems.empty() && said.statement != asked.statement.text)
+        problems.push_back(Problem{ReleaseFault::OtherText,
+                                   {Phrase{SignedPhrase::Statement, {}}, asked.statement.text},
+                                   {{}, line, "statement"}});
     return problems;
 }
 

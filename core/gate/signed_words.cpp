@@ -32,6 +32,7 @@ void compare(const JournalLine& root, const InspectionClosed& written, int line,
     keep(written.seal == now.seal, "seal");
     keep(written.excepted == now.excepted, "excepted");
     keep(written.proof == now.proof, "proof");
+    keep(written.confirmed == now.confirmed, "confirmed");
 }
 
 /// Nor does what it accomplished become another accomplishment.

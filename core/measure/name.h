@@ -47,6 +47,7 @@ using PersonId = Name<struct PersonTag>;
 using TesterId = Name<struct TesterTag>;
 using TypeName = Name<struct TypeTag>;
 using ChecklistId = Name<struct ChecklistTag>;
+using TextId = Name<struct TextTag>;
 
 }
 

@@ -14,6 +14,7 @@
 #include "problem/faults/track_fault.h"
 #include "problem/faults/trust_fault.h"
 #include "problem/faults/use_fault.h"
+#include "problem/faults/wording_fault.h"
 #include "problem/faults/writing_fault.h"
 #include "problem/faults/written_fault.h"
 

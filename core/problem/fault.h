@@ -63,10 +63,11 @@ enum class TrackFault : std::uint8_t;     ///< faults/track_fault.h
 enum class StoreFault : std::uint8_t;     ///< faults/store_fault.h
 enum class UseFault : std::uint8_t;       ///< faults/use_fault.h
 enum class WritingFault : std::uint8_t;   ///< faults/writing_fault.h
+enum class WordingFault : std::uint8_t;   ///< faults/wording_fault.h
 
-using Fault =
-    std::variant<WrittenFault, EntryFault, ProgrammeFault, ChecklistFault, ReadingFault, BenchFault, ReleaseFault,
-                 ReviewFault, TrustFault, FabricFault, TableFault, TrackFault, StoreFault, UseFault, WritingFault>;
+using Fault = std::variant<WrittenFault, EntryFault, ProgrammeFault, ChecklistFault, ReadingFault, BenchFault,
+                           ReleaseFault, ReviewFault, TrustFault, FabricFault, TableFault, TrackFault, StoreFault,
+                           UseFault, WritingFault, WordingFault>;
 
 /// Of each fault its stable name, unique in its family ("not-a-date"), and the code that scripts know it by.
 struct FaultRow {

@@ -2,6 +2,7 @@
 #include "bench/release/release_phrase.h"
 #include "sheets/sheet_parts.h"
 #include "sheets/sheets.h"
+#include "sheets/wording_lines.h"
 
 namespace crownring {
 
@@ -83,6 +84,7 @@ paper::Document incompleteRelease(const BenchFile& file, const Speech& in) {
     facts.outstanding = outstandingOf(body);
     addSections(document, facts, further(then, Outcome::Incomplete, in), in);
     document.blocks.emplace_back(Statement{body.statement, statementOf(facts).source});
+    addConfirmed(document, body.confirmed, in);
     document.blocks.emplace_back(signatureOf(body.signatory, body.capacity, body.licence, release->stamp.at.on(), in));
     if (file.inspection.closed)
         document.blocks.emplace_back(

@@ -3,6 +3,7 @@
 #include "bench/release/release_phrase.h"
 #include "sheets/sheet_parts.h"
 #include "sheets/sheets.h"
+#include "sheets/wording_lines.h"
 
 #include <nlohmann/json.hpp>
 
@@ -101,6 +102,7 @@ Json incompleteJson(const Said<ReleaseIncomplete>& release) {
                               {"capacity", body.capacity},
                               {"licence", body.licence},
                               {"manuals", body.manuals},
+                              {"confirmed", confirmedJson(body.confirmed)},
                               {"seal", body.seal ? Json(body.seal->digest) : Json()},
                               {"proof", proofJson(body.proof)}});
 }
@@ -121,6 +123,7 @@ Json releaseJson(const BenchFile& file, const ReleaseFacts& facts, const Speech&
         sections.push_back({{"heading", in.say(section.heading)}, {"paragraphs", spoken(section.paragraphs, in)}});
     return {{"statement", closed ? closed->body.statement : prescribed.text},
             {"statement_source", prescribed.source},
+            {"wording", wordingJson(statesOf(wordingAsked(file, signingOf(file))))},
             {"because", prescribed.because ? in.say(*prescribed.because) : ""},
             {"sections", std::move(sections)},
             {"work", spoken(workOf(facts), in)},
@@ -183,6 +186,7 @@ Json closedJson(const Said<InspectionClosed>& closed) {
                              {"licence", body.licence},
                              {"manuals", body.manuals},
                              {"limitations", body.limitations},
+                             {"confirmed", confirmedJson(body.confirmed)},
                              {"seal", body.seal ? Json(body.seal->digest) : Json()},
                              {"proof", proofJson(body.proof)}});
 }
@@ -268,13 +272,15 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
                                                            {"proof", proofJson(inspection.revoked->body.proof)}})
                           : Json();
     json["pending"] = inspection.isPending();
-    json["approved"] = inspection.approved
-                           ? saidJson(*inspection.approved, {{"signatory", inspection.approved->body.signatory.text()},
-                                                             {"capacity", inspection.approved->body.capacity},
-                                                             {"licence", inspection.approved->body.licence},
-                                                             {"statement", inspection.approved->body.statement},
-                                                             {"proof", proofJson(inspection.approved->body.proof)}})
-                           : Json();
+    json["approved"] =
+        inspection.approved
+            ? saidJson(*inspection.approved, {{"signatory", inspection.approved->body.signatory.text()},
+                                              {"capacity", inspection.approved->body.capacity},
+                                              {"licence", inspection.approved->body.licence},
+                                              {"statement", inspection.approved->body.statement},
+                                              {"confirmed", confirmedJson(inspection.approved->body.confirmed)},
+                                              {"proof", proofJson(inspection.approved->body.proof)}})
+            : Json();
     json["supported"] = inspection.closed ? Json(file.unsupported.empty()) : Json();
     json["unsupported"] = Json::array();
     for (const auto& each : file.unsupported)

@@ -5,7 +5,9 @@
 #include "bench/release/release_phrase.h"
 #include "sheets/review_phrase.h"
 #include "sheets/sheet_parts.h"
+#include "sheets/sheet_phrase.h"
 #include "sheets/sheets.h"
+#include "sheets/wording_lines.h"
 
 #include <nlohmann/json.hpp>
 
@@ -60,6 +62,10 @@ paper::Document reviewPaper(const Entry& signing, const std::vector<Problem>& ag
         document.blocks.emplace_back(
             Paragraph{in.say(SheetPhrase::Photographs, {said.photographs.size()}), Emphasis::Plain});
     document.blocks.emplace_back(Paragraph{in.say(ReviewPhrase::NoCertificateItself, {said.form}), Emphasis::Strong});
+    if (!said.statement.empty()) {
+        document.blocks.emplace_back(Statement{said.statement, {}});
+        addConfirmed(document, said.confirmed, in);
+    }
     document.blocks.emplace_back(Paragraph{provenText(said.proof, in), Emphasis::Quiet});
     for (const auto& each : against)
         document.blocks.emplace_back(
@@ -91,6 +97,8 @@ nlohmann::ordered_json reviewJson(const Entry& signing) {
             {"authorisation", said.authorisation},
             {"findings", said.findings},
             {"photographs", said.photographs},
+            {"statement", said.statement},
+            {"confirmed", confirmedJson(said.confirmed)},
             {"inspection", orNull(said.inspection)},
             {"proof", proofJson(said.proof)}};
 }

@@ -7,6 +7,7 @@
 #include "measure/unit.h"
 #include "registry/reading_phrase.h"
 #include "sheets/sheets.h"
+#include "sheets/wording_lines.h"
 
 #include <algorithm>
 #include <iterator>
@@ -66,10 +67,11 @@ void addCopyNote(paper::Document& document, const PersonId& signatory, CivilDate
 
 void addWhatItIs(paper::Document& document, const BenchFile& file, const Speech& in) {
     const auto& closed = file.inspection.closed;
-    if (!closed)
+    if (!closed) {
         document.blocks.emplace_back(
             paper::Paragraph{in.say(SheetPhrase::DraftNote, {file.on}), paper::Emphasis::Strong});
-    else if (closed->body.signatory)
+        addUnconfirmed(document, file, in);
+    } else if (closed->body.signatory)
         addCopyNote(document, *closed->body.signatory, closed->stamp.at.on(), closed->body.seal, closed->body.proof,
                     in);
     else
@@ -92,6 +94,8 @@ void addStatement(paper::Document& document, const BenchFile& file, const Releas
         document.blocks.emplace_back(paper::Statement{text, prescribed.source});
     else if (prescribed.because)
         document.blocks.emplace_back(paper::Paragraph{in.say(*prescribed.because), paper::Emphasis::Quiet});
+    if (const auto& closed = file.inspection.closed; closed && closed->body.signatory && !text.empty())
+        addConfirmed(document, closed->body.confirmed, in);
 }
 
 void addEarlierRelease(paper::Document& document, const BenchFile& file, const Speech& in) {

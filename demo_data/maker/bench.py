@@ -8,6 +8,7 @@ from pathlib import Path
 from . import stream
 from .manual import AIR, GRAB, MANUALS, SIZE_OF_ENVELOPE, limits_of, places_of
 from .papers import tester_name
+from .wording import confirmed
 from .workshop import AIR_METHOD, GRAB_METHOD, PROOF_N, air_speed, grab_strength, months_old
 from .world import Item, World
 
@@ -209,4 +210,4 @@ class Inspection:
               limitations: str | None = None, excepted: list[dict] | None = None) -> None:
         self.write("inspection.closed", f"close-{self.name}", by, day, outcome=outcome, statement=statement,
                    signatory=by, capacity=capacity, licence=licence, manuals=self.manuals(), timed=False,
-                   limitations=limitations, excepted=excepted)
+                   limitations=limitations, excepted=excepted, confirmed=confirmed(self.visit, outcome))

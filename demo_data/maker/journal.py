@@ -31,7 +31,9 @@ KEYS = {
     "defect.deferred": ("defect", "item", "reason", "until", "until_minutes", "agreed_by", "inspection"),
     "defect.cleared": ("defect", "item", "what", "ref", "inspection"),
     "inspection.closed": ("inspection", "outcome", "statement", "signatory", "capacity", "licence", "manuals",
-                          "limitations", "excepted"),
+                          "limitations", "excepted", "confirmed"),
+    "text.adopted": ("text", "revision", "title", "body", "source", "organisation"),
+    "text.confirmed": ("text", "checklist", "revision", "digest", "against", "confirmed_by", "capacity", "licence"),
     "entry.corrected": ("replaces", "with"),
     "entry.voided": ("voids", "reason"),
 }
@@ -50,7 +52,7 @@ UNTIMED_MINUTE = {
 # Within one minute: what others refer to comes first.
 RANK = {kind: rank for rank, kind in enumerate(
     ("item.entered", "balloon.entered", "programme.adopted", "type.described", "limit.stated", "fabric.stated", "person.entitled",
-     "tester.calibrated", "item.fitted", "flight.logged", "event.reported", "inspection.opened", "requirement.done",
+     "text.adopted", "text.confirmed", "tester.calibrated", "item.fitted", "flight.logged", "event.reported", "inspection.opened", "requirement.done",
      "reading.taken", "line.settled", "defect.found", "repair.made", "part.replaced", "defect.deferred",
      "defect.cleared", "inspection.closed", "item.removed", "entry.corrected", "entry.voided"))}
 

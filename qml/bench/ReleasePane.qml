@@ -2,6 +2,7 @@
 import QtQuick
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Wording
 import Crownring.Bench
 
 // Who signs what, why not yet, and the exact words; after signing, what is due next and the papers.
@@ -107,6 +108,12 @@ Item {
             text: pane.release.provenBy
             soft: true
         }
+        WordingNote {
+            width: pane.measure
+            visible: !pane.abandoned && pane.release.wording.count > 0
+            release: pane.release
+            onWordingAsked: key => wording.openText(key)
+        }
         Caution {
             width: pane.measure
             padding: 0
@@ -158,6 +165,11 @@ Item {
             title: qsTr("Due next")
             rows: pane.release.dueNext
         }
+    }
+    WordingSheet {
+        id: wording
+        objectName: "bench.wording"
+        desk: WordingDesk {}
     }
     SignSheet {
         id: signing

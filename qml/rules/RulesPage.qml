@@ -3,6 +3,7 @@ import QtQuick
 import QtQuick.Dialogs
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Wording
 import Crownring.Rules
 
 // The place Rules: programmes in force and on the shelf.
@@ -51,6 +52,12 @@ FocusScope {
         onAccepted: page.adoptFile(selectedFile)
     }
 
+    WordingSheet {
+        id: wording
+        objectName: "rules.wordings"
+        desk: WordingDesk {}
+    }
+
     ListAndDetail {
         id: pair
         anchors.fill: parent
@@ -77,6 +84,16 @@ FocusScope {
                         x: Theme.wide
                         text: qsTr("Adopt one from a file …")
                         onClicked: chooser.open()
+                    }
+                    Item {
+                        width: parent.width
+                        height: Theme.snug
+                    }
+                    Button {
+                        objectName: "rules.wording"
+                        x: Theme.wide
+                        text: qsTr("Wording that is signed …")
+                        onClicked: wording.openList()
                     }
                     Item {
                         width: parent.width

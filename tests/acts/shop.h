@@ -4,6 +4,7 @@
 /// A repair station's record in a folder of its own: one balloon, what its manual states, who may sign, the testers.
 /// All of it is invented. The inspections are opened, carried out and signed through the acts.
 
+#include "acts/confirmed_wording.h"
 #include "acts/open_inspection.h"
 #include "acts/sign.h"
 #include "answers/closing.h"
@@ -20,7 +21,8 @@ namespace crownring::testing {
 class Shop {
 public:
     /// @param operations of the balloon, as a JSON list
-    explicit Shop(const std::string& operations = "[]") {
+    enum class Wordings { Confirmed, OfNobody };
+    explicit Shop(const std::string& operations = "[]", Wordings wording = Wordings::Confirmed) {
         say(R"({"entry":"item.entered","on":"2016-05-01","item":"E1","kind":"envelope","serial":"101","type":"T-77","brought_forward":{"minutes":12000,"landings":190,"inflations":195}}
 {"entry":"balloon.entered","on":"2016-05-01","balloon":"QE-ONE","title":"One","operations":)" +
             operations + R"(}
@@ -37,6 +39,10 @@ public:
 {"entry":"person.entitled","on":"2020-01-01","person":"Kit Moor","capacity":"mechanic","licence":"A&P 5"}
 {"entry":"person.entitled","on":"2020-01-01","person":"Ines Holt","capacity":"inspection-authorization","licence":"A&P 6, IA"}
 {"entry":"person.entitled","on":"2020-01-01","person":"Pia Lund","capacity":"private-pilot","licence":"PP 7"})");
+        if (wording == Wordings::Confirmed)
+            say(adoptedAsShipped("2020-01-01") +
+                confirmedBy("Ada Rhos", Capacity::IndependentCertifyingStaff, "2020-01-02") +
+                confirmedBy("Ines Holt", Capacity::InspectionAuthorization, "2020-01-02"));
     }
 
     Scratch scratch;
@@ -179,7 +185,8 @@ public:
                                       composed.limitations,
                                       {},
                                       {},
-                                      composed.excepted};
+                                      composed.excepted,
+                                      composed.confirmed};
         auto text = canonicalText(entry);
         text.insert(text.size() - 1, more);
         return text;

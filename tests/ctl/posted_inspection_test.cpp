@@ -3,6 +3,7 @@
 /// A shop's own system posts a whole inspection, by the list that the shop adopted; crownringctl lists it, shows it and
 /// prints its papers. All of it is invented.
 
+#include "acts/confirmed_wording.h"
 #include "ctl/answer.h"
 #include "test_class.h"
 
@@ -86,7 +87,12 @@ class PostedInspectionTest : public QObject {
     }
 
 private slots:
-    void initTestCase() { QCOMPARE(ctl({"post", "-"}, shed).err, QByteArray()); }
+    void initTestCase() {
+        QCOMPARE(ctl({"post", "-"}, shed).err, QByteArray());
+        const auto wording = adoptedAsShipped("2026-01-02") +
+                             confirmedBy("Ines Holt", crownring::Capacity::InspectionAuthorization, "2026-01-03");
+        QCOMPARE(ctl({"post", "-"}, QByteArray::fromStdString(wording)).err, QByteArray());
+    }
 
     void nothingOpenIsNoError() {
         const auto answer = inspection({"list", "--json"});

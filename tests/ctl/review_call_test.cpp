@@ -2,6 +2,7 @@
 
 /// crownringctl review: signed, listed, shown.
 
+#include "acts/confirmed_wording.h"
 #include "ctl/answer.h"
 #include "test_class.h"
 
@@ -39,7 +40,12 @@ class ReviewCallTest : public QObject {
     }
 
 private slots:
-    void initTestCase() { QCOMPARE(ctl({"post", "-"}, reviewedBalloon).code, 0); }
+    void initTestCase() {
+        QCOMPARE(ctl({"post", "-"}, reviewedBalloon).code, 0);
+        const auto wording = adoptedAsShipped("2024-06-01") +
+                             confirmedBy("Cai Mo", crownring::Capacity::AirworthinessReviewStaff, "2024-06-02");
+        QCOMPARE(ctl({"post", "-"}, QByteArray::fromStdString(wording)).err, QByteArray());
+    }
 
     void anotherDateThanTheRuleGivesIsRefusedAndBothAreSaid() {
         const auto answer = sign({"--expires", "2026-06-01"});

@@ -55,8 +55,10 @@ private slots:
             .measured();
         QCOMPARE(exceptedOf(reviewed), std::set<std::string>{"E1 ml.arc-review"}); // the visit does not sign it
         reviewed.say(
-            R"({"entry":"person.entitled","on":"2026-01-01","person":"Ada Rhos","capacity":"review-authorisation","licence":"QE.ARA.1"}
-{"entry":"review.signed","on":"2026-06-02","balloon":"QE-ONE","item":"E1","act":"review","form":"EASA Form 15c","certificate":"ARC-1","expires":"2027-06-02","reviewer":"Ada Rhos","capacity":"review-authorisation","authorisation":"QE.ARA.1")" +
+            R"({"entry":"person.entitled","on":"2026-01-01","person":"Ada Rhos","capacity":"review-authorisation","licence":"QE.ARA.1"})");
+        reviewed.say(confirmedBy("Ada Rhos", Capacity::ReviewAuthorisation, "2026-01-02"));
+        reviewed.say(
+            R"({"entry":"review.signed","on":"2026-06-02","balloon":"QE-ONE","item":"E1","act":"review","form":"EASA Form 15c","certificate":"ARC-1","expires":"2027-06-02","reviewer":"Ada Rhos","capacity":"review-authorisation","authorisation":"QE.ARA.1")" +
             reviewed.about() + "}");
         QVERIFY(exceptedOf(reviewed).empty());
     }

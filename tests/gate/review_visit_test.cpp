@@ -35,6 +35,10 @@ const std::vector<Work> reviewToo{{ItemId("E1"), RequirementId("ml.arc-review")}
 class ReviewVisitTest : public QObject {
     Q_OBJECT
 
+    static void reviewersCome(Shop& shop) {
+        shop.say(theReviewers);
+        shop.say(confirmedBy("Odo Vale", Capacity::AirworthinessReviewStaff, "2026-01-02"));
+    }
     static void refused(Shop& shop, const std::string& entry, ReviewFault fault) {
         const auto problems = problemsOf(shop.record(), entry);
         QVERIFY(!problems.empty());
@@ -45,14 +49,14 @@ class ReviewVisitTest : public QObject {
 private slots:
     void byIndependentStaffOnAPrivateBalloon() {
         Shop shop;
-        shop.say(theReviewers);
+        reviewersCome(shop);
         shop.open(Visit::PartMlInspection, reviewToo).carriedOut().measured();
         shop.say(reviewIn(shop, byAda));
         QVERIFY(shop.sign(Shop::signing()));
     }
     void caseF9IndependentStaffReviewABalloonUnderAdd() {
         Shop shop(underAdd);
-        shop.say(theReviewers);
+        reviewersCome(shop);
         shop.open(Visit::PartMlInspection, reviewToo).carriedOut().measured();
         refused(shop, reviewIn(shop, byAda), ReviewFault::MayNotReview);
         shop.say(reviewIn(shop, byOdo)); // the organisation may
@@ -60,7 +64,7 @@ private slots:
     void itsOwnLinesAreDoneFirst() {
         // ML.A.903(a), (b), read: the documents, and a survey of the balloon.
         Shop shop;
-        shop.say(theReviewers);
+        reviewersCome(shop);
         shop.open(Visit::PartMlInspection, reviewToo).carriedOut({"papers.review-survey"}).measured();
         refused(shop, reviewIn(shop, byAda), ReviewFault::LineNotDone);
         shop.carriedOut();
@@ -68,19 +72,19 @@ private slots:
     }
     void theVisitHasLinesForIt() {
         Shop shop;
-        shop.say(theReviewers);
+        reviewersCome(shop);
         shop.ready(Visit::PartMlInspection);
         refused(shop, reviewIn(shop, byAda), ReviewFault::NoLineForReview);
     }
     void noOtherVisitServes() {
         Shop shop;
-        shop.say(theReviewers);
+        reviewersCome(shop);
         shop.open(Visit::PartMlSpecial).carriedOut().measured();
         refused(shop, reviewIn(shop, byAda), ReviewFault::MayNotReview);
     }
     void notAfterItIsClosedNorByAnother() {
         Shop shop;
-        shop.say(theReviewers);
+        reviewersCome(shop);
         shop.open(Visit::PartMlInspection, reviewToo).carriedOut().measured();
         QVERIFY(shop.sign(Shop::signing())); // by Ada Rhos, in her own name, on 2026-06-02
         refused(shop, reviewIn(shop, byOdo, "2026-06-02"), ReviewFault::MayNotReview);
@@ -90,7 +94,7 @@ private slots:
     void theStatementNamesTheAnnexOfTheOrganisation() {
         // ML.A.402(a), read: organisations work under an annex of their own; that the statement names it from memory.
         Shop shop;
-        shop.say(theReviewers);
+        reviewersCome(shop);
         shop.wholeAircraft().ready(Visit::PartMlInspection);
         expectReleased(shop, Shop::signing("Odo Vale", Capacity::OrganisationCertifyingStaff));
         const auto closed = shop.now().closed->body;

@@ -3,6 +3,7 @@
 
 /// A balloon, and what is said of its airworthiness reviews, as entries.
 
+#include "acts/confirmed_wording.h"
 #include "answers/due.h"
 #include "answers/review/reviews.h"
 #include "problem/faults/review_fault.h"
@@ -33,7 +34,10 @@ inline std::string yard(const std::string& operations = "[]") {
 {"entry":"person.entitled","on":"2024-06-01","person":"Cai Mo","capacity":"airworthiness-review-staff","licence":"ARS 3","organisation":"Lakeside","approval":"QE.CAO.0031"}
 {"entry":"person.entitled","on":"2024-06-01","person":"Nia Sol","capacity":"review-authorisation","licence":"ARA 9"}
 {"entry":"person.entitled","on":"2020-06-01","person":"Nia Sol","capacity":"independent-certifying-staff","licence":"QE.66.9"}
-{"entry":"person.entitled","on":"2020-06-01","person":"Ole Berg","capacity":"pilot-owner","licence":"BPL 4"})";
+{"entry":"person.entitled","on":"2020-06-01","person":"Ole Berg","capacity":"pilot-owner","licence":"BPL 4"}
+)" + adoptedAsShipped("2024-06-01") +
+           confirmedBy("Cai Mo", Capacity::AirworthinessReviewStaff, "2024-06-02", "ARS 3, Lakeside, QE.CAO.0031") +
+           confirmedBy("Nia Sol", Capacity::IndependentCertifyingStaff, "2024-06-02", "QE.66.9");
 }
 
 /// From its paper.

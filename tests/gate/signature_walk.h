@@ -6,12 +6,12 @@
 
 #include "answers/bench_file.h"
 #include "answers/due.h"
-#include "signature_hands.h"
+#include "gate/wording/signature_wording.h"
 
 namespace signature_model_test {
 
 /// What happens, in any order, held against the model after each step.
-class Walk : SignatureHands {
+class Walk : WordingHands {
 public:
     explicit Walk(Counts& counts) : m_counts(counts) {
         if (any(3) > 0) {
@@ -25,8 +25,10 @@ public:
         const int what = any(100);
         if (what < 3)
             setCode();
-        else if (what < 34)
+        else if (what < 31)
             settle();
+        else if (what < 34)
+            sayOfWording();
         else if (what < 54)
             pull();
         else if (what < 60)
@@ -121,6 +123,8 @@ private:
         m_visit.lines[{line, item}] = {state, why};
     }
     void tidy() {
+        if (any(2) == 0)
+            everythingConfirmed();
         for (const auto& [line, item] : m_visit.asked())
             if (!m_visit.isDone(line, item))
                 settleAs(line, item, "done", false);
@@ -218,6 +222,7 @@ private:
     }
     /// All is done but what was found last: that is signed as a list, and mostly put right soon.
     void handOver() {
+        everythingConfirmed();
         tidy();
         find();
         const auto lists = m_lists.size();
@@ -239,6 +244,7 @@ private:
             if (!any && model::excepted(m_visit, m_credits, m_lists).empty())
                 against.insert("nothing to list");
         }
+        against.merge(wordingAgainst(outcome == "released", true));
         auto closed = inItsOrder(closing(outcome, person));
         std::string behind;
         switch (slip) {
@@ -303,7 +309,7 @@ private:
             return;
         auto& list = m_lists.at(any(m_lists.size()));
         const auto person = oneOf("Ada Rhos", "Ada Rhos", "Ada Rhos", "Una Past");
-        std::set<std::string> against;
+        auto against = wordingAgainst(true, false);
         if (!list.pending)
             against.insert("answered");
         else if (!model::standing(list, m_defects, m_credits, m_lists).empty())

@@ -314,12 +314,12 @@ SQL_WORDS = re.compile(r"\b(SELECT|FROM|WHERE|INSERT|UPDATE|DELETE|CREATE|DROP|O
 WORDS_OF_OTHERS = {
     "core/bench/release/owner_rule.cpp": "what the rules say, as read, each with its clause",
     "core/bench/release/release_text.cpp": "statements as 14 CFR and Part-ML prescribe them, and where they stand",
+    "core/bench/release/statement.cpp": "what fills the places of a statement, in its language",
     "core/exchange/log/log_heading.cpp": "what people call the columns of their logs, in four languages",
-    "core/gate/gate.cpp": "what each check is called, for developers",
     "core/record/kinds": "what stands under the keys of an entry, key by key",
     "core/registry/clock.cpp": "two figures as the projections of existing records hold them",
     "core/rules/programme/document_schema.cpp": "what the schema checker writes, to find the key that it means",
-    "core/writing/target.cpp": "how a file of SQLite begins",
+    "core/gate/gate.cpp": "what each check is called, for developers", "core/writing/target.cpp": "how a file of SQLite begins",
 }
 
 

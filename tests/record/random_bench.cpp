@@ -137,7 +137,8 @@ rc::Gen<Body> any(Of<ReturnApproved>, const Names& names) {
     using R = ReturnApproved;
     return rc::gen::cast<Body>(rc::gen::build<R>(set(&R::inspection, names.inspection), set(&R::statement, anyText()),
                                                  set(&R::signatory, names.person), set(&R::capacity, anySlug()),
-                                                 set(&R::licence, anyText()), set(&R::proof, anyProof())));
+                                                 set(&R::licence, anyText()), set(&R::confirmed, anyConfirmed(names)),
+                                                 set(&R::proof, anyProof())));
 }
 
 rc::Gen<Body> any(Of<DefectFound>, const Names& names) {
@@ -231,6 +232,7 @@ rc::Gen<Body> any(Of<ReleaseIncomplete>, const Names& names) {
             body.within = {CivilDate::fromDayNumber(*rc::gen::inRange(0, 40'000)), Minutes(*rc::gen::inRange(1, 600)),
                            *rc::gen::inRange<std::int64_t>(1, 9)};
         body.proof = *anyProof();
+        body.confirmed = *anyConfirmed(names);
         return body;
     });
 }
@@ -268,6 +270,7 @@ rc::Gen<Body> any(Of<InspectionClosed>, const Names& names) {
             body.excepted = {{*names.item, *names.requirement, *anyText(),
                               *rc::gen::element<std::string>("spent", "lapsed", "unproven")}};
         body.proof = *anyProof();
+        body.confirmed = *anyConfirmed(names);
         return body;
     });
 }
@@ -290,6 +293,8 @@ rc::Gen<Body> any(Of<ReviewSigned>, const Names& names) {
             body.photographs = {*anyDigest()};
         body.inspection = *optionally(names.inspection);
         body.proof = *anyProof();
+        body.statement = *anyText();
+        body.confirmed = *anyConfirmed(names);
         return body;
     });
 }

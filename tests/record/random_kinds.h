@@ -37,6 +37,8 @@ rc::Gen<Body> any(Of<ReviewSigned>, const Names& names);
 rc::Gen<Body> any(Of<SignatoryCode>, const Names& names);
 /// Or none.
 rc::Gen<std::optional<Proof>> anyProof();
+rc::Gen<Body> any(Of<TextAdopted>, const Names& names);
+rc::Gen<Body> any(Of<TextConfirmed>, const Names& names);
 rc::Gen<Body> any(Of<InspectionClosed>, const Names& names);
 rc::Gen<Body> any(Of<PersonEntitled>, const Names& names);
 rc::Gen<Body> any(Of<TesterCalibrated>, const Names& names);
@@ -49,6 +51,9 @@ rc::Gen<Body> any(Of<FabricStated>, const Names& names);
 rc::Gen<Body> any(Of<ItemState>, const Names& names);
 rc::Gen<Body> any(Of<BalloonState>, const Names& names);
 rc::Gen<Body> any(Of<BalloonRenamed>, const Names& names);
+
+/// Who confirmed what was signed.
+rc::Gen<std::vector<ConfirmedText>> anyConfirmed(const Names& names);
 
 /// What those of a history speak of: an inspection, two defects and a person.
 std::vector<Body> castOfTheBench(const std::vector<ItemId>& items);

@@ -29,9 +29,10 @@ void addOpening(CLI::App& group, Chosen& chosen) {
     open->add_option("--by", opened->by, "Who opens it")->type_name("NAME");
     addDay(*open, opened->on, "The day (default: today)");
     open->add_flag("--json", alwaysJson);
-    open->footer("Answers with its name and its lines. Settle them with entries line.settled, describe work with\n"
-                 "work.performed (see post --help), then sign. In work that is no inspection the lines of an item come\n"
-                 "with the work on it. An inspection after an event is opened once the event is reported.");
+    open->footer(
+        "Answers with its name and its lines. Settle them with entries line.settled, describe work with\n"
+        "work.performed (see post --help), then sign. In work that is no inspection the lines of an item come\n"
+        "with the work on it. An inspection after an event is opened once the event is reported.");
 }
 
 void addSigning(CLI::App& group, Chosen& chosen) {
@@ -202,6 +203,51 @@ void addSignatory(CLI::App& app, Chosen& chosen) {
     const auto [list, listed] =
         begin<SignatoryListOptions>(*group, chosen, "list", "Who has a code, since when, its key");
     list->add_flag("--json", listed->json, "Answer as JSON");
+}
+
+void addText(CLI::App& app, Chosen& chosen) {
+    auto* group = app.add_subcommand("text", "Wording that is signed: list it, show, adopt and confirm it");
+    group->require_subcommand(1);
+    const auto [list, listed] = begin<TextListOptions>(*group, chosen, "list", "Texts and checklists in use");
+    addDay(*list, listed->on, "As of this day (default: today)");
+    list->add_flag("--json", listed->json, "Answer as JSON");
+    const auto [show, shown] =
+        begin<TextShowOptions>(*group, chosen, "show", "One of them: its wording and its source");
+    show->add_option("ID", shown->text, "A text or a checklist")->required();
+    show->add_option("--revision", shown->revision, "Of a checklist that is in use in several")->type_name("REV");
+    addDay(*show, shown->on, "As of this day (default: today)");
+    show->add_flag("--json", shown->json, "Answer as JSON");
+    const auto [adopt, adopted] = begin<TextAdoptOptions>(*group, chosen, "adopt", "Adopt wording for an organisation");
+    adopt->add_option("ID", adopted->text, "A text, or 'all' of them")->required();
+    adopt->add_option("--for", adopted->organisation, "Which organisation adopts it")->required()->type_name("NAME");
+    auto* body =
+        adopt->add_option("--body", adopted->body, "Its own wording (default: as it ships)")->type_name("FILE");
+    auto* revision = adopt->add_option("--revision", adopted->revision, "Of its own wording")->type_name("REV");
+    body->needs(revision);
+    revision->needs(body);
+    adopt->add_option("--title", adopted->title, "Of its own wording")->needs(body);
+    adopt->add_option("--source", adopted->source, "Which manual or rule it is from")->needs(body);
+    adopt->add_option("--by", adopted->by, "Who writes it")->type_name("NAME");
+    addDay(*adopt, adopted->on, "In use from this day (default: today)");
+    adopt->add_flag("--json", alwaysJson);
+    adopt->footer(
+        "Places in braces are filled in by the record; a wording without one that its rule wants is refused.");
+    const auto [confirm, confirmed] =
+        begin<TextConfirmOptions>(*group, chosen, "confirm", "Say that it is what the current rule says");
+    confirm->add_option("ID", confirmed->text, "A text or a checklist")->required();
+    confirm->add_option("--against", confirmed->against, "Which rule, as amended when")->required()->type_name("RULE");
+    confirm->add_option("--by", confirmed->by, "Who confirms")->required()->type_name("PERSON");
+    confirm->add_option("--as", confirmed->capacity, "As what: independent-certifying-staff, pilot-owner …")
+        ->required()
+        ->type_name("AS");
+    confirm->add_option("--revision", confirmed->revision, "Of a checklist that is in use in several")
+        ->type_name("REV");
+    confirm->add_option("--digest", confirmed->digest, "Of what was read (default: of what is in use)");
+    addDay(*confirm, confirmed->on, "The day of it (default: today)");
+    confirm->add_flag("--json", alwaysJson);
+    confirm->footer(
+        "Refused for whoever may not sign what it is for. Nothing is signed by wording that nobody has confirmed;\n"
+        "another revision is to be confirmed again.");
 }
 
 }

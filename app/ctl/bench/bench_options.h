@@ -10,5 +10,6 @@ namespace crownring::ctl {
 void addInspection(CLI::App& app, Chosen& chosen);
 void addReview(CLI::App& app, Chosen& chosen);
 void addSignatory(CLI::App& app, Chosen& chosen);
+void addText(CLI::App& app, Chosen& chosen);
 
 }

@@ -12,6 +12,7 @@
 #include "screen/desk/due_model.h"
 #include "screen/desk/house.h"
 #include "screen/desk/notice.h"
+#include "screen/wording/wording_rows.h"
 #include "sheets/sheet_parts.h"
 #include "sheets/sheets.h"
 #include "words/bench_words.h"
@@ -140,7 +141,7 @@ void ReleaseDesk::clear() {
         text->clear();
     m_outstanding.clear();
     m_bounds.clear();
-    for (auto* list : {&m_people, &m_optional, &m_refusals, &m_sections, &m_dueNext, &m_ownerRules})
+    for (auto* list : {&m_people, &m_optional, &m_refusals, &m_wording, &m_sections, &m_dueNext, &m_ownerRules})
         list->show({});
     m_signing = false;
     m_code.forget();
@@ -170,6 +171,7 @@ void ReleaseDesk::refresh() {
         m_signing = false;
         m_statement = inward(file.inspection.closed->body.statement);
         m_refusals.show({});
+        m_wording.show(signedWording(file.inspection.closed->body.confirmed));
         m_sections.show({});
         showDueNext();
         emit changed();
@@ -208,6 +210,7 @@ void ReleaseDesk::takeDraft(const ReleaseDraft& draft) {
     m_refusals.show(std::move(refusals));
     m_statement = draft.statement.because ? words::said(*draft.statement.because) : inward(draft.statement.text);
     m_statementSource = inward(draft.statement.source);
+    m_wording.show(draftedWording(draft.wording));
     std::vector<Choice> sections;
     if (const auto text = notAskedText(draft.file); !text.isEmpty())
         sections.push_back({QStringLiteral("not-asked"), tr("Not asked for"), text, -1, -1, false});

@@ -5,11 +5,11 @@
 
 #include "acts/sign.h"
 #include "screen/bench/inspection_desk.h"
-#include "screen/signing/own_code.h"
 #include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"
 #include "screen/returns/release_bounds.h"
 #include "screen/returns/signers.h"
+#include "screen/signing/own_code.h"
 
 #include <QtQml/qqmlregistration.h>
 
@@ -42,6 +42,9 @@ class ReleaseDesk : public crownring::screen::Resident {
     Q_PROPERTY(bool maySign READ maySign NOTIFY changed FINAL)
     Q_PROPERTY(QString statement READ statement NOTIFY changed FINAL) ///< what is signed, word for word
     Q_PROPERTY(QString statementSource READ statementSource NOTIFY changed FINAL)
+    /// What is signed by. value: its key at the wording desk; label: which; detail: who confirmed it, or that nobody
+    /// did; chosen: somebody did
+    Q_PROPERTY(crownring::screen::ChoiceModel* wording READ wording CONSTANT FINAL)
     /// label: heading; detail: its paragraphs
     Q_PROPERTY(crownring::screen::ChoiceModel* sections READ sections CONSTANT FINAL)
     /// After the close: label: what is due next; detail: item, when
@@ -82,6 +85,7 @@ public:
     }
     [[nodiscard]] QString statement() const { return m_statement; }
     [[nodiscard]] QString statementSource() const { return m_statementSource; }
+    [[nodiscard]] ChoiceModel* wording() { return &m_wording; }
     [[nodiscard]] ChoiceModel* sections() { return &m_sections; }
     [[nodiscard]] ChoiceModel* dueNext() { return &m_dueNext; }
     [[nodiscard]] ChoiceModel* ownerRules() { return &m_ownerRules; }
@@ -118,6 +122,7 @@ private:
     ChoiceModel m_optional;
     ChoiceModel m_refusals;
     QStringList m_refusalItems;
+    ChoiceModel m_wording;
     ChoiceModel m_sections;
     ChoiceModel m_dueNext;
     ChoiceModel m_ownerRules;

@@ -166,6 +166,9 @@ Sources sourcesOf(EntryFault fault) {
     case EntryFault::BuyerWithoutSale:
         return {QT_TRANSLATE_NOOP("Problem", "to whom it went, but it is not sold"),
                 QT_TRANSLATE_NOOP("Problem", "leave the key out, or write \"state\": \"sold\"")};
+    case EntryFault::TextOrChecklist:
+        return {QT_TRANSLATE_NOOP("Problem", "it is of one text or of one checklist"),
+                QT_TRANSLATE_NOOP("Problem", "name one of them, in 'text' or in 'checklist'")};
     case EntryFault::SameRegistration:
         return {QT_TRANSLATE_NOOP("Problem", "the registration that it has already"),
                 QT_TRANSLATE_NOOP("Problem", "name the new registration")};

@@ -274,6 +274,30 @@ Sources sourcesOf(ReleaseFault fault) {
                                              "inspection was closed; 'inspection approve' does")};
     case ReleaseFault::NotGiven:
         return {QT_TRANSLATE_NOOP("Problem", "%1 is not given"), QT_TRANSLATE_NOOP("Problem", "give it")};
+    case ReleaseFault::WordingNotAdopted:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "the wording '%1' (revision %2) is the program's own, and no organisation "
+                                         "has adopted it by this day"),
+            QT_TRANSLATE_NOOP("Problem",
+                              "adopt it, or your manual's own wording, under 'Wording that is signed' in Rules or with "
+                              "'text adopt', then have it confirmed against the current rule")};
+    case ReleaseFault::WordingNotConfirmed:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "nobody who may sign such a visit has confirmed the wording '%1' "
+                                         "(revision %2) against the current rule by this day"),
+            QT_TRANSLATE_NOOP("Problem",
+                              "read it beside the rule and confirm it, under 'Wording that is signed' in Rules or with "
+                              "'text confirm'")};
+    case ReleaseFault::ChecklistNotConfirmed:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "nobody who may sign such a visit has confirmed the checklist '%1' "
+                                         "(revision %2) against the current rule by this day"),
+            QT_TRANSLATE_NOOP("Problem",
+                              "read it beside the rule and confirm it, under 'Wording that is signed' in Rules or with "
+                              "'text confirm'")};
+    case ReleaseFault::PlaceUnfilled:
+        return {QT_TRANSLATE_NOOP("Problem", "the wording '%1' speaks of {%2}, for which the record has nothing here"),
+                QT_TRANSLATE_NOOP("Problem", "give it, or adopt a wording without it")};
     case ReleaseFault::EntryUnread:
         return {QT_TRANSLATE_NOOP("Problem", "the record holds an entry that cannot be read, '%1' (%2)"),
                 QT_TRANSLATE_NOOP("Problem", "void it with a reason, and write it again as it should be")};

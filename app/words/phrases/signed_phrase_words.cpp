@@ -26,6 +26,10 @@ const char* sourceOf(SignedPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "%1 at %2 h");
     case SignedPhrase::ItemAsks:
         return QT_TRANSLATE_NOOP("Phrase", "%1: %2");
+    case SignedPhrase::Confirmed:
+        return QT_TRANSLATE_NOOP("Phrase", "who confirmed the wording");
+    case SignedPhrase::ConfirmedAs:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, revision %2, by %3 on %4 against %5");
     case SignedPhrase::Nothing:
         return QT_TRANSLATE_NOOP("Phrase", "nothing");
     }

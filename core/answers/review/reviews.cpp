@@ -160,6 +160,10 @@ Result<ReviewFile> reviewFile(Books& books, const Entry& signing) {
     if (!entitlements)
         return tl::unexpected(entitlements.error());
     file.entitlements = std::move(*entitlements);
+    auto wordings = wordingBook(books, signing.on);
+    if (!wordings)
+        return tl::unexpected(wordings.error());
+    file.wordings = std::move(*wordings);
     file.authorisation = authorisationOf(file.entitlements, said.reviewer, file.reviewing.capacity, signing.on);
     const auto read = readEnvelope(books, file, signing)
                           .and_then([&] { return readReviewed(books, file, signing); })

@@ -8,6 +8,7 @@
 #include "bench/reading/instrument.h"
 #include "bench/reading/verdict.h"
 #include "bench/release/entitlement.h"
+#include "bench/wording/wording.h"
 #include "record/journal.h"
 #include "rules/standing/standing.h"
 
@@ -66,6 +67,7 @@ struct BenchFile {
     std::string operatedBy;
     std::vector<std::string> operations; ///< of the balloon
     std::vector<Entitlement> entitlements;
+    WordingBook wordings; ///< up to that day
     std::vector<Calibration> calibrations;
     std::vector<StatedLimit> limits; ///< of all types; the latest of each sort
     std::vector<TypeDescribed> types;

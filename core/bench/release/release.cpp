@@ -250,10 +250,16 @@ Argument titleOf(const ItemFacts& item) {
 
 }
 
+void setSigner(ReleaseFacts& facts, const Entitlement& held) {
+    facts.annex = annexName(annexOf(held.approval));
+    facts.organisation = held.organisation;
+    facts.approval = held.approval;
+}
+
 std::string_view refusalName(Refusal::Kind kind) {
-    constexpr std::array<std::string_view, 14> names = {"closed",   "line-open", "no-reading", "fails",     "undecided",
+    constexpr std::array<std::string_view, 15> names = {"closed",   "line-open", "no-reading", "fails",     "undecided",
                                                         "doubtful", "tester",    "defect",     "no-defect", "signatory",
-                                                        "content",  "order",     "excepted",   "scope"};
+                                                        "content",  "order",     "excepted",   "scope",     "wording"};
     return names[static_cast<std::size_t>(kind)];
 }
 
@@ -330,8 +336,9 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
     facts.person = signing.person.text();
     facts.capacity = signing.capacity;
     if (const auto* held = heldBy(file.entitlements, signing.person, signing.capacity, signing.on))
-        facts.annex = annexName(annexOf(held->approval));
+        setSigner(facts, *held);
     facts.licence = licenceOf(file.entitlements, signing.person, signing.capacity, signing.on);
+    facts.texts = file.wordings.adopted;
     return facts;
 }
 

@@ -43,6 +43,7 @@ struct Refusal {
         Order,     ///< dated before what it covers
         Excepted,  ///< what is lapsed, spent or unproven beside the work, where airworthiness is stated
         Scope,     ///< what is certified was not there, or was not inspected as the words would say
+        Wording,   ///< nobody has confirmed what would be signed
     };
     Kind kind = Kind::LineOpen;
     ReleaseFault fault{};
@@ -70,5 +71,7 @@ struct Refusal {
 
 /// What the release is composed of.
 [[nodiscard]] ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing);
+/// On whose behalf, and under which annex.
+void setSigner(ReleaseFacts& facts, const Entitlement& held);
 
 }

@@ -11,12 +11,6 @@ namespace crownring {
 
 namespace {
 
-bool isLoose(const ReleaseFacts& facts) { return facts.registration.empty(); }
-
-bool isUsInspection(const ReleaseFacts& facts) {
-    return regimeOf(facts.visit) == Regime::Us14Cfr && isPeriodic(facts.visit) && !facts.otherWork;
-}
-
 Argument headingOf(const ReleaseFacts& facts) {
     return facts.otherWork ? *facts.otherWork : Argument(termOf(facts.visit));
 }
@@ -24,81 +18,6 @@ Argument headingOf(const ReleaseFacts& facts) {
 bool hasEnvelope(const ReleaseFacts& facts) {
     return !facts.envelopeType.empty() || std::any_of(facts.items.begin(), facts.items.end(),
                                                       [](const auto& item) { return item.kind == ItemKind::Envelope; });
-}
-
-PrescribedStatement noStatement(Phrase because) { return {{}, {}, std::move(because)}; }
-
-std::string named(const ReleaseFacts& facts) {
-    std::string names;
-    for (const auto& item : facts.items)
-        names += (names.empty() ? "" : "; ") + item.named;
-    return "the following alone (" + names + ")";
-}
-
-// 14 CFR 43.11(a)(4), (a)(5), read, verbatim where the whole aircraft is certified; "(insert type)" and "(date)" filled
-// in.
-PrescribedStatement usInspectionStatement(const ReleaseFacts& facts) {
-    const std::string type = facts.visit == Visit::UsAnnual ? "annual" : "100-hour";
-    const bool whole = isAircraft(facts);
-    const auto begin = "I certify that " + (whole ? "this aircraft" : "of this aircraft " + named(facts)) +
-                       " has been inspected in accordance with " + type + " inspection and ";
-    if (facts.outcome == Outcome::Released)
-        return {begin + "was determined to be in airworthy condition.", "14 CFR 43.11(a)(4)", {}};
-    const auto dated = facts.discrepanciesDated ? facts.discrepanciesDated->iso() : "(date)";
-    return {begin + "a list of discrepancies and unairworthy items dated " + dated +
-                " has been provided for the aircraft owner or operator.",
-            "14 CFR 43.11(a)(5)",
-            {}};
-}
-
-/// Organisations work under an annex of their own, which their statement names (ML.A.402(a), read; that the statement
-/// names it from memory); independent staff and pilot-owners under Part-ML.
-std::string annexOf(const ReleaseFacts& facts) { return facts.annex.empty() ? "Part-ML" : facts.annex; }
-
-PrescribedStatement partMlStatement(const ReleaseFacts& facts) {
-    // AMC M.A.801(e)1(a) and (b), read in a UK consolidated copy of Part-M; with "Part-ML" from memory.
-    const bool byOwner = facts.capacity == Capacity::PilotOwner;
-    return {"Certifies that the " + std::string(byOwner ? "limited pilot-owner maintenance" : "work") +
-                " specified except as otherwise specified was carried out in accordance with " + annexOf(facts) +
-                " and in respect to that work " +
-                (isAircraft(facts) ? "the aircraft is" : "of the aircraft " + named(facts) + " is") +
-                " considered ready for release to service.",
-            "ML.A.801(e) and its AMC (wording from memory, after AMC M.A.801(e)1)",
-            {}};
-}
-
-/// After the certificate of an aircraft: what Part-ML prescribes for a component was not read.
-PrescribedStatement componentStatement(const ReleaseFacts& facts) {
-    return {"Certifies that the work specified except as otherwise specified was carried out in accordance with " +
-                annexOf(facts) + " and in respect to that work " + named(facts) +
-                " is considered ready for release to service.",
-            "ML.A.802 (wording from memory, after ML.A.801(e) and its AMC)",
-            {}};
-}
-
-/// ML.A.801(f), from memory, after 145.A.50(e), read.
-PrescribedStatement incompleteStatement(const ReleaseFacts& facts) {
-    return {"Certifies that the work specified, except the maintenance that is listed as not completed, was carried "
-            "out in accordance with " +
-                annexOf(facts) + " and in respect to that work " +
-                (isAircraft(facts) ? std::string("the aircraft is") : "of the aircraft " + named(facts) + " is") +
-                " considered ready for release to service within the limitations stated.",
-            "ML.A.801(f) (wording from memory, after ML.A.801(e) and its AMC)",
-            {}};
-}
-
-PrescribedStatement usWorkStatement() {
-    return {"The signature constitutes the approval for return to service only for the work performed.",
-            "14 CFR 43.9(a)(4) (from memory)",
-            {}};
-}
-
-PrescribedStatement looseStatement(const ReleaseFacts& facts) {
-    Listed items;
-    for (const auto& item : facts.items)
-        items.list.push_back(item.title);
-    return noStatement(
-        {regimeOf(facts.visit) == Regime::PartMl ? ReleasePhrase::LoosePartMl : ReleasePhrase::LooseUs, {items}});
 }
 
 Phrase hours(const std::optional<Minutes>& time) {
@@ -217,36 +136,18 @@ std::string namedInStatement(ItemKind kind, const ItemId& item, const std::optio
     return serial ? name + ", serial number " + *serial : name;
 }
 
+bool isLoose(const ReleaseFacts& facts) { return facts.registration.empty(); }
+
+bool isUsInspection(const ReleaseFacts& facts) {
+    return regimeOf(facts.visit) == Regime::Us14Cfr && isPeriodic(facts.visit) && !facts.otherWork;
+}
+
 bool isAircraft(const ReleaseFacts& facts) {
     const auto has = [&](ItemKind kind) {
         return std::ranges::find(facts.items, kind, &ReleasedItem::kind) != facts.items.end();
     };
     return !isLoose(facts) && has(ItemKind::Envelope) && has(ItemKind::Basket) && has(ItemKind::Burner) &&
            has(ItemKind::Cylinder);
-}
-
-PrescribedStatement statementOf(const ReleaseFacts& facts) {
-    if (facts.outcome == Outcome::Abandoned)
-        return noStatement({ReleasePhrase::NothingReleased, {}});
-    if (facts.outcome == Outcome::Released && isOfComponents(facts.visit) && regimeOf(facts.visit) == Regime::PartMl)
-        return componentStatement(facts);
-    if (isLoose(facts) && (isUsInspection(facts) || regimeOf(facts.visit) == Regime::PartMl))
-        return looseStatement(facts);
-    if (facts.outcome == Outcome::Incomplete)
-        return incompleteStatement(facts);
-    if (isUsInspection(facts))
-        return usInspectionStatement(facts);
-    if (facts.outcome == Outcome::Discrepancies)
-        return noStatement({ReleasePhrase::DiscrepanciesListed, {}});
-    if (regimeOf(facts.visit) == Regime::PartMl)
-        return partMlStatement(facts);
-    return usWorkStatement();
-}
-
-PrescribedStatement returnStatementOf(const ReleaseFacts& facts) {
-    if (isLoose(facts))
-        return looseStatement(facts);
-    return regimeOf(facts.visit) == Regime::PartMl ? partMlStatement(facts) : usWorkStatement();
 }
 
 std::vector<Argument> workOf(const ReleaseFacts& facts) {

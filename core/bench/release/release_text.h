@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The words of a release: what the rules want in it, the statement that they prescribe, and what is still missing. It
+/// The words of a release: what the rules want in it, the statement that is signed, and what is still missing. It
 /// composes what it is given and judges nothing: whether a balloon may be released is for the person who signs.
 ///
 /// Sources. Read: 14 CFR 43.11(a), (b). Read in a UK-retained copy of Part-M: AMC M.A.801(e)1(a), (b), whose Part-ML
@@ -11,6 +11,8 @@
 #include "bench/checklist/visit.h"
 #include "bench/release/content_phrase.h"
 #include "bench/release/entitlement.h"
+#include "bench/wording/places.h"
+#include "bench/wording/wording.h"
 #include "measure/count.h"
 #include "record/kinds/defects.h"
 #include "record/kinds/inspections.h"
@@ -68,6 +70,9 @@ struct ReleaseFacts {
     std::optional<Capacity> capacity;
     std::string licence;
     std::string annex{}; ///< under which an organisation works, "Part-145"; empty: under Part-ML
+    std::string organisation{};
+    std::string approval{};
+    AdoptedTexts texts{}; ///< in force on that day; of what nobody adopted the wording is that which ships
 };
 
 struct ReleaseSection {
@@ -83,16 +88,27 @@ struct ReleaseSection {
 /// the names of its items (14 CFR 43.11(a)(4) lets a component be certified).
 [[nodiscard]] bool isAircraft(const ReleaseFacts& facts);
 
+/// Of items that are on no balloon.
+[[nodiscard]] bool isLoose(const ReleaseFacts& facts);
+/// An annual or 100-hour inspection as 14 CFR 43.11 has it.
+[[nodiscard]] bool isUsInspection(const ReleaseFacts& facts);
+
 /// "minor repair or alteration" …
 [[nodiscard]] Phrase phraseOf(Grade grade);
 
 /// The wording to be signed as it stands.
 struct PrescribedStatement {
-    std::string text;              ///< empty where no rule gives one; `because` then says why
-    std::string source;            ///< the rule that prescribes it
-    std::optional<Phrase> because; ///< e.g. items on no balloon: the statement of Part-ML is for an aircraft
+    std::string text;                    ///< empty where no rule gives one; `because` then says why
+    std::string source;                  ///< the rule that prescribes it
+    std::optional<Phrase> because;       ///< e.g. items on no balloon: the statement of Part-ML is for an aircraft
+    std::optional<Wording> wording{};    ///< what it was composed by
+    bool adopted = false;                ///< that wording, by an organisation
+    std::vector<std::string> unfilled{}; ///< its places for which nothing is given
     bool operator==(const PrescribedStatement&) const = default;
 };
+/// By what is adopted, else by what ships.
+[[nodiscard]] PrescribedStatement composedStatement(StatementText text, const AdoptedTexts& texts,
+                                                    const Places& places);
 [[nodiscard]] PrescribedStatement statementOf(const ReleaseFacts& facts);
 /// Of who approves the return to service after a list of discrepancies.
 [[nodiscard]] PrescribedStatement returnStatementOf(const ReleaseFacts& facts);

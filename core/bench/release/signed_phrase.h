@@ -18,6 +18,8 @@ enum class SignedPhrase : std::uint8_t {
     ItemAt,   ///< %1: the item, %2: its time in service
     ItemAsks, ///< %1: the item, %2: a requirement
     Nothing,
+    Confirmed,   ///< who confirmed the wording
+    ConfirmedAs, ///< %1: the text, %2: its revision, %3: by whom, %4: when, %5: against what
 };
 
 }

@@ -59,6 +59,14 @@ Argument titleOf(const SignedException& excepted) {
     return excepted.title.empty() ? Argument(excepted.requirement) : Argument(excepted.title);
 }
 
+WordingAsked wordingAsked(const ReturnFile& file, const Approving& approving) {
+    return {&file.wordings,
+            file.entitlements,
+            statementOf(file, approving),
+            {},
+            {file.then.visit(), approving.person, true}};
+}
+
 std::vector<Refusal> refusals(const ReturnFile& file, const Approving& approving) {
     std::vector<Refusal> refused;
     if (!file.pending) {
@@ -89,7 +97,9 @@ PrescribedStatement statementOf(const ReturnFile& file, const Approving& approvi
         releaseFacts(file.then, {Outcome::Released, approving.person, approving.capacity, {}, {}, approving.on});
     // Who approves may have been entitled after the list.
     if (const auto* held = heldBy(file.entitlements, approving.person, approving.capacity, approving.on))
-        facts.annex = annexName(annexOf(held->approval));
+        setSigner(facts, *held);
+    facts.licence = licenceOf(file.entitlements, approving.person, approving.capacity, approving.on);
+    facts.texts = file.wordings.adopted;
     return returnStatementOf(facts);
 }
 
@@ -100,6 +110,7 @@ ReturnApproved composedApproval(const ReturnFile& file, const Approving& approvi
     composed.signatory = approving.person;
     composed.capacity = std::string(capacityName(approving.capacity));
     composed.licence = licenceOf(file.entitlements, approving.person, approving.capacity, approving.on);
+    composed.confirmed = confirmedFor(wordingAsked(file, approving));
     return composed;
 }
 

@@ -7,6 +7,7 @@
 ///     annual signed on 2026-06-02 with a torn panel and a hose that is spent: pending; the panel cleared on 06-20, the
 ///     hose replaced and the old one scrapped on 06-25; approved on 06-26: the annual counts from 2026-06-02
 
+#include "bench/confirmed/wording_refusals.h"
 #include "bench/release/release.h"
 
 #include <optional>
@@ -45,6 +46,7 @@ struct ReturnFile {
     BenchFile then;                        ///< as the signature found it
     std::vector<std::string> operations;   ///< of the balloon on the day of the approval
     std::vector<Entitlement> entitlements; ///< on that day
+    WordingBook wordings;                  ///< on that day
     std::vector<Refusal> unsupported;      ///< what would refuse the list itself, by what the record says now
     std::vector<Work> accomplishments;     ///< what counts from the day of the inspection once it is approved
 };
@@ -64,6 +66,9 @@ struct Approving {
 /// The words of the approval. An inspection that found the aircraft unairworthy did not determine that it is airworthy,
 /// so those of 14 CFR 43.11(a)(4) are not among them.
 [[nodiscard]] PrescribedStatement statementOf(const ReturnFile& file, const Approving& approving);
+
+/// Whether it is confirmed is asked apart, as of a release.
+[[nodiscard]] WordingAsked wordingAsked(const ReturnFile& file, const Approving& approving);
 
 /// What the record composes: who approves adds nothing of it by hand.
 [[nodiscard]] ReturnApproved composedApproval(const ReturnFile& file, const Approving& approving);

@@ -73,6 +73,24 @@ private:
 
 std::vector<Problem> refusals(const ReviewFile& file, const ReviewSigned& said) { return Asked(file, said).ask(); }
 
+PrescribedStatement statementOf(const ReviewFile& file, const ReviewSigned& said) {
+    const auto* held = heldBy(file.entitlements, file.reviewing.person, file.reviewing.capacity, file.reviewing.on);
+    return composedStatement(textOf(said.act), file.wordings.adopted,
+                             {{"registration", said.balloon.text()},
+                              {"date", file.reviewing.on.iso()},
+                              {"expires", said.expires ? said.expires->iso() : ""},
+                              {"form", said.form},
+                              {"certificate", said.certificate},
+                              {"person", said.reviewer.text()},
+                              {"licence", file.authorisation},
+                              {"organisation", held ? held->organisation : ""},
+                              {"approval", held ? held->approval : ""}});
+}
+
+WordingAsked wordingAsked(const ReviewFile& file, const ReviewSigned& said) {
+    return {&file.wordings, file.entitlements, statementOf(file, said), {}, {{}, said.reviewer}};
+}
+
 bool isAsTheRuleGives(CivilDate printed, CivilDate rule) { return printed == rule || addDays(printed, 1) == rule; }
 
 }

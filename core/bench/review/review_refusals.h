@@ -7,6 +7,7 @@
 /// deferred; a survey); the anticipation by at most 90 and 30 days as `regulations` of the programme has it. ML.A.901
 /// (an expired certificate is not extended) and that forms print the day itself or the day before it: from memory.
 
+#include "bench/confirmed/wording_refusals.h"
 #include "bench/review/review_rule.h"
 #include "problem/problem.h"
 #include "registry/item_facts.h"
@@ -23,6 +24,7 @@ struct ReviewFile {
     Reviewing reviewing;
     std::optional<ItemFacts> envelope; ///< the item named, on that day; nothing where it is not in the record then
     std::vector<Entitlement> entitlements;
+    WordingBook wordings;             ///< up to that day
     std::string authorisation;        ///< under which it is signed, as the record composes it
     bool isAsked = false;             ///< a programme in force asks for a review of the envelope
     std::optional<CivilDate> current; ///< the last good day of the certificate before
@@ -41,6 +43,11 @@ struct ReviewFile {
 
 /// What stands in the way; empty when it may be signed so. Each with its rule.
 [[nodiscard]] std::vector<Problem> refusals(const ReviewFile& file, const ReviewSigned& said);
+
+/// What is signed besides the form of the authority, and whether it is confirmed: asked when it is signed, and not
+/// again.
+[[nodiscard]] PrescribedStatement statementOf(const ReviewFile& file, const ReviewSigned& said);
+[[nodiscard]] WordingAsked wordingAsked(const ReviewFile& file, const ReviewSigned& said);
 
 /// Printed forms name the last day, or the day before it.
 [[nodiscard]] bool isAsTheRuleGives(CivilDate printed, CivilDate rule);

@@ -115,6 +115,8 @@ FaultRow rowOf(EntryFault fault) {
         return {"expires-on-no-paper", Code::MissingKey};
     case EntryFault::BuyerWithoutSale:
         return {"buyer-without-sale", Code::BadValue};
+    case EntryFault::TextOrChecklist:
+        return {"text-or-checklist", Code::BadValue};
     case EntryFault::SameRegistration:
         return {"same-registration", Code::BadValue};
     case EntryFault::NotUtf8:

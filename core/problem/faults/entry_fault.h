@@ -63,6 +63,7 @@ enum class EntryFault : std::uint8_t {
     RecommendedUntil, ///< an expiry of what is no certificate
     ExpiresOnNoPaper,
     BuyerWithoutSale, ///< to whom, of what is not sold
+    TextOrChecklist,  ///< neither is named, or both
     SameRegistration, ///< a balloon is renamed to what it is called
     NotUtf8,
     NotReadAgain, ///< what would be written says something else when it is read

@@ -149,6 +149,14 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"left-out", Code::NotReleasable};
     case ReleaseFault::NotGiven:
         return {"not-given", Code::NotReleasable};
+    case ReleaseFault::WordingNotAdopted:
+        return {"wording-not-adopted", Code::NotReleasable};
+    case ReleaseFault::WordingNotConfirmed:
+        return {"wording-not-confirmed", Code::NotReleasable};
+    case ReleaseFault::ChecklistNotConfirmed:
+        return {"checklist-not-confirmed", Code::NotReleasable};
+    case ReleaseFault::PlaceUnfilled:
+        return {"place-unfilled", Code::NotReleasable};
     case ReleaseFault::EntryUnread:
         return {"entry-unread", Code::NotReleasable};
     }

@@ -55,32 +55,36 @@ enum class ReleaseFault : std::uint8_t {
     RevokeInstead,       ///< %1: the inspection
     NoReleaseToRevoke,   ///< %1: the inspection
     NobodyRevokes,
-    CorrectedUnsaid,   ///< %1: the inspection
-    SaidBefore,        ///< %1: the line or the reading, %2: the day of the opening
-    NamedBefore,       ///< %1: the inspection
-    StaysRevoked,      ///< %1: the inspection
-    MayNotSign,        ///< %1: why
-    MayNotDefer,       ///< %1: why
-    MayNotGradeDown,   ///< %1: why
-    GradedDownUnsaid,  ///< %1: the defect
-    ReadingUnsaid,     ///< %1: the reading that failed
-    ClearingRestsOnIt, ///< %1: the defect, %2: the reading
-    DeferralUnsaid,    ///< %1: the defect
-    LinesLeftOut,      ///< %1: the requirement, %2: the item, %3: title of a line, %4: how many more
-    NobodyDefers,      ///< %1: why
-    ClearedBefore,     ///< %1: the defect, %2: the day on which it was found
-    NotReadAgain,      ///< %1: the defect, %2: the reading that found it
-    RegistrationInUse, ///< %1: the registration
-    RenamedAndOut,     ///< %1: the registration, %2: what it is out of service for, %3: what it flies as
-    FoundWithClearing, ///< %1: the defect, %2: the day
-    FoundElsewhere,    ///< %1: the defect, %2: the item that it was found on
-    ListAnswered,      ///< %1: the inspection
-    ApprovedBefore,    ///< %1: the day of the list
-    DefectStands,      ///< %1: what was found, %2: the item
-    ListedStands,      ///< %1: what stands against flight, %2: the item
-    LeftOut,           ///< %1: the requirement, %2: the item, %3: the inspection
-    NotGiven,          ///< %1: what
-    EntryUnread,       ///< %1: its id, %2: which it is and why
+    CorrectedUnsaid,       ///< %1: the inspection
+    SaidBefore,            ///< %1: the line or the reading, %2: the day of the opening
+    NamedBefore,           ///< %1: the inspection
+    StaysRevoked,          ///< %1: the inspection
+    MayNotSign,            ///< %1: why
+    MayNotDefer,           ///< %1: why
+    MayNotGradeDown,       ///< %1: why
+    GradedDownUnsaid,      ///< %1: the defect
+    ReadingUnsaid,         ///< %1: the reading that failed
+    ClearingRestsOnIt,     ///< %1: the defect, %2: the reading
+    DeferralUnsaid,        ///< %1: the defect
+    LinesLeftOut,          ///< %1: the requirement, %2: the item, %3: title of a line, %4: how many more
+    NobodyDefers,          ///< %1: why
+    ClearedBefore,         ///< %1: the defect, %2: the day on which it was found
+    NotReadAgain,          ///< %1: the defect, %2: the reading that found it
+    RegistrationInUse,     ///< %1: the registration
+    RenamedAndOut,         ///< %1: the registration, %2: what it is out of service for, %3: what it flies as
+    FoundWithClearing,     ///< %1: the defect, %2: the day
+    FoundElsewhere,        ///< %1: the defect, %2: the item that it was found on
+    ListAnswered,          ///< %1: the inspection
+    ApprovedBefore,        ///< %1: the day of the list
+    DefectStands,          ///< %1: what was found, %2: the item
+    ListedStands,          ///< %1: what stands against flight, %2: the item
+    LeftOut,               ///< %1: the requirement, %2: the item, %3: the inspection
+    NotGiven,              ///< %1: what
+    WordingNotAdopted,     ///< %1: the text, %2: its revision
+    WordingNotConfirmed,   ///< %1: the text, %2: its revision
+    ChecklistNotConfirmed, ///< %1: the checklist, %2: its revision
+    PlaceUnfilled,         ///< %1: the text, %2: the place
+    EntryUnread,           ///< %1: its id, %2: which it is and why
 };
 [[nodiscard]] FaultRow rowOf(ReleaseFault fault);
 

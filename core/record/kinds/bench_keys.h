@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// Panels, conditions of a test with their figures, photographs, and the three figures of a clock, as keys of several
-/// kinds. Inside the record room only.
+/// Panels, conditions of a test with their figures, photographs, the three figures of a clock, and who confirmed
+/// wording, as keys of several kinds. Inside the record room only.
 
 #include "measure/usage.h"
 #include "record/json/object_reader.h"
 #include "record/kinds/panels.h"
+#include "record/kinds/shop.h"
 
 #include <string>
 #include <vector>
@@ -64,5 +65,11 @@ void readFigures(ObjectReader& reader, std::string_view key, Figures& figures, R
 
 /// Leaves out a figure that is as in `implied`; an unknown one that is not is null.
 void writeFigures(nlohmann::json& into, const char* key, const Figures& figures, const Figures& implied);
+
+/// Keys "text" and "checklist", of which one must be there.
+void readWhich(ObjectReader& reader, std::optional<TextId>& text, std::optional<ChecklistId>& checklist);
+/// Key "confirmed"; absent: none.
+[[nodiscard]] std::vector<ConfirmedText> readConfirmed(ObjectReader& reader);
+void writeConfirmed(nlohmann::json& into, const std::vector<ConfirmedText>& confirmed);
 
 }

@@ -32,12 +32,12 @@ template <class... Kinds>
 using OneOf = std::variant<Stated<Kinds>...>;
 
 /// What an entry says. New kinds stand at the end.
-using Body =
-    OneOf<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightLogged, RequirementDone, ProgrammeAdopted,
-          ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened, LineSettled, DefectFound,
-          DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed, PersonEntitled, TesterCalibrated,
-          TypeDescribed, LimitStated, ChecklistAdopted, FabricStated, ReleaseRevoked, ItemState, BalloonState,
-          BalloonRenamed, ReturnApproved, WorkPerformed, ReleaseIncomplete, BalloonOwned, ReviewSigned, SignatoryCode>;
+using Body = OneOf<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightLogged, RequirementDone,
+                   ProgrammeAdopted, ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened,
+                   LineSettled, DefectFound, DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed,
+                   PersonEntitled, TesterCalibrated, TypeDescribed, LimitStated, ChecklistAdopted, FabricStated,
+                   ReleaseRevoked, ItemState, BalloonState, BalloonRenamed, ReturnApproved, WorkPerformed,
+                   ReleaseIncomplete, BalloonOwned, ReviewSigned, SignatoryCode, TextAdopted, TextConfirmed>;
 
 /// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
 template <class Ask>

@@ -182,6 +182,7 @@ InspectionClosed Kind<InspectionClosed>::read(ObjectReader& reader) {
     });
     reader.object("seal", [&](ObjectReader& inner) { body.seal = readSeal(inner); });
     body.proof = readProof(reader);
+    body.confirmed = readConfirmed(reader);
     if (body.outcome != Outcome::Abandoned && !body.signatory)
         reader.refuse("signatory", EntryFault::NobodySigns);
     return body;
@@ -206,6 +207,7 @@ void Kind<InspectionClosed>::write(json& into, const InspectionClosed& body) {
                                     {"standing", each.standing}});
     writeSeal(into, body.seal);
     writeProof(into, body.proof);
+    writeConfirmed(into, body.confirmed);
 }
 
 ReleaseIncomplete Kind<ReleaseIncomplete>::read(ObjectReader& reader) {
@@ -229,6 +231,7 @@ ReleaseIncomplete Kind<ReleaseIncomplete>::read(ObjectReader& reader) {
         body.within.minutes = Minutes(*minutes);
     body.within.flights = reader.optionalCount("flights", 1, mostFlights);
     body.proof = readProof(reader);
+    body.confirmed = readConfirmed(reader);
     return body;
 }
 
@@ -254,6 +257,7 @@ void Kind<ReleaseIncomplete>::write(json& into, const ReleaseIncomplete& body) {
         into["minutes"] = body.within.minutes->value();
     writeValue(into, "flights", body.within.flights);
     writeProof(into, body.proof);
+    writeConfirmed(into, body.confirmed);
 }
 
 ReturnApproved Kind<ReturnApproved>::read(ObjectReader& reader) {
@@ -264,6 +268,7 @@ ReturnApproved Kind<ReturnApproved>::read(ObjectReader& reader) {
     body.capacity = reader.slug("capacity");
     body.licence = reader.optionalText("licence");
     body.proof = readProof(reader);
+    body.confirmed = readConfirmed(reader);
     return body;
 }
 
@@ -274,6 +279,7 @@ void Kind<ReturnApproved>::write(json& into, const ReturnApproved& body) {
     into["capacity"] = body.capacity;
     writeText(into, "licence", body.licence);
     writeProof(into, body.proof);
+    writeConfirmed(into, body.confirmed);
 }
 
 ReleaseRevoked Kind<ReleaseRevoked>::read(ObjectReader& reader) {

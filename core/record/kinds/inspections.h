@@ -6,6 +6,7 @@
 #include "civil/civil_date.h"
 #include "measure/usage.h"
 #include "record/kinds/kind.h"
+#include "record/kinds/shop.h"
 #include "record/kinds/signatures.h"
 
 #include <optional>
@@ -141,6 +142,7 @@ struct InspectionClosed {
     std::optional<Seal> seal;
     std::vector<SignedException> excepted{};
     std::optional<Proof> proof{};
+    std::vector<ConfirmedText> confirmed{}; ///< the wording it rests on; signed before that was asked: none
     bool operator==(const InspectionClosed&) const = default;
 };
 
@@ -149,7 +151,8 @@ struct Kind<InspectionClosed> {
     static constexpr std::string_view name = "inspection.closed";
     static constexpr std::string_view keys =
         "inspection outcome signatory capacity [statement licence manuals limitations clocks[{item "
-        "minutes landings inflations}] seal{entries digest} excepted[{item requirement title standing}] proof{key "
+        "minutes landings inflations}] seal{entries digest} excepted[{item requirement title standing}] "
+        "confirmed[{text checklist revision digest by licence on against}] proof{key "
         "signature}]";
     static constexpr TimeOfDay time{18, 10};
     static constexpr std::tuple mentions{Key{"inspection", &InspectionClosed::inspection},
@@ -193,6 +196,7 @@ struct ReleaseIncomplete {
     std::optional<Seal> seal;
     FlownWithin within{};
     std::optional<Proof> proof{};
+    std::vector<ConfirmedText> confirmed{}; ///< as in `InspectionClosed`
     bool operator==(const ReleaseIncomplete&) const = default;
 };
 
@@ -204,7 +208,8 @@ struct Kind<ReleaseIncomplete> {
     static constexpr std::string_view name = "release.incomplete";
     static constexpr std::string_view keys = "inspection signatory capacity limitations outstanding[{line item title}] "
                                              "[statement licence manuals covers[{item requirement}] seal{entries "
-                                             "digest} until minutes flights proof{key signature}]";
+                                             "digest} until minutes flights confirmed[{text checklist revision digest "
+                                             "by licence on against}] proof{key signature}]";
     static constexpr TimeOfDay time{18, 5};
     static constexpr std::tuple mentions{Key{"inspection", &ReleaseIncomplete::inspection},
                                          Key{"signatory", &ReleaseIncomplete::signatory}, Key{"covers", itemsCovered}};
@@ -225,13 +230,15 @@ struct ReturnApproved {
     std::string capacity; ///< "inspection-authorization" …
     std::string licence;
     std::optional<Proof> proof{};
+    std::vector<ConfirmedText> confirmed{}; ///< as in `InspectionClosed`
     bool operator==(const ReturnApproved&) const = default;
 };
 
 template <>
 struct Kind<ReturnApproved> {
     static constexpr std::string_view name = "return.approved";
-    static constexpr std::string_view keys = "inspection signatory capacity [statement licence proof{key signature}]";
+    static constexpr std::string_view keys = "inspection signatory capacity [statement licence confirmed[{text "
+                                             "revision digest by licence on against}] proof{key signature}]";
     static constexpr TimeOfDay time{18, 15};
     static constexpr std::tuple mentions{Key{"inspection", &ReturnApproved::inspection},
                                          Key{"signatory", &ReturnApproved::signatory}};

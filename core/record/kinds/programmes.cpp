@@ -139,6 +139,8 @@ ReviewSigned Kind<ReviewSigned>::read(ObjectReader& reader) {
     body.photographs = readPhotographs(reader);
     body.inspection = reader.optionalName<InspectionId>("inspection");
     body.proof = readProof(reader);
+    body.statement = reader.optionalText("statement");
+    body.confirmed = readConfirmed(reader);
     return body;
 }
 
@@ -156,6 +158,8 @@ void Kind<ReviewSigned>::write(json& into, const ReviewSigned& body) {
     writePhotographs(into, body.photographs);
     writeName(into, "inspection", body.inspection);
     writeProof(into, body.proof);
+    writeText(into, "statement", body.statement);
+    writeConfirmed(into, body.confirmed);
 }
 
 }

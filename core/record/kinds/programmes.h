@@ -6,6 +6,7 @@
 #include "civil/civil_date.h"
 #include "measure/usage.h"
 #include "record/kinds/kind.h"
+#include "record/kinds/shop.h"
 #include "record/kinds/signatures.h"
 
 #include <optional>
@@ -109,6 +110,8 @@ struct ReviewSigned {
     std::vector<std::string> photographs;   ///< SHA-256 of each, 64 hex digits
     std::optional<InspectionId> inspection; ///< the annual or 100-hour inspection while which it was made
     std::optional<Proof> proof{};
+    std::string statement{};                ///< what was signed, word for word; of old ones it is not kept
+    std::vector<ConfirmedText> confirmed{}; ///< as in `InspectionClosed`
     bool operator==(const ReviewSigned&) const = default;
 };
 
@@ -121,7 +124,8 @@ template <>
 struct Kind<ReviewSigned> {
     static constexpr std::string_view name = "review.signed";
     static constexpr std::string_view keys = "balloon item act form certificate reviewer capacity [expires "
-                                             "authorisation findings photographs inspection proof{key signature}]";
+                                             "authorisation findings photographs inspection statement confirmed[{text "
+                                             "revision digest by licence on against}] proof{key signature}]";
     static constexpr TimeOfDay time{18, 5};
     static constexpr std::tuple mentions{Key{"balloon", &ReviewSigned::balloon}, Key{"item", &ReviewSigned::item},
                                          Key{"reviewer", &ReviewSigned::reviewer},

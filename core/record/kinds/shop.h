@@ -2,7 +2,8 @@
 #pragma once
 
 /// What a shop's releases rest on: who is entitled to what, which tester is in calibration, what a type's manual
-/// states, the shop's own lines.
+/// states, the shop's own lines, the wording that it signs and who has confirmed it: the program's own is partly from
+/// memory.
 
 #include "civil/civil_date.h"
 #include "record/kinds/item_kind.h"
@@ -157,6 +158,73 @@ struct Kind<ChecklistAdopted> {
     static constexpr auto inspection = nothing;
     static ChecklistAdopted read(ObjectReader& reader);
     static void write(nlohmann::json& into, const ChecklistAdopted& body);
+};
+
+/// From this day on, until another adoption of that text.
+struct TextAdopted {
+    TextId text;          ///< "part-ml-release" …
+    std::string revision; ///< one revision has one wording
+    std::string title;
+    std::string body; ///< with places in braces that the record fills: "{aircraft}"
+    std::string source;
+    std::string organisation; ///< whose wording it is from now on
+    bool operator==(const TextAdopted&) const = default;
+};
+
+template <>
+struct Kind<TextAdopted> {
+    static constexpr std::string_view name = "text.adopted";
+    static constexpr std::string_view keys = "text revision body organisation [title source]";
+    static constexpr TimeOfDay time{0, 0};
+    static constexpr std::tuple mentions{};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&TextAdopted::text};
+    static constexpr bool hasRows = false;
+    static constexpr auto inspection = nothing;
+    static TextAdopted read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const TextAdopted& body);
+};
+
+/// Of one text or one checklist: exactly what has that digest, and nothing that comes after it.
+struct TextConfirmed {
+    std::optional<TextId> text;
+    std::optional<ChecklistId> checklist;
+    std::string revision;
+    std::string digest;   ///< 64 hex digits
+    std::string against;  ///< which rule, as amended when
+    PersonId confirmedBy; ///< who may sign such a visit
+    std::string capacity;
+    std::string licence;
+    bool operator==(const TextConfirmed&) const = default;
+};
+
+template <>
+struct Kind<TextConfirmed> {
+    static constexpr std::string_view name = "text.confirmed";
+    static constexpr std::string_view keys =
+        "revision digest against confirmed_by capacity and text or checklist [licence]";
+    static constexpr TimeOfDay time{0, 0};
+    static constexpr std::tuple mentions{Key{"confirmed_by", &TextConfirmed::confirmedBy}};
+    static constexpr auto brings = nothing;
+    static constexpr std::tuple toldUnder{&TextConfirmed::text, &TextConfirmed::checklist};
+    static constexpr bool hasRows = false;
+    static constexpr auto inspection = nothing;
+    static TextConfirmed read(ObjectReader& reader);
+    static void write(nlohmann::json& into, const TextConfirmed& body);
+};
+
+/// Who had confirmed the wording that was signed, as the signature carries it: whoever reads the paper in ten years
+/// need not look for it. Of one text or one checklist.
+struct ConfirmedText {
+    std::optional<TextId> text;
+    std::optional<ChecklistId> checklist;
+    std::string revision;
+    std::string digest; ///< of what was confirmed: 64 hex digits
+    PersonId by;
+    std::string licence;
+    CivilDate on;
+    std::string against; ///< which rule, as amended when
+    bool operator==(const ConfirmedText&) const = default;
 };
 
 }

@@ -18,7 +18,8 @@ enum class Subject {
     Tester = 7,
     Type = 8,
     Checklist = 9,
-    Entry = 10 ///< of which nothing but its id can be read
+    Entry = 10, ///< of which nothing but its id can be read
+    Text = 11   ///< wording that is signed
 };
 
 constexpr Subject subjectOf(const ItemId&) { return Subject::Item; }
@@ -31,5 +32,6 @@ constexpr Subject subjectOf(const TesterId&) { return Subject::Tester; }
 constexpr Subject subjectOf(const TypeName&) { return Subject::Type; }
 constexpr Subject subjectOf(const ChecklistId&) { return Subject::Checklist; }
 constexpr Subject subjectOf(const EntryId&) { return Subject::Entry; }
+constexpr Subject subjectOf(const TextId&) { return Subject::Text; }
 
 }

@@ -12,7 +12,7 @@ namespace crownring {
 
 template <>
 struct Kept<Subject> {
-    static constexpr int first = static_cast<int>(Subject::Item), last = static_cast<int>(Subject::Entry);
+    static constexpr int first = static_cast<int>(Subject::Item), last = static_cast<int>(Subject::Text);
 };
 template <>
 struct Kept<ItemKind> {

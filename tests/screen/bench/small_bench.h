@@ -4,9 +4,11 @@
 /// A small record with one balloon on the bench, for tests that drive the desks. The maker and all figures are
 /// invented.
 
+#include "acts/confirmed_wording.h"
+
 namespace crownring::screen {
 
-inline constexpr const char* smallBench =
+inline constexpr const char* smallShop =
     R"({"entry":"item.entered","id":"e1","on":"2024-01-01","item":"ENV-1","kind":"envelope","serial":"S1","type":"Heron 60","made":"2023-11"}
 {"entry":"item.entered","id":"e2","on":"2024-01-01","item":"BRN-1","kind":"burner","serial":"S2","type":"Flare"}
 {"entry":"balloon.entered","id":"e3","on":"2024-01-01","balloon":"QE-SML","title":"Small Heron","operations":["private"]}
@@ -24,5 +26,11 @@ inline constexpr const char* smallBench =
 {"entry":"tester.calibrated","id":"e15","on":"2026-01-01","tester":"air 1","what":"air permeability tester","until":"2027-01-01"}
 {"entry":"tester.calibrated","id":"e16","on":"2025-01-01","tester":"air 0","what":"old permeability tester","until":"2026-01-01"}
 )";
+
+/// With the wording that is signed, confirmed by who signs.
+inline const std::string smallBenchLines =
+    smallShop + testing::adoptedAsShipped("2024-01-01") +
+    testing::confirmedBy("insp. A", Capacity::IndependentCertifyingStaff, "2024-01-02", "L-A");
+inline const char* const smallBench = smallBenchLines.c_str();
 
 }

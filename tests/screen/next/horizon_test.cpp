@@ -95,48 +95,48 @@ private slots:
     void unknownStandsBeforeEverything() {
         DueRow row;
         row.state.standing = Standing::Unproven;
-        QVERIFY((horizonPlaces(row, day("2026-11-25")) == Places{UnprovenBin, std::nullopt}));
+        QVERIFY((horizonPlaces(row, day("2026-11-25")) == screen::Places{UnprovenBin, std::nullopt}));
     }
 
     void whatIsDoneWithIsNotOnTheHorizon() {
         DueRow closed;
         closed.state.standing = Standing::Closed;
-        QVERIFY(horizonPlaces(closed, day("2026-11-25")) == Places());
+        QVERIFY(horizonPlaces(closed, day("2026-11-25")) == screen::Places());
         auto notRequired = rowOf(calendar(day("2026-01-01")), Standing::Lapsed);
         notRequired.state.because = Because::NotRequired;
-        QVERIFY(horizonPlaces(notRequired, day("2026-11-25")) == Places());
+        QVERIFY(horizonPlaces(notRequired, day("2026-11-25")) == screen::Places());
     }
 
     void whatHoursAndADateLimitStandsInBothLanes() {
         auto row = rowOf(hours(400), Standing::Clear);
         row.state.limits.push_back(calendar(day("2026-12-02")));
-        QVERIFY((horizonPlaces(row, day("2026-11-25")) == Places{FirstWeekBin + 1, 2}));
+        QVERIFY((horizonPlaces(row, day("2026-11-25")) == screen::Places{FirstWeekBin + 1, 2}));
     }
 
     void whatIsPastIsOverdueWhateverItsDateSays() {
         const auto on = day("2026-11-25");
         auto row = rowOf(hours(-10), Standing::Lapsed);
         row.state.limits.push_back(calendar(day("2027-12-02")));
-        QVERIFY((horizonPlaces(row, on) == Places{OverdueBin, 0}));
+        QVERIFY((horizonPlaces(row, on) == screen::Places{OverdueBin, 0}));
         row.state.standing = Standing::Tolerance; // overdue by hours, the date still ahead
-        QVERIFY((horizonPlaces(row, on) == Places{OverdueBin, 0}));
-        QVERIFY((horizonPlaces(rowOf(hours(-10), Standing::Tolerance), on) == Places{OverdueBin, 0}));
+        QVERIFY((horizonPlaces(row, on) == screen::Places{OverdueBin, 0}));
+        QVERIFY((horizonPlaces(rowOf(hours(-10), Standing::Tolerance), on) == screen::Places{OverdueBin, 0}));
         DueRow defect;
         defect.state.standing = Standing::Lapsed;
         defect.state.because = Because::Defect;
-        QVERIFY((horizonPlaces(defect, on) == Places{OverdueBin, std::nullopt}));
+        QVERIFY((horizonPlaces(defect, on) == screen::Places{OverdueBin, std::nullopt}));
     }
 
     void whatIsExemptIsNotOverdueByItsDate() {
         auto exempt = rowOf(calendar(day("2026-01-01")), Standing::Clear);
         exempt.state.because = Because::Exempt;
-        QVERIFY((horizonPlaces(exempt, day("2026-11-25")) == Places{NoDateBin, std::nullopt}));
+        QVERIFY((horizonPlaces(exempt, day("2026-11-25")) == screen::Places{NoDateBin, std::nullopt}));
     }
 
     void whatIsOpenWithoutADateIsOnTheStripToo() {
         DueRow onlyAfterAnEvent;
         onlyAfterAnEvent.state.standing = Standing::Clear;
-        QVERIFY((horizonPlaces(onlyAfterAnEvent, day("2026-11-25")) == Places{NoDateBin, std::nullopt}));
+        QVERIFY((horizonPlaces(onlyAfterAnEvent, day("2026-11-25")) == screen::Places{NoDateBin, std::nullopt}));
     }
 
     void whatIsLeftOutIsSaid() {
