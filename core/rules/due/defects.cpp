@@ -5,6 +5,7 @@
 #include "rules/standing/limit_state.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace crownring {
 
