@@ -23,9 +23,10 @@ void addOpening(CLI::App& group, Chosen& chosen) {
     open->add_option("--by", opened->by, "Who opens it")->type_name("NAME");
     addDay(*open, opened->on, "The day (default: today)");
     open->add_flag("--json", alwaysJson);
-    open->footer("Answers with its name and its lines. Settle them with entries line.settled, describe work with\n"
-                 "work.performed (see post --help), then sign. In work that is no inspection the lines of an item come\n"
-                 "with the work on it. An inspection after an event is opened once the event is reported.");
+    open->footer(
+        "Answers with its name and its lines. Settle them with entries line.settled, describe work with\n"
+        "work.performed (see post --help), then sign. In work that is no inspection the lines of an item come\n"
+        "with the work on it. An inspection after an event is opened once the event is reported.");
 }
 
 void addSigning(CLI::App& group, Chosen& chosen) {
