@@ -104,7 +104,7 @@ Item {
                 objectName: "wording.confirm"
                 primary: true
                 enabled: !pane.desk.writing && pane.desk.personAt >= 0 && against.text.trim() !== ""
-                text: qsTr("I have read it beside this rule and confirm it")
+                text: qsTr("I confirm it against this rule")
                 onClicked: pane.desk.confirm(against.text)
             }
         }

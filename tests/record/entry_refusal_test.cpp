@@ -191,6 +191,15 @@ private slots:
         row("the registration that it has", Code::BadValue, "to",
             "{'entry':'balloon.renamed'," + on + ",'balloon':'A','to':'A'}");
         row("a renaming to nothing", Code::MissingKey, "to", "{'entry':'balloon.renamed'," + on + ",'balloon':'A'}");
+        const auto confirmed = [&](const std::string& which, const std::string& against = "'a rule'") {
+            return "{'entry':'text.confirmed'," + on + ",'revision':'1','digest':'" + std::string(64, 'a') +
+                   "','confirmed_by':'P','capacity':'mechanic','against':" + against + which + "}";
+        };
+        row("a confirmation of nothing", Code::BadValue, "text", confirmed(""));
+        row("a confirmation of two", Code::BadValue, "text", confirmed(",'text':'t','checklist':'c'"));
+        row("a confirmation against nothing", Code::BadValue, "against", confirmed(",'text':'t'", "' '"));
+        row("a wording of no organisation", Code::MissingKey, "organisation",
+            "{'entry':'text.adopted'," + on + ",'text':'t','revision':'1','body':'b'}");
         row("a void without a reason", Code::BadValue, "reason",
             "{'entry':'entry.voided'," + on + ",'voids':'e1','reason':' '}");
     }

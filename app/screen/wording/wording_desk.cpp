@@ -101,9 +101,7 @@ const WordingLine* WordingDesk::line() const {
     return found == m_lines.end() ? nullptr : &*found;
 }
 
-QString WordingDesk::title() const {
-    return line() ? tr("%1, revision %2").arg(inward(line()->named.title), inward(line()->named.revision)) : QString();
-}
+QString WordingDesk::title() const { return line() ? inward(line()->named.title) : QString(); }
 
 QString WordingDesk::body() const {
     return !line() ? QString() : line()->isText() ? inward(line()->body) : linesOf(*line());
@@ -116,7 +114,8 @@ QString WordingDesk::source() const {
                        : line()->read    ? tr("The words were read in this source.")
                        : line()->ships   ? tr("The words are from memory.")
                                          : tr("The organisation's own wording.");
-    return joined({inward(line()->source), known, inward(line()->note)}, QStringLiteral(" · "));
+    const auto which = tr("%1, revision %2").arg(inward(line()->named.id()), inward(line()->named.revision));
+    return joined({which, inward(line()->source), known, inward(line()->note)}, QStringLiteral(" · "));
 }
 
 QString WordingDesk::lacking() const { return line() ? lackingOf(*line()) : QString(); }
