@@ -5,10 +5,10 @@
 
 #include "acts/sign.h"
 #include "screen/bench/inspection_desk.h"
-#include "screen/signing/own_code.h"
 #include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"
 #include "screen/returns/signers.h"
+#include "screen/signing/own_code.h"
 
 #include <QtQml/qqmlregistration.h>
 
