@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/own_code.h"
 #include "acts/revoke.h"
-#include "trust/codes_told.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "paper/document_text.h"
+#include "trust/codes_told.h"
 #include "words/spoken.h"
 
 #include <nlohmann/json.hpp>

@@ -2,9 +2,9 @@
 #include "acts/own_code.h"
 
 #include "acts/post.h"
-#include "trust/codes_told.h"
 #include "problem/faults/trust_fault.h"
 #include "record/new_id.h"
+#include "trust/codes_told.h"
 #include "trust/proof.h"
 
 #include <algorithm>

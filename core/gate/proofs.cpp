@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "trust/codes_told.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/trust_fault.h"
+#include "trust/codes_told.h"
 #include "trust/proof.h"
 
 namespace crownring {

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trust/signatory_codes.h"
 
-#include "trust/codes_told.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "problem/faults/trust_fault.h"
 #include "text/blank.h"
+#include "trust/codes_told.h"
 #include "trust/proof.h"
 
 #include <algorithm>

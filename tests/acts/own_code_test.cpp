@@ -2,10 +2,10 @@
 #include "acts/own_code.h"
 #include "acts/revoke.h"
 #include "acts/shop.h"
-#include "trust/codes_told.h"
 #include "problem/faults/trust_fault.h"
 #include "said.h"
 #include "test_class.h"
+#include "trust/codes_told.h"
 #include "trust/proof.h"
 
 #include <QtTest>

@@ -109,7 +109,8 @@ private slots:
         const auto paper = ctl({"review", "show", "ARC 2", "--on", "2025-06-02"}).out;
         QVERIFY2(paper.contains("Signed with the signatory's own code (key "), paper.constData());
 
-        const QStringList voiding{"review", "void", "ARC 2", "--by", "Cai Mo", "--reason", "misprinted", "--on", "2025-06-03"};
+        const QStringList voiding{"review",   "void",       "ARC 2", "--by",      "Cai Mo",
+                                  "--reason", "misprinted", "--on",  "2025-06-03"};
         QCOMPARE(ctl(voiding).code, 2);
         QCOMPARE(ctl(voiding + QStringList{"--code-file", "-"}, "crown ring 19").code, 2);
         const auto voided = ctl(voiding + QStringList{"--code-file", "-"}, codeOfCai);

@@ -5,11 +5,11 @@
 #include "acts/own_code.h"
 #include "acts/revoke.h"
 #include "answers/bench_file.h"
-#include "trust/codes_told.h"
 #include "gate/returned.h"
 #include "paper/document_text.h"
 #include "sheets/sheets.h"
 #include "test_class.h"
+#include "trust/codes_told.h"
 
 #include <nlohmann/json.hpp>
 

@@ -6,12 +6,12 @@
 
 #include "answers/taken_name.h"
 #include "record/journal.h"
-#include "screen/signing/own_code.h"
 #include "screen/form/fitting_plan.h"
 #include "screen/form/flight_kit.h"
 #include "screen/form/form_fields.h"
 #include "screen/form/form_plan.h"
 #include "screen/form/form_writing.h"
+#include "screen/signing/own_code.h"
 
 #include <QUrl>
 #include <QVariantMap>

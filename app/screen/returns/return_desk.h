@@ -5,8 +5,8 @@
 /// why not yet, and the exact words.
 
 #include "acts/approve_return.h"
-#include "screen/signing/own_code.h"
 #include "screen/returns/signers.h"
+#include "screen/signing/own_code.h"
 
 #include <QtQml/qqmlregistration.h>
 

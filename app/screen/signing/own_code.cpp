@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/signing/own_code.h"
 
-#include "trust/codes_told.h"
 #include "screen/desk/house.h"
+#include "trust/codes_told.h"
 #include "trust/own_key.h"
 #include "words/border.h"
 #include "words/own_code_text.h"

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "problem/faults/bench_fault.h"
-#include "problem/faults/trust_fault.h"
-#include "gate/trust/proven.h"
 #include "gate/returned.h"
 #include "gate/review_yard.h"
+#include "gate/trust/proven.h"
+#include "problem/faults/bench_fault.h"
+#include "problem/faults/trust_fault.h"
 #include "test_class.h"
 
 #include <nlohmann/json.hpp>

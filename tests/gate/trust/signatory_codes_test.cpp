@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/shop.h"
-#include "problem/faults/trust_fault.h"
 #include "gate/trust/proven.h"
+#include "problem/faults/trust_fault.h"
 #include "said.h"
 #include "test_class.h"
 
