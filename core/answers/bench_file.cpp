@@ -3,15 +3,10 @@
 
 #include "answers/defects_told.h"
 #include "answers/discrepancies.h"
-#include "answers/due.h"
-#include "answers/fabric_marks.h"
 #include "answers/type_book.h"
+#include "answers/visit/asked_besides.h"
 #include "bench/release/accomplished.h"
 #include "bench/release/release.h"
-#include "rules/due/defects.h"
-#include "rules/due/incomplete.h"
-#include "rules/due/lists.h"
-#include "rules/standing/with_inspections.h"
 
 #include <algorithm>
 #include <map>
@@ -78,38 +73,6 @@ Result<void> readItems(Books& books, BenchFile& file) {
     return {};
 }
 
-/// The items as they will be once all that the inspection accomplishes is done.
-std::vector<ItemFacts> withWorkDone(const BenchFile& file) {
-    auto items = file.items;
-    for (const auto& work : accomplishments(file))
-        if (const auto item = std::ranges::find(items, work.item, &ItemFacts::id); item != items.end())
-            item->done.push_back({work.requirement,
-                                  {Moment(file.on, TimeOfDay(23, 59)), EntryId()},
-                                  item->clock,
-                                  {},
-                                  {},
-                                  Evidence::Signed});
-    return items;
-}
-
-bool standsAgainst(const DueRow& row) {
-    return isRequired(row.state) && row.requirement->force == Force::Mandatory &&
-           row.requirement->blocks == Blocks::Flight && row.state.standing <= Standing::Unproven;
-}
-
-/// Defects, and readings and the list of this inspection, are judged by themselves.
-bool isAnsweredHere(const BenchFile& file, const DueRow& row) {
-    if (!isOfTheRecord(row))
-        return false;
-    if (const auto list = listOf(row.requirement->id))
-        return *list == file.inspection.id;
-    if (const auto work = incompleteOf(row.requirement->id))
-        return *work == file.inspection.id;
-    return defectOf(row.requirement->id) || std::ranges::any_of(file.inspection.readings, [&](const auto& reading) {
-               return reading.body.item == row.item->id && stateOf(file, reading.body).judgement == Judgement::Fails;
-           });
-}
-
 /// Who owns the balloon on that day.
 Result<void> readOwner(Books& books, BenchFile& file) {
     const auto& balloon = file.inspection.opened.body.balloon;
@@ -123,62 +86,6 @@ Result<void> readOwner(Books& books, BenchFile& file) {
             file.owner = owned->owner;
             file.operatedBy = owned->operatedBy;
         }
-    return {};
-}
-
-/// What is due with the inspections of the work, as it stood before the day: what the visit brings is of that day.
-void addGoesWith(BenchFile& file, const ItemFacts& item, const RequirementSet& inForce) {
-    std::vector<RequirementId> carriedOut;
-    for (const auto& work : file.inspection.opened.body.work)
-        if (work.item == item.id)
-            carriedOut.push_back(work.requirement);
-    auto before = item;
-    std::erase_if(before.done, [&](const Accomplishment& each) { return each.stamp.at.on() >= file.on; });
-    for (const auto& held : inForce.all()) {
-        const auto& asked = *held.requirement;
-        if (asked.force != Force::Mandatory || !binds(asked, item) ||
-            std::ranges::all_of(asked.limits, [](const Limit& limit) { return limit.with.empty(); }))
-            continue;
-        const auto state = assess(asked, before, inForce, file.on);
-        if (state.standing != Standing::Closed && isDueWith(asked, state, inForce, carriedOut))
-            file.goesWith.push_back({{item.id, asked.id}, asked.title, asked.source});
-    }
-}
-
-/// What the rules ask of the items besides: which of its work are tests, and what stands once that work is done.
-Result<void> readRest(Books& books, BenchFile& file) {
-    auto obligations = obligationsOn(books, file.on);
-    if (!obligations)
-        return tl::unexpected(obligations.error());
-    for (const auto& work : file.inspection.opened.body.work)
-        if (const auto* item = file.item(work.item))
-            if (const auto* asked = obligations->of(item->id, item->balloon).find(work.requirement)) {
-                file.titles.emplace(asked->id, asked->title);
-                if (isTestOfFabric(*asked, item->kind))
-                    file.tests.push_back(work);
-            }
-    for (const auto& item : file.items)
-        addGoesWith(file, item, obligations->of(item.id, item.balloon));
-    for (const auto& item : file.items)
-        for (const auto& held : obligations->of(item.id, item.balloon).all())
-            if (accomplishes(file.visit(), held.requirement->id) && binds(*held.requirement, item)) {
-                file.owed.push_back({item.id, held.requirement->id});
-                file.titles.emplace(held.requirement->id, held.requirement->title);
-            }
-    auto items = withWorkDone(file);
-    const auto fabric = fabricMarks(books, {std::nullopt, file.inspection.opened.body.items}, items, file.on);
-    if (!fabric)
-        return tl::unexpected(fabric.error());
-    const auto list = dueList(std::move(items), *fabric, std::move(*obligations), file.on);
-    for (const auto& row : list.rows)
-        if (standsAgainst(row) && !isAnsweredHere(file, row))
-            file.excepted.push_back({row.item->id, row.requirement->id, row.requirement->title, row.requirement->source,
-                                     row.state.standing});
-    for (const auto& each : leftOut(file)) // due with this inspection
-        if (std::ranges::none_of(file.excepted, [&](const Excepted& known) {
-                return known.item == each.work.item && known.requirement == each.work.requirement;
-            }))
-            file.excepted.push_back({each.work.item, each.work.requirement, each.title, each.source, Standing::Lapsed});
     return {};
 }
 
@@ -336,7 +243,7 @@ Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate 
                           .and_then([&] { return readPhotographs(books, file); })
                           .and_then([&] { return readDeferrals(books, file); })
                           .and_then([&] { return readGradings(books, file); })
-                          .and_then([&] { return readRest(books, file); });
+                          .and_then([&] { return readAskedBesides(books, file); });
     if (!read)
         return tl::unexpected(read.error());
     if (file.inspection.incomplete && !until)

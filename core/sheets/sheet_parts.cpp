@@ -3,6 +3,7 @@
 
 #include "bench/release/accomplished.h"
 #include "bench/release/release_phrase.h"
+#include "bench/release/signed_phrase.h"
 #include "measure/duration_text.h"
 #include "measure/unit.h"
 #include "registry/reading_phrase.h"
@@ -53,7 +54,7 @@ ReleaseFacts factsOf(const BenchFile& file) {
 
 std::string provenText(const std::optional<Proof>& proof, const Speech& in) {
     constexpr std::size_t shown = 16;
-    return proof ? in.say(SheetPhrase::WithCode, {proof->key.substr(0, shown)}) : in.say(SheetPhrase::WithoutCode);
+    return proof ? in.say(SignedPhrase::WithCode, {proof->key.substr(0, shown)}) : in.say(SignedPhrase::WithoutCode);
 }
 
 void addCopyNote(paper::Document& document, const PersonId& signatory, CivilDate on, const std::optional<Seal>& seal,

@@ -11,10 +11,6 @@ enum class SheetPhrase : std::uint8_t {
     Draft,     ///< %1: a title
     DraftNote, ///< %1: the day
     PapersOf,  ///< %1: the inspection
-    DraftUnconfirmed,
-    WordingConfirmed, ///< %1: the text or checklist, %2: its revision, %3: the rule, %4: by whom, %5: licence, %6: the
-                      ///< day
-    WordingUnsaid,
     SignedInTheRecord,
     ToBeSigned,
     Name,
@@ -197,8 +193,6 @@ enum class SheetPhrase : std::uint8_t {
     ByWhom,
     Clauses,
     ClausesFromMemory,
-    WithCode, ///< %1: the beginning of the key
-    WithoutCode,
 };
 
 }

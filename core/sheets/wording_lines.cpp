@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/wording_lines.h"
 
+#include "bench/release/signed_phrase.h"
 #include "sheets/sheet_parts.h"
 
 #include <nlohmann/json.hpp>
@@ -23,17 +24,17 @@ void addConfirmed(paper::Document& document, const std::vector<ConfirmedText>& c
     std::string line;
     for (const auto& each : confirmed)
         line += (line.empty() ? "" : " ") +
-                in.say(SheetPhrase::WordingConfirmed,
+                in.say(SignedPhrase::WordingConfirmed,
                        {idOfConfirmed(each), each.revision, each.against, each.by, each.licence, each.on});
     if (line.empty())
-        line = in.say(SheetPhrase::WordingUnsaid);
+        line = in.say(SignedPhrase::WordingUnsaid);
     document.blocks.emplace_back(paper::Paragraph{line, paper::Emphasis::Quiet});
 }
 
 void addUnconfirmed(paper::Document& document, const BenchFile& file, const Speech& in) {
     const auto states = statesOf(wordingAsked(file, signingOf(file)));
     if (std::ranges::any_of(states, [](const WordingState& each) { return !each.adopted || !each.confirmed; }))
-        document.blocks.emplace_back(paper::Paragraph{in.say(SheetPhrase::DraftUnconfirmed), paper::Emphasis::Strong});
+        document.blocks.emplace_back(paper::Paragraph{in.say(SignedPhrase::DraftUnconfirmed), paper::Emphasis::Strong});
 }
 
 Json confirmedJson(const std::vector<ConfirmedText>& confirmed) {

@@ -208,7 +208,11 @@ Window {
                 anchors.fill: parent
                 visible: window.place === 2 && window.sayable
                 phone: window.phone
-                onAct: (kind, inspection, defect, item) => form.beginAtBench(kind, inspection, defect, item, inspection === "" ? [] : bench.desk.scope)
+                onAct: (kind, inspection, defect, item) => {
+                    form.beginAtBench(kind, inspection, defect, item, inspection === "" ? [] : bench.desk.scope);
+                    if (inspection !== "")
+                        form.offerTasks(bench.desk.ownerTasks);
+                }
                 onFindingAsked: (inspection, item, line, finding) => form.beginFinding(inspection, item, line, finding, bench.desk.scope)
                 onCorrect: entry => form.correct(entry)
                 onListAsked: balloon => window.goToList(balloon)

@@ -186,6 +186,7 @@ public:
                                       {},
                                       {},
                                       composed.excepted,
+                                      {},
                                       composed.confirmed};
         auto text = canonicalText(entry);
         text.insert(text.size() - 1, more);

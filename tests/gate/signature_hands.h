@@ -48,6 +48,20 @@ struct Signed {
     model::Day on = 0;
 };
 
+/// How much of each pending list stands, by the item and the row that tells it.
+using StandingLists = std::map<std::pair<std::string, std::string>, int>;
+inline StandingLists toldOfLists(const DueList& list) {
+    StandingLists told;
+    for (const auto& row : list.rows)
+        if (row.requirement->id.text().starts_with("list/")) {
+            RC_ASSERT(row.state.standing == Standing::Lapsed && row.requirement->force == Force::Mandatory);
+            for (const auto& pending : row.item->lists)
+                if ("list/" + pending.inspection.text() == row.requirement->id.text())
+                    told[{row.item->id.text(), row.requirement->id.text()}] = pending.count.value().standing;
+        }
+    return told;
+}
+
 class SignatureHands {
 protected:
     SignatureHands() : m_other(Scratch::openedAt(m_scratch.file())) {

@@ -64,15 +64,8 @@ public:
                 RC_ASSERT((row.state.evidence == Evidence::Paper) == credited);
         }
         // Each list that is pending grounds what was inspected, and tells how much of it stands; no other does.
-        std::map<std::pair<std::string, std::string>, int> grounded;
-        for (const auto& row : list.rows)
-            if (row.requirement->id.text().starts_with("list/")) {
-                RC_ASSERT(row.state.standing == Standing::Lapsed && row.requirement->force == Force::Mandatory);
-                for (const auto& pending : row.item->lists)
-                    if ("list/" + pending.inspection.text() == row.requirement->id.text())
-                        grounded[{row.item->id.text(), row.requirement->id.text()}] = pending.count.value().standing;
-            }
-        decltype(grounded) expected;
+        const auto grounded = toldOfLists(list);
+        StandingLists expected;
         for (const auto& each : m_lists)
             for (const auto& item : each.items)
                 if (each.pending)

@@ -257,4 +257,15 @@ std::vector<Choice> testerRows(const BenchFile& file) {
     return testers;
 }
 
+std::vector<Choice> ownerTaskRows(const BenchFile& file) {
+    std::vector<Choice> tasks;
+    if (!isOfOwnersTasks(file.visit()))
+        return tasks;
+    for (const auto& work : workLines(file.inspection, file.items))
+        if (work.line && !work.line->ownerRule.empty() &&
+            std::ranges::none_of(tasks, [&](const auto& have) { return have.value == inward(work.line->id); }))
+            tasks.push_back({inward(work.line->id), inward(work.line->title), inward(work.line->ownerRule)});
+    return tasks;
+}
+
 }

@@ -56,5 +56,7 @@ enum class Apart {
 [[nodiscard]] std::vector<Choice> repairRows(const Inspection& inspection);
 /// Testers in calibration on the day of the file.
 [[nodiscard]] std::vector<Choice> testerRows(const BenchFile& file);
+/// Lines of a pilot-owner's list that concern what is in the visit, each once. detail: the rule that lets him do it
+[[nodiscard]] std::vector<Choice> ownerTaskRows(const BenchFile& file);
 
 }

@@ -285,6 +285,7 @@ void InspectionDesk::take(std::shared_ptr<const BenchFile> file) {
     showLines();
     showDefects();
     m_testers.show(testerRows(*m_file));
+    m_ownerTasks.show(ownerTaskRows(*m_file));
     std::vector<Choice> items;
     for (const auto& item : m_file->items)
         items.push_back({inward(item.id.text()), tr("%1 %2").arg(Words::kind(item.kind), inward(item.id.text())),

@@ -60,6 +60,8 @@ class InspectionDesk : public crownring::screen::Resident {
     /// Testers in calibration on the day asked.
     Q_PROPERTY(crownring::screen::ChoiceModel* testers READ testers CONSTANT FINAL)
     Q_PROPERTY(crownring::screen::ChoiceModel* items READ items CONSTANT FINAL)
+    /// Of a visit of pilot-owner's tasks: these, with their rule; what is written of work says which it is.
+    Q_PROPERTY(crownring::screen::ChoiceModel* ownerTasks READ ownerTasks CONSTANT FINAL)
     Q_PROPERTY(QStringList scope READ scope NOTIFY changed FINAL)      ///< the names of what is inspected
     Q_PROPERTY(QString savedAs READ savedAs NOTIFY savedChanged FINAL) ///< "58 entries saved"
     Q_PROPERTY(bool saving READ saving NOTIFY savedChanged FINAL)
@@ -102,6 +104,7 @@ public:
     [[nodiscard]] ChoiceModel* repairs() { return &m_repairs; }
     [[nodiscard]] ChoiceModel* testers() { return &m_testers; }
     [[nodiscard]] ChoiceModel* items() { return &m_items; }
+    [[nodiscard]] ChoiceModel* ownerTasks() { return &m_ownerTasks; }
     [[nodiscard]] QStringList scope() const;
     [[nodiscard]] QString savedAs() const { return m_savedAs; }
     [[nodiscard]] bool saving() const { return m_pending > 0; }
@@ -177,6 +180,7 @@ private:
     ChoiceModel m_repairs;
     ChoiceModel m_testers;
     ChoiceModel m_items;
+    ChoiceModel m_ownerTasks;
     std::optional<WorkPart> m_part;
     QString m_savedAs;
     QString m_problem;

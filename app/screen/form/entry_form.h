@@ -57,6 +57,8 @@ public:
     /// @param scope what is inspected: no other item is offered; empty where the entry is of no inspection
     Q_INVOKABLE void beginAtBench(const QString& kind, const QString& inspection, const QString& defect,
                                   const QString& item, const QStringList& scope = {});
+    /// Asks which task of a pilot-owner's list the work is, where there are any; `value` of a choice is the line.
+    Q_INVOKABLE void offerTasks(const crownring::screen::ChoiceModel* tasks);
     /// A finding on a line of an inspection becomes a defect: its words, its item and the place that they name.
     Q_INVOKABLE void beginFinding(const QString& inspection, const QString& item, const QString& line,
                                   const QString& finding, const QStringList& scope);

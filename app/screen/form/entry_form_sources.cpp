@@ -127,6 +127,21 @@ QString EntryForm::aboutDefect(const std::string& item, const std::string& defec
     return tr("%1\n%2").arg(words::said(whatOf(*at->found)), on);
 }
 
+void EntryForm::offerTasks(const ChoiceModel* tasks) {
+    const bool isWork = m_writing.kind == kindName<WorkPerformed>() || m_writing.kind == kindName<RepairMade>() ||
+                        m_writing.kind == kindName<PartReplaced>();
+    if (!isOpen() || !isWork || !tasks || tasks->choices().empty())
+        return;
+    auto fields = m_fields.fields();
+    auto task = plannedField("line", tr("Which of the owner's tasks it is"), FormField::Kind::Choice, true,
+                             tr("what is none of them, a pilot-owner does not release"));
+    task.choices = tasks->choices();
+    const auto item = std::ranges::find(fields, std::string_view("item"), &FormField::key);
+    fields.insert(item == fields.end() ? item : item + 1, std::move(task));
+    m_fields.show(std::move(fields));
+    emit changed();
+}
+
 void EntryForm::beginFinding(const QString& inspection, const QString& item, const QString& line,
                              const QString& finding, const QStringList& scope) {
     beginAtBench(inward(kindName<DefectFound>()), inspection, {}, item, scope);

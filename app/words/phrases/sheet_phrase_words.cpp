@@ -13,13 +13,6 @@ const char* sourceOf(SheetPhrase phrase) {
     case SheetPhrase::DraftNote:
         return QT_TRANSLATE_NOOP("Phrase",
                                  "DRAFT: the inspection is open on %1. Nothing on this page is signed or released.");
-    case SheetPhrase::DraftUnconfirmed:
-        return QT_TRANSLATE_NOOP("Phrase", "Draft; wording not confirmed against the current rule");
-    case SheetPhrase::WordingConfirmed:
-        return QT_TRANSLATE_NOOP("Phrase", "%1, revision %2, was confirmed against %3 by %4, %5, on %6.");
-    case SheetPhrase::WordingUnsaid:
-        return QT_TRANSLATE_NOOP("Phrase", "The record does not say who had confirmed the wording: it was signed "
-                                           "before that was asked.");
     case SheetPhrase::PapersOf:
         return QT_TRANSLATE_NOOP("Phrase", "Papers of inspection %1");
     case SheetPhrase::SignedInTheRecord:
@@ -396,10 +389,6 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Clauses");
     case SheetPhrase::ClausesFromMemory:
         return QT_TRANSLATE_NOOP("Phrase", "* from memory; check against the current text");
-    case SheetPhrase::WithCode:
-        return QT_TRANSLATE_NOOP("Phrase", "Signed with the signatory's own code (key %1…).");
-    case SheetPhrase::WithoutCode:
-        return QT_TRANSLATE_NOOP("Phrase", "Signed without a code of the signatory's own.");
     }
     return "";
 }

@@ -32,6 +32,17 @@ const char* sourceOf(SignedPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "%1, revision %2, by %3 on %4 against %5");
     case SignedPhrase::Nothing:
         return QT_TRANSLATE_NOOP("Phrase", "nothing");
+    case SignedPhrase::DraftUnconfirmed:
+        return QT_TRANSLATE_NOOP("Phrase", "Draft; wording not confirmed against the current rule");
+    case SignedPhrase::WordingConfirmed:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, revision %2, was confirmed against %3 by %4, %5, on %6.");
+    case SignedPhrase::WordingUnsaid:
+        return QT_TRANSLATE_NOOP("Phrase", "The record does not say who had confirmed the wording: it was signed "
+                                           "before that was asked.");
+    case SignedPhrase::WithCode:
+        return QT_TRANSLATE_NOOP("Phrase", "Signed with the signatory's own code (key %1…).");
+    case SignedPhrase::WithoutCode:
+        return QT_TRANSLATE_NOOP("Phrase", "Signed without a code of the signatory's own.");
     }
     return "";
 }

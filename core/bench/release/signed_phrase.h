@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// What a signature consists of, for saying that it is another than the record composes.
+/// What a signature consists of, for saying that it is another than the record composes; and what vouches for it.
 
 #include "problem/argument.h"
 
@@ -20,6 +20,11 @@ enum class SignedPhrase : std::uint8_t {
     Nothing,
     Confirmed,   ///< who confirmed the wording
     ConfirmedAs, ///< %1: the text, %2: its revision, %3: by whom, %4: when, %5: against what
+    DraftUnconfirmed,
+    WordingConfirmed, ///< %1: the text or checklist, %2: its revision, %3: the rule, %4: by whom, %5: licence, %6: when
+    WordingUnsaid,
+    WithCode, ///< %1: the beginning of the key
+    WithoutCode,
 };
 
 }

@@ -7,6 +7,7 @@
 #include "record/new_id.h"
 #include "screen/balloons/subject_page.h"
 #include "screen/bench/bench_hands.h"
+#include "screen/form/entry_form.h"
 #include "test_class.h"
 
 namespace visit_opening_test {
@@ -102,6 +103,37 @@ private slots:
         desks.settle();
         QTRY_COMPARE_WITH_TIMEOUT(itemsAsked(desks.inspection), QStringList(QStringLiteral("BRN-1")), 10'000);
         QVERIFY(!desks.inspection.untouched().contains(QStringLiteral("BRN-1")));
+    }
+    // ML Appendix II(b): what a pilot-owner may release is a list of tasks, so the task is chosen and not written.
+    void anOwnersWorkSaysWhichTaskItIs() {
+        Shop shop;
+        QVERIFY(shop.ready());
+        Desks desks(shop.house);
+        QSignalSpy opened(&desks.opening, &VisitOpening::opened);
+        desks.opening.begin(QStringLiteral("QE-SML"));
+        QTRY_VERIFY_WITH_TIMEOUT(desks.opening.known(), 10'000);
+        desks.opening.setVisit(QStringLiteral("part-ml-owner-tasks"));
+        QTRY_VERIFY_WITH_TIMEOUT(desks.opening.known() && desks.opening.canOpen(), 10'000);
+        desks.opening.openIt();
+        QTRY_COMPARE_WITH_TIMEOUT(opened.size(), 1, 10'000);
+        desks.inspection.setInspection(opened.first().first().toString());
+        QTRY_VERIFY_WITH_TIMEOUT(desks.inspection.loaded(), 10'000);
+        QVERIFY(desks.inspection.ownerTasks()->count() > 3);
+
+        In<EntryForm> form(shop.house);
+        for (const char* kind : {"part.replaced", "repair.made", "work.performed"}) {
+            form.beginAtBench(QLatin1String(kind), desks.inspection.inspection(), {}, {}, desks.inspection.scope());
+            form.offerTasks(desks.inspection.ownerTasks());
+            const auto* task = form.fields()->field("line");
+            QVERIFY(task && task->required);
+            QCOMPARE(task->choices, desks.inspection.ownerTasks()->choices());
+        }
+        form.beginAtBench(QStringLiteral("defect.found"), desks.inspection.inspection(), {}, {},
+                          desks.inspection.scope());
+        form.offerTasks(desks.inspection.ownerTasks());
+        QVERIFY(!form.fields()->field("line"));
+        QVERIFY(desks.open());
+        QCOMPARE(desks.inspection.ownerTasks()->count(), 0);
     }
     void underTheRulesOfTheUnitedStatesNoReviewIsOffered() {
         Shop shop;
