@@ -11,6 +11,7 @@
 #include "problem/faults/programme_fault.h"
 #include "record/chain/chain.h"
 #include "rules/programme/programme.h"
+#include "trust/proof.h"
 
 #include <algorithm>
 #include <iterator>
@@ -116,7 +117,8 @@ Results<void> complete(std::vector<NumberedEntry>& entries, Books& books, const 
             problem = fillIn(*review, entry.on, books);
         else if (auto* confirmed = std::get_if<TextConfirmed>(&entry.body))
             problem = fillIn(*confirmed, entry.on, books);
-        fillInConfirmed(entry.body, entry.on, entry.id, books);
+        if (!proofIn(entry)) // what is proven is a text to the last word
+            fillInConfirmed(entry.body, entry.on, entry.id, books);
         if (problem) {
             problem->where.file = file;
             problem->where.line = line;

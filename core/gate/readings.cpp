@@ -30,12 +30,33 @@ std::optional<Problem> askFigure(const ReadingTaken& reading) {
     return Problem{ReadingFault::Unconfirmed, {question->question}, atKey(reading.held ? "held_at" : "value")};
 }
 
+/// Most manuals say nothing of how long a load is to be held; then no reading needs be held against them.
+Result<bool> isAnyHoldStated(Books& books) {
+    const auto told = books.told({Subject::Type, {}, {kindName<LimitStated>()}, CivilDate::last()});
+    if (!told)
+        return tl::unexpected(told.error());
+    return std::ranges::any_of(*told, [](const JournalLine& line) {
+        const auto* limit = std::get_if<LimitStated>(&nowOf(line).body);
+        return limit && limit->seconds;
+    });
+}
+
 /// A load that was let go at once, or sooner than the manual has it held.
-Result<std::optional<Problem>> askHold(Books& books, const ReadingTaken& reading, CivilDate on) {
+/// @param stated whether any manual says how long; asked once of a batch
+Result<std::optional<Problem>> askHold(Books& books, const ReadingTaken& reading, CivilDate on,
+                                       std::optional<bool>& stated) {
     if (reading.circumstances.seconds == 0.0)
         return Problem{ReadingFault::HeldForNothing, {}, atKey("hold_s")};
     const auto measured = measuredFrom(reading);
     if (!reading.held || reading.confirmed || !measured)
+        return std::nullopt;
+    if (!stated) {
+        const auto asked = isAnyHoldStated(books);
+        if (!asked)
+            return tl::unexpected(asked.error());
+        stated = *asked;
+    }
+    if (!*stated)
         return std::nullopt;
     const auto limits = limitsOn(books, reading.item, on);
     if (!limits)
@@ -89,6 +110,7 @@ Result<bool> isDescribed(Books& books, const ItemId& id) {
 
 Findings askReadings(const Batch& batch) {
     std::vector<Problem> problems;
+    std::optional<bool> holdStated;
     for (const auto& [entry, line] : batch.entries) {
         const auto now = standingAs<ReadingTaken>(batch.journal, entry);
         if (!now)
@@ -98,7 +120,7 @@ Findings askReadings(const Batch& batch) {
             continue;
         if (auto wrong = askFigure(*reading))
             problems.push_back(asAmended(atLine(std::move(*wrong), line), entry));
-        auto hold = askHold(batch.books, *reading, (*now)->on);
+        auto hold = askHold(batch.books, *reading, (*now)->on, holdStated);
         if (!hold)
             return tl::unexpected(atLine(hold.error(), line));
         if (*hold)

@@ -104,6 +104,7 @@ std::optional<Problem> secondRegime(const std::vector<Aircraft>& rules, const Ai
 
 Findings askRegimes(const Batch& batch) {
     std::vector<Problem> problems;
+    Regimes regimes;
     std::optional<std::vector<Aircraft>> adopted;
     for (const auto& [entry, line] : batch.entries) {
         const auto now = standingAs<ProgrammeAdopted, BalloonRenamed>(batch.journal, entry);
@@ -112,6 +113,9 @@ Findings askRegimes(const Batch& batch) {
         if (!*now)
             continue;
         const auto* renamed = std::get_if<BalloonRenamed>(&(*now)->body);
+        const auto* adoption = std::get_if<ProgrammeAdopted>(&(*now)->body);
+        if (adoption && regimes.of(adoption->programme, adoption->digest, adoption->document).empty())
+            continue;
         if (!adopted) {
             auto asked = aircraftRules(batch.books);
             if (!asked)

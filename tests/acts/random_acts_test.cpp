@@ -83,7 +83,13 @@ struct Counts {
 
 class Walk {
 public:
-    explicit Walk(Counts& counts) : m_counts(counts) { openAnother(); }
+    explicit Walk(Counts& counts) : m_counts(counts) {
+        m_shop.say(
+            both(R"({"entry":"checklist.adopted","on":"2020-01-01","checklist":"short","document":)", checklist, "}"));
+        m_shop.say(confirmedLine(namedChecklist(checklist).value(), "2020-01-02", "Ada Rhos",
+                                 Capacity::IndependentCertifyingStaff));
+        openAnother();
+    }
 
     void step() {
         const int what = any(100);

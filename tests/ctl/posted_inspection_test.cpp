@@ -114,6 +114,12 @@ private slots:
     }
 
     void theGateTakesItAndItIsListed() {
+        QVERIFY(ctl({"post", "-"}, QByteArray::fromStdString(closing()))
+                    .err.contains("confirmed the checklist 'finch-shop'"));
+        QCOMPARE(ctl({"text", "confirm", "finch-shop", "--against", inventedRule, "--by", "Ines Holt", "--as",
+                      "inspection-authorization", "--on", "2026-05-04"})
+                     .err,
+                 QByteArray());
         QCOMPARE(ctl({"post", "-"}, QByteArray::fromStdString(closing())).err, QByteArray());
         const auto card = inspection({"list", "--on", "2026-11-25", "--json"}).document().at("inspections").at(0);
         QCOMPARE(card, (json{{"inspection", "SH-7"},
@@ -175,7 +181,7 @@ private slots:
         const auto readings = inspection({"show", "SH-7", "--csv", "readings"}).out.split('\n');
         QCOMPARE(readings.at(0),
                  QByteArray("item,quantity,value,held_at,below,unit,gore,row,direction,jaw_mm,pressure_pa,area_cm2,"
-                            "tester,judgement,reason,limit,on,by,zone,hold_s,dry,side,temp_c\r"));
+                            "tester,judgement,reason,limit,on,by,zone,hold_s,dry,side,temp_c,place\r"));
         QVERIFY2(readings.at(1).startsWith("E9,grab-strength,,133.4,,N,3,11,warp,25,,,F-1,passes,"), readings.at(1));
         QVERIFY2(readings.at(2).startsWith("E9,grab-strength,170.1,,,N,9,11,warp,25,,,F-1,passes,"), readings.at(2));
         QVERIFY2(readings.at(3).startsWith("E9,tell-tale,110,,116,degC,"), readings.at(3));

@@ -2,6 +2,7 @@
 
 /// crownringctl: codes of signatories are set, listed and signed with; never written on the command line.
 
+#include "acts/confirmed_wording.h"
 #include "ctl/answer.h"
 #include "test_class.h"
 
@@ -52,7 +53,12 @@ class SignatoryCallTest : public QObject {
     }
 
 private slots:
-    void initTestCase() { QCOMPARE(ctl({"post", "-"}, signingShop).code, 0); }
+    void initTestCase() {
+        QCOMPARE(ctl({"post", "-"}, signingShop).code, 0);
+        const auto wording = adoptedAsShipped("2024-06-01") +
+                             confirmedBy("Cai Mo", crownring::Capacity::AirworthinessReviewStaff, "2024-06-02");
+        QCOMPARE(ctl({"post", "-"}, QByteArray::fromStdString(wording)).err, QByteArray());
+    }
 
     void whoIsInTheRecordSetsOne() {
         const auto short8 = set("Cai Mo", {"--code-file", "-", "--on", "2025-01-01"}, "short\n");

@@ -61,6 +61,9 @@ private slots:
         Shop shop;
         shop.adopt("part-ml-hot-air");
         shop.say(openedForMore);
+        const auto list = std::string(openedForMore, std::string_view(openedForMore).find('\n'));
+        shop.say(confirmedLine(namedChecklist(nlohmann::json::parse(list)["document"].dump()).value(), "2026-01-02",
+                               "Ada Rhos", Capacity::IndependentCertifyingStaff));
         shop.inspection = InspectionId("V-9");
         shop.say(lookedAt);
         shop.tellTale(110, 116);

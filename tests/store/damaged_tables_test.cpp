@@ -120,7 +120,7 @@ private slots:
             "UPDATE adoption SET bound = '{\"entry\":\"flight.logged\",\"id\":\"a\",\"on\":\"2024-02-01\","
             "\"balloon\":\"QE-ONE\",\"minutes\":1}'",
             "adoption", "entry_id=a");
-        row("a name that is of nothing", "UPDATE name SET sort = 11 WHERE text = 'annual'", "name", "sort=11");
+        row("a name that is of nothing", "UPDATE name SET sort = 99 WHERE text = 'annual'", "name", "sort=99");
         row("a name that is no text", "UPDATE name SET text = CAST(x'c3' AS TEXT) WHERE text = 'E1'", "name",
             "text=<byte C3>");
     }

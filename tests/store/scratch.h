@@ -6,6 +6,7 @@
 #include "acts/post.h"
 #include "store/record_file.h"
 
+#include <QtCore/QFile>
 #include <QtCore/QString>
 #include <QtCore/QTemporaryDir>
 
@@ -20,6 +21,12 @@ namespace crownring::testing {
 class Scratch {
 public:
     Scratch() : record(openedAt(file())) {}
+    /// A copy of a record that nobody has open.
+    explicit Scratch(const std::string& of) {
+        if (!QFile::copy(QString::fromStdString(of), QString::fromStdString(file())))
+            throw std::runtime_error(of + " cannot be copied");
+        record = openedAt(file());
+    }
     [[nodiscard]] std::string file() const { return m_folder.filePath(QStringLiteral("test.crownring")).toStdString(); }
     [[nodiscard]] std::string beside(const char* name) const {
         return m_folder.filePath(QString::fromLatin1(name)).toStdString();

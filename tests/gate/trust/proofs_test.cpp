@@ -224,7 +224,10 @@ private slots:
         posted(record, codeOf("Cai Mo", 'c'));
         const auto review = reviews::signedBy("2025-05-20", "2026-06-01", "review", cai);
         QCOMPARE(trustFaultsOf(record, review), TrustFaults{TrustFault::ProofMissing});
-        posted(record, proven(review, 'c'));
+        QVERIFY(!problemsOf(record, proven(review, 'c')).empty()); // its statement is not in it
+        std::vector<NumberedEntry> whole{{entryFrom(review).value(), 1}};
+        QVERIFY(complete(whole, record, "test.jsonl").has_value());
+        posted(record, proven(canonicalText(whole.front().entry), 'c'));
         const auto taken = lineWith(reviews::taken("v", reviews::byCai), "id", "t");
         QCOMPARE(trustFaultsOf(record, taken), TrustFaults{TrustFault::ProofMissing});
         QVERIFY(trustFaultsOf(record, proven(taken, 'c', Purpose::Revocation)).empty());
