@@ -10,7 +10,9 @@
 #include "rules/due/incomplete.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
+#include <set>
 
 namespace crownring {
 
@@ -122,6 +124,43 @@ Result<CheckFlight> cover(Books& books, const std::vector<ItemFacts>& kit, Civil
     return answer;
 }
 
+/// No flight between work and its release (ML.A.801(a); 14 CFR 91.407(a)(1)): a repair, a part or described work of a
+/// visit that is open, unless that was released incomplete, which stands by itself.
+Result<std::vector<RigUpReason>> unreleasedWork(Books& books, const std::vector<ItemFacts>& kit, CivilDate on) {
+    std::vector<RigUpReason> reasons;
+    for (const auto& item : kit) {
+        const auto told = books.told({Subject::Item,
+                                      item.id.text(),
+                                      {kindName<WorkPerformed>(), kindName<RepairMade>(), kindName<PartReplaced>()},
+                                      on});
+        if (!told)
+            return tl::unexpected(told.error());
+        std::set<InspectionId> visits;
+        for (const auto& line : *told)
+            std::visit(
+                [&](const auto& body) {
+                    using Said = std::decay_t<decltype(body)>;
+                    if constexpr (std::is_same_v<Said, WorkPerformed>)
+                        visits.insert(body.inspection);
+                    else if constexpr (std::is_same_v<Said, RepairMade> || std::is_same_v<Said, PartReplaced>)
+                        if (body.inspection)
+                            visits.insert(*body.inspection);
+                },
+                nowOf(line).body);
+        for (const auto& visit : visits) {
+            const auto ended = books.told(
+                {Subject::Inspection, visit.text(), {kindName<InspectionClosed>(), kindName<ReleaseIncomplete>()}, on});
+            if (!ended)
+                return tl::unexpected(ended.error());
+            if (ended->empty())
+                reasons.push_back({.kind = RigUpReason::Kind::BeyondRelease,
+                                   .item = &item,
+                                   .beyond = Phrase{DuePhrase::WorkUnreleased, {visit}}});
+        }
+    }
+    return reasons;
+}
+
 }
 
 Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, CivilDate on,
@@ -152,6 +191,10 @@ Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, Civ
             answer.limitations.push_back(text);
     }
     answer.verdict = rigUp(answer.due, flown);
+    auto unreleased = unreleasedWork(books, answer.due.items, on);
+    if (!unreleased)
+        return tl::unexpected(unreleased.error());
+    std::ranges::move(*unreleased, std::back_inserter(answer.verdict.reasons));
     for (auto& [stamp, reason] : check.against)
         answer.verdict.reasons.push_back(std::move(reason));
     auto unread = books.unreadable();

@@ -86,8 +86,8 @@ public:
     explicit Walk(Counts& counts) : m_counts(counts) {
         m_shop.say(
             both(R"({"entry":"checklist.adopted","on":"2020-01-01","checklist":"short","document":)", checklist, "}"));
-        m_shop.say(confirmedLine(namedChecklist(checklist).value(), "2020-01-02", "Ada Rhos",
-                                 Capacity::IndependentCertifyingStaff));
+        m_shop.say(confirmedLine(namedChecklist(nlohmann::json::parse(checklist).dump()).value(), "2020-01-02",
+                                 "Ada Rhos", Capacity::IndependentCertifyingStaff));
         openAnother();
     }
 

@@ -41,11 +41,12 @@ bool saysWhoSigns(const QString& heading) {
            heading == words::said(Phrase{ReleasePhrase::SignedBy, {}});
 }
 
-/// "Tarnwick maintenance manual, revision 4", once for each type on the bench.
+/// "Tarnwick maintenance manual, revision 4", once for each type on the bench; in work that is no inspection of what it
+/// touches alone.
 QString manualsOf(const BenchFile& file) {
     QStringList manuals;
     for (const auto& item : file.items)
-        if (const auto* type = file.type(item)) {
+        if (const auto* type = file.inspection.concerns(item.id) ? file.type(item) : nullptr) {
             const auto text = ReleaseDesk::tr("%1, revision %2").arg(inward(type->manual), inward(type->revision));
             if (!manuals.contains(text))
                 manuals += text;
@@ -157,10 +158,11 @@ void ReleaseDesk::refresh() {
         return;
     }
     const auto& file = *m_desk->file();
-    if (m_shownFor != inspection) {
-        m_shownFor = inspection;
-        m_manuals = manualsOf(file);
-    }
+    auto proposed = manualsOf(file);
+    if (m_shownFor != inspection || m_manuals == m_proposedManuals)
+        m_manuals = proposed; // nobody wrote another
+    m_shownFor = inspection;
+    m_proposedManuals = std::move(proposed);
     showPeople();
     showOptional();
     proposeSigner();

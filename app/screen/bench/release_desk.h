@@ -129,6 +129,7 @@ private:
     std::optional<Signer> m_signer;
     OwnCode m_code;
     QString m_manuals;
+    QString m_proposedManuals;
     QString m_limitations;
     QStringList m_outstanding; ///< of `optional` those that are
     QString m_statement;

@@ -204,6 +204,12 @@ Sources sourcesOf(ReleaseFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "%1 failed and would no longer, and by whom or why is not said"),
                 QT_TRANSLATE_NOOP("Problem", "say who decided it in 'by', and why in the note of the correction or the "
                                              "reason of the void")};
+    case ReleaseFault::GroundUnsaid:
+        return {QT_TRANSLATE_NOOP("Problem",
+                                  "what grounds a balloon rests on this (%1), and by whom or why it is taken "
+                                  "back is not said"),
+                QT_TRANSLATE_NOOP("Problem", "say who decided it in 'by', and why in the note of the correction or the "
+                                             "reason of the void")};
     case ReleaseFault::ClearingRestsOnIt:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' was rectified on the ground of this reading: %2"),
                 QT_TRANSLATE_NOOP("Problem",

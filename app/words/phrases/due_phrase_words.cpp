@@ -79,6 +79,8 @@ const char* sourceOf(DuePhrase phrase) {
     case DuePhrase::CheckFlightAloft:
         return QT_TRANSLATE_NOOP("Phrase", "the release of %1 lets it fly %2 in all; %3 were flown since, and this "
                                            "flight would go beyond");
+    case DuePhrase::WorkUnreleased:
+        return QT_TRANSLATE_NOOP("Phrase", "was worked on in visit %1, which is open: nobody has released that work");
     case DuePhrase::CheckFlightsFlown:
         return QT_TRANSLATE_NOOP("Phrase", "flights that the release of %1 allows: %2; flown since: %3");
     case DuePhrase::ListsAreNoProgramme:

@@ -117,9 +117,13 @@ std::optional<WordingLine> wordingIn(const std::vector<WordingLine>& lines, std:
 }
 
 Result<std::string> checklistOfRecord(Books& books, const TextConfirmed& said) {
-    const auto documents = documentsOf(books, false);
-    if (!documents)
-        return tl::unexpected(documents.error());
+    auto documents = documentsOf(books, false);
+    const auto adopted = books.told({Subject::Checklist, {}, {kindName<ChecklistAdopted>()}, CivilDate::last()});
+    if (!documents || !adopted)
+        return tl::unexpected(documents ? adopted.error() : documents.error());
+    for (const auto& line : *adopted)
+        if (const auto* own = std::get_if<ChecklistAdopted>(&nowOf(line).body))
+            documents->push_back(own->document);
     for (const auto& document : *documents)
         if (const auto held = namedChecklist(document); held && isOf(said, *held))
             return document;

@@ -40,7 +40,8 @@ struct WordingLine {
 [[nodiscard]] std::optional<WordingLine> wordingIn(const std::vector<WordingLine>& lines, std::string_view id,
                                                    std::string_view revision = {});
 
-/// A checklist that an inspection of the record was opened by, by its digest; its document; empty where there is none.
+/// A checklist that an inspection of the record was opened by, or that an organisation adopted, by its digest; its
+/// document; empty where there is none.
 [[nodiscard]] Result<std::string> checklistOfRecord(Books& books, const TextConfirmed& said);
 
 }

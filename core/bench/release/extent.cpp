@@ -22,6 +22,8 @@ Argument doneLines(const BenchFile& file) {
     for (const auto& work : workLines(file.inspection, file.items)) {
         if (work.state() != LineState::Done)
             continue;
+        if (!work.line && !file.inspection.checklist.title.empty()) // none of this list
+            continue;
         if (periodic && !work.item) {
             papers = true;
             continue;

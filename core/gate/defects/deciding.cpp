@@ -30,15 +30,19 @@ Result<bool> takesBackOwnWord(const Batch& batch, const Entry& amendment, const 
     return told->empty();
 }
 
-Result<std::optional<Barred>> mayDecide(Books& books, const Entry& amendment, const ItemId& on,
+Result<std::optional<Barred>> mayDecide(Books& books, const Entry& amendment, const std::optional<ItemId>& on,
                                         const std::string& finder) {
     const auto entitlements = entitlementsOn(books, amendment.on);
     if (!entitlements)
         return tl::unexpected(entitlements.error());
-    const auto facts = books.facts({std::nullopt, {on}}, amendment.on);
-    if (!facts)
-        return tl::unexpected(facts.error());
-    const ItemFacts item = facts->empty() ? ItemFacts{} : facts->front();
+    ItemFacts item;
+    if (on) {
+        auto facts = books.facts({std::nullopt, {*on}}, amendment.on);
+        if (!facts)
+            return tl::unexpected(facts.error());
+        if (!facts->empty())
+            item = std::move(facts->front());
+    }
     const PersonId person(amendment.by);
     std::optional<Barred> bar = Barred{{BarredPhrase::EntitledToNothing, {person, amendment.on}}, gradingRule};
     for (const auto& each : *entitlements) {

@@ -16,8 +16,9 @@ inline constexpr const char* gradingRule = "ML.A.403(a), (b); 14 CFR 43.11(b), 9
 [[nodiscard]] Result<bool> takesBackOwnWord(const Batch& batch, const Entry& amendment, const JournalLine& root,
                                             const std::optional<InspectionId>& inspection);
 
-/// Nothing where the person who writes the amendment may decide so of what was found on the item.
-[[nodiscard]] Result<std::optional<Barred>> mayDecide(Books& books, const Entry& amendment, const ItemId& on,
-                                                      const std::string& finder);
+/// Nothing where the person who writes the amendment may decide so of what was found on the item; without an item,
+/// where he may of any.
+[[nodiscard]] Result<std::optional<Barred>> mayDecide(Books& books, const Entry& amendment,
+                                                      const std::optional<ItemId>& on, const std::string& finder);
 
 }

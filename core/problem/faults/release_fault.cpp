@@ -115,6 +115,8 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"graded-down-unsaid", Code::NotReleasable};
     case ReleaseFault::ReadingUnsaid:
         return {"reading-unsaid", Code::NotReleasable};
+    case ReleaseFault::GroundUnsaid:
+        return {"ground-unsaid", Code::NotReleasable};
     case ReleaseFault::ClearingRestsOnIt:
         return {"clearing-rests-on-it", Code::NotReleasable};
     case ReleaseFault::DeferralUnsaid:

@@ -64,6 +64,7 @@ enum class ReleaseFault : std::uint8_t {
     MayNotGradeDown,       ///< %1: why
     GradedDownUnsaid,      ///< %1: the defect
     ReadingUnsaid,         ///< %1: the reading that failed
+    GroundUnsaid,          ///< %1: the event, or the type whose manual states the limit
     ClearingRestsOnIt,     ///< %1: the defect, %2: the reading
     DeferralUnsaid,        ///< %1: the defect
     LinesLeftOut,          ///< %1: the requirement, %2: the item, %3: title of a line, %4: how many more
