@@ -98,7 +98,7 @@ private slots:
             QVERIFY(record.verify().value().intact);
             posted(record, R"({"entry":"entry.corrected","on":"2024-07-02","replaces":"m","with":{"minutes":60}})");
             QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 1 B3 0 ");
-            posted(record, voided("o"));
+            letIn(record, voided("o"));
             QCOMPARE(eventsOf(record), "E1 0 B1 0 B2 0 B3 0 ");
             QVERIFY(record.verify().value().intact);
         }
@@ -115,7 +115,7 @@ private slots:
         QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 0 B3 0 ");
         posted(record, correctedAgain);
         QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 0 B3 0 "); // a void beats a correction
-        posted(record, voided("o"));
+        letIn(record, voided("o"));
         QCOMPARE(eventsOf(record), "E1 0 B1 0 B2 0 B3 0 ");
         QVERIFY(record.verify().value().intact);
     }

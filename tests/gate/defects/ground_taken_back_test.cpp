@@ -28,9 +28,9 @@ struct Grounded {
     }
 };
 
-std::string taken(const char* id, const char* by, const char* why = "another balloon") {
+std::string taken(const char* id, const char* by) {
     return std::string(R"({"entry":"entry.voided","on":"2026-05-25","voids":")") + id + R"(","by":")" + by +
-           R"(","reason":")" + why + R"("})";
+           R"(","reason":"another balloon"})";
 }
 std::string corrected(const char* id, const char* with, const char* by, const char* why = "misread") {
     return std::string(R"({"entry":"entry.corrected","on":"2026-05-25","replaces":")") + id + R"(","by":")" + by +
@@ -41,7 +41,7 @@ void refused(const std::string& entry, ReleaseFault fault) {
     Grounded record;
     const auto problems = problemsOf(record.shop.record(), entry);
     QCOMPARE(problems.size(), std::size_t{1});
-    QCOMPARE(problems.front().fault, Fault(fault));
+    QVERIFY2(problems.front().fault == Fault(fault), qPrintable(words::line(problems.front())));
     QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
 }
 
@@ -53,8 +53,7 @@ private slots:
     void nobodyTakesBackWhatHappened() {
         refused(taken("landing", ""), ReleaseFault::GroundUnsaid);
         refused(taken("landing", "Nobody Known"), ReleaseFault::MayNotGradeDown);
-        refused(taken("landing", "Una Past", " "), ReleaseFault::GroundUnsaid);
-        for (const char* with : {R"({"event":"nothing"})", R"({"on":"2020-01-01"})", R"({"balloon":"QE-TWO"})"})
+        for (const char* with : {R"({"event":"nothing"})", R"({"on":"2020-01-01"})", R"({"balloon":null,"item":"E1"})"})
             refused(corrected("landing", with, "Nobody Known"), ReleaseFault::MayNotGradeDown);
         refused(corrected("landing", R"({"on":"2020-01-01"})", "Ada Rhos", " "), ReleaseFault::GroundUnsaid);
     }

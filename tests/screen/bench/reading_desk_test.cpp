@@ -32,7 +32,7 @@ const char* const inThreeParts =
     R"({"entry":"limit.stated","id":"z1","on":"2024-01-02","type":"Heron 60","kind":"envelope","quantity":"grab-strength","unit":"N","least":133.4,"proof":133.4,"places":2,"jaw_mm":25,"source":"Heron manual, 3","direction":"warp"}
 {"entry":"limit.stated","id":"z2","on":"2024-01-02","type":"Heron 60","kind":"envelope","quantity":"grab-strength","unit":"N","least":133.4,"proof":133.4,"places":1,"jaw_mm":25,"source":"Heron manual, 3","direction":"weft"}
 {"entry":"limit.stated","id":"z3","on":"2024-01-02","type":"Heron 60","kind":"envelope","quantity":"grab-strength","unit":"N","least":80,"places":1,"jaw_mm":25,"source":"Heron manual, 4","zone":"parachute"}
-{"entry":"entry.voided","id":"z4","on":"2024-01-02","voids":"e8","reason":"entered twice"}
+{"entry":"entry.voided","id":"z4","on":"2024-01-02","voids":"e8","by":"insp. A","reason":"entered twice"}
 )";
 const char* const cylinderOfNoType =
     R"({"entry":"item.entered","id":"c1","on":"2024-01-01","item":"CYL-1","kind":"cylinder","serial":"S3"}
