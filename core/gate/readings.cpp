@@ -14,7 +14,7 @@ namespace crownring {
 namespace {
 
 /// More than any envelope has of which nobody described the type: a slip of the pen. Common practice, no source.
-constexpr int mostGores = 64, mostRows = 60;
+constexpr int mostGores = 64, mostPanelRows = 60;
 
 /// A figure that no test gives would stand as the last that was read there.
 std::optional<Problem> askFigure(const ReadingTaken& reading) {
@@ -91,8 +91,8 @@ Result<std::optional<Problem>> askItem(Books& books, const ReadingTaken& reading
 std::optional<Problem> beyondAny(const PanelPlace& place) {
     if (place.gore && *place.gore > mostGores)
         return Problem{ReadingFault::NoSuchGore, {*place.gore, mostGores}, atKey("gore")};
-    if (place.row && *place.row > mostRows)
-        return Problem{ReadingFault::NoSuchRow, {*place.row, mostRows}, atKey("row")};
+    if (place.row && *place.row > mostPanelRows)
+        return Problem{ReadingFault::NoSuchRow, {*place.row, mostPanelRows}, atKey("row")};
     return std::nullopt;
 }
 

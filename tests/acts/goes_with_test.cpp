@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "said.h"
 #include "gate/signing_attempt.h"
+#include "said.h"
 #include "test_class.h"
 
 #include <QtTest>

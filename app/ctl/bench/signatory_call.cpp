@@ -28,7 +28,7 @@ std::vector<CodeSet> inForceNow(const std::vector<CodeSet>& codes) {
     return latest;
 }
 
-nlohmann::ordered_json jsonOf(const CodeSet& code) {
+nlohmann::ordered_json codeJson(const CodeSet& code) {
     return {{"name", code.said.signatory.text()},
             {"since", code.stamp.at.on().iso()},
             {"key", code.said.key},
@@ -68,7 +68,7 @@ int run(const SignatoryCodeOptions& options, const Common& common) {
         const auto codes = codesTold(record);
         if (!codes)
             return tl::unexpected(std::vector{codes.error()});
-        return printed(jsonOf(*inForce(*codes, options.name)));
+        return printed(codeJson(*inForce(*codes, options.name)));
     });
 }
 
@@ -83,7 +83,7 @@ int run(const SignatoryListOptions& options, const Common& common) {
     if (options.json) {
         auto list = nlohmann::ordered_json::array();
         for (const auto& each : latest)
-            list.push_back(jsonOf(each));
+            list.push_back(codeJson(each));
         print({{"signatories", list}});
         return Done;
     }

@@ -47,8 +47,8 @@ private:
     void follow();
     void take(const ReadingTaken& reading);
     void settle(const ReadingTaken& reading);
-    /// Items of the same kind that the same quantity is still asked of, with the line that asks; of a leak test all that
-    /// is put together for it.
+    /// Items of the same kind that the same quantity is still asked of, with the line that asks; of a leak test all
+    /// that is put together for it.
     [[nodiscard]] std::vector<AskedFor> othersOf(const AskedFor& of) const;
 
     ReadingDesk* m_reader = nullptr;

@@ -23,11 +23,13 @@ using nlohmann::json;
 /// the linker takes any, and this one every record is read by.
 class Letter {
 public:
+    // NOLINTBEGIN(readability-identifier-naming): as std::iterator_traits looks for them
     using iterator_category = std::input_iterator_tag;
     using value_type = char;
     using difference_type = std::ptrdiff_t;
     using pointer = const char*;
     using reference = const char&;
+    // NOLINTEND(readability-identifier-naming)
     explicit Letter(const char* at) : m_at(at) {}
     reference operator*() const { return *m_at; }
     Letter& operator++() {
