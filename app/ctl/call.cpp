@@ -132,10 +132,12 @@ CivilDate today() { return *CivilDate::parse(QDate::currentDate().toString(Qt::I
 
 Result<CivilDate> dayFrom(const std::string& text) { return text.empty() ? today() : CivilDate::parse(text); }
 
-Result<std::optional<TimeOfDay>> timeFrom(const std::string& text) {
-    if (text.empty())
-        return std::optional<TimeOfDay>();
-    return TimeOfDay::parse(text).map([](TimeOfDay time) { return std::optional(time); });
+Result<SaidWhen> whenFrom(const std::string& day, const std::string& time) {
+    return dayFrom(day).and_then([&](CivilDate on) -> Result<SaidWhen> {
+        if (time.empty())
+            return SaidWhen{on, {}};
+        return TimeOfDay::parse(time).map([on](TimeOfDay at) { return SaidWhen{on, at}; });
+    });
 }
 
 int refuse(const Problem& problem) {

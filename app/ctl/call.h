@@ -61,8 +61,12 @@ int write(const Common& common, const std::function<Results<std::string>(Record&
 /// A day from the command line; today when empty.
 [[nodiscard]] Result<CivilDate> dayFrom(const std::string& text);
 [[nodiscard]] CivilDate today();
-/// A time from the command line; none when empty.
-[[nodiscard]] Result<std::optional<TimeOfDay>> timeFrom(const std::string& text);
+/// When it is said to be: a day, today when empty, and a time where one is given.
+struct SaidWhen {
+    CivilDate on;
+    std::optional<TimeOfDay> time;
+};
+[[nodiscard]] Result<SaidWhen> whenFrom(const std::string& day, const std::string& time);
 
 /// Says a problem on standard error. @return BadInput
 int refuse(const Problem& problem);

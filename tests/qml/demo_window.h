@@ -7,7 +7,9 @@
 #include "program/places.h"
 #include "screen/demo_house.h"
 
+#include <QDir>
 #include <QQmlApplicationEngine>
+#include <QQuickItem>
 #include <QQuickStyle>
 #include <QQuickWindow>
 #include <QTest>
@@ -37,11 +39,30 @@ public:
         m_demo.reset();
         return heard;
     }
+    /// Keeps what is to be seen as a picture, once all stands where it belongs. @return false where it is not kept
+    [[nodiscard]] bool photograph(const QString& name) const {
+        QTest::qWait(300);
+        QDir().mkpath(QStringLiteral(PICTURES));
+        return m_window->grabWindow().save(
+            QStringLiteral(PICTURES "/%1-%2x%3.png").arg(name).arg(m_window->width()).arg(m_window->height()));
+    }
+    /// What is to be seen under that name; null where nothing is.
+    [[nodiscard]] QQuickItem* find(const QString& name) const { return below(m_window->contentItem(), name); }
     [[nodiscard]] DemoHouse& demo() const { return *m_demo; }
     [[nodiscard]] QQuickWindow* window() const { return m_window; }
     [[nodiscard]] QQmlApplicationEngine& engine() const { return *m_engine; }
 
 private:
+    static QQuickItem* below(QQuickItem* item, const QString& name) {
+        if (item->objectName() == name && item->isVisible())
+            return item;
+        const auto children = item->childItems();
+        for (auto* child : children)
+            if (auto* found = below(child, name))
+                return found;
+        return nullptr;
+    }
+
     std::unique_ptr<HeardWarnings> m_warnings;
     std::unique_ptr<DemoHouse> m_demo;
     std::unique_ptr<QQmlApplicationEngine> m_engine;

@@ -26,22 +26,6 @@ private:
     DemoWindow m_open;
     QQuickWindow* m_window = nullptr;
 
-    void photograph(const QString& name) {
-        QTest::qWait(300); // until all stands where it belongs
-        QDir().mkpath(QStringLiteral(PICTURES));
-        QVERIFY(m_window->grabWindow().save(
-            QStringLiteral(PICTURES "/%1-%2x%3.png").arg(name).arg(m_window->width()).arg(m_window->height())));
-    }
-    static QQuickItem* below(QQuickItem* item, const QString& name) {
-        if (item->objectName() == name && item->isVisible())
-            return item;
-        const auto children = item->childItems();
-        for (auto* child : children)
-            if (auto* found = below(child, name))
-                return found;
-        return nullptr;
-    }
-    QQuickItem* onScreen(const QString& name) { return below(m_window->contentItem(), name); }
     void type(const QString& text) {
         for (const auto letter : text)
             QTest::keyClick(m_window, letter.toLatin1());
@@ -61,7 +45,7 @@ private:
             return false;
         auto* sheet = m_window->findChild<QObject*>(QStringLiteral("bench.signing"));
         return sheet != nullptr && QMetaObject::invokeMethod(sheet, "open") &&
-               QTest::qWaitFor([&] { return onScreen(QStringLiteral("code.own")) != nullptr; }, 30'000);
+               QTest::qWaitFor([&] { return m_open.find(QStringLiteral("code.own")) != nullptr; }, 30'000);
     }
 
 private slots:
@@ -91,25 +75,25 @@ private slots:
         QFETCH(QSize, size);
         m_window->resize(size);
         QVERIFY(isAsked({PersonId("insp. 14"), Capacity::OrganisationCertifyingStaff}));
-        auto* own = onScreen(QStringLiteral("code.own"));
+        auto* own = m_open.find(QStringLiteral("code.own"));
         QTRY_VERIFY_WITH_TIMEOUT(own->hasActiveFocus(), 10'000);
-        QVERIFY(onScreen(QStringLiteral("code.again")) != nullptr); // it is the first
-        photograph(QStringLiteral("sign-first-code"));
+        QVERIFY(m_open.find(QStringLiteral("code.again")) != nullptr); // it is the first
+        QVERIFY(m_open.photograph(QStringLiteral("sign-first-code")));
         type(QStringLiteral("basket wire"));
         QCOMPARE(own->property("displayText").toString().count(u'b'), 0); // nobody is shown it
         QTest::keyClick(m_window, Qt::Key_Return);
-        QVERIFY(onScreen(QStringLiteral("code.again"))->hasActiveFocus());
+        QVERIFY(m_open.find(QStringLiteral("code.again"))->hasActiveFocus());
         type(QStringLiteral("basket wirf"));
-        QTRY_VERIFY_WITH_TIMEOUT(onScreen(QStringLiteral("code.problem")) != nullptr, 10'000);
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("code.problem")) != nullptr, 10'000);
         QVERIFY(!release()->code()->isReady());
-        photograph(QStringLiteral("sign-two-differ"));
+        QVERIFY(m_open.photograph(QStringLiteral("sign-two-differ")));
         QTest::keyClick(m_window, Qt::Key_Backspace);
         type(QStringLiteral("e"));
         QVERIFY(release()->code()->isReady());
         QTest::keyClick(m_window, Qt::Key_Return);
-        QVERIFY(!release()->signing() && onScreen(QStringLiteral("code.again"))->hasActiveFocus());
+        QVERIFY(!release()->signing() && m_open.find(QStringLiteral("code.again"))->hasActiveFocus());
         QTest::keyClick(m_window, Qt::Key_Escape);
-        QTRY_VERIFY_WITH_TIMEOUT(onScreen(QStringLiteral("code.own")) == nullptr, 30'000);
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("code.own")) == nullptr, 30'000);
         QVERIFY(release()->code()->code().isEmpty()); // it is let go of
     }
     void whoHasACodeWritesItOnce_data() { returnGoesOnAndNeverSigns_data(); }
@@ -117,12 +101,12 @@ private slots:
         QFETCH(QSize, size);
         m_window->resize(size);
         QVERIFY(isAsked({PersonId("insp. K3"), Capacity::InspectionAuthorization}));
-        QVERIFY(onScreen(QStringLiteral("code.again")) == nullptr);
+        QVERIFY(m_open.find(QStringLiteral("code.again")) == nullptr);
         QVERIFY(release()->code()->about().contains(QStringLiteral("2026-11-01")));
-        QVERIFY(!onScreen(QStringLiteral("bench.sign.confirm"))->isEnabled());
-        photograph(QStringLiteral("sign-code"));
+        QVERIFY(!m_open.find(QStringLiteral("bench.sign.confirm"))->isEnabled());
+        QVERIFY(m_open.photograph(QStringLiteral("sign-code")));
         QTest::keyClick(m_window, Qt::Key_Escape);
-        QTRY_VERIFY_WITH_TIMEOUT(onScreen(QStringLiteral("code.own")) == nullptr, 30'000);
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("code.own")) == nullptr, 30'000);
     }
     void whoWithdrawsIsAskedToo_data() { returnGoesOnAndNeverSigns_data(); }
     void whoWithdrawsIsAskedToo() {
@@ -136,12 +120,12 @@ private slots:
         const auto& fields = form->fields()->fields();
         const auto by = std::ranges::find(fields, std::string_view("by"), &FormField::key) - fields.begin();
         form->setValue(static_cast<int>(by), QStringLiteral("insp. K3"));
-        QTRY_VERIFY_WITH_TIMEOUT(onScreen(QStringLiteral("secret.-code")) != nullptr, 30'000);
-        QVERIFY(onScreen(QStringLiteral("secret.-code-again")) == nullptr);
-        onScreen(QStringLiteral("secret.-code"))->forceActiveFocus();
-        photograph(QStringLiteral("withdraw-code"));
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("secret.-code")) != nullptr, 30'000);
+        QVERIFY(m_open.find(QStringLiteral("secret.-code-again")) == nullptr);
+        m_open.find(QStringLiteral("secret.-code"))->forceActiveFocus();
+        QVERIFY(m_open.photograph(QStringLiteral("withdraw-code")));
         form->cancel();
-        QTRY_VERIFY_WITH_TIMEOUT(onScreen(QStringLiteral("secret.-code")) == nullptr, 30'000);
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("secret.-code")) == nullptr, 30'000);
     }
 };
 

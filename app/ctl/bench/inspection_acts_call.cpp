@@ -27,16 +27,13 @@ struct Signer {
 /// In what capacity, and when, somebody signs by the options of an act.
 template <class Options>
 Result<Signer> signerFrom(const Options& options) {
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return tl::unexpected(on.error());
-    const auto time = timeFrom(options.time);
-    if (!time)
-        return tl::unexpected(time.error());
+    const auto when = whenFrom(options.on, options.time);
+    if (!when)
+        return tl::unexpected(when.error());
     const auto capacity = capacityFrom(options.capacity);
     if (!capacity)
         return problem(BenchFault::NoCapacityToSignIn, {options.capacity});
-    return Signer{*capacity, *on, *time};
+    return Signer{*capacity, when->on, when->time};
 }
 
 Json jsonOf(const std::vector<Work>& works) {

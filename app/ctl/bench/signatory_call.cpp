@@ -53,14 +53,11 @@ int run(const SignatoryCodeOptions& options, const Common& common) {
             return refuse(code.error());
         *into = std::move(*code);
     }
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return refuse(on.error());
-    const auto time = timeFrom(options.time);
-    if (!time)
-        return refuse(time.error());
-    setting.on = *on;
-    setting.time = *time;
+    const auto when = whenFrom(options.on, options.time);
+    if (!when)
+        return refuse(when.error());
+    setting.on = when->on;
+    setting.time = when->time;
     return write(common, [&](Record& record) -> Results<std::string> {
         const auto receipt = setCode(record, record, setting);
         if (!receipt)
@@ -100,23 +97,20 @@ int run(const SignatoryListOptions& options, const Common& common) {
 }
 
 int run(const InspectionRevokeOptions& options, const Common& common) {
-    const auto on = dayFrom(options.on);
-    if (!on)
-        return refuse(on.error());
-    const auto time = timeFrom(options.time);
-    if (!time)
-        return refuse(time.error());
+    const auto when = whenFrom(options.on, options.time);
+    if (!when)
+        return refuse(when.error());
     const auto code = codeIn(options.codeFile);
     if (!code)
         return refuse(code.error());
     return write(common, [&](Record& record) -> Results<std::string> {
-        const auto receipt =
-            revoke(record, record, {InspectionId(options.inspection), options.reason, PersonId(options.by), *on, *time},
-                   {*code});
+        const auto receipt = revoke(
+            record, record,
+            {InspectionId(options.inspection), options.reason, PersonId(options.by), when->on, when->time}, {*code});
         if (!receipt)
             return tl::unexpected(receipt.error());
         return printed({{"revoked", options.inspection},
-                        {"on", on->iso()},
+                        {"on", when->on.iso()},
                         {"by", options.by},
                         {"entry", receipt->ids.front().text()}});
     });

@@ -62,4 +62,29 @@ Result<std::optional<Barred>> mayDecide(Books& books, const Entry& amendment, co
     return bar;
 }
 
+Findings askWhoTakesBack(const Batch& batch, const Entry& amendment, const TakenBack& taken, int line) {
+    const auto own = takesBackOwnWord(batch, amendment, taken.root, taken.inspection);
+    if (!own)
+        return tl::unexpected(own.error());
+    if (*own)
+        return std::vector<Problem>{};
+    const auto* voided = std::get_if<EntryVoided>(&amendment.body);
+    const bool byNobody = isBlank(amendment.by);
+    if (byNobody || isBlank(voided ? voided->reason : amendment.note))
+        return std::vector{Problem{taken.unsaid,
+                                   {taken.what},
+                                   {{},
+                                    line,
+                                    byNobody ? "by"
+                                    : voided ? "reason"
+                                             : "note"},
+                                   gradingRule}};
+    const auto bar = mayDecide(batch.books, amendment, taken.item, taken.root.entry.by);
+    if (!bar)
+        return tl::unexpected(bar.error());
+    if (*bar)
+        return std::vector{Problem{ReleaseFault::MayNotGradeDown, {(*bar)->why}, {{}, line, "by"}, gradingRule}};
+    return std::vector<Problem>{};
+}
+
 }

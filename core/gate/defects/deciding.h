@@ -5,6 +5,7 @@
 
 #include "bench/release/entitlement.h"
 #include "gate/check.h"
+#include "problem/faults/release_fault.h"
 
 namespace crownring {
 
@@ -15,6 +16,18 @@ inline constexpr const char* gradingRule = "ML.A.403(a), (b); 14 CFR 43.11(b), 9
 /// nothing of that is signed yet.
 [[nodiscard]] Result<bool> takesBackOwnWord(const Batch& batch, const Entry& amendment, const JournalLine& root,
                                             const std::optional<InspectionId>& inspection);
+
+/// What grounds is taken back: by who may decide that, who says so and why. Nothing where it is
+/// his own slip.
+/// @param unsaid where it is not said by whom or why, of `what`
+struct TakenBack {
+    const JournalLine& root;
+    std::optional<InspectionId> inspection;
+    std::optional<ItemId> item;
+    ReleaseFault unsaid = ReleaseFault::GroundUnsaid;
+    Argument what;
+};
+[[nodiscard]] Findings askWhoTakesBack(const Batch& batch, const Entry& amendment, const TakenBack& taken, int line);
 
 /// Nothing where the person who writes the amendment may decide so of what was found on the item; without an item,
 /// where he may of any.

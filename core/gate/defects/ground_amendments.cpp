@@ -2,8 +2,6 @@
 #include "gate/checks.h"
 #include "gate/defects/deciding.h"
 #include "gate/refusing.h"
-#include "problem/faults/release_fault.h"
-#include "text/blank.h"
 
 #include <algorithm>
 
@@ -43,27 +41,8 @@ Findings judged(const Batch& batch, const Entry& entry, int line) {
         return tl::unexpected(ground.error());
     if (!*ground)
         return std::vector<Problem>{};
-    const auto own = takesBackOwnWord(batch, entry, **root, std::nullopt);
-    if (!own)
-        return tl::unexpected(own.error());
-    if (*own)
-        return std::vector<Problem>{};
-    const auto* taken = std::get_if<EntryVoided>(&entry.body);
-    if (isBlank(entry.by) || isBlank(taken ? taken->reason : entry.note))
-        return std::vector{Problem{ReleaseFault::GroundUnsaid,
-                                   {(*ground)->name},
-                                   {{},
-                                    line,
-                                    isBlank(entry.by) ? "by"
-                                    : taken           ? "reason"
-                                                      : "note"},
-                                   gradingRule}};
-    const auto bar = mayDecide(batch.books, entry, (*ground)->item, (*root)->entry.by);
-    if (!bar)
-        return tl::unexpected(bar.error());
-    if (*bar)
-        return std::vector{Problem{ReleaseFault::MayNotGradeDown, {(*bar)->why}, {{}, line, "by"}, gradingRule}};
-    return std::vector<Problem>{};
+    return askWhoTakesBack(batch, entry, {**root, {}, (*ground)->item, ReleaseFault::GroundUnsaid, (*ground)->name},
+                           line);
 }
 
 }

@@ -6,7 +6,6 @@
 #include "gate/refusing.h"
 #include "problem/faults/release_fault.h"
 #include "registry/reading_said.h"
-#include "text/blank.h"
 
 #include <algorithm>
 
@@ -59,27 +58,9 @@ Result<std::optional<Moved>> movedBy(const Batch& batch, const Entry& entry) {
 
 /// What a reading beyond the bound says is taken away by who may decide that of a defect, whoever wrote one down.
 Findings askedOfFailing(const Batch& batch, const Entry& entry, const Moved& moved, int line) {
-    const auto own = takesBackOwnWord(batch, entry, moved.root, moved.was().inspection);
-    if (!own)
-        return tl::unexpected(own.error());
-    if (*own)
-        return std::vector<Problem>{};
-    const auto* taken = std::get_if<EntryVoided>(&entry.body);
-    if (isBlank(entry.by) || isBlank(taken ? taken->reason : entry.note))
-        return std::vector{Problem{ReleaseFault::ReadingUnsaid,
-                                   {said(moved.was())},
-                                   {{},
-                                    line,
-                                    isBlank(entry.by) ? "by"
-                                    : taken           ? "reason"
-                                                      : "note"},
-                                   gradingRule}};
-    const auto bar = mayDecide(batch.books, entry, moved.was().item, moved.root.entry.by);
-    if (!bar)
-        return tl::unexpected(bar.error());
-    if (*bar)
-        return std::vector{Problem{ReleaseFault::MayNotGradeDown, {(*bar)->why}, {{}, line, "by"}, gradingRule}};
-    return std::vector<Problem>{};
+    return askWhoTakesBack(
+        batch, entry,
+        {moved.root, moved.was().inspection, moved.was().item, ReleaseFault::ReadingUnsaid, said(moved.was())}, line);
 }
 
 /// The reading on which a clearing rests stays as long as the clearing does: else nothing shows that the defect is put

@@ -44,6 +44,22 @@ bool post(Shop& shop, const char* text) {
     return written;
 }
 
+bool choose(Desks& desks, const char* visit) {
+    desks.opening.begin(QStringLiteral("QE-SML"));
+    if (!QTest::qWaitFor([&] { return desks.opening.known(); }, 10'000))
+        return false;
+    desks.opening.setVisit(QLatin1String(visit));
+    return QTest::qWaitFor([&] { return desks.opening.known() && desks.opening.canOpen(); }, 10'000);
+}
+bool openIt(Desks& desks) {
+    QSignalSpy opened(&desks.opening, &VisitOpening::opened);
+    desks.opening.openIt();
+    if (!QTest::qWaitFor([&] { return opened.size() == 1; }, 10'000))
+        return false;
+    desks.inspection.setInspection(opened.first().first().toString());
+    return QTest::qWaitFor([&] { return desks.inspection.loaded(); }, 10'000);
+}
+
 QStringList itemsAsked(InspectionDesk& desk) {
     QStringList items;
     for (int part = 0; part < desk.parts()->count(); ++part) {
@@ -78,19 +94,12 @@ private slots:
         Shop shop;
         QVERIFY(shop.ready());
         Desks desks(shop.house);
-        QSignalSpy opened(&desks.opening, &VisitOpening::opened);
-        desks.opening.begin(QStringLiteral("QE-SML"));
-        QTRY_VERIFY_WITH_TIMEOUT(desks.opening.known(), 10'000);
-        desks.opening.setVisit(QStringLiteral("part-ml-repair"));
-        QTRY_VERIFY_WITH_TIMEOUT(desks.opening.known() && desks.opening.canOpen(), 10'000);
+        QVERIFY(choose(desks, "part-ml-repair"));
         QCOMPARE(desks.opening.chosenWork(), 0);
         for (const auto& proposal : desks.opening.proposals()->choices())
             QVERIFY2(!proposal.label.contains(QStringLiteral("review"), Qt::CaseInsensitive),
                      qPrintable(proposal.label));
-        desks.opening.openIt();
-        QTRY_COMPARE_WITH_TIMEOUT(opened.size(), 1, 10'000);
-        desks.inspection.setInspection(opened.first().first().toString());
-        QTRY_VERIFY_WITH_TIMEOUT(desks.inspection.loaded(), 10'000);
+        QVERIFY(openIt(desks));
         QCOMPARE(itemsAsked(desks.inspection), QStringList());
         QVERIFY(desks.inspection.untouched().contains(QStringLiteral("ENV-1, BRN-1")));
         WorkPerformed work;
@@ -109,15 +118,8 @@ private slots:
         Shop shop;
         QVERIFY(shop.ready());
         Desks desks(shop.house);
-        QSignalSpy opened(&desks.opening, &VisitOpening::opened);
-        desks.opening.begin(QStringLiteral("QE-SML"));
-        QTRY_VERIFY_WITH_TIMEOUT(desks.opening.known(), 10'000);
-        desks.opening.setVisit(QStringLiteral("part-ml-owner-tasks"));
-        QTRY_VERIFY_WITH_TIMEOUT(desks.opening.known() && desks.opening.canOpen(), 10'000);
-        desks.opening.openIt();
-        QTRY_COMPARE_WITH_TIMEOUT(opened.size(), 1, 10'000);
-        desks.inspection.setInspection(opened.first().first().toString());
-        QTRY_VERIFY_WITH_TIMEOUT(desks.inspection.loaded(), 10'000);
+        QVERIFY(choose(desks, "part-ml-owner-tasks"));
+        QVERIFY(openIt(desks));
         QVERIFY(desks.inspection.ownerTasks()->count() > 3);
 
         In<EntryForm> form(shop.house);
