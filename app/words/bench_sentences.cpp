@@ -3,7 +3,6 @@
 
 #include "bench/reading/quantity.h"
 #include "bench/release/entitlement.h"
-#include "bench/release/release_text.h"
 #include "words/bench_words.h"
 #include "words/border.h"
 #include "words/sentence.h"
@@ -20,6 +19,21 @@ QString figure(double value) { return QLocale().toString(value, 'g', 6); }
 template <class What>
 QString named(const Name<What>& name) {
     return inward(name.text());
+}
+
+/// Whether that is a modification or an alteration is the visit's regime to say.
+QString gradeWord(Grade grade) {
+    switch (grade) {
+    case Grade::Servicing:
+        return BenchSentences::tr("servicing");
+    case Grade::Minor:
+        return BenchSentences::tr("minor");
+    case Grade::Major:
+        return BenchSentences::tr("major");
+    case Grade::Standard:
+        return BenchSentences::tr("standard (CS-STAN)");
+    }
+    return {};
 }
 
 }
@@ -108,7 +122,7 @@ QString BenchSentences::of(const PartReplaced& e) {
 }
 
 QString BenchSentences::of(const WorkPerformed& e) {
-    const auto grade = e.grade ? words::said(phraseOf(*e.grade)) : QString();
+    const auto grade = e.grade ? gradeWord(*e.grade) : QString();
     const auto by = e.performed ? tr("performed by %1").arg(named(*e.performed)) : QString();
     return joined({tr("Work on %1: %2").arg(named(e.item), inward(e.what)), tr("to %1").arg(inward(e.data)), grade,
                    inward(e.approval), by},

@@ -144,15 +144,16 @@ void addWork(Document& document, const BenchFile& file, const Speech& in) {
 void addPerformed(Document& document, const BenchFile& file, const Speech& in) {
     Table table;
     table.columns = {
-        {in.say(SheetPhrase::Item), Align::Left, 1},   {in.say(SheetPhrase::WorkOf), Align::Left, 3},
-        {in.say(SheetPhrase::Data), Align::Left, 2.2}, {in.say(SheetPhrase::GradeOf), Align::Left, 1.4},
-        {in.say(SheetPhrase::Form), Align::Left, 1.6}, {in.say(SheetPhrase::PerformedBy), Align::Left, 1.3},
-        {in.say(SheetPhrase::By), Align::Left, 1.5}};
+        {in.say(SheetPhrase::Item), Align::Left, 1.4}, {in.say(SheetPhrase::WorkOf), Align::Left, 2.6},
+        {in.say(SheetPhrase::Data), Align::Left, 2},   {in.say(SheetPhrase::GradeOf), Align::Left, 1.5},
+        {in.say(SheetPhrase::Form), Align::Left, 1.3}, {in.say(SheetPhrase::PerformedBy), Align::Left, 1.2},
+        {in.say(SheetPhrase::By), Align::Left, 1.8}};
     for (const auto& said : file.inspection.performed) {
         const auto& work = said.body;
         table.rows.push_back({work.item.text(), work.what, work.data,
-                              work.grade ? in.say(Argument(phraseOf(*work.grade))) : "", work.approval,
-                              work.performed ? work.performed->text() : "", who(said.by, said.stamp.at.on())});
+                              work.grade ? in.say(Argument(phraseOf(*work.grade, regimeOf(file.visit())))) : "",
+                              work.approval, work.performed ? work.performed->text() : "",
+                              who(said.by, said.stamp.at.on())});
     }
     if (table.rows.empty())
         return;

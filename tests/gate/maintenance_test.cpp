@@ -105,7 +105,9 @@ private slots:
             };
             QVERIFY(!problemsOf(shop.record(), corrected(R"({"grade":"major"})")).empty());
             shop.say(corrected(R"({"grade":"major","approval":"FAA Form 337 of 2026-06-01"})"));
-            QVERIFY(paragraphs(shop, by).contains("major repair or alteration; form or approval FAA Form 337"));
+            QVERIFY(paragraphs(shop, by).contains(regimeOf(visit) == Regime::Us14Cfr
+                                                      ? "major repair or alteration; form or approval FAA Form 337"
+                                                      : "major repair or modification; form or approval FAA Form 337"));
             expectReleased(shop, by);
         }
     }

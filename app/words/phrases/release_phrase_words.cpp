@@ -120,6 +120,10 @@ const char* sourceOf(ReleasePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "minor repair or alteration");
     case ReleasePhrase::MajorWork:
         return QT_TRANSLATE_NOOP("Phrase", "major repair or alteration");
+    case ReleasePhrase::MinorChange:
+        return QT_TRANSLATE_NOOP("Phrase", "minor repair or modification");
+    case ReleasePhrase::MajorChange:
+        return QT_TRANSLATE_NOOP("Phrase", "major repair or modification");
     case ReleasePhrase::StandardWork:
         return QT_TRANSLATE_NOOP("Phrase", "standard repair or change (CS-STAN)");
     case ReleasePhrase::WorkTo:

@@ -62,6 +62,8 @@ enum class ReleasePhrase : std::uint8_t {
     Servicing,
     MinorWork,
     MajorWork,
+    MinorChange,
+    MajorChange,
     StandardWork,
     WorkTo,       ///< %1: what was done, %2: the data
     WorkGraded,   ///< %1: the work, %2: how grave it is

@@ -69,10 +69,10 @@ ReleaseSection signedBy(const ReleaseFacts& facts) {
 }
 
 /// 14 CFR 43.9(a)(1), (3): what was done, to which data, by whom where that is another.
-Argument described(const DescribedWork& work) {
+Argument described(const DescribedWork& work, Regime regime) {
     Argument text = Phrase{ReleasePhrase::WorkTo, {work.what, work.data}};
     if (work.grade)
-        text = Phrase{ReleasePhrase::WorkGraded, {std::move(text), phraseOf(*work.grade)}};
+        text = Phrase{ReleasePhrase::WorkGraded, {std::move(text), phraseOf(*work.grade, regime)}};
     if (!work.approval.empty())
         text = Phrase{ReleasePhrase::WorkApproved, {std::move(text), work.approval}};
     if (!work.performed.empty())
@@ -117,14 +117,15 @@ private:
 
 }
 
-Phrase phraseOf(Grade grade) {
+Phrase phraseOf(Grade grade, Regime regime) {
+    const bool isPartMl = regime == Regime::PartMl;
     switch (grade) {
     case Grade::Servicing:
         return {ReleasePhrase::Servicing, {}};
     case Grade::Minor:
-        return {ReleasePhrase::MinorWork, {}};
+        return {isPartMl ? ReleasePhrase::MinorChange : ReleasePhrase::MinorWork, {}};
     case Grade::Major:
-        return {ReleasePhrase::MajorWork, {}};
+        return {isPartMl ? ReleasePhrase::MajorChange : ReleasePhrase::MajorWork, {}};
     case Grade::Standard:
         return {ReleasePhrase::StandardWork, {}};
     }
@@ -153,7 +154,7 @@ bool isAircraft(const ReleaseFacts& facts) {
 std::vector<Argument> workOf(const ReleaseFacts& facts) {
     auto work = facts.extent;
     for (const auto& each : facts.performed)
-        work.push_back(described(each));
+        work.push_back(described(each, regimeOf(facts.visit)));
     if (!facts.order.empty())
         work.push_back(said(ReleasePhrase::WorkOrder, facts.order));
     return work;

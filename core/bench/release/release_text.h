@@ -93,8 +93,8 @@ struct ReleaseSection {
 /// An annual or 100-hour inspection as 14 CFR 43.11 has it.
 [[nodiscard]] bool isUsInspection(const ReleaseFacts& facts);
 
-/// "minor repair or alteration" …
-[[nodiscard]] Phrase phraseOf(Grade grade);
+/// "minor repair or alteration" …; under Part-ML it is a modification.
+[[nodiscard]] Phrase phraseOf(Grade grade, Regime regime);
 
 /// The wording to be signed as it stands.
 struct PrescribedStatement {
