@@ -191,6 +191,8 @@ QString Words::left(const LimitState& limit) {
 QString Words::left(ClockName unit, std::int64_t left, const QString& none) {
     if (left < 0)
         return tr("%1 past").arg(amount(unit, -left));
+    if (unit == ClockName::Inspections && left == 1)
+        return tr("with the next inspection");
     return left == 0 ? none : amount(unit, left);
 }
 

@@ -53,6 +53,11 @@ Sheet {
             visible: !sheet.abandons
             release: sheet.release
         }
+        WordingNote {
+            width: parent.width
+            visible: !sheet.abandons && sheet.release.wording.count > 0
+            release: sheet.release
+        }
         Label {
             width: parent.width
             visible: sheet.abandons

@@ -203,7 +203,7 @@ Item {
             EmptyPlace {
                 anchors.fill: parent
                 visible: !page.check.answered
-                title: page.check.problem === "" ? qsTr("Choose a kit") : qsTr("No answer")
+                title: page.check.problem !== "" ? qsTr("No answer") : page.check.chosen > 0 ? qsTr("Asking the record …") : qsTr("Choose a kit")
                 text: page.check.problem === "" ? qsTr("An envelope, a basket, a burner and its cylinders. The record then says what stands against the flight.") : page.check.problem
             },
             Scroll {
