@@ -53,11 +53,6 @@ Sheet {
             visible: !sheet.abandons
             release: sheet.release
         }
-        WordingNote {
-            width: parent.width
-            visible: !sheet.abandons && sheet.release.wording.count > 0
-            release: sheet.release
-        }
         Label {
             width: parent.width
             visible: sheet.abandons
@@ -87,6 +82,11 @@ Sheet {
                 if (code.visible && sheet.opened)
                     code.enter();
             }
+        }
+        WordingNote {
+            width: parent.width
+            visible: !sheet.abandons && sheet.release.wording.count > 0
+            release: sheet.release
         }
         Label {
             width: parent.width
