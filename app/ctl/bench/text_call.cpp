@@ -56,11 +56,14 @@ std::string stateOf(const WordingLine& line) {
         return "not adopted";
     if (!line.isConfirmed())
         return "not confirmed";
-    for (auto each = line.confirmed.rbegin(); each != line.confirmed.rend(); ++each)
-        if (each->counts)
-            return each->confirmation.said.confirmedBy.text() + ", " + each->confirmation.on.iso() + ", against " +
-                   each->confirmation.said.against;
-    return {};
+    // Each serves what his capacity may sign, under the rules of one state.
+    std::string all;
+    for (const auto& [confirmation, counts] : line.confirmed)
+        if (counts)
+            all += (all.empty() ? "" : "; ") + confirmation.said.confirmedBy.text() + " (" +
+                   confirmation.said.capacity + "), " + confirmation.on.iso() + ", against " +
+                   confirmation.said.against;
+    return all;
 }
 
 Result<WordingLine> lineOf(Books& books, const std::string& id, const std::string& revision, CivilDate on) {
