@@ -26,10 +26,16 @@ FlyingAs flyingAs(const std::vector<ItemFacts>& kit) {
     return {};
 }
 
+/// What a check flight rests on, or why it does not.
+struct Resting {
+    const ReleaseIncomplete* release = nullptr;
+    std::optional<Phrase> why;
+};
+
 /// The release with the visit as it was signed for, where a check flight may rest on it: nothing but lines that are
 /// flown is outstanding, the record still supports it, and what flies is the balloon that it is of.
-Result<const ReleaseIncomplete*> restingOn(Books& books, const IncompleteWork& work, const std::vector<ItemFacts>& kit,
-                                           std::vector<JournalLine>& told) {
+Result<Resting> restingOn(Books& books, const IncompleteWork& work, const std::vector<ItemFacts>& kit,
+                          std::vector<JournalLine>& told) {
     auto lines =
         books.told({Subject::Inspection, work.inspection.text(), {kindName<ReleaseIncomplete>()}, CivilDate::last()});
     if (!lines)
@@ -40,8 +46,12 @@ Result<const ReleaseIncomplete*> restingOn(Books& books, const IncompleteWork& w
         const auto* release = std::get_if<ReleaseIncomplete>(&entry.body);
         if (!release || stampOf(entry) != work.released)
             continue;
-        if (!std::ranges::all_of(release->outstanding, isFlown, &Outstanding::line))
-            return nullptr;
+        Listed more;
+        for (const auto& each : release->outstanding)
+            if (!isFlown(each.line))
+                more.list.emplace_back(each.title);
+        if (!more.list.empty())
+            return Resting{nullptr, Phrase{DuePhrase::CheckFlightMoreLeft, {work.inspection, std::move(more)}}};
         const auto file = benchFileBefore(books, work.inspection, entry.id, entry.on);
         if (!file)
             return tl::unexpected(file.error());
@@ -56,9 +66,13 @@ Result<const ReleaseIncomplete*> restingOn(Books& books, const IncompleteWork& w
             signing.outstanding.push_back(each.line);
         const bool supported =
             outstandingLines(*file, signing.outstanding) == release->outstanding && refusals(*file, signing).empty();
-        return opened.balloon && std::ranges::all_of(kit, isOfIt) && supported ? release : nullptr;
+        if (!supported)
+            return Resting{nullptr, Phrase{DuePhrase::CheckFlightUnsupported, {work.inspection}}};
+        if (!opened.balloon || !std::ranges::all_of(kit, isOfIt))
+            return Resting{nullptr, Phrase{DuePhrase::CheckFlightOther, {work.inspection}}};
+        return Resting{release, {}};
     }
-    return nullptr;
+    return Resting{};
 }
 
 /// Why a release lets the flight not be flown: past its end, or beyond what may be flown by it in all.
@@ -101,23 +115,29 @@ Result<CheckFlight> cover(Books& books, const std::vector<ItemFacts>& kit, Civil
     for (const auto& item : kit)
         for (const auto& work : item.incomplete) {
             std::vector<JournalLine> told;
-            const auto release = restingOn(books, work, kit, told);
-            if (!release)
-                return tl::unexpected(release.error());
-            if (!*release)
+            auto resting = restingOn(books, work, kit, told);
+            if (!resting)
+                return tl::unexpected(resting.error());
+            const auto* release = resting->release;
+            if (!release) {
+                if (resting->why)
+                    answer.against.try_emplace(work.released, RigUpReason{.kind = RigUpReason::Kind::BeyondRelease,
+                                                                          .item = &item,
+                                                                          .beyond = std::move(*resting->why)});
                 continue;
-            auto against = beyond(books, **release, work.released, kit, on, flight.use.minutes);
+            }
+            auto against = beyond(books, *release, work.released, kit, on, flight.use.minutes);
             if (!against)
                 return tl::unexpected(against.error());
             if (*against)
                 answer.against.try_emplace(work.released, RigUpReason{.kind = RigUpReason::Kind::BeyondRelease,
                                                                       .item = &item,
                                                                       .beyond = std::move(**against)});
-            answer.limitations[work.released] = (*release)->limitations;
+            answer.limitations[work.released] = release->limitations;
             flight.covered.push_back({item.id, incompleteRequirementId(work.inspection)});
             const bool happened =
                 std::ranges::any_of(item.events, [&](const Occurrence& event) { return work.released < event.stamp; });
-            for (const auto& each : (*release)->covers)
+            for (const auto& each : release->covers)
                 if (each.item == item.id && !happened)
                     flight.covered.push_back({each.item, each.requirement});
         }

@@ -79,6 +79,14 @@ const char* sourceOf(DuePhrase phrase) {
     case DuePhrase::CheckFlightAloft:
         return QT_TRANSLATE_NOOP("Phrase", "the release of %1 lets it fly %2 in all; %3 were flown since, and this "
                                            "flight would go beyond");
+    case DuePhrase::CheckFlightMoreLeft:
+        return QT_TRANSLATE_NOOP("Phrase", "no check flight rests on the release of %1: besides the flight it leaves "
+                                           "open %2");
+    case DuePhrase::CheckFlightUnsupported:
+        return QT_TRANSLATE_NOOP("Phrase", "no check flight rests on the release of %1: the record no longer supports "
+                                           "it");
+    case DuePhrase::CheckFlightOther:
+        return QT_TRANSLATE_NOOP("Phrase", "no check flight rests on the release of %1: it is of another kit");
     case DuePhrase::WorkUnreleased:
         return QT_TRANSLATE_NOOP("Phrase", "was worked on in visit %1, which is open: nobody has released that work");
     case DuePhrase::CheckFlightsFlown:

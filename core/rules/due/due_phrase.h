@@ -35,11 +35,14 @@ enum class DuePhrase : std::uint8_t {
     IncompleteNote,
     IncompleteReleases,
     IncompleteAreNoProgramme,
-    DeferralBarred,    ///< %1: why it was put off, %2: why that does not hold here
-    CheckFlightUntil,  ///< %1: the inspection, %2: the last good day
-    CheckFlightAloft,  ///< %1: the inspection, %2: how long in all, %3: how long since
-    WorkUnreleased,    ///< %1: the visit
-    CheckFlightsFlown, ///< %1: the inspection, %2: how many in all, %3: how many since
+    DeferralBarred,         ///< %1: why it was put off, %2: why that does not hold here
+    CheckFlightUntil,       ///< %1: the inspection, %2: the last good day
+    CheckFlightAloft,       ///< %1: the inspection, %2: how long in all, %3: how long since
+    CheckFlightMoreLeft,    ///< %1: the inspection, %2: titles of lines
+    CheckFlightUnsupported, ///< %1: the inspection
+    CheckFlightOther,       ///< %1: the inspection
+    WorkUnreleased,         ///< %1: the visit
+    CheckFlightsFlown,      ///< %1: the inspection, %2: how many in all, %3: how many since
 };
 
 }

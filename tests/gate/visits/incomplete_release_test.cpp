@@ -132,6 +132,12 @@ private slots:
                  quoted("R1") + shop.about() + "}");
         QVERIFY(shop.sign(incomplete()));
         QVERIFY(groundedByIt(shop, true));
+        PlannedFlight flight;
+        flight.checkFlight = true;
+        const auto answer = checkRigUp(shop.record(), shop.items, day("2026-06-03"), flight).value();
+        QVERIFY(std::ranges::any_of(answer.verdict.reasons, [](const RigUpReason& reason) { // and why
+            return reason.beyond && words::said(*reason.beyond).contains("besides the flight it leaves open ");
+        }));
     }
     void norWhatCameAfterIt() {
         Shop shop;
