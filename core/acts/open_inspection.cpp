@@ -4,6 +4,7 @@
 #include "acts/post.h"
 #include "answers/due.h"
 #include "bench/checklist/inspection.h"
+#include "bench/checklist/shelf.h"
 #include "bench/release/owner_rule.h"
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/checklist_fault.h"
@@ -44,8 +45,8 @@ std::string_view checklistOf(Visit visit) {
 }
 
 Result<Checklist> shelfChecklist(std::string_view id) {
-    for (const auto& text : checklistShelf())
-        if (auto checklist = checklistFrom(text); checklist && checklist->id == id)
+    for (const auto& checklist : shelfRead())
+        if (checklist.id == id)
             return checklist;
     return problem(ChecklistFault::NotOnTheShelf, {id});
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
+#include "bench/checklist/shelf.h"
 #include "bench/release/accomplished.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
@@ -50,20 +51,14 @@ Result<std::optional<Checklist>> ownList(Books& books, const BenchFile& file) {
 
 /// The list that ships for such a visit.
 std::optional<Checklist> shippedList(const BenchFile& file) {
-    for (const auto& text : checklistShelf())
-        if (auto checklist = keptChecklist(text); checklist && reaches(*checklist, file))
-            return std::move(*checklist);
+    for (const auto& checklist : shelfRead())
+        if (reaches(checklist, file))
+            return checklist;
     return std::nullopt;
 }
 
-bool isShipped(const Checklist& used) {
-    for (const auto* texts : {&checklistShelf(), &formerChecklists()})
-        for (const auto& text : *texts)
-            if (const auto checklist = keptChecklist(text);
-                checklist && checklist->id == used.id && checklist->revision == used.revision)
-                return true; // `bench/release/scope_refusals` asks whether it is whole
-    return false;
-}
+/// Then `bench/release/scope_refusals` asks whether it is whole.
+bool isShipped(const Checklist& used) { return shelved(used.id, used.revision) != nullptr; }
 
 /// Lines of the list in force that nobody has a word on, for each inspection of an item that would be accomplished.
 Findings lacking(const BenchFile& file, const Checklist& inForce, int line) {

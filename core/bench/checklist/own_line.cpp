@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/checklist/own_line.h"
 
+#include "bench/checklist/shelf.h"
+
 #include <algorithm>
 
 namespace crownring {
@@ -29,9 +31,9 @@ Checklist ownLine(const std::string& name, CivilDate on, const OwnLine& line) {
 
 std::vector<ChecklistSection> sectionsOfShelf() {
     std::vector<ChecklistSection> sections;
-    for (const auto& text : checklistShelf())
-        if (const auto checklist = keptChecklist(text); checklist && checklist->id == "hot-air-inspection")
-            sections = checklist->sections;
+    for (const auto& checklist : shelfRead())
+        if (checklist.id == "hot-air-inspection")
+            sections = checklist.sections;
     return sections;
 }
 

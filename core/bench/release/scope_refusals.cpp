@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/scope_refusals.h"
 
+#include "bench/checklist/shelf.h"
 #include "bench/release/accomplished.h"
 
 #include <algorithm>
@@ -11,21 +12,6 @@ namespace {
 
 constexpr const char* lookedAtRule = "ML.A.801(a); 14 CFR 43.15(c)(1) (from memory)";
 constexpr const char* inspectedRule = "14 CFR 43.11(a)(4), (a)(5)";
-
-/// The checklist of that name and revision that ships with the program, or did; null where none does. Read once.
-const Checklist* shelved(const Checklist& of) {
-    static const auto shelf = [] {
-        std::vector<Checklist> read;
-        for (const auto* texts : {&checklistShelf(), &formerChecklists()})
-            for (const auto& text : *texts)
-                if (auto checklist = keptChecklist(text))
-                    read.push_back(std::move(*checklist));
-        return read;
-    }();
-    const auto found = std::ranges::find_if(
-        shelf, [&](const Checklist& each) { return each.id == of.id && each.revision == of.revision; });
-    return found == shelf.end() ? nullptr : &*found;
-}
 
 class CertifiedScope {
 public:
@@ -58,7 +44,7 @@ private:
     /// Under its name and revision all that comes in every such visit is there; an organisation's own may be more.
     void askChecklist() {
         const auto& used = m_file.inspection.checklist;
-        const auto* whole = shelved(used);
+        const auto* whole = shelved(used.id, used.revision);
         if (!whole)
             return;
         const auto lines = linesFor(*whole, m_file.visit());
