@@ -54,7 +54,8 @@ class Reader:
     def _moment(self, entry: dict) -> None:
         """By moment, but for history on paper: an accomplishment older than the entry of its item."""
         on = entry["on"]
-        self._require(date.fromisoformat(on) <= LAST_DAY, "after the last day", entry)
+        # A list that was revised later is confirmed on the day of its revision.
+        self._require(date.fromisoformat(on) <= LAST_DAY or entry["entry"] == "text.confirmed", "after the last day", entry)
         if entry["entry"] == "requirement.done" and on < self._items.get(entry["item"], on):
             return
         moment = (on, minute_of(entry["entry"], entry.get("time")))

@@ -24,7 +24,8 @@ The balloons were all built by Tarnwick Aerostat Works: envelopes Sedge 65, Alde
 Lime 210; baskets Creel, Hamper and Pannier; burners Ember; cylinders Flask. Cylinders are a pool: they change places in
 the season, go to the test house in winter, and are borrowed for a day by the `kit` of a flight. QE-TERN, QE-FENN and
 QN140M have no bottom end and always fly with another balloon's; QE-PEA and QE-POD, QN177P and QN183R take turns with
-one. The record runs from {first} to {last}; the questions are asked on {asked}.
+one. The record runs from {first} to {last} (two checklists were confirmed later, when they were revised); the questions
+are asked on {asked}.
 
 What the maker's manuals state of each type (gores, rows, limits with their page), who may sign what, and when each
 tester was calibrated stand in the record like everything else; all of these figures and numbers are invented too.

@@ -45,13 +45,19 @@ def _confirmation(which: str, name: str) -> dict:
     return {which: name, "revision": document["revision"], "digest": digest(document)}
 
 
+def _day(which: str, name: str) -> date:
+    """Nobody confirms what is not written yet: a revision that names its day is confirmed from that day on."""
+    revision = _confirmation(which, name)["revision"]
+    return max(CONFIRMED, date.fromisoformat(revision)) if len(revision) == 10 else CONFIRMED
+
+
 def confirmed(visit: str, outcome: str) -> list[dict]:
     """What a signature carries: the statement, then the checklist."""
     statement = STATEMENTS.get((visit, outcome))
     _, person, capacity, _ = next(shop for shop in SHOPS if visit.startswith(shop[3]))
     which = ([("text", statement)] if statement else []) + [("checklist", "hot-air-inspection")]
     return [{**_confirmation(*each), "by": person, "licence": licence_of(person, CONFIRMED, capacity),
-             "on": CONFIRMED.isoformat(), "against": AGAINST} for each in which]
+             "on": _day(*each).isoformat(), "against": AGAINST} for each in which]
 
 
 def adopt_wording(journal: Journal) -> None:
@@ -63,6 +69,6 @@ def adopt_wording(journal: Journal) -> None:
         # Reviews are confirmed by who may review; nobody here may.
         which = [("text", name) for name in names if "-review" not in name]
         for kind, name in which + [("checklist", each) for each in LISTS[operator]]:
-            journal.add("text.confirmed", f"confirmed-{name}-{operator}", CONFIRMED, by=person, against=AGAINST,
+            journal.add("text.confirmed", f"confirmed-{name}-{operator}", _day(kind, name), by=person, against=AGAINST,
                         confirmed_by=person, capacity=capacity, licence=licence_of(person, CONFIRMED, capacity),
                         **_confirmation(kind, name))
