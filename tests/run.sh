@@ -15,7 +15,7 @@ export LC_ALL=C.UTF-8 QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
 unset DISPLAY WAYLAND_DISPLAY
 cores="$(nproc)"
 at_once=$((cores + 2)) # tests of the window wait half of their time
-fuzz_seconds="${CROWNRING_FUZZ_SECONDS:-15}"
+fuzz_seconds="${CROWNRING_FUZZ_SECONDS:-10}"
 
 # --- how a step runs: its output goes to a log; the end of it is shown when it fails -------------------------------
 
@@ -92,7 +92,7 @@ build() { step "build with sanitizers, warnings are errors" build_all; }
 zones() {
     local zone
     if [ -z "$cluster" ]; then postgres; fi
-    export ASAN_OPTIONS=detect_stack_use_after_return=0:strict_string_checks=1:malloc_context_size=12
+    export ASAN_OPTIONS=detect_stack_use_after_return=0:strict_string_checks=1:malloc_context_size=5:quarantine_size_mb=32
     export LSAN_OPTIONS="suppressions=$root/tests/leaks_of_others.txt:print_suppressions=0"
     export UBSAN_OPTIONS=print_stacktrace=1
     # The first zone runs every test; the others leave out what is slow and what cannot ask for the time.

@@ -7,7 +7,7 @@ import Crownring.Parts
 
 // One of several: a field that opens a list. `value` is what is chosen; choosing says `picked`. Where values alone do not
 // tell the choices apart, `at` is the place of what is chosen, and choosing says `pickedAt`. What has a detail says it in
-// a second line.
+// a second line. Typing opens the list and goes to what begins so, else to what holds it; Return chooses.
 T.ComboBox {
     id: choice
 
@@ -15,6 +15,7 @@ T.ComboBox {
     property string value: ""
     property int at: choice.byValue // -1: nothing
     readonly property int byValue: -2
+    property string typed: "" // since the last pause
     property bool wrong: false
     property string empty: qsTr("choose …")
 
@@ -39,7 +40,31 @@ T.ComboBox {
     onCountChanged: choice.follow()
     onModelChanged: choice.follow()
     Component.onCompleted: choice.follow()
+    Keys.onPressed: event => {
+        const isText = event.text >= " " && event.text !== "\u007f" && !(event.modifiers & (Qt.ControlModifier | Qt.AltModifier | Qt.MetaModifier));
+        if (!isText || (event.text === " " && choice.typed === ""))
+            return;
+        event.accepted = true;
+        choice.seek(choice.typed + event.text);
+    }
 
+    function seek(text: string) {
+        choice.typed = text;
+        pause.restart();
+        const begins = choice.find(text, Qt.MatchStartsWith);
+        const at = begins >= 0 ? begins : choice.find(text, Qt.MatchContains);
+        choice.popup.open();
+        while (at >= 0 && choice.highlightedIndex < at)
+            choice.incrementCurrentIndex();
+        while (at >= 0 && choice.highlightedIndex > at)
+            choice.decrementCurrentIndex();
+    }
+
+    Timer {
+        id: pause
+        interval: 1500
+        onTriggered: choice.typed = ""
+    }
     function follow() {
         choice.currentIndex = choice.at === choice.byValue ? choice.indexOfValue(choice.value) : choice.at;
     }

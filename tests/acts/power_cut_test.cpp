@@ -27,7 +27,8 @@ using namespace crownring::testing;
 
 namespace {
 
-constexpr int cuts = 1000;
+/// How often it is killed; CROWNRING_CUTS says another number (README of tests: 1,000).
+const int cuts = qEnvironmentVariableIsSet("CROWNRING_CUTS") ? qEnvironmentVariableIntValue("CROWNRING_CUTS") : 400;
 constexpr int cutsAnInspection = 20; ///< an inspection of a few hundred entries is a long one
 constexpr char ready = '.';
 
@@ -171,7 +172,7 @@ private slots:
     void theyWereAtWork() {
         QCOMPARE(m_told.killedAtWork, cuts * 9 / 10);
         QCOMPARE(m_told.killedOpening, cuts / 10);
-        QVERIFY(m_told.ids.size() > cuts);
+        QVERIFY(m_told.ids.size() > static_cast<std::size_t>(cuts));
     }
     void nothingThatWasToldIsLost() {
         for (const auto& id : m_told.ids)

@@ -3,7 +3,7 @@
 /// crownringctl fabric fit, against the reference fleet: case 40 of tests/reference (a long chain of an independent
 /// sampler in R) on the same table.
 
-#include "ctl/answer.h"
+#include "ctl/demo_record.h"
 #include "reference_cases.h"
 #include "test_class.h"
 
@@ -115,7 +115,7 @@ private slots:
         QVERIFY2(one.out.contains("hardly any test was pulled until it broke"), one.out.constData());
     }
     void anEnvelopeOfTheDemoFleet() {
-        QVERIFY(ctl({"post", QStringLiteral(CROWNRING_SOURCE_DIR "/demo_data/fleet.jsonl")}).code == 0);
+        QVERIFY(copyDemoRecord(m_folder.filePath(QStringLiteral("r"))));
         const auto answer = ctl({"fabric", "forecast", "ENV-1009", "--on", "2026-11-25", "--json"});
         QVERIFY2(answer.code == 0, answer.err.constData());
         const auto told = json::parse(answer.out.toStdString());

@@ -4,7 +4,7 @@
 /// holds one that was released (OL-2026-017), one closed with discrepancies (KS-2026-015) and one that is open
 /// (OL-2026-018).
 
-#include "ctl/answer.h"
+#include "ctl/demo_record.h"
 #include "test_class.h"
 
 #include <QFile>
@@ -43,9 +43,7 @@ private:
     }
 
 private slots:
-    void initTestCase() {
-        QCOMPARE(ctl({"post", QStringLiteral(CROWNRING_SOURCE_DIR "/demo_data/fleet.jsonl")}).code, 0);
-    }
+    void initTestCase() { QVERIFY(copyDemoRecord(m_folder.filePath(QStringLiteral("r")))); }
 
     void aRecordIsNeverPrintedOver() {
         const auto record = m_folder.filePath(QStringLiteral("r"));
@@ -96,7 +94,7 @@ private slots:
             file.close();
             QCOMPARE(shop({"post", file.fileName()}).code, 0);
         };
-        QCOMPARE(shop({"post", QStringLiteral(CROWNRING_SOURCE_DIR "/demo_data/fleet.jsonl")}).code, 0);
+        QVERIFY(copyDemoRecord(folder.filePath(QStringLiteral("r"))));
         const auto listed = [&](const char* on) {
             const auto all = json::parse(shop({"inspection", "list", "--on", on, "--json"}).out.toStdString());
             for (const auto& each : all.at("inspections"))

@@ -4,13 +4,11 @@
 /// The whole screen without a window, over a real record in a folder of its own. Today is 2026-11-25.
 
 #include "acts/post.h"
+#include "made_once.h"
 #include "program/demo.h"
 #include "screen/desk/house.h"
 
 #include <QCoreApplication>
-#include <QDir>
-#include <QFileInfo>
-#include <QLockFile>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -22,30 +20,12 @@ struct In : Place {
     explicit In(House& house) { this->moveInto(house); }
 };
 
-/// A copy of a record with the demo fleet, which is made once for each build of the program of tests: to post the fleet
-/// takes longer than most tests.
 inline bool copyDemoRecord(const QString& to) {
-    const QFileInfo self(QCoreApplication::applicationFilePath());
-    const auto stem = self.fileName() + QStringLiteral(".demo-");
-    const auto made = self.dir().filePath(stem + QString::number(self.lastModified().toMSecsSinceEpoch()));
-    QLockFile lock(self.absoluteFilePath() + QStringLiteral(".lock"));
-    lock.setStaleLockTime(0); // who makes it may take long
-    if (!lock.lock())
-        return false;
-    if (!QFile::exists(made)) {
-        const auto earlier = self.dir().entryList({stem + QLatin1Char('*')}, QDir::Files);
-        for (const auto& each : earlier)
-            self.dir().remove(each);
-        const auto draft = made + QStringLiteral(".draft");
-        {
-            const auto record = openRecord(draft.toStdString(), OpenMode::OrCreate);
-            if (!record || !postText(**record, **record, demoFleet().toStdString(), {}))
-                return false;
-        }
-        if (!QFile::rename(draft, made))
-            return false;
-    }
-    return QFile::copy(made, to);
+    return testing::copyOfMadeOnce(QFileInfo(QCoreApplication::applicationFilePath()), QStringLiteral("demo"), to,
+                                   [](const QString& file) {
+                                       const auto record = openRecord(file.toStdString(), OpenMode::OrCreate);
+                                       return record && postText(**record, **record, demoFleet().toStdString(), {});
+                                   });
 }
 
 struct DemoHouse {
