@@ -111,8 +111,8 @@ Item {
         WordingNote {
             width: pane.measure
             visible: !pane.abandoned && pane.release.wording.count > 0
-            release: pane.release
-            onWordingAsked: key => wording.openText(key)
+            wording: pane.release.wording
+            onWordingAsked: key => reading.openText(key)
         }
         Caution {
             width: pane.measure
@@ -167,7 +167,7 @@ Item {
         }
     }
     WordingSheet {
-        id: wording
+        id: reading
         objectName: "bench.wording"
         desk: WordingDesk {}
     }

@@ -5,6 +5,7 @@ import Crownring.Lists
 import Crownring.Parts
 import Crownring.Signing
 import Crownring.Bench
+import Crownring.Wording
 
 // The last look before signing: the words again, who signs them, and one button.
 Sheet {
@@ -86,7 +87,7 @@ Sheet {
         WordingNote {
             width: parent.width
             visible: !sheet.abandons && sheet.release.wording.count > 0
-            release: sheet.release
+            wording: sheet.release.wording
         }
         Label {
             width: parent.width

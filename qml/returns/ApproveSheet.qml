@@ -4,6 +4,7 @@ import Crownring.Theme
 import Crownring.Lists
 import Crownring.Parts
 import Crownring.Signing
+import Crownring.Wording
 import Crownring.Returns
 
 // Approving the return to service: who approves and as what, why not yet, the words, and one button that names who.
@@ -93,6 +94,11 @@ Sheet {
                 }
             }
         }
+        WordingNote {
+            width: parent.width
+            wording: sheet.desk.wording
+            onWordingAsked: key => reading.openText(key)
+        }
         Rectangle {
             width: parent.width
             height: words.implicitHeight + 2 * Theme.wide
@@ -145,6 +151,11 @@ Sheet {
             font.bold: true
             Accessible.role: Accessible.AlertMessage
         }
+    }
+    WordingSheet {
+        id: reading
+        objectName: "returns.wording"
+        desk: WordingDesk {}
     }
     Item {
         id: foot

@@ -53,6 +53,22 @@ PlaceCase {
         soon(() => !page.opening.opened);
     }
 
+    function test_aBalloonIsFoundByTyping() {
+        page.beginVisit("");
+        soon(() => page.opening.opened);
+        const balloons = named("bench.visit.balloon");
+        balloons.forceActiveFocus();
+        for (const letter of ["q", "e", "-", "o", "v"])
+            keyClick(letter);
+        soon(() => balloons.popup.opened);
+        soon(() => balloons.textAt(balloons.highlightedIndex).toUpperCase().includes("QE-OV"), balloons.textAt(balloons.highlightedIndex));
+        const found = balloons.valueAt(balloons.highlightedIndex);
+        keyClick(Qt.Key_Return);
+        soon(() => page.opening.visit.balloon === found);
+        keyClick(Qt.Key_Escape);
+        soon(() => !page.opening.opened);
+    }
+
     function test_returnInTheListShowsAnInspection() {
         const list = named("bench.inspections");
         list.forceActiveFocus();

@@ -8,6 +8,7 @@
 #include "screen/desk/day.h"
 #include "screen/desk/house.h"
 #include "screen/desk/notice.h"
+#include "screen/wording/wording_rows.h"
 #include "words/border.h"
 #include "words/problem_words.h"
 #include "words/sentence.h"
@@ -60,7 +61,11 @@ TimeOfDay approvalTime(const std::optional<TimeOfDay>& closed) {
 
 void ReturnDesk::movedIn() {
     m_code.moveInto(house());
-    connect(&house().desk, &RecordDesk::changed, this, &ReturnDesk::look);
+    connect(&house().desk, &RecordDesk::changed, this, [this] {
+        look();
+        if (!m_inspection.isEmpty() && !m_approving)
+            draft(); // a wording may have been confirmed meanwhile
+    });
     connect(&house().day, &Day::changed, this, &ReturnDesk::look);
     look();
 }
@@ -130,6 +135,7 @@ void ReturnDesk::begin(const QString& inspection) {
     m_signer.reset();
     m_people.show({});
     m_refusals.show({});
+    m_wording.show({});
     for (auto* text : {&m_statement, &m_statementSource, &m_accomplished, &m_problem})
         text->clear();
     m_approving = false;
@@ -186,6 +192,7 @@ void ReturnDesk::takeDraft(const ReturnDraft& draft) {
     }
     m_mayApprove = draft.refusals.empty();
     m_refusals.show(std::move(refusals));
+    m_wording.show(draftedWording(draft.wording));
     m_statement = draft.statement.because ? words::said(*draft.statement.because) : inward(draft.statement.text);
     m_statementSource = inward(draft.statement.source);
     m_accomplished = accomplishedBy(file);

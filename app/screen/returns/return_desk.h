@@ -33,6 +33,9 @@ class ReturnDesk : public crownring::screen::Resident {
     Q_PROPERTY(crownring::screen::OwnCode* code READ code CONSTANT FINAL)
     /// label: why not; detail: what would answer it, and the rule
     Q_PROPERTY(crownring::screen::ChoiceModel* refusals READ refusals CONSTANT FINAL)
+    /// What is signed by. value: its key at the wording desk; label: which; detail: who confirmed it, or that nobody
+    /// did; chosen: somebody did
+    Q_PROPERTY(crownring::screen::ChoiceModel* wording READ wording CONSTANT FINAL)
     Q_PROPERTY(bool mayApprove READ mayApprove NOTIFY changed FINAL)
     Q_PROPERTY(QString statement READ statement NOTIFY changed FINAL) ///< what is signed, word for word
     Q_PROPERTY(QString statementSource READ statementSource NOTIFY changed FINAL)
@@ -55,6 +58,7 @@ public:
     [[nodiscard]] QString signer() const;
     [[nodiscard]] OwnCode* code() { return &m_code; }
     [[nodiscard]] ChoiceModel* refusals() { return &m_refusals; }
+    [[nodiscard]] ChoiceModel* wording() { return &m_wording; }
     [[nodiscard]] bool mayApprove() const { return m_mayApprove && m_signer && !m_approving; }
     [[nodiscard]] QString statement() const { return m_statement; }
     [[nodiscard]] QString statementSource() const { return m_statementSource; }
@@ -93,6 +97,7 @@ private:
     QString m_inspection;
     ChoiceModel m_people;
     ChoiceModel m_refusals;
+    ChoiceModel m_wording;
     std::optional<Signer> m_signer;
     OwnCode m_code;
     std::optional<TimeOfDay> m_closedAt; ///< where the list was signed on the day asked

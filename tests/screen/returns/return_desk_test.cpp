@@ -134,6 +134,17 @@ private slots:
         desk.setSignerAt(placeOfPerson(desk, QStringLiteral("insp. K3"), true));
         QTRY_VERIFY_WITH_TIMEOUT(desk.mayApprove(), 30'000);
         QVERIFY(desk.statement().contains(QStringLiteral("approval for return to service")));
+        // Who has confirmed these words stands beside them; where nobody has, nobody signs by them.
+        QCOMPARE(desk.wording()->count(), 1);
+        QVERIFY2(desk.wording()->choices().front().chosen &&
+                     desk.wording()->choices().front().detail.contains(QStringLiteral("insp. K3")),
+                 qPrintable(desk.wording()->choices().front().detail));
+        QVERIFY(post(
+            R"({"entry":"entry.voided","id":"unconfirmed","on":"2026-11-25","by":"insp. K3","voids":"confirmed-us-return-to-service-shore","reason":"read again"})"));
+        QTRY_VERIFY_WITH_TIMEOUT(!desk.wording()->choices().front().chosen && !desk.mayApprove(), 30'000);
+        QVERIFY(post(
+            R"({"entry":"entry.voided","on":"2026-11-25","by":"insp. K3","voids":"unconfirmed","reason":"it holds"})"));
+        QTRY_VERIFY_WITH_TIMEOUT(desk.mayApprove(), 30'000);
         QVERIFY2(desk.accomplished().contains(QStringLiteral("2026-11-18")), qPrintable(desk.accomplished()));
         QSignalSpy approved(&desk, &ReturnDesk::approvedNow);
         QTRY_VERIFY_WITH_TIMEOUT(desk.code()->isFirst(), 30'000);

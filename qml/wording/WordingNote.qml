@@ -1,21 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import Crownring.Theme
+import Crownring.Lists
 import Crownring.Parts
-import Crownring.Bench
 
 // What is signed by, and who has confirmed it against which rule; what nobody has leads to where it is read.
 Column {
     id: note
 
-    required property ReleaseDesk release
+    required property ChoiceModel wording
 
     signal wordingAsked(key: string)
 
     spacing: Theme.tight
 
     Repeater {
-        model: note.release.wording
+        model: note.wording
         Column {
             id: text
             required property int index
@@ -26,7 +26,7 @@ Column {
             width: note.width
             spacing: Theme.tight
             Label {
-                objectName: "bench.wording." + text.index
+                objectName: "wording.signed." + text.index
                 width: parent.width
                 text: qsTr("%1: %2").arg(text.label).arg(text.detail)
                 soft: text.chosen
@@ -35,7 +35,7 @@ Column {
                 font.pixelSize: text.chosen ? Theme.textSmall : Theme.text
             }
             Button {
-                objectName: "bench.wording.read." + text.index
+                objectName: "wording.read." + text.index
                 visible: !text.chosen
                 text: qsTr("Read and confirm it …")
                 onClicked: note.wordingAsked(text.value)
