@@ -59,18 +59,18 @@ Json answerOf(const Fit& fit) {
         const auto outlook = fit.outlookOf(envelope);
         envelopes.push_back({{"envelope", fit.table.envelopes[envelope]},
                              {"hours_now", outlook.flown.value()},
-                             {"life", jsonOf(outlook.life)},
-                             {"fails_next", jsonOf(outlook.failsNext)},
+                             {"life", ctl::jsonOf(outlook.life)},
+                             {"fails_next", ctl::jsonOf(outlook.failsNext)},
                              {"enough", outlook.byReadings},
                              {"ground", wordOf(outlook.grounds.ground)},
                              {"beyond_flown", outlook.grounds.isBeyondFlown},
-                             {"strength", jsonOf(outlook.strength)}});
+                             {"strength", ctl::jsonOf(outlook.strength)}});
     }
     Json lots = Json::array();
     for (std::size_t lot = 0; lot < fit.lots.size(); ++lot)
         lots.push_back({{"lot", fit.table.lots[lot]},
                         {"fabric", fit.table.fabrics[fit.table.fleet.fabricOfLot[lot]]},
-                        {"rate_ratio", fit.lots[lot] ? jsonOf(fit.lots[lot]->ratio) : Json()},
+                        {"rate_ratio", fit.lots[lot] ? ctl::jsonOf(fit.lots[lot]->ratio) : Json()},
                         {"faster", fit.lots[lot] ? Json(fit.lots[lot]->faster) : Json()}});
     return {
         {"envelopes", envelopes}, {"lots", lots}, {"convergence", {{"rhat_max", fit.worstRHat}, {"draws", fit.draws}}}};

@@ -25,7 +25,7 @@ template <std::size_t Size>
 using Bytes = std::array<unsigned char, Size>;
 using Salt = Bytes<crypto_pwhash_SALTBYTES>;
 using PublicKey = Bytes<crypto_sign_PUBLICKEYBYTES>;
-using Signature = Bytes<crypto_sign_BYTES>;
+using SignatureBytes = Bytes<crypto_sign_BYTES>;
 
 static_assert(crypto_sign_SEEDBYTES == std::tuple_size_v<OwnKey::Seed>);
 
@@ -67,7 +67,7 @@ std::string OwnKey::publicKey() const {
 }
 
 std::string OwnKey::sign(std::string_view message) const {
-    Signature signature{};
+    SignatureBytes signature{};
     crypto_sign_detached(signature.data(), nullptr, bytesOf(message), message.size(), m_secret.data());
     return hexOf(signature);
 }
@@ -99,7 +99,7 @@ Result<OwnKey> keyFrom(std::string_view code, std::string_view salt) {
 
 bool isSignedBy(std::string_view publicKey, std::string_view message, std::string_view signature) {
     const auto key = fromHex<PublicKey>(publicKey);
-    const auto signedWith = fromHex<Signature>(signature);
+    const auto signedWith = fromHex<SignatureBytes>(signature);
     return key && signedWith &&
            crypto_sign_verify_detached(signedWith->data(), bytesOf(message), message.size(), key->data()) == 0;
 }

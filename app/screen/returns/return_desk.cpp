@@ -46,8 +46,9 @@ QString accomplishedBy(const ReturnFile& file) {
                     .arg(words::said(titleOf(file.then, work.requirement)), items.join(QStringLiteral(", ")));
     }
     const auto from = inward(file.list.closed.at.on().iso());
-    return done.isEmpty() ? ReturnDesk::tr("The inspection accomplished nothing that would count.")
-                          : ReturnDesk::tr("Counts from %1: %2").arg(from, done.join(QStringLiteral("; ")));
+    return done.isEmpty()
+               ? ReturnDesk::tr("The inspection accomplished nothing that would count.")
+               : ReturnDesk::tr("Once approved, counts from %1: %2").arg(from, done.join(QStringLiteral("; ")));
 }
 
 /// Of the machine, but not before the list was signed.

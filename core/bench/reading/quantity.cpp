@@ -13,9 +13,6 @@ namespace crownring {
 
 namespace {
 
-using enum Dimension;
-using enum Good;
-
 constexpr ReadingTraits pull{.placed = true, .tester = true, .direction = true, .jaw = true, .held = true};
 constexpr ReadingTraits tear{.placed = true, .tester = true, .direction = true};
 constexpr ReadingTraits airflow{.placed = true, .tester = true, .airflow = true};
@@ -38,38 +35,42 @@ constexpr std::array hangers{ItemKind::Basket, ItemKind::Envelope, ItemKind::Bur
 // Grab and strip: new fabric pulls 700 to 1,100 N on 45 mm in the application note of a maker of test instruments; old
 // fabric below 50 N tears in the hand (common practice, no source). Timed leaks: an instrument of its own scale reads a
 // few seconds of worn and some hundred of new fabric (facts on statistics, read); seconds are of no other unit.
-constexpr std::array quantities{
-    Quantity{"grab-strength", Force, "N", Higher, 50, 1200, pull},
-    Quantity{"strip-strength", Force, "N", Higher, 50, 2500, pull},
-    Quantity{"tear-strength", Force, "N", Higher, 1, 500, tear},
-    Quantity{"air-permeability", AirVelocity, "mm/s", Lower, 0, 1500, airflow},
-    Quantity{"permeability-time", Duration, "s", Higher, 1, 3600, timed},
-    Quantity{"tell-tale", Temperature, "degC", Lower, 60, 180, steps},
-    Quantity{"crown-line-length", Length, "m", Within, 5, 80, plain},
-    Quantity{"control-line-length", Length, "m", Within, 5, 80, plain},
-    Quantity{"vent-overlap", Length, "mm", Higher, 0, 1000, plain},
-    Quantity{"flying-wire-length-difference", Length, "mm", Lower, 0, 300, onBasket},
-    Quantity{"carabiner-wear", Length, "mm", Lower, 0, 10, worn, hangers},
-    Quantity{"broken-strands", Number, "count", Lower, 0, 200, wornCount, hangers},
-    Quantity{"wire-diameter", Length, "mm", Higher, 0.5, 20, worn, hangers},
-    Quantity{"runner-thickness", Length, "mm", Higher, 0, 150, worn, baskets},
-    Quantity{"floor-thickness", Length, "mm", Higher, 0, 60, worn, baskets},
-    Quantity{"rope-handle-diameter", Length, "mm", Higher, 3, 60, worn, baskets},
-    Quantity{"wicker-break", Length, "mm", Lower, 0, 1500, worn, baskets},
-    Quantity{"tape-joint-broken-stitches", Number, "count", Lower, 0, 200, wornJoint, envelopes},
-    Quantity{"burner-leak-test", Pressure, "kPa", Higher, 100, 2500, leakTest},
-    Quantity{"burner-pressure", Pressure, "kPa", Within, 100, 2000, plain},
-    Quantity{"fuel-pressure-gauge-error", Pressure, "kPa", Within, -500, 500, errorShown},
-    Quantity{"hose-leak-test", Pressure, "kPa", Higher, 100, 2500, leakTest},
-    Quantity{"cylinder-leak-test", Pressure, "kPa", Higher, 100, 2500, leakTest},
-    Quantity{"relief-valve-age", Age, "year", Lower, 0, 40, plain},
-    Quantity{"relief-valve-opening", Pressure, "kPa", Within, 500, 5000, checked},
-    Quantity{"cylinder-dent-depth", Length, "mm", Lower, 0, 100, plain},
-    Quantity{"altimeter-error", Length, "m", Within, -300, 300, errorShown},
-    Quantity{"variometer-error", Speed, "m/s", Within, -10, 10, errorShown},
-    Quantity{"envelope-thermometer-error", TemperatureDifference, "K", Within, -60, 60, errorShown},
-    Quantity{"battery-voltage", Voltage, "V", Higher, 0, 60, plain},
-};
+constexpr std::array quantities = [] {
+    using enum Dimension;
+    using enum Good;
+    return std::array{
+        Quantity{"grab-strength", Force, "N", Higher, 50, 1200, pull},
+        Quantity{"strip-strength", Force, "N", Higher, 50, 2500, pull},
+        Quantity{"tear-strength", Force, "N", Higher, 1, 500, tear},
+        Quantity{"air-permeability", AirVelocity, "mm/s", Lower, 0, 1500, airflow},
+        Quantity{"permeability-time", Duration, "s", Higher, 1, 3600, timed},
+        Quantity{"tell-tale", Temperature, "degC", Lower, 60, 180, steps},
+        Quantity{"crown-line-length", Length, "m", Within, 5, 80, plain},
+        Quantity{"control-line-length", Length, "m", Within, 5, 80, plain},
+        Quantity{"vent-overlap", Length, "mm", Higher, 0, 1000, plain},
+        Quantity{"flying-wire-length-difference", Length, "mm", Lower, 0, 300, onBasket},
+        Quantity{"carabiner-wear", Length, "mm", Lower, 0, 10, worn, hangers},
+        Quantity{"broken-strands", Number, "count", Lower, 0, 200, wornCount, hangers},
+        Quantity{"wire-diameter", Length, "mm", Higher, 0.5, 20, worn, hangers},
+        Quantity{"runner-thickness", Length, "mm", Higher, 0, 150, worn, baskets},
+        Quantity{"floor-thickness", Length, "mm", Higher, 0, 60, worn, baskets},
+        Quantity{"rope-handle-diameter", Length, "mm", Higher, 3, 60, worn, baskets},
+        Quantity{"wicker-break", Length, "mm", Lower, 0, 1500, worn, baskets},
+        Quantity{"tape-joint-broken-stitches", Number, "count", Lower, 0, 200, wornJoint, envelopes},
+        Quantity{"burner-leak-test", Pressure, "kPa", Higher, 100, 2500, leakTest},
+        Quantity{"burner-pressure", Pressure, "kPa", Within, 100, 2000, plain},
+        Quantity{"fuel-pressure-gauge-error", Pressure, "kPa", Within, -500, 500, errorShown},
+        Quantity{"hose-leak-test", Pressure, "kPa", Higher, 100, 2500, leakTest},
+        Quantity{"cylinder-leak-test", Pressure, "kPa", Higher, 100, 2500, leakTest},
+        Quantity{"relief-valve-age", Age, "year", Lower, 0, 40, plain},
+        Quantity{"relief-valve-opening", Pressure, "kPa", Within, 500, 5000, checked},
+        Quantity{"cylinder-dent-depth", Length, "mm", Lower, 0, 100, plain},
+        Quantity{"altimeter-error", Length, "m", Within, -300, 300, errorShown},
+        Quantity{"variometer-error", Speed, "m/s", Within, -10, 10, errorShown},
+        Quantity{"envelope-thermometer-error", TemperatureDifference, "K", Within, -60, 60, errorShown},
+        Quantity{"battery-voltage", Voltage, "V", Higher, 0, 60, plain},
+    };
+}();
 
 Listed symbolsOf(Dimension dimension) {
     Listed symbols{{}, Listed::Joined::Or};
