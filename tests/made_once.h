@@ -9,7 +9,8 @@
 
 namespace crownring::testing {
 
-/// Copies the file of that name of that program to `to`; makes it first where it is not there or an earlier build made it.
+/// Copies the file of that name of that program to `to`; makes it first where it is not there or an earlier build made
+/// it.
 /// @param make writes the file that it is given, and says whether it could
 template <class Make>
 bool copyOfMadeOnce(const QFileInfo& program, const QString& name, const QString& to, Make make) {

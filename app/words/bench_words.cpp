@@ -19,10 +19,10 @@ QString BenchWords::visit(std::string_view visit) {
     return known ? words::said(termOf(*known)) : inward(visit);
 }
 
-QString BenchWords::outcome(Outcome outcome, bool onBalloon) {
+QString BenchWords::outcome(Outcome outcome, bool releases) {
     switch (outcome) {
     case Outcome::Released:
-        return onBalloon ? tr("released") : tr("work signed for");
+        return releases ? tr("released") : tr("work signed for");
     case Outcome::Discrepancies:
         return tr("closed with a list of discrepancies");
     case Outcome::Abandoned:

@@ -15,7 +15,7 @@ class BenchWords {
 
 public:
     [[nodiscard]] static QString visit(std::string_view visit);
-    [[nodiscard]] static QString outcome(Outcome outcome, bool onBalloon);
+    [[nodiscard]] static QString outcome(Outcome outcome, bool releases);
     [[nodiscard]] static QString quantity(std::string_view quantity);
     [[nodiscard]] static QString judgement(Judgement judgement);
     /// "held at 133.4 N", "98 N", "at least 127, below 132 °C"

@@ -314,6 +314,11 @@ Result<BenchFile> benchFile(Books& books, const InspectionId& id, CivilDate on) 
     return file;
 }
 
+bool InspectionCard::releases() const {
+    const auto known = visitFrom(visit);
+    return balloon || (known && isOfComponents(*known));
+}
+
 Result<BenchFile> benchFileBefore(Books& books, const InspectionId& id, const EntryId& closing, CivilDate on) {
     auto told = books.told({Subject::Inspection, id.text(), {}, CivilDate::last()});
     if (!told)

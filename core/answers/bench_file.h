@@ -48,6 +48,8 @@ struct InspectionCard {
 
     /// Closed with a list of discrepancies that grounds what was inspected.
     [[nodiscard]] bool isPending() const { return outcome == Outcome::Discrepancies && !approved; }
+    /// What is signed in it releases something: work on what is on no balloon does so where it came as a component.
+    [[nodiscard]] bool releases() const;
     /// What it accomplished counts.
     [[nodiscard]] bool isReleased() const { return !revoked && (outcome == Outcome::Released || approved); }
 };

@@ -79,6 +79,7 @@ paper::Document incompleteRelease(const BenchFile& file, const Speech& in) {
     signing.capacity = capacityFrom(body.capacity).value_or(signing.capacity);
     signing.manuals = body.manuals;
     signing.limitations = body.limitations;
+    signing.within = body.within;
     signing.on = release->stamp.at.on();
     auto facts = releaseFacts(then, signing);
     facts.outstanding = outstandingOf(body);

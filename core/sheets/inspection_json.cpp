@@ -137,9 +137,7 @@ Json releaseJson(const BenchFile& file, const ReleaseFacts& facts, const Speech&
 
 Json labelsJson(const BenchFile& file, const Speech& in) {
     auto labels = Json::array();
-    for (const auto& item : file.items) {
-        if (!file.inspection.concerns(item.id))
-            continue;
+    for (const auto& item : certifiedItems(file, signingOf(file).outcome)) {
         const auto label = labelOf(file, item, in);
         auto facts = Json::array();
         for (const auto& fact : label.facts)

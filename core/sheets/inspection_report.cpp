@@ -13,10 +13,11 @@ namespace {
 
 using namespace paper;
 
-SheetPhrase outcomePhrase(Outcome outcome, bool onBalloon) {
+/// Nothing is released by what is on no balloon, unless it came as a component.
+SheetPhrase outcomePhrase(Outcome outcome, bool releases) {
     switch (outcome) {
     case Outcome::Released:
-        return onBalloon ? SheetPhrase::OutcomeReleased : SheetPhrase::OutcomeSigned;
+        return releases ? SheetPhrase::OutcomeReleased : SheetPhrase::OutcomeSigned;
     case Outcome::Discrepancies:
         return SheetPhrase::OutcomeDiscrepancies;
     case Outcome::Abandoned:
@@ -61,7 +62,8 @@ Facts headFacts(const BenchFile& file, const Speech& in) {
         {in.say(SheetPhrase::Opened), who(opened.by, opened.stamp.at.on())},
         {in.say(SheetPhrase::Closed), closed ? in.say(closed->stamp.at.on()) : in.say(SheetPhrase::NotYet)},
         {in.say(SheetPhrase::Outcome),
-         in.say(closed ? outcomePhrase(closed->body.outcome, opened.body.balloon.has_value()) : SheetPhrase::NoneYet)},
+         in.say(closed ? outcomePhrase(closed->body.outcome, opened.body.balloon || isOfComponents(file.visit()))
+                       : SheetPhrase::NoneYet)},
         {in.say(SheetPhrase::Checklist), checklist.title.empty()
                                              ? in.say(SheetPhrase::NoChecklist)
                                              : in.say(SheetPhrase::Revision, {checklist.title, checklist.revision})}};

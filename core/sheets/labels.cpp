@@ -76,6 +76,11 @@ paper::Label labelOf(const BenchFile& file, const ItemFacts& item, const Speech&
         if (line.item == item.id.text() && line.open)
             deferred += (deferred.empty() ? "" : "; ") + line.what + " (" + line.state + ")";
     add(SheetPhrase::OpenDefects, deferred);
+    std::string notCovered;
+    for (const auto& each : file.excepted)
+        if (each.item == item.id)
+            notCovered += (notCovered.empty() ? "" : "; ") + in.say(exceptedText(each));
+    add(SheetPhrase::NotCoveredShort, notCovered);
     if (closed) {
         add(SheetPhrase::Limits, closed->body.limitations);
         const auto& signatory = closed->body.signatory;
@@ -97,9 +102,8 @@ paper::Document labelSheet(const BenchFile& file, const Speech& in) {
     auto document = blankSheet(file, SheetPhrase::LabelSheet, in);
     addWhatItIs(document, file, in);
     Labels labels;
-    for (const auto& item : file.items)
-        if (file.inspection.concerns(item.id))
-            labels.labels.push_back(labelOf(file, item, in));
+    for (const auto& item : certifiedItems(file, signingOf(file).outcome))
+        labels.labels.push_back(labelOf(file, item, in));
     document.blocks.emplace_back(std::move(labels));
     return document;
 }

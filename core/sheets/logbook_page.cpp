@@ -22,6 +22,12 @@ paper::Document logbookPage(const BenchFile& file, const Speech& in) {
                   {in.say(SheetPhrase::TotalTime), hoursText(facts.totalTime, in)},
                   {in.say(SheetPhrase::HighestTemperature),
                    facts.highestTemperature ? in.say(*facts.highestTemperature) : in.say(SheetPhrase::NotRead)}};
+    if (isLoose(facts)) { // no envelope's time is that of a burner on the table
+        head.facts.resize(2);
+        for (const auto& item : facts.items)
+            head.facts.push_back(
+                {in.say(SheetPhrase::TimeInService), in.say(item.title) + ": " + hoursText(item.time, in)});
+    }
     for (const auto& [label, value] :
          {std::pair(SheetPhrase::OrderNumber, facts.order), std::pair(SheetPhrase::OwnerOf, facts.owner),
           std::pair(SheetPhrase::OperatorOf, facts.operatedBy)})
@@ -44,7 +50,7 @@ paper::Document logbookPage(const BenchFile& file, const Speech& in) {
     add(SheetPhrase::Unairworthy, facts.discrepancies);
     add(SheetPhrase::NotCoveredShort, facts.excepted);
     add(SheetPhrase::DeferredShort, facts.deferred);
-    add(SheetPhrase::Limits, {facts.limitations});
+    add(SheetPhrase::Limits, limitsOfFlight(facts.limitations, facts.within));
     document.blocks.emplace_back(std::move(rows));
     addStatement(document, file, facts, in);
     document.blocks.emplace_back(signatureOf(file, in));

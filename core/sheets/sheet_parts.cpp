@@ -105,7 +105,8 @@ void addEarlierRelease(paper::Document& document, const BenchFile& file, const S
         return;
     document.blocks.emplace_back(paper::Paragraph{
         in.say(SheetPhrase::EarlierRelease, {who(release->body.signatory.text(), release->stamp.at.on()),
-                                             release->body.limitations, Listed{outstandingOf(release->body)}}),
+                                             Listed{limitsOfFlight(release->body.limitations, release->body.within)},
+                                             Listed{outstandingOf(release->body)}}),
         paper::Emphasis::Plain});
 }
 

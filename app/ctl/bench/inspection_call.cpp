@@ -53,8 +53,7 @@ std::string stateOf(const InspectionCard& card, const Discrepancies* pending, bo
         return card.incomplete ? "open, released after incomplete maintenance " + card.incomplete->iso() : "open";
     if (!supported)
         return stateOf(card, pending, true) + ", no longer supported by the record";
-    auto state =
-        words::BenchWords::outcome(*card.outcome, card.balloon.has_value()).toStdString() + " " + card.closed->iso();
+    auto state = words::BenchWords::outcome(*card.outcome, card.releases()).toStdString() + " " + card.closed->iso();
     if (pending) {
         const auto count = pending->count();
         state += count.standing == 0 ? ", pending: all answered, not approved"

@@ -50,8 +50,7 @@ QString stateText(const InspectionCard& card, bool unsupported) {
     if (!card.outcome)
         return BenchPlace::tr("open since %1").arg(inward(card.opened.iso()));
     const auto outcome =
-        BenchPlace::tr("%1 on %2")
-            .arg(BenchWords::outcome(*card.outcome, card.balloon.has_value()), inward(card.closed->iso()));
+        BenchPlace::tr("%1 on %2").arg(BenchWords::outcome(*card.outcome, card.releases()), inward(card.closed->iso()));
     if (card.isPending())
         return card.revoked ? BenchPlace::tr("%1; pending: the approval of the return was withdrawn").arg(outcome)
                             : BenchPlace::tr("%1; pending: the return to service is not approved").arg(outcome);

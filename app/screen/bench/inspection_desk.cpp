@@ -98,18 +98,18 @@ QString InspectionDesk::outcome() const {
     if (!m_file || !m_file->inspection.closed)
         return {};
     const auto& closed = *m_file->inspection.closed;
-    return joined(
-        {tr("%1 on %2")
-             .arg(BenchWords::outcome(closed.body.outcome, m_file->inspection.opened.body.balloon.has_value()),
-                  inward(closed.stamp.at.on().iso())),
-         closed.body.signatory ? inward(closed.body.signatory->text()) : QString(),
-         m_file->inspection.revoked && !m_file->inspection.isPending() ? tr("withdrawn since") : QString(),
-         !m_file->inspection.isPending() ? QString()
-         : m_file->inspection.revoked    ? tr("pending: the approval of the return was withdrawn")
-                                         : tr("pending: the return to service is not approved"),
-         returnOf(m_file->inspection),
-         m_file->unsupported.empty() ? QString() : tr("no longer supported by the record")},
-        QStringLiteral(", "));
+    return joined({tr("%1 on %2")
+                       .arg(BenchWords::outcome(closed.body.outcome, m_file->inspection.opened.body.balloon ||
+                                                                         isOfComponents(m_file->visit())),
+                            inward(closed.stamp.at.on().iso())),
+                   closed.body.signatory ? inward(closed.body.signatory->text()) : QString(),
+                   m_file->inspection.revoked && !m_file->inspection.isPending() ? tr("withdrawn since") : QString(),
+                   !m_file->inspection.isPending() ? QString()
+                   : m_file->inspection.revoked    ? tr("pending: the approval of the return was withdrawn")
+                                                   : tr("pending: the return to service is not approved"),
+                   returnOf(m_file->inspection),
+                   m_file->unsupported.empty() ? QString() : tr("no longer supported by the record")},
+                  QStringLiteral(", "));
 }
 
 QStringList InspectionDesk::scope() const {
@@ -130,12 +130,15 @@ QString InspectionDesk::since() const {
     }
     if (m_file && m_file->inspection.incomplete && !m_file->inspection.closed) {
         const auto& release = *m_file->inspection.incomplete;
+        const auto open = outstandingLines(*m_file);
         QStringList outstanding;
         for (const auto& each : release.body.outstanding)
-            outstanding += inward(each.title);
-        lines += tr("Released after incomplete maintenance by %1 on %2, within: %3. Outstanding: %4")
+            if (std::ranges::find(open, each) != open.end())
+                outstanding += inward(each.title);
+        lines += tr("Released after incomplete maintenance by %1 on %2, within: %3. Still outstanding: %4")
                      .arg(inward(release.body.signatory.text()), inward(release.stamp.at.on().iso()),
-                          inward(release.body.limitations), outstanding.join(QStringLiteral(", ")));
+                          words::said(Listed{limitsOfFlight(release.body.limitations, release.body.within)}),
+                          outstanding.isEmpty() ? tr("nothing") : outstanding.join(QStringLiteral(", ")));
     }
     if (m_file && !m_file->unsupported.empty()) {
         lines += tr("Signed, and no longer supported by the record:");

@@ -45,8 +45,8 @@ bool saysWhoSigns(const QString& heading) {
 /// touches alone.
 QString manualsOf(const BenchFile& file) {
     QStringList manuals;
-    for (const auto& item : file.items)
-        if (const auto* type = file.inspection.concerns(item.id) ? file.type(item) : nullptr) {
+    for (const auto& item : certifiedItems(file, Outcome::Released))
+        if (const auto* type = file.type(item)) {
             const auto text = ReleaseDesk::tr("%1, revision %2").arg(inward(type->manual), inward(type->revision));
             if (!manuals.contains(text))
                 manuals += text;
@@ -214,8 +214,6 @@ void ReleaseDesk::takeDraft(const ReleaseDraft& draft) {
     m_statementSource = inward(draft.statement.source);
     m_wording.show(draftedWording(draft.wording));
     std::vector<Choice> sections;
-    if (const auto text = notAskedText(draft.file); !text.isEmpty())
-        sections.push_back({QStringLiteral("not-asked"), tr("Not asked for"), text, -1, -1, false});
     for (const auto& section : draft.sections) {
         QStringList paragraphs;
         for (const auto& each : section.paragraphs)

@@ -83,6 +83,7 @@ void EntryForm::beginAtBench(const QString& kind, const QString& inspection, con
     if (!defect.isEmpty()) {
         given["defect"] = outward(defect);
         m_about = aboutDefect(outward(item), outward(defect));
+        proposePlaceOf(ItemId(outward(item)), outward(defect));
         emit changed();
     } else if (m_writing.kind == kindName<DefectFound>()) {
         given["defect"] = unnumbered;

@@ -127,6 +127,8 @@ private:
     void showPlace();
     void askHoursOfOthers();
     [[nodiscard]] QString aboutDefect(const std::string& item, const std::string& defect) const;
+    /// Where a form asks for a panel: that of the reading which found the defect.
+    void proposePlaceOf(const ItemId& item, const std::string& defect);
     void takeEntry(const JournalLine& line);
     [[nodiscard]] std::vector<std::string> keysOf(std::string_view within) const;
     void offerAlso(std::vector<Choice> choices);

@@ -127,6 +127,20 @@ QString EntryForm::aboutDefect(const std::string& item, const std::string& defec
     return tr("%1\n%2").arg(words::said(whatOf(*at->found)), on);
 }
 
+void EntryForm::proposePlaceOf(const ItemId& item, const std::string& defect) {
+    const auto sheet = house().fleet.sheet();
+    const auto* facts = sheet ? sheet->item(item) : nullptr;
+    const auto open = facts ? openDefects(*facts) : std::vector<OpenDefect>();
+    const auto at = std::ranges::find_if(open, [&](const auto& each) { return each.found->defect.text() == defect; });
+    if (at == open.end() || !at->found->reading)
+        return;
+    const auto& place = at->found->reading->place;
+    if (place.gore)
+        m_fields.propose("gore", QString::number(*place.gore));
+    if (place.row)
+        m_fields.propose("row", QString::number(*place.row));
+}
+
 void EntryForm::offerTasks(const ChoiceModel* tasks) {
     const bool isWork = m_writing.kind == kindName<WorkPerformed>() || m_writing.kind == kindName<RepairMade>() ||
                         m_writing.kind == kindName<PartReplaced>();

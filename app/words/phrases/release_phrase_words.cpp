@@ -55,6 +55,19 @@ const char* sourceOf(ReleasePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Discrepancies and unairworthy items");
     case ReleasePhrase::ListDated:
         return QT_TRANSLATE_NOOP("Phrase", "List dated: %1");
+    case ReleasePhrase::Rectified:
+        return QT_TRANSLATE_NOOP("Phrase", "Defect rectified on %1: %2; %3");
+    case ReleasePhrase::NotAskedFor:
+        return QT_TRANSLATE_NOOP("Phrase", "Not asked for");
+    case ReleasePhrase::NotAskedOf:
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "%1 has no type in the record, so no manual and no limit: not asked for are %2.");
+    case ReleasePhrase::FlownUntil:
+        return QT_TRANSLATE_NOOP("Phrase", "flown until %1 at the latest");
+    case ReleasePhrase::FlownInAll:
+        return QT_TRANSLATE_NOOP("Phrase", "at most %1 aloft in all");
+    case ReleasePhrase::FlownAtMost:
+        return QT_TRANSLATE_NOOP("Phrase", "flights at most: %1");
     case ReleasePhrase::Limitations:
         return QT_TRANSLATE_NOOP("Phrase", "Limitations");
     case ReleasePhrase::ReleasedBy:

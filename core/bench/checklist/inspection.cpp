@@ -108,6 +108,10 @@ bool Inspection::isWorkOn(const ItemId& item, std::span<const RequirementId> req
 }
 
 bool Inspection::concerns(const ItemId& item) const {
+    return std::ranges::find(opened.body.work, item, &Work::item) != opened.body.work.end() || wasWorkedOn(item);
+}
+
+bool Inspection::wasWorkedOn(const ItemId& item) const {
     const auto visit = visitFrom(opened.body.visit);
     if (!visit || isOfComponents(*visit) || !(isMaintenance(*visit) || isOfOwnersTasks(*visit)))
         return true;
@@ -117,8 +121,7 @@ bool Inspection::concerns(const ItemId& item) const {
         if (each.body.item == item)
             settled[each.body.line] = each.body.state;
     const auto isDone = [](const auto& each) { return each.second == LineState::Done; };
-    return std::ranges::find(opened.body.work, item, &Work::item) != opened.body.work.end() ||
-           std::ranges::any_of(performed, isOfIt) || std::ranges::any_of(repairs, isOfIt) ||
+    return std::ranges::any_of(performed, isOfIt) || std::ranges::any_of(repairs, isOfIt) ||
            std::ranges::any_of(parts, isOfIt) || std::ranges::any_of(cleared, isOfIt) ||
            std::ranges::any_of(readings, isOfIt) || std::ranges::any_of(settled, isDone);
 }

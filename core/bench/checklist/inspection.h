@@ -55,6 +55,8 @@ struct Inspection {
     /// An inspection is of all its items, and what comes as a component comes for its work. Of other work those alone
     /// on which something was done or is to be done: who mends a basket says nothing of the cylinders beside it.
     [[nodiscard]] bool concerns(const ItemId& item) const;
+    /// The same of what was done alone: what was taken into the work and left undone is certified by nobody.
+    [[nodiscard]] bool wasWorkedOn(const ItemId& item) const;
 };
 
 /// @param told about the inspection, by stamp. UnknownReference when it was never opened.

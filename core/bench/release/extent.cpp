@@ -120,7 +120,18 @@ Argument orNotStated(const std::string& text) {
     return text.empty() ? Argument(Phrase{ReleasePhrase::NotKnown, {}}) : Argument(text);
 }
 
-void addWork(const Inspection& inspection, std::vector<Argument>& extent) {
+/// What was rectified, as it was found, and how.
+Argument rectified(const BenchFile& file, const DefectCleared& cleared) {
+    const auto* item = file.item(cleared.item);
+    if (item)
+        for (const auto& mark : item->defects)
+            if (mark.kind == DefectMark::Kind::Found && mark.defect == cleared.defect)
+                return Phrase{ReleasePhrase::Rectified, {cleared.item, whatOf(file, mark), cleared.what}};
+    return Phrase{ReleasePhrase::DefectCleared, {cleared.item, cleared.what}};
+}
+
+void addWork(const BenchFile& file, std::vector<Argument>& extent) {
+    const auto& inspection = file.inspection;
     for (const auto& repair : inspection.repairs) {
         Argument made =
             Phrase{ReleasePhrase::Repair, {inPlace(repair.body.item, repair.body.place), repair.body.method}};
@@ -138,7 +149,7 @@ void addWork(const Inspection& inspection, std::vector<Argument>& extent) {
         extent.push_back(std::move(replaced));
     }
     for (const auto& cleared : inspection.cleared)
-        extent.push_back(Phrase{ReleasePhrase::DefectCleared, {cleared.body.item, cleared.body.what}});
+        extent.push_back(rectified(file, cleared.body));
 }
 
 }
@@ -150,7 +161,7 @@ std::vector<Argument> extentOf(const BenchFile& file) {
         extent.push_back(byChecklist(file));
     addAccomplished(file, extent);
     addReadings(file, extent);
-    addWork(inspection, extent);
+    addWork(file, extent);
     return extent;
 }
 

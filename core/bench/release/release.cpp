@@ -4,6 +4,7 @@
 #include "bench/release/accomplished.h"
 #include "bench/release/barred_phrase.h"
 #include "bench/release/extent.h"
+#include "bench/release/not_asked.h"
 #include "bench/release/reading_refusals.h"
 #include "bench/release/release_phrase.h"
 #include "bench/release/scope_refusals.h"
@@ -33,13 +34,6 @@ Argument onItem(Argument what, const ItemFacts* item) {
 Argument titleOn(const WorkLine& work) { return onItem(titleOf(work), work.item); }
 
 Argument readOn(const ReadingTaken& reading) { return Phrase{ReadingPhrase::OfItem, {said(reading), reading.item}}; }
-
-Argument said(const Excepted& each) {
-    const auto phrase = each.standing == Standing::Spent    ? ReleasePhrase::ExceptedSpent
-                        : each.standing == Standing::Lapsed ? ReleasePhrase::ExceptedLapsed
-                                                            : ReleasePhrase::ExceptedUnproven;
-    return Phrase{phrase, {each.item, each.title}};
-}
 
 /// An earlier release after incomplete maintenance says that it is to be done.
 bool isLeftOutstanding(const BenchFile& file, const WorkLine& work) {
@@ -216,7 +210,7 @@ private:
         for (const auto& each : m_file.excepted)
             refuse({Refusal::Kind::Excepted,
                     ReleaseFault::Excepted,
-                    {said(each)},
+                    {exceptedText(each)},
                     "14 CFR 43.11(a)(4); 91.405, 91.409 (from memory)",
                     {},
                     each.item});
@@ -248,6 +242,25 @@ Argument titleOf(const ItemFacts& item) {
     return title;
 }
 
+}
+
+Argument exceptedText(const Excepted& each) {
+    const auto phrase = each.standing == Standing::Spent    ? ReleasePhrase::ExceptedSpent
+                        : each.standing == Standing::Lapsed ? ReleasePhrase::ExceptedLapsed
+                                                            : ReleasePhrase::ExceptedUnproven;
+    return Phrase{phrase, {each.item, each.title}};
+}
+
+std::vector<ItemFacts> certifiedItems(const BenchFile& file, Outcome outcome) {
+    std::vector<ItemFacts> done;
+    std::vector<ItemFacts> concerned;
+    for (const auto& item : file.items) {
+        if (file.inspection.wasWorkedOn(item.id))
+            done.push_back(item);
+        if (file.inspection.concerns(item.id))
+            concerned.push_back(item);
+    }
+    return outcome == Outcome::Incomplete || done.empty() ? concerned : done;
 }
 
 void setSigner(ReleaseFacts& facts, const Entitlement& held) {
@@ -303,10 +316,9 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
         facts.envelopeSerial = envelope->serial.value_or("");
         facts.totalTime = envelope->clock.minutes;
     }
-    for (const auto& item : file.items)
-        if (inspection.concerns(item.id))
-            facts.items.push_back(
-                {item.kind, namedInStatement(item.kind, item.id, item.serial), titleOf(item), item.clock.minutes});
+    for (const auto& item : certifiedItems(file, signing.outcome))
+        facts.items.push_back(
+            {item.kind, namedInStatement(item.kind, item.id, item.serial), titleOf(item), item.clock.minutes});
     facts.order = inspection.opened.body.order;
     facts.owner = file.owner;
     facts.operatedBy = file.operatedBy;
@@ -329,8 +341,15 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
                 facts.discrepancies.push_back(found);
         }
     for (const auto& each : file.excepted)
-        (isRelease(signing.outcome) ? facts.excepted : facts.discrepancies).push_back(said(each));
+        (isRelease(signing.outcome) ? facts.excepted : facts.discrepancies).push_back(exceptedText(each));
+    for (const auto& each : notAsked(file)) {
+        Listed tests;
+        for (const auto& quantity : each.quantities)
+            tests.list.emplace_back(quantityTerm(quantity));
+        facts.notAsked.push_back(Phrase{ReleasePhrase::NotAskedOf, {each.item, std::move(tests)}});
+    }
     facts.limitations = signing.limitations;
+    facts.within = signing.within;
     if (signing.outcome == Outcome::Discrepancies)
         facts.discrepanciesDated = signing.on;
     facts.person = signing.person.text();

@@ -69,6 +69,13 @@ struct Refusal {
 [[nodiscard]] std::vector<Outstanding> outstandingLines(const BenchFile& file,
                                                         std::span<const std::string> further = {});
 
+/// A requirement that is not covered, as the paper names it.
+[[nodiscard]] Argument exceptedText(const Excepted& each);
+
+/// Of what came to the visit that on which something was done; where nothing was yet, or maintenance stays incomplete,
+/// that which is to be worked on.
+[[nodiscard]] std::vector<ItemFacts> certifiedItems(const BenchFile& file, Outcome outcome);
+
 /// What the release is composed of.
 [[nodiscard]] ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing);
 /// On whose behalf, and under which annex.

@@ -31,6 +31,12 @@ enum class ReleasePhrase : std::uint8_t {
     Discrepancies,
     ListDated,
     Limitations,
+    Rectified, ///< %1: the item, %2: the defect, %3: what was done
+    NotAskedFor,
+    NotAskedOf,  ///< %1: an item without a type, %2: which tests
+    FlownUntil,  ///< %1: the last good day
+    FlownInAll,  ///< %1: hours and minutes
+    FlownAtMost, ///< %1: how many flights
     ReleasedBy,
     SignedBy,
     ActingAs,

@@ -160,6 +160,19 @@ std::vector<Argument> workOf(const ReleaseFacts& facts) {
     return work;
 }
 
+std::vector<Argument> limitsOfFlight(const std::string& limitations, const FlownWithin& within) {
+    std::vector<Argument> limits;
+    if (!limitations.empty())
+        limits.emplace_back(limitations);
+    if (within.until)
+        limits.push_back(said(ReleasePhrase::FlownUntil, *within.until));
+    if (within.minutes)
+        limits.push_back(said(ReleasePhrase::FlownInAll, hoursAndMinutes(*within.minutes)));
+    if (within.flights)
+        limits.push_back(said(ReleasePhrase::FlownAtMost, *within.flights));
+    return limits;
+}
+
 std::vector<ReleaseSection> sectionsOf(const ReleaseFacts& facts) {
     std::vector<ReleaseSection> sections{aircraft(facts)};
     ReleaseSection visit{headingOf(facts), {}};
@@ -174,8 +187,8 @@ std::vector<ReleaseSection> sectionsOf(const ReleaseFacts& facts) {
     sections.push_back({said(ReleasePhrase::DeferredDefects), facts.deferred});
     sections.push_back({said(ReleasePhrase::NotCovered), facts.excepted});
     sections.push_back(discrepancies(facts));
-    if (!facts.limitations.empty())
-        sections.push_back({said(ReleasePhrase::Limitations), {facts.limitations}});
+    sections.push_back({said(ReleasePhrase::NotAskedFor), facts.notAsked});
+    sections.push_back({said(ReleasePhrase::Limitations), limitsOfFlight(facts.limitations, facts.within)});
     sections.push_back(signedBy(facts));
     std::erase_if(sections, [&](const auto& section) {
         return section.paragraphs.empty() && section.heading != headingOf(facts);

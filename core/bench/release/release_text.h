@@ -63,7 +63,9 @@ struct ReleaseFacts {
     std::optional<Argument> highestTemperature; ///< of the tell-tale
     std::vector<Argument> deferred;
     std::vector<Argument> excepted; ///< on what is inspected and beside the work: not covered
+    std::vector<Argument> notAsked; ///< of what has no type: tests that no limit is stated for
     std::string limitations;
+    FlownWithin within{}; ///< after incomplete maintenance
     std::vector<Argument> discrepancies;
     std::optional<CivilDate> discrepanciesDated; ///< the list given to the owner
     std::string person;
@@ -83,6 +85,9 @@ struct ReleaseSection {
 
 /// In the language of the statement that is signed: "basket B1, serial number 88".
 [[nodiscard]] std::string namedInStatement(ItemKind kind, const ItemId& item, const std::optional<std::string>& serial);
+
+/// Under what it may fly, and until when: what is signed "within the limitations stated" states them all.
+[[nodiscard]] std::vector<Argument> limitsOfFlight(const std::string& limitations, const FlownWithin& within);
 
 /// An envelope, a basket, a burner and at least one cylinder, on one balloon: less is no aircraft, and is certified by
 /// the names of its items (14 CFR 43.11(a)(4) lets a component be certified).
