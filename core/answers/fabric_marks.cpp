@@ -23,16 +23,14 @@ using Reading = Stamped<ReadingTaken>;
 struct Bounded {
     std::string quantity;
     Argument title;
-    std::vector<StatedLimit> limits;
+    std::vector<LimitSpan> limits;
     bool ofFabric = true;
 };
 
 /// Of an item that has a manual: its kind and type.
 using Kindred = std::pair<ItemKind, std::string>;
 
-bool isOf(const StatedLimit& limit, const Kindred& kindred) {
-    return limit.kind == kindred.first && limit.type.text() == kindred.second;
-}
+bool isOf(const LimitSpan& span, const Kindred& kindred) { return span.isOf(kindred.first, kindred.second); }
 
 std::vector<Bounded> boundedBy(const TypeBook& book, const Kindred& kindred) {
     std::vector<Bounded> bounds;
@@ -41,10 +39,10 @@ std::vector<Bounded> boundedBy(const TypeBook& book, const Kindred& kindred) {
         channels = boundedOf(book, kindred.second);
     for (const auto& channel : channels) {
         Bounded bounded{channel.quantity, testedAs(channel.series), {}};
-        for (const auto& limit : book.limits)
-            if (isOf(limit, kindred) && limit.quantity == channel.quantity &&
-                seriesOf(limit.quantity, limit.conditions) == channel.series)
-                bounded.limits.push_back(limit);
+        for (const auto& span : book.spans)
+            if (isOf(span, kindred) && span.limit.quantity == channel.quantity &&
+                seriesOf(span.limit.quantity, span.limit.conditions) == channel.series)
+                bounded.limits.push_back(span);
         bounds.push_back(std::move(bounded));
     }
     const auto isFollowed = [&](const StatedLimit& limit) {
@@ -53,10 +51,12 @@ std::vector<Bounded> boundedBy(const TypeBook& book, const Kindred& kindred) {
         });
     };
     std::map<std::string, Bounded> others;
-    for (const auto& limit : book.limits)
-        if (isOf(limit, kindred) && !isFollowed(limit))
-            others.try_emplace(limit.quantity, Bounded{limit.quantity, quantityTerm(limit.quantity), {}, false})
-                .first->second.limits.push_back(limit);
+    for (const auto& span : book.spans)
+        if (isOf(span, kindred) && !isFollowed(span.limit))
+            others
+                .try_emplace(span.limit.quantity,
+                             Bounded{span.limit.quantity, quantityTerm(span.limit.quantity), {}, false})
+                .first->second.limits.push_back(span);
     for (auto& [quantity, bounded] : others)
         bounds.push_back(std::move(bounded));
     return bounds;
@@ -77,7 +77,7 @@ std::vector<Compared> compared(const std::vector<Reading>& readings, const Bound
         const auto measured = measuredFrom(reading.body);
         if (!measured)
             continue;
-        const auto decision = decide(*measured, bounded.limits);
+        const auto decision = decideAsTaken(*measured, reading.stamp.at, bounded.limits);
         if (decision.judgement != Judgement::NoLimit && decision.judgement != Judgement::Incomparable)
             compared.push_back({&reading, decision, decision.limit->shareOf(*measured).value_or(0)});
     }

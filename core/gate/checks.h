@@ -111,6 +111,11 @@ namespace crownring {
 /// somebody who may not decide that of a defect, or without saying who and why.
 [[nodiscard]] Findings askGroundAmendments(const Batch& batch);
 
+/// NotReleasable for a limit, or for what is said of an item's kind and type, as written or as amended, after which a
+/// reading that failed fails no longer (`judgedAsTaken`), by somebody who may not decide that of a defect, or without
+/// saying who and why: a reading is judged as it was taken, and what it found stays until it is rectified.
+[[nodiscard]] Findings askJudgedAnew(const Batch& batch);
+
 /// NotReleasable for a correction or a void after which a reading beyond the manual's limit fails no longer, by
 /// somebody who may not decide that of a defect, or without saying who and why; and for one that takes away the reading
 /// on which a clearing rests.

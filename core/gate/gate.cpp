@@ -29,6 +29,7 @@ std::span<const Check> allChecks() {
         Check{"a defect is not cleared before it was found", askClearings},
         Check{"what a reading found is read again before it is rectified", askRereadings},
         Check{"a reading that failed is taken back by who may decide that", askReadingAmendments},
+        Check{"a reading that failed is not judged anew but by who may decide that", askJudgedAnew},
         Check{"what grounds rests on is taken back by who may decide that", askGroundAmendments},
         Check{"a registration that a balloon takes carries no other balloon", askRenamings},
         Check{"what is named for the first time can be told apart by eye", askNewNames},

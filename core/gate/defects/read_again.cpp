@@ -21,6 +21,14 @@ Result<std::vector<StatedLimit>> limitsOn(Books& books, const ItemId& id, CivilD
     return limits;
 }
 
+Result<std::vector<LimitSpan>> limitsEver(Books& books, const ItemId& id) {
+    const auto facts = books.facts({{}, {id}}, CivilDate::last());
+    const auto book = typeBook(books, CivilDate::last());
+    if (!facts || !book)
+        return tl::unexpected(facts ? book.error() : facts.error());
+    return facts->empty() ? std::vector<LimitSpan>() : book->spansOf(facts->front().kind, facts->front().type);
+}
+
 Result<std::optional<Entry>> failedReading(const Batch& batch, const DefectId& defect, const ItemId& item) {
     const auto told = batch.books.told({Subject::Defect, defect.text(), {kindName<DefectFound>()}, CivilDate::last()});
     if (!told)
@@ -46,17 +54,17 @@ Result<bool> isReadAgain(const Batch& batch, const Entry& clearing, const Entry&
         return tl::unexpected(facts.error());
     if (facts->empty() || facts->front().out) // out of service: nothing flies on it
         return true;
-    const auto limits = limitsOn(batch.books, reading.item, clearing.on);
+    const auto limits = limitsEver(batch.books, reading.item);
     if (!limits)
         return tl::unexpected(limits.error());
-    if (stateOf(reading, *limits).judgement != Judgement::Fails) // as it says by now
+    if (judgedAsTaken(reading, momentOf(failed), *limits) != Judgement::Fails) // as it says by now
         return true;
     bool passes = false;
     const auto taken = batch.books.fabric({reading.item}, clearing.on, [&](const FabricHistory& history) {
         for (const auto& later : history.readings)
             passes = passes || (later.stamp.id != failed.id && !(later.stamp.at < momentOf(failed)) &&
                                 takesThePlaceOf(later.body, reading) &&
-                                stateOf(later.body, *limits).judgement == Judgement::Passes);
+                                judgedAsTaken(later.body, later.stamp.at, *limits) == Judgement::Passes);
     });
     if (!taken)
         return tl::unexpected(taken.error());

@@ -3,14 +3,17 @@
 
 /// What a reading found, and whether it was read again since.
 
+#include "answers/type_book.h"
 #include "bench/reading/verdict.h"
 #include "gate/check.h"
 
 namespace crownring {
 
-/// What the manual of an item's type states by now: what is stated later judges what was read before, as in the due
-/// list. Nothing for an item of no type.
+/// What the manual of an item's type states on a day. Nothing for an item of no type.
 [[nodiscard]] Result<std::vector<StatedLimit>> limitsOn(Books& books, const ItemId& item, CivilDate on);
+
+/// All that it ever stated, to judge what was read whenever (`judgedAsTaken`).
+[[nodiscard]] Result<std::vector<LimitSpan>> limitsEver(Books& books, const ItemId& item);
 
 /// The reading that a defect on an item was found by, as it stands now; nothing where none found it, or where that was
 /// taken back.
