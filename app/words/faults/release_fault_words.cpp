@@ -305,7 +305,7 @@ Sources sourcesOf(ReleaseFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "the wording '%1' speaks of {%2}, for which the record has nothing here"),
                 QT_TRANSLATE_NOOP("Problem", "give it, or adopt a wording without it")};
     case ReleaseFault::NoSuchLine:
-        return {QT_TRANSLATE_NOOP("Problem", "the checklist of the inspection has no line '%1' there"),
+        return {QT_TRANSLATE_NOOP("Problem", "the checklist of the inspection has no line '%1'"),
                 QT_TRANSLATE_NOOP("Problem", "write the line as the checklist has it; the nearest is '%2'")};
     case ReleaseFault::NotFlown:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is put down as done, and no flight of %2 is logged in this visit "
