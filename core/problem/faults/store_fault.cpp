@@ -56,6 +56,7 @@ FaultRow rowOf(StoreFault fault) {
     case StoreFault::ValueUnread:
         return {"value-unread", Code::StoreFailed};
     case StoreFault::NameAltered:
+    case StoreFault::NameMissing:
         return {"name-altered", Code::StoreFailed};
     case StoreFault::NameMissing:
         return {"name-missing", Code::StoreFailed};
