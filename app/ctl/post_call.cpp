@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/post.h"
-#include "answers/awaited_events.h"
+#include "answers/events/awaited_events.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "text/shown.h"

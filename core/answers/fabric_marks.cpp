@@ -2,6 +2,7 @@
 #include "answers/fabric_marks.h"
 
 #include "answers/fabric_channel.h"
+#include "answers/visit/retest.h"
 #include "bench/release/bench_file.h"
 #include "registry/reading_phrase.h"
 #include "registry/reading_said.h"
@@ -84,25 +85,34 @@ std::vector<Compared> compared(const std::vector<Reading>& readings, const Bound
     return compared;
 }
 
-bool isReplaced(const Reading& reading, const ItemFacts& item, const std::vector<Stamped<RepairMade>>& repairs) {
+/// @param retests what shows that a failing reading is put right; null while none is looked at
+bool isReplaced(const Compared& compared, const ItemFacts& item, const std::vector<Stamped<RepairMade>>& repairs,
+                const Retests* retests) {
+    const auto& reading = *compared.reading;
+    const bool fails = compared.decision.judgement == Judgement::Fails;
     return std::ranges::any_of(repairs, [&](const auto& repair) {
-        return repair.body.place.isOnePanel() && repair.body.place == reading.body.place &&
+        return (!fails || (retests && retests->isNewPanel(repair.body))) && repair.body.place.isOnePanel() &&
+               repair.body.place == reading.body.place &&
                (reading.stamp < repair.stamp || answers(repair, reading, item.defects));
     });
 }
 
 /// Those that speak of the fabric as it is, in the order of stamps.
 std::vector<Compared> speaking(const std::vector<Compared>& all, const ItemFacts& item,
-                               const std::vector<Stamped<RepairMade>>& repairs) {
+                               const std::vector<Stamped<RepairMade>>& repairs, const Retests* retests) {
+    const auto isAnswered = [&](const Compared& earlier, const Compared& later) {
+        return earlier.decision.judgement != Judgement::Fails || later.decision.judgement == Judgement::Fails ||
+               (retests && retests->shows(*later.reading, earlier.reading->body));
+    };
     std::vector<Compared> latest;
     latest.reserve(all.size());
     for (const auto& each : all) {
         std::erase_if(latest, [&](const Compared& earlier) {
-            return takesThePlaceOf(each.reading->body, earlier.reading->body);
+            return takesThePlaceOf(each.reading->body, earlier.reading->body) && isAnswered(earlier, each);
         });
         latest.push_back(each);
     }
-    std::erase_if(latest, [&](const Compared& each) { return isReplaced(*each.reading, item, repairs); });
+    std::erase_if(latest, [&](const Compared& each) { return isReplaced(each, item, repairs, retests); });
     return latest;
 }
 
@@ -165,7 +175,7 @@ bool isToldOfAnother(const Compared& compared, State state, const ItemFacts& ite
 }
 
 std::optional<FabricMark> markOf(const ItemFacts& item, const FabricHistory& history, const Bounded& bounded,
-                                 const PutRight& putRight) {
+                                 const PutRight& putRight, const Retests* retests) {
     const auto all = compared(history.readings, bounded);
     std::optional<Compared> worst;
     State state = State::Undecided;
@@ -175,7 +185,7 @@ std::optional<FabricMark> markOf(const ItemFacts& item, const FabricHistory& his
             state = of;
         }
     };
-    for (const auto& each : speaking(all, item, history.repairs))
+    for (const auto& each : speaking(all, item, history.repairs, retests))
         weigh(each, stateOf(each, item, putRight));
     for (const auto& each : all) // what retires the envelope is not outlived by a later reading
         if (const auto of = stateOf(each, item, putRight); of == State::Item)
@@ -224,7 +234,8 @@ Result<void> addReplaced(Books& books, const ItemFacts& item, CivilDate on, PutR
 
 }
 
-Result<FabricMarks> fabricMarks(Books& books, const Scope& scope, const std::vector<ItemFacts>& facts, CivilDate on) {
+Result<FabricMarks> fabricMarks(Books& books, const Scope& scope, const std::vector<ItemFacts>& facts, CivilDate on,
+                                const std::optional<InspectionId>& inHand) {
     const auto book = typeBook(books, on);
     if (!book)
         return tl::unexpected(book.error());
@@ -247,32 +258,40 @@ Result<FabricMarks> fabricMarks(Books& books, const Scope& scope, const std::vec
     if (followed.empty())
         return marks;
     if (!scope.balloon && scope.items.empty())
-        asked.clear();                  // that is: all
-    std::vector<FabricHistory> inWords; // looked at again with what tells of parts
-    const auto mark = [&](const FabricHistory& history, const PutRight& putRight) {
+        asked.clear();                // that is: all
+    std::vector<FabricHistory> again; // looked at again with what tells of parts, and of what was released
+    const auto mark = [&](const FabricHistory& history, const PutRight& putRight, const Retests* retests) {
         const auto& [item, bounds] = followed.at(history.item);
         std::vector<FabricMark> of;
         for (const auto& bounded : *bounds)
-            if (auto each = markOf(*item, history, bounded, putRight))
+            if (auto each = markOf(*item, history, bounded, putRight, retests))
                 of.push_back(std::move(*each));
         return of;
     };
     auto told = books.fabric(asked, on, [&](const FabricHistory& history) {
         if (!followed.contains(history.item))
             return;
-        auto of = mark(history, repaired(history));
-        if (std::ranges::find(of, State::Said, &FabricMark::state) != of.end())
-            inWords.push_back(history);
+        auto of = mark(history, repaired(history), nullptr);
+        if (std::ranges::any_of(of, [](const FabricMark& each) { return each.state >= State::Said; }))
+            again.push_back(history);
         if (!of.empty())
             marks[history.item] = std::move(of);
     });
     if (!told)
         return tl::unexpected(told.error());
-    for (const auto& history : inWords) {
+    if (again.empty())
+        return marks;
+    const auto retests = retestsIn(books, again, on, inHand);
+    if (!retests)
+        return tl::unexpected(retests.error());
+    for (const auto& history : again) {
         auto putRight = repaired(history);
         if (const auto added = addReplaced(books, *followed.at(history.item).item, on, putRight); !added)
             return tl::unexpected(added.error());
-        marks[history.item] = mark(history, putRight);
+        if (auto of = mark(history, putRight, &*retests); of.empty())
+            marks.erase(history.item);
+        else
+            marks[history.item] = std::move(of);
     }
     return marks;
 }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/shop.h"
-#include "answers/awaited_events.h"
+#include "answers/events/awaited_events.h"
 #include "problem/faults/entry_fault.h"
 #include "said.h"
 #include "test_class.h"

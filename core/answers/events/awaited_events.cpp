@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "answers/awaited_events.h"
+#include "answers/events/awaited_events.h"
 
 #include "registry/known_events.h"
 #include "rules/programme/programme.h"

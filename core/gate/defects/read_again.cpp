@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/defects/read_again.h"
 
+#include "answers/bench_file.h"
 #include "answers/type_book.h"
+#include "answers/visit/retest.h"
 #include "bench/release/bench_file.h"
 
 namespace crownring {
@@ -59,11 +61,14 @@ Result<bool> isReadAgain(const Batch& batch, const Entry& clearing, const Entry&
         return tl::unexpected(limits.error());
     if (judgedAsTaken(reading, momentOf(failed), *limits) != Judgement::Fails) // as it says by now
         return true;
+    const auto calibrations = calibrationsOn(batch.books, CivilDate::last());
+    if (!calibrations)
+        return tl::unexpected(calibrations.error());
     bool passes = false;
     const auto taken = batch.books.fabric({reading.item}, clearing.on, [&](const FabricHistory& history) {
         for (const auto& later : history.readings)
             passes = passes || (later.stamp.id != failed.id && !(later.stamp.at < momentOf(failed)) &&
-                                takesThePlaceOf(later.body, reading) &&
+                                takesThePlaceOf(later.body, reading) && isRetest(later, reading, *calibrations) &&
                                 judgedAsTaken(later.body, later.stamp.at, *limits) == Judgement::Passes);
     });
     if (!taken)

@@ -51,8 +51,6 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
                                  " WHERE 1 = 1",
                                  "item_no", " ORDER BY item_no, from_at, from_id")
                               .c_str()),
-      m_aloft(connection, "SELECT at, entry_id FROM flight WHERE balloon_no = ? AND counted = 1 AND at >= ? AND at < ?"
-                          " AND at + minutes >= ?"),
       m_kits(connection, scoped(one,
                                 "SELECT k.item_no, CAST(SUM(k.minutes) AS BIGINT), CAST(SUM(k.landings) AS BIGINT),"
                                 " CAST(SUM(k.inflations) AS BIGINT),"
@@ -192,8 +190,8 @@ void FactsReader::readStays(Moment end, std::optional<std::int64_t> item) {
         readBalloon(balloon);
         for (const auto& event : m_balloons.events(balloon)) {
             const bool before = until && !(event.stamp < Stamp{*until, untilId.value_or(EntryId())});
-            if (event.stamp.at < end &&
-                ((!(event.stamp < from) && !before) || flewIn(balloon, event.stamp.at.on(), from, until, untilId)))
+            if (event.stamp.at < end && ((!(event.stamp < from) && !before) ||
+                                         m_balloons.flewIn(balloon, event.stamp.at.on(), from, until, untilId)))
                 working->facts.events.push_back(event);
         }
         auto place = m_stays.read<std::string>();
@@ -219,25 +217,6 @@ void FactsReader::readStays(Moment end, std::optional<std::int64_t> item) {
     const auto flown = m_balloons.flownBefore(asked);
     for (std::size_t at = 0; at < open.size(); ++at)
         open[at]->use += flown[at] - in[at];
-}
-
-/// What was removed before the event was reported, or was fitted after the hour that it is said to be of, suffered it
-/// if it flew on that day: the event is of the flight.
-bool FactsReader::flewIn(std::int64_t balloon, CivilDate on, const Stamp& from, const std::optional<Moment>& until,
-                         const std::optional<EntryId>& untilId) {
-    const auto start = Moment::startOf(on).minutes();
-    const auto earliest = start - longestFlight.value();
-    if (Moment::endOf(on) <= from.at || (until && until->minutes() < earliest))
-        return false;
-    m_aloft.run(balloon, earliest, Moment::endOf(on).minutes(), start);
-    bool flew = false;
-    while (m_aloft.next()) {
-        Stamp flight;
-        flight.at = m_aloft.read<Moment>();
-        flight.id = m_aloft.read<EntryId>();
-        flew = flew || (!(flight < from) && (!until || flight < Stamp{*until, untilId.value_or(EntryId())}));
-    }
-    return flew;
 }
 
 void FactsReader::readKits(Moment end, std::optional<std::int64_t> item) {

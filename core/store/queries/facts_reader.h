@@ -48,8 +48,6 @@ private:
     void readItems(CivilDate on, std::optional<std::int64_t> item);
     void readBalloon(std::int64_t balloon);
     void readStays(Moment end, std::optional<std::int64_t> item);
-    [[nodiscard]] bool flewIn(std::int64_t balloon, CivilDate on, const Stamp& from, const std::optional<Moment>& until,
-                              const std::optional<EntryId>& untilId);
     void readKits(Moment end, std::optional<std::int64_t> item);
     void readDone(Moment end, std::optional<std::int64_t> item);
     void readLists(Moment end, std::optional<std::int64_t> item);
@@ -65,7 +63,7 @@ private:
     CountedUse m_use;
     BalloonFacts m_balloons;
     bool m_one;
-    Statement m_items, m_stays, m_aloft, m_kits, m_done, m_lists, m_events, m_defects;
+    Statement m_items, m_stays, m_kits, m_done, m_lists, m_events, m_defects;
     ServiceReader m_service;
     ReleaseReader m_releases;
     std::vector<Working> m_working;
