@@ -56,7 +56,6 @@ FaultRow rowOf(StoreFault fault) {
     case StoreFault::ValueUnread:
         return {"value-unread", Code::StoreFailed};
     case StoreFault::NameAltered:
-    case StoreFault::NameMissing:
         return {"name-altered", Code::StoreFailed};
     case StoreFault::NameMissing:
         return {"name-missing", Code::StoreFailed};
@@ -112,6 +111,7 @@ bool isDamage(const Fault& fault) {
     case StoreFault::Damaged:
     case StoreFault::ValueUnread:
     case StoreFault::NameAltered:
+    case StoreFault::NameMissing:
     case StoreFault::NotIntact:
     case StoreFault::SubjectNotIntact:
     case StoreFault::EntryAltered:
