@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/balloon_lines.h"
+#include "answers/bench_file.h"
 #include "answers/review/supported_reviews.h"
 #include "answers/supported.h"
 #include "ctl/answer_json.h"
@@ -12,8 +13,10 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <iomanip>
 #include <iostream>
+#include <map>
 
 namespace crownring::ctl {
 
@@ -81,6 +84,22 @@ std::vector<ItemId> itemsOn(const BalloonLines& answer, const std::string& ballo
     return items;
 }
 
+/// Among the latest releases of the fleet, as many as `inspection list` asks about: each asks the gate again.
+Result<std::map<Registration, std::vector<InspectionId>>> unsupportedByBalloon(Books& books, CivilDate on) {
+    std::map<Registration, std::vector<InspectionId>> lost;
+    const auto unsupported = unsupportedReleases(books, std::nullopt, on, latestOfTheFleet);
+    if (!unsupported || unsupported->empty())
+        return unsupported ? Result<std::map<Registration, std::vector<InspectionId>>>(lost)
+                           : tl::unexpected(unsupported.error());
+    const auto cards = inspectionsOn(books, on);
+    if (!cards)
+        return tl::unexpected(cards.error());
+    for (const auto& card : *cards)
+        if (card.balloon && std::ranges::find(*unsupported, card.inspection) != unsupported->end())
+            lost[*card.balloon].push_back(card.inspection);
+    return lost;
+}
+
 void printLine(const BalloonLine& line) {
     std::cout << std::left << std::setw(10) << line.card.balloon.text() << std::setw(10)
               << (isOut(line.card) && !line.headline.row ? "out"
@@ -117,7 +136,10 @@ int run(const BalloonsOptions& options, const Common& common) {
                      record.on, options.outOfService ? Outside::AsInService : Outside::LeftOut);
     if (!answer)
         return refuse(answer.error());
-    // Of the whole fleet it would ask the gate once more for each release: there `inspection list` tells.
+    const auto ofFleet = options.balloon.empty() ? unsupportedByBalloon(*record, record.on)
+                                                 : Result<std::map<Registration, std::vector<InspectionId>>>();
+    if (!ofFleet)
+        return refuse(ofFleet.error());
     const auto unsupported = options.balloon.empty() ? Result<std::vector<InspectionId>>({})
                                                      : unsupportedReleasesOf(*record, itemsOn(*answer, options.balloon),
                                                                              record.on, latestReleases);
@@ -128,8 +150,12 @@ int run(const BalloonsOptions& options, const Common& common) {
     if (!reviews)
         return refuse(reviews.error());
     if (!options.json) {
-        for (const auto& line : answer->lines)
+        for (const auto& line : answer->lines) {
             printLine(line);
+            if (const auto lost = ofFleet->find(line.card.balloon); lost != ofFleet->end())
+                for (const auto& each : lost->second)
+                    std::cout << "  " << unsupportedText(each) << "\n";
+        }
         for (const auto& each : *unsupported)
             std::cout << "  " << unsupportedText(each) << "\n";
         for (const auto& each : *reviews)
@@ -137,8 +163,12 @@ int run(const BalloonsOptions& options, const Common& common) {
         return Done;
     }
     nlohmann::ordered_json json{{"on", record.on.iso()}, {"balloons", nlohmann::ordered_json::array()}};
-    for (const auto& line : answer->lines)
-        json["balloons"].push_back(lineJson(line));
+    for (const auto& line : answer->lines) {
+        auto object = lineJson(line);
+        if (const auto lost = ofFleet->find(line.card.balloon); lost != ofFleet->end())
+            object["unsupported"] = unsupportedJson(lost->second);
+        json["balloons"].push_back(std::move(object));
+    }
     if (!options.balloon.empty())
         json["balloons"].front()["unsupported"] = unsupportedJson(*unsupported);
     if (!options.balloon.empty())

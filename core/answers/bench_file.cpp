@@ -39,14 +39,9 @@ Result<void> hearTold(Books& books, Told asked, WordingBook& book) {
 }
 
 Result<void> readCalibrations(Books& books, BenchFile& file) {
-    const auto told = books.told({Subject::Tester, {}, {}, file.on});
-    if (!told)
-        return tl::unexpected(told.error());
-    for (const auto& line : *told)
-        if (const auto* calibrated = std::get_if<TesterCalibrated>(&nowOf(line).body))
-            file.calibrations.push_back(
-                {calibrated->tester, calibrated->what, nowOf(line).on, calibrated->until, instrumentFrom(*calibrated)});
-    return {};
+    return calibrationsOn(books, file.on).map([&](std::vector<Calibration> all) {
+        file.calibrations = std::move(all);
+    });
 }
 
 Result<void> readItems(Books& books, BenchFile& file) {
@@ -288,6 +283,18 @@ Result<std::vector<Entitlement>> entitlementsOn(Books& books, CivilDate on) {
             if (auto entitlement = entitlementFrom(*said, nowOf(line).on))
                 entitlements.push_back(std::move(*entitlement));
     return entitlements;
+}
+
+Result<std::vector<Calibration>> calibrationsOn(Books& books, CivilDate on) {
+    const auto told = books.told({Subject::Tester, {}, {}, on});
+    if (!told)
+        return tl::unexpected(told.error());
+    std::vector<Calibration> calibrations;
+    for (const auto& line : *told)
+        if (const auto* calibrated = std::get_if<TesterCalibrated>(&nowOf(line).body))
+            calibrations.push_back(
+                {calibrated->tester, calibrated->what, nowOf(line).on, calibrated->until, instrumentFrom(*calibrated)});
+    return calibrations;
 }
 
 Result<WordingBook> wordingBook(Books& books, CivilDate on) {

@@ -25,6 +25,8 @@ namespace crownring {
 
 /// Who is entitled to what, as said up to a day.
 [[nodiscard]] Result<std::vector<Entitlement>> entitlementsOn(Books& books, CivilDate on);
+/// By stamp.
+[[nodiscard]] Result<std::vector<Calibration>> calibrationsOn(Books& books, CivilDate on);
 
 /// What is adopted of wording and confirmed, as said up to a day.
 [[nodiscard]] Result<WordingBook> wordingBook(Books& books, CivilDate on);

@@ -2,6 +2,7 @@
 #include "answers/fabric_marks.h"
 
 #include "answers/fabric_channel.h"
+#include "answers/visit/retest.h"
 #include "bench/release/bench_file.h"
 #include "registry/reading_phrase.h"
 #include "registry/reading_said.h"
@@ -23,16 +24,14 @@ using Reading = Stamped<ReadingTaken>;
 struct Bounded {
     std::string quantity;
     Argument title;
-    std::vector<StatedLimit> limits;
+    std::vector<LimitSpan> limits;
     bool ofFabric = true;
 };
 
 /// Of an item that has a manual: its kind and type.
 using Kindred = std::pair<ItemKind, std::string>;
 
-bool isOf(const StatedLimit& limit, const Kindred& kindred) {
-    return limit.kind == kindred.first && limit.type.text() == kindred.second;
-}
+bool isOf(const LimitSpan& span, const Kindred& kindred) { return span.isOf(kindred.first, kindred.second); }
 
 std::vector<Bounded> boundedBy(const TypeBook& book, const Kindred& kindred) {
     std::vector<Bounded> bounds;
@@ -41,10 +40,10 @@ std::vector<Bounded> boundedBy(const TypeBook& book, const Kindred& kindred) {
         channels = boundedOf(book, kindred.second);
     for (const auto& channel : channels) {
         Bounded bounded{channel.quantity, testedAs(channel.series), {}};
-        for (const auto& limit : book.limits)
-            if (isOf(limit, kindred) && limit.quantity == channel.quantity &&
-                seriesOf(limit.quantity, limit.conditions) == channel.series)
-                bounded.limits.push_back(limit);
+        for (const auto& span : book.spans)
+            if (isOf(span, kindred) && span.limit.quantity == channel.quantity &&
+                seriesOf(span.limit.quantity, span.limit.conditions) == channel.series)
+                bounded.limits.push_back(span);
         bounds.push_back(std::move(bounded));
     }
     const auto isFollowed = [&](const StatedLimit& limit) {
@@ -53,10 +52,12 @@ std::vector<Bounded> boundedBy(const TypeBook& book, const Kindred& kindred) {
         });
     };
     std::map<std::string, Bounded> others;
-    for (const auto& limit : book.limits)
-        if (isOf(limit, kindred) && !isFollowed(limit))
-            others.try_emplace(limit.quantity, Bounded{limit.quantity, quantityTerm(limit.quantity), {}, false})
-                .first->second.limits.push_back(limit);
+    for (const auto& span : book.spans)
+        if (isOf(span, kindred) && !isFollowed(span.limit))
+            others
+                .try_emplace(span.limit.quantity,
+                             Bounded{span.limit.quantity, quantityTerm(span.limit.quantity), {}, false})
+                .first->second.limits.push_back(span);
     for (auto& [quantity, bounded] : others)
         bounds.push_back(std::move(bounded));
     return bounds;
@@ -77,32 +78,41 @@ std::vector<Compared> compared(const std::vector<Reading>& readings, const Bound
         const auto measured = measuredFrom(reading.body);
         if (!measured)
             continue;
-        const auto decision = decide(*measured, bounded.limits);
+        const auto decision = decideAsTaken(*measured, reading.stamp.at, bounded.limits);
         if (decision.judgement != Judgement::NoLimit && decision.judgement != Judgement::Incomparable)
             compared.push_back({&reading, decision, decision.limit->shareOf(*measured).value_or(0)});
     }
     return compared;
 }
 
-bool isReplaced(const Reading& reading, const ItemFacts& item, const std::vector<Stamped<RepairMade>>& repairs) {
+/// @param retests what shows that a failing reading is put right; null while none is looked at
+bool isReplaced(const Compared& compared, const ItemFacts& item, const std::vector<Stamped<RepairMade>>& repairs,
+                const Retests* retests) {
+    const auto& reading = *compared.reading;
+    const bool fails = compared.decision.judgement == Judgement::Fails;
     return std::ranges::any_of(repairs, [&](const auto& repair) {
-        return repair.body.place.isOnePanel() && repair.body.place == reading.body.place &&
+        return (!fails || (retests && retests->isNewPanel(repair.body))) && repair.body.place.isOnePanel() &&
+               repair.body.place == reading.body.place &&
                (reading.stamp < repair.stamp || answers(repair, reading, item.defects));
     });
 }
 
 /// Those that speak of the fabric as it is, in the order of stamps.
 std::vector<Compared> speaking(const std::vector<Compared>& all, const ItemFacts& item,
-                               const std::vector<Stamped<RepairMade>>& repairs) {
+                               const std::vector<Stamped<RepairMade>>& repairs, const Retests* retests) {
+    const auto isAnswered = [&](const Compared& earlier, const Compared& later) {
+        return earlier.decision.judgement != Judgement::Fails || later.decision.judgement == Judgement::Fails ||
+               (retests && retests->shows(*later.reading, earlier.reading->body));
+    };
     std::vector<Compared> latest;
     latest.reserve(all.size());
     for (const auto& each : all) {
         std::erase_if(latest, [&](const Compared& earlier) {
-            return takesThePlaceOf(each.reading->body, earlier.reading->body);
+            return takesThePlaceOf(each.reading->body, earlier.reading->body) && isAnswered(earlier, each);
         });
         latest.push_back(each);
     }
-    std::erase_if(latest, [&](const Compared& each) { return isReplaced(*each.reading, item, repairs); });
+    std::erase_if(latest, [&](const Compared& each) { return isReplaced(each, item, repairs, retests); });
     return latest;
 }
 
@@ -165,7 +175,7 @@ bool isToldOfAnother(const Compared& compared, State state, const ItemFacts& ite
 }
 
 std::optional<FabricMark> markOf(const ItemFacts& item, const FabricHistory& history, const Bounded& bounded,
-                                 const PutRight& putRight) {
+                                 const PutRight& putRight, const Retests* retests) {
     const auto all = compared(history.readings, bounded);
     std::optional<Compared> worst;
     State state = State::Undecided;
@@ -175,7 +185,7 @@ std::optional<FabricMark> markOf(const ItemFacts& item, const FabricHistory& his
             state = of;
         }
     };
-    for (const auto& each : speaking(all, item, history.repairs))
+    for (const auto& each : speaking(all, item, history.repairs, retests))
         weigh(each, stateOf(each, item, putRight));
     for (const auto& each : all) // what retires the envelope is not outlived by a later reading
         if (const auto of = stateOf(each, item, putRight); of == State::Item)
@@ -224,7 +234,8 @@ Result<void> addReplaced(Books& books, const ItemFacts& item, CivilDate on, PutR
 
 }
 
-Result<FabricMarks> fabricMarks(Books& books, const Scope& scope, const std::vector<ItemFacts>& facts, CivilDate on) {
+Result<FabricMarks> fabricMarks(Books& books, const Scope& scope, const std::vector<ItemFacts>& facts, CivilDate on,
+                                const std::optional<InspectionId>& inHand) {
     const auto book = typeBook(books, on);
     if (!book)
         return tl::unexpected(book.error());
@@ -247,32 +258,40 @@ Result<FabricMarks> fabricMarks(Books& books, const Scope& scope, const std::vec
     if (followed.empty())
         return marks;
     if (!scope.balloon && scope.items.empty())
-        asked.clear();                  // that is: all
-    std::vector<FabricHistory> inWords; // looked at again with what tells of parts
-    const auto mark = [&](const FabricHistory& history, const PutRight& putRight) {
+        asked.clear();                // that is: all
+    std::vector<FabricHistory> again; // looked at again with what tells of parts, and of what was released
+    const auto mark = [&](const FabricHistory& history, const PutRight& putRight, const Retests* retests) {
         const auto& [item, bounds] = followed.at(history.item);
         std::vector<FabricMark> of;
         for (const auto& bounded : *bounds)
-            if (auto each = markOf(*item, history, bounded, putRight))
+            if (auto each = markOf(*item, history, bounded, putRight, retests))
                 of.push_back(std::move(*each));
         return of;
     };
     auto told = books.fabric(asked, on, [&](const FabricHistory& history) {
         if (!followed.contains(history.item))
             return;
-        auto of = mark(history, repaired(history));
-        if (std::ranges::find(of, State::Said, &FabricMark::state) != of.end())
-            inWords.push_back(history);
+        auto of = mark(history, repaired(history), nullptr);
+        if (std::ranges::any_of(of, [](const FabricMark& each) { return each.state >= State::Said; }))
+            again.push_back(history);
         if (!of.empty())
             marks[history.item] = std::move(of);
     });
     if (!told)
         return tl::unexpected(told.error());
-    for (const auto& history : inWords) {
+    if (again.empty())
+        return marks;
+    const auto retests = retestsIn(books, again, on, inHand);
+    if (!retests)
+        return tl::unexpected(retests.error());
+    for (const auto& history : again) {
         auto putRight = repaired(history);
         if (const auto added = addReplaced(books, *followed.at(history.item).item, on, putRight); !added)
             return tl::unexpected(added.error());
-        marks[history.item] = mark(history, putRight);
+        if (auto of = mark(history, putRight, &*retests); of.empty())
+            marks.erase(history.item);
+        else
+            marks[history.item] = std::move(of);
     }
     return marks;
 }

@@ -19,6 +19,6 @@ inline constexpr double closeToBound = 1.1;
 ///
 /// @param scope what the facts were asked for
 [[nodiscard]] Result<FabricMarks> fabricMarks(Books& books, const Scope& scope, const std::vector<ItemFacts>& facts,
-                                              CivilDate on);
+                                              CivilDate on, const std::optional<InspectionId>& inHand = {});
 
 }

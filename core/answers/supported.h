@@ -20,5 +20,7 @@ unsupportedReleases(Books& books, const std::optional<Registration>& balloon, Ci
 
 /// What counts today was released last: so many releases are asked about where a balloon or a kit is asked for.
 inline constexpr std::size_t latestReleases = 4;
+/// Of a whole fleet that many are asked about.
+inline constexpr std::size_t latestOfTheFleet = 200;
 
 }

@@ -20,8 +20,13 @@ namespace crownring {
 /// is for, and for one that is taken back by such a person. CannotAmend for a correction of either.
 [[nodiscard]] Findings askWordings(const Batch& batch);
 
-/// BadValue for a visit that is none, and for a checklist that breaks its schema, as written or as amended.
+/// BadValue for a visit that is none, and for a checklist that breaks its schema or holds a character that nobody sees,
+/// as written or as amended.
 [[nodiscard]] Findings askOpenings(const Batch& batch);
+
+/// NotReleasable for a line that is settled, as written or as amended, and that the checklist of its inspection does
+/// not have: it would stand on the paper, and the line that was meant would stand open.
+[[nodiscard]] Findings askSettledLines(const Batch& batch);
 
 /// NotReleasable for a word on an inspection that arrives after its closing, and for the void of what its signature
 /// covers: of the closing too, of the approval after a list, and of what it accomplished.
@@ -35,6 +40,10 @@ namespace crownring {
 /// carried out nor settled as not applicable: of an organisation's own list that it adopted, else of the one that
 /// ships.
 [[nodiscard]] Findings askChecklists(const Batch& batch);
+
+/// NotReleasable for a release of a visit in which a check flight is put down as done, while no flight of its balloon
+/// is logged after the work. It is asked of new signatures; what was signed before stands.
+[[nodiscard]] Findings askCheckFlights(const Batch& batch);
 
 /// NotReleasable, with every reason, for each release after incomplete maintenance that the rules refuse, or that says
 /// something else than the record composes.
@@ -52,6 +61,10 @@ namespace crownring {
 /// BadValue for a type that is described or bounded for the first time and differs from one that is known in nothing
 /// but separators and case, unless somebody stands by it: what is stated for "Kite-90" is not asked of a "Kite 90".
 [[nodiscard]] Findings askTypeNames(const Batch& batch);
+
+/// BadValue for an event that nothing waits for and that is nearly one that is known: it would ground nothing. What is
+/// like none is taken, and who posts it is told.
+[[nodiscard]] Findings askEvents(const Batch& batch);
 
 /// BadQuantity for a reading of a quantity that the bench knows, as written or as corrected, in what is no unit of it:
 /// nothing could be said from it, and it would pass for one that was never taken.
@@ -111,21 +124,32 @@ namespace crownring {
 /// somebody who may not decide that of a defect, or without saying who and why.
 [[nodiscard]] Findings askGroundAmendments(const Batch& batch);
 
+/// NotReleasable for a limit, or for what is said of an item's kind and type, as written or as amended, after which a
+/// reading that failed fails no longer (`judgedAsTaken`), by somebody who may not decide that of a defect, or without
+/// saying who and why: a reading is judged as it was taken, and what it found stays until it is rectified.
+[[nodiscard]] Findings askJudgedAnew(const Batch& batch);
+
 /// NotReleasable for a correction or a void after which a reading beyond the manual's limit fails no longer, by
 /// somebody who may not decide that of a defect, or without saying who and why; and for one that takes away the reading
 /// on which a clearing rests.
 [[nodiscard]] Findings askReadingAmendments(const Batch& batch);
+
+/// NotReleasable for who is entitled, signs, agrees, confirms, or has a code or sets one, under a name that cannot be
+/// told by eye from one that came into the record before it: whoever reads the paper takes him for the other.
+[[nodiscard]] Findings askPersonNames(const Batch& batch);
+
 /// NotReleasable for what is signed in the name of somebody whose code the record keeps, unless it carries a proof by
 /// it over this very entry; for a proof by anything else, or where nobody signs. Whoever posts after the code needs it,
 /// whatever day stands on the paper: the day is anybody's to write.
 [[nodiscard]] Findings askProofs(const Batch& batch);
 
-/// NotReleasable for a second code of a person that is not proven by the one before it, nor set by another who has a
-/// code, proves it and says why. CannotAmend for a correction or a void of one.
+/// BadValue for a key by which anybody could sign. NotReleasable for a second code of a person that is not proven by
+/// the one before it, nor set by another who has a code, proves it and says why. CannotAmend for a correction or a void
+/// of one.
 [[nodiscard]] Findings askSignatoryCodes(const Batch& batch);
 
-/// CannotAmend where a correction changes what a signature says, or does not say by whom and why what that covers is
-/// corrected.
+/// CannotAmend where a correction changes what a signature says, or anything at all of a release that is proven by a
+/// code, or does not say by whom and why what a signature covers is corrected.
 [[nodiscard]] Findings askSignedWords(const Batch& batch);
 
 }

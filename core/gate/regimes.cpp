@@ -1,37 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "answers/due.h"
+#include "gate/aircraft_rules.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "problem/faults/programme_fault.h"
-#include "rules/programme/programme.h"
 
 #include <algorithm>
-#include <map>
 
 namespace crownring {
 
 namespace {
-
-/// Whose aircraft rules a text is; of a revision from before texts said so, as the shelf has its programme.
-class Regimes {
-public:
-    const std::string& of(const ProgrammeId& id, const std::string& digest, const std::string& document) {
-        const auto known = m_known.find(digest);
-        if (known != m_known.end())
-            return known->second;
-        auto regime = said(document);
-        if (regime.empty())
-            regime = said(shelfText(id));
-        return m_known.emplace(digest, std::move(regime)).first->second;
-    }
-
-private:
-    static std::string said(std::string_view document) {
-        const auto programme = programmeFrom(document); // `askAdoptions` says what cannot be read
-        return programme ? programme->regime : std::string();
-    }
-    std::map<std::string, std::string> m_known;
-};
 
 /// Whom both bind as aircraft: a registration, or all. Items by name are of the pool and may follow both.
 std::optional<Argument> boundByBoth(const Bound& one, const Bound& other) {
@@ -52,30 +29,6 @@ std::optional<Argument> boundByBoth(const Bound& one, const Bound& other) {
     if (all && others)
         return Argument(Phrase{ProgrammeFault::EveryBalloon, {}});
     return std::nullopt;
-}
-
-/// An adoption of the aircraft rules of a state, binding each registration that the balloon took later, too.
-struct Aircraft {
-    EntryId id;
-    ProgrammeId programme;
-    std::string regime;
-    Bound bound;
-};
-
-Result<std::vector<Aircraft>> aircraftRules(Books& books) {
-    const auto adopted = books.adoptions(CivilDate::last());
-    const auto renamings = books.renamings(CivilDate::last());
-    if (!adopted || !renamings)
-        return tl::unexpected(adopted ? renamings.error() : adopted.error());
-    Regimes regimes;
-    std::vector<Aircraft> rules;
-    for (const auto& each : *adopted) {
-        const auto& regime = regimes.of(each.programme, each.digest, *each.document);
-        if (!regime.empty())
-            rules.push_back(
-                {each.stamp.id, each.programme, regime, boundAsRenamed(each.bound, each.stamp, *renamings)});
-    }
-    return rules;
 }
 
 /// The same of one registration, where it is bound by name.

@@ -6,6 +6,7 @@
 #include "problem/faults/trust_fault.h"
 #include "text/blank.h"
 #include "trust/codes_told.h"
+#include "trust/own_key.h"
 #include "trust/proof.h"
 
 #include <algorithm>
@@ -20,6 +21,8 @@ std::optional<Problem> judgedCode(const Entry& entry, const CodeSet& said, std::
         return Problem{fault, std::move(arguments), {{}, line, key}};
     };
     const auto& person = said.said.signatory;
+    if (!isPublicKey(said.said.key))
+        return refuse(TrustFault::NotAKey, {}, "key");
     const auto& proof = said.said.proof;
     const auto* before = inForce(codes, person.text(), said.number);
     if (!before)

@@ -4,6 +4,7 @@
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/release_fault.h"
 #include "text/blank.h"
+#include "trust/proof.h"
 
 #include <algorithm>
 
@@ -98,6 +99,7 @@ Findings askSignedWords(const Batch& batch) {
                                        {{}, line, entry.by.empty() ? "by" : "note"}});
         if (!root->current)
             continue;
+        const auto told = problems.size();
         if (const auto* closing = std::get_if<InspectionClosed>(&root->entry.body))
             compare(*root, *closing, line, problems);
         if (const auto* approval = std::get_if<ReturnApproved>(&root->entry.body))
@@ -133,6 +135,10 @@ Findings askSignedWords(const Batch& batch) {
             if (opened->inspection != now.inspection || (*closed && *opened != now))
                 problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with"}});
         }
+        // Whatever is proven is a text to the last word: who wants another withdraws this one and signs anew.
+        if (!std::holds_alternative<ReleaseRevoked>(root->entry.body) && proofIn(root->entry) &&
+            problems.size() == told && provenDigest(root->entry) != provenDigest(*root->current))
+            problems.push_back(Problem{BenchFault::SignatureIsFixed, {}, {{}, line, "with"}});
         if (const auto* done = std::get_if<RequirementDone>(&root->entry.body)) {
             const auto inspection = accomplishedBy(batch.books, *done);
             if (!inspection)

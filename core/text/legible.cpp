@@ -57,4 +57,22 @@ bool isLegible(std::string_view name) {
     return true;
 }
 
+std::optional<HiddenCharacter> firstHidden(std::string_view text) {
+    HiddenCharacter at;
+    while (!text.empty()) {
+        const auto length = sequenceLength(text);
+        at.point = length == 0 ? char32_t{0xFFFD} : pointOf(text.substr(0, length));
+        const bool isLayout = at.point == '\n' || at.point == '\t' || (at.point == '\r' && text.starts_with("\r\n"));
+        if (length == 0 || (!isLayout && (isHidden(at.point) || takesNoRoom(at.point))))
+            return at;
+        ++at.place;
+        if (at.point == '\n') {
+            ++at.line;
+            at.place = 1;
+        }
+        text.remove_prefix(length);
+    }
+    return std::nullopt;
+}
+
 }

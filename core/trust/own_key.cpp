@@ -97,6 +97,11 @@ Result<OwnKey> keyFrom(std::string_view code, std::string_view salt) {
     return key;
 }
 
+bool isPublicKey(std::string_view key) {
+    const auto point = fromHex<PublicKey>(key);
+    return point && crypto_core_ed25519_is_valid_point(point->data()) == 1;
+}
+
 bool isSignedBy(std::string_view publicKey, std::string_view message, std::string_view signature) {
     const auto key = fromHex<PublicKey>(publicKey);
     const auto signedWith = fromHex<SignatureBytes>(signature);

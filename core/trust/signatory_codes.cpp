@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trust/signatory_codes.h"
 
-#include "registry/spelling.h"
 #include "text/blank.h"
+#include "text/skeleton.h"
 
 #include <algorithm>
 
 namespace crownring {
 
-bool isSamePerson(std::string_view one, std::string_view other) { return bareName(one) == bareName(other); }
+bool isSamePerson(std::string_view one, std::string_view other) { return skeleton(one) == skeleton(other); }
 
 bool CodeSet::isByAnother() const { return said.proof && !isBlank(by) && !isSamePerson(by, said.signatory.text()); }
 

@@ -26,7 +26,8 @@ struct CodeSet {
     [[nodiscard]] bool isByAnother() const;
 };
 
-/// Two spellings of one person's name (`registry/spelling.h`): nobody signs as another who is only written otherwise.
+/// Two spellings of one person's name, or two names that cannot be told apart by eye (`text/skeleton.h`): nobody signs
+/// as another who is only written otherwise.
 [[nodiscard]] bool isSamePerson(std::string_view one, std::string_view other);
 
 /// In the order of arrival. @param told entries `signatory.code`; others are passed over

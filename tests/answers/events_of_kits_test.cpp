@@ -44,6 +44,17 @@ const std::string afterMidnight =
 const std::string correctedAgain =
     R"({"entry":"entry.corrected","on":"2024-07-02","replaces":"f","with":{"on":"2024-06-01"}})";
 
+const std::string whatIsFitted =
+    R"({"entry":"flight.logged","id":"f","on":"2024-06-01","time":"05:00Z","balloon":"QE-ONE","minutes":60})";
+const std::string removedAfter =
+    R"({"entry":"item.removed","on":"2024-06-01","time":"07:00Z","item":"B1","balloon":"QE-ONE"})";
+const std::string removedAloft =
+    R"({"entry":"item.removed","on":"2024-06-01","time":"05:30Z","item":"B1","balloon":"QE-ONE"})";
+const std::string fittedAfter =
+    R"({"entry":"item.fitted","on":"2024-06-01","time":"12:00Z","item":"B3","balloon":"QE-ONE"})";
+const std::string landedAt =
+    R"({"entry":"event.reported","id":"o","on":"2024-06-01","time":"09:00Z","balloon":"QE-ONE","event":"hard-landing"})";
+
 std::string voided(const char* id) {
     return "{\"entry\":\"entry.voided\",\"on\":\"2024-07-01\",\"reason\":\"another day\",\"voids\":\"" +
            std::string(id) + "\"}";
@@ -102,6 +113,31 @@ private slots:
             QCOMPARE(eventsOf(record), "E1 0 B1 0 B2 0 B3 0 ");
             QVERIFY(record.verify().value().intact);
         }
+    }
+    /// What flew suffered it, whatever became of it before somebody reported it.
+    void whatWasRemovedBeforeTheReportSufferedIt() {
+        std::vector<std::string> lines{whatIsFitted, removedAfter, landedAt};
+        std::ranges::sort(lines);
+        do {
+            const Scratch scratch;
+            auto& record = *scratch.record;
+            posted(record, things);
+            for (const auto& line : lines)
+                posted(record, line);
+            QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 0 B3 0 ");
+            QVERIFY(record.verify().value().intact);
+            posted(record, voided("f"));
+            QCOMPARE(eventsOf(record), "E1 1 B1 0 B2 0 B3 0 "); // then it was on the ground
+        } while (std::ranges::next_permutation(lines).found);
+    }
+    void norIsItMissedByARemovalAloft() {
+        const Scratch scratch;
+        auto& record = *scratch.record;
+        posted(record, things);
+        posted(record, whatIsFitted + "\n" + removedAloft + "\n" + landedAt);
+        QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 0 B3 0 ");
+        posted(record, fittedAfter); // and what came after the flight did not fly
+        QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 0 B3 0 ");
     }
     void aVoidedFlightOrEventFallsOnNothing() {
         const Scratch scratch;

@@ -28,6 +28,12 @@ constexpr const char* clearedThin =
     R"({"entry":"defect.cleared","on":"2024-06-02","item":"B1","defect":"thin","what":"planed"})";
 constexpr const char* replacedThin =
     R"({"entry":"part.replaced","on":"2024-06-02","item":"B1","part":"runner","removed_serial":"1","fitted_serial":"2","release_document":"C 1","defect":"thin"})";
+constexpr const char* inVisit = R"(,"inspection":"V")";
+constexpr const char* visit =
+    R"({"entry":"person.entitled","on":"2024-01-01","person":"Ada Rhos","capacity":"independent-certifying-staff","licence":"QE.66.1"}
+{"entry":"inspection.opened","on":"2024-06-03","inspection":"V","visit":"part-ml-rectification","items":["B1"]})";
+constexpr const char* released =
+    R"({"entry":"inspection.closed","on":"2024-06-04","inspection":"V","outcome":"released","signatory":"Ada Rhos","capacity":"independent-certifying-staff","licence":"QE.66.1","statement":"released"})";
 constexpr const char* withItsId = R"(,"id":"r")";
 
 /// "reading/runner-thickness lapsed": the rows that the record itself makes.
@@ -56,6 +62,10 @@ private slots:
         posted(*scratch.record, readRunner("2024-06-01", "19"));
         QCOMPARE(recordRows(*scratch.record), "reading/runner-thickness lapsed;");
         posted(*scratch.record, readRunner("2024-06-02", "25"));
+        QCOMPARE(recordRows(*scratch.record), "reading/runner-thickness lapsed;"); // nobody answers for it
+        posted(*scratch.record, visit);
+        posted(*scratch.record, readRunner("2024-06-03", "25", inVisit));
+        letIn(*scratch.record, released);
         QCOMPARE(recordRows(*scratch.record), "");
     }
     void itsOpenDefectTellsItAndWordsAloneProveNothing() {

@@ -36,6 +36,13 @@ std::string runner(const std::string& on, const std::string& value,
            R"(","value":)" + value + more + "}";
 }
 
+constexpr const char* wearVisit =
+    R"({"entry":"person.entitled","on":"2024-01-01","person":"Ada Rhos","capacity":"independent-certifying-staff","licence":"QE.66.1"}
+{"entry":"inspection.opened","on":"2024-04-25","inspection":"V","visit":"part-ml-rectification","items":["B1"]})";
+constexpr const char* wearReadAgain =
+    R"({"entry":"reading.taken","item":"B1","quantity":"runner-thickness","unit":"mm","on":"2024-04-26","value":20.1,"place":"runner-1","inspection":"V"})";
+constexpr const char* wearReleased =
+    R"({"entry":"inspection.closed","on":"2024-04-27","inspection":"V","outcome":"released","signatory":"Ada Rhos","capacity":"independent-certifying-staff","licence":"QE.66.1","statement":"released"})";
 constexpr const char* newRunner =
     R"({"entry":"repair.made","on":"2024-04-10","item":"B1","method":"new runner","place":"runner-1"})";
 constexpr const char* rewovenElsewhere =
@@ -146,6 +153,10 @@ private slots:
         posted(*scratch.record, runner("2024-04-21", "19", onRunner2));
         QVERIFY2(grounds(), "the reading of another runner puts nothing right");
         posted(*scratch.record, runner("2024-04-22", "20"));
+        QVERIFY(grounds()); // nobody answers for it
+        posted(*scratch.record, wearVisit);
+        posted(*scratch.record, wearReadAgain);
+        letIn(*scratch.record, wearReleased);
         QVERIFY(!grounds());
     }
     void withoutALimitOfTheTypeTheTrendAloneIsTold() {

@@ -14,6 +14,9 @@ namespace {
 constexpr const char* inspected = R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope"}
 {"entry":"inspection.opened","on":"2024-05-01","inspection":"I1","visit":"us-annual","items":["E1"]}
 )";
+QByteArray happened(const char* event) {
+    return QByteArray(R"({"entry":"event.reported","on":"2024-04-01","item":"E1","event":")") + event + "\"}";
+}
 constexpr const char* wrong = R"({"entry":"flight.logged","on":"2024-01-01","balloon":"QE-NONE","minutes":60})";
 
 }
@@ -48,6 +51,20 @@ private slots:
         QCOMPARE(names(), QStringList("shed.crownring"));
         QCOMPARE(call({"post", "-"}, wrong).code, 2);
         QCOMPARE(call({"verify", "--json"}).document()["entries"], 2);
+    }
+    /// What nothing waits for is kept and said; what is nearly known is refused with the known spelling.
+    void anEventThatNothingWaitsForIsSaid() {
+        QCOMPARE(call({"post", "-"}, inspected).code, 0);
+        const auto known = call({"post", "-"}, happened("hard-landing"));
+        QVERIFY(known.code == 0 && !known.document().contains("notes"));
+        const auto hail = call({"post", "-"}, happened("hail"));
+        QCOMPARE(hail.code, 0);
+        QCOMPARE(hail.document()["notes"][0]["event"], "hail");
+        QCOMPARE(hail.document()["notes"][0]["line"], 1);
+        QVERIFY2(hail.err.contains("nothing waits for the event 'hail'"), hail.err);
+        const auto nearly = call({"post", "-"}, happened("hardlanding"));
+        QCOMPARE(nearly.code, 2);
+        QVERIFY2(nearly.err.contains("write it as 'hard-landing'"), nearly.err);
     }
     void anEmptyFileStaysEmptyUntilSomethingIsPosted() {
         QFile file(path("shed.crownring"));

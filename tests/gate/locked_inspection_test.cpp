@@ -34,6 +34,13 @@ std::string unsaid(const EntryId& of, const std::string& said) {
            of.text() + "\"}";
 }
 
+std::string unsaidOf(const EntryId& of, const std::string& with, const std::string& said) {
+    return R"({"entry":"entry.corrected","on":"2026-06-05","with":)" + with + "," + said + R"(,"replaces":")" +
+           of.text() + "\"}";
+}
+const std::vector<std::string> besideTheStatement{R"({"licence":"QE.66.9"})", R"({"limitations":"none"})",
+                                                  R"({"manuals":["Manual 78"]})"};
+
 std::string voided(const EntryId& id) {
     return R"({"entry":"entry.voided","on":"2026-06-03","reason":"wrong balloon","voids":")" + id.text() + R"("})";
 }
@@ -197,6 +204,16 @@ private slots:
         for (const char* said : {R"("note":"misread")", R"("by":"Ada Rhos")", R"("by":" ","note":"misread")"})
             expectTurnedAway(shop, unsaid(reading, said), Code::CannotAmend);
         shop.say(correction(reading, R"({"value":305})"));
+    }
+    void soDoesOneOfWhatStandsBesideTheStatement() {
+        Shop shop;
+        const auto closing = shop.ready(Visit::PartMlInspection).sign(Shop::signing()).value().ids.front();
+        for (const auto& with : besideTheStatement)
+            for (const char* said : {R"("by":"Ada Rhos")", R"("note":"misread")", R"("by":" ","note":"misread")"}) {
+                const auto problems = problemsOf(shop.record(), unsaidOf(closing, with, said));
+                QCOMPARE(problems.size(), std::size_t{1});
+                QCOMPARE(problems.front().fault, Fault(ReleaseFault::CorrectedUnsaid));
+            }
     }
     void whatWasSignedIsNotCorrectedIntoSomethingElse() {
         Shop shop;

@@ -168,6 +168,7 @@ private slots:
             shop.about() + "}");
         shop.say(R"({"entry":"line.settled","on":"2026-06-03","state":"done","line":"work.check-flight")" +
                  shop.about() + "}");
+        shop.say(R"({"entry":"flight.logged","on":"2026-06-03","balloon":"QE-ONE","minutes":20})");
         auto closing = Shop::signing();
         closing.on = day("2026-06-04");
         QVERIFY(shop.sign(closing));

@@ -173,6 +173,17 @@ private:
     struct Replayed {
         ItemFacts facts;
     };
+    struct Happened {
+        Occurrence occurrence;
+        std::optional<Registration> balloon;
+        std::set<ItemId> items; ///< those that it falls on
+    };
+    /// What was fitted when a balloon flew.
+    struct Flown {
+        const Entry* entry;
+        const FlightLogged* flight;
+        ItemId item;
+    };
 
     PlainReplay(const std::vector<Entry>& live, CivilDate on, Live) : m_live(&live), m_matters(live), m_on(on) {
         for (const auto& entry : live)
@@ -182,6 +193,13 @@ private:
         for (const auto& entry : live)
             if (entry.on <= on)
                 take(entry);
+        for (auto& [occurrence, balloon, items] : m_happened) {
+            for (const auto& [flown, flight, item] : m_flown)
+                if (flight->balloon == balloon && wasAloft(*flown, *flight, occurrence.stamp.at.on()))
+                    items.insert(item);
+            for (const auto& item : items)
+                happen(item, occurrence);
+        }
         for (auto& [id, item] : m_items) {
             item.facts.lists = m_matters.listsOn(id, on);
             item.facts.incomplete = m_matters.incompleteOn(id, on);
@@ -225,8 +243,10 @@ private:
                     count(id, entry, flight->use);
             else
                 for (const auto& [id, balloon] : m_where)
-                    if (balloon == flight->balloon)
+                    if (balloon == flight->balloon) {
                         count(id, entry, flight->use);
+                        m_flown.push_back({&entry, flight, id});
+                    }
         } else if (const auto* done = std::get_if<RequirementDone>(&entry.body)) {
             accomplish(entry, *done);
         } else if (const auto* review = std::get_if<ReviewSigned>(&entry.body)) {
@@ -244,10 +264,10 @@ private:
         } else if (const auto* event = std::get_if<EventReported>(&entry.body)) {
             const Occurrence occurrence{event->event, {momentOf(entry), entry.id}, event->hottest, event->lasted};
             if (const auto* id = std::get_if<ItemId>(&event->subject))
-                happen(*id, occurrence);
+                m_happened.push_back({occurrence, {}, {*id}});
             else
-                for (const auto& item : concerned(std::get<Registration>(event->subject), entry.on))
-                    happen(item, occurrence);
+                m_happened.push_back({occurrence, std::get<Registration>(event->subject),
+                                      concerned(std::get<Registration>(event->subject), entry.on)});
         }
         for (auto& [id, item] : m_items) {
             const auto place = m_where.find(id);
@@ -326,6 +346,8 @@ private:
         facts.done.push_back(each);
     }
 
+    std::vector<Happened> m_happened;
+    std::vector<Flown> m_flown;
     const std::vector<Entry>* m_live;      ///< while it is made
     std::map<std::string, Moment> m_since; ///< by item or balloon, which are called differently here
     PlainMatters m_matters;

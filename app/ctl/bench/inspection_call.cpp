@@ -112,8 +112,7 @@ int run(const InspectionListOptions& options, const Common& common) {
     const auto lists = pendingLists(*record, std::nullopt, record.on);
     if (!lists)
         return refuse(lists.error());
-    constexpr std::size_t latest = 200; // each asks the gate again
-    const auto unsupported = unsupportedReleases(*record, std::nullopt, record.on, latest);
+    const auto unsupported = unsupportedReleases(*record, std::nullopt, record.on, latestOfTheFleet);
     if (!unsupported)
         return refuse(unsupported.error());
     Json list = Json::array();

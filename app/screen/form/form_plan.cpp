@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/form/form_plan.h"
 
+#include "registry/known_events.h"
 #include "registry/likely_flight.h"
 #include "rules/due/defects.h"
 #include "rules/programme/programme.h"
@@ -125,9 +126,8 @@ Fields doneFields(const FormSubject& subject, const FleetSheet& sheet) {
 
 Fields eventFields(const FormSubject& subject, const FleetSheet& sheet) {
     std::vector<Choice> events;
-    for (const char* each : {"hard-landing", "wire-contact", "over-temperature", "immersion", "dragged", "fire",
-                             "mildew", "increased-fuel-use"})
-        events.push_back(plain(QLatin1String(each), Words::event(each)));
+    for (const auto each : knownEvents)
+        events.push_back(plain(inward(std::string(each)), Words::event(std::string(each))));
     return {subject.item.empty()
                 ? choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon)
                 : choice("item", FormPlan::tr("Item"), FormPlan::items(sheet, {}), subject.item),

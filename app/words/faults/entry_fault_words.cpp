@@ -70,6 +70,9 @@ Sources sourcesOf(EntryFault fault) {
     case EntryFault::NearlyATypeKnown:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is nearly '%2', a type that is known"),
                 QT_TRANSLATE_NOOP("Problem", "write it as that, or confirm that it is another type")};
+    case EntryFault::NearlyAnEventKnown:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is nearly '%2', an event that is known; nothing waits for this one"),
+                QT_TRANSLATE_NOOP("Problem", "write it as '%2'")};
     case EntryFault::NotASlug:
         return {QT_TRANSLATE_NOOP("Problem", "not one word of lower case letters, digits and hyphens"),
                 QT_TRANSLATE_NOOP("Problem", "write it as hard-landing is written")};

@@ -304,6 +304,13 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::PlaceUnfilled:
         return {QT_TRANSLATE_NOOP("Problem", "the wording '%1' speaks of {%2}, for which the record has nothing here"),
                 QT_TRANSLATE_NOOP("Problem", "give it, or adopt a wording without it")};
+    case ReleaseFault::NoSuchLine:
+        return {QT_TRANSLATE_NOOP("Problem", "the checklist of the inspection has no line '%1'"),
+                QT_TRANSLATE_NOOP("Problem", "write the line as the checklist has it; the nearest is '%2'")};
+    case ReleaseFault::NotFlown:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is put down as done, and no flight of %2 is logged in this visit "
+                                             "after the work"),
+                QT_TRANSLATE_NOOP("Problem", "log the check flight, or say when it was done after it")};
     case ReleaseFault::EntryUnread:
         return {QT_TRANSLATE_NOOP("Problem", "the record holds an entry that cannot be read, '%1' (%2)"),
                 QT_TRANSLATE_NOOP("Problem", "void it with a reason, and write it again as it should be")};

@@ -99,6 +99,11 @@ Sources sourcesOf(StoreFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "what the record holds is damaged: another name was written where '%1' "
                                              "stands now (name %2)"),
                 QT_TRANSLATE_NOOP("Problem", "see what verify says; rebuild makes the names anew from the journal")};
+    case StoreFault::NameMissing:
+        return {QT_TRANSLATE_NOOP("Problem",
+                                  "what the record holds is damaged: a name is missing that its journal has, and "
+                                  "nobody can say that this one is not in it"),
+                QT_TRANSLATE_NOOP("Problem", "see what verify says; rebuild makes the names anew from the journal")};
     case StoreFault::ValueUnread:
         return {QT_TRANSLATE_NOOP(
                     "Problem",

@@ -52,6 +52,13 @@ Sources sourcesOf(TrustFault fault) {
     case TrustFault::ProofWithoutSeal:
         return {QT_TRANSLATE_NOOP("Problem", "what is proven does not say what it covers"),
                 QT_TRANSLATE_NOOP("Problem", "write 'seal' as the record composes it, and prove that")};
+    case TrustFault::NotAKey:
+        return {QT_TRANSLATE_NOOP("Problem", "this is no key that a code gives: anybody could sign by it"),
+                QT_TRANSLATE_NOOP("Problem", "set the code by the program, or make the key as it does")};
+    case TrustFault::LooksLikeAnother:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' cannot be told from '%2' by eye, and the record has that name"),
+                QT_TRANSLATE_NOOP("Problem", "write the name as the record has it; of two persons of one name write "
+                                             "one with something beside it, as an initial or a number")};
     }
     return {};
 }

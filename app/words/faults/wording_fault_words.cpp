@@ -49,6 +49,11 @@ Sources sourcesOf(WordingFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "nobody confirms anything as '%1'"),
                 QT_TRANSLATE_NOOP("Problem", "name the capacity of an entitlement of the person, e.g. "
                                              "independent-certifying-staff")};
+    case WordingFault::Hidden:
+        return {QT_TRANSLATE_NOOP("Problem",
+                                  "there is a character that nobody sees, %1, in line %2 at place %3: what is "
+                                  "read is not what is signed"),
+                QT_TRANSLATE_NOOP("Problem", "take it out and write that line anew")};
     }
     return {};
 }

@@ -24,6 +24,8 @@ const char* sourceOf(BarredPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "%1 is authorised to sign nothing on %2");
     case BarredPhrase::OtherRules:
         return QT_TRANSLATE_NOOP("Phrase", "what %1 signs as is not one of the rules that this visit is under");
+    case BarredPhrase::OtherState:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 decides nothing on a balloon that flies by the rules of another state");
     case BarredPhrase::OwnerForHire:
         return QT_TRANSLATE_NOOP("Phrase",
                                  "a pilot-owner releases nothing on a balloon operated for hire (Subpart-ADD)");

@@ -89,7 +89,8 @@ Result<void> readAskedBesides(Books& books, BenchFile& file) {
                 file.titles.emplace(held.requirement->id, held.requirement->title);
             }
     auto items = withWorkDone(file);
-    const auto fabric = fabricMarks(books, {std::nullopt, file.inspection.opened.body.items}, items, file.on);
+    const auto fabric =
+        fabricMarks(books, {std::nullopt, file.inspection.opened.body.items}, items, file.on, file.inspection.id);
     if (!fabric)
         return tl::unexpected(fabric.error());
     const auto list = dueList(std::move(items), *fabric, std::move(*obligations), file.on);

@@ -16,6 +16,7 @@ enum class BarredPhrase : std::uint8_t {
     NotFor,            ///< %2: the capacity, %3: the balloons, %4: the one acted on
     EntitledToNothing, ///< %2: the day
     OtherRules,        ///< %1: the capacity
+    OtherState,        ///< %1: the capacity
     OwnerForHire,
     AnnualByAMechanic,
     MajorByAMechanic,

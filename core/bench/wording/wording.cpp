@@ -4,6 +4,7 @@
 #include "bench/wording/places.h"
 #include "problem/faults/wording_fault.h"
 #include "record/chain/chain.h"
+#include "text/legible.h"
 
 #include <nlohmann/json.hpp>
 
@@ -144,6 +145,17 @@ std::span<const ShippedWording> shippedWordings() {
 
 const ShippedWording& shipped(StatementText text) { return shippedWordings()[static_cast<std::size_t>(text)]; }
 
+std::optional<Problem> hiddenIn(std::string_view text, std::string key) {
+    const auto hidden = firstHidden(text);
+    if (!hidden)
+        return std::nullopt;
+    constexpr int digits = 4;
+    std::string point;
+    for (auto rest = static_cast<unsigned>(hidden->point); rest > 0 || point.size() < digits; rest /= 16)
+        point.insert(point.begin(), "0123456789ABCDEF"[rest % 16]);
+    return Problem{WordingFault::Hidden, {"U+" + point, hidden->line, hidden->place}, atKey(std::move(key))};
+}
+
 std::vector<Problem> faultsOf(const TextAdopted& adopted) {
     const auto text = statementTextFrom(adopted.text);
     if (!text) {
@@ -153,6 +165,10 @@ std::vector<Problem> faultsOf(const TextAdopted& adopted) {
         return {Problem{WordingFault::NoSuchText, {adopted.text, std::move(names)}, atKey("text")}};
     }
     std::vector<Problem> faults;
+    for (const auto& [said, key] :
+         {std::pair{&adopted.body, "body"}, {&adopted.title, "title"}, {&adopted.source, "source"}})
+        if (auto hidden = hiddenIn(*said, key))
+            faults.push_back(std::move(*hidden));
     const auto has = placesIn(adopted.body);
     const auto may = placesOf(*text);
     for (const auto& name : has)

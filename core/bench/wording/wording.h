@@ -10,6 +10,7 @@
 #include "record/kinds/shop.h"
 
 #include <map>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -57,6 +58,10 @@ struct ShippedWording {
 /// In the order of `StatementText`.
 [[nodiscard]] std::span<const ShippedWording> shippedWordings();
 [[nodiscard]] const ShippedWording& shipped(StatementText text);
+
+/// That a text which is signed by, or worked by, holds a character that nobody sees: what is read is then not what is
+/// signed. At that key, with its line and its place.
+[[nodiscard]] std::optional<Problem> hiddenIn(std::string_view text, std::string key);
 
 /// What stands against adopting it: no such text, a place that there is not, one missing that the rule wants filled, a
 /// revision under which another wording ships.

@@ -3,6 +3,7 @@
 
 #include "answers/bench_file.h"
 #include "bench/release/barred_phrase.h"
+#include "gate/aircraft_rules.h"
 #include "text/blank.h"
 
 #include <algorithm>
@@ -30,6 +31,12 @@ Result<bool> takesBackOwnWord(const Batch& batch, const Entry& amendment, const 
     return told->empty();
 }
 
+std::optional<Barred> otherRules(const std::optional<Regime>& regime, Capacity capacity) {
+    if (!regime || *regime == regimeOf(capacity))
+        return std::nullopt;
+    return Barred{{BarredPhrase::OtherState, {termOf(capacity)}}, gradingRule};
+}
+
 Result<std::optional<Barred>> mayDecide(Books& books, const Entry& amendment, const std::optional<ItemId>& on,
                                         const std::string& finder) {
     const auto entitlements = entitlementsOn(books, amendment.on);
@@ -43,11 +50,18 @@ Result<std::optional<Barred>> mayDecide(Books& books, const Entry& amendment, co
         if (!facts->empty())
             item = std::move(facts->front());
     }
+    const auto regime = on ? regimeOf(books, *on, amendment.on) : std::optional<Regime>();
+    if (!regime)
+        return tl::unexpected(regime.error());
     const PersonId person(amendment.by);
     std::optional<Barred> bar = Barred{{BarredPhrase::EntitledToNothing, {person, amendment.on}}, gradingRule};
     for (const auto& each : *entitlements) {
         if (each.person != person || isOfReviewers(each.capacity))
             continue;
+        if (auto other = otherRules(*regime, each.capacity)) {
+            bar = std::move(other);
+            continue;
+        }
         const Signatory signatory{person, each.capacity, item.balloon, item.operations, amendment.on};
         if (auto lacks = notEntitled(*entitlements, signatory)) {
             bar = std::move(lacks);
@@ -68,6 +82,10 @@ Findings askWhoTakesBack(const Batch& batch, const Entry& amendment, const Taken
         return tl::unexpected(own.error());
     if (*own)
         return std::vector<Problem>{};
+    return askWhoDecides(batch, amendment, taken, line);
+}
+
+Findings askWhoDecides(const Batch& batch, const Entry& amendment, const TakenBack& taken, int line) {
     const auto* voided = std::get_if<EntryVoided>(&amendment.body);
     const bool byNobody = isBlank(amendment.by);
     if (byNobody || isBlank(voided ? voided->reason : amendment.note))

@@ -28,9 +28,14 @@ struct TakenBack {
     Argument what;
 };
 [[nodiscard]] Findings askWhoTakesBack(const Batch& batch, const Entry& amendment, const TakenBack& taken, int line);
+/// The same of what is nobody's own slip.
+[[nodiscard]] Findings askWhoDecides(const Batch& batch, const Entry& entry, const TakenBack& taken, int line);
 
-/// Nothing where the person who writes the amendment may decide so of what was found on the item; without an item,
-/// where he may of any.
+/// Why nobody decides in that capacity of what flies under a regime; nothing where that is not known.
+[[nodiscard]] std::optional<Barred> otherRules(const std::optional<Regime>& regime, Capacity capacity);
+
+/// Nothing where the person who writes the amendment may decide so of what was found on the item, under the rules
+/// that its balloon flies by; without an item, where he may of any.
 [[nodiscard]] Result<std::optional<Barred>> mayDecide(Books& books, const Entry& amendment,
                                                       const std::optional<ItemId>& on, const std::string& finder);
 

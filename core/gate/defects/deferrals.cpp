@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
 #include "bench/release/barred_phrase.h"
+#include "gate/aircraft_rules.h"
 #include "gate/checks.h"
+#include "gate/defects/deciding.h"
 #include "gate/refusing.h"
 #include "problem/faults/release_fault.h"
 #include "rules/due/defects.h"
@@ -33,10 +35,17 @@ Findings judged(Books& books, const Entry& entry, const DefectDeferred& deferral
                                            "ML.A.403(a), (b) (from memory); 14 CFR 91.405"}};
             asked.severity = mark.severity;
         }
+    const auto regime = regimeOf(books, deferral.item, entry.on);
+    if (!regime)
+        return tl::unexpected(regime.error());
     Barred bar{{BarredPhrase::EntitledToNothing, {deferral.agreedBy, entry.on}}, "ML.A.403(b) (from memory)"};
     for (const auto& each : *entitlements) {
         if (each.person != deferral.agreedBy)
             continue;
+        if (auto other = otherRules(*regime, each.capacity)) {
+            bar = std::move(*other);
+            continue;
+        }
         auto next =
             mayDefer(*entitlements, {each.person, each.capacity, item.balloon, item.operations, entry.on}, asked);
         if (!next)

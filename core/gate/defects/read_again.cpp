@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/defects/read_again.h"
 
+#include "answers/bench_file.h"
 #include "answers/type_book.h"
+#include "answers/visit/retest.h"
 #include "bench/release/bench_file.h"
 
 namespace crownring {
@@ -19,6 +21,14 @@ Result<std::vector<StatedLimit>> limitsOn(Books& books, const ItemId& id, CivilD
         if (limit.kind == item.kind && limit.type.text() == *item.type)
             limits.push_back(limit);
     return limits;
+}
+
+Result<std::vector<LimitSpan>> limitsEver(Books& books, const ItemId& id) {
+    const auto facts = books.facts({{}, {id}}, CivilDate::last());
+    const auto book = typeBook(books, CivilDate::last());
+    if (!facts || !book)
+        return tl::unexpected(facts ? book.error() : facts.error());
+    return facts->empty() ? std::vector<LimitSpan>() : book->spansOf(facts->front().kind, facts->front().type);
 }
 
 Result<std::optional<Entry>> failedReading(const Batch& batch, const DefectId& defect, const ItemId& item) {
@@ -46,17 +56,20 @@ Result<bool> isReadAgain(const Batch& batch, const Entry& clearing, const Entry&
         return tl::unexpected(facts.error());
     if (facts->empty() || facts->front().out) // out of service: nothing flies on it
         return true;
-    const auto limits = limitsOn(batch.books, reading.item, clearing.on);
+    const auto limits = limitsEver(batch.books, reading.item);
     if (!limits)
         return tl::unexpected(limits.error());
-    if (stateOf(reading, *limits).judgement != Judgement::Fails) // as it says by now
+    if (judgedAsTaken(reading, momentOf(failed), *limits) != Judgement::Fails) // as it says by now
         return true;
+    const auto calibrations = calibrationsOn(batch.books, CivilDate::last());
+    if (!calibrations)
+        return tl::unexpected(calibrations.error());
     bool passes = false;
     const auto taken = batch.books.fabric({reading.item}, clearing.on, [&](const FabricHistory& history) {
         for (const auto& later : history.readings)
             passes = passes || (later.stamp.id != failed.id && !(later.stamp.at < momentOf(failed)) &&
-                                takesThePlaceOf(later.body, reading) &&
-                                stateOf(later.body, *limits).judgement == Judgement::Passes);
+                                takesThePlaceOf(later.body, reading) && isRetest(later, reading, *calibrations) &&
+                                judgedAsTaken(later.body, later.stamp.at, *limits) == Judgement::Passes);
     });
     if (!taken)
         return tl::unexpected(taken.error());

@@ -20,21 +20,21 @@ struct Moved {
     JournalLine root;
     Entry before;
     std::optional<Entry> now;
-    std::vector<StatedLimit> limits;
+    std::vector<LimitSpan> limits;
 
     [[nodiscard]] const ReadingTaken& was() const { return std::get<ReadingTaken>(before.body); }
-    [[nodiscard]] Judgement judged() const { return stateOf(was(), limits).judgement; }
+    [[nodiscard]] Judgement judged() const { return judgedAsTaken(was(), momentOf(before), limits); }
     /// It says the same of the same place, from the same moment on.
     [[nodiscard]] bool stands() const {
         const auto* is = now ? std::get_if<ReadingTaken>(&now->body) : nullptr;
         return is && is->item == was().item && takesThePlaceOf(*is, was()) && takesThePlaceOf(was(), *is) &&
-               momentOf(*now) == momentOf(before) && stateOf(*is, limits).judgement == judged();
+               momentOf(*now) == momentOf(before) && judgedAsTaken(*is, momentOf(*now), limits) == judged();
     }
     /// Beyond the bound in the same place, it grounds by itself.
     [[nodiscard]] bool failsNow() const {
         const auto* is = now ? std::get_if<ReadingTaken>(&now->body) : nullptr;
         return is && is->item == was().item && takesThePlaceOf(*is, was()) &&
-               stateOf(*is, limits).judgement == Judgement::Fails;
+               judgedAsTaken(*is, momentOf(*now), limits) == Judgement::Fails;
     }
 };
 
@@ -49,7 +49,7 @@ Result<std::optional<Moved>> movedBy(const Batch& batch, const Entry& entry) {
         return tl::unexpected(before.error());
     if (!*before || !std::holds_alternative<ReadingTaken>((*before)->body))
         return std::nullopt;
-    auto limits = limitsOn(batch.books, std::get<ReadingTaken>((*before)->body).item, CivilDate::last());
+    auto limits = limitsEver(batch.books, std::get<ReadingTaken>((*before)->body).item);
     if (!limits)
         return tl::unexpected(limits.error());
     auto now = (*root)->voided ? std::nullopt : std::optional(nowOf(**root));

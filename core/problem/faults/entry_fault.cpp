@@ -49,6 +49,8 @@ FaultRow rowOf(EntryFault fault) {
         return {"not-legible", Code::BadValue};
     case EntryFault::NearlyATypeKnown:
         return {"nearly-a-type-known", Code::BadValue};
+    case EntryFault::NearlyAnEventKnown:
+        return {"nearly-an-event-known", Code::BadValue};
     case EntryFault::NotASlug:
         return {"not-a-slug", Code::BadValue};
     case EntryFault::NoWordForThis:

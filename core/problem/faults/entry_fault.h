@@ -26,10 +26,11 @@ enum class EntryFault : std::uint8_t {
     NotAListOfObjects,
     NotAList,
     EmptyList,
-    NamedTwice,       ///< %1: the name
-    NotAName,         ///< %1: the most characters
-    NotLegible,       ///< %1: the name
-    NearlyATypeKnown, ///< %1: as written, %2: the type that is known
+    NamedTwice,         ///< %1: the name
+    NotAName,           ///< %1: the most characters
+    NotLegible,         ///< %1: the name
+    NearlyATypeKnown,   ///< %1: as written, %2: the type that is known
+    NearlyAnEventKnown, ///< %1: as written, %2: the event that is known
     NotASlug,
     NoWordForThis, ///< %1: as written; %2: the words that may stand here
     NoKindOfItem,  ///< %1: as written; %2: the kinds

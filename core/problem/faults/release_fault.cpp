@@ -159,6 +159,10 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"checklist-not-confirmed", Code::NotReleasable};
     case ReleaseFault::PlaceUnfilled:
         return {"place-unfilled", Code::NotReleasable};
+    case ReleaseFault::NoSuchLine:
+        return {"no-such-line", Code::NotReleasable};
+    case ReleaseFault::NotFlown:
+        return {"not-flown", Code::NotReleasable};
     case ReleaseFault::EntryUnread:
         return {"entry-unread", Code::NotReleasable};
     }

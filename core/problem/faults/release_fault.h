@@ -85,6 +85,8 @@ enum class ReleaseFault : std::uint8_t {
     WordingNotConfirmed,   ///< %1: the text, %2: its revision
     ChecklistNotConfirmed, ///< %1: the checklist, %2: its revision
     PlaceUnfilled,         ///< %1: the text, %2: the place
+    NoSuchLine,            ///< %1: the line, %2: the nearest that there is
+    NotFlown,              ///< %1: the line, %2: the balloon
     EntryUnread,           ///< %1: its id, %2: which it is and why
 };
 [[nodiscard]] FaultRow rowOf(ReleaseFault fault);

@@ -57,6 +57,8 @@ FaultRow rowOf(StoreFault fault) {
         return {"value-unread", Code::StoreFailed};
     case StoreFault::NameAltered:
         return {"name-altered", Code::StoreFailed};
+    case StoreFault::NameMissing:
+        return {"name-missing", Code::StoreFailed};
     case StoreFault::NotIntact:
         return {"not-intact", Code::StoreFailed};
     case StoreFault::SubjectNotIntact:
@@ -109,6 +111,7 @@ bool isDamage(const Fault& fault) {
     case StoreFault::Damaged:
     case StoreFault::ValueUnread:
     case StoreFault::NameAltered:
+    case StoreFault::NameMissing:
     case StoreFault::NotIntact:
     case StoreFault::SubjectNotIntact:
     case StoreFault::EntryAltered:

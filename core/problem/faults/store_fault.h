@@ -34,6 +34,7 @@ enum class StoreFault : std::uint8_t {
     DriverGivesNoHandle,
     ValueUnread, ///< %1: the table, %2: the row, %3: the column
     NameAltered, ///< %1: as it stands, %2: its number
+    NameMissing,
     NotIntact,
     SubjectNotIntact, ///< %1: the item or balloon
     EntryAltered,     ///< %1: the id of an entry

@@ -33,6 +33,10 @@ FaultRow rowOf(TrustFault fault) {
         return {"proof-of-no-code", Code::NotReleasable};
     case TrustFault::ProofWithoutSeal:
         return {"proof-without-seal", Code::NotReleasable};
+    case TrustFault::NotAKey:
+        return {"not-a-key", Code::BadValue};
+    case TrustFault::LooksLikeAnother:
+        return {"looks-like-another", Code::NotReleasable};
     }
     return {};
 }

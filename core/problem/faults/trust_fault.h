@@ -22,6 +22,8 @@ enum class TrustFault : std::uint8_t {
     ProofOfNothing,
     ProofOfNoCode, ///< %1: the person
     ProofWithoutSeal,
+    NotAKey,
+    LooksLikeAnother, ///< %1: the person as written, %2: the one in the record
 };
 [[nodiscard]] FaultRow rowOf(TrustFault fault);
 

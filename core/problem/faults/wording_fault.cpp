@@ -29,6 +29,8 @@ FaultRow rowOf(WordingFault fault) {
         return {"taken-back-by-nobody", Code::NotReleasable};
     case WordingFault::NoCapacity:
         return {"no-capacity", Code::BadValue};
+    case WordingFault::Hidden:
+        return {"hidden", Code::BadValue};
     }
     return {};
 }

@@ -20,6 +20,7 @@ enum class WordingFault : std::uint8_t {
     NotCorrected,      ///< %1: the text
     TakenBackByNobody, ///< %1: the text
     NoCapacity,        ///< %1: as written
+    Hidden,            ///< %1: the code point, %2: the line, %3: the place in it
 };
 [[nodiscard]] FaultRow rowOf(WordingFault fault);
 

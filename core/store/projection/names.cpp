@@ -23,6 +23,13 @@ Names::Names(const Connection& connection)
       m_make(connection, "INSERT INTO name (name_no, sort, text, mark) VALUES (?, ?, ?, ?)"),
       m_last(connection, "SELECT COALESCE(MAX(name_no), 0) FROM name"),
       m_all(connection, "SELECT name_no, sort, text, mark FROM name WHERE name_no > ?"),
+      m_missing(connection,
+                "SELECT CASE WHEN COUNT(*) <> COALESCE(MAX(name_no), 0)"
+                " OR COALESCE(MAX(name_no), 0) < COALESCE((SELECT MAX(item_no) FROM item_entered), 0)"
+                " OR COALESCE(MAX(name_no), 0) < COALESCE((SELECT MAX(balloon_no) FROM balloon_entered), 0)"
+                " OR COALESCE(MAX(name_no), 0) < COALESCE((SELECT MAX((SELECT MAX(t.subject_no) FROM told t"
+                " WHERE t.sort = s.column1)) FROM (VALUES (1), (2), (3), (4), (5), (6), (7), (8), (9), (10),"
+                " (11)) s), 0) THEN 1 ELSE 0 END FROM name"),
       m_clear(connection, "DELETE FROM name") {}
 
 void Names::prove(std::int64_t number, Subject subject, const std::string& text, std::uint64_t mark) {
@@ -51,8 +58,10 @@ std::optional<std::int64_t> Names::find(Subject subject, const std::string& text
 
 std::optional<std::int64_t> Names::look(Subject subject, const std::string& text) {
     auto number = find(subject, text);
-    if (!number)
+    if (!number) {
         readAll();
+        proveNoneMissing();
+    }
     return number;
 }
 
@@ -117,6 +126,12 @@ void Names::proveAll() {
         const auto text = m_all.read<std::string>();
         prove(number, subject, text, m_all.read<std::uint64_t>());
     }
+}
+
+void Names::proveNoneMissing() {
+    m_missing.run();
+    if (m_missing.next() && m_missing.read<bool>())
+        throw StoreError(StoreFault::NameMissing);
 }
 
 void Names::clear() {

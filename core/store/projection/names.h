@@ -20,7 +20,8 @@ public:
 
     [[nodiscard]] std::optional<std::int64_t> find(Subject subject, const std::string& text);
     std::int64_t findOrMake(Subject subject, const std::string& text);
-    /// The same as `find` for an answer: that there is no such name is said only while none was altered.
+    /// The same as `find` for an answer: that there is no such name is said only while none was altered, nor taken
+    /// away.
     [[nodiscard]] std::optional<std::int64_t> look(Subject subject, const std::string& text);
     template <class Tag>
     [[nodiscard]] std::optional<std::int64_t> look(const Name<Tag>& name) {
@@ -53,6 +54,8 @@ private:
     [[nodiscard]] const std::string* known(std::int64_t number);
     /// @throws StoreError where the row's number, sort and text are not what was written
     static void prove(std::int64_t number, Subject subject, const std::string& text, std::uint64_t mark);
+    /// They are numbered from 1 without a gap, and what is entered has one. @throws StoreError where one is missing
+    void proveNoneMissing();
     void keep(Subject subject, std::int64_t number, const std::string& text);
 
     Statement m_find;
@@ -60,6 +63,7 @@ private:
     Statement m_make;
     Statement m_last;
     Statement m_all;
+    Statement m_missing;
     Statement m_clear;
     std::unordered_map<std::string, std::int64_t> m_known[subjects];
     std::unordered_map<std::int64_t, std::string> m_texts;

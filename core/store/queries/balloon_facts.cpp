@@ -20,7 +20,9 @@ BalloonFacts::BalloonFacts(const Connection& connection, Names& names, FlightTot
                                  "SELECT balloon_no, at, minutes, landings, inflations, flights, logged_minutes, "
                                  "logged_landings, logged_inflations FROM flown WHERE 1 = 1",
                                  "balloon_no", "")
-                              .c_str()) {}
+                              .c_str()),
+      m_aloft(connection, "SELECT at, entry_id FROM flight WHERE balloon_no = ? AND counted = 1 AND at >= ? AND at < ?"
+                          " AND at + minutes >= ?") {}
 
 void BalloonFacts::begin() { m_known.clear(); }
 
@@ -86,6 +88,23 @@ const std::vector<Occurrence>& BalloonFacts::events(std::int64_t balloon) const 
     static const std::vector<Occurrence> none;
     const auto known = m_known.find(balloon);
     return known == m_known.end() ? none : known->second.events;
+}
+
+bool BalloonFacts::flewIn(std::int64_t balloon, CivilDate on, const Stamp& from, const std::optional<Moment>& until,
+                          const std::optional<EntryId>& untilId) {
+    const auto start = Moment::startOf(on).minutes();
+    const auto earliest = start - longestFlight.value();
+    if (Moment::endOf(on) <= from.at || (until && until->minutes() < earliest))
+        return false;
+    m_aloft.run(balloon, earliest, Moment::endOf(on).minutes(), start);
+    bool flew = false;
+    while (m_aloft.next()) {
+        Stamp flight;
+        flight.at = m_aloft.read<Moment>();
+        flight.id = m_aloft.read<EntryId>();
+        flew = flew || (!(flight < from) && (!until || flight < Stamp{*until, untilId.value_or(EntryId())}));
+    }
+    return flew;
 }
 
 const std::vector<std::string>* BalloonFacts::operations(std::int64_t balloon, CivilDate on) const {

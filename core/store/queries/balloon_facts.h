@@ -29,6 +29,10 @@ public:
     [[nodiscard]] std::vector<Usage> flownBefore(const std::vector<FlightTotals::Asked>& asked);
     /// In their order.
     [[nodiscard]] const std::vector<Occurrence>& events(std::int64_t balloon) const;
+    /// What is fitted flew on it on a day, within a stay: what was removed before an event was reported, or fitted
+    /// after the hour that it is said to be of, suffered it if it flew then. Also of a flight from the day before.
+    [[nodiscard]] bool flewIn(std::int64_t balloon, CivilDate on, const Stamp& from, const std::optional<Moment>& until,
+                              const std::optional<EntryId>& untilId);
     /// As it is known on a day; null where nobody had entered the balloon.
     [[nodiscard]] const std::vector<std::string>* operations(std::int64_t balloon, CivilDate on) const;
 
@@ -45,7 +49,7 @@ private:
 
     Names& m_names;
     FlightTotals& m_totals;
-    Statement m_entered, m_events, m_flown;
+    Statement m_entered, m_events, m_flown, m_aloft;
     std::unordered_map<std::int64_t, Known> m_known;
 };
 

@@ -190,7 +190,8 @@ void FactsReader::readStays(Moment end, std::optional<std::int64_t> item) {
         readBalloon(balloon);
         for (const auto& event : m_balloons.events(balloon)) {
             const bool before = until && !(event.stamp < Stamp{*until, untilId.value_or(EntryId())});
-            if (!(event.stamp < from) && !before && event.stamp.at < end)
+            if (event.stamp.at < end && ((!(event.stamp < from) && !before) ||
+                                         m_balloons.flewIn(balloon, event.stamp.at.on(), from, until, untilId)))
                 working->facts.events.push_back(event);
         }
         auto place = m_stays.read<std::string>();

@@ -31,6 +31,26 @@ std::string pull(const char* on, const char* found, int row = 11, const char* id
            std::to_string(row) + (id ? std::string(R"(,"id":")") + id + "\"}" : "}");
 }
 
+/// A visit that somebody carried out.
+const char* const visit =
+    R"({"entry":"tester.calibrated","on":"2024-01-01","tester":"F-1","until":"2024-12-31"}
+{"entry":"person.entitled","on":"2024-01-01","person":"Ada Rhos","capacity":"independent-certifying-staff","licence":"QE.66.1"}
+{"entry":"inspection.opened","on":"2024-05-01","inspection":"V","visit":"part-ml-rectification","items":["E1"]})";
+std::string inVisit(std::string line, const char* more = R"(,"tester":"F-1")") {
+    return line.insert(line.size() - 1, std::string(R"(,"inspection":"V")") + more);
+}
+/// How its release came about is for the tests of the gate.
+void release(Record& record, const char* outcome = "released") {
+    letIn(
+        record,
+        R"({"entry":"inspection.closed","on":"2024-06-01","time":"20:00Z","inspection":"V","signatory":"Ada Rhos","capacity":"independent-certifying-staff","licence":"QE.66.1","statement":"released","outcome":")" +
+            std::string(outcome) + R"("})");
+}
+const char* const newPanel =
+    R"({"entry":"repair.made","on":"2024-05-20","item":"E1","method":"panel replaced","gore":3,"row":11})";
+const char* const patched =
+    R"({"entry":"repair.made","on":"2024-05-20","item":"E1","method":"patch","gore":3,"row":11,"width_mm":1,"height_mm":1})";
+
 struct Row {
     Standing standing = Standing::Clear;
     std::string note;
@@ -68,8 +88,38 @@ private slots:
         inVent.insert(inVent.size() - 1, R"(,"zone":"parachute")");
         posted(*scratch.record, inVent);
         QCOMPARE(fabricRow(*scratch.record, "2024-06-02").standing, Standing::Lapsed);
-        posted(*scratch.record, pull("2024-06-01", R"("value":300)"));
+        posted(*scratch.record, visit);
+        posted(*scratch.record, inVisit(pull("2024-06-01", R"("value":300)")));
+        release(*scratch.record);
         QCOMPARE(fabricRow(*scratch.record, "2024-06-02").standing, Standing::Clear);
+    }
+    /// ML.A.403(a), ML.A.801(a); 14 CFR 43.13(b), 91.407(a) (from memory); our reading.
+    void onlyAReleasedRetestOrANewPanelLiftsWhatFailed() {
+        const auto later = pull("2024-05-20", R"("value":300)");
+        for (const auto& nothing : {later, inVisit(later, ""), inVisit(later, R"(,"tester":"F-9")"),
+                                    std::string(newPanel), std::string(patched), inVisit(patched, "")}) {
+            Scratch scratch;
+            posted(*scratch.record, shed() + "\n" + visit);
+            posted(*scratch.record, pull("2024-05-01", R"("value":120)"));
+            posted(*scratch.record, nothing);
+            release(*scratch.record);
+            QCOMPARE(fabricRow(*scratch.record, "2024-06-02").standing, Standing::Lapsed);
+        }
+        for (const auto& shown : {inVisit(later), inVisit(newPanel, "")}) {
+            Scratch scratch;
+            posted(*scratch.record, shed() + "\n" + visit);
+            posted(*scratch.record, pull("2024-05-01", R"("value":120)"));
+            posted(*scratch.record, pull("2024-05-01", R"("value":180)", 5));
+            posted(*scratch.record, shown);
+            QCOMPARE(fabricRow(*scratch.record, "2024-06-02").standing, Standing::Lapsed);
+            release(*scratch.record);
+            QCOMPARE(fabricRow(*scratch.record, "2024-05-31").standing, Standing::Lapsed);
+            QCOMPARE(fabricRow(*scratch.record, "2024-06-02").standing, Standing::Clear);
+            letIn(
+                *scratch.record,
+                R"({"entry":"release.revoked","on":"2024-06-03","inspection":"V","by":"Ada Rhos","reason":"a bent gauge"})");
+            QCOMPARE(fabricRow(*scratch.record, "2024-06-04").standing, Standing::Lapsed);
+        }
     }
     void aWeakVentGroundsByItsOwnLimit() {
         Scratch scratch;
@@ -120,8 +170,9 @@ private slots:
         posted(*scratch.record, pull("2024-05-01", R"("value":120)"));
         posted(*scratch.record, pull("2024-05-01", R"("value":180)", 5));
         QCOMPARE(fabricRow(*scratch.record, "2024-06-01").standing, Standing::Lapsed);
-        posted(*scratch.record,
-               R"({"entry":"repair.made","on":"2024-05-20","item":"E1","method":"panel replaced","gore":3,"row":11})");
+        posted(*scratch.record, visit);
+        posted(*scratch.record, inVisit(newPanel, ""));
+        release(*scratch.record);
         QCOMPARE(fabricRow(*scratch.record, "2024-06-01").standing, Standing::Clear);
         QCOMPARE(fabricRow(*scratch.record, "2024-05-10").standing, Standing::Lapsed);
     }
@@ -138,7 +189,11 @@ private slots:
             R"({"entry":"part.replaced","on":"2024-05-10","item":"E1","part":"panel","release_document":"own","defect":"D1"})");
         QVERIFY(!postText(*scratch.record, *scratch.record, cleared, "office")); // nothing was read there since
         posted(*scratch.record, pull("2024-05-10", R"("value":180)"));
+        QVERIFY(!postText(*scratch.record, *scratch.record, cleared, "office")); // nobody answers for that
+        posted(*scratch.record, visit);
+        posted(*scratch.record, inVisit(pull("2024-05-10", R"("value":180)")));
         posted(*scratch.record, cleared);
+        release(*scratch.record);
         QCOMPARE(fabricRow(*scratch.record, "2024-06-01").standing, Standing::Clear);
     }
     void whatIsPutRightInWordsAloneStands() {
@@ -154,7 +209,11 @@ private slots:
         posted(*scratch.record, pull("2024-05-10", R"("value":125)"));
         QVERIFY(!postText(*scratch.record, *scratch.record, cleared, "office")); // it fails again
         posted(*scratch.record, pull("2024-05-10", R"("value":180)"));
+        QVERIFY(!postText(*scratch.record, *scratch.record, cleared, "office")); // nobody answers for that
+        posted(*scratch.record, visit);
+        posted(*scratch.record, inVisit(pull("2024-05-10", R"("value":180)")));
         posted(*scratch.record, cleared);
+        release(*scratch.record);
         QCOMPARE(fabricRow(*scratch.record, "2024-06-01").standing, Standing::Clear);
     }
     void whereTheManualRetiresTheEnvelopeNoRepairBringsItBack() {

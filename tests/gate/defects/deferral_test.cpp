@@ -67,7 +67,7 @@ private slots:
         shop.say(R"({"entry":"balloon.entered","on":"2016-05-01","balloon":"QE-TWO"}
 {"entry":"person.entitled","on":"2020-01-01","person":"Ida Gone","capacity":"independent-certifying-staff","licence":"QE.66.8","until":"2026-05-31"}
 {"entry":"person.entitled","on":"2020-01-01","person":"Uwe Away","capacity":"independent-certifying-staff","licence":"QE.66.9","balloons":["QE-TWO"]})");
-        shop.ready(Visit::PartMlInspection).find("D-1", "barring");
+        shop.ready(person == "Pia Lund" ? Visit::UsAnnual : Visit::PartMlInspection).find("D-1", "barring");
         const auto before = shop.entries();
         const auto problems = problemsOf(shop.record(), shop.deferral("D-1", person.toUtf8().constData()));
         QCOMPARE(problems.size(), std::size_t{1});

@@ -53,6 +53,10 @@ std::string correctionByKit(const std::string& of, const std::string& changes) {
 }
 const std::string withoutProof = R"({"proof":null})";
 const std::string asKitWithoutProof = R"({"signatory":"Kit Moor","proof":null})";
+const std::string otherLicence = R"({"licence":"QE.66.9"})";
+const std::string otherLimitations = R"({"limitations":"none"})";
+const std::string otherManuals = R"({"manuals":["Manual 78"]})";
+const std::string otherNote = R"({"note":"seen twice"})";
 const std::string byKit = R"({"by":"Kit Moor"})";
 const std::string bentGauge = R"({"reason":"the gauge was bent"})";
 const std::string cai =
@@ -156,8 +160,11 @@ private slots:
         shop.ready(Visit::PartMlInspection);
         shop.say(codeOf("Ada Rhos", 'a'));
         shop.say(proven(sealedReleaseOf(shop), 'a'));
-        for (const char* by : {"Ada Rhos", "ada rhos", "Ada  Rhos "})
-            QCOMPARE(trustFaultsOf(shop.record(), signedWithdrawal(shop, by)), TrustFaults{TrustFault::ProofMissing});
+        QCOMPARE(trustFaultsOf(shop.record(), signedWithdrawal(shop, "Ada Rhos")),
+                 TrustFaults{TrustFault::ProofMissing});
+        for (const char* by : {"ada rhos", "Ada  Rhos "})
+            QCOMPARE(trustFaultsOf(shop.record(), signedWithdrawal(shop, by)),
+                     (TrustFaults{TrustFault::LooksLikeAnother, TrustFault::ProofMissing}));
         QCOMPARE(trustFaultsOf(shop.record(), proven(signedWithdrawal(shop, "Ada Rhos"), 'a', Purpose::Closing)),
                  TrustFaults{TrustFault::ProofFails});
         QVERIFY(trustFaultsOf(shop.record(), proven(signedWithdrawal(shop, "Ada Rhos"), 'a')).empty());
@@ -175,6 +182,12 @@ private slots:
             QVERIFY(!problems.empty());
             for (const auto& each : problems)
                 QCOMPARE(each.fault, Fault(BenchFault::SignatureIsFixed));
+        }
+        // Nor what else of it the proof covers, whoever says why.
+        for (const auto& changes : {otherLicence, otherLimitations, otherManuals, otherNote}) {
+            const auto problems = corrected("r", changes);
+            QCOMPARE(problems.size(), std::size_t{1});
+            QCOMPARE(problems.front().fault, Fault(BenchFault::SignatureIsFixed));
         }
         shop.say(proven(signedWithdrawal(shop, "Ada Rhos"), 'a'));
         for (const auto& changes : {withoutProof, byKit})

@@ -30,9 +30,21 @@ Shop& beforeTheCheckFlight(Shop& shop) {
     return shop;
 }
 
-std::string flown(const Shop& shop, const char* on = "2026-06-03") {
+std::string aloft(const char* on) {
+    return R"({"entry":"flight.logged","balloon":"QE-ONE","minutes":20,"on":)" + quoted(on) + "}";
+}
+const std::string repairedAtNoon =
+    R"({"entry":"repair.made","on":"2026-06-03","time":"12:00Z","item":"E1","method":"line spliced")";
+std::string flownAt(const char* time) {
+    return R"({"entry":"flight.logged","balloon":"QE-ONE","minutes":20,"on":"2026-06-03","time":)" + quoted(time) + "}";
+}
+std::string saidToBeFlown(const Shop& shop, const char* on = "2026-06-03") {
     return R"({"entry":"line.settled","by":"Ada Rhos","state":"done","line":"work.check-flight","finding":"flown, nothing found","on":)" +
            quoted(std::string(on)) + shop.about() + "}";
+}
+
+std::string flown(const Shop& shop, const char* on = "2026-06-03") {
+    return aloft(on) + "\n" + saidToBeFlown(shop, on);
 }
 
 const DueRow* rowOf(const DueList& list, const Shop& shop) {
@@ -213,7 +225,36 @@ private slots:
         // Then it is no longer optional.
         QCOMPARE(shop.refused(Shop::signing()), QStringList{"line-open"});
         shop.settle("envelope.check-flight");
+        shop.say(aloft("2026-06-02"));
         expectReleased(shop, Shop::signing());
+    }
+    /// 14 CFR 91.407(b); ML.A.801(f) (from memory): what is said to be flown was.
+    void aCheckFlightThatNobodyFlewIsNoneThatIsDone() {
+        for (const auto* flight : {"", "2026-05-31", "2026-06-05"}) {
+            Shop shop;
+            beforeTheCheckFlight(shop).say(saidToBeFlown(shop));
+            if (*flight)
+                shop.say(aloft(flight));
+            auto closing = Shop::signing();
+            closing.on = day("2026-06-04");
+            const auto refused = shop.sign(closing);
+            QVERIFY(!refused);
+            QCOMPARE(refused.error().front().fault, Fault(ReleaseFault::NotFlown));
+            QVERIFY2(isSaid(refused.error().front()), qPrintable(words::line(refused.error().front())));
+            shop.say(aloft("2026-06-03"));
+            QVERIFY(shop.sign(closing));
+        }
+    }
+    void norOneBeforeTheWorkWasDone() {
+        Shop shop;
+        beforeTheCheckFlight(shop).say(saidToBeFlown(shop));
+        shop.say(repairedAtNoon + shop.about() + "}");
+        auto closing = Shop::signing();
+        closing.on = day("2026-06-04");
+        shop.say(flownAt("09:00Z"));
+        QVERIFY(!shop.sign(closing));
+        shop.say(flownAt("16:00Z"));
+        QVERIFY(shop.sign(closing));
     }
     void whatWasSignedIsNeitherVoidedNorAltered() {
         Shop shop;

@@ -67,6 +67,8 @@ Wording ownWording(const std::string& body, const std::string& revision = "A") {
     return {release().text, revision, "Our release", body, "Shop manual, 4.2"};
 }
 constexpr const char* ownWords = "The work was done under {annex} by {person}, {licence}; {aircraft} is released.";
+constexpr const char* ownList =
+    R"({"checklist":"own","revision":"1","title":"Own","source":"invented","sections":[{"id":"all","title":"All"}],"lines":[{"id":"look","section":"all","kinds":["envelope"],"title":"Look","look_for":"Holes.","sources":{"part-ml":"invented"}}]})";
 std::string entitled(const char* person, const char* capacity, const char* licence) {
     return nlohmann::json{{"entry", "person.entitled"},
                           {"on", "2020-01-01"},
@@ -86,6 +88,30 @@ private slots:
         Unsaid shop;
         QCOMPARE(wordingFaults(shop), (Faults{ReleaseFault::WordingNotAdopted, ReleaseFault::ChecklistNotConfirmed}));
         expectRefused(shop, Shop::signing(), "wording", "");
+    }
+    /// What is read is what is signed (UAX #9 and UTS #39 on marks of direction and hidden characters, from memory).
+    void nothingIsAdoptedWithWhatNobodySees() {
+        Unsaid shop;
+        for (const auto* hidden : {"\u202e", "\u200b", "\u0007", "\u2066", "\u00ad", "\u0085", "\ufeff"}) {
+            const auto words = std::string("Released.\nNo") + hidden + " more: " + ownWords;
+            expectTurnedAway(shop, adoptedLine(ownWording(words), "2026-05-01"), WordingFault::Hidden);
+            const auto problems = problemsOf(shop.record(), adoptedLine(ownWording(words), "2026-05-01"));
+            QCOMPARE(problems.front().where.key, std::string("body"));
+            QVERIFY(problems.front().arguments.at(1) == Argument(2));
+            QVERIFY(problems.front().arguments.at(2) == Argument(3));
+        }
+        shop.say(adoptedLine(ownWording(std::string("Released.\n\t") + ownWords), "2026-05-01"));
+    }
+    void norAChecklist() {
+        Unsaid shop;
+        auto list = nlohmann::json::parse(ownList);
+        list["lines"][0]["look_for"] = "Holes\u202e.";
+        const nlohmann::json adopted{
+            {"entry", "checklist.adopted"}, {"on", "2026-05-01"}, {"checklist", "own"}, {"document", list}};
+        const auto problems = problemsOf(shop.record(), adopted.dump());
+        QCOMPARE(problems.size(), std::size_t{1});
+        QCOMPARE(problems.front().fault, Fault(WordingFault::Hidden));
+        QCOMPARE(problems.front().where.key, std::string("document/lines/0/look_for"));
     }
     void adoptedIsNotConfirmed() {
         Unsaid shop;

@@ -27,7 +27,9 @@ const std::string flownInAKit =
 
 void alter(Scratch& scratch, const char* statement) {
     scratch.record.reset();
-    Connection(scratch.file(), Access::ReadWrite).run(QString::fromUtf8(statement));
+    Connection connection(scratch.file(), Access::ReadWrite);
+    connection.run(QStringLiteral("PRAGMA foreign_keys = OFF")); // who alters a file is not held by it
+    connection.run(QString::fromUtf8(statement));
     scratch.reopen();
 }
 
@@ -61,6 +63,26 @@ private slots:
         QVERIFY(scratch.record->rebuild());
         QVERIFY(scratch.record->verify().value().intact);
         QCOMPARE(scratch.record->facts({{}, {ItemId("E1")}}, day("2024-04-01")).value().size(), std::size_t{1});
+    }
+    void aNameThatWasTakenAwayIsNotUnknown() {
+        for (const auto* gone : {"E1", "B1", "QE-ONE", "tear"}) {
+            Scratch scratch;
+            posted(*scratch.record, flownInAKit);
+            alter(scratch, ("DELETE FROM name WHERE text = '" + std::string(gone) + "'").c_str());
+            const auto isMissed = [](const Problem& problem) {
+                return problem.fault == Fault(StoreFault::NameMissing) && isSaid(problem);
+            };
+            const auto facts = scratch.record->facts({{}, {ItemId("E7")}}, day("2024-04-01"));
+            QVERIFY2(!facts && isMissed(facts.error()), gone);
+            scratch.reopen();
+            const auto told = scratch.record->told({Subject::Defect, "other", {}, day("2024-04-01")});
+            QVERIFY2(!told && isMissed(told.error()), gone);
+            scratch.reopen();
+            QVERIFY(!scratch.record->verify().value().intact);
+            QVERIFY(scratch.record->rebuild());
+            QCOMPARE(scratch.record->facts({{}, {ItemId("E7")}}, day("2024-04-01")).error().code(),
+                     Code::UnknownReference);
+        }
     }
     void norIsThatOfADefectOrAnInspection() {
         Scratch scratch;

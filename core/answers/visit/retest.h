@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What shows that a reading which failed is put right: the panel was replaced, or read again in its place, in a visit
+/// that somebody released. A patch of some size mends and shows nothing, nor does a figure that nobody answers for.
+/// ML.A.403(a), ML.A.801(a); 14 CFR 43.13(b), 91.407(a) (from memory); our reading.
+
+#include "bench/release/bench_file.h"
+#include "registry/books.h"
+
+#include <set>
+
+namespace crownring {
+
+/// Read in a visit, and with an instrument in calibration on that day wherever the quantity asks for one, or the first
+/// was read with one.
+[[nodiscard]] bool isRetest(const Stamped<ReadingTaken>& later, const ReadingTaken& failed,
+                            std::span<const Calibration> calibrations);
+
+struct Retests {
+    std::vector<Calibration> calibrations;
+    std::set<InspectionId> released;
+
+    [[nodiscard]] bool shows(const Stamped<ReadingTaken>& later, const ReadingTaken& failed) const {
+        return isRetest(later, failed, calibrations) && released.contains(*later.body.inspection);
+    }
+    /// Of a size that is stated it is a patch.
+    [[nodiscard]] bool isNewPanel(const RepairMade& repair) const {
+        return !repair.width && !repair.height && repair.inspection && released.contains(*repair.inspection);
+    }
+};
+/// By what was released up to a day, and is not withdrawn.
+/// @param inHand a visit that is being signed
+[[nodiscard]] Result<Retests> retestsIn(Books& books, std::span<const FabricHistory> histories, CivilDate on,
+                                        const std::optional<InspectionId>& inHand);
+
+}

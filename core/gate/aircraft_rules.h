@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Which state's aircraft rules were adopted, and for whom.
+
+#include "bench/checklist/visit.h"
+#include "registry/books.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace crownring {
+
+/// Whose aircraft rules a text is; of a revision from before texts said so, as the shelf has its programme.
+class Regimes {
+public:
+    const std::string& of(const ProgrammeId& id, const std::string& digest, const std::string& document);
+
+private:
+    std::map<std::string, std::string> m_known;
+};
+
+/// An adoption of the aircraft rules of a state, binding each registration that the balloon took later, too.
+struct Aircraft {
+    EntryId id;
+    ProgrammeId programme;
+    std::string regime;
+    Bound bound;
+};
+[[nodiscard]] Result<std::vector<Aircraft>> aircraftRules(Books& books);
+
+/// Under whose rules an item is: those of the balloon that it is on, in the end, else on that day; of one on none its
+/// own. Whenever they were adopted, since the day of what is decided is anybody's to write. Nothing where nobody
+/// adopted any, or those of two states.
+[[nodiscard]] Result<std::optional<Regime>> regimeOf(Books& books, const ItemId& item, CivilDate on);
+
+}
