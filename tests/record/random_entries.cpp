@@ -97,11 +97,38 @@ rc::Gen<std::string> anyPatch(const Names& names) {
     });
 }
 
+/// To a balloon mostly, else as a part of another item.
 template <class Fitting>
-rc::Gen<Body> anyFitting(const Names& names) {
-    return rc::gen::cast<Body>(rc::gen::build<Fitting>(rc::gen::set(&Fitting::balloon, names.balloon),
-                                                       rc::gen::set(&Fitting::item, names.item),
-                                                       rc::gen::set(&Fitting::place, anyText())));
+rc::Gen<Fitting> anyFitting(const Names& names, std::optional<ItemId> Fitting::*carrier) {
+    return rc::gen::exec([names, carrier] {
+        Fitting body;
+        body.item = *names.item;
+        body.place = *anyText();
+        if (*rc::gen::inRange(0, 3) == 0)
+            body.*carrier = *names.item;
+        else
+            body.balloon = *names.balloon;
+        return body;
+    });
+}
+
+rc::Gen<std::optional<PartRelease>> anyRelease() {
+    return optionally(rc::gen::exec([] {
+        return PartRelease{static_cast<ReleaseForm>(*rc::gen::inRange(0, releaseFormCount)),
+                           "F" + std::to_string(*rc::gen::inRange(0, 99))};
+    }));
+}
+
+rc::Gen<std::optional<VesselStamped>> anyVessel() {
+    return optionally(rc::gen::exec([] {
+        VesselStamped vessel;
+        if (*rc::gen::inRange(0, 2) == 0)
+            vessel.material = static_cast<VesselMaterial>(*rc::gen::inRange(0, vesselMaterialCount));
+        vessel.specification = *anyText();
+        vessel.litres = *optionally(rc::gen::element(0.5, 51.0, 72.5));
+        vessel.kilograms = *optionally(rc::gen::element(7.0, 12.75));
+        return vessel;
+    }));
 }
 
 }
@@ -113,7 +140,9 @@ rc::Gen<Body> any(Of<ItemEntered>, const Names& names) {
         set(&ItemEntered::kind,
             rc::gen::map(rc::gen::inRange(0, itemKindCount), [](int i) { return static_cast<ItemKind>(i); })),
         set(&ItemEntered::serial, optionally(anyText())), set(&ItemEntered::type, optionally(anyText())),
-        set(&ItemEntered::made, optionally(anyMade())), set(&ItemEntered::broughtForward, anyFigures())));
+        set(&ItemEntered::made, optionally(anyMade())), set(&ItemEntered::broughtForward, anyFigures()),
+        set(&ItemEntered::lot, anyText()), set(&ItemEntered::release, anyRelease()),
+        set(&ItemEntered::vessel, anyVessel())));
 }
 
 rc::Gen<Body> any(Of<BalloonEntered>, const Names& names) {
@@ -149,7 +178,7 @@ rc::Gen<Body> any(Of<RequirementDone>, const Names& names) {
     const auto written = rc::gen::build<RequirementDone>(
         set(&RequirementDone::signatory, optionally(names.person)), set(&RequirementDone::licence, anyText()),
         set(&RequirementDone::item, names.item), set(&RequirementDone::requirement, names.requirement),
-        set(&RequirementDone::clock, anyFigures()),
+        set(&RequirementDone::mark, anyText()), set(&RequirementDone::clock, anyFigures()),
         set(&RequirementDone::method, rc::gen::oneOf(rc::gen::just(std::string()), anySlug())),
         set(&RequirementDone::ref, rc::gen::oneOf(anyText(), inspection)));
     return rc::gen::map(rc::gen::pair(written, optionally(names.on)), [](auto both) -> Body {
@@ -187,16 +216,30 @@ rc::Gen<Body> any(Of<EventReported>, const Names& names) {
         rc::gen::set(&EventReported::lasted, optionally(anyCount<Minutes>(1, 10'080)))));
 }
 
-rc::Gen<Body> any(Of<ItemFitted>, const Names& names) { return anyFitting<ItemFitted>(names); }
-rc::Gen<Body> any(Of<ItemRemoved>, const Names& names) { return anyFitting<ItemRemoved>(names); }
+rc::Gen<Body> any(Of<ItemFitted>, const Names& names) {
+    return rc::gen::exec([names]() -> Body {
+        auto body = *anyFitting<ItemFitted>(names, &ItemFitted::to);
+        body.release = *anyRelease();
+        body.lot = *anyText();
+        return body;
+    });
+}
+rc::Gen<Body> any(Of<ItemRemoved>, const Names& names) {
+    return rc::gen::cast<Body>(anyFitting<ItemRemoved>(names, &ItemRemoved::from));
+}
+rc::Gen<Body> any(Of<CylinderFilled>, const Names& names) {
+    return rc::gen::exec([names]() -> Body {
+        return CylinderFilled{*names.item, *rc::gen::element(1.0, 55.5, 80.0, 100.0)};
+    });
+}
 
 namespace {
 
 template <class Stated>
-Stated anyState() {
+Stated anyState(int states) {
     Stated body;
-    body.state = static_cast<ServiceState>(*rc::gen::inRange(0, serviceStateCount));
-    if (body.state == ServiceState::Sold)
+    body.state = static_cast<ServiceState>(*rc::gen::inRange(0, states));
+    if (body.state == ServiceState::Sold || body.state == ServiceState::Away)
         body.to = *anyText();
     return body;
 }
@@ -205,15 +248,17 @@ Stated anyState() {
 
 rc::Gen<Body> any(Of<ItemState>, const Names& names) {
     return rc::gen::exec([names]() -> Body {
-        auto body = anyState<ItemState>();
+        auto body = anyState<ItemState>(serviceStateCount);
         body.item = *names.item;
+        if (body.state == ServiceState::InService)
+            body.release = *anyRelease();
         return body;
     });
 }
 
 rc::Gen<Body> any(Of<BalloonState>, const Names& names) {
     return rc::gen::exec([names]() -> Body {
-        auto body = anyState<BalloonState>();
+        auto body = anyState<BalloonState>(balloonStateCount);
         body.balloon = *names.balloon;
         return body;
     });

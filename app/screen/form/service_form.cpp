@@ -46,7 +46,7 @@ std::vector<FormField> ServiceForm::fields(std::string_view kind, const FormSubj
         fields.push_back(plannedField("to", tr("New registration"), Kind::Text, true));
     } else {
         auto state = plannedField("state", tr("From then on it is"), Kind::OneOf, true);
-        for (int each = 0; each < serviceStateCount; ++each)
+        for (int each = 0; each < (isOfItem(kind) ? serviceStateCount : balloonStateCount); ++each)
             state.choices.push_back(plainChoice(inward(serviceStateName(static_cast<ServiceState>(each))),
                                                 Words::service(static_cast<ServiceState>(each))));
         auto to = plannedField("to", tr("Sold to"), Kind::Text);
