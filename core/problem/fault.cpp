@@ -5,6 +5,7 @@
 #include "problem/faults/checklist_fault.h"
 #include "problem/faults/entry_fault.h"
 #include "problem/faults/fabric_fault.h"
+#include "problem/faults/part_fault.h"
 #include "problem/faults/programme_fault.h"
 #include "problem/faults/reading_fault.h"
 #include "problem/faults/release_fault.h"

@@ -10,7 +10,7 @@
 #include "record/kinds/flights.h"
 #include "record/kinds/inspections.h"
 #include "record/kinds/items.h"
-#include "record/kinds/parts.h"
+#include "record/kinds/parts/parts.h"
 #include "record/kinds/programmes.h"
 #include "record/kinds/readings.h"
 #include "record/kinds/service.h"

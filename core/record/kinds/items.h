@@ -7,7 +7,7 @@
 #include "measure/usage.h"
 #include "record/kinds/item_kind.h"
 #include "record/kinds/kind.h"
-#include "record/kinds/parts.h"
+#include "record/kinds/parts/parts.h"
 
 #include <optional>
 #include <string>

@@ -6,7 +6,7 @@
 
 #include "measure/name.h"
 #include "record/kinds/kind.h"
-#include "record/kinds/parts.h"
+#include "record/kinds/parts/parts.h"
 
 #include <optional>
 #include <string>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "record/kinds/parts.h"
+#include "record/kinds/parts/parts.h"
 
 #include "record/json/object_reader.h"
 #include "record/json/words.h"
