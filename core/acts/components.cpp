@@ -2,7 +2,7 @@
 #include "acts/components.h"
 
 #include "acts/post.h"
-#include "problem/faults/part_fault.h"
+#include "problem/faults/components/part_fault.h"
 
 #include <algorithm>
 

@@ -3,7 +3,7 @@
 
 #include "civil/padded.h"
 #include "civil/stamped_month.h"
-#include "problem/faults/part_fault.h"
+#include "problem/faults/components/part_fault.h"
 #include "problem/faults/written_fault.h"
 
 #include <boost/date_time/gregorian/gregorian_types.hpp>

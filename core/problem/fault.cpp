@@ -3,9 +3,9 @@
 
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/checklist_fault.h"
+#include "problem/faults/components/part_fault.h"
 #include "problem/faults/entry_fault.h"
 #include "problem/faults/fabric_fault.h"
-#include "problem/faults/part_fault.h"
 #include "problem/faults/programme_fault.h"
 #include "problem/faults/reading_fault.h"
 #include "problem/faults/release_fault.h"

@@ -4,7 +4,7 @@
 
 #include "civil/civil_date.h"
 #include "civil/stamped_month.h"
-#include "problem/faults/part_fault.h"
+#include "problem/faults/components/part_fault.h"
 #include "test_class.h"
 
 #include <QtTest>

@@ -4,7 +4,7 @@
 /// invented.
 
 #include "answers/parts/pool.h"
-#include "problem/faults/part_fault.h"
+#include "problem/faults/components/part_fault.h"
 #include "said.h"
 #include "store/scratch.h"
 #include "test_class.h"
@@ -57,8 +57,7 @@ std::string removed(const char* on, const char* item, const char* from) {
     return line("item.removed", on, {{"item", item}, {"from", from}});
 }
 std::string hot(double celsius) {
-    return line("event.reported", "2020-06-01",
-                {{"item", "C1"}, {"event", "over-temperature"}, {"max_temp_c", celsius}});
+    return line("event.reported", "2020-06-01", {{"item", "C1"}, {"event", "over-temperature"}, {"temp_c", celsius}});
 }
 
 /// A record of these lines, and what it answers.
@@ -80,7 +79,8 @@ public:
         return std::string(rowOf(problems.front().fault).name);
     }
     PoolItem pooled(const char* on, const char* item = "C1") {
-        for (auto& each : pool(*m_scratch.record, {}, day(on)).value())
+        const auto items = pool(*m_scratch.record, {}, day(on)).value();
+        for (const auto& each : items)
             if (each.facts.id == ItemId(item))
                 return each;
         throw std::runtime_error("not in the pool");

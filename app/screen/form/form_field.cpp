@@ -5,7 +5,7 @@
 #include "exchange/text/plain_text.h"
 #include "measure/decimal_text.h"
 #include "measure/duration_text.h"
-#include "problem/faults/part_fault.h"
+#include "problem/faults/components/part_fault.h"
 #include "problem/faults/table_fault.h"
 #include "problem/faults/use_fault.h"
 #include "problem/faults/written_fault.h"

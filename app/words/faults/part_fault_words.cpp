@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "problem/faults/part_fault.h"
+#include "problem/faults/components/part_fault.h"
 #include "words/fault_sources.h"
 
 #include <QtGlobal>

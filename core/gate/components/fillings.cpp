@@ -4,7 +4,7 @@
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "parts/vessel.h"
-#include "problem/faults/part_fault.h"
+#include "problem/faults/components/part_fault.h"
 
 #include <algorithm>
 

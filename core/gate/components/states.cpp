@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/checks.h"
 #include "gate/refusing.h"
-#include "problem/faults/part_fault.h"
+#include "problem/faults/components/part_fault.h"
 #include "record/kinds/service.h"
 
 #include <algorithm>
