@@ -56,7 +56,7 @@ enum class ReadingFault : std::uint8_t;   ///< faults/reading_fault.h
 enum class BenchFault : std::uint8_t;     ///< faults/bench_fault.h
 enum class ReleaseFault : std::uint8_t;   ///< faults/release_fault.h
 enum class ReviewFault : std::uint8_t;    ///< faults/review_fault.h
-enum class PartFault : std::uint8_t;      ///< faults/part_fault.h
+enum class PartFault : std::uint8_t;      ///< faults/components/part_fault.h
 enum class TrustFault : std::uint8_t;     ///< faults/trust_fault.h
 enum class FabricFault : std::uint8_t;    ///< faults/fabric_fault.h
 enum class TableFault : std::uint8_t;     ///< faults/table_fault.h
