@@ -15,6 +15,7 @@ from pathlib import Path
 from maker import FIRST_DAY, LAST_DAY
 from maker.cases import FIXED_VISITS, Cases
 from maker.check import problems
+from maker.components import tell as tell_of_components
 from maker.inspections import Inspections
 from maker.journal import Journal
 from maker.manual import publish
@@ -43,6 +44,7 @@ def live_through() -> Journal:
     calibrate(journal)
     entitle(journal)
     adopt_wording(journal)
+    tell_of_components(journal)
     pool.open()
     shed.plan(range(FIRST_DAY.year, LAST_DAY.year + 1))
     cases.plan()

@@ -5,6 +5,7 @@
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "ctl/options.h"
+#include "ctl/parts/component_calls.h"
 #include "ctl/shown_output.h"
 #include "paper/wrapping.h"
 #include "problem/faults/use_fault.h"
@@ -301,6 +302,7 @@ int runCommandLine(int argc, const char* const* argv) {
     addFabric(app, chosen);
     addClock(app, chosen);
     addRigUp(app, chosen);
+    addComponents(app, chosen);
     addWear(app, chosen);
     addPropane(app, chosen);
     addVerify(app, chosen);

@@ -22,6 +22,7 @@ struct Sources {
 [[nodiscard]] Sources sourcesOf(BenchFault fault);
 [[nodiscard]] Sources sourcesOf(ReleaseFault fault);
 [[nodiscard]] Sources sourcesOf(ReviewFault fault);
+[[nodiscard]] Sources sourcesOf(PartFault fault);
 [[nodiscard]] Sources sourcesOf(TrustFault fault);
 [[nodiscard]] Sources sourcesOf(FabricFault fault);
 [[nodiscard]] Sources sourcesOf(TableFault fault);

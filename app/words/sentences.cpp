@@ -48,9 +48,27 @@ struct Teller {
             more += Sentences::tr("serial %1").arg(inward(*e.serial));
         if (e.made)
             more += Sentences::tr("made %1").arg(inward(e.made->iso()));
+        if (!e.lot.empty())
+            more += Sentences::tr("lot %1").arg(inward(e.lot));
+        if (e.release)
+            more += releaseOf(*e.release);
+        if (e.vessel)
+            more += vesselOf(*e.vessel);
         if (!(e.broughtForward == newFigures))
             more += Sentences::tr("brought forward %1").arg(Words::figures(e.broughtForward));
         return Sentences::tr("%1 entered: %2").arg(inward(e.item.text()), more.join(QStringLiteral(", ")));
+    }
+    static QStringList vesselOf(const VesselStamped& vessel) {
+        QStringList parts;
+        if (vessel.material)
+            parts += Words::vesselMaterial(*vessel.material);
+        if (!vessel.specification.empty())
+            parts += inward(vessel.specification);
+        if (vessel.litres)
+            parts += Sentences::tr("%1 l of water").arg(QLocale().toString(*vessel.litres, 'g', 4));
+        if (vessel.kilograms)
+            parts += Sentences::tr("tare %1 kg").arg(QLocale().toString(*vessel.kilograms, 'g', 4));
+        return parts;
     }
     QString operator()(const BalloonEntered& e) const {
         return e.title.empty() ? Sentences::tr("Balloon %1 entered").arg(inward(e.balloon.text()))
@@ -61,13 +79,34 @@ struct Teller {
         return e.operatedBy.empty() ? text : Sentences::tr("%1, operated by %2").arg(text, inward(e.operatedBy));
     }
     QString operator()(const ItemFitted& e) const {
-        const auto text = Sentences::tr("%1 fitted to %2").arg(inward(e.item.text()), inward(e.balloon.text()));
-        return e.place.empty() ? text : Sentences::tr("%1, %2").arg(text, inward(e.place));
+        QStringList more;
+        if (!e.place.empty())
+            more += inward(e.place);
+        if (e.release)
+            more += releaseOf(*e.release);
+        if (!e.lot.empty())
+            more += Sentences::tr("lot %1").arg(inward(e.lot));
+        const auto text =
+            Sentences::tr("%1 fitted to %2").arg(inward(e.item.text()), inward(e.to ? e.to->text() : e.balloon.text()));
+        return more.isEmpty() ? text : Sentences::tr("%1, %2").arg(text, more.join(QStringLiteral(", ")));
     }
     QString operator()(const ItemRemoved& e) const {
-        return Sentences::tr("%1 removed from %2").arg(inward(e.item.text()), inward(e.balloon.text()));
+        return Sentences::tr("%1 removed from %2")
+            .arg(inward(e.item.text()), inward(e.from ? e.from->text() : e.balloon.text()));
     }
-    QString operator()(const ItemState& e) const { return stateOf(e.item.text(), e.state, e.to); }
+    static QString releaseOf(const PartRelease& release) {
+        return Sentences::tr("released by %1 %2").arg(Words::releaseForm(release.form), inward(release.number));
+    }
+    QString operator()(const CylinderFilled& e) const {
+        return Sentences::tr("%1 filled to %2 % of its water capacity")
+            .arg(inward(e.item.text()), QLocale().toString(e.percent, 'g', 4));
+    }
+    QString operator()(const ItemState& e) const {
+        if (e.state == ServiceState::Away && !e.to.empty())
+            return Sentences::tr("%1 is away for a test or work, at %2").arg(inward(e.item.text()), inward(e.to));
+        const auto text = stateOf(e.item.text(), e.state, e.to);
+        return e.release ? Sentences::tr("%1, %2").arg(text, releaseOf(*e.release)) : text;
+    }
     QString operator()(const BalloonState& e) const { return stateOf(e.balloon.text(), e.state, e.to); }
     static QString stateOf(const std::string& name, ServiceState state, const std::string& to) {
         if (state == ServiceState::InService)
@@ -102,6 +141,8 @@ struct Teller {
             text = Sentences::tr("%1, %2").arg(text, inward(e.method));
         if (const auto clock = stated(e.clock); !clock.isEmpty())
             text = Sentences::tr("%1, at %2").arg(text, clock);
+        if (!e.mark.empty())
+            text = Sentences::tr("%1, tester's mark %2").arg(text, inward(e.mark));
         if (!e.ref.empty())
             text = Sentences::tr("%1 (%2)").arg(text, inward(e.ref));
         return e.expires ? Sentences::tr("%1, printed to expire on %2").arg(text, inward(e.expires->iso())) : text;
@@ -162,6 +203,7 @@ using Of = std::type_identity<Said>;
 struct Word {
     const char* operator()(Of<ItemEntered>) const { return QT_TRANSLATE_NOOP("Sentences", "item"); }
     const char* operator()(Of<BalloonEntered>) const { return QT_TRANSLATE_NOOP("Sentences", "balloon"); }
+    const char* operator()(Of<CylinderFilled>) const { return QT_TRANSLATE_NOOP("Sentences", "filling of a cylinder"); }
     const char* operator()(Of<ItemFitted>) const { return QT_TRANSLATE_NOOP("Sentences", "fitting"); }
     const char* operator()(Of<ItemRemoved>) const { return QT_TRANSLATE_NOOP("Sentences", "removal"); }
     const char* operator()(Of<FlightLogged>) const { return QT_TRANSLATE_NOOP("Sentences", "flight"); }

@@ -153,6 +153,46 @@ QString Words::service(ServiceState state) {
         return tr("scrapped");
     case ServiceState::Lost:
         return tr("lost");
+    case ServiceState::Away:
+        return tr("away for a test or work");
+    case ServiceState::Unserviceable:
+        return tr("unserviceable");
+    case ServiceState::Quarantined:
+        return tr("quarantined");
+    case ServiceState::Condemned:
+        return tr("condemned for good");
+    }
+    return {};
+}
+
+QString Words::releaseForm(ReleaseForm form) {
+    switch (form) {
+    case ReleaseForm::EasaForm1:
+        return tr("EASA Form 1");
+    case ReleaseForm::Faa81303:
+        return tr("FAA Form 8130-3");
+    case ReleaseForm::OwnerAccepted:
+        return tr("acceptance of the owner");
+    case ReleaseForm::Declaration:
+        return tr("declaration of the maker");
+    case ReleaseForm::Inspection:
+        return tr("visit");
+    }
+    return {};
+}
+
+QString Words::vesselMaterial(VesselMaterial material) {
+    switch (material) {
+    case VesselMaterial::Aluminium:
+        return tr("aluminium");
+    case VesselMaterial::Steel:
+        return tr("steel");
+    case VesselMaterial::Stainless:
+        return tr("stainless steel");
+    case VesselMaterial::Titanium:
+        return tr("titanium");
+    case VesselMaterial::Composite:
+        return tr("composite");
     }
     return {};
 }

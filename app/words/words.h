@@ -28,6 +28,8 @@ public:
     /// "for hire"; what nobody knows, as it is written.
     [[nodiscard]] static QString operation(const std::string& operation);
     [[nodiscard]] static QString service(ServiceState state);
+    [[nodiscard]] static QString releaseForm(ReleaseForm form);
+    [[nodiscard]] static QString vesselMaterial(VesselMaterial material);
 
     [[nodiscard]] static QString days(std::int64_t days);
     [[nodiscard]] static QString months(std::int64_t months);

@@ -187,7 +187,7 @@ Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, Civ
                                const PlannedFlight& flight) {
     if (kit.empty())
         return problem(UseFault::EmptyKit);
-    const Scope scope{std::nullopt, kit};
+    const Scope scope{std::nullopt, kit, true};
     auto facts = books.facts(scope, on);
     if (!facts)
         return tl::unexpected(facts.error());

@@ -29,10 +29,12 @@ std::optional<Moved> movedBy(const Entry& entry) {
     return std::nullopt;
 }
 
+/// Parts go with what they are parts of.
 std::set<ItemId> idsOf(const std::vector<ItemFacts>& items) {
     std::set<ItemId> ids;
     for (const auto& item : items)
-        ids.insert(item.id);
+        if (!item.carrier)
+            ids.insert(item.id);
     return ids;
 }
 

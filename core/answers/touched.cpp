@@ -77,13 +77,12 @@ private:
         touched.balloons.insert(flight.balloon);
         if (!flight.kit)
             return aboard(flight.balloon, entry.on);
-        touched.items.insert(flight.kit->begin(), flight.kit->end());
-        return {};
+        return withParts(*flight.kit, entry.on);
     }
     Result<void> touch(const Entry& entry, const EventReported& event) {
         if (const auto* balloon = balloonOf(event))
             return aboard(*balloon, entry.on);
-        return item(*itemOf(event));
+        return withParts({*itemOf(event)}, entry.on);
     }
     Result<void> touch(const Entry&, const RequirementDone& done) { return item(done.item); }
     Result<void> touch(const Entry&, const ReadingTaken& reading) { return item(reading.item); }
@@ -115,6 +114,19 @@ private:
     }
     Result<void> item(const ItemId& id) {
         touched.items.insert(id);
+        return {};
+    }
+
+    /// What was a part of them at either end of the day shares it; what came or went on it is told with its fitting.
+    Result<void> withParts(const std::vector<ItemId>& items, CivilDate on) {
+        touched.items.insert(items.begin(), items.end());
+        for (const auto day : {addDays(on, -1), on}) {
+            const auto parts = m_books.facts({std::nullopt, items, true}, day);
+            if (!parts)
+                return tl::unexpected(parts.error());
+            for (const auto& each : *parts)
+                touched.items.insert(each.id);
+        }
         return {};
     }
 

@@ -2,6 +2,8 @@
 #include "civil/civil_date.h"
 
 #include "civil/padded.h"
+#include "civil/stamped_month.h"
+#include "problem/faults/components/part_fault.h"
 #include "problem/faults/written_fault.h"
 
 #include <boost/date_time/gregorian/gregorian_types.hpp>
@@ -100,14 +102,21 @@ CivilDate addDays(CivilDate date, std::int64_t days) {
 CivilDate endOfMonth(CivilDate date) { return addMonths(date, 0, DayRule::MonthEnd); }
 
 Result<DayOrMonth> DayOrMonth::parse(std::string_view text) {
+    const auto months = monthsStamped(text);
     if (text.size() == 7) {
         const auto first = CivilDate::parse(std::string(text) + "-01");
+        if (!first && months.size() == 1)
+            return problem(PartFault::StampOfOneMonth, {text, months.front()});
         if (!first)
             return problem(WrittenFault::NotADateOrMonth, {text});
         DayOrMonth month(endOfMonth(*first));
         month.m_month = true;
         return month;
     }
+    if (months.size() == 2)
+        return problem(PartFault::StampAmbiguous, {text, months.front(), months.back()});
+    if (months.size() == 1)
+        return problem(PartFault::StampOfOneMonth, {text, months.front()});
     return CivilDate::parse(text).map([](CivilDate day) { return DayOrMonth(day); });
 }
 

@@ -106,6 +106,18 @@ namespace crownring {
 /// state of a former registration: under the new one it would fly.
 [[nodiscard]] Findings askRenamings(const Batch& batch);
 
+/// NotReleasable for a fitting by which an item would carry itself, or of one that is kept apart: unserviceable,
+/// quarantined or condemned.
+[[nodiscard]] Findings askFittings(const Batch& batch);
+
+/// NotReleasable where what is kept apart comes back without a release of its own (ML.A.504, from memory), where what
+/// was condemned comes back at all (49 CFR 180.203, read), and where what is kept apart is still fitted.
+[[nodiscard]] Findings askItemStates(const Batch& batch);
+
+/// NotReleasable for the filling of a cylinder whose transport test is past or not shown (ADR 4.1.6.10, 49 CFR
+/// 180.205(c), from memory), that is out of service, or that was overheated.
+[[nodiscard]] Findings askFillings(const Batch& batch);
+
 /// BadValue for what is entered, or named for the first time, under a name that cannot be told from another by eye.
 [[nodiscard]] Findings askNewNames(const Batch& batch);
 

@@ -82,10 +82,11 @@ Findings askRenamings(const Batch& batch) {
         const auto now = standingAs<BalloonRenamed, ItemFitted>(batch.journal, entry);
         if (!now)
             return tl::unexpected(atLine(now.error(), line));
-        if (!*now)
+        const auto* fitted = *now ? std::get_if<ItemFitted>(&(*now)->body) : nullptr;
+        if (!*now || (fitted && fitted->to))
             continue;
         const auto* renamed = std::get_if<BalloonRenamed>(&(*now)->body);
-        const auto& to = renamed ? renamed->to : std::get<ItemFitted>((*now)->body).balloon;
+        const auto& to = renamed ? renamed->to : fitted->balloon;
         const auto two = renamed ? carried.twoOn(to, (*now)->on) : carried.twoSinceRenamed(to);
         if (!two)
             return tl::unexpected(atLine(two.error(), line));

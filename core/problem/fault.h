@@ -56,6 +56,7 @@ enum class ReadingFault : std::uint8_t;   ///< faults/reading_fault.h
 enum class BenchFault : std::uint8_t;     ///< faults/bench_fault.h
 enum class ReleaseFault : std::uint8_t;   ///< faults/release_fault.h
 enum class ReviewFault : std::uint8_t;    ///< faults/review_fault.h
+enum class PartFault : std::uint8_t;      ///< faults/components/part_fault.h
 enum class TrustFault : std::uint8_t;     ///< faults/trust_fault.h
 enum class FabricFault : std::uint8_t;    ///< faults/fabric_fault.h
 enum class TableFault : std::uint8_t;     ///< faults/table_fault.h
@@ -66,8 +67,8 @@ enum class WritingFault : std::uint8_t;   ///< faults/writing_fault.h
 enum class WordingFault : std::uint8_t;   ///< faults/wording_fault.h
 
 using Fault = std::variant<WrittenFault, EntryFault, ProgrammeFault, ChecklistFault, ReadingFault, BenchFault,
-                           ReleaseFault, ReviewFault, TrustFault, FabricFault, TableFault, TrackFault, StoreFault,
-                           UseFault, WritingFault, WordingFault>;
+                           ReleaseFault, ReviewFault, PartFault, TrustFault, FabricFault, TableFault, TrackFault,
+                           StoreFault, UseFault, WritingFault, WordingFault>;
 
 /// Of each fault its stable name, unique in its family ("not-a-date"), and the code that scripts know it by.
 struct FaultRow {

@@ -22,6 +22,7 @@ namespace crownring {
 struct Scope {
     std::optional<Registration> balloon; ///< what is fitted to it at the end of the day
     std::vector<ItemId> items;
+    bool withParts = false; ///< of `items`: what is a part of them at the end of the day, too, of any depth
 };
 
 struct AdoptedProgramme {

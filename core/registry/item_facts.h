@@ -99,7 +99,7 @@ struct ItemFacts {
     CivilDate entered;
     Figures broughtForward = newFigures; ///< at 00:00 of `entered`
     Figures clock = newFigures;          ///< at the end of the day asked
-    std::optional<Registration> balloon; ///< what it is fitted to
+    std::optional<Registration> balloon; ///< what it is fitted to, or carried on
     std::string place;
     std::vector<std::string> operations; ///< of that balloon
     std::optional<OutOfService> out;     ///< absent: in service
@@ -108,6 +108,7 @@ struct ItemFacts {
     std::vector<DefectMark> defects;     ///< in the order of their stamps
     std::vector<PendingList> lists{};    ///< in the order of their stamps
     std::vector<IncompleteWork> incomplete{};
+    std::optional<ItemId> carrier{}; ///< the item that it is a part of
     bool operator==(const ItemFacts&) const = default;
 };
 

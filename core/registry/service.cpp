@@ -19,6 +19,15 @@ Phrase ownReason(const OutOfService& out) {
         return {ServicePhrase::Scrapped, {out.since}};
     case ServiceState::Lost:
         return {ServicePhrase::Lost, {out.since}};
+    case ServiceState::Away:
+        return out.to.empty() ? Phrase{ServicePhrase::Away, {out.since}}
+                              : Phrase{ServicePhrase::AwayTo, {out.since, out.to}};
+    case ServiceState::Unserviceable:
+        return {ServicePhrase::Unserviceable, {out.since}};
+    case ServiceState::Quarantined:
+        return {ServicePhrase::Quarantined, {out.since}};
+    case ServiceState::Condemned:
+        return {ServicePhrase::Condemned, {out.since}};
     }
     return {ServicePhrase::LaidUp, {out.since}};
 }
@@ -26,7 +35,9 @@ Phrase ownReason(const OutOfService& out) {
 }
 
 Argument reasonOf(const OutOfService& out) {
-    return out.with ? Phrase{ServicePhrase::With, {*out.with, ownReason(out)}} : ownReason(out);
+    if (out.with)
+        return Phrase{ServicePhrase::With, {*out.with, ownReason(out)}};
+    return out.part ? Phrase{ServicePhrase::With, {*out.part, ownReason(out)}} : ownReason(out);
 }
 
 Argument reasonOf(const Renaming& renaming) {

@@ -13,12 +13,13 @@
 
 namespace crownring {
 
-/// It is laid up, sold, scrapped or lost.
+/// It is laid up, sold, scrapped, lost, away or kept apart.
 struct OutOfService {
     ServiceState state = ServiceState::LaidUp;
     CivilDate since;
-    std::string to{};                   ///< with `Sold`: to whom; may be empty
+    std::string to{};                   ///< with `Sold` and `Away`: to whom; may be empty
     std::optional<Registration> with{}; ///< of an item: the balloon that it is fitted to is, and the item with it
+    std::optional<ItemId> part{};       ///< of an item: what it is a part of is, and the item with it
     bool operator==(const OutOfService&) const = default;
 };
 

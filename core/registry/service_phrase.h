@@ -15,7 +15,12 @@ enum class ServicePhrase : std::uint8_t {
     Scrapped,
     Lost,
     Renamed, ///< %2: the registration since
-    With,    ///< %1: the balloon, %2: why that is out of service
+    Away,
+    AwayTo, ///< %2: to whom
+    Unserviceable,
+    Quarantined,
+    Condemned,
+    With, ///< %1: the balloon, or the item that it is a part of, %2: why that is out of service
 };
 
 }

@@ -3,6 +3,20 @@
 
 namespace crownring {
 
+namespace {
+
+/// A balloon or an item.
+template <class Fitted>
+std::string fittedTo(const Fitted& fitted) {
+    return fitted.carrier ? fitted.carrier->text() : fitted.balloon.text();
+}
+
+bool isOn(const Stay* stay, const FittingMark& mark) {
+    return stay && stay->balloon == mark.balloon && stay->carrier == mark.carrier;
+}
+
+}
+
 Whereabouts whereabouts(const ItemId& item, std::span<const FittingMark> marks, std::span<const Renaming> renamings) {
     Whereabouts result;
     const auto current = [&]() -> Stay* {
@@ -14,7 +28,7 @@ Whereabouts whereabouts(const ItemId& item, std::span<const FittingMark> marks, 
     auto renaming = renamings.begin();
     const auto goOver = [&](const Stamp* before) {
         for (; renaming != renamings.end() && (!before || renaming->stamp < *before); ++renaming)
-            if (auto* here = current(); here && here->balloon == renaming->from) {
+            if (auto* here = current(); here && !here->carrier && here->balloon == renaming->from) {
                 here->until = renaming->stamp;
                 Stay there{renaming->to, here->place, renaming->stamp, std::nullopt};
                 result.stays.push_back(std::move(there));
@@ -24,21 +38,21 @@ Whereabouts whereabouts(const ItemId& item, std::span<const FittingMark> marks, 
         goOver(&mark.stamp);
         auto* here = current();
         if (!mark.fitted) {
-            if (here && here->balloon == mark.balloon)
+            if (isOn(here, mark))
                 here->until = mark.stamp;
             else
-                ask(Question::Kind::RemovedNotFitted, mark, mark.balloon.text());
+                ask(Question::Kind::RemovedNotFitted, mark, fittedTo(mark));
             continue;
         }
-        if (here && here->balloon == mark.balloon) {
-            ask(Question::Kind::FittedAgain, mark, mark.balloon.text());
+        if (isOn(here, mark)) {
+            ask(Question::Kind::FittedAgain, mark, fittedTo(mark));
             continue;
         }
         if (here) {
-            ask(Question::Kind::FittedElsewhere, mark, here->balloon.text() + ", " + mark.balloon.text());
+            ask(Question::Kind::FittedElsewhere, mark, fittedTo(*here) + ", " + fittedTo(mark));
             here->until = mark.stamp;
         }
-        result.stays.push_back({mark.balloon, mark.place, mark.stamp, std::nullopt});
+        result.stays.push_back({mark.balloon, mark.place, mark.stamp, std::nullopt, mark.carrier});
     }
     goOver(nullptr);
     return result;

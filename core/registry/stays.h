@@ -4,7 +4,8 @@
 /// Where an item was: a fold over its fittings and removals, in the order of their stamps.
 ///
 /// An item is in one place at a time: a fitting moves it, and a removal from a balloon that it is not on changes
-/// nothing. Both are open questions of the record; paper that arrives later may answer them.
+/// nothing. Both are open questions of the record; paper that arrives later may answer them. Its place may be another
+/// item, that it is a part of (`registry/carriage`).
 
 #include "registry/question.h"
 #include "registry/service.h"
@@ -21,15 +22,18 @@ struct FittingMark {
     bool fitted = true; ///< else removed
     Registration balloon;
     std::string place;
+    std::optional<ItemId> carrier{}; ///< instead of a balloon
     bool operator==(const FittingMark&) const = default;
 };
 
-/// The item was fitted to `balloon` from `from` (inclusive) until `until` (exclusive), or is so still.
+/// The item was fitted to `balloon`, or to `carrier`, from `from` (inclusive) until `until` (exclusive), or is so
+/// still.
 struct Stay {
     Registration balloon;
     std::string place;
     Stamp from;
     std::optional<Stamp> until;
+    std::optional<ItemId> carrier{}; ///< instead of a balloon
     bool operator==(const Stay&) const = default;
 };
 

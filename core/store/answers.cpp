@@ -47,6 +47,18 @@ std::int64_t SqlRecord::numberOf(const Registration& balloon) {
     throw StoreError(Problem{UseFault::NoBalloon, {balloon}});
 }
 
+void SqlRecord::addParts(std::vector<std::int64_t>& items, CivilDate on) {
+    Statement parts(*m_connection, "SELECT DISTINCT item_no FROM part WHERE carrier_no = ? AND direct = 0"
+                                   " AND from_at < ? AND (until_at IS NULL OR until_at >= ?) ORDER BY item_no");
+    const auto end = Moment::endOf(on).minutes();
+    for (const auto carrier : std::vector(items)) {
+        parts.run(carrier, end, end);
+        while (parts.next())
+            if (const auto part = parts.read<std::int64_t>(); std::ranges::find(items, part) == items.end())
+                items.push_back(part);
+    }
+}
+
 std::vector<std::int64_t> SqlRecord::itemsOf(const Scope& scope, CivilDate on) {
     std::vector<std::int64_t> fitted;
     if (scope.balloon) {
@@ -58,6 +70,8 @@ std::vector<std::int64_t> SqlRecord::itemsOf(const Scope& scope, CivilDate on) {
     std::vector<std::int64_t> named;
     for (const auto& id : scope.items)
         named.push_back(numberOf(id));
+    if (scope.withParts)
+        addParts(named, on);
     if (!scope.balloon)
         return named;
     if (!named.empty())

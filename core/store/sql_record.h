@@ -71,6 +71,7 @@ private:
     /// @throws StoreError where the record holds no such item or balloon
     [[nodiscard]] std::int64_t numberOf(const ItemId& item);
     [[nodiscard]] std::int64_t numberOf(const Registration& balloon);
+    void addParts(std::vector<std::int64_t>& items, CivilDate on);
     [[nodiscard]] std::vector<std::int64_t> itemsOf(const Scope& scope, CivilDate on);
     [[nodiscard]] std::vector<JournalLine> readableLines(const std::vector<EntryId>& ids);
     /// With what failed where a defect says no more than that a reading did.

@@ -7,13 +7,15 @@ from datetime import date
 COMMON_HEAD = ("entry", "id", "on", "time", "by")
 
 KEYS = {
-    "item.entered": ("item", "kind", "serial", "type", "made", "brought_forward"),
+    "item.entered": ("item", "kind", "serial", "type", "made", "brought_forward", "lot", "release", "vessel"),
     "balloon.entered": ("balloon", "title", "operations"),
     "programme.adopted": ("programme", "balloons", "items"),
-    "item.fitted": ("balloon", "item", "place"),
-    "item.removed": ("balloon", "item", "place"),
+    "item.fitted": ("balloon", "item", "place", "to", "release", "lot"),
+    "item.removed": ("balloon", "item", "place", "from"),
+    "item.state": ("item", "state", "to"),
+    "cylinder.filled": ("item", "level_percent"),
     "flight.logged": ("balloon", "minutes", "landings", "inflations", "kit", "max_temp_c", "tethered"),
-    "requirement.done": ("item", "requirement", "method", "clock", "ref", "signatory", "licence"),
+    "requirement.done": ("item", "requirement", "method", "clock", "ref", "signatory", "licence", "mark"),
     "reading.taken": ("item", "quantity", "value", "below", "held_at", "unit", "gore", "row", "direction", "jaw_mm",
                       "pressure_pa", "area_cm2", "method", "inspection", "line", "tester", "confirmed"),
     "event.reported": ("balloon", "item", "event", "temp_c", "minutes"),
@@ -42,6 +44,7 @@ KEYS = {
 UNTIMED_MINUTE = {
     "flight.logged": 12 * 60,
     "requirement.done": 18 * 60,
+    "cylinder.filled": 18 * 60,
     **dict.fromkeys(("reading.taken", "line.settled", "defect.found", "repair.made", "part.replaced"), 18 * 60),
     "defect.deferred": 18 * 60 + 1,
     "defect.cleared": 18 * 60 + 2,
@@ -52,7 +55,7 @@ UNTIMED_MINUTE = {
 # Within one minute: what others refer to comes first.
 RANK = {kind: rank for rank, kind in enumerate(
     ("item.entered", "balloon.entered", "programme.adopted", "type.described", "limit.stated", "fabric.stated", "person.entitled",
-     "text.adopted", "text.confirmed", "tester.calibrated", "item.fitted", "flight.logged", "event.reported", "inspection.opened", "requirement.done",
+     "text.adopted", "text.confirmed", "tester.calibrated", "item.fitted", "item.state", "flight.logged", "event.reported", "inspection.opened", "requirement.done", "cylinder.filled",
      "reading.taken", "line.settled", "defect.found", "repair.made", "part.replaced", "defect.deferred",
      "defect.cleared", "inspection.closed", "item.removed", "entry.corrected", "entry.voided"))}
 

@@ -52,7 +52,7 @@ Only Python's standard library (3.11) is needed. The seed is {seed}; two runs gi
 `make_fleet.py --check` compares without writing. The parts are in `maker/`: `roster` (who flies what), `pool` (how
 things come into the record), `sky` (weather and flights), `workshop` (inspections and fabric), `shed` (cylinders and
 turns), `manual` (types and their limits), `papers` (who may sign, which tester is in calibration), `bench` (an
-inspection line by line), `inspections` (those of November 2026), `cases` (what is deliberate), `world` (the state
+inspection line by line), `inspections` (those of November 2026), `cases` and `components` (what is deliberate), `world` (the state
 meanwhile), `journal` (the lines), `check` and `check_bench` (what must hold). The lines of the three inspections come
 from `../assets/checklists/hot-air-inspection.json`: when it changes, make the fleet anew.
 
@@ -98,7 +98,12 @@ No inspection here is sealed, and no photograph is kept.
 | QE-OVC, QE-OVB | new envelopes 2025-03-17 and 2026-02-09; the old ones lie on the shelf |
 | QE-HFB | a correction of a July 2024 flight that was itself voided: the first figure counts |
 | QE-PEA, QE-WILM, QN196R | one visit each was late: spring of 2022, 2023 and 2024 |
-{weak}| QE-LAKE | 2025-08-20: a removal of a cylinder that was not fitted (open question) |
+{weak}| CYL-9001 | a part with a clock of its own: VLV-1 gave way to VLV-2 and came back; filled on 2026-11-14 |
+| VLV-2, VLV-3 | lot RV-26-2, recalled on 2026-11-09: both quarantined |
+| CYL-9002 | at the test house since 2026-11-16 |
+| CYL-9003 | aluminium, at 190 degrees on 2026-10-20: condemned for good |
+| CYL-9004 | its transport test ran out in 2022, its airworthiness runs until 2036: it must not be filled |
+| QE-LAKE | 2025-08-20: a removal of a cylinder that was not fitted (open question) |
 | QE-OVF, QE-OVA | 2026-06-03: a cylinder fitted to the second without removal from the first (open question) |
 | QE-HFA | 2026-05-06: a basket's stated clock is lower than the one stated before (open question) |
 | QE-DAWN | 2026-11-12: a cylinder removed and refitted on one day without times: it ends removed (open question) |

@@ -14,6 +14,9 @@ namespace {
 using Json = nlohmann::json;
 
 const char* const basketIsScrapped = R"({"entry":"item.state","on":"2026-05-20","item":"B1","state":"scrapped"})";
+const char* const basketIsCondemned =
+    R"({"entry":"item.removed","on":"2026-05-20","balloon":"QE-ONE","item":"B1"}
+{"entry":"item.state","on":"2026-05-20","item":"B1","state":"condemned"})";
 const char* const basketIsOnAnother = R"({"entry":"balloon.entered","on":"2026-05-20","balloon":"QE-TWO"}
 {"entry":"item.removed","on":"2026-05-20","balloon":"QE-ONE","item":"B1"}
 {"entry":"item.fitted","on":"2026-05-20","balloon":"QE-TWO","item":"B1"})";
@@ -74,6 +77,11 @@ private slots:
     void whatWasScrappedIsNotCertified() {
         Shop shop;
         shop.wholeAircraft().ready(Visit::PartMlInspection).say(basketIsScrapped);
+        expectRefused(shop, Shop::signing(), "scope", "ML.A.801(a)");
+    }
+    void whatIsCondemnedIsNotCertified() {
+        Shop shop;
+        shop.wholeAircraft().ready(Visit::PartMlInspection).say(basketIsCondemned);
         expectRefused(shop, Shop::signing(), "scope", "ML.A.801(a)");
     }
     void whatFliesElsewhereIsNotCertified() {

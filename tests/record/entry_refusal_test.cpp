@@ -94,7 +94,21 @@ private slots:
             "{'entry':'balloon.entered'," + on + ",'balloon':'A','operations':['Hire']}");
         row("an operation twice", Code::BadValue, "operations",
             "{'entry':'balloon.entered'," + on + ",'balloon':'A','operations':['a','a']}");
-        row("fitted to nothing", Code::MissingKey, "balloon", "{'entry':'item.fitted'," + on + ",'item':'B1'}");
+        row("fitted to nothing", Code::MissingKey, "to", "{'entry':'item.fitted'," + on + ",'item':'B1'}");
+        row("fitted to a balloon and to an item", Code::MissingKey, "to",
+            "{'entry':'item.fitted'," + on + ",'item':'B1','balloon':'A','to':'R1'}");
+        row("taken off nothing", Code::MissingKey, "from", "{'entry':'item.removed'," + on + ",'item':'B1'}");
+        row("no form of release", Code::BadValue, "release/form",
+            "{'entry':'item.fitted'," + on + ",'item':'B1','to':'R1','release':{'form':'stamp','number':'1'}}");
+        row("released into no service", Code::BadValue, "release",
+            "{'entry':'item.state'," + on +
+                ",'item':'B1','state':'laid-up','release':{'form':'easa-form-1','number':'1'}}");
+        row("a balloon that is quarantined", Code::BadValue, "state",
+            "{'entry':'balloon.state'," + on + ",'balloon':'A','state':'quarantined'}");
+        row("filled beyond the brim", Code::BadQuantity, "level_percent",
+            "{'entry':'cylinder.filled'," + on + ",'item':'C1','level_percent':101}");
+        row("a stamp of two readings", Code::BadDate, "made",
+            "{'entry':'item.entered'," + on + ",'item':'C1','kind':'cylinder','made':'05/06'}");
         row("nothing removed", Code::MissingKey, "item", "{'entry':'item.removed'," + on + ",'balloon':'A'}");
 
         const auto limit = [&](const std::string& more) {

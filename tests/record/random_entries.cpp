@@ -97,11 +97,16 @@ rc::Gen<std::string> anyPatch(const Names& names) {
     });
 }
 
-template <class Fitting>
-rc::Gen<Body> anyFitting(const Names& names) {
-    return rc::gen::cast<Body>(rc::gen::build<Fitting>(rc::gen::set(&Fitting::balloon, names.balloon),
-                                                       rc::gen::set(&Fitting::item, names.item),
-                                                       rc::gen::set(&Fitting::place, anyText())));
+rc::Gen<std::optional<VesselStamped>> anyVessel() {
+    return optionally(rc::gen::exec([] {
+        VesselStamped vessel;
+        if (*rc::gen::inRange(0, 2) == 0)
+            vessel.material = static_cast<VesselMaterial>(*rc::gen::inRange(0, vesselMaterialCount));
+        vessel.specification = *anyText();
+        vessel.litres = *optionally(rc::gen::element(0.5, 51.0, 72.5));
+        vessel.kilograms = *optionally(rc::gen::element(7.0, 12.75));
+        return vessel;
+    }));
 }
 
 }
@@ -113,7 +118,9 @@ rc::Gen<Body> any(Of<ItemEntered>, const Names& names) {
         set(&ItemEntered::kind,
             rc::gen::map(rc::gen::inRange(0, itemKindCount), [](int i) { return static_cast<ItemKind>(i); })),
         set(&ItemEntered::serial, optionally(anyText())), set(&ItemEntered::type, optionally(anyText())),
-        set(&ItemEntered::made, optionally(anyMade())), set(&ItemEntered::broughtForward, anyFigures())));
+        set(&ItemEntered::made, optionally(anyMade())), set(&ItemEntered::broughtForward, anyFigures()),
+        set(&ItemEntered::lot, anyText()), set(&ItemEntered::release, anyRelease()),
+        set(&ItemEntered::vessel, anyVessel())));
 }
 
 rc::Gen<Body> any(Of<BalloonEntered>, const Names& names) {
@@ -149,7 +156,7 @@ rc::Gen<Body> any(Of<RequirementDone>, const Names& names) {
     const auto written = rc::gen::build<RequirementDone>(
         set(&RequirementDone::signatory, optionally(names.person)), set(&RequirementDone::licence, anyText()),
         set(&RequirementDone::item, names.item), set(&RequirementDone::requirement, names.requirement),
-        set(&RequirementDone::clock, anyFigures()),
+        set(&RequirementDone::mark, anyText()), set(&RequirementDone::clock, anyFigures()),
         set(&RequirementDone::method, rc::gen::oneOf(rc::gen::just(std::string()), anySlug())),
         set(&RequirementDone::ref, rc::gen::oneOf(anyText(), inspection)));
     return rc::gen::map(rc::gen::pair(written, optionally(names.on)), [](auto both) -> Body {
@@ -185,44 +192,6 @@ rc::Gen<Body> any(Of<EventReported>, const Names& names) {
         rc::gen::set(&EventReported::hottest,
                      optionally(rc::gen::element(Celsius(-60), Celsius(99.5), Celsius(135), Celsius(400)))),
         rc::gen::set(&EventReported::lasted, optionally(anyCount<Minutes>(1, 10'080)))));
-}
-
-rc::Gen<Body> any(Of<ItemFitted>, const Names& names) { return anyFitting<ItemFitted>(names); }
-rc::Gen<Body> any(Of<ItemRemoved>, const Names& names) { return anyFitting<ItemRemoved>(names); }
-
-namespace {
-
-template <class Stated>
-Stated anyState() {
-    Stated body;
-    body.state = static_cast<ServiceState>(*rc::gen::inRange(0, serviceStateCount));
-    if (body.state == ServiceState::Sold)
-        body.to = *anyText();
-    return body;
-}
-
-}
-
-rc::Gen<Body> any(Of<ItemState>, const Names& names) {
-    return rc::gen::exec([names]() -> Body {
-        auto body = anyState<ItemState>();
-        body.item = *names.item;
-        return body;
-    });
-}
-
-rc::Gen<Body> any(Of<BalloonState>, const Names& names) {
-    return rc::gen::exec([names]() -> Body {
-        auto body = anyState<BalloonState>();
-        body.balloon = *names.balloon;
-        return body;
-    });
-}
-
-rc::Gen<Body> any(Of<BalloonOwned>, const Names& names) {
-    using B = BalloonOwned;
-    return rc::gen::cast<Body>(
-        rc::gen::build<B>(set(&B::balloon, names.balloon), set(&B::owner, saying()), set(&B::operatedBy, anyText())));
 }
 
 rc::Gen<Body> any(Of<BalloonRenamed>, const Names& names) {

@@ -51,6 +51,10 @@ rc::Gen<Body> any(Of<FabricStated>, const Names& names);
 rc::Gen<Body> any(Of<ItemState>, const Names& names);
 rc::Gen<Body> any(Of<BalloonState>, const Names& names);
 rc::Gen<Body> any(Of<BalloonRenamed>, const Names& names);
+rc::Gen<Body> any(Of<CylinderFilled>, const Names& names);
+
+/// Or none.
+rc::Gen<std::optional<PartRelease>> anyRelease();
 
 /// Who confirmed what was signed.
 rc::Gen<std::vector<ConfirmedText>> anyConfirmed(const Names& names);

@@ -53,7 +53,13 @@ int newestVersion() { return migrationSteps(Dialect::Sqlite).back().version; }
 
 /// How many kinds of entries the program of that version knew.
 int kindsKnownBy(int version) {
-    return version == 1 ? 11 : version == 2 ? 24 : version < 5 ? 25 : version < 6 ? 26 : version < 7 ? 30 : 34;
+    return version == 1   ? 11
+           : version == 2 ? 24
+           : version < 5  ? 25
+           : version < 6  ? 26
+           : version < 7  ? 30
+           : version < 9  ? 34
+                          : 35;
 }
 
 QStringList tablesOf(const Connection& connection) {

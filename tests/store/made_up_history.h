@@ -214,22 +214,27 @@ private:
     }
 
     Body life() {
-        const auto state = static_cast<ServiceState>(pick(serviceStateCount));
-        const std::string to = state == ServiceState::Sold && chance(50) ? "a club" : "";
         if (chance(30))
-            return ItemState{item(pick(itemCount)), state, to};
-        if (chance(40))
-            return BalloonState{balloon(pick(balloonCount)), state, to};
+            return ItemState{item(pick(itemCount)), static_cast<ServiceState>(pick(serviceStateCount)), {}};
+        if (chance(40)) {
+            const auto state = static_cast<ServiceState>(pick(balloonStateCount));
+            return BalloonState{balloon(pick(balloonCount)), state,
+                                state == ServiceState::Sold && chance(50) ? "a club" : ""};
+        }
         const int from = pick(balloonCount);
         return BalloonRenamed{balloon(from), balloon((from + 1 + pick(balloonCount - 1)) % balloonCount)};
     }
 
     void step() {
         const int what = pick(150);
-        if (what < 18)
+        if (what < 12)
             add(ItemFitted{balloon(pick(balloonCount)), item(pick(itemCount)), {}});
-        else if (what < 30)
+        else if (what < 20)
             add(ItemRemoved{balloon(pick(balloonCount)), item(pick(itemCount)), {}});
+        else if (what < 28) // also to itself, as a correction may make of it
+            add(ItemFitted{{}, item(pick(itemCount)), {}, item(pick(itemCount))});
+        else if (what < 30)
+            add(ItemRemoved{{}, item(pick(itemCount)), {}, item(pick(itemCount))});
         else if (what < 60)
             add(flight());
         else if (what < 72)

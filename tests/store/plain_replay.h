@@ -225,10 +225,17 @@ private:
 
     void take(const Entry& entry) {
         if (const auto* fitted = std::get_if<ItemFitted>(&entry.body)) {
-            m_where[fitted->item] = fitted->balloon;
+            m_where.erase(fitted->item);
+            m_partOf.erase(fitted->item);
+            if (fitted->to)
+                m_partOf[fitted->item] = *fitted->to;
+            else
+                m_where[fitted->item] = fitted->balloon;
         } else if (const auto* removed = std::get_if<ItemRemoved>(&entry.body)) {
             if (m_where.contains(removed->item) && m_where[removed->item] == removed->balloon)
                 m_where.erase(removed->item);
+            if (removed->from && m_partOf.contains(removed->item) && m_partOf[removed->item] == *removed->from)
+                m_partOf.erase(removed->item);
         } else if (const auto* renamed = std::get_if<BalloonRenamed>(&entry.body)) {
             for (auto& [id, balloon] : m_where)
                 if (balloon == renamed->balloon)
@@ -238,15 +245,13 @@ private:
         } else if (const auto* kept = std::get_if<BalloonState>(&entry.body)) {
             goInto(m_balloonStates, kept->balloon, entry, {kept->state, entry.on, kept->to, kept->balloon});
         } else if (const auto* flight = std::get_if<FlightLogged>(&entry.body)) {
-            if (flight->kit)
-                for (const auto& id : *flight->kit)
+            for (const auto& [id, item] : m_items)
+                if (flight->kit ? isOfKit(id, *flight->kit) : balloonOfItem(id) == flight->balloon)
                     count(id, entry, flight->use);
-            else
-                for (const auto& [id, balloon] : m_where)
-                    if (balloon == flight->balloon) {
-                        count(id, entry, flight->use);
+            if (!flight->kit)
+                for (const auto& [id, item] : m_items)
+                    if (balloonOfItem(id) == flight->balloon)
                         m_flown.push_back({&entry, flight, id});
-                    }
         } else if (const auto* done = std::get_if<RequirementDone>(&entry.body)) {
             accomplish(entry, *done);
         } else if (const auto* review = std::get_if<ReviewSigned>(&entry.body)) {
@@ -263,18 +268,32 @@ private:
                            Evidence::Signed);
         } else if (const auto* event = std::get_if<EventReported>(&entry.body)) {
             const Occurrence occurrence{event->event, {momentOf(entry), entry.id}, event->hottest, event->lasted};
+            std::set<ItemId> subjects;
             if (const auto* id = std::get_if<ItemId>(&event->subject))
-                m_happened.push_back({occurrence, {}, {*id}});
+                subjects = {*id};
             else
-                m_happened.push_back({occurrence, std::get<Registration>(event->subject),
-                                      concerned(std::get<Registration>(event->subject), entry.on)});
+                subjects = concerned(std::get<Registration>(event->subject), entry.on);
+            auto items = subjects;
+            for (const auto& each : m_items) {
+                const auto up = upFrom(each.first);
+                if (std::ranges::any_of(subjects, [&](const ItemId& of) { return up.contains(of); }))
+                    items.insert(each.first);
+            }
+            const auto* balloon = std::get_if<Registration>(&event->subject);
+            m_happened.push_back({occurrence, balloon ? std::optional(*balloon) : std::nullopt, std::move(items)});
         }
         for (auto& [id, item] : m_items) {
-            const auto place = m_where.find(id);
-            item.facts.balloon = place == m_where.end() ? std::nullopt : std::optional(place->second);
+            const auto place = balloonOfItem(id);
+            item.facts.balloon = place;
+            item.facts.carrier = m_partOf.contains(id) ? std::optional(m_partOf[id]) : std::nullopt;
             item.facts.out.reset();
-            if (place != m_where.end() && isOut(m_balloonStates, place->second))
-                item.facts.out = m_balloonStates[place->second];
+            if (place && isOut(m_balloonStates, *place))
+                item.facts.out = m_balloonStates[*place];
+            for (const auto& carrier : upFrom(id))
+                if (isOut(m_itemStates, carrier) && !(item.facts.out && item.facts.out->part)) {
+                    item.facts.out = m_itemStates[carrier];
+                    item.facts.out->part = carrier;
+                }
             if (isOut(m_itemStates, id))
                 item.facts.out = m_itemStates[id];
         }
@@ -284,6 +303,8 @@ private:
     template <class Name>
     void goInto(std::map<Name, OutOfService>& states, const Name& name, const Entry& entry, OutOfService state) {
         const auto at = momentOf(entry);
+        if (const auto now = states.find(name); now != states.end() && now->second.state == ServiceState::Condemned)
+            return;
         const auto before = m_since.find(name.text());
         if (before != m_since.end() && before->second == at && state.state < states[name].state)
             return;
@@ -297,12 +318,41 @@ private:
         return found != states.end() && found->second.state != ServiceState::InService;
     }
 
+    /// What carries it now, of any depth; what would carry itself is on nothing.
+    [[nodiscard]] std::set<ItemId> upFrom(const ItemId& id) const {
+        std::set<ItemId> carriers;
+        for (auto at = m_partOf.find(id); at != m_partOf.end(); at = m_partOf.find(at->second))
+            if (at->second == id || !carriers.insert(at->second).second)
+                break;
+        return carriers;
+    }
+    [[nodiscard]] std::optional<Registration> balloonOfItem(const ItemId& id) const {
+        auto at = id;
+        std::set<ItemId> seen;
+        while (seen.insert(at).second) {
+            if (const auto balloon = m_where.find(at); balloon != m_where.end())
+                return balloon->second;
+            const auto carrier = m_partOf.find(at);
+            if (carrier == m_partOf.end())
+                return std::nullopt;
+            at = carrier->second;
+        }
+        return std::nullopt;
+    }
+    [[nodiscard]] bool isOfKit(const ItemId& id, const std::vector<ItemId>& kit) const {
+        const auto up = upFrom(id);
+        return std::ranges::any_of(kit, [&](const ItemId& each) { return each == id || up.contains(each); });
+    }
+
     /// What is fitted to a balloon now, and the kits that flew as it on a day.
     [[nodiscard]] std::set<ItemId> concerned(const Registration& balloon, CivilDate on) const {
         std::set<ItemId> items;
-        for (const auto& [item, fittedTo] : m_where)
+        for (const auto& [id, item] : m_items)
+            if (balloonOfItem(id) == balloon)
+                items.insert(id);
+        for (const auto& [id, fittedTo] : m_where)
             if (fittedTo == balloon)
-                items.insert(item);
+                items.insert(id);
         for (const auto& entry : *m_live)
             if (const auto* flight = std::get_if<FlightLogged>(&entry.body);
                 flight && flight->kit && flight->balloon == balloon && wasAloft(entry, *flight, on))
@@ -354,6 +404,7 @@ private:
     CivilDate m_on;
     std::map<ItemId, Replayed> m_items;
     std::map<ItemId, Registration> m_where;
+    std::map<ItemId, ItemId> m_partOf;
     std::map<ItemId, OutOfService> m_itemStates;
     std::map<Registration, OutOfService> m_balloonStates;
 };

@@ -182,8 +182,7 @@ void EntryForm::follow(std::string_view key) {
         offerAlso(FormPlan::alsoBound(*sheet, value("item"), value("requirement")));
     askHoursOfOthers();
     if (ServiceForm::known(kind)) {
-        m_fields.setShown("to",
-                          kind == kindName<BalloonRenamed>() || serviceStateFrom(value("state")) == ServiceState::Sold);
+        ServiceForm::showAsked(kind, m_fields, *sheet);
         m_follows = ServiceForm::follows(kind, m_fields, *sheet);
         emit changed();
     }

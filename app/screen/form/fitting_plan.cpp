@@ -36,7 +36,7 @@ std::optional<TimeOfDay> FittingPlan::timeOf(const QString& when, const QString&
 std::vector<FlightKit::Move> FittingPlan::movesOf(const FleetSheet& sheet, const Entry& entry) {
     const auto* fitted = std::get_if<ItemFitted>(&entry.body);
     const auto* item = fitted ? sheet.item(fitted->item) : nullptr;
-    if (!item || !item->balloon || *item->balloon == fitted->balloon)
+    if (!item || !item->balloon || *item->balloon == fitted->balloon || item->carrier || fitted->to)
         return {};
     return {{false, *item->balloon, fitted->item, {}}};
 }

@@ -5,6 +5,7 @@
 #include "exchange/text/plain_text.h"
 #include "measure/decimal_text.h"
 #include "measure/duration_text.h"
+#include "problem/faults/components/part_fault.h"
 #include "problem/faults/table_fault.h"
 #include "problem/faults/use_fault.h"
 #include "problem/faults/written_fault.h"
@@ -109,6 +110,8 @@ Value FormField::json() const {
     case Kind::Made: {
         const auto month = kind == Kind::Made ? DayOrMonth::parse(text) : Result<DayOrMonth>(DayOrMonth());
         const auto read = day();
+        if (!read && !month && std::holds_alternative<PartFault>(month.error().fault))
+            return tl::unexpected(month.error()); // a stamp, with what it may mean
         if (!read)
             return crownring::problem(kind == Kind::Made ? WrittenFault::NotADateOrMonth : WrittenFault::NotADate,
                                       {text});

@@ -46,13 +46,22 @@ std::vector<FormField> ServiceForm::fields(std::string_view kind, const FormSubj
         fields.push_back(plannedField("to", tr("New registration"), Kind::Text, true));
     } else {
         auto state = plannedField("state", tr("From then on it is"), Kind::OneOf, true);
-        for (int each = 0; each < serviceStateCount; ++each)
+        for (int each = 0; each < (isOfItem(kind) ? serviceStateCount : balloonStateCount); ++each)
             state.choices.push_back(plainChoice(inward(serviceStateName(static_cast<ServiceState>(each))),
                                                 Words::service(static_cast<ServiceState>(each))));
-        auto to = plannedField("to", tr("Sold to"), Kind::Text);
+        auto to = plannedField("to", isOfItem(kind) ? tr("Sold to, or away at") : tr("Sold to"), Kind::Text);
         to.shown = false;
         fields.push_back(std::move(state));
         fields.push_back(std::move(to));
+        if (isOfItem(kind)) {
+            auto form = plannedField("release.form", tr("Released by"), Kind::OneOf);
+            for (const auto each : {ReleaseForm::EasaForm1, ReleaseForm::Faa81303, ReleaseForm::Inspection})
+                form.choices.push_back(plainChoice(inward(releaseFormName(each)), Words::releaseForm(each)));
+            auto number = plannedField("release.number", tr("Its number"), Kind::Text);
+            form.shown = number.shown = false;
+            fields.push_back(std::move(form));
+            fields.push_back(std::move(number));
+        }
     }
     fields.push_back(plannedField("on", tr("Day"), Kind::Date, true));
     return fields;
@@ -164,7 +173,37 @@ QString ServiceForm::operationsFollow(const BalloonCard& card, const BalloonCard
         .join(u' ');
 }
 
+void ServiceForm::showAsked(std::string_view kind, FormFields& fields, const FleetSheet& sheet) {
+    const auto state = serviceStateFrom(outward(fields.value("state")));
+    fields.setShown("to", isRenaming(kind) || state == ServiceState::Sold || state == ServiceState::Away);
+    if (!isOfItem(kind))
+        return;
+    const auto* item = sheet.item(ItemId(outward(fields.value("item"))));
+    const bool comesBack = state == ServiceState::InService && item && item->out && !item->out->with &&
+                           (isKeptApart(item->out->state) || item->out->state == ServiceState::Away);
+    fields.setShown("release.form", comesBack);
+    fields.setShown("release.number", comesBack);
+}
+
+/// What is kept apart is on nothing.
+std::optional<Entry> ServiceForm::comesOffFirst(const Entry& entry, const FleetSheet& sheet) {
+    const auto* state = std::get_if<ItemState>(&entry.body);
+    const auto* item = state && isKeptApart(state->state) ? sheet.item(state->item) : nullptr;
+    if (!item || (!item->balloon && !item->carrier))
+        return std::nullopt;
+    ItemRemoved removed{{}, state->item, {}, item->carrier};
+    if (!item->carrier)
+        removed.balloon = *item->balloon;
+    Entry first;
+    first.on = entry.on;
+    first.by = entry.by;
+    first.body = std::move(removed);
+    return first;
+}
+
 std::optional<Entry> ServiceForm::entersFirst(const Entry& entry, const FleetSheet& sheet) {
+    if (auto removed = comesOffFirst(entry, sheet))
+        return removed;
     const auto* renamed = std::get_if<BalloonRenamed>(&entry.body);
     const auto* former = renamed ? sheet.card(renamed->balloon) : nullptr;
     if (!former)

@@ -24,10 +24,14 @@ public:
     /// What follows once it is written; empty while the fields do not say it yet.
     [[nodiscard]] static QString follows(std::string_view kind, const FormFields& fields, const FleetSheet& sheet);
     /// The registration that a balloon takes comes into the record first, with what was said of the former one; nothing
-    /// where it is there: the balloon had it before, or it was entered and nothing of it was used.
+    /// where it is there: the balloon had it before, or it was entered and nothing of it was used. What is kept apart
+    /// comes off first.
     [[nodiscard]] static std::optional<Entry> entersFirst(const Entry& entry, const FleetSheet& sheet);
+    /// Shows the fields that the state asks for.
+    static void showAsked(std::string_view kind, FormFields& fields, const FleetSheet& sheet);
 
 private:
+    static std::optional<Entry> comesOffFirst(const Entry& entry, const FleetSheet& sheet);
     static QString itemFollows(const ItemFacts& item, ServiceState state, const QString& day, const FleetSheet& sheet);
     static QString balloonFollows(const BalloonCard& card, ServiceState state, const QString& day,
                                   const FleetSheet& sheet);

@@ -175,6 +175,12 @@ Sources sourcesOf(EntryFault fault) {
     case EntryFault::SameRegistration:
         return {QT_TRANSLATE_NOOP("Problem", "the registration that it has already"),
                 QT_TRANSLATE_NOOP("Problem", "name the new registration")};
+    case EntryFault::OnBalloonOrItem:
+        return {QT_TRANSLATE_NOOP("Problem", "it is not said on what: one balloon, or one item that it is a part of"),
+                QT_TRANSLATE_NOOP("Problem", "name one of them, and not both")};
+    case EntryFault::ReleasedIntoNoService:
+        return {QT_TRANSLATE_NOOP("Problem", "a release stands beside a state that nothing is released into"),
+                QT_TRANSLATE_NOOP("Problem", "leave it out, or say in-service")};
     case EntryFault::NotUtf8:
         return {QT_TRANSLATE_NOOP("Problem", "a text of this entry is not UTF-8"),
                 QT_TRANSLATE_NOOP("Problem", "write it again, in UTF-8")};

@@ -20,6 +20,16 @@ const char* sourceOf(ServicePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "lost since %1");
     case ServicePhrase::Renamed:
         return QT_TRANSLATE_NOOP("Phrase", "flies as %2 since %1");
+    case ServicePhrase::Away:
+        return QT_TRANSLATE_NOOP("Phrase", "away since %1");
+    case ServicePhrase::AwayTo:
+        return QT_TRANSLATE_NOOP("Phrase", "away since %1, at %2");
+    case ServicePhrase::Unserviceable:
+        return QT_TRANSLATE_NOOP("Phrase", "unserviceable since %1");
+    case ServicePhrase::Quarantined:
+        return QT_TRANSLATE_NOOP("Phrase", "quarantined since %1");
+    case ServicePhrase::Condemned:
+        return QT_TRANSLATE_NOOP("Phrase", "condemned on %1, for good");
     case ServicePhrase::With:
         return QT_TRANSLATE_NOOP("Phrase", "with %1, %2");
     }

@@ -13,6 +13,10 @@ namespace {
 constexpr const char* lookedAtRule = "ML.A.801(a); 14 CFR 43.15(c)(1) (from memory)";
 constexpr const char* inspectedRule = "14 CFR 43.11(a)(4), (a)(5)";
 
+bool isGone(ServiceState state) {
+    return state == ServiceState::Scrapped || state == ServiceState::Lost || state == ServiceState::Condemned;
+}
+
 class CertifiedScope {
 public:
     explicit CertifiedScope(const BenchFile& file) : m_file(file), m_lines(workLines(file.inspection, file.items)) {}
@@ -30,11 +34,11 @@ private:
         m_refusals.push_back({Refusal::Kind::Scope, fault, std::move(arguments), rule, {}, std::move(item)});
     }
 
-    /// What was scrapped or lost, or flies with another balloon, is no part of this aircraft.
+    /// What was scrapped, lost or condemned, or flies with another balloon, is no part of this aircraft.
     void askThere() {
         const auto& balloon = m_file.inspection.opened.body.balloon;
         for (const auto& item : m_file.items) {
-            if (item.out && (item.out->state == ServiceState::Scrapped || item.out->state == ServiceState::Lost))
+            if (item.out && isGone(item.out->state))
                 refuse(ReleaseFault::OutOfService, {item.id, reasonOf(*item.out)}, lookedAtRule, item.id);
             else if (balloon && item.balloon && *item.balloon != *balloon)
                 refuse(ReleaseFault::FittedElsewhere, {item.id, *item.balloon, *balloon}, lookedAtRule, item.id);

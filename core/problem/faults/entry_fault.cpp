@@ -121,6 +121,10 @@ FaultRow rowOf(EntryFault fault) {
         return {"text-or-checklist", Code::BadValue};
     case EntryFault::SameRegistration:
         return {"same-registration", Code::BadValue};
+    case EntryFault::OnBalloonOrItem:
+        return {"on-balloon-or-item", Code::MissingKey};
+    case EntryFault::ReleasedIntoNoService:
+        return {"released-into-no-service", Code::BadValue};
     case EntryFault::NotUtf8:
         return {"not-utf8", Code::BadValue};
     case EntryFault::NotReadAgain:

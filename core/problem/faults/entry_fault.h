@@ -63,9 +63,11 @@ enum class EntryFault : std::uint8_t {
     NothingOutstanding,
     RecommendedUntil, ///< an expiry of what is no certificate
     ExpiresOnNoPaper,
-    BuyerWithoutSale, ///< to whom, of what is not sold
-    TextOrChecklist,  ///< neither is named, or both
-    SameRegistration, ///< a balloon is renamed to what it is called
+    BuyerWithoutSale,      ///< to whom, of what is not sold
+    TextOrChecklist,       ///< neither is named, or both
+    SameRegistration,      ///< a balloon is renamed to what it is called
+    OnBalloonOrItem,       ///< neither a balloon nor an item is named, or both
+    ReleasedIntoNoService, ///< a release of what does not come back by it
     NotUtf8,
     NotReadAgain, ///< what would be written says something else when it is read
 };

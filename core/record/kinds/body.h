@@ -10,6 +10,7 @@
 #include "record/kinds/flights.h"
 #include "record/kinds/inspections.h"
 #include "record/kinds/items.h"
+#include "record/kinds/parts/parts.h"
 #include "record/kinds/programmes.h"
 #include "record/kinds/readings.h"
 #include "record/kinds/service.h"
@@ -32,12 +33,13 @@ template <class... Kinds>
 using OneOf = std::variant<Stated<Kinds>...>;
 
 /// What an entry says. New kinds stand at the end.
-using Body = OneOf<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightLogged, RequirementDone,
-                   ProgrammeAdopted, ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened,
-                   LineSettled, DefectFound, DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed,
-                   PersonEntitled, TesterCalibrated, TypeDescribed, LimitStated, ChecklistAdopted, FabricStated,
-                   ReleaseRevoked, ItemState, BalloonState, BalloonRenamed, ReturnApproved, WorkPerformed,
-                   ReleaseIncomplete, BalloonOwned, ReviewSigned, SignatoryCode, TextAdopted, TextConfirmed>;
+using Body =
+    OneOf<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightLogged, RequirementDone, ProgrammeAdopted,
+          ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened, LineSettled, DefectFound,
+          DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed, PersonEntitled, TesterCalibrated,
+          TypeDescribed, LimitStated, ChecklistAdopted, FabricStated, ReleaseRevoked, ItemState, BalloonState,
+          BalloonRenamed, ReturnApproved, WorkPerformed, ReleaseIncomplete, BalloonOwned, ReviewSigned, SignatoryCode,
+          TextAdopted, TextConfirmed, CylinderFilled>;
 
 /// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
 template <class Ask>

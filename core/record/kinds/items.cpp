@@ -24,14 +24,24 @@ Figures readBroughtForward(ObjectReader& reader) {
     return figures;
 }
 
+/// @param carrier the key of the item that it is a part of, instead of a balloon
 template <class Fitting>
-Fitting readFitting(ObjectReader& reader) {
-    return {reader.name<Registration>("balloon"), reader.name<ItemId>("item"), reader.optionalText("place")};
+Fitting readFitting(ObjectReader& reader, std::string_view carrier, std::optional<ItemId> Fitting::*part) {
+    Fitting body;
+    const auto balloon = reader.optionalName<Registration>("balloon");
+    body.*part = reader.optionalName<ItemId>(carrier);
+    if (balloon.has_value() == (body.*part).has_value())
+        reader.refuse(carrier, EntryFault::OnBalloonOrItem);
+    body.balloon = balloon.value_or(Registration());
+    body.item = reader.name<ItemId>("item");
+    body.place = reader.optionalText("place");
+    return body;
 }
 
 template <class Fitting>
 void writeFitting(json& into, const Fitting& body) {
-    into["balloon"] = body.balloon.text();
+    if (const auto* balloon = balloonUnder(body))
+        into["balloon"] = balloon->text();
     into["item"] = body.item.text();
     writeText(into, "place", body.place);
 }
@@ -56,6 +66,9 @@ ItemEntered Kind<ItemEntered>::read(ObjectReader& reader) {
             reader.refuse("made", date.error());
     }
     body.broughtForward = readBroughtForward(reader);
+    body.lot = reader.optionalText("lot");
+    body.release = readRelease(reader);
+    body.vessel = readVessel(reader);
     return body;
 }
 
@@ -67,6 +80,18 @@ void Kind<ItemEntered>::write(json& into, const ItemEntered& body) {
     if (body.made)
         into["made"] = body.made->iso();
     writeFigures(into, "brought_forward", body.broughtForward, newFigures);
+    writeText(into, "lot", body.lot);
+    writeRelease(into, body.release);
+    writeVessel(into, body.vessel);
+}
+
+template <>
+const ItemId* pieceOf(const ItemEntered& said) {
+    return said.lot.empty() && !said.release && !said.vessel ? nullptr : &said.item;
+}
+template <>
+const ItemId* pieceOf(const ItemFitted& said) {
+    return said.lot.empty() && !said.release ? nullptr : &said.item;
 }
 
 BalloonEntered Kind<BalloonEntered>::read(ObjectReader& reader) {
@@ -90,10 +115,25 @@ void Kind<BalloonOwned>::write(json& into, const BalloonOwned& body) {
     writeText(into, "operator", body.operatedBy);
 }
 
-ItemFitted Kind<ItemFitted>::read(ObjectReader& reader) { return readFitting<ItemFitted>(reader); }
-void Kind<ItemFitted>::write(json& into, const ItemFitted& body) { writeFitting(into, body); }
+ItemFitted Kind<ItemFitted>::read(ObjectReader& reader) {
+    auto body = readFitting(reader, "to", &ItemFitted::to);
+    body.release = readRelease(reader);
+    body.lot = reader.optionalText("lot");
+    return body;
+}
 
-ItemRemoved Kind<ItemRemoved>::read(ObjectReader& reader) { return readFitting<ItemRemoved>(reader); }
-void Kind<ItemRemoved>::write(json& into, const ItemRemoved& body) { writeFitting(into, body); }
+void Kind<ItemFitted>::write(json& into, const ItemFitted& body) {
+    writeFitting(into, body);
+    writeName(into, "to", body.to);
+    writeRelease(into, body.release);
+    writeText(into, "lot", body.lot);
+}
+
+ItemRemoved Kind<ItemRemoved>::read(ObjectReader& reader) { return readFitting(reader, "from", &ItemRemoved::from); }
+
+void Kind<ItemRemoved>::write(json& into, const ItemRemoved& body) {
+    writeFitting(into, body);
+    writeName(into, "from", body.from);
+}
 
 }

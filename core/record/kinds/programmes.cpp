@@ -85,7 +85,8 @@ RequirementDone Kind<RequirementDone>::read(ObjectReader& reader) {
     RequirementDone body{reader.name<ItemId>("item"),    reader.name<RequirementId>("requirement"),
                          readStatedClock(reader),        reader.optionalSlug("method"),
                          reader.optionalText("ref"),     reader.optionalName<PersonId>("signatory"),
-                         reader.optionalText("licence"), reader.optionalDate("expires")};
+                         reader.optionalText("licence"), reader.optionalDate("expires"),
+                         reader.optionalText("mark")};
     if (body.expires && (body.ref.empty() || !body.signatory || body.licence.empty()))
         reader.refuse("expires", EntryFault::ExpiresOnNoPaper);
     return body;
@@ -100,6 +101,7 @@ void Kind<RequirementDone>::write(json& into, const RequirementDone& body) {
     writeName(into, "signatory", body.signatory);
     writeText(into, "licence", body.licence);
     writeDate(into, "expires", body.expires);
+    writeText(into, "mark", body.mark);
 }
 
 std::string_view reviewActName(ReviewAct act) { return reviewActs[static_cast<std::size_t>(act)]; }

@@ -66,6 +66,7 @@ struct RequirementDone {
     std::optional<PersonId> signatory{}; ///< of that paper
     std::string licence{};               ///< of who signed it
     std::optional<CivilDate> expires{};  ///< the last good day as that paper prints it: then it is the due date
+    std::string mark{};                  ///< that the tester stamped beside the date
     bool operator==(const RequirementDone&) const = default;
 };
 
@@ -73,7 +74,7 @@ template <>
 struct Kind<RequirementDone> {
     static constexpr std::string_view name = "requirement.done";
     static constexpr std::string_view keys =
-        "item requirement [clock{minutes landings inflations} method ref signatory licence expires]";
+        "item requirement [clock{minutes landings inflations} method ref signatory licence expires mark]";
     static constexpr TimeOfDay time{18, 0};
     static constexpr std::tuple mentions{Key{"item", &RequirementDone::item}};
     static constexpr auto brings = nothing;

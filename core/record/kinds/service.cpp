@@ -12,14 +12,18 @@ namespace {
 
 using nlohmann::json;
 
-constexpr Words<serviceStateCount> stateWords = {"in-service", "laid-up", "sold", "scrapped", "lost"};
+constexpr Words<serviceStateCount> stateWords = {"in-service", "laid-up",       "sold",        "scrapped", "lost",
+                                                 "away",       "unserviceable", "quarantined", "condemned"};
 
-/// The state, and who bought it where it is sold.
+std::optional<ServiceState> balloonStateFrom(std::string_view name) {
+    const auto state = serviceStateFrom(name);
+    return state && static_cast<int>(*state) < balloonStateCount ? state : std::nullopt;
+}
+
 template <class Stated>
-void readState(ObjectReader& reader, Stated& body) {
-    body.state = reader.word("state", serviceStateFrom, "in-service, laid-up, sold, scrapped, lost");
+void readTo(ObjectReader& reader, Stated& body) {
     body.to = reader.optionalText("to");
-    if (!body.to.empty() && body.state != ServiceState::Sold)
+    if (!body.to.empty() && body.state != ServiceState::Sold && body.state != ServiceState::Away)
         reader.refuse("to", EntryFault::BuyerWithoutSale);
 }
 
@@ -37,19 +41,26 @@ std::optional<ServiceState> serviceStateFrom(std::string_view name) { return amo
 ItemState Kind<ItemState>::read(ObjectReader& reader) {
     ItemState body;
     body.item = reader.name<ItemId>("item");
-    readState(reader, body);
+    body.state = reader.word("state", serviceStateFrom,
+                             "in-service, laid-up, sold, scrapped, lost, away, unserviceable, quarantined, condemned");
+    readTo(reader, body);
+    body.release = readRelease(reader);
+    if (body.release && body.state != ServiceState::InService)
+        reader.refuse("release", EntryFault::ReleasedIntoNoService);
     return body;
 }
 
 void Kind<ItemState>::write(json& into, const ItemState& body) {
     into["item"] = body.item.text();
     writeState(into, body);
+    writeRelease(into, body.release);
 }
 
 BalloonState Kind<BalloonState>::read(ObjectReader& reader) {
     BalloonState body;
     body.balloon = reader.name<Registration>("balloon");
-    readState(reader, body);
+    body.state = reader.word("state", balloonStateFrom, "in-service, laid-up, sold, scrapped, lost");
+    readTo(reader, body);
     return body;
 }
 

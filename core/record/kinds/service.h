@@ -6,30 +6,45 @@
 
 #include "measure/name.h"
 #include "record/kinds/kind.h"
+#include "record/kinds/parts/parts.h"
 
 #include <optional>
 #include <string>
 
 namespace crownring {
 
-enum class ServiceState { InService, LaidUp, Sold, Scrapped, Lost };
-inline constexpr int serviceStateCount = 5;
-/// "in-service", "laid-up", "sold", "scrapped", "lost".
+enum class ServiceState {
+    InService,
+    LaidUp,
+    Sold,
+    Scrapped,
+    Lost,
+    Away,          ///< at a test house or a shop; as all that follow, of items alone
+    Unserviceable, ///< kept apart until it is released (ML.A.504, from memory)
+    Quarantined,   ///< its state is not known: the same
+    Condemned,     ///< for good (49 CFR 180.203, read)
+};
+inline constexpr int serviceStateCount = 9;
+inline constexpr int balloonStateCount = 5;
+/// "in-service", "laid-up", "sold", "scrapped", "lost", "away", "unserviceable", "quarantined", "condemned".
 [[nodiscard]] std::string_view serviceStateName(ServiceState state);
 [[nodiscard]] std::optional<ServiceState> serviceStateFrom(std::string_view name);
+/// Whether it is kept apart from what may be fitted: it comes back with a release of its own, or not at all.
+[[nodiscard]] constexpr bool isKeptApart(ServiceState state) { return state >= ServiceState::Unserviceable; }
 
 /// From its moment on the item is in this state, until another entry says otherwise.
 struct ItemState {
     ItemId item;
     ServiceState state = ServiceState::InService;
-    std::string to; ///< with `Sold`: to whom; may be empty
+    std::string to;                       ///< with `Sold` and `Away`: to whom; may be empty
+    std::optional<PartRelease> release{}; ///< by which it comes back
     bool operator==(const ItemState&) const = default;
 };
 
 template <>
 struct Kind<ItemState> {
     static constexpr std::string_view name = "item.state";
-    static constexpr std::string_view keys = "item state [to]";
+    static constexpr std::string_view keys = "item state [to release{form number}]";
     static constexpr TimeOfDay time{0, 0};
     static constexpr std::tuple mentions{Key{"item", &ItemState::item}};
     static constexpr auto brings = nothing;

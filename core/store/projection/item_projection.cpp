@@ -18,7 +18,7 @@ ItemProjection::ItemProjection(const Connection& connection, Names& names, Fligh
       m_balloonStands(connection,
                       "UPDATE balloon_entered SET stands = CASE WHEN at = ? AND entry_id = ? THEN 1 ELSE 0 END"
                       " WHERE balloon_no = ?"),
-      m_marks(connection, "SELECT at, entry_id, fitted, balloon_no, place FROM fitting WHERE item_no = ?"
+      m_marks(connection, "SELECT at, entry_id, fitted, balloon_no, carrier_no, place FROM fitting WHERE item_no = ?"
                           " ORDER BY at, entry_id"),
       m_dropStays(connection, "DELETE FROM stay WHERE item_no = ?"),
       m_putStay(connection, "INSERT INTO stay (item_no, from_at, from_id, until_at, until_id, balloon_no, place,"
@@ -37,7 +37,22 @@ ItemProjection::ItemProjection(const Connection& connection, Names& names, Fligh
       m_dropQuestions(connection, "DELETE FROM question WHERE sort = ? AND subject_no = ?"),
       m_putQuestion(connection, "INSERT INTO question (sort, subject_no, at, entry_id, kind, detail)"
                                 " VALUES (?, ?, ?, ?, ?, ?)"),
-      m_renamed(connection, "SELECT at, entry_id, balloon_no, to_no FROM renaming ORDER BY at, entry_id") {}
+      m_renamed(connection, "SELECT at, entry_id, balloon_no, to_no FROM renaming ORDER BY at, entry_id"),
+      m_dropParts(connection, "DELETE FROM part WHERE item_no = ?"),
+      m_putPart(connection, "INSERT INTO part (item_no, carrier_no, direct, from_at, from_id, until_at, until_id)"
+                            " VALUES (?, ?, ?, ?, ?, ?, ?)"),
+      m_dropKits(connection, "DELETE FROM kit_flight WHERE item_no = ? AND carried = 1"),
+      m_dropEvents(connection, "DELETE FROM occurrence WHERE sort = 1 AND subject_no = ? AND carried = 1"),
+      m_shareKits(connection,
+                  "INSERT INTO kit_flight (item_no, at, entry_id, balloon_no, minutes, landings, inflations, carried)"
+                  " SELECT CAST(? AS BIGINT), at, entry_id, balloon_no, minutes, landings, inflations, 1"
+                  " FROM kit_flight WHERE item_no = ? AND carried = 0 AND (at, entry_id) >= (?, ?)"
+                  " AND (at, entry_id) < (?, ?) ON CONFLICT DO NOTHING"),
+      m_shareEvents(connection,
+                    "INSERT INTO occurrence (sort, subject_no, at, entry_id, event, celsius, lasted, carried)"
+                    " SELECT 1, CAST(? AS BIGINT), at, entry_id, event, celsius, lasted, 1 FROM occurrence"
+                    " WHERE sort = 1 AND subject_no = ? AND carried = 0 AND (at, entry_id) >= (?, ?)"
+                    " AND (at, entry_id) < (?, ?) ON CONFLICT DO NOTHING") {}
 
 void ItemProjection::refreshItem(std::int64_t item) {
     std::vector<Question> questions;
@@ -92,19 +107,9 @@ std::optional<ItemProjection::Standing> ItemProjection::settleEntered(std::int64
 
 void ItemProjection::settleStays(std::int64_t item, const std::optional<Standing>& entered,
                                  std::vector<Question>& questions) {
-    std::vector<FittingMark> marks;
-    m_marks.run(item);
-    while (m_marks.next()) {
-        FittingMark mark;
-        mark.stamp.at = m_marks.read<Moment>();
-        mark.stamp.id = m_marks.read<EntryId>();
-        mark.fitted = m_marks.read<bool>();
-        mark.balloon = Registration(m_names.read(m_marks));
-        mark.place = m_marks.read<std::string>();
-        marks.push_back(std::move(mark));
-    }
-    auto found = whereabouts(ItemId(m_names.text(item)), marks, renamings());
+    auto found = whereabouts(ItemId(m_names.text(item)), marksOf(item), renamings());
     std::move(found.questions.begin(), found.questions.end(), std::back_inserter(questions));
+    found.stays = settleCarriage(item, std::move(found.stays));
 
     m_dropStays.run(item);
     for (const auto& stay : found.stays) {
@@ -125,6 +130,24 @@ void ItemProjection::settleStays(std::int64_t item, const std::optional<Standing
         m_putStay.run(item, stay.from.at.minutes(), stay.from.id, untilAt, untilId, balloon, stay.place, in.minutes,
                       in.landings, in.inflations, out.minutes, out.landings, out.inflations);
     }
+}
+
+std::vector<FittingMark> ItemProjection::marksOf(std::int64_t item) {
+    std::vector<FittingMark> marks;
+    m_marks.run(item);
+    while (m_marks.next()) {
+        FittingMark mark;
+        mark.stamp.at = m_marks.read<Moment>();
+        mark.stamp.id = m_marks.read<EntryId>();
+        mark.fitted = m_marks.read<bool>();
+        if (const auto balloon = m_marks.read<std::optional<std::int64_t>>())
+            mark.balloon = Registration(m_names.text(*balloon));
+        if (const auto carrier = m_marks.read<std::optional<std::int64_t>>())
+            mark.carrier = ItemId(m_names.text(*carrier));
+        mark.place = m_marks.read<std::string>();
+        marks.push_back(std::move(mark));
+    }
+    return marks;
 }
 
 const std::vector<Renaming>& ItemProjection::renamings() {

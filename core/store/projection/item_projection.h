@@ -5,8 +5,8 @@
 /// anew for an item whenever something about it changed; the cost is that of its own history.
 
 #include "record/entry.h"
+#include "registry/carriage.h"
 #include "registry/clock.h"
-#include "registry/stays.h"
 #include "store/projection/counted_use.h"
 #include "store/projection/names.h"
 
@@ -32,6 +32,10 @@ private:
     std::optional<Standing> settleEntered(std::int64_t item, std::vector<Question>& questions);
     void settleStays(std::int64_t item, const std::optional<Standing>& entered, std::vector<Question>& questions);
     void settleDone(std::int64_t item, const std::optional<Standing>& entered, std::vector<Question>& questions);
+    std::vector<FittingMark> marksOf(std::int64_t item);
+    /// What it shared with its carriers: their places, their kits, and what happened to them.
+    std::vector<Stay> settleCarriage(std::int64_t item, std::vector<Stay> own);
+    void share(std::int64_t item, const Carried& carried);
     const std::vector<Renaming>& renamings();
     bool isSpokenOf(std::int64_t item);
     void write(int sort, std::int64_t subject, const std::vector<Question>& questions);
@@ -52,6 +56,7 @@ private:
     Statement m_dropQuestions;
     Statement m_putQuestion;
     Statement m_renamed;
+    Statement m_dropParts, m_putPart, m_dropKits, m_dropEvents, m_shareKits, m_shareEvents;
     std::optional<std::vector<Renaming>> m_renamings;
 };
 

@@ -8,8 +8,6 @@
 
 #include <nlohmann/json.hpp>
 
-#include <array>
-
 namespace crownring {
 
 namespace {
@@ -30,29 +28,35 @@ Projector::Projector(const Connection& connection, Names& names)
       m_putBalloon(connection, "INSERT INTO balloon_entered (balloon_no, at, entry_id, day, title, operations)"
                                " VALUES (?, ?, ?, ?, ?, ?)"),
       m_dropBalloon(connection, "DELETE FROM balloon_entered WHERE balloon_no = ? AND at = ? AND entry_id = ?"),
-      m_putFitting(connection, "INSERT INTO fitting (item_no, at, entry_id, fitted, balloon_no, place)"
-                               " VALUES (?, ?, ?, ?, ?, ?)"),
+      m_putFitting(connection, "INSERT INTO fitting (item_no, at, entry_id, fitted, balloon_no, carrier_no, place)"
+                               " VALUES (?, ?, ?, ?, ?, ?, ?)"),
       m_dropFitting(connection, "DELETE FROM fitting WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_putKitFlight(connection, "INSERT INTO kit_flight (item_no, at, entry_id, balloon_no, minutes, landings,"
-                                 " inflations) VALUES (?, ?, ?, ?, ?, ?, ?)"),
+                                 " inflations) VALUES (?, ?, ?, ?, ?, ?, ?)"
+                                 " ON CONFLICT (item_no, at, entry_id) DO UPDATE SET balloon_no = excluded.balloon_no,"
+                                 " minutes = excluded.minutes, landings = excluded.landings,"
+                                 " inflations = excluded.inflations, carried = 0"),
       m_dropKitFlight(connection, "DELETE FROM kit_flight WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_putDone(connection, "INSERT INTO done (item_no, at, entry_id, requirement_no, method, stated_minutes,"
                             " stated_landings, stated_inflations, ref, paper, expires)"
                             " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
       m_dropDone(connection, "DELETE FROM done WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_putOccurrence(connection, "INSERT INTO occurrence (sort, subject_no, at, entry_id, event, celsius, lasted)"
-                                  " VALUES (?, ?, ?, ?, ?, ?, ?)"),
+                                  " VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT (sort, subject_no, at, entry_id)"
+                                  " DO UPDATE SET event = excluded.event, celsius = excluded.celsius,"
+                                  " lasted = excluded.lasted, carried = 0"),
       m_dropOccurrence(connection,
                        "DELETE FROM occurrence WHERE sort = ? AND subject_no = ? AND at = ? AND entry_id = ?"),
-      m_flownAs(connection, "SELECT DISTINCT item_no FROM kit_flight WHERE balloon_no = ? AND at >= ? AND at < ?"
-                            " AND at + minutes >= ?"),
+      m_flownAs(connection, "SELECT DISTINCT item_no FROM kit_flight WHERE balloon_no = ? AND carried = 0"
+                            " AND at >= ? AND at < ? AND at + minutes >= ?"),
       m_putFallen(connection, "INSERT INTO occurrence (sort, subject_no, at, entry_id, event, celsius, lasted)"
                               " SELECT 1, CAST(? AS BIGINT), at, entry_id, event, celsius, lasted FROM occurrence"
-                              " WHERE sort = 2 AND subject_no = ? AND at >= ? AND at < ? ON CONFLICT DO NOTHING"),
+                              " WHERE sort = 2 AND subject_no = ? AND at >= ? AND at < ?"
+                              " ON CONFLICT (sort, subject_no, at, entry_id) DO UPDATE SET carried = 0"),
       m_fallen(connection, "SELECT at, entry_id FROM occurrence WHERE sort = 2 AND subject_no = ? AND at >= ?"
                            " AND at < ?"),
       m_aboard(connection, "SELECT 1 FROM kit_flight WHERE balloon_no = ? AND at >= ? AND at < ?"
-                           " AND at + minutes >= ? AND item_no = ?"),
+                           " AND at + minutes >= ? AND item_no = ? AND carried = 0"),
       m_putReading(connection,
                    "INSERT INTO reading (item_no, at, entry_id, quantity, value, held, below, unit, gore, panel_row,"
                    " direction, jaw_mm, pressure_pa, area_cm2, method, inspection, line, tester, confirmed, zone)"
@@ -95,6 +99,7 @@ Projector::Projector(const Connection& connection, Names& names)
       m_dropRenaming(connection, "DELETE FROM renaming WHERE balloon_no = ? AND at = ? AND entry_id = ?"),
       m_formerly(connection, "SELECT balloon_no FROM renaming WHERE to_no = ?"),
       m_everOn(connection, "SELECT DISTINCT item_no FROM fitting WHERE balloon_no = ?"),
+      m_everPartOf(connection, "SELECT DISTINCT item_no FROM fitting WHERE carrier_no = ?"),
       m_under(connection,
               "SELECT DISTINCT s.item_no FROM stay s WHERE s.balloon_no = ? AND (s.until_at IS NULL OR s.until_at >= ?)"
               " AND (s.from_at >= ? OR s.until_at IS NOT NULL"
@@ -102,8 +107,12 @@ Projector::Projector(const Connection& connection, Names& names)
               " OR EXISTS (SELECT 1 FROM item_entered e WHERE e.item_no = s.item_no AND e.day >= ?))"),
       m_concernedBy(connection, "SELECT item_no FROM done WHERE ref = ?"
                                 " UNION SELECT item_no FROM opening WHERE inspection = ?"),
-      m_mayBeOn(connection, "WITH RECURSIVE may(balloon_no) AS (SELECT balloon_no FROM stay WHERE item_no = ?"
-                            " UNION SELECT balloon_no FROM fitting WHERE item_no = ?"
+      m_mayBeOn(connection, "WITH RECURSIVE up(item_no) AS (SELECT CAST(? AS BIGINT)"
+                            " UNION SELECT f.carrier_no FROM fitting f JOIN up u ON u.item_no = f.item_no"
+                            " WHERE f.carrier_no IS NOT NULL),"
+                            " may(balloon_no) AS (SELECT balloon_no FROM stay WHERE item_no = ?"
+                            " UNION SELECT f.balloon_no FROM fitting f JOIN up u ON u.item_no = f.item_no"
+                            " WHERE f.balloon_no IS NOT NULL"
                             " UNION SELECT r.to_no FROM renaming r JOIN may m ON m.balloon_no = r.balloon_no)"
                             " SELECT balloon_no FROM may") {}
 
@@ -125,10 +134,14 @@ struct Projector::Put {
         to.m_putBalloon.run(number, at, entry.id, entry.on.dayNumber(), body.title,
                             nlohmann::json(body.operations).dump());
     }
-    void operator()(const ItemFitted& body) const { fitting(true, body.balloon, body.item, body.place); }
-    void operator()(const ItemRemoved& body) const { fitting(false, body.balloon, body.item, body.place); }
-    void fitting(bool fitted, const Registration& balloon, const ItemId& id, const std::string& place) const {
-        to.m_putFitting.run(to.item(id), at, entry.id, fitted, to.balloon(balloon), place);
+    void operator()(const ItemFitted& body) const { fitting(true, body, body.to); }
+    void operator()(const ItemRemoved& body) const { fitting(false, body, body.from); }
+    template <class Fitting>
+    void fitting(bool fitted, const Fitting& body, const std::optional<ItemId>& carrier) const {
+        const auto* balloon = balloonUnder(body);
+        to.m_putFitting.run(to.item(body.item), at, entry.id, fitted,
+                            balloon ? std::optional(to.balloon(*balloon)) : std::nullopt,
+                            carrier ? std::optional(to.m_names.findOrMake(*carrier)) : std::nullopt, body.place);
     }
     void operator()(const FlightLogged& body) const {
         const auto number = to.balloon(body.balloon);
@@ -344,49 +357,6 @@ void Projector::noteUnread(const Entry& entry, bool voided) {
     if (!voided)
         m_putUnread.run(sort, number, Moment::startOf(entry.on).minutes(), entry.id,
                         static_cast<int>(Question::Kind::Unreadable), std::string());
-}
-
-std::set<Touch> Projector::settle() {
-    for (const auto& change : m_totals.settle())
-        touchItemsUnder(change);
-    const auto items = m_touched; // the balloons that they may be on come to it
-    for (const auto& [of, subject] : items)
-        if (of == Touch::Of::Item)
-            touchBalloonsOf(subject);
-    auto touched = std::exchange(m_touched, {});
-    for (const auto& [of, subject] : touched)
-        if (of == Touch::Of::Item)
-            m_items.refreshItem(subject);
-    for (const auto balloon : std::exchange(m_enteredBalloons, {}))
-        m_items.refreshBalloon(balloon);
-    m_remaking = false;
-    return touched;
-}
-
-std::span<const std::string_view> Projector::tables() {
-    static constexpr std::array<std::string_view, 24> tables{
-        "amendment",  "item_entered", "balloon_entered", "fitting",  "stay",        "flight",
-        "kit_flight", "done",         "occurrence",      "reading",  "repair",      "fabric_stated",
-        "adoption",   "question",     "idle_correction", "told",     "defect_mark", "closing",
-        "revocation", "flown",        "service",         "renaming", "opening",     "approval"};
-    return tables;
-}
-
-void Projector::clear() {
-    for (const auto table : tables())
-        m_connection.run(QStringLiteral("DELETE FROM ") + QString::fromUtf8(table.data(), qsizetype(table.size())));
-    m_names.clear();
-    forget();
-    m_remaking = true;
-}
-
-void Projector::forget() {
-    m_totals.forget();
-    m_items.forgetRenamings();
-    m_touched.clear();
-    m_toldMoved.clear();
-    m_enteredBalloons.clear();
-    m_remaking = false;
 }
 
 }

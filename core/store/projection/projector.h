@@ -68,6 +68,8 @@ private:
     /// All that may have been on a balloon, under this registration or one before it.
     void touchItemsOf(std::int64_t balloon);
 
+    /// What was ever a part of what is touched, of any depth: it shared its flights and what happened to it.
+    void touchParts();
     void touch(Touch::Of of, std::int64_t subject = 0);
     /// On which it was by now, and those on which its fittings may put it.
     void touchBalloonsOf(std::int64_t item);
@@ -99,7 +101,7 @@ private:
     Statement m_putAdoption, m_dropAdoption;
     Statement m_dropIdle, m_putIdle;
     Statement m_dropUnread, m_putUnread;
-    Statement m_putService, m_dropService, m_putRenaming, m_dropRenaming, m_formerly, m_everOn;
+    Statement m_putService, m_dropService, m_putRenaming, m_dropRenaming, m_formerly, m_everOn, m_everPartOf;
     Statement m_under, m_concernedBy, m_mayBeOn;
 };
 

@@ -86,6 +86,25 @@ void Projector::touchItemsOf(std::int64_t balloon) {
         touch(Touch::Of::Item, item);
 }
 
+void Projector::touchParts() {
+    std::vector<std::int64_t> open;
+    for (const auto& [of, subject] : m_touched)
+        if (of == Touch::Of::Item)
+            open.push_back(subject);
+    while (!open.empty()) {
+        m_everPartOf.run(open.back());
+        open.pop_back();
+        std::vector<std::int64_t> parts;
+        while (m_everPartOf.next())
+            parts.push_back(m_everPartOf.read<std::int64_t>());
+        for (const auto part : parts)
+            if (!m_touched.contains(Touch{Touch::Of::Item, part})) {
+                touch(Touch::Of::Item, part);
+                open.push_back(part);
+            }
+    }
+}
+
 void Projector::touchBalloonsOf(std::int64_t item) {
     m_mayBeOn.run(item, item);
     std::vector<std::int64_t> balloons;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/queries/facts_reader.h"
 
-#include "registry/clock.h"
 #include "store/projection/kept.h"
 #include "store/queries/scoped.h"
 
@@ -51,6 +50,11 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
                                  " WHERE 1 = 1",
                                  "item_no", " ORDER BY item_no, from_at, from_id")
                               .c_str()),
+      m_carriers(connection, scoped(one,
+                                    "SELECT item_no, from_at, from_id, until_at, until_id, carrier_no, direct FROM part"
+                                    " WHERE 1 = 1",
+                                    "item_no", " ORDER BY item_no, from_at, from_id, direct, carrier_no")
+                                 .c_str()),
       m_kits(connection, scoped(one,
                                 "SELECT k.item_no, CAST(SUM(k.minutes) AS BIGINT), CAST(SUM(k.landings) AS BIGINT),"
                                 " CAST(SUM(k.inflations) AS BIGINT),"
@@ -112,6 +116,7 @@ std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_
     }
     readItems(on, item);
     readStays(end, item);
+    readCarriers(end, item);
     readKits(end, item);
     readDone(end, item);
     readEvents(end, item);
@@ -217,6 +222,25 @@ void FactsReader::readStays(Moment end, std::optional<std::int64_t> item) {
     const auto flown = m_balloons.flownBefore(asked);
     for (std::size_t at = 0; at < open.size(); ++at)
         open[at]->use += flown[at] - in[at];
+}
+
+void FactsReader::readCarriers(Moment end, std::optional<std::int64_t> item) {
+    Walk walk(m_working);
+    run(m_carriers, item);
+    while (m_carriers.next()) {
+        auto* working = rowOf(walk, m_carriers);
+        const auto from = m_carriers.read<Moment>();
+        m_carriers.skip();
+        const auto until = m_carriers.read<std::optional<Moment>>();
+        m_carriers.skip();
+        if (!working || !(from < end) || (until && *until < end))
+            continue;
+        const auto carrier = m_carriers.read<std::int64_t>();
+        if (m_carriers.read<bool>())
+            working->facts.carrier = ItemId(m_names.text(carrier));
+        else
+            working->carriers.push_back(carrier);
+    }
 }
 
 void FactsReader::readKits(Moment end, std::optional<std::int64_t> item) {
@@ -353,43 +377,6 @@ void FactsReader::readLists(Moment end, std::optional<std::int64_t> item) {
         if (working && outcome == Outcome::Incomplete && closed.at < end && !release.isClosed(end))
             addIncomplete(working->facts.incomplete, {InspectionId(inspection), std::move(closed)});
     }
-}
-
-void FactsReader::readOperations(CivilDate on) {
-    for (auto& working : m_working)
-        if (const auto* operations = m_balloons.operations(working.balloon, on))
-            working.facts.operations = *operations;
-}
-
-/// An item is out of service by itself, or with the balloon that it is on.
-void FactsReader::readService(Moment end) {
-    using Out = std::unordered_map<std::int64_t, OutOfService>;
-    const auto items = m_one ? Out() : m_service.allOut(Subject::Item, end);
-    const auto balloons = m_one ? Out() : m_service.allOut(Subject::Balloon, end);
-    const auto among = [](const Out& out, std::int64_t number) {
-        const auto found = out.find(number);
-        return found == out.end() ? std::nullopt : std::optional(found->second);
-    };
-    for (auto& working : m_working) {
-        auto& out = working.facts.out;
-        out = m_one ? m_service.outOf(Subject::Item, working.item, end) : among(items, working.item);
-        if (out || working.balloon == 0)
-            continue;
-        out = m_one ? m_service.outOf(Subject::Balloon, working.balloon, end) : among(balloons, working.balloon);
-        if (out)
-            out->with = working.facts.balloon;
-    }
-}
-
-void FactsReader::finishClock(Working& working, Moment end) {
-    auto& facts = working.facts;
-    const auto& forward = facts.broughtForward;
-    facts.clock = forward + working.use;
-    if (forward.minutes && forward.landings && forward.inflations)
-        return;
-    m_use.load(working.item, facts.entered);
-    facts.clock = clockBefore(Stamp::before(end), {facts.entered, forward}, facts.done,
-                              [&](const Stamp& stamp) { return m_use.before(stamp); });
 }
 
 }

@@ -38,6 +38,7 @@ private:
         ItemFacts facts;
         Usage use;
         std::int64_t balloon = 0;
+        std::vector<std::int64_t> carriers; ///< of any depth
     };
     /// The item that rows are for, when read in order.
     class Walk;
@@ -48,6 +49,7 @@ private:
     void readItems(CivilDate on, std::optional<std::int64_t> item);
     void readBalloon(std::int64_t balloon);
     void readStays(Moment end, std::optional<std::int64_t> item);
+    void readCarriers(Moment end, std::optional<std::int64_t> item);
     void readKits(Moment end, std::optional<std::int64_t> item);
     void readDone(Moment end, std::optional<std::int64_t> item);
     void readLists(Moment end, std::optional<std::int64_t> item);
@@ -63,7 +65,7 @@ private:
     CountedUse m_use;
     BalloonFacts m_balloons;
     bool m_one;
-    Statement m_items, m_stays, m_kits, m_done, m_lists, m_events, m_defects;
+    Statement m_items, m_stays, m_carriers, m_kits, m_done, m_lists, m_events, m_defects;
     ServiceReader m_service;
     ReleaseReader m_releases;
     std::vector<Working> m_working;

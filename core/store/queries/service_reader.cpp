@@ -27,6 +27,7 @@ Mark markFrom(Statement& row) {
 }
 
 bool isOut(const OutOfService& mark) { return mark.state != ServiceState::InService; }
+bool isForGood(const OutOfService& mark) { return mark.state == ServiceState::Condemned; }
 
 }
 
@@ -34,7 +35,9 @@ ServiceReader::ServiceReader(const Connection& connection)
     : m_all(connection, "SELECT subject_no, at, state, buyer FROM service WHERE sort = ? AND at < ?"
                         " ORDER BY subject_no, at, state, entry_id"),
       m_one(connection, "SELECT at, state, buyer FROM service WHERE sort = ? AND subject_no = ? AND at < ?"
-                        " ORDER BY at DESC, state DESC, entry_id DESC LIMIT 1"),
+                        // What is condemned (8) stays so, whatever is said later.
+                        " ORDER BY CASE WHEN state = 8 THEN 0 ELSE 1 END, CASE WHEN state = 8 THEN at ELSE -at END,"
+                        " state DESC, entry_id DESC LIMIT 1"),
       m_renamings(connection, "SELECT r.at, r.entry_id, f.text, t.text FROM renaming r"
                               " JOIN name f ON f.name_no = r.balloon_no JOIN name t ON t.name_no = r.to_no"
                               " WHERE r.at < ? ORDER BY r.at, r.entry_id"),
@@ -83,7 +86,11 @@ std::unordered_map<std::int64_t, OutOfService> ServiceReader::allOut(Subject sor
     m_all.run(static_cast<int>(sort), end.minutes());
     while (m_all.next()) {
         const auto number = m_all.read<std::int64_t>();
-        out.insert_or_assign(number, markFrom(m_all).out);
+        auto mark = markFrom(m_all).out;
+        if (const auto before = out.find(number); before == out.end())
+            out.emplace(number, std::move(mark));
+        else if (!isForGood(before->second))
+            before->second = std::move(mark);
     }
     std::erase_if(out, [](const auto& each) { return !isOut(each.second); });
     return out;
@@ -116,10 +123,14 @@ std::vector<ServiceReader::Out> ServiceReader::stretches(Subject sort) {
     std::vector<Out> stretches;
     std::int64_t last = 0;
     bool open = false;
+    bool forGood = false;
     m_all.run(static_cast<int>(sort), never.minutes());
     while (m_all.next()) {
         const auto number = m_all.read<std::int64_t>();
         const auto [at, out] = markFrom(m_all);
+        if (number == last && forGood)
+            continue;
+        forGood = isForGood(out);
         if (open && number == last)
             stretches.back().until = at;
         open = isOut(out);

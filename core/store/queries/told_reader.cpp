@@ -13,6 +13,7 @@ constexpr const char* historyOfItem =
     "SELECT at, entry_id FROM ("
     "SELECT at, entry_id FROM item_entered WHERE item_no = ?"
     " UNION ALL SELECT at, entry_id FROM fitting WHERE item_no = ?"
+    " UNION ALL SELECT at, entry_id FROM fitting WHERE carrier_no = ?"
     " UNION ALL SELECT at, entry_id FROM done WHERE item_no = ?"
     " UNION ALL SELECT at, entry_id FROM reading WHERE item_no = ?"
     " UNION ALL SELECT at, entry_id FROM kit_flight WHERE item_no = ?"
@@ -125,7 +126,7 @@ Account ToldReader::account(Subject sort, std::optional<std::int64_t> number) {
 }
 
 std::vector<EntryId> ToldReader::ofItem(std::int64_t item, CivilDate on, int limit) {
-    constexpr int times = 10;
+    constexpr int times = 11;
     return history(historyOfItem, times, item, on, limit);
 }
 

@@ -44,6 +44,7 @@ private slots:
         QVERIFY(rows > 5);
         In<BalloonsPlace> place(house());
         QTRY_COMPARE_WITH_TIMEOUT(place.balloons()->count(), 40, 30'000);
+        const int outBefore = place.itemsOut();
         In<EntryForm> form(house());
         begin(form, "balloon.state", {{"state", "laid-up"}, {"on", "2026-11-20"}});
         QVERIFY2(form.follows().contains(QStringLiteral("2026-11-20")), qPrintable(form.follows()));
@@ -56,7 +57,7 @@ private slots:
         QCOMPARE(sheet()->rowsOf(m_balloon).size(), std::size_t(0));
         QTRY_COMPARE_WITH_TIMEOUT(place.balloons()->count(), 39, 30'000);
         QCOMPARE(place.balloonsOut(), 1);
-        QCOMPARE(place.itemsOut(), static_cast<int>(items));
+        QCOMPARE(place.itemsOut(), outBefore + static_cast<int>(items));
         place.setWords(QStringLiteral("QE-OVA"));
         QTRY_COMPARE_WITH_TIMEOUT(place.balloons()->count(), 0, 30'000);
         QCOMPARE(place.balloonsBeside(), 1); // hidden, and not unknown
@@ -98,6 +99,31 @@ private slots:
         fitting.begin(QStringLiteral("item.fitted"), QStringLiteral("QE-OVB"));
         const auto& choices = FormHand::field(fitting, "item").choices;
         QVERIFY(std::ranges::find(choices, QString::fromStdString(id.text()), &Choice::value) == choices.end());
+    }
+
+    // ML.A.504, from memory.
+    void whatIsQuarantinedComesOffAndComesBackWithARelease() {
+        const auto id = sheet()->itemsOf(Registration("QE-OVF")).front()->id;
+        const auto of = QString::fromStdString(id.text());
+        In<EntryForm> form(house());
+        form.begin(QStringLiteral("item.state"), {}, of);
+        FormHand::set(form, "state", "quarantined");
+        FormHand::set(form, "on", "2026-11-23");
+        QVERIFY(!FormHand::field(form, "to").shown);
+        QVERIFY(!FormHand::field(form, "release.form").shown);
+        QVERIFY(save(form));
+        QVERIFY(!sheet()->item(id)->balloon);
+        QCOMPARE(sheet()->item(id)->out->state, ServiceState::Quarantined);
+        In<EntryForm> back(house());
+        back.begin(QStringLiteral("item.state"), {}, of);
+        FormHand::set(back, "state", "in-service");
+        FormHand::set(back, "on", "2026-11-25");
+        QVERIFY(FormHand::field(back, "release.form").shown);
+        QVERIFY(!save(back));
+        FormHand::set(back, "release.form", "easa-form-1");
+        FormHand::set(back, "release.number", "QE 12");
+        QVERIFY(save(back));
+        QVERIFY(!sheet()->item(id)->out);
     }
 
     void anotherRegistrationComesWithItsEntryAndTakesAllOver() {

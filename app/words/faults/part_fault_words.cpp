@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/components/part_fault.h"
+#include "words/fault_sources.h"
+
+#include <QtGlobal>
+
+namespace crownring::words {
+
+Sources sourcesOf(PartFault fault) {
+    switch (fault) {
+    case PartFault::CarriesItself:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' would be a part of itself, by way of '%2'"),
+                QT_TRANSLATE_NOOP("Problem", "see which of them is fitted to which")};
+    case PartFault::KeptApart:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is kept apart: %2"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "fit another one; it comes back with a release of its own, entered as in-service")};
+    case PartFault::StillFitted:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is still fitted to '%2'"),
+                QT_TRANSLATE_NOOP("Problem", "remove it in the same batch: what is kept apart is on nothing")};
+    case PartFault::Condemned:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is condemned for good"),
+                QT_TRANSLATE_NOOP(
+                    "Problem", "nothing brings it back; where the wrong one was named, void that entry and say why")};
+    case PartFault::NotReleased:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' was kept apart, and nothing says by what it is released"),
+                QT_TRANSLATE_NOOP("Problem", "state its release: an EASA Form 1, an FAA Form 8130-3, or the visit that "
+                                             "released it; a new part's papers are none")};
+    case PartFault::NotReleasedBy:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "'%2' did not release '%1'"),
+            QT_TRANSLATE_NOOP("Problem", "name a visit that was opened for it and ended with a release by that day")};
+    case PartFault::NoCylinder:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is no cylinder"),
+                QT_TRANSLATE_NOOP("Problem", "name the cylinder that was filled")};
+    case PartFault::FilledOut:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' must not be filled: %2"),
+                QT_TRANSLATE_NOOP("Problem", "fill another one, or see whether it is in service again")};
+    case PartFault::FilledHot:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' must not be filled: it was overheated on %2"),
+                QT_TRANSLATE_NOOP("Problem", "an overheated vessel is condemned; enter that, or correct the event")};
+    case PartFault::TestPast:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' must not be filled: '%2' was good until %3"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "have it tested first; what was filled before may be flown until it is empty")};
+    case PartFault::TestNotShown:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' must not be filled: nothing shows when '%2' is due"),
+                QT_TRANSLATE_NOOP("Problem", "enter when it was last done, or when the cylinder was made")};
+    case PartFault::NothingReturned:
+        return {QT_TRANSLATE_NOOP("Problem", "nothing comes back: no item is named"),
+                QT_TRANSLATE_NOOP("Problem", "name the items that came back")};
+    case PartFault::NotAway:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is not away"),
+                QT_TRANSLATE_NOOP("Problem", "name what was sent, or enter what was done by itself")};
+    case PartFault::NotFitted:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is fitted to nothing on %2"),
+                QT_TRANSLATE_NOOP("Problem", "name what is taken off, or enter the fitting by itself")};
+    case PartFault::StampAmbiguous:
+        return {QT_TRANSLATE_NOOP("Problem", "the stamp '%1' may mean %2 or %3"),
+                QT_TRANSLATE_NOOP("Problem", "year and month stand in this order under ADR, month and year in the "
+                                             "United States: see the specification, and write YYYY-MM")};
+    case PartFault::StampOfOneMonth:
+        return {QT_TRANSLATE_NOOP("Problem", "the stamp '%1' is not written as a date"),
+                QT_TRANSLATE_NOOP("Problem", "write %2, if that is what it says")};
+    }
+    return {};
+}
+
+}

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Acts on components that are more than one entry: each is posted whole or not at all.
+
+#include "record/journal.h"
+#include "registry/books.h"
+
+#include <string>
+#include <vector>
+
+namespace crownring {
+
+/// One comes off and another goes on in its place: on a balloon, or as a part of an item.
+struct Replacing {
+    ItemId off;
+    ItemId on;
+    std::optional<PartRelease> release; ///< of what goes on
+    std::string lot;
+    bool unserviceable = false; ///< what came off is kept apart
+    CivilDate day;
+    std::optional<TimeOfDay> time; ///< of both, UTC; absent: after the flights of the day
+    std::string by;
+};
+/// NotFitted where what comes off is on nothing that day.
+[[nodiscard]] Results<Receipt> replaceItem(Journal& journal, Books& books, const Replacing& replacing);
+
+/// A batch goes to a test house or a shop; what is fitted comes off.
+struct Sending {
+    std::vector<ItemId> items;
+    std::string to;
+    CivilDate day;
+    std::string by;
+};
+[[nodiscard]] Results<Receipt> sendAway(Journal& journal, Books& books, const Sending& sending);
+
+/// It comes back: tested, or condemned there.
+struct Returning {
+    std::vector<ItemId> items;
+    std::vector<ItemId> condemned;
+    std::optional<RequirementId> requirement; ///< that was done on `items`
+    std::string method;
+    std::string mark; ///< the tester's
+    std::string ref;  ///< his document
+    std::optional<PartRelease> release;
+    std::optional<CivilDate> tested; ///< absent: on the day of the return
+    CivilDate day;
+    std::string by;
+};
+/// NotAway for an item that was not sent, NothingReturned where none is named.
+[[nodiscard]] Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& returning);
+
+}

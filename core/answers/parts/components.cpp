@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/parts/components.h"
+
+namespace crownring {
+
+Result<std::map<ItemId, Component>> componentsTold(Books& books, const std::optional<ItemId>& item, CivilDate on) {
+    const auto told = books.told({Subject::Item,
+                                  item ? std::optional(item->text()) : std::nullopt,
+                                  {kindName<ItemEntered>(), kindName<ItemFitted>(), kindName<CylinderFilled>()},
+                                  on});
+    if (!told)
+        return tl::unexpected(told.error());
+    std::map<ItemId, Component> components;
+    for (const auto& line : *told) { // in the order of their stamps
+        const auto& entry = nowOf(line);
+        if (const auto* entered = std::get_if<ItemEntered>(&entry.body)) {
+            auto& component = components[entered->item];
+            if (!entered->lot.empty())
+                component.lot = entered->lot;
+            if (entered->release && !component.release)
+                component.release = entered->release;
+            if (!component.vessel)
+                component.vessel = entered->vessel;
+        } else if (const auto* fitted = std::get_if<ItemFitted>(&entry.body)) {
+            auto& component = components[fitted->item];
+            if (component.lot.empty())
+                component.lot = fitted->lot;
+            if (fitted->release)
+                component.release = fitted->release;
+        } else if (const auto* filled = std::get_if<CylinderFilled>(&entry.body)) {
+            auto& component = components[filled->item];
+            component.filled = entry.on;
+            component.percent = filled->percent;
+        }
+    }
+    return components;
+}
+
+Result<std::optional<VesselMaterial>> materialOf(Books& books, const ItemId& item, CivilDate on) {
+    const auto told = componentsTold(books, item, on);
+    if (!told)
+        return tl::unexpected(told.error());
+    const auto found = told->find(item);
+    return found == told->end() || !found->second.vessel ? std::nullopt : found->second.vessel->material;
+}
+
+}

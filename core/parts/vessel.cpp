@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "parts/vessel.h"
+
+#include <algorithm>
+
+namespace crownring {
+
+Celsius overheatedFrom(std::optional<VesselMaterial> material) {
+    constexpr Celsius aluminium(176);
+    constexpr Celsius steel(343);
+    return material == VesselMaterial::Steel || material == VesselMaterial::Stainless ? steel : aluminium;
+}
+
+const Occurrence* overheatedBy(const ItemFacts& item, std::optional<VesselMaterial> material) {
+    if (item.kind != ItemKind::Cylinder)
+        return nullptr;
+    const auto from = overheatedFrom(material);
+    const auto hot = std::ranges::find_if(
+        item.events, [&](const Occurrence& event) { return event.hottest && *event.hottest >= from; });
+    return hot == item.events.end() ? nullptr : &*hot;
+}
+
+}

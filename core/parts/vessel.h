@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// A pressure vessel that was overheated is condemned for good: aluminium at 176 °C (350 °F), steel at 343 °C (650 °F);
+/// 49 CFR 180.203 (the first read, the second from memory) and 180.205(i) (from memory). Of what material is not known
+/// the lower one is taken.
+
+#include "record/kinds/parts/parts.h"
+#include "registry/item_facts.h"
+
+namespace crownring {
+
+/// From which temperature on.
+[[nodiscard]] Celsius overheatedFrom(std::optional<VesselMaterial> material);
+
+/// The first event that overheated a cylinder; null where none did, and of other items.
+[[nodiscard]] const Occurrence* overheatedBy(const ItemFacts& item, std::optional<VesselMaterial> material);
+
+}

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What stands in the way of fitting a component, of bringing it back, of filling a cylinder, or of a batch of them.
+
+#include "problem/fault.h"
+
+namespace crownring {
+
+enum class PartFault : std::uint8_t {
+    CarriesItself, ///< %1: the item, %2: what it would be a part of
+    KeptApart,     ///< %1: the item, %2: since when, and as what
+    StillFitted,   ///< %1: the item, %2: what it is fitted to
+    Condemned,     ///< %1: the item
+    NotReleased,   ///< %1: the item
+    NotReleasedBy, ///< %1: the item, %2: the visit
+    NoCylinder,    ///< %1: the item
+    FilledOut,     ///< %1: the item, %2: what it is out of service for
+    FilledHot,     ///< %1: the item, %2: on which day it was overheated
+    TestPast,      ///< %1: the item, %2: the test, %3: its last good day
+    TestNotShown,  ///< %1: the item, %2: the test
+    NothingReturned,
+    NotAway,         ///< %1: the item
+    NotFitted,       ///< %1: the item, %2: the day
+    StampAmbiguous,  ///< %1: as stamped, %2, %3: what it may mean
+    StampOfOneMonth, ///< %1: as stamped, %2: what it means
+};
+[[nodiscard]] FaultRow rowOf(PartFault fault);
+
+}

@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// Components that are kept apart, and cylinders: the cases of regulations.md 7.D with their clauses. Who and what is
+/// invented.
+
+#include "answers/parts/pool.h"
+#include "problem/faults/components/part_fault.h"
+#include "said.h"
+#include "store/scratch.h"
+#include "test_class.h"
+
+#include <QtTest>
+#include <nlohmann/json.hpp>
+
+namespace components_test {
+
+using namespace crownring;
+using namespace crownring::testing;
+using nlohmann::json;
+
+namespace {
+
+std::string line(const char* kind, const char* on, json more) {
+    more["entry"] = kind;
+    more["on"] = on;
+    return more.dump();
+}
+std::string entered(const char* item, const char* kind, const char* made, const char* material = nullptr) {
+    json more{{"item", item}, {"kind", kind}, {"made", made}};
+    if (material)
+        more["vessel"] = {{"material", material}};
+    return line("item.entered", "2012-01-01", more);
+}
+std::string adopted(const char* programme) {
+    return line("programme.adopted", "2012-01-01", {{"programme", programme}, {"everything", true}});
+}
+std::string state(const char* on, const char* item, const char* what) {
+    return line("item.state", on, {{"item", item}, {"state", what}});
+}
+std::string released(const char* on, const char* item, const char* form, const char* number) {
+    return line("item.state", on,
+                {{"item", item}, {"state", "in-service"}, {"release", {{"form", form}, {"number", number}}}});
+}
+std::string filled(const char* on, const char* item = "C1") {
+    return line("cylinder.filled", on, {{"item", item}, {"level_percent", 80}});
+}
+std::string tested(const char* on, const char* requirement, const char* method = nullptr) {
+    json more{{"item", "C1"}, {"requirement", requirement}, {"mark", "A123"}, {"ref", "T 7"}};
+    if (method)
+        more["method"] = method;
+    return line("requirement.done", on, more);
+}
+std::string fitted(const char* on, const char* item, const char* to) {
+    return line("item.fitted", on, {{"item", item}, {"to", to}});
+}
+std::string removed(const char* on, const char* item, const char* from) {
+    return line("item.removed", on, {{"item", item}, {"from", from}});
+}
+std::string hot(double celsius) {
+    return line("event.reported", "2020-06-01", {{"item", "C1"}, {"event", "over-temperature"}, {"temp_c", celsius}});
+}
+
+/// A record of these lines, and what it answers.
+class Yard {
+public:
+    explicit Yard(const std::vector<std::string>& lines) {
+        for (const auto& each : lines)
+            say(each);
+    }
+    void say(const std::string& lines) { posted(*m_scratch.record, lines); }
+    /// "" when it is taken.
+    std::string refused(const std::string& lines) {
+        const auto problems = problemsOf(*m_scratch.record, lines);
+        if (problems.empty())
+            return "";
+        for (const auto& problem : problems)
+            if (!isSaid(problem))
+                return "not said: " + text(problem);
+        return std::string(rowOf(problems.front().fault).name);
+    }
+    PoolItem pooled(const char* on, const char* item = "C1") {
+        const auto items = pool(*m_scratch.record, {}, day(on)).value();
+        for (const auto& each : items)
+            if (each.facts.id == ItemId(item))
+                return each;
+        throw std::runtime_error("not in the pool");
+    }
+
+private:
+    Scratch m_scratch;
+};
+
+const std::string aCylinder = entered("C1", "cylinder", "2012-06", "aluminium");
+
+}
+
+class ComponentsTest : public QObject {
+    Q_OBJECT
+private slots:
+    /// D1: ADR P200 (10 years), 4.1.6.10 (not filled after becoming due), from memory.
+    void aTestOfMay2016IsGoodThroughMay2026() {
+        Yard yard({aCylinder, adopted("lpg-adr"), tested("2016-05-31", "adr.periodic-test")});
+        QCOMPARE(yard.pooled("2026-05-31").transport.until.value().iso(), std::string("2026-05-31"));
+        QVERIFY(yard.pooled("2026-05-31").fillable);
+        QVERIFY(!yard.pooled("2026-06-01").fillable);
+        QCOMPARE(yard.refused(filled("2026-06-01")), std::string("test-past"));
+        QCOMPARE(yard.refused(filled("2026-05-31")), std::string());
+    }
+    /// D4: 49 CFR 180.209(e), from memory: twelve years at first.
+    void aUnitedStatesCylinderMadeInJune2012IsDueInJune2024() {
+        Yard yard({aCylinder, adopted("lpg-us-dot")});
+        QCOMPARE(yard.pooled("2024-01-01").transport.until.value().iso(), std::string("2024-06-30"));
+    }
+    /// 49 CFR 180.209(e), (g), from memory: 12, 10 or 5 years by how it was done.
+    void theMethodDecidesTheNextDate() {
+        for (const auto& [method, until] :
+             {std::pair("volumetric", "2036-05-31"), {"proof", "2034-05-31"}, {"external-visual", "2029-05-31"}}) {
+            Yard yard({aCylinder, adopted("lpg-us-dot"), tested("2024-05-10", "dot.requalification", method)});
+            QCOMPARE(yard.pooled("2025-01-01").transport.until.value().iso(), std::string(until));
+        }
+    }
+    /// D6: 49 CFR 180.207(a)(2), read: filled before, it may remain in service until it is emptied.
+    void anExpiredCylinderMayFlyUntilItIsEmptyAndIsNotFilledAgain() {
+        Yard yard({aCylinder, adopted("lpg-adr"), adopted("cylinder-airworthiness"),
+                   tested("2016-05-31", "adr.periodic-test"), tested("2022-05-31", "cylinder.shell"),
+                   tested("2022-05-31", "cylinder.relief-valve"), filled("2026-05-20")});
+        const auto now = yard.pooled("2026-06-10");
+        QCOMPARE(now.airworthy.standing, std::optional(Standing::Clear));
+        QCOMPARE(now.airworthy.until.value().iso(), std::string("2032-05-31"));
+        QCOMPARE(now.transport.standing, std::optional(Standing::Lapsed));
+        QCOMPARE(now.component.filled.value().iso(), std::string("2026-05-20"));
+        QVERIFY(!now.fillable);
+        QCOMPARE(yard.refused(filled("2026-06-10")), std::string("test-past"));
+    }
+    void whatNothingIsShownOfIsNotFilled() {
+        Yard yard({line("item.entered", "2012-01-01", {{"item", "C1"}, {"kind", "cylinder"}}), adopted("lpg-adr")});
+        QVERIFY(!yard.pooled("2020-01-01").fillable);
+        QCOMPARE(yard.refused(filled("2020-01-01")), std::string("test-not-shown"));
+    }
+    void aBasketIsNotFilled() {
+        Yard yard({entered("B1", "basket", "2012-06")});
+        QCOMPARE(yard.refused(filled("2020-01-01", "B1")), std::string("no-cylinder"));
+    }
+    /// 49 CFR 180.203, read: aluminium at 176 °C; 180.205(i), from memory: condemned.
+    void anOverheatedAluminiumCylinderIsCondemned() {
+        Yard yard({aCylinder, adopted("lpg-us-dot"), hot(176)});
+        QVERIFY(yard.pooled("2020-06-02").condemned);
+        QVERIFY(!yard.pooled("2020-06-02").fillable);
+        QCOMPARE(yard.refused(filled("2020-06-02")), std::string("filled-hot"));
+        yard.say(tested("2020-07-01", "dot.requalification", "volumetric"));
+        QCOMPARE(yard.refused(filled("2020-07-02")), std::string("filled-hot"));
+    }
+    /// 49 CFR 180.203, from memory: steel at 343 °C.
+    void steelBearsMore() {
+        Yard yard({entered("C1", "cylinder", "2012-06", "steel"), adopted("lpg-us-dot"), hot(342)});
+        QVERIFY(!yard.pooled("2020-06-02").condemned);
+        yard.say(hot(343));
+        QVERIFY(yard.pooled("2020-06-02").condemned);
+    }
+    /// 49 CFR 180.203, read: may not be restored by repair, rebuilding, requalification, or any other procedure.
+    void whatIsCondemnedNeverComesBack() {
+        Yard yard({aCylinder, adopted("lpg-us-dot"), state("2020-06-01", "C1", "condemned")});
+        QCOMPARE(yard.refused(released("2020-07-01", "C1", "easa-form-1", "QE 1")), std::string("condemned"));
+        QCOMPARE(yard.refused(filled("2020-07-01")), std::string("filled-out"));
+        yard.say(state("2021-01-01", "C1", "laid-up"));
+        QVERIFY(yard.pooled("2021-02-01").condemned);
+    }
+    void whatIsCondemnedStaysSoWhateverIsSaidOfADayAfter() {
+        Yard yard({aCylinder, state("2020-07-01", "C1", "laid-up"), state("2020-08-01", "C1", "in-service")});
+        QVERIFY(!yard.pooled("2020-09-01").condemned);
+        yard.say(state("2020-06-01", "C1", "condemned")); // its paper comes late
+        QVERIFY(yard.pooled("2020-09-01").condemned);
+    }
+    /// ML.A.504, from memory.
+    void anUnserviceableComponentComesBackWithAReleaseOfItsOwn() {
+        for (const char* apart : {"unserviceable", "quarantined"}) {
+            Yard yard({aCylinder, state("2020-06-01", "C1", apart)});
+            QCOMPARE(yard.refused(state("2020-07-01", "C1", "in-service")), std::string("not-released"));
+            QCOMPARE(yard.refused(released("2020-07-01", "C1", "owner-accepted", "x")), std::string("not-released"));
+            QCOMPARE(yard.refused(released("2020-07-01", "C1", "inspection", "V 1")), std::string("not-released-by"));
+            yard.say(state("2020-06-15", "C1", "away")); // being sent to the shop is no release
+            QCOMPARE(yard.refused(state("2020-07-01", "C1", "in-service")), std::string("not-released"));
+            QCOMPARE(yard.refused(released("2020-07-01", "C1", "easa-form-1", "QE 1")), std::string());
+        }
+    }
+    void whatIsKeptApartIsNotFitted() {
+        Yard yard({aCylinder, entered("V1", "other", "2019-01"), state("2020-06-01", "V1", "quarantined")});
+        QCOMPARE(yard.refused(fitted("2020-06-02", "V1", "C1")), std::string("kept-apart"));
+        QCOMPARE(
+            yard.refused(released("2020-06-03", "V1", "faa-8130-3", "7") + "\n" + fitted("2020-06-03", "V1", "C1")),
+            std::string());
+    }
+    void whatIsFittedComesOffBeforeItIsKeptApart() {
+        Yard yard({aCylinder, entered("V1", "other", "2019-01"), fitted("2020-01-01", "V1", "C1")});
+        const auto quarantined = state("2020-06-01", "V1", "quarantined");
+        QCOMPARE(yard.refused(quarantined), std::string("still-fitted"));
+        QCOMPARE(yard.refused(removed("2020-06-01", "V1", "C1") + "\n" + quarantined), std::string());
+    }
+    void nothingIsAPartOfItself() {
+        Yard yard({aCylinder, entered("V1", "other", "2019-01"), entered("O1", "other", "2019-01"),
+                   fitted("2020-01-01", "V1", "C1"), fitted("2020-01-01", "O1", "V1")});
+        QCOMPARE(yard.refused(fitted("2020-02-01", "C1", "O1")), std::string("carries-itself"));
+        QCOMPARE(yard.refused(fitted("2019-02-01", "C1", "O1")), std::string("carries-itself"));
+        QCOMPARE(yard.refused(fitted("2020-02-01", "C1", "C1")), std::string("carries-itself"));
+    }
+};
+
+CROWNRING_TEST(ComponentsTest, QCoreApplication)
+
+}
+
+#include "components_test.moc"
