@@ -54,7 +54,7 @@ def few(entries):
     balloons = [entry["balloon"] for entry in entries if entry["entry"] == "balloon.entered"][:3]
     fitted = collections.defaultdict(set)
     for entry in entries:
-        if entry["entry"] == "item.fitted":
+        if entry["entry"] == "item.fitted" and "balloon" in entry:
             fitted[entry["item"]].add(entry["balloon"])
     items = {item for item, on in fitted.items() if on <= set(balloons)}
     known = {"balloon": set(balloons), "item": items, "inspection": set(), "defect": set(), "person": set(), "id": set()}

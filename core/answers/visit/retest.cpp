@@ -33,11 +33,9 @@ Result<bool> isReleased(Books& books, const InspectionId& inspection, CivilDate 
 bool isRetest(const Stamped<ReadingTaken>& later, const ReadingTaken& failed,
               std::span<const Calibration> calibrations) {
     const auto* quantity = quantityNamed(later.body.quantity);
-    if (!later.body.inspection)
-        return false;
     if (!failed.tester && !later.body.tester && !(quantity && quantity->traits.tester))
         return true;
-    return later.body.tester && instrumentOn(calibrations, *later.body.tester, later.stamp.at.on());
+    return later.body.inspection && later.body.tester && instrumentOn(calibrations, *later.body.tester, later.stamp.at.on());
 }
 
 Result<Retests> retestsIn(Books& books, std::span<const FabricHistory> histories, CivilDate on,

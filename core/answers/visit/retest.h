@@ -12,8 +12,8 @@
 
 namespace crownring {
 
-/// Read in a visit, and with an instrument in calibration on that day wherever the quantity asks for one, or the first
-/// was read with one.
+/// Wherever the quantity asks for an instrument, or the first was read with one: read in a visit, and with one in
+/// calibration on that day. What is seen, a broken strand, is seen again by whoever puts it right.
 [[nodiscard]] bool isRetest(const Stamped<ReadingTaken>& later, const ReadingTaken& failed,
                             std::span<const Calibration> calibrations);
 
@@ -22,7 +22,8 @@ struct Retests {
     std::set<InspectionId> released;
 
     [[nodiscard]] bool shows(const Stamped<ReadingTaken>& later, const ReadingTaken& failed) const {
-        return isRetest(later, failed, calibrations) && released.contains(*later.body.inspection);
+        return isRetest(later, failed, calibrations) &&
+               (!later.body.inspection || released.contains(*later.body.inspection));
     }
     /// Of a size that is stated it is a patch.
     [[nodiscard]] bool isNewPanel(const RepairMade& repair) const {
