@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import Crownring.Theme
-import Crownring.Lists
 import Crownring.Parts
 import Crownring.Bench
 
@@ -22,11 +21,6 @@ Item {
         const group = groups.itemAt(pane.desk.grid.groupOf(at)) as CheckGroupRow;
         if (group !== null)
             group.open(at);
-    }
-
-    readonly property string detailOfPart: {
-        const parts = pane.desk.parts;
-        return pane.partAt < 0 ? "" : String(parts.data(parts.index(pane.partAt, 0), ChoiceModel.DetailRole) ?? "");
     }
 
     // The rest of the part, then what wants a look of its own one after the other, then the next part.
@@ -136,7 +130,7 @@ Item {
             name: qsTr("Part of the work")
             model: pane.desk.parts
             at: pane.partAt
-            displayText: qsTr("%1 · %2").arg(pane.desk.partTitle).arg(pane.detailOfPart)
+            displayText: qsTr("%1 · %2").arg(pane.desk.partTitle).arg(pane.desk.partDetail)
             onPickedAt: at => pane.desk.partAt = at
         }
         Scroll {
@@ -150,7 +144,7 @@ Item {
                 width: parent.width
                 visible: !pane.phone
                 bottomPadding: Theme.tight
-                text: qsTr("%1 · %2").arg(pane.desk.partTitle).arg(pane.detailOfPart)
+                text: qsTr("%1 · %2").arg(pane.desk.partTitle).arg(pane.desk.partDetail)
             }
             Label {
                 objectName: "bench.untouched"

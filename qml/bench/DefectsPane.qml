@@ -15,7 +15,7 @@ Item {
     onInspectionChanged: scroll.contentY = 0
 
     signal act(kind: string, defect: string, item: string)
-    signal readingsAsked(item: string, line: string)
+    signal readAgainAsked(defect: string)
 
     Scroll {
         id: scroll
@@ -138,7 +138,7 @@ Item {
                                 visible: pane.desk.lineOfDefect(row.value) !== ""
                                 text: qsTr("Read it again ›")
                                 Accessible.name: qsTr("Read it again: %1").arg(row.label)
-                                onClicked: pane.readingsAsked(row.item, pane.desk.lineOfDefect(row.value))
+                                onClicked: pane.readAgainAsked(row.value)
                             }
                             Button {
                                 objectName: "bench.defect." + row.index + ".clear"

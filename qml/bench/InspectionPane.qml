@@ -173,7 +173,10 @@ FocusScope {
             desk: pane.desk
             phone: pane.phone
             onAct: (kind, defect, item) => pane.act(kind, pane.desk.inspection, defect, item)
-            onReadingsAsked: (item, line) => pane.showReadings(item, line)
+            onReadAgainAsked: defect => {
+                reader.readAgain(defect);
+                pane.show(1);
+            }
         }
         ReleasePane {
             anchors.fill: parent

@@ -135,10 +135,10 @@ Item {
         anchors.fill: parent
         anchors.topMargin: rows.headerItem ? Math.min(pane.height * 0.6, rows.headerItem.height) : 0
         visible: pane.place.ready && pane.place.list.count === 0
-        title: pane.place.filtered ? qsTr("Nothing passes these filters") : Fleet.empty ? qsTr("The record is empty on this day") : qsTr("No requirement is adopted yet")
+        title: pane.place.filtered ? qsTr("Nothing passes these filters") : Fleet.empty ? qsTr("The record is empty on this day") : qsTr("Nothing is asked of what is in the record")
         text: pane.place.filtered ? qsTr("Take them off to see the whole fleet.")
                                   : Fleet.empty ? qsTr("Enter a balloon with all that it is made of and the rules it flies under.")
-                                                : qsTr("Adopt the programmes that your balloons fly under: only then is anything due.")
+                                                : qsTr("Adopt the programmes that your balloons fly under, and enter their items: only then is anything due.")
         action: pane.place.filtered ? qsTr("Take off the filters") : Fleet.empty ? qsTr("Enter a balloon and all of it …") : qsTr("Adopt a programme …")
         other: !pane.place.filtered && Fleet.empty && !Desk.demo ? qsTr("Look at the demo fleet") : ""
         shape: LineSign.Next

@@ -40,6 +40,7 @@ class InspectionDesk : public crownring::screen::Resident {
     Q_PROPERTY(crownring::screen::CheckGroupModel* grid READ grid CONSTANT FINAL) ///< the same, each line once
     Q_PROPERTY(int partAt READ partAt WRITE setPartAt NOTIFY changed FINAL) ///< the row of `parts` at hand; -1: none
     Q_PROPERTY(QString partTitle READ partTitle NOTIFY changed FINAL)
+    Q_PROPERTY(QString partDetail READ partDetail NOTIFY changed FINAL) ///< "ENV-1012 · 4 of 13"
     Q_PROPERTY(int restOpen READ restOpen NOTIFY changed FINAL) ///< lines that `settleRest` would settle
     Q_PROPERTY(int partOpen READ partOpen NOTIFY changed FINAL) ///< open lines of the part at hand
     /// What it leaves alone of these, and why: "2 want a look of their own"
@@ -92,6 +93,7 @@ public:
     [[nodiscard]] int partAt() const;
     void setPartAt(int at);
     [[nodiscard]] QString partTitle() const;
+    [[nodiscard]] QString partDetail() const;
     [[nodiscard]] int restOpen() const;
     [[nodiscard]] int partOpen() const;
     [[nodiscard]] QString restLeft() const;

@@ -34,6 +34,11 @@ void InspectionDesk::goTo(const WorkPart& part) {
     emit changed();
 }
 
+QString InspectionDesk::partDetail() const {
+    const auto at = partAt();
+    return at < 0 ? QString() : m_parts.choices()[static_cast<std::size_t>(at)].detail;
+}
+
 QString InspectionDesk::partTitle() const {
     const auto at = partAt();
     return at < 0 ? QString() : m_parts.choices()[static_cast<std::size_t>(at)].label;

@@ -80,6 +80,24 @@ void ReadingDesk::readFor(const QString& item, const QString& line) {
         read(AskedFor(asked->of));
 }
 
+void ReadingDesk::readAgain(const QString& defect) {
+    if (!m_desk || !m_desk->file())
+        return;
+    const auto& inspection = m_desk->file()->inspection;
+    for (const auto& found : inspection.found) {
+        if (!found.body.reading || inward(found.body.defect.text()) != defect)
+            continue;
+        readFor(inward(found.body.item.text()), inward(found.body.line));
+        for (const auto& reading : inspection.readings)
+            if (reading.stamp.id == *found.body.reading) {
+                m_gore = reading.body.place.gore.value_or(0);
+                m_row = reading.body.place.row.value_or(0);
+            }
+        emit changed();
+        return;
+    }
+}
+
 void ReadingDesk::read(const AskedFor& of) {
     if (m_reads == of)
         return;

@@ -82,6 +82,8 @@ public:
     [[nodiscard]] const AskedFor& reads() const { return m_reads; } ///< of no item where nothing is read
     /// To the first series that a line of the checklist asks for of an item; where there is none, nothing changes.
     Q_INVOKABLE void readFor(const QString& item, const QString& line);
+    /// To the series and the place of the reading that found a defect of this visit.
+    Q_INVOKABLE void readAgain(const QString& defect);
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString limit() const;
     [[nodiscard]] QString terms() const;
