@@ -57,16 +57,14 @@ Facts headFacts(const BenchFile& file, const Speech& in) {
         if (!value.empty())
             facts.facts.push_back({in.say(label), value});
     };
-    facts.facts = {
-        {in.say(SheetPhrase::Visit), in.say(titleOfVisit(file))},
-        {in.say(SheetPhrase::Opened), who(opened.by, opened.stamp.at.on())},
-        {in.say(SheetPhrase::Closed), closed ? in.say(closed->stamp.at.on()) : in.say(SheetPhrase::NotYet)},
-        {in.say(SheetPhrase::Outcome),
-         in.say(closed ? outcomePhrase(closed->body.outcome, opened.body.balloon || isOfComponents(file.visit()))
-                       : SheetPhrase::NoneYet)},
-        {in.say(SheetPhrase::Checklist), checklist.title.empty()
-                                             ? in.say(SheetPhrase::NoChecklist)
-                                             : in.say(SheetPhrase::Revision, {checklist.title, checklist.revision})}};
+    facts.facts = {{in.say(SheetPhrase::Visit), in.say(titleOfVisit(file))},
+                   {in.say(SheetPhrase::Opened), who(opened.by, opened.stamp.at.on())},
+                   {in.say(SheetPhrase::Closed), closed ? in.say(closed->stamp.at.on()) : in.say(SheetPhrase::NotYet)},
+                   {in.say(SheetPhrase::Outcome),
+                    in.say(closed ? outcomePhrase(closed->body.outcome, file.releases()) : SheetPhrase::NoneYet)},
+                   {in.say(SheetPhrase::Checklist),
+                    checklist.title.empty() ? in.say(SheetPhrase::NoChecklist)
+                                            : in.say(SheetPhrase::Revision, {checklist.title, checklist.revision})}};
     add(SheetPhrase::OrderNumber, opened.body.order);
     add(SheetPhrase::OwnerOf, file.owner);
     add(SheetPhrase::OperatorOf, file.operatedBy);

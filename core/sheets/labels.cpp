@@ -51,7 +51,7 @@ Status statusOf(const BenchFile& file) {
     if (closed->body.outcome != Outcome::Released && !inspection.approved)
         return {SheetPhrase::LabelNotReleased, true};
     // An inspection of items that are on no balloon is a record and releases nothing.
-    if (!inspection.opened.body.balloon && !isOfComponents(file.visit()))
+    if (!file.releases())
         return {SheetPhrase::LabelRecordOnly, true};
     return {};
 }

@@ -267,6 +267,11 @@ private slots:
         const auto said = releaseFacts(file, european()).items; // with their times on the certificate
         QCOMPARE(said.size(), std::size_t{1});
         QCOMPARE(said.front().named, std::string("basket B1, serial number 1"));
+        // What was taken into the work and left undone is certified by nobody.
+        auto takenIn = file;
+        takenIn.inspection.opened.body.work.push_back({ItemId("R1"), RequirementId("r")});
+        QVERIFY(takenIn.inspection.concerns(ItemId("R1")) && !takenIn.inspection.wasWorkedOn(ItemId("R1")));
+        QCOMPARE(releaseFacts(takenIn, european()).items.size(), std::size_t{1});
         expectReleased(shop, european());
     }
     void workOnAnItemIsAskedHoweverItIsSaid() {

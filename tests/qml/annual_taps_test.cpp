@@ -210,6 +210,8 @@ private slots:
         hand.type(QStringLiteral("basket wire 7"));
         QTRY_VERIFY_WITH_TIMEOUT(release->code()->isReady(), 10'000);
         QTest::qWait(300);
+        const auto* confirm = hand.find(QStringLiteral("bench.sign.confirm"));
+        QTRY_VERIFY_WITH_TIMEOUT(confirm != nullptr && confirm->isEnabled(), 10'000); // it may be asked anew
         QVERIFY(hand.tap(QStringLiteral("bench.sign.confirm")));
         QTRY_VERIFY_WITH_TIMEOUT(desk->loaded() && !desk->isOpen(), 10'000);
         QVERIFY(desk->file()->inspection.closed->body.outcome == Outcome::Released);

@@ -183,6 +183,33 @@ private slots:
         }
     }
 
+    // "Within the limitations stated": then they are stated, their end too.
+    void theEndOfALimitedReleaseStandsOnIt() {
+        EveryVisit visit(Visit::PartMlRepair);
+        visit.shop.say(R"({"entry":"line.settled","on":"2026-06-01","state":"open","line":"work.check-flight")" +
+                       visit.shop.about() + "}");
+        auto signing = visit.signing();
+        signing.outcome = Outcome::Incomplete;
+        signing.within = {day("2026-06-09"), Minutes(30), 2};
+        QVERIFY(visit.shop.sign(signing));
+        for (const auto kind : {SheetKind::Incomplete, SheetKind::Report, SheetKind::Logbook}) {
+            const auto paper = visit.paper(kind, "2026-06-10");
+            for (const char* each :
+                 {"not above 2,000 m", "flown until 2026-06-09", "at most 0:30 aloft", "flights at most: 2"})
+                QVERIFY2(paper.contains(each), qPrintable(each + paper));
+        }
+    }
+    // Of what has no type no test is asked, and who reads the certificate later is told.
+    void whatHasNoTypeSaysWhatItWasNotAskedFor() {
+        EveryVisit visit(Visit::PartMlInspection);
+        auto file = visit.file();
+        for (auto& item : file.items)
+            item.type.reset();
+        const auto paper =
+            QString::fromStdString(paper::toText(sheet(SheetKind::Release, file, english), english, 4000));
+        QVERIFY2(paper.contains("Not asked for") && paper.contains("has no type in the record"), qPrintable(paper));
+    }
+
     void oneJsonHoldsWhatThePapersSay() {
         for (const auto visit : {Visit::PartMlRepair, Visit::UsAnnual, Visit::UsComponent}) {
             const auto& made = released(visit);

@@ -52,6 +52,11 @@ private slots:
         const auto text = made.paper(SheetKind::Labels);
         for (const char* each : {"B9", "basket, B-4", "88", "patched a panel", "2026-06-02", "WO 7", "No EASA Form 1"})
             QVERIFY2(text.contains(each), qPrintable(each + text));
+        // Its report and its page of a logbook say no other thing of it.
+        const auto report = made.paper(SheetKind::Report);
+        QVERIFY2(report.contains("released") && !report.contains("releases no"), qPrintable(report));
+        const auto page = made.paper(SheetKind::Logbook);
+        QVERIFY2(!page.contains("the envelope's clock") && page.contains("basket B9"), qPrintable(page));
         QVERIFY2(text.contains(visit == Visit::UsComponent ? "Ines Holt, 2026-06-02, A&P 6, IA"
                                                            : "Ada Rhos, 2026-06-02, QE.66.1"),
                  qPrintable(text));

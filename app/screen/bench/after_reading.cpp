@@ -68,25 +68,40 @@ std::vector<AskedFor> AfterReading::othersOf(const AskedFor& of) const {
     return others;
 }
 
+std::vector<ReadingTaken> AfterReading::passingOnOthers(const ReadingTaken& reading) const {
+    std::vector<ReadingTaken> passing;
+    for (const auto& other : othersOf({reading.item, reading.line, reading.quantity})) {
+        auto same = reading;
+        same.item = other.item;
+        same.line = other.line;
+        same.quantity = other.quantity;
+        if (stateOf(*m_desk->file(), same).judgement == Judgement::Passes)
+            passing.push_back(std::move(same));
+    }
+    return passing;
+}
+
+std::vector<ReadingTaken> AfterReading::heldOnOthers() const {
+    const auto held = m_reader && !m_reader->placed() ? m_reader->heldInHand() : std::nullopt;
+    return held ? passingOnOthers(*held) : std::vector<ReadingTaken>{};
+}
+
 int AfterReading::alike() const {
-    if (!m_reader || !m_reader->held() || m_reader->placed())
-        return 0;
-    const auto others = static_cast<int>(othersOf(m_reader->reads()).size());
+    const auto others = static_cast<int>(heldOnOthers().size());
     return others == 0 ? 0 : others + 1;
 }
 
 QString AfterReading::alikeItems() const {
-    if (alike() == 0)
+    const auto others = heldOnOthers();
+    if (others.empty())
         return {};
     QStringList items{inward(m_reader->reads().item.text())};
-    for (const auto& other : othersOf(m_reader->reads()))
+    for (const auto& other : others)
         items += inward(other.item.text());
     return items.join(QStringLiteral(", "));
 }
 
-int AfterReading::others() const {
-    return m_latest ? static_cast<int>(othersOf({m_latest->item, m_latest->line, m_latest->quantity}).size()) : 0;
-}
+int AfterReading::others() const { return m_latest ? static_cast<int>(passingOnOthers(*m_latest).size()) : 0; }
 
 QString AfterReading::latest() const { return m_latest ? BenchWords::value(*m_latest) : QString(); }
 
@@ -96,15 +111,8 @@ void AfterReading::takeOnOthers() {
     if (!m_latest)
         return;
     std::vector<Body> bodies;
-    for (const auto& other : othersOf({m_latest->item, m_latest->line, m_latest->quantity})) {
-        auto same = *m_latest;
-        same.item = other.item;
-        same.line = other.line;
-        same.quantity = other.quantity;
-        // What passes on one may fail on another, by another type's manual: that brings a defect and is read by itself.
-        if (stateOf(*m_desk->file(), same).judgement == Judgement::Passes)
-            bodies.emplace_back(std::move(same));
-    }
+    for (auto& same : passingOnOthers(*m_latest))
+        bodies.emplace_back(std::move(same));
     m_latest.reset();
     if (bodies.empty())
         return emit changed();

@@ -15,11 +15,12 @@ class AfterReading : public QObject {
     /// A test is done with its last reading, where all of them pass. A line that wants a look besides is not: it is
     /// left to who looks.
     Q_PROPERTY(bool settling READ isSettling WRITE setSettling NOTIFY changed FINAL)
-    /// How many items the held load of the series at hand is asked of, this one included; 0 unless there are others.
+    /// How many items the held load of the series at hand is asked of and would pass on, this one included; 0 unless
+    /// there are others.
     Q_PROPERTY(int alike READ alike NOTIFY changed FINAL)
     /// Those items: "BRN-1, HSE-1, CYL-1"; empty unless there are others.
     Q_PROPERTY(QString alikeItems READ alikeItems NOTIFY changed FINAL)
-    /// How many other items of its kind the latest reading is still asked of.
+    /// How many other items of its kind the latest reading is still asked of and would pass on.
     Q_PROPERTY(int others READ others NOTIFY changed FINAL)
     Q_PROPERTY(QString latest READ latest NOTIFY changed FINAL) ///< "2 mm"
 
@@ -50,6 +51,10 @@ private:
     /// Items of the same kind that the same quantity is still asked of, with the line that asks; of a leak test all
     /// that is put together for it.
     [[nodiscard]] std::vector<AskedFor> othersOf(const AskedFor& of) const;
+    /// The same reading on each of those where it passes. What passes on one may fail on another, by another type's
+    /// manual: that brings a defect and is read by itself.
+    [[nodiscard]] std::vector<ReadingTaken> passingOnOthers(const ReadingTaken& reading) const;
+    [[nodiscard]] std::vector<ReadingTaken> heldOnOthers() const;
 
     ReadingDesk* m_reader = nullptr;
     InspectionDesk* m_desk = nullptr;

@@ -98,18 +98,17 @@ QString InspectionDesk::outcome() const {
     if (!m_file || !m_file->inspection.closed)
         return {};
     const auto& closed = *m_file->inspection.closed;
-    return joined({tr("%1 on %2")
-                       .arg(BenchWords::outcome(closed.body.outcome, m_file->inspection.opened.body.balloon ||
-                                                                         isOfComponents(m_file->visit())),
-                            inward(closed.stamp.at.on().iso())),
-                   closed.body.signatory ? inward(closed.body.signatory->text()) : QString(),
-                   m_file->inspection.revoked && !m_file->inspection.isPending() ? tr("withdrawn since") : QString(),
-                   !m_file->inspection.isPending() ? QString()
-                   : m_file->inspection.revoked    ? tr("pending: the approval of the return was withdrawn")
-                                                   : tr("pending: the return to service is not approved"),
-                   returnOf(m_file->inspection),
-                   m_file->unsupported.empty() ? QString() : tr("no longer supported by the record")},
-                  QStringLiteral(", "));
+    return joined(
+        {tr("%1 on %2")
+             .arg(BenchWords::outcome(closed.body.outcome, m_file->releases()), inward(closed.stamp.at.on().iso())),
+         closed.body.signatory ? inward(closed.body.signatory->text()) : QString(),
+         m_file->inspection.revoked && !m_file->inspection.isPending() ? tr("withdrawn since") : QString(),
+         !m_file->inspection.isPending() ? QString()
+         : m_file->inspection.revoked    ? tr("pending: the approval of the return was withdrawn")
+                                         : tr("pending: the return to service is not approved"),
+         returnOf(m_file->inspection),
+         m_file->unsupported.empty() ? QString() : tr("no longer supported by the record")},
+        QStringLiteral(", "));
 }
 
 QStringList InspectionDesk::scope() const {

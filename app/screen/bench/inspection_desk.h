@@ -41,8 +41,8 @@ class InspectionDesk : public crownring::screen::Resident {
     Q_PROPERTY(int partAt READ partAt WRITE setPartAt NOTIFY changed FINAL) ///< the row of `parts` at hand; -1: none
     Q_PROPERTY(QString partTitle READ partTitle NOTIFY changed FINAL)
     Q_PROPERTY(QString partDetail READ partDetail NOTIFY changed FINAL) ///< "ENV-1012 · 4 of 13"
-    Q_PROPERTY(int restOpen READ restOpen NOTIFY changed FINAL) ///< lines that `settleRest` would settle
-    Q_PROPERTY(int partOpen READ partOpen NOTIFY changed FINAL) ///< open lines of the part at hand
+    Q_PROPERTY(int restOpen READ restOpen NOTIFY changed FINAL)         ///< lines that `settleRest` would settle
+    Q_PROPERTY(int partOpen READ partOpen NOTIFY changed FINAL)         ///< open lines of the part at hand
     /// What it leaves alone of these, and why: "2 want a look of their own"
     Q_PROPERTY(QString restLeft READ restLeft NOTIFY changed FINAL)
     /// In work that is no inspection: of what nothing is asked, and why; else empty.

@@ -259,23 +259,14 @@ void ReadingDesk::enter(const QString& value, const QString& below) {
     take(*figure, false, upper, false);
 }
 
-void ReadingDesk::take(double value, bool heldLoad, std::optional<double> below, bool confirmed) {
-    if (!m_desk || !m_desk->isOpen() || !quantity())
-        return;
-    if (m_desk->inspector().trimmed().isEmpty()) {
-        m_problem = InspectionDesk::whoFirst();
-        emit changed();
-        return;
-    }
-    const auto& wanted = m_reads;
+ReadingTaken ReadingDesk::inHand(double value, bool heldLoad) const {
     ReadingTaken reading;
-    reading.item = wanted.item;
-    reading.quantity = wanted.quantity;
-    reading.line = wanted.line;
+    reading.item = m_reads.item;
+    reading.quantity = m_reads.quantity;
+    reading.line = m_reads.line;
     reading.inspection = m_desk->file()->inspection.id;
     reading.value = value;
     reading.held = heldLoad;
-    reading.below = below;
     reading.unit = outward(m_unit);
     reading.place = place();
     if (asksDirection() && !m_direction.isEmpty())
@@ -289,6 +280,24 @@ void ReadingDesk::take(double value, bool heldLoad, std::optional<double> below,
     if (!m_tester.isEmpty())
         reading.tester = TesterId(outward(m_tester));
     reading.circumstances = circumstances();
+    return reading;
+}
+
+std::optional<ReadingTaken> ReadingDesk::heldInHand() const {
+    const auto proof = m_desk && m_desk->file() && held() ? figureFrom(m_proof) : std::nullopt;
+    return proof ? std::optional(inHand(*proof, true)) : std::nullopt;
+}
+
+void ReadingDesk::take(double value, bool heldLoad, std::optional<double> below, bool confirmed) {
+    if (!m_desk || !m_desk->isOpen() || !quantity())
+        return;
+    if (m_desk->inspector().trimmed().isEmpty()) {
+        m_problem = InspectionDesk::whoFirst();
+        emit changed();
+        return;
+    }
+    auto reading = inHand(value, heldLoad);
+    reading.below = below;
     reading.confirmed = confirmed;
     const auto measured = measuredFrom(reading);
     if (!measured) {

@@ -148,6 +148,8 @@ public:
     Q_INVOKABLE void hold();
     Q_INVOKABLE void stand();
     Q_INVOKABLE void letGo();
+    /// The reading that would be handed over if the load at hand held; nothing where none is held.
+    [[nodiscard]] std::optional<ReadingTaken> heldInHand() const;
     /// Takes back the latest reading of the series: it is voided.
     Q_INVOKABLE void takeBack();
 
@@ -162,6 +164,7 @@ private:
         emit changed();
     }
     void read(const AskedFor& of);
+    [[nodiscard]] ReadingTaken inHand(double value, bool heldLoad) const;
     [[nodiscard]] ReadingCount count() const; ///< of the series at hand
     [[nodiscard]] const Quantity* quantity() const;
     [[nodiscard]] const ItemFacts* item() const;

@@ -92,6 +92,8 @@ struct BenchFile {
     std::vector<Problem> unsupported; ///< what would refuse the release that was signed, by what the record says now
 
     [[nodiscard]] Visit visit() const;
+    /// What is signed releases something: work on what is on no balloon does so where it came as a component.
+    [[nodiscard]] bool releases() const { return inspection.opened.body.balloon || isOfComponents(visit()); }
     [[nodiscard]] const ItemFacts* item(const ItemId& id) const;
     /// The envelope that is inspected; null where there is none.
     [[nodiscard]] const ItemFacts* envelope() const;

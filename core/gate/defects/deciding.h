@@ -17,16 +17,15 @@ inline constexpr const char* gradingRule = "ML.A.403(a), (b); 14 CFR 43.11(b), 9
 [[nodiscard]] Result<bool> takesBackOwnWord(const Batch& batch, const Entry& amendment, const JournalLine& root,
                                             const std::optional<InspectionId>& inspection);
 
-/// What grounds is taken back: by who may decide that, who says so and why. Nothing where it is
-/// his own slip.
-/// @param unsaid where it is not said by whom or why, of `what`
+/// What grounds, and is amended or voided.
 struct TakenBack {
     const JournalLine& root;
     std::optional<InspectionId> inspection;
     std::optional<ItemId> item;
-    ReleaseFault unsaid = ReleaseFault::GroundUnsaid;
+    ReleaseFault unsaid = ReleaseFault::GroundUnsaid; ///< where it is not said by whom or why, of `what`
     Argument what;
 };
+/// Nothing where who takes it back may decide that and says why, or where it is his own slip.
 [[nodiscard]] Findings askWhoTakesBack(const Batch& batch, const Entry& amendment, const TakenBack& taken, int line);
 /// The same of what is nobody's own slip.
 [[nodiscard]] Findings askWhoDecides(const Batch& batch, const Entry& entry, const TakenBack& taken, int line);

@@ -219,8 +219,8 @@ private slots:
         AfterReading after;
         after.setReader(&ann.reading);
         ann.reading.readFor(QStringLiteral("HSE-1"), QStringLiteral("hose.leak-check"));
-        QCOMPARE(after.alike(), 4);
-        QCOMPARE(after.alikeItems(), QStringLiteral("HSE-1, CYL-1, CYL-2, CYL-3"));
+        QCOMPARE(after.alike(), 3); // and the button says no more than it writes
+        QCOMPARE(after.alikeItems(), QStringLiteral("HSE-1, CYL-1, CYL-2"));
         after.takeOnAll();
         ann.reading.tap(0, 0);
         ann.settle();
