@@ -291,6 +291,15 @@ struct WearOptions {
 };
 int run(const WearOptions& options, const Common& common);
 
+struct DirectivesOptions {
+    std::string on;
+    std::string balloon;
+    bool json = false;
+    std::string pdf; ///< where the status list of the balloon is written; empty: nowhere
+    bool force = false;
+};
+int run(const DirectivesOptions& options, const Common& common);
+
 struct PropaneOptions {
     std::string celsius;      ///< of the liquid, as written
     std::string butane = "0"; ///< mole fraction, as written

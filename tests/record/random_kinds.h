@@ -51,11 +51,16 @@ rc::Gen<Body> any(Of<FabricStated>, const Names& names);
 rc::Gen<Body> any(Of<ItemState>, const Names& names);
 rc::Gen<Body> any(Of<BalloonState>, const Names& names);
 rc::Gen<Body> any(Of<BalloonRenamed>, const Names& names);
+rc::Gen<Body> any(Of<DirectiveIssued>, const Names& names);
+rc::Gen<Body> any(Of<DirectiveAnswered>, const Names& names);
+rc::Gen<Body> any(Of<PartsListed>, const Names& names);
 
 /// Who confirmed what was signed.
 rc::Gen<std::vector<ConfirmedText>> anyConfirmed(const Names& names);
 
-/// What those of a history speak of: an inspection, two defects and a person.
+/// Which those of a history answer.
+DirectiveIssued directiveOfTheCast();
+/// What those of a history speak of: an inspection, two defects, a person and a directive.
 std::vector<Body> castOfTheBench(const std::vector<ItemId>& items);
 
 }

@@ -29,6 +29,7 @@ struct Gather {
     void operator()(const RepairMade& body) const { into.repairs.push_back(said(line, now, body)); }
     void operator()(const PartReplaced& body) const { into.parts.push_back(said(line, now, body)); }
     void operator()(const WorkPerformed& body) const { into.performed.push_back(said(line, now, body)); }
+    void operator()(const DirectiveAnswered& body) const { into.answered.push_back(said(line, now, body)); }
     void operator()(const ReleaseIncomplete& body) const { into.incomplete = said(line, now, body); }
     void operator()(const InspectionClosed& body) const { into.closed = said(line, now, body); }
     void operator()(const InspectionOpened&) const {} // it is in its own place already
@@ -118,7 +119,7 @@ bool Inspection::concerns(const ItemId& item) const {
             settled[each.body.line] = each.body.state;
     const auto isDone = [](const auto& each) { return each.second == LineState::Done; };
     return std::ranges::find(opened.body.work, item, &Work::item) != opened.body.work.end() ||
-           std::ranges::any_of(performed, isOfIt) || std::ranges::any_of(repairs, isOfIt) ||
+           std::ranges::any_of(performed, isOfIt) || std::ranges::any_of(answered, isOfIt) || std::ranges::any_of(repairs, isOfIt) ||
            std::ranges::any_of(parts, isOfIt) || std::ranges::any_of(cleared, isOfIt) ||
            std::ranges::any_of(readings, isOfIt) || std::ranges::any_of(settled, isDone);
 }
@@ -212,6 +213,7 @@ Inspection openAt(Inspection inspection, const Stamp& moment) {
     drop(inspection.repairs);
     drop(inspection.parts);
     drop(inspection.performed);
+    drop(inspection.answered);
     inspection.incomplete.reset();
     inspection.closed.reset();
     inspection.revoked.reset();

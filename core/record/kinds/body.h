@@ -6,6 +6,7 @@
 
 #include "record/kinds/amendments.h"
 #include "record/kinds/defects.h"
+#include "record/kinds/directives.h"
 #include "record/kinds/fabric.h"
 #include "record/kinds/flights.h"
 #include "record/kinds/inspections.h"
@@ -37,7 +38,8 @@ using Body = OneOf<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightL
                    LineSettled, DefectFound, DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed,
                    PersonEntitled, TesterCalibrated, TypeDescribed, LimitStated, ChecklistAdopted, FabricStated,
                    ReleaseRevoked, ItemState, BalloonState, BalloonRenamed, ReturnApproved, WorkPerformed,
-                   ReleaseIncomplete, BalloonOwned, ReviewSigned, SignatoryCode, TextAdopted, TextConfirmed>;
+                   ReleaseIncomplete, BalloonOwned, ReviewSigned, SignatoryCode, TextAdopted, TextConfirmed,
+                   DirectiveIssued, DirectiveAnswered, PartsListed>;
 
 /// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
 template <class Ask>
