@@ -107,8 +107,8 @@ namespace crownring {
 /// in its place passes by what the type's manual states: a repair or a part in words shows nothing.
 [[nodiscard]] Findings askRereadings(const Batch& batch);
 
-/// NotReleasable for a correction or a void of an event, a manual's limit, a directive or a list of parts, on which it rests what grounds, by
-/// somebody who may not decide that of a defect, or without saying who and why.
+/// NotReleasable for a correction or a void of an event, a manual's limit, a directive or a list of parts, on which it
+/// rests what grounds, by somebody who may not decide that of a defect, or without saying who and why.
 [[nodiscard]] Findings askGroundAmendments(const Batch& batch);
 
 /// NotReleasable for a correction or a void after which a reading beyond the manual's limit fails no longer, by

@@ -4,7 +4,7 @@
 #include "bench/release/barred_phrase.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
-#include "problem/faults/directive_fault.h"
+#include "problem/faults/directives/directive_fault.h"
 #include "rules/due/directive_rows.h"
 #include "rules/programme/serial_order.h"
 #include "text/blank.h"
@@ -96,15 +96,14 @@ Result<Answered> answeredOn(Books& books, const DirectiveAnswered& answer, Civil
 
 /// The visit has the item, and is not another's.
 Result<bool> isInVisit(Books& books, const DirectiveAnswered& answer, const Answered& answered) {
-    const auto told = books.told(
-        {Subject::Inspection, answer.inspection->text(), {kindName<InspectionOpened>()}, CivilDate::last()});
+    const auto told =
+        books.told({Subject::Inspection, answer.inspection->text(), {kindName<InspectionOpened>()}, CivilDate::last()});
     if (!told)
         return tl::unexpected(told.error());
     return std::ranges::any_of(*told, [&](const JournalLine& line) {
         const auto* opened = std::get_if<InspectionOpened>(&nowOf(line).body);
-        return opened &&
-               (answer.item ? std::ranges::find(opened->items, *answer.item) != opened->items.end()
-                            : opened->balloon == answered.balloon);
+        return opened && (answer.item ? std::ranges::find(opened->items, *answer.item) != opened->items.end()
+                                      : opened->balloon == answered.balloon);
     });
 }
 
@@ -131,11 +130,11 @@ Findings judgedDone(const Batch& batch, const Entry& entry, const DirectiveAnswe
             return tl::unexpected(isIn.error());
         if (*isIn)
             return std::vector<Problem>{};
-        return std::vector{Problem{
-            DirectiveFault::NotOfTheVisit,
-            {answer.item ? Argument(*answer.item) : Argument(answer.balloon.value_or(Registration())),
-             *answer.inspection},
-            {{}, line, "inspection"}}};
+        return std::vector{
+            Problem{DirectiveFault::NotOfTheVisit,
+                    {answer.item ? Argument(*answer.item) : Argument(answer.balloon.value_or(Registration())),
+                     *answer.inspection},
+                    {{}, line, "inspection"}}};
     }
     if (answer.capacity.empty()) {
         if (!isBlank(answer.licence) && !isBlank(answer.ref))
@@ -146,8 +145,7 @@ Findings judgedDone(const Batch& batch, const Entry& entry, const DirectiveAnswe
     if (!bar)
         return tl::unexpected(bar.error());
     if (*bar)
-        return std::vector{
-            Problem{DirectiveFault::MayNotComply, {(*bar)->why}, {{}, line, "capacity"}, (*bar)->rule}};
+        return std::vector{Problem{DirectiveFault::MayNotComply, {(*bar)->why}, {{}, line, "capacity"}, (*bar)->rule}};
     return std::vector<Problem>{};
 }
 
@@ -172,18 +170,16 @@ Findings judgedAnswer(const Batch& batch, const Entry& entry, const DirectiveAns
     const auto issues = issuesOf(batch.books, answer.directive);
     if (!issues)
         return tl::unexpected(issues.error());
-    const auto issue = std::ranges::find_if(*issues, [&](const Entry& each) {
-        return std::get<DirectiveIssued>(each.body).revision == answer.revision;
-    });
+    const auto issue = std::ranges::find_if(
+        *issues, [&](const Entry& each) { return std::get<DirectiveIssued>(each.body).revision == answer.revision; });
     if (issue == issues->end())
-        return std::vector{Problem{
-            DirectiveFault::NoSuchRevision, {answer.directive, answer.revision}, {{}, line, "revision"}}};
+        return std::vector{
+            Problem{DirectiveFault::NoSuchRevision, {answer.directive, answer.revision}, {{}, line, "revision"}}};
     if (isBlank(entry.by))
         return std::vector{Problem{DirectiveFault::ByNobody, {}, {{}, line, "by"}}};
     const auto& issued = std::get<DirectiveIssued>(issue->body);
     if (answer.terminating && isBlank(issued.terminating))
-        return std::vector{
-            Problem{DirectiveFault::NoTerminatingAction, {answer.directive}, {{}, line, "terminating"}}};
+        return std::vector{Problem{DirectiveFault::NoTerminatingAction, {answer.directive}, {{}, line, "terminating"}}};
     const auto answered = answeredOn(batch.books, answer, entry.on);
     if (!answered)
         return tl::unexpected(answered.error());

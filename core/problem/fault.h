@@ -57,7 +57,7 @@ enum class BenchFault : std::uint8_t;     ///< faults/bench_fault.h
 enum class ReleaseFault : std::uint8_t;   ///< faults/release_fault.h
 enum class ReviewFault : std::uint8_t;    ///< faults/review_fault.h
 enum class TrustFault : std::uint8_t;     ///< faults/trust_fault.h
-enum class DirectiveFault : std::uint8_t; ///< faults/directive_fault.h
+enum class DirectiveFault : std::uint8_t; ///< faults/directives/directive_fault.h
 enum class FabricFault : std::uint8_t;    ///< faults/fabric_fault.h
 enum class TableFault : std::uint8_t;     ///< faults/table_fault.h
 enum class TrackFault : std::uint8_t;     ///< faults/track_fault.h

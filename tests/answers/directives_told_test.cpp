@@ -42,8 +42,8 @@ struct Fleet {
         for (const auto& row : rows)
             if (row.item->id == ItemId(item) && row.directive.directive == DirectiveId(number) &&
                 row.directive.revision == revision)
-                return Told{std::string(standingOf(row)), spoken(whyOf(row)), row.applicability.applies,
-                            row.state.next, row.done.size()};
+                return Told{std::string(standingOf(row)), spoken(whyOf(row)), row.applicability.applies, row.state.next,
+                            row.done.size()};
         return {};
     }
     [[nodiscard]] std::string standing(const char* day, const char* item, const char* number = "AD-1") const {
@@ -95,7 +95,7 @@ private slots:
         QCOMPARE(fleet.standing("2025-03-01", "E2"), std::string("not-bound"));
         fleet.say(R"({"entry":"item.fitted","on":"2025-04-01","balloon":"QE-TWO","item":"R1"})");
         QCOMPARE(fleet.standing("2025-04-01", "E2"), std::string("lapsed"));
-        QCOMPARE(fleet.standing("2025-04-01", "E1"), std::string("unproven")); // it will get some burner
+        QCOMPARE(fleet.standing("2025-04-01", "E1"), std::string("unproven"));  // it will get some burner
         QCOMPARE(fleet.standing("2025-03-31", "E2"), std::string("not-bound")); // as it was then
     }
     void aValveThatWasReplacedIsOfATypeThatNobodyStated() {
@@ -123,10 +123,11 @@ private slots:
         fleet.say(issued("AD-1", burnersWithValve)).say(excused("AD-1", "R1", "2025-03-02"));
         const auto told = fleet.on("2025-03-02", "R1");
         QCOMPARE(told->standing, std::string("not-bound"));
-        QVERIFY2(told->why.find("another valve") != std::string::npos && told->why.find("Ada Rhos") != std::string::npos,
+        QVERIFY2(told->why.find("another valve") != std::string::npos &&
+                     told->why.find("Ada Rhos") != std::string::npos,
                  told->why.c_str());
         QCOMPARE(fleet.due("2025-03-01", "R1"), std::string("unproven")); // before it was said
-        fleet.say(valveIn("R1", "X-2", "77", "2025-03-03"));             // what is found out later decides
+        fleet.say(valveIn("R1", "X-2", "77", "2025-03-03"));              // what is found out later decides
         QCOMPARE(fleet.due("2025-03-03", "R1"), std::string("lapsed"));
     }
     void complianceInAdvanceCounts() {
@@ -168,8 +169,8 @@ private slots:
     void aSupersededOneKeepsItsHistory() {
         Fleet fleet;
         fleet.say(issued("AD-1", R"({"kinds":["envelope"]})")).say(complied("AD-1", "E1", "2025-03-02"));
-        fleet.say(issued("AD-2", R"({"kinds":["envelope"]})", R"(,"first":{"before_flight":true},"supersedes":["AD-1"])",
-                         "2025-05-01"));
+        fleet.say(issued("AD-2", R"({"kinds":["envelope"]})",
+                         R"(,"first":{"before_flight":true},"supersedes":["AD-1"])", "2025-05-01"));
         QCOMPARE(fleet.standing("2025-04-30", "E1"), std::string("closed"));
         const auto former = fleet.on("2025-05-01", "E1");
         QCOMPARE(former->standing, std::string("superseded"));
@@ -190,8 +191,9 @@ private slots:
     }
     void anOverdueOneGroundsAndARecommendedOneNever() {
         Fleet fleet;
-        posted(*fleet.scratch.record,
-               R"({"entry":"programme.adopted","on":"2024-01-01","programme":"plain","balloons":["QE-ONE"],"document":{"programme":"plain","revision":"1","title":"Plain","source":"invented for tests","requirements":[{"id":"plain.look","title":"Look at it","source":"invented for tests","kinds":["envelope","basket","burner","cylinder"],"action":"inspect","limits":[{"clock":"months","every":36}],"starts_from":"entered"}]}})");
+        posted(
+            *fleet.scratch.record,
+            R"({"entry":"programme.adopted","on":"2024-01-01","programme":"plain","balloons":["QE-ONE"],"document":{"programme":"plain","revision":"1","title":"Plain","source":"invented for tests","requirements":[{"id":"plain.look","title":"Look at it","source":"invented for tests","kinds":["envelope","basket","burner","cylinder"],"action":"inspect","limits":[{"clock":"months","every":36}],"starts_from":"entered"}]}})");
         const std::vector<ItemId> kit{ItemId("E1"), ItemId("R1"), ItemId("B1"), ItemId("C1")};
         const auto mayFly = [&](const PlannedFlight& flight) {
             return checkRigUp(*fleet.scratch.record, kit, day("2025-03-02"), flight).value().verdict.mayFly;
@@ -203,7 +205,8 @@ private slots:
                 .standing();
         };
         QVERIFY(mayFly({}));
-        fleet.say(issued("SB-1", R"({"kinds":["burner"]})", R"(,"force":"recommended","first":{"before_flight":true})"));
+        fleet.say(
+            issued("SB-1", R"({"kinds":["burner"]})", R"(,"force":"recommended","first":{"before_flight":true})"));
         QCOMPARE(fleet.due("2025-03-02", "R1", "SB-1"), std::string("lapsed"));
         QVERIFY(mayFly({}));
         QCOMPARE(line(), Standing::Clear);
@@ -219,7 +222,8 @@ private slots:
         Fleet fleet;
         fleet.say(valveIn("R1", "X-1", "77")).say(valveIn("R2", "X-2", "78")).say(issued("AD-1", envelopesWithValve));
         const auto lapsedWith = [&](const char* burner) {
-            const auto answer = checkRigUp(*fleet.scratch.record, {ItemId("E1"), ItemId(burner)}, day("2025-03-02"), {});
+            const auto answer =
+                checkRigUp(*fleet.scratch.record, {ItemId("E1"), ItemId(burner)}, day("2025-03-02"), {});
             return std::ranges::any_of(answer.value().due.rows, [](const DueRow& row) {
                 return directiveOf(row.requirement->id) && row.state.standing == Standing::Lapsed;
             });

@@ -9,7 +9,8 @@
 
 namespace crownring::testing {
 
-inline constexpr const char* twoBurners = R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope","type":"T-77","serial":"0150"}
+inline constexpr const char* twoBurners =
+    R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope","type":"T-77","serial":"0150"}
 {"entry":"item.entered","on":"2024-01-01","item":"E2","kind":"envelope","type":"T-77","serial":"A-201"}
 {"entry":"item.entered","on":"2024-01-01","item":"R1","kind":"burner","type":"Twin B","serial":"9"}
 {"entry":"item.entered","on":"2024-01-01","item":"R2","kind":"burner","type":"Twin B"}

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "problem/faults/directive_fault.h"
+#include "problem/faults/directives/directive_fault.h"
 #include "words/fault_sources.h"
 
 #include <QtGlobal>
@@ -55,8 +55,9 @@ Sources sourcesOf(DirectiveFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "have it signed by who may, in that capacity")};
     case DirectiveFault::NothingShows:
         return {QT_TRANSLATE_NOOP("Problem", "nothing shows that the directive was complied with"),
-                QT_TRANSLATE_NOOP("Problem", "name the visit under 'inspection', or the 'capacity' in which 'by' signs, "
-                                             "or 'licence' and 'ref' of the paper")};
+                QT_TRANSLATE_NOOP("Problem",
+                                  "name the visit under 'inspection', or the 'capacity' in which 'by' signs, "
+                                  "or 'licence' and 'ref' of the paper")};
     case DirectiveFault::NotOfTheVisit:
         return {QT_TRANSLATE_NOOP("Problem", "%1 is not in visit %2"),
                 QT_TRANSLATE_NOOP("Problem", "name the visit in which it was done")};

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// What is fitted to items and to balloons, as far as the record knows, for a directive to be held against: the lists of
-/// parts with what was replaced since.
+/// What is fitted to items and to balloons, as far as the record knows, for a directive to be held against: the lists
+/// of parts with what was replaced since.
 
 #include "parts/directives.h"
-#include "record/kinds/directives.h"
+#include "record/kinds/directives/directives.h"
 #include "registry/books.h"
 
 #include <map>

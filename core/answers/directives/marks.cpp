@@ -70,8 +70,7 @@ Phrase whyOf(const DirectiveRow& row) {
                                                                             : Phrase{code, {row.applicability.about}};
 }
 
-Result<DirectiveMarks> directiveMarks(Books& books, const std::vector<ItemFacts>& items,
-                                      const DirectivesAsked& asked) {
+Result<DirectiveMarks> directiveMarks(Books& books, const std::vector<ItemFacts>& items, const DirectivesAsked& asked) {
     const auto rows = directiveRows(books, items, asked);
     if (!rows)
         return tl::unexpected(rows.error());

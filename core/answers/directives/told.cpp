@@ -205,7 +205,8 @@ private:
 
     Result<void> add(std::vector<DirectiveRow>& rows, const Said<DirectiveIssued>& issue, DirectiveRow::Life life,
                      const ItemFacts& item) {
-        DirectiveRow row{&item, issue.body, life, appliesTo(issue.body.applies, item, beside(item), m_parts), {}, {}, {}};
+        DirectiveRow row{&item, issue.body, life, appliesTo(issue.body.applies, item, beside(item), m_parts),
+                         {},    {},         {}};
         bool isAnswered = false;
         for (const auto& answer : m_answers) {
             if (!accepts(issue.body, answer.body) || !isFor(answer, item.id))

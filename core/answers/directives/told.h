@@ -45,9 +45,9 @@ struct DirectiveRow {
 
 struct DirectivesAsked {
     CivilDate on;
-    FlyingAs as;                            ///< the items would fly together as that balloon
+    FlyingAs as;                             ///< the items would fly together as that balloon
     std::optional<InspectionId> releasing{}; ///< what was done in it counts as if it were released
-    bool everyLife = false;                 ///< what is not in force yet, or no longer, too
+    bool everyLife = false;                  ///< what is not in force yet, or no longer, too
 };
 
 /// For items of the kinds that each is for; by item and directive, in the order given and of their stamps.

@@ -96,8 +96,8 @@ Result<void> readAskedBesides(Books& books, BenchFile& file) {
     const auto directives = directiveMarks(books, items, {file.on, {}, file.inspection.id});
     if (!directives)
         return tl::unexpected(directives.error());
-    const auto list = dueList(std::move(items), *fabric, std::move(*obligations), file.on, {}, Outside::AsInService,
-                              *directives);
+    const auto list =
+        dueList(std::move(items), *fabric, std::move(*obligations), file.on, {}, Outside::AsInService, *directives);
     for (const auto& row : list.rows)
         if (standsAgainst(row) && !isAnsweredHere(file, row))
             file.excepted.push_back({row.item->id, row.requirement->id, row.requirement->title, row.requirement->source,

@@ -119,9 +119,10 @@ bool Inspection::concerns(const ItemId& item) const {
             settled[each.body.line] = each.body.state;
     const auto isDone = [](const auto& each) { return each.second == LineState::Done; };
     return std::ranges::find(opened.body.work, item, &Work::item) != opened.body.work.end() ||
-           std::ranges::any_of(performed, isOfIt) || std::ranges::any_of(answered, isOfIt) || std::ranges::any_of(repairs, isOfIt) ||
-           std::ranges::any_of(parts, isOfIt) || std::ranges::any_of(cleared, isOfIt) ||
-           std::ranges::any_of(readings, isOfIt) || std::ranges::any_of(settled, isDone);
+           std::ranges::any_of(performed, isOfIt) || std::ranges::any_of(answered, isOfIt) ||
+           std::ranges::any_of(repairs, isOfIt) || std::ranges::any_of(parts, isOfIt) ||
+           std::ranges::any_of(cleared, isOfIt) || std::ranges::any_of(readings, isOfIt) ||
+           std::ranges::any_of(settled, isDone);
 }
 
 Result<Inspection> inspectionFrom(const InspectionId& id, std::span<const JournalLine> told) {

@@ -6,7 +6,7 @@
 
 #include "record/kinds/amendments.h"
 #include "record/kinds/defects.h"
-#include "record/kinds/directives.h"
+#include "record/kinds/directives/directives.h"
 #include "record/kinds/fabric.h"
 #include "record/kinds/flights.h"
 #include "record/kinds/inspections.h"
@@ -33,13 +33,13 @@ template <class... Kinds>
 using OneOf = std::variant<Stated<Kinds>...>;
 
 /// What an entry says. New kinds stand at the end.
-using Body = OneOf<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightLogged, RequirementDone,
-                   ProgrammeAdopted, ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened,
-                   LineSettled, DefectFound, DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed,
-                   PersonEntitled, TesterCalibrated, TypeDescribed, LimitStated, ChecklistAdopted, FabricStated,
-                   ReleaseRevoked, ItemState, BalloonState, BalloonRenamed, ReturnApproved, WorkPerformed,
-                   ReleaseIncomplete, BalloonOwned, ReviewSigned, SignatoryCode, TextAdopted, TextConfirmed,
-                   DirectiveIssued, DirectiveAnswered, PartsListed>;
+using Body =
+    OneOf<ItemEntered, BalloonEntered, ItemFitted, ItemRemoved, FlightLogged, RequirementDone, ProgrammeAdopted,
+          ReadingTaken, EventReported, EntryCorrected, EntryVoided, InspectionOpened, LineSettled, DefectFound,
+          DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed, PersonEntitled, TesterCalibrated,
+          TypeDescribed, LimitStated, ChecklistAdopted, FabricStated, ReleaseRevoked, ItemState, BalloonState,
+          BalloonRenamed, ReturnApproved, WorkPerformed, ReleaseIncomplete, BalloonOwned, ReviewSigned, SignatoryCode,
+          TextAdopted, TextConfirmed, DirectiveIssued, DirectiveAnswered, PartsListed>;
 
 /// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
 template <class Ask>

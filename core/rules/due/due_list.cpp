@@ -47,8 +47,7 @@ void assessAll(DueList& list, const std::vector<const RequirementSet*>& sets, co
     }
 }
 
-void addWhatTheRecordAsks(DueList& list, const FabricMarks& fabric, const DirectiveMarks& directives,
-                          Outside outside) {
+void addWhatTheRecordAsks(DueList& list, const FabricMarks& fabric, const DirectiveMarks& directives, Outside outside) {
     for (const auto& item : list.items) {
         if (isLeftOut(item, outside))
             continue;

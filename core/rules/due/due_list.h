@@ -71,9 +71,10 @@ enum class Outside {
 /// last), then item, requirement.
 [[nodiscard]] DueList dueList(std::vector<ItemFacts> items, const FabricMarks& fabric, Obligations obligations,
                               CivilDate on, const FlyingAs& flyingAs = {}, Outside outside = Outside::AsInService,
-                               const DirectiveMarks& directives = {});
+                              const DirectiveMarks& directives = {});
 
-/// An open defect, a pending list, a directive, or readings of fabric: nothing that could be written down as a requirement done.
+/// An open defect, a pending list, a directive, or readings of fabric: nothing that could be written down as a
+/// requirement done.
 [[nodiscard]] bool isOfTheRecord(const DueRow& row);
 
 /// The order of the list.

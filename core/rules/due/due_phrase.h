@@ -37,8 +37,8 @@ enum class DuePhrase : std::uint8_t {
     IncompleteAreNoProgramme,
     DirectivesIssued,
     DirectivesAreNoProgramme,
-    DirectiveEndedBy,       ///< %1: the action that ends it
-    BoundAll,               ///< whom a directive binds: everything that it asks is so
+    DirectiveEndedBy, ///< %1: the action that ends it
+    BoundAll,         ///< whom a directive binds: everything that it asks is so
     BoundOtherKind,
     BoundOtherType,         ///< %1: of what
     BoundOtherSerial,       ///< %1: of what

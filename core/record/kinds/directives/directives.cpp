@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "record/kinds/directives.h"
+#include "record/kinds/directives/directives.h"
 
-#include "problem/faults/directive_fault.h"
+#include "problem/faults/directives/directive_fault.h"
 #include "problem/faults/entry_fault.h"
 #include "record/json/object_reader.h"
 #include "record/json/words.h"

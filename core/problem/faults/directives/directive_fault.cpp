@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "problem/faults/directive_fault.h"
+#include "problem/faults/directives/directive_fault.h"
 
 namespace crownring {
 

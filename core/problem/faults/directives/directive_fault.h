@@ -21,8 +21,8 @@ enum class DirectiveFault : std::uint8_t {
     RecordSaysBound,     ///< %1: the directive, %2: the item
     NoTerminatingAction, ///< %1: the directive
     ByNobody,
-    MayNotComply, ///< %1: why
-    NothingShows, ///< neither a visit nor a capacity nor a paper
+    MayNotComply,  ///< %1: why
+    NothingShows,  ///< neither a visit nor a capacity nor a paper
     NotOfTheVisit, ///< %1: the item or balloon, %2: the visit
     NotByRequirement,
     BindsNothing, ///< %1: the directive, %2: the balloon
