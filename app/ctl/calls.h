@@ -295,8 +295,9 @@ struct DirectivesOptions {
     std::string on;
     std::string balloon;
     bool json = false;
-    std::string pdf; ///< where the status list of the balloon is written; empty: nowhere
-    bool force = false;
+    std::string to; ///< where the status list of the balloon is written; empty: nowhere
+    std::string paper = "a4";
+    bool force = false; ///< an older file that is there is replaced
 };
 int run(const DirectivesOptions& options, const Common& common);
 

@@ -88,6 +88,15 @@ private slots:
         QVERIFY2(said.out.contains("AD-1 rev. 0") && said.out.contains("done 2025-03-10, paragraph 1"),
                  said.out.constData());
     }
+    void theStatusOfABalloonIsAPaper() {
+        const auto file = m_folder.filePath(QStringLiteral("status.pdf"));
+        const auto written = ctl({"directives", "--balloon", "QE-ONE", "--on", "2025-04-01", "--to", file});
+        QVERIFY2(written.code == 0, written.err.constData());
+        QFile paper(file);
+        QVERIFY(paper.open(QIODevice::ReadOnly));
+        QVERIFY(paper.read(5) == "%PDF-");
+        QCOMPARE(ctl({"directives", "--balloon", "QE-ONE", "--on", "2025-04-01", "--to", file}).code, 2); // it is there
+    }
     void anUnknownBalloonIsBadInput() {
         QCOMPARE(ctl({"directives", "--balloon", "QE-NONE", "--on", "2025-04-01"}).code, 2);
     }

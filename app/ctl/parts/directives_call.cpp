@@ -4,8 +4,12 @@
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "ctl/due_table.h"
+#include "measure/duration_text.h"
+#include "print/pdf.h"
+#include "sheets/directive_status.h"
 #include "text/utf8.h"
 #include "words/sentence.h"
+#include "words/spoken.h"
 
 #include <nlohmann/json.hpp>
 
@@ -36,8 +40,9 @@ Json doneJson(const ComplianceTold& done) {
     const auto& said = done.said.body;
     Json clock;
     addFigures(clock, done.clock);
-    Json json{{"on", done.said.stamp.at.on().iso()}, {"method", said.method}, {"clock", clock},
-              {"revision", said.revision},           {"by", done.said.by},    {"evidence", evidenceName(done.evidence)}};
+    Json json{
+        {"on", done.said.stamp.at.on().iso()}, {"method", said.method}, {"clock", clock},
+        {"revision", said.revision},           {"by", done.said.by},    {"evidence", evidenceName(done.evidence)}};
     if (!said.amoc.empty())
         json["amoc"] = said.amoc;
     if (said.terminating)
@@ -90,9 +95,9 @@ DirectiveLine directiveLine(const DirectiveRow& row) {
             row.item->id.text(),
             row.directive.directive.text() + " rev. " + row.directive.revision,
             std::string(appliesText(row.applicability.applies)) + ": " + plainly(words::said(whyOf(row))),
-            row.done.empty() ? "not done"
-                             : "done " + row.done.back().said.stamp.at.on().iso() + ", " +
-                                   row.done.back().said.body.method};
+            row.done.empty()
+                ? "not done"
+                : "done " + row.done.back().said.stamp.at.on().iso() + ", " + row.done.back().said.body.method};
 }
 
 void printDirectives(const std::vector<DirectiveRow>& rows) {
@@ -109,6 +114,55 @@ void printDirectives(const std::vector<DirectiveRow>& rows) {
             text += line[i] + std::string(widths[i] - characters(line[i]) + 2, ' ');
         std::cout << text << line.back() << "\n";
     }
+}
+
+Argument nextOf(const std::optional<LimitState>& next) {
+    if (!next)
+        return {};
+    if (const auto* reach = next->calendar())
+        return reach->due;
+    const auto* use = next->usage();
+    if (!use)
+        return {};
+    return next->clock == ClockName::Minutes ? Argument(hoursAndMinutes(Minutes(use->due.value())) + " h")
+                                             : Argument(use->due.value());
+}
+
+DirectiveStatusLine statusLine(const DirectiveRow& row) {
+    const auto& issued = row.directive;
+    DirectiveStatusLine line{issued.directive,
+                             issued.revision,
+                             issued.title,
+                             issued.issuer,
+                             issued.effective,
+                             issued.recommended,
+                             row.item->id,
+                             std::string(standingOf(row)),
+                             whyOf(row),
+                             {},
+                             {},
+                             {},
+                             {},
+                             nextOf(row.state.next)};
+    if (!row.done.empty()) {
+        const auto& done = row.done.back();
+        line.method = done.said.body.method;
+        line.by = done.said.body.amoc;
+        line.on = done.said.stamp.at.on();
+        line.hours = done.clock.minutes;
+    }
+    return line;
+}
+
+int writeStatus(const DirectivesOptions& options, CivilDate on, const std::vector<DirectiveRow>& rows) {
+    std::vector<DirectiveStatusLine> lines;
+    for (const auto& row : rows)
+        lines.push_back(statusLine(row));
+    static const words::Spoken language;
+    const auto written = print::writePdf(directiveStatus(Registration(options.balloon), on, lines, language),
+                                         options.paper == "letter" ? print::PageFormat::Letter : print::PageFormat::A4,
+                                         options.to, options.force ? Replace::Asked : Replace::Never);
+    return written ? int{Done} : refuse(written.error());
 }
 
 /// Worst first, what is not bound and what is history last.
@@ -140,12 +194,15 @@ int run(const DirectivesOptions& options, const Common& common) {
     if (!rows)
         return refuse(rows.error());
     std::ranges::stable_sort(*rows, {}, directivePlace);
+    if (!options.to.empty())
+        return writeStatus(options, record.on, *rows);
     if (!options.json) {
         printDirectives(*rows);
-        std::cout << "\n"
-                  << rows->size() << " rows on " << record.on.iso()
-                  << ", worst first. From what the record says of items and their parts; whether a balloon is airworthy "
-                     "is for licensed people to decide.\n";
+        std::cout
+            << "\n"
+            << rows->size() << " rows on " << record.on.iso()
+            << ", worst first. From what the record says of items and their parts; whether a balloon is airworthy "
+               "is for licensed people to decide.\n";
         return Done;
     }
     Json answer{{"on", record.on.iso()}, {"rows", Json::array()}};
