@@ -94,17 +94,19 @@ Result<Answered> answeredOn(Books& books, const DirectiveAnswered& answer, Civil
     return answered;
 }
 
-/// The visit has the item, and is not another's.
-Result<bool> isInVisit(Books& books, const DirectiveAnswered& answer, const Answered& answered) {
+/// The visit that has the item, or is the balloon's; nothing where it has not.
+Result<std::optional<Visit>> visitOf(Books& books, const DirectiveAnswered& answer, const Answered& answered) {
     const auto told =
         books.told({Subject::Inspection, answer.inspection->text(), {kindName<InspectionOpened>()}, CivilDate::last()});
     if (!told)
         return tl::unexpected(told.error());
-    return std::ranges::any_of(*told, [&](const JournalLine& line) {
+    for (const auto& line : *told) {
         const auto* opened = std::get_if<InspectionOpened>(&nowOf(line).body);
-        return opened && (answer.item ? std::ranges::find(opened->items, *answer.item) != opened->items.end()
-                                      : opened->balloon == answered.balloon);
-    });
+        if (opened && (answer.item ? std::ranges::find(opened->items, *answer.item) != opened->items.end()
+                                   : opened->balloon == answered.balloon))
+            return visitFrom(opened->visit);
+    }
+    return std::nullopt;
 }
 
 /// By the table for other work: whoever may release a visit that is for compliance.
@@ -125,16 +127,21 @@ Result<std::optional<Barred>> barOf(Books& books, const Entry& entry, const Dire
 Findings judgedDone(const Batch& batch, const Entry& entry, const DirectiveAnswered& answer, const Answered& answered,
                     int line) {
     if (answer.inspection) {
-        const auto isIn = isInVisit(batch.books, answer, answered);
-        if (!isIn)
-            return tl::unexpected(isIn.error());
-        if (*isIn)
-            return std::vector<Problem>{};
-        return std::vector{
-            Problem{DirectiveFault::NotOfTheVisit,
-                    {answer.item ? Argument(*answer.item) : Argument(answer.balloon.value_or(Registration())),
-                     *answer.inspection},
-                    {{}, line, "inspection"}}};
+        const auto visit = visitOf(batch.books, answer, answered);
+        if (!visit)
+            return tl::unexpected(visit.error());
+        if (!*visit)
+            return std::vector{
+                Problem{DirectiveFault::NotOfTheVisit,
+                        {answer.item ? Argument(*answer.item) : Argument(answer.balloon.value_or(Registration())),
+                         *answer.inspection},
+                        {{}, line, "inspection"}}};
+        if (isOfOwnersTasks(**visit)) // no task of an owner's list is one
+            return std::vector{Problem{DirectiveFault::MayNotComply,
+                                       {Phrase{BarredPhrase::OwnersTasksOnly, {PersonId(entry.by)}}},
+                                       {{}, line, "inspection"},
+                                       complianceRule}};
+        return std::vector<Problem>{};
     }
     if (answer.capacity.empty()) {
         if (!isBlank(answer.licence) && !isBlank(answer.ref))

@@ -83,6 +83,18 @@ private slots:
         }));
         QCOMPARE(record.standing("2026-06-02"), Standing::Lapsed);
     }
+    void anOwnersVisitCompliesWithNone() {
+        Bound record;
+        record.shop.open(Visit::PartMlOwnerTasks);
+        const auto problems =
+            problemsOf(record.shop.record(),
+                       R"({"entry":"directive.answered","directive":"AD-1","revision":"0","on":"2026-06-01",)"
+                       R"("by":"Ole Berg","item":"E1","answer":"done","method":"paragraph 1")" +
+                           record.shop.about() + "}");
+        QCOMPARE(problems.size(), std::size_t{1});
+        QVERIFY2(problems.front().fault == Fault(DirectiveFault::MayNotComply),
+                 qPrintable(words::line(problems.front())));
+    }
     void whatAVisitDidCountsWhenItIsReleased() {
         Bound record;
         record.shop.ready(Visit::PartMlInspection);
@@ -92,10 +104,15 @@ private slots:
         QCOMPARE(record.standing(), Standing::Lapsed); // nobody has signed for it
         QVERIFY(record.shop.sign(Shop::signing()).has_value());
         const auto excepted = record.shop.now().closed->body.excepted;
-        QVERIFY(std::ranges::none_of(excepted, [](const SignedException& each) {
-            return each.requirement == RequirementId("directive/AD-1");
-        }));
+        QVERIFY(std::ranges::none_of(
+            excepted, [](const SignedException& each) { return each.requirement == RequirementId("directive/AD-1"); }));
         QVERIFY(record.standing("2026-06-02") > Standing::Unproven);
+        // What was done in a visit that is closed is not added to.
+        const auto late = problemsOf(record.shop.record(),
+                                     R"({"entry":"directive.answered","directive":"AD-1","revision":"0","on":)"
+                                     R"("2026-06-01","by":"Ada Rhos","item":"E1","answer":"done","method":"more")" +
+                                         record.shop.about() + "}");
+        QVERIFY(!late.empty());
     }
 };
 
