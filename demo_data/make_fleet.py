@@ -16,6 +16,7 @@ from maker import FIRST_DAY, LAST_DAY
 from maker.cases import FIXED_VISITS, Cases
 from maker.check import problems
 from maker.components import tell as tell_of_components
+from maker.directives import answer
 from maker.inspections import Inspections
 from maker.journal import Journal
 from maker.manual import publish
@@ -59,6 +60,7 @@ def live_through() -> Journal:
         world.morning(day)
         sky.fly_day(day)
         day += timedelta(days=1)
+    answer(journal, world)
     return journal
 
 

@@ -100,6 +100,10 @@ std::string_view becauseText(Because because) {
         return "listed";
     case Because::Incomplete:
         return "incomplete";
+    case Because::Directive:
+        return "directive";
+    case Because::DirectiveUnknown:
+        return "directive-unknown";
     }
     return {};
 }

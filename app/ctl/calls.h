@@ -291,6 +291,16 @@ struct WearOptions {
 };
 int run(const WearOptions& options, const Common& common);
 
+struct DirectivesOptions {
+    std::string on;
+    std::string balloon;
+    bool json = false;
+    std::string to; ///< where the status list of the balloon is written; empty: nowhere
+    std::string paper = "a4";
+    bool force = false; ///< an older file that is there is replaced
+};
+int run(const DirectivesOptions& options, const Common& common);
+
 struct PropaneOptions {
     std::string celsius;      ///< of the liquid, as written
     std::string butane = "0"; ///< mole fraction, as written

@@ -253,6 +253,26 @@ void addWear(CLI::App& app, Chosen& chosen) {
         "forecast plans work: what grounds is a reading beyond the limit.");
 }
 
+void addDirectives(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] = begin<DirectivesOptions>(
+        app, chosen, "directives", "Whom directives and bulletins bind, what was answered, and what is due next");
+    addDay(*call, options->on, "The day (default: today)");
+    auto* balloon =
+        call->add_option("--balloon", options->balloon, "Only what is fitted to this balloon")->type_name("REG");
+    auto* json = call->add_flag("--json", options->json, "Answer as JSON");
+    call->add_option("--to", options->to, "The PDF file to write: the status list of the balloon")
+        ->type_name("FILE.pdf")
+        ->needs(balloon)
+        ->excludes(json);
+    call->add_option("--paper", options->paper, "The size of its pages (default: a4)")
+        ->check(CLI::IsMember({"a4", "letter"}));
+    call->add_flag("--force", options->force, "Replace a file that is there; never a record or another database");
+    call->footer(
+        "What is not known is unknown and never \"not bound\": a serial number or a part that is not in the record\n"
+        "leaves a directive unproven. Superseded ones are told where they were answered. Lists of parts are entries\n"
+        "parts.listed; answers are entries directive.answered.");
+}
+
 void addPropane(CLI::App& app, Chosen& chosen) {
     const auto [call, options] =
         begin<PropaneOptions>(app, chosen, "propane", "The pressure over liquid propane at a temperature");
@@ -304,6 +324,7 @@ int runCommandLine(int argc, const char* const* argv) {
     addRigUp(app, chosen);
     addComponents(app, chosen);
     addWear(app, chosen);
+    addDirectives(app, chosen);
     addPropane(app, chosen);
     addVerify(app, chosen);
     addImport(app, chosen);

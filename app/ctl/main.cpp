@@ -9,7 +9,8 @@
 
 int main(int argc, char** argv) {
     // Paper needs fonts, and so an application that can draw; it needs no screen.
-    if (std::any_of(argv, argv + argc, [](const char* each) { return std::string_view(each) == "print"; })) {
+    const auto isPaper = [](std::string_view each) { return each == "print" || each.starts_with("--to"); };
+    if (std::any_of(argv, argv + argc, isPaper)) {
         if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
             qputenv("QT_QPA_PLATFORM", "offscreen");
         const QGuiApplication application(argc, argv);

@@ -129,6 +129,33 @@ QString BenchSentences::of(const WorkPerformed& e) {
                   QStringLiteral(", "));
 }
 
+QString BenchSentences::of(const DirectiveIssued& e) {
+    const auto force = e.recommended ? tr("recommended") : tr("mandatory");
+    return joined({tr("%1, revision %2, of %3: %4")
+                       .arg(named(e.directive), inward(e.revision), inward(e.issuer), inward(e.title)),
+                   force, tr("effective %1").arg(inward(e.effective.iso()))},
+                  QStringLiteral(", "));
+}
+
+QString BenchSentences::of(const DirectiveAnswered& e) {
+    const auto what = tr("%1, revision %2").arg(named(e.directive), inward(e.revision));
+    const auto whom = e.item ? named(*e.item) : named(e.balloon.value_or(Registration()));
+    if (e.answer == DirectiveAnswer::NotApplicable)
+        return tr("%1 is not applicable to %2: %3").arg(what, whom, inward(e.why));
+    return joined({tr("%1 complied with on %2: %3").arg(what, whom, inward(e.method)),
+                   e.amoc.empty() ? QString() : tr("by other means, %1").arg(inward(e.amoc)),
+                   e.terminating ? tr("its terminating action") : QString(), inward(e.ref)},
+                  QStringLiteral(", "));
+}
+
+QString BenchSentences::of(const PartsListed& e) {
+    QStringList parts;
+    for (const auto& part : e.parts)
+        parts += inward(part.part);
+    const auto text = tr("Parts of %1: %2").arg(named(e.item), parts.join(QStringLiteral(", ")));
+    return e.whole ? tr("%1, and no others").arg(text) : text;
+}
+
 QString BenchSentences::of(const ReleaseIncomplete& e) {
     return tr("Inspection %1 released after incomplete maintenance by %2: %n lines are outstanding; %3", nullptr,
               static_cast<int>(e.outstanding.size()))

@@ -38,6 +38,9 @@ public:
     [[nodiscard]] static QString of(const ChecklistAdopted& e);
     [[nodiscard]] static QString of(const TextAdopted& e);
     [[nodiscard]] static QString of(const TextConfirmed& e);
+    [[nodiscard]] static QString of(const DirectiveIssued& e);
+    [[nodiscard]] static QString of(const DirectiveAnswered& e);
+    [[nodiscard]] static QString of(const PartsListed& e);
     /// "not asked for by the manual (Manual 77, p. 4)"; nothing where the finding says it.
     [[nodiscard]] static QString why(WhyNot why, const std::string& page);
     /// "gore 3, row 12"; what is unknown is left out.

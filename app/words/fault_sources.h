@@ -24,6 +24,7 @@ struct Sources {
 [[nodiscard]] Sources sourcesOf(ReviewFault fault);
 [[nodiscard]] Sources sourcesOf(PartFault fault);
 [[nodiscard]] Sources sourcesOf(TrustFault fault);
+[[nodiscard]] Sources sourcesOf(DirectiveFault fault);
 [[nodiscard]] Sources sourcesOf(FabricFault fault);
 [[nodiscard]] Sources sourcesOf(TableFault fault);
 [[nodiscard]] Sources sourcesOf(TrackFault fault);

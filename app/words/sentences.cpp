@@ -240,6 +240,9 @@ struct Word {
     const char* operator()(Of<ItemState>) const { return QT_TRANSLATE_NOOP("Sentences", "state of an item"); }
     const char* operator()(Of<BalloonState>) const { return QT_TRANSLATE_NOOP("Sentences", "state of a balloon"); }
     const char* operator()(Of<BalloonRenamed>) const { return QT_TRANSLATE_NOOP("Sentences", "new registration"); }
+    const char* operator()(Of<DirectiveIssued>) const { return QT_TRANSLATE_NOOP("Sentences", "directive"); }
+    const char* operator()(Of<DirectiveAnswered>) const { return QT_TRANSLATE_NOOP("Sentences", "directive answered"); }
+    const char* operator()(Of<PartsListed>) const { return QT_TRANSLATE_NOOP("Sentences", "list of parts"); }
     const char* operator()(Of<SignatoryCode>) const { return QT_TRANSLATE_NOOP("Sentences", "code of a signatory"); }
 };
 

@@ -318,6 +318,15 @@ QString Words::because(const Assessment& state) {
         return tr(
             "A deferred defect: who agreed to that may not for what the balloon is flown for. It is rectified, or "
             "deferred by who may.");
+    case Because::Directive:
+        return state.standing == Standing::Unproven
+                   ? tr("A directive that binds it: the record holds nothing that its limit can start from.")
+               : state.standing == Standing::Closed
+                   ? tr("A directive that was complied with; nothing of it is left to do.")
+                   : tr("A directive that binds it. No tolerance applies, and nothing puts it off but an alternative "
+                        "that its issuer approved.");
+    case Because::DirectiveUnknown:
+        return tr("Nobody can say whether this directive binds it: what it depends on is not in the record.");
     case Because::Incomplete:
         return tr("Its maintenance was released incomplete: it flies within the limitation of that release alone, "
                   "until what is outstanding is done and the closing release is signed.");

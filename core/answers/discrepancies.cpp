@@ -2,6 +2,7 @@
 #include "answers/discrepancies.h"
 
 #include "answers/bench_file.h"
+#include "answers/directives/told.h"
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
 #include "bench/release/accomplished.h"
@@ -37,8 +38,12 @@ public:
         auto fabric = fabricMarks(m_books, {std::nullopt, items}, *facts, m_on);
         if (!fabric)
             return tl::unexpected(fabric.error());
+        auto directives = directiveMarks(m_books, *facts, {m_on, {}});
+        if (!directives)
+            return tl::unexpected(directives.error());
         m_items = std::move(*facts);
         m_fabric = std::move(*fabric);
+        m_directives = std::move(*directives);
         if (before)
             for (auto& item : m_items)
                 std::erase_if(item.defects, [&](const DefectMark& mark) { return isLaterClearing(mark, *before); });
@@ -57,6 +62,8 @@ public:
                                        [&](const OpenDefect& each) { return each.found->defect == *defect; });
         if (const auto list = listOf(listed.requirement))
             return std::ranges::find(item->lists, *list, &PendingList::inspection) != item->lists.end();
+        if (directiveOf(listed.requirement))
+            return barsByDirective(*item, listed.requirement);
         return barsByFabric(*item, listed.requirement) || barsByRule(*item, listed.requirement, signedAt);
     }
 
@@ -70,6 +77,13 @@ private:
         const auto marks = m_fabric.find(item.id);
         return marks != m_fabric.end() && std::ranges::any_of(marks->second, [&](const FabricMark& mark) {
                    return fabricRequirementId(mark) == requirement && assessFabric(mark).standing <= Standing::Unproven;
+               });
+    }
+    [[nodiscard]] bool barsByDirective(const ItemFacts& item, const RequirementId& requirement) const {
+        const auto marks = m_directives.find(item.id);
+        return marks != m_directives.end() && std::ranges::any_of(marks->second, [&](const DirectiveMark& mark) {
+                   return directiveRequirementId(mark.directive) == requirement && !mark.recommended &&
+                          assessDirective(mark).standing <= Standing::Unproven;
                });
     }
     [[nodiscard]] static bool isDoneSince(const ItemFacts& item, std::span<const RequirementId> any,
@@ -99,6 +113,7 @@ private:
     CivilDate m_on;
     std::vector<ItemFacts> m_items;
     FabricMarks m_fabric;
+    DirectiveMarks m_directives;
 };
 
 /// @pre the inspection was closed with a list

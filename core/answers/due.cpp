@@ -2,6 +2,7 @@
 #include "answers/due.h"
 
 #include "answers/defects_told.h"
+#include "answers/directives/told.h"
 #include "answers/discrepancies.h"
 #include "answers/fabric_marks.h"
 #include "rules/programme/programme.h"
@@ -65,7 +66,10 @@ Result<DueList> dueOf(Books& books, const Scope& scope, std::vector<ItemFacts> f
     const auto fabric = fabricMarks(books, scope, facts, on);
     if (!fabric)
         return tl::unexpected(fabric.error());
-    return dueList(std::move(facts), *fabric, std::move(*obligations), on, as, outside);
+    const auto directives = directiveMarks(books, facts, {on, as});
+    if (!directives)
+        return tl::unexpected(directives.error());
+    return dueList(std::move(facts), *fabric, std::move(*obligations), on, as, outside, *directives);
 }
 
 Result<DueList> due(Books& books, const Scope& scope, CivilDate on, Outside outside) {

@@ -90,6 +90,9 @@ private:
     Result<void> touch(const Entry&, const DefectDeferred& deferred) { return item(deferred.item); }
     Result<void> touch(const Entry&, const DefectCleared& cleared) { return item(cleared.item); }
     Result<void> touch(const Entry&, const RepairMade& repair) { return item(repair.item); }
+    Result<void> touch(const Entry&, const DirectiveAnswered& answer) {
+        return answer.item ? item(*answer.item) : everything();
+    }
     Result<void> touch(const Entry&, const LineSettled&) { return {}; }
     Result<void> touch(const Entry&, const SignatoryCode&) { return {}; }
     Result<void> touch(const Entry&, const EntryVoided& voided) {

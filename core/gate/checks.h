@@ -132,8 +132,8 @@ namespace crownring {
 /// in its place passes by what the type's manual states: a repair or a part in words shows nothing.
 [[nodiscard]] Findings askRereadings(const Batch& batch);
 
-/// NotReleasable for a correction or a void of an event or of a manual's limit, on which it rests what grounds, by
-/// somebody who may not decide that of a defect, or without saying who and why.
+/// NotReleasable for a correction or a void of an event, a manual's limit, a directive or a list of parts, on which it
+/// rests what grounds, by somebody who may not decide that of a defect, or without saying who and why.
 [[nodiscard]] Findings askGroundAmendments(const Batch& batch);
 
 /// NotReleasable for a limit, or for what is said of an item's kind and type, as written or as amended, after which a
@@ -159,6 +159,12 @@ namespace crownring {
 /// the one before it, nor set by another who has a code, proves it and says why. CannotAmend for a correction or a void
 /// of one.
 [[nodiscard]] Findings askSignatoryCodes(const Batch& batch);
+
+/// BadValue for a directive under the number of another issuer's, or a revision that the record has; for an answer that
+/// names no revision of it, nobody who answers, or a terminating action that it has none of. NotReleasable for a
+/// compliance that neither a visit nor a paper nor an entitled person shows, and where it is said to be not applicable
+/// to what the record says it binds. A compliance before the effective day is accepted.
+[[nodiscard]] Findings askDirectives(const Batch& batch);
 
 /// CannotAmend where a correction changes what a signature says, or anything at all of a release that is proven by a
 /// code, or does not say by whom and why what a signature covers is corrected.

@@ -46,6 +46,7 @@ std::span<const Check> allChecks() {
         Check{"what is withdrawn is a release", askRevocations},
         Check{"who has a code of his own signs with it", askProofs},
         Check{"a code is replaced by who has it, or by another who says why", askSignatoryCodes},
+        Check{"a directive is answered by who may, and by nothing else", askDirectives},
         Check{"what was signed is not corrected into something else", askSignedWords},
     };
     return checks;

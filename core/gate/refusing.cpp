@@ -68,9 +68,10 @@ std::optional<Problem> unreadableText(const ProgrammeAdopted& adopted) {
 }
 
 Result<std::optional<Stamp>> saidLast(Books& books, const InspectionId& inspection) {
-    static const std::vector<std::string_view> covered{
-        kindName<LineSettled>(),  kindName<ReadingTaken>(),  kindName<DefectFound>(),      kindName<RepairMade>(),
-        kindName<PartReplaced>(), kindName<WorkPerformed>(), kindName<ReleaseIncomplete>()};
+    static const std::vector<std::string_view> covered{kindName<LineSettled>(),       kindName<ReadingTaken>(),
+                                                       kindName<DefectFound>(),       kindName<RepairMade>(),
+                                                       kindName<PartReplaced>(),      kindName<WorkPerformed>(),
+                                                       kindName<ReleaseIncomplete>(), kindName<DirectiveAnswered>()};
     const auto told = books.told({Subject::Inspection, inspection.text(), covered, CivilDate::last()});
     if (!told)
         return tl::unexpected(told.error());

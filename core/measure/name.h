@@ -48,6 +48,7 @@ using TesterId = Name<struct TesterTag>;
 using TypeName = Name<struct TypeTag>;
 using ChecklistId = Name<struct ChecklistTag>;
 using TextId = Name<struct TextTag>;
+using DirectiveId = Name<struct DirectiveTag>;
 
 }
 

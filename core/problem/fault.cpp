@@ -4,6 +4,7 @@
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/checklist_fault.h"
 #include "problem/faults/components/part_fault.h"
+#include "problem/faults/directives/directive_fault.h"
 #include "problem/faults/entry_fault.h"
 #include "problem/faults/fabric_fault.h"
 #include "problem/faults/programme_fault.h"

@@ -58,6 +58,7 @@ enum class ReleaseFault : std::uint8_t;   ///< faults/release_fault.h
 enum class ReviewFault : std::uint8_t;    ///< faults/review_fault.h
 enum class PartFault : std::uint8_t;      ///< faults/components/part_fault.h
 enum class TrustFault : std::uint8_t;     ///< faults/trust_fault.h
+enum class DirectiveFault : std::uint8_t; ///< faults/directives/directive_fault.h
 enum class FabricFault : std::uint8_t;    ///< faults/fabric_fault.h
 enum class TableFault : std::uint8_t;     ///< faults/table_fault.h
 enum class TrackFault : std::uint8_t;     ///< faults/track_fault.h
@@ -68,7 +69,7 @@ enum class WordingFault : std::uint8_t;   ///< faults/wording_fault.h
 
 using Fault = std::variant<WrittenFault, EntryFault, ProgrammeFault, ChecklistFault, ReadingFault, BenchFault,
                            ReleaseFault, ReviewFault, PartFault, TrustFault, FabricFault, TableFault, TrackFault,
-                           StoreFault, UseFault, WritingFault, WordingFault>;
+                           StoreFault, UseFault, WritingFault, WordingFault, DirectiveFault>;
 
 /// Of each fault its stable name, unique in its family ("not-a-date"), and the code that scripts know it by.
 struct FaultRow {

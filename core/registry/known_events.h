@@ -8,8 +8,7 @@
 
 namespace crownring {
 
-inline constexpr std::array<std::string_view, 8> knownEvents{"hard-landing", "wire-contact", "over-temperature",
-                                                             "immersion",    "dragged",      "fire",
-                                                             "mildew",       "increased-fuel-use"};
+inline constexpr std::array<std::string_view, 8> knownEvents{
+    "hard-landing", "wire-contact", "over-temperature", "immersion", "dragged", "fire", "mildew", "increased-fuel-use"};
 
 }

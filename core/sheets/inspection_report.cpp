@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/accomplished.h"
+#include "bench/release/extent.h"
 #include "measure/duration_text.h"
 #include "sheets/report_lines.h"
 #include "sheets/sheet_parts.h"
@@ -155,6 +156,11 @@ void addPerformed(Document& document, const BenchFile& file, const Speech& in) {
                               work.approval, work.performed ? work.performed->text() : "",
                               who(said.by, said.stamp.at.on())});
     }
+    for (const auto& said : file.inspection.answered)
+        if (const auto& answer = said.body; answer.answer == DirectiveAnswer::Done)
+            table.rows.push_back({answer.item ? answer.item->text() : answer.balloon.value_or(Registration()).text(),
+                                  answer.method, dataOf(answer), "", answer.amoc, "",
+                                  who(said.by, said.stamp.at.on())});
     if (table.rows.empty())
         return;
     document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::WorkPerformed)});

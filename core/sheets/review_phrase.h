@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// What stands on the paper of an airworthiness review.
+/// What stands on the papers of an airworthiness review: its own, and the status of directives.
 
 #include "problem/argument.h"
 
@@ -24,6 +24,26 @@ enum class ReviewPhrase : std::uint8_t {
     ReviewingAs,
     ReviewedUnder,
     NotSupportedFor, ///< %1: why
+    DirectiveStatus,
+    StatusOn, ///< %1: the balloon, %2: the day
+    NoDirectives,
+    Directive,
+    DirectiveItem,
+    DirectiveState,
+    DirectiveMethod,
+    DirectiveDone,
+    DirectiveNext,
+    DirectiveNumber,     ///< %1: the directive, %2: its revision, %3: its effective day, %4: who issued it
+    DirectiveAdvised,    ///< %1: the same
+    ByOtherMeans,        ///< %1: the method, %2: the document
+    StatusNotApplicable, ///< %1: why
+    StatusUnproven,      ///< %1: why
+    StatusOverdue,
+    StatusClosed,
+    StatusSuperseded,
+    StatusUpcoming,
+    StatusOpen,
+    StatusRests,
 };
 
 }

@@ -44,9 +44,9 @@ private:
 /// CodeTooShort, NotUtf8; NotHexDigits for a salt that is none.
 [[nodiscard]] Result<OwnKey> keyFrom(std::string_view code, std::string_view salt);
 
-/// A key by which somebody has to have signed: a point of the curve, canonical and of its main subgroup. By one of small
-/// order, or of zeros, anybody's signature holds (RFC 8032, 5.1.7, and libsodium's crypto_core_ed25519_is_valid_point;
-/// from memory).
+/// A key by which somebody has to have signed: a point of the curve, canonical and of its main subgroup. By one of
+/// small order, or of zeros, anybody's signature holds (RFC 8032, 5.1.7, and libsodium's
+/// crypto_core_ed25519_is_valid_point; from memory).
 [[nodiscard]] bool isPublicKey(std::string_view key);
 
 /// False, too, for what is no key or no signature.

@@ -36,6 +36,11 @@ KEYS = {
                           "limitations", "excepted", "confirmed"),
     "text.adopted": ("text", "revision", "title", "body", "source", "organisation"),
     "text.confirmed": ("text", "checklist", "revision", "digest", "against", "confirmed_by", "capacity", "licence"),
+    "directive.issued": ("directive", "revision", "title", "issuer", "issued_by", "state", "effective", "source", "applies",
+                         "force", "first", "repeat", "terminating", "supersedes", "credits"),
+    "directive.answered": ("directive", "revision", "item", "balloon", "answer", "method", "clock", "amoc", "terminating",
+                           "why", "capacity", "licence", "ref", "inspection"),
+    "parts.listed": ("item", "parts", "whole", "source"),
     "entry.corrected": ("replaces", "with"),
     "entry.voided": ("voids", "reason"),
 }
@@ -45,7 +50,7 @@ UNTIMED_MINUTE = {
     "flight.logged": 12 * 60,
     "requirement.done": 18 * 60,
     "cylinder.filled": 18 * 60,
-    **dict.fromkeys(("reading.taken", "line.settled", "defect.found", "repair.made", "part.replaced"), 18 * 60),
+    **dict.fromkeys(("reading.taken", "line.settled", "defect.found", "repair.made", "part.replaced", "directive.answered"), 18 * 60),
     "defect.deferred": 18 * 60 + 1,
     "defect.cleared": 18 * 60 + 2,
     "inspection.closed": 18 * 60 + 10,
@@ -55,8 +60,8 @@ UNTIMED_MINUTE = {
 # Within one minute: what others refer to comes first.
 RANK = {kind: rank for rank, kind in enumerate(
     ("item.entered", "balloon.entered", "programme.adopted", "type.described", "limit.stated", "fabric.stated", "person.entitled",
-     "text.adopted", "text.confirmed", "tester.calibrated", "item.fitted", "item.state", "flight.logged", "event.reported", "inspection.opened", "requirement.done", "cylinder.filled",
-     "reading.taken", "line.settled", "defect.found", "repair.made", "part.replaced", "defect.deferred",
+     "text.adopted", "text.confirmed", "tester.calibrated", "directive.issued", "parts.listed", "item.fitted", "item.state", "flight.logged", "event.reported", "inspection.opened", "requirement.done", "cylinder.filled",
+     "reading.taken", "line.settled", "defect.found", "repair.made", "part.replaced", "directive.answered", "defect.deferred",
      "defect.cleared", "inspection.closed", "item.removed", "entry.corrected", "entry.voided"))}
 
 

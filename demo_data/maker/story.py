@@ -33,6 +33,10 @@ insp. 14 and insp. 21 sign for the rides' maintenance organisation, insp. 09 hol
 insp. K7 hold inspection authorizations, insp. K5 is a mechanic; pilot 27 is the pilot-owner of QE-WILM and QE-OAK, and
 pilot K8 the private pilot who owns QN196R.
 
+Since November 2026 the burners' pilot valves are listed with their serial numbers, for directive OAO-AD 2026-014 binds
+burners by them: half of them are bound and were put right, the others are not bound. It takes the place of OAO-AD
+2026-009, which four had answered. TAW-SB 26-05 is recommended for the Rowan 105, and nobody has done it yet.
+
 ## The files
 | file | what it is | made by |
 | --- | --- | --- |
@@ -51,7 +55,7 @@ the signature (G record) of a certified recorder.
 Only Python's standard library (3.11) is needed. The seed is {seed}; two runs give the same bytes, and
 `make_fleet.py --check` compares without writing. The parts are in `maker/`: `roster` (who flies what), `pool` (how
 things come into the record), `sky` (weather and flights), `workshop` (inspections and fabric), `shed` (cylinders and
-turns), `manual` (types and their limits), `papers` (who may sign, which tester is in calibration), `bench` (an
+turns), `manual` (types and their limits), `directives` (what was issued and answered), `papers` (who may sign, which tester is in calibration), `bench` (an
 inspection line by line), `inspections` (those of November 2026), `cases` and `components` (what is deliberate), `world` (the state
 meanwhile), `journal` (the lines), `check` and `check_bench` (what must hold). The lines of the three inspections come
 from `../assets/checklists/hot-air-inspection.json`: when it changes, make the fleet anew.

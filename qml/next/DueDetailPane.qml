@@ -65,7 +65,7 @@ Item {
             spacing: Theme.snug
             Button {
                 primary: true
-                visible: !pane.detail.fabric && !pane.detail.list
+                visible: !pane.detail.fabric && !pane.detail.list && !pane.detail.directive
                 text: pane.detail.defect ? qsTr("Rectify the defect …") : qsTr("Requirement done …")
                 onClicked: pane.act(pane.detail.defect ? "defect.cleared" : "requirement.done", pane.detail.balloon, pane.detail.item, pane.detail.requirement)
             }

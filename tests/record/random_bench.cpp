@@ -377,7 +377,7 @@ std::vector<Body> castOfTheBench(const std::vector<ItemId>& items) {
     return {PersonEntitled{PersonId("person"), "mechanic", "L 1", {}, {}},
             InspectionOpened{InspectionId("inspection"), "us-annual", items, {}, {}, {}},
             DefectFound{DefectId("d1"), items.front(), "torn", Severity::Barring, {}, {}, {}, {}},
-            DefectFound{DefectId("d2"), items.back(), "worn", Severity::Minor, {}, {}, {}, {}}};
+            DefectFound{DefectId("d2"), items.back(), "worn", Severity::Minor, {}, {}, {}, {}}, directiveOfTheCast()};
 }
 
 }

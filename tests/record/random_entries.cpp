@@ -64,6 +64,7 @@ Names wildNames() {
             anyName<InspectionId>(),
             anyName<DefectId>(),
             anyName<PersonId>(),
+            anyName<DirectiveId>(),
             anyName<EntryId>(),
             rc::gen::map(rc::gen::inRange(-141'349, 2'932'897), [](int day) { return CivilDate::fromDayNumber(day); })};
 }
@@ -290,6 +291,7 @@ rc::Gen<std::vector<Entry>> anyHistory(const Cast& cast, int most) {
                 rc::gen::just(InspectionId("inspection")),
                 rc::gen::elementOf(std::vector<DefectId>{DefectId("d1"), DefectId("d2")}),
                 rc::gen::just(PersonId("person")),
+                rc::gen::just(DirectiveId("directive")),
                 rc::gen::map(rc::gen::inRange(0, before), [](int n) { return EntryId("e" + std::to_string(n)); }),
                 on};
         };

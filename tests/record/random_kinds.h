@@ -52,6 +52,9 @@ rc::Gen<Body> any(Of<ItemState>, const Names& names);
 rc::Gen<Body> any(Of<BalloonState>, const Names& names);
 rc::Gen<Body> any(Of<BalloonRenamed>, const Names& names);
 rc::Gen<Body> any(Of<CylinderFilled>, const Names& names);
+rc::Gen<Body> any(Of<DirectiveIssued>, const Names& names);
+rc::Gen<Body> any(Of<DirectiveAnswered>, const Names& names);
+rc::Gen<Body> any(Of<PartsListed>, const Names& names);
 
 /// Or none.
 rc::Gen<std::optional<PartRelease>> anyRelease();
@@ -59,7 +62,9 @@ rc::Gen<std::optional<PartRelease>> anyRelease();
 /// Who confirmed what was signed.
 rc::Gen<std::vector<ConfirmedText>> anyConfirmed(const Names& names);
 
-/// What those of a history speak of: an inspection, two defects and a person.
+/// Which those of a history answer.
+DirectiveIssued directiveOfTheCast();
+/// What those of a history speak of: an inspection, two defects, a person and a directive.
 std::vector<Body> castOfTheBench(const std::vector<ItemId>& items);
 
 }

@@ -61,6 +61,7 @@ struct Names {
     rc::Gen<InspectionId> inspection;
     rc::Gen<DefectId> defect;
     rc::Gen<PersonId> person;
+    rc::Gen<DirectiveId> directive;
     rc::Gen<EntryId> target; ///< of corrections and voids
     rc::Gen<CivilDate> on;
 };

@@ -105,7 +105,10 @@ bool DueDetail::isDeferrable() const {
            });
 }
 bool DueDetail::isList() const { return m_row && m_row->programme == &listProgramme(); }
-bool DueDetail::isFabric() const { return m_row && isOfTheRecord(*m_row) && !isDefect() && !isList(); }
+bool DueDetail::isFabric() const {
+    return m_row && isOfTheRecord(*m_row) && !isDefect() && !isList() && !isDirective();
+}
+bool DueDetail::isDirective() const { return m_row && m_row->programme == &directiveProgramme(); }
 QString DueDetail::title() const { return m_row ? words::said(m_row->requirement->title) : QString(); }
 QString DueDetail::where() const { return m_row ? DueTexts::where(*m_row) : QString(); }
 QString DueDetail::source() const { return m_row ? words::said(m_row->requirement->source) : QString(); }
@@ -114,6 +117,7 @@ QString DueDetail::rule() const {
         return {};
     return isDefect()              ? tr("from when it is found until it is rectified")
            : isList()              ? tr("from when it is signed until the return to service is approved")
+           : isDirective()         ? tr("as the directive states it; no tolerance of inspections applies")
            : isOfTheRecord(*m_row) ? tr("the latest readings at each place, against the bound of its type's manual")
                                    : Words::limits(*m_row->requirement);
 }

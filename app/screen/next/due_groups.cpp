@@ -14,7 +14,7 @@ namespace {
 
 /// A name for all rows that the record itself asks of one sort.
 RequirementId commonName(const DueRow& row) {
-    if (!isOfTheRecord(row))
+    if (!isOfTheRecord(row) || row.programme == &directiveProgramme())
         return row.requirement->id;
     return RequirementId(row.programme == &defectProgramme() ? "defect"
                          : row.programme == &listProgramme() ? "list"

@@ -21,7 +21,7 @@ namespace {
 constexpr qsizetype namedAlso = 2;
 
 QString titleOf(const DueRow& row) {
-    if (!isOfTheRecord(row))
+    if (!isOfTheRecord(row) || row.programme == &directiveProgramme())
         return words::said(row.requirement->title);
     if (row.programme == &listProgramme())
         return GroupModel::tr("Lists of discrepancies");

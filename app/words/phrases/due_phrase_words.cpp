@@ -43,6 +43,32 @@ const char* sourceOf(DuePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Readings against limits");
     case DuePhrase::ReadingsAreNoProgramme:
         return QT_TRANSLATE_NOOP("Phrase", "Readings against limits; no programme.");
+    case DuePhrase::DirectivesIssued:
+        return QT_TRANSLATE_NOOP("Phrase", "Directives and bulletins");
+    case DuePhrase::DirectivesAreNoProgramme:
+        return QT_TRANSLATE_NOOP("Phrase", "Directives and bulletins; they are no programme.");
+    case DuePhrase::DirectiveEndedBy:
+        return QT_TRANSLATE_NOOP("Phrase", "Ended by: %1");
+    case DuePhrase::BoundAll:
+        return QT_TRANSLATE_NOOP("Phrase", "it is all that the directive asks");
+    case DuePhrase::BoundOtherKind:
+        return QT_TRANSLATE_NOOP("Phrase", "another kind of item");
+    case DuePhrase::BoundOtherType:
+        return QT_TRANSLATE_NOOP("Phrase", "another type (%1)");
+    case DuePhrase::BoundOtherSerial:
+        return QT_TRANSLATE_NOOP("Phrase", "outside the serial numbers (%1)");
+    case DuePhrase::BoundNothingFitted:
+        return QT_TRANSLATE_NOOP("Phrase", "no such part is fitted (%1)");
+    case DuePhrase::BoundTypeMissing:
+        return QT_TRANSLATE_NOOP("Phrase", "its type is not in the record (%1)");
+    case DuePhrase::BoundSerialMissing:
+        return QT_TRANSLATE_NOOP("Phrase", "its serial number is not in the record (%1)");
+    case DuePhrase::BoundSerialShape:
+        return QT_TRANSLATE_NOOP("Phrase", "its serial number is written otherwise than the directive's (%1)");
+    case DuePhrase::BoundPartsUnlisted:
+        return QT_TRANSLATE_NOOP("Phrase", "not all that is fitted is in the record (%1)");
+    case DuePhrase::BoundAnswered:
+        return QT_TRANSLATE_NOOP("Phrase", "not applicable: %1 (%2, %3)");
     case DuePhrase::ListOfInspection:
         return QT_TRANSLATE_NOOP("Phrase", "Discrepancies of inspection %1");
     case DuePhrase::ListStands:

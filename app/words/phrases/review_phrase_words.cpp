@@ -41,6 +41,49 @@ const char* sourceOf(ReviewPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Under");
     case ReviewPhrase::NotSupportedFor:
         return QT_TRANSLATE_NOOP("Phrase", "The record, as it is now, would refuse this: %1.");
+    case ReviewPhrase::DirectiveStatus:
+        return QT_TRANSLATE_NOOP("Phrase", "Status of directives and bulletins");
+    case ReviewPhrase::StatusOn:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, on %2");
+    case ReviewPhrase::NoDirectives:
+        return QT_TRANSLATE_NOOP(
+            "Phrase", "The record has no directive for what is on the balloon. It knows of none that was not entered.");
+    case ReviewPhrase::Directive:
+        return QT_TRANSLATE_NOOP("Phrase", "Directive, revision, effective");
+    case ReviewPhrase::DirectiveItem:
+        return QT_TRANSLATE_NOOP("Phrase", "Item");
+    case ReviewPhrase::DirectiveState:
+        return QT_TRANSLATE_NOOP("Phrase", "Status");
+    case ReviewPhrase::DirectiveMethod:
+        return QT_TRANSLATE_NOOP("Phrase", "Method of compliance");
+    case ReviewPhrase::DirectiveDone:
+        return QT_TRANSLATE_NOOP("Phrase", "Done on, at");
+    case ReviewPhrase::DirectiveNext:
+        return QT_TRANSLATE_NOOP("Phrase", "Next due");
+    case ReviewPhrase::DirectiveNumber:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, revision %2, %3, %4");
+    case ReviewPhrase::DirectiveAdvised:
+        return QT_TRANSLATE_NOOP("Phrase", "%1 (recommended)");
+    case ReviewPhrase::ByOtherMeans:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; by other means: %2");
+    case ReviewPhrase::StatusNotApplicable:
+        return QT_TRANSLATE_NOOP("Phrase", "Not applicable: %1");
+    case ReviewPhrase::StatusUnproven:
+        return QT_TRANSLATE_NOOP("Phrase", "Not shown: %1");
+    case ReviewPhrase::StatusOverdue:
+        return QT_TRANSLATE_NOOP("Phrase", "OVERDUE");
+    case ReviewPhrase::StatusClosed:
+        return QT_TRANSLATE_NOOP("Phrase", "Complied with");
+    case ReviewPhrase::StatusSuperseded:
+        return QT_TRANSLATE_NOOP("Phrase", "Superseded");
+    case ReviewPhrase::StatusUpcoming:
+        return QT_TRANSLATE_NOOP("Phrase", "Not yet effective");
+    case ReviewPhrase::StatusOpen:
+        return QT_TRANSLATE_NOOP("Phrase", "Open");
+    case ReviewPhrase::StatusRests:
+        return QT_TRANSLATE_NOOP(
+            "Phrase", "From the directives that are in the record, and what it says of items and their parts (14 CFR "
+                      "91.417(a)(2)(v); ML.A.305(c)). Whoever entered them answers for the list being whole.");
     }
     return "";
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/visit/asked_besides.h"
 
+#include "answers/directives/told.h"
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
 #include "bench/release/accomplished.h"
@@ -93,7 +94,11 @@ Result<void> readAskedBesides(Books& books, BenchFile& file) {
         fabricMarks(books, {std::nullopt, file.inspection.opened.body.items}, items, file.on, file.inspection.id);
     if (!fabric)
         return tl::unexpected(fabric.error());
-    const auto list = dueList(std::move(items), *fabric, std::move(*obligations), file.on);
+    const auto directives = directiveMarks(books, items, {file.on, {}, file.inspection.id});
+    if (!directives)
+        return tl::unexpected(directives.error());
+    const auto list =
+        dueList(std::move(items), *fabric, std::move(*obligations), file.on, {}, Outside::AsInService, *directives);
     for (const auto& row : list.rows)
         if (standsAgainst(row) && !isAnsweredHere(file, row))
             file.excepted.push_back({row.item->id, row.requirement->id, row.requirement->title, row.requirement->source,

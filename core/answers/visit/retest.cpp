@@ -35,7 +35,8 @@ bool isRetest(const Stamped<ReadingTaken>& later, const ReadingTaken& failed,
     const auto* quantity = quantityNamed(later.body.quantity);
     if (!failed.tester && !later.body.tester && !(quantity && quantity->traits.tester))
         return true;
-    return later.body.inspection && later.body.tester && instrumentOn(calibrations, *later.body.tester, later.stamp.at.on());
+    return later.body.inspection && later.body.tester &&
+           instrumentOn(calibrations, *later.body.tester, later.stamp.at.on());
 }
 
 Result<Retests> retestsIn(Books& books, std::span<const FabricHistory> histories, CivilDate on,

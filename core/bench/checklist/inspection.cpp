@@ -29,6 +29,7 @@ struct Gather {
     void operator()(const RepairMade& body) const { into.repairs.push_back(said(line, now, body)); }
     void operator()(const PartReplaced& body) const { into.parts.push_back(said(line, now, body)); }
     void operator()(const WorkPerformed& body) const { into.performed.push_back(said(line, now, body)); }
+    void operator()(const DirectiveAnswered& body) const { into.answered.push_back(said(line, now, body)); }
     void operator()(const ReleaseIncomplete& body) const { into.incomplete = said(line, now, body); }
     void operator()(const InspectionClosed& body) const { into.closed = said(line, now, body); }
     void operator()(const InspectionOpened&) const {} // it is in its own place already
@@ -121,9 +122,10 @@ bool Inspection::wasWorkedOn(const ItemId& item) const {
         if (each.body.item == item)
             settled[each.body.line] = each.body.state;
     const auto isDone = [](const auto& each) { return each.second == LineState::Done; };
-    return std::ranges::any_of(performed, isOfIt) || std::ranges::any_of(repairs, isOfIt) ||
-           std::ranges::any_of(parts, isOfIt) || std::ranges::any_of(cleared, isOfIt) ||
-           std::ranges::any_of(readings, isOfIt) || std::ranges::any_of(settled, isDone);
+    return std::ranges::any_of(performed, isOfIt) || std::ranges::any_of(answered, isOfIt) ||
+           std::ranges::any_of(repairs, isOfIt) || std::ranges::any_of(parts, isOfIt) ||
+           std::ranges::any_of(cleared, isOfIt) || std::ranges::any_of(readings, isOfIt) ||
+           std::ranges::any_of(settled, isDone);
 }
 
 Result<Inspection> inspectionFrom(const InspectionId& id, std::span<const JournalLine> told) {
@@ -215,6 +217,7 @@ Inspection openAt(Inspection inspection, const Stamp& moment) {
     drop(inspection.repairs);
     drop(inspection.parts);
     drop(inspection.performed);
+    drop(inspection.answered);
     inspection.incomplete.reset();
     inspection.closed.reset();
     inspection.revoked.reset();

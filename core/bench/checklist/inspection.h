@@ -40,6 +40,7 @@ struct Inspection {
     std::vector<Said<RepairMade>> repairs;
     std::vector<Said<PartReplaced>> parts;
     std::vector<Said<WorkPerformed>> performed;
+    std::vector<Said<DirectiveAnswered>> answered;
     std::optional<Said<ReleaseIncomplete>> incomplete; ///< the last one while it is open
     std::optional<Said<InspectionClosed>> closed;      ///< the first one; an inspection closes once
     std::optional<Said<ReleaseRevoked>> revoked;       ///< its release, or the approval of its return, was withdrawn

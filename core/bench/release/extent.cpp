@@ -180,6 +180,8 @@ Argument deferredText(const BenchFile& file, const DefectMark& deferral, Argumen
     return text;
 }
 
+std::string dataOf(const DirectiveAnswered& answer) { return answer.directive.text() + ", rev. " + answer.revision; }
+
 std::vector<DescribedWork> describedWork(const BenchFile& file) {
     std::vector<DescribedWork> works;
     for (const auto& said : file.inspection.performed) {
@@ -187,6 +189,12 @@ std::vector<DescribedWork> describedWork(const BenchFile& file) {
         works.push_back({Phrase{ReleasePhrase::WorkOn, {work.item, work.what}}, work.data, work.grade, work.approval,
                          work.performed ? work.performed->text() : std::string()});
     }
+    for (const auto& said : file.inspection.answered)
+        if (const auto& answer = said.body; answer.answer == DirectiveAnswer::Done) {
+            const Argument on =
+                answer.item ? Argument(*answer.item) : Argument(answer.balloon.value_or(Registration()));
+            works.push_back({Phrase{ReleasePhrase::WorkOn, {on, answer.method}}, dataOf(answer), {}, answer.amoc, {}});
+        }
     return works;
 }
 

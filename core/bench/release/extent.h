@@ -20,7 +20,9 @@ namespace crownring {
 /// @param found what it is
 [[nodiscard]] Argument deferredText(const BenchFile& file, const DefectMark& deferral, Argument found);
 
-/// The descriptions of work, in their order.
+/// The directive that work was done to, with its revision.
+[[nodiscard]] std::string dataOf(const DirectiveAnswered& answer);
+/// The descriptions of work, in their order, and then the directives that were complied with.
 [[nodiscard]] std::vector<DescribedWork> describedWork(const BenchFile& file);
 
 }

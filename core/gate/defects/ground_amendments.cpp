@@ -10,7 +10,7 @@ namespace crownring {
 namespace {
 
 /// What is amended, and the item on which it is decided: any that is fitted for what happened to a balloon; of a
-/// manual's limit none.
+/// manual's limit and of a directive none.
 struct Ground {
     std::string name;
     std::optional<ItemId> item;
@@ -19,6 +19,10 @@ struct Ground {
 Result<std::optional<Ground>> groundOf(const Batch& batch, const JournalLine& root) {
     if (const auto* limit = std::get_if<LimitStated>(&root.entry.body))
         return Ground{limit->type.text(), {}};
+    if (const auto* issued = std::get_if<DirectiveIssued>(&root.entry.body))
+        return Ground{issued->directive.text(), {}};
+    if (const auto* listed = std::get_if<PartsListed>(&root.entry.body))
+        return Ground{listed->item.text(), listed->item};
     const auto* event = std::get_if<EventReported>(&root.entry.body);
     if (!event)
         return std::nullopt;

@@ -20,8 +20,8 @@ namespace crownring {
 [[nodiscard]] Result<std::optional<Entry>> failedReading(const Batch& batch, const DefectId& defect,
                                                          const ItemId& item);
 
-/// A re-test (`isRetest`) in the place of the one that failed passes, up to the day of the clearing; or nothing flies on the
-/// item any more, or what failed is no failure by what it says now.
+/// A re-test (`isRetest`) in the place of the one that failed passes, up to the day of the clearing; or nothing flies
+/// on the item any more, or what failed is no failure by what it says now.
 [[nodiscard]] Result<bool> isReadAgain(const Batch& batch, const Entry& clearing, const Entry& failed);
 
 }

@@ -114,6 +114,18 @@ void writePhotographs(nlohmann::json& into, const std::vector<std::string>& phot
         into["photographs"] = photographs;
 }
 
+Figures readStatedClock(ObjectReader& reader) {
+    Figures figures;
+    readFigures(reader, "clock", figures,
+                []<class C>(ObjectReader& inner, std::string_view name, std::optional<C>& figure) {
+                    if (inner.empty())
+                        inner.refuse(name, EntryFault::ClockWithoutFigure);
+                    else if (const auto value = inner.optionalCount(name, 0, largestCount))
+                        figure = C(*value);
+                });
+    return figures;
+}
+
 void writeFigures(nlohmann::json& into, const char* key, const Figures& figures, const Figures& implied) {
     auto object = nlohmann::json::object();
     const auto write = [&](const char* name, const auto& figure, const auto& unsaid) {

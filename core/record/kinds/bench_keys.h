@@ -63,6 +63,9 @@ void readFigures(ObjectReader& reader, std::string_view key, Figures& figures, R
     });
 }
 
+/// Key "clock": what a paper states, at least one figure; absent: none.
+[[nodiscard]] Figures readStatedClock(ObjectReader& reader);
+
 /// Leaves out a figure that is as in `implied`; an unknown one that is not is null.
 void writeFigures(nlohmann::json& into, const char* key, const Figures& figures, const Figures& implied);
 

@@ -6,6 +6,7 @@
 
 #include "record/kinds/amendments.h"
 #include "record/kinds/defects.h"
+#include "record/kinds/directives/directives.h"
 #include "record/kinds/fabric.h"
 #include "record/kinds/flights.h"
 #include "record/kinds/inspections.h"
@@ -39,7 +40,7 @@ using Body =
           DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed, PersonEntitled, TesterCalibrated,
           TypeDescribed, LimitStated, ChecklistAdopted, FabricStated, ReleaseRevoked, ItemState, BalloonState,
           BalloonRenamed, ReturnApproved, WorkPerformed, ReleaseIncomplete, BalloonOwned, ReviewSigned, SignatoryCode,
-          TextAdopted, TextConfirmed, CylinderFilled>;
+          TextAdopted, TextConfirmed, CylinderFilled, DirectiveIssued, DirectiveAnswered, PartsListed>;
 
 /// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
 template <class Ask>

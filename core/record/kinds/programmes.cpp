@@ -15,19 +15,6 @@ using nlohmann::json;
 
 constexpr Words<reviewActCount> reviewActs = {"review", "extension", "recommendation"};
 
-/// What a paper states: at least one figure.
-Figures readStatedClock(ObjectReader& reader) {
-    Figures figures;
-    readFigures(reader, "clock", figures,
-                []<class C>(ObjectReader& inner, std::string_view name, std::optional<C>& figure) {
-                    if (inner.empty())
-                        inner.refuse(name, EntryFault::ClockWithoutFigure);
-                    else if (const auto value = inner.optionalCount(name, 0, largestCount))
-                        figure = C(*value);
-                });
-    return figures;
-}
-
 Bound readBound(ObjectReader& reader) {
     auto balloons = reader.optionalNames<Registration>("balloons");
     auto items = reader.optionalNames<ItemId>("items");

@@ -19,7 +19,8 @@ enum class Subject {
     Type = 8,
     Checklist = 9,
     Entry = 10, ///< of which nothing but its id can be read
-    Text = 11   ///< wording that is signed
+    Text = 11,  ///< wording that is signed
+    Directive = 12
 };
 
 constexpr Subject subjectOf(const ItemId&) { return Subject::Item; }
@@ -33,5 +34,6 @@ constexpr Subject subjectOf(const TypeName&) { return Subject::Type; }
 constexpr Subject subjectOf(const ChecklistId&) { return Subject::Checklist; }
 constexpr Subject subjectOf(const EntryId&) { return Subject::Entry; }
 constexpr Subject subjectOf(const TextId&) { return Subject::Text; }
+constexpr Subject subjectOf(const DirectiveId&) { return Subject::Directive; }
 
 }

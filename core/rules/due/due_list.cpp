@@ -47,7 +47,7 @@ void assessAll(DueList& list, const std::vector<const RequirementSet*>& sets, co
     }
 }
 
-void addWhatTheRecordAsks(DueList& list, const FabricMarks& fabric, Outside outside) {
+void addWhatTheRecordAsks(DueList& list, const FabricMarks& fabric, const DirectiveMarks& directives, Outside outside) {
     for (const auto& item : list.items) {
         if (isLeftOut(item, outside))
             continue;
@@ -60,6 +60,10 @@ void addWhatTheRecordAsks(DueList& list, const FabricMarks& fabric, Outside outs
         for (const auto& work : item.incomplete)
             list.rows.push_back({&item, &list.own.emplace_back(incompleteRequirement(work)), &incompleteProgramme(),
                                  assessIncomplete(list.memory.get())});
+        if (const auto marks = directives.find(item.id); marks != directives.end())
+            for (const auto& mark : marks->second)
+                list.rows.push_back({&item, &list.own.emplace_back(directiveRequirement(mark)), &directiveProgramme(),
+                                     assessDirective(mark, list.memory.get())});
         if (const auto marks = fabric.find(item.id); marks != fabric.end())
             for (const auto& mark : marks->second)
                 list.rows.push_back({&item, &list.own.emplace_back(fabricRequirement(mark)), &fabricProgramme(),
@@ -93,18 +97,19 @@ void sortRows(std::vector<DueRow>& rows, const DueOrder& order) {
 
 bool isOfTheRecord(const DueRow& row) {
     return row.programme == &defectProgramme() || row.programme == &fabricProgramme() ||
-           row.programme == &listProgramme() || row.programme == &incompleteProgramme();
+           row.programme == &listProgramme() || row.programme == &incompleteProgramme() ||
+           row.programme == &directiveProgramme();
 }
 
 DueList dueList(std::vector<ItemFacts> items, const FabricMarks& fabric, Obligations obligations, CivilDate on,
-                const FlyingAs& flyingAs, Outside outside) {
+                const FlyingAs& flyingAs, Outside outside, const DirectiveMarks& directives) {
     DueList list;
     list.on = on;
     list.items = std::move(items);
     list.obligations = std::make_unique<Obligations>(std::move(obligations));
     const auto sets = setsOf(list.items, *list.obligations, flyingAs.balloon);
     assessAll(list, sets, flyingAs.operations, outside);
-    addWhatTheRecordAsks(list, fabric, outside);
+    addWhatTheRecordAsks(list, fabric, directives, outside);
     sortRows(list.rows, DueOrder(list.items, sets, list.own));
     return list;
 }

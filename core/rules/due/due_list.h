@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The due list: every requirement, every open defect, every pending list of discrepancies and all bounded readings of
-/// fabric of every item, worst first.
+/// The due list: every requirement, every directive, every open defect, every pending list of discrepancies and all
+/// bounded readings of fabric of every item, worst first.
 
+#include "rules/due/directive_rows.h"
 #include "rules/due/fabric_rows.h"
 #include "rules/due/obligations.h"
 
@@ -69,9 +70,11 @@ enum class Outside {
 /// operation does not call for. Equal standings by the smaller share left (where there is none, first; among clear ones
 /// last), then item, requirement.
 [[nodiscard]] DueList dueList(std::vector<ItemFacts> items, const FabricMarks& fabric, Obligations obligations,
-                              CivilDate on, const FlyingAs& flyingAs = {}, Outside outside = Outside::AsInService);
+                              CivilDate on, const FlyingAs& flyingAs = {}, Outside outside = Outside::AsInService,
+                              const DirectiveMarks& directives = {});
 
-/// An open defect, a pending list, or readings of fabric: nothing that could be written down as done.
+/// An open defect, a pending list, a directive, or readings of fabric: nothing that could be written down as a
+/// requirement done.
 [[nodiscard]] bool isOfTheRecord(const DueRow& row);
 
 /// The order of the list.

@@ -35,6 +35,19 @@ enum class DuePhrase : std::uint8_t {
     IncompleteNote,
     IncompleteReleases,
     IncompleteAreNoProgramme,
+    DirectivesIssued,
+    DirectivesAreNoProgramme,
+    DirectiveEndedBy, ///< %1: the action that ends it
+    BoundAll,         ///< whom a directive binds: everything that it asks is so
+    BoundOtherKind,
+    BoundOtherType,         ///< %1: of what
+    BoundOtherSerial,       ///< %1: of what
+    BoundNothingFitted,     ///< %1: the part
+    BoundTypeMissing,       ///< %1: of what
+    BoundSerialMissing,     ///< %1: of what
+    BoundSerialShape,       ///< %1: of what
+    BoundPartsUnlisted,     ///< %1: the part
+    BoundAnswered,          ///< %1: why it is said not to be, %2: by whom, %3: the day
     DeferralBarred,         ///< %1: why it was put off, %2: why that does not hold here
     CheckFlightUntil,       ///< %1: the inspection, %2: the last good day
     CheckFlightAloft,       ///< %1: the inspection, %2: how long in all, %3: how long since

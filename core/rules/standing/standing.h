@@ -77,6 +77,8 @@ enum class Because {
     Fabric,            ///< readings of fabric, held against the bounds of the type's manual
     Incomplete,        ///< a visit was released after incomplete maintenance, and is not closed
     Listed,            ///< an inspection was closed with a list of discrepancies that is pending
+    Directive,         ///< a directive or bulletin that binds it
+    DirectiveUnknown,  ///< a directive or bulletin of which nobody can say whether it binds it
 };
 
 struct Assessment {

@@ -12,7 +12,7 @@ namespace crownring {
 
 template <>
 struct Kept<Subject> {
-    static constexpr int first = static_cast<int>(Subject::Item), last = static_cast<int>(Subject::Text);
+    static constexpr int first = static_cast<int>(Subject::Item), last = static_cast<int>(Subject::Directive);
 };
 template <>
 struct Kept<ItemKind> {

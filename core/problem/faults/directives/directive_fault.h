@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// What is wrong with a directive, or with what is answered to one.
+
+#include "problem/fault.h"
+
+namespace crownring {
+
+enum class DirectiveFault : std::uint8_t {
+    NoDeadline,
+    OfItemOrBalloon, ///< neither is named, or both
+    SaidOfTheOther,  ///< a key that goes with the other answer
+    ClockOfBalloon,
+    PartsTooDeep, ///< %1: the most levels
+    PartTwice,    ///< %1: the part, %2: its serial number
+    OtherIssuer,  ///< %1: the directive, %2: who issued it
+    IssuedTwice,  ///< %1: the directive, %2: the revision
+    RangeReversed,
+    NoSuchRevision,      ///< %1: the directive, %2: the revision
+    RecordSaysBound,     ///< %1: the directive, %2: the item
+    NoTerminatingAction, ///< %1: the directive
+    ByNobody,
+    MayNotComply,  ///< %1: why
+    NothingShows,  ///< neither a visit nor a capacity nor a paper
+    NotOfTheVisit, ///< %1: the item or balloon, %2: the visit
+    NotByRequirement,
+    BindsNothing, ///< %1: the directive, %2: the balloon
+};
+[[nodiscard]] FaultRow rowOf(DirectiveFault fault);
+
+}
