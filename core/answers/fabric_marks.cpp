@@ -219,10 +219,12 @@ PutRight repaired(const FabricHistory& history) {
     return putRight;
 }
 
-/// Whether a part was replaced for any of the defects that readings of an item were found with.
+/// Whether a part was replaced for any of the cleared defects that readings of an item were found with.
 Result<void> addReplaced(Books& books, const ItemFacts& item, CivilDate on, PutRight& putRight) {
+    const auto open = openDefects(item);
     for (const auto& mark : item.defects) {
-        if (!mark.failed || putRight.contains(mark.defect))
+        if (!mark.failed || putRight.contains(mark.defect) ||
+            std::ranges::any_of(open, [&](const OpenDefect& each) { return each.found->defect == mark.defect; }))
             continue;
         const auto told = books.told({Subject::Defect, mark.defect.text(), {kindName<PartReplaced>()}, on});
         if (!told)
