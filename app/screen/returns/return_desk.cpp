@@ -92,6 +92,10 @@ bool ReturnDesk::isDefect(int row) const {
     return row >= 0 && row < m_listed.count() && defectOf(RequirementId(outward(m_listed.valueAt(row)))).has_value();
 }
 
+bool ReturnDesk::isRead(int row) const {
+    return row >= 0 && row < static_cast<int>(m_read.size()) && m_read[static_cast<std::size_t>(row)];
+}
+
 void ReturnDesk::look() {
     const auto turn = ++m_turn;
     if (m_balloon.isEmpty() || !house().desk.isOpen())
@@ -112,6 +116,7 @@ void ReturnDesk::show(const std::vector<Discrepancies>& lists) {
     std::vector<Choice> rows;
     std::vector<Choice> listed;
     m_items.clear();
+    m_read.clear();
     for (const auto& list : lists) {
         const auto count = list.count();
         rows.push_back({inward(list.inspection.text()), words::said(titleOfList(list.inspection)), standsOf(count),
@@ -124,6 +129,7 @@ void ReturnDesk::show(const std::vector<Discrepancies>& lists) {
                               -1, -1, each.stands,
                               QString(inward(list.inspection.text()) + u'/' + inward(each.item.text()))});
             m_items.push_back(each.item);
+            m_read.push_back(each.read);
         }
     }
     m_lists.show(std::move(rows));

@@ -71,6 +71,8 @@ public:
     Q_INVOKABLE QString itemAt(int row) const;
     /// What stands there is a defect, which is rectified; else a requirement, which is done.
     [[nodiscard]] Q_INVOKABLE bool isDefect(int row) const;
+    /// Readings answer it, which a visit takes.
+    [[nodiscard]] Q_INVOKABLE bool isRead(int row) const;
     /// Nobody is chosen yet.
     Q_INVOKABLE void begin(const QString& inspection);
     /// Approves what is shown. Refused while anything stands in the way.
@@ -94,6 +96,7 @@ private:
     ChoiceModel m_lists;
     ChoiceModel m_listed;
     std::vector<ItemId> m_items; ///< of the rows of `listed`
+    std::vector<bool> m_read;    ///< the same: readings answer them
     QString m_inspection;
     ChoiceModel m_people;
     ChoiceModel m_refusals;
