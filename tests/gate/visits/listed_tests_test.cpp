@@ -108,9 +108,6 @@ private slots:
         QVERIFY(stands());
         const auto released = shop.sign(releasing());
         QVERIFY2(released, released ? "" : text(released.error().front()).c_str());
-        for (const auto& each : shop.record().facts({{}, {ItemId("E1")}}, day("2026-06-20")).value().front().done)
-            qInfo() << each.requirement.text().c_str() << static_cast<int>(each.evidence)
-                    << each.stamp.at.on().iso().c_str();
         QVERIFY(!stands());
         shop.inspection = list;
         QVERIFY(shop.approve(ListedShop::approving("2026-06-20")));

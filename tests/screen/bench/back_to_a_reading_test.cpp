@@ -38,7 +38,12 @@ bool posted(Shop& shop, const QByteArray& lines) {
     const bool written =
         shop.ask([lines](Record& record) { return postText(record, record, lines.toStdString(), "test").has_value(); });
     shop.house.desk.written();
-    return written;
+    return written && QTest::qWaitFor(
+                          [&] {
+                              const auto sheet = shop.house.fleet.sheet();
+                              return sheet && sheet->item(ItemId("HSE-1")) && sheet->item(ItemId("HSE-1"))->balloon;
+                          },
+                          20'000);
 }
 
 bool readsOf(Desks& desks, const char* quantity) {
@@ -66,12 +71,12 @@ int wayTo(const Desks& desks, const char* way) {
 class BackToAReadingTest : public QObject {
     Q_OBJECT
 
-    /// Opens a rectification of the balloon beside what is open.
-    [[nodiscard]] static bool rectify(Desks& desks) {
+    /// Opens a visit that is no inspection, beside what is open.
+    [[nodiscard]] static bool openWork(Desks& desks, const char* visit) {
         desks.opening.begin(QStringLiteral("QE-SML"));
         if (!QTest::qWaitFor([&] { return desks.opening.known(); }, 10'000))
             return false;
-        desks.opening.setVisit(QStringLiteral("part-ml-rectification"));
+        desks.opening.setVisit(QLatin1String(visit));
         if (!QTest::qWaitFor([&] { return desks.opening.known() && desks.opening.canOpen(); }, 10'000))
             return false;
         QSignalSpy opened(&desks.opening, &VisitOpening::opened);
@@ -175,7 +180,7 @@ private slots:
         const auto defect = annual.inspection.defects()->valueAt(0);
         QVERIFY(annual.inspection.isReadAgain(defect));
         Desks desks(shop.house);
-        QVERIFY(rectify(desks));
+        QVERIFY(openWork(desks, "part-ml-rectification"));
         QVERIFY(desks.inspection.isReadAgain(defect));
         QCOMPARE(desks.inspection.placeOfDefect(defect).value(QStringLiteral("gore")).toInt(), place.first);
         QCOMPARE(desks.inspection.placeOfDefect(defect).value(QStringLiteral("row")).toInt(), place.second);
@@ -200,7 +205,7 @@ private slots:
         Shop shop;
         QVERIFY(shop.ready());
         Desks desks(shop.house);
-        QVERIFY(desks.open(QStringLiteral("part-ml-repair")));
+        QVERIFY(openWork(desks, "part-ml-repair"));
         QVERIFY(desks.inspection.isGradedVisit());
         QTRY_VERIFY_WITH_TIMEOUT(wayTo(desks, "describe") >= 0, 10'000);
         WorkPerformed work;

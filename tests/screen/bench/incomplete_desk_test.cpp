@@ -87,7 +87,10 @@ private slots:
         desks.reads();
         desks.looksAtEverything();
         desks.release.setSigner(inspectorA);
-        QTRY_VERIFY_WITH_TIMEOUT(desks.release.maySign(), 30'000);
+        QStringList reasons;
+        for (const auto& each : desks.release.refusals()->choices())
+            reasons += each.label;
+        QTRY_VERIFY2_WITH_TIMEOUT(desks.release.maySign(), qPrintable(reasons.join(u'\n')), 30'000);
         const auto drafted = desks.release.wording()->choices();
         QVERIFY(!drafted.empty());
         QSignalSpy done(&desks.release, &ReleaseDesk::signedNow);
