@@ -55,7 +55,10 @@ FocusScope {
         items.positionViewAtIndex(items.currentIndex, ListView.Contain);
     }
 
-    BalloonsPlace { id: balloons }
+    BalloonsPlace {
+        id: balloons
+        shown: page.visible
+    }
     SubjectPage { id: shown }
     LotsDesk {
         id: lots

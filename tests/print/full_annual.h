@@ -116,7 +116,8 @@ private:
             const auto isLimited = [&](const AskedReading& asked) {
                 return work.item && limitCounts(draft, *work.item, asked).front().limit;
             };
-            const bool asked = !work.line->isTest() || std::ranges::any_of(work.line->readings, isLimited);
+            const bool asked = !isFlown(work.line->id) &&
+                               (!work.line->isTest() || std::ranges::any_of(work.line->readings, isLimited));
             const bool other = work.item && work.item->id == ItemId("C2");
             text += R"({"entry":"line.settled","on":"2026-06-01","line":")" + work.line->id + R"(","by":")" +
                     (other ? "Ben Ash" : "Ada Rhos") + R"(","state":")" +

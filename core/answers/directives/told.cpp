@@ -134,6 +134,16 @@ private:
                 return tl::unexpected(facts.error());
             m_fitted.emplace(balloon, std::move(*facts));
         }
+        std::vector<ItemId> loose;
+        for (const auto& item : m_items)
+            if (!item.balloon)
+                loose.push_back(item.id);
+        if (loose.empty())
+            return {};
+        auto withTheirParts = m_books.facts({std::nullopt, std::move(loose), true}, m_asked.on);
+        if (!withTheirParts)
+            return tl::unexpected(withTheirParts.error());
+        m_loose = std::move(*withTheirParts);
         return {};
     }
 
@@ -143,8 +153,13 @@ private:
         const auto& all = m_asked.as.balloon ? m_items : fitted == m_fitted.end() ? m_none : fitted->second;
         for (const auto& each : all)
             found.push_back(&each);
-        if (found.empty())
-            found.push_back(&item);
+        if (!found.empty())
+            return found;
+        found.push_back(&item);
+        for (std::size_t at = 0; at < found.size(); ++at)
+            for (const auto& each : m_loose)
+                if (each.carrier == found[at]->id && each.id != item.id)
+                    found.push_back(&each);
         return found;
     }
 
@@ -188,7 +203,7 @@ private:
         if (issued.applies.fitted.empty())
             return false;
         const auto day = answer.stamp.at.on();
-        auto facts = m_books.facts({std::nullopt, {item.id}}, day);
+        auto facts = m_books.facts({std::nullopt, {item.id}, true}, day);
         if (facts && !facts->empty() && facts->front().balloon)
             facts = m_books.facts({facts->front().balloon, {}}, day);
         if (!facts)
@@ -284,6 +299,7 @@ private:
     std::vector<Said<DirectiveAnswered>> m_answers;
     PartsKnown m_parts;
     std::map<Registration, std::vector<ItemFacts>> m_fitted;
+    std::vector<ItemFacts> m_loose; ///< with what is a part of them
     std::map<EntryId, std::set<ItemId>> m_onBalloon;
     std::map<InspectionId, bool> m_released;
 };
