@@ -70,6 +70,7 @@ Item {
         id: approval
         objectName: "returns.sheet"
         desk: returnDesk
+        onReadingAsked: (item, requirement) => pane.rectify(pane.subject.balloon, item, requirement)
     }
 
     EmptyPlace {

@@ -92,6 +92,26 @@ bool ReturnDesk::isDefect(int row) const {
     return row >= 0 && row < m_listed.count() && defectOf(RequirementId(outward(m_listed.valueAt(row)))).has_value();
 }
 
+namespace {
+
+/// What of the list a refusal is about, where readings answer it.
+QStringList readingOf(const Refusal& refusal, const Discrepancies& list) {
+    for (const auto& each : list.listed) {
+        const auto defect = defectOf(each.requirement);
+        if (each.stands && each.read && refusal.item == each.item &&
+            refusal.line == (defect ? defect->text() : each.requirement.text()))
+            return {inward(each.item.text()), inward(each.requirement.text())};
+    }
+    return {};
+}
+
+}
+
+QStringList ReturnDesk::readingOfRefusal(int row) const {
+    return row >= 0 && row < static_cast<int>(m_readings.size()) ? m_readings[static_cast<std::size_t>(row)]
+                                                                 : QStringList();
+}
+
 bool ReturnDesk::isRead(int row) const {
     return row >= 0 && row < static_cast<int>(m_read.size()) && m_read[static_cast<std::size_t>(row)];
 }
@@ -190,9 +210,11 @@ void ReturnDesk::takeDraft(const ReturnDraft& draft) {
     const Signatory blank{{}, Capacity::PilotOwner, file.list.balloon, file.operations, house().day.date()};
     m_people.show(approversOf(file.entitlements, blank, file.then.visit()));
     std::vector<Choice> refusals;
+    m_readings.clear();
     for (const auto& each : draft.refusals) {
         if (each.kind == Refusal::Kind::Signatory && !m_signer)
             continue; // that nobody is chosen yet the field says
+        m_readings.push_back(readingOf(each, file.list));
         refusals.push_back({inward(each.line), words::message(each),
                             joined({words::mend(each), inward(each.rule)}, QStringLiteral(" · ")), -1, -1, false,
                             QVariant::fromValue(refusals.size())});

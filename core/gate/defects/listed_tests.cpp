@@ -12,8 +12,8 @@ namespace crownring {
 
 namespace {
 
-/// Of who answers a list by a statement alone this is our reading.
-constexpr const char* listedRule = "14 CFR 43.11(b), 91.405 (gist read); ML.A.403 (from memory)";
+/// The gist of 91.405 was read; that a statement alone answers no test is our reading of them.
+constexpr const char* listedRule = "14 CFR 43.11(b), 91.405; ML.A.403 (from memory)";
 
 struct ListedTest {
     InspectionId list;
