@@ -59,11 +59,13 @@ struct Among {
 };
 
 /// An item that is a part of another says what it is by its kind and type: "Relief valve" is the relief-valve that is
-/// asked for, and one of a type that is asked for is that part.
+/// asked for, and one of a type that is asked for is that part. Of one whose type is known nobody expects parts that no
+/// list names.
 FittedThing partFrom(const PartAsked& asked, const ItemFacts& item, const PartsKnown& parts) {
     auto thing = parts.thingOf(item);
     if (!item.type)
         return thing;
+    thing.isWhole = thing.isWhole || thing.parts.empty();
     if (slugOf(*item.type) == asked.part) {
         thing.name = asked.part;
         thing.type.reset();
