@@ -97,8 +97,17 @@ bool isReplaced(const Compared& compared, const ItemFacts& item, const std::vect
     });
 }
 
-/// Defects of which a repair or a new part tells.
-using PutRight = std::set<DefectId>;
+/// Defects of which a repair or a new part tells; a repair tells of its own panel alone.
+struct PutRight {
+    std::set<DefectId> replaced;
+    std::vector<std::pair<DefectId, PanelPlace>> repaired;
+
+    [[nodiscard]] bool isOf(const DefectId& defect, const PanelPlace& place) const {
+        return replaced.contains(defect) || std::ranges::any_of(repaired, [&](const auto& each) {
+                   return each.first == defect && (!place.isOnePanel() || each.second == place);
+               });
+    }
+};
 
 enum class Settled { No, Open, InWords, PutRight };
 
@@ -112,7 +121,7 @@ Settled settledOf(const Reading& reading, const ItemFacts& item, const PutRight&
         if (std::ranges::any_of(open, [&](const OpenDefect& each) { return each.found->defect == mark.defect; }))
             return Settled::Open;
         if (settled != Settled::PutRight)
-            settled = putRight.contains(mark.defect) ? Settled::PutRight : Settled::InWords;
+            settled = putRight.isOf(mark.defect, reading.body.place) ? Settled::PutRight : Settled::InWords;
     }
     return settled;
 }
@@ -215,7 +224,7 @@ PutRight repaired(const FabricHistory& history) {
     PutRight putRight;
     for (const auto& repair : history.repairs)
         if (repair.body.defect)
-            putRight.insert(*repair.body.defect);
+            putRight.repaired.emplace_back(*repair.body.defect, repair.body.place);
     return putRight;
 }
 
@@ -223,14 +232,14 @@ PutRight repaired(const FabricHistory& history) {
 Result<void> addReplaced(Books& books, const ItemFacts& item, CivilDate on, PutRight& putRight) {
     const auto open = openDefects(item);
     for (const auto& mark : item.defects) {
-        if (!mark.failed || putRight.contains(mark.defect) ||
+        if (!mark.failed ||
             std::ranges::any_of(open, [&](const OpenDefect& each) { return each.found->defect == mark.defect; }))
             continue;
         const auto told = books.told({Subject::Defect, mark.defect.text(), {kindName<PartReplaced>()}, on});
         if (!told)
             return tl::unexpected(told.error());
         if (std::ranges::any_of(*told, [](const JournalLine& line) { return !line.voided; }))
-            putRight.insert(mark.defect);
+            putRight.replaced.insert(mark.defect);
     }
     return {};
 }

@@ -122,12 +122,14 @@ void addSections(paper::Document& document, ReleaseFacts facts, std::vector<pape
     paper::Facts rows{{}, 1, 0.18, true};
     const Argument times = Phrase{ReleasePhrase::TimeInService, {}};
     const Argument data = Phrase{ReleasePhrase::DataUsed, {}};
+    constexpr std::size_t few = 9; // lines beside the aircraft; of more items the times run on below
     for (std::size_t number = 0; number < sections.size(); ++number) {
         const auto& section = sections[number];
+        const bool runsOn = section.heading == data || (section.heading == times && section.paragraphs.size() > few);
         std::string lines;
         for (const auto& paragraph : section.paragraphs)
-            lines += (lines.empty() ? "" : section.heading == data ? "; " : "\n") + in.say(paragraph);
-        const bool atHead = number == 0 || section.heading == times; // the aircraft
+            lines += (lines.empty() ? "" : runsOn ? "; " : "\n") + in.say(paragraph);
+        const bool atHead = number == 0 || (section.heading == times && !runsOn); // the aircraft
         (atHead ? head : rows).facts.push_back({in.say(section.heading), lines});
     }
     rows.facts.insert(rows.facts.end(), std::make_move_iterator(further.begin()),

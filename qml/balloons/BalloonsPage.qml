@@ -19,6 +19,7 @@ FocusScope {
     signal correct(entry: string)
     signal voidEntry(entry: string)
     signal inspect(balloon: string)
+    signal rectify(balloon: string, item: string, requirement: string)
     signal defectOfFlight(flight: string)
     signal readingAsked(item: string, given: var, about: string)
 
@@ -222,6 +223,7 @@ FocusScope {
                 onCorrect: entry => page.correct(entry)
                 onVoidEntry: entry => page.voidEntry(entry)
                 onInspect: balloon => page.inspect(balloon)
+                onRectify: (balloon, item, requirement) => page.rectify(balloon, item, requirement)
                 onDefectOfFlight: flight => page.defectOfFlight(flight)
                 onReadingAsked: (item, given, about) => page.readingAsked(item, given, about)
             }

@@ -53,6 +53,7 @@ Item {
     signal correct(entry: string)
     signal voidEntry(entry: string)
     signal inspect(balloon: string)
+    signal rectify(balloon: string, item: string, requirement: string) // in a visit of its own
     signal defectOfFlight(flight: string)
     signal readingAsked(item: string, given: var, about: string)
 
@@ -69,6 +70,7 @@ Item {
         id: approval
         objectName: "returns.sheet"
         desk: returnDesk
+        onReadingAsked: (item, requirement) => pane.rectify(pane.subject.balloon, item, requirement)
     }
 
     EmptyPlace {
@@ -154,6 +156,7 @@ Item {
             phone: pane.phone
             onDueAsked: (item, requirement) => pane.dueAsked(item, requirement)
             onApprovalAsked: inspection => approval.openFor(inspection)
+            onReadingAsked: (item, requirement) => pane.rectify(pane.subject.balloon, item, requirement)
             onRectifyAsked: (kind, item, requirement) => pane.act(kind, pane.subject.balloon, item, requirement)
         }
         Flow {

@@ -199,6 +199,11 @@ Window {
                 onCorrect: entry => form.correct(entry)
                 onVoidEntry: entry => form.voidEntry(entry)
                 onInspect: balloon => window.inspect(balloon)
+                onRectify: (balloon, item, requirement) => {
+                    window.place = 2;
+                    bench.detailShown = false;
+                    bench.beginRectification(balloon, item, requirement);
+                }
                 onDefectOfFlight: flight => form.defectOfFlight(flight)
                 onReadingAsked: (item, given, about) => form.beginWith("reading.taken", item, given, about)
             }
@@ -210,11 +215,17 @@ Window {
                 phone: window.phone
                 onAct: (kind, inspection, defect, item) => {
                     form.beginAtBench(kind, inspection, defect, item, inspection === "" ? [] : bench.desk.scope);
-                    if (inspection !== "")
-                        form.offerTasks(bench.desk.ownerTasks);
+                    if (inspection === "")
+                        return;
+                    form.offerTasks(bench.desk.ownerTasks);
+                    if (bench.desk.graded)
+                        form.askGrade();
+                    if (defect !== "")
+                        form.askPlace(bench.desk.placeOfDefect(defect));
                 }
                 onFindingAsked: (inspection, item, line, finding) => form.beginFinding(inspection, item, line, finding, bench.desk.scope)
                 onCorrect: entry => form.correct(entry)
+                onMendAsked: (entry, key) => form.correct(entry, key)
                 onListAsked: balloon => window.goToList(balloon)
                 onEventAsked: balloon => form.begin("event.reported", balloon, "", "")
             }
@@ -263,11 +274,11 @@ Window {
         place: window.place
         onChosen: place => window.place = place
     }
-    // On a phone the actions are at the bottom: it stands at the top there; above those of the bench on a desk.
+    // Where the places leave room for it: on a phone at the top, since the actions are at the bottom there.
     NoticeBar {
         id: notice
         x: room.x + Theme.gap
-        y: window.phone ? top.height + Theme.gap : parent.height - height - Theme.gap - (window.place === 2 ? 60 : 0)
+        y: window.phone ? top.height + Theme.gap : parent.height - height - Theme.gap
         width: Math.min(room.width - 2 * Theme.gap, 640)
     }
 

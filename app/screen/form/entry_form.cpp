@@ -174,6 +174,7 @@ void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
     ++m_turn;
     m_writing = {.kind = std::string(kind)};
     m_amends.clear();
+    m_mends.clear();
     m_tried = Json();
     m_about.clear();
     m_problem.clear();
@@ -201,15 +202,15 @@ void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
     askForCode(kind == kindName<ReleaseRevoked>() || kind == kindName<ReviewSigned>());
 }
 
-void EntryForm::correct(const QString& entry) {
+void EntryForm::correct(const QString& entry, const QString& key) {
     hear(house().desk.ask([id = EntryId(outward(entry))](Record& record) { return record.line(id); }), this,
-         [this](const Result<std::optional<JournalLine>>& line) {
+         [this, key = outward(key)](const Result<std::optional<JournalLine>>& line) {
              if (line && *line && !(*line)->unread)
-                 takeEntry(**line);
+                 takeEntry(**line, key);
          });
 }
 
-void EntryForm::takeEntry(const JournalLine& line) {
+void EntryForm::takeEntry(const JournalLine& line, const std::string& mends) {
     const auto& entry = nowOf(line);
     const auto object = toJson(entry);
     FormSubject subject;
@@ -246,6 +247,8 @@ void EntryForm::takeEntry(const JournalLine& line) {
     fields.push_back(plannedField("-why", tr("Why it is corrected"), FormField::Kind::Text, false,
                                   tr("asked where it is signed for")));
     m_fields.show(std::move(fields));
+    m_mends = mends;
+    need(mends);
     askForCode(false); // what was signed stays signed as it was
     announce();
 }
@@ -317,6 +320,12 @@ void EntryForm::seek(int row) {
 
 int EntryForm::firstRow() const {
     const auto& fields = m_fields.fields();
+    // What a form is about stands at its top, before others on which the same may be done.
+    const bool ofItem = m_amends.empty() && m_writing.kind == kindName<RequirementDone>() && !m_papers;
+    const auto led = std::string_view(ofItem ? "item" : m_mends.c_str());
+    if (const auto at = std::ranges::find(fields, led, &FormField::key);
+        at != fields.end() && at->shown && (!ofItem || !at->value.isEmpty()))
+        return static_cast<int>(at - fields.begin());
     const auto first = std::ranges::find_if(fields, [this](const FormField& field) {
         using Kind = FormField::Kind;
         const bool figure = field.kind == Kind::Duration || field.kind == Kind::Count || field.kind == Kind::Decimal;

@@ -59,6 +59,11 @@ public:
                                   const QString& item, const QStringList& scope = {});
     /// Asks which task of a pilot-owner's list the work is, where there are any; `value` of a choice is the line.
     Q_INVOKABLE void offerTasks(const crownring::screen::ChoiceModel* tasks);
+    /// The work is a repair or a modification: whether it is minor or major is needed.
+    Q_INVOKABLE void askGrade();
+    /// Of a repair: the panel that it is made at is needed, for a reading found the defect there.
+    /// @param place gore, row, zone; of what it names none of nothing is asked
+    Q_INVOKABLE void askPlace(const QVariantMap& place);
     /// A finding on a line of an inspection becomes a defect: its words, its item and the place that they name.
     Q_INVOKABLE void beginFinding(const QString& inspection, const QString& item, const QString& line,
                                   const QString& finding, const QStringList& scope);
@@ -71,7 +76,8 @@ public:
     Q_INVOKABLE void adopt(const QString& programme);
     /// A programme or a bulletin that stands in a file: its text goes into the record.
     Q_INVOKABLE void adoptFile(const QUrl& file);
-    Q_INVOKABLE void correct(const QString& entry);
+    /// @param key of the field that is to be mended: it is needed, and the keyboard goes there
+    Q_INVOKABLE void correct(const QString& entry, const QString& key = {});
     Q_INVOKABLE void voidEntry(const QString& entry);
     Q_INVOKABLE void setValue(int row, const QString& value);
     /// The day in a field: so many days before today.
@@ -129,7 +135,8 @@ private:
     [[nodiscard]] QString aboutDefect(const std::string& item, const std::string& defect) const;
     /// Where a form asks for a panel: that of the reading which found the defect.
     void proposePlaceOf(const ItemId& item, const std::string& defect);
-    void takeEntry(const JournalLine& line);
+    void takeEntry(const JournalLine& line, const std::string& mends);
+    void need(std::string_view key);
     [[nodiscard]] std::vector<std::string> keysOf(std::string_view within) const;
     void offerAlso(std::vector<Choice> choices);
     void askKit();
@@ -170,6 +177,7 @@ private:
     ChoiceSift m_sift;
     FormWriting m_writing;
     std::string m_amends; ///< the entry that is corrected or voided
+    std::string m_mends;  ///< the key of the field that the correction is for; empty: none
     QString m_about;
     QString m_problem;
     QString m_follows;

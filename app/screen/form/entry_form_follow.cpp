@@ -138,12 +138,12 @@ std::vector<std::string> EntryForm::keysOf(std::string_view within) const {
     return keys;
 }
 
-/// Only an envelope has gores and panel rows.
+/// Only an envelope has gores, panel rows and vents.
 void EntryForm::showPlace() {
     const auto sheet = house().fleet.sheet();
     const auto* item = sheet ? sheet->item(ItemId(outward(m_fields.value("item")))) : nullptr;
     const bool hasPanels = item && item->kind == ItemKind::Envelope;
-    for (const char* key : {"gore", "row"})
+    for (const char* key : {"gore", "row", "zone"})
         if (m_fields.field(key))
             m_fields.setShown(key, hasPanels || m_writing.before.contains(key));
 }

@@ -398,6 +398,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n are flown, then settled</source>
+        <translation>
+            <numerusform>%n is flown, then settled</numerusform>
+            <numerusform>%n are flown, then settled</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n are settled by readings</source>
         <translation>
             <numerusform>%n is settled by readings</numerusform>
