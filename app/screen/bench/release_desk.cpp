@@ -156,6 +156,7 @@ void ReleaseDesk::refresh() {
     if (file.inspection.closed) {
         m_signing = false;
         m_statement = inward(file.inspection.closed->body.statement);
+        m_drafted.clear();
         m_refusals.show({});
         m_wording.show(signedWording(file.inspection.closed->body.confirmed, file.wordings));
         m_sections.show({});

@@ -15,20 +15,6 @@ QString byWhom(const ConfirmedText& each) {
         .arg(inward(each.against), inward(each.by.text()), inward(each.licence), inward(each.on.iso()));
 }
 
-/// As the record's book has it, or as it ships; else what names it.
-std::string titleOf(const ConfirmedText& each, const WordingBook& book) {
-    if (each.text) {
-        if (const auto adopted = book.adopted.find(*each.text); adopted != book.adopted.end())
-            return adopted->second.wording.title;
-        const auto known = statementTextFrom(*each.text);
-        return known ? shipped(*known).wording.title : each.text->text();
-    }
-    for (const auto& checklist : shippedChecklists())
-        if (checklist.checklist == each.checklist && checklist.revision == each.revision)
-            return checklist.title;
-    return each.checklist->text();
-}
-
 }
 
 std::vector<Choice> draftedWording(const std::vector<WordingState>& states) {
@@ -51,9 +37,10 @@ std::vector<Choice> signedWording(const std::vector<ConfirmedText>& confirmed, c
     std::vector<Choice> rows;
     for (const auto& each : confirmed) {
         const auto id = each.text ? each.text->text() : each.checklist->text();
-        rows.push_back({inward(id + " " + each.revision),
-                        WordingDesk::tr("%1, revision %2").arg(inward(titleOf(each, book)), inward(each.revision)),
-                        byWhom(each), -1, -1, true});
+        rows.push_back(
+            {inward(id + " " + each.revision),
+             WordingDesk::tr("%1, revision %2").arg(inward(titleOf(each, book.adopted)), inward(each.revision)),
+             byWhom(each), -1, -1, true});
     }
     return rows;
 }
