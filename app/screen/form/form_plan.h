@@ -16,6 +16,7 @@ struct FormSubject {
     std::string item;
     std::string requirement;
     std::string programme;
+    std::vector<std::string> items{}; ///< of what is written for many at once
 };
 
 class FormPlan {
