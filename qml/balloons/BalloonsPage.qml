@@ -26,6 +26,7 @@ FocusScope {
 
     readonly property alias place: balloons
     readonly property alias subject: shown
+    readonly property alias pool: poolDesk
 
     function showBalloon(balloon: string) {
         page.leaf = 0;
@@ -62,7 +63,7 @@ FocusScope {
     BalloonsPlace { id: balloons }
     SubjectPage { id: shown }
     PoolDesk {
-        id: pool
+        id: poolDesk
         shown: page.leaf === 3 && page.visible
     }
     LotsDesk {
@@ -179,7 +180,7 @@ FocusScope {
                 anchors.bottom: parent.bottom
                 width: parent.width
                 visible: page.leaf === 3
-                desk: pool
+                desk: poolDesk
                 onItemAsked: item => page.showItem(item)
                 onBatchAsked: (kind, items) => page.batchAsked(kind, items)
             },

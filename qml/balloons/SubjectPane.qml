@@ -327,6 +327,7 @@ Item {
             objectName: "subject.componentPane"
             anchors.fill: parent
             visible: pane.shownLeaf === "parts"
+            margin: pane.phone ? Theme.wide : Theme.broad
             desk: components
             onItemAsked: item => pane.itemAsked(item)
             onComponentAct: (kind, item) => pane.componentAct(kind, item)

@@ -12,11 +12,24 @@ Item {
 
     required property DirectivesDesk desk
     property bool phone: false
+    property bool unfolded: false // on a phone all that is known of it
+    property string shownEntry: ""
+    readonly property bool roomy: pane.unfolded || !pane.phone
 
     signal itemAsked(item: string)
     signal correctAsked(entry: string)
     signal answerAsked(directive: string, revision: string, about: string, items: var)
 
+    Connections {
+        target: pane.desk
+        function onChanged() {
+            if (pane.desk.entry === pane.shownEntry)
+                return;
+            pane.shownEntry = pane.desk.entry;
+            pane.unfolded = false;
+            Qt.callLater(rows.positionViewAtBeginning); // once its head is laid out
+        }
+    }
     EmptyPlace {
         anchors.fill: parent
         visible: pane.desk.entry === ""
@@ -66,22 +79,33 @@ Item {
             Facts {
                 width: parent.width
                 name: qsTr("What it asks")
-                text: pane.desk.rule
+                text: pane.roomy ? pane.desk.rule : ""
             }
             Facts {
                 width: parent.width
                 name: qsTr("Source")
-                text: pane.desk.source
+                text: pane.roomy ? pane.desk.source : ""
             }
             Facts {
                 width: parent.width
                 name: qsTr("It supersedes")
-                text: pane.desk.supersedes
+                text: pane.roomy ? pane.desk.supersedes : ""
             }
-            Button {
-                objectName: "directive.correct"
-                text: qsTr("Correct the directive …")
-                onClicked: pane.correctAsked(pane.desk.entry)
+            Flow {
+                width: parent.width
+                spacing: Theme.snug
+                Button {
+                    objectName: "directive.more"
+                    visible: pane.phone
+                    text: pane.unfolded ? qsTr("Less of it") : qsTr("What it asks …")
+                    onClicked: pane.unfolded = !pane.unfolded
+                }
+                Button {
+                    objectName: "directive.correct"
+                    visible: pane.roomy
+                    text: qsTr("Correct the directive …")
+                    onClicked: pane.correctAsked(pane.desk.entry)
+                }
             }
             Segments {
                 width: parent.width

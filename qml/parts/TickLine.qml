@@ -17,10 +17,11 @@ Line {
     property bool ticked: false
     property bool tickable: true
     property string spoken: ""
+    readonly property bool narrow: row.width < 420 // then the word stands above the rest
 
     signal asked
 
-    height: Math.max(Theme.touch + Theme.gap, words.implicitHeight + 2 * Theme.snug, state.implicitHeight + 2 * Theme.snug)
+    height: Math.max(Theme.touch + Theme.gap, words.implicitHeight + 2 * Theme.snug, row.narrow ? 0 : state.implicitHeight + 2 * Theme.snug)
     chosen: row.ticked
     Accessible.role: row.tickable ? Accessible.CheckBox : Accessible.ListItem
     Accessible.checkable: row.tickable
@@ -74,6 +75,14 @@ Line {
             }
             Label {
                 width: parent.width
+                visible: row.narrow && text !== ""
+                text: row.after === "" || row.word === "" ? row.word : qsTr("%1 · %2").arg(row.word).arg(row.after)
+                font.bold: true
+                font.pixelSize: Theme.textSmall
+                Accessible.ignored: true
+            }
+            Label {
+                width: parent.width
                 visible: text !== ""
                 text: row.detail
                 soft: true
@@ -94,7 +103,8 @@ Line {
             anchors.right: way.left
             anchors.rightMargin: Theme.tight
             anchors.verticalCenter: parent.verticalCenter
-            width: Math.max(80, Math.min(170, row.width * 0.3))
+            width: row.narrow ? 0 : Math.max(80, Math.min(170, row.width * 0.3))
+            visible: !row.narrow
             spacing: 2
             Label {
                 width: parent.width

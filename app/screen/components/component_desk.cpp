@@ -15,6 +15,8 @@ namespace {
 
 Choice partLine(const FleetSheet& sheet, const ItemFacts& part, const Component& told) {
     auto choice = ItemChoices::of(sheet, part);
+    if (part.kind == ItemKind::Other && part.type)
+        choice.label = ComponentDesk::tr("%1 %2").arg(inward(*part.type), inward(part.id.text()));
     choice.detail =
         joined({ComponentWords::about(part, told), inward(part.place),
                 told.release ? ComponentWords::release(*told.release) : QString(), Words::figures(part.clock),

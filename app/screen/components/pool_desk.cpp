@@ -18,6 +18,8 @@ namespace {
 QString noDay() { return QStringLiteral("?"); }
 
 QString quarterOf(const PoolItem& item) {
+    if (item.condemned)
+        return {}; // nothing is due of it any more
     const auto quarter = inward(item.quarter());
     return quarter.isEmpty() && (item.airworthy.standing || item.transport.standing) ? noDay() : quarter;
 }

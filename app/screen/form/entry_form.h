@@ -6,12 +6,12 @@
 
 #include "answers/taken_name.h"
 #include "record/journal.h"
-#include "screen/form/directive_form.h"
 #include "screen/form/fitting_plan.h"
 #include "screen/form/flight_kit.h"
 #include "screen/form/form_fields.h"
 #include "screen/form/form_plan.h"
 #include "screen/form/form_writing.h"
+#include "screen/form/plans/directive_form.h"
 #include "screen/signing/own_code.h"
 
 #include <QUrl>
@@ -130,6 +130,7 @@ private:
     [[nodiscard]] std::optional<Registration> newPapers() const;
     void offerOnly(const QStringList& items);
     void follow(std::string_view key);
+    void beginMany(const QString& kind, FormSubject subject, const QVariantMap& given, const QString& about);
     void followDirective(std::string_view key);
     void askDirectives();
     void offerKnown();

@@ -3,8 +3,8 @@
 
 #include "record/entry_json.h"
 #include "screen/form/asked_back.h"
-#include "screen/form/directive_form.h"
 #include "screen/form/own_line_form.h"
+#include "screen/form/plans/directive_form.h"
 #include "words/words.h"
 
 #include <QCoreApplication>

@@ -4,7 +4,7 @@
 
 #include "acts/components.h"
 #include "acts/post.h"
-#include "screen/form/component_form.h"
+#include "screen/form/plans/component_form.h"
 #include "words/border.h"
 
 #include <QStringList>
@@ -54,15 +54,15 @@ std::optional<ItemEntered> newPart(const Json& said, const ItemFacts* off) {
     return entered;
 }
 
-Returning returningFrom(const Json& said, const FleetSheet& sheet) {
+Returning returningFrom(const Json& said) {
     Returning returning;
     returning.condemned = itemsIn(said, "condemned");
     for (const auto& item : itemsIn(said, "items"))
         if (std::ranges::find(returning.condemned, item) == returning.condemned.end())
             returning.items.push_back(item);
     for (const auto& item : returning.items)
-        if (auto done = ComponentForm::doneOn(sheet, item.text(), textIn(said, "requirement")))
-            returning.each.emplace(item, std::move(*done));
+        if (const auto done = textIn(said.value("done", Json::object()), item.text().c_str()); !done.empty())
+            returning.each.emplace(item, RequirementId(done));
     returning.method = textIn(said, "method");
     returning.mark = textIn(said, "mark");
     returning.ref = textIn(said, "ref");
@@ -128,9 +128,8 @@ FormAct ComponentForm::act(std::string_view kind, const Json& said, const FleetS
                 tr("%n items sent to %1", nullptr, count).arg(inward(sending.to))};
     }
     if (kind == returned)
-        return {
-            [returning = returningFrom(said, sheet)](Record& record) { return takeBack(record, record, returning); },
-            tr("%n items came back", nullptr, count)};
+        return {[returning = returningFrom(said)](Record& record) { return takeBack(record, record, returning); },
+                tr("%n items came back", nullptr, count)};
     if (kind == replaced) {
         Replacing replacing;
         replacing.off = items.front();

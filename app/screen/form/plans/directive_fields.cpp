@@ -2,7 +2,7 @@
 
 /// What is asked of a directive, and of an answer to one.
 
-#include "screen/form/directive_form.h"
+#include "screen/form/plans/directive_form.h"
 #include "words/border.h"
 #include "words/words.h"
 

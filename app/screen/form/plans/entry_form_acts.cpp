@@ -4,11 +4,12 @@
 
 #include "acts/directives.h"
 #include "answers/bench_file.h"
+#include "answers/parts/components.h"
 #include "record/entry_json.h"
 #include "screen/desk/house.h"
-#include "screen/form/component_form.h"
-#include "screen/form/directive_form.h"
 #include "screen/form/entry_form.h"
+#include "screen/form/plans/component_form.h"
+#include "screen/form/plans/directive_form.h"
 #include "words/border.h"
 #include "words/words.h"
 
@@ -60,12 +61,34 @@ void EntryForm::beginFor(const QString& kind, const QStringList& items, const QV
         subject.items.push_back(outward(item));
     if (subject.items.empty())
         return;
+    if (outward(kind) != ComponentForm::returned)
+        return beginMany(kind, subject, given, about);
+    // Under which rules it was is known by where it was before it went.
+    using Answer = Result<std::map<ItemId, Registration>>;
+    hear(house().desk.ask(
+             [items = std::vector<ItemId>(subject.items.begin(), subject.items.end()),
+              on = house().day.todayDate()](Record& record) -> Answer { return lastBalloons(record, items, on); }),
+         this, [this, kind, subject, given, about](const Answer& balloons) {
+             auto known = subject;
+             if (balloons)
+                 known.lastOn = *balloons;
+             beginMany(kind, known, given, about);
+         });
+}
+
+void EntryForm::beginMany(const QString& kind, FormSubject subject, const QVariantMap& given, const QString& about) {
+    const auto sheet = house().fleet.sheet();
+    if (!sheet)
+        return;
+    QStringList items;
+    for (const auto& item : subject.items)
+        items += inward(item);
     subject.item = subject.items.front();
     prepare(outward(kind), subject);
     m_writing.given = {{"items", subject.items}};
     for (auto at = given.begin(); at != given.end(); ++at)
         m_writing.given[outward(at.key())] = outward(at.value().toString());
-    m_about = joined({about, ComponentForm::named(items)}, QStringLiteral("\n"));
+    m_about = joined({about, ComponentForm::named(items, *sheet)}, QStringLiteral("\n"));
     announce();
 }
 
@@ -79,9 +102,12 @@ void EntryForm::saveAct() {
         emit changed();
         return;
     }
+    auto object = *said;
+    if (m_writing.kind == ComponentForm::returned)
+        object["done"] = ComponentForm::doneOnEach(m_fields, *sheet);
     auto act = m_writing.kind == kindName<DirectiveAnswered>()
-                   ? answered(*said)
-                   : Result<FormAct>(ComponentForm::act(m_writing.kind, *said, *sheet));
+                   ? answered(object)
+                   : Result<FormAct>(ComponentForm::act(m_writing.kind, object, *sheet));
     if (!act)
         return tell({act.error()});
     house().habits.setPerson(m_fields.value("by").trimmed());

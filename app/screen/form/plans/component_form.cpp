@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "screen/form/component_form.h"
+#include "screen/form/plans/component_form.h"
 
+#include "rules/due/obligations.h"
+#include "rules/standing/standing.h"
 #include "screen/desk/item_choices.h"
 #include "screen/form/form_fields.h"
 #include "words/border.h"
@@ -63,22 +65,53 @@ bool blocksFilling(const FleetSheet& sheet, const QString& requirement) {
     });
 }
 
-/// What may have been done on them, with on how many where it is not asked of all.
-std::vector<Choice> doneChoices(const FormSubject& subject, const FleetSheet& sheet) {
+/// The test for transport that an item is under: the one that was done on it last, else the one that binds it where it
+/// is or was; nothing where neither says.
+QString transportTestOf(const FleetSheet& sheet, const std::string& id, const FormSubject& subject) {
+    const auto* item = sheet.item(ItemId(id));
+    if (!item)
+        return {};
+    for (auto done = item->done.rbegin(); done != item->done.rend(); ++done)
+        if (const auto requirement = inward(done->requirement.text()); blocksFilling(sheet, requirement))
+            return requirement;
+    const auto before = subject.lastOn.find(item->id);
+    const auto balloon = item->balloon || before == subject.lastOn.end() ? item->balloon : before->second;
+    const Obligations obligations(sheet.adoptions());
+    for (const auto& held : obligations.of(item->id, balloon).all())
+        if (held.requirement->blocks == Blocks::Filling && binds(*held.requirement, *item))
+            return inward(held.requirement->id.text());
+    return {};
+}
+
+/// Of a programme of aircraft rules: an inspection of the balloon, which no test house carries out.
+bool isOfAircraft(const FleetSheet& sheet, const QString& requirement) {
+    return std::ranges::any_of(sheet.adoptions(), [&](const Adoption& adoption) {
+        return !adoption.programme->regime.empty() &&
+               std::ranges::any_of(adoption.programme->requirements,
+                                   [&](const Requirement& each) { return each.id.text() == outward(requirement); });
+    });
+}
+
+/// What may have been done on them, with on how many where it is not asked of all; the tests for transport first.
+/// @param items each with its own test for transport as its detail
+std::vector<Choice> doneChoices(const std::vector<Choice>& items, const FleetSheet& sheet) {
     std::vector<Choice> choices;
-    for (const auto& id : subject.items)
-        for (auto& each : FormPlan::requirements(sheet, id)) {
+    for (const auto& item : items)
+        for (auto& each : FormPlan::requirements(sheet, outward(item.value))) {
+            const bool isTransport = blocksFilling(sheet, each.value);
+            if (isOfAircraft(sheet, each.value) || (isTransport && !item.detail.isEmpty() && item.detail != each.value))
+                continue;
             const auto known = std::ranges::find(choices, each.value, &Choice::value);
             if (known != choices.end())
                 ++known->number;
             else
-                choices.push_back({each.value, each.label, {}, 1, -1, blocksFilling(sheet, each.value)});
+                choices.push_back({each.value, each.label, {}, 1, -1, isTransport});
         }
-    const auto all = static_cast<int>(subject.items.size());
+    const auto all = static_cast<int>(items.size());
     for (auto& each : choices)
         if (each.number < all)
             each.label = ComponentForm::tr("%1 (of %2 of them)").arg(each.label).arg(each.number);
-    std::ranges::stable_sort(choices, std::greater(), &Choice::chosen); // the tests for transport first
+    std::ranges::stable_sort(choices, std::greater(), &Choice::chosen);
     if (std::ranges::count(choices, true, &Choice::chosen) > 1)
         choices.insert(choices.begin(),
                        plainChoice(inward(ComponentForm::ofEach), ComponentForm::tr("of each its test for transport")));
@@ -87,14 +120,21 @@ std::vector<Choice> doneChoices(const FormSubject& subject, const FleetSheet& sh
 
 std::vector<FormField> returnedFields(const FormSubject& subject, const FleetSheet& sheet) {
     std::vector<Choice> items;
+    QStringList unknown;
     for (const auto& id : subject.items) {
         const auto* item = sheet.item(ItemId(id));
         items.push_back(plainChoice(inward(id), item && item->serial
                                                     ? ComponentForm::tr("%1, %2").arg(inward(id), inward(*item->serial))
                                                     : inward(id)));
+        items.back().detail = transportTestOf(sheet, id, subject);
+        if (items.back().detail.isEmpty())
+            unknown += inward(id);
     }
-    auto done = tapOf("requirement", ComponentForm::tr("What was done"), doneChoices(subject, sheet));
+    auto done = tapOf("requirement", ComponentForm::tr("What was done"), doneChoices(items, sheet));
     done.value = done.choices.empty() ? QString() : done.choices.front().value;
+    if (!unknown.isEmpty())
+        done.hint = ComponentForm::tr("under which test for transport it is, the record does not say of %1")
+                        .arg(unknown.join(QStringLiteral(", ")));
     done.choices.push_back(plainChoice({}, ComponentForm::tr("nothing that is asked of them")));
     auto condemned = plannedField("condemned", ComponentForm::tr("Condemned there, for good"), Typed::Several);
     condemned.choices = std::move(items);
@@ -119,10 +159,9 @@ std::vector<Choice> methodsOf(const FormFields& fields, const FleetSheet& sheet)
         return FormPlan::methods(sheet, chosen);
     std::vector<Choice> methods;
     for (const auto& item : condemned->choices)
-        if (const auto done = ComponentForm::doneOn(sheet, outward(item.value), chosen))
-            for (auto& each : FormPlan::methods(sheet, done->text()))
-                if (std::ranges::find(methods, each.value, &Choice::value) == methods.end())
-                    methods.push_back(std::move(each));
+        for (auto& each : FormPlan::methods(sheet, outward(item.detail)))
+            if (std::ranges::find(methods, each.value, &Choice::value) == methods.end())
+                methods.push_back(std::move(each));
     return methods;
 }
 
@@ -227,16 +266,33 @@ QString ComponentForm::verb(std::string_view kind) {
                               : tr("Enter it");
 }
 
-std::optional<RequirementId> ComponentForm::doneOn(const FleetSheet& sheet, const std::string& item,
-                                                   const std::string& chosen) {
-    for (const auto& each : FormPlan::requirements(sheet, item))
-        if (chosen == ofEach ? blocksFilling(sheet, each.value) : outward(each.value) == chosen)
-            return RequirementId(outward(each.value));
-    return std::nullopt;
+Json ComponentForm::doneOnEach(const FormFields& fields, const FleetSheet& sheet) {
+    Json done = Json::object();
+    const auto chosen = fields.value("requirement");
+    const auto* condemned = fields.field("condemned");
+    for (const auto& item : condemned ? condemned->choices : std::vector<Choice>()) {
+        const auto all = FormPlan::requirements(sheet, outward(item.value));
+        const bool isUnder = chosen == item.detail || item.detail.isEmpty() || !blocksFilling(sheet, chosen);
+        if (chosen == inward(ofEach) && !item.detail.isEmpty())
+            done[outward(item.value)] = outward(item.detail);
+        else if (isUnder && std::ranges::find(all, chosen, &Choice::value) != all.end())
+            done[outward(item.value)] = outward(chosen);
+    }
+    return done;
 }
 
-QString ComponentForm::named(const QStringList& items) {
+QString ComponentForm::named(const QStringList& items, const FleetSheet& sheet) {
     constexpr qsizetype shown = 12;
+    const auto* item = items.size() == 1 ? sheet.item(ItemId(outward(items.front()))) : nullptr;
+    if (item) {
+        const auto choice = ItemChoices::of(sheet, *item);
+        return joined({item->type ? tr("%1 %2").arg(inward(*item->type), items.front()) : choice.label,
+                       item->serial ? tr("serial %1").arg(inward(*item->serial)) : QString(),
+                       item->carrier   ? tr("in %1").arg(inward(item->carrier->text()))
+                       : item->balloon ? tr("on %1").arg(inward(item->balloon->text()))
+                                       : QString()},
+                      QStringLiteral(" · "));
+    }
     const auto list = items.mid(0, shown).join(QStringLiteral(", "));
     const auto all = tr("%n items: %1", nullptr, static_cast<int>(items.size())).arg(list);
     return items.size() > shown ? tr("%1 … and %2 more").arg(all).arg(items.size() - shown) : all;

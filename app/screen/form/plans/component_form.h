@@ -40,14 +40,13 @@ public:
                                                        const FleetSheet& sheet);
     [[nodiscard]] static QString title(std::string_view kind);
     [[nodiscard]] static QString verb(std::string_view kind);
-    /// "12 items: CYL-4126, CYL-4053 …"
-    [[nodiscard]] static QString named(const QStringList& items);
+    /// "12 items: CYL-4126, CYL-4053 …"; one with its serial number and where it is.
+    [[nodiscard]] static QString named(const QStringList& items, const FleetSheet& sheet);
     static void showAsked(std::string_view kind, FormFields& fields, const FleetSheet& sheet);
-    /// @param gathered what the fields say, and `items`, those that it is done with
-    /// What was done on an item that came back: `chosen` where that is asked of it, or, of `ofEach`, its own test for
-    /// transport; nothing where neither is.
-    [[nodiscard]] static std::optional<RequirementId> doneOn(const FleetSheet& sheet, const std::string& item,
-                                                             const std::string& chosen);
+    /// @param gathered what the fields say, and `items`, those that it is done with; of what came back `done` as above
+    /// What was done on each item that came back: what is chosen, where that is asked of it, or, of `ofEach`, its own
+    /// test for transport; those on which nothing was are left out.
+    [[nodiscard]] static nlohmann::json doneOnEach(const FormFields& fields, const FleetSheet& sheet);
     [[nodiscard]] static FormAct act(std::string_view kind, const nlohmann::json& gathered, const FleetSheet& sheet);
 };
 

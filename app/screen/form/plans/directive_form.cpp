@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "screen/form/directive_form.h"
+#include "screen/form/plans/directive_form.h"
 
 #include "screen/form/form_fields.h"
 #include "words/border.h"
