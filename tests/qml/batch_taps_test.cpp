@@ -79,11 +79,11 @@ private slots:
         QVERIFY(formIs(true));
         QVERIFY(write(hand, "typed.directive", QStringLiteral("OAO-AD 2026-021")));
         QVERIFY(write(hand, "typed.revision", QStringLiteral("0")));
-        QVERIFY(write(hand, "typed.title", QStringLiteral("Basket floor: look at the runners")));
+        QVERIFY(write(hand, "typed.title", QStringLiteral("Crown ring: look at the knots")));
         QVERIFY(tap(hand, "before.issuer.Ovelmere Aviation Office"));
         QVERIFY(tap(hand, "before.state.QE"));
         QVERIFY(write(hand, "typed.effective", QStringLiteral("2026-11-25")));
-        QVERIFY(tap(hand, "some.applies.kinds.basket"));
+        QVERIFY(tap(hand, "some.applies.kinds.envelope"));
         QVERIFY(write(hand, "typed.first.by", QStringLiteral("2026-12-31")));
         const auto* follows = hand.find(QStringLiteral("form.follows"));
         QTRY_VERIFY_WITH_TIMEOUT(follows != nullptr &&
@@ -121,7 +121,7 @@ private slots:
             return 0;
         });
         QCOMPARE(answered, open);
-        qInfo("a directive for %d baskets: %d taps and keys (%d to enter it); %s", open, hand.count(), entered,
+        qInfo("a directive for %d envelopes: %d taps and keys (%d to enter it); %s", open, hand.count(), entered,
               qPrintable(hand.whereTo()));
         QVERIFY2(hand.count() <= 25, qPrintable(hand.whereTo()));
     }
@@ -158,11 +158,12 @@ private slots:
         QCOMPARE(away(), 13); // one was away before
         const int sent = hand.count();
 
+        auto* list = m_window->findChild<QObject*>(QStringLiteral("balloons"))->property("pool").value<QObject*>();
+        QVERIFY(list != nullptr);
+        QTRY_VERIFY_WITH_TIMEOUT(list->property("ticked").toStringList().isEmpty(), 30'000); // it is another batch now
         QVERIFY(tap(hand, "pool.away"));
         QVERIFY(tap(hand, "pool.tickShown"));
         QTest::qWait(200);
-        auto* list = m_window->findChild<QObject*>(QStringLiteral("balloons"))->property("pool").value<QObject*>();
-        QVERIFY(list != nullptr);
         auto* items = list->property("items").value<PoolModel*>();
         for (int at = 0; at < items->count(); ++at)
             if (items->itemAt(at) == QStringLiteral("CYL-9002")) // which is elsewhere
