@@ -36,6 +36,7 @@ Window {
         const subject = parts.slice(1).join("/");
         window.place = window.numberOf(parts[0], ["", "balloons", "bench", "rules", "record"]);
         next.leaf = parts[0] === "rig-up" ? 1 : 0;
+        rules.leaf = 0;
         next.detailShown = balloons.detailShown = bench.detailShown = rules.detailShown = record.detailShown = false;
         bench.opening.close();
         bench.shopShown = name === "bench/shop";
@@ -47,6 +48,8 @@ Window {
             next.openRow(0);
         else if (name === "balloons/fabric")
             balloons.showLots();
+        else if (name === "balloons/pool")
+            balloons.showPool();
         else if (parts[0] === "balloons") {
             balloons.showBalloon(parts[1]);
             balloons.showLeaf(parts[2] ?? "", window.numberOf(parts[3] ?? "", ["map", "chart", "table"]));
@@ -56,7 +59,9 @@ Window {
         else if (parts[0] === "bench" && !bench.shopShown) {
             bench.showInspection(parts[1]);
             bench.showLeaf(window.numberOf(parts[2] ?? "", ["", "readings", "defects", "release"]));
-        } else if (parts[0] === "rules")
+        } else if (parts[0] === "rules" && parts[1] === "directives")
+            rules.showDirective(parts.slice(2).join("/"));
+        else if (parts[0] === "rules")
             rules.showProgramme(subject);
         else if (parts[0] === "record")
             record.leaf = window.numberOf(subject, ["", "questions", "flights", "upkeep"]);
@@ -92,6 +97,10 @@ Window {
     function goToFabric(item: string) {
         window.goToItem(item);
         balloons.showLeaf("fabric", 0);
+    }
+    function goToDirective(directive: string) {
+        window.place = 3;
+        rules.showDirective(directive);
     }
     function goToDue(item: string, requirement: string) {
         window.place = 0;
@@ -186,6 +195,7 @@ Window {
                 onBalloonAsked: balloon => window.goToBalloon(balloon)
                 onItemAsked: item => window.goToItem(item)
                 onFabricAsked: item => window.goToFabric(item)
+                onDirectiveAsked: directive => window.goToDirective(directive)
                 onAct: (kind, balloon, item, requirement) => form.begin(kind, balloon, item, requirement)
             }
             BalloonsPage {
@@ -206,6 +216,7 @@ Window {
                 }
                 onDefectOfFlight: flight => form.defectOfFlight(flight)
                 onReadingAsked: (item, given, about) => form.beginWith("reading.taken", item, given, about)
+                onBatchAsked: (kind, items) => form.beginFor(kind, items)
             }
             BenchPage {
                 id: bench
@@ -238,6 +249,13 @@ Window {
                 onAdopt: programme => form.adopt(programme)
                 onAdoptFile: file => form.adoptFile(file)
                 onDueAsked: (item, requirement) => window.goToDue(item, requirement)
+                onItemAsked: item => window.goToItem(item)
+                onEnterDirective: form.begin("directive.issued")
+                onAnswerDirective: (directive, revision, about, items) => form.beginFor("directive.answered", items, {
+                    directive: directive,
+                    revision: revision
+                }, about)
+                onCorrect: entry => form.correct(entry)
             }
             RecordPage {
                 id: record

@@ -165,6 +165,7 @@ void EntryForm::announce() {
     showPlace();
     askPictures();
     askNames();
+    askDirectives();
 }
 
 void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
@@ -186,6 +187,9 @@ void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
     m_sought = -1;
     m_touched = m_papers = false;
     m_papersOf.reset();
+    m_known.reset();
+    m_boundBy.reset();
+    ++m_boundTurn;
     const auto today = house().day.todayDate();
     auto fields = FormPlan::fields(kind, subject, *sheet);
     for (auto& field : fields) {
@@ -243,6 +247,8 @@ void EntryForm::takeEntry(const JournalLine& line, const std::string& mends) {
             field.required = false;
         offerWhatWas(field);
     }
+    if (kindName(entry.body) == kindName<DirectiveIssued>())
+        DirectiveForm::take(fields, object);
     m_writing.given = unasked(object, fields);
     fields.push_back(plannedField("-why", tr("Why it is corrected"), FormField::Kind::Text, false,
                                   tr("asked where it is signed for")));
@@ -287,6 +293,8 @@ void EntryForm::toggle(int row, const QString& choice) {
         return;
     m_fields.toggle(row, choice);
     askHoursOfOthers();
+    if (DirectiveForm::known(m_writing.kind))
+        followDirective(m_fields.fields()[static_cast<std::size_t>(row)].key);
     touch();
     forgetTried();
 }
@@ -352,6 +360,8 @@ void EntryForm::save() {
     if (!isOpen() || m_saving || reading())
         return;
     m_problem.clear();
+    if (isAct())
+        return saveAct();
     const auto written = entries();
     if (!written || lacksCode()) {
         if (m_problem.isEmpty())

@@ -11,6 +11,7 @@
 #include "screen/form/form_fields.h"
 #include "screen/form/form_plan.h"
 #include "screen/form/form_writing.h"
+#include "screen/form/plans/directive_form.h"
 #include "screen/signing/own_code.h"
 
 #include <QUrl>
@@ -71,6 +72,11 @@ public:
     /// @param about said above the form
     Q_INVOKABLE void beginWith(const QString& kind, const QString& item, const QVariantMap& given,
                                const QString& about);
+    /// What is done with many items at once: a batch of cylinders, an answer to a directive.
+    /// @param given texts that no field asks for, by key of the entry
+    /// @param about said above the form, before the items
+    Q_INVOKABLE void beginFor(const QString& kind, const QStringList& items, const QVariantMap& given = {},
+                              const QString& about = {});
     /// A defect that was found on a flight: its day, and what flew to choose from.
     Q_INVOKABLE void defectOfFlight(const QString& entry);
     Q_INVOKABLE void adopt(const QString& programme);
@@ -130,6 +136,13 @@ private:
     [[nodiscard]] std::optional<Registration> newPapers() const;
     void offerOnly(const QStringList& items);
     void follow(std::string_view key);
+    void beginMany(const QString& kind, FormSubject subject, const QVariantMap& given, const QString& about);
+    void followDirective(std::string_view key);
+    void askDirectives();
+    void offerKnown();
+    void askBound();
+    [[nodiscard]] bool isAct() const;
+    void saveAct();
     void showPlace();
     void askHoursOfOthers();
     [[nodiscard]] QString aboutDefect(const std::string& item, const std::string& defect) const;
@@ -187,6 +200,9 @@ private:
     int m_against = 0; ///< of questions what stands against a kit
     int m_reading = 0; ///< photographs
     QStringList m_latestPictures;
+    std::shared_ptr<const DirectivesKnown> m_known; ///< for a form of directives, once it is asked
+    std::optional<AppliesTo> m_boundBy;             ///< what was asked last
+    int m_boundTurn = 0;
     std::map<QString, Picture> m_pictures; ///< by digest, not kept yet
     bool m_saving = false;
     bool m_signed = false; ///< what it writes is signed

@@ -8,6 +8,7 @@
 #include "screen/form/asked_back.h"
 #include "screen/form/consequences.h"
 #include "screen/form/entry_form.h"
+#include "screen/form/plans/component_form.h"
 #include "screen/form/service_form.h"
 #include "words/border.h"
 #include "words/words.h"
@@ -186,6 +187,10 @@ void EntryForm::follow(std::string_view key) {
         m_follows = ServiceForm::follows(kind, m_fields, *sheet);
         emit changed();
     }
+    if (ComponentForm::known(kind))
+        ComponentForm::showAsked(kind, m_fields, *sheet);
+    if (DirectiveForm::known(kind))
+        followDirective(key);
     if (kind == kindName<ItemFitted>() || kind == kindName<ItemRemoved>())
         askDay();
 }

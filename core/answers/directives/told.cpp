@@ -68,7 +68,7 @@ public:
         : m_books(books), m_items(items), m_asked(asked) {}
 
     Result<std::vector<DirectiveRow>> rows() {
-        auto issued = saidOf<DirectiveIssued>(m_books, m_asked.on);
+        auto issued = directivesIssued(m_books, m_asked.on);
         if (!issued)
             return tl::unexpected(issued.error());
         if (issued->empty())
@@ -101,18 +101,11 @@ private:
     };
     /// What is in force, and where everything is asked for the others, in the order of their stamps.
     [[nodiscard]] std::vector<Issue> lives() const {
-        std::vector<Directive> all;
-        for (const auto& each : m_issued)
-            all.push_back(directiveFrom(each.body));
-        const auto inForce = inForceOn(all, m_asked.on);
+        const auto all = livesOn(m_issued, m_asked.on);
         std::vector<Issue> issues;
-        for (std::size_t i = 0; i < all.size(); ++i) {
-            const auto life = std::ranges::find(inForce, &all[i]) != inForce.end() ? DirectiveRow::Life::InForce
-                              : m_asked.on < all[i].effective                      ? DirectiveRow::Life::Upcoming
-                                                                                   : DirectiveRow::Life::Superseded;
-            if (m_asked.everyLife || life == DirectiveRow::Life::InForce)
-                issues.push_back({&m_issued[i], life});
-        }
+        for (std::size_t i = 0; i < all.size(); ++i)
+            if (m_asked.everyLife || all[i] == DirectiveRow::Life::InForce)
+                issues.push_back({&m_issued[i], all[i]});
         return issues;
     }
 
@@ -304,6 +297,23 @@ private:
     std::map<InspectionId, bool> m_released;
 };
 
+}
+
+Result<std::vector<Said<DirectiveIssued>>> directivesIssued(Books& books, CivilDate on) {
+    return saidOf<DirectiveIssued>(books, on);
+}
+
+std::vector<DirectiveRow::Life> livesOn(const std::vector<Said<DirectiveIssued>>& issued, CivilDate on) {
+    std::vector<Directive> all;
+    for (const auto& each : issued)
+        all.push_back(directiveFrom(each.body));
+    const auto inForce = inForceOn(all, on);
+    std::vector<DirectiveRow::Life> lives;
+    for (const auto& each : all)
+        lives.push_back(std::ranges::find(inForce, &each) != inForce.end() ? DirectiveRow::Life::InForce
+                        : on < each.effective                              ? DirectiveRow::Life::Upcoming
+                                                                           : DirectiveRow::Life::Superseded);
+    return lives;
 }
 
 Directive directiveFrom(const DirectiveIssued& issued) {
