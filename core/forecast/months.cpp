@@ -7,7 +7,7 @@ namespace crownring {
 
 namespace {
 
-constexpr int week = 7;
+constexpr int daysOfWeek = 7;
 
 class Folding {
 public:
@@ -21,13 +21,13 @@ public:
 
 private:
     void add(const SpanAhead& span) {
-        FlownMonth month{span.month, static_cast<double>(span.days), 0, span.days / week, 0, 0};
+        FlownMonth month{span.month, static_cast<double>(span.days), 0, span.days / daysOfWeek, 0, 0};
         std::array<double, 5> ofWeek{};
         const auto first = span.first.dayNumber();
         for (; m_next < m_log.days.size() && m_log.days[m_next].on.dayNumber() < first + span.days; ++m_next) {
             const auto& day = m_log.days[m_next];
             month.flights += day.flights;
-            if (const int nth = (day.on.dayNumber() - first) / week; nth < month.weeks)
+            if (const int nth = (day.on.dayNumber() - first) / daysOfWeek; nth < month.weeks)
                 ofWeek.at(static_cast<std::size_t>(nth)) += day.flights;
             count(day);
         }

@@ -118,8 +118,8 @@ public:
     /// for an item that is not in the record.
     virtual Result<std::vector<std::optional<Figures>>> clocks(const std::vector<ItemDay>& asked) = 0;
     /// What items went through from `first` to `last`, day by day, of all items when none is named; what was entered
-    /// after `last` is left out. Where a flight and a fitting are of one minute the fitting counts as before it.
-    /// UnknownReference for an item that is not in the record.
+    /// after `last` is left out. UnknownReference for an item that is not in the
+    /// record.
     virtual Result<UseLogs> useLogs(const std::vector<ItemId>& items, CivilDate first, CivilDate last) = 0;
     /// The document of a programme that the record holds, latest adoption first; empty when none.
     virtual Result<std::string> programmeDocument(const ProgrammeId& programme) = 0;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/queries/use_reader.h"
 
+#include "store/queries/scoped.h"
+
 #include <algorithm>
 
 namespace crownring {
@@ -15,7 +17,7 @@ Usage usageIn(Statement& row) {
     return use;
 }
 
-void add(UseLog& log, std::int64_t at, const Usage& use) {
+void addFlight(UseLog& log, std::int64_t at, const Usage& use) {
     const auto on = Moment(at).on();
     if (log.days.empty() || log.days.back().on != on)
         log.days.push_back({on, 0, {}});
@@ -23,91 +25,142 @@ void add(UseLog& log, std::int64_t at, const Usage& use) {
     log.days.back().use += use;
 }
 
+std::string enteredText(bool one) {
+    return crownring::scoped(one, "SELECT item_no, day FROM item_entered WHERE stands = 1 AND day <= ?", "item_no",
+                             " ORDER BY item_no");
+}
+std::string staysText(bool one) {
+    return crownring::scoped(
+        one,
+        "SELECT item_no, balloon_no, from_at, from_id, until_at, until_id FROM stay WHERE from_at < ?"
+        " AND (until_at IS NULL OR until_at >= ?)",
+        "item_no", " ORDER BY item_no, from_at, from_id");
+}
+std::string kitsText(bool one) {
+    return crownring::scoped(
+        one, "SELECT item_no, at, minutes, landings, inflations FROM kit_flight WHERE at >= ? AND at < ?", "item_no",
+        " ORDER BY item_no, at, entry_id");
+}
+
 }
 
 UseReader::UseReader(const Connection& connection, Names& names, CivilDate first, CivilDate last)
-    : m_names(names), m_first(first), m_last(last), m_from(Moment::startOf(first).minutes()),
-      m_until(Moment::endOf(last).minutes()),
-      m_all(connection, "SELECT item_no FROM item_entered WHERE stands = 1 AND day <= ? ORDER BY item_no"),
-      m_entered(connection, "SELECT day FROM item_entered WHERE item_no = ? AND stands = 1 AND day <= ?"),
-      m_stays(connection, "SELECT balloon_no, from_at, until_at FROM stay WHERE item_no = ? AND from_at < ?"
-                          " AND (until_at IS NULL OR until_at > ?) ORDER BY from_at, from_id"),
-      m_kits(connection, "SELECT at, minutes, landings, inflations FROM kit_flight WHERE item_no = ? AND at >= ?"
-                         " AND at < ? ORDER BY at, entry_id"),
+    : m_names(names), m_first(first), m_last(last), m_from(Moment::startOf(first)), m_until(Moment::endOf(last)),
+      m_allEntered(connection, enteredText(false).c_str()), m_entered(connection, enteredText(true).c_str()),
+      m_allStays(connection, staysText(false).c_str()), m_stays(connection, staysText(true).c_str()),
+      m_allKits(connection, kitsText(false).c_str()), m_kits(connection, kitsText(true).c_str()),
       m_flights(connection, "SELECT at, minutes, landings, inflations FROM flight WHERE balloon_no = ? AND at >= ?"
-                            " AND at < ? AND counted = 1 ORDER BY at, entry_id") {}
+                            " AND at < ? AND counted = 1 ORDER BY at, entry_id"),
+      m_before(connection, "SELECT COUNT(*) FROM flight WHERE balloon_no = ? AND at = ? AND entry_id < ?"
+                           " AND counted = 1") {}
 
 UseLogs UseReader::readAll() {
     m_names.readAll();
-    std::vector<std::int64_t> items;
-    m_all.run(m_last.dayNumber());
-    while (m_all.next())
-        items.push_back(m_all.read<std::int64_t>());
-    return read(items);
-}
-
-UseLogs UseReader::read(std::span<const std::int64_t> items) {
-    for (const auto item : items)
-        take(item);
+    m_allStays.run(m_until.minutes(), m_from.minutes());
+    readStays(m_allStays);
+    m_allKits.run(m_from.minutes(), m_until.minutes());
+    readKits(m_allKits);
+    std::vector<std::pair<std::int64_t, CivilDate>> entered;
+    m_allEntered.run(m_last.dayNumber());
+    while (m_allEntered.next()) {
+        const auto item = m_allEntered.read<std::int64_t>();
+        entered.emplace_back(item, m_allEntered.read<CivilDate>());
+    }
+    for (const auto& [item, day] : entered)
+        take(item, day);
     return std::move(m_logs);
 }
 
-void UseReader::take(std::int64_t item) {
-    const auto entered = enteredOn(item);
-    if (!entered)
-        return;
-    Way way{std::max(*entered, m_first), {}, {}};
-    const auto begins = Moment::startOf(way.entered).minutes();
-    m_stays.run(item, m_until, begins);
-    while (m_stays.next()) {
-        OnBalloon stay;
-        stay.balloon = m_stays.read<std::int64_t>();
-        stay.from = std::max(m_stays.read<Moment>().minutes(), begins);
-        const auto until = m_stays.read<std::optional<Moment>>();
-        stay.until = until ? std::min(until->minutes(), m_until) : m_until;
-        way.stays.push_back(stay);
+UseLogs UseReader::read(std::span<const std::int64_t> items) {
+    for (const auto item : items) {
+        m_entered.run(m_last.dayNumber(), item);
+        if (!m_entered.next())
+            continue;
+        m_entered.skip();
+        const auto entered = m_entered.read<CivilDate>();
+        m_entered.finish();
+        m_stays.run(m_until.minutes(), m_from.minutes(), item);
+        readStays(m_stays);
+        m_kits.run(m_from.minutes(), m_until.minutes(), item);
+        readKits(m_kits);
+        take(item, entered);
     }
-    m_kits.run(item, begins, m_until);
-    while (m_kits.next()) {
-        Flight flight;
-        flight.at = m_kits.read<Moment>().minutes();
-        flight.use = usageIn(m_kits);
-        way.kits.push_back(flight);
-    }
-    const ItemId id(m_names.text(item));
-    if (!way.kits.empty()) {
-        m_logs.ofItem.emplace(id, m_logs.logs.size());
-        m_logs.logs.push_back(logOf(way));
-        return;
-    }
-    const auto [shared, isNew] = m_shared.emplace(std::pair(way.entered, way.stays), m_logs.logs.size());
-    if (isNew)
-        m_logs.logs.push_back(logOf(way));
-    m_logs.ofItem.emplace(id, shared->second);
+    return std::move(m_logs);
 }
 
-UseLog UseReader::logOf(const Way& way) {
-    UseLog log{way.entered, m_last, {}};
-    auto kit = way.kits.begin();
+void UseReader::readStays(Statement& rows) {
+    while (rows.next()) {
+        auto& stays = m_ways[rows.read<std::int64_t>()].stays;
+        Stay stay;
+        stay.balloon = rows.read<std::int64_t>();
+        stay.from.at = rows.read<Moment>();
+        stay.from.id = rows.read<EntryId>();
+        const auto until = rows.read<std::optional<Moment>>();
+        const auto untilId = rows.read<EntryId>();
+        stay.until = until ? Stamp{*until, untilId} : Stamp::before(m_until);
+        stays.push_back(std::move(stay));
+    }
+}
+
+void UseReader::readKits(Statement& rows) {
+    while (rows.next()) {
+        auto& kits = m_ways[rows.read<std::int64_t>()].kits;
+        Flight flight;
+        flight.at = rows.read<Moment>().minutes();
+        flight.use = usageIn(rows);
+        kits.push_back(flight);
+    }
+}
+
+void UseReader::take(std::int64_t item, CivilDate entered) {
+    const auto first = std::max(entered, m_first);
+    const auto begins = Stamp::before(Moment::startOf(first));
+    auto& way = m_ways[item];
+    std::erase_if(way.kits, [&](const Flight& kit) { return kit.at < begins.at.minutes(); });
+    std::vector<Run> runs;
     for (const auto& stay : way.stays) {
-        const auto& flights = flightsOf(stay.balloon);
-        auto flight = std::ranges::lower_bound(flights, stay.from, {}, &Flight::at);
-        for (; flight != flights.end() && flight->at < stay.until; ++flight) {
-            for (; kit != way.kits.end() && kit->at < flight->at; ++kit)
-                add(log, kit->at, kit->use);
-            add(log, flight->at, flight->use);
+        const Run run{stay.balloon, placeOf(stay.balloon, std::max(stay.from, begins)),
+                      placeOf(stay.balloon, std::min(stay.until, Stamp::before(m_until)))};
+        if (run.from < run.until)
+            runs.push_back(run);
+    }
+    const ItemId id(m_names.text(item));
+    auto place = m_logs.logs.size();
+    if (!way.kits.empty()) {
+        m_logs.logs.push_back(logOf(first, runs, way.kits));
+    } else {
+        const auto [shared, isNew] = m_shared.emplace(std::tuple(first, runs), place);
+        if (isNew)
+            m_logs.logs.push_back(logOf(first, runs, {}));
+        place = shared->second;
+    }
+    m_logs.ofItem.emplace(id, place);
+    way = {};
+}
+
+UseLog UseReader::logOf(CivilDate first, const std::vector<Run>& runs, const Flights& kits) {
+    UseLog log{first, m_last, {}};
+    auto kit = kits.begin();
+    const auto addKitsBefore = [&](std::int64_t at) {
+        for (; kit != kits.end() && kit->at < at; ++kit)
+            addFlight(log, kit->at, kit->use);
+    };
+    for (const auto& run : runs) {
+        const auto& flights = flightsOf(run.balloon);
+        for (auto flight = run.from; flight < run.until; ++flight) {
+            addKitsBefore(flights[flight].at);
+            addFlight(log, flights[flight].at, flights[flight].use);
         }
     }
-    for (; kit != way.kits.end(); ++kit)
-        add(log, kit->at, kit->use);
+    addKitsBefore(m_until.minutes());
     return log;
 }
 
-const std::vector<UseReader::Flight>& UseReader::flightsOf(std::int64_t balloon) {
+const UseReader::Flights& UseReader::flightsOf(std::int64_t balloon) {
     const auto [known, isNew] = m_flown.try_emplace(balloon);
     if (!isNew)
         return known->second;
-    m_flights.run(balloon, m_from, m_until);
+    m_flights.run(balloon, m_from.minutes(), m_until.minutes());
     while (m_flights.next()) {
         Flight flight;
         flight.at = m_flights.read<Moment>().minutes();
@@ -117,13 +170,19 @@ const std::vector<UseReader::Flight>& UseReader::flightsOf(std::int64_t balloon)
     return known->second;
 }
 
-std::optional<CivilDate> UseReader::enteredOn(std::int64_t item) {
-    m_entered.run(item, m_last.dayNumber());
-    if (!m_entered.next())
-        return std::nullopt;
-    const auto entered = m_entered.read<CivilDate>();
-    m_entered.finish();
-    return entered;
+std::size_t UseReader::placeOf(std::int64_t balloon, const Stamp& stamp) {
+    const auto& flights = flightsOf(balloon);
+    const auto at = stamp.at.minutes();
+    const auto found = std::ranges::lower_bound(flights, at, {}, &Flight::at);
+    auto place = static_cast<std::size_t>(found - flights.begin());
+    if (found == flights.end() || found->at != at || stamp.id.empty())
+        return place;
+    // Of flights of that very minute the ids decide.
+    m_before.run(balloon, at, stamp.id);
+    m_before.next();
+    place += static_cast<std::size_t>(m_before.read<std::int64_t>());
+    m_before.finish();
+    return place;
 }
 
 }

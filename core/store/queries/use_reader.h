@@ -2,15 +2,15 @@
 #pragma once
 
 /// Reads what items went through, day by day. The flights of a balloon are read once, however many items are on it, and
-/// items that were on it alike share a log.
+/// items that flew the same ones share a log. For all items, stays and kits are read in one go.
 
 #include "registry/use_log.h"
 #include "store/projection/names.h"
 
 #include <map>
-#include <optional>
 #include <span>
-#include <utility>
+#include <tuple>
+#include <unordered_map>
 #include <vector>
 
 namespace crownring {
@@ -23,34 +23,44 @@ public:
     [[nodiscard]] UseLogs read(std::span<const std::int64_t> items);
 
 private:
-    struct OnBalloon {
-        std::int64_t balloon = 0;
-        std::int64_t from = 0; ///< moments: flights at `from` or later and before `until`
-        std::int64_t until = 0;
-        auto operator<=>(const OnBalloon&) const = default;
-    };
     struct Flight {
         std::int64_t at = 0;
         Usage use;
     };
-    /// What decides a log.
+    using Flights = std::vector<Flight>;
+    /// Flights of a balloon, from one place among them to before another.
+    struct Run {
+        std::int64_t balloon = 0;
+        std::size_t from = 0;
+        std::size_t until = 0;
+        auto operator<=>(const Run&) const = default;
+    };
+    struct Stay {
+        std::int64_t balloon = 0;
+        Stamp from;
+        Stamp until;
+    };
+    /// Where an item was and what named it.
     struct Way {
-        CivilDate entered;
-        std::vector<OnBalloon> stays; ///< in order
-        std::vector<Flight> kits;
+        std::vector<Stay> stays;
+        Flights kits;
     };
 
-    void take(std::int64_t item);
-    [[nodiscard]] const std::vector<Flight>& flightsOf(std::int64_t balloon);
-    [[nodiscard]] UseLog logOf(const Way& way);
-    [[nodiscard]] std::optional<CivilDate> enteredOn(std::int64_t item);
+    void readStays(Statement& rows);
+    void readKits(Statement& rows);
+    void take(std::int64_t item, CivilDate entered);
+    [[nodiscard]] const Flights& flightsOf(std::int64_t balloon);
+    /// The place of the balloon's first flight that is not before the stamp.
+    [[nodiscard]] std::size_t placeOf(std::int64_t balloon, const Stamp& stamp);
+    [[nodiscard]] UseLog logOf(CivilDate first, const std::vector<Run>& runs, const Flights& kits);
 
     Names& m_names;
     CivilDate m_first, m_last;
-    std::int64_t m_from, m_until; ///< the moments that the days begin and end with
-    Statement m_all, m_entered, m_stays, m_kits, m_flights;
-    std::map<std::int64_t, std::vector<Flight>> m_flown;
-    std::map<std::pair<CivilDate, std::vector<OnBalloon>>, std::size_t> m_shared;
+    Moment m_from, m_until; ///< that the days begin and end with
+    Statement m_allEntered, m_entered, m_allStays, m_stays, m_allKits, m_kits, m_flights, m_before;
+    std::unordered_map<std::int64_t, Way> m_ways;
+    std::unordered_map<std::int64_t, Flights> m_flown;
+    std::map<std::tuple<CivilDate, std::vector<Run>>, std::size_t> m_shared;
     UseLogs m_logs;
 };
 
