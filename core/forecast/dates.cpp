@@ -37,19 +37,10 @@ DateBand joined(const DateBand& a, const DateBand& b, Whichever whichever) {
 
 bool isAheadOf(Standing standing) { return standing == Standing::Clear || standing == Standing::Nearing; }
 
-DateBand bandOfUse(const UseAhead* ahead, UseClock clock, ClockCount left, Day certain) {
-    if (!ahead)
-        return {};
-    const auto count = static_cast<double>(left.value());
-    // What the calendar ends before there is any chance of it needs no search.
-    if (certain && ahead->chanceOf(clock, count, *certain) < 0.1)
-        return {};
-    return usedUp(*ahead, clock, count);
 }
 
-}
-
-DateBand usedUp(const UseAhead& ahead, UseClock clock, double left) {
+DateBand usedUp(const UseAhead& ahead, UseClock clock, ClockCount count) {
+    const auto left = static_cast<double>(count.value());
     DateBand band{ahead.reached(clock, left, 0.1), {}, {}};
     if (band.p10)
         band.p50 = ahead.reached(clock, left, 0.5);
@@ -62,11 +53,21 @@ DateBand usedUp(const UseAhead& ahead, UseClock clock, double left) {
     return band;
 }
 
+DateBand DatesAhead::usedUp(UseClock clock, ClockCount left, const std::optional<CivilDate>& certain) {
+    if (const auto known = m_known.find({clock, left}); known != m_known.end())
+        return known->second;
+    if (certain && m_ahead.chanceOf(clock, static_cast<double>(left.value()), *certain) < 0.1)
+        return {};
+    return m_known[{clock, left}] = crownring::usedUp(m_ahead, clock, left);
+}
+
 bool isLimitedByUse(const Assessment& state) {
     return std::ranges::any_of(state.limits, [](const LimitState& limit) { return limit.usage() != nullptr; });
 }
 
-std::optional<DateBand> fallsDue(const Assessment& state, Whichever whichever, const UseAhead* ahead, CivilDate today) {
+bool hangsOnUse(const Assessment& state) { return isAheadOf(state.standing) && isLimitedByUse(state); }
+
+std::optional<DateBand> fallsDue(const Assessment& state, Whichever whichever, DatesAhead* ahead, CivilDate today) {
     if (!isAheadOf(state.standing))
         return std::nullopt;
     Day certain;
@@ -81,7 +82,7 @@ std::optional<DateBand> fallsDue(const Assessment& state, Whichever whichever, c
             join({reach->due, reach->due, reach->due});
         else if (const auto* use = limit.usage(); use && isGood(use->left))
             if (const auto clock = useClockOf(limit.clock))
-                join(bandOfUse(ahead, *clock, use->left, certain));
+                join(ahead ? ahead->usedUp(*clock, use->left, certain) : DateBand());
     }
     if (band && !band->p10 && !band->p50 && !band->p90)
         return std::nullopt;

@@ -14,8 +14,9 @@
 #include "forecast/use_ahead.h"
 #include "rules/standing/standing.h"
 
+#include <map>
 #include <optional>
-#include <span>
+#include <utility>
 
 namespace crownring {
 
@@ -29,15 +30,30 @@ struct DateBand {
 };
 
 /// @param left more than nothing
-[[nodiscard]] DateBand usedUp(const UseAhead& ahead, UseClock clock, double left);
+[[nodiscard]] DateBand usedUp(const UseAhead& ahead, UseClock clock, ClockCount left);
+
+/// The same, remembered: what is inspected together has as much left, so that many rows ask for one band.
+class DatesAhead {
+public:
+    explicit DatesAhead(UseAhead ahead) : m_ahead(std::move(ahead)) {}
+
+    /// @param certain a day on which it falls due anyway; no band where hardly anything is used up by then
+    [[nodiscard]] DateBand usedUp(UseClock clock, ClockCount left, const std::optional<CivilDate>& certain);
+
+private:
+    UseAhead m_ahead;
+    std::map<std::pair<UseClock, ClockCount>, DateBand> m_known;
+};
 
 /// Of a row of the due list. Nothing where it is unproven, past already or closed, or where nothing that can be
 /// foretold limits it.
 /// @param ahead from the day after `today` on; null where nothing will be flown, so that no count is ever used up
-[[nodiscard]] std::optional<DateBand> fallsDue(const Assessment& state, Whichever whichever, const UseAhead* ahead,
+[[nodiscard]] std::optional<DateBand> fallsDue(const Assessment& state, Whichever whichever, DatesAhead* ahead,
                                                CivilDate today);
 
-/// Does a count of use limit the row, so that its date is to be foretold?
+/// Does a count of use limit the row?
 [[nodiscard]] bool isLimitedByUse(const Assessment& state);
+/// Does when it falls due hang on how its item is flown?
+[[nodiscard]] bool hangsOnUse(const Assessment& state);
 
 }

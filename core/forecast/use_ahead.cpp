@@ -20,18 +20,18 @@ class UseAhead::Adding {
 public:
     explicit Adding(const Utilisation& use) : m_use(use) {
         for (const auto& level : use.levels)
-            m_paths.push_back({level.mean(), level.shape, level.weight, std::log(level.memory) / daysOfYear, 0, 0});
+            m_paths.push_back({level.mean(), level.shape, level.weight, 0, 0});
     }
 
-    /// Time goes by, in which nothing is asked for.
-    void pass(double days) {
-        for (auto& path : m_paths) {
-            const double kept = std::exp(path.lnKept * days);
-            path.shape = kept * path.shape + (1 - kept) * m_use.priorShape;
+    /// Time goes by, in which nothing is asked for. @param halfDays at most 62
+    void pass(int halfDays) {
+        for (std::size_t memory = 0; memory < m_paths.size(); ++memory) {
+            const double kept = keptAfter(memory, halfDays);
+            m_paths[memory].shape = kept * m_paths[memory].shape + (1 - kept) * m_use.priorShape;
         }
     }
     void add(const Stretch& stretch) {
-        pass(stretch.span.days / 2.0);
+        pass(stretch.span.days); // to its middle
         m_usual += stretch.usual;
         m_stated += stretch.stated;
         for (auto& path : m_paths) {
@@ -39,7 +39,7 @@ public:
             path.variance += stretch.usual * (2 * path.common + stretch.usual * variance);
             path.common += stretch.usual * variance;
         }
-        pass(stretch.span.days / 2.0);
+        pass(stretch.span.days);
     }
     [[nodiscard]] UseMoments flights() const {
         double level = 0;
@@ -57,7 +57,7 @@ public:
 
 private:
     struct Path {
-        double mean, shape, weight, lnKept;
+        double mean, shape, weight;
         double common, variance;
     };
     const Utilisation& m_use;
@@ -145,10 +145,10 @@ UseDistribution UseAhead::between(CivilDate first, CivilDate last, UseClock cloc
         if (begins > last.dayNumber())
             break;
         if (to <= from) {
-            adding.pass(stretch.span.days);
+            adding.pass(2 * stretch.span.days);
             continue;
         }
-        adding.pass(from - begins);
+        adding.pass(2 * (from - begins));
         const double part = static_cast<double>(to - from) / stretch.span.days;
         stretch.usual *= part;
         stretch.stated *= part;
@@ -162,23 +162,49 @@ UseDistribution UseAhead::between(CivilDate first, CivilDate last, UseClock cloc
 double UseAhead::chanceOf(UseClock clock, double left, CivilDate by) const { return upTo(by, clock).chanceOf(left); }
 
 std::optional<CivilDate> UseAhead::reached(UseClock clock, double left, double share) const {
-    const auto isReached = [&](std::int32_t day) {
-        return chanceOf(clock, left, CivilDate::fromDayNumber(day)) >= share;
+    struct Looked {
+        std::int32_t day;
+        double chance;
     };
-    const auto stretch =
-        std::ranges::partition_point(m_sums, [&](const Sum& sum) { return !isReached(sum.until - 1); });
-    if (stretch == m_sums.end())
-        return std::nullopt;
-    auto low = stretch == m_sums.begin() ? m_from.dayNumber() : std::prev(stretch)->until;
-    auto high = stretch->until - 1;
-    while (low < high) {
-        const auto middle = low + (high - low) / 2;
-        if (isReached(middle))
-            high = middle;
-        else
-            low = middle + 1;
+    const auto look = [&](std::int32_t day) {
+        return Looked{day, chanceOf(clock, left, CivilDate::fromDayNumber(day))};
+    };
+    const auto lookAtEnd = [&](std::size_t stretch) { return look(m_sums[stretch].until - 1); };
+    // From where it is used up on the mean, in steps that grow, until it lies between two ends of stretches.
+    const double flights = left / m_use.flight[static_cast<std::size_t>(clock)].mean;
+    const auto mean = std::ranges::lower_bound(m_sums, flights, {}, [](const Sum& sum) { return sum.flights.mean; });
+    auto high = std::min(static_cast<std::size_t>(mean - m_sums.begin()), m_sums.size() - 1);
+    auto after = lookAtEnd(high);
+    Looked before{m_from.dayNumber() - 1, 0};
+    std::size_t low = 0; // all before it is too early
+    for (std::size_t step = 1; after.chance < share; step *= 2) {
+        if (high + 1 == m_sums.size())
+            return std::nullopt;
+        before = after;
+        low = high + 1;
+        high = std::min(high + step, m_sums.size() - 1);
+        after = lookAtEnd(high);
     }
-    return CivilDate::fromDayNumber(low);
+    for (std::size_t step = 1; low < high;) {
+        const auto middle = before.chance > 0 ? low + (high - low) / 2 : high - std::min(step, high - low);
+        step *= 2;
+        if (const auto looked = lookAtEnd(middle); looked.chance >= share) {
+            after = looked;
+            high = middle;
+        } else {
+            before = looked;
+            low = middle + 1;
+        }
+    }
+    // Within the stretch the chance grows evenly enough to guess the day; each second guess is its middle.
+    for (bool guesses = true; after.day - before.day > 1; guesses = !guesses) {
+        const auto days = after.day - before.day;
+        const double part = guesses ? (share - before.chance) / std::max(after.chance - before.chance, 1e-12) : 0.5;
+        const auto guess = before.day + std::clamp(static_cast<std::int32_t>(std::lround(part * days)), 1, days - 1);
+        const auto looked = look(guess);
+        (looked.chance >= share ? after : before) = looked;
+    }
+    return CivilDate::fromDayNumber(after.day);
 }
 
 }

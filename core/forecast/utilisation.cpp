@@ -43,11 +43,19 @@ OwnSeason seasonOf(const MonthlyUse& log, const FleetPattern& fleet, double disp
     return own;
 }
 
-/// ln of the negative binomial probability of `count` (a whole number or not) by mean and variance.
-double lnChance(double count, double mean, double variance) {
+/// ln of the negative binomial probability of a count by mean and variance, but for what hangs on the count alone.
+double lnChance(int count, double mean, double variance) {
     const double size = mean * mean / std::max(variance - mean, mean * 1e-3);
-    return std::lgamma(count + size) - std::lgamma(size) - std::lgamma(count + 1) +
-           size * std::log(size / (size + mean)) + count * std::log(mean / (size + mean));
+    double sum = size * std::log(size / (size + mean)) + count * std::log(mean / (size + mean));
+    double product = 1;
+    for (int i = 0; i < count; ++i) { // the gamma function of count + size over that of size
+        product *= size + i;
+        if (product > 1e200) {
+            sum += std::log(product);
+            product = 1;
+        }
+    }
+    return sum + std::log(product);
 }
 
 class Learning {
@@ -56,9 +64,9 @@ public:
 
     void learn() {
         std::vector<double> lnWeights;
-        for (const double memory : memories) {
-            PaceLevel level{memory, 0, m_use.priorShape, m_use.priorRate};
-            lnWeights.push_back(through(level));
+        for (std::size_t memory = 0; memory < memories.size(); ++memory) {
+            PaceLevel level{0, m_use.priorShape, m_use.priorRate};
+            lnWeights.push_back(through(level, memory));
             m_use.levels.push_back(level);
         }
         const double best = std::ranges::max(lnWeights);
@@ -71,17 +79,16 @@ public:
 
 private:
     /// Lets it learn from all months. @return ln of the chance that it gave them
-    double through(PaceLevel& level) const {
+    double through(PaceLevel& level, std::size_t memory) const {
         const double dispersion = m_use.dispersion.month;
-        const double kept = std::pow(level.memory, 1.0 / monthsOfYear);
         double lnAll = 0;
         for (const auto& month : m_log.months) {
-            const double share = std::pow(kept, month.days / 30.4);
+            const double share = keptAfter(memory, 2 * static_cast<int>(month.days));
             level.shape = share * level.shape + (1 - share) * m_use.priorShape;
             level.rate = share * level.rate + (1 - share) * m_use.priorRate;
             const double days = month.days * ofMonth(m_use.season, month.month);
             const double mean = std::max(level.mean() * days, 1e-9);
-            lnAll += lnChance(month.flights, mean, dispersion * mean + mean * mean / level.shape);
+            lnAll += lnChance(static_cast<int>(month.flights), mean, dispersion * mean + mean * mean / level.shape);
             level.shape += month.flights / dispersion;
             level.rate += days / dispersion;
         }
@@ -92,6 +99,19 @@ private:
     const MonthlyUse& m_log;
 };
 
+}
+
+double keptAfter(std::size_t memory, int halfDays) {
+    constexpr std::size_t most = 62;
+    constexpr double halfDaysOfYear = 2 * 365.25;
+    static const auto kept = [] {
+        std::array<std::array<double, most + 1>, memories.size()> table{};
+        for (std::size_t each = 0; each < memories.size(); ++each)
+            for (std::size_t half = 0; half <= most; ++half)
+                table[each][half] = std::pow(memories[each], static_cast<double>(half) / halfDaysOfYear);
+        return table;
+    }();
+    return kept[memory].at(static_cast<std::size_t>(halfDays));
 }
 
 double Utilisation::level() const {

@@ -29,13 +29,14 @@ inline constexpr double scatterWorth = 12;
 
 /// A level that forgets.
 struct PaceLevel {
-    double memory = 1; ///< share of what was learnt that counts a year later
     double weight = 0; ///< of this memory among all; they add to 1
     double shape = 0;  ///< of the gamma law, in flights over their dispersion
     double rate = 0;   ///< of that law, in days at a season of 1
     [[nodiscard]] double mean() const { return rate > 0 ? shape / rate : 0; } ///< flights a day
 };
 inline constexpr std::array<double, 5> memories{0.1, 0.3, 0.5, 0.7, 0.85};
+/// What is left of what a memory had learnt, by its place among them, after so many halves of a day, at most 62.
+[[nodiscard]] double keptAfter(std::size_t memory, int halfDays);
 
 struct Utilisation {
     std::vector<PaceLevel> levels;

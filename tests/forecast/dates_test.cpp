@@ -48,7 +48,8 @@ Assessment row(std::initializer_list<LimitState> limits, Standing standing = Sta
 }
 
 std::optional<DateBand> told(const Assessment& state, Whichever whichever = Whichever::First) {
-    return fallsDue(state, whichever, &ahead(), today);
+    DatesAhead dates(ahead());
+    return fallsDue(state, whichever, &dates, today);
 }
 
 }
@@ -70,7 +71,7 @@ private slots:
         QVERIFY(dayOf("2026-03-15") < *band.p10 && *band.p90 < dayOf("2026-11-15"));
     }
     void theChanceOnItsDayIsTheOneThatItIsTold() {
-        const auto band = usedUp(ahead(), UseClock::Minutes, 2700);
+        const auto band = usedUp(ahead(), UseClock::Minutes, ClockCount(2700));
         QVERIFY(ahead().chanceOf(UseClock::Minutes, 2700, *band.p10) >= 0.1);
         QVERIFY(ahead().chanceOf(UseClock::Minutes, 2700, addDays(*band.p10, -1)) < 0.1);
         QVERIFY(ahead().chanceOf(UseClock::Minutes, 2700, *band.p90) >= 0.9);
@@ -79,7 +80,7 @@ private slots:
     void moreIsUsedUpLater() {
         std::optional<CivilDate> before;
         for (const std::int64_t left : {60, 600, 3000, 9000}) {
-            const auto band = usedUp(ahead(), UseClock::Minutes, static_cast<double>(left));
+            const auto band = usedUp(ahead(), UseClock::Minutes, ClockCount(left));
             QVERIFY(!before || *before < *band.p50);
             before = band.p50;
         }
@@ -132,6 +133,15 @@ private slots:
         const auto band = told(row({byUse(ClockName::Minutes, 60LL * 1750)})).value();
         QVERIFY(band.p10 && !band.p90);
         QVERIFY(!told(row({byUse(ClockName::Minutes, 60LL * 100'000)})));
+    }
+    /// A row that a date ends leaves nothing wrong behind for one that it does not.
+    void whatIsRememberedIsWhatIsToldAlone() {
+        DatesAhead dates(ahead());
+        const auto rowOfUse = row({byUse(ClockName::Minutes, 2700)});
+        const auto early = row({byDate("2026-01-05"), byUse(ClockName::Minutes, 2700)});
+        const auto late = row({byDate("2026-07-20"), byUse(ClockName::Minutes, 2700)});
+        for (const auto& each : {early, rowOfUse, late, early, rowOfUse})
+            QVERIFY(fallsDue(each, Whichever::First, &dates, today) == told(each));
     }
     void inspectionsHaveNoDate() {
         auto limit = byUse(ClockName::Inspections, 1);

@@ -174,13 +174,13 @@ private:
     CivilDate m_begins, m_ends, m_festival, m_offFrom, m_offUntil;
 };
 
-MadeBalloon cutAt(UseLog log, CivilDate known) {
+}
+
+MadeBalloon cutAt(const UseLog& log, CivilDate known) {
     MadeBalloon made{{log.first, known, {}}, {addDays(known, 1), log.last, {}}, false};
     for (const auto& day : log.days)
         (day.on <= known ? made.known : made.hidden).days.push_back(day);
     return made;
-}
-
 }
 
 std::string nameOf(Character character) {

@@ -30,6 +30,9 @@ struct MadeBalloon {
     bool isAsked = false; ///< else it is only one of the fleet
 };
 
+/// What of a log is known, up to a day, and what is hidden.
+[[nodiscard]] MadeBalloon cutAt(const UseLog& log, CivilDate known);
+
 /// Twelve balloons that are asked for, after three to six years; the last known day is any day of a year.
 [[nodiscard]] std::vector<MadeBalloon> madeFleet(Character character, std::uint64_t seed);
 

@@ -19,7 +19,7 @@ public:
     Result<void> read(bool everything) {
         std::unordered_set<ItemId> limited;
         for (const auto& row : m_due.rows)
-            if (isLimitedByUse(row.state) && !row.item->out)
+            if (hangsOnUse(row.state) && !row.item->out)
                 limited.insert(row.item->id);
         if (limited.empty())
             return {};
@@ -43,7 +43,7 @@ public:
         std::vector<std::optional<DateBand>> bands;
         bands.reserve(m_due.rows.size());
         for (const auto& row : m_due.rows) {
-            const auto* ahead = isLimitedByUse(row.state) ? aheadOf(*row.item) : nullptr;
+            auto* ahead = hangsOnUse(row.state) ? aheadOf(*row.item) : nullptr;
             bands.push_back(fallsDue(row.state, row.requirement->whichever, ahead, m_due.on));
             if (bands.back())
                 notBefore(*bands.back(), m_due.on);
@@ -80,7 +80,7 @@ private:
         return place != m_logs.ofItem.end() && isShort(m_logs.logs[place->second]);
     }
 
-    const UseAhead* aheadOf(const ItemFacts& item) {
+    DatesAhead* aheadOf(const ItemFacts& item) {
         const auto place = m_logs.ofItem.find(item.id);
         if (item.out || place == m_logs.ofItem.end())
             return nullptr;
@@ -90,7 +90,8 @@ private:
                 pace = known->second;
         auto& ahead = m_ahead[{place->second, pace}];
         if (!ahead)
-            ahead.emplace(utilisationOf(inMonths(m_logs.logs[place->second]), m_pattern, pace), addDays(m_known, 1));
+            ahead.emplace(
+                UseAhead(utilisationOf(inMonths(m_logs.logs[place->second]), m_pattern, pace), addDays(m_known, 1)));
         return &*ahead;
     }
 
@@ -107,7 +108,7 @@ private:
     FleetPattern m_pattern;
     UseLogs m_logs;
     std::unordered_map<Registration, double> m_paces;
-    std::map<std::pair<std::size_t, std::optional<double>>, std::optional<UseAhead>> m_ahead;
+    std::map<std::pair<std::size_t, std::optional<double>>, std::optional<DatesAhead>> m_ahead;
 };
 
 }

@@ -2,8 +2,8 @@
 
 /// What items flew day by day is what their clocks say, whatever was posted.
 
-#include "made_up_history.h"
-#include "scratch.h"
+#include "store/made_up_history.h"
+#include "store/scratch.h"
 #include "test_class.h"
 
 #include <QtTest>
