@@ -16,7 +16,7 @@ endfunction()
 
 # What cannot notice the machine's zone: nothing of it asks for a local time (tests/lint holds it to that), so one zone tells
 # all. Left are the civil dates themselves, crownringctl, which asks for today, and QML, whose engine has dates of its own.
-set(timeless text problem paper measure record registry rules bench fabric parts answers gate acts sheets print store exchange
+set(timeless text problem paper measure record registry rules bench fabric parts forecast answers gate acts sheets print store exchange
     words writing screen trust)
 
 # The tests of this folder and those below it are one program, ROOM_tests; each NAME_test.cpp is a class that it runs in a

@@ -139,6 +139,13 @@ ordered_json rowJson(const DueRow& row) {
     return object;
 }
 
+ordered_json projectedJson(const std::optional<DateBand>& band) {
+    if (!band)
+        return {};
+    const auto day = [](const std::optional<CivilDate>& date) { return date ? asJson(*date) : ordered_json(); };
+    return {{"p10", day(band->p10)}, {"p50", day(band->p50)}, {"p90", day(band->p90)}};
+}
+
 ordered_json unsupportedJson(const std::vector<InspectionId>& unsupported) {
     auto names = ordered_json::array();
     for (const auto& each : unsupported)

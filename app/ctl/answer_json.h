@@ -3,6 +3,7 @@
 
 /// Answers as JSON, in the keys of the headless contract.
 
+#include "forecast/dates.h"
 #include "registry/books.h"
 #include "rules/due/due_list.h"
 
@@ -29,6 +30,8 @@ void addDueAndLeft(nlohmann::ordered_json& object, const std::optional<LimitStat
 /// contract: `programme`, `required`, `force`, `blocks`, `because`, `tolerance_for`, and `trigger` where an event made
 /// it due.
 [[nodiscard]] nlohmann::ordered_json rowJson(const DueRow& row);
+/// {`p10`, `p50`, `p90`}, each a day, or null where it lies beyond what is foretold; null where nothing is.
+[[nodiscard]] nlohmann::ordered_json projectedJson(const std::optional<DateBand>& band);
 /// Releases that are signed and that the record no longer supports: their names.
 [[nodiscard]] nlohmann::ordered_json unsupportedJson(const std::vector<InspectionId>& unsupported);
 /// The same of reviews: their certificates, or the ids of their entries.

@@ -37,6 +37,27 @@ struct DueOptions {
 };
 int run(const DueOptions& options, const Common& common);
 
+struct ForecastOptions {
+    std::string on; ///< the last day that is known; empty: today, or the day before `from` where that is earlier
+    std::string from;
+    std::string to;
+    std::string balloon;
+    std::string item;
+    std::vector<std::string> plans; ///< "FIRST..LAST=TIMES", "FIRST..LAST=N/week"
+    std::uint64_t seed = 0;         ///< of nothing: all is computed
+    bool json = false;
+};
+int run(const ForecastOptions& options, const Common& common);
+
+struct CalendarOptions {
+    std::string on;
+    std::string out;
+    std::string balloon;
+    int months = 24;
+    bool force = false;
+};
+int run(const CalendarOptions& options, const Common& common);
+
 struct BalloonsOptions {
     std::string on;
     std::string balloon;

@@ -4,6 +4,7 @@
 #include "ctl/bench/bench_options.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
+#include "ctl/forecast/forecast_calls.h"
 #include "ctl/options.h"
 #include "ctl/parts/component_calls.h"
 #include "ctl/shown_output.h"
@@ -318,6 +319,7 @@ int runCommandLine(int argc, const char* const* argv) {
     addSignatory(app, chosen);
     addText(app, chosen);
     addDue(app, chosen);
+    addForecast(app, chosen);
     addBalloons(app, chosen);
     addFabric(app, chosen);
     addClock(app, chosen);

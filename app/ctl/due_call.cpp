@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/due.h"
+#include "answers/forecast/projected.h"
 #include "answers/review/supported_reviews.h"
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
@@ -8,6 +9,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <iostream>
 #include <limits>
 
@@ -32,9 +34,15 @@ int run(const DueOptions& options, const Common& common) {
         printTable(std::cout, *list, options.most == 0 ? std::numeric_limits<std::size_t>::max() : options.most);
         return Done;
     }
+    const auto bands = projected(*record, *list, std::min(record.on, today()), !scope.balloon && scope.items.empty());
+    if (!bands)
+        return refuse(bands.error());
     nlohmann::ordered_json answer{{"on", record.on.iso()}, {"rows", nlohmann::ordered_json::array()}};
-    for (const auto& row : list->rows)
-        answer["rows"].push_back(rowJson(row));
+    for (std::size_t i = 0; i < list->rows.size(); ++i) {
+        auto row = rowJson(list->rows[i]);
+        row["projected"] = projectedJson((*bands)[i]);
+        answer["rows"].push_back(std::move(row));
+    }
     if (const auto added = addUnread(answer, *record); !added)
         return refuse(added.error());
     print(answer);

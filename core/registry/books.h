@@ -8,6 +8,7 @@
 #include "registry/fabric_history.h"
 #include "registry/item_facts.h"
 #include "registry/question.h"
+#include "registry/use_log.h"
 
 #include <cstdint>
 #include <functional>
@@ -116,6 +117,10 @@ public:
     /// Clocks of items at the ends of days, in the order asked; nothing before the item was entered. UnknownReference
     /// for an item that is not in the record.
     virtual Result<std::vector<std::optional<Figures>>> clocks(const std::vector<ItemDay>& asked) = 0;
+    /// What items went through from `first` to `last`, day by day, of all items when none is named; what was entered
+    /// after `last` is left out. UnknownReference for an item that is not in the
+    /// record.
+    virtual Result<UseLogs> useLogs(const std::vector<ItemId>& items, CivilDate first, CivilDate last) = 0;
     /// The document of a programme that the record holds, latest adoption first; empty when none.
     virtual Result<std::string> programmeDocument(const ProgrammeId& programme) = 0;
     /// Entries about an item (also flights that it flew) or a balloon up to `on`, latest first.

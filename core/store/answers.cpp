@@ -8,6 +8,7 @@
 #include "store/queries/question_reader.h"
 #include "store/queries/service_reader.h"
 #include "store/queries/told_reader.h"
+#include "store/queries/use_reader.h"
 #include "store/sql_record.h"
 #include "trust/signatory_codes.h"
 
@@ -250,6 +251,18 @@ Result<std::vector<std::optional<Figures>>> SqlRecord::clocks(const std::vector<
         for (const auto& [item, day] : asked)
             numbered.push_back({numberOf(item), day});
         return ClockReader(*m_connection, m_projector.totals()).read(numbered);
+    });
+}
+
+Result<UseLogs> SqlRecord::useLogs(const std::vector<ItemId>& items, CivilDate first, CivilDate last) {
+    return guarded([&] {
+        UseReader reader(*m_connection, m_names, first, last);
+        if (items.empty())
+            return reader.readAll();
+        std::vector<std::int64_t> numbers;
+        for (const auto& item : items)
+            numbers.push_back(numberOf(item));
+        return reader.read(numbers);
     });
 }
 

@@ -56,6 +56,7 @@ public:
     Result<void> fabric(const std::vector<ItemId>& items, CivilDate on,
                         const std::function<void(const FabricHistory&)>& take) override;
     Result<std::vector<std::optional<Figures>>> clocks(const std::vector<ItemDay>& asked) override;
+    Result<UseLogs> useLogs(const std::vector<ItemId>& items, CivilDate first, CivilDate last) override;
     Result<std::string> keepPicture(const Picture& picture) override;
     Result<std::optional<Picture>> picture(const std::string& digest) override;
 

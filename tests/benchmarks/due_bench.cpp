@@ -2,6 +2,7 @@
 /// The due list of 10,000 balloons with 50,000 items, 250,000 requirement rows, 200,000 readings and 5,000,000 flights,
 /// against the floor: the same projected rows read by SQLite itself and added up.
 #include "answers/due.h"
+#include "answers/forecast/projected.h"
 #include "large_fleet.h"
 #include "raw_sqlite.h"
 
@@ -26,6 +27,21 @@ void dueListOfALargeFleet(benchmark::State& state) {
     state.counters["rows"] = static_cast<double>(rows);
 }
 BENCHMARK(dueListOfALargeFleet)->Unit(benchmark::kMillisecond)->Iterations(5);
+
+/// When all of those rows fall due, with all that it asks of the record: `due --json` beside `due`.
+void datesOfALargeFleet(benchmark::State& state) {
+    const auto record = largeFleet(largeFile(), large);
+    const auto list = due(*record, {}, askedDay());
+    std::size_t dated = 0;
+    for (auto _ : state) {
+        const auto bands = projected(*record, *list, askedDay(), true);
+        dated = 0;
+        for (const auto& band : bands.value())
+            dated += band.has_value();
+    }
+    state.counters["dated"] = static_cast<double>(dated);
+}
+BENCHMARK(datesOfALargeFleet)->Unit(benchmark::kMillisecond)->Iterations(3);
 
 /// The facts alone, to see what reading through Qt costs.
 void factsOfALargeFleet(benchmark::State& state) {

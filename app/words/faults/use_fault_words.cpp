@@ -73,6 +73,13 @@ Sources sourcesOf(UseFault fault) {
     case UseFault::OnlyTried:
         return {QT_TRANSLATE_NOOP("Problem", "this was tried out only: nothing was written"),
                 QT_TRANSLATE_NOOP("Problem", "post it to write it")};
+    case UseFault::DaysNotAhead:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "the days from %1 to %2 cannot be foretold"),
+            QT_TRANSLATE_NOOP("Problem", "name a first day and a later last one, within %3 years of what is known")};
+    case UseFault::NotAPlan:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is no plan"),
+                QT_TRANSLATE_NOOP("Problem", "write it as 2026-12-01..2027-02-28=0 (times the usual pace) or =3/week")};
     case UseFault::TooLong:
         return {QT_TRANSLATE_NOOP("Problem", "%1 letters are too many, %2 is the most"),
                 QT_TRANSLATE_NOOP("Problem", "say it in short; what is longer belongs into the note")};

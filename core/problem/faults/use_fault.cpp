@@ -49,6 +49,10 @@ FaultRow rowOf(UseFault fault) {
         return {"not-a-number", Code::BadQuantity};
     case UseFault::OnlyTried:
         return {"only-tried", Code::BadUse};
+    case UseFault::DaysNotAhead:
+        return {"days-not-ahead", Code::BadUse};
+    case UseFault::NotAPlan:
+        return {"not-a-plan", Code::BadUse};
     case UseFault::TooLong:
         return {"too-long", Code::BadValue};
     }
