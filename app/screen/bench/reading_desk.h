@@ -102,6 +102,7 @@ public:
     [[nodiscard]] bool stepped() const;
     [[nodiscard]] bool asksDirection() const;
     [[nodiscard]] bool asksTester() const;
+    [[nodiscard]] bool needsTester() const; ///< its readings are released with one alone
     [[nodiscard]] bool asksAirflow() const;
     [[nodiscard]] bool asksJaw() const;
     [[nodiscard]] bool held() const { return m_held && canHold(); }
@@ -200,7 +201,6 @@ private:
     void askBack();
     [[nodiscard]] QString doubtOf(const ReadingTaken& reading) const;
     void write(ReadingTaken reading);
-    [[nodiscard]] bool needsTester() const; ///< its readings are released with one alone
     [[nodiscard]] std::vector<EntryId> misnamedReadings() const;
     /// To the place, the direction and the sizes of a reading.
     void aimAt(const ReadingTaken& reading);

@@ -39,8 +39,6 @@ bool countsHours(const DueRow& row) {
                                [](const Limit& limit) { return limit.clock == ClockName::Minutes; });
 }
 
-bool mayLieAhead(std::string_view kind) { return kind == kindName<ProgrammeAdopted>(); }
-
 }
 
 void EntryForm::movedIn() {
@@ -193,7 +191,7 @@ void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
     const auto today = house().day.todayDate();
     auto fields = FormPlan::fields(kind, subject, *sheet);
     for (auto& field : fields) {
-        const bool ofTheEntry = field.key == "on" && !mayLieAhead(kind);
+        const bool ofTheEntry = field.key == "on" && kind != kindName<ProgrammeAdopted>();
         if (ofTheEntry || field.kind == FormField::Kind::Made)
             field.notAfter = today;
         if (field.key == "on")
