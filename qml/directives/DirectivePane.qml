@@ -27,7 +27,8 @@ Item {
                 return;
             pane.shownEntry = pane.desk.entry;
             pane.unfolded = false;
-            Qt.callLater(rows.positionViewAtBeginning); // once its head is laid out
+            rows.forceLayout();
+            rows.positionViewAtBeginning();
         }
     }
     EmptyPlace {

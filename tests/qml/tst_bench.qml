@@ -164,6 +164,8 @@ PlaceCase {
         for (const letter of "12.5")
             keyClick(letter);
         keyClick(Qt.Key_Return);
+        verify(form.question.includes("No test equipment")); // asked once
+        named("bench.question.keep").clicked();
         soonIs(form.taken, "count", 1);
         compare(figure.text, "");
         soon(() => figure.activeFocus);
