@@ -15,6 +15,7 @@ Scroll {
 
     spacing: Theme.gap
 
+    TagSaver { id: saver }
     Flow {
         width: parent.width
         spacing: Theme.snug
@@ -46,6 +47,12 @@ Scroll {
             visible: pane.desk.vessel
             text: qsTr("It was filled …")
             onClicked: pane.componentAct("cylinder.filled", pane.desk.item)
+        }
+        Button {
+            objectName: "component.tag"
+            text: qsTr("Its tag …")
+            Accessible.name: qsTr("Write its tag with a QR code, to be printed")
+            onClicked: saver.ask([pane.desk.item])
         }
     }
     Facts {

@@ -134,6 +134,7 @@ Item {
         title: qsTr("There is none")
         text: qsTr("Choose another kind, quarter or lot.")
     }
+    TagSaver { id: saver }
     Rectangle {
         id: foot
         anchors.bottom: parent.bottom
@@ -173,6 +174,12 @@ Item {
                 primary: true
                 text: qsTr("They came back …")
                 onClicked: pane.batchAsked("components.returned", pane.desk.ticked)
+            }
+            Button {
+                objectName: "pool.tags"
+                text: qsTr("Tags …")
+                Accessible.name: qsTr("Write tags with QR codes, to be printed")
+                onClicked: saver.ask(pane.desk.ticked)
             }
             Label {
                 height: Theme.touch

@@ -6,8 +6,11 @@
 #include "acts/components.h"
 #include "screen/components/component_desk.h"
 #include "screen/components/pool_desk.h"
+#include "screen/components/tag_file.h"
 #include "screen/demo_house.h"
 #include "test_class.h"
+
+#include <QGuiApplication>
 
 #include <algorithm>
 
@@ -111,6 +114,18 @@ private slots:
         QVERIFY(desk.mayReturn() && !desk.maySend());
     }
 
+    void tagsAreWrittenForWhatIsTicked() {
+        In<TagFile> tags(m_demo->house);
+        QVERIFY(tags.proposed({QStringLiteral("CYL 9/1")}).toString().endsWith(QStringLiteral("tag-CYL-9-1.pdf")));
+        const auto file = m_demo->folder.filePath(QStringLiteral("tags.pdf"));
+        tags.write({QStringLiteral("CYL-9001"), QStringLiteral("VLV-1")}, QUrl::fromLocalFile(file));
+        QTRY_VERIFY_WITH_TIMEOUT(m_demo->house.notice.shown(), 30'000);
+        QVERIFY2(!m_demo->house.notice.trouble(), qPrintable(m_demo->house.notice.text()));
+        QVERIFY(QFile::exists(file));
+        tags.write({QStringLiteral("CYL-9001")}, QUrl::fromLocalFile(m_demo->house.desk.location())); // never a record
+        QTRY_VERIFY_WITH_TIMEOUT(m_demo->house.notice.trouble(), 30'000);
+    }
+
     void anItemSaysItsPartsAndWhatItIsAPartOf() {
         In<ComponentDesk> desk(m_demo->house);
         desk.setItem(QStringLiteral("CYL-9001"));
@@ -132,7 +147,7 @@ private slots:
     }
 };
 
-CROWNRING_TEST(PoolDeskTest, QCoreApplication)
+CROWNRING_TEST(PoolDeskTest, QGuiApplication)
 
 }
 
