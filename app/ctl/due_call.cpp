@@ -34,7 +34,7 @@ int run(const DueOptions& options, const Common& common) {
         printTable(std::cout, *list, options.most == 0 ? std::numeric_limits<std::size_t>::max() : options.most);
         return Done;
     }
-    const auto bands = projected(*record, *list, std::min(record.on, today()), !scope.balloon && scope.items.empty());
+    const auto bands = projected(*record, *list, std::min(record.on, today()));
     if (!bands)
         return refuse(bands.error());
     nlohmann::ordered_json answer{{"on", record.on.iso()}, {"rows", nlohmann::ordered_json::array()}};

@@ -71,7 +71,7 @@ bool isNearly(double value, double wished, double by) { return std::abs(value - 
 
 std::optional<DateBand> bandOfItem(Record& record, const char* item, const char* on, const Scope& scope = {}) {
     const auto list = due(record, scope, day(on)).value();
-    const auto bands = projected(record, list, day(on), !scope.balloon && scope.items.empty()).value();
+    const auto bands = projected(record, list, day(on)).value();
     for (std::size_t i = 0; i < bands.size(); ++i)
         if (list.rows[i].item->id.text() == item)
             return bands[i];
@@ -154,7 +154,7 @@ private slots:
         flyTwo(*scratch.record);
         posted(*scratch.record, R"({"entry":"item.state","on":"2025-12-31","item":"E1","state":"laid-up"})");
         const auto list = due(*scratch.record, {}, day("2025-12-31"), Outside::AsInService).value();
-        const auto bands = projected(*scratch.record, list, day("2025-12-31"), true).value();
+        const auto bands = projected(*scratch.record, list, day("2025-12-31")).value();
         for (std::size_t i = 0; i < bands.size(); ++i)
             QVERIFY(list.rows[i].item->id != ItemId("E1") || !bands[i]);
         UseAsked asked = useOfItem("E1");
@@ -165,7 +165,7 @@ private slots:
         Scratch scratch;
         flyTwo(*scratch.record);
         const auto list = due(*scratch.record, {}, day("2040-01-01")).value();
-        const auto bands = projected(*scratch.record, list, day("2025-12-31"), true).value();
+        const auto bands = projected(*scratch.record, list, day("2025-12-31")).value();
         QVERIFY(!bands.empty());
         for (const auto& band : bands)
             QVERIFY(!band || !band->p10 || *band->p10 >= day("2040-01-01"));

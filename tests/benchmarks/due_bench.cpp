@@ -34,7 +34,7 @@ void datesOfALargeFleet(benchmark::State& state) {
     const auto list = due(*record, {}, askedDay());
     std::size_t dated = 0;
     for (auto _ : state) {
-        const auto bands = projected(*record, *list, askedDay(), true);
+        const auto bands = projected(*record, *list, askedDay());
         dated = 0;
         for (const auto& band : bands.value())
             dated += band.has_value();

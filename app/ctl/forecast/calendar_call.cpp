@@ -116,7 +116,7 @@ int run(const CalendarOptions& options, const Common& common) {
     const auto list = due(*record, scope, record.on);
     if (!list)
         return refuse(list.error());
-    const auto bands = projected(*record, *list, std::min(record.on, today()), !scope.balloon);
+    const auto bands = projected(*record, *list, std::min(record.on, today()));
     if (!bands)
         return refuse(bands.error());
     std::vector<CalendarEvent> events;

@@ -39,21 +39,32 @@ Result<UseLog> logOf(Books& books, const BalloonCard& card, CivilDate known) {
     return log;
 }
 
-Result<FleetPattern> patternOf(Books& books, CivilDate known) {
-    auto cards = books.balloons(known);
-    if (!cards)
-        return tl::unexpected(cards.error());
-    std::erase_if(*cards, [](const BalloonCard& card) { return card.out || card.renamed || card.flights == 0; });
-    std::vector<MonthlyUse> logs;
-    const auto count = std::min(cards->size(), mostOfPattern);
-    for (std::size_t nth = 0; nth < count; ++nth) {
-        const auto log = logOf(books, (*cards)[nth * cards->size() / count], known);
-        if (!log)
-            return tl::unexpected(log.error());
-        logs.push_back(inMonths(*log));
-    }
-    return fleetPattern(logs);
+FleetPattern patternOf(const UseLogs& everything, CivilDate known) {
+    const auto yearAgo = addDays(known, -365);
+    // Of each log the first of its items by id.
+    std::vector<const ItemId*> firsts(everything.logs.size());
+    for (const auto& [item, log] : everything.ofItem)
+        if (!firsts[log] || item < *firsts[log])
+            firsts[log] = &item;
+    const auto chosen = [&](bool lately) {
+        std::vector<std::size_t> logs;
+        for (std::size_t log = 0; log < firsts.size(); ++log)
+            if (const auto& days = everything.logs[log].days; !days.empty() && (!lately || days.back().on > yearAgo))
+                logs.push_back(log);
+        return logs;
+    };
+    auto logs = chosen(true);
+    if (logs.empty())
+        logs = chosen(false);
+    std::ranges::sort(logs, {}, [&](std::size_t log) -> const ItemId& { return *firsts[log]; });
+    std::vector<MonthlyUse> flown;
+    const auto count = std::min(logs.size(), mostOfPattern);
+    for (std::size_t nth = 0; nth < count; ++nth)
+        flown.push_back(inMonths(everything.logs[logs[nth * logs.size() / count]]));
+    return fleetPattern(flown);
 }
+
+Result<UseLogs> everyLog(Books& books, CivilDate known) { return books.useLogs({}, firstDayOfUse(known), known); }
 
 bool isShort(const UseLog& log) { return daysBetween(log.first, log.last) < Days(365); }
 

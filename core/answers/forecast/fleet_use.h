@@ -18,10 +18,13 @@ inline constexpr int yearsOfUse = 5;
 /// @param known the last day of which the record is taken to hold what was flown
 [[nodiscard]] Result<UseLog> logOf(Books& books, const BalloonCard& card, CivilDate known);
 
-/// Of the balloons in service, or of so many of them, evenly picked by registration, that it costs no more for a large
-/// fleet. It is the same whatever was asked for.
+/// What logs of the whole fleet have in common: of those that were flown within the last year, else of all; of so many
+/// of them, evenly picked by the ids of items, that it costs no more for a large fleet. It is the same whatever was
+/// asked for, and in whatever order entries came.
 inline constexpr std::size_t mostOfPattern = 200;
-[[nodiscard]] Result<FleetPattern> patternOf(Books& books, CivilDate known);
+[[nodiscard]] FleetPattern patternOf(const UseLogs& everything, CivilDate known);
+/// Of all items.
+[[nodiscard]] Result<UseLogs> everyLog(Books& books, CivilDate known);
 
 /// A log of less than a year is held against the balloon that the item is on rather than against the fleet.
 [[nodiscard]] bool isShort(const UseLog& log);

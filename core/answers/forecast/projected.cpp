@@ -16,26 +16,18 @@ class Projecting {
 public:
     Projecting(Books& books, const DueList& due, CivilDate known) : m_books(books), m_due(due), m_known(known) {}
 
-    Result<void> read(bool everything) {
+    Result<void> read() {
         std::unordered_set<ItemId> limited;
         for (const auto& row : m_due.rows)
             if (hangsOnUse(row.state) && !row.item->out)
                 limited.insert(row.item->id);
         if (limited.empty())
             return {};
-        std::vector<ItemId> asked;
-        if (!everything) {
-            asked.assign(limited.begin(), limited.end());
-            std::ranges::sort(asked);
-        }
-        auto pattern = patternOf(m_books, m_known);
-        if (!pattern)
-            return tl::unexpected(pattern.error());
-        m_pattern = *pattern;
-        auto logs = m_books.useLogs(asked, firstDayOfUse(m_known), m_known);
+        auto logs = everyLog(m_books, m_known);
         if (!logs)
             return tl::unexpected(logs.error());
         m_logs = std::move(*logs);
+        m_pattern = patternOf(m_logs, m_known);
         return readBalloons(limited);
     }
 
@@ -113,10 +105,9 @@ private:
 
 }
 
-Result<std::vector<std::optional<DateBand>>> projected(Books& books, const DueList& due, CivilDate known,
-                                                       bool everything) {
+Result<std::vector<std::optional<DateBand>>> projected(Books& books, const DueList& due, CivilDate known) {
     Projecting projecting(books, due, known);
-    if (const auto read = projecting.read(everything); !read)
+    if (const auto read = projecting.read(); !read)
         return tl::unexpected(read.error());
     return projecting.bands();
 }

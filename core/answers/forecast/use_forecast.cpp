@@ -39,23 +39,26 @@ Result<Whose> ofBalloon(Books& books, const Registration& balloon, CivilDate kno
     return Whose{std::move(*log), (*card)->out, {}, false};
 }
 
-Result<Whose> ofItem(Books& books, const ItemId& item, CivilDate known, const FleetPattern& fleet) {
+struct KnownOfFleet {
+    CivilDate known;
+    const FleetPattern& pattern;
+};
+
+Result<Whose> ofItem(Books& books, const ItemId& item, const UseLogs& logs, const KnownOfFleet& fleet) {
+    const auto known = fleet.known;
     const auto facts = books.facts({std::nullopt, {item}, false}, known);
     if (!facts)
         return tl::unexpected(facts.error());
     if (facts->empty())
         return problem(UseFault::NoItemOnThatDay, {item, known});
-    const auto logs = books.useLogs({item}, firstDayOfUse(known), known);
-    if (!logs)
-        return tl::unexpected(logs.error());
-    Whose whose{logs->logs.at(logs->ofItem.at(item)), facts->front().out, {}, false};
+    Whose whose{logs.logs.at(logs.ofItem.at(item)), facts->front().out, {}, false};
     const auto& balloon = facts->front().balloon;
     if (!balloon || !isShort(whose.log))
         return whose;
     const auto carrier = ofBalloon(books, *balloon, known);
     if (!carrier)
         return tl::unexpected(carrier.error());
-    whose.pace = flownPaceOf(carrier->log, fleet);
+    whose.pace = flownPaceOf(carrier->log, fleet.pattern);
     return whose;
 }
 
@@ -103,10 +106,11 @@ Result<UseForecast> useForecast(Books& books, const UseAsked& asked) {
     const auto end = addMonths(asked.known, 12 * UseAhead::horizonYears, DayRule::Same);
     if (asked.from <= asked.known || asked.to < asked.from || asked.to > end)
         return problem(UseFault::DaysNotAhead, {asked.from, asked.to, UseAhead::horizonYears});
-    auto pattern = patternOf(books, asked.known);
-    if (!pattern)
-        return tl::unexpected(pattern.error());
-    const auto whose = asked.item      ? ofItem(books, *asked.item, asked.known, *pattern)
+    const auto logs = everyLog(books, asked.known);
+    if (!logs)
+        return tl::unexpected(logs.error());
+    auto pattern = patternOf(*logs, asked.known);
+    const auto whose = asked.item      ? ofItem(books, *asked.item, *logs, {asked.known, pattern})
                        : asked.balloon ? ofBalloon(books, *asked.balloon, asked.known)
                                        : ofFleet(books, asked.known);
     if (!whose)
@@ -121,7 +125,7 @@ Result<UseForecast> useForecast(Books& books, const UseAsked& asked) {
         return forecast;
     if (whose->isFleet)
         pattern = fleetPattern(std::span(&log, 1));
-    const UseAhead ahead(utilisationOf(log, *pattern, whose->pace), addDays(asked.known, 1), asked.plans);
+    const UseAhead ahead(utilisationOf(log, pattern, whose->pace), addDays(asked.known, 1), asked.plans);
     for (auto& period : forecast.periods)
         for (std::size_t clock = 0; clock < useClocks; ++clock)
             period.use[clock] = useBandOf(ahead.between(period.on, period.last, static_cast<UseClock>(clock)));
