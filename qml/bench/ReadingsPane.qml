@@ -47,7 +47,7 @@ Item {
     // To the test equipment, where that is missing.
     function showEquipment() {
         pane.changing = true;
-        conditions.takeTester();
+        equipping.restart();
     }
     // Where the series at hand has enough by now, the next one that asks.
     function skip() {
@@ -67,6 +67,12 @@ Item {
             form.takeFocus();
     }
 
+    // After what stood folded has its place.
+    Timer {
+        id: equipping
+        interval: 20
+        onTriggered: conditions.takeTester()
+    }
     // After the map has taken in the panels of the series.
     Timer {
         id: beginning

@@ -106,6 +106,7 @@ private slots:
         auto* readings = desk<ReadingDesk>("readings");
         readings->setTester({});
         readings->setHeld(false);
+        readings->tap(5, 4);
         readings->enter(QStringLiteral("300"));
         QVERIFY(readings->isEquipmentAsked());
         QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("bench.question.mend")) != nullptr, 30'000);
