@@ -27,9 +27,13 @@ Item {
                 return;
             pane.shownEntry = pane.desk.entry;
             pane.unfolded = false;
-            rows.forceLayout();
-            rows.positionViewAtBeginning();
+            toTop.start();
         }
+    }
+    Timer {
+        id: toTop // once its head is laid out
+        interval: 0
+        onTriggered: rows.positionViewAtBeginning()
     }
     EmptyPlace {
         anchors.fill: parent

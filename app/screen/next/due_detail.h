@@ -22,7 +22,7 @@ class DueDetail : public crownring::screen::Resident {
     Q_PROPERTY(bool list READ isList NOTIFY changed FINAL) ///< the row is a list of discrepancies that is pending
     Q_PROPERTY(bool directive READ isDirective NOTIFY changed FINAL) ///< the row is a directive or bulletin
     Q_PROPERTY(QString directiveNumber READ directiveNumber NOTIFY changed FINAL)
-    Q_PROPERTY(bool fabric READ isFabric NOTIFY changed FINAL)       ///< the row is of readings of fabric
+    Q_PROPERTY(bool fabric READ isFabric NOTIFY changed FINAL) ///< the row is of readings of fabric
     Q_PROPERTY(QStringList photographs READ photographs NOTIFY photographsChanged FINAL) ///< digests, of a defect
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString where READ where NOTIFY changed FINAL)
