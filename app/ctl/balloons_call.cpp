@@ -84,22 +84,6 @@ std::vector<ItemId> itemsOn(const BalloonLines& answer, const std::string& ballo
     return items;
 }
 
-/// Among the latest releases of the fleet, as many as `inspection list` asks about: each asks the gate again.
-Result<std::map<Registration, std::vector<InspectionId>>> unsupportedByBalloon(Books& books, CivilDate on) {
-    std::map<Registration, std::vector<InspectionId>> lost;
-    const auto unsupported = unsupportedReleases(books, std::nullopt, on, latestOfTheFleet);
-    if (!unsupported || unsupported->empty())
-        return unsupported ? Result<std::map<Registration, std::vector<InspectionId>>>(lost)
-                           : tl::unexpected(unsupported.error());
-    const auto cards = inspectionsOn(books, on);
-    if (!cards)
-        return tl::unexpected(cards.error());
-    for (const auto& card : *cards)
-        if (card.balloon && std::ranges::find(*unsupported, card.inspection) != unsupported->end())
-            lost[*card.balloon].push_back(card.inspection);
-    return lost;
-}
-
 void printLine(const BalloonLine& line) {
     std::cout << std::left << std::setw(10) << line.card.balloon.text() << std::setw(10)
               << (isOut(line.card) && !line.headline.row ? "out"
@@ -136,8 +120,8 @@ int run(const BalloonsOptions& options, const Common& common) {
                      record.on, options.outOfService ? Outside::AsInService : Outside::LeftOut);
     if (!answer)
         return refuse(answer.error());
-    const auto ofFleet = options.balloon.empty() ? unsupportedByBalloon(*record, record.on)
-                                                 : Result<std::map<Registration, std::vector<InspectionId>>>();
+    const auto ofFleet =
+        options.balloon.empty() ? unsupportedByBalloon(*record, record.on, latestOfTheFleet) : Result<LostReleases>();
     if (!ofFleet)
         return refuse(ofFleet.error());
     const auto unsupported = options.balloon.empty() ? Result<std::vector<InspectionId>>({})

@@ -14,8 +14,9 @@ namespace {
 
 constexpr double betweenLabels = millimetres(4), labelPad = millimetres(3), betweenFacts = millimetres(0.6);
 constexpr double aroundStatus = millimetres(1.5);
-constexpr double hole = millimetres(5); ///< to be punched
-constexpr double labelsShare = 0.34;    ///< of the text's width
+constexpr double codeSide = millimetres(30); ///< read from an arm's length (common practice, no source)
+constexpr double hole = millimetres(5);      ///< to be punched
+constexpr double labelsShare = 0.34;         ///< of the text's width
 
 double textWidth(double width) { return width - 2 * labelPad; }
 
@@ -27,15 +28,18 @@ double rowHeight(const std::pair<TextLines, TextLines>& fact) {
 
 LabelRow::LabelRow(std::span<const paper::Label> labels, double width)
     : m_width((width - betweenLabels * (abreast - 1)) / abreast) {
-    const double room = textWidth(m_width);
     for (const paper::Label& label : labels) {
         Set set;
-        set.title = setText(label.title, room - hole, {typeFont(14, Face::Bold), ink});
-        set.subtitle = setText(label.subtitle, room - hole, {typeFont(tableSize), softInk});
+        set.code = QrCode::of(label.code);
+        const double room = textWidth(m_width) - (set.code ? codeSide : 0);
+        set.title = setText(label.title, room - (set.code ? 0 : hole), {typeFont(14, Face::Bold), ink});
+        set.subtitle = setText(label.subtitle, room - (set.code ? 0 : hole), {typeFont(tableSize), softInk});
         for (const paper::Fact& fact : label.facts)
             set.facts.emplace_back(setText(fact.label, room * labelsShare - millimetres(2), {typeFont(7.5), softInk}),
                                    setText(fact.value, room * (1 - labelsShare), {typeFont(smallSize), ink}));
-        set.status = setText(label.status, room - 2 * aroundStatus, {typeFont(12, Face::Bold), ink, Qt::AlignHCenter});
+        if (!label.status.empty())
+            set.status =
+                setText(label.status, room - 2 * aroundStatus, {typeFont(12, Face::Bold), ink, Qt::AlignHCenter});
         if (!label.note.empty())
             set.note = setText(label.note, room, {typeFont(7), softInk});
         set.bars = label.bars;
@@ -47,8 +51,11 @@ double LabelRow::Set::height() const {
     double height = 2 * labelPad + heightOf(title) + heightOf(subtitle) + millimetres(1.5);
     for (const auto& fact : facts)
         height += rowHeight(fact);
-    height += 2 * aroundStatus + heightOf(status) + millimetres(1);
-    return note.empty() ? height : height + millimetres(1) + heightOf(note);
+    if (!status.empty())
+        height += 2 * aroundStatus + heightOf(status) + millimetres(1);
+    if (!note.empty())
+        height += millimetres(1) + heightOf(note);
+    return code ? std::max(height, 2 * labelPad + hole + codeSide) : height;
 }
 
 double LabelRow::height() const {
@@ -72,7 +79,9 @@ void LabelRow::draw(QPainter& painter, QPointF topLeft, const Set& label) const 
     painter.drawRect(QRectF(topLeft, QSizeF(m_width, height())).adjusted(line, line, -line, -line));
     painter.setPen(QPen(hairline, line));
     painter.drawEllipse(QRectF(topLeft + QPointF(m_width - labelPad - hole, labelPad), QSizeF(hole, hole)));
-    const double left = topLeft.x() + labelPad, room = textWidth(m_width);
+    const double left = topLeft.x() + labelPad, room = textWidth(m_width) - (label.code ? codeSide : 0);
+    if (label.code)
+        label.code->draw(painter, QRectF(left + room, topLeft.y() + labelPad + hole, codeSide, codeSide));
     double y = topLeft.y() + labelPad;
     const auto put = [&](const TextLines& lines) {
         print::draw(painter, {left, y}, lines);
@@ -87,11 +96,13 @@ void LabelRow::draw(QPainter& painter, QPointF topLeft, const Set& label) const 
         y += rowHeight(fact);
     }
     y += millimetres(1);
-    const QRectF frame(left, y, room, heightOf(label.status) + 2 * aroundStatus);
-    painter.setPen(QPen(ink, points(label.bars ? 2.2 : 0.6)));
-    painter.drawRect(frame);
-    print::draw(painter, frame.topLeft() + QPointF(aroundStatus, aroundStatus), label.status);
-    y = frame.bottom() + millimetres(1);
+    if (!label.status.empty()) {
+        const QRectF frame(left, y, room, heightOf(label.status) + 2 * aroundStatus);
+        painter.setPen(QPen(ink, points(label.bars ? 2.2 : 0.6)));
+        painter.drawRect(frame);
+        print::draw(painter, frame.topLeft() + QPointF(aroundStatus, aroundStatus), label.status);
+        y = frame.bottom() + millimetres(1);
+    }
     if (!label.note.empty())
         put(label.note);
 }

@@ -4,6 +4,7 @@
 /// Labels side by side, each in a frame to be cut along, as high as the highest of the row.
 
 #include "paper/document.h"
+#include "print/qr_code.h"
 #include "print/text_line.h"
 
 #include <span>
@@ -25,6 +26,7 @@ private:
         TextLines title, subtitle, status, note;
         std::vector<std::pair<TextLines, TextLines>> facts;
         bool bars = false;
+        std::optional<QrCode> code; ///< beside the texts, under the hole
         [[nodiscard]] double height() const;
     };
     void draw(QPainter& painter, QPointF topLeft, const Set& label) const;

@@ -14,7 +14,8 @@ target_precompile_headers(crownring_screen_headers PRIVATE <QtCore/QtCore> <QtQm
 function(crownring_module name)
     cmake_parse_arguments(MODULE "" "" "USES;LIBRARIES;PRIVATE_LIBRARIES;IMPORTS" ${ARGN})
     set(target crownring_screen_${name})
-    file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/app/screen/${name}/*.cpp ${CMAKE_SOURCE_DIR}/app/screen/${name}/*.h)
+    file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/app/screen/${name}/*.cpp ${CMAKE_SOURCE_DIR}/app/screen/${name}/*.h
+        ${CMAKE_SOURCE_DIR}/app/screen/${name}/*/*.cpp ${CMAKE_SOURCE_DIR}/app/screen/${name}/*/*.h)
     file(GLOB files CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/qml/${name}/*.qml)
     foreach(file IN LISTS files)
         get_filename_component(alias ${file} NAME)

@@ -61,6 +61,8 @@ Results<Receipt> replaceItem(Journal& journal, Books& books, const Replacing& re
     const auto facts = writing.factsOf({replacing.off}, replacing.day);
     if (!facts)
         return refusedFor(facts.error());
+    if (replacing.enters)
+        writing.say(replacing.day, {}, *replacing.enters);
     const auto time = replacing.time.value_or(afterFlights);
     if (facts->empty() || !writing.takeOff(facts->front(), replacing.day, time))
         return refusedFor(Problem{PartFault::NotFitted, {replacing.off, replacing.day}});
@@ -104,10 +106,12 @@ Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& retur
                 return refusedFor(Problem{PartFault::NotAway, {item.id}});
     }
     for (const auto& item : returning.items) {
-        if (returning.requirement) {
+        const auto own = returning.each.find(item);
+        const auto requirement = own == returning.each.end() ? returning.requirement : own->second;
+        if (requirement) {
             RequirementDone done;
             done.item = item;
-            done.requirement = *returning.requirement;
+            done.requirement = *requirement;
             done.method = returning.method;
             done.ref = returning.ref;
             done.mark = returning.mark;

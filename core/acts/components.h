@@ -6,6 +6,7 @@
 #include "record/journal.h"
 #include "registry/books.h"
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -21,6 +22,7 @@ struct Replacing {
     CivilDate day;
     std::optional<TimeOfDay> time; ///< of both, UTC; absent: after the flights of the day
     std::string by;
+    std::optional<ItemEntered> enters{}; ///< what goes on comes into the record first
 };
 /// NotFitted where what comes off is on nothing that day.
 [[nodiscard]] Results<Receipt> replaceItem(Journal& journal, Books& books, const Replacing& replacing);
@@ -39,6 +41,7 @@ struct Returning {
     std::vector<ItemId> items;
     std::vector<ItemId> condemned;
     std::optional<RequirementId> requirement; ///< that was done on `items`
+    std::map<ItemId, RequirementId> each{};   ///< where it is not one for all
     std::string method;
     std::string mark; ///< the tester's
     std::string ref;  ///< his document

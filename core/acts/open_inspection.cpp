@@ -167,6 +167,8 @@ void addFurtherWork(Checklist& checklist, const Opening& opening, std::span<cons
         if (known == further.end()) {
             further.push_back(lineFor(asked, row->item->kind, regimeOf(opening.visit)));
             further.back().section = furtherWork;
+            if (!isPeriodic(opening.visit)) // else it comes in no such visit
+                further.back().visits = {opening.visit};
         } else if (std::ranges::find(known->kinds, row->item->kind) == known->kinds.end()) {
             known->kinds.push_back(row->item->kind);
         }

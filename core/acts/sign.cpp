@@ -3,6 +3,7 @@
 
 #include "answers/bench_file.h"
 #include "answers/closing.h"
+#include "answers/visit/check_flights.h"
 #include "bench/confirmed/wording_refusals.h"
 #include "bench/release/accomplished.h"
 
@@ -34,10 +35,18 @@ Result<ReleaseDraft> draftRelease(Books& books, const InspectionId& inspection, 
     draft.sections = sectionsOf(draft.facts);
     draft.statement = statementOf(draft.facts);
     draft.refusals = refusals(draft.file, signing);
+    if (signing.outcome == Outcome::Released && draft.file.inspection.isOpen()) {
+        auto unflown = refusalsOfCheckFlights(books, draft.file, signing.on);
+        if (!unflown)
+            return tl::unexpected(unflown.error());
+        std::ranges::move(*unflown, std::back_inserter(draft.refusals));
+    }
     const auto asked = wordingAsked(draft.file, signing);
     if (draft.file.inspection.isOpen())
         std::ranges::move(refusals(asked), std::back_inserter(draft.refusals));
     draft.wording = statesOf(asked);
+    if (signing.outcome == Outcome::Incomplete)
+        draft.noCheckFlight = barsOfCheckFlight(draft.file, signing);
     draft.accomplishments = accomplishments(draft.file);
     return draft;
 }

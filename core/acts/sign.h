@@ -19,6 +19,8 @@ struct ReleaseDraft {
     PrescribedStatement statement;
     std::vector<Refusal> refusals;     ///< empty: it may be signed
     std::vector<WordingState> wording; ///< what is signed by, and who has confirmed it
+    /// After incomplete maintenance: why no check flight can rest on it. It may be signed all the same.
+    std::vector<Argument> noCheckFlight;
     std::vector<Work> accomplishments;
 };
 

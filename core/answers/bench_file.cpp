@@ -124,6 +124,25 @@ Result<void> readGradings(Books& books, BenchFile& file) {
     return {};
 }
 
+/// What was found by a reading is read again, in whatever visit.
+Result<void> readFoundBy(Books& books, BenchFile& file) {
+    std::map<EntryId, DefectId> failed;
+    std::vector<ItemId> items;
+    for (const auto& item : file.items)
+        for (const auto& open : openDefects(item))
+            if (open.found->failed) {
+                failed.emplace(*open.found->failed, open.found->defect);
+                items.push_back(item.id);
+            }
+    if (items.empty())
+        return {};
+    return books.fabric(items, file.on, [&](const FabricHistory& history) {
+        for (const auto& reading : history.readings)
+            if (const auto defect = failed.find(reading.stamp.id); defect != failed.end())
+                file.foundBy.emplace(defect->second, reading.body);
+    });
+}
+
 std::vector<Excepted> asSigned(const InspectionClosed& closed) {
     std::vector<Excepted> excepted;
     for (const auto& each : closed.excepted) {
@@ -318,6 +337,9 @@ Result<BenchFile> benchFile(Books& books, const InspectionId& id, CivilDate on) 
     if (!takenOut)
         return tl::unexpected(takenOut.error());
     file->takenOut = std::move(*takenOut);
+    if (file->inspection.isOpen())
+        if (const auto read = readFoundBy(books, *file); !read)
+            return tl::unexpected(read.error());
     return file;
 }
 

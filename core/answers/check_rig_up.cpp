@@ -3,6 +3,7 @@
 
 #include "answers/bench_file.h"
 #include "answers/due.h"
+#include "answers/visit/check_flights.h"
 #include "bench/release/release.h"
 #include "measure/duration_text.h"
 #include "problem/faults/use_fault.h"
@@ -46,11 +47,7 @@ Result<Resting> restingOn(Books& books, const IncompleteWork& work, const std::v
         const auto* release = std::get_if<ReleaseIncomplete>(&entry.body);
         if (!release || stampOf(entry) != work.released)
             continue;
-        Listed more;
-        for (const auto& each : release->outstanding)
-            if (!isFlown(each.line))
-                more.list.emplace_back(each.title);
-        if (!more.list.empty())
+        if (auto more = notFlown(release->outstanding); !more.list.empty())
             return Resting{nullptr, Phrase{DuePhrase::CheckFlightMoreLeft, {work.inspection, std::move(more)}}};
         const auto file = benchFileBefore(books, work.inspection, entry.id, entry.on);
         if (!file)

@@ -5,6 +5,7 @@
 #include "answers/directives/told.h"
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
+#include "bench/checklist/inspection.h"
 #include "bench/release/accomplished.h"
 #include "problem/faults/release_fault.h"
 #include "rules/due/defects.h"
@@ -67,6 +68,23 @@ public:
         return barsByFabric(*item, listed.requirement) || barsByRule(*item, listed.requirement, signedAt);
     }
 
+    /// A bare statement does not answer it: a reading found it, or it is a test of fabric.
+    [[nodiscard]] bool isRead(const ListedItem& listed) const {
+        const auto item = std::ranges::find(m_items, listed.item, &ItemFacts::id);
+        if (item == m_items.end())
+            return false;
+        if (const auto defect = defectOf(listed.requirement))
+            return std::ranges::any_of(item->defects,
+                                       [&](const DefectMark& mark) { return mark.defect == *defect && mark.failed; });
+        const auto marks = m_fabric.find(item->id);
+        if (marks != m_fabric.end() && std::ranges::any_of(marks->second, [&](const FabricMark& mark) {
+                return fabricRequirementId(mark) == listed.requirement;
+            }))
+            return true;
+        const auto* requirement = m_obligations.of(item->id, item->balloon).find(listed.requirement);
+        return requirement && isTestOfFabric(*requirement, item->kind);
+    }
+
 private:
     [[nodiscard]] static bool isLaterClearing(const DefectMark& mark, Moment before) {
         const auto at = mark.stamp.at;
@@ -86,10 +104,12 @@ private:
                           assessDirective(mark).standing <= Standing::Unproven;
                });
     }
+    /// @param by the least that shows it
     [[nodiscard]] static bool isDoneSince(const ItemFacts& item, std::span<const RequirementId> any,
-                                          const Stamp& signedAt) {
+                                          const Stamp& signedAt, Evidence by = Evidence::Stated) {
         return std::ranges::any_of(item.done, [&](const Accomplishment& done) {
-            return signedAt < done.stamp && std::ranges::find(any, done.requirement) != any.end();
+            return signedAt < done.stamp && done.evidence <= by &&
+                   std::ranges::find(any, done.requirement) != any.end();
         });
     }
     [[nodiscard]] bool barsByRule(const ItemFacts& item, const RequirementId& id, const Stamp& signedAt) const {
@@ -100,6 +120,10 @@ private:
             return !isDoneSince(item, {&id, 1}, signedAt);
         if (requirement->force != Force::Mandatory || requirement->blocks != Blocks::Flight)
             return false;
+        // A test is its readings: a visit of the record shows them, or whoever signed the paper answers for them.
+        if (isTestOfFabric(*requirement, item.kind) && !isDoneSince(item, {&id, 1}, signedAt, Evidence::Paper) &&
+            !isDoneSince(item, requirement->satisfiedBy, signedAt, Evidence::Paper))
+            return true;
         // What went with the inspection stands by no limit of its own.
         if (std::ranges::any_of(requirement->limits, [](const Limit& limit) { return !limit.with.empty(); }) &&
             !isDoneSince(item, {&id, 1}, signedAt) && !isDoneSince(item, requirement->satisfiedBy, signedAt))
@@ -128,8 +152,10 @@ Result<Discrepancies> listOn(Books& books, const Inspection& inspection, const O
     Standings standings(books, obligations, on);
     if (const auto read = standings.read(opened.items, before); !read)
         return tl::unexpected(read.error());
-    for (auto& each : list.listed)
+    for (auto& each : list.listed) {
         each.stands = standings.stands(each, list.closed);
+        each.read = standings.isRead(each);
+    }
     return list;
 }
 

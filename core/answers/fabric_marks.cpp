@@ -97,27 +97,17 @@ bool isReplaced(const Compared& compared, const ItemFacts& item, const std::vect
     });
 }
 
-/// Those that speak of the fabric as it is, in the order of stamps.
-std::vector<Compared> speaking(const std::vector<Compared>& all, const ItemFacts& item,
-                               const std::vector<Stamped<RepairMade>>& repairs, const Retests* retests) {
-    const auto isAnswered = [&](const Compared& earlier, const Compared& later) {
-        return earlier.decision.judgement != Judgement::Fails || later.decision.judgement == Judgement::Fails ||
-               (retests && retests->shows(*later.reading, earlier.reading->body));
-    };
-    std::vector<Compared> latest;
-    latest.reserve(all.size());
-    for (const auto& each : all) {
-        std::erase_if(latest, [&](const Compared& earlier) {
-            return takesThePlaceOf(each.reading->body, earlier.reading->body) && isAnswered(earlier, each);
-        });
-        latest.push_back(each);
-    }
-    std::erase_if(latest, [&](const Compared& each) { return isReplaced(each, item, repairs, retests); });
-    return latest;
-}
+/// Defects of which a repair or a new part tells; a repair tells of its own panel alone.
+struct PutRight {
+    std::set<DefectId> replaced;
+    std::vector<std::pair<DefectId, PanelPlace>> repaired;
 
-/// Defects of which a repair or a new part tells.
-using PutRight = std::set<DefectId>;
+    [[nodiscard]] bool isOf(const DefectId& defect, const PanelPlace& place) const {
+        return replaced.contains(defect) || std::ranges::any_of(repaired, [&](const auto& each) {
+                   return each.first == defect && (!place.isOnePanel() || each.second == place);
+               });
+    }
+};
 
 enum class Settled { No, Open, InWords, PutRight };
 
@@ -131,9 +121,29 @@ Settled settledOf(const Reading& reading, const ItemFacts& item, const PutRight&
         if (std::ranges::any_of(open, [&](const OpenDefect& each) { return each.found->defect == mark.defect; }))
             return Settled::Open;
         if (settled != Settled::PutRight)
-            settled = putRight.contains(mark.defect) ? Settled::PutRight : Settled::InWords;
+            settled = putRight.isOf(mark.defect, reading.body.place) ? Settled::PutRight : Settled::InWords;
     }
     return settled;
+}
+
+/// Those that speak of the fabric as it is, in the order of stamps.
+std::vector<Compared> speaking(const std::vector<Compared>& all, const ItemFacts& item,
+                               const std::vector<Stamped<RepairMade>>& repairs, const Retests* retests) {
+    const auto isAnswered = [&](const Compared& earlier, const Compared& later) {
+        return earlier.decision.judgement != Judgement::Fails || later.decision.judgement == Judgement::Fails ||
+               (retests && retests->shows(*later.reading, earlier.reading->body,
+                                          settledOf(*earlier.reading, item, {}) > Settled::Open));
+    };
+    std::vector<Compared> latest;
+    latest.reserve(all.size());
+    for (const auto& each : all) {
+        std::erase_if(latest, [&](const Compared& earlier) {
+            return takesThePlaceOf(each.reading->body, earlier.reading->body) && isAnswered(earlier, each);
+        });
+        latest.push_back(each);
+    }
+    std::erase_if(latest, [&](const Compared& each) { return isReplaced(each, item, repairs, retests); });
+    return latest;
 }
 
 State stateOf(const Compared& compared, const ItemFacts& item, const PutRight& putRight) {
@@ -214,20 +224,22 @@ PutRight repaired(const FabricHistory& history) {
     PutRight putRight;
     for (const auto& repair : history.repairs)
         if (repair.body.defect)
-            putRight.insert(*repair.body.defect);
+            putRight.repaired.emplace_back(*repair.body.defect, repair.body.place);
     return putRight;
 }
 
-/// Whether a part was replaced for any of the defects that readings of an item were found with.
+/// Whether a part was replaced for any of the cleared defects that readings of an item were found with.
 Result<void> addReplaced(Books& books, const ItemFacts& item, CivilDate on, PutRight& putRight) {
+    const auto open = openDefects(item);
     for (const auto& mark : item.defects) {
-        if (!mark.failed || putRight.contains(mark.defect))
+        if (!mark.failed ||
+            std::ranges::any_of(open, [&](const OpenDefect& each) { return each.found->defect == mark.defect; }))
             continue;
         const auto told = books.told({Subject::Defect, mark.defect.text(), {kindName<PartReplaced>()}, on});
         if (!told)
             return tl::unexpected(told.error());
         if (std::ranges::any_of(*told, [](const JournalLine& line) { return !line.voided; }))
-            putRight.insert(mark.defect);
+            putRight.replaced.insert(mark.defect);
     }
     return {};
 }

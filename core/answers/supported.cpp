@@ -3,6 +3,7 @@
 
 #include "answers/bench_file.h"
 
+#include <algorithm>
 #include <functional>
 #include <map>
 
@@ -62,6 +63,22 @@ Result<std::vector<InspectionId>> unsupportedReleasesOf(Books& books, const std:
             unsupported.push_back(inspection);
     }
     return unsupported;
+}
+
+Result<LostReleases> unsupportedByBalloon(Books& books, CivilDate on, std::size_t most) {
+    const auto unsupported = unsupportedReleases(books, std::nullopt, on, most);
+    if (!unsupported)
+        return tl::unexpected(unsupported.error());
+    LostReleases lost;
+    if (unsupported->empty())
+        return lost;
+    const auto cards = inspectionsOn(books, on);
+    if (!cards)
+        return tl::unexpected(cards.error());
+    for (const auto& card : *cards)
+        if (card.balloon && std::ranges::find(*unsupported, card.inspection) != unsupported->end())
+            lost[*card.balloon].push_back(card.inspection);
+    return lost;
 }
 
 }

@@ -6,6 +6,8 @@
 
 #include "registry/books.h"
 
+#include <map>
+
 namespace crownring {
 
 /// The latest come first.
@@ -17,6 +19,10 @@ unsupportedReleases(Books& books, const std::optional<Registration>& balloon, Ci
 /// Of the visits in which any of these items was inspected, the latest opened first.
 [[nodiscard]] Result<std::vector<InspectionId>> unsupportedReleasesOf(Books& books, const std::vector<ItemId>& items,
                                                                       CivilDate on, std::size_t most);
+
+using LostReleases = std::map<Registration, std::vector<InspectionId>>;
+/// Of the whole fleet, by the balloon that was inspected; of components that were alone on the bench none.
+[[nodiscard]] Result<LostReleases> unsupportedByBalloon(Books& books, CivilDate on, std::size_t most);
 
 /// What counts today was released last: so many releases are asked about where a balloon or a kit is asked for.
 inline constexpr std::size_t latestReleases = 4;

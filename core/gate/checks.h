@@ -111,7 +111,8 @@ namespace crownring {
 [[nodiscard]] Findings askFittings(const Batch& batch);
 
 /// NotReleasable where what is kept apart comes back without a release of its own (ML.A.504, from memory), where what
-/// was condemned comes back at all (49 CFR 180.203, read), and where what is kept apart is still fitted.
+/// was condemned comes back at all (49 CFR 180.203, read), and where what is kept apart is still fitted; also where
+/// it would come back so by a later word that was there before, or by an amendment that takes the keeping apart away.
 [[nodiscard]] Findings askItemStates(const Batch& batch);
 
 /// NotReleasable for the filling of a cylinder whose transport test is past or not shown (ADR 4.1.6.10, 49 CFR
@@ -131,6 +132,14 @@ namespace crownring {
 /// NotReleasable for a clearing, as written or as corrected, of a defect that a reading found, while no later reading
 /// in its place passes by what the type's manual states: a repair or a part in words shows nothing.
 [[nodiscard]] Findings askRereadings(const Batch& batch);
+
+/// NotReleasable for a repair, as written or as corrected, for a defect that a reading found, anywhere but in the place
+/// of that reading, where it has one: what is said of no panel puts none right.
+[[nodiscard]] Findings askRepairs(const Batch& batch);
+
+/// NotReleasable for a test of fabric, as written or as corrected, that is on a list of discrepancies which is pending,
+/// where neither a visit of the record nor a signed paper shows that it was carried out: a statement shows nothing.
+[[nodiscard]] Findings askListedTests(const Batch& batch);
 
 /// NotReleasable for a correction or a void of an event, a manual's limit, a directive or a list of parts, on which it
 /// rests what grounds, by somebody who may not decide that of a defect, or without saying who and why.

@@ -30,6 +30,8 @@ std::span<const Check> allChecks() {
         Check{"a defect is called less than it was found by who may decide that", askGradings},
         Check{"a defect is not cleared before it was found", askClearings},
         Check{"what a reading found is read again before it is rectified", askRereadings},
+        Check{"what is put right of a reading is put right in its place", askRepairs},
+        Check{"a test on a list of discrepancies is answered by its readings", askListedTests},
         Check{"a reading that failed is taken back by who may decide that", askReadingAmendments},
         Check{"a reading that failed is not judged anew but by who may decide that", askJudgedAnew},
         Check{"what grounds rests on is taken back by who may decide that", askGroundAmendments},

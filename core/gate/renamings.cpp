@@ -23,9 +23,9 @@ Result<std::optional<Problem>> outUnderAnother(const Batch& batch, const Registr
 
 /// How many envelopes a registration carries once a balloon has taken it: asked with the renaming, and with a fitting
 /// that comes to the record after it, so that either order of arrival is refused.
-class Carried {
+class CarriedOver {
 public:
-    explicit Carried(Books& books) : m_books(books) {}
+    explicit CarriedOver(Books& books) : m_books(books) {}
 
     Result<bool> twoOn(const Registration& registration, CivilDate on) {
         const auto facts = m_books.facts({registration, {}}, on);
@@ -77,7 +77,7 @@ Findings askRenamings(const Batch& batch) {
         if (*out)
             problems.push_back(atLine(**out, line));
     }
-    Carried carried(batch.books);
+    CarriedOver carried(batch.books);
     for (const auto& [entry, line] : batch.entries) {
         const auto now = standingAs<BalloonRenamed, ItemFitted>(batch.journal, entry);
         if (!now)

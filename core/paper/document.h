@@ -131,9 +131,10 @@ struct Label {
     std::string title;    ///< the item
     std::string subtitle; ///< what it is
     std::vector<Fact> facts;
-    std::string status; ///< as large as the title: "released", "NOT RELEASED"
+    std::string status; ///< as large as the title: "released", "NOT RELEASED"; empty: it says nothing of that
     bool bars = false;  ///< told by a frame round the status too
     std::string note;
+    std::string code{}; ///< what a machine reads off it; empty: nothing
     bool operator==(const Label&) const = default;
 };
 

@@ -92,7 +92,7 @@ Json json(const Checks& checks) {
 Json json(const Labels& labels) {
     return {{"block", "labels"},
             {"labels", each(labels.labels, [](const Label& label) {
-                 return Json{{"title", label.title},
+                 Json object{{"title", label.title},
                              {"subtitle", label.subtitle},
                              {"facts", each(label.facts,
                                             [](const Fact& fact) {
@@ -101,6 +101,9 @@ Json json(const Labels& labels) {
                              {"status", label.status},
                              {"bars", label.bars},
                              {"note", label.note}};
+                 if (!label.code.empty())
+                     object["code"] = label.code;
+                 return object;
              })}};
 }
 

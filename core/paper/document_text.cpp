@@ -152,6 +152,8 @@ public:
                     joined(wrapped(label.status, m_columns));
             if (!label.note.empty())
                 text += joined(wrapped(label.note, m_columns));
+            if (!label.code.empty())
+                text += joined(wrapped("[" + label.code + "]", m_columns));
         }
         return text;
     }

@@ -64,7 +64,7 @@ paper::Document reviewPaper(const Entry& signing, const std::vector<Problem>& ag
     document.blocks.emplace_back(Paragraph{in.say(ReviewPhrase::NoCertificateItself, {said.form}), Emphasis::Strong});
     if (!said.statement.empty()) {
         document.blocks.emplace_back(Statement{said.statement, {}});
-        addConfirmed(document, said.confirmed, in);
+        addConfirmed(document, said.confirmed, AdoptedTexts{}, in);
     }
     document.blocks.emplace_back(Paragraph{provenText(said.proof, in), Emphasis::Quiet});
     for (const auto& each : against)

@@ -96,7 +96,7 @@ void addStatement(paper::Document& document, const BenchFile& file, const Releas
     else if (prescribed.because)
         document.blocks.emplace_back(paper::Paragraph{in.say(*prescribed.because), paper::Emphasis::Quiet});
     if (const auto& closed = file.inspection.closed; closed && closed->body.signatory && !text.empty())
-        addConfirmed(document, closed->body.confirmed, in);
+        addConfirmed(document, closed->body.confirmed, file.wordings.adopted, in);
 }
 
 void addEarlierRelease(paper::Document& document, const BenchFile& file, const Speech& in) {
@@ -122,17 +122,23 @@ void addSections(paper::Document& document, ReleaseFacts facts, std::vector<pape
     paper::Facts rows{{}, 1, 0.18, true};
     const Argument times = Phrase{ReleasePhrase::TimeInService, {}};
     const Argument data = Phrase{ReleasePhrase::DataUsed, {}};
+    constexpr std::size_t few = 9; // beside the aircraft; the times of more items run on over the whole width
+    const bool isLong = std::ranges::any_of(sections, [&](const ReleaseSection& section) {
+        return section.heading == times && section.paragraphs.size() > few;
+    });
     for (std::size_t number = 0; number < sections.size(); ++number) {
         const auto& section = sections[number];
+        const bool ofAircraft = number == 0 || section.heading == times;
+        const bool runsOn = section.heading == data || (isLong && ofAircraft);
         std::string lines;
         for (const auto& paragraph : section.paragraphs)
-            lines += (lines.empty() ? "" : section.heading == data ? "; " : "\n") + in.say(paragraph);
-        const bool atHead = number == 0 || section.heading == times; // the aircraft
-        (atHead ? head : rows).facts.push_back({in.say(section.heading), lines});
+            lines += (lines.empty() ? "" : runsOn ? "; " : "\n") + in.say(paragraph);
+        (ofAircraft && !isLong ? head : rows).facts.push_back({in.say(section.heading), lines});
     }
     rows.facts.insert(rows.facts.end(), std::make_move_iterator(further.begin()),
                       std::make_move_iterator(further.end()));
-    document.blocks.emplace_back(std::move(head));
+    if (!head.facts.empty())
+        document.blocks.emplace_back(std::move(head));
     document.blocks.emplace_back(std::move(rows));
 }
 

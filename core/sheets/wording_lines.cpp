@@ -20,12 +20,13 @@ std::string idOfConfirmed(const ConfirmedText& each) {
 
 }
 
-void addConfirmed(paper::Document& document, const std::vector<ConfirmedText>& confirmed, const Speech& in) {
+void addConfirmed(paper::Document& document, const std::vector<ConfirmedText>& confirmed, const AdoptedTexts& texts,
+                  const Speech& in) {
     std::string line;
     for (const auto& each : confirmed)
         line += (line.empty() ? "" : " ") +
                 in.say(SignedPhrase::WordingConfirmed,
-                       {idOfConfirmed(each), each.revision, each.against, each.by, each.licence, each.on});
+                       {titleOf(each, texts), each.revision, each.against, each.by, each.licence, each.on});
     if (line.empty())
         line = in.say(SignedPhrase::WordingUnsaid);
     document.blocks.emplace_back(paper::Paragraph{line, paper::Emphasis::Quiet});

@@ -14,7 +14,9 @@
 namespace crownring {
 
 /// In one line; that the record does not say it, where nobody had.
-void addConfirmed(paper::Document& document, const std::vector<ConfirmedText>& confirmed, const Speech& in);
+/// @param texts for their titles
+void addConfirmed(paper::Document& document, const std::vector<ConfirmedText>& confirmed, const AdoptedTexts& texts,
+                  const Speech& in);
 /// On a draft, that the wording shown is not confirmed, where it is not.
 void addUnconfirmed(paper::Document& document, const BenchFile& file, const Speech& in);
 

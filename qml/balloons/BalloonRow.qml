@@ -12,6 +12,7 @@ Line {
     required property string title
     required property string flown
     required property string worst
+    required property string lost
     required property string word
     required property string remains
     required property int standing
@@ -69,6 +70,17 @@ Line {
                 text: row.remains === "" ? row.word : qsTr("%1 · %2").arg(row.word).arg(row.remains)
                 font.bold: true
                 maximumLineCount: 2
+                elide: Text.ElideRight
+                Accessible.ignored: true
+            }
+            Label {
+                width: parent.width
+                horizontalAlignment: Text.AlignRight
+                visible: row.lost !== ""
+                text: row.lost
+                font.bold: true
+                font.pixelSize: Theme.textSmall
+                maximumLineCount: 4
                 elide: Text.ElideRight
                 Accessible.ignored: true
             }

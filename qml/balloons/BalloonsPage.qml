@@ -4,6 +4,7 @@ import Crownring.Theme
 import Crownring.Parts
 import Crownring.Desk
 import Crownring.Fabric
+import Crownring.Components
 import Crownring.Balloons
 
 // The place Balloons: the register and the items, and the page of the one that is chosen.
@@ -12,18 +13,21 @@ FocusScope {
 
     property bool phone: false
     property alias detailShown: pair.detailShown
-    property int leaf: 0 // 0 balloons, 1 items, 2 the fabric of the fleet
+    property int leaf: 0 // 0 balloons, 1 items, 2 the fabric of the fleet, 3 the pool
 
     signal dueAsked(item: string, requirement: string)
     signal act(kind: string, balloon: string, item: string, requirement: string)
     signal correct(entry: string)
     signal voidEntry(entry: string)
     signal inspect(balloon: string)
+    signal rectify(balloon: string, item: string, requirement: string)
     signal defectOfFlight(flight: string)
     signal readingAsked(item: string, given: var, about: string)
+    signal batchAsked(kind: string, items: var)
 
     readonly property alias place: balloons
     readonly property alias subject: shown
+    readonly property alias pool: poolDesk
 
     function showBalloon(balloon: string) {
         page.leaf = 0;
@@ -35,6 +39,9 @@ FocusScope {
     }
     function showLots() {
         page.leaf = 2;
+    }
+    function showPool() {
+        page.leaf = 3;
     }
     function showLeaf(code: string, fabricLeaf: int) {
         pane.showLeaf(code);
@@ -54,8 +61,15 @@ FocusScope {
         items.positionViewAtIndex(items.currentIndex, ListView.Contain);
     }
 
-    BalloonsPlace { id: balloons }
+    BalloonsPlace {
+        id: balloons
+        shown: page.visible
+    }
     SubjectPage { id: shown }
+    PoolDesk {
+        id: poolDesk
+        shown: page.leaf === 3 && page.visible
+    }
     LotsDesk {
         id: lots
         active: page.leaf === 2 && page.visible
@@ -75,8 +89,8 @@ FocusScope {
                 spacing: Theme.snug
                 bottomPadding: Theme.snug
                 Segments {
-                    names: [qsTr("Balloons %1").arg(balloons.balloons.count), qsTr("Items %1").arg(balloons.items.count), qsTr("Fabric")]
-                    codes: ["balloons.balloons", "balloons.items", "balloons.fabric"]
+                    names: [qsTr("Balloons %1").arg(balloons.balloons.count), qsTr("Items %1").arg(balloons.items.count), qsTr("Fabric"), qsTr("Pool")]
+                    codes: ["balloons.balloons", "balloons.items", "balloons.fabric", "balloons.pool"]
                     current: page.leaf
                     onChosen: index => page.leaf = index
                 }
@@ -85,7 +99,7 @@ FocusScope {
                     spacing: Theme.snug
                     visible: page.leaf < 2
                     SearchField {
-                        width: parent.width - add.width - Theme.snug - (own.visible ? own.width + Theme.snug : 0) - (pool.visible ? pool.width + Theme.snug : 0) - (out.visible ? out.width + Theme.snug : 0)
+                        width: parent.width - add.width - Theme.snug - (own.visible ? own.width + Theme.snug : 0) - (loose.visible ? loose.width + Theme.snug : 0) - (out.visible ? out.width + Theme.snug : 0)
                         name: page.leaf === 0 ? qsTr("Registration or name") : qsTr("Item, serial, type, place")
                         onSaid: words => balloons.words = words
                     }
@@ -98,7 +112,7 @@ FocusScope {
                         onClicked: Habits.mineOnly = !Habits.mineOnly
                     }
                     Chip {
-                        id: pool
+                        id: loose
                         visible: page.leaf === 1
                         text: qsTr("pool")
                         chosen: balloons.poolOnly
@@ -165,6 +179,15 @@ FocusScope {
                 phone: true // it has the width of a list
                 withScore: page.phone
             },
+            PoolPane {
+                anchors.top: head.bottom
+                anchors.bottom: parent.bottom
+                width: parent.width
+                visible: page.leaf === 3
+                desk: poolDesk
+                onItemAsked: item => page.showItem(item)
+                onBatchAsked: (kind, items) => page.batchAsked(kind, items)
+            },
             EmptyPlace {
                 anchors.top: head.bottom
                 anchors.bottom: parent.bottom
@@ -209,7 +232,7 @@ FocusScope {
             SubjectPane {
                 id: pane
                 anchors.fill: parent
-                visible: page.leaf < 2
+                visible: page.leaf !== 2
                 subject: shown
                 phone: page.phone
                 onBalloonAsked: balloon => page.showBalloon(balloon)
@@ -219,8 +242,10 @@ FocusScope {
                 onCorrect: entry => page.correct(entry)
                 onVoidEntry: entry => page.voidEntry(entry)
                 onInspect: balloon => page.inspect(balloon)
+                onRectify: (balloon, item, requirement) => page.rectify(balloon, item, requirement)
                 onDefectOfFlight: flight => page.defectOfFlight(flight)
                 onReadingAsked: (item, given, about) => page.readingAsked(item, given, about)
+                onComponentAct: (kind, item) => page.batchAsked(kind, [item])
             }
         ]
     }

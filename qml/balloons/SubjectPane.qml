@@ -5,6 +5,7 @@ import Crownring.Parts
 import Crownring.Desk
 import Crownring.Fabric
 import Crownring.Returns
+import Crownring.Components
 import Crownring.Balloons
 
 // The page of a balloon or an item: what it is, what can be written about it, its items, what is due, its history.
@@ -18,7 +19,7 @@ Item {
     readonly property bool roomy: pane.unfolded || (!pane.phone && !lists.visible)
     readonly property bool ofBalloon: pane.subject.balloon !== ""
     // Where there is no fabric its leaf is left out.
-    readonly property list<string> leafCodes: (pane.ofBalloon ? ["items"] : []).concat(["due"], pane.subject.fabricOf !== "" ? ["fabric"] : [], ["history"])
+    readonly property list<string> leafCodes: (pane.ofBalloon ? ["items"] : []).concat(pane.ofBalloon ? ["due"] : ["due", "parts"], pane.subject.fabricOf !== "" ? ["fabric"] : [], ["history"])
     readonly property string shownLeaf: pane.leafCodes[Math.min(pane.leaf, pane.leafCodes.length - 1)] ?? ""
     readonly property alias fabric: fabricDesk
     readonly property alias returns: returnDesk
@@ -39,6 +40,8 @@ Item {
             return qsTr("Items %1").arg(pane.subject.items.count);
         case "due":
             return qsTr("Due %1").arg(pane.subject.dues.count);
+        case "parts":
+            return components.parts.count === 0 ? qsTr("Parts") : qsTr("Parts %1").arg(components.parts.count);
         case "fabric":
             return qsTr("Fabric");
         default:
@@ -53,14 +56,20 @@ Item {
     signal correct(entry: string)
     signal voidEntry(entry: string)
     signal inspect(balloon: string)
+    signal rectify(balloon: string, item: string, requirement: string) // in a visit of its own
     signal defectOfFlight(flight: string)
     signal readingAsked(item: string, given: var, about: string)
+    signal componentAct(kind: string, item: string)
 
     FabricDesk {
         id: fabricDesk
         envelope: pane.shownLeaf === "fabric" && pane.visible ? pane.subject.fabricOf : ""
     }
 
+    ComponentDesk {
+        id: components
+        item: pane.visible ? pane.subject.item : ""
+    }
     ReturnDesk {
         id: returnDesk
         balloon: pane.visible ? pane.subject.balloon : ""
@@ -69,6 +78,7 @@ Item {
         id: approval
         objectName: "returns.sheet"
         desk: returnDesk
+        onReadingAsked: (item, requirement) => pane.rectify(pane.subject.balloon, item, requirement)
     }
 
     EmptyPlace {
@@ -154,6 +164,7 @@ Item {
             phone: pane.phone
             onDueAsked: (item, requirement) => pane.dueAsked(item, requirement)
             onApprovalAsked: inspection => approval.openFor(inspection)
+            onReadingAsked: (item, requirement) => pane.rectify(pane.subject.balloon, item, requirement)
             onRectifyAsked: (kind, item, requirement) => pane.act(kind, pane.subject.balloon, item, requirement)
         }
         Flow {
@@ -181,13 +192,13 @@ Item {
             }
             Button {
                 objectName: "subject.fit"
-                visible: pane.roomy && (pane.ofBalloon || pane.subject.fittedTo === "")
+                visible: pane.roomy && (pane.ofBalloon || (pane.subject.fittedTo === "" && components.partOf === ""))
                 text: pane.ofBalloon ? qsTr("Fit an item …") : qsTr("Fit it …")
                 onClicked: pane.act("item.fitted", pane.subject.balloon, pane.subject.item, "")
             }
             Button {
                 objectName: "subject.remove"
-                visible: pane.roomy && (pane.ofBalloon ? pane.subject.items.count > 0 : pane.subject.fittedTo !== "")
+                visible: pane.roomy && (pane.ofBalloon ? pane.subject.items.count > 0 : pane.subject.fittedTo !== "" && components.partOf === "")
                 text: pane.ofBalloon ? qsTr("Remove an item …") : qsTr("Remove it …")
                 onClicked: pane.act("item.removed", pane.ofBalloon ? pane.subject.balloon : pane.subject.fittedTo, pane.subject.item, "")
             }
@@ -305,74 +316,24 @@ Item {
             onActed: pane.act("programme.adopted", pane.subject.balloon, pane.subject.item, "")
             shape: LineSign.Rules
         }
-        RowList {
+        HistoryList {
             id: history
-            property string open: ""
-            property bool atTop: true // then what is written next is seen, too
-            onMovementEnded: history.atTop = history.atYBeginning
-            onCurrentIndexChanged: {
-                if (history.activeFocus)
-                    history.atTop = history.currentIndex === 0;
-            }
-            onCountChanged: {
-                if (history.atTop)
-                    history.positionViewAtBeginning();
-            }
             anchors.fill: parent
             visible: pane.shownLeaf === "history"
-            name: qsTr("History")
             model: pane.subject.history
-            delegate: HistoryRow {
-                id: past
-                required property bool amendable
-                required property bool flight
-                required property list<string> photographs
-                objectName: "history." + past.index
-                readonly property bool opened: history.open === past.entry
-                chosen: past.opened
-                bottomPadding: past.opened ? acts.height + Theme.gap : Theme.snug
-                onClicked: history.open = past.opened ? "" : past.entry
-                Column {
-                    id: acts
-                    x: Theme.wide
-                    width: parent.width - 2 * Theme.wide
-                    anchors.bottom: parent.bottom
-                    anchors.bottomMargin: Theme.tight
-                    spacing: Theme.snug
-                    visible: past.opened
-                    Photographs {
-                        width: parent.width
-                        digests: past.opened ? past.photographs : []
-                        of: past.sentence
-                        onShown: digest => photograph.show(digest)
-                    }
-                    Flow {
-                        width: parent.width
-                        spacing: Theme.snug
-                        Button {
-                            objectName: "history.correct"
-                            text: qsTr("Correct …")
-                            visible: past.amendable
-                            onClicked: pane.correct(past.entry)
-                        }
-                        Button {
-                            text: qsTr("Void …")
-                            visible: !past.voided
-                            onClicked: pane.voidEntry(past.entry)
-                        }
-                        Button {
-                            objectName: "history.defect"
-                            text: qsTr("Write a defect …")
-                            visible: past.flight
-                            onClicked: pane.defectOfFlight(past.entry)
-                        }
-                    }
-                }
-            }
-            onOpened: index => {
-                const entry = String(pane.subject.history.data(pane.subject.history.index(index, 0), JournalModel.EntryRole));
-                history.open = history.open === entry ? "" : entry;
-            }
+            onCorrect: entry => pane.correct(entry)
+            onVoidEntry: entry => pane.voidEntry(entry)
+            onDefectOfFlight: flight => pane.defectOfFlight(flight)
+            onPhotographAsked: digest => photograph.show(digest)
+        }
+        ComponentPane {
+            objectName: "subject.componentPane"
+            anchors.fill: parent
+            visible: pane.shownLeaf === "parts"
+            margin: pane.phone ? Theme.wide : Theme.broad
+            desk: components
+            onItemAsked: item => pane.itemAsked(item)
+            onComponentAct: (kind, item) => pane.componentAct(kind, item)
         }
         FabricPane {
             id: fabricPane

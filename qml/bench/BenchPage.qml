@@ -17,6 +17,7 @@ FocusScope {
     signal act(kind: string, inspection: string, defect: string, item: string)
     signal findingAsked(inspection: string, item: string, line: string, finding: string)
     signal correct(entry: string)
+    signal mendAsked(entry: string, key: string)
     signal listAsked(balloon: string)
     signal eventAsked(balloon: string)
 
@@ -39,6 +40,10 @@ FocusScope {
     }
     function beginVisit(balloon: string) {
         visit.begin(balloon);
+    }
+    // What stands on a list is read in a visit of its own.
+    function beginRectification(balloon: string, item: string, requirement: string) {
+        visit.beginRectification(balloon, item, requirement);
     }
     function backToList() {
         pair.detailShown = false;
@@ -188,6 +193,7 @@ FocusScope {
                 onAct: (kind, inspection, defect, item) => page.act(kind, inspection, defect, item)
                 onFindingAsked: (inspection, item, line, finding) => page.findingAsked(inspection, item, line, finding)
                 onListAsked: balloon => page.listAsked(balloon)
+                onMendAsked: (entry, key) => page.mendAsked(entry, key)
             }
         ]
     }

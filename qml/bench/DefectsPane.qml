@@ -16,6 +16,7 @@ Item {
 
     signal act(kind: string, defect: string, item: string)
     signal readAgainAsked(defect: string)
+    signal mendAsked(entry: string)
 
     Scroll {
         id: scroll
@@ -135,7 +136,7 @@ Item {
                             }
                             Button {
                                 objectName: "bench.defect." + row.index + ".again"
-                                visible: pane.desk.lineOfDefect(row.value) !== ""
+                                visible: pane.desk.isReadAgain(row.value)
                                 text: qsTr("Read it again ›")
                                 Accessible.name: qsTr("Read it again: %1").arg(row.label)
                                 onClicked: pane.readAgainAsked(row.value)
@@ -172,6 +173,8 @@ Item {
             model: pane.desk.repairs
             Column {
                 id: made
+                required property int index
+                required property string value
                 required property string label
                 required property string detail
                 width: scroll.width - 2 * scroll.margin
@@ -184,6 +187,13 @@ Item {
                     text: made.detail
                     soft: true
                     font.pixelSize: Theme.textSmall
+                }
+                Button {
+                    objectName: "bench.made." + made.index + ".correct"
+                    quiet: true
+                    text: qsTr("Correct …")
+                    Accessible.name: qsTr("Correct: %1").arg(made.label)
+                    onClicked: pane.mendAsked(made.value)
                 }
             }
         }

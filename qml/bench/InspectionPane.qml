@@ -17,6 +17,7 @@ FocusScope {
     signal act(kind: string, inspection: string, defect: string, item: string)
     signal findingAsked(inspection: string, item: string, line: string, finding: string)
     signal listAsked(balloon: string)
+    signal mendAsked(entry: string, key: string) // what was written is to be corrected, at that key
 
     readonly property alias readings: reader
     readonly property alias release: releaser
@@ -173,6 +174,7 @@ FocusScope {
             desk: pane.desk
             phone: pane.phone
             onAct: (kind, defect, item) => pane.act(kind, pane.desk.inspection, defect, item)
+            onMendAsked: entry => pane.mendAsked(entry, "")
             onReadAgainAsked: defect => {
                 reader.readAgain(defect);
                 pane.show(1);
@@ -190,6 +192,21 @@ FocusScope {
                     return;
                 pane.show(0);
                 checks.openLine(at);
+            }
+            onReadingAsked: (entry, equipment) => {
+                if (!reader.showReading(entry))
+                    return;
+                pane.show(1);
+                if (equipment)
+                    toRead.showEquipment();
+                else
+                    toRead.lead();
+            }
+            onWorkAsked: (entry, key) => {
+                if (entry === "")
+                    pane.act("work.performed", pane.desk.inspection, "", "");
+                else
+                    pane.mendAsked(entry, key);
             }
             onDefectsAsked: pane.show(2)
             onListAsked: balloon => pane.listAsked(balloon)

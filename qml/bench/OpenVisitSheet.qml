@@ -20,8 +20,16 @@ Sheet {
 
     function begin(balloon: string) {
         opening.begin(balloon);
+        sheet.show();
+    }
+    function beginRectification(balloon: string, item: string, requirement: string) {
+        opening.beginRectification(balloon, item, requirement);
+        sheet.show();
+    }
+    function show() {
         person.text = opening.inspector;
         order.text = "";
+        search.clear();
         sheet.open();
     }
 
@@ -164,6 +172,7 @@ Sheet {
                                          : qsTr("%1 chosen. Words find others, of the pool or of another balloon.").arg(opening.chosenItems)
         }
         SearchField {
+            id: search
             objectName: "bench.visit.words"
             width: parent.width
             name: qsTr("Find an item to add")

@@ -13,6 +13,10 @@ Flow {
 
     spacing: Theme.gap
 
+    function takeTester() {
+        tester.forceActiveFocus(Qt.TabFocusReason);
+    }
+
     component Asked: Column {
         id: asked
         required property string label
@@ -58,6 +62,7 @@ Flow {
             Accessible.ignored: true
         }
         ChoiceField {
+            id: tester
             objectName: "bench.tester"
             width: parent.width
             name: qsTr("Test equipment")
@@ -65,6 +70,12 @@ Flow {
             model: conditions.reader.testers
             value: conditions.reader.tester
             onPicked: value => conditions.reader.tester = value
+        }
+        Button {
+            objectName: "bench.tester.name"
+            visible: conditions.reader.misnamed > 0
+            text: qsTr("Write it to the readings without it: %1").arg(conditions.reader.misnamed)
+            onClicked: conditions.reader.nameTester()
         }
         Label {
             objectName: "bench.tester.remark"

@@ -16,6 +16,7 @@ Column {
     spacing: Theme.gap
 
     signal placeAsked
+    signal equipmentAsked
 
     // To what is asked for next: the figure, the held load, or the place on the map.
     function takeFocus() {
@@ -240,8 +241,10 @@ Column {
                 Button {
                     id: mend
                     objectName: "bench.question.mend"
-                    text: qsTr("Mend it")
+                    text: form.reader.equipmentAsked ? qsTr("Choose it") : qsTr("Mend it")
                     onClicked: {
+                        if (form.reader.equipmentAsked)
+                            return form.equipmentAsked();
                         form.reader.letGo();
                         form.takeFocus();
                         figure.selectAll();
@@ -250,7 +253,7 @@ Column {
                 Button {
                     id: keep
                     objectName: "bench.question.keep"
-                    text: qsTr("Keep it")
+                    text: form.reader.equipmentAsked ? qsTr("Write it without") : qsTr("Keep it")
                     onClicked: form.reader.stand()
                 }
             }

@@ -44,6 +44,11 @@ Item {
         pane.following = true;
         beginning.restart();
     }
+    // To the test equipment, where that is missing.
+    function showEquipment() {
+        pane.changing = true;
+        conditions.takeTester();
+    }
     // Where the series at hand has enough by now, the next one that asks.
     function skip() {
         if (form.next >= 0)
@@ -121,6 +126,7 @@ Item {
             atWork: pane.atWork
             terse: pane.phone
             onPlaceAsked: map.forceActiveFocus(Qt.TabFocusReason)
+            onEquipmentAsked: pane.showEquipment()
         }
         Button {
             objectName: "bench.held.all"
@@ -195,6 +201,7 @@ Item {
             }
         }
         ReadingConditions {
+            id: conditions
             width: Math.min(parent.width, 560)
             visible: pane.atWork && (pane.wide || pane.changing)
             reader: pane.reader

@@ -4,7 +4,7 @@ import Crownring.Theme
 import Crownring.Parts
 import Crownring.Bench
 
-// Why it cannot be signed yet, and what answers each reason. One about a line leads to it.
+// Why it cannot be signed yet, and what answers each reason. What can be gone to is a tap away.
 Column {
     id: list
 
@@ -15,7 +15,29 @@ Column {
     readonly property int shown: list.unfolded ? list.release.refusals.count : list.few
 
     signal lineAsked(line: string, item: string)
+    signal readingAsked(entry: string, equipment: bool)
+    signal workAsked(entry: string, key: string) // to be corrected; without an entry to be described
     signal defectsAsked
+
+    function go(row: int, line: string) {
+        const entry = list.release.entryOfRefusal(row);
+        switch (list.release.wayOfRefusal(row)) {
+        case "line":
+            return list.lineAsked(line, list.release.itemOfRefusal(row));
+        case "reading":
+            return list.readingAsked(entry, false);
+        case "equipment":
+            return list.readingAsked(entry, true);
+        case "grade":
+            return list.workAsked(entry, "grade");
+        case "work":
+            return list.workAsked(entry, "");
+        case "describe":
+            return list.workAsked("", "");
+        case "defects":
+            return list.defectsAsked();
+        }
+    }
 
     Label {
         width: parent.width
@@ -34,20 +56,17 @@ Column {
             required property string value
             required property string label
             required property string detail
-            readonly property string line: row.value
+            readonly property bool leads: list.release.wayOfRefusal(row.index) !== ""
             objectName: "bench.refusal." + row.index
             visible: row.index < list.shown
             width: list.width
             height: Math.max(Theme.touch, words.implicitHeight + 2 * Theme.snug)
             leftPadding: Theme.gap
-            focusPolicy: row.line === "" ? Qt.NoFocus : Qt.StrongFocus
+            focusPolicy: row.leads ? Qt.StrongFocus : Qt.NoFocus
             held: row.visualFocus
             Accessible.name: qsTr("%1. %2").arg(row.label).arg(row.detail)
-            Accessible.role: row.line === "" ? Accessible.ListItem : Accessible.Button
-            onClicked: {
-                if (row.line !== "")
-                    list.lineAsked(row.line, list.release.itemOfRefusal(row.index));
-            }
+            Accessible.role: row.leads ? Accessible.Button : Accessible.ListItem
+            onClicked: list.go(row.index, row.value)
             Keys.onReturnPressed: row.clicked()
             Keys.onEnterPressed: row.clicked()
             contentItem: Item {
@@ -77,7 +96,7 @@ Column {
                     anchors.verticalCenter: parent.verticalCenter
                     width: 16
                     height: 16
-                    visible: row.line !== ""
+                    visible: row.leads
                     shape: LineSign.Forward
                     tone: Theme.inkSoft
                 }

@@ -17,6 +17,8 @@ Item {
     onInspectionChanged: scroll.contentY = 0
 
     signal lineAsked(line: string, item: string)
+    signal readingAsked(entry: string, equipment: bool)
+    signal workAsked(entry: string, key: string)
     signal defectsAsked
     signal listAsked(balloon: string)
     signal act(kind: string, defect: string, item: string)
@@ -93,7 +95,18 @@ Item {
             release: pane.release
             barring: pane.desk.barring
             onLineAsked: (line, item) => pane.lineAsked(line, item)
+            onReadingAsked: (entry, equipment) => pane.readingAsked(entry, equipment)
+            onWorkAsked: (entry, key) => pane.workAsked(entry, key)
             onDefectsAsked: pane.defectsAsked()
+        }
+        Label {
+            width: pane.measure
+            objectName: "bench.nocheckflight"
+            visible: pane.open && pane.release.outcome === 3 && pane.release.noCheckFlight !== ""
+            text: qsTr("It may be signed so, but no check flight can rest on it:\n%1").arg(pane.release.noCheckFlight)
+            color: Theme.ember
+            font.bold: true
+            Accessible.role: Accessible.AlertMessage
         }
         Statement {
             width: pane.measure

@@ -36,6 +36,7 @@ Window {
         const subject = parts.slice(1).join("/");
         window.place = window.numberOf(parts[0], ["", "balloons", "bench", "rules", "record"]);
         next.leaf = parts[0] === "rig-up" ? 1 : 0;
+        rules.leaf = 0;
         next.detailShown = balloons.detailShown = bench.detailShown = rules.detailShown = record.detailShown = false;
         bench.opening.close();
         bench.shopShown = name === "bench/shop";
@@ -47,6 +48,8 @@ Window {
             next.openRow(0);
         else if (name === "balloons/fabric")
             balloons.showLots();
+        else if (name === "balloons/pool")
+            balloons.showPool();
         else if (parts[0] === "balloons") {
             balloons.showBalloon(parts[1]);
             balloons.showLeaf(parts[2] ?? "", window.numberOf(parts[3] ?? "", ["map", "chart", "table"]));
@@ -56,7 +59,9 @@ Window {
         else if (parts[0] === "bench" && !bench.shopShown) {
             bench.showInspection(parts[1]);
             bench.showLeaf(window.numberOf(parts[2] ?? "", ["", "readings", "defects", "release"]));
-        } else if (parts[0] === "rules")
+        } else if (parts[0] === "rules" && parts[1] === "directives")
+            rules.showDirective(parts.slice(2).join("/"));
+        else if (parts[0] === "rules")
             rules.showProgramme(subject);
         else if (parts[0] === "record")
             record.leaf = window.numberOf(subject, ["", "questions", "flights", "upkeep"]);
@@ -92,6 +97,10 @@ Window {
     function goToFabric(item: string) {
         window.goToItem(item);
         balloons.showLeaf("fabric", 0);
+    }
+    function goToDirective(directive: string) {
+        window.place = 3;
+        rules.showDirective(directive);
     }
     function goToDue(item: string, requirement: string) {
         window.place = 0;
@@ -186,6 +195,7 @@ Window {
                 onBalloonAsked: balloon => window.goToBalloon(balloon)
                 onItemAsked: item => window.goToItem(item)
                 onFabricAsked: item => window.goToFabric(item)
+                onDirectiveAsked: directive => window.goToDirective(directive)
                 onAct: (kind, balloon, item, requirement) => form.begin(kind, balloon, item, requirement)
             }
             BalloonsPage {
@@ -199,8 +209,14 @@ Window {
                 onCorrect: entry => form.correct(entry)
                 onVoidEntry: entry => form.voidEntry(entry)
                 onInspect: balloon => window.inspect(balloon)
+                onRectify: (balloon, item, requirement) => {
+                    window.place = 2;
+                    bench.detailShown = false;
+                    bench.beginRectification(balloon, item, requirement);
+                }
                 onDefectOfFlight: flight => form.defectOfFlight(flight)
                 onReadingAsked: (item, given, about) => form.beginWith("reading.taken", item, given, about)
+                onBatchAsked: (kind, items) => form.beginFor(kind, items)
             }
             BenchPage {
                 id: bench
@@ -210,11 +226,17 @@ Window {
                 phone: window.phone
                 onAct: (kind, inspection, defect, item) => {
                     form.beginAtBench(kind, inspection, defect, item, inspection === "" ? [] : bench.desk.scope);
-                    if (inspection !== "")
-                        form.offerTasks(bench.desk.ownerTasks);
+                    if (inspection === "")
+                        return;
+                    form.offerTasks(bench.desk.ownerTasks);
+                    if (bench.desk.graded)
+                        form.askGrade();
+                    if (defect !== "")
+                        form.askPlace(bench.desk.placeOfDefect(defect));
                 }
                 onFindingAsked: (inspection, item, line, finding) => form.beginFinding(inspection, item, line, finding, bench.desk.scope)
                 onCorrect: entry => form.correct(entry)
+                onMendAsked: (entry, key) => form.correct(entry, key)
                 onListAsked: balloon => window.goToList(balloon)
                 onEventAsked: balloon => form.begin("event.reported", balloon, "", "")
             }
@@ -227,6 +249,13 @@ Window {
                 onAdopt: programme => form.adopt(programme)
                 onAdoptFile: file => form.adoptFile(file)
                 onDueAsked: (item, requirement) => window.goToDue(item, requirement)
+                onItemAsked: item => window.goToItem(item)
+                onEnterDirective: form.begin("directive.issued")
+                onAnswerDirective: (directive, revision, about, items) => form.beginFor("directive.answered", items, {
+                    directive: directive,
+                    revision: revision
+                }, about)
+                onCorrect: entry => form.correct(entry)
             }
             RecordPage {
                 id: record
@@ -263,11 +292,11 @@ Window {
         place: window.place
         onChosen: place => window.place = place
     }
-    // On a phone the actions are at the bottom: it stands at the top there; above those of the bench on a desk.
+    // Where the places leave room for it: on a phone at the top, since the actions are at the bottom there.
     NoticeBar {
         id: notice
         x: room.x + Theme.gap
-        y: window.phone ? top.height + Theme.gap : parent.height - height - Theme.gap - (window.place === 2 ? 60 : 0)
+        y: window.phone ? top.height + Theme.gap : parent.height - height - Theme.gap
         width: Math.min(room.width - 2 * Theme.gap, 640)
     }
 

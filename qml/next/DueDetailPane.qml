@@ -14,6 +14,7 @@ Item {
     signal balloonAsked(balloon: string)
     signal itemAsked(item: string)
     signal fabricAsked(item: string)
+    signal directiveAsked(directive: string)
     signal act(kind: string, balloon: string, item: string, requirement: string)
 
     EmptyPlace {
@@ -81,6 +82,13 @@ Item {
                 visible: pane.detail.fabric
                 text: qsTr("Its fabric")
                 onClicked: pane.fabricAsked(pane.detail.item)
+            }
+            Button {
+                objectName: "due.directive"
+                primary: true
+                visible: pane.detail.directive
+                text: qsTr("The directive, to answer it …")
+                onClicked: pane.directiveAsked(pane.detail.directiveNumber)
             }
             Button {
                 text: qsTr("Item %1").arg(pane.detail.item)

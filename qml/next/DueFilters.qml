@@ -48,7 +48,9 @@ Flow {
                     required standing
                     required chosen
                     text: label
-                    visible: number > 0 && index < 8 || chosen // what is not required is told of under the strip
+                    // What is closed or not required is told of at the strip.
+                    readonly property bool isToldOf: index === 8 || index === 6 && !filters.phone
+                    visible: number > 0 && !isToldOf || chosen
                     onClicked: filters.place.standing = filters.place.standing === index ? -1 : index
                 }
             }

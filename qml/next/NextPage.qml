@@ -18,6 +18,7 @@ FocusScope {
     signal balloonAsked(balloon: string)
     signal itemAsked(item: string)
     signal fabricAsked(item: string)
+    signal directiveAsked(directive: string)
     signal act(kind: string, balloon: string, item: string, requirement: string)
 
     readonly property alias place: next
@@ -157,6 +158,7 @@ FocusScope {
                     onBalloonAsked: balloon => page.balloonAsked(balloon)
                     onItemAsked: item => page.itemAsked(item)
                     onFabricAsked: item => page.fabricAsked(item)
+                    onDirectiveAsked: directive => page.directiveAsked(directive)
                     onAct: (kind, balloon, item, requirement) => page.act(kind, balloon, item, requirement)
                 }
             ]

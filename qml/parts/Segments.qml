@@ -3,8 +3,8 @@ import QtQuick
 import QtQuick.Templates as T
 import Crownring.Theme
 
-// A few leaves of one place, side by side, where they are too many for its width in a second row; the chosen one stands
-// on a load tape.
+// A few leaves of one place, side by side; where they are too many for its width in two rows of as many, so that none
+// stands alone. The chosen one stands on a load tape.
 Flow {
     id: segments
 
@@ -13,6 +13,15 @@ Flow {
     property int current: 0
 
     signal chosen(index: int)
+
+    readonly property real inOneRow: {
+        let sum = 0;
+        for (let at = 0; at < leaves.count; ++at)
+            sum += leaves.itemAt(at)?.implicitWidth ?? 0;
+        return sum;
+    }
+    readonly property bool broken: segments.width > 0 && segments.inOneRow > segments.width + 1
+    readonly property int inARow: Math.ceil(leaves.count / 2)
 
     function focusCurrent() {
         const leaf = leaves.itemAt(segments.current);
@@ -33,6 +42,7 @@ Flow {
             readonly property bool here: segments.current === leaf.index
 
             objectName: segments.codes.length > leaf.index ? segments.codes[leaf.index] : ""
+            width: segments.broken ? Math.floor(segments.width / segments.inARow) : leaf.implicitWidth
             implicitHeight: Theme.touch
             implicitWidth: words.implicitWidth + 2 * Theme.gap
             Accessible.role: Accessible.PageTab

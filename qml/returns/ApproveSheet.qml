@@ -19,6 +19,8 @@ Sheet {
         return at < 0 || people.count === 0 ? "" : String(people.data(people.index(at, 0), ChoiceModel.DetailRole) ?? "");
     }
 
+    signal readingAsked(item: string, requirement: string)
+
     function openFor(inspection: string) {
         sheet.desk.begin(inspection);
         sheet.open();
@@ -91,6 +93,18 @@ Sheet {
                     text: refusal.detail
                     soft: true
                     font.pixelSize: Theme.textSmall
+                }
+                Button {
+                    readonly property list<string> reads: sheet.desk.readingOfRefusal(refusal.index)
+                    objectName: "returns.refusal." + refusal.index + ".read"
+                    visible: reads.length > 0
+                    text: qsTr("Read it in a visit …")
+                    Accessible.name: qsTr("Read it in a visit: %1").arg(refusal.label)
+                    onClicked: {
+                        const [item, requirement] = reads;
+                        sheet.close();
+                        sheet.readingAsked(item, requirement);
+                    }
                 }
             }
         }

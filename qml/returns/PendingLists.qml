@@ -16,6 +16,7 @@ Column {
     signal dueAsked(item: string, requirement: string)
     signal approvalAsked(inspection: string)
     signal rectifyAsked(kind: string, item: string, requirement: string)
+    signal readingAsked(item: string, requirement: string)
 
     spacing: Theme.tight
 
@@ -47,6 +48,7 @@ Column {
             required property var model // its `chosen` says that it still stands
             readonly property bool stands: row.model.chosen
             readonly property bool defect: block.desk.isDefect(row.index)
+            readonly property bool read: block.desk.isRead(row.index) // no statement answers it
             objectName: "returns.listed." + row.index
             visible: block.roomy
             width: block.width
@@ -87,9 +89,13 @@ Column {
                     anchors.rightMargin: Theme.snug
                     anchors.verticalCenter: parent.verticalCenter
                     visible: row.stands
-                    text: row.defect ? qsTr("Rectify …") : qsTr("Requirement done …")
-                    Accessible.name: row.defect ? qsTr("Rectify: %1").arg(row.label) : qsTr("Requirement done: %1").arg(row.label)
-                    onClicked: block.rectifyAsked(row.defect ? "defect.cleared" : "requirement.done", block.desk.itemAt(row.index), row.value)
+                    text: row.read ? qsTr("Read it in a visit …") : row.defect ? qsTr("Rectify …") : qsTr("Requirement done …")
+                    Accessible.name: row.read ? qsTr("Read it in a visit: %1").arg(row.label) : row.defect ? qsTr("Rectify: %1").arg(row.label) : qsTr("Requirement done: %1").arg(row.label)
+                    onClicked: {
+                        if (row.read)
+                            return block.readingAsked(block.desk.itemAt(row.index), row.value);
+                        block.rectifyAsked(row.defect ? "defect.cleared" : "requirement.done", block.desk.itemAt(row.index), row.value);
+                    }
                 }
                 LineSign {
                     id: sign

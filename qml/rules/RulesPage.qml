@@ -4,26 +4,43 @@ import QtQuick.Dialogs
 import Crownring.Theme
 import Crownring.Parts
 import Crownring.Wording
+import Crownring.Directives
 import Crownring.Rules
 
-// The place Rules: programmes in force and on the shelf.
+// The place Rules: programmes in force and on the shelf, and directives.
 FocusScope {
     id: page
 
     property bool phone: false
     property alias detailShown: pair.detailShown
+    property int leaf: 0 // 0 programmes, 1 directives
 
     signal adopt(programme: string)
     signal adoptFile(file: url)
     signal dueAsked(item: string, requirement: string)
+    signal itemAsked(item: string)
+    signal enterDirective
+    signal answerDirective(directive: string, revision: string, about: string, items: var)
+    signal correct(entry: string)
 
     readonly property alias place: rules
+    readonly property alias directives: desk
 
+    // Of one number, or the list alone where it is empty.
+    function showDirective(number: string) {
+        page.leaf = 1;
+        if (number === "")
+            return;
+        desk.showNumber(number);
+        pair.detailShown = true;
+    }
     function showProgramme(programme: string) {
+        page.leaf = 0;
         rules.showProgramme(programme);
         pair.detailShown = true;
     }
     function showRequirement(requirement: string) {
+        page.leaf = 0;
         rules.find(requirement);
         pair.detailShown = true;
     }
@@ -43,7 +60,11 @@ FocusScope {
 
     RulesPlace {
         id: rules
-        shown: page.visible
+        shown: page.visible && page.leaf === 0
+    }
+    DirectivesDesk {
+        id: desk
+        shown: page.visible && page.leaf === 1
     }
     FileDialog {
         id: chooser
@@ -63,12 +84,24 @@ FocusScope {
         anchors.fill: parent
         phone: page.phone
         listShare: 0.36
-        detailName: rules.title
+        detailName: page.leaf === 0 ? rules.title : desk.name
         onClosed: pair.detailShown = false
         list: [
+            Segments {
+                id: leaves
+                x: Theme.wide
+                width: parent.width - 2 * Theme.wide
+                names: [qsTr("Programmes"), qsTr("Directives")]
+                codes: ["rules.programmes", "rules.directives"]
+                current: page.leaf
+                onChosen: index => page.leaf = index
+            },
             RowList {
                 id: programmes
-                anchors.fill: parent
+                anchors.top: leaves.bottom
+                anchors.bottom: parent.bottom
+                width: parent.width
+                visible: page.leaf === 0
                 name: qsTr("Programmes")
                 model: rules.programmes
                 header: Column {
@@ -137,11 +170,34 @@ FocusScope {
                     }
                 }
                 onOpened: index => page.showProgramme(rules.programmes.valueAt(index))
+            },
+            DirectiveList {
+                anchors.top: leaves.bottom
+                anchors.bottom: parent.bottom
+                width: parent.width
+                visible: page.leaf === 1
+                desk: desk
+                phone: page.phone
+                onOpened: entry => {
+                    desk.show(entry);
+                    pair.detailShown = true;
+                }
+                onEnterAsked: page.enterDirective()
             }
         ]
         detail: [
+            DirectivePane {
+                anchors.fill: parent
+                visible: page.leaf === 1
+                desk: desk
+                phone: page.phone
+                onItemAsked: item => page.itemAsked(item)
+                onCorrectAsked: entry => page.correct(entry)
+                onAnswerAsked: (directive, revision, about, items) => page.answerDirective(directive, revision, about, items)
+            },
             ProgrammePane {
                 anchors.fill: parent
+                visible: page.leaf === 0
                 place: rules
                 onAdopt: programme => page.adopt(programme)
                 onDueAsked: (item, requirement) => page.dueAsked(item, requirement)

@@ -121,9 +121,10 @@ public:
         return R"({"entry":"defect.cleared","on":"2026-06-01","item":"E1","what":"panel replaced","defect":")" +
                std::string(defect) + '"' + about() + "}";
     }
-    [[nodiscard]] std::string repair(const char* defect) const {
+    /// @param where `,"gore":5,"row":16`
+    [[nodiscard]] std::string repair(const char* defect, const std::string& where = {}) const {
         return R"({"entry":"repair.made","on":"2026-06-01","item":"E1","method":"panel replaced","defect":")" +
-               std::string(defect) + '"' + about() + "}";
+               std::string(defect) + '"' + where + about() + "}";
     }
     [[nodiscard]] std::string deferral(const char* defect, const char* agreedBy) const {
         return R"({"entry":"defect.deferred","on":"2026-06-01","item":"E1","reason":"a patch is ordered","until":"2026-07-31","defect":")" +

@@ -73,4 +73,17 @@ inline std::string happens(Sheet& sheet, int step) {
     }
 }
 
+inline constexpr const char* valvesOfTheirOwn =
+    R"({"entry":"parts.listed","on":"2024-01-01","item":"R1","whole":true}
+{"entry":"parts.listed","on":"2024-01-01","item":"R2","whole":true}
+{"entry":"item.entered","on":"2024-01-01","item":"V1","kind":"other","type":"X-2","serial":"7"}
+{"entry":"item.entered","on":"2024-01-01","item":"V2","kind":"other","type":"Pilot valve","serial":"8"}
+{"entry":"item.entered","on":"2024-01-01","item":"V3","kind":"other","type":"X-3","serial":"9"})";
+inline constexpr const char* burnerOff = R"({"entry":"item.removed","on":"2025-03-02","item":"R1","balloon":"QE-ONE"})";
+inline constexpr const char* valveOut = R"({"entry":"item.removed","on":"2025-03-03","item":"V1","from":"R1"})";
+
+inline std::string fitted(const std::string& valve, const std::string& burner) {
+    return R"({"entry":"item.fitted","on":"2025-03-01","item":")" + valve + R"(","to":")" + burner + "\"}";
+}
+
 }

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-/// crownringctl pool, replace, send and return. Who and what is invented.
+/// crownringctl pool, replace, send, return and tags. Who and what is invented.
 
 #include "ctl/answer.h"
 #include "test_class.h"
 
+#include <QFile>
 #include <QTemporaryDir>
 #include <QtTest>
 
@@ -62,6 +63,16 @@ private slots:
         QVERIFY2(posted.code == 0, posted.err.constData());
     }
 
+    void tagsAreWrittenForWhatIsInTheRecordAlone() {
+        const auto file = m_folder->filePath(QStringLiteral("tags.pdf"));
+        QCOMPARE(ctl({"tags", "--items", "C1,C99", "--to", file}).code, 2);
+        QVERIFY(!QFile::exists(file));
+        const auto written = ctl({"tags", "--items", "C1,V1", "--to", file});
+        QVERIFY2(written.code == 0, written.err.constData());
+        QFile tags(file);
+        QVERIFY(tags.open(QIODevice::ReadOnly) && tags.read(5) == "%PDF-");
+        QCOMPARE(ctl({"tags", "--items", "C1", "--to", file}).code, 2); // a file that is there is not replaced unasked
+    }
     void thePoolHasTheKeysOfTheContract() {
         const auto cylinder = pooled({"--kind", "cylinder", "--on", "2022-06-30"}, "C1");
         QCOMPARE(cylinder["where"], nlohmann::json("QE-ONE"));

@@ -173,6 +173,13 @@ private slots:
             R"({"entry":"entry.corrected","on":"2026-12-05","by":"insp. 14","note":"never looked at","replaces":"line-OL-2026-017-basket.identification-BSK-209","with":{"state":"open"}})");
         QVERIFY(!supported());
         QVERIFY(shop({"inspection", "list", "--on", "2026-12-05"}).out.contains("no longer"));
+        const auto fleet = json::parse(shop({"balloons", "--on", "2026-12-05", "--json"}).out.toStdString());
+        int told = 0;
+        for (const auto& each : fleet.at("balloons")) {
+            QCOMPARE(each.contains("unsupported"), each.at("balloon") == "QE-MIST");
+            told += each.contains("unsupported") ? 1 : 0;
+        }
+        QCOMPARE(told, 1);
     }
 
     void showAnswersAsJsonAndCsv() {

@@ -49,7 +49,7 @@ private slots:
         QVERIFY(shop.sign(ListedShop::ines()));
         const auto refused = shop.approve(ListedShop::approving("2026-06-20"));
         QVERIFY(!refused);
-        expectOnly(refused.error(), ReleaseFault::ListedStands);
+        expectOnly(refused.error(), ReleaseFault::TestStands);
         shop.say(
             R"({"entry":"requirement.done","on":"2026-06-15","item":"E1","requirement":"fabric.strength-test","ref":"T 9","signatory":"Lee Farr","licence":"L 7"})");
         QVERIFY(shop.approve(ListedShop::approving("2026-06-20")));

@@ -115,7 +115,7 @@ private slots:
         const auto reading = shop.ready(Visit::PartMlInspection).pull(5, R"("value":120)").ids.at(0);
         shop.find("D-1", "barring", reading);
         expectRefused(shop, Shop::signing(), "defect", "ML.A.403(a)");
-        shop.say(shop.repair("D-1"));
+        shop.say(shop.repair("D-1", R"(,"gore":5,"row":16)"));
         // A repair in words shows nothing: the panel is pulled again first.
         QVERIFY(!postText(shop.record(), shop.record(), shop.clearing("D-1"), "bench"));
         shop.pull(5, R"("value":310)");
@@ -127,7 +127,7 @@ private slots:
         const auto reading = shop.ready(Visit::PartMlInspection).pull(5, R"("value":120)").ids.at(0);
         shop.find("D-1", "minor", reading);
         expectRefused(shop, Shop::signing(), "defect", "ML.A.403(a)"); // it grounds, whatever its finder called it
-        shop.say(shop.repair("D-1"));
+        shop.say(shop.repair("D-1", R"(,"gore":5,"row":16)"));
         // A repair in words shows nothing: the panel is pulled again first.
         QVERIFY(!postText(shop.record(), shop.record(), shop.clearing("D-1"), "bench"));
         shop.pull(5, R"("value":310)");

@@ -18,7 +18,7 @@ using namespace crownring::print;
 class FiledPapersTest : public QObject {
     Q_OBJECT
 
-    std::map<Visit, std::unique_ptr<FullAnnual>> m_annuals;
+    std::map<Visit, std::unique_ptr<FullAnnual>> m_annuals, m_tenItems;
 
     const FullAnnual& annual(Visit visit) {
         auto& there = m_annuals[visit];
@@ -73,6 +73,23 @@ private slots:
                 QVERIFY2(text.contains(QString::fromUtf8(words)), words);
             QVERIFY(!text.contains("lines done"));
         }
+    }
+
+    /// Ten items are a balloon with its hoses in the record: it stays a certificate that one files.
+    void theCertificateOfTenItemsIsOnePage_data() { visitsAndFormats(); }
+    void theCertificateOfTenItemsIsOnePage() {
+        QFETCH(Visit, visit);
+        QFETCH(PageFormat, format);
+        auto& there = m_tenItems[visit];
+        if (!there)
+            there = std::make_unique<FullAnnual>(visit, 3);
+        const auto file = there->file();
+        QVERIFY(file.inspection.closed);
+        QCOMPARE(file.items.size(), std::size_t{10});
+        const Readback read(sheet(SheetKind::Release, file, english), format);
+        QCOMPARE(read.pages.size(), 1);
+        for (const char* words : {"E1", "B1", "C4", "H1", "H3", "H-2021-03", "Signature"})
+            QVERIFY2(read.plain().contains(QString::fromUtf8(words)), words);
     }
 
     void theReportOfEveryLineIsAtMostEightPages_data() { visitsAndFormats(); }

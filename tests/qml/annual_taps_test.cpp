@@ -135,7 +135,7 @@ private slots:
         const auto read = [&] {
             const auto before = desk->file()->inspection.readings.size();
             bool handed = true;
-            if (reading->asksTester() && reading->tester().isEmpty())
+            if (reading->needsTester() && reading->tester().isEmpty())
                 handed = hand.pick(QStringLiteral("bench.tester"),
                                    reading->testers()->indexOf(QStringLiteral("reference set OL")));
             if (reading->held() && reading->placed()) {

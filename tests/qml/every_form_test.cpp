@@ -93,12 +93,12 @@ private slots:
         QTest::addColumn<QString>("kind");
         QTest::addColumn<QSize>("size");
         for (const char* kind :
-             {"whole-balloon",  "balloon.entered",   "balloon.renamed", "balloon.state",     "item.entered",
-              "item.fitted",    "item.removed",      "item.state",      "flight.logged",     "requirement.done",
-              "event.reported", "programme.adopted", "reading.taken",   "defect.found",      "defect.deferred",
-              "defect.cleared", "repair.made",       "part.replaced",   "person.entitled",   "tester.calibrated",
-              "type.described", "limit.stated",      "fabric.stated",   "checklist.adopted", "release.revoked",
-              "review.signed",  "entry.voided"})
+             {"whole-balloon",  "balloon.entered",   "balloon.renamed",  "balloon.state",      "item.entered",
+              "item.fitted",    "item.removed",      "item.state",       "flight.logged",      "requirement.done",
+              "event.reported", "programme.adopted", "reading.taken",    "defect.found",       "defect.deferred",
+              "defect.cleared", "repair.made",       "part.replaced",    "person.entitled",    "tester.calibrated",
+              "type.described", "limit.stated",      "fabric.stated",    "checklist.adopted",  "release.revoked",
+              "review.signed",  "entry.voided",      "directive.issued", "directive.answered", "cylinder.filled"})
             for (const QSize size : {QSize(360, 740), QSize(1280, 800), QSize(1920, 1080)})
                 if (isAsked() || size.width() == 360)
                     QTest::addRow("%s-%dx%d", kind, size.width(), size.height()) << QString::fromLatin1(kind) << size;

@@ -58,6 +58,29 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("returns.confirm")) == nullptr, 30'000);
     }
 
+    void aTestOnTheListIsReadInAVisit_data() { whoApprovesIsChosenAndTheButtonIsNeverTheDefault_data(); }
+    void aTestOnTheListIsReadInAVisit() {
+        QFETCH(QSize, size);
+        m_window->resize(size);
+        QVERIFY(QMetaObject::invokeMethod(m_window, "goToList", Q_ARG(QString, QStringLiteral("QN190R"))));
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("returns.listed.2.rectify")) != nullptr, 30'000);
+        QQuickItem* read = nullptr;
+        for (int row = 0; row < 3; ++row)
+            if (auto* button = m_open.find(QStringLiteral("returns.listed.%1.rectify").arg(row));
+                button->property("text") == QStringLiteral("Read it in a visit …"))
+                read = button; // the last one: the strength test, or what a reading found
+        QVERIFY(read != nullptr);
+        QVERIFY(QMetaObject::invokeMethod(read, "clicked"));
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("bench.visit.open")) != nullptr, 30'000);
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("bench.visit.open"))->isEnabled(), 30'000);
+        QTRY_COMPARE_WITH_TIMEOUT(m_open.find(QStringLiteral("bench.visit.kind"))->property("value").toString(),
+                                  QStringLiteral("us-rectification"), 30'000);
+        QTest::qWait(500);
+        QVERIFY(m_open.photograph(QStringLiteral("return-reading")));
+        QTest::keyClick(m_window, Qt::Key_Escape);
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("bench.visit.open")) == nullptr, 30'000);
+    }
+
     void fromTheBenchAListLeadsToItsApproval_data() { whoApprovesIsChosenAndTheButtonIsNeverTheDefault_data(); }
     void fromTheBenchAListLeadsToItsApproval() {
         QFETCH(QSize, size);

@@ -135,6 +135,8 @@ private slots:
                                   "bench/OL-2026-017/release",
                                   "bench/shop",
                                   "rules/part-ml-hot-air",
+                                  "rules/directives/OAO-AD 2026-014",
+                                  "balloons/pool",
                                   "record/journal",
                                   "record/questions",
                                   "record/flights",

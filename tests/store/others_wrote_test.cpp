@@ -15,6 +15,8 @@ namespace {
 
 constexpr const char* balloon = R"({"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"})";
 constexpr const char* flight = R"({"entry":"flight.logged","on":"2024-02-01","balloon":"QE-ONE","minutes":10})";
+constexpr const char* laterFlight =
+    R"({"entry":"flight.logged","on":"2024-02-02","balloon":"QE-ONE","minutes":10})";
 
 }
 
@@ -72,6 +74,15 @@ private slots:
         QVERIFY(!wrote());
         posted(*m_there, flight);
         QVERIFY(noticed());
+    }
+    void aNameThatNobodyKnowsIsAskedAndBothWriteOn() {
+        posted(*m_here, balloon);
+        QVERIFY(!m_here->facts({Registration("QE-TWO"), {}}, day("2024-02-01")));
+        QVERIFY(!m_here->told({Subject::Defect, "none", {}, day("2024-02-01")}) ||
+                m_here->told({Subject::Defect, "none", {}, day("2024-02-01")})->empty());
+        posted(*m_there, flight);
+        posted(*m_here, laterFlight);
+        QCOMPARE(m_there->verify().value().entries, 3);
     }
     void whatOneWritesOneselfIsNone() {
         QVERIFY(!wrote());

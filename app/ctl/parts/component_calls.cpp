@@ -65,16 +65,15 @@ int run(const ReturnOptions& options, const Common& common) {
     const auto release = releaseFrom(options.release);
     if (!release)
         return refuse(release.error());
-    Returning returning{idsOf(options.items),
-                        idsOf(options.condemned),
-                        {},
-                        options.method,
-                        options.mark,
-                        options.ref,
-                        *release,
-                        {},
-                        *on,
-                        options.by};
+    Returning returning;
+    returning.items = idsOf(options.items);
+    returning.condemned = idsOf(options.condemned);
+    returning.method = options.method;
+    returning.mark = options.mark;
+    returning.ref = options.ref;
+    returning.release = *release;
+    returning.day = *on;
+    returning.by = options.by;
     if (!options.requirement.empty())
         returning.requirement = RequirementId(options.requirement);
     if (!options.tested.empty()) {

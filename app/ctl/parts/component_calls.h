@@ -49,6 +49,15 @@ struct ReturnOptions {
 };
 int run(const ReturnOptions& options, const Common& common);
 
+struct TagsOptions {
+    std::vector<std::string> items;
+    std::string on;
+    std::string to;
+    std::string paper = "a4";
+    bool force = false; ///< an older file that is there is replaced
+};
+int run(const TagsOptions& options, const Common& common);
+
 void addComponents(CLI::App& app, Chosen& chosen);
 
 }

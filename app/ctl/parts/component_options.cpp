@@ -68,6 +68,18 @@ void addReturn(CLI::App& app, Chosen& chosen) {
     call->add_flag("--json", alwaysJson);
 }
 
+void addTags(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<TagsOptions>(app, chosen, "tags", "Tags to hang on items, with a QR code each, as PDF");
+    call->add_option("--items", options->items, "Whose tags")->required()->delimiter(',')->type_name("A,B,C");
+    call->add_option("--to", options->to, "The PDF file to write")->required()->type_name("FILE.pdf");
+    addDay(*call, options->on, "The day that they are told of (default: today)");
+    call->add_option("--paper", options->paper, "The size of its pages (default: a4)")
+        ->check(CLI::IsMember({"a4", "letter"}));
+    call->add_flag("--force", options->force, "Replace a file that is there; never a record or another database");
+    call->footer("A camera reads \"crownring:item:NAME\". A tag says which item it is, and nothing of its state.");
+}
+
 }
 
 void addComponents(CLI::App& app, Chosen& chosen) {
@@ -75,6 +87,7 @@ void addComponents(CLI::App& app, Chosen& chosen) {
     addReplace(app, chosen);
     addSend(app, chosen);
     addReturn(app, chosen);
+    addTags(app, chosen);
 }
 
 }

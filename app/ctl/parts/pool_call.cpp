@@ -19,12 +19,6 @@ using Json = nlohmann::ordered_json;
 
 Json dayJson(const std::optional<CivilDate>& day) { return day ? Json(day->iso()) : Json(); }
 
-/// "2026-Q2".
-std::string quarterOf(CivilDate day) {
-    constexpr int months = 3;
-    return std::to_string(day.year()) + "-Q" + std::to_string((day.month() - 1) / months + 1);
-}
-
 /// The balloon, what it is a part of, where it was sent; else it lies in the pool.
 std::string whereIs(const PoolItem& item) {
     const auto& facts = item.facts;
@@ -37,7 +31,7 @@ std::string whereIs(const PoolItem& item) {
 
 Json itemJson(const PoolItem& item) {
     const auto& facts = item.facts;
-    const auto first = item.first();
+    const auto quarter = item.quarter();
     const auto standing = [](const GoodUntil& good) {
         return good.standing ? Json(standingText(*good.standing)) : Json();
     };
@@ -51,7 +45,7 @@ Json itemJson(const PoolItem& item) {
               {"airworthy", standing(item.airworthy)},
               {"transport_until", dayJson(item.transport.until)},
               {"transport", standing(item.transport)},
-              {"quarter", first ? Json(quarterOf(*first)) : Json()},
+              {"quarter", quarter.empty() ? Json() : Json(quarter)},
               {"fillable", item.fillable},
               {"condemned", item.condemned},
               {"filled", dayJson(item.component.filled)},
@@ -113,8 +107,8 @@ int run(const PoolOptions& options, const Common& common) {
     else
         printRow({"due", "item", "where", "airworthy", "transport", "state"});
     for (const auto& item : *items) {
-        const auto first = item.first();
-        printRow({first ? quarterOf(*first) : "?", item.facts.id.text(), whereIs(item), untilText(item.airworthy),
+        const auto quarter = item.quarter();
+        printRow({quarter.empty() ? "?" : quarter, item.facts.id.text(), whereIs(item), untilText(item.airworthy),
                   untilText(item.transport), stateText(item)});
     }
     return Done;

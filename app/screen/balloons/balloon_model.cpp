@@ -48,6 +48,13 @@ QString notEntered(const FleetSheet& sheet, const BalloonCard& card) {
                                                   : QString();
 }
 
+QString lostText(const std::vector<InspectionId>& lost) {
+    QStringList names;
+    for (const auto& each : lost)
+        names += inward(each.text());
+    return BalloonModel::tr("%1: signed, and no longer supported by the record").arg(names.join(QStringLiteral(", ")));
+}
+
 /// Not clear, whatever the rest says.
 int standingWithUnknown(const Headline& headline) {
     return static_cast<int>(headline.row ? std::min(headline.row->state.standing, Standing::Unproven)
@@ -61,6 +68,15 @@ QString useOf(const BalloonCard& card) {
                            : flights;
 }
 
+}
+
+void BalloonModel::tell(const LostReleases& lost) {
+    if (lost == m_lost)
+        return;
+    m_lost = lost;
+    m_told = -1;
+    if (!m_rows.empty())
+        emit dataChanged(index(0), index(static_cast<int>(m_rows.size()) - 1));
 }
 
 BalloonLine balloonLine(const FleetSheet& sheet, const BalloonCard& card) {
@@ -114,6 +130,8 @@ QVariant BalloonModel::data(const QModelIndex& index, int role) const {
         return line.items;
     case WorstRole:
         return line.worst;
+    case LostRole:
+        return line.lost;
     case WordRole:
         return line.word;
     case RemainsRole:
@@ -123,16 +141,21 @@ QVariant BalloonModel::data(const QModelIndex& index, int role) const {
     case UsedRole:
         return line.used;
     case SpokenRole:
-        return joined({line.balloon, line.title, line.word, line.left, line.worst, line.flown, line.use, line.items},
-                      QStringLiteral(", "));
+        return joined(
+            {line.balloon, line.title, line.word, line.left, line.lost, line.worst, line.flown, line.use, line.items},
+            QStringLiteral(", "));
     default:
         return {};
     }
 }
 
 const BalloonLine& BalloonModel::line(int row) const {
-    if (row != m_told)
-        m_line = balloonLine(*m_sheet, *m_rows[static_cast<std::size_t>(row)].card);
+    if (row != m_told) {
+        const auto& card = *m_rows[static_cast<std::size_t>(row)].card;
+        m_line = balloonLine(*m_sheet, card);
+        if (const auto lost = m_lost.find(card.balloon); lost != m_lost.end())
+            m_line.lost = lostText(lost->second);
+    }
     m_told = row;
     return m_line;
 }

@@ -3,6 +3,7 @@
 
 /// The register: each balloon with what it has flown and what governs it.
 
+#include "answers/supported.h"
 #include "screen/desk/fleet.h"
 #include "screen/lists/list_base.h"
 
@@ -14,6 +15,7 @@ struct BalloonLine {
     QString flown; ///< "total time in service 509:45 h · registration 412:30 h"
     QString use;   ///< "310 flights logged for the registration, the last on 2026-11-20"
     QString items; ///< "7 items"
+    QString lost;  ///< "OL-2026-017: signed, and no longer supported by the record"
     QString worst; ///< what governs it: "Annual inspection, envelope ENV-101"
     QString word;
     QString left;
@@ -36,6 +38,7 @@ public:
         FlownRole,
         ItemsRole,
         WorstRole,
+        LostRole,
         WordRole,
         RemainsRole,
         StandingRole,
@@ -52,6 +55,8 @@ public:
     /// The row of the one with that name, -1 when it is not in the list.
     Q_INVOKABLE int find(const QString& name) const;
     void show(const Sheet& sheet, const std::vector<const BalloonCard*>& cards);
+    /// Which signed releases the record no longer supports.
+    void tell(const LostReleases& lost);
     /// What the sheet mends of what is shown; the other rows stay.
     void mend(const Sheet& sheet);
 
@@ -65,6 +70,7 @@ private:
 
     Sheet m_sheet;
     std::vector<Row> m_rows;
+    LostReleases m_lost;
     mutable int m_told = -1; ///< the row that `m_line` is of: one is asked for several texts after the other
     mutable BalloonLine m_line;
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/balloons/balloons_place.h"
 
+#include "answers/supported.h"
 #include "screen/desk/house.h"
 
 #include <QtConcurrent>
@@ -73,6 +74,7 @@ void BalloonsPlace::take(const Sheet& sheet, const Sought& found) {
     m_itemsBeside = found.itemsBeside;
     m_balloons.show(sheet, found.balloons);
     m_items.show(sheet, found.items);
+    askSupport();
     for (const auto& next : std::exchange(m_since, {})) {
         if (!next || !next->mends(m_sheet))
             return seek();
@@ -86,7 +88,29 @@ void BalloonsPlace::mend(const Sheet& sheet) {
     m_balloons.mend(sheet);
     m_items.mend(sheet);
     m_sheet = sheet;
+    askSupport();
     emit changed();
+}
+
+void BalloonsPlace::setShown(bool shown) {
+    if (std::exchange(m_shown, shown) == shown)
+        return;
+    emit shownChanged();
+    askSupport();
+}
+
+/// Once for each state of the record, and while nobody looks not at all: the gate is asked again for each release.
+void BalloonsPlace::askSupport() {
+    if (!m_shown || !m_sheet || std::exchange(m_supportAsked, m_sheet) == m_sheet)
+        return;
+    using Answer = Result<LostReleases>;
+    hear(house().desk.ask([on = house().day.date()](Record& record) -> Answer {
+        return unsupportedByBalloon(record, on, latestOfTheFleet);
+    }),
+         this, [this](const Answer& answer) {
+             if (answer)
+                 m_balloons.tell(*answer);
+         });
 }
 
 }

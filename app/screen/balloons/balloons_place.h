@@ -28,6 +28,8 @@ class BalloonsPlace : public crownring::screen::Resident {
     /// How many of what is sought `outOfService` hides.
     Q_PROPERTY(int balloonsBeside READ balloonsBeside NOTIFY changed FINAL)
     Q_PROPERTY(int itemsBeside READ itemsBeside NOTIFY changed FINAL)
+    /// Whether it is on the screen: releases are asked about only then.
+    Q_PROPERTY(bool shown READ shown WRITE setShown NOTIFY shownChanged FINAL)
     Q_PROPERTY(bool ready READ ready NOTIFY changed FINAL)
 
 public:
@@ -44,10 +46,13 @@ public:
     [[nodiscard]] int itemsOut() const { return m_itemsOut; }
     [[nodiscard]] int balloonsBeside() const { return m_balloonsBeside; }
     [[nodiscard]] int itemsBeside() const { return m_itemsBeside; }
+    [[nodiscard]] bool shown() const { return m_shown; }
+    void setShown(bool shown);
     [[nodiscard]] bool ready() const { return m_sheet != nullptr; }
 
 signals:
     void changed();
+    void shownChanged();
 
 private:
     void movedIn() override;
@@ -55,6 +60,7 @@ private:
     void seek();
     void take(const Sheet& sheet, const Sought& found);
     void mend(const Sheet& sheet);
+    void askSupport();
 
     Sheet m_sheet; ///< what the lists show; none before they are filled first
     BalloonModel m_balloons;
@@ -65,6 +71,8 @@ private:
     int m_balloonsBeside = 0;
     int m_itemsBeside = 0;
     bool m_seeking = false;
+    bool m_shown = false;
+    Sheet m_supportAsked; ///< of which it was
     int m_balloonsOut = 0;
     int m_itemsOut = 0;
 };

@@ -75,6 +75,9 @@ std::vector<ReadingTaken> AfterReading::passingOnOthers(const ReadingTaken& read
         same.item = other.item;
         same.line = other.line;
         same.quantity = other.quantity;
+        if (const auto* gauge = same.tester ? m_desk->file()->instrument(*same.tester, m_desk->file()->on) : nullptr;
+            gauge && !gauge->mayMeasure(same.quantity))
+            same.tester.reset();
         if (stateOf(*m_desk->file(), same).judgement == Judgement::Passes)
             passing.push_back(std::move(same));
     }

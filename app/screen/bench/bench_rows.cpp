@@ -79,6 +79,8 @@ bool isAnswered(const BenchFile& file, const WorkLine& work) {
 Apart apartOf(const BenchFile& file, const WorkLine& work) {
     if (!work.line)
         return Apart::No;
+    if (isFlown(work.line->id))
+        return Apart::Flown;
     if (isOfOwnersTasks(file.visit()) && !work.line->ownerRule.empty() && !work.line->required)
         return Apart::OwnersTask;
     if (!work.line->required)
@@ -100,6 +102,8 @@ QString apartText(Apart apart) {
         return {};
     case Apart::OwnLook:
         return BenchRows::tr("wants a look of its own");
+    case Apart::Flown:
+        return BenchRows::tr("is flown, then settled");
     case Apart::Readings:
         return BenchRows::tr("settled by its readings");
     case Apart::Equipment:
@@ -120,6 +124,8 @@ QString apartCount(Apart apart, int lines) {
         return {};
     case Apart::OwnLook:
         return BenchRows::tr("%n want a look of their own", nullptr, lines);
+    case Apart::Flown:
+        return BenchRows::tr("%n are flown, then settled", nullptr, lines);
     case Apart::Readings:
         return BenchRows::tr("%n are settled by readings", nullptr, lines);
     case Apart::Equipment:

@@ -25,6 +25,7 @@ struct WorkPart {
 enum class Apart {
     No,
     OwnLook,    ///< it wants one
+    Flown,      ///< it is, and not ticked
     Readings,   ///< they settle it
     Equipment,  ///< done with what must be in calibration
     Work,       ///< to be carried out: that nothing was found says nothing of it

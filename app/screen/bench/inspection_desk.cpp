@@ -325,12 +325,23 @@ QString InspectionDesk::itemOfDefect(const QString& defect) const {
     return {};
 }
 
-QString InspectionDesk::lineOfDefect(const QString& defect) const {
-    if (m_file)
-        for (const auto& found : m_file->inspection.found)
-            if (found.body.reading && inward(found.body.defect.text()) == defect)
-                return inward(found.body.line);
-    return {};
+bool InspectionDesk::isReadAgain(const QString& defect) const {
+    return m_file && m_file->foundBy.contains(DefectId(outward(defect)));
+}
+
+QVariantMap InspectionDesk::placeOfDefect(const QString& defect) const {
+    QVariantMap place;
+    if (!isReadAgain(defect))
+        return place;
+    const auto found = m_file->foundBy.find(DefectId(outward(defect)));
+    const auto& at = found->second.place;
+    if (at.gore)
+        place.insert(QStringLiteral("gore"), *at.gore);
+    if (at.row)
+        place.insert(QStringLiteral("row"), *at.row);
+    if (at.zone != Zone::Envelope)
+        place.insert(QStringLiteral("zone"), inward(zoneName(at.zone)));
+    return place;
 }
 
 }

@@ -34,6 +34,8 @@ class InspectionDesk : public crownring::screen::Resident {
     Q_PROPERTY(bool withdrawable READ isWithdrawable NOTIFY changed FINAL) ///< a release that holds
     Q_PROPERTY(bool loaded READ loaded NOTIFY changed FINAL)
     Q_PROPERTY(bool open READ isOpen NOTIFY changed FINAL)
+    /// Of work that is described is asked whether it is minor or major.
+    Q_PROPERTY(bool graded READ isGradedVisit NOTIFY changed FINAL)
     /// label: section; detail: items and "4 of 12"; number: lines still open; chosen: at hand
     Q_PROPERTY(crownring::screen::ChoiceModel* parts READ parts CONSTANT FINAL)
     Q_PROPERTY(crownring::screen::CheckLineModel* lines READ lines CONSTANT FINAL)
@@ -87,6 +89,7 @@ public:
     [[nodiscard]] bool isWithdrawable() const;
     [[nodiscard]] bool loaded() const { return m_file != nullptr; }
     [[nodiscard]] bool isOpen() const { return m_file && m_file->inspection.isOpen(); }
+    [[nodiscard]] bool isGradedVisit() const { return m_file && isGraded(m_file->visit()); }
     [[nodiscard]] ChoiceModel* parts() { return &m_parts; }
     [[nodiscard]] CheckLineModel* lines() { return &m_lines; }
     [[nodiscard]] CheckGroupModel* grid() { return &m_grid; }
@@ -141,8 +144,10 @@ public:
     Q_INVOKABLE int showLine(const QString& line, const QString& item = {});
     /// The item that an open defect is on; empty where there is no such defect.
     Q_INVOKABLE QString itemOfDefect(const QString& defect) const;
-    /// The line whose reading found it; empty where none did.
-    Q_INVOKABLE QString lineOfDefect(const QString& defect) const;
+    /// A reading found it: it is read again.
+    Q_INVOKABLE bool isReadAgain(const QString& defect) const;
+    /// Where that reading was taken: gore, row, zone; what it names none of is left out.
+    Q_INVOKABLE QVariantMap placeOfDefect(const QString& defect) const;
 
     [[nodiscard]] const std::shared_ptr<const BenchFile>& file() const { return m_file; }
     /// Posts entries of this inspection, all or none, on the day asked and at this minute, by the bench's inspector.

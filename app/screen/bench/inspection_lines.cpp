@@ -24,6 +24,10 @@ void InspectionDesk::setInspector(const QString& inspector) {
     }
 }
 
+QString InspectionDesk::station() const { return house().habits.station(); }
+
+void InspectionDesk::setStation(const QString& station) { house().habits.setStation(station); }
+
 QStringList InspectionDesk::inspectors() const {
     constexpr qsizetype few = 4;
     QStringList names{house().habits.lastInspector()};

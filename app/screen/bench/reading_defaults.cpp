@@ -30,6 +30,7 @@ void ReadingDesk::setUnit(const QString& unit) {
 void ReadingDesk::chooseDefaults() {
     const auto* known = quantity();
     m_units.show({});
+    m_withoutTester = false;
     if (!known)
         return;
     m_unit = inward(known->unit);
@@ -101,7 +102,7 @@ QString ReadingDesk::testerRemark() const {
 void ReadingDesk::chooseTester() {
     m_tester.clear();
     const auto* known = quantity();
-    if (!known || !known->traits.tester || !m_desk || !m_desk->file())
+    if (!known || !asksTester() || !m_desk || !m_desk->file())
         return;
     const auto& file = *m_desk->file();
     const auto offered = [&](const QString& name) { return m_testers.indexOf(name) >= 0; };
@@ -119,6 +120,16 @@ void ReadingDesk::chooseTester() {
     m_tester = usedLast([&](const ReadingTaken& body) { return body.quantity == known->slug; });
     if (!m_tester.isEmpty())
         return;
+    if (!known->traits.tester) { // a gauge: where one alone says that it fits
+        std::vector<QString> fitting;
+        for (const auto& choice : m_testers.choices())
+            if (const auto* instrument = file.instrument(TesterId(outward(choice.value)), file.on);
+                instrument && instrument->saysWhat())
+                fitting.push_back(choice.value);
+        if (fitting.size() == 1)
+            m_tester = fitting.front();
+        return;
+    }
     auto here = outward(m_desk->station()); // whose instruments are used: on this visit, else at this bench
     for (const auto& reading : readings)
         if (reading.body.tester)

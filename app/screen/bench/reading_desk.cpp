@@ -80,31 +80,12 @@ void ReadingDesk::readFor(const QString& item, const QString& line) {
         read(AskedFor(asked->of));
 }
 
-void ReadingDesk::readAgain(const QString& defect) {
-    if (!m_desk || !m_desk->file())
-        return;
-    const auto& inspection = m_desk->file()->inspection;
-    for (const auto& found : inspection.found) {
-        if (!found.body.reading || inward(found.body.defect.text()) != defect)
-            continue;
-        readFor(inward(found.body.item.text()), inward(found.body.line));
-        for (const auto& reading : inspection.readings)
-            if (reading.stamp.id == *found.body.reading) {
-                m_gore = reading.body.place.gore.value_or(0);
-                m_row = reading.body.place.row.value_or(0);
-            }
-        emit changed();
-        return;
-    }
-}
-
 void ReadingDesk::read(const AskedFor& of) {
     if (m_reads == of)
         return;
     m_reads = of;
-    m_question.clear();
+    letGo();
     m_problem.clear();
-    m_waiting.reset();
     m_gore = m_row = 0;
     m_justTaken.clear();
     m_goesOn = false;
@@ -156,7 +137,8 @@ bool ReadingDesk::placed() const { return quantity() && quantity()->traits.place
 bool ReadingDesk::canHold() const { return quantity() && quantity()->traits.held; }
 bool ReadingDesk::stepped() const { return quantity() && quantity()->traits.stepped; }
 bool ReadingDesk::asksDirection() const { return quantity() && quantity()->traits.direction; }
-bool ReadingDesk::asksTester() const { return quantity() && quantity()->traits.tester; }
+bool ReadingDesk::asksTester() const { return quantity() && (quantity()->traits.tester || quantity()->traits.gauge); }
+bool ReadingDesk::needsTester() const { return quantity() && quantity()->traits.tester; }
 bool ReadingDesk::asksAirflow() const { return quantity() && quantity()->traits.airflow; }
 bool ReadingDesk::asksJaw() const { return quantity() && quantity()->traits.jaw; }
 
@@ -211,7 +193,7 @@ void ReadingDesk::hold() {
         emit changed();
         return;
     }
-    take(*proof, true, {}, false);
+    take(*proof, true, {});
 }
 
 void ReadingDesk::tap(int gore, int row) {
@@ -256,7 +238,7 @@ void ReadingDesk::enter(const QString& value, const QString& below) {
         emit changed();
         return;
     }
-    take(*figure, false, upper, false);
+    take(*figure, false, upper);
 }
 
 ReadingTaken ReadingDesk::inHand(double value, bool heldLoad) const {
@@ -288,7 +270,7 @@ std::optional<ReadingTaken> ReadingDesk::heldInHand() const {
     return proof ? std::optional(inHand(*proof, true)) : std::nullopt;
 }
 
-void ReadingDesk::take(double value, bool heldLoad, std::optional<double> below, bool confirmed) {
+void ReadingDesk::take(double value, bool heldLoad, std::optional<double> below) {
     if (!m_desk || !m_desk->isOpen() || !quantity())
         return;
     if (m_desk->inspector().trimmed().isEmpty()) {
@@ -298,39 +280,49 @@ void ReadingDesk::take(double value, bool heldLoad, std::optional<double> below,
     }
     auto reading = inHand(value, heldLoad);
     reading.below = below;
-    reading.confirmed = confirmed;
-    const auto measured = measuredFrom(reading);
-    if (!measured) {
+    if (const auto measured = measuredFrom(reading); !measured) {
         m_problem = Words::problem(measured.error());
         emit changed();
         return;
     }
-    if (!confirmed)
-        if (const auto question = doubt(*measured, *unitNamed(reading.unit, quantity()->dimension))) {
-            m_question = words::said(question->question);
-            m_waiting = std::move(reading);
-            emit changed();
-            return;
-        }
-    const auto* of = item();
-    if (const auto far = confirmed || !of ? std::nullopt
-                                          : farFromStated(*measured, *unitNamed(reading.unit, quantity()->dimension),
-                                                          m_desk->file()->limitsOf(*of))) {
-        m_question = words::said(*far);
-        m_waiting = std::move(reading);
-        emit changed();
-        return;
-    }
     m_waiting = std::move(reading);
-    stand();
+    askBack();
+}
+
+QString ReadingDesk::doubtOf(const ReadingTaken& reading) const {
+    const auto measured = measuredFrom(reading);
+    const auto* unit = unitNamed(reading.unit, quantity()->dimension);
+    if (!measured || !unit || reading.confirmed)
+        return {};
+    if (const auto question = doubt(*measured, *unit))
+        return words::said(question->question);
+    const auto* of = item();
+    const auto far = of ? farFromStated(*measured, *unit, m_desk->file()->limitsOf(*of)) : std::nullopt;
+    return far ? words::said(*far) : QString();
+}
+
+void ReadingDesk::askBack() {
+    m_equipmentAsked = needsTester() && !m_waiting->tester && !m_withoutTester;
+    m_question = m_equipmentAsked ? tr("No test equipment is chosen. What is read without it is not released.")
+                                  : doubtOf(*m_waiting);
+    if (m_question.isEmpty())
+        return write(*std::exchange(m_waiting, std::nullopt));
+    emit changed();
 }
 
 void ReadingDesk::stand() {
     if (!m_waiting || !m_desk || !m_desk->file())
         return;
+    if (std::exchange(m_equipmentAsked, false)) {
+        m_withoutTester = true;
+        return askBack();
+    }
     auto reading = *std::exchange(m_waiting, std::nullopt);
-    if (!m_question.isEmpty())
-        reading.confirmed = true;
+    reading.confirmed = !m_question.isEmpty();
+    write(std::move(reading));
+}
+
+void ReadingDesk::write(ReadingTaken reading) {
     m_question.clear();
     const auto state = stateOf(*m_desk->file(), reading);
     if (placed())
@@ -362,6 +354,7 @@ void ReadingDesk::stand() {
 
 void ReadingDesk::letGo() {
     m_waiting.reset();
+    m_equipmentAsked = false;
     m_question.clear();
     emit changed();
 }

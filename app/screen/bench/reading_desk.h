@@ -68,8 +68,14 @@ class ReadingDesk : public QObject {
     Q_PROPERTY(crownring::screen::PanelModel* panels READ panels CONSTANT FINAL)
     /// Latest first. label: place and value; detail: judgement and reason; standing: 1 where it fails, else 5
     Q_PROPERTY(crownring::screen::ChoiceModel* taken READ taken CONSTANT FINAL)
-    /// A figure that looks impossible waits for an answer: `stand` keeps it, `letGo` does not.
+    /// A figure that looks impossible, or one without test equipment, waits for an answer: `stand` keeps it, `letGo`
+    /// does not.
     Q_PROPERTY(QString question READ question NOTIFY changed FINAL)
+    /// It is the equipment that is asked for.
+    Q_PROPERTY(bool equipmentAsked READ isEquipmentAsked NOTIFY changed FINAL)
+    /// Readings of the series whose equipment stands in the way of a release: none, out of calibration, for something
+    /// else. `nameTester` writes the equipment at hand to them.
+    Q_PROPERTY(int misnamed READ misnamed NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
 
 public:
@@ -82,8 +88,11 @@ public:
     [[nodiscard]] const AskedFor& reads() const { return m_reads; } ///< of no item where nothing is read
     /// To the first series that a line of the checklist asks for of an item; where there is none, nothing changes.
     Q_INVOKABLE void readFor(const QString& item, const QString& line);
-    /// To the series and the place of the reading that found a defect of this visit.
+    /// To the series and the place of the reading that found a defect, in this visit or before.
     Q_INVOKABLE void readAgain(const QString& defect);
+    /// To the series of a reading of this visit; false where there is none.
+    Q_INVOKABLE bool showReading(const QString& entry);
+    Q_INVOKABLE void nameTester();
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString limit() const;
     [[nodiscard]] QString terms() const;
@@ -93,6 +102,7 @@ public:
     [[nodiscard]] bool stepped() const;
     [[nodiscard]] bool asksDirection() const;
     [[nodiscard]] bool asksTester() const;
+    [[nodiscard]] bool needsTester() const; ///< its readings are released with one alone
     [[nodiscard]] bool asksAirflow() const;
     [[nodiscard]] bool asksJaw() const;
     [[nodiscard]] bool held() const { return m_held && canHold(); }
@@ -106,7 +116,7 @@ public:
     void setUnit(const QString& unit);
     [[nodiscard]] ChoiceModel* units() { return &m_units; }
     [[nodiscard]] QString tester() const { return m_tester; }
-    void setTester(const QString& tester) { set(m_tester, tester); }
+    void setTester(const QString& tester);
     [[nodiscard]] QString pressure() const { return m_pressure; }
     void setPressure(const QString& pressure) { set(m_pressure, pressure); }
     [[nodiscard]] QString area() const { return m_area; }
@@ -137,6 +147,8 @@ public:
     [[nodiscard]] PanelModel* panels() { return &m_panels; }
     [[nodiscard]] ChoiceModel* taken() { return &m_taken; }
     [[nodiscard]] QString question() const { return m_question; }
+    [[nodiscard]] bool isEquipmentAsked() const { return m_equipmentAsked; }
+    [[nodiscard]] int misnamed() const { return static_cast<int>(misnamedReadings().size()); }
     [[nodiscard]] QString problem() const { return m_problem; }
 
     Q_INVOKABLE void tap(int gore, int row);
@@ -184,7 +196,16 @@ private:
     [[nodiscard]] TestCircumstances circumstances() const;
     [[nodiscard]] PanelPlace place() const; ///< of the next reading
     [[nodiscard]] QString placeMissing() const;
-    void take(double value, bool held, std::optional<double> below, bool confirmed);
+    void take(double value, bool held, std::optional<double> below);
+    /// What is asked back of the reading that waits; where nothing is, it is written.
+    void askBack();
+    [[nodiscard]] QString doubtOf(const ReadingTaken& reading) const;
+    void write(ReadingTaken reading);
+    [[nodiscard]] std::vector<EntryId> misnamedReadings() const;
+    /// To the place, the direction and the sizes of a reading.
+    void aimAt(const ReadingTaken& reading);
+    /// What the series at hand reads again, where no line asks for it.
+    [[nodiscard]] std::vector<const ReadingTaken*> again() const;
 
     InspectionDesk* m_desk = nullptr;
     std::vector<AskedSeries> m_asked;
@@ -202,7 +223,9 @@ private:
     std::vector<PanelPlace> m_justTaken;   ///< and not yet answered for
     int m_gore = 0;
     int m_row = 0;
-    bool m_goesOn = false; ///< a reading was taken: when the series has enough, the next one comes
+    bool m_equipmentAsked = false;
+    bool m_withoutTester = false; ///< somebody stands by that for the series at hand
+    bool m_goesOn = false;        ///< a reading was taken: when the series has enough, the next one comes
     bool m_held = true;
 };
 

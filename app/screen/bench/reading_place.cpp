@@ -106,7 +106,9 @@ std::optional<LimitCount> ReadingDesk::aimed() const {
 }
 
 void ReadingDesk::aim() {
-    if (aimed() || !m_desk || !m_desk->isOpen())
+    if (const auto wanting = again(); !wanting.empty() && m_gore == 0 && m_panel.isEmpty())
+        aimAt(*wanting.front());
+    if (m_reads.line.empty() || aimed() || !m_desk || !m_desk->isOpen())
         return;
     const auto counts = limitCounts();
     const auto wanting =
@@ -163,8 +165,14 @@ void ReadingDesk::showPanels() {
         taken.push_back({gore, row});
     const int gores = type && type->gores ? *type->gores : fewestGores;
     const int rows = type && type->rows ? *type->rows : fewestRows;
-    for (const auto& place :
-         stillAsked(suggestedPlaces(limit ? limit->wanted : 0, gores, rows), std::move(taken), gores)) {
+    auto asked = m_reads.line.empty()
+                     ? std::vector<SuggestedPlace>{}
+                     : stillAsked(suggestedPlaces(limit ? limit->wanted : 0, gores, rows), std::move(taken), gores);
+    for (const auto* each : again())
+        if (const auto& at = each->place;
+            at.gore && at.row && at.zone == Zone::Envelope && std::ranges::find(m_justTaken, at) == m_justTaken.end())
+            asked.push_back({*at.gore, *at.row});
+    for (const auto& place : asked) {
         const auto known = std::ranges::find_if(
             marks, [&](const PanelMark& mark) { return mark.gore == place.gore && mark.row == place.row; });
         if (known == marks.end()) {

@@ -5,7 +5,6 @@
 #include "answers/due.h"
 #include "bench/release/owner_rule.h"
 #include "bench/release/release_phrase.h"
-#include "print/pdf.h"
 #include "screen/bench/bench_rows.h"
 #include "screen/bench/bench_time.h"
 #include "screen/desk/day.h"
@@ -13,18 +12,10 @@
 #include "screen/desk/house.h"
 #include "screen/desk/notice.h"
 #include "screen/wording/wording_rows.h"
-#include "sheets/sheet_parts.h"
-#include "sheets/sheets.h"
-#include "words/bench_words.h"
 #include "words/border.h"
 #include "words/problem_words.h"
 #include "words/sentence.h"
-#include "words/spoken.h"
 #include "words/words.h"
-
-#include <QRegularExpression>
-#include <QStandardPaths>
-#include <QtConcurrent>
 
 #include <algorithm>
 
@@ -33,8 +24,6 @@ namespace crownring::screen {
 using namespace words;
 
 namespace {
-
-const words::Spoken language;
 
 bool saysWhoSigns(const QString& heading) {
     return heading == words::said(Phrase{ReleasePhrase::ReleasedBy, {}}) ||
@@ -77,12 +66,6 @@ void ReleaseDesk::setSignerAt(int at) { setSigner(crownring::screen::signerAt(m_
 void ReleaseDesk::setSigner(const std::optional<Signer>& signer) {
     m_signer = signer;
     refresh();
-}
-
-QString ReleaseDesk::provenBy() const {
-    const auto* closed =
-        m_desk && m_desk->file() && m_desk->file()->inspection.closed ? &*m_desk->file()->inspection.closed : nullptr;
-    return closed && closed->body.signatory ? inward(provenText(closed->body.proof, language)) : QString();
 }
 
 void ReleaseDesk::setOutcome(int outcome) {
@@ -138,7 +121,8 @@ void ReleaseDesk::clear() {
     m_shownFor.clear();
     m_outcome = 0;
     m_signer.reset();
-    for (auto* text : {&m_manuals, &m_limitations, &m_statement, &m_statementSource, &m_problem})
+    m_drafted.clear();
+    for (auto* text : {&m_manuals, &m_limitations, &m_statement, &m_statementSource, &m_problem, &m_noCheckFlight})
         text->clear();
     m_outstanding.clear();
     m_bounds.clear();
@@ -172,8 +156,9 @@ void ReleaseDesk::refresh() {
     if (file.inspection.closed) {
         m_signing = false;
         m_statement = inward(file.inspection.closed->body.statement);
+        m_drafted.clear();
         m_refusals.show({});
-        m_wording.show(signedWording(file.inspection.closed->body.confirmed));
+        m_wording.show(signedWording(file.inspection.closed->body.confirmed, file.wordings));
         m_sections.show({});
         showDueNext();
         emit changed();
@@ -200,15 +185,18 @@ void ReleaseDesk::refresh() {
 
 void ReleaseDesk::takeDraft(const ReleaseDraft& draft) {
     std::vector<Choice> refusals;
-    m_refusalItems.clear();
+    m_drafted = draft.refusals;
     for (std::size_t i = 0; i < draft.refusals.size(); ++i) {
         const auto& each = draft.refusals[i];
         refusals.push_back({inward(each.line), words::message(each),
                             joined({words::mend(each), inward(each.rule)}, QStringLiteral(" · ")), -1, -1, false,
                             QVariant::fromValue(i)});
-        m_refusalItems += each.item ? inward(each.item->text()) : QString();
     }
     m_maySign = draft.refusals.empty();
+    QStringList bars;
+    for (const auto& each : draft.noCheckFlight)
+        bars += words::said(each);
+    m_noCheckFlight = bars.join(u'\n');
     m_refusals.show(std::move(refusals));
     m_statement = draft.statement.because ? words::said(*draft.statement.because) : inward(draft.statement.text);
     m_statementSource = inward(draft.statement.source);
@@ -262,8 +250,6 @@ void ReleaseDesk::proposeSigner() {
         }
 }
 
-QString ReleaseDesk::itemOfRefusal(int row) const { return m_refusalItems.value(row); }
-
 void ReleaseDesk::sign() {
     if (!maySign() || !m_desk || !m_desk->isOpen())
         return;
@@ -293,7 +279,8 @@ void ReleaseDesk::sign() {
                  return m_code.lookAgain(); // what was typed stays
              m_code.forget();
              m_code.lookAgain();
-             m_outcome = 0; // what was signed is not signed again by the next tap
+             if (std::exchange(m_outcome, 0) == 3) // what was signed is not signed again by the next tap
+                 m_limitations.clear();            // they were of that release
              m_outstanding.clear();
              m_bounds.clear();
              house().notice.tell(tr("Signed. What follows from it is being worked out."));
@@ -329,43 +316,6 @@ void ReleaseDesk::showDueNext() {
                                      -1, static_cast<int>(reckonedAs(row.state)), false,
                                      inward(row.requirement->id.text())});
              m_dueNext.show(std::move(rows));
-         });
-}
-
-QUrl ReleaseDesk::proposedPaper() const {
-    if (!m_desk || !m_desk->file())
-        return {};
-    const auto& file = *m_desk->file();
-    const auto& opened = file.inspection.opened.body;
-    const auto on = file.inspection.closed ? file.inspection.closed->stamp.at.on() : file.on;
-    auto name = QStringList{BenchWords::subject(opened.balloon, opened.items), words::said(titleOfVisit(file)),
-                            inward(on.iso()), file.inspection.closed ? QString() : tr("draft")}
-                    .join(u' ')
-                    .trimmed();
-    static const QRegularExpression unfit(QStringLiteral("[/\\\\:*?\"<>|,\\s]+"));
-    constexpr qsizetype longestName = 100;
-    name = name.replace(unfit, QStringLiteral("-")).left(longestName);
-    const auto folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    return QUrl::fromLocalFile(folder + u'/' + name + QStringLiteral(".pdf"));
-}
-
-void ReleaseDesk::print(const QUrl& file, bool letter) {
-    if (!m_desk || !m_desk->file())
-        return;
-    std::vector<paper::Document> documents;
-    for (const auto kind : sheetsOf(*m_desk->file()))
-        documents.push_back(sheet(kind, *m_desk->file(), language));
-    const auto path = file.isLocalFile() ? file.toLocalFile() : file.toString();
-    const auto format = letter ? print::PageFormat::Letter : print::PageFormat::A4;
-    // Pages are set off the screen's thread; one paper is written at a time.
-    hear(QtConcurrent::run([document = bound(documents, language), format, path]() -> Result<void> {
-             return print::writePdf(document, format, path.toStdString(), Replace::Asked);
-         }),
-         this, [this, path](const Result<void>& answer) {
-             if (answer)
-                 house().notice.tell(tr("Written: %1").arg(path));
-             else
-                 house().notice.tellTrouble(Words::problem(answer.error()));
          });
 }
 

@@ -40,6 +40,8 @@ class ReleaseDesk : public crownring::screen::Resident {
     /// value: the line's id where it is about one; label: why not; detail: what would answer it, and the rule
     Q_PROPERTY(crownring::screen::ChoiceModel* refusals READ refusals CONSTANT FINAL)
     Q_PROPERTY(bool maySign READ maySign NOTIFY changed FINAL)
+    /// With 3: why no check flight can rest on it, a line each; empty where one can. It may be signed all the same.
+    Q_PROPERTY(QString noCheckFlight READ noCheckFlight NOTIFY changed FINAL)
     Q_PROPERTY(QString statement READ statement NOTIFY changed FINAL) ///< what is signed, word for word
     Q_PROPERTY(QString statementSource READ statementSource NOTIFY changed FINAL)
     /// What is signed by. value: its key at the wording desk; label: which; detail: who confirmed it, or that nobody
@@ -83,6 +85,7 @@ public:
     [[nodiscard]] bool maySign() const {
         return m_maySign && !m_signing && (m_outcome != 3 || m_bounds.problem().isEmpty());
     }
+    [[nodiscard]] QString noCheckFlight() const { return m_noCheckFlight; }
     [[nodiscard]] QString statement() const { return m_statement; }
     [[nodiscard]] QString statementSource() const { return m_statementSource; }
     [[nodiscard]] ChoiceModel* wording() { return &m_wording; }
@@ -96,8 +99,13 @@ public:
     [[nodiscard]] QUrl proposedPaper() const;
     /// Signs what is shown. Refused while anything stands in the way.
     Q_INVOKABLE void sign();
+    /// What answers a reason, and can be gone to: "line", "reading", "equipment" of one, "work" that is described, its
+    /// "grade", to "describe" it, the "defects"; empty: nothing.
+    [[nodiscard]] Q_INVOKABLE QString wayOfRefusal(int row) const;
     /// The item that a reason is about; empty where it is about none.
     [[nodiscard]] Q_INVOKABLE QString itemOfRefusal(int row) const;
+    /// The same of the reading or the work.
+    [[nodiscard]] Q_INVOKABLE QString entryOfRefusal(int row) const;
     /// Writes the papers of the inspection to a PDF. @param letter the American size
     Q_INVOKABLE void print(const QUrl& file, bool letter);
 
@@ -108,6 +116,7 @@ signals:
 private:
     void movedIn() override { m_code.moveInto(house()); }
     [[nodiscard]] Signing asSigned() const;
+    [[nodiscard]] const Refusal* refusalAt(int row) const;
     void refresh();
     void clear();
     void takeDraft(const ReleaseDraft& draft);
@@ -121,7 +130,7 @@ private:
     ReleaseBounds m_bounds;
     ChoiceModel m_optional;
     ChoiceModel m_refusals;
-    QStringList m_refusalItems;
+    std::vector<Refusal> m_drafted; ///< the same
     ChoiceModel m_wording;
     ChoiceModel m_sections;
     ChoiceModel m_dueNext;
@@ -134,6 +143,7 @@ private:
     QStringList m_outstanding; ///< of `optional` those that are
     QString m_statement;
     QString m_statementSource;
+    QString m_noCheckFlight;
     QString m_problem;
     QString m_shownFor; ///< the inspection that manuals and signer were proposed for
     int m_outcome = 0;

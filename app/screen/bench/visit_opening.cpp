@@ -42,10 +42,16 @@ void VisitOpening::look() {
 
 void VisitOpening::begin(const QString& balloon) {
     m_visitChosen = false;
+    m_wanted.reset();
     m_visit.clear();
     m_words.clear();
     m_order.clear();
     setBalloon(balloon);
+}
+
+void VisitOpening::beginRectification(const QString& balloon, const QString& item, const QString& requirement) {
+    begin(balloon);
+    m_wanted = Work{ItemId(outward(item)), RequirementId(outward(requirement))};
 }
 
 void VisitOpening::setBalloon(const QString& balloon) {
@@ -61,8 +67,20 @@ void VisitOpening::setBalloon(const QString& balloon) {
 void VisitOpening::setVisit(const QString& visit) {
     m_visit = visit;
     m_visitChosen = true;
+    dropFitted();
     showVisits();
+    showChoices();
     askOffer();
+}
+
+/// What is fitted is no component by itself.
+void VisitOpening::dropFitted() {
+    const auto visit = visitFrom(outward(m_visit));
+    if (visit && isOfComponents(*visit) && m_sheet)
+        std::erase_if(m_chosen, [&](const ItemId& id) {
+            const auto* item = m_sheet->item(id);
+            return item && item->balloon;
+        });
 }
 
 void VisitOpening::setWords(const QString& words) {
@@ -120,8 +138,12 @@ void VisitOpening::showChoices() {
     m_balloons.show(std::move(balloons));
     const auto words = m_words.split(u' ', Qt::SkipEmptyParts);
     const auto balloon = m_balloon.isEmpty() ? std::nullopt : std::optional(Registration(outward(m_balloon)));
+    const auto visit = m_visitChosen ? visitFrom(outward(m_visit)) : std::nullopt;
+    const bool looseOnly = visit && isOfComponents(*visit);
     std::vector<Choice> items;
     for (const auto& item : m_sheet->items()) {
+        if (looseOnly && item.balloon)
+            continue;
         const bool here = item.balloon == balloon && (balloon || words.isEmpty());
         if (!here && words.isEmpty() && !m_chosen.contains(item.id))
             continue;
@@ -190,18 +212,27 @@ void VisitOpening::askOffer() {
                  return;
              m_asking = false;
              m_problem = answer ? QString() : Words::problem(answer.error());
-             if (answer) {
-                 m_offer = *answer;
-                 for (std::size_t i = 0; i < m_offer->proposals.size(); ++i)
-                     if (m_offer->proposals[i].due)
-                         m_work.insert(i);
-                 if (!m_visitChosen)
-                     m_visit = inward(visitName(m_offer->visit));
-                 showVisits();
-                 showProposals();
-             }
+             if (answer)
+                 takeOffer(*answer);
              emit changed();
          });
+}
+
+void VisitOpening::takeOffer(const std::shared_ptr<const Offer>& offer) {
+    m_offer = offer;
+    if (m_wanted && !m_visitChosen) // by now it is known whose rules bind the balloon
+        return setVisit(inward(
+            visitName(regimeOf(offer->visit) == Regime::PartMl ? Visit::PartMlRectification : Visit::UsRectification)));
+    for (std::size_t i = 0; i < m_offer->proposals.size(); ++i) {
+        const auto& each = m_offer->proposals[i];
+        if (each.due ||
+            (m_wanted && m_wanted->item == each.row->item->id && m_wanted->requirement == each.row->requirement->id))
+            m_work.insert(i);
+    }
+    if (!m_visitChosen)
+        m_visit = inward(visitName(m_offer->visit));
+    showVisits();
+    showProposals();
 }
 
 void VisitOpening::showProposals() {

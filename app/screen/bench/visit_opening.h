@@ -66,6 +66,8 @@ public:
 
     /// Begins anew, for a balloon or for none.
     Q_INVOKABLE void begin(const QString& balloon = {});
+    /// The same for a rectification under the balloon's rules, in which that is done on the item.
+    Q_INVOKABLE void beginRectification(const QString& balloon, const QString& item, const QString& requirement);
     Q_INVOKABLE void toggleItem(const QString& item);
     Q_INVOKABLE void toggleWork(const QString& value);
     /// Opens it; `opened` follows, or `problem` says why not.
@@ -84,6 +86,8 @@ private:
     void showVisits();
     void showProposals();
     void askOffer();
+    void takeOffer(const std::shared_ptr<const Offer>& offer);
+    void dropFitted();
 
     Sheet m_sheet; ///< what the choices are of
     ChoiceModel m_balloons;
@@ -98,6 +102,7 @@ private:
     std::set<ItemId> m_chosen;
     std::shared_ptr<const Offer> m_offer;
     std::set<std::size_t> m_work; ///< chosen proposals
+    std::optional<Work> m_wanted; ///< of a rectification
     int m_turn = 0;
     bool m_asking = false;
     bool m_visitChosen = false;

@@ -39,8 +39,6 @@ bool countsHours(const DueRow& row) {
                                [](const Limit& limit) { return limit.clock == ClockName::Minutes; });
 }
 
-bool mayLieAhead(std::string_view kind) { return kind == kindName<ProgrammeAdopted>(); }
-
 }
 
 void EntryForm::movedIn() {
@@ -165,6 +163,7 @@ void EntryForm::announce() {
     showPlace();
     askPictures();
     askNames();
+    askDirectives();
 }
 
 void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
@@ -174,6 +173,7 @@ void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
     ++m_turn;
     m_writing = {.kind = std::string(kind)};
     m_amends.clear();
+    m_mends.clear();
     m_tried = Json();
     m_about.clear();
     m_problem.clear();
@@ -185,10 +185,13 @@ void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
     m_sought = -1;
     m_touched = m_papers = false;
     m_papersOf.reset();
+    m_known.reset();
+    m_boundBy.reset();
+    ++m_boundTurn;
     const auto today = house().day.todayDate();
     auto fields = FormPlan::fields(kind, subject, *sheet);
     for (auto& field : fields) {
-        const bool ofTheEntry = field.key == "on" && !mayLieAhead(kind);
+        const bool ofTheEntry = field.key == "on" && kind != kindName<ProgrammeAdopted>();
         if (ofTheEntry || field.kind == FormField::Kind::Made)
             field.notAfter = today;
         if (field.key == "on")
@@ -201,15 +204,15 @@ void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
     askForCode(kind == kindName<ReleaseRevoked>() || kind == kindName<ReviewSigned>());
 }
 
-void EntryForm::correct(const QString& entry) {
+void EntryForm::correct(const QString& entry, const QString& key) {
     hear(house().desk.ask([id = EntryId(outward(entry))](Record& record) { return record.line(id); }), this,
-         [this](const Result<std::optional<JournalLine>>& line) {
+         [this, key = outward(key)](const Result<std::optional<JournalLine>>& line) {
              if (line && *line && !(*line)->unread)
-                 takeEntry(**line);
+                 takeEntry(**line, key);
          });
 }
 
-void EntryForm::takeEntry(const JournalLine& line) {
+void EntryForm::takeEntry(const JournalLine& line, const std::string& mends) {
     const auto& entry = nowOf(line);
     const auto object = toJson(entry);
     FormSubject subject;
@@ -242,10 +245,14 @@ void EntryForm::takeEntry(const JournalLine& line) {
             field.required = false;
         offerWhatWas(field);
     }
+    if (kindName(entry.body) == kindName<DirectiveIssued>())
+        DirectiveForm::take(fields, object);
     m_writing.given = unasked(object, fields);
     fields.push_back(plannedField("-why", tr("Why it is corrected"), FormField::Kind::Text, false,
                                   tr("asked where it is signed for")));
     m_fields.show(std::move(fields));
+    m_mends = mends;
+    need(mends);
     askForCode(false); // what was signed stays signed as it was
     announce();
 }
@@ -284,6 +291,8 @@ void EntryForm::toggle(int row, const QString& choice) {
         return;
     m_fields.toggle(row, choice);
     askHoursOfOthers();
+    if (DirectiveForm::known(m_writing.kind))
+        followDirective(m_fields.fields()[static_cast<std::size_t>(row)].key);
     touch();
     forgetTried();
 }
@@ -317,6 +326,12 @@ void EntryForm::seek(int row) {
 
 int EntryForm::firstRow() const {
     const auto& fields = m_fields.fields();
+    // What a form is about stands at its top, before others on which the same may be done.
+    const bool ofItem = m_amends.empty() && m_writing.kind == kindName<RequirementDone>() && !m_papers;
+    const auto led = std::string_view(ofItem ? "item" : m_mends.c_str());
+    if (const auto at = std::ranges::find(fields, led, &FormField::key);
+        at != fields.end() && at->shown && (!ofItem || !at->value.isEmpty()))
+        return static_cast<int>(at - fields.begin());
     const auto first = std::ranges::find_if(fields, [this](const FormField& field) {
         using Kind = FormField::Kind;
         const bool figure = field.kind == Kind::Duration || field.kind == Kind::Count || field.kind == Kind::Decimal;
@@ -343,6 +358,8 @@ void EntryForm::save() {
     if (!isOpen() || m_saving || reading())
         return;
     m_problem.clear();
+    if (isAct())
+        return saveAct();
     const auto written = entries();
     if (!written || lacksCode()) {
         if (m_problem.isEmpty())

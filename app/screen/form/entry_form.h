@@ -11,6 +11,7 @@
 #include "screen/form/form_fields.h"
 #include "screen/form/form_plan.h"
 #include "screen/form/form_writing.h"
+#include "screen/form/plans/directive_form.h"
 #include "screen/signing/own_code.h"
 
 #include <QUrl>
@@ -59,6 +60,11 @@ public:
                                   const QString& item, const QStringList& scope = {});
     /// Asks which task of a pilot-owner's list the work is, where there are any; `value` of a choice is the line.
     Q_INVOKABLE void offerTasks(const crownring::screen::ChoiceModel* tasks);
+    /// The work is a repair or a modification: whether it is minor or major is needed.
+    Q_INVOKABLE void askGrade();
+    /// Of a repair: the panel that it is made at is needed, for a reading found the defect there.
+    /// @param place gore, row, zone; of what it names none of nothing is asked
+    Q_INVOKABLE void askPlace(const QVariantMap& place);
     /// A finding on a line of an inspection becomes a defect: its words, its item and the place that they name.
     Q_INVOKABLE void beginFinding(const QString& inspection, const QString& item, const QString& line,
                                   const QString& finding, const QStringList& scope);
@@ -66,12 +72,18 @@ public:
     /// @param about said above the form
     Q_INVOKABLE void beginWith(const QString& kind, const QString& item, const QVariantMap& given,
                                const QString& about);
+    /// What is done with many items at once: a batch of cylinders, an answer to a directive.
+    /// @param given texts that no field asks for, by key of the entry
+    /// @param about said above the form, before the items
+    Q_INVOKABLE void beginFor(const QString& kind, const QStringList& items, const QVariantMap& given = {},
+                              const QString& about = {});
     /// A defect that was found on a flight: its day, and what flew to choose from.
     Q_INVOKABLE void defectOfFlight(const QString& entry);
     Q_INVOKABLE void adopt(const QString& programme);
     /// A programme or a bulletin that stands in a file: its text goes into the record.
     Q_INVOKABLE void adoptFile(const QUrl& file);
-    Q_INVOKABLE void correct(const QString& entry);
+    /// @param key of the field that is to be mended: it is needed, and the keyboard goes there
+    Q_INVOKABLE void correct(const QString& entry, const QString& key = {});
     Q_INVOKABLE void voidEntry(const QString& entry);
     Q_INVOKABLE void setValue(int row, const QString& value);
     /// The day in a field: so many days before today.
@@ -124,12 +136,20 @@ private:
     [[nodiscard]] std::optional<Registration> newPapers() const;
     void offerOnly(const QStringList& items);
     void follow(std::string_view key);
+    void beginMany(const QString& kind, FormSubject subject, const QVariantMap& given, const QString& about);
+    void followDirective(std::string_view key);
+    void askDirectives();
+    void offerKnown();
+    void askBound();
+    [[nodiscard]] bool isAct() const;
+    void saveAct();
     void showPlace();
     void askHoursOfOthers();
     [[nodiscard]] QString aboutDefect(const std::string& item, const std::string& defect) const;
     /// Where a form asks for a panel: that of the reading which found the defect.
     void proposePlaceOf(const ItemId& item, const std::string& defect);
-    void takeEntry(const JournalLine& line);
+    void takeEntry(const JournalLine& line, const std::string& mends);
+    void need(std::string_view key);
     [[nodiscard]] std::vector<std::string> keysOf(std::string_view within) const;
     void offerAlso(std::vector<Choice> choices);
     void askKit();
@@ -170,6 +190,7 @@ private:
     ChoiceSift m_sift;
     FormWriting m_writing;
     std::string m_amends; ///< the entry that is corrected or voided
+    std::string m_mends;  ///< the key of the field that the correction is for; empty: none
     QString m_about;
     QString m_problem;
     QString m_follows;
@@ -179,6 +200,9 @@ private:
     int m_against = 0; ///< of questions what stands against a kit
     int m_reading = 0; ///< photographs
     QStringList m_latestPictures;
+    std::shared_ptr<const DirectivesKnown> m_known; ///< for a form of directives, once it is asked
+    std::optional<AppliesTo> m_boundBy;             ///< what was asked last
+    int m_boundTurn = 0;
     std::map<QString, Picture> m_pictures; ///< by digest, not kept yet
     bool m_saving = false;
     bool m_signed = false; ///< what it writes is signed

@@ -8,6 +8,7 @@
 #include "screen/form/asked_back.h"
 #include "screen/form/consequences.h"
 #include "screen/form/entry_form.h"
+#include "screen/form/plans/component_form.h"
 #include "screen/form/service_form.h"
 #include "words/border.h"
 #include "words/words.h"
@@ -138,12 +139,12 @@ std::vector<std::string> EntryForm::keysOf(std::string_view within) const {
     return keys;
 }
 
-/// Only an envelope has gores and panel rows.
+/// Only an envelope has gores, panel rows and vents.
 void EntryForm::showPlace() {
     const auto sheet = house().fleet.sheet();
     const auto* item = sheet ? sheet->item(ItemId(outward(m_fields.value("item")))) : nullptr;
     const bool hasPanels = item && item->kind == ItemKind::Envelope;
-    for (const char* key : {"gore", "row"})
+    for (const char* key : {"gore", "row", "zone"})
         if (m_fields.field(key))
             m_fields.setShown(key, hasPanels || m_writing.before.contains(key));
 }
@@ -186,6 +187,10 @@ void EntryForm::follow(std::string_view key) {
         m_follows = ServiceForm::follows(kind, m_fields, *sheet);
         emit changed();
     }
+    if (ComponentForm::known(kind))
+        ComponentForm::showAsked(kind, m_fields, *sheet);
+    if (DirectiveForm::known(kind))
+        followDirective(key);
     if (kind == kindName<ItemFitted>() || kind == kindName<ItemRemoved>())
         askDay();
 }

@@ -253,6 +253,7 @@ void EntryForm::post(const std::vector<NumberedEntry>& entries) {
 
 void EntryForm::tell(const std::vector<Problem>& problems) {
     std::vector<Problem> others;
+    QStringList told; // of many items at once: what is wrong with all of them is told once
     for (auto problem : problems) {
         const auto key = problem.fault == Fault(TrustFault::WrongCode) ? std::string("-code") : problem.where.key;
         const auto& fields = m_fields.fields();
@@ -260,7 +261,10 @@ void EntryForm::tell(const std::vector<Problem>& problems) {
             return field.key == key || (!key.empty() && field.key.ends_with("." + key)) || topKey(field.key) == key;
         });
         if (at == fields.end()) {
-            others.push_back(std::move(problem));
+            if (const auto text = Words::problem(problem); !told.contains(text)) {
+                told += text;
+                others.push_back(std::move(problem));
+            }
             continue;
         }
         if (problem.fault == Fault(EntryFault::NearlyATypeKnown))

@@ -141,6 +141,33 @@ void EntryForm::proposePlaceOf(const ItemId& item, const std::string& defect) {
         m_fields.propose("row", QString::number(*place.row));
 }
 
+void EntryForm::need(std::string_view key) {
+    auto fields = m_fields.fields();
+    const auto field = std::ranges::find(fields, key, &FormField::key);
+    if (field == fields.end())
+        return;
+    field->required = true;
+    if (field->kind == FormField::Kind::Choice || field->kind == FormField::Kind::OneOf)
+        std::erase_if(field->choices, [](const Choice& each) { return each.value.isEmpty(); });
+    m_fields.show(std::move(fields));
+}
+
+void EntryForm::askGrade() {
+    if (isOpen() && m_writing.kind == kindName<WorkPerformed>())
+        need("grade");
+}
+
+void EntryForm::askPlace(const QVariantMap& place) {
+    if (!isOpen() || m_writing.kind != kindName<RepairMade>())
+        return;
+    for (auto at = place.begin(); at != place.end(); ++at) {
+        const auto key = outward(at.key());
+        m_fields.propose(key, at.value().toString());
+        if (key != "zone")
+            need(key);
+    }
+}
+
 void EntryForm::offerTasks(const ChoiceModel* tasks) {
     const bool isWork = m_writing.kind == kindName<WorkPerformed>() || m_writing.kind == kindName<RepairMade>() ||
                         m_writing.kind == kindName<PartReplaced>();

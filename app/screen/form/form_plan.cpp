@@ -7,6 +7,8 @@
 #include "rules/programme/programme.h"
 #include "screen/desk/item_choices.h"
 #include "screen/form/bench_form_plan.h"
+#include "screen/form/plans/component_form.h"
+#include "screen/form/plans/directive_form.h"
 #include "screen/form/service_form.h"
 #include "screen/form/whole_balloon.h"
 #include "words/border.h"
@@ -254,16 +256,6 @@ const std::map<std::string_view, Plan>& plans() {
     return plans;
 }
 
-/// Whatever was adopted for anything and is for such an item.
-std::map<RequirementId, const Requirement*> bindingOn(const ItemFacts& item, const std::vector<Adoption>& adoptions) {
-    std::map<RequirementId, const Requirement*> binding;
-    for (const auto& adoption : adoptions)
-        for (const auto& requirement : adoption.programme->requirements)
-            if (binds(requirement, item))
-                binding.emplace(requirement.id, &requirement);
-    return binding;
-}
-
 const Plan* planOf(std::string_view kind) {
     const auto plan = plans().find(kind);
     return plan == plans().end() ? nullptr : &plan->second;
@@ -273,126 +265,42 @@ const Plan* planOf(std::string_view kind) {
 
 std::vector<FormField> FormPlan::fields(std::string_view kind, const FormSubject& subject, const FleetSheet& sheet) {
     const auto* plan = planOf(kind);
-    auto fields = plan                       ? plan->fields(subject, sheet)
-                  : ServiceForm::known(kind) ? ServiceForm::fields(kind, subject, sheet)
-                                             : BenchFormPlan::fields(kind, subject, sheet);
+    auto fields = plan                         ? plan->fields(subject, sheet)
+                  : ServiceForm::known(kind)   ? ServiceForm::fields(kind, subject, sheet)
+                  : DirectiveForm::known(kind) ? DirectiveForm::fields(kind, subject, sheet)
+                  : ComponentForm::known(kind) ? ComponentForm::fields(kind, subject, sheet)
+                                               : BenchFormPlan::fields(kind, subject, sheet);
     if (std::ranges::find(fields, "on", &FormField::key) == fields.end())
         fields.insert(fields.begin(), field("on", tr("Day"), Kind::Date, true));
     fields.push_back(field("by", tr("Written by"), Kind::Text, true, tr("you, who write this now")));
-    fields.push_back(field("note", tr("Note"), Kind::Lines));
+    if (!ComponentForm::isAct(kind)) // each of its entries says what it is
+        fields.push_back(field("note", tr("Note"), Kind::Lines));
     return fields;
 }
 
 bool FormPlan::known(std::string_view kind) {
-    return planOf(kind) || ServiceForm::known(kind) || BenchFormPlan::known(kind);
+    return planOf(kind) || ServiceForm::known(kind) || DirectiveForm::known(kind) || ComponentForm::known(kind) ||
+           BenchFormPlan::known(kind);
 }
 
 QString FormPlan::title(std::string_view kind) {
     const auto* plan = planOf(kind);
     if (ServiceForm::known(kind))
         return ServiceForm::title(kind);
+    if (DirectiveForm::known(kind))
+        return DirectiveForm::title(kind);
+    if (ComponentForm::known(kind))
+        return ComponentForm::title(kind);
     return plan ? tr(plan->title) : BenchFormPlan::title(kind);
 }
 
 QString FormPlan::verb(std::string_view kind) {
     if (kind == kindName<ReviewSigned>())
         return tr("I sign this");
+    if (ComponentForm::known(kind))
+        return ComponentForm::verb(kind);
     const auto* plan = planOf(kind);
     return plan ? tr(plan->verb) : tr("Enter it");
-}
-
-std::vector<Choice> FormPlan::balloons(const FleetSheet& sheet) {
-    std::vector<Choice> choices;
-    std::vector<Choice> out;
-    for (const auto& card : sheet.balloons()) {
-        const auto why = card.out       ? words::said(reasonOf(*card.out))
-                         : card.renamed ? words::said(reasonOf(*card.renamed))
-                                        : QString();
-        (card.inService() ? choices : out)
-            .push_back({inward(card.balloon.text()), inward(card.balloon.text()),
-                        joined({inward(card.title), why}, QStringLiteral(" · ")), -1, -1, false});
-    }
-    choices.insert(choices.end(), out.begin(), out.end());
-    return choices;
-}
-
-std::vector<Choice> FormPlan::items(const FleetSheet& sheet, const std::string& balloon) {
-    std::vector<Choice> choices;
-    if (balloon.empty()) {
-        std::vector<Choice> out;
-        for (const auto& item : sheet.items())
-            (item.out ? out : choices).push_back(ItemChoices::of(sheet, item));
-        choices.insert(choices.end(), out.begin(), out.end());
-        return choices;
-    }
-    // In the order in which a balloon is told: the envelope first.
-    for (const auto* item : sheet.itemsOf(Registration(balloon)))
-        choices.push_back(ItemChoices::of(sheet, *item));
-    return choices;
-}
-
-std::vector<Choice> FormPlan::itemsNotOn(const FleetSheet& sheet, const std::string& balloon) {
-    // The pool first: an item that is elsewhere can be fitted too, and is moved then.
-    std::vector<Choice> pool;
-    std::vector<Choice> elsewhere;
-    for (const auto& item : sheet.items()) {
-        if (item.out)
-            continue; // back in service first
-        if (!item.balloon) {
-            pool.push_back(ItemChoices::of(sheet, item));
-        } else if (balloon != "*" && item.balloon->text() != balloon) {
-            elsewhere.push_back(ItemChoices::of(sheet, item));
-        }
-    }
-    pool.insert(pool.end(), elsewhere.begin(), elsewhere.end());
-    return pool;
-}
-
-std::vector<Choice> FormPlan::requirements(const FleetSheet& sheet, const std::string& item) {
-    std::vector<Choice> choices;
-    for (const auto* row : sheet.rowsOf(ItemId(item)))
-        if (!isOfTheRecord(*row))
-            choices.push_back(plain(inward(row->requirement->id.text()), words::said(row->requirement->title)));
-    // Nothing is due out of service, and yet it may be done.
-    if (const auto* facts = sheet.item(ItemId(item)); facts && facts->out)
-        for (const auto& [id, requirement] : bindingOn(*facts, sheet.adoptions()))
-            choices.push_back(plain(inward(id.text()), words::said(requirement->title)));
-    return choices;
-}
-
-std::vector<Choice> FormPlan::alsoBound(const FleetSheet& sheet, const std::string& item,
-                                        const std::string& requirement) {
-    const auto* chosen = sheet.item(ItemId(item));
-    std::vector<Choice> beside;
-    std::vector<Choice> elsewhere;
-    if (!chosen || requirement.empty())
-        return {};
-    for (const auto& row : sheet.rows())
-        if (row.requirement->id.text() == requirement && row.item->id != chosen->id)
-            (row.item->balloon == chosen->balloon ? beside : elsewhere).push_back(ItemChoices::of(sheet, *row.item));
-    beside.insert(beside.end(), elsewhere.begin(), elsewhere.end());
-    return beside;
-}
-
-std::vector<Choice> FormPlan::poolLike(const FleetSheet& sheet, const std::string& item) {
-    const auto* chosen = sheet.item(ItemId(item));
-    std::vector<Choice> pool;
-    if (chosen && chosen->kind != ItemKind::Envelope)
-        for (const auto& each : sheet.items())
-            if (!each.balloon && !each.out && each.kind == chosen->kind && each.id != chosen->id)
-                pool.push_back(ItemChoices::of(sheet, each));
-    return pool;
-}
-
-std::vector<Choice> FormPlan::methods(const FleetSheet& sheet, const std::string& requirement) {
-    std::vector<Choice> choices;
-    const auto& rows = sheet.rows().pointers();
-    const auto row = std::find_if(rows.begin(), rows.end(),
-                                  [&](const DueRow* each) { return each->requirement->id.text() == requirement; });
-    if (row != rows.end())
-        for (const auto& [method, months] : (*row)->requirement->byMethod)
-            choices.push_back(plain(inward(method), tr("%1 (next in %2)").arg(inward(method), Words::months(months))));
-    return choices;
 }
 
 }

@@ -8,6 +8,8 @@
 
 #include <QCoreApplication>
 
+#include <map>
+
 namespace crownring::screen {
 
 /// What the form is about, where the user came from.
@@ -16,6 +18,8 @@ struct FormSubject {
     std::string item;
     std::string requirement;
     std::string programme;
+    std::vector<std::string> items{};        ///< of what is written for many at once
+    std::map<ItemId, Registration> lastOn{}; ///< of these, where one was before it went away
 };
 
 class FormPlan {

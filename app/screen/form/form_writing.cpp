@@ -4,6 +4,7 @@
 #include "record/entry_json.h"
 #include "screen/form/asked_back.h"
 #include "screen/form/own_line_form.h"
+#include "screen/form/plans/directive_form.h"
 #include "words/words.h"
 
 #include <QCoreApplication>
@@ -61,6 +62,8 @@ std::optional<Json> FormWriting::gathered(FormFields& fields) const {
     for (const auto& [key, value] : given.items())
         if (!object.contains(key))
             object[key] = value;
+    if (kind == kindName<DirectiveIssued>())
+        return DirectiveForm::entry(std::move(object), fields, before);
     return kind == kindName<ChecklistAdopted>() ? OwnLineForm::entry(std::move(object), before) : object;
 }
 

@@ -3,6 +3,7 @@
 
 #include "answers/defects_told.h"
 #include "rules/due/defects.h"
+#include "rules/due/directive_rows.h"
 #include "rules/due/lists.h"
 #include "screen/desk/due_model.h"
 #include "screen/desk/house.h"
@@ -109,6 +110,10 @@ bool DueDetail::isFabric() const {
     return m_row && isOfTheRecord(*m_row) && !isDefect() && !isList() && !isDirective();
 }
 bool DueDetail::isDirective() const { return m_row && m_row->programme == &directiveProgramme(); }
+QString DueDetail::directiveNumber() const {
+    const auto directive = isDirective() ? directiveOf(m_row->requirement->id) : std::nullopt;
+    return directive ? inward(directive->text()) : QString();
+}
 QString DueDetail::title() const { return m_row ? words::said(m_row->requirement->title) : QString(); }
 QString DueDetail::where() const { return m_row ? DueTexts::where(*m_row) : QString(); }
 QString DueDetail::source() const { return m_row ? words::said(m_row->requirement->source) : QString(); }

@@ -21,6 +21,7 @@ class DueDetail : public crownring::screen::Resident {
     Q_PROPERTY(bool deferrable READ isDeferrable NOTIFY changed FINAL) ///< a defect that somebody may put off
     Q_PROPERTY(bool list READ isList NOTIFY changed FINAL) ///< the row is a list of discrepancies that is pending
     Q_PROPERTY(bool directive READ isDirective NOTIFY changed FINAL) ///< the row is a directive or bulletin
+    Q_PROPERTY(QString directiveNumber READ directiveNumber NOTIFY changed FINAL)
     Q_PROPERTY(bool fabric READ isFabric NOTIFY changed FINAL)       ///< the row is of readings of fabric
     Q_PROPERTY(QStringList photographs READ photographs NOTIFY photographsChanged FINAL) ///< digests, of a defect
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
@@ -55,6 +56,7 @@ public:
     [[nodiscard]] bool isList() const;
     [[nodiscard]] bool isFabric() const;
     [[nodiscard]] bool isDirective() const;
+    [[nodiscard]] QString directiveNumber() const;
     [[nodiscard]] QStringList photographs() const { return m_photographs; }
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString where() const;

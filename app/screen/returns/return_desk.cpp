@@ -92,6 +92,30 @@ bool ReturnDesk::isDefect(int row) const {
     return row >= 0 && row < m_listed.count() && defectOf(RequirementId(outward(m_listed.valueAt(row)))).has_value();
 }
 
+namespace {
+
+/// What of the list a refusal is about, where readings answer it.
+QStringList readingOf(const Refusal& refusal, const Discrepancies& list) {
+    for (const auto& each : list.listed) {
+        const auto defect = defectOf(each.requirement);
+        if (each.stands && each.read && refusal.item == each.item &&
+            refusal.line == (defect ? defect->text() : each.requirement.text()))
+            return {inward(each.item.text()), inward(each.requirement.text())};
+    }
+    return {};
+}
+
+}
+
+QStringList ReturnDesk::readingOfRefusal(int row) const {
+    return row >= 0 && row < static_cast<int>(m_readings.size()) ? m_readings[static_cast<std::size_t>(row)]
+                                                                 : QStringList();
+}
+
+bool ReturnDesk::isRead(int row) const {
+    return row >= 0 && row < static_cast<int>(m_read.size()) && m_read[static_cast<std::size_t>(row)];
+}
+
 void ReturnDesk::look() {
     const auto turn = ++m_turn;
     if (m_balloon.isEmpty() || !house().desk.isOpen())
@@ -112,6 +136,7 @@ void ReturnDesk::show(const std::vector<Discrepancies>& lists) {
     std::vector<Choice> rows;
     std::vector<Choice> listed;
     m_items.clear();
+    m_read.clear();
     for (const auto& list : lists) {
         const auto count = list.count();
         rows.push_back({inward(list.inspection.text()), words::said(titleOfList(list.inspection)), standsOf(count),
@@ -124,6 +149,7 @@ void ReturnDesk::show(const std::vector<Discrepancies>& lists) {
                               -1, -1, each.stands,
                               QString(inward(list.inspection.text()) + u'/' + inward(each.item.text()))});
             m_items.push_back(each.item);
+            m_read.push_back(each.read);
         }
     }
     m_lists.show(std::move(rows));
@@ -184,9 +210,11 @@ void ReturnDesk::takeDraft(const ReturnDraft& draft) {
     const Signatory blank{{}, Capacity::PilotOwner, file.list.balloon, file.operations, house().day.date()};
     m_people.show(approversOf(file.entitlements, blank, file.then.visit()));
     std::vector<Choice> refusals;
+    m_readings.clear();
     for (const auto& each : draft.refusals) {
         if (each.kind == Refusal::Kind::Signatory && !m_signer)
             continue; // that nobody is chosen yet the field says
+        m_readings.push_back(readingOf(each, file.list));
         refusals.push_back({inward(each.line), words::message(each),
                             joined({words::mend(each), inward(each.rule)}, QStringLiteral(" · ")), -1, -1, false,
                             QVariant::fromValue(refusals.size())});

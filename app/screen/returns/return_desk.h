@@ -71,6 +71,10 @@ public:
     Q_INVOKABLE QString itemAt(int row) const;
     /// What stands there is a defect, which is rectified; else a requirement, which is done.
     [[nodiscard]] Q_INVOKABLE bool isDefect(int row) const;
+    /// Readings answer it, which a visit takes.
+    [[nodiscard]] Q_INVOKABLE bool isRead(int row) const;
+    /// Of a reason that stands in the way: the item and the row that a visit reads; empty where none answers it so.
+    [[nodiscard]] Q_INVOKABLE QStringList readingOfRefusal(int row) const;
     /// Nobody is chosen yet.
     Q_INVOKABLE void begin(const QString& inspection);
     /// Approves what is shown. Refused while anything stands in the way.
@@ -93,7 +97,9 @@ private:
     QString m_balloon;
     ChoiceModel m_lists;
     ChoiceModel m_listed;
-    std::vector<ItemId> m_items; ///< of the rows of `listed`
+    std::vector<ItemId> m_items;         ///< of the rows of `listed`
+    std::vector<bool> m_read;            ///< the same: readings answer them
+    std::vector<QStringList> m_readings; ///< of the rows of `refusals`
     QString m_inspection;
     ChoiceModel m_people;
     ChoiceModel m_refusals;

@@ -15,10 +15,6 @@ QString byWhom(const ConfirmedText& each) {
         .arg(inward(each.against), inward(each.by.text()), inward(each.licence), inward(each.on.iso()));
 }
 
-QString whichText(const std::string& id, const std::string& revision) {
-    return WordingDesk::tr("%1, revision %2").arg(inward(id), inward(revision));
-}
-
 }
 
 std::vector<Choice> draftedWording(const std::vector<WordingState>& states) {
@@ -37,11 +33,14 @@ std::vector<Choice> draftedWording(const std::vector<WordingState>& states) {
     return rows;
 }
 
-std::vector<Choice> signedWording(const std::vector<ConfirmedText>& confirmed) {
+std::vector<Choice> signedWording(const std::vector<ConfirmedText>& confirmed, const WordingBook& book) {
     std::vector<Choice> rows;
     for (const auto& each : confirmed) {
         const auto id = each.text ? each.text->text() : each.checklist->text();
-        rows.push_back({inward(id + " " + each.revision), whichText(id, each.revision), byWhom(each), -1, -1, true});
+        rows.push_back(
+            {inward(id + " " + each.revision),
+             WordingDesk::tr("%1, revision %2").arg(inward(titleOf(each, book.adopted)), inward(each.revision)),
+             byWhom(each), -1, -1, true});
     }
     return rows;
 }

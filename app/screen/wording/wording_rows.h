@@ -13,6 +13,6 @@ namespace crownring::screen {
 /// value: its key at the wording desk; label: which; detail: who confirmed it, or that nobody did; chosen: somebody did
 [[nodiscard]] std::vector<Choice> draftedWording(const std::vector<WordingState>& states);
 /// As it was signed.
-[[nodiscard]] std::vector<Choice> signedWording(const std::vector<ConfirmedText>& confirmed);
+[[nodiscard]] std::vector<Choice> signedWording(const std::vector<ConfirmedText>& confirmed, const WordingBook& book);
 
 }

@@ -30,6 +30,17 @@ Sources sourcesOf(PartFault fault) {
         return {
             QT_TRANSLATE_NOOP("Problem", "'%2' did not release '%1'"),
             QT_TRANSLATE_NOOP("Problem", "name a visit that was opened for it and ended with a release by that day")};
+    case PartFault::BackSince:
+        return {QT_TRANSLATE_NOOP("Problem",
+                                  "'%1' would be kept apart, and is said to be in service since %2 without a "
+                                  "release"),
+                QT_TRANSLATE_NOOP("Problem", "correct that entry so that it names its release, or void it, before or "
+                                             "in the same batch")};
+    case PartFault::TakenBack:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is kept apart by this: it comes back with a release, and not by "
+                                             "taking the word back"),
+                QT_TRANSLATE_NOOP("Problem", "enter it as in-service with its release; who wrote it takes back a slip "
+                                             "at once, before anything else is written")};
     case PartFault::NoCylinder:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is no cylinder"),
                 QT_TRANSLATE_NOOP("Problem", "name the cylinder that was filled")};

@@ -240,6 +240,16 @@ Sources sourcesOf(ReleaseFault fault) {
                 QT_TRANSLATE_NOOP("Problem",
                                   "write down the repair or the new part, take the reading again in the same "
                                   "place, then say that it is rectified")};
+    case ReleaseFault::RepairElsewhere:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' was found by a reading (%2), and this repair is not in its place"),
+                QT_TRANSLATE_NOOP("Problem", "name the place of that reading; of a repair in another place, leave the "
+                                             "defect out")};
+    case ReleaseFault::TestNotRead:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' on %2 is on the list of discrepancies of inspection '%3': a bare "
+                                             "statement answers no test"),
+                QT_TRANSLATE_NOOP("Problem", "take the readings in a visit that was opened with it, a rectification "
+                                             "for instance, and have that released; or name the paper, who signed it "
+                                             "and the licence")};
     case ReleaseFault::RegistrationInUse:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' carries another envelope"),
                 QT_TRANSLATE_NOOP("Problem",
@@ -273,6 +283,11 @@ Sources sourcesOf(ReleaseFault fault) {
         return {
             QT_TRANSLATE_NOOP("Problem", "'%1' on %2 is on the list of discrepancies and still stands against flight"),
             QT_TRANSLATE_NOOP("Problem", "do it; where the part was replaced, put the old one out of service")};
+    case ReleaseFault::TestStands:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "'%1' on %2 is on the list of discrepancies, and no reading since answers it"),
+            QT_TRANSLATE_NOOP("Problem", "take the readings in a visit that was opened with it, a rectification for "
+                                         "instance, and have that released; a bare statement answers no test")};
     case ReleaseFault::LeftOut:
         return {QT_TRANSLATE_NOOP(
                     "Problem", "the inspection '%3' accomplished '%1' on %2, which is not written with the approval"),

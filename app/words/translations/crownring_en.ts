@@ -36,12 +36,67 @@
     </message>
 </context>
 <context>
+    <name>ComponentForm</name>
+    <message numerus="yes">
+        <source>%n items: %1</source>
+        <translation>
+            <numerusform>%n item: %1</numerusform>
+            <numerusform>%n items: %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n items sent to %1</source>
+        <translation>
+            <numerusform>%n item sent to %1</numerusform>
+            <numerusform>%n items sent to %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n items came back</source>
+        <translation>
+            <numerusform>%n item came back</numerusform>
+            <numerusform>%n items came back</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cylinders filled</source>
+        <translation>
+            <numerusform>%n cylinder filled</numerusform>
+            <numerusform>%n cylinders filled</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Consequences</name>
     <message numerus="yes">
         <source>and %n more</source>
         <translation>
             <numerusform>and %n more</numerusform>
             <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>DirectiveForm</name>
+    <message numerus="yes">
+        <source>It binds %n items.</source>
+        <translation>
+            <numerusform>It binds %n item.</numerusform>
+            <numerusform>It binds %n items.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n items nobody knows.</source>
+        <translation>
+            <numerusform>Of %n item nobody knows.</numerusform>
+            <numerusform>Of %n items nobody knows.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>It does not bind %n items.</source>
+        <translation>
+            <numerusform>It does not bind %n item.</numerusform>
+            <numerusform>It does not bind %n items.</numerusform>
         </translation>
     </message>
 </context>
@@ -293,6 +348,16 @@
     </message>
 </context>
 <context>
+    <name>crownring::screen::EntryForm</name>
+    <message numerus="yes">
+        <source>%1 is answered for %n items</source>
+        <translation>
+            <numerusform>%1 is answered for %n item</numerusform>
+            <numerusform>%1 is answered for %n items</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>crownring::screen::GroupModel</name>
     <message numerus="yes">
         <source>with it: %1 and %n more</source>
@@ -337,6 +402,23 @@
         <translation>
             <numerusform>%n entry saved</numerusform>
             <numerusform>%n entries saved</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>crownring::screen::PoolDesk</name>
+    <message numerus="yes">
+        <source>%n items</source>
+        <translation>
+            <numerusform>%n item</numerusform>
+            <numerusform>%n items</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n items</source>
+        <translation>
+            <numerusform>%1 of %n item</numerusform>
+            <numerusform>%1 of %n items</numerusform>
         </translation>
     </message>
 </context>
@@ -395,6 +477,13 @@
         <translation>
             <numerusform>%n is done with test equipment</numerusform>
             <numerusform>%n are done with test equipment</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are flown, then settled</source>
+        <translation>
+            <numerusform>%n is flown, then settled</numerusform>
+            <numerusform>%n are flown, then settled</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -58,16 +58,45 @@ struct Among {
     bool isWhole = false;
 };
 
+/// An item that is a part of another says what it is by its kind and type: "Relief valve" is the relief-valve that is
+/// asked for, and one of a type that is asked for is that part. Of one whose type is known nobody expects parts that no
+/// list names.
+FittedThing partFrom(const PartAsked& asked, const ItemFacts& item, const PartsKnown& parts) {
+    auto thing = parts.thingOf(item);
+    if (!item.type)
+        return thing;
+    thing.isWhole = thing.isWhole || thing.parts.empty();
+    if (slugOf(*item.type) == asked.part) {
+        thing.name = asked.part;
+        thing.type.reset();
+    } else if (std::ranges::find(asked.types, *item.type) != asked.types.end())
+        thing.name = asked.part;
+    return thing;
+}
+
+/// With what the list of its parts says, and the items that are parts of it.
+FittedThing wholeOf(const PartAsked& asked, const ItemFacts& item, const std::vector<const ItemFacts*>& beside,
+                    const PartsKnown& parts) {
+    auto thing = parts.thingOf(item);
+    for (const auto* each : beside)
+        if (each->carrier == item.id && each->id != item.id) {
+            auto part = partFrom(asked, *each, parts);
+            part.parts = wholeOf(asked, *each, beside, parts).parts;
+            thing.parts.push_back(std::move(part));
+        }
+    return thing;
+}
+
 Among amongThese(const PartAsked& asked, const ItemFacts& item, const std::vector<const ItemFacts*>& beside,
                  const PartsKnown& parts) {
     if (asked.in == item.kind)
-        return {{parts.thingOf(item)}, {&item}, true};
+        return {{wholeOf(asked, item, beside, parts)}, {&item}, true};
     Among among;
     const auto kind = itemKindFrom(asked.part); // a kind of items: what is in them is not asked
     const auto only = kind ? kind : asked.in;
     for (const auto* each : beside)
         if (!only || each->kind == *only) {
-            among.things.push_back(parts.thingOf(*each));
+            among.things.push_back(wholeOf(asked, *each, beside, parts));
             among.items.push_back(each);
             if (kind) {
                 among.things.back().parts.clear();

@@ -65,9 +65,13 @@ std::string_view standingOf(const DirectiveRow& row) {
 Phrase whyOf(const DirectiveRow& row) {
     if (row.excused)
         return {DuePhrase::BoundAnswered, {row.excused->body.why, row.excused->by, row.excused->stamp.at.on()}};
-    const auto code = phraseOf(row.applicability.why);
+    return whyOf(row.applicability);
+}
+
+Phrase whyOf(const Applicability& applicability) {
+    const auto code = phraseOf(applicability.why);
     return code == DuePhrase::BoundAll || code == DuePhrase::BoundOtherKind ? Phrase{code, {}}
-                                                                            : Phrase{code, {row.applicability.about}};
+                                                                            : Phrase{code, {applicability.about}};
 }
 
 Result<DirectiveMarks> directiveMarks(Books& books, const std::vector<ItemFacts>& items, const DirectivesAsked& asked) {

@@ -68,7 +68,7 @@ public:
         : m_books(books), m_items(items), m_asked(asked) {}
 
     Result<std::vector<DirectiveRow>> rows() {
-        auto issued = saidOf<DirectiveIssued>(m_books, m_asked.on);
+        auto issued = directivesIssued(m_books, m_asked.on);
         if (!issued)
             return tl::unexpected(issued.error());
         if (issued->empty())
@@ -101,18 +101,11 @@ private:
     };
     /// What is in force, and where everything is asked for the others, in the order of their stamps.
     [[nodiscard]] std::vector<Issue> lives() const {
-        std::vector<Directive> all;
-        for (const auto& each : m_issued)
-            all.push_back(directiveFrom(each.body));
-        const auto inForce = inForceOn(all, m_asked.on);
+        const auto all = livesOn(m_issued, m_asked.on);
         std::vector<Issue> issues;
-        for (std::size_t i = 0; i < all.size(); ++i) {
-            const auto life = std::ranges::find(inForce, &all[i]) != inForce.end() ? DirectiveRow::Life::InForce
-                              : m_asked.on < all[i].effective                      ? DirectiveRow::Life::Upcoming
-                                                                                   : DirectiveRow::Life::Superseded;
-            if (m_asked.everyLife || life == DirectiveRow::Life::InForce)
-                issues.push_back({&m_issued[i], life});
-        }
+        for (std::size_t i = 0; i < all.size(); ++i)
+            if (m_asked.everyLife || all[i] == DirectiveRow::Life::InForce)
+                issues.push_back({&m_issued[i], all[i]});
         return issues;
     }
 
@@ -134,6 +127,16 @@ private:
                 return tl::unexpected(facts.error());
             m_fitted.emplace(balloon, std::move(*facts));
         }
+        std::vector<ItemId> loose;
+        for (const auto& item : m_items)
+            if (!item.balloon)
+                loose.push_back(item.id);
+        if (loose.empty())
+            return {};
+        auto withTheirParts = m_books.facts({std::nullopt, std::move(loose), true}, m_asked.on);
+        if (!withTheirParts)
+            return tl::unexpected(withTheirParts.error());
+        m_loose = std::move(*withTheirParts);
         return {};
     }
 
@@ -143,8 +146,13 @@ private:
         const auto& all = m_asked.as.balloon ? m_items : fitted == m_fitted.end() ? m_none : fitted->second;
         for (const auto& each : all)
             found.push_back(&each);
-        if (found.empty())
-            found.push_back(&item);
+        if (!found.empty())
+            return found;
+        found.push_back(&item);
+        for (std::size_t at = 0; at < found.size(); ++at)
+            for (const auto& each : m_loose)
+                if (each.carrier == found[at]->id && each.id != item.id)
+                    found.push_back(&each);
         return found;
     }
 
@@ -188,7 +196,7 @@ private:
         if (issued.applies.fitted.empty())
             return false;
         const auto day = answer.stamp.at.on();
-        auto facts = m_books.facts({std::nullopt, {item.id}}, day);
+        auto facts = m_books.facts({std::nullopt, {item.id}, true}, day);
         if (facts && !facts->empty() && facts->front().balloon)
             facts = m_books.facts({facts->front().balloon, {}}, day);
         if (!facts)
@@ -284,10 +292,28 @@ private:
     std::vector<Said<DirectiveAnswered>> m_answers;
     PartsKnown m_parts;
     std::map<Registration, std::vector<ItemFacts>> m_fitted;
+    std::vector<ItemFacts> m_loose; ///< with what is a part of them
     std::map<EntryId, std::set<ItemId>> m_onBalloon;
     std::map<InspectionId, bool> m_released;
 };
 
+}
+
+Result<std::vector<Said<DirectiveIssued>>> directivesIssued(Books& books, CivilDate on) {
+    return saidOf<DirectiveIssued>(books, on);
+}
+
+std::vector<DirectiveRow::Life> livesOn(const std::vector<Said<DirectiveIssued>>& issued, CivilDate on) {
+    std::vector<Directive> all;
+    for (const auto& each : issued)
+        all.push_back(directiveFrom(each.body));
+    const auto inForce = inForceOn(all, on);
+    std::vector<DirectiveRow::Life> lives;
+    for (const auto& each : all)
+        lives.push_back(std::ranges::find(inForce, &each) != inForce.end() ? DirectiveRow::Life::InForce
+                        : on < each.effective                              ? DirectiveRow::Life::Upcoming
+                                                                           : DirectiveRow::Life::Superseded);
+    return lives;
 }
 
 Directive directiveFrom(const DirectiveIssued& issued) {

@@ -42,6 +42,12 @@ struct DirectiveRow {
 [[nodiscard]] std::string_view standingOf(const DirectiveRow& row);
 /// Why it is bound or not, or why nobody knows.
 [[nodiscard]] Phrase whyOf(const DirectiveRow& row);
+[[nodiscard]] Phrase whyOf(const Applicability& applicability);
+
+/// All revisions that the record learnt of up to the day, in the order of their stamps.
+[[nodiscard]] Result<std::vector<Said<DirectiveIssued>>> directivesIssued(Books& books, CivilDate on);
+/// What each of them is on that day, in the order given.
+[[nodiscard]] std::vector<DirectiveRow::Life> livesOn(const std::vector<Said<DirectiveIssued>>& issued, CivilDate on);
 
 struct DirectivesAsked {
     CivilDate on;

@@ -36,6 +36,31 @@ Result<std::map<ItemId, Component>> componentsTold(Books& books, const std::opti
     return components;
 }
 
+Result<std::map<ItemId, Registration>> lastBalloons(Books& books, const std::vector<ItemId>& items, CivilDate on) {
+    constexpr int latest = 100;
+    std::map<ItemId, Registration> balloons;
+    for (const auto& item : items) {
+        const auto lines = books.history(std::nullopt, item, on, latest);
+        if (!lines)
+            return tl::unexpected(lines.error());
+        for (const auto& line : *lines) {
+            if (line.voided || line.unread || balloons.contains(item))
+                continue;
+            const auto& body = nowOf(line).body;
+            const Registration* balloon = nullptr;
+            if (const auto* removed = std::get_if<ItemRemoved>(&body))
+                balloon = balloonUnder(*removed);
+            else if (const auto* fitted = std::get_if<ItemFitted>(&body))
+                balloon = balloonUnder(*fitted);
+            else if (const auto* flight = std::get_if<FlightLogged>(&body))
+                balloon = &flight->balloon;
+            if (balloon)
+                balloons.emplace(item, *balloon);
+        }
+    }
+    return balloons;
+}
+
 Result<std::optional<VesselMaterial>> materialOf(Books& books, const ItemId& item, CivilDate on) {
     const auto told = componentsTold(books, item, on);
     if (!told)

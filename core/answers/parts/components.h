@@ -22,6 +22,10 @@ struct Component {
 [[nodiscard]] Result<std::map<ItemId, Component>> componentsTold(Books& books, const std::optional<ItemId>& item,
                                                                  CivilDate on);
 
+/// The balloon that each was on last, or flew with, up to `on`; those that the record knows of.
+[[nodiscard]] Result<std::map<ItemId, Registration>> lastBalloons(Books& books, const std::vector<ItemId>& items,
+                                                                  CivilDate on);
+
 /// What its `vessel` is made of, where that is told.
 [[nodiscard]] Result<std::optional<VesselMaterial>> materialOf(Books& books, const ItemId& item, CivilDate on);
 

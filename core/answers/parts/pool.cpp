@@ -59,6 +59,12 @@ std::optional<CivilDate> PoolItem::first() const {
     return std::min(*airworthy.until, *transport.until);
 }
 
+std::string PoolItem::quarter() const {
+    constexpr int months = 3;
+    const auto day = first();
+    return day ? std::to_string(day->year()) + "-Q" + std::to_string((day->month() - 1) / months + 1) : std::string();
+}
+
 Result<std::vector<PoolItem>> pool(Books& books, const PoolAsked& asked, CivilDate on) {
     const auto told = componentsTold(books, {}, on);
     if (!told)

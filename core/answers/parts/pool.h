@@ -28,6 +28,8 @@ struct PoolItem {
 
     /// The earlier of the two.
     [[nodiscard]] std::optional<CivilDate> first() const;
+    /// In which it falls due: "2026-Q2"; empty where no day is known.
+    [[nodiscard]] std::string quarter() const;
 };
 
 struct PoolAsked {

@@ -21,9 +21,10 @@ struct Retests {
     std::vector<Calibration> calibrations;
     std::set<InspectionId> released;
 
-    [[nodiscard]] bool shows(const Stamped<ReadingTaken>& later, const ReadingTaken& failed) const {
+    /// @param isCleared somebody answered for it by clearing what the reading found
+    [[nodiscard]] bool shows(const Stamped<ReadingTaken>& later, const ReadingTaken& failed, bool isCleared) const {
         return isRetest(later, failed, calibrations) &&
-               (!later.body.inspection || released.contains(*later.body.inspection));
+               (later.body.inspection ? released.contains(*later.body.inspection) : isCleared);
     }
     /// Of a size that is stated it is a patch.
     [[nodiscard]] bool isNewPanel(const RepairMade& repair) const {

@@ -19,7 +19,7 @@ constexpr ReadingTraits airflow{.placed = true, .tester = true, .airflow = true}
 constexpr ReadingTraits timed{.placed = true, .tester = true};
 constexpr ReadingTraits steps{.stepped = true};
 constexpr ReadingTraits plain{};
-constexpr ReadingTraits leakTest{.held = true};
+constexpr ReadingTraits leakTest{.held = true, .gauge = true};
 constexpr ReadingTraits checked{.tester = true};
 constexpr ReadingTraits errorShown{.tester = true, .isSigned = true};
 constexpr ReadingTraits worn{.onBasket = true, .wears = true};

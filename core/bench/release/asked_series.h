@@ -11,10 +11,10 @@
 
 namespace crownring {
 
-/// What a line of the checklist asks to be read of an item.
+/// What a line of the checklist asks to be read of an item; or what a reading found there, and is read again.
 struct AskedFor {
     ItemId item;
-    std::string line; ///< of the checklist
+    std::string line; ///< of the checklist; empty: no line asks
     std::string quantity;
     auto operator<=>(const AskedFor&) const = default;
 };
@@ -24,8 +24,13 @@ struct AskedSeries {
     ReadingCount count;
 };
 
-/// Those that still want readings first, else in the order in which one works.
+/// Those that still want readings first, else in the order in which one works; at the end what no line asks for: to be
+/// read again is what a reading found and is open (`BenchFile::foundBy`), whatever the visit is.
 [[nodiscard]] std::vector<AskedSeries> askedSeries(const BenchFile& file);
+
+/// Those of the readings by which open defects were found that a series reads again: in their places nothing was read
+/// in this visit that passes. The pointers are into `file`
+[[nodiscard]] std::vector<const ReadingTaken*> toReadAgain(const BenchFile& file, const AskedFor& of);
 
 /// Null where nothing like it is asked for.
 [[nodiscard]] const AskedSeries* among(std::span<const AskedSeries> series, const AskedFor& of);

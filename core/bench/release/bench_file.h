@@ -82,6 +82,9 @@ struct BenchFile {
     std::map<DefectId, std::vector<std::string>> photographs;
     /// What the deferrals of defects that are open on the items say, whichever visit deferred them.
     std::map<DefectId, Said<DefectDeferred>> deferrals;
+    /// The readings by which defects that are open on the items were found, whichever visit took them; while this one
+    /// is open.
+    std::map<DefectId, ReadingTaken> foundBy;
     /// What was written down as found in this visit and does not stand, with who took it out and why: all that was not
     /// taken back by who had found it, before anything was signed.
     std::vector<TakenOut> takenOut;

@@ -23,6 +23,7 @@ public:
 
     std::vector<Refusal> ask() && {
         for (const auto* reading : speakingReadings(m_file.inspection)) {
+            m_reading = reading->id;
             askTester(*reading);
             askPlace(reading->body);
             askReading(*reading);
@@ -31,7 +32,10 @@ public:
     }
 
 private:
-    void refuse(Refusal refusal) { m_refusals.push_back(std::move(refusal)); }
+    void refuse(Refusal refusal) {
+        refusal.entry = m_reading;
+        m_refusals.push_back(std::move(refusal));
+    }
 
     /// Whatever is read with an instrument of which the record knows the calibration.
     void askTester(const Said<ReadingTaken>& reading) {
@@ -148,6 +152,7 @@ private:
     }
 
     const BenchFile& m_file;
+    EntryId m_reading; ///< that is asked about
     std::vector<Refusal> m_refusals;
 };
 

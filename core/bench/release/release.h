@@ -48,9 +48,10 @@ struct Refusal {
     Kind kind = Kind::LineOpen;
     ReleaseFault fault{};
     Arguments arguments{};
-    std::string rule{};           ///< document and clause
-    std::string line{};           ///< of the checklist, where it is about one
-    std::optional<ItemId> item{}; ///< where it is about one
+    std::string rule{};             ///< document and clause
+    std::string line{};             ///< of the checklist, where it is about one
+    std::optional<ItemId> item{};   ///< where it is about one
+    std::optional<EntryId> entry{}; ///< the reading or the work that it is about, where it is about one
     bool operator==(const Refusal&) const = default;
 };
 [[nodiscard]] std::string_view refusalName(Refusal::Kind kind);

@@ -36,8 +36,8 @@ public:
 
 private:
     void refuse(Refusal::Kind kind, ReleaseFault fault, Arguments arguments, const char* rule,
-                std::optional<ItemId> item = {}) {
-        m_refusals.push_back({kind, fault, std::move(arguments), rule, {}, std::move(item)});
+                std::optional<ItemId> item = {}, std::optional<EntryId> entry = {}) {
+        m_refusals.push_back({kind, fault, std::move(arguments), rule, {}, std::move(item), std::move(entry)});
     }
 
     void askOffTheAircraft() {
@@ -73,11 +73,11 @@ private:
         for (const auto& work : m_file.inspection.performed) {
             if (isGraded(m_file.visit()) && !work.body.grade)
                 refuse(Refusal::Kind::Content, ReleaseFault::GradeNotSaid, {work.body.what, work.body.item}, gradeRule,
-                       work.body.item);
+                       work.body.item, work.id);
             if (work.body.grade == Grade::Major)
                 if (const auto barred = barOfMajor(m_signing.capacity))
                     refuse(Refusal::Kind::Signatory, ReleaseFault::MayNotSign, {barred->why}, barred->rule.c_str(),
-                           work.body.item);
+                           work.body.item, work.id);
         }
     }
 
@@ -99,10 +99,10 @@ private:
                                                                              : nullptr;
             if (!task)
                 refuse(Refusal::Kind::Signatory, ReleaseFault::NoOwnersTask, {what, each.body.item}, ownerRule,
-                       each.body.item);
+                       each.body.item, each.id);
             else if (kind && task->ownerWork && !((*task->ownerWork).*kind))
                 refuse(Refusal::Kind::Signatory, ReleaseFault::NotOfTheTask, {what, each.body.item, task->title},
-                       ownerRule, each.body.item);
+                       ownerRule, each.body.item, each.id);
         };
         for (const auto& each : m_file.inspection.performed)
             ask(each, each.body.what, nullptr);

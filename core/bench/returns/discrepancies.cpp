@@ -26,7 +26,9 @@ Signatory signatoryOf(const ReturnFile& file, const Approving& approving) {
 Refusal standing(const ReturnFile& file, const ListedItem& each) {
     const auto defect = defectOf(each.requirement);
     return {defect ? Refusal::Kind::Defect : Refusal::Kind::Excepted,
-            defect ? ReleaseFault::DefectStands : ReleaseFault::ListedStands,
+            defect      ? ReleaseFault::DefectStands
+            : each.read ? ReleaseFault::TestStands
+                        : ReleaseFault::ListedStands,
             {each.what, each.item},
             ruleOf(file),
             defect ? defect->text() : each.requirement.text(),

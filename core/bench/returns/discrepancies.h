@@ -20,6 +20,7 @@ struct ListedItem {
     RequirementId requirement; ///< its name in the due list: "defect/…", or what stood against flight beside the work
     Argument what = "";
     bool stands = true; ///< not answered on the day asked
+    bool read = false;  ///< answered by no bare statement: what a reading found, a test of fabric
     bool operator==(const ListedItem&) const = default;
 };
 

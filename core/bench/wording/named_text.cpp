@@ -80,4 +80,17 @@ bool isOf(const TextConfirmed& said, const NamedText& named) {
            said.digest == named.digest;
 }
 
+std::string titleOf(const ConfirmedText& confirmed, const AdoptedTexts& adopted) {
+    if (confirmed.text) {
+        if (const auto own = adopted.find(*confirmed.text); own != adopted.end())
+            return own->second.wording.title;
+        const auto known = statementTextFrom(*confirmed.text);
+        return known ? shipped(*known).wording.title : confirmed.text->text();
+    }
+    for (const auto& each : shippedChecklists())
+        if (each.checklist == confirmed.checklist && each.revision == confirmed.revision)
+            return each.title;
+    return confirmed.checklist ? confirmed.checklist->text() : std::string();
+}
+
 }

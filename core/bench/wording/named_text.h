@@ -35,6 +35,9 @@ struct NamedText {
 /// Of one that ships or shipped, its document; empty where there is none.
 [[nodiscard]] std::string_view shippedDocument(const NamedText& checklist);
 
+/// What a signature carries as confirmed, by its title: as adopted, else as it ships or shipped; else what names it.
+[[nodiscard]] std::string titleOf(const ConfirmedText& confirmed, const AdoptedTexts& adopted);
+
 /// The same text, in the same revision and wording.
 [[nodiscard]] bool isOf(const TextConfirmed& said, const NamedText& named);
 

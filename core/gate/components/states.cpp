@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/checks.h"
+#include "gate/defects/deciding.h"
 #include "gate/refusing.h"
 #include "problem/faults/components/part_fault.h"
 #include "record/kinds/service.h"
@@ -16,22 +17,55 @@ struct Before {
     bool condemned = false;
 };
 
-Result<Before> before(Books& books, const ItemId& item, const Stamp& stamp) {
-    const auto told = books.told({Subject::Item, item.text(), {kindName<ItemState>()}, stamp.at.on()});
+/// All that is said of the state of an item up to a day, by stamp.
+Result<std::vector<Entry>> statesOf(Books& books, const ItemId& item, CivilDate until) {
+    const auto told = books.told({Subject::Item, item.text(), {kindName<ItemState>()}, until});
     if (!told)
         return tl::unexpected(told.error());
     std::vector<Entry> states;
     for (const auto& line : *told)
-        if (stampOf(nowOf(line)) < stamp)
-            states.push_back(nowOf(line));
+        states.push_back(nowOf(line));
     std::ranges::sort(states, {}, stampOf);
+    return states;
+}
+
+Result<Before> before(Books& books, const ItemId& item, const Stamp& stamp) {
+    const auto states = statesOf(books, item, stamp.at.on());
+    if (!states)
+        return tl::unexpected(states.error());
     Before answer;
-    for (const auto& entry : states) {
+    for (const auto& entry : *states) {
+        if (!(stampOf(entry) < stamp))
+            break;
         const auto state = std::get<ItemState>(entry.body).state;
         answer.condemned |= state == ServiceState::Condemned;
         answer.apart = isKeptApart(state) || (answer.apart && state != ServiceState::InService);
     }
     return answer;
+}
+
+/// With the release of a component, or of a visit of which the entry itself is asked.
+bool bringsBack(const ItemState& state) {
+    return state.state == ServiceState::InService && state.release &&
+           (state.release->form == ReleaseForm::EasaForm1 || state.release->form == ReleaseForm::Faa81303 ||
+            state.release->form == ReleaseForm::Inspection);
+}
+
+/// The next word by which it is in service again; nothing where it is kept apart anew before that, or until today.
+Result<std::optional<Entry>> backAfter(Books& books, const ItemId& item, const Stamp& stamp) {
+    const auto states = statesOf(books, item, CivilDate::last());
+    if (!states)
+        return tl::unexpected(states.error());
+    for (const auto& entry : *states) {
+        const auto state = std::get<ItemState>(entry.body).state;
+        if (!(stamp < stampOf(entry)))
+            continue;
+        if (isKeptApart(state))
+            return std::nullopt;
+        if (state == ServiceState::InService)
+            return entry;
+    }
+    return std::nullopt;
 }
 
 /// Of a visit of the record: that it was opened for the item, and ended with a release by that day.
@@ -67,9 +101,48 @@ Result<std::optional<Problem>> wrongBack(Books& books, const ItemState& state, c
             return Problem{PartFault::NotReleasedBy, {state.item, release->number}, atKey("release")};
         return std::nullopt;
     }
-    const bool brings = release && (release->form == ReleaseForm::EasaForm1 || release->form == ReleaseForm::Faa81303);
-    return said->apart && !brings ? std::optional(Problem{PartFault::NotReleased, {state.item}, atKey("release")})
-                                  : std::nullopt;
+    return said->apart && !bringsBack(state)
+               ? std::optional(Problem{PartFault::NotReleased, {state.item}, atKey("release")})
+               : std::nullopt;
+}
+
+/// Its paper came late: what was said of a later day asked no release, since nothing was kept apart then. What is
+/// condemned stays so whatever is said later.
+Result<std::optional<Problem>> backUnreleased(Books& books, const ItemState& apart, const Entry& entry) {
+    if (apart.state == ServiceState::Condemned)
+        return std::nullopt;
+    const auto back = backAfter(books, apart.item, stampOf(entry));
+    if (!back)
+        return tl::unexpected(back.error());
+    if (!*back || bringsBack(std::get<ItemState>((*back)->body)))
+        return std::nullopt;
+    return Problem{PartFault::BackSince, {apart.item, (*back)->on}, atKey("on")};
+}
+
+/// An amendment after which it is kept apart no more, or from a later moment on. Who wrote it takes back his own slip
+/// at once; what came back with its release since is history.
+Result<std::optional<Problem>> takenBack(const Batch& batch, const Entry& entry) {
+    const auto root = amendedRoot(batch.journal, entry);
+    if (!root)
+        return tl::unexpected(root.error());
+    const auto was = *root ? batch.journal.before(entry.id) : Result<std::optional<Entry>>(std::nullopt);
+    if (!was)
+        return tl::unexpected(was.error());
+    const auto* apart = *was ? std::get_if<ItemState>(&(*was)->body) : nullptr;
+    if (!apart || !isKeptApart(apart->state) || apart->state == ServiceState::Condemned)
+        return std::nullopt;
+    const auto* now = (*root)->voided || (*root)->unread ? nullptr : std::get_if<ItemState>(&nowOf(**root).body);
+    if (now && now->item == apart->item && isKeptApart(now->state) && momentOf(nowOf(**root)) <= momentOf(**was))
+        return std::nullopt;
+    const auto own = takesBackOwnWord(batch, entry, **root, {});
+    if (!own)
+        return tl::unexpected(own.error());
+    const auto back = backAfter(batch.books, apart->item, stampOf(**was));
+    if (!back)
+        return tl::unexpected(back.error());
+    if (*own || (*back && bringsBack(std::get<ItemState>((*back)->body))))
+        return std::nullopt;
+    return Problem{PartFault::TakenBack, {apart->item}, atKey("state")};
 }
 
 /// What is kept apart is on nothing at the end of that day.
@@ -90,21 +163,32 @@ Result<std::optional<Problem>> stillFitted(Books& books, const ItemId& item, Civ
 Findings askItemStates(const Batch& batch) {
     std::vector<Problem> problems;
     for (const auto& [entry, line] : batch.entries) {
+        const auto ask = [&, at = line, &said = entry](const Result<std::optional<Problem>>& wrong) {
+            if (wrong && *wrong)
+                problems.push_back(asAmended(atLine(**wrong, at), said));
+            return wrong.has_value();
+        };
+        const auto taken = takenBack(batch, entry);
+        if (!ask(taken))
+            return tl::unexpected(atLine(taken.error(), line));
         const auto now = standingAs<ItemState>(batch.journal, entry);
         if (!now)
             return tl::unexpected(atLine(now.error(), line));
         if (!*now)
             continue;
         const auto& state = std::get<ItemState>((*now)->body);
-        Result<std::optional<Problem>> wrong = std::optional<Problem>();
-        if (state.state == ServiceState::InService)
-            wrong = wrongBack(batch.books, state, **now);
-        else if (isKeptApart(state.state))
-            wrong = stillFitted(batch.books, state.item, (*now)->on);
-        if (!wrong)
-            return tl::unexpected(atLine(wrong.error(), line));
-        if (*wrong)
-            problems.push_back(asAmended(atLine(**wrong, line), entry));
+        if (state.state == ServiceState::InService) {
+            const auto wrong = wrongBack(batch.books, state, **now);
+            if (!ask(wrong))
+                return tl::unexpected(atLine(wrong.error(), line));
+        } else if (isKeptApart(state.state)) {
+            const auto fitted = stillFitted(batch.books, state.item, (*now)->on);
+            if (!ask(fitted))
+                return tl::unexpected(atLine(fitted.error(), line));
+            const auto back = backUnreleased(batch.books, state, **now);
+            if (!ask(back))
+                return tl::unexpected(atLine(back.error(), line));
+        }
     }
     return problems;
 }

@@ -131,6 +131,10 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"cleared-before", Code::NotReleasable};
     case ReleaseFault::NotReadAgain:
         return {"not-read-again", Code::NotReleasable};
+    case ReleaseFault::RepairElsewhere:
+        return {"repair-elsewhere", Code::NotReleasable};
+    case ReleaseFault::TestNotRead:
+        return {"test-not-read", Code::NotReleasable};
     case ReleaseFault::RegistrationInUse:
         return {"registration-in-use", Code::NotReleasable};
     case ReleaseFault::RenamedAndOut:
@@ -147,6 +151,8 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"defect-stands", Code::NotReleasable};
     case ReleaseFault::ListedStands:
         return {"listed-stands", Code::NotReleasable};
+    case ReleaseFault::TestStands:
+        return {"test-stands", Code::NotReleasable};
     case ReleaseFault::LeftOut:
         return {"left-out", Code::NotReleasable};
     case ReleaseFault::NotGiven:

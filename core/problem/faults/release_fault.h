@@ -71,6 +71,8 @@ enum class ReleaseFault : std::uint8_t {
     NobodyDefers,          ///< %1: why
     ClearedBefore,         ///< %1: the defect, %2: the day on which it was found
     NotReadAgain,          ///< %1: the defect, %2: the reading that found it
+    RepairElsewhere,       ///< %1: the defect, %2: the reading that found it
+    TestNotRead,           ///< %1: the test, %2: the item, %3: the inspection whose list it is on
     RegistrationInUse,     ///< %1: the registration
     RenamedAndOut,         ///< %1: the registration, %2: what it is out of service for, %3: what it flies as
     FoundWithClearing,     ///< %1: the defect, %2: the day
@@ -79,6 +81,7 @@ enum class ReleaseFault : std::uint8_t {
     ApprovedBefore,        ///< %1: the day of the list
     DefectStands,          ///< %1: what was found, %2: the item
     ListedStands,          ///< %1: what stands against flight, %2: the item
+    TestStands,            ///< %1: the test, %2: the item
     LeftOut,               ///< %1: the requirement, %2: the item, %3: the inspection
     NotGiven,              ///< %1: what
     WordingNotAdopted,     ///< %1: the text, %2: its revision

@@ -130,7 +130,9 @@ void Names::proveAll() {
 
 void Names::proveNoneMissing() {
     m_missing.run();
-    if (m_missing.next() && m_missing.read<bool>())
+    const bool isMissing = m_missing.next() && m_missing.read<bool>();
+    m_missing.finish(); // a row that waits holds the state of then
+    if (isMissing)
         throw StoreError(StoreFault::NameMissing);
 }
 

@@ -72,6 +72,8 @@ const char* const torn =
 const char* const cleared =
     R"({"entry":"defect.cleared","on":"2024-05-10","defect":"D1","item":"E1","what":"panel replaced"})";
 const char* const repaired =
+    R"({"entry":"repair.made","on":"2024-05-10","item":"E1","method":"panel replaced","gore":3,"row":11,"defect":"D1"})";
+const char* const repairedNowhere =
     R"({"entry":"repair.made","on":"2024-05-10","item":"E1","method":"panel replaced","defect":"D1"})";
 
 }
@@ -215,6 +217,20 @@ private slots:
         posted(*scratch.record, cleared);
         release(*scratch.record);
         QCOMPARE(fabricRow(*scratch.record, "2024-06-01").standing, Standing::Clear);
+    }
+    /// Records from before the gate asked: what is said of no panel leaves the fabric unproven.
+    void aRepairWithoutAPlacePutsNoPanelRight() {
+        for (const auto& [repair, standing] :
+             {std::pair(repairedNowhere, Standing::Unproven), std::pair(repaired, Standing::Clear)}) {
+            Scratch scratch;
+            posted(*scratch.record, shed());
+            posted(*scratch.record, pull("2024-05-01", R"("value":180)", 5));
+            posted(*scratch.record, pull("2024-05-01", R"("value":120)", 11, "torn"));
+            posted(*scratch.record, torn);
+            letIn(*scratch.record, repair);
+            letIn(*scratch.record, cleared);
+            QCOMPARE(fabricRow(*scratch.record, "2024-06-01").standing, standing);
+        }
     }
     void whereTheManualRetiresTheEnvelopeNoRepairBringsItBack() {
         Scratch scratch;

@@ -75,7 +75,8 @@ struct Desks {
             const auto count = row.readings.split(u' '); // "1 of 2 readings"
             const bool unread =
                 row.apart == QStringLiteral("settled by its readings") && (count.size() < 3 || count[0] != count[2]);
-            if (row.state == 0 && unread)
+            const bool unflown = isFlown(row.line.toStdString()); // nobody flew
+            if (row.state == 0 && (unread || unflown))
                 inspection.leaveOut(row.at, 1, QStringLiteral("Manual, page 6"));
             else if (row.state == 0)
                 inspection.settle(row.at, 1);

@@ -149,6 +149,21 @@ private slots:
         QCOMPARE(ann.row(QStringLiteral("envelope.panels"))->state, 1);
     }
 
+    /// A check flight is flown, and not ticked with the rest (14 CFR 91.407(b); ML.A.801(f), from memory).
+    void aCheckFlightIsNoneOfTheRest() {
+        Bench bench;
+        auto& ann = bench.ann;
+        QVERIFY(ann.ready() && ann.look(ann.openVisit()));
+        QCOMPARE(ann.row(QStringLiteral("envelope.check-flight"))->apart, QStringLiteral("is flown, then settled"));
+        auto file = *ann.desk.file();
+        for (auto& line : file.inspection.checklist.lines)
+            line.required |= isFlown(line.id); // as an organisation's own list may have it
+        const auto lines = workLines(file.inspection, file.items);
+        const auto flown =
+            std::ranges::find_if(lines, [](const WorkLine& work) { return work.line && isFlown(work.line->id); });
+        QVERIFY(flown != lines.end() && apartOf(file, *flown) == Apart::Flown && !isOnlyALook(file, *flown));
+    }
+
     void aFindingIsNoneOfTheRest() {
         Bench bench;
         auto& ann = bench.ann;

@@ -21,6 +21,10 @@ namespace {
 
 constexpr const char* hardLanding =
     R"({"entry":"event.reported","on":"2026-11-20","balloon":"QE-SML","event":"hard-landing"})";
+constexpr const char* looseBurner =
+    R"({"entry":"item.entered","on":"2024-01-01","item":"BRN-9","kind":"burner","serial":"S9","type":"Flare"})";
+constexpr const char* strengthTest =
+    R"({"entry":"programme.adopted","on":"2024-01-01","programme":"fabric-strength","balloons":["QE-SML"]})";
 constexpr const char* americanBalloon =
     R"({"entry":"balloon.entered","on":"2024-01-01","balloon":"QN1","operations":["private"]})";
 constexpr const char* americanEnvelope =
@@ -76,6 +80,46 @@ QStringList itemsAsked(InspectionDesk& desk) {
 class VisitOpeningTest : public QObject {
     Q_OBJECT
 private slots:
+    /// What is fitted is no component by itself (ML.A.502, read in part): it is not offered for such a visit.
+    void aComponentVisitOffersWhatIsLoose() {
+        Shop shop;
+        QVERIFY(shop.ready() && post(shop, looseBurner));
+        In<VisitOpening> opening(shop.house);
+        const auto offers = [&](const char* item) { return opening.items()->indexOf(QLatin1String(item)) >= 0; };
+        opening.begin();
+        opening.setWords(QStringLiteral("burner"));
+        QTRY_VERIFY_WITH_TIMEOUT(offers("BRN-1") && offers("BRN-9"), 10'000);
+        opening.toggleItem(QStringLiteral("BRN-1"));
+        QCOMPARE(opening.chosenItems(), 1);
+        opening.setVisit(QStringLiteral("part-ml-component"));
+        QVERIFY(offers("BRN-9") && !offers("BRN-1"));
+        QCOMPARE(opening.chosenItems(), 0);
+        opening.begin();
+        QCOMPARE(opening.words(), QString());
+        QVERIFY(!offers("BRN-1"));
+    }
+    /// A list is answered by readings in a visit of its own, which is proposed with what it is for.
+    void whatAListAsksToBeReadOpensARectification() {
+        Shop shop;
+        QVERIFY(shop.ready() && post(shop, strengthTest));
+        In<VisitOpening> opening(shop.house);
+        opening.beginRectification(QStringLiteral("QE-SML"), QStringLiteral("ENV-1"),
+                                   QStringLiteral("fabric.strength-test"));
+        QTRY_COMPARE_WITH_TIMEOUT(opening.visit(), QStringLiteral("part-ml-rectification"), 10'000);
+        QTRY_VERIFY_WITH_TIMEOUT(opening.known() && opening.canOpen(), 10'000);
+        QCOMPARE(opening.chosenWork(), 1); // nothing else is done in a rectification unasked
+        Desks desks(shop.house);
+        QSignalSpy opened(&opening, &VisitOpening::opened);
+        opening.openIt();
+        QTRY_COMPARE_WITH_TIMEOUT(opened.size(), 1, 10'000);
+        desks.inspection.setInspection(opened.first().first().toString());
+        QTRY_VERIFY_WITH_TIMEOUT(desks.inspection.loaded(), 10'000);
+        QVERIFY(desks.reading.series()->count() > 0); // and its readings are asked
+        // Afterwards another visit is again what is due.
+        opening.begin(QStringLiteral("QE-SML"));
+        QTRY_VERIFY_WITH_TIMEOUT(opening.known(), 10'000);
+        QCOMPARE(opening.visit(), QStringLiteral("part-ml-inspection"));
+    }
     void aSpecialInspectionWaitsForWhatHappened() {
         Shop shop;
         QVERIFY(shop.ready());

@@ -25,6 +25,8 @@ constexpr const char* wire =
 {"entry":"defect.cleared","on":"2026-11-24","by":"insp. K5","defect":"KS-2026-015/1","item":"BSK-227","what":"wire 2 replaced"})";
 constexpr const char* test =
     R"({"entry":"requirement.done","on":"2026-11-24","item":"ENV-1032","requirement":"fabric.strength-test","ref":"T 77","signatory":"lab 2","licence":"L 2"})";
+constexpr const char* bare =
+    R"({"entry":"requirement.done","on":"2026-11-24","item":"ENV-1032","requirement":"fabric.strength-test"})";
 constexpr const char* handle =
     R"({"entry":"defect.cleared","on":"2026-11-25","by":"insp. K5","defect":"KS-2026-015/2","item":"BSK-227","what":"handle replaced"})";
 
@@ -94,6 +96,29 @@ private slots:
         detail.show(QStringLiteral("ENV-1032"), QStringLiteral("list/KS-2026-015"));
         QVERIFY(detail.found() && detail.isList() && !detail.isFabric() && !detail.isDefect());
         QVERIFY2(detail.title().contains(QStringLiteral("3 still stand")), qPrintable(detail.title()));
+    }
+    /// What a reading found, and a test, no statement answers: the list and each reason lead to a visit that reads it.
+    void whatIsReadIsOfferedToBeRead() {
+        In<ReturnDesk> desk(m_demo->house);
+        desk.setBalloon(QStringLiteral("QN190R"));
+        QTRY_COMPARE_WITH_TIMEOUT(desk.listed()->count(), 3, 30'000);
+        QStringList read;
+        for (int row = 0; row < 3; ++row)
+            if (desk.isRead(row))
+                read += desk.listed()->valueAt(row);
+        read.sort();
+        QCOMPARE(read, QStringList({QStringLiteral("defect/KS-2026-015/1"), QStringLiteral("fabric.strength-test")}));
+        QVERIFY(!desk.isRead(3) && !desk.isRead(-1));
+        desk.begin(QStringLiteral("KS-2026-015"));
+        QTRY_COMPARE_WITH_TIMEOUT(desk.refusals()->count(), 3, 30'000);
+        QStringList asked;
+        for (int row = 0; row < 3; ++row)
+            if (const auto reading = desk.readingOfRefusal(row); !reading.isEmpty())
+                asked += reading.join(u' ');
+        asked.sort();
+        QCOMPARE(asked, QStringList({QStringLiteral("BSK-227 defect/KS-2026-015/1"),
+                                     QStringLiteral("ENV-1032 fabric.strength-test")}));
+        QVERIFY(!post(bare)); // the gate takes none
     }
     void withWhatStandsNobodyApproves() {
         In<ReturnDesk> desk(m_demo->house);

@@ -17,6 +17,10 @@ FaultRow rowOf(PartFault fault) {
         return {"not-released", Code::NotReleasable};
     case PartFault::NotReleasedBy:
         return {"not-released-by", Code::NotReleasable};
+    case PartFault::BackSince:
+        return {"back-since", Code::NotReleasable};
+    case PartFault::TakenBack:
+        return {"taken-back", Code::NotReleasable};
     case PartFault::NoCylinder:
         return {"no-cylinder", Code::NotReleasable};
     case PartFault::FilledOut:

@@ -14,6 +14,8 @@ enum class PartFault : std::uint8_t {
     Condemned,     ///< %1: the item
     NotReleased,   ///< %1: the item
     NotReleasedBy, ///< %1: the item, %2: the visit
+    BackSince,     ///< %1: the item, %2: the day on which it came back without a release
+    TakenBack,     ///< %1: the item
     NoCylinder,    ///< %1: the item
     FilledOut,     ///< %1: the item, %2: what it is out of service for
     FilledHot,     ///< %1: the item, %2: on which day it was overheated

@@ -183,6 +183,42 @@ private slots:
             QCOMPARE(yard.refused(released("2020-07-01", "C1", "easa-form-1", "QE 1")), std::string());
         }
     }
+    /// ML.A.504, from memory: what is kept apart comes back with a release, in whatever order the words arrive.
+    void whatIsKeptApartLateIsNotBackByAnEarlierWord() {
+        for (const char* apart : {"unserviceable", "quarantined"}) {
+            Yard yard({aCylinder, state("2020-05-01", "C1", "laid-up"), state("2020-07-01", "C1", "in-service")});
+            QCOMPARE(yard.refused(state("2020-06-01", "C1", apart)), std::string("back-since"));
+            QCOMPARE(yard.refused(state("2020-08-01", "C1", apart)), std::string());
+            Yard withPaper(
+                {aCylinder, state("2020-05-01", "C1", "laid-up"), released("2020-07-01", "C1", "easa-form-1", "Q")});
+            QCOMPARE(withPaper.refused(state("2020-06-01", "C1", apart)), std::string());
+        }
+    }
+    void whatIsKeptApartDoesNotComeBackByTakingTheWordBack() {
+        const auto word = [](const char* id, const char* by) {
+            return line("item.state", "2020-06-01", {{"item", "C1"}, {"state", "quarantined"}, {"id", id}, {"by", by}});
+        };
+        const auto voided = [](const char* by) {
+            return line("entry.voided", "2020-06-02", {{"voids", "q"}, {"by", by}, {"reason", "not so"}});
+        };
+        const auto corrected = [](json with) {
+            return line("entry.corrected", "2020-06-02",
+                        {{"replaces", "q"}, {"by", "Ada"}, {"note", "n"}, {"with", with}});
+        };
+        Yard slip({aCylinder, word("q", "Ada")});
+        QCOMPARE(slip.refused(voided("Bo")), std::string("taken-back"));
+        QCOMPARE(slip.refused(voided("Ada")), std::string()); // his own, at once
+        Yard yard({aCylinder, word("q", "Ada")});
+        for (const char* other : {"X1", "X2", "X3"}) // then others write
+            yard.say(line("item.entered", "2020-06-02", {{"item", other}, {"kind", "other"}}));
+        QCOMPARE(yard.refused(voided("Ada")), std::string("taken-back"));
+        QCOMPARE(yard.refused(corrected({{"state", "laid-up"}})), std::string("taken-back"));
+        QCOMPARE(yard.refused(corrected({{"state", "in-service"}})), std::string("taken-back"));
+        QCOMPARE(yard.refused(corrected({{"on", "2030-01-01"}})), std::string("taken-back"));
+        QCOMPARE(yard.refused(corrected({{"state", "unserviceable"}})), std::string());
+        yard.say(released("2020-07-01", "C1", "easa-form-1", "QE 1"));
+        QCOMPARE(yard.refused(voided("Bo")), std::string()); // it came back with its release
+    }
     void whatIsKeptApartIsNotFitted() {
         Yard yard({aCylinder, entered("V1", "other", "2019-01"), state("2020-06-01", "V1", "quarantined")});
         QCOMPARE(yard.refused(fitted("2020-06-02", "V1", "C1")), std::string("kept-apart"));

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// What leads away from the release: to what a reason is about, and to the papers.
+
+#include "bench/release/release_phrase.h"
+#include "print/pdf.h"
+#include "screen/bench/release_desk.h"
+#include "screen/desk/house.h"
+#include "screen/desk/notice.h"
+#include "sheets/sheet_parts.h"
+#include "sheets/sheets.h"
+#include "words/bench_words.h"
+#include "words/border.h"
+#include "words/sentence.h"
+#include "words/spoken.h"
+#include "words/words.h"
+
+#include <QRegularExpression>
+#include <QStandardPaths>
+#include <QtConcurrent>
+
+#include <algorithm>
+
+namespace crownring::screen {
+
+using namespace words;
+
+namespace {
+
+const words::Spoken language;
+
+}
+
+QString ReleaseDesk::provenBy() const {
+    const auto* closed =
+        m_desk && m_desk->file() && m_desk->file()->inspection.closed ? &*m_desk->file()->inspection.closed : nullptr;
+    return closed && closed->body.signatory ? inward(provenText(closed->body.proof, language)) : QString();
+}
+
+const Refusal* ReleaseDesk::refusalAt(int row) const {
+    return row < 0 || row >= static_cast<int>(m_drafted.size()) ? nullptr : &m_drafted[static_cast<std::size_t>(row)];
+}
+
+QString ReleaseDesk::itemOfRefusal(int row) const {
+    const auto* refusal = refusalAt(row);
+    return refusal && refusal->item ? inward(refusal->item->text()) : QString();
+}
+
+QString ReleaseDesk::entryOfRefusal(int row) const {
+    const auto* refusal = refusalAt(row);
+    return refusal && refusal->entry ? inward(refusal->entry->text()) : QString();
+}
+
+QString ReleaseDesk::wayOfRefusal(int row) const {
+    const auto* refusal = refusalAt(row);
+    if (!refusal)
+        return {};
+    if (refusal->kind == Refusal::Kind::Defect)
+        return QStringLiteral("defects");
+    if (refusal->fault == ReleaseFault::WorkNotDescribed || refusal->fault == ReleaseFault::WorkNotDescribedOn)
+        return QStringLiteral("describe");
+    if (refusal->entry) {
+        const auto& readings =
+            m_desk && m_desk->file() ? m_desk->file()->inspection.readings : std::vector<Said<ReadingTaken>>{};
+        const bool isRead = std::ranges::find(readings, *refusal->entry, &Said<ReadingTaken>::id) != readings.end();
+        if (!isRead)
+            return refusal->fault == ReleaseFault::GradeNotSaid ? QStringLiteral("grade") : QStringLiteral("work");
+        return refusal->kind == Refusal::Kind::Tester ? QStringLiteral("equipment") : QStringLiteral("reading");
+    }
+    return refusal->line.empty() ? QString() : QStringLiteral("line");
+}
+
+QUrl ReleaseDesk::proposedPaper() const {
+    if (!m_desk || !m_desk->file())
+        return {};
+    const auto& file = *m_desk->file();
+    const auto& opened = file.inspection.opened.body;
+    const auto on = file.inspection.closed ? file.inspection.closed->stamp.at.on() : file.on;
+    auto name = QStringList{BenchWords::subject(opened.balloon, opened.items), words::said(titleOfVisit(file)),
+                            inward(on.iso()), file.inspection.closed ? QString() : tr("draft")}
+                    .join(u' ')
+                    .trimmed();
+    static const QRegularExpression unfit(QStringLiteral("[/\\\\:*?\"<>|,\\s]+"));
+    constexpr qsizetype longestName = 100;
+    name = name.replace(unfit, QStringLiteral("-")).left(longestName);
+    const auto folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QUrl::fromLocalFile(folder + u'/' + name + QStringLiteral(".pdf"));
+}
+
+void ReleaseDesk::print(const QUrl& file, bool letter) {
+    if (!m_desk || !m_desk->file())
+        return;
+    std::vector<paper::Document> documents;
+    for (const auto kind : sheetsOf(*m_desk->file()))
+        documents.push_back(sheet(kind, *m_desk->file(), language));
+    const auto path = file.isLocalFile() ? file.toLocalFile() : file.toString();
+    const auto format = letter ? print::PageFormat::Letter : print::PageFormat::A4;
+    // Pages are set off the screen's thread; one paper is written at a time.
+    hear(QtConcurrent::run([document = bound(documents, language), format, path]() -> Result<void> {
+             return print::writePdf(document, format, path.toStdString(), Replace::Asked);
+         }),
+         this, [this, path](const Result<void>& answer) {
+             if (answer)
+                 house().notice.tell(tr("Written: %1").arg(path));
+             else
+                 house().notice.tellTrouble(Words::problem(answer.error()));
+         });
+}
+
+}

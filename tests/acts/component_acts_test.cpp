@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+/// Acts on components that are more than one entry are posted whole or not at all.
+
+#include "acts/components.h"
+#include "acts/directives.h"
+#include "answers/directives/book.h"
+#include "said.h"
+#include "store/scratch.h"
+#include "test_class.h"
+
+#include <QtTest>
+
+namespace component_acts_test {
+
+using namespace crownring;
+using namespace crownring::testing;
+
+namespace {
+
+constexpr const char* shed =
+    R"({"entry":"item.entered","on":"2025-01-01","item":"C1","kind":"cylinder","serial":"1"}
+{"entry":"item.entered","on":"2025-01-01","item":"C2","kind":"cylinder","serial":"A-2"}
+{"entry":"item.entered","on":"2025-01-01","item":"V1","kind":"other","type":"Relief valve","serial":"11"}
+{"entry":"item.fitted","on":"2025-01-02","item":"V1","to":"C1"}
+{"entry":"directive.issued","on":"2025-02-01","directive":"AD-1","revision":"0","title":"Look at it","issuer":"Authority of Q","issued_by":"authority","state":"Q","effective":"2025-03-01","source":"invented for tests","applies":{"kinds":["cylinder"],"serials":[{"from":"1","to":"9"}]},"first":{"before_flight":true}})";
+
+Replacing replacing(const char* on) {
+    Replacing replacing;
+    replacing.off = ItemId("V1");
+    replacing.on = ItemId(on);
+    replacing.unserviceable = true;
+    replacing.day = *CivilDate::parse("2025-04-01");
+    replacing.by = "Ada Rhos";
+    return replacing;
+}
+
+}
+
+class ComponentActsTest : public QObject {
+    Q_OBJECT
+
+    std::unique_ptr<Scratch> m_scratch;
+    [[nodiscard]] Record& record() const { return *m_scratch->record; }
+    [[nodiscard]] ItemFacts facts(const char* item) const {
+        return record().facts({std::nullopt, {ItemId(item)}}, *CivilDate::parse("2025-12-31")).value().front();
+    }
+
+private slots:
+    void init() {
+        m_scratch = std::make_unique<Scratch>();
+        posted(record(), shed);
+    }
+    void cleanup() { m_scratch.reset(); }
+
+    void aNewPartComesIntoTheRecordAsItGoesOn() {
+        auto act = replacing("V2");
+        ItemEntered entered;
+        entered.item = ItemId("V2");
+        entered.kind = ItemKind::Other;
+        entered.serial = "12";
+        act.enters = entered;
+        act.release = PartRelease{ReleaseForm::EasaForm1, "QE-1"};
+        const auto receipt = replaceItem(record(), record(), act);
+        QVERIFY(receipt && receipt->ids.size() == 4); // entered, off, on, kept apart
+        QVERIFY(facts("V2").carrier == ItemId("C1"));
+        QVERIFY(!facts("V1").carrier && facts("V1").out->state == ServiceState::Unserviceable);
+    }
+    void whatIsNotInTheRecordReplacesNothing() {
+        QVERIFY(!replaceItem(record(), record(), replacing("V9")));
+        QVERIFY(facts("V1").carrier == ItemId("C1") && !facts("V1").out); // and nothing was half written
+    }
+
+    void oneAnswerIsForAllOfThemOrForNone() {
+        AnsweringMany answering;
+        answering.items = {ItemId("C1"), ItemId("C2")};
+        answering.answer.directive = DirectiveId("AD-1");
+        answering.answer.revision = "0";
+        answering.answer.method = "paragraph 1";
+        answering.answer.licence = "QE.66.1";
+        answering.answer.ref = "WO 7";
+        answering.day = *CivilDate::parse("2025-04-01");
+        const auto answered = [&] {
+            const auto book = directiveBook(record(), *CivilDate::parse("2025-12-31")).value();
+            return book->lines.front().count(DirectiveShare::Answered);
+        };
+        QVERIFY(!answerForMany(record(), record(), answering)); // by nobody
+        QCOMPARE(answered(), 0);
+        answering.by = "Ada Rhos";
+        const auto receipt = answerForMany(record(), record(), answering);
+        QVERIFY(receipt && receipt->ids.size() == 2);
+        QCOMPARE(answered(), 2);
+        // "Not applicable" is refused for what the record says is bound, and then is written for none.
+        answering.answer = {};
+        answering.answer.directive = DirectiveId("AD-1");
+        answering.answer.revision = "0";
+        answering.answer.answer = DirectiveAnswer::NotApplicable;
+        answering.answer.why = "I say so";
+        QVERIFY(!answerForMany(record(), record(), answering));
+    }
+};
+
+CROWNRING_TEST(ComponentActsTest)
+
+}
+
+#include "component_acts_test.moc"
