@@ -9,6 +9,12 @@ namespace {
 
 constexpr int daysOfWeek = 7;
 
+int daysOfMonth(int year, int month) {
+    constexpr std::array days{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+    const bool isLeap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
+    return days.at(static_cast<std::size_t>(month) - 1) + (month == 2 && isLeap ? 1 : 0);
+}
+
 class Folding {
 public:
     explicit Folding(const UseLog& log) : m_log(log) {}
@@ -63,12 +69,21 @@ MonthlyUse inMonths(const UseLog& log) { return Folding(log).fold(); }
 
 std::vector<SpanAhead> spansBetween(CivilDate from, CivilDate to) {
     std::vector<SpanAhead> spans;
-    while (from <= to) {
-        const auto last = std::min(endOfMonth(from), to);
-        spans.push_back({from, static_cast<int>(daysBetween(from, last).value()) + 1, from.month() - 1});
-        if (last == CivilDate::last())
-            break;
-        from = addDays(last, 1);
+    if (to < from)
+        return spans;
+    spans.reserve(static_cast<std::size_t>(daysBetween(from, to).value() / 28 + 2));
+    // A fleet asks for two million months: dates are taken apart once.
+    int year = from.year();
+    int month = from.month();
+    auto first = from.dayNumber();
+    int left = daysOfMonth(year, month) - from.day() + 1;
+    while (first <= to.dayNumber()) {
+        const int days = std::min(left, to.dayNumber() - first + 1);
+        spans.push_back({CivilDate::fromDayNumber(first), days, month - 1});
+        first += days;
+        month = month % monthsOfYear + 1;
+        year += month == 1 ? 1 : 0;
+        left = daysOfMonth(year, month);
     }
     return spans;
 }

@@ -9,7 +9,7 @@ namespace crownring {
 namespace {
 
 constexpr double daysOfYear = 365.25;
-constexpr double daysOfMonth = daysOfYear / 12;
+constexpr double daysOfUsualMonth = daysOfYear / 12;
 constexpr double aWeek = 7;
 
 }
@@ -108,7 +108,7 @@ void UseAhead::lay(CivilDate from, std::span<const StatedPlan> plans) {
 
 UseDistribution UseAhead::distributionOf(const UseMoments& flights, double days, UseClock clock) const {
     const auto& scatter = m_use.dispersion;
-    const double longer = std::clamp((days - aWeek) / (daysOfMonth - aWeek), 0.0, 1.0);
+    const double longer = std::clamp((days - aWeek) / (daysOfUsualMonth - aWeek), 0.0, 1.0);
     const double dispersion = scatter.week + (scatter.month - scatter.week) * longer;
     return {{flights.mean, flights.mean * dispersion + flights.variance},
             m_use.flight[static_cast<std::size_t>(clock)]};

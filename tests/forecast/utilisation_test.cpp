@@ -7,6 +7,7 @@
 
 #include <QtTest>
 
+#include <algorithm>
 #include <cmath>
 
 namespace utilisation_test {
@@ -125,6 +126,42 @@ private slots:
         const auto ahead = aheadOf(entered(dayOf("2026-01-01")), fleet);
         const auto band = useBandOf(ahead.upTo(dayOf("2026-12-31"), UseClock::Minutes));
         QVERIFY(band.p10 < 60 * 10 && band.p90 > 60 * 30);
+    }
+
+    /// Cut as the calendar is: leap years, centuries, a first month that has begun.
+    void spansAreCutAtTheEndsOfMonths_data() {
+        QTest::addColumn<QString>("from");
+        QTest::addColumn<QString>("to");
+        QTest::newRow("a leap year") << "2024-01-31"
+                                     << "2024-03-01";
+        QTest::newRow("a common year") << "2025-02-28"
+                                       << "2026-01-01";
+        QTest::newRow("a century") << "2100-02-01"
+                                   << "2101-03-31";
+        QTest::newRow("four centuries") << "1999-12-15"
+                                        << "2000-03-02";
+        QTest::newRow("before 1970") << "1967-11-30"
+                                     << "1970-01-01";
+        QTest::newRow("a day") << "2026-12-31"
+                               << "2026-12-31";
+        QTest::newRow("to the end") << "9999-10-01"
+                                    << "9999-12-31";
+    }
+    void spansAreCutAtTheEndsOfMonths() {
+        QFETCH(const QString, from);
+        QFETCH(const QString, to);
+        auto next = dayOf(from.toUtf8());
+        const auto last = dayOf(to.toUtf8());
+        const auto spans = spansBetween(next, last);
+        for (const auto& span : spans) {
+            QCOMPARE(span.first, next);
+            QCOMPARE(span.month + 1, span.first.month());
+            const auto end = addDays(span.first, span.days - 1);
+            QCOMPARE(end, std::min(endOfMonth(span.first), last));
+            next = addDays(end, 1);
+        }
+        QCOMPARE(addDays(spans.back().first, spans.back().days - 1), last);
+        QVERIFY(spansBetween(last, addDays(last, -1)).empty());
     }
 
     void flightsOfOneDayAreFlights() {

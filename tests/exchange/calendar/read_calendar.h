@@ -17,8 +17,9 @@ namespace crownring::testing {
 /// Its events. @throws where it is refused
 inline QJsonArray readCalendar(const std::string& text) {
     QProcess reader;
-    reader.start(QStringLiteral("/usr/bin/python3"),
-                 {QStringLiteral("-B"), QStringLiteral(CROWNRING_SOURCE_DIR "/tests/exchange/calendar/read_calendar.py")});
+    reader.start(
+        QStringLiteral("/usr/bin/python3"),
+        {QStringLiteral("-B"), QStringLiteral(CROWNRING_SOURCE_DIR "/tests/exchange/calendar/read_calendar.py")});
     reader.write(text.data(), static_cast<qint64>(text.size()));
     reader.closeWriteChannel();
     if (!reader.waitForFinished() || reader.exitCode() != 0)
