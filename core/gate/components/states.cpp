@@ -125,7 +125,9 @@ Result<std::optional<Problem>> takenBack(const Batch& batch, const Entry& entry)
     const auto root = amendedRoot(batch.journal, entry);
     if (!root)
         return tl::unexpected(root.error());
-    const auto was = *root ? batch.journal.before(entry.id) : Result<std::optional<Entry>>(std::nullopt);
+    if (!*root || !std::holds_alternative<ItemState>((*root)->entry.body))
+        return std::nullopt;
+    const auto was = batch.journal.before(entry.id);
     if (!was)
         return tl::unexpected(was.error());
     const auto* apart = *was ? std::get_if<ItemState>(&(*was)->body) : nullptr;
