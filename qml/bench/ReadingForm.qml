@@ -254,7 +254,11 @@ Column {
                     id: keep
                     objectName: "bench.question.keep"
                     text: form.reader.equipmentAsked ? qsTr("Write it without") : qsTr("Keep it")
-                    onClicked: form.reader.stand()
+                    onClicked: {
+                        form.reader.stand();
+                        if (form.question === "")
+                            form.takeFocus();
+                    }
                 }
             }
         }

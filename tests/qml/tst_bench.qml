@@ -144,6 +144,8 @@ PlaceCase {
         map.forceActiveFocus(Qt.TabFocusReason);
         map.choose(3, 5);
         keyClick(Qt.Key_Return);
+        verify(form.question.includes("No test equipment"));
+        named("bench.question.keep").clicked();
         soonIs(form.taken, "count", 1);
         pressNamed("bench.takeback");
         soonIs(form.taken, "count", 0);
