@@ -15,8 +15,7 @@ namespace {
 
 constexpr const char* balloon = R"({"entry":"balloon.entered","on":"2024-01-01","balloon":"QE-ONE"})";
 constexpr const char* flight = R"({"entry":"flight.logged","on":"2024-02-01","balloon":"QE-ONE","minutes":10})";
-constexpr const char* laterFlight =
-    R"({"entry":"flight.logged","on":"2024-02-02","balloon":"QE-ONE","minutes":10})";
+constexpr const char* laterFlight = R"({"entry":"flight.logged","on":"2024-02-02","balloon":"QE-ONE","minutes":10})";
 
 }
 
