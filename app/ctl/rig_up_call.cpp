@@ -35,6 +35,7 @@ std::string_view reasonName(RigUpReason::Kind kind) {
     case RigUpReason::Kind::BeyondRelease:
         return "beyond-release";
     case RigUpReason::Kind::CannotSay:
+    case RigUpReason::Kind::NotEntered:
     case RigUpReason::Kind::Unread:
         return "cannot-say";
     }
@@ -53,6 +54,9 @@ std::string reasonText(const RigUpReason& reason) {
         return incompleteText(reason);
     if (reason.kind == RigUpReason::Kind::CannotSay)
         return reason.item->id.text() + ": no mandatory requirement that was adopted binds it, so nothing can be said";
+    if (reason.kind == RigUpReason::Kind::NotEntered)
+        return reason.unknown->text() +
+               " is a part of the kit and not in the record on that day, so nothing can be said";
     if (reason.kind == RigUpReason::Kind::OutOfService)
         return reason.item->id.text() + " is out of service: " + words::said(reasonOf(*reason.item->out)).toStdString();
     if (reason.kind == RigUpReason::Kind::BeyondRelease)
@@ -108,6 +112,8 @@ nlohmann::ordered_json reasonJson(const RigUpReason& reason) {
     } else if (reason.kind == RigUpReason::Kind::CannotSay || reason.kind == RigUpReason::Kind::OutOfService ||
                reason.kind == RigUpReason::Kind::BeyondRelease) {
         object["item"] = reason.item->id.text();
+    } else if (reason.kind == RigUpReason::Kind::NotEntered) {
+        object["item"] = reason.unknown->text();
     } else if (reason.kind == RigUpReason::Kind::Unread) {
         object["entry"] = reason.unread->subject;
     } else {

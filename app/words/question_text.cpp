@@ -53,6 +53,10 @@ const char* questionOf(Question::Kind kind) {
     case Question::Kind::CodeByAnother:
         return QT_TRANSLATE_NOOP("Question", "%1 signs with a code that somebody else set in that name and may know; "
                                              "it is answered once %1 has set one of his own");
+    case Question::Kind::FilledOutOfService:
+        return QT_TRANSLATE_NOOP("Question",
+                                 "%1 was filled while it was out of service; correct the filling, or the day "
+                                 "on which it went out of service or came back");
     case Question::Kind::Unreadable:
         return QT_TRANSLATE_NOOP("Question", "%1 is an entry that cannot be read, so nothing follows from it; void it "
                                              "with a reason, and write it again as it should be");

@@ -309,6 +309,8 @@ QString Sentences::question(Question::Kind kind) {
         return tr("in two states at once");
     case Question::Kind::CodeByAnother:
         return tr("a code set by another");
+    case Question::Kind::FilledOutOfService:
+        return tr("filled while out of service");
     }
     return {};
 }

@@ -3,6 +3,7 @@
 
 #include "acts/post.h"
 #include "problem/faults/components/part_fault.h"
+#include "problem/faults/use_fault.h"
 
 #include <algorithm>
 
@@ -53,6 +54,36 @@ tl::unexpected<std::vector<Problem>> refusedFor(Problem problem) {
     return tl::unexpected(std::vector{std::move(problem)});
 }
 
+/// The first that is named a second time.
+std::optional<Problem> namedTwice(std::vector<ItemId> items) {
+    std::ranges::sort(items);
+    const auto twice = std::ranges::adjacent_find(items);
+    return twice == items.end() ? std::nullopt : std::optional(Problem{PartFault::NamedTwice, {*twice}});
+}
+
+/// What goes on is another piece of the same kind, and is on nothing.
+Result<void> mayReplace(Writing& writing, const Replacing& replacing, const ItemFacts& off) {
+    if (replacing.on == replacing.off)
+        return problem(PartFault::ReplacesItself, {replacing.off});
+    auto kind = replacing.enters ? std::optional(replacing.enters->kind) : std::nullopt;
+    if (!replacing.enters) {
+        const auto facts = writing.factsOf({replacing.on}, replacing.day);
+        if (!facts)
+            return tl::unexpected(facts.error());
+        if (facts->empty())
+            return problem(UseFault::ItemNotYetThere, {replacing.on, replacing.day});
+        const auto& on = facts->front();
+        kind = on.kind;
+        if (on.carrier)
+            return problem(PartFault::FittedElsewhere, {on.id, *on.carrier});
+        if (on.balloon)
+            return problem(PartFault::FittedElsewhere, {on.id, *on.balloon});
+    }
+    if (*kind != off.kind)
+        return problem(PartFault::OtherKind, {replacing.on, termOf(*kind), replacing.off, termOf(off.kind)});
+    return {};
+}
+
 }
 
 Results<Receipt> replaceItem(Journal& journal, Books& books, const Replacing& replacing) {
@@ -61,10 +92,14 @@ Results<Receipt> replaceItem(Journal& journal, Books& books, const Replacing& re
     const auto facts = writing.factsOf({replacing.off}, replacing.day);
     if (!facts)
         return refusedFor(facts.error());
+    if (facts->empty())
+        return refusedFor(Problem{PartFault::NotFitted, {replacing.off, replacing.day}});
+    if (const auto may = mayReplace(writing, replacing, facts->front()); !may)
+        return refusedFor(may.error());
     if (replacing.enters)
         writing.say(replacing.day, {}, *replacing.enters);
     const auto time = replacing.time.value_or(afterFlights);
-    if (facts->empty() || !writing.takeOff(facts->front(), replacing.day, time))
+    if (!writing.takeOff(facts->front(), replacing.day, time))
         return refusedFor(Problem{PartFault::NotFitted, {replacing.off, replacing.day}});
     const auto& off = facts->front();
     ItemFitted fitted;
@@ -82,6 +117,8 @@ Results<Receipt> replaceItem(Journal& journal, Books& books, const Replacing& re
 }
 
 Results<Receipt> sendAway(Journal& journal, Books& books, const Sending& sending) {
+    if (auto twice = namedTwice(sending.items))
+        return refusedFor(std::move(*twice));
     Writing writing(journal, books, sending.by);
     const auto facts = writing.factsOf(sending.items, sending.day);
     if (!facts)
@@ -97,13 +134,21 @@ Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& retur
     Writing writing(journal, books, returning.by);
     if (returning.items.empty() && returning.condemned.empty())
         return refusedFor(Problem{PartFault::NothingReturned});
+    auto all = returning.items;
+    all.insert(all.end(), returning.condemned.begin(), returning.condemned.end());
+    if (auto twice = namedTwice(std::move(all)))
+        return refusedFor(std::move(*twice));
     for (const auto* named : {&returning.items, &returning.condemned}) {
         const auto facts = writing.factsOf(*named, returning.day);
         if (!facts)
             return refusedFor(facts.error());
-        for (const auto& item : *facts)
-            if (!item.out || item.out->state != ServiceState::Away || item.out->part)
+        for (const auto& item : *facts) {
+            const bool wasHot = item.out && item.out->hottest;
+            if (wasHot && named == &returning.items)
+                return refusedFor(Problem{PartFault::Condemned, {item.id}});
+            if (!wasHot && (!item.out || item.out->state != ServiceState::Away || item.out->part))
                 return refusedFor(Problem{PartFault::NotAway, {item.id}});
+        }
     }
     for (const auto& item : returning.items) {
         const auto own = returning.each.find(item);

@@ -24,7 +24,8 @@ struct Replacing {
     std::string by;
     std::optional<ItemEntered> enters{}; ///< what goes on comes into the record first
 };
-/// NotFitted where what comes off is on nothing that day.
+/// NotFitted where what comes off is on nothing that day, FittedElsewhere where what goes on is on something;
+/// OtherKind, ReplacesItself.
 [[nodiscard]] Results<Receipt> replaceItem(Journal& journal, Books& books, const Replacing& replacing);
 
 /// A batch goes to a test house or a shop; what is fitted comes off.
@@ -34,6 +35,7 @@ struct Sending {
     CivilDate day;
     std::string by;
 };
+/// NamedTwice for an item that is.
 [[nodiscard]] Results<Receipt> sendAway(Journal& journal, Books& books, const Sending& sending);
 
 /// It comes back: tested, or condemned there.
@@ -50,7 +52,8 @@ struct Returning {
     CivilDate day;
     std::string by;
 };
-/// NotAway for an item that was not sent, NothingReturned where none is named.
+/// NotAway for an item that was not sent, NothingReturned where none is named, NamedTwice for what is tested and
+/// condemned; Condemned for what was overheated and would come back good.
 [[nodiscard]] Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& returning);
 
 }

@@ -5,6 +5,7 @@
 #include "answers/discrepancies.h"
 #include "answers/type_book.h"
 #include "answers/visit/asked_besides.h"
+#include "answers/visit/check_flights.h"
 #include "bench/release/accomplished.h"
 #include "bench/release/release.h"
 
@@ -199,6 +200,13 @@ Result<void> readSupport(Books& books, BenchFile& file) {
             return asked;
     if (closed.body.outcome != Outcome::Released && !file.inspection.approved)
         return {};
+    if (closed.body.outcome == Outcome::Released) {
+        const auto unflown = refusalsOfCheckFlights(books, *then, closed.stamp.at.on());
+        if (!unflown)
+            return tl::unexpected(unflown.error());
+        for (const auto& refusal : *unflown)
+            file.unsupported.push_back(problemOf(refusal));
+    }
     const auto credited = books.doneUnder(file.inspection.id.text());
     if (!credited)
         return tl::unexpected(credited.error());

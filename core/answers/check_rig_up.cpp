@@ -214,6 +214,11 @@ Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, Civ
     std::ranges::move(*unreleased, std::back_inserter(answer.verdict.reasons));
     for (auto& [stamp, reason] : check.against)
         answer.verdict.reasons.push_back(std::move(reason));
+    const auto unknown = books.unknownParts(kit, on);
+    if (!unknown)
+        return tl::unexpected(unknown.error());
+    for (const auto& part : *unknown)
+        answer.verdict.reasons.push_back({.kind = RigUpReason::Kind::NotEntered, .unknown = part});
     auto unread = books.unreadable();
     if (!unread)
         return tl::unexpected(unread.error());

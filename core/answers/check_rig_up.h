@@ -19,7 +19,7 @@ struct RigUpAnswer {
 
 /// The kit flies as the balloon that its envelope is fitted to: that balloon's programmes and operations bind all of
 /// it, besides those that bind each item where it is fitted now. While the record holds an entry that cannot be read,
-/// no kit may fly.
+/// or of a part of the kit none of that day, no kit may fly.
 /// A check flight passes over what a release after incomplete maintenance covers, within the limitation that it names.
 /// @return UnknownReference when an item is not in the record on that day; BadUse when the kit is empty.
 [[nodiscard]] Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, CivilDate on,

@@ -26,8 +26,8 @@ std::vector<std::string_view> partsOf(std::string_view stamp) {
 }
 
 std::optional<std::string> monthOf(std::string_view year, std::string_view month) {
-    if (month.size() != 2 || month < "01" || month > "12")
-        return std::nullopt;
+    if (month.size() != 2 || month < "01" || month > "12" || (year.size() == 4 && year < "1583"))
+        return std::nullopt; // the calendar of the record begins in 1583
     const std::string century = year.size() == 4 ? "" : year < "70" ? "20" : "19";
     return century + std::string(year) + "-" + std::string(month);
 }

@@ -88,6 +88,11 @@ public:
     /// UnknownReference when a balloon or item of the scope is not in the record. Items entered after `on` are left
     /// out.
     virtual Result<std::vector<ItemFacts>> facts(const Scope& scope, CivilDate on) = 0;
+    /// Parts of these items at the end of the day, of any depth, that are in no entry of that day or before: by id.
+    virtual Result<std::vector<ItemId>> unknownParts(const std::vector<ItemId>& items, CivilDate on) = 0;
+    /// As what an item was kept apart before that stamp since it was taken out of something that was
+    /// (`registry/apart/kept_apart`).
+    virtual Result<std::optional<OutOfService>> apartSinceTakenOut(const ItemId& item, const Stamp& before) = 0;
     /// Live adoptions dated on or before `on`, in the order of their stamps.
     virtual Result<std::vector<AdoptedProgramme>> adoptions(CivilDate on) = 0;
     /// What names this reference, by stamp; whatever became of an inspection of that name.

@@ -8,10 +8,10 @@ namespace crownring {
 namespace {
 
 constexpr std::array<std::string_view, questionKindCount> questionNames = {
-    "fitted-elsewhere", "fitted-again",   "removed-not-fitted",   "clock-backward",
-    "clock-differs",    "entered-twice",  "not-entered",          "correction-idle",
-    "unreadable",       "only-stated",    "flown-out-of-service", "happened-out-of-service",
-    "two-states",       "code-by-another"};
+    "fitted-elsewhere", "fitted-again",    "removed-not-fitted",   "clock-backward",
+    "clock-differs",    "entered-twice",   "not-entered",          "correction-idle",
+    "unreadable",       "only-stated",     "flown-out-of-service", "happened-out-of-service",
+    "two-states",       "code-by-another", "filled-out-of-service"};
 
 }
 

@@ -28,7 +28,8 @@ struct Question {
         FlownOutOfService,    ///< it flew while it was laid up, sold, scrapped, lost, or had another registration
         HappenedOutOfService, ///< an event is told of a balloon that was so
         TwoStates,            ///< said to be in two states of life from one moment on: the one that restricts holds
-        CodeByAnother, ///< a signatory's code was set by another in his name, and he has set none of his own since
+        CodeByAnother,      ///< a signatory's code was set by another in his name, and he has set none of his own since
+        FilledOutOfService, ///< a cylinder was filled while it was out of service
     };
     Kind kind = Kind::NotEntered;
     std::string subject; ///< an item id or a registration; the entry's id where that is all that can be read
@@ -36,7 +37,7 @@ struct Question {
     Argument detail; ///< figures or names that make it concrete, e.g. "QE-ABC" or "412:30, 410:00"; why it is not read
     bool operator==(const Question&) const = default;
 };
-inline constexpr int questionKindCount = 14;
+inline constexpr int questionKindCount = 15;
 
 /// A stable name, e.g. "fitted-elsewhere".
 [[nodiscard]] std::string_view questionName(Question::Kind kind);

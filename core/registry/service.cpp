@@ -27,7 +27,8 @@ Phrase ownReason(const OutOfService& out) {
     case ServiceState::Quarantined:
         return {ServicePhrase::Quarantined, {out.since}};
     case ServiceState::Condemned:
-        return {ServicePhrase::Condemned, {out.since}};
+        return out.hottest ? Phrase{ServicePhrase::Overheated, {out.since, InUnit{out.hottest->value(), "degC"}}}
+                           : Phrase{ServicePhrase::Condemned, {out.since}};
     }
     return {ServicePhrase::LaidUp, {out.since}};
 }
@@ -37,6 +38,8 @@ Phrase ownReason(const OutOfService& out) {
 Argument reasonOf(const OutOfService& out) {
     if (out.with)
         return Phrase{ServicePhrase::With, {*out.with, ownReason(out)}};
+    if (out.takenOut)
+        return Phrase{ServicePhrase::TakenOut, {out.since, *out.part}};
     return out.part ? Phrase{ServicePhrase::With, {*out.part, ownReason(out)}} : ownReason(out);
 }
 

@@ -4,6 +4,7 @@
 /// Whether something is in service at the end of a day.
 
 #include "civil/moment.h"
+#include "measure/amount.h"
 #include "problem/argument.h"
 #include "record/kinds/service.h"
 
@@ -20,6 +21,8 @@ struct OutOfService {
     std::string to{};                   ///< with `Sold` and `Away`: to whom; may be empty
     std::optional<Registration> with{}; ///< of an item: the balloon that it is fitted to is, and the item with it
     std::optional<ItemId> part{};       ///< of an item: what it is a part of is, and the item with it
+    bool takenOut = false;            ///< with `part`: it came out of that while that was kept apart, unreleased since
+    std::optional<Celsius> hottest{}; ///< with `Condemned`: nobody said so, it was overheated
     bool operator==(const OutOfService&) const = default;
 };
 

@@ -20,7 +20,9 @@ enum class ServicePhrase : std::uint8_t {
     Unserviceable,
     Quarantined,
     Condemned,
-    With, ///< %1: the balloon, or the item that it is a part of, %2: why that is out of service
+    Overheated, ///< %2: how hot it was
+    With,       ///< %1: the balloon, or the item that it is a part of, %2: why that is out of service
+    TakenOut,   ///< %2: the item that it was a part of, which is kept apart since then
 };
 
 }

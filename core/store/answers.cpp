@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "problem/faults/use_fault.h"
 #include "record/verdict_phrase.h"
+#include "registry/apart/kept_apart.h"
+#include "registry/apart/overheated.h"
 #include "store/queries/balloon_reader.h"
 #include "store/queries/clock_reader.h"
 #include "store/queries/fabric_reader.h"
@@ -86,7 +88,7 @@ Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on
             FactsReader reader(*m_connection, m_names, m_projector.totals(), false);
             auto facts = reader.read(on, std::nullopt);
             check(reader.accounts());
-            return withReadings(std::move(facts));
+            return withCondemned(withReadings(std::move(facts)));
         }
         if (!m_factsReader)
             m_factsReader = std::make_unique<FactsReader>(*m_connection, m_names, m_projector.totals(), true);
@@ -98,7 +100,7 @@ Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on
                 facts.push_back(std::move(each));
             check(reader.accounts());
         }
-        return withReadings(std::move(facts));
+        return withCondemned(withReadings(std::move(facts)));
     });
 }
 
@@ -128,6 +130,74 @@ std::vector<ItemFacts> SqlRecord::withReadings(std::vector<ItemFacts> facts) {
                     mark.reading = *reading;
         }
     return facts;
+}
+
+std::optional<VesselMaterial> SqlRecord::materialOf(const ItemId& item) {
+    const auto number = m_names.look(item);
+    ToldReader reader(*m_connection);
+    check({reader.account(Subject::Item, number)});
+    std::optional<VesselMaterial> material;
+    const Told asked{Subject::Item, item.text(), {kindName<ItemEntered>()}, CivilDate::last()};
+    for (const auto& line : readableLines(reader.told(asked, number))) {
+        const auto* entered = std::get_if<ItemEntered>(&nowOf(line).body);
+        if (!entered || !entered->vessel || !entered->vessel->material)
+            continue;
+        if (material && *material != *entered->vessel->material)
+            return std::nullopt;
+        material = entered->vessel->material;
+    }
+    return material;
+}
+
+/// Few cylinders were ever so hot that it matters what they are made of, so each is looked up by itself.
+std::vector<ItemFacts> SqlRecord::withCondemned(std::vector<ItemFacts> facts) {
+    for (auto& item : facts)
+        if (overheatedBy(item, std::nullopt))
+            condemnOverheated(item, materialOf(item.id));
+    return facts;
+}
+
+Result<std::vector<ItemId>> SqlRecord::unknownParts(const std::vector<ItemId>& items, CivilDate on) {
+    return answered([&] {
+        std::vector<std::int64_t> numbers;
+        for (const auto& id : items)
+            numbers.push_back(numberOf(id));
+        addParts(numbers, on);
+        Statement entered(*m_connection, "SELECT 1 FROM item_entered WHERE item_no = ? AND stands = 1 AND day <= ?");
+        std::vector<ItemId> unknown;
+        for (auto at = items.size(); at < numbers.size(); ++at) {
+            entered.run(numbers[at], on.dayNumber());
+            if (!entered.next())
+                unknown.emplace_back(m_names.text(numbers[at]));
+            entered.finish();
+        }
+        std::ranges::sort(unknown);
+        return unknown;
+    });
+}
+
+Result<std::optional<OutOfService>> SqlRecord::apartSinceTakenOut(const ItemId& item, const Stamp& before) {
+    return answered([&] {
+        std::vector<Carried> carried;
+        Statement rows(*m_connection, "SELECT p.from_at, p.from_id, p.until_at, p.until_id, n.text FROM part p"
+                                      " JOIN name n ON n.name_no = p.carrier_no WHERE p.item_no = ? AND p.direct = 0"
+                                      " ORDER BY p.from_at, p.from_id, n.text");
+        rows.run(numberOf(item));
+        while (rows.next()) {
+            auto& each = carried.emplace_back();
+            each.from.at = rows.read<Moment>();
+            each.from.id = rows.read<EntryId>();
+            const auto until = rows.read<std::optional<Moment>>();
+            const auto untilId = rows.read<std::optional<EntryId>>();
+            if (until)
+                each.until = Stamp{*until, untilId.value_or(EntryId())};
+            each.carrier = rows.read<ItemId>();
+        }
+        const auto end = Moment::endOf(before.at.on());
+        ServiceReader service(*m_connection);
+        return takenOutBefore(before, carried, service.wordsOf(numberOf(item), end),
+                              [&](const ItemId& carrier) { return service.wordsOf(numberOf(carrier), end); });
+    });
 }
 
 Result<std::vector<AdoptedProgramme>> SqlRecord::adoptions(CivilDate on) {

@@ -39,6 +39,8 @@ public:
     Result<Verdict> verify(const std::function<bool(double)>& progress) override;
 
     Result<std::vector<ItemFacts>> facts(const Scope& scope, CivilDate on) override;
+    Result<std::optional<OutOfService>> apartSinceTakenOut(const ItemId& item, const Stamp& before) override;
+    Result<std::vector<ItemId>> unknownParts(const std::vector<ItemId>& items, CivilDate on) override;
     Result<std::vector<AdoptedProgramme>> adoptions(CivilDate on) override;
     Result<std::vector<DoneUnder>> doneUnder(const std::string& ref) override;
     Result<std::vector<BalloonCard>> balloons(CivilDate on) override;
@@ -77,6 +79,10 @@ private:
     [[nodiscard]] std::vector<JournalLine> readableLines(const std::vector<EntryId>& ids);
     /// With what failed where a defect says no more than that a reading did.
     [[nodiscard]] std::vector<ItemFacts> withReadings(std::vector<ItemFacts> facts);
+    /// With the cylinders that were overheated as what is condemned.
+    [[nodiscard]] std::vector<ItemFacts> withCondemned(std::vector<ItemFacts> facts);
+    /// Nothing where nobody states it, or two state different ones.
+    [[nodiscard]] std::optional<VesselMaterial> materialOf(const ItemId& item);
     class Held;
     /// For answers of several questions: null inside a write transaction, which is one state by itself.
     [[nodiscard]] std::unique_ptr<Snapshot> oneState();

@@ -5,11 +5,14 @@
 #include "acts/components.h"
 #include "acts/directives.h"
 #include "answers/directives/book.h"
+#include "problem/faults/components/part_fault.h"
 #include "said.h"
 #include "store/scratch.h"
 #include "test_class.h"
 
 #include <QtTest>
+
+#include <utility>
 
 namespace component_acts_test {
 
@@ -69,6 +72,52 @@ private slots:
     void whatIsNotInTheRecordReplacesNothing() {
         QVERIFY(!replaceItem(record(), record(), replacing("V9")));
         QVERIFY(facts("V1").carrier == ItemId("C1") && !facts("V1").out); // and nothing was half written
+    }
+
+    void onlyALoosePieceOfItsKindGoesOn() {
+        posted(record(), R"({"entry":"item.entered","on":"2025-01-01","item":"V2","kind":"other"}
+{"entry":"item.entered","on":"2025-01-01","item":"V3","kind":"other"}
+{"entry":"item.fitted","on":"2025-01-02","item":"V3","to":"C2"})");
+        const auto refusedFor = [&](const char* on) {
+            const auto receipt = replaceItem(record(), record(), replacing(on));
+            return receipt ? std::string() : std::string(rowOf(receipt.error().front().fault).name);
+        };
+        QCOMPARE(refusedFor("V1"), std::string("replaces-itself"));
+        QCOMPARE(refusedFor("C2"), std::string("other-kind"));
+        QCOMPARE(refusedFor("V3"), std::string("fitted-elsewhere"));
+        QVERIFY(facts("V1").carrier == ItemId("C1") && facts("V3").carrier == ItemId("C2"));
+        QCOMPARE(refusedFor("V2"), std::string());
+    }
+    void whatIsSentOrComesBackIsNamedOnce() {
+        const auto nameOf = [](const Results<Receipt>& receipt) {
+            return receipt ? std::string() : std::string(rowOf(receipt.error().front().fault).name);
+        };
+        Sending sending{{ItemId("C1"), ItemId("C1")}, "Test House", *CivilDate::parse("2025-04-01"), "Ada Rhos"};
+        QCOMPARE(nameOf(sendAway(record(), record(), sending)), std::string("named-twice"));
+        sending.items = {ItemId("C1"), ItemId("C2")};
+        QCOMPARE(nameOf(sendAway(record(), record(), sending)), std::string());
+        Returning returning;
+        returning.items = {ItemId("C1")};
+        returning.condemned = {ItemId("C1")};
+        returning.day = *CivilDate::parse("2025-04-20");
+        QCOMPARE(nameOf(takeBack(record(), record(), returning)), std::string("named-twice"));
+        QVERIFY(facts("C1").out->state == ServiceState::Away);
+        returning.condemned = {ItemId("C2")};
+        QCOMPARE(nameOf(takeBack(record(), record(), returning)), std::string());
+    }
+    /// 49 CFR 180.203, read: no test brings it back.
+    void whatWasOverheatedComesBackCondemnedOrNotAtAll() {
+        posted(record(), R"({"entry":"event.reported","on":"2025-03-01","item":"C1","event":"fire","temp_c":350})");
+        const Sending sending{{ItemId("C1")}, "Test House", *CivilDate::parse("2025-04-01"), "Ada Rhos"};
+        QVERIFY(sendAway(record(), record(), sending));
+        Returning returning;
+        returning.items = {ItemId("C1")};
+        returning.day = *CivilDate::parse("2025-04-20");
+        const auto good = takeBack(record(), record(), returning);
+        QVERIFY(!good && good.error().front().fault == Fault(PartFault::Condemned));
+        returning.condemned = std::exchange(returning.items, {});
+        QVERIFY(takeBack(record(), record(), returning));
+        QVERIFY(facts("C1").out->state == ServiceState::Condemned);
     }
 
     void oneAnswerIsForAllOfThemOrForNone() {

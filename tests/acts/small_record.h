@@ -68,6 +68,12 @@ public:
     Result<std::optional<Entry>> before(const EntryId&) override { return std::optional<Entry>{}; }
     Result<std::string> keepPicture(const Picture&) override { return std::string(); }
     Result<std::optional<Picture>> picture(const std::string&) override { return std::optional<Picture>{}; }
+    Result<std::vector<ItemId>> unknownParts(const std::vector<ItemId>&, CivilDate) override {
+        return std::vector<ItemId>{};
+    }
+    Result<std::optional<OutOfService>> apartSinceTakenOut(const ItemId&, const Stamp&) override {
+        return std::optional<OutOfService>{};
+    }
     Result<std::vector<JournalLine>> told(const Told&) override { return std::vector<JournalLine>{}; }
     Result<std::vector<TakenOut>> takenOut(std::string_view) override { return std::vector<TakenOut>{}; }
     Result<std::vector<Entry>> amendments(const EntryId&) override { return std::vector<Entry>{}; }

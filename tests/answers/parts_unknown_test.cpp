@@ -4,6 +4,7 @@
 /// one that restricts holds. Unknown is never clear (02).
 
 #include "answers/balloon_lines.h"
+#include "answers/check_rig_up.h"
 #include "said.h"
 #include "store/scratch.h"
 #include "test_class.h"
@@ -21,6 +22,14 @@ constexpr const char* anotherBasket =
 {"entry":"item.fitted","on":"2024-02-01","balloon":"QE-ONE","item":"B9"})";
 constexpr const char* itsEntryVoided =
     R"({"entry":"entry.voided","on":"2024-03-01","voids":"b9","reason":"of another shop"})";
+constexpr const char* gaugeInTheBurner =
+    R"({"entry":"item.entered","on":"2024-01-01","item":"G","kind":"instrument","id":"g"}
+{"entry":"item.fitted","on":"2024-02-01","to":"R1","item":"G"})";
+constexpr const char* gaugeVoided =
+    R"({"entry":"entry.voided","on":"2024-03-01","voids":"g","reason":"of another shop"})";
+constexpr const char* enteredLater =
+    R"({"entry":"item.entered","on":"2024-12-01","item":"LATE","kind":"other"}
+{"entry":"item.fitted","on":"2024-02-01","to":"R1","item":"LATE"})";
 constexpr const char* outAtOnce =
     R"({"entry":"item.state","on":"2024-03-01","item":"C1","state":"scrapped","id":"a-out"})";
 constexpr const char* inAtOnce =
@@ -67,6 +76,29 @@ private slots:
             QCOMPARE(answer.lines.front().notEntered, 1);
             QCOMPARE(answer.lines.front().standing(), Standing::Unproven);
         }
+    }
+
+    void aKitWithAPartThatIsNotInTheRecordMayNotFly() {
+        const std::vector<ItemId> asked{ItemId("E1"), ItemId("B1"), ItemId("R1"), ItemId("C1")};
+        const auto unknownIn = [&](Record& record, const char* on) {
+            const auto answer = checkRigUp(record, asked, day(on), {}).value();
+            QTEST_ASSERT(answer.verdict.mayFly == answer.verdict.reasons.empty());
+            const auto& reasons = answer.verdict.reasons;
+            QTEST_ASSERT(reasons.empty() || reasons.front().kind == RigUpReason::Kind::NotEntered);
+            return reasons.empty() ? std::string() : reasons.front().unknown->text();
+        };
+        const Scratch shed;
+        posted(*shed.record, aWholeBalloon);
+        posted(*shed.record, gaugeInTheBurner);
+        QCOMPARE(unknownIn(*shed.record, "2024-03-01"), std::string());
+        posted(*shed.record, gaugeVoided);
+        QCOMPARE(unknownIn(*shed.record, "2024-03-01"), std::string("G"));
+        QCOMPARE(unknownIn(*shed.record, "2024-01-31"), std::string()); // not in it yet
+        const Scratch late;
+        posted(*late.record, aWholeBalloon);
+        posted(*late.record, enteredLater);
+        QCOMPARE(unknownIn(*late.record, "2024-03-01"), std::string("LATE"));
+        QCOMPARE(unknownIn(*late.record, "2024-12-01"), std::string());
     }
 
     void ofTwoStatesOfOneMomentTheOneThatRestrictsHolds() {

@@ -45,7 +45,8 @@ private slots:
         QCOMPARE(DayOrMonth::parse("2016-05").value().iso(), std::string("2016-05"));
     }
     void whatIsNoStampIsNone() {
-        for (const char* text : {"", "2016", "13/14", "5/6", "2016-05-01", "05 06 07", "spring 16", "2016-05 x"})
+        for (const char* text :
+             {"", "2016", "13/14", "5/6", "2016-05-01", "05 06 07", "spring 16", "2016-05 x", "0000-01"})
             QVERIFY2(monthsStamped(text).empty(), text);
     }
 };

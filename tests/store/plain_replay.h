@@ -4,6 +4,7 @@
 /// An independent reading of the rules of the record, in the plainest way: sort all live entries, walk through them
 /// once, add flight by flight. Slow, and nothing of the program's folds is used.
 
+#include "queries/plain_apart.h"
 #include "plain_matters.h"
 #include "record/entry_json.h"
 #include "registry/fabric_history.h"
@@ -147,7 +148,28 @@ private:
         found->second.facts.clock = found->second.facts.clock + use;
     }
 
+    void noteTakenOut(const std::map<ItemId, std::set<ItemId>>& before, const Entry& entry) {
+        for (const auto& [id, carriers] : before) {
+            const auto now = upFrom(id);
+            for (const auto& carrier : carriers)
+                if (!now.contains(carrier))
+                    m_apart.takeOut(id, carrier, {momentOf(entry), entry.id});
+        }
+    }
+
     void take(const Entry& entry) {
+        std::map<ItemId, std::set<ItemId>> before;
+        for (const auto& each : m_items)
+            before.emplace(each.first, upFrom(each.first));
+        goOn(entry);
+        noteTakenOut(before, entry);
+        for (auto& [id, item] : m_items)
+            if (!item.facts.out || item.facts.out->with)
+                if (const auto out = m_apart.takenOut(id))
+                    item.facts.out = out;
+    }
+
+    void goOn(const Entry& entry) {
         if (const auto* fitted = std::get_if<ItemFitted>(&entry.body)) {
             m_where.erase(fitted->item);
             m_partOf.erase(fitted->item);
@@ -166,6 +188,11 @@ private:
                     balloon = renamed->to;
         } else if (const auto* state = std::get_if<ItemState>(&entry.body)) {
             goInto(m_itemStates, state->item, entry, {state->state, entry.on, state->to, {}});
+            m_apart.say({momentOf(entry), entry.id}, {state->state, entry.on, state->to, {}}, state->item);
+            if (state->state == ServiceState::InService)
+                for (const auto& each : m_items)
+                    if (upFrom(each.first).contains(state->item))
+                        m_apart.bringBack(each.first, state->item, {momentOf(entry), entry.id});
         } else if (const auto* kept = std::get_if<BalloonState>(&entry.body)) {
             goInto(m_balloonStates, kept->balloon, entry, {kept->state, entry.on, kept->to, kept->balloon});
         } else if (const auto* flight = std::get_if<FlightLogged>(&entry.body)) {
@@ -321,6 +348,7 @@ private:
     }
 
     std::vector<Happened> m_happened;
+    PlainApart m_apart;
     std::vector<Flown> m_flown;
     const std::vector<Entry>* m_live;      ///< while it is made
     std::map<std::string, Moment> m_since; ///< by item or balloon, which are called differently here

@@ -67,8 +67,6 @@ std::string untilText(const GoodUntil& good) {
 std::string stateText(const PoolItem& item) {
     if (item.facts.out)
         return plainly(words::said(reasonOf(*item.facts.out)));
-    if (item.condemned)
-        return "overheated: to be condemned";
     return item.facts.kind == ItemKind::Cylinder ? (item.fillable ? "may be filled" : "not to be filled") : "";
 }
 

@@ -60,8 +60,6 @@ QString ComponentWords::dates(const PoolItem& item) {
 QString ComponentWords::state(const PoolItem& item) {
     if (item.facts.out)
         return words::said(reasonOf(*item.facts.out));
-    if (item.condemned)
-        return tr("overheated: to be condemned");
     if (item.facts.kind != ItemKind::Cylinder)
         return {};
     return item.fillable ? tr("may be filled") : tr("not to be filled");

@@ -49,6 +49,12 @@ QString AskedBack::question(const FormField& field) {
         return field.question;
     if (const auto day = field.day())
         return ofDay(*day);
+    if (field.likely != 0 && field.kind == Kind::Decimal) {
+        const auto value = field.json();
+        return value && *value && (*value)->is_number() && (*value)->get<double>() > static_cast<double>(field.likely)
+                   ? tr("Is %1 right? So much is rare.").arg(field.value.trimmed())
+                   : QString();
+    }
     if (field.likely == 0 || (field.kind != Kind::Duration && field.kind != Kind::Count))
         return {};
     const auto count = countIn(field);

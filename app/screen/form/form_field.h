@@ -43,7 +43,7 @@ struct FormField {
     bool touched = false;
     bool shown = true;
     std::optional<CivilDate> notAfter; ///< of days: what has not happened yet is not written
-    std::int64_t likely = 0;           ///< of durations and counts: more is asked back; 0: whatever it is
+    std::int64_t likely = 0;           ///< of durations, counts and figures: more is asked back; 0: whatever it is
     QString problem;
     QString wayTo;    ///< what the problem speaks of, when it can be gone to: "balloon QE-OVA", "item ENV-1001"
     QString question; ///< asked back, besides what the value itself raises

@@ -82,6 +82,17 @@ ReasonLine cannotSayLine(const ItemFacts& item) {
     return line;
 }
 
+ReasonLine notEnteredLine(const ItemId& part) {
+    auto line = unknownLine();
+    line.item = inward(part.text());
+    line.word = ReasonModel::tr("Cannot be said");
+    line.title = line.item;
+    line.text = ReasonModel::tr("It is a part of this kit, and not in the record on that day.");
+    line.source = ReasonModel::tr("What the record says is fitted to it.");
+    line.mend = ReasonModel::tr("Enter it, or its removal, in Record.");
+    return line;
+}
+
 ReasonLine outLine(const ItemFacts& item) {
     auto line = unknownLine();
     line.item = inward(item.id.text());
@@ -89,7 +100,9 @@ ReasonLine outLine(const ItemFacts& item) {
     line.title = capitalised(ReasonModel::tr("%1 %2").arg(Words::kind(item.kind), line.item));
     line.text = capitalised(words::said(reasonOf(*item.out)) + u'.');
     line.source = ReasonModel::tr("What the record says of its state.");
-    line.mend = ReasonModel::tr("Fly another, or put it back in service from its page.");
+    line.mend = item.out->state == ServiceState::Condemned
+                    ? ReasonModel::tr("Fly another.")
+                    : ReasonModel::tr("Fly another, or put it back in service from its page.");
     return line;
 }
 
@@ -183,6 +196,8 @@ ReasonLine reasonLine(const RigUpReason& reason, const PlannedFlight& flight) {
         return incompleteLine(reason);
     if (reason.kind == RigUpReason::Kind::CannotSay)
         return cannotSayLine(*reason.item);
+    if (reason.kind == RigUpReason::Kind::NotEntered)
+        return notEnteredLine(*reason.unknown);
     if (reason.kind == RigUpReason::Kind::OutOfService)
         return outLine(*reason.item);
     if (reason.kind == RigUpReason::Kind::Unread)
@@ -193,6 +208,7 @@ ReasonLine reasonLine(const RigUpReason& reason, const PlannedFlight& flight) {
     switch (reason.kind) {
     case RigUpReason::Kind::Incomplete:
     case RigUpReason::Kind::CannotSay:
+    case RigUpReason::Kind::NotEntered:
     case RigUpReason::Kind::OutOfService:
     case RigUpReason::Kind::Unread:
     case RigUpReason::Kind::BeyondRelease:

@@ -50,6 +50,9 @@ Sources sourcesOf(PartFault fault) {
     case PartFault::FilledHot:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' must not be filled: it was overheated on %2"),
                 QT_TRANSLATE_NOOP("Problem", "an overheated vessel is condemned; enter that, or correct the event")};
+    case PartFault::FilledGrounded:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' must not be filled: it may not fly, by '%2'"),
+                QT_TRANSLATE_NOOP("Problem", "settle that first, and fill it then")};
     case PartFault::TestPast:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' must not be filled: '%2' was good until %3"),
                 QT_TRANSLATE_NOOP("Problem",
@@ -66,6 +69,18 @@ Sources sourcesOf(PartFault fault) {
     case PartFault::NotFitted:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is fitted to nothing on %2"),
                 QT_TRANSLATE_NOOP("Problem", "name what is taken off, or enter the fitting by itself")};
+    case PartFault::NamedTwice:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is named twice"),
+                QT_TRANSLATE_NOOP("Problem", "name each item once; what comes back is either good or condemned")};
+    case PartFault::ReplacesItself:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' would replace itself"),
+                QT_TRANSLATE_NOOP("Problem", "name what goes on in its place")};
+    case PartFault::FittedElsewhere:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is fitted to '%2'"),
+                QT_TRANSLATE_NOOP("Problem", "enter its removal from there first, or name another one")};
+    case PartFault::OtherKind:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is a %2, and '%3' a %4"),
+                QT_TRANSLATE_NOOP("Problem", "name one of the same kind, or enter removal and fitting by themselves")};
     case PartFault::StampAmbiguous:
         return {QT_TRANSLATE_NOOP("Problem", "the stamp '%1' may mean %2 or %3"),
                 QT_TRANSLATE_NOOP("Problem", "year and month stand in this order under ADR, month and year in the "

@@ -323,9 +323,10 @@ Sources sourcesOf(ReleaseFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "the checklist of the inspection has no line '%1'"),
                 QT_TRANSLATE_NOOP("Problem", "write the line as the checklist has it; the nearest is '%2'")};
     case ReleaseFault::NotFlown:
-        return {QT_TRANSLATE_NOOP("Problem", "'%1' is put down as done, and no flight of %2 is logged in this visit "
-                                             "after the work"),
-                QT_TRANSLATE_NOOP("Problem", "log the check flight, or say when it was done after it")};
+        return {QT_TRANSLATE_NOOP("Problem",
+                                  "'%1' is put down as done, and no free flight of %2 with what was worked on "
+                                  "is logged after the work and before that"),
+                QT_TRANSLATE_NOOP("Problem", "log the check flight, and put the line down as done after it")};
     case ReleaseFault::EntryUnread:
         return {QT_TRANSLATE_NOOP("Problem", "the record holds an entry that cannot be read, '%1' (%2)"),
                 QT_TRANSLATE_NOOP("Problem", "void it with a reason, and write it again as it should be")};

@@ -30,8 +30,12 @@ const char* sourceOf(ServicePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "quarantined since %1");
     case ServicePhrase::Condemned:
         return QT_TRANSLATE_NOOP("Phrase", "condemned on %1, for good");
+    case ServicePhrase::Overheated:
+        return QT_TRANSLATE_NOOP("Phrase", "overheated on %1, at %2: condemned for good");
     case ServicePhrase::With:
         return QT_TRANSLATE_NOOP("Phrase", "with %1, %2");
+    case ServicePhrase::TakenOut:
+        return QT_TRANSLATE_NOOP("Phrase", "taken out of %2, which was kept apart since %1");
     }
     return "";
 }

@@ -61,12 +61,4 @@ Result<std::map<ItemId, Registration>> lastBalloons(Books& books, const std::vec
     return balloons;
 }
 
-Result<std::optional<VesselMaterial>> materialOf(Books& books, const ItemId& item, CivilDate on) {
-    const auto told = componentsTold(books, item, on);
-    if (!told)
-        return tl::unexpected(told.error());
-    const auto found = told->find(item);
-    return found == told->end() || !found->second.vessel ? std::nullopt : found->second.vessel->material;
-}
-
 }

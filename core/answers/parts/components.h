@@ -26,7 +26,4 @@ struct Component {
 [[nodiscard]] Result<std::map<ItemId, Registration>> lastBalloons(Books& books, const std::vector<ItemId>& items,
                                                                   CivilDate on);
 
-/// What its `vessel` is made of, where that is told.
-[[nodiscard]] Result<std::optional<VesselMaterial>> materialOf(Books& books, const ItemId& item, CivilDate on);
-
 }

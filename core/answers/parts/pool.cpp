@@ -2,7 +2,6 @@
 #include "answers/parts/pool.h"
 
 #include "answers/due.h"
-#include "parts/vessel.h"
 
 #include <algorithm>
 #include <set>
@@ -33,6 +32,14 @@ void take(GoodUntil& good, const DueRow& row) {
 }
 
 bool isGood(const GoodUntil& good) { return good.standing && *good.standing >= Standing::Tolerance; }
+bool isPast(const GoodUntil& good) { return good.standing && *good.standing < Standing::Unproven; }
+bool isUnproven(const GoodUntil& good) { return good.standing == Standing::Unproven; }
+/// What stands so without a day (a defect, an event) has none to come.
+bool isPastWithoutDay(const GoodUntil& good) { return isPast(good) && !good.until; }
+
+bool isCondemned(const ItemFacts& item) {
+    return item.out && item.out->state == ServiceState::Condemned && !item.out->part;
+}
 
 bool isForGood(const PoolItem& item) {
     const auto& out = item.facts.out;
@@ -97,17 +104,22 @@ Result<std::vector<PoolItem>> pool(Books& books, const PoolAsked& asked, CivilDa
             take(row.requirement->blocks == Blocks::Filling ? item->second.transport : item->second.airworthy, row);
     std::vector<PoolItem> sorted;
     for (auto& [id, item] : items) {
-        const auto stamped = item.component.vessel ? item.component.vessel->material : std::nullopt;
-        const bool hot = overheatedBy(item.facts, stamped) != nullptr;
-        item.condemned = hot || (item.facts.out && item.facts.out->state == ServiceState::Condemned);
-        item.fillable = item.facts.kind == ItemKind::Cylinder && !item.facts.out && !hot && isGood(item.transport);
+        item.condemned = isCondemned(item.facts);
+        for (auto* good : {&item.airworthy, &item.transport})
+            if (item.condemned)
+                *good = {Standing::Spent, {}, reasonOf(*item.facts.out)};
+            else if (isPast(*good) && good->until && on <= *good->until)
+                good->until.reset();
+        item.fillable = item.facts.kind == ItemKind::Cylinder && !item.facts.out && isGood(item.transport) &&
+                        !isPast(item.airworthy);
         sorted.push_back(std::move(item));
     }
-    const auto unproven = [](const PoolItem& item) {
-        return item.airworthy.standing == Standing::Unproven || item.transport.standing == Standing::Unproven;
+    const auto isFirst = [](const PoolItem& item) {
+        return isUnproven(item.airworthy) || isUnproven(item.transport) || isPastWithoutDay(item.airworthy) ||
+               isPastWithoutDay(item.transport);
     };
     std::ranges::stable_sort(sorted, {}, [&](const PoolItem& item) {
-        return std::tuple(isForGood(item), !unproven(item), item.first().value_or(CivilDate::last()));
+        return std::tuple(isForGood(item), !isFirst(item), item.first().value_or(CivilDate::last()));
     });
     return sorted;
 }

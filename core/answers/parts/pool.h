@@ -13,8 +13,9 @@ namespace crownring {
 /// One of the two dates of a vessel.
 struct GoodUntil {
     std::optional<Standing> standing; ///< the worst among what binds it; nothing where nothing does
-    std::optional<CivilDate> until;   ///< the first last good day among them; nothing while one of them is unproven
-    Argument title;                   ///< of what gives the day, else of what is unproven
+    std::optional<CivilDate> until; ///< the first last good day among them; nothing while one of them is unproven, nor
+                                    ///< a day to come beside what is past
+    Argument title;                 ///< of what gives the day, else of what is unproven
 };
 
 struct PoolItem {
@@ -23,7 +24,7 @@ struct PoolItem {
     GoodUntil airworthy; ///< what blocks flight
     GoodUntil transport; ///< what blocks filling
     bool condemned = false;
-    bool fillable = false; ///< in service, not overheated, and its transport test shown to be good
+    bool fillable = false; ///< in service, nothing that blocks flight past, and its transport test shown to be good
     bool material = false; ///< of the lot asked for there is material in it, by a repair or its making
 
     /// The earlier of the two.
@@ -37,7 +38,7 @@ struct PoolAsked {
     std::string lot; ///< pieces of it, and what has material of it; empty: any
 };
 
-/// Sorted by what falls due first: before all what is unproven, after all what is out for good.
+/// Sorted by what falls due first: before all what is unproven, or past without a day; after all what is out for good.
 [[nodiscard]] Result<std::vector<PoolItem>> pool(Books& books, const PoolAsked& asked, CivilDate on);
 
 }

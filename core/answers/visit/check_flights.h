@@ -9,8 +9,8 @@
 
 namespace crownring {
 
-/// Of the lines of a visit that are done by flying and put down as done: while no flight of its balloon is logged after
-/// the work, up to the day of a release.
+/// Of the lines of a visit that are done by flying and put down as done: unless all that was worked on flew as its
+/// balloon, free, after the work and before the line was settled, up to the day of a release.
 [[nodiscard]] Result<std::vector<Refusal>> refusalsOfCheckFlights(Books& books, const BenchFile& file, CivilDate on);
 
 /// What is outstanding besides lines that are flown.

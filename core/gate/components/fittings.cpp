@@ -32,8 +32,15 @@ Result<bool> carriesItself(Books& books, const ItemId& item, ItemId at, CivilDat
     return false;
 }
 
+/// Not with what it is on.
+bool isApartItself(const OutOfService& out) {
+    return !out.with && (!out.part || out.takenOut) && isKeptApart(out.state);
+}
+/// What was in its place when it was overheated was fitted before, whenever that paper comes.
+bool wasHotAfter(const OutOfService& out, CivilDate day) { return out.hottest && day < out.since; }
+
 /// What is wrong on the day: a part of itself, or kept apart and fitted all the same.
-Result<std::optional<Problem>> wrongOn(Books& books, const ItemFitted& fitted, CivilDate on) {
+Result<std::optional<Problem>> wrongOn(Books& books, const ItemFitted& fitted, CivilDate fittedOn, CivilDate on) {
     const auto facts = factsOf(books, fitted.item, on);
     if (!facts)
         return tl::unexpected(facts.error());
@@ -41,8 +48,10 @@ Result<std::optional<Problem>> wrongOn(Books& books, const ItemFitted& fitted, C
         return std::nullopt;
     const auto& item = **facts;
     const bool isFitted = item.balloon || item.carrier;
-    if (isFitted && item.out && !item.out->with && !item.out->part && isKeptApart(item.out->state))
-        return Problem{PartFault::KeptApart, {item.id, reasonOf(*item.out)}, atKey("item")};
+    if (isFitted && item.out && isApartItself(*item.out) && !wasHotAfter(*item.out, fittedOn))
+        return item.out->state == ServiceState::Condemned
+                   ? Problem{PartFault::Condemned, {item.id}, atKey("item")}
+                   : Problem{PartFault::KeptApart, {item.id, reasonOf(*item.out)}, atKey("item")};
     if (!fitted.to)
         return std::nullopt;
     const auto itself = carriesItself(books, fitted.item, *fitted.to, on);
@@ -64,7 +73,7 @@ Findings askFittings(const Batch& batch) {
             continue;
         const auto& fitted = std::get<ItemFitted>((*now)->body);
         for (const auto day : {(*now)->on, CivilDate::last()}) {
-            const auto wrong = wrongOn(batch.books, fitted, day);
+            const auto wrong = wrongOn(batch.books, fitted, (*now)->on, day);
             if (!wrong)
                 return tl::unexpected(atLine(wrong.error(), line));
             if (*wrong) {

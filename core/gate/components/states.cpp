@@ -6,6 +6,7 @@
 #include "record/kinds/service.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace crownring {
 
@@ -42,6 +43,13 @@ Result<Before> before(Books& books, const ItemId& item, const Stamp& stamp) {
         answer.apart = isKeptApart(state) || (answer.apart && state != ServiceState::InService);
     }
     return answer;
+}
+
+Result<bool> wasOverheated(Books& books, const ItemId& item, CivilDate on) {
+    const auto facts = books.facts({std::nullopt, {item}}, on);
+    if (!facts)
+        return tl::unexpected(facts.error());
+    return !facts->empty() && facts->front().out && facts->front().out->hottest;
 }
 
 /// With the release of a component, or of a visit of which the entry itself is asked.
@@ -90,7 +98,10 @@ Result<std::optional<Problem>> wrongBack(Books& books, const ItemState& state, c
     const auto said = before(books, state.item, stampOf(entry));
     if (!said)
         return tl::unexpected(said.error());
-    if (said->condemned)
+    const auto hot = wasOverheated(books, state.item, entry.on);
+    if (!hot)
+        return tl::unexpected(hot.error());
+    if (said->condemned || *hot)
         return Problem{PartFault::Condemned, {state.item}, atKey("state")};
     const auto& release = state.release;
     if (release && release->form == ReleaseForm::Inspection) {
@@ -101,7 +112,10 @@ Result<std::optional<Problem>> wrongBack(Books& books, const ItemState& state, c
             return Problem{PartFault::NotReleasedBy, {state.item, release->number}, atKey("release")};
         return std::nullopt;
     }
-    return said->apart && !bringsBack(state)
+    const auto taken = books.apartSinceTakenOut(state.item, stampOf(entry));
+    if (!taken)
+        return tl::unexpected(taken.error());
+    return (said->apart || taken->has_value()) && !bringsBack(state)
                ? std::optional(Problem{PartFault::NotReleased, {state.item}, atKey("release")})
                : std::nullopt;
 }
@@ -119,9 +133,15 @@ Result<std::optional<Problem>> backUnreleased(Books& books, const ItemState& apa
     return Problem{PartFault::BackSince, {apart.item, (*back)->on}, atKey("on")};
 }
 
-/// An amendment after which it is kept apart no more, or from a later moment on. Who wrote it takes back his own slip
-/// at once; what came back with its release since is history.
-Result<std::optional<Problem>> takenBack(const Batch& batch, const Entry& entry) {
+/// What an amendment leaves of a word that kept an item apart.
+struct WordTakenBack {
+    JournalLine root;
+    ItemState was;
+    Stamp stamp;
+};
+
+/// Nothing where it is none, or it is kept apart by it as before.
+Result<std::optional<WordTakenBack>> takenBackBy(const Batch& batch, const Entry& entry) {
     const auto root = amendedRoot(batch.journal, entry);
     if (!root)
         return tl::unexpected(root.error());
@@ -131,20 +151,34 @@ Result<std::optional<Problem>> takenBack(const Batch& batch, const Entry& entry)
     if (!was)
         return tl::unexpected(was.error());
     const auto* apart = *was ? std::get_if<ItemState>(&(*was)->body) : nullptr;
-    if (!apart || !isKeptApart(apart->state) || apart->state == ServiceState::Condemned)
+    if (!apart || !isKeptApart(apart->state))
         return std::nullopt;
     const auto* now = (*root)->voided || (*root)->unread ? nullptr : std::get_if<ItemState>(&nowOf(**root).body);
-    if (now && now->item == apart->item && isKeptApart(now->state) && momentOf(nowOf(**root)) <= momentOf(**was))
+    const bool staysSo = now && (apart->state == ServiceState::Condemned ? now->state == ServiceState::Condemned
+                                                                         : isKeptApart(now->state));
+    if (staysSo && now->item == apart->item && momentOf(nowOf(**root)) <= momentOf(**was))
         return std::nullopt;
-    const auto own = takesBackOwnWord(batch, entry, **root, {});
+    return WordTakenBack{**root, *apart, stampOf(**was)};
+}
+
+/// An amendment after which it is kept apart no more, or from a later moment on. Who wrote it takes back his own slip
+/// at once; what came back with its release since is history.
+Result<std::optional<Problem>> takenBack(const Batch& batch, const Entry& entry, const WordTakenBack& amended) {
+    const auto own = takesBackOwnWord(batch, entry, amended.root, {});
     if (!own)
         return tl::unexpected(own.error());
-    const auto back = backAfter(batch.books, apart->item, stampOf(**was));
+    const auto back = backAfter(batch.books, amended.was.item, amended.stamp);
     if (!back)
         return tl::unexpected(back.error());
     if (*own || (*back && bringsBack(std::get<ItemState>((*back)->body))))
         return std::nullopt;
-    return Problem{PartFault::TakenBack, {apart->item}, atKey("state")};
+    return Problem{PartFault::TakenBack, {amended.was.item}, atKey("state")};
+}
+
+/// Nothing releases what is condemned. That another one was meant is said by whom the rules let decide of a defect.
+Findings condemnedTakenBack(const Batch& batch, const Entry& entry, const WordTakenBack& amended, int line) {
+    const auto& item = amended.was.item;
+    return askWhoTakesBack(batch, entry, {amended.root, {}, item, ReleaseFault::GroundUnsaid, Argument(item)}, line);
 }
 
 /// What is kept apart is on nothing at the end of that day.
@@ -170,9 +204,19 @@ Findings askItemStates(const Batch& batch) {
                 problems.push_back(asAmended(atLine(**wrong, at), said));
             return wrong.has_value();
         };
-        const auto taken = takenBack(batch, entry);
-        if (!ask(taken))
-            return tl::unexpected(atLine(taken.error(), line));
+        const auto amended = takenBackBy(batch, entry);
+        if (!amended)
+            return tl::unexpected(atLine(amended.error(), line));
+        if (*amended && (*amended)->was.state == ServiceState::Condemned) {
+            auto found = condemnedTakenBack(batch, entry, **amended, line);
+            if (!found)
+                return tl::unexpected(atLine(found.error(), line));
+            std::ranges::move(*found, std::back_inserter(problems));
+        } else if (*amended) {
+            const auto taken = takenBack(batch, entry, **amended);
+            if (!ask(taken))
+                return tl::unexpected(atLine(taken.error(), line));
+        }
         const auto now = standingAs<ItemState>(batch.journal, entry);
         if (!now)
             return tl::unexpected(atLine(now.error(), line));

@@ -37,6 +37,7 @@ struct RigUpReason {
         Positioning,   ///< inside a tolerance that only serves to reach the place of the inspection
         Incomplete,    ///< no balloon: a part of it is missing, or there is more than one of what there is one of
         CannotSay,     ///< no mandatory requirement that was adopted binds the item: nothing is known of it
+        NotEntered,    ///< a part of what flies is in no entry of that day: nor of this
         OutOfService,  ///< the item is, or the balloon that it is fitted to
         BeyondRelease, ///< a check flight beyond what the release after incomplete maintenance lets it fly
         Unread,        ///< an entry of the record cannot be read: whether it is about this kit nobody knows
@@ -48,6 +49,7 @@ struct RigUpReason {
     ItemKind part = ItemKind::Envelope; ///< with `Incomplete`: of what there is too little or too much
     std::size_t count = 0;              ///< with `Incomplete`: how many of it the kit has
     std::optional<Question> unread{};   ///< with `Unread`
+    std::optional<ItemId> unknown{};    ///< with `NotEntered`
     std::optional<Phrase> beyond{};     ///< with `BeyondRelease`
 };
 

@@ -15,7 +15,19 @@ void FactsReader::readOperations(CivilDate on) {
             working.facts.operations = *operations;
 }
 
-/// An item is out of service by itself, with what it is a part of, or with the balloon that it is on.
+std::optional<OutOfService> FactsReader::takenOut(const Working& working, Moment end) {
+    const auto isPast = [&](const Carried& each) { return each.until && each.until->at < end; };
+    if (std::ranges::none_of(working.carried, isPast))
+        return std::nullopt;
+    return takenOutBefore(Stamp::before(end), working.carried, m_service.wordsOf(working.item, end),
+                          [&](const ItemId& carrier) {
+                              const auto number = m_names.look(carrier);
+                              return number ? m_service.wordsOf(*number, end) : StateWords();
+                          });
+}
+
+/// An item is out of service by itself, with what it is a part of, with what it was taken out of, or with the balloon
+/// that it is on.
 void FactsReader::readService(Moment end) {
     using Out = std::unordered_map<std::int64_t, OutOfService>;
     const auto items = m_one ? Out() : m_service.allOut(Subject::Item, end);
@@ -39,6 +51,8 @@ void FactsReader::readService(Moment end) {
             if (out)
                 out->part = ItemId(m_names.text(carrier));
         }
+        if (!out)
+            out = takenOut(working, end);
         if (out || working.balloon == 0)
             continue;
         out = outOf(Subject::Balloon, working.balloon);

@@ -229,17 +229,24 @@ void FactsReader::readCarriers(Moment end, std::optional<std::int64_t> item) {
     run(m_carriers, item);
     while (m_carriers.next()) {
         auto* working = rowOf(walk, m_carriers);
-        const auto from = m_carriers.read<Moment>();
-        m_carriers.skip();
+        Stamp from;
+        from.at = m_carriers.read<Moment>();
+        from.id = m_carriers.read<EntryId>();
         const auto until = m_carriers.read<std::optional<Moment>>();
-        m_carriers.skip();
-        if (!working || !(from < end) || (until && *until < end))
+        const auto untilId = m_carriers.read<std::optional<EntryId>>();
+        if (!working || !(from.at < end))
             continue;
         const auto carrier = m_carriers.read<std::int64_t>();
-        if (m_carriers.read<bool>())
+        const bool isDirect = m_carriers.read<bool>();
+        const bool isPast = until && *until < end;
+        if (isDirect && !isPast)
             working->facts.carrier = ItemId(m_names.text(carrier));
-        else
+        if (isDirect)
+            continue;
+        if (!isPast)
             working->carriers.push_back(carrier);
+        const auto ended = until ? std::optional(Stamp{*until, untilId.value_or(EntryId())}) : std::nullopt;
+        working->carried.push_back({ItemId(m_names.text(carrier)), from, ended});
     }
 }
 

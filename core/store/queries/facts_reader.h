@@ -5,6 +5,7 @@
 /// in the order of the items and laid side by side. All rows are read whatever the day, and counted.
 
 #include "registry/item_facts.h"
+#include "registry/apart/kept_apart.h"
 #include "store/accounts/account.h"
 #include "store/projection/counted_use.h"
 #include "store/queries/balloon_facts.h"
@@ -39,6 +40,7 @@ private:
         Usage use;
         std::int64_t balloon = 0;
         std::vector<std::int64_t> carriers; ///< of any depth
+        std::vector<Carried> carried;       ///< of any depth, until then and before
     };
     /// The item that rows are for, when read in order.
     class Walk;
@@ -57,6 +59,7 @@ private:
     void readDefects(Moment end, std::optional<std::int64_t> item);
     void readOperations(CivilDate on);
     void readService(Moment end);
+    [[nodiscard]] std::optional<OutOfService> takenOut(const Working& working, Moment end);
     void finishClock(Working& working, Moment end);
     template <class... Values>
     void run(Statement& statement, std::optional<std::int64_t> item, const Values&... values);

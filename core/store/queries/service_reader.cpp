@@ -38,6 +38,8 @@ ServiceReader::ServiceReader(const Connection& connection)
                         // What is condemned (8) stays so, whatever is said later.
                         " ORDER BY CASE WHEN state = 8 THEN 0 ELSE 1 END, CASE WHEN state = 8 THEN at ELSE -at END,"
                         " state DESC, entry_id DESC LIMIT 1"),
+      m_words(connection, "SELECT at, state, buyer, entry_id FROM service WHERE sort = ? AND subject_no = ? AND at < ?"
+                          " ORDER BY at, state, entry_id"),
       m_renamings(connection, "SELECT r.at, r.entry_id, f.text, t.text FROM renaming r"
                               " JOIN name f ON f.name_no = r.balloon_no JOIN name t ON t.name_no = r.to_no"
                               " WHERE r.at < ? ORDER BY r.at, r.entry_id"),
@@ -62,6 +64,9 @@ ServiceReader::ServiceReader(const Connection& connection)
                            " AND f.counted = 1 AND (f.at, f.entry_id) >= (s.from_at, s.from_id)"
                            " AND (s.until_at IS NULL OR (f.at, f.entry_id) < (s.until_at, s.until_id))"
                            " JOIN name n ON n.name_no = s.item_no WHERE s.item_no = ? AND f.at >= ? AND f.at < ?"),
+      m_filled(connection, "SELECT t.at, t.entry_id, n.text FROM told t JOIN entry e ON e.entry_id = t.entry_id"
+                           " JOIN name n ON n.name_no = t.subject_no WHERE t.sort = 1 AND e.kind = ?"
+                           " AND t.subject_no = ? AND t.at >= ? AND t.at < ?"),
       m_twoStates(connection, "SELECT a.at, a.entry_id, n.text, b.state, b.buyer FROM service a JOIN service b"
                               " ON b.sort = a.sort AND b.subject_no = a.subject_no AND b.at = a.at"
                               " AND b.state > a.state AND NOT EXISTS (SELECT 1 FROM service c WHERE c.sort = b.sort"
@@ -103,6 +108,19 @@ std::optional<OutOfService> ServiceReader::outOf(Subject sort, std::int64_t numb
         out = markFrom(m_one).out;
     m_one.finish();
     return out && isOut(*out) ? out : std::nullopt;
+}
+
+StateWords ServiceReader::wordsOf(std::int64_t item, Moment end) {
+    StateWords words;
+    m_words.run(static_cast<int>(Subject::Item), item, end.minutes());
+    while (m_words.next()) {
+        auto& word = words.emplace_back();
+        auto mark = markFrom(m_words);
+        word.out = std::move(mark.out);
+        word.stamp.at = mark.at;
+        word.stamp.id = m_words.read<EntryId>();
+    }
+    return words;
 }
 
 std::vector<Renaming> ServiceReader::renamings(Moment end) {
@@ -206,6 +224,8 @@ std::vector<Question> ServiceReader::happenedOut() {
     for (const auto& out : stretches(Subject::Item)) {
         ask(flown, m_inKit, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
         ask(flown, m_aboard, out.why, questions, out.number, out.from.minutes(), out.until.minutes());
+        ask(Question::Kind::FilledOutOfService, m_filled, out.why, questions, std::string(kindName<CylinderFilled>()),
+            out.number, out.from.minutes(), out.until.minutes());
     }
     std::ranges::stable_sort(questions, {}, [](const Question& each) { return std::tie(each.stamp, each.subject); });
     return questions;

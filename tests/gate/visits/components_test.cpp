@@ -78,6 +78,15 @@ public:
                 return "not said: " + text(problem);
         return std::string(rowOf(problems.front().fault).name);
     }
+    /// The days of fillings that are asked about.
+    std::vector<std::string> filledOut() {
+        std::vector<std::string> days;
+        const auto questions = m_scratch.record->questions().value();
+        for (const auto& each : questions)
+            if (each.kind == Question::Kind::FilledOutOfService)
+                days.push_back(each.stamp.at.on().iso());
+        return days;
+    }
     PoolItem pooled(const char* on, const char* item = "C1") {
         const auto items = pool(*m_scratch.record, {}, day(on)).value();
         for (const auto& each : items)
@@ -132,6 +141,40 @@ private slots:
         QVERIFY(!now.fillable);
         QCOMPARE(yard.refused(filled("2026-06-10")), std::string("test-past"));
     }
+    /// Common practice, no source: what nobody may fly is not filled.
+    void whatIsGroundedIsNotFilled() {
+        Yard yard({aCylinder, adopted("lpg-adr"), adopted("cylinder-airworthiness"),
+                   tested("2020-05-31", "adr.periodic-test"), tested("2020-05-31", "cylinder.shell"),
+                   tested("2020-05-31", "cylinder.relief-valve")});
+        QVERIFY(yard.pooled("2020-06-02").fillable);
+        yard.say(line("defect.found", "2020-06-02",
+                      {{"item", "C1"}, {"defect", "D-1"}, {"severity", "grounding"}, {"what", "a dent"}}));
+        const auto grounded = yard.pooled("2020-06-02");
+        QVERIFY(!grounded.fillable);
+        QCOMPARE(grounded.airworthy.standing, std::optional(Standing::Lapsed));
+        QVERIFY(!grounded.airworthy.until); // no later day beside what stands now
+        QCOMPARE(yard.refused(filled("2020-06-02")), std::string("filled-grounded"));
+        QCOMPARE(yard.refused(filled("2020-06-01")), std::string());
+    }
+    void afterAFireItIsLookedAtBeforeItIsFilled() {
+        Yard yard({aCylinder, adopted("lpg-adr"), adopted("cylinder-airworthiness"),
+                   tested("2020-05-31", "adr.periodic-test"), tested("2020-05-31", "cylinder.shell"),
+                   tested("2020-05-31", "cylinder.relief-valve")});
+        yard.say(line("event.reported", "2020-06-01", {{"item", "C1"}, {"event", "fire"}}));
+        QVERIFY(!yard.pooled("2020-06-02").fillable && !yard.pooled("2020-06-02").airworthy.until);
+        QCOMPARE(yard.refused(filled("2020-06-02")), std::string("filled-grounded"));
+        yard.say(tested("2020-06-03", "cylinder.shell"));
+        yard.say(tested("2020-06-03", "cylinder.relief-valve"));
+        QCOMPARE(yard.refused(filled("2020-06-04")), std::string());
+        QVERIFY(yard.pooled("2020-06-04").airworthy.until.value() > day("2020-06-04"));
+    }
+    void ofWhatRanOutTheDayIsTold() {
+        Yard yard({aCylinder, adopted("lpg-adr"), adopted("cylinder-airworthiness"),
+                   tested("2020-05-31", "adr.periodic-test"), tested("2012-05-31", "cylinder.shell"),
+                   tested("2018-05-31", "cylinder.relief-valve")});
+        QCOMPARE(yard.pooled("2022-06-01").airworthy.until.value().iso(), std::string("2022-05-31"));
+        QVERIFY(!yard.pooled("2022-06-01").fillable);
+    }
     void whatNothingIsShownOfIsNotFilled() {
         Yard yard({line("item.entered", "2012-01-01", {{"item", "C1"}, {"kind", "cylinder"}}), adopted("lpg-adr")});
         QVERIFY(!yard.pooled("2020-01-01").fillable);
@@ -170,6 +213,13 @@ private slots:
         QVERIFY(!yard.pooled("2020-09-01").condemned);
         yard.say(state("2020-06-01", "C1", "condemned")); // its paper comes late
         QVERIFY(yard.pooled("2020-09-01").condemned);
+    }
+    /// Order of arrival does not matter (02): what the gate would have refused is asked about.
+    void whatWasFilledBeforeItsCondemnationCameIsQuestioned() {
+        Yard yard({aCylinder, adopted("lpg-us-dot"), filled("2020-06-10"), filled("2020-07-01")});
+        QCOMPARE(yard.filledOut(), std::vector<std::string>());
+        yard.say(state("2020-06-15", "C1", "condemned"));
+        QCOMPARE(yard.filledOut(), std::vector<std::string>{"2020-07-01"});
     }
     /// ML.A.504, from memory.
     void anUnserviceableComponentComesBackWithAReleaseOfItsOwn() {

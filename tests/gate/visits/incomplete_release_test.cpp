@@ -226,6 +226,8 @@ private slots:
         QCOMPARE(shop.refused(Shop::signing()), QStringList{"line-open"});
         shop.settle("envelope.check-flight");
         shop.say(aloft("2026-06-02"));
+        QCOMPARE(shop.refused(Shop::signing()), QStringList{"line-open"}); // put down before it was flown
+        shop.say(aloft("2026-06-01"));
         expectReleased(shop, Shop::signing());
     }
     /// 14 CFR 91.407(b); ML.A.801(f) (from memory): what is said to be flown was.

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/check_rig_up.h"
+#include "answers/supported.h"
 #include "answers/visit/check_flights.h"
 #include "gate/signing_attempt.h"
 #include "test_class.h"
@@ -105,6 +106,48 @@ private slots:
     }
     /// 14 CFR 91.407(b); ML.A.801(f) (from memory): what the gate refuses stands in the way before, and leads to its
     /// line.
+    void aCheckFlightIsFreeWithWhatWasWorkedOnAndBeforeItIsPutDown() {
+        const auto refusedAfter = [](const std::string& flight, const char* settled = "2026-06-02") {
+            Shop shop;
+            repairedBut(shop, {});
+            shop.say(R"({"entry":"item.entered","on":"2016-05-01","item":"R9","kind":"burner"})");
+            shop.say(R"({"entry":"flight.logged","balloon":"QE-ONE","minutes":20,"on":)" +
+                     quoted(flight.substr(0, 10)) + flight.substr(10) + "}");
+            shop.say(R"({"entry":"line.settled","by":"Ada Rhos","state":"done","line":"work.check-flight","on":)" +
+                     quoted(settled) + shop.about() + "}");
+            return !shop.draft(Shop::signing()).refusals.empty();
+        };
+        QVERIFY(!refusedAfter("2026-06-02"));
+        QVERIFY(refusedAfter(R"(2026-06-02,"tethered":true)"));
+        QVERIFY(refusedAfter(R"(2026-06-02,"kit":["E1","B1","R9","C1"])")); // R1 was worked on
+        QVERIFY(!refusedAfter(R"(2026-06-02,"kit":["E1","B1","R1","C1"])"));
+        QVERIFY(refusedAfter("2026-05-31")); // before the work
+        QVERIFY(refusedAfter("2026-06-02", "2026-06-01"));
+        QVERIFY(refusedAfter(R"(2026-06-02,"time":"20:00Z")", R"(2026-06-02","time":"19:00Z)"));
+    }
+    /// Supported is asked (DEVELOPERS.md): of what the signature rested on, as everything it did.
+    void aFlightThatIsTakenBackLeavesItsReleaseUnsupported() {
+        const std::string flight =
+            R"({"entry":"flight.logged","balloon":"QE-ONE","minutes":20,"on":"2026-06-02","id":"f","by":"Ada Rhos"})";
+        for (const char* amended :
+             {R"({"entry":"entry.voided","on":"2026-06-05","voids":"f","reason":"not flown","by":"Ada Rhos"})",
+              R"({"entry":"entry.corrected","on":"2026-06-05","replaces":"f","with":{"tethered":true}})",
+              R"({"entry":"entry.corrected","on":"2026-06-05","replaces":"f","with":{"on":"2026-05-20"}})"}) {
+            Shop shop;
+            repairedBut(shop, {});
+            shop.say(flight);
+            shop.say(
+                R"({"entry":"line.settled","on":"2026-06-02","by":"Ada Rhos","state":"done","line":"work.check-flight")" +
+                shop.about() + "}");
+            expectReleased(shop, Shop::signing());
+            const auto unsupported = [&] {
+                return unsupportedReleases(shop.record(), std::nullopt, day("2026-06-10"), 9).value().size();
+            };
+            QCOMPARE(unsupported(), std::size_t{0});
+            shop.say(amended);
+            QCOMPARE(unsupported(), std::size_t{1});
+        }
+    }
     void aTickedCheckFlightStandsInTheWay() {
         Shop shop;
         repairedBut(shop, {});

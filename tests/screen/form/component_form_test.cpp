@@ -99,6 +99,10 @@ private slots:
     void aCylinderIsFilledUnlessItsTestIsPast() {
         In<EntryForm> form(house());
         form.beginFor(QStringLiteral("cylinder.filled"), {QStringLiteral("CYL-4006"), QStringLiteral("CYL-4035")});
+        FormHand::set(form, "level_percent", "85");
+        QVERIFY(FormHand::askedAt(form, "level_percent").isEmpty());
+        FormHand::set(form, "level_percent", "87");
+        QVERIFY(FormHand::askedAt(form, "level_percent").contains(QStringLiteral("Is 87 right?")));
         FormHand::set(form, "level_percent", "78");
         QVERIFY2(save(form), qPrintable(form.problem()));
         QVERIFY(pooled("CYL-4035").component.percent == 78.0);

@@ -222,6 +222,8 @@ std::vector<FormField> filledFields(const FormSubject& subject, const FleetSheet
     }
     fields.push_back(
         plannedField("level_percent", ComponentForm::tr("Filled to, % of the water capacity"), Typed::Decimal, true));
+    constexpr int mostFilled = 85; // a fixed level gauge stands at 80 (common practice, no source)
+    fields.back().likely = mostFilled;
     return fields;
 }
 

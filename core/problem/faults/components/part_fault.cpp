@@ -27,6 +27,8 @@ FaultRow rowOf(PartFault fault) {
         return {"filled-out", Code::NotReleasable};
     case PartFault::FilledHot:
         return {"filled-hot", Code::NotReleasable};
+    case PartFault::FilledGrounded:
+        return {"filled-grounded", Code::NotReleasable};
     case PartFault::TestPast:
         return {"test-past", Code::NotReleasable};
     case PartFault::TestNotShown:
@@ -37,6 +39,14 @@ FaultRow rowOf(PartFault fault) {
         return {"not-away", Code::NotReleasable};
     case PartFault::NotFitted:
         return {"not-fitted", Code::NotReleasable};
+    case PartFault::NamedTwice:
+        return {"named-twice", Code::BadValue};
+    case PartFault::ReplacesItself:
+        return {"replaces-itself", Code::BadValue};
+    case PartFault::FittedElsewhere:
+        return {"fitted-elsewhere", Code::NotReleasable};
+    case PartFault::OtherKind:
+        return {"other-kind", Code::BadValue};
     case PartFault::StampAmbiguous:
         return {"stamp-ambiguous", Code::BadDate};
     case PartFault::StampOfOneMonth:

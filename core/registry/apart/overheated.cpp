@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "parts/vessel.h"
+#include "registry/apart/overheated.h"
 
 #include <algorithm>
 
@@ -18,6 +18,13 @@ const Occurrence* overheatedBy(const ItemFacts& item, std::optional<VesselMateri
     const auto hot = std::ranges::find_if(
         item.events, [&](const Occurrence& event) { return event.hottest && *event.hottest >= from; });
     return hot == item.events.end() ? nullptr : &*hot;
+}
+
+void condemnOverheated(ItemFacts& item, std::optional<VesselMaterial> material) {
+    const auto* hot = overheatedBy(item, material);
+    const bool isSaid = item.out && item.out->state == ServiceState::Condemned && !item.out->with && !item.out->part;
+    if (hot && !isSaid)
+        item.out = OutOfService{ServiceState::Condemned, hot->stamp.at.on(), {}, {}, {}, false, hot->hottest};
 }
 
 }

@@ -16,4 +16,8 @@ namespace crownring {
 /// The first event that overheated a cylinder; null where none did, and of other items.
 [[nodiscard]] const Occurrence* overheatedBy(const ItemFacts& item, std::optional<VesselMaterial> material);
 
+/// Where it was overheated it is out of service as what is condemned, whatever is said of its state: nobody has to
+/// write that down, and no test takes it away.
+void condemnOverheated(ItemFacts& item, std::optional<VesselMaterial> material);
+
 }
