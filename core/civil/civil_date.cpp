@@ -120,6 +120,11 @@ Result<DayOrMonth> DayOrMonth::parse(std::string_view text) {
     return CivilDate::parse(text).map([](CivilDate day) { return DayOrMonth(day); });
 }
 
+bool isBefore(CivilDate day, const DayOrMonth& other) {
+    const auto written = other.iso();
+    return day.iso().substr(0, written.size()) < written;
+}
+
 std::string DayOrMonth::iso() const { return m_month ? m_date.iso().substr(0, 7) : m_date.iso(); }
 
 }

@@ -84,5 +84,7 @@ private:
     CivilDate m_date;
     bool m_month = false;
 };
+/// The day is before that one, or before any of that month.
+[[nodiscard]] bool isBefore(CivilDate day, const DayOrMonth& other);
 
 }

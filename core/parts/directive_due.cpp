@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "parts/directive_due.h"
 
+#include "rules/programme/serial_order.h"
 #include "rules/standing/limit_state.h"
 
 #include <algorithm>
@@ -42,6 +43,42 @@ DirectiveState worstOf(const std::vector<LimitState>& limits) {
     return {worst->standing, *worst};
 }
 
+bool isHarder(const Directive& a, const Directive& b) {
+    if (a.force != b.force)
+        return a.force == Force::Mandatory;
+    if (a.first.beforeFlight != b.first.beforeFlight)
+        return a.first.beforeFlight;
+    return a.first.by.value_or(CivilDate::last()) < b.first.by.value_or(CivilDate::last());
+}
+
+/// Of two revisions of one directive.
+bool isLater(const Directive& a, const Directive& b) {
+    if (a.effective != b.effective)
+        return b.effective < a.effective;
+    const int order = compareSerials(plainSerial(a.revision), plainSerial(b.revision));
+    if (order != 0 && isOneShape(a.revision, b.revision))
+        return order > 0;
+    if (isHarder(a, b) != isHarder(b, a))
+        return isHarder(a, b);
+    return order > 0 || (order == 0 && a.revision > b.revision);
+}
+
+bool supersedes(const Directive& one, const Directive& other) {
+    return &one != &other && one.isOneIssuers(other) &&
+           (one.force == Force::Mandatory || other.force == Force::Recommended) &&
+           std::ranges::find(one.supersedes, other.number) != one.supersedes.end();
+}
+
+/// One supersedes the other, or what does, or …
+bool leadsTo(std::span<const Directive* const> all, const Directive& one, const Directive& other) {
+    std::vector<const Directive*> led{&one};
+    for (std::size_t at = 0; at < led.size(); ++at)
+        for (const auto* each : all)
+            if (supersedes(*led[at], *each) && std::ranges::find(led, each) == led.end())
+                led.push_back(each);
+    return std::ranges::find(led, &other) != led.end();
+}
+
 }
 
 std::vector<const Directive*> inForceOn(std::span<const Directive> directives, CivilDate day) {
@@ -52,15 +89,13 @@ std::vector<const Directive*> inForceOn(std::span<const Directive> directives, C
         const auto known = std::ranges::find_if(latest, [&](const Directive* other) { return other->isSame(each); });
         if (known == latest.end())
             latest.push_back(&each);
-        else if ((*known)->effective <= each.effective)
+        else if (isLater(each, **known))
             *known = &each;
     }
     const auto all = latest;
     std::erase_if(latest, [&](const Directive* each) {
-        return std::ranges::any_of(all, [&](const Directive* other) {
-            return other != each && other->issuer == each->issuer && other->state == each->state &&
-                   std::ranges::find(other->supersedes, each->number) != other->supersedes.end();
-        });
+        return std::ranges::any_of(
+            all, [&](const Directive* other) { return supersedes(*other, *each) && !leadsTo(all, *each, *other); });
     });
     return latest;
 }

@@ -9,6 +9,7 @@
 ///     compliance ended by a terminating action                     closed for good, whatever it repeated
 
 #include "parts/directives.h"
+#include "record/kinds/directives/directives.h"
 #include "rules/standing/standing.h"
 
 #include <optional>
@@ -28,8 +29,9 @@ struct FirstCompliance {
 struct Directive {
     std::string number;   ///< "2026-11-03"; of one issuer and state no two have the same
     std::string revision; ///< as it is printed
-    std::string issuer;   ///< authority or manufacturer
-    std::string state;    ///< that issued it
+    std::string issuer;
+    IssuedBy issuedBy = IssuedBy::Authority;
+    std::string state; ///< that issued it
     CivilDate effective;
     Force force = Force::Mandatory;
     BoundBy bound;
@@ -37,13 +39,16 @@ struct Directive {
     std::vector<Limit> repeat;           ///< from each compliance; empty: it is done once
     std::vector<std::string> supersedes; ///< numbers of the same issuer and state
 
-    [[nodiscard]] bool isSame(const Directive& other) const {
-        return number == other.number && issuer == other.issuer && state == other.state;
+    [[nodiscard]] bool isOneIssuers(const Directive& other) const {
+        return issuer == other.issuer && issuedBy == other.issuedBy && state == other.state;
     }
+    [[nodiscard]] bool isSame(const Directive& other) const { return number == other.number && isOneIssuers(other); }
 };
 
 /// Of each directive the revision that is in force on a day, in the order given: the latest by effective day, of equal
-/// ones the later in the list; none that another one supersedes by then. Those that are left out are history.
+/// ones the later in natural order, whenever the record learnt of it; where that cannot be told the harder one. None
+/// that another one supersedes by then: only the same issuer's does, nothing recommended takes a mandatory one away,
+/// and those that supersede each other in a ring bind all. Those that are left out are history.
 [[nodiscard]] std::vector<const Directive*> inForceOn(std::span<const Directive> directives, CivilDate day);
 
 /// It was complied with.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "parts/directives.h"
 
+#include "parts/near_name.h"
+
 #include <algorithm>
 #include <array>
 
@@ -8,9 +10,9 @@ namespace crownring {
 
 namespace {
 
-constexpr std::array<std::string_view, whyBoundCount> whys{"all-holds",      "other-kind",     "other-type",
-                                                           "other-serial",   "nothing-fitted", "type-missing",
-                                                           "serial-missing", "serial-shape",   "parts-unlisted"};
+constexpr std::array<std::string_view, whyBoundCount> whys{
+    "all-holds",      "other-kind",   "other-type",     "other-serial", "nothing-fitted", "type-missing",
+    "serial-missing", "serial-shape", "parts-unlisted", "nearly-alike", "entries-differ"};
 
 /// As a type is written in two ways by two hands: whatever its case, blanks and dashes.
 bool isOneType(std::string_view a, std::string_view b) { return plainSerial(a) == plainSerial(b); }
@@ -40,9 +42,11 @@ Applicability typeOf(const ThingAsked& asked, const FittedThing& thing) {
         return {Truth::Yes, WhyBound::AllHolds, thing.name};
     if (!thing.type)
         return {Truth::Unknown, WhyBound::TypeMissing, thing.name};
-    const bool is = std::ranges::any_of(asked.types, [&](const auto& type) { return isOneType(type, *thing.type); });
-    return is ? Applicability{Truth::Yes, WhyBound::AllHolds, thing.name}
-              : Applicability{Truth::No, WhyBound::OtherType, thing.name};
+    if (std::ranges::any_of(asked.types, [&](const auto& type) { return isOneType(type, *thing.type); }))
+        return {Truth::Yes, WhyBound::AllHolds, thing.name};
+    if (std::ranges::any_of(asked.types, [&](const auto& type) { return isNearlyType(*thing.type, type); }))
+        return {Truth::Unknown, WhyBound::NearlyAlike, thing.name};
+    return {Truth::No, WhyBound::OtherType, thing.name};
 }
 
 Applicability serialOf(const ThingAsked& asked, const FittedThing& thing) {
@@ -65,10 +69,17 @@ Applicability serialOf(const ThingAsked& asked, const FittedThing& thing) {
 
 std::string_view whyBoundName(WhyBound why) { return whys[static_cast<std::size_t>(why)]; }
 
+bool mayBe(std::string_view part, const FittedThing& thing) {
+    return thing.name == part || (!thing.isItem && isNearlyPart(thing.name, part));
+}
+
 Applicability isAsked(const ThingAsked& asked, const FittedThing& thing) {
-    if (!asked.name.empty() && asked.name != thing.name)
+    const bool isNamed = asked.name.empty() || asked.name == thing.name;
+    if (!isNamed && !mayBe(asked.name, thing))
         return {Truth::No, WhyBound::OtherKind, thing.name};
-    return both(typeOf(asked, thing), serialOf(asked, thing));
+    const Applicability named{isNamed ? Truth::Yes : Truth::Unknown,
+                              isNamed ? WhyBound::AllHolds : WhyBound::NearlyAlike, thing.name};
+    return both(both(typeOf(asked, thing), serialOf(asked, thing)), named);
 }
 
 Applicability applies(const BoundBy& bound, const FittedThing& item, const std::vector<FittedThing>& fitted,

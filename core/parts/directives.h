@@ -15,6 +15,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace crownring {
@@ -26,6 +27,7 @@ struct FittedThing {
     std::optional<std::string> serial; ///< absent: not known
     std::vector<FittedThing> parts;
     bool isWhole = false; ///< nothing is fitted in it besides `parts`
+    bool isItem = false;  ///< `name` is the kind of an item, which is no slip of the pen
 };
 
 /// What a thing must be. Empty lists ask nothing.
@@ -53,8 +55,10 @@ enum class WhyBound {
     SerialMissing, ///< unknown: its serial is not known
     SerialShape,   ///< unknown: its serial is written otherwise than the ranges are
     PartsUnlisted, ///< unknown: not all that is fitted is known
+    NearlyAlike,   ///< unknown: its name or type is written nearly as the directive does
+    EntriesDiffer, ///< unknown: it was entered in two ways, and of one it may bind
 };
-inline constexpr int whyBoundCount = 9;
+inline constexpr int whyBoundCount = 11;
 /// "all-holds", "other-kind" …
 [[nodiscard]] std::string_view whyBoundName(WhyBound why);
 
@@ -64,6 +68,9 @@ struct Applicability {
     std::string about; ///< the name of the thing that decided it
     bool operator==(const Applicability&) const = default;
 };
+
+/// Whether it is that part, or nearly called so.
+[[nodiscard]] bool mayBe(std::string_view part, const FittedThing& thing);
 
 /// Whether one thing is what is asked.
 [[nodiscard]] Applicability isAsked(const ThingAsked& asked, const FittedThing& thing);

@@ -49,6 +49,8 @@ std::string plainSerial(std::string_view written) {
     return plain;
 }
 
+bool isOneShape(std::string_view a, std::string_view b) { return shapeOf(plainSerial(a)) == shapeOf(plainSerial(b)); }
+
 Truth isAmong(std::string_view serial, std::span<const SerialRange> ranges) {
     const auto plain = plainSerial(serial);
     if (plain.empty())

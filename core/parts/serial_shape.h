@@ -26,6 +26,9 @@ enum class Truth { No, Unknown, Yes };
 /// In capitals, without blanks and the dashes and slashes between letters and digits; what parts two numbers stays.
 [[nodiscard]] std::string plainSerial(std::string_view written);
 
+/// Letters for letters, whatever numbers stand between: "A-0100" and "a7".
+[[nodiscard]] bool isOneShape(std::string_view a, std::string_view b);
+
 /// Whether it lies in any of the ranges. No only where it is written as their ends are, letters for letters.
 [[nodiscard]] Truth isAmong(std::string_view serial, std::span<const SerialRange> ranges);
 

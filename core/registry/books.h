@@ -108,6 +108,8 @@ public:
     /// Those of them about entries that cannot be read. While there is one, nobody can say that nothing stands against
     /// a flight or a signature.
     virtual Result<std::vector<Question>> unreadable() = 0;
+    /// Entries of items that were entered before, as they say now, by stamp: the earlier ones stand.
+    virtual Result<std::vector<Entry>> enteredAgain() = 0;
     /// Live entries of the bench, by stamp; what they say now is in `current` where corrections changed it.
     virtual Result<std::vector<JournalLine>> told(const Told& asked) = 0;
     /// Entries of a kind that do not stand, since they were voided and that was not voided in turn; in the order in

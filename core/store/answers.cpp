@@ -264,6 +264,16 @@ Result<std::vector<Question>> SqlRecord::unreadable() {
     });
 }
 
+Result<std::vector<Entry>> SqlRecord::enteredAgain() {
+    return answered([&] {
+        std::vector<Entry> again;
+        for (const auto& question : QuestionReader(*m_connection).enteredAgain())
+            if (const auto line = m_journal.line(question.stamp.id); line && !line->unread && !line->voided)
+                again.push_back(nowOf(*line));
+        return again;
+    });
+}
+
 Result<std::vector<Question>> SqlRecord::questions() {
     auto codes = told({Subject::Person, {}, {kindName<SignatoryCode>()}, CivilDate::last()});
     if (!codes)

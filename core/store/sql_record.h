@@ -48,6 +48,7 @@ public:
     Result<std::vector<LoggedFlight>> flights(const Registration& balloon, CivilDate first, CivilDate last) override;
     Result<std::vector<Question>> questions() override;
     Result<std::vector<Question>> unreadable() override;
+    Result<std::vector<Entry>> enteredAgain() override;
     Result<std::string> programmeDocument(const ProgrammeId& programme) override;
     Result<std::vector<JournalLine>> history(const std::optional<Registration>& balloon,
                                              const std::optional<ItemId>& item, CivilDate on, int limit) override;

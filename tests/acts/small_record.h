@@ -62,6 +62,7 @@ public:
     }
 
     Result<std::vector<Question>> unreadable() override { return std::vector<Question>{}; }
+    Result<std::vector<Entry>> enteredAgain() override { return std::vector<Entry>{}; }
     Result<std::vector<JournalLine>> lines(const JournalQuery&) override { return std::vector<JournalLine>{}; }
     Result<std::optional<JournalLine>> line(const EntryId&) override { return std::optional<JournalLine>{}; }
     Result<std::optional<JournalLine>> root(const EntryId&) override { return std::optional<JournalLine>{}; }

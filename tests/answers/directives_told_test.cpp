@@ -240,6 +240,47 @@ private slots:
         QCOMPARE(fleet.due("2025-03-02", "R1"), std::string("closed"));
         QCOMPARE(fleet.due("2025-03-02", "R2"), std::string("lapsed"));
     }
+    void whatCameOnToABalloonAfterTheAnswerIsNotAnswered() {
+        Fleet fleet;
+        fleet.say(issued("AD-1", R"({"kinds":["envelope","burner"]})"));
+        fleet.say(
+            R"({"entry":"directive.answered","on":"2025-03-02","by":"Ada Rhos","capacity":"independent-certifying-staff","directive":"AD-1","revision":"0","balloon":"QE-ONE","answer":"done","method":"paragraph 1"}
+{"entry":"item.removed","on":"2025-03-01","balloon":"QE-TWO","item":"R2"}
+{"entry":"item.fitted","on":"2025-03-02","time":"20:00Z","balloon":"QE-ONE","item":"R2"})");
+        QCOMPARE(fleet.due("2025-03-02", "R1"), std::string("closed"));
+        QCOMPARE(fleet.due("2025-03-02", "R2"), std::string("lapsed"));
+    }
+    void aWordOfNobodyInParticularExcusesNothing() {
+        Fleet fleet;
+        fleet.say(issued("AD-1", burnersWithValve));
+        letIn(
+            *fleet.scratch.record,
+            R"({"entry":"directive.answered","on":"2025-03-02","by":"Sam Help","directive":"AD-1","revision":"0","item":"R1","answer":"not-applicable","why":"I say so"})");
+        QCOMPARE(fleet.standing("2025-03-02", "R1"), std::string("unproven"));
+    }
+    void twoEntriesThatContradictEachOtherAreUnknown() {
+        Fleet fleet;
+        fleet.say(issued("AD-1", R"({"kinds":["burner"],"serials":[{"from":"9","to":"9"}]})"));
+        QCOMPARE(fleet.standing("2025-03-02", "R1"), std::string("lapsed"));
+        letIn(
+            *fleet.scratch.record,
+            R"({"entry":"item.entered","on":"2023-01-01","item":"R1","kind":"burner","type":"Twin B","serial":"10"})");
+        const auto told = fleet.on("2025-03-02", "R1");
+        QCOMPARE(told->standing, std::string("unproven"));
+        QVERIFY2(told->why.find("contradict") != std::string::npos, told->why.c_str());
+    }
+    void aPartThatIsNearlyCalledSoIsUnknown() {
+        Fleet fleet;
+        fleet.say(issued("AD-1", burnersWithValve));
+        fleet.say(
+            R"({"entry":"parts.listed","on":"2024-01-01","item":"R1","whole":true,"parts":[{"part":"pilotvalve","type":"X-2","whole":true}]})");
+        fleet.say(valveIn("R2", "X-02", "78"));
+        for (const char* burner : {"R1", "R2"}) {
+            const auto told = fleet.on("2025-03-02", burner);
+            QCOMPARE(told->standing, std::string("unproven"));
+            QVERIFY2(told->why.find("nearly") != std::string::npos, told->why.c_str());
+        }
+    }
     void anAnswerTouchesItsItemAndADirectiveEverything() {
         Fleet fleet;
         auto& record = *fleet.scratch.record;

@@ -43,7 +43,8 @@ inline std::string complied(const std::string& number, const std::string& item, 
            R"(","item":")" + item + R"(","answer":"done","method":"paragraph 1")" + rest + "}";
 }
 inline std::string excused(const std::string& number, const std::string& item, const std::string& on) {
-    return R"({"entry":"directive.answered","on":")" + on + R"(","by":"Ada Rhos","directive":")" + number +
+    return R"({"entry":"directive.answered","on":")" + on +
+           R"(","by":"Ada Rhos","capacity":"independent-certifying-staff","directive":")" + number +
            R"(","revision":"0","item":")" + item + R"(","answer":"not-applicable","why":"seen: another valve"})";
 }
 /// A list of parts with one valve, and no other parts.

@@ -136,6 +136,40 @@ private slots:
         QCOMPARE(inForce(all, "2026-05-31"), std::string("1/0 "));
         QCOMPARE(inForce(all, "2026-06-01"), std::string("9/0 "));
     }
+    void thoseThatSupersedeEachOtherBindAll() {
+        auto a = directive("A", "0", "2026-01-01"), b = directive("B", "0", "2026-01-02"),
+             c = directive("C", "0", "2026-01-03");
+        a.supersedes = {"B"};
+        b.supersedes = {"A"};
+        QCOMPARE(inForce({a, b}, "2026-02-01"), std::string("A/0 B/0 "));
+        b.supersedes = {"C"};
+        c.supersedes = {"A"};
+        QCOMPARE(inForce({a, b, c}, "2026-02-01"), std::string("A/0 B/0 C/0 "));
+        // What stands outside the ring and is superseded out of it is history.
+        c.supersedes = {"A", "D"};
+        QCOMPARE(inForce({a, b, c, directive("D")}, "2026-04-01"), std::string("A/0 B/0 C/0 "));
+    }
+    void aBulletinTakesNoMandatoryDirectiveAway() {
+        const auto mandatory = directive("1", "0", "2026-01-01");
+        auto bulletin = directive("9", "0", "2026-02-01");
+        bulletin.supersedes = {"1"};
+        bulletin.force = Force::Recommended;
+        QCOMPARE(inForce({mandatory, bulletin}, "2026-03-01"), std::string("1/0 9/0 "));
+        bulletin.force = Force::Mandatory;
+        bulletin.issuedBy = IssuedBy::Manufacturer; // of the same name
+        QCOMPARE(inForce({mandatory, bulletin}, "2026-03-01"), std::string("1/0 9/0 "));
+    }
+    void ofOneDayTheLaterRevisionHoldsWheneverItCame() {
+        auto former = directive("1", "9", "2026-01-01");
+        former.force = Force::Recommended;
+        const auto later = directive("1", "10", "2026-01-01");
+        QCOMPARE(inForce({later, former}, "2026-03-01"), std::string("1/10 "));
+        QCOMPARE(inForce({former, later}, "2026-03-01"), std::string("1/10 "));
+        // Which of "A" and "10" is the later nobody can tell: the harder one holds.
+        former.revision = "A";
+        QCOMPARE(inForce({later, former}, "2026-03-01"), std::string("1/10 "));
+        QCOMPARE(inForce({former, later}, "2026-03-01"), std::string("1/10 "));
+    }
     void anotherStatesNumberIsAnotherDirective() {
         auto other = directive("1", "0", "2026-02-01");
         other.state = "QN";

@@ -67,6 +67,30 @@ Sources sourcesOf(DirectiveFault fault) {
     case DirectiveFault::BindsNothing:
         return {QT_TRANSLATE_NOOP("Problem", "%1 is of no kind of item that is on %2 on that day"),
                 QT_TRANSLATE_NOOP("Problem", "answer for the item, or for the balloon that it was on")};
+    case DirectiveFault::SupersedesInARing:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 would supersede %2, which supersedes it in turn"),
+                QT_TRANSLATE_NOOP("Problem", "leave out of 'supersedes' whichever the directive does not name; a later "
+                                             "revision takes the place of an earlier one by itself")};
+    case DirectiveFault::SupersedesAnothers:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 was issued by %2, and nobody else supersedes it"),
+                QT_TRANSLATE_NOOP("Problem", "leave it out of 'supersedes', or correct 'issuer', 'issued_by' or "
+                                             "'state', where that is wrong")};
+    case DirectiveFault::SupersedesMandatory:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is mandatory, and what is recommended supersedes nothing mandatory"),
+                QT_TRANSLATE_NOOP("Problem", "leave it out of 'supersedes'; only who made it mandatory cancels it")};
+    case DirectiveFault::AnswerUnsaid:
+        return {QT_TRANSLATE_NOOP("Problem", "who changes what was answered to %1, and why, is not said"),
+                QT_TRANSLATE_NOOP("Problem", "say who decided it in 'by', and why in the note of the correction or the "
+                                             "reason of the void")};
+    case DirectiveFault::ExcusedBeforeIssue:
+        return {QT_TRANSLATE_NOOP("Problem", "nobody could say that %1 is not applicable before it was issued, on %2"),
+                QT_TRANSLATE_NOOP("Problem", "state the day on which that was found")};
+    case DirectiveFault::NotHisLicence:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is no licence that %2 holds in that capacity on that day"),
+                QT_TRANSLATE_NOOP("Problem", "leave 'licence' out, or state the one that the record has")};
+    case DirectiveFault::BeforeItWasMade:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 was made in %2, after the day of the answer"),
+                QT_TRANSLATE_NOOP("Problem", "correct the day, or the date of manufacture, where that is wrong")};
     }
     return {};
 }

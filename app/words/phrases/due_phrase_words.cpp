@@ -67,6 +67,10 @@ const char* sourceOf(DuePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "its serial number is written otherwise than the directive's (%1)");
     case DuePhrase::BoundPartsUnlisted:
         return QT_TRANSLATE_NOOP("Phrase", "not all that is fitted is in the record (%1)");
+    case DuePhrase::BoundNearly:
+        return QT_TRANSLATE_NOOP("Phrase", "its name or type is nearly, not quite, what the directive names (%1)");
+    case DuePhrase::BoundEntriesDiffer:
+        return QT_TRANSLATE_NOOP("Phrase", "it was entered more than once, and the entries contradict each other (%1)");
     case DuePhrase::BoundAnswered:
         return QT_TRANSLATE_NOOP("Phrase", "not applicable: %1 (%2, %3)");
     case DuePhrase::ListOfInspection:

@@ -90,7 +90,7 @@ Result<std::vector<BoundItem>> wouldBind(Books& books, const AppliesTo& applies,
     const auto items = books.facts({}, on);
     if (!items)
         return tl::unexpected(items.error());
-    auto parts = applies.fitted.empty() ? Result<PartsKnown>(PartsKnown()) : PartsKnown::read(books, on);
+    auto parts = applies.fitted.empty() ? PartsKnown::withoutLists(books) : PartsKnown::read(books, on);
     if (!parts)
         return tl::unexpected(parts.error());
     const auto fitted = onBalloons(*items);

@@ -3,13 +3,14 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace crownring {
 
 namespace {
 
 FittedThing thingFrom(const ListedPart& part) {
-    FittedThing thing{part.part, part.type, part.serial, {}, part.whole};
+    FittedThing thing{part.part, part.type, part.serial, {}, part.whole, false};
     for (const auto& each : part.parts)
         thing.parts.push_back(thingFrom(each));
     return thing;
@@ -23,11 +24,12 @@ std::string slugOf(std::string_view words) {
     return slug;
 }
 
-void gather(std::vector<FittedThing>& parts, const std::string& name, std::vector<FittedThing*>& into) {
+template <class Is>
+void gather(std::vector<FittedThing>& parts, const Is& is, std::vector<FittedThing*>& into) {
     for (auto& part : parts) {
-        if (part.name == name)
+        if (is(part))
             into.push_back(&part);
-        gather(part.parts, name, into);
+        gather(part.parts, is, into);
     }
 }
 
@@ -66,10 +68,12 @@ FittedThing partFrom(const PartAsked& asked, const ItemFacts& item, const PartsK
     if (!item.type)
         return thing;
     thing.isWhole = thing.isWhole || thing.parts.empty();
-    if (slugOf(*item.type) == asked.part) {
-        thing.name = asked.part;
+    const FittedThing called{slugOf(*item.type), {}, {}, {}, false, false};
+    if (mayBe(asked.part, called)) {
+        thing.name = called.name;
+        thing.isItem = false;
         thing.type.reset();
-    } else if (std::ranges::find(asked.types, *item.type) != asked.types.end())
+    } else if (isAsked({{}, asked.types, {}}, thing).applies != Truth::No && !asked.types.empty())
         thing.name = asked.part;
     return thing;
 }
@@ -113,14 +117,27 @@ Result<PartsKnown> PartsKnown::read(Books& books, CivilDate on) {
     const auto told = books.told({Subject::Item, {}, {kindName<PartsListed>(), kindName<PartReplaced>()}, on});
     if (!told)
         return tl::unexpected(told.error());
-    PartsKnown known;
+    auto known = withoutLists(books);
+    if (!known)
+        return known;
     for (const auto& line : *told) {
         const auto& now = nowOf(line);
         if (const auto* listed = std::get_if<PartsListed>(&now.body))
-            known.hear({stampOf(now), *listed});
+            known->hear({stampOf(now), *listed});
         else if (const auto* replaced = std::get_if<PartReplaced>(&now.body))
-            known.hear({stampOf(now), *replaced});
+            known->hear({stampOf(now), *replaced});
     }
+    return known;
+}
+
+Result<PartsKnown> PartsKnown::withoutLists(Books& books) {
+    const auto again = books.enteredAgain();
+    if (!again)
+        return tl::unexpected(again.error());
+    PartsKnown known;
+    for (const auto& entry : *again)
+        if (const auto* entered = std::get_if<ItemEntered>(&entry.body))
+            known.m_again.push_back(*entered);
     return known;
 }
 
@@ -134,6 +151,7 @@ void PartsKnown::hear(Word word) {
 
 PartsKnown PartsKnown::before(const Stamp& moment) const {
     PartsKnown then;
+    then.m_again = m_again;
     for (const auto& word : m_words) {
         const auto* listed = std::get_if<PartsListed>(&word.body);
         if (word.stamp < moment || (listed && !then.m_trees.contains(listed->item)))
@@ -156,7 +174,8 @@ void PartsKnown::replace(const Stamp& at, const PartReplaced& said) {
     auto& tree = known->second;
     tree.said = at.id;
     std::vector<FittedThing*> named;
-    gather(tree.parts, slugOf(said.part), named);
+    gather(
+        tree.parts, [name = slugOf(said.part)](const FittedThing& part) { return part.name == name; }, named);
     if (named.empty()) // the list did not know of it
         tree.isWhole = false;
     std::vector<FittedThing*> removed;
@@ -176,7 +195,7 @@ void PartsKnown::replace(const Stamp& at, const PartReplaced& said) {
 }
 
 FittedThing PartsKnown::thingOf(const ItemFacts& item) const {
-    FittedThing thing{std::string(itemKindName(item.kind)), item.type, item.serial, {}, false};
+    FittedThing thing{std::string(itemKindName(item.kind)), item.type, item.serial, {}, false, true};
     if (const auto known = m_trees.find(item.id); known != m_trees.end()) {
         thing.parts = known->second.parts;
         thing.isWhole = known->second.isWhole;
@@ -189,7 +208,9 @@ std::string PartsKnown::lastWord(const ItemId& item) const {
     return known == m_trees.end() ? std::string() : known->second.said.text();
 }
 
-Applicability appliesTo(const AppliesTo& asked, const ItemFacts& item, const std::vector<const ItemFacts*>& beside,
+namespace {
+
+Applicability asEntered(const AppliesTo& asked, const ItemFacts& item, const std::vector<const ItemFacts*>& beside,
                         const PartsKnown& parts) {
     const std::string kind(itemKindName(item.kind));
     if (std::ranges::find(asked.kinds, item.kind) == asked.kinds.end())
@@ -204,6 +225,37 @@ Applicability appliesTo(const AppliesTo& asked, const ItemFacts& item, const std
     return answer;
 }
 
+/// The item as another entry of it has it.
+ItemFacts asSaidIn(const ItemEntered& other, ItemFacts item) {
+    item.kind = other.kind;
+    item.serial = other.serial;
+    item.type = other.type;
+    return item;
+}
+
+}
+
+Applicability appliesTo(const AppliesTo& asked, const ItemFacts& item, const std::vector<const ItemFacts*>& beside,
+                        const PartsKnown& parts) {
+    auto answer = asEntered(asked, item, beside, parts);
+    if (answer.applies != Truth::No || parts.enteredAgain().empty())
+        return answer;
+    auto all = beside;
+    for (auto& each : all)
+        for (const auto& other : parts.enteredAgain()) {
+            if (other.item != each->id)
+                continue;
+            const auto otherwise = asSaidIn(other, *each);
+            const auto* const asItStands = std::exchange(each, &otherwise);
+            const auto& as = item.id == other.item ? otherwise : item;
+            const auto found = asEntered(asked, as, all, parts);
+            each = asItStands;
+            if (found.applies != Truth::No)
+                return {Truth::Unknown, WhyBound::EntriesDiffer, std::string(itemKindName(each->kind))};
+        }
+    return answer;
+}
+
 std::set<std::string> partsBehind(const AppliesTo& asked, const ItemFacts& item,
                                   const std::vector<const ItemFacts*>& beside, const PartsKnown& parts) {
     std::set<std::string> behind;
@@ -213,11 +265,12 @@ std::set<std::string> partsBehind(const AppliesTo& asked, const ItemFacts& item,
             auto& thing = among.things[i];
             const auto& holder = among.items[i]->id;
             std::vector<FittedThing*> named;
-            gather(thing.parts, part.part, named);
+            gather(
+                thing.parts, [&](const FittedThing& each) { return mayBe(part.part, each); }, named);
             for (const auto* each : named)
                 behind.insert(each->serial ? part.part + '/' + plainSerial(*each->serial)
                                            : holder.text() + '/' + parts.lastWord(holder));
-            if (thing.name == part.part || !thing.isWhole)
+            if (mayBe(part.part, thing) || !thing.isWhole)
                 behind.insert(holder.text());
         }
     }

@@ -29,6 +29,10 @@ DuePhrase phraseOf(WhyBound why) {
         return DuePhrase::BoundSerialShape;
     case WhyBound::PartsUnlisted:
         return DuePhrase::BoundPartsUnlisted;
+    case WhyBound::NearlyAlike:
+        return DuePhrase::BoundNearly;
+    case WhyBound::EntriesDiffer:
+        return DuePhrase::BoundEntriesDiffer;
     }
     return DuePhrase::BoundPartsUnlisted;
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/directives/told.h"
 
+#include "text/blank.h"
+
 #include <algorithm>
 #include <map>
 #include <set>
@@ -46,7 +48,12 @@ bool accepts(const DirectiveIssued& issued, const DirectiveAnswered& answer) {
 Evidence evidenceOf(const DirectiveAnswered& answer) {
     if (answer.inspection)
         return Evidence::Signed;
-    return answer.licence.empty() || answer.ref.empty() ? Evidence::Stated : Evidence::Paper;
+    return isBlank(answer.licence) || isBlank(answer.ref) ? Evidence::Stated : Evidence::Paper;
+}
+
+/// A visit, a capacity or a paper stands behind it: what an earlier program took by itself excuses nothing.
+bool isShown(const DirectiveAnswered& answer) {
+    return evidenceOf(answer) != Evidence::Stated || !isBlank(answer.capacity);
 }
 
 /// What is stated takes the place of what is computed.
@@ -78,7 +85,13 @@ public:
         if (!answers)
             return tl::unexpected(answers.error());
         m_answers = std::move(*answers);
-        if (std::ranges::any_of(m_issued, [](const auto& each) { return !each.body.applies.fitted.empty(); }))
+        const bool asksParts =
+            std::ranges::any_of(m_issued, [](const auto& each) { return !each.body.applies.fitted.empty(); });
+        auto parts = asksParts ? PartsKnown::read(m_books, m_asked.on) : PartsKnown::withoutLists(m_books);
+        if (!parts)
+            return tl::unexpected(parts.error());
+        m_parts = std::move(*parts);
+        if (asksParts)
             if (const auto read = readFitted(); !read)
                 return tl::unexpected(read.error());
         if (const auto read = readBalloonAnswers(); !read)
@@ -111,10 +124,6 @@ private:
 
     /// What is on the balloons of the items: all that would fly together, where that is asked.
     Result<void> readFitted() {
-        auto parts = PartsKnown::read(m_books, m_asked.on);
-        if (!parts)
-            return tl::unexpected(parts.error());
-        m_parts = std::move(*parts);
         if (m_asked.as.balloon)
             return {};
         std::set<Registration> balloons;
@@ -156,15 +165,14 @@ private:
         return found;
     }
 
-    /// An answer for a balloon is one for all that was on it at the end of its day.
+    /// An answer for a balloon is one for all that was on it then.
     Result<void> readBalloonAnswers() {
         for (const auto& answer : m_answers)
             if (answer.body.balloon) {
-                const auto facts = m_books.facts({*answer.body.balloon, {}}, answer.stamp.at.on());
-                if (!facts)
-                    return tl::unexpected(facts.error());
-                for (const auto& item : *facts)
-                    m_onBalloon[answer.id].insert(item.id);
+                auto on = onBalloonBefore(m_books, *answer.body.balloon, answer.stamp);
+                if (!on)
+                    return tl::unexpected(on.error());
+                m_onBalloon.emplace(answer.id, std::move(*on));
             }
         return {};
     }
@@ -228,7 +236,7 @@ private:
                 continue;
             if (answer.body.answer == DirectiveAnswer::Done)
                 row.done.push_back({answer, answer.body.clock, evidenceOf(answer.body)});
-            else if (row.applicability.applies == Truth::Unknown)
+            else if (row.applicability.applies == Truth::Unknown && isShown(answer.body))
                 row.excused = answer;
         }
         if (row.excused)
@@ -320,6 +328,7 @@ Directive directiveFrom(const DirectiveIssued& issued) {
     return {issued.directive.text(),
             issued.revision,
             issued.issuer,
+            issued.issuedBy,
             issued.state,
             issued.effective,
             issued.recommended ? Force::Recommended : Force::Mandatory,

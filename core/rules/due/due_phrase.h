@@ -47,6 +47,8 @@ enum class DuePhrase : std::uint8_t {
     BoundSerialMissing,     ///< %1: of what
     BoundSerialShape,       ///< %1: of what
     BoundPartsUnlisted,     ///< %1: the part
+    BoundNearly,            ///< %1: of what
+    BoundEntriesDiffer,     ///< %1: of what
     BoundAnswered,          ///< %1: why it is said not to be, %2: by whom, %3: the day
     DeferralBarred,         ///< %1: why it was put off, %2: why that does not hold here
     CheckFlightUntil,       ///< %1: the inspection, %2: the last good day

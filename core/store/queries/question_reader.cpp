@@ -28,6 +28,8 @@ QuestionReader::QuestionReader(const Connection& connection)
                         " JOIN name n ON n.name_no = q.subject_no ORDER BY q.at, q.entry_id, n.text, q.kind"),
       m_unreadable(connection, "SELECT q.at, q.entry_id, q.kind, q.detail, n.text FROM question q"
                                " JOIN name n ON n.name_no = q.subject_no WHERE q.sort = ? ORDER BY q.at, q.entry_id"),
+      m_again(connection, "SELECT q.at, q.entry_id, q.kind, q.detail, n.text FROM question q JOIN name n"
+                          " ON n.name_no = q.subject_no WHERE q.sort = ? AND q.kind = ? ORDER BY q.at, q.entry_id"),
       m_idle(connection, "SELECT at, entry_id, root_id FROM idle_correction ORDER BY at, entry_id"),
       m_stated(connection,
                "SELECT d.at, d.entry_id, n.text, r.text FROM done d JOIN name n ON n.name_no = d.item_no"
@@ -51,6 +53,10 @@ std::vector<Question> QuestionReader::all() {
 
 std::vector<Question> QuestionReader::unreadable() {
     return questionsFrom(m_unreadable.run(static_cast<int>(Subject::Entry)));
+}
+
+std::vector<Question> QuestionReader::enteredAgain() {
+    return questionsFrom(m_again.run(static_cast<int>(Subject::Item), static_cast<int>(Question::Kind::EnteredTwice)));
 }
 
 void QuestionReader::readStated(std::vector<Question>& questions) {

@@ -17,12 +17,14 @@ public:
     [[nodiscard]] std::vector<Question> all();
     /// Those about entries that cannot be read.
     [[nodiscard]] std::vector<Question> unreadable();
+    /// Those about items that were entered more than once.
+    [[nodiscard]] std::vector<Question> enteredAgain();
 
 private:
     void readIdle(std::vector<Question>& questions);
     void readStated(std::vector<Question>& questions);
 
-    Statement m_all, m_unreadable, m_idle, m_stated;
+    Statement m_all, m_unreadable, m_again, m_idle, m_stated;
     ServiceReader m_service;
 };
 

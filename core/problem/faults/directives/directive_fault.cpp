@@ -41,6 +41,20 @@ FaultRow rowOf(DirectiveFault fault) {
         return {"not-by-requirement", Code::BadValue};
     case DirectiveFault::BindsNothing:
         return {"binds-nothing", Code::BadValue};
+    case DirectiveFault::SupersedesInARing:
+        return {"supersedes-in-a-ring", Code::BadValue};
+    case DirectiveFault::SupersedesAnothers:
+        return {"supersedes-anothers", Code::BadValue};
+    case DirectiveFault::SupersedesMandatory:
+        return {"supersedes-mandatory", Code::BadValue};
+    case DirectiveFault::AnswerUnsaid:
+        return {"answer-unsaid", Code::NotReleasable};
+    case DirectiveFault::ExcusedBeforeIssue:
+        return {"excused-before-issue", Code::BadValue};
+    case DirectiveFault::NotHisLicence:
+        return {"not-his-licence", Code::NotReleasable};
+    case DirectiveFault::BeforeItWasMade:
+        return {"before-it-was-made", Code::BadValue};
     }
     return {};
 }

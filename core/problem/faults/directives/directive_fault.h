@@ -25,7 +25,14 @@ enum class DirectiveFault : std::uint8_t {
     NothingShows,  ///< neither a visit nor a capacity nor a paper
     NotOfTheVisit, ///< %1: the item or balloon, %2: the visit
     NotByRequirement,
-    BindsNothing, ///< %1: the directive, %2: the balloon
+    BindsNothing,        ///< %1: the directive, %2: the balloon
+    SupersedesInARing,   ///< %1: the directive, %2: the one that it supersedes
+    SupersedesAnothers,  ///< %1: the one that it supersedes, %2: who issued that
+    SupersedesMandatory, ///< %1: the one that it supersedes
+    AnswerUnsaid,        ///< %1: the directive
+    ExcusedBeforeIssue,  ///< %1: the directive, %2: the first day
+    NotHisLicence,       ///< %1: the licence, %2: whose it would be
+    BeforeItWasMade,     ///< %1: the item, %2: when that was
 };
 [[nodiscard]] FaultRow rowOf(DirectiveFault fault);
 
