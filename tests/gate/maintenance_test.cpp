@@ -257,7 +257,7 @@ private slots:
         QCOMPARE(asked(), std::set<std::string>());
         for (const char* line : {"work.data", "work.parts", "work.check-flight", "work.tools"})
             settled(line, nullptr);
-        shop.say(R"({"entry":"flight.logged","on":"2026-06-01","balloon":"QE-ONE","minutes":20,"kit":["E1"]})");
+        shop.say(R"({"entry":"flight.logged","on":"2026-06-01","balloon":"QE-ONE","minutes":20,"kit":["E1","B1"]})");
         QVERIFY(isRefusedFor(shop, european(), ReleaseFault::WorkNotDescribed));
         shop.say(performed(shop, "B1"));
         QCOMPARE(asked(), std::set<std::string>{"B1"});

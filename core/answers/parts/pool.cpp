@@ -98,6 +98,10 @@ Result<std::vector<PoolItem>> pool(Books& books, const PoolAsked& asked, CivilDa
         item.component = component;
         item.material = material.contains(facts.id);
     }
+    std::set<ItemId> barred;
+    for (const auto& row : list->rows)
+        if (barsFilling(row))
+            barred.insert(row.item->id);
     for (const auto& row : list->rows)
         if (const auto item = items.find(row.item->id);
             item != items.end() && row.requirement->force == Force::Mandatory && isRequired(row.state))
@@ -110,8 +114,8 @@ Result<std::vector<PoolItem>> pool(Books& books, const PoolAsked& asked, CivilDa
                 *good = {Standing::Spent, {}, reasonOf(*item.facts.out)};
             else if (isPast(*good) && good->until && on <= *good->until)
                 good->until.reset();
-        item.fillable = item.facts.kind == ItemKind::Cylinder && !item.facts.out && isGood(item.transport) &&
-                        !isPast(item.airworthy);
+        item.fillable =
+            item.facts.kind == ItemKind::Cylinder && !item.facts.out && isGood(item.transport) && !barred.contains(id);
         sorted.push_back(std::move(item));
     }
     const auto isFirst = [](const PoolItem& item) {

@@ -24,7 +24,7 @@ struct PoolItem {
     GoodUntil airworthy; ///< what blocks flight
     GoodUntil transport; ///< what blocks filling
     bool condemned = false;
-    bool fillable = false; ///< in service, nothing that blocks flight past, and its transport test shown to be good
+    bool fillable = false; ///< in service, nothing bars it (`barsFilling`), and its transport test shown to be good
     bool material = false; ///< of the lot asked for there is material in it, by a repair or its making
 
     /// The earlier of the two.

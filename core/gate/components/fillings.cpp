@@ -28,13 +28,6 @@ std::optional<Problem> against(const DueRow& row) {
     return Problem{PartFault::TestPast, {row.item->id, row.requirement->title, *due}, atKey("item")};
 }
 
-/// What nobody may fly is not filled either: past its inspection or its life, with a defect that bars flight, or after
-/// an event that nobody has looked at (common practice, no source). What is unproven has its own row, and is taken.
-bool grounds(const DueRow& row) {
-    return row.requirement->blocks == Blocks::Flight && row.requirement->force == Force::Mandatory &&
-           isRequired(row.state) && row.state.standing < Standing::Unproven;
-}
-
 Result<std::optional<Problem>> wrongFilling(Books& books, const ItemId& item, CivilDate on) {
     const auto list = due(books, {std::nullopt, {item}}, on, Outside::AsInService);
     if (!list)
@@ -52,7 +45,7 @@ Result<std::optional<Problem>> wrongFilling(Books& books, const ItemId& item, Ci
         if (auto problem = against(row))
             return problem;
     for (const auto& row : list->rows)
-        if (grounds(row))
+        if (barsFilling(row))
             return Problem{PartFault::FilledGrounded, {item, row.requirement->title}, atKey("item")};
     return std::nullopt;
 }

@@ -101,6 +101,14 @@ bool isOfTheRecord(const DueRow& row) {
            row.programme == &directiveProgramme();
 }
 
+bool barsFilling(const DueRow& row) {
+    if (row.requirement->blocks != Blocks::Flight || row.requirement->force != Force::Mandatory ||
+        !isRequired(row.state))
+        return false;
+    return row.state.standing == Standing::Spent ||
+           (row.state.standing == Standing::Lapsed && row.state.because != Because::Limits);
+}
+
 DueList dueList(std::vector<ItemFacts> items, const FabricMarks& fabric, Obligations obligations, CivilDate on,
                 const FlyingAs& flyingAs, Outside outside, const DirectiveMarks& directives) {
     DueList list;

@@ -77,6 +77,11 @@ enum class Outside {
 /// requirement done.
 [[nodiscard]] bool isOfTheRecord(const DueRow& row);
 
+/// A vessel is not filled either: its life is reached, a defect grounds it, or an event or a directive that nobody has
+/// answered (common practice, no source). An inspection that ran out bars flight alone: airworthiness and transport
+/// have dates of their own (02).
+[[nodiscard]] bool barsFilling(const DueRow& row);
+
 /// The order of the list.
 [[nodiscard]] bool comesBefore(const DueRow& a, const DueRow& b);
 
