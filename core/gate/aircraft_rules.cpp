@@ -56,12 +56,17 @@ Result<std::optional<Regime>> regimeOf(Books& books, const ItemId& item, CivilDa
     const auto rules = aircraftRules(books);
     if (!rules)
         return tl::unexpected(rules.error());
+    return regimeOf(books, *rules, item, on);
+}
+
+Result<std::optional<Regime>> regimeOf(Books& books, const std::vector<Aircraft>& rules, const ItemId& item,
+                                       CivilDate on) {
     for (const auto day : {CivilDate::last(), on}) {
         const auto facts = books.facts({{}, {item}}, day);
         if (!facts)
             return tl::unexpected(facts.error());
         std::set<std::string> regimes;
-        for (const auto& each : *rules)
+        for (const auto& each : rules)
             if (!facts->empty() && isBound(each.bound, facts->front()))
                 regimes.insert(each.regime);
         if (!regimes.empty())

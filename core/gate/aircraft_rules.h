@@ -35,5 +35,8 @@ struct Aircraft {
 /// own. Whenever they were adopted, since the day of what is decided is anybody's to write. Nothing where nobody
 /// adopted any, or those of two states.
 [[nodiscard]] Result<std::optional<Regime>> regimeOf(Books& books, const ItemId& item, CivilDate on);
+/// The same for who asks of many. @param rules `aircraftRules`
+[[nodiscard]] Result<std::optional<Regime>> regimeOf(Books& books, const std::vector<Aircraft>& rules,
+                                                     const ItemId& item, CivilDate on);
 
 }

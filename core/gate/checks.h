@@ -155,8 +155,9 @@ namespace crownring {
 /// on which a clearing rests.
 [[nodiscard]] Findings askReadingAmendments(const Batch& batch);
 
-/// NotReleasable for who is entitled, signs, agrees, confirms, or has a code or sets one, under a name that cannot be
-/// told by eye from one that came into the record before it: whoever reads the paper takes him for the other.
+/// NotReleasable for who is entitled, signs, agrees, confirms, answers a directive, or has a code or sets one, under a
+/// name that cannot be told by eye from one that came into the record before it: whoever reads the paper takes him for
+/// the other.
 [[nodiscard]] Findings askPersonNames(const Batch& batch);
 
 /// NotReleasable for what is signed in the name of somebody whose code the record keeps, unless it carries a proof by
@@ -169,11 +170,25 @@ namespace crownring {
 /// of one.
 [[nodiscard]] Findings askSignatoryCodes(const Batch& batch);
 
-/// BadValue for a directive under the number of another issuer's, or a revision that the record has; for an answer that
-/// names no revision of it, nobody who answers, or a terminating action that it has none of. NotReleasable for a
-/// compliance that neither a visit nor a paper nor an entitled person shows, and where it is said to be not applicable
-/// to what the record says it binds. A compliance before the effective day is accepted.
+/// BadValue for a directive under the number of another issuer's, or a revision that the record has, and for one that
+/// supersedes another issuer's, a mandatory one where it only recommends, or what supersedes it in turn; for an answer
+/// that names no revision of it, nobody who answers, or a terminating action that it has none of, or that is dated
+/// before the item was made. NotReleasable for an answer that neither a visit nor a paper nor a person who is entitled
+/// under the rules of the balloon shows, and where it is said to be not applicable to what the record says it binds. A
+/// compliance before the effective day is accepted; that it is not applicable nobody knew before it was issued.
 [[nodiscard]] Findings askDirectives(const Batch& batch);
+
+/// CannotAmend for whatever changes an answer that a release was signed over, withdrawn or not. NotReleasable for a
+/// change of any other that does not say by whom and why, or that is by another who may not answer so himself.
+[[nodiscard]] Findings askAmendedAnswers(const Batch& batch);
+
+/// NotReleasable for an entry of an item, as written or as amended, after which a mandatory directive binds it no
+/// longer by what is said of its kind, type and serial number, by somebody who may not decide that of a defect, or
+/// without saying who and why.
+[[nodiscard]] Findings askLetGo(const Batch& batch);
+
+/// BadValue for an item that is made after the day on which it comes into the record.
+[[nodiscard]] Findings askMade(const Batch& batch);
 
 /// CannotAmend where a correction changes what a signature says, or anything at all of a release that is proven by a
 /// code, or does not say by whom and why what a signature covers is corrected.

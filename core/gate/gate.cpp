@@ -49,6 +49,9 @@ std::span<const Check> allChecks() {
         Check{"who has a code of his own signs with it", askProofs},
         Check{"a code is replaced by who has it, or by another who says why", askSignatoryCodes},
         Check{"a directive is answered by who may, and by nothing else", askDirectives},
+        Check{"what was answered to a directive is changed by who may answer it", askAmendedAnswers},
+        Check{"an item is not said to be another so that a directive lets go of it", askLetGo},
+        Check{"an item is made before it comes into the record", askMade},
         Check{"what was signed is not corrected into something else", askSignedWords},
     };
     return checks;

@@ -18,7 +18,7 @@ struct NamedPerson {
     const char* key;
 };
 
-/// Whoever is entitled, signs, agrees, confirms, or has or sets a code.
+/// Whoever is entitled, signs, agrees, confirms, answers a directive, or has or sets a code.
 std::vector<NamedPerson> namedIn(const Entry& entry) {
     std::vector<NamedPerson> names;
     if (const auto* entitled = std::get_if<PersonEntitled>(&entry.body))
@@ -27,6 +27,8 @@ std::vector<NamedPerson> namedIn(const Entry& entry) {
         names.push_back({confirmed->confirmedBy.text(), "confirmed_by"});
     if (const auto* deferred = std::get_if<DefectDeferred>(&entry.body))
         names.push_back({deferred->agreedBy.text(), "agreed_by"});
+    if (std::holds_alternative<DirectiveAnswered>(entry.body))
+        names.push_back({entry.by, "by"});
     if (const auto* code = std::get_if<SignatoryCode>(&entry.body)) {
         names.push_back({code->signatory.text(), "signatory"});
         if (code->proof)

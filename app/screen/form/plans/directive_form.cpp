@@ -206,11 +206,10 @@ void DirectiveForm::showAsked(std::string_view kind, FormFields& fields) {
         return;
     }
     const bool isDone = fields.value("answer") != QStringLiteral("not-applicable");
-    for (const char* key : {"method", "capacity", "licence", "ref", "amoc"})
+    for (const char* key : {"method", "amoc"})
         fields.setShown(key, isDone);
     fields.setShown("why", !isDone);
-    const bool isSigned = !fields.value("capacity").isEmpty();
-    fields.setShown("licence", isDone && !isSigned);
+    fields.setShown("licence", fields.value("capacity").isEmpty());
 }
 
 void DirectiveForm::offer(FormFields& fields, const DirectivesKnown& known, const std::string& directive,
