@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/bench_file.h"
 #include "bench/checklist/checklist.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
@@ -12,26 +13,50 @@ namespace crownring {
 
 namespace {
 
+/// From memory: who releases an inspection answers for the directives on what he inspected.
+constexpr const char* directivesRule = "ML.A.303, ML.A.801(b); 14 CFR 39.7, 39.9, 91.403(a) (from memory)";
+
 /// The lines of the list that an inspection was opened with; none where it was opened with none.
-Result<std::vector<std::string>> linesOf(Books& books, const InspectionId& inspection) {
+Result<std::vector<ChecklistLine>> linesOf(Books& books, const InspectionId& inspection) {
     const auto told =
         books.told({Subject::Inspection, inspection.text(), {kindName<InspectionOpened>()}, CivilDate::last()});
     if (!told)
         return tl::unexpected(told.error());
-    std::vector<std::string> ids;
+    std::vector<ChecklistLine> lines;
     for (const auto& line : *told)
         if (const auto* opened = std::get_if<InspectionOpened>(&nowOf(line).body); opened && !opened->checklist.empty())
             if (const auto checklist = keptChecklist(opened->checklist))
-                for (const auto& each : checklist->lines)
-                    ids.push_back(each.id);
-    return ids;
+                lines.insert(lines.end(), checklist->lines.begin(), checklist->lines.end());
+    return lines;
+}
+
+/// That every directive is carried out is not done while one stands against flight. What is amended after
+/// the signature is held against what was signed, elsewhere.
+Result<std::optional<Problem>> openDirective(const Batch& batch, const Entry& entry, const Entry& now,
+                                             const ChecklistLine& line) {
+    const auto& settled = std::get<LineSettled>(now.body);
+    if (settled.state != LineState::Done || !asksForDirectives(line))
+        return std::nullopt;
+    const auto file = benchFile(batch.books, settled.inspection, now.on);
+    if (!file)
+        return tl::unexpected(file.error());
+    if (!file->inspection.isOpen() && !std::holds_alternative<LineSettled>(entry.body))
+        return std::nullopt;
+    const auto first = std::ranges::find_if(file->directives, &OpenDirective::against);
+    if (first == file->directives.end())
+        return std::nullopt;
+    const auto all = std::ranges::count_if(file->directives, &OpenDirective::against);
+    return Problem{ReleaseFault::DirectiveOpen,
+                   {line.title, first->directive, first->item, static_cast<int>(all) - 1},
+                   {{}, {}, "state"},
+                   directivesRule};
 }
 
 }
 
 Findings askSettledLines(const Batch& batch) {
     std::vector<Problem> problems;
-    std::map<InspectionId, std::vector<std::string>> known;
+    std::map<InspectionId, std::vector<ChecklistLine>> known;
     for (const auto& [entry, line] : batch.entries) {
         const auto now = standingAs<LineSettled>(batch.journal, entry);
         if (!now)
@@ -46,13 +71,21 @@ Findings askSettledLines(const Batch& batch) {
                 return tl::unexpected(atLine(asked.error(), line));
             lines = known.emplace(settled.inspection, std::move(*asked)).first;
         }
-        const auto& ids = lines->second;
-        if (ids.empty() || std::ranges::find(ids, settled.line) != ids.end())
+        const auto& all = lines->second;
+        if (all.empty())
             continue;
+        if (const auto its = std::ranges::find(all, settled.line, &ChecklistLine::id); its != all.end()) {
+            const auto open = openDirective(batch, entry, **now, *its);
+            if (!open)
+                return tl::unexpected(atLine(open.error(), line));
+            if (*open)
+                problems.push_back(asAmended(atLine(**open, line), entry));
+            continue;
+        }
         const auto nearest = std::ranges::min_element(
-            ids, {}, [&](const std::string& each) { return slipsBetween(settled.line, each); });
+            all, {}, [&](const ChecklistLine& each) { return slipsBetween(settled.line, each.id); });
         problems.push_back(
-            asAmended(Problem{ReleaseFault::NoSuchLine, {settled.line, *nearest}, {{}, line, "line"}}, entry));
+            asAmended(Problem{ReleaseFault::NoSuchLine, {settled.line, nearest->id}, {{}, line, "line"}}, entry));
     }
     return problems;
 }

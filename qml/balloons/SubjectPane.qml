@@ -23,6 +23,8 @@ Item {
     readonly property string shownLeaf: pane.leafCodes[Math.min(pane.leaf, pane.leafCodes.length - 1)] ?? ""
     readonly property alias fabric: fabricDesk
     readonly property alias returns: returnDesk
+    // What grounds it comes above the rest, which waits for it: nothing moves under a finger that is on its way.
+    readonly property bool awaiting: returnDesk.askingLists && !pane.atFabric
     readonly property bool atFabric: pane.shownLeaf === "fabric" // which needs the room
 
     function showLeaf(code: string) {
@@ -159,7 +161,7 @@ Item {
         PendingLists {
             id: lists
             width: parent.width
-            visible: returnDesk.lists.count > 0 && !pane.atFabric
+            visible: (returnDesk.lists.count > 0 || returnDesk.askingLists) && !pane.atFabric
             desk: returnDesk
             phone: pane.phone
             onDueAsked: (item, requirement) => pane.dueAsked(item, requirement)
@@ -169,7 +171,7 @@ Item {
         }
         Flow {
             width: parent.width
-            visible: !pane.atFabric
+            visible: !pane.atFabric && !pane.awaiting
             spacing: Theme.snug
             Button {
                 objectName: "balloon.fly"
@@ -258,7 +260,7 @@ Item {
             }
         }
         Segments {
-            visible: !(lists.visible && lists.phone && lists.unfolded) // it has the whole page then
+            visible: !pane.awaiting && !(lists.visible && lists.phone && lists.unfolded) // it has the whole page then
             names: Array.from(pane.leafCodes, code => pane.nameOf(code))
             codes: Array.from(pane.leafCodes, code => "subject." + code)
             current: pane.leafCodes.indexOf(pane.shownLeaf)
@@ -269,7 +271,7 @@ Item {
         anchors.top: head.bottom
         anchors.bottom: parent.bottom
         width: parent.width
-        visible: pane.subject.found
+        visible: pane.subject.found && !pane.awaiting
 
         RowList {
             id: items

@@ -2,6 +2,7 @@
 import QtQuick
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Desk
 import Crownring.Bench
 
 // The place Bench: the inspections, and the one that is at hand. While one is at hand it has the whole width, unless
@@ -19,7 +20,9 @@ FocusScope {
     signal correct(entry: string)
     signal mendAsked(entry: string, key: string)
     signal listAsked(balloon: string)
+    signal directiveAsked(inspection: string, directive: string, revision: string, item: string, about: string)
     signal eventAsked(balloon: string)
+    signal enterAsked
 
     readonly property alias place: bench
     readonly property alias desk: work
@@ -96,6 +99,7 @@ FocusScope {
                     x: Theme.wide
                     anchors.verticalCenter: parent.verticalCenter
                     primary: true
+                    visible: !Fleet.empty // the first step is to enter a balloon
                     text: qsTr("Open an inspection …")
                     onClicked: page.beginVisit("")
                 }
@@ -175,10 +179,17 @@ FocusScope {
                 anchors.fill: rows
                 visible: bench.ready && rows.count === 0
                 title: bench.problem === "" ? qsTr("Nothing is on the bench") : qsTr("The inspections cannot be read")
-                text: bench.problem === "" ? qsTr("A balloon came in? Open an inspection: what is due on it is proposed, and the checklist is made from that.") : bench.problem
-                action: qsTr("Open the first inspection …")
+                text: bench.problem === "" && Fleet.empty ? qsTr("The record has no balloon and no items yet. Enter them first: an inspection is opened on what is there.")
+                    : bench.problem === "" ? qsTr("A balloon came in? Open an inspection: what is due on it is proposed, and the checklist is made from that.") : bench.problem
+                objectName: "bench.empty"
+                action: Fleet.empty ? qsTr("Enter the first balloon …") : qsTr("Open the first inspection …")
                 shape: LineSign.Bench
-                onActed: page.beginVisit("")
+                onActed: {
+                    if (Fleet.empty)
+                        page.enterAsked();
+                    else
+                        page.beginVisit("");
+                }
             }
         ]
         detail: [
@@ -193,6 +204,7 @@ FocusScope {
                 onAct: (kind, inspection, defect, item) => page.act(kind, inspection, defect, item)
                 onFindingAsked: (inspection, item, line, finding) => page.findingAsked(inspection, item, line, finding)
                 onListAsked: balloon => page.listAsked(balloon)
+                onDirectiveAsked: (inspection, directive, revision, item, about) => page.directiveAsked(inspection, directive, revision, item, about)
                 onMendAsked: (entry, key) => page.mendAsked(entry, key)
             }
         ]
@@ -202,5 +214,6 @@ FocusScope {
         objectName: "bench.visit"
         onInspectionOpened: inspection => page.showInspection(inspection)
         onEventAsked: balloon => page.eventAsked(balloon)
+        onEnterAsked: page.enterAsked()
     }
 }

@@ -29,6 +29,7 @@ Item {
     signal photographAsked(at: int)
     signal photographShown(digest: string)
     signal defectAsked(at: int)
+    signal directiveAsked(directive: string, revision: string, item: string, about: string)
 
     implicitHeight: all.height
     height: implicitHeight
@@ -131,6 +132,7 @@ Item {
                 onPhotographAsked: group.photographAsked(at)
                 onPhotographShown: digest => group.photographShown(digest)
                 onDefectAsked: group.defectAsked(at)
+                onDirectiveAsked: (directive, revision, item, about) => group.directiveAsked(directive, revision, item, about)
             }
         }
     }

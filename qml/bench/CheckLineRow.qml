@@ -23,6 +23,7 @@ Item {
     required property string tester
     required property int settledAs
     required property list<string> photographs
+    required property list<var> directives // that stand open on the record, each with its item
     required property bool asksTester
     required property bool asksPhotograph
     property bool inGrid: false // what to look for stands above, once for all items
@@ -38,6 +39,7 @@ Item {
     signal photographAsked
     signal defectAsked // of the finding
     signal photographShown(digest: string)
+    signal directiveAsked(directive: string, revision: string, item: string, about: string)
 
     readonly property string called: row.inGrid ? qsTr("%1 on %2").arg(row.title).arg(row.subject) : row.title
     readonly property string stateWord: row.settledAs === 0 ? qsTr("open") : row.settledAs === 1 ? qsTr("done") : qsTr("not applicable")
@@ -124,6 +126,36 @@ Item {
             }
             soft: true
             font.pixelSize: Theme.textSmall
+        }
+        Repeater {
+            model: row.directives
+            Column {
+                id: open
+                required property int index
+                required property var modelData
+                objectName: row.code + ".directive." + open.index
+                width: body.width
+                spacing: Theme.tight
+                Label {
+                    width: parent.width
+                    text: open.modelData.said
+                    color: open.modelData.against ? Theme.ember : Theme.ink
+                    font.bold: open.modelData.against
+                }
+                Label {
+                    width: parent.width
+                    text: open.modelData.title
+                    soft: true
+                    font.pixelSize: Theme.textSmall
+                }
+                Button {
+                    objectName: row.code + ".directive." + open.index + ".answer"
+                    visible: row.desk.open
+                    text: qsTr("Answer it …")
+                    Accessible.name: qsTr("Answer %1 on %2").arg(open.modelData.directive).arg(open.modelData.item)
+                    onClicked: row.directiveAsked(open.modelData.directive, open.modelData.revision, open.modelData.item, qsTr("%1 · %2").arg(open.modelData.directive).arg(open.modelData.title))
+                }
+            }
         }
         Photographs {
             width: parent.width

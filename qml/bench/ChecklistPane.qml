@@ -15,6 +15,7 @@ Item {
     signal defectAsked(item: string, line: string, finding: string)
     signal readingsDue(item: string, line: string) // the part that one comes to begins with its readings
     signal finished
+    signal directiveAsked(directive: string, revision: string, item: string, about: string)
 
     // A line is opened, and the keyboard stands on it.
     function openLine(at: int) {
@@ -166,6 +167,7 @@ Item {
                     onReadingsAsked: item => pane.readingsAsked(item, line)
                     onPhotographShown: digest => photograph.show(digest)
                     onPhotographAsked: at => picker.ask(at)
+                    onDirectiveAsked: (directive, revision, item, about) => pane.directiveAsked(directive, revision, item, about)
                     onDefectAsked: at => {
                         const rows = pane.desk.lines;
                         const row = rows.index(at, 0);

@@ -52,10 +52,8 @@ Item {
         }
         Label {
             width: parent.width
-            text: pane.desk.defects.count === 0 ? qsTr("No defect is open on the items of this inspection.")
-                : pane.desk.barring === 0 ? qsTr("None of the open defects grounds the balloon.")
-                : pane.desk.barring === 1 ? qsTr("1 defect grounds the balloon and stands in the way of the release.")
-                : qsTr("%1 defects ground the balloon and stand in the way of the release.").arg(pane.desk.barring)
+            objectName: "bench.defects.said"
+            text: pane.desk.defectsSaid
             font.bold: pane.desk.barring > 0
         }
         Column {
@@ -160,6 +158,50 @@ Item {
                         anchors.bottom: parent.bottom
                         width: parent.width
                     }
+                }
+            }
+        }
+        Repeater {
+            model: pane.desk.listedBesides
+            Item {
+                id: listed
+                required property int index
+                required property string label
+                required property string detail
+                required property int standing
+                required property bool chosen // it still stands
+                objectName: "bench.listed." + listed.index
+                width: scroll.width - 2 * scroll.margin
+                height: named.implicitHeight + 2 * Theme.gap
+                GoreGauge {
+                    id: sign
+                    y: Theme.gap
+                    standing: listed.standing
+                    used: 0.4
+                    decoration: true
+                }
+                Column {
+                    id: named
+                    y: Theme.gap
+                    anchors.left: sign.right
+                    anchors.leftMargin: Theme.gap
+                    anchors.right: parent.right
+                    spacing: Theme.tight
+                    Label {
+                        width: parent.width
+                        text: listed.label
+                        font.bold: true
+                    }
+                    Label {
+                        width: parent.width
+                        text: listed.detail
+                        color: listed.chosen ? Theme.ember : Theme.inkSoft
+                        font.bold: listed.chosen
+                    }
+                }
+                Rule {
+                    anchors.bottom: parent.bottom
+                    width: parent.width
                 }
             }
         }

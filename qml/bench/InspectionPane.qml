@@ -17,6 +17,7 @@ FocusScope {
     signal act(kind: string, inspection: string, defect: string, item: string)
     signal findingAsked(inspection: string, item: string, line: string, finding: string)
     signal listAsked(balloon: string)
+    signal directiveAsked(inspection: string, directive: string, revision: string, item: string, about: string)
     signal mendAsked(entry: string, key: string) // what was written is to be corrected, at that key
 
     readonly property alias readings: reader
@@ -159,6 +160,7 @@ FocusScope {
                 toRead.lead();
             }
             onDefectAsked: (item, line, finding) => pane.findingAsked(pane.desk.inspection, item, line, finding)
+            onDirectiveAsked: (directive, revision, item, about) => pane.directiveAsked(pane.desk.inspection, directive, revision, item, about)
             onFinished: pane.show(reader.series.count > 0 && pane.stillToRead() ? 1 : 3)
         }
         ReadingsPane {

@@ -3,6 +3,7 @@ import QtQuick
 import Crownring.Theme
 import Crownring.Lists
 import Crownring.Parts
+import Crownring.Desk
 import Crownring.Bench
 
 // "The balloon came in": which one, what is to be done. What is proposed is right for a balloon: choose it and open.
@@ -11,6 +12,7 @@ Sheet {
 
     signal inspectionOpened(inspection: string)
     signal eventAsked(balloon: string)
+    signal enterAsked // a balloon, of which the record has none
 
     readonly property alias visit: opening
 
@@ -116,11 +118,23 @@ Sheet {
 
         Group {
             title: qsTr("To be done")
-            text: opening.chosenItems === 0 ? qsTr("Choose a balloon or items: what is due on them is proposed.")
+            text: Fleet.empty ? qsTr("The record has no balloon and no items yet. An inspection is opened on some: enter them first.")
+                : opening.chosenItems === 0 ? qsTr("Choose a balloon or items: what is due on them is proposed.")
                 : opening.eventUnknown ? qsTr("No event is reported that asks for such a visit. What is looked at depends on what happened: report that first.")
                 : !opening.known ? qsTr("Reading from the record what is due …")
+                : opening.proposals.count === 0 && opening.directives.count > 0 ? qsTr("Directives are open. The checklist covers the rest of the visit.")
                 : opening.proposals.count === 0 ? qsTr("Nothing is due or nearly due on them. The checklist covers the visit.")
                 : qsTr("%1 of %2 proposed. What is mandatory stands first.").arg(opening.chosenWork).arg(opening.proposals.count)
+        }
+        Button {
+            objectName: "bench.visit.enter"
+            visible: Fleet.empty
+            primary: true
+            text: qsTr("Enter the first balloon …")
+            onClicked: {
+                sheet.close();
+                sheet.enterAsked();
+            }
         }
         Button {
             objectName: "bench.visit.event"
@@ -162,6 +176,57 @@ Sheet {
                         standing: proposal.standing
                         chosen: proposal.chosen
                         onClicked: opening.toggleWork(proposal.value)
+                    }
+                }
+            }
+        }
+        Column {
+            objectName: "bench.visit.directives"
+            width: parent.width
+            visible: opening.directives.count > 0
+            spacing: Theme.snug
+            Label {
+                width: parent.width
+                text: qsTr("Directives to be answered in this visit, on their line of the checklist")
+                font.bold: true
+            }
+            Repeater {
+                model: opening.directives
+                Item {
+                    id: open
+                    required property int index
+                    required property string label
+                    required property string detail
+                    required property int standing
+                    objectName: "bench.visit.directive." + open.index
+                    width: scroll.width - 2 * Theme.wide
+                    height: Math.max(gauge.height, said.implicitHeight)
+                    Column {
+                        id: said
+                        anchors.right: gauge.left
+                        anchors.rightMargin: Theme.snug
+                        anchors.left: parent.left
+                        anchors.leftMargin: Theme.gap
+                        anchors.verticalCenter: parent.verticalCenter
+                        Label {
+                            width: parent.width
+                            text: open.label
+                        }
+                        Label {
+                            width: parent.width
+                            text: open.detail
+                            soft: true
+                            font.pixelSize: Theme.textSmall
+                        }
+                    }
+                    GoreGauge {
+                        id: gauge
+                        anchors.right: parent.right
+                        anchors.rightMargin: Theme.gap
+                        anchors.verticalCenter: parent.verticalCenter
+                        standing: open.standing
+                        used: 0.4
+                        decoration: true
                     }
                 }
             }

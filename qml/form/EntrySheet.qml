@@ -25,6 +25,7 @@ Sheet {
     onOpened: {
         sheet.leaving = false;
         scroll.contentY = 0;
+        scroll.entered = null;
         scroll.enter(sheet.form.firstRow());
     }
     onClosed: sheet.form.cancel()
@@ -41,13 +42,25 @@ Sheet {
         anchors.fill: parent
         anchors.bottomMargin: foot.height
 
+        property FormField entered: null
         function enter(row: int) {
             const field = fields.itemAt(row) as FormField;
             if (field === null)
                 return;
             field.enter();
+            scroll.entered = field;
             scroll.reveal(field);
         }
+        // What is told under a field, and in the foot below, comes after it was entered.
+        function keepInView() {
+            const field = scroll.entered;
+            if (field === null || field.problem === "" && field.question === "")
+                return;
+            field.forceLayout();
+            scroll.reveal(field);
+        }
+        onHeightChanged: Qt.callLater(scroll.keepInView)
+        onContentHeightChanged: Qt.callLater(scroll.keepInView)
 
         Label {
             width: parent.width
@@ -66,7 +79,10 @@ Sheet {
                 onToggled: choice => sheet.form.toggle(index, choice)
                 onDaysAgo: days => sheet.form.setDaysAgo(index, days)
                 onMonthAsked: written => month.askFor(index, written)
-                onFocused: item => scroll.reveal(item)
+                onFocused: item => {
+                    scroll.entered = null;
+                    scroll.reveal(item);
+                }
             }
         }
     }

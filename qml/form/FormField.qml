@@ -113,6 +113,7 @@ Column {
         font.pixelSize: Theme.textSmall
     }
     Label {
+        objectName: "problem." + field.key
         width: parent.width
         visible: field.problem !== ""
         text: field.problem

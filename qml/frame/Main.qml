@@ -238,7 +238,13 @@ Window {
                 onCorrect: entry => form.correct(entry)
                 onMendAsked: (entry, key) => form.correct(entry, key)
                 onListAsked: balloon => window.goToList(balloon)
+                onDirectiveAsked: (inspection, directive, revision, item, about) => form.beginFor("directive.answered", [item], {
+                    inspection: inspection,
+                    directive: directive,
+                    revision: revision
+                }, about)
                 onEventAsked: balloon => form.begin("event.reported", balloon, "", "")
+                onEnterAsked: form.begin("whole-balloon")
             }
             RulesPage {
                 id: rules

@@ -59,7 +59,7 @@ Sheet {
             objectName: "returns.signer"
             width: parent.width
             name: qsTr("Who approves, and as what")
-            empty: sheet.desk.people.count === 0 ? qsTr("the record authorises nobody") : qsTr("choose …")
+            empty: sheet.desk.askingPeople ? qsTr("asking the record who may …") : sheet.desk.people.count === 0 ? qsTr("the record authorises nobody") : qsTr("choose …")
             model: sheet.desk.people
             at: sheet.desk.signerAt
             onPickedAt: at => sheet.desk.signerAt = at

@@ -20,9 +20,16 @@ Column {
 
     spacing: Theme.tight
 
+    Label {
+        objectName: "returns.asking"
+        width: block.width
+        visible: block.desk.askingLists
+        text: qsTr("A list of discrepancies grounds it. What is on it is being asked …")
+        font.bold: true
+    }
     Button {
         objectName: "returns.unfold"
-        visible: block.phone
+        visible: block.phone && !block.desk.askingLists
         text: block.unfolded ? qsTr("Fold the list") : qsTr("What is on the list …")
         onClicked: block.unfolded = !block.unfolded
     }

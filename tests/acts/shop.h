@@ -65,7 +65,8 @@ public:
     void adopt(const std::string& programme) {
         say(R"({"entry":"programme.adopted","on":"2016-05-01","everything":true,"programme":")" + programme + "\"}");
     }
-    /// Every line is done, but these; a test that the manual states no limit for is not asked for, nor a check flight.
+    /// Every line is done, but these; a test that the manual states no limit for is not asked for, nor a check flight;
+    /// while a directive stands against flight, that all are carried out is not said.
     Shop& carriedOut(const std::set<std::string>& but = {}) {
         const auto file = asIfAllWereWorkedOn();
         std::string text;
@@ -73,8 +74,10 @@ public:
             const auto isLimited = [&](const AskedReading& asked) {
                 return work.item && limitCounts(file, *work.item, asked).front().limit;
             };
-            const bool asked = !isFlown(work.line->id) &&
-                               (!work.line->isTest() || std::ranges::any_of(work.line->readings, isLimited));
+            const bool asked =
+                !isFlown(work.line->id) &&
+                (!work.line->isTest() || std::ranges::any_of(work.line->readings, isLimited)) &&
+                !(asksForDirectives(*work.line) && std::ranges::any_of(file.directives, &OpenDirective::against));
             if (!but.contains(work.line->id))
                 text += line(work.line->id, asked ? "done" : "not-applicable",
                              work.item ? std::optional(work.item->id) : std::nullopt) +

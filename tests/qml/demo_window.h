@@ -21,11 +21,11 @@ namespace crownring::screen {
 class DemoWindow {
 public:
     /// Waits until it is shown and the fleet's sheet is there. @return false where that does not come
-    [[nodiscard]] bool open() {
+    [[nodiscard]] bool open(DemoHouse::Filled filled = DemoHouse::Filled::Demo) {
         QQuickStyle::setStyle(QStringLiteral("Basic"));
         useOwnFont();
         m_warnings = std::make_unique<HeardWarnings>();
-        m_demo = std::make_unique<DemoHouse>();
+        m_demo = std::make_unique<DemoHouse>(filled);
         m_engine = std::make_unique<QQmlApplicationEngine>();
         if (!loadFrame(*m_engine, m_demo->house))
             return false;

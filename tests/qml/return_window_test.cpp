@@ -9,6 +9,9 @@
 #include <QDir>
 #include <QQuickItem>
 #include <QTest>
+#include <QThread>
+
+#include <tuple>
 
 namespace return_window_test {
 
@@ -20,6 +23,14 @@ class ReturnWindowTest : public QObject {
 private:
     DemoWindow m_open;
     QQuickWindow* m_window = nullptr;
+
+    /// The record answers nothing else for a while.
+    void busy() {
+        std::ignore = m_open.demo().house.desk.ask([](Record&) {
+            QThread::msleep(1500);
+            return true;
+        });
+    }
 
 private slots:
     void initTestCase() {
@@ -79,6 +90,31 @@ private slots:
         QVERIFY(m_open.photograph(QStringLiteral("return-reading")));
         QTest::keyClick(m_window, Qt::Key_Escape);
         QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("bench.visit.open")) == nullptr, 30'000);
+    }
+
+    /// While the record is busy that is said, and nothing stands where a finger could meet something else.
+    void whileTheRecordIsBusyItIsSaid_data() { whoApprovesIsChosenAndTheButtonIsNeverTheDefault_data(); }
+    void whileTheRecordIsBusyItIsSaid() {
+        QFETCH(QSize, size);
+        m_window->resize(size);
+        QVERIFY(QMetaObject::invokeMethod(m_window, "goToBalloon", Q_ARG(QString, QStringLiteral("QE-OAK"))));
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("balloon.fly")) != nullptr, 30'000);
+        busy();
+        QVERIFY(QMetaObject::invokeMethod(m_window, "goToList", Q_ARG(QString, QStringLiteral("QN190R"))));
+        QVERIFY(m_open.find(QStringLiteral("returns.asking")) != nullptr);
+        QVERIFY(m_open.find(QStringLiteral("balloon.fly")) == nullptr);
+        QVERIFY(m_open.photograph(QStringLiteral("return-asking")));
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("returns.approve.0")) != nullptr, 30'000);
+        QVERIFY(m_open.find(QStringLiteral("returns.asking")) == nullptr);
+        QVERIFY(m_open.find(QStringLiteral("balloon.fly")) != nullptr);
+        busy();
+        QVERIFY(QMetaObject::invokeMethod(m_open.find(QStringLiteral("returns.approve.0")), "clicked"));
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("returns.signer")) != nullptr, 30'000);
+        const auto says = [&] { return m_open.find(QStringLiteral("returns.signer"))->property("empty").toString(); };
+        QVERIFY2(says().contains(QStringLiteral("asking")), qPrintable(says()));
+        QTRY_COMPARE_WITH_TIMEOUT(says(), QStringLiteral("choose …"), 30'000);
+        QTest::keyClick(m_window, Qt::Key_Escape);
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("returns.confirm")) == nullptr, 30'000);
     }
 
     void fromTheBenchAListLeadsToItsApproval_data() { whoApprovesIsChosenAndTheButtonIsNeverTheDefault_data(); }

@@ -40,6 +40,24 @@ QString readingsText(const BenchFile& file, const WorkLine& work) {
     return wanted == 0 ? QString() : BenchRows::tr("%1 of %2 readings").arg(taken).arg(wanted);
 }
 
+/// "OAO-AD 2026-014 on BRN-305: lapsed"
+QVariantList openDirectives(const BenchFile& file) {
+    QVariantList rows;
+    for (const auto& each : file.directives) {
+        const auto number = inward(each.directive.text());
+        const auto item = inward(each.item.text());
+        const auto stands =
+            each.isUnknown ? BenchRows::tr("nobody knows whether it binds") : Words::standing(each.standing);
+        rows += QVariantMap{{QStringLiteral("directive"), number},
+                            {QStringLiteral("revision"), inward(each.revision)},
+                            {QStringLiteral("item"), item},
+                            {QStringLiteral("title"), inward(each.title)},
+                            {QStringLiteral("said"), BenchRows::tr("%1 on %2: %3").arg(number, item, stands)},
+                            {QStringLiteral("against"), each.against}};
+    }
+    return rows;
+}
+
 template <class Body>
 Choice doneRow(const Said<Body>& said) {
     return {inward(said.id.text()),
@@ -87,7 +105,7 @@ Apart apartOf(const BenchFile& file, const WorkLine& work) {
         return Apart::Optional;
     if (isMaintenance(file.visit()))
         return Apart::Work;
-    if (work.line->ownLook)
+    if (work.line->ownLook || asksForDirectives(*work.line))
         return Apart::OwnLook;
     if ((asksReadings(file, work) && !isAnswered(file, work)) || (work.item && work.line->isTest()))
         return Apart::Readings;
@@ -187,6 +205,8 @@ CheckRow rowOf(const BenchFile& file, const WorkLine& work) {
         row.required = work.line->required;
         row.asksTester = work.asksTester();
         row.asksPhotograph = work.line->photograph;
+        if (asksForDirectives(*work.line))
+            row.directives = openDirectives(file);
         row.source = inward(work.clauseUnder(regimeOf(file.visit())));
     }
     row.readings = readingsText(file, work);
@@ -237,6 +257,29 @@ std::vector<Choice> defectRows(const BenchFile& file) {
                                static_cast<int>(reckonedAs(state)), barring});
         }
     return defects;
+}
+
+std::vector<ListedItem> listedOf(const BenchFile& file) {
+    const auto& closed = file.inspection.closed;
+    if (!closed || closed->body.outcome != Outcome::Discrepancies)
+        return {};
+    auto listed = listedIn(closed->body, file.items);
+    for (auto& each : listed)
+        each.stands = std::ranges::find(file.answered, Work{each.item, each.requirement}) == file.answered.end();
+    return listed;
+}
+
+std::vector<Choice> listedBesidesRows(const BenchFile& file) {
+    std::vector<Choice> rows;
+    for (const auto& each : listedOf(file))
+        if (!defectOf(each.requirement))
+            rows.push_back({inward(each.requirement.text()), words::said(each.what),
+                            joined({inward(each.item.text()), each.stands ? BenchRows::tr("on the list, still stands")
+                                                                          : BenchRows::tr("on the list, answered")},
+                                   QStringLiteral(" · ")),
+                            -1, static_cast<int>(reckonedAs(each.stands ? Standing::Lapsed : Standing::Closed)),
+                            each.stands});
+    return rows;
 }
 
 std::vector<Choice> repairRows(const Inspection& inspection) {

@@ -4,6 +4,7 @@
 /// What the inspection desk shows: rows made from the file of an inspection.
 
 #include "bench/release/bench_file.h"
+#include "bench/returns/discrepancies.h"
 #include "screen/bench/check_line_model.h"
 #include "screen/lists/choice_model.h"
 
@@ -53,6 +54,10 @@ enum class Apart {
 [[nodiscard]] std::vector<std::string> photographsOf(const BenchFile& file, const CheckRow& row);
 /// Open defects; `chosen` are those that bar flight.
 [[nodiscard]] std::vector<Choice> defectRows(const BenchFile& file);
+/// What was on the list that it was closed with, and what of it still stands; empty where it was closed with none.
+[[nodiscard]] std::vector<ListedItem> listedOf(const BenchFile& file);
+/// Of that what is no defect. label: what; detail: item, whether it is answered; `chosen`: it still stands
+[[nodiscard]] std::vector<Choice> listedBesidesRows(const BenchFile& file);
 /// Repairs made, parts replaced, defects cleared.
 [[nodiscard]] std::vector<Choice> repairRows(const Inspection& inspection);
 /// Testers in calibration on the day of the file.

@@ -37,6 +37,8 @@ QVariant CheckLineModel::data(const QModelIndex& index, int role) const {
         return row.photographs;
     case ApartRole:
         return row.apart;
+    case DirectivesRole:
+        return row.directives;
     case RequiredRole:
         return row.required;
     case AsksTesterRole:

@@ -6,6 +6,7 @@
 #include "screen/lists/list_base.h"
 
 #include <QStringList>
+#include <QVariantList>
 
 namespace crownring::screen {
 
@@ -26,6 +27,9 @@ struct CheckRow {
     QString page;            ///< of the manual that does not ask for it
     QStringList photographs; ///< digests
     QString apart;           ///< why it is not settled together with others; empty: it is
+    /// What of the record stands open on it. Maps: directive, revision, item, said; against: the line is not done with
+    /// it
+    QVariantList directives;
     bool required = true;
     bool asksTester = false;
     bool asksPhotograph = false;
@@ -54,6 +58,7 @@ public:
         SettledAsRole,
         PhotographsRole,
         ApartRole,
+        DirectivesRole,
         RequiredRole,
         AsksTesterRole,
         AsksPhotographRole,

@@ -56,6 +56,7 @@ void InspectionDesk::setInspection(const QString& inspection) {
     m_lines.show({});
     m_grid.show({});
     m_defects.show({});
+    m_listedBesides.show({});
     m_repairs.show({});
     emit changed();
     emit savedChanged();
@@ -301,6 +302,7 @@ void InspectionDesk::showDefects() {
     auto defects = defectRows(*m_file);
     m_barring = static_cast<int>(std::ranges::count_if(defects, &Choice::chosen));
     m_defects.show(std::move(defects));
+    m_listedBesides.show(listedBesidesRows(*m_file));
     m_repairs.show(repairRows(m_file->inspection));
 }
 

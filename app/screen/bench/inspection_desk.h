@@ -56,6 +56,10 @@ class InspectionDesk : public crownring::screen::Resident {
     /// row; chosen: it bars flight
     Q_PROPERTY(crownring::screen::ChoiceModel* defects READ defects CONSTANT FINAL)
     Q_PROPERTY(int barring READ barring NOTIFY changed FINAL) ///< open defects that bar flight
+    /// How many defects ground the balloon; of an inspection that ended with a list, how much of the list stands.
+    Q_PROPERTY(QString defectsSaid READ defectsSaid NOTIFY changed FINAL)
+    /// What stood on that list besides defects. label: what; detail: item, whether it is answered; chosen: it stands
+    Q_PROPERTY(crownring::screen::ChoiceModel* listedBesides READ listedBesides CONSTANT FINAL)
     /// Digests by the name of a defect, of those that have any.
     Q_PROPERTY(QVariantMap defectPhotographs READ defectPhotographs NOTIFY changed FINAL)
     /// Repairs made and parts replaced. label: what; detail: where, who
@@ -105,6 +109,8 @@ public:
     [[nodiscard]] int linesAll() const { return m_linesAll; }
     [[nodiscard]] QVariantMap defectPhotographs() const;
     [[nodiscard]] ChoiceModel* defects() { return &m_defects; }
+    [[nodiscard]] QString defectsSaid() const;
+    [[nodiscard]] ChoiceModel* listedBesides() { return &m_listedBesides; }
     [[nodiscard]] int barring() const { return m_barring; }
     [[nodiscard]] ChoiceModel* repairs() { return &m_repairs; }
     [[nodiscard]] ChoiceModel* testers() { return &m_testers; }
@@ -184,6 +190,7 @@ private:
     CheckLineModel m_lines;
     CheckGroupModel m_grid;
     ChoiceModel m_defects;
+    ChoiceModel m_listedBesides;
     ChoiceModel m_repairs;
     ChoiceModel m_testers;
     ChoiceModel m_items;

@@ -90,6 +90,25 @@ QString InspectionDesk::untouched() const {
                                  .arg(items.join(QStringLiteral(", ")));
 }
 
+QString InspectionDesk::defectsSaid() const {
+    if (!m_file)
+        return {};
+    if (const auto listed = listedOf(*m_file); !listed.empty()) {
+        const auto standing = std::ranges::count(listed, true, &ListedItem::stands);
+        const auto list =
+            tr("It was closed with a list of discrepancies: %1 of %2 still stand.").arg(standing).arg(listed.size());
+        return m_file->inspection.isPending()
+                   ? tr("%1 The list grounds the balloon until the return to service is approved.").arg(list)
+                   : list;
+    }
+    if (m_defects.count() == 0)
+        return tr("No defect is open on the items of this inspection.");
+    if (m_barring == 0)
+        return tr("None of the open defects grounds the balloon.");
+    return isOpen() ? tr("%n defects ground the balloon and stand in the way of the release.", nullptr, m_barring)
+                    : tr("%n defects ground the balloon.", nullptr, m_barring);
+}
+
 void InspectionDesk::showParts() {
     std::vector<Choice> parts;
     std::vector<int> all;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/bench/visit_opening.h"
 
+#include "rules/due/directive_rows.h"
 #include "screen/desk/day.h"
 #include "screen/desk/due_model.h"
 #include "screen/desk/fleet.h"
@@ -194,6 +195,7 @@ void VisitOpening::askOffer() {
     m_work.clear();
     m_problem.clear();
     m_proposals.show({});
+    m_directives.show({});
     m_asking = !m_chosen.empty();
     emit changed();
     if (m_chosen.empty())
@@ -233,6 +235,21 @@ void VisitOpening::takeOffer(const std::shared_ptr<const Offer>& offer) {
         m_visit = inward(visitName(m_offer->visit));
     showVisits();
     showProposals();
+    showDirectives();
+}
+
+void VisitOpening::showDirectives() {
+    std::vector<Choice> rows;
+    for (const auto& row : m_offer->due.rows)
+        if (const auto directive = directiveOf(row.requirement->id);
+            directive && row.requirement->force == Force::Mandatory && row.state.standing < Standing::Clear)
+            rows.push_back({inward(directive->text()),
+                            tr("%1: %2").arg(inward(directive->text()), words::said(row.requirement->title)),
+                            joined({inward(row.item->id.text()), Words::standing(row.state), DueTexts::left(row),
+                                    Words::because(row)},
+                                   QStringLiteral(" · ")),
+                            -1, static_cast<int>(reckonedAs(row.state)), false});
+    m_directives.show(std::move(rows));
 }
 
 void VisitOpening::showProposals() {

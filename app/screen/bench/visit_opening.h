@@ -26,6 +26,9 @@ class VisitOpening : public crownring::screen::Resident {
     /// value: a row's number; label: the requirement; detail: item and why; number: 0 mandatory, 1 recommended;
     /// chosen: to be done
     Q_PROPERTY(crownring::screen::ChoiceModel* proposals READ proposals CONSTANT FINAL)
+    /// Mandatory directives that stand open on the items: answered on their line of the checklist. label: which;
+    /// detail: item and how it stands; standing
+    Q_PROPERTY(crownring::screen::ChoiceModel* directives READ directives CONSTANT FINAL)
     Q_PROPERTY(QString balloon READ balloon WRITE setBalloon NOTIFY changed FINAL)
     Q_PROPERTY(QString visit READ visit WRITE setVisit NOTIFY changed FINAL)
     Q_PROPERTY(QString words READ words WRITE setWords NOTIFY changed FINAL)
@@ -46,6 +49,7 @@ public:
     [[nodiscard]] ChoiceModel* items() { return &m_items; }
     [[nodiscard]] ChoiceModel* visits() { return &m_visits; }
     [[nodiscard]] ChoiceModel* proposals() { return &m_proposals; }
+    [[nodiscard]] ChoiceModel* directives() { return &m_directives; }
     [[nodiscard]] QString balloon() const { return m_balloon; }
     /// Takes all that is fitted to it; an empty text goes back to loose items.
     void setBalloon(const QString& balloon);
@@ -85,6 +89,7 @@ private:
     [[nodiscard]] std::optional<Regime> onlyRegime() const;
     void showVisits();
     void showProposals();
+    void showDirectives();
     void askOffer();
     void takeOffer(const std::shared_ptr<const Offer>& offer);
     void dropFitted();
@@ -94,6 +99,7 @@ private:
     ChoiceModel m_items;
     ChoiceModel m_visits;
     ChoiceModel m_proposals;
+    ChoiceModel m_directives;
     QString m_balloon;
     QString m_visit;
     QString m_words;

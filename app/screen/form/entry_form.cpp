@@ -297,13 +297,6 @@ void EntryForm::toggle(int row, const QString& choice) {
     forgetTried();
 }
 
-void EntryForm::touch() {
-    if (m_touched)
-        return;
-    m_touched = true;
-    emit changed();
-}
-
 void EntryForm::forgetTried() {
     if (m_tried.is_null())
         return;
@@ -313,8 +306,10 @@ void EntryForm::forgetTried() {
 }
 
 void EntryForm::answer(int row) {
-    if (row >= 0 && row < m_fields.count())
-        m_fields.answer(row);
+    if (row < 0 || row >= m_fields.count())
+        return;
+    m_fields.answer(row);
+    touch();
 }
 
 void EntryForm::seek(int row) {

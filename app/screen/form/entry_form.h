@@ -179,6 +179,7 @@ private:
     /// The field in which a name stands that is taken.
     [[nodiscard]] std::string keyNaming(const QString& name, bool isBalloon) const;
     void tellMarked();
+    [[nodiscard]] static QString sentToMarked(bool one);
     /// A code is asked of who signs with this form.
     void askForCode(bool isSigned);
     void showCode();

@@ -24,6 +24,7 @@
 #include <QDateTime>
 
 #include <algorithm>
+#include <utility>
 
 namespace crownring::screen {
 
@@ -251,6 +252,13 @@ void EntryForm::post(const std::vector<NumberedEntry>& entries) {
          });
 }
 
+namespace {
+
+/// In the words of the form where it has its own.
+QString saidInForm(const Problem& problem) { return DirectiveForm::problem(problem).value_or(Words::problem(problem)); }
+
+}
+
 void EntryForm::tell(const std::vector<Problem>& problems) {
     std::vector<Problem> others;
     QStringList told; // of many items at once: what is wrong with all of them is told once
@@ -261,7 +269,7 @@ void EntryForm::tell(const std::vector<Problem>& problems) {
             return field.key == key || (!key.empty() && field.key.ends_with("." + key)) || topKey(field.key) == key;
         });
         if (at == fields.end()) {
-            if (const auto text = Words::problem(problem); !told.contains(text)) {
+            if (const auto text = saidInForm(problem); !told.contains(text)) {
                 told += text;
                 others.push_back(std::move(problem));
             }
@@ -270,12 +278,12 @@ void EntryForm::tell(const std::vector<Problem>& problems) {
         if (problem.fault == Fault(EntryFault::NearlyATypeKnown))
             m_fields.setShown("confirmed", true); // which answers it
         problem.where = {};
-        m_fields.setProblem(std::string(at->key), Words::problem(problem));
+        m_fields.setProblem(std::string(at->key), saidInForm(problem));
     }
     if (others.empty())
         tellMarked();
     else
-        m_problem = Words::problems(others);
+        m_problem = others.size() == 1 ? saidInForm(others.front()) : Words::problems(others);
     emit changed();
 }
 
@@ -298,11 +306,26 @@ void EntryForm::tellTaken(const TakenName& taken) {
     emit changed();
 }
 
+QString EntryForm::sentToMarked(bool one) {
+    return one ? tr("Look at the field that is marked.") : tr("Look at the fields that are marked.");
+}
+
 void EntryForm::tellMarked() {
     const auto marked = std::ranges::count_if(
         m_fields.fields(), [](const FormField& field) { return !field.problem.isEmpty() || AskedBack::isOpen(field); });
-    m_problem = marked == 1 ? tr("Look at the field that is marked.") : tr("Look at the fields that are marked.");
+    m_problem = sentToMarked(marked == 1);
     goToMarked();
+}
+
+void EntryForm::touch() {
+    DirectiveForm::unmark(m_fields);
+    const bool mended =
+        (m_problem == sentToMarked(true) || m_problem == sentToMarked(false)) && m_fields.firstMarked() < 0;
+    if (mended)
+        m_problem.clear(); // there is nothing to look at any more
+    if (mended || !std::exchange(m_touched, true))
+        emit changed();
+    m_touched = true;
 }
 
 }

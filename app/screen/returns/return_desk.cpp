@@ -6,6 +6,7 @@
 #include "rules/due/defects.h"
 #include "rules/due/lists.h"
 #include "screen/desk/day.h"
+#include "screen/desk/fleet.h"
 #include "screen/desk/house.h"
 #include "screen/desk/notice.h"
 #include "screen/wording/wording_rows.h"
@@ -16,6 +17,8 @@
 
 #include <QDateTime>
 #include <QStringList>
+
+#include <algorithm>
 
 namespace crownring::screen {
 
@@ -68,6 +71,7 @@ void ReturnDesk::movedIn() {
             draft(); // a wording may have been confirmed meanwhile
     });
     connect(&house().day, &Day::changed, this, &ReturnDesk::look);
+    connect(&house().fleet, &Fleet::changed, this, &ReturnDesk::expect);
     look();
 }
 
@@ -75,9 +79,21 @@ void ReturnDesk::setBalloon(const QString& balloon) {
     if (balloon == m_balloon)
         return;
     m_balloon = balloon;
+    m_listsKnown = balloon.isEmpty();
     show({});
+    expect();
     emit balloonChanged();
     look();
+}
+
+void ReturnDesk::expect() {
+    const auto before = m_expected;
+    m_expected = false;
+    if (const auto sheet = house().fleet.sheet(); sheet && !m_balloon.isEmpty())
+        m_expected = std::ranges::any_of(sheet->rowsOf(Registration(outward(m_balloon))),
+                                         [](const DueRow* row) { return listOf(row->requirement->id).has_value(); });
+    if (m_expected != before)
+        emit listsChanged();
 }
 
 QString ReturnDesk::caution() const { return words::said(Phrase{ReleasePhrase::CautionText, {}}); }
@@ -127,6 +143,7 @@ void ReturnDesk::look() {
              if (turn != m_turn)
                  return;
              m_problem = answer ? QString() : Words::problem(answer.error());
+             m_listsKnown = true;
              show(answer.value_or(std::vector<Discrepancies>{}));
              emit changed();
          });
@@ -166,6 +183,7 @@ void ReturnDesk::begin(const QString& inspection) {
     for (auto* text : {&m_statement, &m_statementSource, &m_accomplished, &m_problem})
         text->clear();
     m_approving = false;
+    m_peopleKnown = false;
     m_code.ask({});
     draft();
 }
@@ -196,6 +214,7 @@ void ReturnDesk::draft() {
          this, [this, turn](const Answer& answer) {
              if (turn != m_draftTurn)
                  return;
+             m_peopleKnown = true;
              if (answer)
                  takeDraft(**answer);
              else

@@ -22,6 +22,10 @@ class ReturnDesk : public crownring::screen::Resident {
     /// Of all lists. value: its name in the due list; label: what; detail: item, inspection, whether it is answered;
     /// chosen: it still stands
     Q_PROPERTY(crownring::screen::ChoiceModel* listed READ listed CONSTANT FINAL)
+    /// The due list has a list of that balloon, and what is on it is being asked.
+    Q_PROPERTY(bool askingLists READ isAskingLists NOTIFY listsChanged FINAL)
+    /// Who may approve, and why not yet, is being asked.
+    Q_PROPERTY(bool askingPeople READ isAskingPeople NOTIFY changed FINAL)
     /// The inspection whose return is to be approved; empty while none is.
     Q_PROPERTY(QString inspection READ inspection NOTIFY changed FINAL)
     /// value: person; label: person and capacity; detail: licence, or why not
@@ -51,6 +55,8 @@ public:
     void setBalloon(const QString& balloon);
     [[nodiscard]] ChoiceModel* lists() { return &m_lists; }
     [[nodiscard]] ChoiceModel* listed() { return &m_listed; }
+    [[nodiscard]] bool isAskingLists() const { return !m_listsKnown && m_expected; }
+    [[nodiscard]] bool isAskingPeople() const { return !m_peopleKnown; }
     [[nodiscard]] QString inspection() const { return m_inspection; }
     [[nodiscard]] ChoiceModel* people() { return &m_people; }
     [[nodiscard]] int signerAt() const { return placeOf(m_signer, m_people); }
@@ -89,6 +95,7 @@ signals:
 private:
     void movedIn() override;
     void look();
+    void expect();
     void show(const std::vector<Discrepancies>& lists);
     [[nodiscard]] Approving asApproved() const;
     void draft();
@@ -111,6 +118,9 @@ private:
     QString m_statementSource;
     QString m_accomplished;
     QString m_problem;
+    bool m_expected = false;   ///< the due list has one
+    bool m_listsKnown = true;  ///< of that balloon
+    bool m_peopleKnown = true; ///< of that inspection
     bool m_european = true;
     int m_turn = 0;
     int m_draftTurn = 0;

@@ -384,6 +384,20 @@
 <context>
     <name>crownring::screen::InspectionDesk</name>
     <message numerus="yes">
+        <source>%n defects ground the balloon and stand in the way of the release.</source>
+        <translation>
+            <numerusform>%n defect grounds the balloon and stands in the way of the release.</numerusform>
+            <numerusform>%n defects ground the balloon and stand in the way of the release.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n defects ground the balloon.</source>
+        <translation>
+            <numerusform>%n defect grounds the balloon.</numerusform>
+            <numerusform>%n defects ground the balloon.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n items</source>
         <translation>
             <numerusform>%n item</numerusform>

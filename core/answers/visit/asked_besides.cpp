@@ -68,6 +68,25 @@ void addGoesWith(BenchFile& file, const ItemFacts& item, const RequirementSet& i
     }
 }
 
+/// @pre `excepted` is read
+void addDirectives(BenchFile& file, const DirectiveMarks& marks) {
+    for (const auto& item : file.items) {
+        const auto its = marks.find(item.id);
+        if (its == marks.end())
+            continue;
+        for (const auto& mark : its->second) {
+            const bool isOpen = !mark.evidence || mark.standing < Standing::Clear;
+            if (mark.recommended || !isOpen || mark.standing == Standing::Closed)
+                continue;
+            const auto id = directiveRequirementId(mark.directive);
+            const bool against = std::ranges::any_of(
+                file.excepted, [&](const Excepted& each) { return each.item == item.id && each.requirement == id; });
+            file.directives.push_back(
+                {item.id, mark.directive, mark.revision, mark.title, mark.standing, mark.isUnknown, against});
+        }
+    }
+}
+
 }
 
 Result<void> readAskedBesides(Books& books, BenchFile& file) {
@@ -108,6 +127,7 @@ Result<void> readAskedBesides(Books& books, BenchFile& file) {
                 return known.item == each.work.item && known.requirement == each.work.requirement;
             }))
             file.excepted.push_back({each.work.item, each.work.requirement, each.title, each.source, Standing::Lapsed});
+    addDirectives(file, *directives);
     return {};
 }
 

@@ -64,6 +64,7 @@ ChecklistLine lineFrom(const json& object) {
                                    std::ranges::find(*work, "part") != work->end()};
     line.required = object.value("required", true);
     line.ownLook = object.value("own_look", false);
+    line.asks = object.value("asks", std::string());
     return line;
 }
 

@@ -63,6 +63,7 @@ struct ChecklistLine {
     std::optional<OwnerWork> ownerWork{};
     bool required = true; ///< without it the inspection cannot be released
     bool ownLook = false; ///< it wants a look of its own: never settled together with others
+    std::string asks{};   ///< what of the record it rests on besides a look: `askedDirectives`; empty: nothing
     bool operator==(const ChecklistLine&) const = default;
 
     /// One of those that it is there for.
@@ -72,6 +73,12 @@ struct ChecklistLine {
     /// The clause that asks for it; empty where that regime does not.
     [[nodiscard]] std::string_view clauseUnder(Regime regime) const;
 };
+/// That every directive is carried out on what is inspected.
+inline constexpr std::string_view askedDirectives = "directives";
+/// Lists of old say so by the line's id alone: "….directives".
+[[nodiscard]] constexpr bool asksForDirectives(const ChecklistLine& line) {
+    return line.asks == askedDirectives || (line.asks.empty() && std::string_view(line.id).ends_with(".directives"));
+}
 /// A line that is done by flying: "….check-flight", of the shelf or of an organisation's own list.
 [[nodiscard]] constexpr bool isFlown(std::string_view line) {
     return line == "check-flight" || line.ends_with(".check-flight");

@@ -55,6 +55,8 @@ json textOf(const ChecklistLine& line) {
         object["required"] = false;
     if (line.ownLook)
         object["own_look"] = true;
+    if (!line.asks.empty())
+        object["asks"] = line.asks;
     return object;
 }
 

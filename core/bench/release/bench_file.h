@@ -45,6 +45,19 @@ struct Excepted {
     bool operator==(const Excepted&) const = default;
 };
 
+/// A mandatory directive in force that binds an item that is inspected, or may bind it, and is not answered or due
+/// again.
+struct OpenDirective {
+    ItemId item;
+    DirectiveId directive;
+    std::string revision;
+    std::string title;
+    Standing standing = Standing::Lapsed;
+    bool isUnknown = false; ///< whether it binds the item
+    bool against = false;   ///< it bars flight: overdue, due before the next flight, or nobody knows
+    bool operator==(const OpenDirective&) const = default;
+};
+
 struct Graded {
     PersonId by;
     std::string why;
@@ -77,6 +90,8 @@ struct BenchFile {
     std::vector<GoesWith> goesWith;           ///< mandatory, by what was done before its day
     std::vector<Excepted> excepted; ///< once all that it accomplishes is done, in the order of the due list; once it
                                     ///< is closed, as it was signed
+    /// In the order of the items and of their issue; what was answered in this visit is not among them.
+    std::vector<OpenDirective> directives;
     std::vector<Work> answered; ///< of the list that it was closed with, by the day asked; defects by their rows' names
     /// Digests, of the defects that are open on the items or were found here and have any.
     std::map<DefectId, std::vector<std::string>> photographs;

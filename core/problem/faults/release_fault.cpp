@@ -167,6 +167,8 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"place-unfilled", Code::NotReleasable};
     case ReleaseFault::NoSuchLine:
         return {"no-such-line", Code::NotReleasable};
+    case ReleaseFault::DirectiveOpen:
+        return {"directive-open", Code::NotReleasable};
     case ReleaseFault::NotFlown:
         return {"not-flown", Code::NotReleasable};
     case ReleaseFault::EntryUnread:

@@ -80,6 +80,8 @@ ChecklistLine anyLine(int number, const std::string& section) {
     line.tester = *rc::gen::arbitrary<bool>();
     line.required = *rc::gen::arbitrary<bool>();
     line.ownLook = *rc::gen::arbitrary<bool>();
+    if (*rc::gen::arbitrary<bool>())
+        line.asks = askedDirectives;
     return line;
 }
 
@@ -107,7 +109,7 @@ private slots:
                 "sources": {"us-14cfr": "U", "part-ml": "P"}, "visits": ["us-annual", "us-owner-tasks"],
                 "only_with": ["us.annual"], "readings": [{"quantity": "tell-tale", "required": true, "placed": true}],
                 "photograph": true, "tester": true, "owner_rule": "O", "required": false,
-                "own_look": true}]})");
+                "own_look": true, "asks": "directives"}]})");
         ChecklistLine line;
         line.id = "l";
         line.section = "skin";
@@ -122,9 +124,21 @@ private slots:
         line.ownerRule = "O";
         line.required = false;
         line.ownLook = true;
+        line.asks = "directives";
         QCOMPARE(checklist, (Checklist{"c.1", "7", "T", "S", "N", {{"skin", "Skin"}}, {line}}));
     }
 
+    void listsOfOldAskForDirectivesByTheLinesName() {
+        const auto asks = [](const Checklist& list) { return std::ranges::count_if(list.lines, asksForDirectives); };
+        int lists = 0;
+        for (const auto* texts : {&formerChecklists(), &checklistShelf()})
+            for (const auto& text : *texts) {
+                const auto list = checklistFrom(text).value();
+                QCOMPARE(asks(list), list.id == "hot-air-inspection" ? 1 : 0);
+                lists += list.id == "hot-air-inspection" ? 1 : 0;
+            }
+        QCOMPARE(lists, 3);
+    }
     void whatIsAbsentHasItsDefault() {
         const auto line = read(withPatch("", "")).lines.back();
         QVERIFY(line.required && !line.photograph && !line.tester && line.ownerRule.empty() && line.onlyWith.empty());

@@ -24,6 +24,26 @@ inline std::string done(const std::string& rest) {
     return R"("item":"E1","answer":"done","method":"paragraph 1")" + (rest.empty() ? rest : "," + rest);
 }
 
+inline std::string allCarriedOut(const Shop& shop) {
+    return R"({"entry":"line.settled","on":"2026-06-01","by":"Ada Rhos","line":"papers.directives","state":"done")" +
+           shop.about() + "}";
+}
+inline std::string answeredInVisit(const Shop& shop) {
+    return R"({"entry":"directive.answered","directive":"AD-1","revision":"0","on":"2026-06-01","by":"Ada Rhos",)"
+           R"("item":"E1","answer":"done","method":"paragraph 1")" +
+           shop.about() + "}";
+}
+inline std::string correctedToDone(const EntryId& line) {
+    return R"({"entry":"entry.corrected","on":"2026-06-01","by":"Ada Rhos","note":"done",)"
+           R"("with":{"state":"done","why":null,"page":null},"replaces":")" +
+           line.text() + "\"}";
+}
+inline std::string dueInDecember() {
+    auto later = directive;
+    const std::string first = R"({"before_flight":true})";
+    return later.replace(later.find(first), first.size(), R"({"by":"2026-12-31"})");
+}
+
 struct Bound {
     Shop shop;
     Bound() { shop.say(directive); }

@@ -83,6 +83,44 @@ private slots:
         }));
         QCOMPARE(record.standing("2026-06-02"), Standing::Lapsed);
     }
+    void thatAllAreCarriedOutIsNotSaidWhileOneStandsOpen() {
+        // From memory: 14 CFR 39.7, 91.403(a); ML.A.303.
+        Bound record;
+        record.shop.open(Visit::PartMlInspection);
+        const auto line = allCarriedOut(record.shop);
+        const auto problems = problemsOf(record.shop.record(), line);
+        QCOMPARE(problems.size(), std::size_t{1});
+        QVERIFY2(problems.front().fault == Fault(ReleaseFault::DirectiveOpen),
+                 qPrintable(words::line(problems.front())));
+        QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+        QVERIFY2(words::line(problems.front()).contains(QStringLiteral("AD-1")),
+                 qPrintable(words::line(problems.front())));
+        QCOMPARE(problems.front().where.key, std::string("state"));
+        // Its answer in the visit may come with it.
+        record.shop.say(answeredInVisit(record.shop) + "\n" + line);
+    }
+    void norIsALineCorrectedIntoThat() {
+        Bound record;
+        record.shop.open(Visit::PartMlInspection).carriedOut();
+        const auto& lines = record.shop.now().lines;
+        const auto settled =
+            std::ranges::find(lines, std::string("papers.directives"), [](const auto& said) { return said.body.line; });
+        QVERIFY(settled != lines.end());
+        const auto problems = problemsOf(record.shop.record(), correctedToDone(settled->id));
+        QVERIFY2(!problems.empty(), qPrintable(QString::fromStdString(correctedToDone(settled->id))));
+        QVERIFY2(problems.front().fault == Fault(ReleaseFault::DirectiveOpen),
+                 qPrintable(words::line(problems.front())));
+        QCOMPARE(problems.front().where.key, std::string("with/state"));
+    }
+    void whatIsNotDueYetLeavesTheLineToTheInspector() {
+        Shop shop;
+        shop.say(dueInDecember());
+        shop.ready(Visit::PartMlInspection);
+        const auto file = shop.draft(Shop::signing()).file;
+        QCOMPARE(file.directives.size(), std::size_t{1});
+        QVERIFY(!file.directives.front().against);
+        QCOMPARE(file.directives.front().revision, std::string("0"));
+    }
     void anOwnersVisitCompliesWithNone() {
         Bound record;
         record.shop.open(Visit::PartMlOwnerTasks);

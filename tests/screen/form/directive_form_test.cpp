@@ -71,9 +71,16 @@ private slots:
         QVERIFY(form.follows().contains(QStringLiteral("does not bind 1 item")));
         QCOMPARE(book()->lines.size(), std::size_t{0}); // nothing is written yet
         QVERIFY(!m_hand->save(form));                   // a mandatory one says by when
-        QVERIFY2(form.problem().contains(QStringLiteral("marked")) ||
-                     form.problem().contains(QStringLiteral("by when")),
-                 qPrintable(form.problem()));
+        QVERIFY2(form.problem().contains(QStringLiteral("marked")), qPrintable(form.problem()));
+        // It is told by the names of the fields, and no longer once one of them says it, whichever.
+        const auto told = FormHand::field(form, "first.before_flight").problem;
+        QVERIFY2(told.contains(QStringLiteral("For the first time by")) && !told.contains(u'_') &&
+                     !told.contains(u'\''),
+                 qPrintable(told));
+        FormHand::set(form, "first.by", "2026-12-31");
+        QVERIFY(FormHand::field(form, "first.before_flight").problem.isEmpty());
+        QVERIFY2(form.problem().isEmpty(), qPrintable(form.problem()));
+        FormHand::set(form, "first.by", "");
         FormHand::set(form, "first.before_flight", "true");
         FormHand::set(form, "repeat.months", "6");
         FormHand::set(form, "-part-serials", "S0090 to S0239\nS0300");

@@ -79,6 +79,21 @@ private slots:
         desk.setBalloon({});
         QCOMPARE(desk.lists()->count(), 0);
     }
+    /// The record may be busy for a while: meanwhile nothing is said of what is not known.
+    void whatIsBeingAskedIsSaidToBe() {
+        In<ReturnDesk> desk(m_demo->house);
+        QVERIFY(!desk.isAskingLists());
+        desk.setBalloon(QStringLiteral("QE-OAK"));
+        QVERIFY(!desk.isAskingLists()); // the due list has none of it
+        desk.setBalloon(QStringLiteral("QN190R"));
+        QVERIFY(desk.isAskingLists());
+        QTRY_COMPARE_WITH_TIMEOUT(desk.lists()->count(), 1, 30'000);
+        QVERIFY(!desk.isAskingLists());
+        desk.begin(QStringLiteral("KS-2026-015"));
+        QVERIFY(desk.isAskingPeople() && desk.people()->count() == 0);
+        QTRY_VERIFY_WITH_TIMEOUT(!desk.isAskingPeople(), 30'000);
+        QVERIFY(desk.people()->count() > 0);
+    }
     void eachItemOfItLeadsToItsRow() {
         In<ReturnDesk> desk(m_demo->house);
         desk.setBalloon(QStringLiteral("QN190R"));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/form/plans/directive_form.h"
 
+#include "problem/faults/directives/directive_fault.h"
 #include "screen/form/form_fields.h"
 #include "words/border.h"
 #include "words/sentence.h"
@@ -132,6 +133,31 @@ std::vector<FormField> DirectiveForm::fields(std::string_view kind, const FormSu
 
 QString DirectiveForm::title(std::string_view kind) {
     return isIssue(kind) ? tr("A directive or bulletin") : tr("Answer a directive");
+}
+
+std::optional<QString> DirectiveForm::problem(const Problem& problem) {
+    if (problem.fault == Fault(DirectiveFault::NoDeadline))
+        return tr(
+            "A mandatory directive says by when it is complied with. Tick this, or fill in \"For the first time by\" "
+            "or \"… within hours from the effective day\" or one of the fields under it, as the directive does.");
+    if (problem.fault == Fault(DirectiveFault::RangeReversed))
+        return tr("A range of serial numbers ends before it begins. Write the lower number first.");
+    if (problem.fault == Fault(DirectiveFault::NothingShows))
+        return tr(
+            "Nothing shows that the directive was complied with. Choose \"Signed for as\", or fill in \"Licence of "
+            "who signed the paper\" and \"Document that shows it\".");
+    return std::nullopt;
+}
+
+void DirectiveForm::unmark(FormFields& fields) {
+    const auto* first = fields.field("first.before_flight");
+    if (!first || first->problem.isEmpty())
+        return;
+    const bool stated = std::ranges::any_of(fields.fields(), [](const FormField& field) {
+        return field.key.starts_with("first.") && !field.value.trimmed().isEmpty();
+    });
+    if (stated || fields.value("force") == QStringLiteral("recommended"))
+        fields.setProblem("first.before_flight", {});
 }
 
 std::optional<AppliesTo> DirectiveForm::applies(const FormFields& fields) {

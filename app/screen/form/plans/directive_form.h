@@ -28,6 +28,10 @@ public:
     [[nodiscard]] static std::vector<FormField> fields(std::string_view kind, const FormSubject& subject,
                                                        const FleetSheet& sheet);
     [[nodiscard]] static QString title(std::string_view kind);
+    /// What is wrong and how to mend it, by the names of the form's fields; nothing where the fault's own words do.
+    [[nodiscard]] static std::optional<QString> problem(const Problem& problem);
+    /// A deadline was asked for, and one is stated by now, in whichever field.
+    static void unmark(FormFields& fields);
 
     /// What was gathered as the entry has it: ranges and parts are typed as lines.
     /// @param before what an entry says that is corrected; null for a new one

@@ -88,6 +88,8 @@ void EntryForm::beginMany(const QString& kind, FormSubject subject, const QVaria
     m_writing.given = {{"items", subject.items}};
     for (auto at = given.begin(); at != given.end(); ++at)
         m_writing.given[outward(at.key())] = outward(at.value().toString());
+    if (m_writing.given.contains("inspection"))
+        m_fields.propose("by", house().habits.inspector()); // who writes at the bench
     m_about = joined({about, ComponentForm::named(items, *sheet)}, QStringLiteral("\n"));
     announce();
 }
