@@ -48,7 +48,8 @@ def _confirmation(which: str, name: str) -> dict:
 def _day(which: str, name: str) -> date:
     """Nobody confirms what is not written yet: a revision that names its day is confirmed from that day on."""
     revision = _confirmation(which, name)["revision"]
-    return max(CONFIRMED, date.fromisoformat(revision)) if len(revision) == 10 else CONFIRMED
+    day = revision.split(".")[0]  # "2026-11-12.2": the second of that day
+    return max(CONFIRMED, date.fromisoformat(day)) if len(day) == len("2026-11-12") else CONFIRMED
 
 
 def confirmed(visit: str, outcome: str) -> list[dict]:
