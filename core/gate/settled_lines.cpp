@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <map>
+#include <utility>
 
 namespace crownring {
 
@@ -42,14 +43,13 @@ Result<std::optional<Problem>> openDirective(const Batch& batch, const Entry& en
         return tl::unexpected(file.error());
     if (!file->inspection.isOpen() && !std::holds_alternative<LineSettled>(entry.body))
         return std::nullopt;
-    const auto first = std::ranges::find_if(file->directives, &OpenDirective::against);
-    if (first == file->directives.end())
+    Listed open;
+    for (const auto& each : file->directives)
+        if (each.against)
+            open.list.emplace_back(each.directive.text() + " (" + each.item.text() + ')');
+    if (open.list.empty())
         return std::nullopt;
-    const auto all = std::ranges::count_if(file->directives, &OpenDirective::against);
-    return Problem{ReleaseFault::DirectiveOpen,
-                   {line.title, first->directive, first->item, static_cast<int>(all) - 1},
-                   {{}, {}, "state"},
-                   directivesRule};
+    return Problem{ReleaseFault::DirectiveOpen, {line.title, std::move(open)}, {{}, {}, "state"}, directivesRule};
 }
 
 }

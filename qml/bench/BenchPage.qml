@@ -92,14 +92,14 @@ FocusScope {
             Item {
                 id: head
                 width: parent.width
-                height: Theme.touch + 2 * Theme.gap
+                height: head.visible ? Theme.touch + 2 * Theme.gap : 0
+                visible: !Fleet.empty // the first step is to enter a balloon
                 Button {
                     id: open
                     objectName: "bench.open"
                     x: Theme.wide
                     anchors.verticalCenter: parent.verticalCenter
                     primary: true
-                    visible: !Fleet.empty // the first step is to enter a balloon
                     text: qsTr("Open an inspection …")
                     onClicked: page.beginVisit("")
                 }

@@ -144,43 +144,6 @@ Sheet {
             onClicked: sheet.eventAsked(opening.balloon)
         }
         Column {
-            width: parent.width
-            Repeater {
-                model: opening.proposals
-                Column {
-                    id: proposal
-                    required property int index
-                    required property string value
-                    required property string label
-                    required property string detail
-                    required property int number // 0 mandatory, 1 recommended
-                    required property int standing
-                    required property bool chosen
-                    readonly property bool first: proposal.index === 0
-                        || proposal.number !== opening.proposals.data(opening.proposals.index(proposal.index - 1, 0), ChoiceModel.NumberRole)
-                    width: scroll.width - 2 * Theme.wide
-                    Label {
-                        width: parent.width
-                        visible: proposal.first
-                        topPadding: Theme.snug
-                        text: proposal.number === 0 ? qsTr("Mandatory") : qsTr("Recommended")
-                        soft: true
-                    }
-                    TickRow {
-                        objectName: "bench.visit.work." + proposal.index
-                        width: parent.width
-                        leftPadding: Theme.gap
-                        rightPadding: Theme.gap
-                        label: proposal.label
-                        detail: proposal.detail
-                        standing: proposal.standing
-                        chosen: proposal.chosen
-                        onClicked: opening.toggleWork(proposal.value)
-                    }
-                }
-            }
-        }
-        Column {
             objectName: "bench.visit.directives"
             width: parent.width
             visible: opening.directives.count > 0
@@ -227,6 +190,43 @@ Sheet {
                         standing: open.standing
                         used: 0.4
                         decoration: true
+                    }
+                }
+            }
+        }
+        Column {
+            width: parent.width
+            Repeater {
+                model: opening.proposals
+                Column {
+                    id: proposal
+                    required property int index
+                    required property string value
+                    required property string label
+                    required property string detail
+                    required property int number // 0 mandatory, 1 recommended
+                    required property int standing
+                    required property bool chosen
+                    readonly property bool first: proposal.index === 0
+                        || proposal.number !== opening.proposals.data(opening.proposals.index(proposal.index - 1, 0), ChoiceModel.NumberRole)
+                    width: scroll.width - 2 * Theme.wide
+                    Label {
+                        width: parent.width
+                        visible: proposal.first
+                        topPadding: Theme.snug
+                        text: proposal.number === 0 ? qsTr("Mandatory") : qsTr("Recommended")
+                        soft: true
+                    }
+                    TickRow {
+                        objectName: "bench.visit.work." + proposal.index
+                        width: parent.width
+                        leftPadding: Theme.gap
+                        rightPadding: Theme.gap
+                        label: proposal.label
+                        detail: proposal.detail
+                        standing: proposal.standing
+                        chosen: proposal.chosen
+                        onClicked: opening.toggleWork(proposal.value)
                     }
                 }
             }

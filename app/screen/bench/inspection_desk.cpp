@@ -25,6 +25,13 @@ namespace {
 
 constexpr int othersEvery = 5000; ///< ms between two looks at what another inspector has written
 
+/// The keys of an entry say nothing at the bench.
+QString withoutKeys(std::vector<Problem> problems) {
+    for (auto& each : problems)
+        each.where = {};
+    return Words::problems(problems);
+}
+
 bool changesStandings(const Body& body) {
     return std::holds_alternative<DefectFound>(body) || std::holds_alternative<DefectDeferred>(body) ||
            std::holds_alternative<DefectCleared>(body) || std::holds_alternative<EntryVoided>(body);
@@ -265,7 +272,7 @@ void InspectionDesk::post(std::vector<Body> bodies) {
          this, [this, turn, elsewhere, readings = std::move(readings)](const Answer& answer) {
              if (--m_pending == 0)
                  m_handed.clear();
-             m_problem = answer.posted ? QString() : Words::problems(answer.posted.error());
+             m_problem = answer.posted ? QString() : withoutKeys(answer.posted.error());
              if (answer.file && turn == m_turn)
                  take(*answer.file);
              emit savedChanged();

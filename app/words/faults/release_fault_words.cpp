@@ -323,8 +323,7 @@ Sources sourcesOf(ReleaseFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "the checklist of the inspection has no line '%1'"),
                 QT_TRANSLATE_NOOP("Problem", "write the line as the checklist has it; the nearest is '%2'")};
     case ReleaseFault::DirectiveOpen:
-        return {QT_TRANSLATE_NOOP("Problem", "'%1' is not done: directive %2 stands against flight of %3, and so many "
-                                             "more: %4"),
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is not done while a directive stands against flight: %2"),
                 QT_TRANSLATE_NOOP("Problem", "answer the directive first, or settle the line as not applicable and "
                                              "say in words what stands open")};
     case ReleaseFault::NotFlown:

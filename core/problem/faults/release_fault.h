@@ -89,7 +89,7 @@ enum class ReleaseFault : std::uint8_t {
     ChecklistNotConfirmed, ///< %1: the checklist, %2: its revision
     PlaceUnfilled,         ///< %1: the text, %2: the place
     NoSuchLine,            ///< %1: the line, %2: the nearest that there is
-    DirectiveOpen,         ///< %1: the line, %2: the directive, %3: the item, %4: how many more
+    DirectiveOpen,         ///< %1: the line, %2: the directives, each with its item
     NotFlown,              ///< %1: the line, %2: the balloon
     EntryUnread,           ///< %1: its id, %2: which it is and why
 };
