@@ -105,7 +105,7 @@ Apart apartOf(const BenchFile& file, const WorkLine& work) {
         return Apart::Optional;
     if (isMaintenance(file.visit()))
         return Apart::Work;
-    if (work.line->ownLook || asksForDirectives(*work.line))
+    if (work.line->ownLook || (asksForDirectives(*work.line) && !file.directives.empty()))
         return Apart::OwnLook;
     if ((asksReadings(file, work) && !isAnswered(file, work)) || (work.item && work.line->isTest()))
         return Apart::Readings;
