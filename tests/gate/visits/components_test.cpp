@@ -29,7 +29,7 @@ std::string entered(const char* item, const char* kind, const char* made, const 
     json more{{"item", item}, {"kind", kind}, {"made", made}};
     if (material)
         more["vessel"] = {{"material", material}};
-    return line("item.entered", "2012-01-01", more);
+    return line("item.entered", (std::string(made) + "-01").c_str(), more);
 }
 std::string adopted(const char* programme) {
     return line("programme.adopted", "2012-01-01", {{"programme", programme}, {"everything", true}});
