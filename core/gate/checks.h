@@ -187,9 +187,6 @@ namespace crownring {
 /// without saying who and why.
 [[nodiscard]] Findings askLetGo(const Batch& batch);
 
-/// BadValue for an item that is made after the day on which it comes into the record.
-[[nodiscard]] Findings askMade(const Batch& batch);
-
 /// CannotAmend where a correction changes what a signature says, or anything at all of a release that is proven by a
 /// code, or does not say by whom and why what a signature covers is corrected.
 [[nodiscard]] Findings askSignedWords(const Batch& batch);

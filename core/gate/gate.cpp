@@ -51,7 +51,6 @@ std::span<const Check> allChecks() {
         Check{"a directive is answered by who may, and by nothing else", askDirectives},
         Check{"what was answered to a directive is changed by who may answer it", askAmendedAnswers},
         Check{"an item is not said to be another so that a directive lets go of it", askLetGo},
-        Check{"an item is made before it comes into the record", askMade},
         Check{"what was signed is not corrected into something else", askSignedWords},
     };
     return checks;

@@ -59,8 +59,13 @@ Sheet {
             field.forceLayout();
             scroll.reveal(field);
         }
-        onHeightChanged: Qt.callLater(scroll.keepInView)
-        onContentHeightChanged: Qt.callLater(scroll.keepInView)
+        onHeightChanged: inView.start()
+        onContentHeightChanged: inView.start()
+        Timer {
+            id: inView // once all is laid out
+            interval: 0
+            onTriggered: scroll.keepInView()
+        }
 
         Label {
             width: parent.width

@@ -181,9 +181,6 @@ Sources sourcesOf(EntryFault fault) {
     case EntryFault::ReleasedIntoNoService:
         return {QT_TRANSLATE_NOOP("Problem", "a release stands beside a state that nothing is released into"),
                 QT_TRANSLATE_NOOP("Problem", "leave it out, or say in-service")};
-    case EntryFault::MadeLater:
-        return {QT_TRANSLATE_NOOP("Problem", "it was made in %1, and came into the record before, on %2"),
-                QT_TRANSLATE_NOOP("Problem", "correct the date of manufacture, or the day of the entry")};
     case EntryFault::NotUtf8:
         return {QT_TRANSLATE_NOOP("Problem", "a text of this entry is not UTF-8"),
                 QT_TRANSLATE_NOOP("Problem", "write it again, in UTF-8")};

@@ -125,8 +125,6 @@ FaultRow rowOf(EntryFault fault) {
         return {"on-balloon-or-item", Code::MissingKey};
     case EntryFault::ReleasedIntoNoService:
         return {"released-into-no-service", Code::BadValue};
-    case EntryFault::MadeLater:
-        return {"made-later", Code::BadValue};
     case EntryFault::NotUtf8:
         return {"not-utf8", Code::BadValue};
     case EntryFault::NotReadAgain:

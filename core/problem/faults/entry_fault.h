@@ -68,7 +68,6 @@ enum class EntryFault : std::uint8_t {
     SameRegistration,      ///< a balloon is renamed to what it is called
     OnBalloonOrItem,       ///< neither a balloon nor an item is named, or both
     ReleasedIntoNoService, ///< a release of what does not come back by it
-    MadeLater,             ///< %1: when it was made, %2: when it came into the record
     NotUtf8,
     NotReadAgain, ///< what would be written says something else when it is read
 };

@@ -171,13 +171,6 @@ private slots:
         refusedOf(record, on("2010-01-01"), DirectiveFault::BeforeItWasMade);
         refusedOf(record, on("2019-12-31"), DirectiveFault::BeforeItWasMade);
         takenOf(record, on("2020-01-01"));
-        refusedOf(
-            record,
-            R"({"entry":"item.entered","on":"2020-05-01","item":"E8","kind":"envelope","serial":"8","made":"2020-06"})",
-            EntryFault::MadeLater);
-        takenOf(
-            record,
-            R"({"entry":"item.entered","on":"2020-05-01","item":"E8","kind":"envelope","serial":"8","made":"2020-05"})");
     }
     void noDirectiveLetsGoOfAnItemWithoutAWord() {
         Directed record;
