@@ -81,6 +81,13 @@ Results<std::string> written(const Common& common, const std::function<Results<s
 
 }
 
+Scope scopeOf(const std::string& balloon) {
+    Scope scope;
+    if (!balloon.empty())
+        scope.balloon = Registration(balloon);
+    return scope;
+}
+
 int write(const Common& common, const std::function<Results<std::string>(Record&)>& act) {
     Results<std::string> answer;
     if (NewRecord::isMadeAt(common.record)) {

@@ -47,6 +47,9 @@ struct Asked {
 /// @param day as it stands on the command line
 [[nodiscard]] Asked openToAsk(const Common& common, const std::string& day);
 
+/// What is fitted to a balloon; everything where none is named.
+[[nodiscard]] Scope scopeOf(const std::string& balloon);
+
 /// Writes to the record, which is made if there is none: it is only there when nothing was refused. Prints what `act`
 /// answers. @return the exit code
 int write(const Common& common, const std::function<Results<std::string>(Record&)>& act);

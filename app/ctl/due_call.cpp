@@ -19,9 +19,7 @@ int run(const DueOptions& options, const Common& common) {
     const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
-    Scope scope;
-    if (!options.balloon.empty())
-        scope.balloon = Registration(options.balloon);
+    auto scope = scopeOf(options.balloon);
     scope.items = std::vector<ItemId>(options.items.begin(), options.items.end());
     auto list = due(*record, scope, record.on, options.outOfService ? Outside::AsInService : Outside::LeftOut);
     if (!list)

@@ -4,6 +4,7 @@
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/programme_fault.h"
 #include "rules/programme/programme.h"
+#include "text/blank.h"
 
 namespace crownring {
 
@@ -18,6 +19,11 @@ Problem asAmended(Problem problem, const Entry& entry) {
     else if (std::holds_alternative<EntryVoided>(entry.body))
         problem.where.key = "voids";
     return problem;
+}
+
+std::string_view unsaidIn(const Entry& entry) {
+    const auto* voided = std::get_if<EntryVoided>(&entry.body);
+    return isBlank(entry.by) ? "by" : !isBlank(voided ? voided->reason : entry.note) ? "" : voided ? "reason" : "note";
 }
 
 Result<JournalLine> rootOf(Journal& journal, const EntryId& id) {

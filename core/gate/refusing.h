@@ -8,6 +8,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace crownring {
 
@@ -16,6 +17,10 @@ namespace crownring {
 
 /// The same problem at the keys of what `entry` amends, where it is an amendment.
 [[nodiscard]] Problem asAmended(Problem problem, const Entry& entry);
+
+/// The key under which an entry should say by whom or why it takes something back, and does not: "by", and of a void
+/// "reason", else "note"; empty where it says both.
+[[nodiscard]] std::string_view unsaidIn(const Entry& entry);
 
 /// The line of the entry that an amendment is about in the end (`Journal::root`); a problem where there is none.
 [[nodiscard]] Result<JournalLine> rootOf(Journal& journal, const EntryId& id);

@@ -6,7 +6,6 @@
 #include "gate/refusing.h"
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/review_fault.h"
-#include "text/blank.h"
 
 #include <algorithm>
 
@@ -56,8 +55,8 @@ Findings amended(const Batch& batch, const Entry& entry, int line) {
     const auto* taken = std::get_if<EntryVoided>(&entry.body);
     if (!taken)
         return corrected(**root, line);
-    if (isBlank(entry.by) || isBlank(taken->reason))
-        return std::vector{Problem{ReviewFault::VoidUnsaid, {}, {{}, line, isBlank(entry.by) ? "by" : "reason"}}};
+    if (const auto key = unsaidIn(entry); !key.empty())
+        return std::vector{Problem{ReviewFault::VoidUnsaid, {}, {{}, line, std::string(key)}}};
     return std::vector<Problem>{};
 }
 

@@ -3,7 +3,6 @@
 #include "gate/refusing.h"
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/release_fault.h"
-#include "text/blank.h"
 #include "trust/proof.h"
 
 #include <algorithm>
@@ -74,7 +73,7 @@ Result<bool> isSigned(const Batch& batch, const Entry& entry, const InspectionId
 /// A correction under a signature that does not say by whom it is, or why.
 Result<bool> isUnsaid(const Batch& batch, const Entry& entry, const JournalLine& root) {
     const auto inspection = inspectionOf(root.entry.body);
-    if (!inspection || (!isBlank(entry.by) && !isBlank(entry.note)))
+    if (!inspection || unsaidIn(entry).empty())
         return false;
     return isSigned(batch, entry, *inspection);
 }
@@ -96,7 +95,7 @@ Findings askSignedWords(const Batch& batch) {
         if (*unsaid)
             problems.push_back(Problem{ReleaseFault::CorrectedUnsaid,
                                        {*inspectionOf(root->entry.body)},
-                                       {{}, line, entry.by.empty() ? "by" : "note"}});
+                                       {{}, line, std::string(unsaidIn(entry))}});
         if (!root->current)
             continue;
         const auto told = problems.size();

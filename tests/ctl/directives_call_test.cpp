@@ -2,10 +2,9 @@
 
 /// crownringctl directives: the keys of its answer.
 
-#include "ctl/answer.h"
+#include "ctl/own_record.h"
 #include "test_class.h"
 
-#include <QTemporaryDir>
 #include <QtTest>
 
 namespace directives_call_test {
@@ -28,15 +27,8 @@ constexpr const char* shed = R"({"entry":"item.entered","on":"2024-01-01","item"
 
 }
 
-class DirectivesCallTest : public QObject {
+class DirectivesCallTest : public QObject, OwnRecord {
     Q_OBJECT
-
-    QTemporaryDir m_folder;
-
-    Answer ctl(const QStringList& arguments, const QByteArray& input = {}) {
-        return answerOf(QStringLiteral(CROWNRINGCTL),
-                        QStringList{"--record", m_folder.filePath(QStringLiteral("r"))} + arguments, input);
-    }
 
 private slots:
     void initTestCase() {

@@ -4,10 +4,10 @@
 /// sampler in R) on the same table.
 
 #include "ctl/demo_record.h"
+#include "ctl/own_record.h"
 #include "reference_cases.h"
 #include "test_class.h"
 
-#include <QTemporaryDir>
 #include <QtTest>
 
 namespace fabric_call_test {
@@ -16,19 +16,13 @@ using namespace crownring;
 using namespace crownring::testing;
 using nlohmann::json;
 
-class FabricCallTest : public QObject {
+class FabricCallTest : public QObject, OwnRecord {
     Q_OBJECT
-
-    QTemporaryDir m_folder;
 
     QString written(const QString& name, const QByteArray& text) {
         const auto path = m_folder.filePath(name);
         QFile file(path);
         return file.open(QIODevice::WriteOnly) && file.write(text) == text.size() ? path : QString();
-    }
-    Answer ctl(const QStringList& arguments) {
-        return answerOf(QStringLiteral(CROWNRINGCTL),
-                        QStringList{"--record", m_folder.filePath(QStringLiteral("r"))} + arguments);
     }
     Answer fit(const QString& readings, const QStringList& more = {}) {
         return ctl(QStringList{"fabric", "fit", "--readings", readings, "--limit", "30"} + more);

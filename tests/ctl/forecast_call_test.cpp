@@ -3,11 +3,10 @@
 /// crownringctl forecast, calendar, and `projected` of due: the keys of the contract (02, issue 15). Figures are told
 /// in tests/forecast.
 
-#include "ctl/answer.h"
+#include "ctl/own_record.h"
 #include "test_class.h"
 
 #include <QFile>
-#include <QTemporaryDir>
 #include <QtTest>
 
 namespace forecast_call_test {
@@ -51,15 +50,9 @@ QByteArray entries() {
 
 }
 
-class ForecastCallTest : public QObject {
+class ForecastCallTest : public QObject, OwnRecord {
     Q_OBJECT
 
-    QTemporaryDir m_folder;
-
-    QString path(const char* name) { return m_folder.filePath(QLatin1String(name)); }
-    Answer ctl(const QStringList& arguments, const QByteArray& input = {}) {
-        return answerOf(QStringLiteral(CROWNRINGCTL), QStringList{"--record", path("r")} + arguments, input);
-    }
     nlohmann::json rowOf(const nlohmann::json& due, const std::string& item, const std::string& requirement) {
         for (const auto& row : due["rows"])
             if (row["item"] == item && row["requirement"] == requirement)

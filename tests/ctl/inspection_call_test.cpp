@@ -5,6 +5,7 @@
 /// (OL-2026-018).
 
 #include "ctl/demo_record.h"
+#include "ctl/own_record.h"
 #include "test_class.h"
 
 #include <QFile>
@@ -16,16 +17,10 @@ namespace inspection_call_test {
 using namespace crownring::testing;
 using nlohmann::json;
 
-class InspectionCallTest : public QObject {
+class InspectionCallTest : public QObject, OwnRecord {
     Q_OBJECT
 
 private:
-    QTemporaryDir m_folder;
-
-    Answer ctl(const QStringList& arguments) {
-        return answerOf(QStringLiteral(CROWNRINGCTL),
-                        QStringList{QStringLiteral("--record"), m_folder.filePath(QStringLiteral("r"))} + arguments);
-    }
     /// Counted in the entries themselves.
     static std::ptrdiff_t heldInTheDemo(const char* inspection) {
         QFile fleet(QStringLiteral(CROWNRING_SOURCE_DIR "/demo_data/fleet.jsonl"));

@@ -2,11 +2,10 @@
 
 /// States of life as a program hears them: left out unless asked for, told where they are.
 
-#include "ctl/answer.h"
+#include "ctl/own_record.h"
 #include "test_class.h"
 
 #include <QFile>
-#include <QTemporaryDir>
 #include <QtTest>
 
 using namespace crownring::testing;
@@ -36,15 +35,9 @@ constexpr const char* ofWhichTwoAreGone = R"({"entry":"item.state","on":"2024-05
 
 }
 
-class OutOfServiceCallTest : public QObject {
+class OutOfServiceCallTest : public QObject, OwnRecord {
     Q_OBJECT
 
-    QTemporaryDir m_folder;
-
-    Answer ctl(const QStringList& arguments, const QByteArray& input = {}) {
-        return answerOf(QStringLiteral(CROWNRINGCTL),
-                        QStringList{QStringLiteral("--record"), m_folder.filePath("r")} + arguments, input);
-    }
     std::vector<std::string> names(const QStringList& more) {
         std::vector<std::string> names;
         const auto answer = ctl(QStringList{"balloons", "--on", "2024-05-01", "--json"} + more).document();

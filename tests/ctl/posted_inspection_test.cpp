@@ -4,11 +4,10 @@
 /// prints its papers. All of it is invented.
 
 #include "acts/confirmed_wording.h"
-#include "ctl/answer.h"
+#include "ctl/own_record.h"
 #include "test_class.h"
 
 #include <QFile>
-#include <QTemporaryDir>
 #include <QtTest>
 
 namespace posted_inspection_test {
@@ -65,15 +64,9 @@ std::string closing() {
 
 }
 
-class PostedInspectionTest : public QObject {
+class PostedInspectionTest : public QObject, OwnRecord {
     Q_OBJECT
 
-    QTemporaryDir m_folder;
-
-    Answer ctl(const QStringList& arguments, const QByteArray& input = {}) const {
-        const QStringList record{QStringLiteral("--record"), m_folder.filePath(QStringLiteral("r"))};
-        return answerOf(QStringLiteral(CROWNRINGCTL), record + arguments, input);
-    }
     Answer inspection(const QStringList& arguments) const {
         return ctl(QStringList{QStringLiteral("inspection")} + arguments);
     }

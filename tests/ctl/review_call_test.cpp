@@ -3,11 +3,10 @@
 /// crownringctl review: signed, listed, shown.
 
 #include "acts/confirmed_wording.h"
-#include "ctl/answer.h"
+#include "ctl/own_record.h"
 #include "test_class.h"
 
 #include <QFile>
-#include <QTemporaryDir>
 #include <QtTest>
 
 using namespace crownring::testing;
@@ -24,15 +23,9 @@ constexpr const char* reviewedBalloon = R"({"entry":"item.entered","on":"2024-01
 
 }
 
-class ReviewCallTest : public QObject {
+class ReviewCallTest : public QObject, OwnRecord {
     Q_OBJECT
 
-    QTemporaryDir m_folder;
-
-    Answer ctl(const QStringList& arguments, const QByteArray& input = {}) {
-        return answerOf(QStringLiteral(CROWNRINGCTL),
-                        QStringList{QStringLiteral("--record"), m_folder.filePath("r")} + arguments, input);
-    }
     Answer sign(const QStringList& more) {
         return ctl(QStringList{"review", "sign", "--balloon", "QE-ONE", "--form", "EASA Form 15c", "--certificate",
                                "ARC 2", "--by", "Cai Mo", "--as", "airworthiness-review-staff", "--on", "2025-06-01"} +

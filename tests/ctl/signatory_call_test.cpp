@@ -3,11 +3,10 @@
 /// crownringctl: codes of signatories are set, listed and signed with; never written on the command line.
 
 #include "acts/confirmed_wording.h"
-#include "ctl/answer.h"
+#include "ctl/own_record.h"
 #include "test_class.h"
 
 #include <QFile>
-#include <QTemporaryDir>
 #include <QtTest>
 
 using namespace crownring::testing;
@@ -27,15 +26,9 @@ const QByteArray codeOfCai = "basket wire 7\n";
 
 }
 
-class SignatoryCallTest : public QObject {
+class SignatoryCallTest : public QObject, OwnRecord {
     Q_OBJECT
 
-    QTemporaryDir m_folder;
-
-    Answer ctl(const QStringList& arguments, const QByteArray& input = {}) {
-        return answerOf(QStringLiteral(CROWNRINGCTL),
-                        QStringList{QStringLiteral("--record"), m_folder.filePath("r")} + arguments, input);
-    }
     QString file(const char* name, const QByteArray& content) {
         QFile written(m_folder.filePath(QString::fromLatin1(name)));
         if (!written.open(QIODevice::WriteOnly) || written.write(content) != content.size())

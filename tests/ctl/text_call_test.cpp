@@ -3,11 +3,10 @@
 /// crownringctl text: wording is listed, adopted as it ships and in an own wording, confirmed, and said on the paper.
 /// All of it is invented.
 
-#include "ctl/answer.h"
+#include "ctl/own_record.h"
 #include "test_class.h"
 
 #include <QFile>
-#include <QTemporaryDir>
 #include <QtTest>
 
 namespace text_call_test {
@@ -28,15 +27,9 @@ std::string ada() {
 
 }
 
-class TextCallTest : public QObject {
+class TextCallTest : public QObject, OwnRecord {
     Q_OBJECT
 
-    QTemporaryDir m_folder;
-
-    Answer ctl(const QStringList& arguments, const QByteArray& input = {}) const {
-        const QStringList record{QStringLiteral("--record"), m_folder.filePath(QStringLiteral("r"))};
-        return answerOf(QStringLiteral(CROWNRINGCTL), record + arguments, input);
-    }
     Answer text(const QStringList& arguments) const { return ctl(QStringList{QStringLiteral("text")} + arguments); }
     Answer confirm(const QStringList& more) const {
         return text(QStringList{"confirm", "part-ml-release", "--by", "Ada Rhos", "--as",

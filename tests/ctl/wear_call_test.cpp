@@ -2,10 +2,9 @@
 
 /// crownringctl wear: the keys of its answer. Figures by tests/parts/wear_test.
 
-#include "ctl/answer.h"
+#include "ctl/own_record.h"
 #include "test_class.h"
 
-#include <QTemporaryDir>
 #include <QtTest>
 
 #include <cmath>
@@ -33,15 +32,8 @@ constexpr const char* entries = R"({"entry":"item.entered","on":"2024-01-01","it
 
 }
 
-class WearCallTest : public QObject {
+class WearCallTest : public QObject, OwnRecord {
     Q_OBJECT
-
-    QTemporaryDir m_folder;
-
-    Answer ctl(const QStringList& arguments, const QByteArray& input = {}) {
-        return answerOf(QStringLiteral(CROWNRINGCTL),
-                        QStringList{"--record", m_folder.filePath(QStringLiteral("r"))} + arguments, input);
-    }
 
 private slots:
     void initTestCase() { QCOMPARE(ctl({"post", "-"}, entries).code, 0); }

@@ -28,6 +28,17 @@ inline bool copyDemoRecord(const QString& to) {
                                    });
 }
 
+/// Lines of JSON, as another of the program's own acts would write them. @return false where they are refused
+[[nodiscard]] inline bool isPosted(House& house, const std::string& lines) {
+    auto posted =
+        house.desk.ask([lines](Record& record) { return postText(record, record, lines, "test").has_value(); });
+    posted.waitForFinished();
+    if (!posted.result())
+        return false;
+    house.desk.written();
+    return true;
+}
+
 struct DemoHouse {
     enum class Filled { Demo, Empty };
 

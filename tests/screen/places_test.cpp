@@ -306,11 +306,7 @@ private slots:
             return text(*place.balloons(), place.balloons()->find(QLatin1String(balloon)), BalloonModel::LostRole);
         };
         QVERIFY(lost("QE-MIST").isEmpty());
-        auto posted = demo.house.desk.ask(
-            [](Record& record) { return postText(record, record, aLineWithdrawn, {}).has_value(); });
-        posted.waitForFinished();
-        QVERIFY(posted.result());
-        demo.house.desk.written();
+        QVERIFY(isPosted(demo.house, aLineWithdrawn));
         QTRY_VERIFY_WITH_TIMEOUT(lost("QE-MIST").contains(QStringLiteral("OL-2026-017")), 60'000);
         QVERIFY(lost("QE-LAKE").isEmpty());
     }

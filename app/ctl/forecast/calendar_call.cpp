@@ -110,9 +110,7 @@ int run(const CalendarOptions& options, const Common& common) {
     const auto until = addMonths(record.on, options.months, DayRule::Same);
     if (until.year() > lastCalendarYear)
         return refuse(Problem{UseFault::DaysNotAhead, {record.on, until, UseAhead::horizonYears}});
-    Scope scope;
-    if (!options.balloon.empty())
-        scope.balloon = Registration(options.balloon);
+    const auto scope = scopeOf(options.balloon);
     const auto list = due(*record, scope, record.on);
     if (!list)
         return refuse(list.error());

@@ -183,9 +183,7 @@ int run(const DirectivesOptions& options, const Common& common) {
     const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
-    Scope scope;
-    if (!options.balloon.empty())
-        scope.balloon = Registration(options.balloon);
+    const auto scope = scopeOf(options.balloon);
     auto facts = record->facts(scope, record.on);
     if (!facts)
         return refuse(facts.error());

@@ -3,21 +3,15 @@
 /// What leads away from the release: to what a reason is about, and to the papers.
 
 #include "bench/release/release_phrase.h"
-#include "print/pdf.h"
 #include "screen/bench/release_desk.h"
 #include "screen/desk/house.h"
-#include "screen/desk/notice.h"
+#include "screen/desk/papers/paper_file.h"
 #include "sheets/sheet_parts.h"
 #include "sheets/sheets.h"
 #include "words/bench_words.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/spoken.h"
-#include "words/words.h"
-
-#include <QRegularExpression>
-#include <QStandardPaths>
-#include <QtConcurrent>
 
 #include <algorithm>
 
@@ -76,15 +70,11 @@ QUrl ReleaseDesk::proposedPaper() const {
     const auto& file = *m_desk->file();
     const auto& opened = file.inspection.opened.body;
     const auto on = file.inspection.closed ? file.inspection.closed->stamp.at.on() : file.on;
-    auto name = QStringList{BenchWords::subject(opened.balloon, opened.items), words::said(titleOfVisit(file)),
-                            inward(on.iso()), file.inspection.closed ? QString() : tr("draft")}
-                    .join(u' ')
-                    .trimmed();
-    static const QRegularExpression unfit(QStringLiteral("[/\\\\:*?\"<>|,\\s]+"));
-    constexpr qsizetype longestName = 100;
-    name = name.replace(unfit, QStringLiteral("-")).left(longestName);
-    const auto folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    return QUrl::fromLocalFile(folder + u'/' + name + QStringLiteral(".pdf"));
+    const auto name = QStringList{BenchWords::subject(opened.balloon, opened.items), words::said(titleOfVisit(file)),
+                                  inward(on.iso()), file.inspection.closed ? QString() : tr("draft")}
+                          .join(u' ')
+                          .trimmed();
+    return PaperFile::proposed(name);
 }
 
 void ReleaseDesk::print(const QUrl& file, bool letter) {
@@ -93,18 +83,8 @@ void ReleaseDesk::print(const QUrl& file, bool letter) {
     std::vector<paper::Document> documents;
     for (const auto kind : sheetsOf(*m_desk->file()))
         documents.push_back(sheet(kind, *m_desk->file(), language));
-    const auto path = file.isLocalFile() ? file.toLocalFile() : file.toString();
     const auto format = letter ? print::PageFormat::Letter : print::PageFormat::A4;
-    // Pages are set off the screen's thread; one paper is written at a time.
-    hear(QtConcurrent::run([document = bound(documents, language), format, path]() -> Result<void> {
-             return print::writePdf(document, format, path.toStdString(), Replace::Asked);
-         }),
-         this, [this, path](const Result<void>& answer) {
-             if (answer)
-                 house().notice.tell(tr("Written: %1").arg(path));
-             else
-                 house().notice.tellTrouble(Words::problem(answer.error()));
-         });
+    PaperFile::write(house(), this, bound(documents, language), format, file);
 }
 
 }

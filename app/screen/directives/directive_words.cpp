@@ -30,15 +30,8 @@ QStringList narrowed(const std::vector<std::string>& types, const std::vector<Se
 
 QStringList amounts(const DoneWithin& within) {
     QStringList all;
-    const auto add = [&](ClockName clock, const std::optional<std::int64_t>& amount) {
-        if (amount)
-            all += Words::amount(clock, *amount);
-    };
-    add(ClockName::Minutes, within.minutes);
-    add(ClockName::Landings, within.landings);
-    add(ClockName::Inflations, within.inflations);
-    add(ClockName::Days, within.days);
-    add(ClockName::Months, within.months);
+    for (const auto& limit : limitsFrom(within))
+        all += Words::amount(limit.clock, limit.every);
     return all;
 }
 

@@ -11,20 +11,6 @@ namespace crownring {
 
 namespace {
 
-std::vector<Limit> limitsFrom(const DoneWithin& within) {
-    std::vector<Limit> limits;
-    const auto add = [&](ClockName clock, const std::optional<std::int64_t>& every) {
-        if (every)
-            limits.push_back({.clock = clock, .every = *every, .first = {}, .lookAhead = {}});
-    };
-    add(ClockName::Minutes, within.minutes);
-    add(ClockName::Landings, within.landings);
-    add(ClockName::Inflations, within.inflations);
-    add(ClockName::Days, within.days);
-    add(ClockName::Months, within.months);
-    return limits;
-}
-
 template <class Body>
 Result<std::vector<Said<Body>>> saidOf(Books& books, CivilDate on) {
     const auto told = books.told({Subject::Directive, {}, {kindName<Body>()}, on});
@@ -322,6 +308,20 @@ std::vector<DirectiveRow::Life> livesOn(const std::vector<Said<DirectiveIssued>>
                         : on < each.effective                              ? DirectiveRow::Life::Upcoming
                                                                            : DirectiveRow::Life::Superseded);
     return lives;
+}
+
+std::vector<Limit> limitsFrom(const DoneWithin& within) {
+    std::vector<Limit> limits;
+    const auto add = [&](ClockName clock, const std::optional<std::int64_t>& every) {
+        if (every)
+            limits.push_back({.clock = clock, .every = *every, .first = {}, .lookAhead = {}});
+    };
+    add(ClockName::Minutes, within.minutes);
+    add(ClockName::Landings, within.landings);
+    add(ClockName::Inflations, within.inflations);
+    add(ClockName::Days, within.days);
+    add(ClockName::Months, within.months);
+    return limits;
 }
 
 Directive directiveFrom(const DirectiveIssued& issued) {

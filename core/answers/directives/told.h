@@ -40,6 +40,8 @@ struct DirectiveRow {
 };
 /// "upcoming", "superseded", "not-bound", else as `standingText`.
 [[nodiscard]] std::string_view standingOf(const DirectiveRow& row);
+/// What it bounds, in the order of the clocks.
+[[nodiscard]] std::vector<Limit> limitsFrom(const DoneWithin& within);
 /// Why it is bound or not, or why nobody knows.
 [[nodiscard]] Phrase whyOf(const DirectiveRow& row);
 [[nodiscard]] Phrase whyOf(const Applicability& applicability);

@@ -4,6 +4,7 @@
 #include "answers/bench_file.h"
 #include "bench/release/barred_phrase.h"
 #include "gate/aircraft_rules.h"
+#include "gate/refusing.h"
 #include "text/blank.h"
 
 #include <algorithm>
@@ -86,17 +87,8 @@ Findings askWhoTakesBack(const Batch& batch, const Entry& amendment, const Taken
 }
 
 Findings askWhoDecides(const Batch& batch, const Entry& amendment, const TakenBack& taken, int line) {
-    const auto* voided = std::get_if<EntryVoided>(&amendment.body);
-    const bool byNobody = isBlank(amendment.by);
-    if (byNobody || isBlank(voided ? voided->reason : amendment.note))
-        return std::vector{Problem{taken.unsaid,
-                                   {taken.what},
-                                   {{},
-                                    line,
-                                    byNobody ? "by"
-                                    : voided ? "reason"
-                                             : "note"},
-                                   gradingRule}};
+    if (const auto key = unsaidIn(amendment); !key.empty())
+        return std::vector{Problem{taken.unsaid, {taken.what}, {{}, line, std::string(key)}, gradingRule}};
     const auto bar = mayDecide(batch.books, amendment, taken.item, taken.root.entry.by);
     if (!bar)
         return tl::unexpected(bar.error());

@@ -7,7 +7,6 @@
 #include "gate/refusing.h"
 #include "problem/faults/release_fault.h"
 #include "rules/due/defects.h"
-#include "text/blank.h"
 
 #include <algorithm>
 
@@ -98,21 +97,16 @@ Result<std::optional<Entry>> moreBy(const Batch& batch, const Entry& amendment) 
 Findings judgedMore(const Batch& batch, const Entry& amendment, const Entry& now, int line) {
     auto deferral = std::get<DefectDeferred>(now.body);
     const auto* correction = std::get_if<EntryCorrected>(&amendment.body);
-    const auto* taken = std::get_if<EntryVoided>(&amendment.body);
     const bool named = correction && textUnder(*correction, "agreed_by");
     if (!named && correction && amendment.by != deferral.agreedBy.text())
         return std::vector{Problem{ReleaseFault::DeferralUnsaid,
                                    {deferral.defect},
                                    {{}, line, "with/agreed_by"},
                                    "ML.A.403(b), (c) (from memory)"}};
-    if (isBlank(amendment.by) || isBlank(taken ? taken->reason : amendment.note))
+    if (const auto key = unsaidIn(amendment); !key.empty())
         return std::vector{Problem{ReleaseFault::DeferralUnsaid,
                                    {deferral.defect},
-                                   {{},
-                                    line,
-                                    isBlank(amendment.by) ? "by"
-                                    : taken               ? "reason"
-                                                          : "note"},
+                                   {{}, line, std::string(key)},
                                    "ML.A.403(b), (c) (from memory)"}};
     if (!named)
         deferral.agreedBy = PersonId(amendment.by);

@@ -4,7 +4,6 @@
 #include "gate/refusing.h"
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/directives/directive_fault.h"
-#include "text/blank.h"
 
 #include <algorithm>
 
@@ -81,15 +80,9 @@ Findings judgedAmended(const Batch& batch, Answering& answering, const Entry& en
     if (*covered)
         return std::vector{Problem{BenchFault::SignatureIsFixed, {}, {{}, line, voided ? "voids" : "with"}}};
     const auto& answer = std::get<DirectiveAnswered>((*amended)->before.body);
-    if (isBlank(entry.by) || isBlank(voided ? voided->reason : entry.note))
-        return std::vector{Problem{DirectiveFault::AnswerUnsaid,
-                                   {answer.directive},
-                                   {{},
-                                    line,
-                                    isBlank(entry.by) ? "by"
-                                    : voided          ? "reason"
-                                                      : "note"},
-                                   complianceRule}};
+    if (const auto key = unsaidIn(entry); !key.empty())
+        return std::vector{
+            Problem{DirectiveFault::AnswerUnsaid, {answer.directive}, {{}, line, std::string(key)}, complianceRule}};
     if (answer.capacity.empty() && entry.by == (*amended)->before.by)
         return std::vector<Problem>{}; // his own word, which a visit or a paper shows
     const auto answered = answeredOn(batch.books, answer, entry.on);

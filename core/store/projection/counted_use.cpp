@@ -1,19 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/projection/counted_use.h"
 
+#include "store/projection/usage_row.h"
+
 namespace crownring {
-
-namespace {
-
-Usage readUsage(Statement& row) {
-    Usage use;
-    use.minutes = row.read<Minutes>();
-    use.landings = row.read<Landings>();
-    use.inflations = row.read<Inflations>();
-    return use;
-}
-
-}
 
 CountedUse::CountedUse(const Connection& connection, FlightTotals& totals)
     : m_totals(totals),
@@ -37,8 +27,8 @@ void CountedUse::load(std::int64_t item, CivilDate entered) {
         const auto untilId = m_readStays.read<EntryId>();
         if (until)
             stay.until = Stamp{*until, untilId};
-        stay.in = readUsage(m_readStays);
-        stay.out = readUsage(m_readStays);
+        stay.in = usageFrom(m_readStays);
+        stay.out = usageFrom(m_readStays);
         m_stays.push_back(std::move(stay));
     }
     m_readKits.run(item, Moment::startOf(entered).minutes());
@@ -46,7 +36,7 @@ void CountedUse::load(std::int64_t item, CivilDate entered) {
         KitFlight flight;
         flight.stamp.at = m_readKits.read<Moment>();
         flight.stamp.id = m_readKits.read<EntryId>();
-        flight.use = readUsage(m_readKits);
+        flight.use = usageFrom(m_readKits);
         m_kits.push_back(std::move(flight));
     }
 }

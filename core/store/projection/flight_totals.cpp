@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/projection/flight_totals.h"
 
+#include "store/projection/usage_row.h"
+
 #include <algorithm>
 #include <string>
 #include <utility>
@@ -45,9 +47,7 @@ FlightTotals::Tail& FlightTotals::tailOf(std::int64_t balloon) {
     if (m_last.next()) {
         tail.last.at = m_last.read<Moment>();
         tail.last.id = m_last.read<EntryId>();
-        tail.totals.minutes = m_last.read<Minutes>();
-        tail.totals.landings = m_last.read<Landings>();
-        tail.totals.inflations = m_last.read<Inflations>();
+        tail.totals = usageFrom(m_last);
         m_last.finish();
     }
     return m_tails.emplace(balloon, std::move(tail)).first->second;
@@ -105,10 +105,7 @@ Usage FlightTotals::before(std::int64_t balloon, const Stamp& stamp) {
     m_before.run(balloon, stamp.at.minutes(), stamp.id);
     if (!m_before.next())
         return {};
-    Usage use;
-    use.minutes = m_before.read<Minutes>();
-    use.landings = m_before.read<Landings>();
-    use.inflations = m_before.read<Inflations>();
+    const auto use = usageFrom(m_before);
     m_before.finish();
     return use;
 }
@@ -133,10 +130,8 @@ std::vector<Usage> FlightTotals::before(std::span<const Asked> asked) {
         }
         rows.runBound();
         while (rows.next()) {
-            auto& one = use[static_cast<std::size_t>(rows.read<std::int64_t>())];
-            one.minutes = rows.read<Minutes>();
-            one.landings = rows.read<Landings>();
-            one.inflations = rows.read<Inflations>();
+            auto& of = use[static_cast<std::size_t>(rows.read<std::int64_t>())];
+            of = usageFrom(rows);
         }
     }
     return use;

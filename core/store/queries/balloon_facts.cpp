@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/queries/balloon_facts.h"
 
+#include "store/projection/usage_row.h"
 #include "store/queries/scoped.h"
 
 namespace crownring {
@@ -56,9 +57,7 @@ Tally BalloonFacts::readRows(const Of&... balloon) {
         tally.add(m_flown.digest());
         auto& known = m_known[m_flown.read<std::int64_t>()];
         known.lastFlight = m_flown.read<Moment>();
-        known.flown.minutes = m_flown.read<Minutes>();
-        known.flown.landings = m_flown.read<Landings>();
-        known.flown.inflations = m_flown.read<Inflations>();
+        known.flown = usageFrom(m_flown);
     }
     return tally;
 }

@@ -1,20 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/queries/balloon_reader.h"
 
+#include "store/projection/usage_row.h"
+
 #include <algorithm>
 #include <unordered_map>
 
 namespace crownring {
 
 namespace {
-
-Usage usageFrom(Statement& row) {
-    Usage use;
-    use.minutes = row.read<Minutes>();
-    use.landings = row.read<Landings>();
-    use.inflations = row.read<Inflations>();
-    return use;
-}
 
 /// What each was called before and is called since; one that took its former registration back has it again.
 void noteNames(std::vector<BalloonCard>& cards, const std::vector<Renaming>& renamings) {

@@ -2,6 +2,7 @@
 #include "store/queries/facts_reader.h"
 
 #include "store/projection/kept.h"
+#include "store/projection/usage_row.h"
 #include "store/queries/scoped.h"
 
 #include <algorithm>
@@ -200,16 +201,9 @@ void FactsReader::readStays(Moment end, std::optional<std::int64_t> item) {
                 working->facts.events.push_back(event);
         }
         auto place = m_stays.read<std::string>();
-        Usage began;
-        began.minutes = m_stays.read<Minutes>();
-        began.landings = m_stays.read<Landings>();
-        began.inflations = m_stays.read<Inflations>();
+        const auto began = usageFrom(m_stays);
         if (until && *until < end) {
-            Usage ended;
-            ended.minutes = m_stays.read<Minutes>();
-            ended.landings = m_stays.read<Landings>();
-            ended.inflations = m_stays.read<Inflations>();
-            working->use += ended - began;
+            working->use += usageFrom(m_stays) - began;
             continue;
         }
         working->balloon = balloon;
@@ -259,10 +253,7 @@ void FactsReader::readKits(Moment end, std::optional<std::int64_t> item) {
         auto* working = rowOf(walk, m_kits, whateverTheDay);
         for (int column = 1; column < whateverTheDay; ++column)
             m_kits.skip();
-        Usage use;
-        use.minutes = m_kits.read<Minutes>();
-        use.landings = m_kits.read<Landings>();
-        use.inflations = m_kits.read<Inflations>();
+        const auto use = usageFrom(m_kits);
         if (working)
             working->use += use;
     }

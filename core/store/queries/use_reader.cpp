@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/queries/use_reader.h"
 
+#include "store/projection/usage_row.h"
 #include "store/queries/scoped.h"
 
 #include <algorithm>
@@ -8,14 +9,6 @@
 namespace crownring {
 
 namespace {
-
-Usage usageIn(Statement& row) {
-    Usage use;
-    use.minutes = row.read<Minutes>();
-    use.landings = row.read<Landings>();
-    use.inflations = row.read<Inflations>();
-    return use;
-}
 
 void addFlight(UseLog& log, std::int64_t at, const Usage& use) {
     const auto on = Moment(at).on();
@@ -107,7 +100,7 @@ void UseReader::readKits(Statement& rows) {
         auto& kits = m_ways[rows.read<std::int64_t>()].kits;
         Flight flight;
         flight.at = rows.read<Moment>().minutes();
-        flight.use = usageIn(rows);
+        flight.use = usageFrom(rows);
         kits.push_back(flight);
     }
 }
@@ -164,7 +157,7 @@ const UseReader::Flights& UseReader::flightsOf(std::int64_t balloon) {
     while (m_flights.next()) {
         Flight flight;
         flight.at = m_flights.read<Moment>().minutes();
-        flight.use = usageIn(m_flights);
+        flight.use = usageFrom(m_flights);
         known->second.push_back(flight);
     }
     return known->second;

@@ -4,6 +4,7 @@
 /// invented.
 
 #include "answers/parts/pool.h"
+#include "component_lines.h"
 #include "problem/faults/components/part_fault.h"
 #include "said.h"
 #include "store/scratch.h"
@@ -20,11 +21,6 @@ using nlohmann::json;
 
 namespace {
 
-std::string line(const char* kind, const char* on, json more) {
-    more["entry"] = kind;
-    more["on"] = on;
-    return more.dump();
-}
 std::string entered(const char* item, const char* kind, const char* made, const char* material = nullptr) {
     json more{{"item", item}, {"kind", kind}, {"made", made}};
     if (material)
@@ -33,9 +29,6 @@ std::string entered(const char* item, const char* kind, const char* made, const 
 }
 std::string adopted(const char* programme) {
     return line("programme.adopted", "2012-01-01", {{"programme", programme}, {"everything", true}});
-}
-std::string state(const char* on, const char* item, const char* what) {
-    return line("item.state", on, {{"item", item}, {"state", what}});
 }
 std::string released(const char* on, const char* item, const char* form, const char* number) {
     return line("item.state", on,
@@ -49,12 +42,6 @@ std::string tested(const char* on, const char* requirement, const char* method =
     if (method)
         more["method"] = method;
     return line("requirement.done", on, more);
-}
-std::string fitted(const char* on, const char* item, const char* to) {
-    return line("item.fitted", on, {{"item", item}, {"to", to}});
-}
-std::string removed(const char* on, const char* item, const char* from) {
-    return line("item.removed", on, {{"item", item}, {"from", from}});
 }
 std::string hot(double celsius) {
     return line("event.reported", "2020-06-01", {{"item", "C1"}, {"event", "over-temperature"}, {"temp_c", celsius}});

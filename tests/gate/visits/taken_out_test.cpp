@@ -5,6 +5,7 @@
 
 #include "answers/check_rig_up.h"
 #include "answers/whole_balloon.h"
+#include "component_lines.h"
 #include "said.h"
 #include "store/scratch.h"
 #include "test_class.h"
@@ -20,23 +21,9 @@ using nlohmann::json;
 
 namespace {
 
-std::string line(const char* kind, const char* on, json more) {
-    more["entry"] = kind;
-    more["on"] = on;
-    return more.dump();
-}
-std::string state(const char* on, const char* item, const char* what) {
-    return line("item.state", on, {{"item", item}, {"state", what}});
-}
 std::string released(const char* on, const char* item) {
     return line("item.state", on,
                 {{"item", item}, {"state", "in-service"}, {"release", {{"form", "easa-form-1"}, {"number", "Q 1"}}}});
-}
-std::string fitted(const char* on, const char* item, const char* to) {
-    return line("item.fitted", on, {{"item", item}, {"to", to}});
-}
-std::string removed(const char* on, const char* item, const char* from) {
-    return line("item.removed", on, {{"item", item}, {"from", from}});
 }
 
 /// R1 with the valve V1 lies on no balloon, and R2 flies.

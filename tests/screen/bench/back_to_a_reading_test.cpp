@@ -34,18 +34,6 @@ const char* const secondGauge =
     R"({"entry":"tester.calibrated","id":"g2","on":"2026-01-02","tester":"gauge 2","until":"2027-01-01","measures":["hose-leak-test","cylinder-leak-test"]}
 )";
 
-bool posted(Shop& shop, const QByteArray& lines) {
-    const bool written =
-        shop.ask([lines](Record& record) { return postText(record, record, lines.toStdString(), "test").has_value(); });
-    shop.house.desk.written();
-    return written && QTest::qWaitFor(
-                          [&] {
-                              const auto sheet = shop.house.fleet.sheet();
-                              return sheet && sheet->item(ItemId("HSE-1")) && sheet->item(ItemId("HSE-1"))->balloon;
-                          },
-                          20'000);
-}
-
 bool readsOf(Desks& desks, const char* quantity) {
     const auto& series = desks.reading.series()->choices();
     const auto found = std::ranges::find(series, QLatin1String(quantity), &Choice::value);
@@ -71,28 +59,12 @@ int wayTo(const Desks& desks, const char* way) {
 class BackToAReadingTest : public QObject {
     Q_OBJECT
 
-    /// Opens a visit that is no inspection, beside what is open.
-    [[nodiscard]] static bool openWork(Desks& desks, const char* visit) {
-        desks.opening.begin(QStringLiteral("QE-SML"));
-        if (!QTest::qWaitFor([&] { return desks.opening.known(); }, 10'000))
-            return false;
-        desks.opening.setVisit(QLatin1String(visit));
-        if (!QTest::qWaitFor([&] { return desks.opening.known() && desks.opening.canOpen(); }, 10'000))
-            return false;
-        QSignalSpy opened(&desks.opening, &VisitOpening::opened);
-        desks.opening.openIt();
-        if (!QTest::qWaitFor([&] { return opened.size() == 1; }, 10'000))
-            return false;
-        desks.inspection.setInspection(opened.first().first().toString());
-        return QTest::qWaitFor([&] { return desks.inspection.loaded(); }, 10'000);
-    }
-
 private slots:
     /// ML.A.402(b)(4), from memory: tools are calibrated; which gauge it was is asked, and proposed where one alone
     /// fits.
     void aLeakTestNamesItsGauge() {
         Shop shop;
-        QVERIFY(shop.ready() && posted(shop, QByteArray(hoseAndCylinder) + gaugeOfHoses));
+        QVERIFY(shop.ready() && isPosted(shop.house, std::string(hoseAndCylinder) + gaugeOfHoses));
         Desks desks(shop.house);
         QVERIFY(desks.open() && readsOf(desks, "hose-leak-test"));
         QVERIFY(desks.reading.asksTester());
@@ -109,7 +81,7 @@ private slots:
     }
     void ofTwoGaugesNoneIsProposed() {
         Shop shop;
-        QVERIFY(shop.ready() && posted(shop, QByteArray(hoseAndCylinder) + gaugeOfHoses + secondGauge));
+        QVERIFY(shop.ready() && isPosted(shop.house, std::string(hoseAndCylinder) + gaugeOfHoses + secondGauge));
         Desks desks(shop.house);
         QVERIFY(desks.open() && readsOf(desks, "hose-leak-test"));
         QCOMPARE(desks.reading.tester(), QString());
@@ -180,7 +152,7 @@ private slots:
         const auto defect = annual.inspection.defects()->valueAt(0);
         QVERIFY(annual.inspection.isReadAgain(defect));
         Desks desks(shop.house);
-        QVERIFY(openWork(desks, "part-ml-rectification"));
+        QVERIFY(desks.choose("part-ml-rectification") && desks.openIt());
         QVERIFY(desks.inspection.isReadAgain(defect));
         QCOMPARE(desks.inspection.placeOfDefect(defect).value(QStringLiteral("gore")).toInt(), place.first);
         QCOMPARE(desks.inspection.placeOfDefect(defect).value(QStringLiteral("row")).toInt(), place.second);
@@ -205,7 +177,7 @@ private slots:
         Shop shop;
         QVERIFY(shop.ready());
         Desks desks(shop.house);
-        QVERIFY(openWork(desks, "part-ml-repair"));
+        QVERIFY(desks.choose("part-ml-repair") && desks.openIt());
         QVERIFY(desks.inspection.isGradedVisit());
         QTRY_VERIFY_WITH_TIMEOUT(wayTo(desks, "describe") >= 0, 10'000);
         WorkPerformed work;

@@ -44,17 +44,39 @@ struct Desks {
         release.setDesk(&inspection);
     }
     [[nodiscard]] bool open(const QString& visit = {}) {
-        QSignalSpy opened(&opening, &VisitOpening::opened);
         opening.begin(QStringLiteral("QE-SML"));
         if (!QTest::qWaitFor([this] { return opening.canOpen() && opening.chosenWork() > 0; }, 10'000))
             return false;
         if (!visit.isEmpty())
             opening.setVisit(visit);
+        return openIt();
+    }
+    /// With a kind of visit chosen, and what is proposed for it.
+    [[nodiscard]] bool choose(const char* visit) {
+        opening.begin(QStringLiteral("QE-SML"));
+        if (!QTest::qWaitFor([this] { return opening.known(); }, 10'000))
+            return false;
+        opening.setVisit(QLatin1String(visit));
+        return QTest::qWaitFor([this] { return opening.known() && opening.canOpen(); }, 10'000);
+    }
+    [[nodiscard]] bool openIt() {
+        QSignalSpy opened(&opening, &VisitOpening::opened);
         opening.openIt();
         if (!QTest::qWaitFor([&] { return opened.size() == 1; }, 10'000))
             return false;
         inspection.setInspection(opened.first().first().toString());
         return QTest::qWaitFor([this] { return inspection.loaded(); }, 10'000);
+    }
+    /// Writes down what was done on the burner.
+    void works() {
+        WorkPerformed work;
+        work.inspection = inspection.file()->inspection.id;
+        work.item = ItemId("BRN-1");
+        work.what = "new O-rings";
+        work.data = "Flare manual, 4";
+        work.grade = Grade::Minor;
+        inspection.post({work});
+        settle();
     }
     /// Until the record has answered all that was asked.
     void settle() {

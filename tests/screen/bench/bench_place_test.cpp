@@ -34,17 +34,6 @@ class BenchPlaceTest : public QObject {
         return at == all.end() ? nullptr : &*at;
     }
 
-    bool write(const char* entry) {
-        std::optional<bool> written;
-        hear(m_demo->house.desk.ask(
-                 [entry](Record& record) { return postText(record, record, entry, "words").has_value(); }),
-             this, [&](bool taken) { written = taken; });
-        if (!QTest::qWaitFor([&] { return written.has_value(); }, 30'000) || !*written)
-            return false;
-        m_demo->house.desk.written();
-        return true;
-    }
-
 private slots:
     void initTestCase() {
         m_demo = std::make_unique<DemoHouse>();
@@ -71,20 +60,20 @@ private slots:
         In<BenchPlace> bench(m_demo->house);
         bench.setShown(false);
         QTRY_VERIFY_WITH_TIMEOUT(bench.ready(), 30'000);
-        QVERIFY(write(calibrationThatEnded));
+        QVERIFY(isPosted(m_demo->house, calibrationThatEnded));
         const auto is = [&](BenchPlace::State state) {
             const auto* row = named(bench.inspections(), QStringLiteral("OL-2026-017"));
             return row && row->number == state;
         };
         bench.setShown(true);
         QTRY_VERIFY_WITH_TIMEOUT(is(BenchPlace::Unsupported), 30'000);
-        QVERIFY(write(calibrationAsItWas));
+        QVERIFY(isPosted(m_demo->house, calibrationAsItWas));
         QTRY_VERIFY_WITH_TIMEOUT(is(BenchPlace::Released), 30'000);
     }
     void aWithdrawnReleaseSaysSoFirst() {
         In<BenchPlace> bench(m_demo->house);
         QTRY_VERIFY_WITH_TIMEOUT(bench.ready(), 30'000);
-        QVERIFY(write(withdrawal));
+        QVERIFY(isPosted(m_demo->house, withdrawal));
         const auto withdrawn = [&] {
             const auto* row = named(bench.inspections(), QStringLiteral("OL-2026-017"));
             return row && row->number == BenchPlace::Withdrawn && row->detail.startsWith(QStringLiteral("withdrawn"));

@@ -19,27 +19,9 @@ const Signer inspectorA{PersonId("insp. A"), Capacity::IndependentCertifyingStaf
 
 /// A repair of the burner that is described; its lines stand open.
 bool beginsRepair(Desks& desks) {
-    desks.opening.begin(QStringLiteral("QE-SML"));
-    if (!QTest::qWaitFor([&] { return desks.opening.known(); }, 10'000))
+    if (!desks.choose("part-ml-repair") || !desks.openIt())
         return false;
-    desks.opening.setVisit(QStringLiteral("part-ml-repair"));
-    if (!QTest::qWaitFor([&] { return desks.opening.known() && desks.opening.canOpen(); }, 10'000))
-        return false;
-    QSignalSpy opened(&desks.opening, &VisitOpening::opened);
-    desks.opening.openIt();
-    if (!QTest::qWaitFor([&] { return opened.size() == 1; }, 10'000))
-        return false;
-    desks.inspection.setInspection(opened.first().first().toString());
-    if (!QTest::qWaitFor([&] { return desks.inspection.loaded(); }, 10'000))
-        return false;
-    WorkPerformed work;
-    work.inspection = desks.inspection.file()->inspection.id;
-    work.item = ItemId("BRN-1");
-    work.what = "new O-rings";
-    work.data = "Flare manual, 4";
-    work.grade = Grade::Minor;
-    desks.inspection.post({work});
-    desks.settle();
+    desks.works();
     return true;
 }
 

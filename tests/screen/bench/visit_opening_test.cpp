@@ -35,35 +35,6 @@ constexpr const char* europeanRules =
 constexpr const char* americanRules =
     R"({"entry":"programme.adopted","on":"2024-01-01","programme":"us-14cfr","balloons":["QN1"]})";
 
-bool post(Shop& shop, const char* text) {
-    const auto entry = entryFrom(std::string_view(text));
-    if (!entry)
-        return false;
-    auto numbered = *entry;
-    numbered.id = newEntryId();
-    const bool written = shop.ask([numbered](Record& record) {
-        return crownring::post(record, record, {{numbered, 0}}, {}).has_value();
-    });
-    shop.house.desk.written();
-    return written;
-}
-
-bool choose(Desks& desks, const char* visit) {
-    desks.opening.begin(QStringLiteral("QE-SML"));
-    if (!QTest::qWaitFor([&] { return desks.opening.known(); }, 10'000))
-        return false;
-    desks.opening.setVisit(QLatin1String(visit));
-    return QTest::qWaitFor([&] { return desks.opening.known() && desks.opening.canOpen(); }, 10'000);
-}
-bool openIt(Desks& desks) {
-    QSignalSpy opened(&desks.opening, &VisitOpening::opened);
-    desks.opening.openIt();
-    if (!QTest::qWaitFor([&] { return opened.size() == 1; }, 10'000))
-        return false;
-    desks.inspection.setInspection(opened.first().first().toString());
-    return QTest::qWaitFor([&] { return desks.inspection.loaded(); }, 10'000);
-}
-
 QStringList itemsAsked(InspectionDesk& desk) {
     QStringList items;
     for (int part = 0; part < desk.parts()->count(); ++part) {
@@ -83,7 +54,7 @@ private slots:
     /// What is fitted is no component by itself (ML.A.502, read in part): it is not offered for such a visit.
     void aComponentVisitOffersWhatIsLoose() {
         Shop shop;
-        QVERIFY(shop.ready() && post(shop, looseBurner));
+        QVERIFY(shop.ready() && isPosted(shop.house, looseBurner));
         In<VisitOpening> opening(shop.house);
         const auto offers = [&](const char* item) { return opening.items()->indexOf(QLatin1String(item)) >= 0; };
         opening.begin();
@@ -101,7 +72,7 @@ private slots:
     /// A list is answered by readings in a visit of its own, which is proposed with what it is for.
     void whatAListAsksToBeReadOpensARectification() {
         Shop shop;
-        QVERIFY(shop.ready() && post(shop, strengthTest));
+        QVERIFY(shop.ready() && isPosted(shop.house, strengthTest));
         In<VisitOpening> opening(shop.house);
         opening.beginRectification(QStringLiteral("QE-SML"), QStringLiteral("ENV-1"),
                                    QStringLiteral("fabric.strength-test"));
@@ -130,7 +101,7 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(opening.isEventUnknown(), 10'000);
         QVERIFY(!opening.canOpen());
         QCOMPARE(opening.proposals()->count(), 0);
-        QVERIFY(post(shop, hardLanding));
+        QVERIFY(isPosted(shop.house, hardLanding));
         QTRY_VERIFY_WITH_TIMEOUT(opening.known() && !opening.isEventUnknown() && opening.canOpen(), 10'000);
         QVERIFY(opening.chosenWork() > 0);
     }
@@ -138,22 +109,15 @@ private slots:
         Shop shop;
         QVERIFY(shop.ready());
         Desks desks(shop.house);
-        QVERIFY(choose(desks, "part-ml-repair"));
+        QVERIFY(desks.choose("part-ml-repair"));
         QCOMPARE(desks.opening.chosenWork(), 0);
         for (const auto& proposal : desks.opening.proposals()->choices())
             QVERIFY2(!proposal.label.contains(QStringLiteral("review"), Qt::CaseInsensitive),
                      qPrintable(proposal.label));
-        QVERIFY(openIt(desks));
+        QVERIFY(desks.openIt());
         QCOMPARE(itemsAsked(desks.inspection), QStringList());
         QVERIFY(desks.inspection.untouched().contains(QStringLiteral("ENV-1, BRN-1")));
-        WorkPerformed work;
-        work.inspection = desks.inspection.file()->inspection.id;
-        work.item = ItemId("BRN-1");
-        work.what = "new O-rings";
-        work.data = "Flare manual, 4";
-        work.grade = Grade::Minor;
-        desks.inspection.post({work});
-        desks.settle();
+        desks.works();
         QTRY_COMPARE_WITH_TIMEOUT(itemsAsked(desks.inspection), QStringList(QStringLiteral("BRN-1")), 10'000);
         QVERIFY(!desks.inspection.untouched().contains(QStringLiteral("BRN-1")));
     }
@@ -162,8 +126,8 @@ private slots:
         Shop shop;
         QVERIFY(shop.ready());
         Desks desks(shop.house);
-        QVERIFY(choose(desks, "part-ml-owner-tasks"));
-        QVERIFY(openIt(desks));
+        QVERIFY(desks.choose("part-ml-owner-tasks"));
+        QVERIFY(desks.openIt());
         QVERIFY(desks.inspection.ownerTasks()->count() > 3);
 
         In<EntryForm> form(shop.house);
@@ -185,7 +149,7 @@ private slots:
         Shop shop;
         QVERIFY(shop.ready());
         for (const char* each : {europeanRules, americanBalloon, americanEnvelope, americanFitting, americanRules})
-            QVERIFY2(post(shop, each), each);
+            QVERIFY2(isPosted(shop.house, each), each);
         In<SubjectPage> page(shop.house);
         page.showBalloon(QStringLiteral("QN1"));
         QTRY_VERIFY_WITH_TIMEOUT(page.found() && page.dues()->count() > 0, 20'000);

@@ -19,13 +19,7 @@ class DirectivesDeskTest : public QObject {
 
     std::unique_ptr<DemoHouse> m_demo;
 
-    [[nodiscard]] bool say(const char* lines) {
-        auto posted = m_demo->house.desk.ask(
-            [lines](Record& record) { return postText(record, record, lines, "test").has_value(); });
-        posted.waitForFinished();
-        m_demo->house.desk.written();
-        return posted.result() && m_demo->settled();
-    }
+    [[nodiscard]] bool say(const char* lines) { return isPosted(m_demo->house, lines) && m_demo->settled(); }
     static const HeldItem* heldIn(DirectivesDesk& desk, const char* item) {
         const auto& items = desk.held()->items();
         const auto at = std::ranges::find(items, QString::fromLatin1(item), &HeldItem::item);

@@ -16,13 +16,7 @@ class DirectiveFormTest : public QObject {
 
     std::unique_ptr<FormHand> m_hand;
 
-    [[nodiscard]] bool say(const char* lines) {
-        auto posted = m_hand->house().desk.ask(
-            [lines](Record& record) { return postText(record, record, lines, "test").has_value(); });
-        posted.waitForFinished();
-        m_hand->house().desk.written();
-        return posted.result() && m_hand->settled();
-    }
+    [[nodiscard]] bool say(const char* lines) { return isPosted(m_hand->house(), lines) && m_hand->settled(); }
     [[nodiscard]] std::shared_ptr<const DirectiveBook> book() {
         auto asked = m_hand->house().desk.ask(
             [](Record& record) { return directiveBook(record, *CivilDate::parse("2026-11-25")).value(); });

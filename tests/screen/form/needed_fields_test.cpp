@@ -27,13 +27,6 @@ const char* const repairWithoutGrade =
     R"({"entry":"inspection.opened","id":"v1","on":"2026-11-20","inspection":"V-1","visit":"part-ml-repair","balloon":"QE-SML","items":["ENV-1","BRN-1"]}
 {"entry":"work.performed","id":"w1","on":"2026-11-20","by":"insp. A","inspection":"V-1","item":"BRN-1","what":"new O-ring","data":"Flare manual, 4"})";
 
-bool posted(Shop& shop, const std::string& lines) {
-    const bool written =
-        shop.ask([lines](Record& record) { return postText(record, record, lines, "test").has_value(); });
-    shop.house.desk.written();
-    return written;
-}
-
 }
 
 class NeededFieldsTest : public QObject {
@@ -55,7 +48,7 @@ private slots:
     }
     void aReasonOpensTheFieldThatAnswersIt() {
         Shop shop;
-        QVERIFY(shop.ready() && posted(shop, repairWithoutGrade));
+        QVERIFY(shop.ready() && isPosted(shop.house, repairWithoutGrade));
         In<EntryForm> form(shop.house);
         form.correct(QStringLiteral("w1"), QStringLiteral("grade"));
         QTRY_VERIFY_WITH_TIMEOUT(form.isOpen(), 10'000);

@@ -38,15 +38,7 @@ class ReturnDeskTest : public QObject {
 
     std::unique_ptr<DemoHouse> m_demo;
 
-    bool post(const char* line) {
-        bool written = false;
-        hear(m_demo->house.desk.ask(
-                 [line](Record& record) { return postText(record, record, line, "test").has_value(); }),
-             this, [&](bool taken) { written = taken; });
-        const bool done = QTest::qWaitFor([&] { return written; }, 30'000);
-        m_demo->house.desk.written();
-        return done && m_demo->settled();
-    }
+    bool post(const char* line) { return isPosted(m_demo->house, line) && m_demo->settled(); }
     static int standing(ReturnDesk& desk) {
         return static_cast<int>(std::ranges::count(desk.listed()->choices(), true, &Choice::chosen));
     }
