@@ -33,6 +33,7 @@ struct Sending {
     std::string to;
     CivilDate day;
     std::string by;
+    std::optional<TimeOfDay> time{}; ///< UTC; absent: what is fitted comes off after the flights of the day
 };
 [[nodiscard]] Results<Receipt> sendAway(Journal& journal, Books& books, const Sending& sending);
 
@@ -49,8 +50,11 @@ struct Returning {
     std::optional<CivilDate> tested; ///< absent: on the day of the return
     CivilDate day;
     std::string by;
+    std::optional<TimeOfDay> time{};     ///< UTC; absent: 18:00
+    std::optional<PersonId> signatory{}; ///< of his document
+    std::string licence{};               ///< of who signed it
 };
-/// NotAway for an item that was not sent, NothingReturned where none is named.
+/// NotAway for an item that was not sent, NothingReturned where none is named; TestedBeforeSent, TestedAfterBack.
 [[nodiscard]] Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& returning);
 
 }
