@@ -209,8 +209,10 @@ void DirectiveForm::showAsked(std::string_view kind, FormFields& fields) {
     for (const char* key : {"method", "capacity", "licence", "ref", "amoc"})
         fields.setShown(key, isDone);
     fields.setShown("why", !isDone);
-    const bool isSigned = !fields.value("capacity").isEmpty();
-    fields.setShown("licence", isDone && !isSigned);
+    const auto* capacity = fields.field("capacity");
+    fields.setShown("capacity", isDone && capacity && capacity->choices.size() > 1); // else nothing is to be chosen
+    const bool isOwnWord = !fields.value("capacity").isEmpty();
+    fields.setShown("licence", isDone && !isOwnWord);
 }
 
 void DirectiveForm::offer(FormFields& fields, const DirectivesKnown& known, const std::string& directive,
