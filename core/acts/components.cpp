@@ -124,8 +124,8 @@ Results<Receipt> sendAway(Journal& journal, Books& books, const Sending& sending
     if (!facts)
         return refusedFor(facts.error());
     for (const auto& item : *facts) {
-        writing.takeOff(item, sending.day, {});
-        writing.say(sending.day, {}, ItemState{item.id, ServiceState::Away, sending.to});
+        writing.takeOff(item, sending.day, sending.time);
+        writing.say(sending.day, sending.time, ItemState{item.id, ServiceState::Away, sending.to});
     }
     return writing.post();
 }
@@ -138,6 +138,11 @@ Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& retur
     all.insert(all.end(), returning.condemned.begin(), returning.condemned.end());
     if (auto twice = namedTwice(std::move(all)))
         return refusedFor(std::move(*twice));
+    if (returning.tested && returning.day < *returning.tested)
+        return refusedFor(Problem{PartFault::TestedAfterBack, {*returning.tested, returning.day}, atKey("tested")});
+    // With a time: what is sent and comes back on one day keeps that order.
+    const auto time = returning.time.value_or(TimeOfDay(18, 0));
+    const auto tested = returning.tested.value_or(returning.day);
     for (const auto* named : {&returning.items, &returning.condemned}) {
         const auto facts = writing.factsOf(*named, returning.day);
         if (!facts)
@@ -148,6 +153,9 @@ Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& retur
                 return refusedFor(Problem{PartFault::Condemned, {item.id}});
             if (!wasHot && (!item.out || item.out->state != ServiceState::Away || item.out->part))
                 return refusedFor(Problem{PartFault::NotAway, {item.id}});
+            if (returning.tested && *returning.tested < item.out->since)
+                return refusedFor(Problem{
+                    PartFault::TestedBeforeSent, {item.id, *returning.tested, item.out->since}, atKey("tested")});
         }
     }
     for (const auto& item : returning.items) {
@@ -160,13 +168,14 @@ Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& retur
             done.method = returning.method;
             done.ref = returning.ref;
             done.mark = returning.mark;
-            writing.say(returning.tested.value_or(returning.day), {}, std::move(done));
+            done.signatory = returning.signatory;
+            done.licence = returning.licence;
+            writing.say(tested, tested == returning.day ? returning.time : std::nullopt, std::move(done));
         }
-        // With a time: what is sent and comes back on one day keeps that order.
-        writing.say(returning.day, TimeOfDay(18, 0), ItemState{item, ServiceState::InService, {}, returning.release});
+        writing.say(returning.day, time, ItemState{item, ServiceState::InService, {}, returning.release});
     }
     for (const auto& item : returning.condemned)
-        writing.say(returning.day, TimeOfDay(18, 0), ItemState{item, ServiceState::Condemned, {}});
+        writing.say(returning.day, time, ItemState{item, ServiceState::Condemned, {}});
     return writing.post();
 }
 
