@@ -243,8 +243,7 @@ void VisitOpening::showDirectives() {
     for (const auto& row : m_offer->due.rows)
         if (const auto directive = directiveOf(row.requirement->id);
             directive && row.requirement->force == Force::Mandatory && row.state.standing < Standing::Clear)
-            rows.push_back({inward(directive->text()),
-                            tr("%1: %2").arg(inward(directive->text()), words::said(row.requirement->title)),
+            rows.push_back({inward(directive->text()), words::said(row.requirement->title),
                             joined({inward(row.item->id.text()), Words::standing(row.state), DueTexts::left(row),
                                     Words::because(row)},
                                    QStringLiteral(" · ")),

@@ -270,11 +270,11 @@ private slots:
         Desks desks(shop.house);
         QVERIFY(desks.open());
         const auto rest = desks.inspection.restOpen();
-        desks.inspection.setFinding(0, QStringLiteral("scuffed"));
+        desks.inspection.setFinding(1, QStringLiteral("scuffed")); // the first line wants a look of its own
         QCOMPARE(desks.inspection.restOpen(), rest - 1);
         desks.inspection.settleRest(); // while the finding is on its way
         desks.settle();
-        const auto& row = desks.inspection.lines()->rows().front();
+        const auto& row = desks.inspection.lines()->rows()[1];
         QCOMPARE(row.finding, QStringLiteral("scuffed"));
         QCOMPARE(row.state, 0);
     }
@@ -301,6 +301,7 @@ private slots:
                 refusedForADefect += barred && desks.release.outcome() == 0 && !desks.release.maySign() ? 1 : 0;
                 if (walk % 2 == 1 && step % 12 == 11) {
                     tidy(desks);
+                    desks.looksAtEverything();
                     if (dice() % 2 == 0)
                         desks.signs();
                 }
