@@ -4,8 +4,8 @@
 /// An independent reading of the rules of the record, in the plainest way: sort all live entries, walk through them
 /// once, add flight by flight. Slow, and nothing of the program's folds is used.
 
-#include "queries/plain_apart.h"
 #include "plain_matters.h"
+#include "queries/plain_apart.h"
 #include "record/entry_json.h"
 #include "registry/fabric_history.h"
 #include "registry/item_facts.h"

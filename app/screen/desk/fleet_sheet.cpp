@@ -287,8 +287,8 @@ const BalloonCard* FleetSheet::card(const Registration& balloon) const {
     return at == cards.end() || at->balloon != balloon ? nullptr : &*at;
 }
 
-/// What binds it, the worst; of what stands clear or nearing that which comes first by its day. Its pace is not known here:
-/// what is limited by use alone stands after what has a day.
+/// What binds it, the worst; of what stands clear or nearing that which comes first by its day. Its pace is not known
+/// here: what is limited by use alone stands after what has a day.
 const DueRow* FleetSheet::worstOf(const ItemId& item) const {
     const auto atNoPace = [](const ItemFacts&) { return RecentUse{{}, Days(0)}; };
     return crownring::headlineOf(rowsOf(item), atNoPace, on()).row;

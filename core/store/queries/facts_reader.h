@@ -4,8 +4,8 @@
 /// Reads the facts of one item or of all items on a day. Both ways run the same statements; for all items they are read
 /// in the order of the items and laid side by side. All rows are read whatever the day, and counted.
 
-#include "registry/item_facts.h"
 #include "registry/apart/kept_apart.h"
+#include "registry/item_facts.h"
 #include "store/accounts/account.h"
 #include "store/projection/counted_use.h"
 #include "store/queries/balloon_facts.h"
