@@ -6,6 +6,7 @@
 #include "problem/faults/use_fault.h"
 
 #include <algorithm>
+#include <map>
 
 namespace crownring {
 
@@ -40,6 +41,19 @@ public:
             return false;
         say(on, time, std::move(removed));
         return true;
+    }
+    /// Now, or a minute after the latest word on where it is, where that was said in the same minute or later that day:
+    /// what answers comes behind it.
+    [[nodiscard]] Result<TimeOfDay> behind(const ItemId& item, CivilDate on, TimeOfDay time) {
+        const auto told = m_books.told({Subject::Item, item.text(), {kindName<ItemState>()}, on});
+        if (!told)
+            return tl::unexpected(told.error());
+        constexpr int last = 24 * 60 - 1;
+        int minute = time.minutes();
+        for (const auto& line : *told)
+            if (const auto& now = nowOf(line); now.on == on && now.time)
+                minute = std::clamp(now.time->minutes() + 1, minute, last);
+        return TimeOfDay(minute / 60, minute % 60);
     }
     [[nodiscard]] Results<Receipt> post() { return crownring::post(m_journal, m_books, std::move(m_entries), {}); }
 
@@ -158,6 +172,14 @@ Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& retur
                     PartFault::TestedBeforeSent, {item.id, *returning.tested, item.out->since}, atKey("tested")});
         }
     }
+    std::map<ItemId, TimeOfDay> at;
+    for (const auto* named : {&returning.items, &returning.condemned})
+        for (const auto& item : *named) {
+            const auto behind = writing.behind(item, returning.day, time);
+            if (!behind)
+                return refusedFor(behind.error());
+            at.emplace(item, *behind);
+        }
     for (const auto& item : returning.items) {
         const auto own = returning.each.find(item);
         const auto requirement = own == returning.each.end() ? returning.requirement : own->second;
@@ -172,10 +194,10 @@ Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& retur
             done.licence = returning.licence;
             writing.say(tested, tested == returning.day ? returning.time : std::nullopt, std::move(done));
         }
-        writing.say(returning.day, time, ItemState{item, ServiceState::InService, {}, returning.release});
+        writing.say(returning.day, at.at(item), ItemState{item, ServiceState::InService, {}, returning.release});
     }
     for (const auto& item : returning.condemned)
-        writing.say(returning.day, time, ItemState{item, ServiceState::Condemned, {}});
+        writing.say(returning.day, at.at(item), ItemState{item, ServiceState::Condemned, {}});
     return writing.post();
 }
 

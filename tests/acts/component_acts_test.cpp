@@ -137,6 +137,19 @@ private slots:
             R"({"entry":"item.state","on":"2025-04-01","time":"11:10Z","by":"Ada Rhos","item":"C1","state":"quarantined"})");
         QVERIFY(facts("C1").out && facts("C1").out->state == ServiceState::Quarantined);
     }
+    void whatIsSentAndComesBackInOneMinuteIsBack() {
+        const auto today = *CivilDate::parse("2025-04-01");
+        const TimeOfDay now(10, 50);
+        QVERIFY(sendAway(record(), record(), {{ItemId("C1"), ItemId("C2")}, "Test House", today, "Ada Rhos", now}));
+        Returning returning;
+        returning.items = {ItemId("C1")};
+        returning.condemned = {ItemId("C2")};
+        returning.day = today;
+        returning.time = now;
+        QVERIFY(takeBack(record(), record(), returning));
+        QVERIFY(!facts("C1").out);
+        QVERIFY(facts("C2").out->state == ServiceState::Condemned);
+    }
     void aTestIsNotBeforeTheSendingNorAfterTheReturn() {
         QVERIFY(
             sendAway(record(), record(), {{ItemId("C1")}, "Test House", *CivilDate::parse("2025-04-01"), "Ada Rhos"}));

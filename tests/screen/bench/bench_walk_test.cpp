@@ -301,7 +301,6 @@ private slots:
                 refusedForADefect += barred && desks.release.outcome() == 0 && !desks.release.maySign() ? 1 : 0;
                 if (walk % 2 == 1 && step % 12 == 11) {
                     tidy(desks);
-                    desks.looksAtEverything();
                     if (dice() % 2 == 0)
                         desks.signs();
                 }
