@@ -13,6 +13,7 @@
 #include "words/question_text.h"
 
 #include <QtCore/QDate>
+#include <QtCore/QDateTime>
 #include <nlohmann/json.hpp>
 
 #include <fstream>
@@ -138,6 +139,11 @@ Result<std::string> codeIn(const std::string& file) {
 CivilDate today() { return *CivilDate::parse(QDate::currentDate().toString(Qt::ISODate).toStdString()); }
 
 Result<CivilDate> dayFrom(const std::string& text) { return text.empty() ? today() : CivilDate::parse(text); }
+
+std::optional<TimeOfDay> timeOn(CivilDate day) {
+    const auto now = QDateTime::currentDateTimeUtc().time();
+    return day == today() ? std::optional(TimeOfDay(now.hour(), now.minute())) : std::nullopt;
+}
 
 Result<SaidWhen> whenFrom(const std::string& day, const std::string& time) {
     return dayFrom(day).and_then([&](CivilDate on) -> Result<SaidWhen> {

@@ -64,6 +64,8 @@ int write(const Common& common, const std::function<Results<std::string>(Record&
 /// A day from the command line; today when empty.
 [[nodiscard]] Result<CivilDate> dayFrom(const std::string& text);
 [[nodiscard]] CivilDate today();
+/// What is posted as it happens carries the time (UTC); nothing of another day than today.
+[[nodiscard]] std::optional<TimeOfDay> timeOn(CivilDate day);
 /// When it is said to be: a day, today when empty, and a time where one is given.
 struct SaidWhen {
     CivilDate on;

@@ -6,6 +6,7 @@
 #include "problem/faults/use_fault.h"
 
 #include <algorithm>
+#include <map>
 
 namespace crownring {
 
@@ -40,6 +41,19 @@ public:
             return false;
         say(on, time, std::move(removed));
         return true;
+    }
+    /// Now, or a minute after the latest word on where it is, where that was said in the same minute or later that day:
+    /// what answers comes behind it.
+    [[nodiscard]] Result<TimeOfDay> behind(const ItemId& item, CivilDate on, TimeOfDay time) {
+        const auto told = m_books.told({Subject::Item, item.text(), {kindName<ItemState>()}, on});
+        if (!told)
+            return tl::unexpected(told.error());
+        constexpr int last = 24 * 60 - 1;
+        int minute = time.minutes();
+        for (const auto& line : *told)
+            if (const auto& now = nowOf(line); now.on == on && now.time)
+                minute = std::clamp(now.time->minutes() + 1, minute, last);
+        return TimeOfDay(minute / 60, minute % 60);
     }
     [[nodiscard]] Results<Receipt> post() { return crownring::post(m_journal, m_books, std::move(m_entries), {}); }
 
@@ -124,8 +138,8 @@ Results<Receipt> sendAway(Journal& journal, Books& books, const Sending& sending
     if (!facts)
         return refusedFor(facts.error());
     for (const auto& item : *facts) {
-        writing.takeOff(item, sending.day, {});
-        writing.say(sending.day, {}, ItemState{item.id, ServiceState::Away, sending.to});
+        writing.takeOff(item, sending.day, sending.time);
+        writing.say(sending.day, sending.time, ItemState{item.id, ServiceState::Away, sending.to});
     }
     return writing.post();
 }
@@ -138,6 +152,11 @@ Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& retur
     all.insert(all.end(), returning.condemned.begin(), returning.condemned.end());
     if (auto twice = namedTwice(std::move(all)))
         return refusedFor(std::move(*twice));
+    if (returning.tested && returning.day < *returning.tested)
+        return refusedFor(Problem{PartFault::TestedAfterBack, {*returning.tested, returning.day}, atKey("tested")});
+    // With a time: what is sent and comes back on one day keeps that order.
+    const auto time = returning.time.value_or(TimeOfDay(18, 0));
+    const auto tested = returning.tested.value_or(returning.day);
     for (const auto* named : {&returning.items, &returning.condemned}) {
         const auto facts = writing.factsOf(*named, returning.day);
         if (!facts)
@@ -148,8 +167,19 @@ Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& retur
                 return refusedFor(Problem{PartFault::Condemned, {item.id}});
             if (!wasHot && (!item.out || item.out->state != ServiceState::Away || item.out->part))
                 return refusedFor(Problem{PartFault::NotAway, {item.id}});
+            if (returning.tested && *returning.tested < item.out->since)
+                return refusedFor(Problem{
+                    PartFault::TestedBeforeSent, {item.id, *returning.tested, item.out->since}, atKey("tested")});
         }
     }
+    std::map<ItemId, TimeOfDay> at;
+    for (const auto* named : {&returning.items, &returning.condemned})
+        for (const auto& item : *named) {
+            const auto behind = writing.behind(item, returning.day, time);
+            if (!behind)
+                return refusedFor(behind.error());
+            at.emplace(item, *behind);
+        }
     for (const auto& item : returning.items) {
         const auto own = returning.each.find(item);
         const auto requirement = own == returning.each.end() ? returning.requirement : own->second;
@@ -160,13 +190,14 @@ Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& retur
             done.method = returning.method;
             done.ref = returning.ref;
             done.mark = returning.mark;
-            writing.say(returning.tested.value_or(returning.day), {}, std::move(done));
+            done.signatory = returning.signatory;
+            done.licence = returning.licence;
+            writing.say(tested, tested == returning.day ? returning.time : std::nullopt, std::move(done));
         }
-        // With a time: what is sent and comes back on one day keeps that order.
-        writing.say(returning.day, TimeOfDay(18, 0), ItemState{item, ServiceState::InService, {}, returning.release});
+        writing.say(returning.day, at.at(item), ItemState{item, ServiceState::InService, {}, returning.release});
     }
     for (const auto& item : returning.condemned)
-        writing.say(returning.day, TimeOfDay(18, 0), ItemState{item, ServiceState::Condemned, {}});
+        writing.say(returning.day, at.at(item), ItemState{item, ServiceState::Condemned, {}});
     return writing.post();
 }
 

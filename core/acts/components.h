@@ -34,6 +34,7 @@ struct Sending {
     std::string to;
     CivilDate day;
     std::string by;
+    std::optional<TimeOfDay> time{}; ///< UTC; absent: what is fitted comes off after the flights of the day
 };
 /// NamedTwice for an item that is.
 [[nodiscard]] Results<Receipt> sendAway(Journal& journal, Books& books, const Sending& sending);
@@ -51,9 +52,13 @@ struct Returning {
     std::optional<CivilDate> tested; ///< absent: on the day of the return
     CivilDate day;
     std::string by;
+    std::optional<TimeOfDay> time{};     ///< UTC; absent: 18:00
+    std::optional<PersonId> signatory{}; ///< of his document
+    std::string licence{};               ///< of who signed it
 };
 /// NotAway for an item that was not sent, NothingReturned where none is named, NamedTwice for what is tested and
 /// condemned; Condemned for what was overheated and would come back good.
+/// TestedBeforeSent, TestedAfterBack.
 [[nodiscard]] Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& returning);
 
 }

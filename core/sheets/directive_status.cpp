@@ -13,13 +13,14 @@ namespace {
 
 using namespace paper;
 
-ReviewPhrase statusOf(const std::string& standing) {
+ReviewPhrase statusOf(const DirectiveStatusLine& line) {
+    const auto& standing = line.standing;
     if (standing == "not-bound")
         return ReviewPhrase::StatusNotApplicable;
     if (standing == "unproven")
         return ReviewPhrase::StatusUnproven;
     if (standing == "lapsed")
-        return ReviewPhrase::StatusOverdue;
+        return line.atOnce ? ReviewPhrase::StatusAtOnce : ReviewPhrase::StatusOverdue;
     if (standing == "closed")
         return ReviewPhrase::StatusClosed;
     if (standing == "superseded")
@@ -60,7 +61,7 @@ paper::Document directiveStatus(const Registration& balloon, CivilDate on,
         table.columns.push_back({in.say(label)});
     for (const auto& line : lines)
         table.rows.push_back({numberText(line, in) + ": " + line.title, line.item.text(),
-                              in.say(statusOf(line.standing), {line.why}), methodText(line, in), doneText(line, in),
+                              in.say(statusOf(line), {line.why}), methodText(line, in), doneText(line, in),
                               in.say(line.next)});
     document.blocks.emplace_back(std::move(table));
     document.blocks.emplace_back(Paragraph{in.say(ReviewPhrase::StatusRests), Emphasis::Quiet});

@@ -24,6 +24,7 @@ struct DirectiveStatusLine {
     bool recommended = false;
     ItemId item;
     std::string standing; ///< "lapsed", "not-bound" … as crownringctl says
+    bool atOnce = false;  ///< lapsed because it comes before the next flight: nothing is late yet
     Argument why;         ///< it is bound or not, or why nobody knows
     std::string method;   ///< of the last compliance that counts; empty: none
     std::string by;       ///< by other means: that document

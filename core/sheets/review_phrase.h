@@ -39,6 +39,7 @@ enum class ReviewPhrase : std::uint8_t {
     StatusNotApplicable, ///< %1: why
     StatusUnproven,      ///< %1: why
     StatusOverdue,
+    StatusAtOnce,
     StatusClosed,
     StatusSuperseded,
     StatusUpcoming,

@@ -14,11 +14,18 @@ Item {
     property bool phone: false
     property bool unfolded: false // on a phone all that is known of it
     property string shownEntry: ""
+    property bool untouched: true // nothing was scrolled or chosen since it was opened: its top is shown
     readonly property bool roomy: pane.unfolded || !pane.phone
 
     signal itemAsked(item: string)
     signal correctAsked(entry: string)
     signal answerAsked(directive: string, revision: string, about: string, items: var)
+
+    // Whenever its head is laid out anew.
+    function toTop() {
+        if (pane.untouched)
+            Qt.callLater(rows.positionViewAtBeginning);
+    }
 
     Connections {
         target: pane.desk
@@ -27,13 +34,10 @@ Item {
                 return;
             pane.shownEntry = pane.desk.entry;
             pane.unfolded = false;
-            toTop.start();
+            pane.untouched = true;
+            rows.currentIndex = -1;
+            pane.toTop();
         }
-    }
-    Timer {
-        id: toTop // once its head is laid out
-        interval: 0
-        onTriggered: rows.positionViewAtBeginning()
     }
     EmptyPlace {
         anchors.fill: parent
@@ -44,12 +48,19 @@ Item {
     }
     RowList {
         id: rows
+        objectName: "directive.list"
         anchors.top: parent.top
         anchors.bottom: foot.top
         width: parent.width
         visible: pane.desk.entry !== ""
         name: pane.desk.leaf === 0 ? qsTr("Whom it binds") : pane.desk.leaf === 1 ? qsTr("Of whom nobody knows") : qsTr("Who is not bound")
         model: pane.desk.held
+        bottomMargin: 60 - foot.height // rows at the end stay where they are, too, when the foot goes
+        onMovementStarted: pane.untouched = false
+        onCurrentIndexChanged: {
+            if (rows.currentIndex >= 0)
+                pane.untouched = false;
+        }
         header: Column {
             id: head
             x: pane.phone ? Theme.wide : Theme.broad
@@ -57,6 +68,7 @@ Item {
             topPadding: Theme.wide
             bottomPadding: Theme.snug
             spacing: Theme.gap
+            onHeightChanged: pane.toTop()
             Column {
                 width: parent.width
                 spacing: Theme.tight

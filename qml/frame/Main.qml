@@ -117,6 +117,7 @@ Window {
         id: form
         onBalloonAsked: balloon => window.goToBalloon(balloon)
         onItemAsked: item => window.goToItem(item)
+        onSaved: balloons.pool.tickNone() // something was done with what was ticked
     }
 
     Shortcut { sequence: "Ctrl+K"; onActivated: search.open() }

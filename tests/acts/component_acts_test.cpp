@@ -119,6 +119,73 @@ private slots:
         QVERIFY(takeBack(record(), record(), returning));
         QVERIFY(facts("C1").out->state == ServiceState::Condemned);
     }
+    /// What the program posts as it happens carries the time (02, "Moments").
+    void whatCameBackThisMorningIsQuarantinedBeforeNoon() {
+        const auto today = *CivilDate::parse("2025-04-01");
+        QVERIFY(sendAway(record(), record(), {{ItemId("C1")}, "Test House", today, "Ada Rhos", TimeOfDay(10, 50)}));
+        Returning returning;
+        returning.items = {ItemId("C1")};
+        returning.requirement = RequirementId("adr.periodic-test");
+        returning.day = today;
+        returning.time = TimeOfDay(10, 58);
+        const auto back = takeBack(record(), record(), returning);
+        QVERIFY(back && back->ids.size() == 2);
+        for (const auto& id : back->ids)
+            QVERIFY(record().line(id).value()->entry.time == TimeOfDay(10, 58));
+        posted(
+            record(),
+            R"({"entry":"item.state","on":"2025-04-01","time":"11:10Z","by":"Ada Rhos","item":"C1","state":"quarantined"})");
+        QVERIFY(facts("C1").out && facts("C1").out->state == ServiceState::Quarantined);
+    }
+    void whatIsSentAndComesBackInOneMinuteIsBack() {
+        const auto today = *CivilDate::parse("2025-04-01");
+        const TimeOfDay now(10, 50);
+        QVERIFY(sendAway(record(), record(), {{ItemId("C1"), ItemId("C2")}, "Test House", today, "Ada Rhos", now}));
+        Returning returning;
+        returning.items = {ItemId("C1")};
+        returning.condemned = {ItemId("C2")};
+        returning.day = today;
+        returning.time = now;
+        QVERIFY(takeBack(record(), record(), returning));
+        QVERIFY(!facts("C1").out);
+        QVERIFY(facts("C2").out->state == ServiceState::Condemned);
+    }
+    void aTestIsNotBeforeTheSendingNorAfterTheReturn() {
+        QVERIFY(
+            sendAway(record(), record(), {{ItemId("C1")}, "Test House", *CivilDate::parse("2025-04-01"), "Ada Rhos"}));
+        Returning returning;
+        returning.items = {ItemId("C1")};
+        returning.requirement = RequirementId("adr.periodic-test");
+        returning.day = *CivilDate::parse("2025-04-20");
+        const auto refusedFor = [&](const char* tested) {
+            returning.tested = CivilDate::parse(tested).value();
+            const auto receipt = takeBack(record(), record(), returning);
+            return receipt ? std::string()
+                           : std::string(rowOf(std::get<PartFault>(receipt.error().front().fault)).name);
+        };
+        QCOMPARE(refusedFor("2025-03-31"), std::string("tested-before-sent"));
+        QCOMPARE(refusedFor("2025-04-21"), std::string("tested-after-back"));
+        QVERIFY(facts("C1").out->state == ServiceState::Away);
+        QCOMPARE(refusedFor("2025-04-01"), std::string());
+    }
+    /// Number, signatory and licence make it a paper (02, "Evidence").
+    void aTestThatIsSignedOnItsDocumentIsNoOpenQuestion() {
+        const auto evidenceWith = [&](const char* item, const char* licence) {
+            const auto day = *CivilDate::parse("2025-04-01");
+            Returning returning;
+            returning.items = {ItemId(item)};
+            returning.requirement = RequirementId("adr.periodic-test");
+            returning.ref = "TH 7";
+            returning.signatory = PersonId("T. Ester");
+            returning.licence = licence;
+            returning.day = day;
+            const bool done = sendAway(record(), record(), {{ItemId(item)}, "Test House", day, "Ada Rhos"}) &&
+                              takeBack(record(), record(), returning);
+            return done ? std::optional(facts(item).done.back().evidence) : std::nullopt;
+        };
+        QVERIFY(evidenceWith("C1", "TH.12") == Evidence::Paper);
+        QVERIFY(evidenceWith("C2", "") == Evidence::Stated);
+    }
 
     void oneAnswerIsForAllOfThemOrForNone() {
         AnsweringMany answering;
@@ -150,7 +217,6 @@ private slots:
 };
 
 CROWNRING_TEST(ComponentActsTest)
-
 }
 
 #include "component_acts_test.moc"

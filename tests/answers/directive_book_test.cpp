@@ -50,12 +50,12 @@ private slots:
         const auto book = fleet.book("2025-03-01");
         QCOMPARE(book->lines.size(), std::size_t{1});
         const auto& line = book->lines.front();
-        QCOMPARE(counts(line), (std::vector<int>{1, 0, 0, 1, 0}));
+        QCOMPARE(counts(line), (std::vector<int>{0, 1, 0, 0, 1, 0}));
         QCOMPARE(line.bound(), 1); // what is unknown is not called bound, and not left out
         QCOMPARE(line.rows.front()->item->id, ItemId("R1"));
         fleet.say(complied("AD-1", "R1", "2025-03-02"));
         fleet.say(excused("AD-1", "R2", "2025-03-02"));
-        QCOMPARE(counts(fleet.book("2025-03-03")->lines.front()), (std::vector<int>{0, 0, 1, 0, 1}));
+        QCOMPARE(counts(fleet.book("2025-03-03")->lines.front()), (std::vector<int>{0, 0, 0, 1, 0, 1}));
     }
 
     void whatIsDueAgainAndPastIsOverdueThoughItWasAnswered() {
@@ -63,11 +63,30 @@ private slots:
         fleet.say(issued("AD-1", R"({"kinds":["envelope"],"serials":[{"from":"100","to":"200"}]})",
                          R"(,"first":{"by":"2025-06-30"},"repeat":{"months":6})"));
         const auto shares = [&](const char* on) { return counts(fleet.book(on)->lines.front()); };
-        QCOMPARE(shares("2025-03-01"), (std::vector<int>{0, 1, 0, 1, 0})); // "A-201" is written otherwise: unknown
-        QCOMPARE(shares("2025-07-01"), (std::vector<int>{1, 0, 0, 1, 0}));
+        QCOMPARE(shares("2025-03-01"), (std::vector<int>{0, 0, 1, 0, 1, 0})); // "A-201" is written otherwise: unknown
+        QCOMPARE(shares("2025-07-01"), (std::vector<int>{1, 0, 0, 0, 1, 0}));
         fleet.say(complied("AD-1", "E1", "2025-07-02"));
-        QCOMPARE(shares("2025-07-03"), (std::vector<int>{0, 0, 1, 1, 0}));
-        QCOMPARE(shares("2026-01-03"), (std::vector<int>{1, 0, 0, 1, 0}));
+        QCOMPARE(shares("2025-07-03"), (std::vector<int>{0, 0, 0, 1, 1, 0}));
+        QCOMPARE(shares("2026-01-03"), (std::vector<int>{1, 0, 0, 0, 1, 0}));
+    }
+
+    void beforeTheNextFlightIsLateOnceItHasFlownSince() {
+        Fleet fleet;
+        fleet.say(R"({"entry":"flight.logged","on":"2025-02-28","balloon":"QE-ONE","minutes":60})");
+        fleet.say(issued("AD-1", burnersWithValve)); // effective 2025-03-01
+        const auto share = [&](const char* on) { return shareOf(*fleet.book(on)->lines.front().rows.front()); };
+        QVERIFY(share("2025-03-01") == DirectiveShare::AtOnce);
+        QVERIFY(share("2026-03-01") == DirectiveShare::AtOnce); // on the ground for a year
+        QCOMPARE(fleet.book("2025-03-01")->lines.front().rows.front()->state.standing, Standing::Lapsed); // it grounds
+        fleet.say(R"({"entry":"flight.logged","on":"2025-03-01","balloon":"QE-ONE","minutes":40})");
+        QVERIFY(share("2025-03-01") == DirectiveShare::Overdue);
+    }
+    void beforeTheNextFlightIsLateOnceItsDateIsPast() {
+        Fleet fleet;
+        fleet.say(issued("AD-1", burnersWithValve, R"(,"first":{"before_flight":true,"by":"2025-03-31"})"));
+        const auto share = [&](const char* on) { return shareOf(*fleet.book(on)->lines.front().rows.front()); };
+        QVERIFY(share("2025-03-31") == DirectiveShare::AtOnce);
+        QVERIFY(share("2025-04-01") == DirectiveShare::Overdue);
     }
 
     void whatIsInForceComesFirstThenWhatIsComingThenHistory() {
@@ -85,7 +104,7 @@ private slots:
         QCOMPARE(numbers, (std::vector<std::string>{"AD-2", "AD-4", "AD-3", "AD-1"}));
         QVERIFY(book->lines[1].rows.empty());
         QVERIFY(book->lines[2].life == DirectiveRow::Life::Upcoming);
-        QCOMPARE(counts(book->lines[2]), (std::vector<int>{0, 1, 0, 1, 0})); // nothing is overdue before its day
+        QCOMPARE(counts(book->lines[2]), (std::vector<int>{0, 0, 1, 0, 1, 0})); // nothing is overdue before its day
         QVERIFY(book->lines[3].life == DirectiveRow::Life::Superseded);
         QCOMPARE(book->lines[3].count(DirectiveShare::Answered), 1);
     }

@@ -101,6 +101,26 @@ private slots:
         QCOMPARE(pooled({"--on", "2022-07-12"}, "C1")["where"], nlohmann::json("pool"));
         QCOMPARE(pooled({"--on", "2022-07-12"}, "C12")["condemned"], nlohmann::json(true));
     }
+    void ofWhatIsLooseTheListSaysWhereItIsBound() {
+        const auto said = "bound only on a balloon";
+        QVERIFY(!ctl({"pool", "--kind", "cylinder", "--on", "2022-06-30"}).out.contains(said));
+        QVERIFY(ctl({"pool", "--kind", "envelope", "--on", "2022-06-30"}).out.contains(said)); // it was never fitted
+    }
+    void whatHappensTodayCarriesTheTimeAndItsPaperIsOne() {
+        QCOMPARE(ctl({"send", "--items", "C2", "--to", "Test House"}).code, 0);
+        const auto back = ctl({"return", "--items", "C2", "--requirement", "dot.requalification", "--method",
+                               "external-visual", "--ref", "T 7", "--signatory", "T. Ester", "--licence", "A 123"});
+        QVERIFY2(back.code == 0, back.err.constData());
+        const auto now = QDateTime::currentDateTimeUtc();
+        const auto kept = ctl({"post", "-"}, R"({"entry":"item.state","item":"C2","state":"quarantined","on":")" +
+                                                 QDate::currentDate().toString(Qt::ISODate).toUtf8() + R"(","time":")" +
+                                                 now.toString(QStringLiteral("HH:mm")).toUtf8() + R"(Z"})");
+        QVERIFY2(kept.code == 0, kept.err.constData());
+        const auto rows = ctl({"due", "--item", "C2", "--json"}).document()["rows"];
+        for (const auto& row : rows)
+            if (row["requirement"] == "dot.requalification")
+                QCOMPARE(row["evidence"], nlohmann::json("paper"));
+    }
     void oneThatWasNotSentStopsTheWholeReturn() {
         QCOMPARE(ctl({"send", "--items", "C2,C3", "--to", "Test House", "--on", "2022-07-01"}).code, 0);
         const auto back = ctl({"return", "--items", "C2,C3,C4", "--on", "2022-07-11"});

@@ -50,7 +50,7 @@ private:
             shop.items.emplace_back(id);
         for (int number = 1; number <= hoses; ++number) {
             const auto id = "H" + std::to_string(number);
-            item(id, R"("kind":"hose","made":"2021-04","type":"Hose 3/8 twin","serial":"H-2021-0)" +
+            item(id, R"("kind":"hose","made":"2018-02","type":"Hose 3/8 twin","serial":"H-2021-0)" +
                          std::to_string(number) + R"(","brought_forward":{"minutes":4000})");
             shop.items.emplace_back(id);
         }

@@ -123,6 +123,31 @@ private slots:
         lookAtForm("directive-enter");
     }
 
+    void aDirectiveOpensAtItsTopAndItsRowsStayWhereTheyAre_data() { sizes(); }
+    void aDirectiveOpensAtItsTopAndItsRowsStayWhereTheyAre() {
+        QFETCH(QSize, size);
+        m_window->resize(size);
+        const auto list = [this] { return m_open.find(QStringLiteral("directive.list")); };
+        for (const char* number : {"OAO-AD 2026-009", "TAW-SB 26-05", "OAO-AD 2026-014"}) {
+            show(QStringLiteral("rules/directives/") + QString::fromLatin1(number));
+            QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("directive.held.0")) != nullptr, 30'000);
+            rest();
+            QCOMPARE(list()->property("contentY").toReal(), list()->property("originY").toReal());
+        }
+        const auto placeOf = [this] {
+            return m_open.find(QStringLiteral("directive.held.0"))->mapToScene(QPointF()).y();
+        };
+        const auto before = placeOf();
+        click("directive.held.0");
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("directive.answer")) != nullptr, 30'000);
+        rest();
+        QCOMPARE(placeOf(), before);
+        click("directive.held.0");
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("directive.answer")) == nullptr, 30'000);
+        rest();
+        QCOMPARE(placeOf(), before);
+    }
+
     /// From what is due the way leads to the directive, where it is answered.
     void aDueRowLeadsToItsDirective() {
         m_window->resize(1280, 800);

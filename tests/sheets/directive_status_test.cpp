@@ -57,6 +57,8 @@ private slots:
         overdue.standing = "lapsed";
         QVERIFY(says(paperOf(overdue), "OVERDUE"));
         QVERIFY(!says(paperOf(line()), "OVERDUE"));
+        overdue.atOnce = true; // nothing was flown since it took effect
+        QVERIFY(says(paperOf(overdue), "BEFORE THE NEXT FLIGHT") && !says(paperOf(overdue), "OVERDUE"));
     }
     void whatIsNotKnownIsNotCalledNotApplicable() {
         auto unknown = line();

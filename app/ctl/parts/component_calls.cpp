@@ -44,7 +44,7 @@ int run(const ReplaceOptions& options, const Common& common) {
     return write(common, [&](Record& record) -> Results<std::string> {
         return replaceItem(record, record,
                            {ItemId(options.off), ItemId(options.with), *release, options.lot, options.unserviceable,
-                            when->on, when->time, options.by})
+                            when->on, when->time ? when->time : timeOn(when->on), options.by})
             .map(postedText);
     });
 }
@@ -54,7 +54,8 @@ int run(const SendOptions& options, const Common& common) {
     if (!on)
         return refuse(on.error());
     return write(common, [&](Record& record) -> Results<std::string> {
-        return sendAway(record, record, {idsOf(options.items), options.to, *on, options.by}).map(postedText);
+        return sendAway(record, record, {idsOf(options.items), options.to, *on, options.by, timeOn(*on)})
+            .map(postedText);
     });
 }
 
@@ -74,6 +75,10 @@ int run(const ReturnOptions& options, const Common& common) {
     returning.release = *release;
     returning.day = *on;
     returning.by = options.by;
+    returning.time = timeOn(*on);
+    returning.licence = options.licence;
+    if (!options.signatory.empty())
+        returning.signatory = PersonId(options.signatory);
     if (!options.requirement.empty())
         returning.requirement = RequirementId(options.requirement);
     if (!options.tested.empty()) {

@@ -42,6 +42,8 @@ struct ReturnOptions {
     std::string method;
     std::string mark;
     std::string ref;
+    std::string signatory;
+    std::string licence;
     std::string release;
     std::string tested;
     std::string on;

@@ -32,7 +32,8 @@ void addReplace(CLI::App& app, Chosen& chosen) {
     call->add_option("--lot", options->lot, "The lot that it is a piece of");
     call->add_flag("--unserviceable", options->unserviceable, "What came off is kept apart until it is released");
     addDay(*call, options->on, "The day (default: today)");
-    call->add_option("--time", options->time, "Of that day, UTC (default: after its flights)")->type_name("HH:MMZ");
+    call->add_option("--time", options->time, "Of that day, UTC (default: now; of an earlier day after its flights)")
+        ->type_name("HH:MMZ");
     call->add_option("--by", options->by, "Who did it")->type_name("NAME");
     call->add_flag("--json", alwaysJson);
 }
@@ -60,6 +61,8 @@ void addReturn(CLI::App& app, Chosen& chosen) {
     call->add_option("--method", options->method, "How: volumetric, proof, external-visual …");
     call->add_option("--mark", options->mark, "The tester's mark");
     call->add_option("--ref", options->ref, "The tester's document");
+    call->add_option("--signatory", options->signatory, "Who signed it")->type_name("NAME");
+    call->add_option("--licence", options->licence, "The licence of who signed it: with both it is a paper");
     call->add_option("--release", options->release, "By what it is released, where it was kept apart")
         ->type_name(formNumber);
     call->add_option("--tested", options->tested, "The day of the test (default: of the return)")->type_name("DATE");

@@ -138,6 +138,7 @@ DirectiveStatusLine statusLine(const DirectiveRow& row) {
                              issued.recommended,
                              row.item->id,
                              std::string(standingOf(row)),
+                             row.atOnce,
                              whyOf(row),
                              {},
                              {},

@@ -7,6 +7,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <array>
 #include <iomanip>
 #include <iostream>
@@ -109,6 +110,11 @@ int run(const PoolOptions& options, const Common& common) {
         printRow({quarter.empty() ? "?" : quarter, item.facts.id.text(), whereIs(item), untilText(item.airworthy),
                   untilText(item.transport), stateText(item)});
     }
+    const auto isUnbound = [](const PoolItem& item) {
+        return !item.airworthy.standing && !item.facts.balloon && !item.facts.carrier;
+    };
+    if (std::ranges::any_of(*items, isUnbound))
+        std::cout << "airworthy \"-\" in the pool: bound only on a balloon.\n";
     return Done;
 }
 

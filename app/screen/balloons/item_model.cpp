@@ -40,8 +40,10 @@ ItemLine itemLine(const FleetSheet& sheet, const ItemFacts& item, bool onBalloon
     } else if (item.out) {
         line.word = Words::service(item.out->state);
         line.title = words::said(reasonOf(*item.out));
+    } else if (!item.balloon && !item.carrier && !sheet.adoptions().empty()) {
+        line.word = ItemModel::tr("airworthiness: bound only on a balloon");
     } else {
-        line.word = ItemModel::tr("no requirement binds it");
+        line.word = ItemModel::tr("no requirement of airworthiness binds it");
     }
     return line;
 }

@@ -53,7 +53,10 @@ QString ComponentWords::about(const ItemFacts& facts, const Component& component
 QString ComponentWords::dates(const PoolItem& item) {
     const auto airworthy = untilText(item.airworthy);
     const auto transport = untilText(item.transport);
-    return dotted({airworthy.isEmpty() ? QString() : tr("airworthy until: %1").arg(airworthy),
+    const bool isLoose = !item.facts.balloon && !item.facts.carrier && !item.condemned;
+    return dotted({!airworthy.isEmpty() ? tr("airworthy until: %1").arg(airworthy)
+                   : isLoose            ? tr("airworthiness: bound only on a balloon")
+                                        : QString(),
                    transport.isEmpty() ? QString() : tr("transport until: %1").arg(transport)});
 }
 

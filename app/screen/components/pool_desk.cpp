@@ -30,18 +30,14 @@ bool isAway(const PoolItem& item) {
 
 PoolLine lineOf(const PoolItem& item, bool isTicked) {
     const auto& facts = item.facts;
-    const auto worst = [&] {
-        const auto& one = item.airworthy.standing;
-        const auto& other = item.transport.standing;
-        return one && other ? std::min(*one, *other) : one ? *one : other.value_or(Standing::Closed);
-    };
     return {inward(facts.id.text()),
             ComponentWords::where(facts),
             ComponentWords::about(facts, item.component),
             ComponentWords::dates(item),
             quarterOf(item),
             ComponentWords::state(item),
-            item.airworthy.standing || item.transport.standing ? static_cast<int>(worst()) : -1,
+            item.airworthy.standing ? static_cast<int>(*item.airworthy.standing)
+                                    : -1, // what blocks filling never heads it
             isTicked};
 }
 
@@ -58,6 +54,7 @@ void PoolDesk::movedIn() {
                          false});
     m_kinds.show(std::move(kinds));
     connect(&house().fleet, &Fleet::changed, this, &PoolDesk::follow);
+    connect(&house().fleet, &Fleet::askingChanged, this, &PoolDesk::changed);
     connect(&house().desk, &RecordDesk::opening, this, [this] {
         m_ticked.clear();
         m_lot.clear();
@@ -82,6 +79,7 @@ void PoolDesk::ask() {
     m_sheet = house().fleet.sheet();
     if (!m_sheet)
         return;
+    m_asking = true;
     using Answer = Result<std::vector<PoolItem>>;
     hear(house().desk.ask([asked = PoolAsked{itemKindFrom(outward(m_kind)), outward(m_lot)},
                            on = m_sheet->on()](Record& record) -> Answer { return pool(record, asked, on); }),
@@ -89,6 +87,7 @@ void PoolDesk::ask() {
              if (turn != m_turn)
                  return;
              m_ready = true;
+             m_asking = false;
              m_problem = items ? QString() : Words::problem(items.error());
              m_pool = items.value_or(std::vector<PoolItem>());
              look();
@@ -207,14 +206,24 @@ void PoolDesk::tickNone() {
 
 QString PoolDesk::summary() const {
     const auto count = static_cast<int>(m_pool.size());
-    const auto fillable = std::ranges::count(m_pool, true, &PoolItem::fillable);
-    const auto condemned = std::ranges::count(m_pool, true, &PoolItem::condemned);
+    std::set<QString> shown;
+    for (const auto& line : m_items.lines())
+        shown.insert(line.item);
+    const auto counted = [&](auto isSo) {
+        return std::ranges::count_if(
+            m_pool, [&](const PoolItem& item) { return isSo(item) && shown.contains(inward(item.facts.id.text())); });
+    };
+    const auto fillable = counted([](const PoolItem& item) { return item.fillable; });
+    const auto condemned = counted([](const PoolItem& item) { return item.condemned; });
     return joined({m_items.count() == count ? tr("%n items", nullptr, count)
                                             : tr("%1 of %n items", nullptr, count).arg(m_items.count()),
                    m_kind == QStringLiteral("cylinder") ? tr("may be filled: %1").arg(fillable) : QString(),
-                   condemned > 0 ? tr("condemned: %1").arg(condemned) : QString()},
+                   condemned > 0 ? tr("condemned: %1").arg(condemned) : QString(),
+                   renewing() ? tr("the list is being renewed …") : QString()},
                   QStringLiteral(" · "));
 }
+
+bool PoolDesk::renewing() const { return m_ready && (m_asking || house().fleet.asking()); }
 
 int PoolDesk::away() const { return static_cast<int>(std::ranges::count_if(m_pool, isAway)); }
 
@@ -236,7 +245,8 @@ QStringList PoolDesk::ticked() const {
 template <class IsSo>
 bool PoolDesk::all(IsSo isSo) const {
     const auto items = tickedItems();
-    return !items.empty() && std::ranges::all_of(items, [&](const PoolItem* item) { return isSo(*item); });
+    return !renewing() && !items.empty() &&
+           std::ranges::all_of(items, [&](const PoolItem* item) { return isSo(*item); });
 }
 
 bool PoolDesk::maySend() const {

@@ -36,6 +36,8 @@ class PoolDesk : public crownring::screen::Resident {
     Q_PROPERTY(bool awayOnly READ awayOnly WRITE setAwayOnly NOTIFY changed FINAL)
     Q_PROPERTY(QString words READ words WRITE setWords NOTIFY changed FINAL)
     Q_PROPERTY(QString summary READ summary NOTIFY changed FINAL)
+    /// What is shown is of before the latest entry: nothing is done with it until it is asked anew.
+    Q_PROPERTY(bool renewing READ renewing NOTIFY changed FINAL)
     Q_PROPERTY(int away READ away NOTIFY changed FINAL)
     Q_PROPERTY(QStringList ticked READ ticked NOTIFY changed FINAL)
     /// What may be done with all that are ticked.
@@ -69,6 +71,7 @@ public:
     [[nodiscard]] QString words() const { return m_words.join(u' '); }
     void setWords(const QString& words);
     [[nodiscard]] QString summary() const;
+    [[nodiscard]] bool renewing() const;
     [[nodiscard]] int away() const;
     [[nodiscard]] QStringList ticked() const;
     [[nodiscard]] bool maySend() const;
@@ -103,6 +106,7 @@ private:
     QString m_problem;
     std::map<ItemId, std::optional<OutOfService>> m_ticked; ///< as they were then
     int m_turn = 0;
+    bool m_asking = false;
     bool m_awayOnly = false;
     bool m_shown = false;
     bool m_ready = false;

@@ -287,17 +287,11 @@ const BalloonCard* FleetSheet::card(const Registration& balloon) const {
     return at == cards.end() || at->balloon != balloon ? nullptr : &*at;
 }
 
+/// What binds it, the worst; of what stands clear or nearing that which comes first by its day. Its pace is not known
+/// here: what is limited by use alone stands after what has a day.
 const DueRow* FleetSheet::worstOf(const ItemId& item) const {
-    const auto counts = [](const DueRow* row) { return isRequired(row->state); };
-    if (const auto* again = found(m_again, item)) {
-        const auto at = std::ranges::find_if(again->rows, counts);
-        return at == again->rows.end() ? nullptr : *at;
-    }
-    if (const auto* place = found(m_listed->places, item))
-        for (auto at = m_listed->firstRow[*place]; at < m_listed->firstRow[*place + 1]; ++at)
-            if (const auto* row = &m_listed->due.rows[m_listed->rowsOfItems[at]]; counts(row))
-                return row;
-    return nullptr;
+    const auto atNoPace = [](const ItemFacts&) { return RecentUse{{}, Days(0)}; };
+    return crownring::headlineOf(rowsOf(item), atNoPace, on()).row;
 }
 
 const Headline& FleetSheet::headlineOf(const Registration& balloon) const {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/desk/written_now.h"
 
+#include <QDateTime>
+
 #include <algorithm>
 
 namespace crownring::screen {
@@ -18,10 +20,19 @@ const DefectId* defectOf(const Body& body) {
 
 }
 
+std::optional<TimeOfDay> timeOfAct(CivilDate on, CivilDate today) {
+    const auto now = QDateTime::currentDateTimeUtc().time();
+    return on == today ? std::optional(TimeOfDay(now.hour(), now.minute())) : std::nullopt;
+}
+
 std::optional<TimeOfDay> timeWritten(const Entry& entry, const FleetSheet& sheet, CivilDate today, TimeOfDay now) {
     // Else it would stand before an approval of the evening.
     if (std::holds_alternative<ReleaseRevoked>(entry.body) && !entry.time && entry.on == today &&
         Kind<ReleaseRevoked>::time < now)
+        return now;
+    const bool isOfComponent =
+        std::holds_alternative<ItemState>(entry.body) || std::holds_alternative<CylinderFilled>(entry.body);
+    if (isOfComponent && !entry.time && entry.on == today)
         return now;
     const auto* defect = defectOf(entry.body);
     if (!defect || entry.time || entry.on != today)

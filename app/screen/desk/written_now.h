@@ -2,7 +2,8 @@
 #pragma once
 
 /// The time of what is written down of a defect as it happens: without one a clearing would stand at the end of the
-/// afternoon, before a list that is signed in the evening. Of the withdrawal of a release, too, in the evening.
+/// afternoon, before a list that is signed in the evening. Of the withdrawal of a release, too, in the evening;
+/// of the state of an item and of a filling whenever it is: what was done before on that day carries its time.
 
 #include "record/entry.h"
 #include "screen/desk/fleet_sheet.h"
@@ -10,6 +11,9 @@
 #include <optional>
 
 namespace crownring::screen {
+
+/// Of an act that is written down as it happens: now, in UTC; nothing of another day than today.
+[[nodiscard]] std::optional<TimeOfDay> timeOfAct(CivilDate on, CivilDate today);
 
 /// @param now of the machine's clock, UTC
 /// @return the time that such an entry gets: now, though not before what is known of that defect on that day; the time

@@ -62,11 +62,14 @@ QString DirectiveWords::counts(const DirectiveLine& line) {
         return tr("answered for %1").arg(line.bound());
     if (line.life == DirectiveRow::Life::Upcoming)
         return tr("will bind %1 · unknown %2").arg(line.bound()).arg(line.count(DirectiveShare::Unknown));
-    return tr("bound %1 · answered %2 · overdue %3 · unknown %4")
-        .arg(line.bound())
-        .arg(line.count(DirectiveShare::Answered))
-        .arg(line.count(DirectiveShare::Overdue))
-        .arg(line.count(DirectiveShare::Unknown));
+    const auto counted = [&](const QString& said, DirectiveShare share) { return said.arg(line.count(share)); };
+    return joined({tr("bound %1").arg(line.bound()), counted(tr("answered %1"), DirectiveShare::Answered),
+                   counted(tr("overdue %1"), DirectiveShare::Overdue),
+                   line.count(DirectiveShare::AtOnce) > 0
+                       ? counted(tr("before the next flight %1"), DirectiveShare::AtOnce)
+                       : QString(),
+                   counted(tr("unknown %1"), DirectiveShare::Unknown)},
+                  between());
 }
 
 QString DirectiveWords::applies(const AppliesTo& applies) {
@@ -111,6 +114,7 @@ int DirectiveWords::standing(const DirectiveRow& row) {
     case DirectiveShare::Unknown:
         return static_cast<int>(Standing::Unproven);
     case DirectiveShare::Overdue:
+    case DirectiveShare::AtOnce:
     case DirectiveShare::Open:
     case DirectiveShare::Answered:
         break;
@@ -136,6 +140,8 @@ QString DirectiveWords::word(const DirectiveRow& row) {
         return tr("will be bound");
     if (row.life == DirectiveRow::Life::Superseded)
         return tr("answered");
+    if (share == DirectiveShare::AtOnce)
+        return tr("before the next flight");
     const auto& next = row.state.next;
     const auto due = next && next->isProven() ? joined({Words::due(*next), Words::left(*next)}, between()) : QString();
     if (share == DirectiveShare::Overdue)
@@ -150,11 +156,12 @@ QString DirectiveWords::done(const DirectiveRow& row) {
         return {};
     const auto& last = row.done.back();
     const auto& said = last.said.body;
-    return joined({tr("done %1: %2").arg(inward(last.said.stamp.at.on().iso()), inward(said.method)),
-                   inward(last.said.by), inward(said.ref), evidenceIn(last.evidence),
-                   said.terminating ? tr("which ended it") : QString(),
-                   said.amoc.empty() ? QString() : tr("by other means: %1").arg(inward(said.amoc))},
-                  between());
+    return joined(
+        {tr("done %1: %2").arg(inward(last.said.stamp.at.on().iso()), inward(said.method)),
+         last.evidence == Evidence::Stated ? tr("stated by %1").arg(inward(last.said.by)) : inward(last.said.by),
+         inward(said.ref), evidenceIn(last.evidence), said.terminating ? tr("which ended it") : QString(),
+         said.amoc.empty() ? QString() : tr("by other means: %1").arg(inward(said.amoc))},
+        between());
 }
 
 }

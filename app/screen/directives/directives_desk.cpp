@@ -17,7 +17,8 @@ namespace {
 
 bool isUnanswered(const DirectiveRow& row) {
     const auto share = shareOf(row);
-    return share == DirectiveShare::Overdue || share == DirectiveShare::Open || share == DirectiveShare::Unknown;
+    return share == DirectiveShare::Overdue || share == DirectiveShare::AtOnce || share == DirectiveShare::Open ||
+           share == DirectiveShare::Unknown;
 }
 
 HeldItem heldFrom(const DirectiveRow& row, bool isAnswerable, bool isTicked) {
@@ -80,8 +81,8 @@ void DirectivesDesk::look() {
     for (const auto& line : m_book->lines)
         entries.push_back({inward(line.issued.id.text()), DirectiveWords::name(line.issued.body),
                            inward(line.issued.body.title), DirectiveWords::about(line), DirectiveWords::counts(line),
-                           line.count(DirectiveShare::Overdue), line.count(DirectiveShare::Unknown),
-                           DirectiveWords::standing(line)});
+                           line.count(DirectiveShare::Overdue) + line.count(DirectiveShare::AtOnce),
+                           line.count(DirectiveShare::Unknown), DirectiveWords::standing(line)});
     m_directives.show(std::move(entries));
     if (!m_wanted.isEmpty()) {
         const auto of = std::ranges::find_if(m_book->lines, [this](const DirectiveLine& line) {

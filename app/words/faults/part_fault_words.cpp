@@ -17,7 +17,7 @@ Sources sourcesOf(PartFault fault) {
                                   "fit another one; it comes back with a release of its own, entered as in-service")};
     case PartFault::StillFitted:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is still fitted to '%2'"),
-                QT_TRANSLATE_NOOP("Problem", "remove it in the same batch: what is kept apart is on nothing")};
+                QT_TRANSLATE_NOOP("Problem", "enter its removal, too: what is kept apart is on nothing")};
     case PartFault::Condemned:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is condemned for good"),
                 QT_TRANSLATE_NOOP(
@@ -34,8 +34,7 @@ Sources sourcesOf(PartFault fault) {
         return {QT_TRANSLATE_NOOP("Problem",
                                   "'%1' would be kept apart, and is said to be in service since %2 without a "
                                   "release"),
-                QT_TRANSLATE_NOOP("Problem", "correct that entry so that it names its release, or void it, before or "
-                                             "in the same batch")};
+                QT_TRANSLATE_NOOP("Problem", "correct that entry first so that it names its release, or void it")};
     case PartFault::TakenBack:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is kept apart by this: it comes back with a release, and not by "
                                              "taking the word back"),
@@ -66,6 +65,12 @@ Sources sourcesOf(PartFault fault) {
     case PartFault::NotAway:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is not away"),
                 QT_TRANSLATE_NOOP("Problem", "name what was sent, or enter what was done by itself")};
+    case PartFault::TestedBeforeSent:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' would be tested on %2, and was sent on %3"),
+                QT_TRANSLATE_NOOP("Problem", "write the day that its document names, or correct when it was sent")};
+    case PartFault::TestedAfterBack:
+        return {QT_TRANSLATE_NOOP("Problem", "it would be tested on %1, and came back on %2"),
+                QT_TRANSLATE_NOOP("Problem", "write the day that its document names, or that on which it came back")};
     case PartFault::NotFitted:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is fitted to nothing on %2"),
                 QT_TRANSLATE_NOOP("Problem", "name what is taken off, or enter the fitting by itself")};

@@ -72,6 +72,8 @@ const char* sourceOf(ReviewPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Not shown: %1");
     case ReviewPhrase::StatusOverdue:
         return QT_TRANSLATE_NOOP("Phrase", "OVERDUE");
+    case ReviewPhrase::StatusAtOnce:
+        return QT_TRANSLATE_NOOP("Phrase", "BEFORE THE NEXT FLIGHT");
     case ReviewPhrase::StatusClosed:
         return QT_TRANSLATE_NOOP("Phrase", "Complied with");
     case ReviewPhrase::StatusSuperseded:

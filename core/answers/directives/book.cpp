@@ -37,7 +37,7 @@ DirectiveShare shareOf(const DirectiveRow& row) {
         return DirectiveShare::Unknown;
     const bool isHeld = row.life == DirectiveRow::Life::InForce;
     if (isHeld && row.state.standing <= Standing::Lapsed)
-        return DirectiveShare::Overdue;
+        return row.atOnce ? DirectiveShare::AtOnce : DirectiveShare::Overdue;
     if (isHeld && row.state.standing == Standing::Unproven)
         return DirectiveShare::Open; // what is not known is not answered
     return row.done.empty() ? DirectiveShare::Open : DirectiveShare::Answered;
@@ -49,7 +49,8 @@ int DirectiveLine::count(DirectiveShare share) const {
 }
 
 int DirectiveLine::bound() const {
-    return count(DirectiveShare::Overdue) + count(DirectiveShare::Open) + count(DirectiveShare::Answered);
+    return count(DirectiveShare::Overdue) + count(DirectiveShare::AtOnce) + count(DirectiveShare::Open) +
+           count(DirectiveShare::Answered);
 }
 
 Result<std::shared_ptr<const DirectiveBook>> directiveBook(Books& books, CivilDate on) {

@@ -14,12 +14,13 @@ namespace crownring {
 /// How an item stands to a revision of a directive.
 enum class DirectiveShare {
     Overdue,  ///< bound, and past its deadline
+    AtOnce,   ///< bound, before the next flight, and not flown since it took effect
     Open,     ///< bound, and not complied with yet
     Answered, ///< bound, complied with, and due again later or never
     Unknown,  ///< nobody knows whether it binds
     NotBound,
 };
-inline constexpr int directiveShareCount = 5;
+inline constexpr int directiveShareCount = 6;
 [[nodiscard]] DirectiveShare shareOf(const DirectiveRow& row);
 
 struct DirectiveLine {
@@ -28,7 +29,7 @@ struct DirectiveLine {
     std::vector<const DirectiveRow*> rows; ///< by share, then in the order of the items
 
     [[nodiscard]] int count(DirectiveShare share) const;
-    /// Overdue, open or answered.
+    /// Overdue, before the next flight, open or answered.
     [[nodiscard]] int bound() const;
 };
 

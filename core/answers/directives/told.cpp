@@ -55,6 +55,13 @@ Figures statedElse(Figures stated, const std::optional<Figures>& computed) {
     return stated;
 }
 
+/// Is anything on the clock since then? What is not known may be; what came into the record later flew where nobody saw
+/// it, unless it is new.
+bool mayHaveFlown(const std::optional<Figures>& then, const Figures& now) {
+    const auto before = then.value_or(newFigures).minutes;
+    return !before || before != now.minutes;
+}
+
 class Reader {
 public:
     Reader(Books& books, const std::vector<ItemFacts>& items, const DirectivesAsked& asked)
@@ -237,6 +244,7 @@ private:
         std::vector<ItemDay> wanted;
         for (const auto& row : rows) {
             wanted.push_back({row.item->id, row.directive.effective});
+            wanted.push_back({row.item->id, addDays(row.directive.effective, -1)});
             for (const auto& done : row.done)
                 wanted.push_back({row.item->id, done.said.stamp.at.on()});
         }
@@ -246,6 +254,7 @@ private:
         std::size_t next = 0;
         for (auto& row : rows) {
             const auto atEffective = (*clocks)[next++];
+            const auto before = (*clocks)[next++];
             for (auto& done : row.done) {
                 const auto computed = beforeMoment((*clocks)[next++], *row.item, done.said.stamp);
                 if (!computed)
@@ -260,6 +269,9 @@ private:
                     {each.said.stamp.at.on(), each.clock, each.said.body.method, each.said.body.terminating});
             row.state = crownring::standingOf(directiveFrom(row.directive), done, atEffective.value_or(Figures()),
                                               row.item->clock, m_asked.on);
+            const bool isPast = row.directive.until && *row.directive.until < m_asked.on;
+            row.atOnce =
+                row.directive.beforeFlight && row.done.empty() && !isPast && !mayHaveFlown(before, row.item->clock);
         }
         return {};
     }

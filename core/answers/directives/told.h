@@ -37,6 +37,7 @@ struct DirectiveRow {
     std::optional<Said<DirectiveAnswered>> excused; ///< why it is not applicable: then `applicability` says no
     std::vector<ComplianceTold> done;               ///< in the order of their stamps
     DirectiveState state;                           ///< of what is in force and binds it
+    bool atOnce = false; ///< lapsed because it comes before the next flight: not flown since it took effect
 };
 /// "upcoming", "superseded", "not-bound", else as `standingText`.
 [[nodiscard]] std::string_view standingOf(const DirectiveRow& row);

@@ -84,6 +84,27 @@ private slots:
         QVERIFY(lineIn(desk, "VLV-2")->state.contains(QStringLiteral("quarantined")));
     }
 
+    void itsCountIsOfWhatIsShown() {
+        In<PoolDesk> desk(m_demo->house);
+        QVERIFY(ready(desk));
+        desk.setWords(QStringLiteral("ovb"));
+        const auto fillable =
+            std::ranges::count(desk.items()->lines(), QStringLiteral("may be filled"), &PoolLine::state);
+        QVERIFY(fillable <= 4);
+        QVERIFY2(desk.summary().contains(QStringLiteral("may be filled: %1").arg(fillable)),
+                 qPrintable(desk.summary()));
+        QVERIFY(!desk.summary().contains(QStringLiteral("condemned"))); // that one is not among them
+    }
+
+    void whatIsLooseIsNotShownAsAirworthyByItsTransportTest() {
+        In<PoolDesk> desk(m_demo->house);
+        QVERIFY(ready(desk));
+        const auto* loose = lineIn(desk, "CYL-4085");
+        QVERIFY(loose != nullptr);
+        QVERIFY2(loose->dates.contains(QStringLiteral("bound only on a balloon")), qPrintable(loose->dates));
+        QCOMPARE(loose->standing, -1);
+    }
+
     void whatMayBeDoneFollowsFromWhatIsTicked() {
         In<PoolDesk> desk(m_demo->house);
         QVERIFY(ready(desk));
@@ -103,7 +124,10 @@ private slots:
         sent.waitForFinished();
         QVERIFY(sent.result());
         m_demo->house.desk.written();
+        QVERIFY(desk.renewing() && !desk.maySend()); // nothing is done with what it was before
+        QVERIFY2(desk.summary().contains(QStringLiteral("being renewed")), qPrintable(desk.summary()));
         QTRY_COMPARE_WITH_TIMEOUT(desk.away(), 2, 30'000); // CYL-9002 was away before
+        QTRY_VERIFY_WITH_TIMEOUT(!desk.renewing(), 30'000);
         QCOMPARE(desk.ticked(), QStringList{QStringLiteral("CYL-4025")});
         desk.setAwayOnly(true);
         QCOMPARE(desk.items()->count(), 2);

@@ -51,6 +51,13 @@ private slots:
         flight.on = today;
         flight.body = FlightLogged{};
         QVERIFY(!timeWritten(flight, sheet, today, TimeOfDay(19, 5)));
+        Entry kept;
+        kept.on = today;
+        kept.body = ItemState{ItemId("C"), ServiceState::Quarantined, {}};
+        QCOMPARE(timeWritten(kept, sheet, today, TimeOfDay(11, 10)), std::optional(TimeOfDay(11, 10)));
+        kept.body = CylinderFilled{ItemId("C"), 80};
+        QCOMPARE(timeWritten(kept, sheet, today, TimeOfDay(9, 5)), std::optional(TimeOfDay(9, 5)));
+        QVERIFY(!timeWritten(kept, sheet, yesterday, TimeOfDay(9, 5)));
         Entry withdrawal;
         withdrawal.on = today;
         withdrawal.body = ReleaseRevoked{InspectionId("V"), "too early"};

@@ -74,6 +74,13 @@ private slots:
         QVERIFY(!save(form)); // how it was tested decides the next date
         QVERIFY(!FormHand::problemAt(form, "method").isEmpty());
         FormHand::set(form, "method", "volumetric");
+        FormHand::set(form, "signatory", "T. Ester");
+        FormHand::set(form, "licence", "TH.12");
+        FormHand::set(form, "tested", "2026-11-24"); // they went today
+        QVERIFY(!save(form));
+        QVERIFY2(FormHand::problemAt(form, "tested").contains(QStringLiteral("was sent on 2026-11-25")),
+                 qPrintable(FormHand::problemAt(form, "tested")));
+        FormHand::set(form, "tested", "");
         QVERIFY2(save(form), qPrintable(form.problem()));
         QVERIFY(!item("CYL-9001").out);
         QVERIFY(item("CYL-9004").out->state == ServiceState::Condemned);
@@ -83,6 +90,15 @@ private slots:
         const auto& done = item("CYL-4126").done;
         QVERIFY(done.back().requirement == RequirementId("dot.requalification") && done.back().method == "volumetric");
         QVERIFY(item("CYL-9001").done.back().requirement == RequirementId("adr.periodic-test"));
+        QVERIFY2(house().notice.text().contains(QStringLiteral("3 items came back")) &&
+                     house().notice.text().contains(QStringLiteral("condemned of them: CYL-9004")),
+                 qPrintable(house().notice.text()));
+        QVERIFY(item("CYL-9001").done.back().evidence == Evidence::Paper);
+        // What was not looked at yet is kept apart at once.
+        form.begin(QStringLiteral("item.state"), {}, QStringLiteral("CYL-4126"));
+        FormHand::set(form, "state", "quarantined");
+        QVERIFY2(save(form), qPrintable(form.problem()));
+        QVERIFY(item("CYL-4126").out && item("CYL-4126").out->state == ServiceState::Quarantined);
     }
 
     void whatIsNotAwayDoesNotComeBack() {

@@ -87,7 +87,7 @@ private slots:
         QCOMPARE(part.serials.size(), std::size_t{2});
         QVERIFY(part.serials[1].from == "S0300" && part.serials[1].to == "S0300");
         QCOMPARE(issued.repeat.months, std::optional<std::int64_t>(6));
-        QCOMPARE(book()->lines.front().count(DirectiveShare::Overdue), 1);
+        QCOMPARE(book()->lines.front().count(DirectiveShare::AtOnce), 1);
     }
 
     void itsCorrectionBeginsWithAllThatItSays() {
@@ -131,6 +131,10 @@ private slots:
         QTRY_COMPARE_WITH_TIMEOUT(FormHand::field(form, "capacity").value,
                                   QStringLiteral("independent-certifying-staff"), 20'000);
         QVERIFY(!FormHand::field(form, "licence").shown);
+        // His word is no signature: it stands as stated.
+        QVERIFY(!FormHand::field(form, "capacity").label.contains(QStringLiteral("igned")));
+        QVERIFY2(FormHand::field(form, "capacity").hint.contains(QStringLiteral("nothing is signed")),
+                 qPrintable(FormHand::field(form, "capacity").hint));
         FormHand::set(form, "method", "paragraph 2");
         QVERIFY2(m_hand->save(form), qPrintable(form.problem()));
         QCOMPARE(book()->lines.front().count(DirectiveShare::Answered), 2);
@@ -156,6 +160,7 @@ private slots:
         QTRY_COMPARE_WITH_TIMEOUT(FormHand::field(form, "capacity").choices.size(), std::size_t{2}, 20'000);
         FormHand::set(form, "by", "Sam Help");
         QCOMPARE(FormHand::field(form, "capacity").choices.size(), std::size_t{1});
+        QVERIFY(!FormHand::field(form, "capacity").shown); // nothing is to be chosen
         QCOMPARE(FormHand::field(form, "capacity").value, QString());
         FormHand::set(form, "method", "paragraph 2");
         QVERIFY(!m_hand->save(form)); // nothing shows it

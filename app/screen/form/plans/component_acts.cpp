@@ -4,6 +4,7 @@
 
 #include "acts/components.h"
 #include "acts/post.h"
+#include "screen/desk/written_now.h"
 #include "screen/form/plans/component_form.h"
 #include "words/border.h"
 
@@ -66,6 +67,9 @@ Returning returningFrom(const Json& said) {
     returning.method = textIn(said, "method");
     returning.mark = textIn(said, "mark");
     returning.ref = textIn(said, "ref");
+    returning.licence = textIn(said, "licence");
+    if (const auto signatory = textIn(said, "signatory"); !signatory.empty())
+        returning.signatory = PersonId(signatory);
     returning.release = releaseIn(said);
     if (said.contains("tested"))
         returning.tested = dayIn(said, "tested");
@@ -117,19 +121,29 @@ std::vector<Body> bodiesOf(std::string_view kind, const Json& said, const ItemFa
 
 }
 
-FormAct ComponentForm::act(std::string_view kind, const Json& said, const FleetSheet& sheet) {
+FormAct ComponentForm::act(std::string_view kind, const Json& said, const FleetSheet& sheet, CivilDate today) {
+    const auto now = timeOfAct(dayIn(said, "on"), today);
     const auto items = itemsIn(said, "items");
     const auto count = static_cast<int>(items.size());
     const auto first = items.empty() ? QString() : inward(items.front().text());
     const auto* off = items.empty() ? nullptr : sheet.item(items.front());
     if (kind == sent) {
-        const Sending sending{items, textIn(said, "to"), dayIn(said, "on"), textIn(said, "by")};
+        const Sending sending{items, textIn(said, "to"), dayIn(said, "on"), textIn(said, "by"), now};
         return {[sending](Record& record) { return sendAway(record, record, sending); },
                 tr("%n items sent to %1", nullptr, count).arg(inward(sending.to))};
     }
-    if (kind == returned)
-        return {[returning = returningFrom(said)](Record& record) { return takeBack(record, record, returning); },
-                tr("%n items came back", nullptr, count)};
+    if (kind == returned) {
+        auto returning = returningFrom(said);
+        returning.time = now;
+        QStringList condemned;
+        for (const auto& item : returning.condemned)
+            condemned += inward(item.text());
+        return {[returning](Record& record) { return takeBack(record, record, returning); },
+                joined({tr("%n items came back", nullptr, count),
+                        condemned.isEmpty() ? QString()
+                                            : tr("condemned of them: %1").arg(condemned.join(QStringLiteral(", ")))},
+                       QStringLiteral("; "))};
+    }
     if (kind == replaced) {
         Replacing replacing;
         replacing.off = items.front();
@@ -140,14 +154,15 @@ FormAct ComponentForm::act(std::string_view kind, const Json& said, const FleetS
         replacing.unserviceable = said.contains("unserviceable");
         replacing.day = dayIn(said, "on");
         replacing.by = textIn(said, "by");
+        replacing.time = now;
         return {[replacing](Record& record) { return replaceItem(record, record, replacing); },
                 tr("%1 replaced by %2").arg(first, inward(replacing.on.text()))};
     }
     const auto told = kind == fitted     ? tr("%1 fitted to %2").arg(inward(textIn(said, "item")), first)
                       : kind == takenOff ? tr("%1 taken off").arg(first)
                                          : tr("%n cylinders filled", nullptr, count);
-    // What comes off is kept apart at that moment, after the day's flights.
-    const auto time = kind == takenOff ? std::optional(TimeOfDay(23, 59)) : std::nullopt;
+    // What comes off is kept apart at that moment: of an earlier day after its flights.
+    const auto time = now ? now : kind == takenOff ? std::optional(TimeOfDay(23, 59)) : std::nullopt;
     return {[entries = entriesOf(said, bodiesOf(kind, said, off), time)](Record& record) {
                 return crownring::post(record, record, entries, {});
             },

@@ -143,6 +143,9 @@ std::vector<FormField> returnedFields(const FormSubject& subject, const FleetShe
         std::move(done),
         tapOf("method", ComponentForm::tr("How"), {}, true),
         plannedField("mark", ComponentForm::tr("The tester's mark"), Typed::Text),
+        plannedField("signatory", ComponentForm::tr("Who signed the document"), Typed::Text),
+        plannedField("licence", ComponentForm::tr("Licence of who signed it"), Typed::Text, false,
+                     ComponentForm::tr("with both the document shows the test; without it stays an open question")),
         plannedField("tested", ComponentForm::tr("Tested on"), Typed::Date, false,
                      ComponentForm::tr("left empty: on the day of the return")),
         std::move(condemned)};
@@ -315,6 +318,8 @@ void ComponentForm::showAsked(std::string_view kind, FormFields& fields, const F
         if (method && method->choices != methods)
             fields.setChoices("method", methods);
         fields.setShown("method", !methods.empty());
+        for (const char* key : {"mark", "signatory", "licence", "tested"})
+            fields.setShown(key, !fields.value("requirement").isEmpty());
     }
 }
 

@@ -47,7 +47,9 @@ public:
     /// What was done on each item that came back: what is chosen, where that is asked of it, or, of `ofEach`, its own
     /// test for transport; those on which nothing was are left out.
     [[nodiscard]] static nlohmann::json doneOnEach(const FormFields& fields, const FleetSheet& sheet);
-    [[nodiscard]] static FormAct act(std::string_view kind, const nlohmann::json& gathered, const FleetSheet& sheet);
+    /// @param today what is done on it carries the time
+    [[nodiscard]] static FormAct act(std::string_view kind, const nlohmann::json& gathered, const FleetSheet& sheet,
+                                     CivilDate today);
 };
 
 }

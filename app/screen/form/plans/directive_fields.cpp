@@ -101,8 +101,9 @@ std::vector<FormField> DirectiveForm::answerFields(const FormSubject& subject, c
     fields.push_back(plannedField("method", tr("How"), Typed::Text, true, tr("which paragraph, what was done")));
     fields.push_back(plannedField("why", tr("Because"), Typed::Text, true,
                                   tr("only of whom the record does not know it: what was seen")));
-    fields.push_back(chosenFrom("capacity", tr("Signed for as"), Typed::OneOf, false,
+    fields.push_back(chosenFrom("capacity", tr("Answered as"), Typed::OneOf, false,
                                 {plainChoice({}, tr("nobody here: a paper shows it"))}));
+    fields.back().hint = tr("it stands as stated by who writes it: nothing is signed here");
     fields.push_back(plannedField("licence", tr("Licence of who signed the paper"), Typed::Text, false));
     fields.push_back(plannedField("ref", tr("Document that shows it"), Typed::Text, false));
     fields.push_back(plannedField("amoc", tr("By other means: their document"), Typed::Text, false,

@@ -235,6 +235,8 @@ void DirectiveForm::showAsked(std::string_view kind, FormFields& fields) {
     for (const char* key : {"method", "amoc"})
         fields.setShown(key, isDone);
     fields.setShown("why", !isDone);
+    const auto* capacity = fields.field("capacity");
+    fields.setShown("capacity", capacity && capacity->choices.size() > 1); // else nothing is to be chosen
     fields.setShown("licence", fields.value("capacity").isEmpty());
 }
 

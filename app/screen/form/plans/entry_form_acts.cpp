@@ -109,7 +109,7 @@ void EntryForm::saveAct() {
         object["done"] = ComponentForm::doneOnEach(m_fields, *sheet);
     auto act = m_writing.kind == kindName<DirectiveAnswered>()
                    ? answered(object)
-                   : Result<FormAct>(ComponentForm::act(m_writing.kind, object, *sheet));
+                   : Result<FormAct>(ComponentForm::act(m_writing.kind, object, *sheet, house().day.todayDate()));
     if (!act)
         return tell({act.error()});
     house().habits.setPerson(m_fields.value("by").trimmed());

@@ -37,6 +37,10 @@ FaultRow rowOf(PartFault fault) {
         return {"nothing-returned", Code::MissingKey};
     case PartFault::NotAway:
         return {"not-away", Code::NotReleasable};
+    case PartFault::TestedBeforeSent:
+        return {"tested-before-sent", Code::BadValue};
+    case PartFault::TestedAfterBack:
+        return {"tested-after-back", Code::BadValue};
     case PartFault::NotFitted:
         return {"not-fitted", Code::NotReleasable};
     case PartFault::NamedTwice:

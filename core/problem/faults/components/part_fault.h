@@ -23,14 +23,16 @@ enum class PartFault : std::uint8_t {
     TestPast,       ///< %1: the item, %2: the test, %3: its last good day
     TestNotShown,   ///< %1: the item, %2: the test
     NothingReturned,
-    NotAway,         ///< %1: the item
-    NotFitted,       ///< %1: the item, %2: the day
-    NamedTwice,      ///< %1: the item
-    ReplacesItself,  ///< %1: the item
-    FittedElsewhere, ///< %1: the item, %2: what it is fitted to
-    OtherKind,       ///< %1: what goes on, %2: its kind, %3: what comes off, %4: its kind
-    StampAmbiguous,  ///< %1: as stamped, %2, %3: what it may mean
-    StampOfOneMonth, ///< %1: as stamped, %2: what it means
+    NotAway,          ///< %1: the item
+    TestedBeforeSent, ///< %1: the item, %2: the day of the test, %3: on which it was sent
+    TestedAfterBack,  ///< %1: the day of the test, %2: of the return
+    NotFitted,        ///< %1: the item, %2: the day
+    NamedTwice,       ///< %1: the item
+    ReplacesItself,   ///< %1: the item
+    FittedElsewhere,  ///< %1: the item, %2: what it is fitted to
+    OtherKind,        ///< %1: what goes on, %2: its kind, %3: what comes off, %4: its kind
+    StampAmbiguous,   ///< %1: as stamped, %2, %3: what it may mean
+    StampOfOneMonth,  ///< %1: as stamped, %2: what it means
 };
 [[nodiscard]] FaultRow rowOf(PartFault fault);
 
