@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <map>
+#include <utility>
 
 namespace crownring {
 
@@ -42,20 +43,7 @@ public:
         say(on, time, std::move(removed));
         return true;
     }
-    /// Now, or a minute after the latest word on where it is, where that was said in the same minute or later that day:
-    /// what answers comes behind it.
-    [[nodiscard]] Result<TimeOfDay> behind(const ItemId& item, CivilDate on, TimeOfDay time) {
-        const auto told = m_books.told({Subject::Item, item.text(), {kindName<ItemState>()}, on});
-        if (!told)
-            return tl::unexpected(told.error());
-        constexpr int last = 24 * 60 - 1;
-        int minute = time.minutes();
-        for (const auto& line : *told)
-            if (const auto& now = nowOf(line); now.on == on && now.time)
-                minute = std::clamp(now.time->minutes() + 1, minute, last);
-        return TimeOfDay(minute / 60, minute % 60);
-    }
-    [[nodiscard]] Results<Receipt> post() { return crownring::post(m_journal, m_books, std::move(m_entries), {}); }
+    [[nodiscard]] Results<Receipt> post() { return postBehind(m_journal, m_books, std::move(m_entries)); }
 
 private:
     Journal& m_journal;
@@ -66,6 +54,31 @@ private:
 
 tl::unexpected<std::vector<Problem>> refusedFor(Problem problem) {
     return tl::unexpected(std::vector{std::move(problem)});
+}
+
+/// The item of which an entry says where it is, or what for it is out of service; null for what says another thing.
+const ItemId* whereIs(const Body& body) {
+    if (const auto* state = std::get_if<ItemState>(&body))
+        return &state->item;
+    if (const auto* fitted = std::get_if<ItemFitted>(&body))
+        return &fitted->item;
+    const auto* removed = std::get_if<ItemRemoved>(&body);
+    return removed ? &removed->item : nullptr;
+}
+
+/// When that was said last with a time on that day; nothing where it was not, nor of an item that comes in only now.
+Result<std::optional<TimeOfDay>> latestOn(Books& books, const ItemId& item, CivilDate on) {
+    constexpr int many = 50;
+    const auto told = books.history(std::nullopt, item, on, many);
+    std::optional<TimeOfDay> latest;
+    if (!told)
+        return told.error().code() == Code::UnknownReference ? Result<std::optional<TimeOfDay>>(latest)
+                                                             : tl::unexpected(told.error());
+    for (const auto& line : *told)
+        if (const auto& now = nowOf(line);
+            !line.voided && now.on == on && whereIs(now.body) && *whereIs(now.body) == item)
+            latest = std::max(latest, now.time);
+    return latest;
 }
 
 /// The first that is named a second time.
@@ -98,6 +111,26 @@ Result<void> mayReplace(Writing& writing, const Replacing& replacing, const Item
     return {};
 }
 
+}
+
+Results<Receipt> postBehind(Journal& journal, Books& books, std::vector<NumberedEntry> entries) {
+    std::map<std::pair<CivilDate, TimeOfDay>, TimeOfDay> behind; ///< the moments of the batch, and when they come
+    for (const auto& [entry, line] : entries) {
+        const auto* item = entry.time ? whereIs(entry.body) : nullptr;
+        if (!item)
+            continue;
+        const auto latest = latestOn(books, *item, entry.on);
+        if (!latest)
+            return refusedFor(latest.error());
+        constexpr int lastMinute = 24 * 60 - 1;
+        auto& when = behind.try_emplace({entry.on, *entry.time}, *entry.time).first->second;
+        if (*latest && when <= **latest)
+            when = TimeOfDay(0, std::min((*latest)->minutes() + 1, lastMinute));
+    }
+    for (auto& [entry, line] : entries)
+        if (entry.time && whereIs(entry.body))
+            entry.time = behind.at({entry.on, *entry.time});
+    return crownring::post(journal, books, std::move(entries), {});
 }
 
 Results<Receipt> replaceItem(Journal& journal, Books& books, const Replacing& replacing) {
@@ -172,14 +205,6 @@ Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& retur
                     PartFault::TestedBeforeSent, {item.id, *returning.tested, item.out->since}, atKey("tested")});
         }
     }
-    std::map<ItemId, TimeOfDay> at;
-    for (const auto* named : {&returning.items, &returning.condemned})
-        for (const auto& item : *named) {
-            const auto behind = writing.behind(item, returning.day, time);
-            if (!behind)
-                return refusedFor(behind.error());
-            at.emplace(item, *behind);
-        }
     for (const auto& item : returning.items) {
         const auto own = returning.each.find(item);
         const auto requirement = own == returning.each.end() ? returning.requirement : own->second;
@@ -194,10 +219,10 @@ Results<Receipt> takeBack(Journal& journal, Books& books, const Returning& retur
             done.licence = returning.licence;
             writing.say(tested, tested == returning.day ? returning.time : std::nullopt, std::move(done));
         }
-        writing.say(returning.day, at.at(item), ItemState{item, ServiceState::InService, {}, returning.release});
+        writing.say(returning.day, time, ItemState{item, ServiceState::InService, {}, returning.release});
     }
     for (const auto& item : returning.condemned)
-        writing.say(returning.day, at.at(item), ItemState{item, ServiceState::Condemned, {}});
+        writing.say(returning.day, time, ItemState{item, ServiceState::Condemned, {}});
     return writing.post();
 }
 

@@ -39,6 +39,10 @@ struct Sending {
 /// NamedTwice for an item that is.
 [[nodiscard]] Results<Receipt> sendAway(Journal& journal, Books& books, const Sending& sending);
 
+/// Posts what says of items where they are from now on, each batch behind what was said of them in the same minute or
+/// later that day: what answers comes after (02, "Moments").
+[[nodiscard]] Results<Receipt> postBehind(Journal& journal, Books& books, std::vector<NumberedEntry> entries);
+
 /// It comes back: tested, or condemned there.
 struct Returning {
     std::vector<ItemId> items;

@@ -24,7 +24,12 @@ Item {
     // Whenever its head is laid out anew.
     function toTop() {
         if (pane.untouched)
-            Qt.callLater(rows.positionViewAtBeginning);
+            laidOut.start();
+    }
+    Timer {
+        id: laidOut
+        interval: 0
+        onTriggered: rows.positionViewAtBeginning()
     }
 
     Connections {

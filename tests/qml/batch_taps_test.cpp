@@ -168,6 +168,7 @@ private slots:
         for (int at = 0; at < items->count(); ++at)
             if (items->itemAt(at) == QStringLiteral("CYL-9002")) // which is elsewhere
                 QVERIFY(tap(hand, qPrintable(QStringLiteral("pool.row.%1").arg(at))));
+        QTRY_VERIFY_WITH_TIMEOUT(!list->property("renewing").toBool(), 30'000);
         QVERIFY(tap(hand, "pool.return"));
         QVERIFY(formIs(true));
         QVERIFY(write(hand, "typed.ref", QStringLiteral("TH3 26-88")));

@@ -164,7 +164,7 @@ FormAct ComponentForm::act(std::string_view kind, const Json& said, const FleetS
     // What comes off is kept apart at that moment: of an earlier day after its flights.
     const auto time = now ? now : kind == takenOff ? std::optional(TimeOfDay(23, 59)) : std::nullopt;
     return {[entries = entriesOf(said, bodiesOf(kind, said, off), time)](Record& record) {
-                return crownring::post(record, record, entries, {});
+                return postBehind(record, record, entries);
             },
             told};
 }
