@@ -92,7 +92,7 @@ build() { step "build with sanitizers, warnings are errors" build_all; }
 zones() {
     local zone
     if [ -z "$cluster" ]; then postgres; fi
-    export ASAN_OPTIONS=detect_stack_use_after_return=0:strict_string_checks=1:malloc_context_size=5:quarantine_size_mb=32
+    export ASAN_OPTIONS=detect_stack_use_after_return=0:strict_string_checks=1:malloc_context_size=5:quarantine_size_mb=8
     export LSAN_OPTIONS="suppressions=$root/tests/leaks_of_others.txt:print_suppressions=0"
     export UBSAN_OPTIONS=print_stacktrace=1
     # The first zone runs every test; the others leave out what is slow and what cannot ask for the time.

@@ -30,3 +30,17 @@ function(crownring_sanitise room target)
         target_compile_options(${target} PRIVATE -fsanitize-coverage=${coverage})
     endif()
 endfunction()
+
+# Links what tests/optimised.cpp holds in front of a program's own files (gate/release_gate, seconds of a core: 30 without, 19
+# with it; it takes 15 to compile, once).
+if(CMAKE_CXX_COMPILER_ID STREQUAL Clang)
+    add_library(crownring_optimised OBJECT ${CMAKE_CURRENT_LIST_DIR}/optimised.cpp)
+    target_compile_options(crownring_optimised PRIVATE ${optimised})
+    set_target_properties(crownring_optimised PROPERTIES POSITION_INDEPENDENT_CODE ON UNITY_BUILD OFF)
+endif()
+function(crownring_lead program)
+    if(TARGET crownring_optimised)
+        add_dependencies(${program} crownring_optimised)
+        target_link_options(${program} PRIVATE $<TARGET_OBJECTS:crownring_optimised>)
+    endif()
+endfunction()

@@ -160,15 +160,18 @@ private slots:
 
         auto* list = m_window->findChild<QObject*>(QStringLiteral("balloons"))->property("pool").value<QObject*>();
         QVERIFY(list != nullptr);
+        const auto renewed = [list] { return !list->property("renewing").toBool(); };
         QTRY_VERIFY_WITH_TIMEOUT(list->property("ticked").toStringList().isEmpty(), 30'000); // it is another batch now
+        QTRY_VERIFY_WITH_TIMEOUT(renewed(), 30'000);
         QVERIFY(tap(hand, "pool.away"));
+        QTRY_VERIFY_WITH_TIMEOUT(renewed(), 30'000);
         QVERIFY(tap(hand, "pool.tickShown"));
         QTest::qWait(200);
         auto* items = list->property("items").value<PoolModel*>();
         for (int at = 0; at < items->count(); ++at)
             if (items->itemAt(at) == QStringLiteral("CYL-9002")) // which is elsewhere
                 QVERIFY(tap(hand, qPrintable(QStringLiteral("pool.row.%1").arg(at))));
-        QTRY_VERIFY_WITH_TIMEOUT(!list->property("renewing").toBool(), 30'000);
+        QTRY_VERIFY_WITH_TIMEOUT(renewed(), 30'000);
         QVERIFY(tap(hand, "pool.return"));
         QVERIFY(formIs(true));
         QVERIFY(write(hand, "typed.ref", QStringLiteral("TH3 26-88")));

@@ -28,15 +28,17 @@ inline bool copyDemoRecord(const QString& to) {
                                    });
 }
 
-/// Lines of JSON, as another of the program's own acts would write them. @return false where they are refused
+/// Lines of JSON, as another of the program's own acts would write them, and the fleet read with them. @return false
+/// where they are refused
 [[nodiscard]] inline bool isPosted(House& house, const std::string& lines) {
     auto posted =
         house.desk.ask([lines](Record& record) { return postText(record, record, lines, "test").has_value(); });
     posted.waitForFinished();
     if (!posted.result())
         return false;
+    const Sheet before = house.fleet.sheet();
     house.desk.written();
-    return true;
+    return QTest::qWaitFor([&] { return house.fleet.sheet() != before; }, 20'000);
 }
 
 struct DemoHouse {
