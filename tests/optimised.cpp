@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-/// What a sanitised program spends itself on outside of Crownring: JSON, texts and lists of them. Where many files of a program
-/// hold the same template the linker takes the first, and these come first, optimised; else it would be those of a test.
+/// What a sanitised program spends itself on outside of Crownring: JSON, texts and lists of them. Where many files of a
+/// program hold the same template the linker takes the first, and these come first, optimised; else it would be those
+/// of a test.
+
+#include <nlohmann/json.hpp>
 
 #include <map>
-#include <nlohmann/json.hpp>
 #include <string>
 #include <vector>
 

@@ -39,10 +39,10 @@ Result<Obligations> obligationsOn(Books& books, CivilDate on) {
     for (auto& each : *adopted) {
         auto& programme = programmes[each.digest];
         if (!programme) {
-            auto read = programmeFrom(*each.document);
-            if (!read)
-                return tl::unexpected(read.error());
-            programme = std::make_shared<const Programme>(std::move(*read));
+            const auto known = knownProgramme(*each.document);
+            if (!known)
+                return tl::unexpected(known.error());
+            programme = *known;
         }
         adoptions.push_back({std::move(each.stamp), std::move(each.bound), programme});
     }

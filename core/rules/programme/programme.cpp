@@ -3,6 +3,7 @@
 
 #include "problem/faults/programme_fault.h"
 #include "rules/programme/document_schema.h"
+#include "rules/programme/read_once.h"
 #include "rules/programme/serial_order.h"
 
 #include <nlohmann/json.hpp>
@@ -248,6 +249,11 @@ Result<Checked> checked(std::string_view text) {
 
 Result<Programme> programmeFrom(std::string_view text) {
     return checked(text).map([](Checked&& good) { return std::move(good.programme); });
+}
+
+Result<std::shared_ptr<const Programme>> knownProgramme(std::string_view text) {
+    static ReadOnce<Programme> known(programmeFrom);
+    return known(text);
 }
 
 Result<std::string> canonicalProgramme(std::string_view text) {

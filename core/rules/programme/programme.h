@@ -7,6 +7,7 @@
 #include "problem/problem.h"
 #include "rules/programme/requirement.h"
 
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -17,6 +18,9 @@ namespace crownring {
 /// (`Where::key`, a JSON pointer such as "/requirements/0/limits/1/every") when it breaks the schema or contradicts
 /// itself (a requirement id twice, `by_method` without a limit on months, `kept` without a window, …).
 [[nodiscard]] Result<Programme> programmeFrom(std::string_view text);
+
+/// The same, of a text that is asked for again and again: read once.
+[[nodiscard]] Result<std::shared_ptr<const Programme>> knownProgramme(std::string_view text);
 
 /// The canonical text of a document: keys sorted, no spaces. Two documents that say the same have the same digest.
 [[nodiscard]] Result<std::string> canonicalProgramme(std::string_view text);
