@@ -113,7 +113,7 @@ Result<void> mayReplace(Writing& writing, const Replacing& replacing, const Item
 
 }
 
-Results<Receipt> postBehind(Journal& journal, Books& books, std::vector<NumberedEntry> entries) {
+Result<void> putBehind(Books& books, std::vector<NumberedEntry>& entries) {
     std::map<std::pair<CivilDate, TimeOfDay>, TimeOfDay> behind; ///< the moments of the batch, and when they come
     for (const auto& [entry, line] : entries) {
         const auto* item = entry.time ? whereIs(entry.body) : nullptr;
@@ -121,7 +121,7 @@ Results<Receipt> postBehind(Journal& journal, Books& books, std::vector<Numbered
             continue;
         const auto latest = latestOn(books, *item, entry.on);
         if (!latest)
-            return refusedFor(latest.error());
+            return tl::unexpected(latest.error());
         constexpr int lastMinute = 24 * 60 - 1;
         auto& when = behind.try_emplace({entry.on, *entry.time}, *entry.time).first->second;
         if (*latest && when <= **latest)
@@ -130,6 +130,12 @@ Results<Receipt> postBehind(Journal& journal, Books& books, std::vector<Numbered
     for (auto& [entry, line] : entries)
         if (entry.time && whereIs(entry.body))
             entry.time = behind.at({entry.on, *entry.time});
+    return {};
+}
+
+Results<Receipt> postBehind(Journal& journal, Books& books, std::vector<NumberedEntry> entries) {
+    if (const auto put = putBehind(books, entries); !put)
+        return refusedFor(put.error());
     return crownring::post(journal, books, std::move(entries), {});
 }
 

@@ -39,8 +39,9 @@ struct Sending {
 /// NamedTwice for an item that is.
 [[nodiscard]] Results<Receipt> sendAway(Journal& journal, Books& books, const Sending& sending);
 
-/// Posts what says of items where they are from now on, each batch behind what was said of them in the same minute or
-/// later that day: what answers comes after (02, "Moments").
+/// What says of items where they are from now on comes behind what was said of them in the same minute or later that
+/// day: what answers comes after (02, "Moments").
+[[nodiscard]] Result<void> putBehind(Books& books, std::vector<NumberedEntry>& entries);
 [[nodiscard]] Results<Receipt> postBehind(Journal& journal, Books& books, std::vector<NumberedEntry> entries);
 
 /// It comes back: tested, or condemned there.

@@ -2,6 +2,7 @@
 
 /// From the fields of a form to what is written, and what is said about it.
 
+#include "acts/components.h"
 #include "acts/number_defects.h"
 #include "acts/own_code.h"
 #include "problem/faults/entry_fault.h"
@@ -214,7 +215,8 @@ void EntryForm::post(const std::vector<NumberedEntry>& entries) {
         Results<Receipt> receipt;
         std::vector<NumberedEntry> written;
     };
-    hear(house().desk.ask([entries, pictures = newPictures(), isNew = m_amends.empty(),
+    const bool isNow = m_amends.empty() && m_writing.kind == kindName<ItemState>();
+    hear(house().desk.ask([entries, pictures = newPictures(), isNew = m_amends.empty(), isNow,
                            code = m_signed ? m_code.said() : SaidCode()](Record& record) -> Answer {
         for (const auto& each : entries) {
             const auto taken = isNew ? takenName(record, each.entry) : Result<std::optional<TakenName>>(std::nullopt);
@@ -229,6 +231,8 @@ void EntryForm::post(const std::vector<NumberedEntry>& entries) {
         auto numbered = entries;
         if (const auto named = numberDefects(record, numbered); !named)
             return {std::nullopt, tl::unexpected(std::vector{named.error()}), {}};
+        if (const auto put = isNow ? putBehind(record, numbered) : Result<void>(); !put)
+            return {std::nullopt, tl::unexpected(std::vector{put.error()}), {}};
         return {std::nullopt, postSigned(record, record, numbered, code), numbered};
     }),
          this, [this, by = m_fields.value("by"), final](const Answer& answer) {
