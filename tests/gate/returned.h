@@ -30,7 +30,7 @@ public:
         return *this;
     }
     Receipt cleared(const char* defect, const char* on, const char* more = "") {
-        return say(R"({"entry":"defect.cleared","item":"E1","what":"panel replaced","defect":")" + std::string(defect) +
+        return say(R"({"entry":"defect.cleared","by":"Kit Moor","item":"E1","what":"panel replaced","defect":")" + std::string(defect) +
                    R"(","on":")" + on + '"' + more + "}");
     }
     [[nodiscard]] static Approving approving(const char* on, const char* person = "Ines Holt",
