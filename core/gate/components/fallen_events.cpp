@@ -11,30 +11,21 @@ namespace crownring {
 
 namespace {
 
-constexpr int manyEntries = 1000;
-
-/// Live entries of a kind that name somebody.
-template <class Said>
-Result<std::vector<Entry>> entriesOf(Journal& journal, const std::string& name) {
-    const auto lines =
-        journal.lines({.text = name, .kind = std::string(kindName<Said>()), .before = {}, .limit = manyEntries});
+/// What was reported of a balloon in these days.
+Result<std::vector<Entry>> eventsOn(Books& books, const Registration& balloon, CivilDate first, CivilDate last) {
+    constexpr int many = 20'000;
+    const auto lines = books.history(balloon, std::nullopt, last, many);
     if (!lines)
         return tl::unexpected(lines.error());
-    std::vector<Entry> entries;
-    for (const auto& line : *lines)
-        if (!line.voided && !line.unread && std::holds_alternative<Said>(nowOf(line).body))
-            entries.push_back(nowOf(line));
-    return entries;
-}
-
-/// What was reported of a balloon.
-Result<std::vector<Entry>> eventsOn(Journal& journal, const Registration& balloon) {
-    auto events = entriesOf<EventReported>(journal, balloon.text());
-    if (events)
-        std::erase_if(*events, [&](const Entry& each) {
-            const auto* on = balloonOf(std::get<EventReported>(each.body));
-            return !on || *on != balloon;
-        });
+    std::vector<Entry> events;
+    for (const auto& line : *lines) {
+        const auto& now = nowOf(line);
+        if (now.on < first)
+            break;
+        const auto* event = std::get_if<EventReported>(&now.body);
+        if (const auto* on = event ? balloonOf(*event) : nullptr; on && *on == balloon)
+            events.push_back(now);
+    }
     return events;
 }
 
@@ -54,16 +45,15 @@ std::optional<FittingMark> markOf(const Entry& entry, const ItemId& item) {
 
 /// By the fittings of an item as they were before one of them was amended.
 Result<std::vector<Fell>> fellWhileFitted(const Batch& batch, const Entry& was, const ItemId& item) {
-    const auto fitted = entriesOf<ItemFitted>(batch.journal, item.text());
-    const auto removed = entriesOf<ItemRemoved>(batch.journal, item.text());
+    constexpr int many = 20'000;
+    const auto told = batch.books.history(std::nullopt, item, CivilDate::last(), many);
     const auto renamings = batch.books.renamings(CivilDate::last());
-    if (!fitted || !removed || !renamings)
-        return tl::unexpected(!fitted ? fitted.error() : !removed ? removed.error() : renamings.error());
+    if (!told || !renamings)
+        return tl::unexpected(!told ? told.error() : renamings.error());
     std::vector<FittingMark> marks;
-    for (const auto* said : {&*fitted, &*removed})
-        for (const auto& each : *said)
-            if (auto mark = markOf(each, item); mark && each.id != was.id)
-                marks.push_back(std::move(*mark));
+    for (const auto& line : *told)
+        if (auto mark = line.entry.id == was.id ? std::nullopt : markOf(nowOf(line), item))
+            marks.push_back(std::move(*mark));
     if (auto mark = markOf(was, item))
         marks.push_back(std::move(*mark));
     std::ranges::sort(marks, {}, &FittingMark::stamp);
@@ -71,7 +61,8 @@ Result<std::vector<Fell>> fellWhileFitted(const Batch& batch, const Entry& was, 
     for (const auto& stay : whereabouts(item, marks, *renamings).stays) {
         if (stay.carrier)
             continue;
-        const auto events = eventsOn(batch.journal, stay.balloon);
+        const auto events = eventsOn(batch.books, stay.balloon, stay.from.at.on(),
+                                     stay.until ? stay.until->at.on() : CivilDate::last());
         if (!events)
             return tl::unexpected(events.error());
         for (const auto& event : *events)
@@ -86,14 +77,13 @@ Result<std::vector<Fell>> fellOnKit(const Batch& batch, const Entry& was, const 
     std::vector<Fell> fell;
     if (!flight.kit)
         return fell;
-    const auto events = eventsOn(batch.journal, flight.balloon);
+    const auto landed = Moment(momentOf(was).minutes() + flight.use.minutes.value()).on();
+    const auto events = eventsOn(batch.books, flight.balloon, was.on, landed);
     if (!events)
         return tl::unexpected(events.error());
-    const auto landed = Moment(momentOf(was).minutes() + flight.use.minutes.value()).on();
     for (const auto& event : *events)
-        if (was.on <= event.on && event.on <= landed)
-            for (const auto& item : *flight.kit)
-                fell.push_back({item, event});
+        for (const auto& item : *flight.kit)
+            fell.push_back({item, event});
     return fell;
 }
 
