@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/checks.h"
+#include "gate/components/item_said.h"
 #include "gate/defects/deciding.h"
-#include "gate/item_said.h"
 #include "gate/refusing.h"
 #include "registry/apart/overheated.h"
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/checks.h"
+#include "gate/components/item_said.h"
 #include "gate/defects/deciding.h"
 #include "gate/defects/read_again.h"
-#include "gate/item_said.h"
 #include "gate/refusing.h"
 #include "registry/reading_said.h"
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "gate/item_said.h"
+#include "gate/components/item_said.h"
 
 #include "gate/refusing.h"
 
