@@ -3,7 +3,9 @@
 
 #include "acts/post.h"
 #include "problem/faults/components/part_fault.h"
+#include "problem/faults/entry_fault.h"
 #include "problem/faults/use_fault.h"
+#include "text/blank.h"
 
 #include <algorithm>
 #include <map>
@@ -170,6 +172,8 @@ Results<Receipt> replaceItem(Journal& journal, Books& books, const Replacing& re
 }
 
 Results<Receipt> sendAway(Journal& journal, Books& books, const Sending& sending) {
+    if (isBlank(sending.to))
+        return refusedFor(Problem{EntryFault::Blank, {}, atKey("to")});
     if (auto twice = namedTwice(sending.items))
         return refusedFor(std::move(*twice));
     Writing writing(journal, books, sending.by);

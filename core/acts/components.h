@@ -36,7 +36,7 @@ struct Sending {
     std::string by;
     std::optional<TimeOfDay> time{}; ///< UTC; absent: what is fitted comes off after the flights of the day
 };
-/// NamedTwice for an item that is.
+/// NamedTwice for an item that is, Blank where nobody is named.
 [[nodiscard]] Results<Receipt> sendAway(Journal& journal, Books& books, const Sending& sending);
 
 /// What says of items where they are from now on comes behind what was said of them in the same minute or later that

@@ -125,6 +125,21 @@ namespace crownring {
 /// NotReleasable for the withdrawal of what is neither a release nor an approved return, by nobody, or taken back.
 [[nodiscard]] Findings askRevocations(const Batch& batch);
 
+/// NotReleasable for a clearing, as written or as amended, of a defect that bars flight, in nobody's name or in that of
+/// somebody who may release no work that puts it right, under the rules of the balloon. In a visit that has the item
+/// anybody says so, since that is signed, but of what its finder called a danger to flight.
+[[nodiscard]] Findings askWhoClears(const Batch& batch);
+
+/// NotReleasable for an amendment of a fitting, a removal or a flight after which something that was reported of a
+/// balloon falls no longer on an item, by somebody who may not decide that of a defect, or without saying who and why.
+/// What came late and was never said otherwise is taken: order of arrival does not matter.
+[[nodiscard]] Findings askFallenEvents(const Batch& batch);
+
+/// NotReleasable for an entry of an item, as written or as amended, after which a cylinder that was overheated is
+/// condemned no longer (49 CFR 180.203, read), by somebody who may not decide that of a defect, or without saying who
+/// and why.
+[[nodiscard]] Findings askHeatSaid(const Batch& batch);
+
 /// NotReleasable for a clearing that is dated before all findings of its defect, as written or as corrections of either
 /// leave it.
 [[nodiscard]] Findings askClearings(const Batch& batch);

@@ -136,17 +136,12 @@ std::optional<VesselMaterial> SqlRecord::materialOf(const ItemId& item) {
     const auto number = m_names.look(item);
     ToldReader reader(*m_connection);
     check({reader.account(Subject::Item, number)});
-    std::optional<VesselMaterial> material;
+    std::vector<ItemEntered> said;
     const Told asked{Subject::Item, item.text(), {kindName<ItemEntered>()}, CivilDate::last()};
-    for (const auto& line : readableLines(reader.told(asked, number))) {
-        const auto* entered = std::get_if<ItemEntered>(&nowOf(line).body);
-        if (!entered || !entered->vessel || !entered->vessel->material)
-            continue;
-        if (material && *material != *entered->vessel->material)
-            return std::nullopt;
-        material = entered->vessel->material;
-    }
-    return material;
+    for (const auto& line : readableLines(reader.told(asked, number)))
+        if (const auto* entered = std::get_if<ItemEntered>(&nowOf(line).body))
+            said.push_back(*entered);
+    return materialSaid(said);
 }
 
 /// Few cylinders were ever so hot that it matters what they are made of, so each is looked up by itself.

@@ -65,8 +65,8 @@ std::string utcNow() { return QDateTime::currentDateTimeUtc().toString(Qt::ISODa
 
 SqlRecord::Writing::Writing(SqlRecord& record)
     : m_record(record), m_interrupted(record), m_transaction(*record.m_connection) {
-    record.m_inTransaction = true;
     record.forgetWhatOthersWrote();
+    record.m_inTransaction = true; // not before the lock is had: where that fails nobody would take it back
 }
 
 SqlRecord::Writing::~Writing() {

@@ -94,6 +94,9 @@ private slots:
         };
         Sending sending{{ItemId("C1"), ItemId("C1")}, "Test House", *CivilDate::parse("2025-04-01"), "Ada Rhos"};
         QCOMPARE(nameOf(sendAway(record(), record(), sending)), std::string("named-twice"));
+        sending.to = " "; // away with nobody it would be nowhere
+        QCOMPARE(nameOf(sendAway(record(), record(), sending)), std::string("blank"));
+        sending.to = "Test House";
         sending.items = {ItemId("C1"), ItemId("C2")};
         QCOMPARE(nameOf(sendAway(record(), record(), sending)), std::string());
         Returning returning;

@@ -121,7 +121,7 @@ public:
                    std::string(defect) + R"(","severity":")" + severity + '"' + because + about() + "}");
     }
     [[nodiscard]] std::string clearing(const char* defect) const {
-        return R"({"entry":"defect.cleared","on":"2026-06-01","item":"E1","what":"panel replaced","defect":")" +
+        return R"({"entry":"defect.cleared","on":"2026-06-01","by":"Ada Rhos","item":"E1","what":"panel replaced","defect":")" +
                std::string(defect) + '"' + about() + "}";
     }
     /// @param where `,"gore":5,"row":16`

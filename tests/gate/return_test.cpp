@@ -349,7 +349,7 @@ private slots:
         auto ada = Shop::signing();
         ada.outcome = Outcome::Discrepancies;
         QVERIFY(shop.sign(ada));
-        shop.cleared("D-1", "2026-06-10");
+        shop.cleared("D-1", "2026-06-10", "", "Ada Rhos");
         const auto by = ListedShop::approving("2026-06-20", "Ada Rhos", Capacity::IndependentCertifyingStaff);
         // The review was never done and is on the list too.
         expectOnly(shop.approve(by).error(), ReleaseFault::ListedStands);

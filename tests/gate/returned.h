@@ -29,9 +29,9 @@ public:
         QTEST_ASSERT(signedList.has_value());
         return *this;
     }
-    Receipt cleared(const char* defect, const char* on, const char* more = "") {
+    Receipt cleared(const char* defect, const char* on, const char* more = "", const char* by = "Kit Moor") {
         return say(R"({"entry":"defect.cleared","item":"E1","what":"panel replaced","defect":")" + std::string(defect) +
-                   R"(","on":")" + on + '"' + more + "}");
+                   R"(","by":")" + by + R"(","on":")" + on + '"' + more + "}");
     }
     [[nodiscard]] static Approving approving(const char* on, const char* person = "Ines Holt",
                                              Capacity capacity = Capacity::InspectionAuthorization) {

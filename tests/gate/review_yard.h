@@ -95,7 +95,7 @@ inline std::string taken(const std::string& id, const std::string& by) {
 inline const std::string tornWire =
     R"({"entry":"defect.found","on":"2025-05-01","item":"B1","what":"a broken wire","defect":"D-1","severity":"deferrable"})";
 inline const std::string wireReplaced =
-    R"({"entry":"defect.cleared","on":"2025-05-02","item":"B1","what":"replaced","defect":"D-1"})";
+    R"({"entry":"defect.cleared","on":"2025-05-02","by":"Nia Sol","item":"B1","what":"replaced","defect":"D-1"})";
 inline const std::string envelopeRemoved =
     R"({"entry":"item.removed","on":"2025-05-01","balloon":"QE-ONE","item":"E1"})";
 inline const std::string adoption =

@@ -138,7 +138,7 @@ private slots:
         for (const auto kind : everyKind)
             then.push_back(sheet(kind, fileOf(shop, "2026-06-02"), english));
         shop.say(R"({"entry":"flight.logged","on":"2026-07-01","balloon":"QE-ONE","minutes":75}
-{"entry":"defect.cleared","on":"2026-07-02","item":"E1","defect":"D-1","what":"panel replaced"}
+{"entry":"defect.cleared","on":"2026-07-02","by":"Ada Rhos","item":"E1","defect":"D-1","what":"panel replaced"}
 {"entry":"tester.calibrated","on":"2026-07-03","tester":"F-1","until":"2027-12-31"}
 {"entry":"limit.stated","on":"2026-07-04","type":"T-77","kind":"envelope","quantity":"grab-strength","unit":"N","least":400,"source":"Manual 77, revision 5"})");
         for (std::size_t i = 0; i < then.size(); ++i)

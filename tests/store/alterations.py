@@ -96,6 +96,7 @@ def answers(program, record, items, inspections, lines="100000"):
     told = {}
     calls = [("due", "--on", "2026-11-25", "--json"), ("balloons", "--on", "2026-11-25", "--json"),
              ("journal", "--most", lines, "--json"), ("inspection", "list", "--on", "2026-11-25", "--json"),
+             ("directives", "--on", "2026-11-25", "--json"), ("pool", "--on", "2026-11-25", "--json"),
              ("rig-up", "--kit", ",".join(items[:6]), "--on", "2026-11-25", "--minutes", "60", "--json")]
     calls += [("clock", item, "--on", "2026-11-25", "--json") for item in items[:8]]
     calls += [("inspection", "show", inspection, "--on", "2026-11-25", "--json") for inspection in inspections]

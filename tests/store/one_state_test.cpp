@@ -29,6 +29,11 @@ void flyBoth(Record& record) {
 {"entry":"flight.logged","on":"2024-02-01","balloon":"QE-TWO","minutes":10})");
 }
 
+constexpr const char* readingOfOne =
+    R"({"entry":"reading.taken","on":"2024-03-01","item":"E1","quantity":"grab-strength","value":300,"unit":"N"})";
+constexpr const char* readingOfTwo =
+    R"({"entry":"reading.taken","on":"2024-03-01","item":"E2","quantity":"grab-strength","value":300,"unit":"N"})";
+
 std::int64_t minutesOf(Record& record, const char* item) {
     return record.clocks({{ItemId(item), day("2024-12-31")}}).value().front()->minutes->value();
 }
@@ -100,6 +105,28 @@ private slots:
         QVERIFY(record->keepPicture({"image/png", "no picture"}).has_value());
         QVERIFY(record->rebuild().has_value());
         QCOMPARE(minutesOf(*record, "E1"), 20);
+    }
+    /// It happened where a server was killed while somebody waited for its lock: answers were of two states from then
+    /// on, and said that the record was not intact.
+    void whoCouldNotBeginToWriteReadsOneStateAfterAll() {
+        NEEDS_SHARED;
+        const auto record = openedShared("first");
+        posted(*record, shed);
+        const auto other = openedShared("second");
+        const Connection server(sharedLocation(), Access::ReadWrite);
+        server.run(QStringLiteral("ALTER TABLE writer RENAME TO away"));
+        QVERIFY(!problemsOf(*record, shed).empty());
+        server.run(QStringLiteral("ALTER TABLE away RENAME TO writer"));
+        posted(*other, readingOfOne);
+        std::size_t later = 0;
+        const auto read = record->fabric({ItemId("E1"), ItemId("E2")}, day("2024-12-31"), [&](const auto& history) {
+            if (history.item == ItemId("E1"))
+                posted(*other, readingOfTwo);
+            else
+                later = history.readings.size();
+        });
+        QVERIFY2(read.has_value(), read ? "" : text(read.error()).c_str());
+        QCOMPARE(later, std::size_t{0});
     }
     void aCopyIsMadeWhileAStateIsHeld() {
         Scratch scratch;

@@ -232,6 +232,11 @@ Sources sourcesOf(ReleaseFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "have it deferred by who is authorised to, or rectified")};
     case ReleaseFault::NobodyDefers:
         return {QT_TRANSLATE_NOOP("Problem", "%1"), QT_TRANSLATE_NOOP("Problem", "have it rectified")};
+    case ReleaseFault::MayNotClear:
+        return {QT_TRANSLATE_NOOP("Problem", "that '%1' is put right is not said by who may release it: %2"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "name in 'by' who released the work, by what the record says of who may; a "
+                                  "pilot-owner rectifies what grounds in a visit of his own tasks")};
     case ReleaseFault::ClearedBefore:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' was found on %2, and is said to be rectified before that"),
                 QT_TRANSLATE_NOOP("Problem", "see which of the two dates or times is right")};

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/checks.h"
+#include "gate/components/item_said.h"
 #include "gate/defects/deciding.h"
 #include "gate/defects/read_again.h"
 #include "gate/refusing.h"
@@ -72,42 +73,6 @@ Findings askedOfLimits(const Batch& batch) {
     return problems;
 }
 
-/// What else is written of an item as it came into the record, and what that said before an amendment.
-Result<std::vector<ItemEntered>> saidOtherwise(const Batch& batch, const Entry& entry, const ItemId& item) {
-    std::vector<ItemEntered> others;
-    const auto before = batch.journal.before(entry.id);
-    if (!before)
-        return tl::unexpected(before.error());
-    if (*before && std::holds_alternative<ItemEntered>((*before)->body))
-        others.push_back(std::get<ItemEntered>((*before)->body));
-    constexpr int many = 1000;
-    const auto lines = batch.journal.lines(
-        {.text = item.text(), .kind = std::string(kindName<ItemEntered>()), .before = {}, .limit = many});
-    if (!lines)
-        return tl::unexpected(lines.error());
-    for (const auto& line : *lines) {
-        const auto* other = std::get_if<ItemEntered>(&nowOf(line).body);
-        if (other && !line.voided && !line.unread && line.entry.id != entry.id && other->item == item)
-            others.push_back(*other);
-    }
-    return others;
-}
-
-struct OfItem {
-    ItemId item;
-    std::optional<JournalLine> root; ///< of an amendment
-};
-
-Result<std::optional<OfItem>> enteredBy(const Batch& batch, const Entry& entry) {
-    if (const auto* entered = std::get_if<ItemEntered>(&entry.body))
-        return OfItem{entered->item, {}};
-    auto root = amendedRoot(batch.journal, entry);
-    if (!root)
-        return tl::unexpected(root.error());
-    const auto* entered = *root && !(*root)->unread ? std::get_if<ItemEntered>(&(*root)->entry.body) : nullptr;
-    return entered ? std::optional(OfItem{entered->item, std::move(*root)}) : std::nullopt;
-}
-
 /// Of an item that is said to be of another type, or of none.
 Findings askedOfItem(const Batch& batch, const Entry& entry, int line) {
     const auto of = enteredBy(batch, entry);
@@ -122,7 +87,7 @@ Findings askedOfItem(const Batch& batch, const Entry& entry, int line) {
         return tl::unexpected(read.error());
     if (!isRead)
         return std::vector<Problem>{};
-    const auto others = saidOtherwise(batch, entry, (*of)->item);
+    const auto others = saidOtherwise(batch, entry, **of);
     const auto book = typeBook(batch.books, CivilDate::last());
     const auto now = limitsEver(batch.books, (*of)->item);
     if (!others || !book || !now)

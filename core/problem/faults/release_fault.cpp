@@ -127,6 +127,8 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"may-not-defer", Code::NotReleasable};
     case ReleaseFault::NobodyDefers:
         return {"nobody-defers", Code::NotReleasable};
+    case ReleaseFault::MayNotClear:
+        return {"may-not-clear", Code::NotReleasable};
     case ReleaseFault::ClearedBefore:
         return {"cleared-before", Code::NotReleasable};
     case ReleaseFault::NotReadAgain:

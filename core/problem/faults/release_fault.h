@@ -69,6 +69,7 @@ enum class ReleaseFault : std::uint8_t {
     DeferralUnsaid,        ///< %1: the defect
     LinesLeftOut,          ///< %1: the requirement, %2: the item, %3: title of a line, %4: how many more
     NobodyDefers,          ///< %1: why
+    MayNotClear,           ///< %1: the defect, %2: why
     ClearedBefore,         ///< %1: the defect, %2: the day on which it was found
     NotReadAgain,          ///< %1: the defect, %2: the reading that found it
     RepairElsewhere,       ///< %1: the defect, %2: the reading that found it

@@ -11,6 +11,18 @@ Celsius overheatedFrom(std::optional<VesselMaterial> material) {
     return material == VesselMaterial::Steel || material == VesselMaterial::Stainless ? steel : aluminium;
 }
 
+std::optional<VesselMaterial> materialSaid(std::span<const ItemEntered> said) {
+    std::optional<VesselMaterial> material;
+    for (const auto& entered : said) {
+        if (!entered.vessel || !entered.vessel->material)
+            continue;
+        if (material && *material != *entered.vessel->material)
+            return std::nullopt;
+        material = entered.vessel->material;
+    }
+    return material;
+}
+
 const Occurrence* overheatedBy(const ItemFacts& item, std::optional<VesselMaterial> material) {
     if (item.kind != ItemKind::Cylinder)
         return nullptr;

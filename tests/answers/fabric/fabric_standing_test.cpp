@@ -70,7 +70,7 @@ Row fabricRow(Books& books, const char* on) {
 const char* const torn =
     R"({"entry":"defect.found","on":"2024-05-01","defect":"D1","item":"E1","what":"tore at 120 N","severity":"barring","reading":"torn"})";
 const char* const cleared =
-    R"({"entry":"defect.cleared","on":"2024-05-10","defect":"D1","item":"E1","what":"panel replaced"})";
+    R"({"entry":"defect.cleared","on":"2024-05-10","by":"Ada Rhos","defect":"D1","item":"E1","what":"panel replaced"})";
 const char* const repaired =
     R"({"entry":"repair.made","on":"2024-05-10","item":"E1","method":"panel replaced","gore":3,"row":11,"defect":"D1"})";
 const char* const repairedNowhere =

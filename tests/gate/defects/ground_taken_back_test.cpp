@@ -37,6 +37,30 @@ std::string corrected(const char* id, const char* with, const char* by, const ch
            R"(","note":")" + why + R"(","with":)" + with + "}";
 }
 
+/// The envelope of the balloon that landed hard was fitted to it, and flew as another one on that day.
+struct Fallen {
+    Shop shop;
+    std::string fitting;
+    Fallen() {
+        fitting = shop.record()
+                      .lines({.text = "E1", .kind = "item.fitted", .before = {}, .limit = 1})
+                      .value()
+                      .front()
+                      .entry.id.text();
+        shop.say(R"({"entry":"balloon.entered","on":"2016-05-01","balloon":"QE-TWO"}
+{"entry":"item.entered","on":"2016-05-01","item":"B1","kind":"basket"}
+{"entry":"flight.logged","on":"2026-05-20","id":"flown","by":"Sam Help","balloon":"QE-TWO","minutes":40,"kit":["E1"]}
+{"entry":"event.reported","on":"2026-05-20","by":"Sam Help","balloon":"QE-ONE","event":"hard-landing"}
+{"entry":"event.reported","on":"2026-05-20","by":"Sam Help","balloon":"QE-TWO","event":"wire-contact"}
+{"entry":"event.reported","on":"2020-05-20","item":"E1","event":"mildew"}
+{"entry":"event.reported","on":"2020-05-21","item":"E1","event":"mildew"})");
+    }
+    [[nodiscard]] std::string answerTo(const std::string& entry) const {
+        const auto problems = problemsOf(shop.record(), entry);
+        return problems.empty() ? "" : std::string(rowOf(problems.front().fault).name);
+    }
+};
+
 void refused(const std::string& entry, ReleaseFault fault) {
     Grounded record;
     const auto problems = problemsOf(record.shop.record(), entry);
@@ -68,6 +92,23 @@ private slots:
         QCOMPARE(problemsOf(record.shop.record(), taken("landing", "Ada Rhos")).size(), std::size_t{0});
         QCOMPARE(problemsOf(record.shop.record(), corrected("bound", R"({"least":133.4})", "Ada Rhos")).size(),
                  std::size_t{0});
+    }
+    /// An event falls on what was there: that it was not is no slip of a pen once it was reported.
+    void norIsAnItemSaidToHaveBeenElsewhere() {
+        const Fallen fallen;
+        for (const auto& [entry, with] :
+             {std::pair{fallen.fitting.c_str(), R"({"on":"2026-05-21"})"},
+              std::pair{fallen.fitting.c_str(), R"({"balloon":"QE-TWO"})"}, std::pair{"flown", R"({"kit":["B1"]})"},
+              std::pair{"flown", R"({"on":"2026-05-18"})"}}) {
+            QCOMPARE(fallen.answerTo(corrected(entry, with, "Nobody Known")), std::string("may-not-grade-down"));
+            QCOMPARE(fallen.answerTo(corrected(entry, with, "", "misread")), std::string("ground-unsaid"));
+        }
+        QCOMPARE(fallen.answerTo(taken(fallen.fitting.c_str(), "Nobody Known")), std::string("may-not-grade-down"));
+        QCOMPARE(fallen.answerTo(taken("flown", "Nobody Known")), std::string("may-not-grade-down"));
+        // What takes nothing away is anybody's.
+        QCOMPARE(fallen.answerTo(corrected("flown", R"({"minutes":45})", "")), std::string());
+        QCOMPARE(fallen.answerTo(corrected(fallen.fitting.c_str(), R"({"on":"2016-05-02"})", "")), std::string());
+        QCOMPARE(fallen.answerTo(taken("flown", "Ada Rhos")), std::string());
     }
     void aSlipIsTakenBackAtOnce() {
         Shop shop;

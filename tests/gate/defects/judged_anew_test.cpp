@@ -36,7 +36,7 @@ const char* const readLater =
 const char* const defectOfIt =
     R"({"entry":"defect.found","on":"2026-05-20","item":"E1","what":"weak","defect":"D-1","severity":"grounding","reading":"weak"})";
 const char* const clearedInWords =
-    R"({"entry":"defect.cleared","on":"2026-06-22","item":"E1","defect":"D-1","what":"within limits now"})";
+    R"({"entry":"defect.cleared","on":"2026-06-22","by":"Ada Rhos","item":"E1","defect":"D-1","what":"within limits now"})";
 const char* const enteredAgain =
     R"({"entry":"item.entered","on":"2015-01-01","item":"E1","kind":"envelope","type":"T-9"})";
 const char* const lostPlacard =

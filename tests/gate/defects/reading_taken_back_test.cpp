@@ -67,7 +67,7 @@ struct Cleared {
         reread = shop.say(pulledAgain(300)).ids.at(0);
         clearing =
             shop.say(
-                    R"({"entry":"defect.cleared","on":"2026-05-22","item":"E1","defect":"D-1","what":"panel replaced"})")
+                    R"({"entry":"defect.cleared","on":"2026-05-22","by":"Ada Rhos","item":"E1","defect":"D-1","what":"panel replaced"})")
                 .ids.at(0);
         shop.say(others);
     }

@@ -42,6 +42,22 @@ constexpr const char* ofAluminiumToo =
 constexpr const char* hotSteel =
     R"({"entry":"event.reported","on":"2024-03-01","item":"C3","event":"fire","temp_c":342})";
 
+/// Hot enough for aluminium, and not for steel.
+constexpr const char* alsoAluminium =
+    R"({"entry":"item.entered","id":"c4","on":"2024-01-01","by":"Sam Help","item":"C4","kind":"cylinder","vessel":{"material":"aluminium"}}
+{"entry":"person.entitled","on":"2020-01-01","person":"Ada Rhos","capacity":"independent-certifying-staff","licence":"QE.66.1"}
+{"entry":"event.reported","on":"2024-03-01","item":"C4","event":"fire","temp_c":250})";
+constexpr const char* ofSteelAfterAll =
+    R"({"entry":"item.entered","on":"2023-12-01","item":"C4","kind":"cylinder","vessel":{"material":"steel"}})";
+std::string takenOut(const char* by) {
+    return std::string(R"({"entry":"entry.voided","on":"2024-03-05","voids":"c4","reason":"not ours","by":")") + by +
+           R"("})";
+}
+std::string corrected(const char* with, const char* by, const char* why = "misread") {
+    return std::string(R"({"entry":"entry.corrected","on":"2024-03-05","replaces":"c4","by":")") + by +
+           R"(","note":")" + why + R"(","with":)" + with + "}";
+}
+
 std::vector<ItemId> kit() { return {ItemId("E1"), ItemId("B1"), ItemId("R1"), ItemId("C1")}; }
 
 ItemFacts factsOf(Record& record, const char* item, const char* on) {
@@ -114,6 +130,24 @@ private slots:
         QVERIFY(!factsOf(*shed.record, "C3", "2024-03-02").out);
         posted(*shed.record, ofAluminiumToo);
         QVERIFY(factsOf(*shed.record, "C3", "2024-03-02").out);
+    }
+    /// Who decides of a defect decides whether it was of another material, and says why (02: a correction never changes
+    /// a refusal into a release).
+    void itIsNotSaidToBeOfSteelAfterwards() {
+        const Scratch shed;
+        posted(*shed.record, aWholeBalloon);
+        posted(*shed.record, alsoAluminium);
+        QVERIFY(factsOf(*shed.record, "C4", "2024-03-06").out);
+        for (const char* with : {R"({"vessel":{"material":"steel"}})", R"({"kind":"other","vessel":null})"}) {
+            QCOMPARE(refused(*shed.record, corrected(with, "").c_str()), std::string("ground-unsaid"));
+            QCOMPARE(refused(*shed.record, corrected(with, "Ada Rhos", " ").c_str()), std::string("ground-unsaid"));
+            QCOMPARE(refused(*shed.record, corrected(with, "Nobody Known").c_str()), std::string("may-not-grade-down"));
+        }
+        QCOMPARE(refused(*shed.record, takenOut("Nobody Known").c_str()), std::string("may-not-grade-down"));
+        QCOMPARE(refused(*shed.record, corrected(R"({"vessel":null})", "").c_str()), std::string()); // it stays
+        QCOMPARE(refused(*shed.record, ofSteelAfterAll), std::string("ground-unsaid"));
+        posted(*shed.record, corrected(R"({"vessel":{"material":"steel"}})", "Ada Rhos"));
+        QVERIFY(!factsOf(*shed.record, "C4", "2024-03-06").out);
     }
 };
 

@@ -62,7 +62,10 @@ private slots:
         auto posted = m_hand->house().desk.ask([](Record& record) {
             return postText(record, record,
                             R"({"entry":"defect.found","on":"2026-11-20","defect":"D 1","item":"E-1",)"
-                            R"("what":"torn","severity":"barring"})",
+                            R"("what":"torn","severity":"barring"})"
+                            "\n"
+                            R"({"entry":"person.entitled","on":"2020-01-01","person":"tester","licence":"L 1",)"
+                            R"("capacity":"independent-certifying-staff"})",
                             {});
         });
         posted.waitForFinished();
