@@ -78,6 +78,15 @@ std::string reasonText(const RigUpReason& reason) {
     return text;
 }
 
+std::string toleranceText(const ToleranceUse& use) {
+    const auto* forWhat = use.row->requirement->toleranceFor == ToleranceFor::Positioning
+                              ? "; it only serves to reach the place of the inspection"
+                              : "";
+    return use.row->item->id.text() + ": " + words::said(use.row->requirement->title).toStdString() + ", due " +
+           words::Words::due(use.limit).toStdString() + ", of the tolerance " +
+           words::Words::toleranceLeft(use.limit).toStdString() + " left before the flight" + forWhat;
+}
+
 nlohmann::ordered_json reasonJson(const RigUpReason& reason) {
     nlohmann::ordered_json object{{"reason", reasonName(reason.kind)}, {"text", reasonText(reason)}};
     if (reason.kind == RigUpReason::Kind::Incomplete) {

@@ -15,6 +15,8 @@ namespace crownring::ctl {
 /// "standing", "too-long" …, part of the contract.
 [[nodiscard]] std::string_view reasonName(RigUpReason::Kind kind);
 [[nodiscard]] std::string reasonText(const RigUpReason& reason);
+/// What a kit flies, or comes to fly, in a tolerance.
+[[nodiscard]] std::string toleranceText(const ToleranceUse& use);
 [[nodiscard]] nlohmann::ordered_json reasonJson(const RigUpReason& reason);
 
 }

@@ -20,15 +20,6 @@ namespace crownring::ctl {
 
 namespace {
 
-std::string toleranceText(const ToleranceUse& use) {
-    const auto* forWhat = use.row->requirement->toleranceFor == ToleranceFor::Positioning
-                              ? "; it only serves to reach the place of the inspection"
-                              : "";
-    return use.row->item->id.text() + ": " + words::said(use.row->requirement->title).toStdString() + ", due " +
-           words::Words::due(use.limit).toStdString() + ", of the tolerance " +
-           words::Words::toleranceLeft(use.limit).toStdString() + " left before the flight" + forWhat;
-}
-
 nlohmann::ordered_json governsJson(const DueRow* row) {
     if (!row)
         return nullptr;

@@ -63,7 +63,7 @@ Item {
                 Label {
                     width: parent.width
                     visible: pane.desk.notChecked > 0
-                    text: qsTr("%n balloon(s) more: call some your own to look at those.", "", pane.desk.notChecked)
+                    text: qsTr("%n balloons more: call some your own to look at those.", "", pane.desk.notChecked)
                     soft: true
                 }
             }

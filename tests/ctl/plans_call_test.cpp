@@ -155,7 +155,7 @@ private slots:
             {"E1", "surely, too late"}, {"B1", "surely, too late"}, {"R1", "surely"}, {"C1", "surely"}};
         QCOMPARE(before, expected);
         const auto text = ctl({"agenda", "--on", "2025-12-31", "--to", "2026-03-31"}).out;
-        QVERIFY(text.contains("is due before it: Every year of R1, 2026-02-28 (not covered by it)"));
+        QVERIFY(text.contains("is due before it: Every year of C1, R1, 2026-02-28 (not covered by it)"));
     }
     void aWinterPauseMovesWhatUseMakesDue() {
         QCOMPARE(ctl({"post", "-"}, takenBack).code, 0);

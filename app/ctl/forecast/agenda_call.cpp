@@ -8,7 +8,7 @@
 #include "ctl/rig_up_answer.h"
 #include "measure/duration_text.h"
 #include "problem/faults/use_fault.h"
-#include "words/sentence.h"
+#include "words/visit_words.h"
 
 #include <nlohmann/json.hpp>
 
@@ -33,10 +33,16 @@ Json flightJson(const AgendaFlight& flight) {
               {"kit", std::move(kit)},
               {"may_fly", flight.mayFly()},
               {"reasons", Json::array()},
+              {"in_tolerance", Json::array()},
               {"makes_due", Json::array()}};
     if (flight.check)
         for (const auto& reason : flight.check->verdict.reasons)
             json["reasons"].push_back(reasonJson(reason));
+    if (flight.check)
+        for (const auto& use : flight.check->verdict.tolerances)
+            json["in_tolerance"].push_back({{"item", use.row->item->id.text()},
+                                            {"requirement", use.row->requirement->id.text()},
+                                            {"text", toleranceText(use)}});
     for (const auto& made : flight.makes)
         json["makes_due"].push_back(madeDueJson(made));
     return json;
@@ -53,6 +59,9 @@ void printFlight(const AgendaFlight& flight) {
     if (flight.check)
         for (const auto& reason : flight.check->verdict.reasons)
             std::cout << "            " << reasonText(reason) << "\n";
+    if (flight.check)
+        for (const auto& use : flight.check->verdict.tolerances)
+            std::cout << "            in its tolerance: " << toleranceText(use) << "\n";
     for (const auto& made : flight.makes)
         std::cout << "            makes due: " << madeDueText(made) << "\n";
 }
@@ -60,10 +69,10 @@ void printFlight(const AgendaFlight& flight) {
 void printVisit(const VisitAhead& ahead, const VisitOutlook& outlook) {
     std::cout << ahead.visit.from.iso() << "  visit of " << ahead.visit.balloon.text() << " to " << ahead.visit.station
               << ", until " << ahead.visit.to.iso() << "\n";
-    for (const auto& work : outlook.covers)
-        std::cout << "            covers " << workText(work) << "\n";
-    for (const auto& each : outlook.before)
-        std::cout << "            " << lapsesText(each) << "\n";
+    for (const auto& line : words::VisitWords::works(outlook.covers))
+        std::cout << "            covers " << plainly(line) << "\n";
+    for (const auto& line : words::VisitWords::before(outlook.before))
+        std::cout << "            " << plainly(line) << "\n";
 }
 
 }

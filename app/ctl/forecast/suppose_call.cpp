@@ -74,7 +74,7 @@ void printText(const Supposed& supposed, const std::vector<SupposedFlight>& flig
     for (const auto& made : supposed.makes)
         std::cout << "Makes due: " << madeDueText(made) << "\n";
     std::cout << "\n";
-    printTable(std::cout, supposed.after, most == 0 ? std::numeric_limits<std::size_t>::max() : most);
+    ctl::printTable(std::cout, supposed.after, most == 0 ? std::numeric_limits<std::size_t>::max() : most);
 }
 
 }

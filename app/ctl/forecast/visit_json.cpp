@@ -2,18 +2,16 @@
 #include "ctl/forecast/visit_json.h"
 
 #include "ctl/answer_json.h"
-#include "ctl/call.h"
 #include "ctl/due_table.h"
 #include "words/sentence.h"
-#include "words/visit_words.h"
 
 #include <nlohmann/json.hpp>
 
 namespace crownring::ctl {
 
-using Json = nlohmann::ordered_json;
-
 namespace {
+
+using Json = nlohmann::ordered_json;
 
 std::string_view howText(LapseChance how) {
     switch (how) {
@@ -43,7 +41,7 @@ Json rowNames(const DueRow& row, const std::optional<DateBand>& band) {
 
 }
 
-Json madeDueJson(const MadeDue& made) {
+nlohmann::ordered_json madeDueJson(const MadeDue& made) {
     auto row = rowJson(*made.after);
     row["standing_before"] = standingText(made.before->state.standing);
     row["supposed"] = true;
@@ -56,7 +54,7 @@ std::string madeDueText(const MadeDue& made) {
            (limit && limit->isProven() ? ", " + leftText(*limit) : "");
 }
 
-Json visitJson(const VisitAhead& ahead, const VisitOutlook& outlook) {
+nlohmann::ordered_json visitJson(const VisitAhead& ahead, const VisitOutlook& outlook) {
     Json json{{"entry", ahead.stated.id.text()}, {"balloon", ahead.visit.balloon.text()},
               {"station", ahead.visit.station},  {"from", ahead.visit.from.iso()},
               {"to", ahead.visit.to.iso()},      {"covers", Json::array()},
@@ -74,8 +72,5 @@ Json visitJson(const VisitAhead& ahead, const VisitOutlook& outlook) {
     }
     return json;
 }
-
-std::string workText(const VisitWork& work) { return plainly(words::VisitWords::work(work)); }
-std::string lapsesText(const LapsesBefore& lapses) { return plainly(words::VisitWords::before(lapses)); }
 
 }

@@ -18,7 +18,5 @@ namespace crownring::ctl {
 
 /// {`entry`, `balloon`, `station`, `from`, `to`, `covers` […], `due_before` […]}
 [[nodiscard]] nlohmann::ordered_json visitJson(const VisitAhead& ahead, const VisitOutlook& outlook);
-[[nodiscard]] std::string workText(const VisitWork& work);
-[[nodiscard]] std::string lapsesText(const LapsesBefore& lapses);
 
 }

@@ -45,6 +45,11 @@ AgendaLine lineOf(const AgendaFlight& flight, CivilDate on) {
     if (flight.check)
         for (const auto& reason : flight.check->verdict.reasons)
             line.lines += reasonText(reason, {.use = planned.use});
+    if (flight.check)
+        for (const auto& use : flight.check->verdict.tolerances) {
+            const auto told = toleranceLine(use, {.use = planned.use});
+            line.lines += AgendaDesk::tr("%1: %2").arg(told.title, told.text);
+        }
     line.lines.removeDuplicates();
     for (const auto& made : flight.makes)
         line.lines += madeText(made);
@@ -56,16 +61,13 @@ AgendaLine lineOf(const VisitAhead& ahead, const VisitOutlook& outlook, CivilDat
         inward(ahead.stated.id.text()),
         daysText(ahead.visit.from, ahead.visit.to, on),
         AgendaDesk::tr("%1 at %2").arg(inward(ahead.visit.balloon.text()), inward(ahead.visit.station)),
-        AgendaDesk::tr("Visit that covers %n requirement(s)", nullptr, static_cast<int>(ahead.visit.covers.size())),
+        AgendaDesk::tr("Visit that covers %n requirements", nullptr, static_cast<int>(ahead.visit.covers.size())),
         {},
         true,
         true};
-    for (const auto& work : outlook.covers)
-        line.lines += VisitWords::work(work);
-    for (const auto& each : outlook.before) {
-        line.lines += VisitWords::before(each);
-        line.good &= each.how > LapseChance::Likely;
-    }
+    line.lines = VisitWords::works(outlook.covers) + VisitWords::before(outlook.before);
+    line.good =
+        std::ranges::none_of(outlook.before, [](const LapsesBefore& each) { return each.how <= LapseChance::Likely; });
     return line;
 }
 
@@ -166,8 +168,7 @@ void AgendaDesk::showVisits(std::vector<AgendaLine>& lines) {
     m_nextVisit = tr("%1 at %2, %3")
                       .arg(inward(next.visit.balloon.text()), inward(next.visit.station),
                            daysText(next.visit.from, next.visit.to, m_sheet->on));
-    for (const auto& work : outlook(next).covers)
-        m_nextCovers += VisitWords::work(work);
+    m_nextCovers = VisitWords::works(outlook(next).covers);
 }
 
 void AgendaDesk::setBalloon(const QString& balloon) {
@@ -229,7 +230,7 @@ void AgendaDesk::take(const Supposed& supposed, const SupposedFlight& flight) {
                                dayText(flight.on, m_sheet ? m_sheet->on : flight.on));
     const auto count = static_cast<int>(supposed.makes.size());
     m_answer = count == 0 ? tr("%1, nothing more is due by it.").arg(what)
-                          : tr("%1, %n requirement(s) stand worse:", nullptr, count).arg(what);
+                          : tr("%1, %n requirements stand worse:", nullptr, count).arg(what);
     std::vector<ReasonLine> lines;
     for (const auto& made : supposed.makes)
         lines.push_back(noteLine(*made.after));

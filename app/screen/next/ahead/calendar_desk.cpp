@@ -143,10 +143,9 @@ void CalendarDesk::move(const QString& entry, int days) {
     m_movedTo = movedTo(planned->visit, to);
     m_means.clear();
     const auto outlook = outlookOf(planned->visit, m_sheet->due.rows, m_sheet->bands, m_movedTo->from);
-    for (const auto& work : outlook.covers)
-        m_means += tr("covers %1").arg(VisitWords::work(work));
-    for (const auto& each : outlook.before)
-        m_means += VisitWords::before(each);
+    for (const auto& line : VisitWords::works(outlook.covers))
+        m_means += tr("covers %1").arg(line);
+    m_means += VisitWords::before(outlook.before);
     if (outlook.before.empty())
         m_means += tr("nothing that binds is due before it");
     m_proposal = tr("%1 at %2: %3 instead of %4")
