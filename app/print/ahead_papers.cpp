@@ -12,7 +12,7 @@
 #include <QtCore/QLocale>
 
 #include <algorithm>
-#include <map>
+#include <utility>
 
 namespace crownring::print {
 
@@ -105,13 +105,47 @@ std::vector<Event> eventsOf(const MonthsAhead& ahead) {
     return events;
 }
 
-std::string inCell(const Event& event) {
-    return (event.balloon + QStringLiteral(" ") + (event.item.isEmpty() ? event.what : event.item)).toStdString();
+/// What is due of several items of one balloon alike, on one line.
+std::vector<Event> merged(const std::vector<Event>& events) {
+    std::vector<Event> lines;
+    for (const auto& event : events) {
+        const auto same = std::ranges::find_if(lines, [&](const Event& line) {
+            return !event.item.isEmpty() && line.first == event.first && line.balloon == event.balloon &&
+                   line.what == event.what && line.days == event.days;
+        });
+        if (same == lines.end())
+            lines.push_back(event);
+        else
+            same->item += QStringLiteral(", ") + event.item;
+    }
+    return lines;
+}
+
+/// What stands in the cell of a day: visits and flights each, dues by their balloon.
+QStringList inCell(CivilDate day, const std::vector<Event>& events) {
+    QStringList lines;
+    std::vector<std::pair<QString, int>> due;
+    for (const auto& event : events) {
+        if (day < event.first || event.last < day)
+            continue;
+        if (event.item.isEmpty()) {
+            lines += event.balloon + QStringLiteral(": ") + event.what;
+            continue;
+        }
+        const auto known = std::ranges::find(due, event.balloon, &std::pair<QString, int>::first);
+        if (known == due.end())
+            due.emplace_back(event.balloon, 1);
+        else
+            ++known->second;
+    }
+    for (const auto& [balloon, count] : due)
+        lines += AheadPapers::tr("%1: %2 due").arg(balloon).arg(count);
+    return lines;
 }
 
 /// Weeks of the month, a day a cell; what stands on more than a few things says how many more there are.
 paper::Table weeksOf(CivilDate month, const std::vector<Event>& events) {
-    constexpr std::size_t mostInCell = 4;
+    constexpr qsizetype mostInCell = 6;
     paper::Table table;
     const QLocale locale;
     for (int day = 1; day <= daysOfWeek; ++day)
@@ -127,15 +161,11 @@ paper::Table weeksOf(CivilDate month, const std::vector<Event>& events) {
                 continue;
             }
             auto cell = std::to_string(day.day());
-            std::size_t here = 0;
-            for (const auto& event : events) {
-                if (day < event.first || event.last < day)
-                    continue;
-                if (++here <= mostInCell)
-                    cell += "\n" + inCell(event);
-            }
-            if (here > mostInCell)
-                cell += "\n" + AheadPapers::tr("and %1 more").arg(here - mostInCell).toStdString();
+            const auto lines = inCell(day, events);
+            for (qsizetype nth = 0; nth < std::min(lines.size(), mostInCell); ++nth)
+                cell += "\n" + text(lines[nth]);
+            if (lines.size() > mostInCell)
+                cell += "\n" + text(AheadPapers::tr("and %1 more").arg(lines.size() - mostInCell));
             row.push_back(std::move(cell));
         }
         table.rows.push_back(std::move(row));
@@ -214,9 +244,9 @@ paper::Document monthSheet(const MonthsAhead& ahead) {
         paper::Table list;
         list.columns = {{text(AheadPapers::tr("Days")), paper::Align::Left, 2},
                         {text(AheadPapers::tr("Balloon")), paper::Align::Left, 1},
-                        {text(AheadPapers::tr("What")), paper::Align::Left, 3},
-                        {text(AheadPapers::tr("Item")), paper::Align::Left, 1}};
-        for (const auto& event : events)
+                        {text(AheadPapers::tr("What")), paper::Align::Left, 2.4},
+                        {text(AheadPapers::tr("Items")), paper::Align::Left, 2.2}};
+        for (const auto& event : merged(events))
             list.rows.push_back({event.days.toStdString(), event.balloon.toStdString(), event.what.toStdString(),
                                  event.item.toStdString()});
         if (!events.empty())

@@ -3,6 +3,7 @@ import QtQuick
 import QtQuick.Dialogs
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Lists
 import Crownring.Next
 
 // The calendar: months with dues as bands and visits as blocks. A visit is dragged, or moved by keys and buttons; what it

@@ -93,7 +93,7 @@ std::vector<Choice> AheadForm::works(const FleetSheet& sheet, const std::string&
     std::erase_if(rows, [](const DueRow* row) {
         return row->state.standing == Standing::Closed || !isRequired(row->state) || isOfTheRecord(*row);
     });
-    std::ranges::stable_partition(rows, [](const DueRow* row) { return isBinding(*row); });
+    std::stable_partition(rows.begin(), rows.end(), [](const DueRow* row) { return isBinding(*row); });
     for (const auto* row : rows)
         choices.push_back({inward(row->item->id.text() + workSeparator + row->requirement->id.text()),
                            tr("%1, %2").arg(said(row->requirement->title), inward(row->item->id.text())),
