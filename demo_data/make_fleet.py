@@ -21,6 +21,7 @@ from maker.inspections import Inspections
 from maker.journal import Journal
 from maker.manual import publish
 from maker.papers import calibrate, entitle
+from maker.plans import plan
 from maker.pool import Pool
 from maker.roster import ROWS
 from maker.shed import Shed
@@ -61,6 +62,7 @@ def live_through() -> Journal:
         sky.fly_day(day)
         day += timedelta(days=1)
     answer(journal, world)
+    plan(journal, world)
     return journal
 
 

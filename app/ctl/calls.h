@@ -32,7 +32,8 @@ struct DueOptions {
     std::string balloon;
     std::vector<std::string> items;
     std::size_t most = 60;
-    bool outOfService = false; ///< what is, too, as if it were in service
+    bool outOfService = false;         ///< what is, too, as if it were in service
+    std::vector<std::string> supposed; ///< flights, "REG:MINUTES:DATE"
     bool json = false;
 };
 int run(const DueOptions& options, const Common& common);
@@ -49,11 +50,31 @@ struct ForecastOptions {
 };
 int run(const ForecastOptions& options, const Common& common);
 
+/// So many days, today among them, are told where no last one is named.
+inline constexpr int daysOfAgenda = 14;
+struct AgendaOptions {
+    std::string on;
+    std::string to;
+    bool json = false;
+};
+int run(const AgendaOptions& options, const Common& common);
+
+/// The letter to a station about a visit that is planned.
+struct LetterOptions {
+    std::string visit; ///< the entry that plans it
+    std::string on;
+    std::string out; ///< ".pdf", ".txt", ".json"; empty: as text to standard output
+    std::string paper = "a4";
+    bool force = false;
+};
+int run(const LetterOptions& options, const Common& common);
+
 struct CalendarOptions {
     std::string on;
     std::string out;
     std::string balloon;
     int months = 24;
+    std::string paper = "a4";
     bool force = false;
 };
 int run(const CalendarOptions& options, const Common& common);
@@ -128,6 +149,7 @@ int run(const InspectionPrintOptions& options, const Common& common);
 
 struct InspectionOpenOptions {
     std::string visit;
+    std::string letter; ///< a file that came beside a letter; empty: none
     std::string balloon;
     std::vector<std::string> items;
     std::vector<std::string> work; ///< "ITEM=REQUIREMENT"; empty: what is proposed

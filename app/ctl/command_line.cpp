@@ -94,6 +94,10 @@ void addDue(CLI::App& app, Chosen& chosen) {
     call->add_option("--most", options->most, "At most so many lines of the table; 0 for all (default: 60)")
         ->check(CLI::Range(0, 1'000'000));
     call->add_flag("--out-of-service", options->outOfService, "Also what is out of service, as if it were in service");
+    call->add_option("--if", options->supposed,
+                     "Suppose that a flight is flown (may repeat), and ask what it makes due; without --on the day of "
+                     "the last one. Nothing is written")
+        ->type_name("REG:MINUTES:DATE");
     call->add_flag("--json", options->json, "Answer as JSON, all rows");
     call->footer("Standings: spent (a life limit is reached), lapsed, unproven (no record to count from), tolerance,\n"
                  "nearing, clear, closed (done once for all, or ended).");

@@ -6,6 +6,7 @@
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "ctl/due_table.h"
+#include "ctl/forecast/suppose_call.h"
 
 #include <nlohmann/json.hpp>
 
@@ -16,6 +17,8 @@
 namespace crownring::ctl {
 
 int run(const DueOptions& options, const Common& common) {
+    if (!options.supposed.empty())
+        return suppose(options, common);
     const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;

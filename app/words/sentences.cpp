@@ -6,6 +6,7 @@
 #include "words/bench_sentences.h"
 #include "words/border.h"
 #include "words/key_words.h"
+#include "words/plan_sentences.h"
 #include "words/problem_words.h"
 #include "words/sentence.h"
 #include "words/words.h"
@@ -194,6 +195,14 @@ struct Teller {
         return e.reason.empty() ? Sentences::tr("Entry %1 voided").arg(shortId(e.voids.text()))
                                 : Sentences::tr("Entry %1 voided: %2").arg(shortId(e.voids.text()), reasonOf(e));
     }
+    QString operator()(const UsePlanned& e) const { return PlanSentences::of(e); }
+    QString operator()(const FlightPlanned& e) const { return PlanSentences::of(e); }
+    QString operator()(const VisitPlanned& e) const {
+        QStringList works;
+        for (const auto& work : e.covers)
+            works += Sentences::tr("%1 of %2").arg(titleOf(work.requirement, titles), inward(work.item.text()));
+        return PlanSentences::of(e, works);
+    }
 };
 
 template <class Said>
@@ -243,6 +252,9 @@ struct Word {
     const char* operator()(Of<DirectiveIssued>) const { return QT_TRANSLATE_NOOP("Sentences", "directive"); }
     const char* operator()(Of<DirectiveAnswered>) const { return QT_TRANSLATE_NOOP("Sentences", "directive answered"); }
     const char* operator()(Of<PartsListed>) const { return QT_TRANSLATE_NOOP("Sentences", "list of parts"); }
+    const char* operator()(Of<UsePlanned>) const { return QT_TRANSLATE_NOOP("Sentences", "use planned"); }
+    const char* operator()(Of<FlightPlanned>) const { return QT_TRANSLATE_NOOP("Sentences", "flight planned"); }
+    const char* operator()(Of<VisitPlanned>) const { return QT_TRANSLATE_NOOP("Sentences", "visit planned"); }
     const char* operator()(Of<SignatoryCode>) const { return QT_TRANSLATE_NOOP("Sentences", "code of a signatory"); }
 };
 

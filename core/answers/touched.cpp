@@ -95,6 +95,20 @@ private:
     }
     Result<void> touch(const Entry&, const LineSettled&) { return {}; }
     Result<void> touch(const Entry&, const SignatoryCode&) { return {}; }
+    // What is planned has no clock and no standing; who shows it asks for it with each word of the record.
+    Result<void> touch(const Entry&, const UsePlanned&) { return {}; }
+    Result<void> touch(const Entry&, const FlightPlanned&) { return {}; }
+    Result<void> touch(const Entry&, const VisitPlanned&) { return {}; }
+    Result<void> touch(const Entry&, const EntryCorrected& corrected) {
+        const auto line = m_journal.root(corrected.replaces);
+        if (!line)
+            return tl::unexpected(line.error());
+        const bool isPlan = *line && !(*line)->unread &&
+                            (std::holds_alternative<UsePlanned>((*line)->entry.body) ||
+                             std::holds_alternative<FlightPlanned>((*line)->entry.body) ||
+                             std::holds_alternative<VisitPlanned>((*line)->entry.body));
+        return isPlan ? Result<void>{} : everything();
+    }
     Result<void> touch(const Entry&, const EntryVoided& voided) {
         const auto line = m_journal.root(voided.voids);
         if (!line)

@@ -12,6 +12,11 @@ constexpr double daysOfYear = 365.25;
 constexpr double daysOfUsualMonth = daysOfYear / 12;
 constexpr double aWeek = 7;
 
+ByClock<double> eachOf(const Usage& use, int days) {
+    return {static_cast<double>(use.minutes.value()) * days, static_cast<double>(use.landings.value()) * days,
+            static_cast<double>(use.inflations.value()) * days};
+}
+
 }
 
 /// Adds stretch after stretch. A level that drifts is the later the less known, and what two stretches have in common
@@ -34,6 +39,8 @@ public:
         pass(stretch.span.days); // to its middle
         m_usual += stretch.usual;
         m_stated += stretch.stated;
+        for (std::size_t clock = 0; clock < useClocks; ++clock)
+            m_certain[clock] += stretch.certain[clock];
         for (auto& path : m_paths) {
             const double variance = path.mean * path.mean / std::max(path.shape, 0.05);
             path.variance += stretch.usual * (2 * path.common + stretch.usual * variance);
@@ -41,6 +48,7 @@ public:
         }
         pass(stretch.span.days);
     }
+    [[nodiscard]] const ByClock<double>& certain() const { return m_certain; }
     [[nodiscard]] UseMoments flights() const {
         double level = 0;
         for (const auto& path : m_paths)
@@ -64,6 +72,7 @@ private:
     std::vector<Path> m_paths;
     double m_usual = 0;
     double m_stated = 0;
+    ByClock<double> m_certain{};
 };
 
 UseAhead::UseAhead(const Utilisation& use, CivilDate from, std::span<const StatedPlan> plans)
@@ -73,7 +82,7 @@ UseAhead::UseAhead(const Utilisation& use, CivilDate from, std::span<const State
     m_sums.reserve(m_stretches.size());
     for (const auto& stretch : m_stretches) {
         adding.add(stretch);
-        m_sums.push_back({stretch.span.first.dayNumber() + stretch.span.days, adding.flights()});
+        m_sums.push_back({stretch.span.first.dayNumber() + stretch.span.days, adding.flights(), adding.certain()});
     }
 }
 
@@ -93,8 +102,10 @@ void UseAhead::lay(CivilDate from, std::span<const StatedPlan> plans) {
             if (plan.first <= first && first <= plan.last)
                 holds = &plan;
         for (const auto& span : spansBetween(first, last)) {
-            Stretch stretch{span, 0, 0};
-            if (holds && holds->flightsAWeek)
+            Stretch stretch{span, 0, 0, {}};
+            if (holds && holds->flown)
+                stretch.certain = eachOf(*holds->flown, span.days);
+            else if (holds && holds->flightsAWeek)
                 stretch.stated = *holds->flightsAWeek * span.days / aWeek;
             else
                 stretch.usual = span.days * ofMonth(m_use.season, span.month) * (holds ? holds->times.value_or(0) : 1);
@@ -106,12 +117,14 @@ void UseAhead::lay(CivilDate from, std::span<const StatedPlan> plans) {
     }
 }
 
-UseDistribution UseAhead::distributionOf(const UseMoments& flights, double days, UseClock clock) const {
+UseDistribution UseAhead::distributionOf(const Sum& sum, double days, UseClock clock) const {
+    const auto& flights = sum.flights;
     const auto& scatter = m_use.dispersion;
     const double longer = std::clamp((days - aWeek) / (daysOfUsualMonth - aWeek), 0.0, 1.0);
     const double dispersion = scatter.week + (scatter.month - scatter.week) * longer;
     return {{flights.mean, flights.mean * dispersion + flights.variance},
-            m_use.flight[static_cast<std::size_t>(clock)]};
+            m_use.flight[static_cast<std::size_t>(clock)],
+            sum.certain[static_cast<std::size_t>(clock)]};
 }
 
 UseAhead::Sum UseAhead::sumAt(CivilDate day) const {
@@ -119,19 +132,23 @@ UseAhead::Sum UseAhead::sumAt(CivilDate day) const {
     const auto next = std::ranges::lower_bound(m_sums, until, {}, &Sum::until);
     if (next == m_sums.end())
         return m_sums.back();
-    const Sum before = next == m_sums.begin() ? Sum{m_from.dayNumber(), {}} : *std::prev(next);
+    const Sum before = next == m_sums.begin() ? Sum{m_from.dayNumber(), {}, {}} : *std::prev(next);
     const double share = static_cast<double>(until - before.until) / (next->until - before.until);
     const auto between = [share](double a, double b) { return a + share * (b - a); };
-    return {
+    Sum sum{
         until,
-        {between(before.flights.mean, next->flights.mean), between(before.flights.variance, next->flights.variance)}};
+        {between(before.flights.mean, next->flights.mean), between(before.flights.variance, next->flights.variance)},
+        {}};
+    for (std::size_t clock = 0; clock < useClocks; ++clock)
+        sum.certain[clock] = between(before.certain[clock], next->certain[clock]);
+    return sum;
 }
 
 UseDistribution UseAhead::upTo(CivilDate day, UseClock clock) const {
     if (day < m_from)
         return {};
     const auto sum = sumAt(day);
-    return distributionOf(sum.flights, sum.until - m_from.dayNumber(), clock);
+    return distributionOf(sum, sum.until - m_from.dayNumber(), clock);
 }
 
 UseDistribution UseAhead::between(CivilDate first, CivilDate last, UseClock clock) const {
@@ -152,11 +169,13 @@ UseDistribution UseAhead::between(CivilDate first, CivilDate last, UseClock cloc
         const double part = static_cast<double>(to - from) / stretch.span.days;
         stretch.usual *= part;
         stretch.stated *= part;
+        for (auto& certain : stretch.certain)
+            certain *= part;
         stretch.span.days = to - from;
         days += to - from;
         adding.add(stretch);
     }
-    return distributionOf(adding.flights(), days, clock);
+    return distributionOf({0, adding.flights(), adding.certain()}, days, clock);
 }
 
 double UseAhead::chanceOf(UseClock clock, double left, CivilDate by) const { return upTo(by, clock).chanceOf(left); }

@@ -14,7 +14,8 @@
 /// so a fleet is foretold from one log of all its flights.
 ///
 /// A **plan** that somebody states overrides what the log says for its days: a share of the usual pace (0: a pause, 2:
-/// a festival), or so many flights a week.
+/// a festival), so many flights a week, or flights of which each is stated: those are flown for certain, each day of
+/// the plan, and nothing else is.
 
 #include "forecast/utilisation.h"
 
@@ -28,7 +29,8 @@ struct StatedPlan {
     CivilDate first;
     CivilDate last;                     ///< inclusive
     std::optional<double> times;        ///< the usual pace
-    std::optional<double> flightsAWeek; ///< instead of it; without both nothing is flown
+    std::optional<double> flightsAWeek; ///< instead of it; without any of the three nothing is flown
+    std::optional<Usage> flown{};       ///< on each of the days, instead of both
     bool operator==(const StatedPlan&) const = default;
 };
 
@@ -56,16 +58,18 @@ private:
         SpanAhead span;
         double usual = 0;  ///< days at a season of 1
         double stated = 0; ///< flights that a plan states
+        ByClock<double> certain{};
     };
     struct Sum {
         std::int32_t until = 0; ///< day number of the first day after it
         UseMoments flights;     ///< without their dispersion
+        ByClock<double> certain{};
     };
     class Adding;
 
     void lay(CivilDate from, std::span<const StatedPlan> plans);
     [[nodiscard]] Sum sumAt(CivilDate day) const;
-    [[nodiscard]] UseDistribution distributionOf(const UseMoments& flights, double days, UseClock clock) const;
+    [[nodiscard]] UseDistribution distributionOf(const Sum& sum, double days, UseClock clock) const;
 
     Utilisation m_use;
     CivilDate m_from;

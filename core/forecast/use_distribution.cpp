@@ -18,7 +18,8 @@ constexpr double hardlyAny = 1e-9;
 
 }
 
-UseDistribution::UseDistribution(const UseMoments& flights, const PerFlight& each) {
+UseDistribution::UseDistribution(const UseMoments& flights, const PerFlight& each, double certain)
+    : m_certain(certain) {
     if (flights.mean < hardlyAny || each.mean < hardlyAny)
         return;
     // Negative binomial of mean m and variance m (1 + t): none with (1 + t)^(-m / t), Poisson's exp(-m) as t goes to 0.
@@ -36,17 +37,17 @@ UseDistribution::UseDistribution(const UseMoments& flights, const PerFlight& eac
 }
 
 double UseDistribution::chanceOf(double least) const {
-    if (least <= 0)
+    if (least <= m_certain)
         return 1;
     if (m_scale <= 0)
         return 0;
-    return (1 - m_none) * boost::math::gamma_q(m_shape, least / m_scale, Quick());
+    return (1 - m_none) * boost::math::gamma_q(m_shape, (least - m_certain) / m_scale, Quick());
 }
 
 double UseDistribution::quantile(double share) const {
     if (m_scale <= 0 || share <= m_none)
-        return 0;
-    return m_scale * boost::math::gamma_p_inv(m_shape, (share - m_none) / (1 - m_none), Quick());
+        return m_certain;
+    return m_certain + m_scale * boost::math::gamma_p_inv(m_shape, (share - m_none) / (1 - m_none), Quick());
 }
 
 UseBand useBandOf(const UseDistribution& use) { return {use.quantile(0.1), use.quantile(0.5), use.quantile(0.9)}; }

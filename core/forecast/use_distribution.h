@@ -30,17 +30,19 @@ public:
     /// Nothing, for certain.
     UseDistribution() = default;
     /// @param flights how many; a variance below the mean (more regular than Poisson's) is taken for the mean
-    UseDistribution(const UseMoments& flights, const PerFlight& each);
+    /// @param certain what is put on besides, whatever happens
+    UseDistribution(const UseMoments& flights, const PerFlight& each, double certain = 0);
 
-    [[nodiscard]] double mean() const { return m_mean; }
-    [[nodiscard]] double chanceOfNone() const { return m_none; }
+    [[nodiscard]] double mean() const { return m_certain + m_mean; }
+    [[nodiscard]] double chanceOfNone() const { return m_certain > 0 ? 0 : m_none; }
     /// That the sum is at least `least`; 1 for nothing or less.
     [[nodiscard]] double chanceOf(double least) const;
     /// The smallest sum that is not exceeded with probability `share`. @pre 0 < share < 1
     [[nodiscard]] double quantile(double share) const;
 
 private:
-    double m_mean = 0;
+    double m_certain = 0;
+    double m_mean = 0; ///< of the rest
     double m_none = 1;
     double m_shape = 1; ///< of what is flown where anything is
     double m_scale = 0;

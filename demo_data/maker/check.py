@@ -55,7 +55,8 @@ class Reader:
         """By moment, but for history on paper: an accomplishment older than the entry of its item."""
         on = entry["on"]
         # A list that was revised later is confirmed on the day of its revision.
-        self._require(date.fromisoformat(on) <= LAST_DAY or entry["entry"] == "text.confirmed", "after the last day", entry)
+        late = ("text.confirmed", "flight.planned")
+        self._require(date.fromisoformat(on) <= LAST_DAY or entry["entry"] in late, "after the last day", entry)
         if entry["entry"] == "requirement.done" and on < self._items.get(entry["item"], on):
             return
         moment = (on, minute_of(entry["entry"], entry.get("time")))

@@ -41,6 +41,9 @@ KEYS = {
     "directive.answered": ("directive", "revision", "item", "balloon", "answer", "method", "clock", "amoc", "terminating",
                            "why", "capacity", "licence", "ref", "inspection"),
     "parts.listed": ("item", "parts", "whole", "source"),
+    "use.planned": ("balloon", "item", "from", "to", "times", "flights_a_week"),
+    "flight.planned": ("balloon", "minutes", "landings", "inflations", "kit"),
+    "visit.planned": ("balloon", "station", "from", "to", "covers"),
     "entry.corrected": ("replaces", "with"),
     "entry.voided": ("voids", "reason"),
 }
@@ -48,6 +51,7 @@ KEYS = {
 # Minute of the day at which an entry without a time counts.
 UNTIMED_MINUTE = {
     "flight.logged": 12 * 60,
+    "flight.planned": 12 * 60,
     "requirement.done": 18 * 60,
     "cylinder.filled": 18 * 60,
     **dict.fromkeys(("reading.taken", "line.settled", "defect.found", "repair.made", "part.replaced", "directive.answered"), 18 * 60),
@@ -60,7 +64,8 @@ UNTIMED_MINUTE = {
 # Within one minute: what others refer to comes first.
 RANK = {kind: rank for rank, kind in enumerate(
     ("item.entered", "balloon.entered", "programme.adopted", "type.described", "limit.stated", "fabric.stated", "person.entitled",
-     "text.adopted", "text.confirmed", "tester.calibrated", "directive.issued", "parts.listed", "item.fitted", "item.state", "flight.logged", "event.reported", "inspection.opened", "requirement.done", "cylinder.filled",
+     "text.adopted", "text.confirmed", "tester.calibrated", "directive.issued", "parts.listed", "use.planned",
+     "flight.planned", "visit.planned", "item.fitted", "item.state", "flight.logged", "event.reported", "inspection.opened", "requirement.done", "cylinder.filled",
      "reading.taken", "line.settled", "defect.found", "repair.made", "part.replaced", "directive.answered", "defect.deferred",
      "defect.cleared", "inspection.closed", "item.removed", "entry.corrected", "entry.voided"))}
 

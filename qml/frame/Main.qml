@@ -28,14 +28,15 @@ Window {
     color: Theme.paper
     title: qsTr("Crownring · %1").arg(window.titles[window.place])
 
-    // "next", "rig-up", "balloons", "bench", "rules", "record", with a subject behind a slash where that makes sense; an
+    // "next", "rig-up", "agenda", "calendar", "balloons", "bench", "rules", "record", with a subject behind a slash where
+    // that makes sense; an
     // inspection's leaf stands behind another one, "bench/open/…" opens one, "bench/shop" is what releases rest on;
     // "balloons/…/fabric/chart" is a leaf of a balloon's fabric, "balloons/fabric" that of the fleet.
     function showPlace(name: string) {
         const parts = name.split("/");
         const subject = parts.slice(1).join("/");
         window.place = window.numberOf(parts[0], ["", "balloons", "bench", "rules", "record"]);
-        next.leaf = parts[0] === "rig-up" ? 1 : 0;
+        next.leaf = window.numberOf(parts[0], ["next", "rig-up", "agenda", "calendar"]);
         rules.leaf = 0;
         next.detailShown = balloons.detailShown = bench.detailShown = rules.detailShown = record.detailShown = false;
         bench.opening.close();
@@ -198,6 +199,8 @@ Window {
                 onFabricAsked: item => window.goToFabric(item)
                 onDirectiveAsked: directive => window.goToDirective(directive)
                 onAct: (kind, balloon, item, requirement) => form.begin(kind, balloon, item, requirement)
+                onCorrect: entry => form.correct(entry)
+                onVoidEntry: entry => form.voidEntry(entry)
             }
             BalloonsPage {
                 id: balloons

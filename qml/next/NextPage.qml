@@ -5,13 +5,13 @@ import Crownring.Parts
 import Crownring.Desk
 import Crownring.Next
 
-// The place Next: the horizon, the list under it, and the rig-up check.
+// The place Next: the horizon, the list under it, the rig-up check, the days to come and the calendar.
 FocusScope {
     id: page
 
     property bool phone: false
     property alias detailShown: pair.detailShown
-    property int leaf: 0 // 0 what comes next, 1 rig-up check
+    property int leaf: 0 // 0 what comes next, 1 rig-up check, 2 days to come, 3 calendar
     property bool unfolded: false // a phone's strip and fields of the filter
     property bool byUse: false    // a desk's strip shows hours left
 
@@ -20,6 +20,8 @@ FocusScope {
     signal fabricAsked(item: string)
     signal directiveAsked(directive: string)
     signal act(kind: string, balloon: string, item: string, requirement: string)
+    signal correct(entry: string)
+    signal voidEntry(entry: string)
 
     readonly property alias place: next
     readonly property alias check: rigUp
@@ -55,11 +57,21 @@ FocusScope {
     NextPlace { id: next }
     DueDetail { id: detail }
     RigUpCheck { id: rigUp }
+    AgendaDesk {
+        id: agenda
+        shown: page.visible && page.leaf >= 2
+    }
+    CalendarDesk {
+        id: calendar
+        shown: page.visible && page.leaf === 3
+    }
 
     Segments {
         id: leaves
         x: Theme.wide
-        names: [qsTr("What comes next"), qsTr("Rig-up check")]
+        width: Math.min(parent.width - 2 * Theme.wide, page.phone ? parent.width : inOneRow)
+        names: [qsTr("What comes next"), qsTr("Rig-up check"), qsTr("Days to come"), qsTr("Calendar")]
+        codes: ["next.list", "next.rigUp", "next.agenda", "next.calendar"]
         current: page.leaf
         onChosen: index => page.leaf = index
     }
@@ -180,6 +192,34 @@ FocusScope {
         }
     }
 
+    Loader {
+        anchors.top: leaves.bottom
+        anchors.bottom: parent.bottom
+        width: parent.width
+        active: page.leaf === 2
+        sourceComponent: AgendaPane {
+            phone: page.phone
+            desk: agenda
+            onPlanAsked: kind => page.act(kind, "", "", "")
+            onCorrect: entry => page.correct(entry)
+            onVoidEntry: entry => page.voidEntry(entry)
+        }
+    }
+    Loader {
+        anchors.top: leaves.bottom
+        anchors.topMargin: Theme.snug
+        anchors.bottom: parent.bottom
+        width: parent.width
+        active: page.leaf === 3
+        sourceComponent: CalendarPane {
+            phone: page.phone
+            desk: calendar
+            balloons: agenda.balloons
+            onPlanAsked: kind => page.act(kind, calendar.balloon, "", "")
+            onCorrect: entry => page.correct(entry)
+            onVoidEntry: entry => page.voidEntry(entry)
+        }
+    }
     RigUpPage {
         anchors.top: leaves.bottom
         anchors.bottom: parent.bottom

@@ -66,6 +66,20 @@ private slots:
         QVERIFY(std::abs(told.mean() - usual.mean()) < 1);
         QVERIFY(told.quantile(0.9) - told.quantile(0.1) < 0.8 * (usual.quantile(0.9) - usual.quantile(0.1)));
     }
+    /// Two hours on a Saturday of a month of which the rest is as usual, and a little above them is all but unsure.
+    void aFlightThatIsPlannedIsFlownOnItsDayAndNothingElseIs() {
+        const auto saturday = dayOf("2026-07-04");
+        const std::array plans{StatedPlan{saturday, saturday, {}, {}, Usage{Minutes(120), Landings(2), Inflations(1)}}};
+        const auto ahead = planned(plans);
+        const auto onTheDay = [&](UseClock clock) { return ahead.between(saturday, saturday, clock); };
+        QCOMPARE(onTheDay(UseClock::Minutes).quantile(0.1), 120.0);
+        QCOMPARE(onTheDay(UseClock::Minutes).quantile(0.9), 120.0);
+        QCOMPARE(onTheDay(UseClock::Landings).mean(), 2.0);
+        QCOMPARE(onTheDay(UseClock::Minutes).chanceOfNone(), 0.0);
+        QVERIFY(std::abs(julyHours(ahead) - (julyHours(planned({})) * 30 / 31 + 2)) < 0.01);
+        // What leaves just these two hours is used up that day, whatever else is flown, and not for certain before.
+        QVERIFY(ahead.reached(UseClock::Minutes, 120, 0.999) <= saturday);
+    }
     void theLaterOfTwoPlansHolds() {
         const std::array plans{StatedPlan{dayOf("2026-06-01"), dayOf("2026-08-31"), 0, {}},
                                StatedPlan{dayOf("2026-07-01"), dayOf("2026-07-31"), 1, {}}};

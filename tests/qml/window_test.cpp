@@ -89,6 +89,8 @@ private:
         QTest::qWait(350);
         if (place.contains(QStringLiteral("fabric")))
             waitForForecasts();
+        if (place == QStringLiteral("agenda") || place == QStringLiteral("calendar"))
+            waitForRecord();
         // The bench reads a visit, and then what its release would say.
         for (int asked = 0; place.startsWith(QStringLiteral("bench/")) && asked < 3; ++asked)
             waitForRecord();
@@ -122,6 +124,8 @@ private slots:
         for (const char* place : {"next",
                                   "next/0",
                                   "rig-up/QE-OVA",
+                                  "agenda",
+                                  "calendar",
                                   "balloons/QE-OVA",
                                   "balloons/QE-MIST/fabric",
                                   "balloons/QE-MIST/fabric/chart",
@@ -320,7 +324,7 @@ private slots:
             odd = !odd;
         }
         // What a forecast is waited for, in fewer sizes.
-        for (const char* place : {"balloons/QE-MIST/fabric", "balloons/QE-MIST/fabric/chart",
+        for (const char* place : {"agenda", "calendar", "balloons/QE-MIST/fabric", "balloons/QE-MIST/fabric/chart",
                                   "balloons/QE-MIST/fabric/table", "balloons/fabric"}) {
             QTest::addRow("%s, phone", place) << QString::fromLatin1(place) << QSize(360, 740) << false;
             QTest::addRow("%s, desk", place) << QString::fromLatin1(place) << QSize(1280, 800) << true;

@@ -107,6 +107,25 @@ private slots:
             "{'entry':'balloon.state'," + on + ",'balloon':'A','state':'quarantined'}");
         row("filled beyond the brim", Code::BadQuantity, "level_percent",
             "{'entry':'cylinder.filled'," + on + ",'item':'C1','level_percent':101}");
+        const auto use = [&](const std::string& more) { return "{'entry':'use.planned'," + on + more + "}"; };
+        row("use planned for nothing", Code::MissingKey, "balloon", use(",'from':'2026-07-01','times':0"));
+        row("use planned for two", Code::MissingKey, "balloon",
+            use(",'balloon':'A','item':'E','from':'2026-07-01','times':0"));
+        row("use planned at no pace", Code::MissingKey, "times", use(",'balloon':'A','from':'2026-07-01'"));
+        row("use planned at two paces", Code::MissingKey, "times",
+            use(",'balloon':'A','from':'2026-07-01','times':2,'flights_a_week':3"));
+        row("less than no flight", Code::BadQuantity, "times", use(",'balloon':'A','from':'2026-07-01','times':-1"));
+        row("a plan that ends before it begins", Code::BadValue, "to",
+            use(",'balloon':'A','from':'2026-07-02','to':'2026-07-01','times':2"));
+        row("a planned flight of no time", Code::BadQuantity, "minutes",
+            "{'entry':'flight.planned'," + on + ",'balloon':'A','minutes':0}");
+        const auto visit = [&](const std::string& more) {
+            return "{'entry':'visit.planned'," + on + ",'balloon':'A','station':'S','from':'2026-07-02'" + more + "}";
+        };
+        row("a visit without an end", Code::MissingKey, "to", visit(""));
+        row("a visit that ends before it begins", Code::BadValue, "to", visit(",'to':'2026-07-01'"));
+        row("a visit that covers a thing twice", Code::BadValue, "covers/1/requirement",
+            visit(",'to':'2026-07-02','covers':[{'item':'E','requirement':'r'},{'item':'E','requirement':'r'}]"));
         row("a stamp of two readings", Code::BadDate, "made",
             "{'entry':'item.entered'," + on + ",'item':'C1','kind':'cylinder','made':'05/06'}");
         row("nothing removed", Code::MissingKey, "item", "{'entry':'item.removed'," + on + ",'balloon':'A'}");

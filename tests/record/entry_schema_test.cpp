@@ -34,7 +34,7 @@ const QSet<QString> ofEveryEntry{"entry", "id", "on", "time", "by", "note"};
 
 /// The keys among the words of a sentence.
 QSet<QString> wordsIn(const QString& sentence) {
-    static const QRegularExpression gaps(QStringLiteral("[\\s,\\[\\]]+"));
+    static const QRegularExpression gaps(QStringLiteral("[\\s,;\\[\\]]+"));
     const auto words = sentence.split(gaps, Qt::SkipEmptyParts);
     return QSet<QString>(words.begin(), words.end()) - QSet<QString>{"and", "one", "of", "or"};
 }

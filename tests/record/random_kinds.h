@@ -55,6 +55,9 @@ rc::Gen<Body> any(Of<CylinderFilled>, const Names& names);
 rc::Gen<Body> any(Of<DirectiveIssued>, const Names& names);
 rc::Gen<Body> any(Of<DirectiveAnswered>, const Names& names);
 rc::Gen<Body> any(Of<PartsListed>, const Names& names);
+rc::Gen<Body> any(Of<UsePlanned>, const Names& names);
+rc::Gen<Body> any(Of<FlightPlanned>, const Names& names);
+rc::Gen<Body> any(Of<VisitPlanned>, const Names& names);
 
 /// Or none.
 rc::Gen<std::optional<PartRelease>> anyRelease();

@@ -19,7 +19,12 @@ void addOpening(CLI::App& group, Chosen& chosen) {
     open->add_option("--visit", opened->visit, "Its kind: part-ml-inspection, us-annual, part-ml-repair …")
         ->required()
         ->type_name("VISIT");
-    open->add_option("--balloon", opened->balloon, "All that is fitted to it")->type_name("REG");
+    auto* balloon = open->add_option("--balloon", opened->balloon, "All that is fitted to it");
+    balloon->type_name("REG");
+    open->add_option("--letter", opened->letter,
+                     "The file that came beside a letter: its balloon, its items and the work that it wants")
+        ->type_name("FILE.json")
+        ->excludes(balloon);
     open->add_option("--item", opened->items, "Loose items, or of the balloon these alone (may repeat)")
         ->type_name("ID");
     auto* work = open->add_option("--work", opened->work, "What it is to accomplish (may repeat; default: what is due)")

@@ -3,6 +3,7 @@
 #include "acts/open_inspection.h"
 #include "acts/sign.h"
 #include "answers/bench_file.h"
+#include "answers/forecast/station_letter.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "problem/faults/bench_fault.h"
@@ -67,6 +68,23 @@ Result<std::vector<Work>> workFrom(const std::vector<std::string>& said) {
     return works;
 }
 
+/// Its balloon, its items and its work, and nothing besides.
+Result<Opening> openingFromLetter(Opening opening, const std::string& file) {
+    const auto text = contentOf(file);
+    if (!text)
+        return tl::unexpected(text.error());
+    auto letter = letterFrom(*text);
+    if (!letter) {
+        letter.error().where.file = file;
+        return tl::unexpected(letter.error());
+    }
+    opening.balloon = letter->balloon;
+    opening.items = letter->items;
+    for (const auto& work : letter->works)
+        opening.work.push_back({work.item, work.requirement});
+    return opening;
+}
+
 Result<Opening> openingFrom(Record& record, const InspectionOpenOptions& options, Visit visit, CivilDate on) {
     Opening opening;
     opening.visit = visit;
@@ -77,6 +95,8 @@ Result<Opening> openingFrom(Record& record, const InspectionOpenOptions& options
         opening.balloon = Registration(options.balloon);
     for (const auto& item : options.items)
         opening.items.emplace_back(item);
+    if (!options.letter.empty())
+        return openingFromLetter(std::move(opening), options.letter);
     auto offer = offerInspection(record, opening.balloon, opening.items, on, visit);
     if (!offer)
         return tl::unexpected(offer.error());

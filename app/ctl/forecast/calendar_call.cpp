@@ -1,11 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
 #include "answers/due.h"
+#include "answers/forecast/planned.h"
 #include "answers/forecast/projected.h"
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "exchange/calendar/calendar_text.h"
+#include "measure/duration_text.h"
+#include "paper/csv.h"
+#include "print/ahead_papers.h"
+#include "print/pdf.h"
 #include "problem/faults/use_fault.h"
 #include "rules/due/reckoned.h"
 #include "words/bench_words.h"
@@ -28,23 +33,6 @@ std::string itemText(const ItemFacts& item) {
     return item.balloon ? item.balloon->text() + ", " + text : text;
 }
 
-/// The day on which it stands: the one that is foretold with even chance, or where it lapsed already the day that it
-/// was due; what has no day of its own, and will not wait, stands on the day asked.
-std::optional<CivilDate> dayOf(const DueRow& row, const std::optional<DateBand>& band, CivilDate on) {
-    if (band)
-        return band->p50;
-    switch (reckonedAs(row.state)) {
-    case Reckoned::Spent:
-    case Reckoned::Lapsed:
-    case Reckoned::Tolerance:
-        return std::min(words::calendarDue(row.state).value_or(on), on);
-    case Reckoned::Unproven:
-        return on;
-    default:
-        return words::calendarDue(row.state);
-    }
-}
-
 std::string descriptionOf(const DueRow& row, const std::optional<DateBand>& band) {
     auto text =
         words::said(row.requirement->source).toStdString() + "\n" + words::Words::standing(row.state).toStdString();
@@ -64,7 +52,7 @@ void addDues(std::vector<CalendarEvent>& events, const DueList& list, const std:
         const auto reckoned = reckonedAs(row.state);
         if (reckoned == Reckoned::Closed || reckoned == Reckoned::NotRequired)
             continue;
-        const auto day = dayOf(row, bands[i], list.on);
+        const auto day = print::dayOfDue(row, bands[i], list.on);
         if (!day || *day > until)
             continue;
         const std::array<std::string_view, 3> parts{"due", row.item->id.text(), row.requirement->id.text()};
@@ -101,6 +89,69 @@ Result<void> addVisits(std::vector<CalendarEvent>& events, Books& books, const s
     return {};
 }
 
+void addPlanned(std::vector<CalendarEvent>& events, const Planned& planned, const std::string& balloon) {
+    const auto isOf = [&](const Registration& of) { return balloon.empty() || of.text() == balloon; };
+    for (const auto& ahead : planned.visits) {
+        const auto& visit = ahead.visit;
+        if (!isOf(visit.balloon))
+            continue;
+        std::string covers = "Planned";
+        for (const auto& work : visit.covers)
+            covers += "\n" + work.requirement.text() + " of " + work.item.text();
+        const std::array<std::string_view, 2> parts{"visit-planned", ahead.stated.id.text()};
+        events.push_back({calendarUid(parts),
+                          visit.from,
+                          visit.to,
+                          visit.balloon.text() + " at " + visit.station,
+                          std::move(covers),
+                          {"visit", "planned"},
+                          true});
+    }
+    for (const auto& ahead : planned.flights) {
+        if (!isOf(ahead.flight.balloon))
+            continue;
+        const std::array<std::string_view, 2> parts{"flight-planned", ahead.at.id.text()};
+        const auto on = ahead.at.at.on();
+        events.push_back({calendarUid(parts),
+                          on,
+                          on,
+                          ahead.flight.balloon.text() + " flies " + hoursAndMinutes(ahead.flight.use.minutes) + " h",
+                          "Planned",
+                          {"flight", "planned"},
+                          false});
+    }
+}
+
+/// What is asked for, by the ending of the file's name.
+bool endsIn(const std::string& file, std::string_view ending) { return file.ends_with(ending); }
+
+/// The months' sheet or table, where that is asked for.
+std::optional<Result<void>> writtenAsPaper(const CalendarOptions& options, const DueList& list,
+                                           const std::vector<std::optional<DateBand>>& bands, Planned planned) {
+    const bool isTable = endsIn(options.out, ".csv");
+    if (!isTable && !endsIn(options.out, ".pdf"))
+        return std::nullopt;
+    print::MonthsAhead ahead;
+    ahead.on = list.on;
+    ahead.first = addDays(list.on, 1 - list.on.day());
+    ahead.months = options.months;
+    if (!options.balloon.empty())
+        ahead.balloon = Registration(options.balloon);
+    for (std::size_t i = 0; i < list.rows.size(); ++i) {
+        const auto reckoned = reckonedAs(list.rows[i].state);
+        if (reckoned != Reckoned::Closed && reckoned != Reckoned::NotRequired)
+            ahead.dues.push_back({&list.rows[i], bands[i]});
+    }
+    ahead.visits = std::move(planned.visits);
+    ahead.flights = std::move(planned.flights);
+    const auto replace = options.force ? Replace::Asked : Replace::Never;
+    if (isTable)
+        return writeOut(options.out, paper::csv(print::aheadTable(ahead)), replace);
+    return print::writePdf(print::monthSheet(ahead),
+                           options.paper == "letter" ? print::PageFormat::Letter : print::PageFormat::A4, options.out,
+                           replace);
+}
+
 }
 
 int run(const CalendarOptions& options, const Common& common) {
@@ -110,17 +161,29 @@ int run(const CalendarOptions& options, const Common& common) {
     const auto until = addMonths(record.on, options.months, DayRule::Same);
     if (until.year() > lastCalendarYear)
         return refuse(Problem{UseFault::DaysNotAhead, {record.on, until, UseAhead::horizonYears}});
+    const auto known = std::min(record.on, today());
     const auto scope = scopeOf(options.balloon);
     const auto list = due(*record, scope, record.on);
     if (!list)
         return refuse(list.error());
-    const auto bands = projected(*record, *list, std::min(record.on, today()));
+    const auto bands = projected(*record, *list, known);
     if (!bands)
         return refuse(bands.error());
+    auto planned = plannedFrom(*record, record.on, known);
+    if (!planned)
+        return refuse(planned.error());
+    if (const auto paper = writtenAsPaper(options, *list, *bands, *planned)) {
+        if (!*paper)
+            return refuse(paper->error());
+        print({{"out", options.out}});
+        return Done;
+    }
     std::vector<CalendarEvent> events;
     addDues(events, *list, *bands, until);
     if (const auto added = addVisits(events, *record, options.balloon, record.on); !added)
         return refuse(added.error());
+    addPlanned(events, *planned, options.balloon);
+    std::erase_if(events, [&](const CalendarEvent& event) { return until < event.first; });
     std::ranges::sort(events, {}, [](const CalendarEvent& event) { return std::tie(event.first, event.uid); });
     const auto name = options.balloon.empty() ? std::string("Crownring") : "Crownring " + options.balloon;
     const auto written =

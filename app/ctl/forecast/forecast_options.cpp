@@ -31,23 +31,56 @@ void addUse(CLI::App& app, Chosen& chosen) {
         "short, by that of its balloon and of the fleet. A forecast plans work; it is no limit.");
 }
 
+void addAgenda(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] = begin<AgendaOptions>(
+        app, chosen, "agenda", "The days to come: flights and visits that are planned, and what stands against them");
+    addDay(*call, options->on, "The first day (default: today)");
+    call->add_option("--to", options->to, "The last day (default: two weeks)")->type_name("DATE");
+    call->add_flag("--json", options->json, "Answer as JSON");
+    call->footer(
+        "Each flight is held against the rules of its day, with what is planned before it flown and nothing of a\n"
+        "visit done. A visit tells what it covers and what is due before it. A plan is written as flight.planned,\n"
+        "visit.planned or use.planned, and taken back by entry.voided.");
+}
+
 void addCalendar(CLI::App& app, Chosen& chosen) {
-    const auto [call, options] =
-        begin<CalendarOptions>(app, chosen, "calendar", "Dues and open visits as a file for calendars (iCalendar)");
-    call->add_option("--out", options->out, "The file to write")->required()->type_name("FILE.ics");
+    const auto [call, options] = begin<CalendarOptions>(
+        app, chosen, "calendar", "Dues, visits and planned flights: for calendars (iCalendar), as a table, on paper");
+    call->add_option("--out", options->out,
+                     "The file to write: .ics for calendars, .csv a table, .pdf a sheet for each month")
+        ->required()
+        ->type_name("FILE");
     addDay(*call, options->on, "The day (default: today)");
     call->add_option("--balloon", options->balloon, "Only of this balloon")->type_name("REG");
     call->add_option("--months", options->months, "How far ahead (default: 24)")->check(CLI::Range(1, 240));
+    call->add_option("--paper", options->paper, "a4 (default) or letter")->check(CLI::IsMember({"a4", "letter"}));
     call->add_flag("--force", options->force, "Replace a file that is there; never a record or another database");
     call->footer(
         "Each due keeps its UID, so that reading the file again updates what a calendar holds. What use limits\n"
         "stands on the day that it falls due with even chance; its text says between which days.");
 }
 
+void addLetter(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] = begin<LetterOptions>(
+        app, chosen, "letter", "The letter to a station about a planned visit: the work wanted, what comes");
+    call->add_option("VISIT", options->visit, "The entry that plans it, as agenda names it")->required();
+    addDay(*call, options->on, "The day on which it is written (default: today)");
+    call->add_option("--out", options->out,
+                     "The file to write: .pdf, .txt, or .json for the station's own Crownring (default: as text here)")
+        ->type_name("FILE");
+    call->add_option("--paper", options->paper, "a4 (default) or letter")->check(CLI::IsMember({"a4", "letter"}));
+    call->add_flag("--force", options->force, "Replace a file that is there; never a record or another database");
+    call->footer(
+        "The station opens it with: inspection open --letter FILE.json --visit … --by NAME. Its record has to\n"
+        "hold the balloon and the items.");
+}
+
 }
 
 void addForecast(CLI::App& app, Chosen& chosen) {
+    addLetter(app, chosen);
     addUse(app, chosen);
+    addAgenda(app, chosen);
     addCalendar(app, chosen);
 }
 

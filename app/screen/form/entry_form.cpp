@@ -5,6 +5,7 @@
 #include "record/entry_json.h"
 #include "rules/due/defects.h"
 #include "screen/desk/house.h"
+#include "screen/form/plans/ahead_form.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/sentences.h"
@@ -199,6 +200,7 @@ void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
         if (field.key == "by")
             field.value = house().habits.person();
     }
+    AheadForm::propose(kind, fields, house().day.date());
     m_fields.show({}); // a new form is new everywhere, also in what the fields remember
     m_fields.show(std::move(fields));
     askForCode(kind == kindName<ReleaseRevoked>() || kind == kindName<ReviewSigned>());
@@ -238,7 +240,7 @@ void EntryForm::takeEntry(const JournalLine& line, const std::string& mends) {
         else if (field.key == "by")
             field.value = house().habits.person(); // who corrects today, not who wrote then
         else if (object.contains(at))
-            field.take(object.at(at));
+            field.take(AheadForm::asAsked(field.key, object.at(at)));
         else if (field.key != "landings" && field.key != "inflations")
             field.value.clear();
         if (field.key == "-when")

@@ -8,6 +8,7 @@
 #include "screen/form/asked_back.h"
 #include "screen/form/consequences.h"
 #include "screen/form/entry_form.h"
+#include "screen/form/plans/ahead_form.h"
 #include "screen/form/plans/component_form.h"
 #include "screen/form/service_form.h"
 #include "words/border.h"
@@ -169,6 +170,8 @@ void EntryForm::follow(std::string_view key) {
         m_fields.setShown("time", value("-when") == "at");
     if (kind == kindName<FlightLogged>() && (key == "balloon" || key == "on" || key == "time"))
         askKit();
+    if (isNew && key == "balloon" && kind == kindName<VisitPlanned>())
+        m_fields.setChoices("covers", AheadForm::works(*sheet, value("balloon")));
     if (isNew && key == "balloon" && kind == kindName<ItemFitted>())
         m_fields.setChoices("item", FormPlan::itemsNotOn(*sheet, value("balloon")));
     if (isNew && key == "balloon" && kind == kindName<ItemRemoved>())

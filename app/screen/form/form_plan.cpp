@@ -7,6 +7,7 @@
 #include "rules/programme/programme.h"
 #include "screen/desk/item_choices.h"
 #include "screen/form/bench_form_plan.h"
+#include "screen/form/plans/ahead_form.h"
 #include "screen/form/plans/component_form.h"
 #include "screen/form/plans/directive_form.h"
 #include "screen/form/service_form.h"
@@ -269,6 +270,7 @@ std::vector<FormField> FormPlan::fields(std::string_view kind, const FormSubject
                   : ServiceForm::known(kind)   ? ServiceForm::fields(kind, subject, sheet)
                   : DirectiveForm::known(kind) ? DirectiveForm::fields(kind, subject, sheet)
                   : ComponentForm::known(kind) ? ComponentForm::fields(kind, subject, sheet)
+                  : AheadForm::known(kind)     ? AheadForm::fields(kind, subject, sheet)
                                                : BenchFormPlan::fields(kind, subject, sheet);
     if (std::ranges::find(fields, "on", &FormField::key) == fields.end())
         fields.insert(fields.begin(), field("on", tr("Day"), Kind::Date, true));
@@ -279,8 +281,8 @@ std::vector<FormField> FormPlan::fields(std::string_view kind, const FormSubject
 }
 
 bool FormPlan::known(std::string_view kind) {
-    return planOf(kind) || ServiceForm::known(kind) || DirectiveForm::known(kind) || ComponentForm::known(kind) ||
-           BenchFormPlan::known(kind);
+    return planOf(kind) || AheadForm::known(kind) || ServiceForm::known(kind) || DirectiveForm::known(kind) ||
+           ComponentForm::known(kind) || BenchFormPlan::known(kind);
 }
 
 QString FormPlan::title(std::string_view kind) {
@@ -291,6 +293,8 @@ QString FormPlan::title(std::string_view kind) {
         return DirectiveForm::title(kind);
     if (ComponentForm::known(kind))
         return ComponentForm::title(kind);
+    if (AheadForm::known(kind))
+        return AheadForm::title(kind);
     return plan ? tr(plan->title) : BenchFormPlan::title(kind);
 }
 
@@ -299,6 +303,8 @@ QString FormPlan::verb(std::string_view kind) {
         return tr("I sign this");
     if (ComponentForm::known(kind))
         return ComponentForm::verb(kind);
+    if (AheadForm::known(kind))
+        return AheadForm::verb(kind);
     const auto* plan = planOf(kind);
     return plan ? tr(plan->verb) : tr("Enter it");
 }

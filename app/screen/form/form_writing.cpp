@@ -4,6 +4,7 @@
 #include "record/entry_json.h"
 #include "screen/form/asked_back.h"
 #include "screen/form/own_line_form.h"
+#include "screen/form/plans/ahead_form.h"
 #include "screen/form/plans/directive_form.h"
 #include "words/words.h"
 
@@ -64,6 +65,8 @@ std::optional<Json> FormWriting::gathered(FormFields& fields) const {
             object[key] = value;
     if (kind == kindName<DirectiveIssued>())
         return DirectiveForm::entry(std::move(object), fields, before);
+    if (AheadForm::known(kind))
+        return AheadForm::entry(kind, std::move(object));
     return kind == kindName<ChecklistAdopted>() ? OwnLineForm::entry(std::move(object), before) : object;
 }
 

@@ -181,6 +181,12 @@ Sources sourcesOf(EntryFault fault) {
     case EntryFault::ReleasedIntoNoService:
         return {QT_TRANSLATE_NOOP("Problem", "a release stands beside a state that nothing is released into"),
                 QT_TRANSLATE_NOOP("Problem", "leave it out, or say in-service")};
+    case EntryFault::PlannedForNothing:
+        return {QT_TRANSLATE_NOOP("Problem", "use is planned either for a balloon or for an item"),
+                QT_TRANSLATE_NOOP("Problem", "give one of balloon and item")};
+    case EntryFault::PaceNotOnce:
+        return {QT_TRANSLATE_NOOP("Problem", "how much will be flown is not said exactly once"),
+                QT_TRANSLATE_NOOP("Problem", "give one of times (of the usual pace, 0 for none) and flights_a_week")};
     case EntryFault::NotUtf8:
         return {QT_TRANSLATE_NOOP("Problem", "a text of this entry is not UTF-8"),
                 QT_TRANSLATE_NOOP("Problem", "write it again, in UTF-8")};

@@ -80,6 +80,15 @@ Sources sourcesOf(UseFault fault) {
     case UseFault::NotAPlan:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is no plan"),
                 QT_TRANSLATE_NOOP("Problem", "write it as 2026-12-01..2027-02-28=0 (times the usual pace) or =3/week")};
+    case UseFault::NotAFlight:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is no flight to suppose"),
+                QT_TRANSLATE_NOOP("Problem", "write it as REG:MINUTES:DATE, as QE-ABC:240:2026-12-05")};
+    case UseFault::NotALetter:
+        return {QT_TRANSLATE_NOOP("Problem", "this is no letter about a visit"),
+                QT_TRANSLATE_NOOP("Problem", "take the file that came beside the letter")};
+    case UseFault::NoVisitPlanned:
+        return {QT_TRANSLATE_NOOP("Problem", "no visit '%1' is planned"),
+                QT_TRANSLATE_NOOP("Problem", "see calendar and agenda for those that are")};
     case UseFault::TooLong:
         return {QT_TRANSLATE_NOOP("Problem", "%1 letters are too many, %2 is the most"),
                 QT_TRANSLATE_NOOP("Problem", "say it in short; what is longer belongs into the note")};

@@ -2,9 +2,11 @@
 #include "answers/forecast/projected.h"
 
 #include "answers/forecast/fleet_use.h"
+#include "answers/forecast/planned.h"
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 #include <unordered_map>
 #include <unordered_set>
 
@@ -28,6 +30,10 @@ public:
             return tl::unexpected(logs.error());
         m_logs = std::move(*logs);
         m_pattern = patternOf(m_logs, m_known);
+        const auto planned = plannedFrom(m_books, addDays(m_known, 1), m_known);
+        if (!planned)
+            return tl::unexpected(planned.error());
+        m_plans = PlansOfSubjects(*planned);
         return readBalloons(limited);
     }
 
@@ -80,10 +86,11 @@ private:
         if (item.balloon && isShortOf(item.id))
             if (const auto known = m_paces.find(*item.balloon); known != m_paces.end())
                 pace = known->second;
-        auto& ahead = m_ahead[{place->second, pace}];
+        const auto planned = m_plans.keyOf(item.balloon, item.id);
+        auto& ahead = m_ahead[{place->second, pace, planned}];
         if (!ahead)
-            ahead.emplace(
-                UseAhead(utilisationOf(inMonths(m_logs.logs[place->second]), m_pattern, pace), addDays(m_known, 1)));
+            ahead.emplace(UseAhead(utilisationOf(inMonths(m_logs.logs[place->second]), m_pattern, pace),
+                                   addDays(m_known, 1), m_plans.of(planned)));
         return &*ahead;
     }
 
@@ -100,7 +107,8 @@ private:
     FleetPattern m_pattern;
     UseLogs m_logs;
     std::unordered_map<Registration, double> m_paces;
-    std::map<std::pair<std::size_t, std::optional<double>>, std::optional<DatesAhead>> m_ahead;
+    PlansOfSubjects m_plans;
+    std::map<std::tuple<std::size_t, std::optional<double>, PlansOfSubjects::Key>, std::optional<DatesAhead>> m_ahead;
 };
 
 }

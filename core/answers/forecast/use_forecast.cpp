@@ -2,6 +2,7 @@
 #include "answers/forecast/use_forecast.h"
 
 #include "answers/forecast/fleet_use.h"
+#include "answers/forecast/planned.h"
 #include "problem/faults/use_fault.h"
 
 #include <algorithm>
@@ -17,6 +18,7 @@ struct Whose {
     std::optional<OutOfService> out{};
     std::optional<double> pace{}; ///< of the balloon that an item is on
     bool isFleet = false;
+    std::optional<Registration> balloon{}; ///< that it is, or that it is on
 };
 
 Result<std::optional<BalloonCard>> cardOf(Books& books, const Registration& balloon, CivilDate known) {
@@ -36,7 +38,7 @@ Result<Whose> ofBalloon(Books& books, const Registration& balloon, CivilDate kno
     auto log = logOf(books, **card, known);
     if (!log)
         return tl::unexpected(log.error());
-    return Whose{std::move(*log), (*card)->out, {}, false};
+    return Whose{std::move(*log), (*card)->out, {}, false, balloon};
 }
 
 struct KnownOfFleet {
@@ -51,8 +53,8 @@ Result<Whose> ofItem(Books& books, const ItemId& item, const UseLogs& logs, cons
         return tl::unexpected(facts.error());
     if (facts->empty())
         return problem(UseFault::NoItemOnThatDay, {item, known});
-    Whose whose{logs.logs.at(logs.ofItem.at(item)), facts->front().out, {}, false};
-    const auto& balloon = facts->front().balloon;
+    Whose whose{logs.logs.at(logs.ofItem.at(item)), facts->front().out, {}, false, facts->front().balloon};
+    const auto& balloon = whose.balloon;
     if (!balloon || !isShort(whose.log))
         return whose;
     const auto carrier = ofBalloon(books, *balloon, known);
@@ -67,7 +69,7 @@ Result<Whose> ofFleet(Books& books, CivilDate known) {
     const auto cards = books.balloons(known);
     if (!cards)
         return tl::unexpected(cards.error());
-    Whose whose{{known, known, {}}, {}, {}, true};
+    Whose whose{{known, known, {}}, {}, {}, true, {}};
     std::map<CivilDate, DayUse> days;
     for (const auto& card : *cards) {
         if (card.flights == 0)
@@ -86,6 +88,21 @@ Result<Whose> ofFleet(Books& books, CivilDate known) {
     for (const auto& [on, day] : days)
         whose.log.days.push_back(day);
     return whose;
+}
+
+/// What the record plans, and after it what was asked with: the later one holds. A plan of one balloon says nothing of
+/// the log of all.
+Result<std::vector<StatedPlan>> plansOf(Books& books, const Whose& whose, const UseAsked& asked) {
+    std::vector<StatedPlan> plans;
+    if (!whose.isFleet) {
+        const auto planned = plannedFrom(books, addDays(asked.known, 1), asked.known);
+        if (!planned)
+            return tl::unexpected(planned.error());
+        const PlansOfSubjects known(*planned);
+        plans = known.of(known.keyOf(whose.balloon, asked.item));
+    }
+    plans.insert(plans.end(), asked.plans.begin(), asked.plans.end());
+    return plans;
 }
 
 std::vector<UseOfDays> periodsOf(const UseAsked& asked, bool inMonths) {
@@ -125,7 +142,10 @@ Result<UseForecast> useForecast(Books& books, const UseAsked& asked) {
         return forecast;
     if (whose->isFleet)
         pattern = fleetPattern(std::span(&log, 1));
-    const UseAhead ahead(utilisationOf(log, pattern, whose->pace), addDays(asked.known, 1), asked.plans);
+    auto plans = plansOf(books, *whose, asked);
+    if (!plans)
+        return tl::unexpected(plans.error());
+    const UseAhead ahead(utilisationOf(log, pattern, whose->pace), addDays(asked.known, 1), *plans);
     for (auto& period : forecast.periods)
         for (std::size_t clock = 0; clock < useClocks; ++clock)
             period.use[clock] = useBandOf(ahead.between(period.on, period.last, static_cast<UseClock>(clock)));

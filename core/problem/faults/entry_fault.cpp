@@ -125,6 +125,10 @@ FaultRow rowOf(EntryFault fault) {
         return {"on-balloon-or-item", Code::MissingKey};
     case EntryFault::ReleasedIntoNoService:
         return {"released-into-no-service", Code::BadValue};
+    case EntryFault::PlannedForNothing:
+        return {"planned-for-nothing", Code::MissingKey};
+    case EntryFault::PaceNotOnce:
+        return {"pace-not-once", Code::MissingKey};
     case EntryFault::NotUtf8:
         return {"not-utf8", Code::BadValue};
     case EntryFault::NotReadAgain:

@@ -68,6 +68,8 @@ enum class EntryFault : std::uint8_t {
     SameRegistration,      ///< a balloon is renamed to what it is called
     OnBalloonOrItem,       ///< neither a balloon nor an item is named, or both
     ReleasedIntoNoService, ///< a release of what does not come back by it
+    PlannedForNothing,     ///< or for a balloon and an item
+    PaceNotOnce,           ///< neither times the usual nor flights a week, or both
     NotUtf8,
     NotReadAgain, ///< what would be written says something else when it is read
 };

@@ -53,6 +53,12 @@ FaultRow rowOf(UseFault fault) {
         return {"days-not-ahead", Code::BadUse};
     case UseFault::NotAPlan:
         return {"not-a-plan", Code::BadUse};
+    case UseFault::NotAFlight:
+        return {"not-a-flight", Code::BadUse};
+    case UseFault::NotALetter:
+        return {"not-a-letter", Code::BadJson};
+    case UseFault::NoVisitPlanned:
+        return {"no-visit-planned", Code::UnknownReference};
     case UseFault::TooLong:
         return {"too-long", Code::BadValue};
     }

@@ -12,6 +12,7 @@
 #include "record/kinds/inspections.h"
 #include "record/kinds/items.h"
 #include "record/kinds/parts/parts.h"
+#include "record/kinds/plans/plans.h"
 #include "record/kinds/programmes.h"
 #include "record/kinds/readings.h"
 #include "record/kinds/service.h"
@@ -40,7 +41,8 @@ using Body =
           DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed, PersonEntitled, TesterCalibrated,
           TypeDescribed, LimitStated, ChecklistAdopted, FabricStated, ReleaseRevoked, ItemState, BalloonState,
           BalloonRenamed, ReturnApproved, WorkPerformed, ReleaseIncomplete, BalloonOwned, ReviewSigned, SignatoryCode,
-          TextAdopted, TextConfirmed, CylinderFilled, DirectiveIssued, DirectiveAnswered, PartsListed>;
+          TextAdopted, TextConfirmed, CylinderFilled, DirectiveIssued, DirectiveAnswered, PartsListed, UsePlanned,
+          FlightPlanned, VisitPlanned>;
 
 /// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
 template <class Ask>

@@ -50,12 +50,24 @@ nlohmann::json written(const TrackSource& track) {
 
 }
 
+Usage readUse(ObjectReader& reader) {
+    return {Minutes(reader.count("minutes", 1, longestFlight.value())),
+            Landings(reader.optionalCount("landings", 0, mostOfOneFlight).value_or(1)),
+            Inflations(reader.optionalCount("inflations", 0, mostOfOneFlight).value_or(1))};
+}
+
+void writeUse(nlohmann::json& into, const Usage& use) {
+    into["minutes"] = use.minutes.value();
+    if (use.landings != Landings(1))
+        into["landings"] = use.landings.value();
+    if (use.inflations != Inflations(1))
+        into["inflations"] = use.inflations.value();
+}
+
 FlightLogged Kind<FlightLogged>::read(ObjectReader& reader) {
     FlightLogged body;
     body.balloon = reader.name<Registration>("balloon");
-    body.use.minutes = Minutes(reader.count("minutes", 1, longestFlight.value()));
-    body.use.landings = Landings(reader.optionalCount("landings", 0, mostOfOneFlight).value_or(1));
-    body.use.inflations = Inflations(reader.optionalCount("inflations", 0, mostOfOneFlight).value_or(1));
+    body.use = readUse(reader);
     body.kit = reader.optionalNames<ItemId>("kit");
     body.hottest = readTemperature(reader, "max_temp_c");
     body.tethered = reader.optionalBool("tethered");
@@ -66,11 +78,7 @@ FlightLogged Kind<FlightLogged>::read(ObjectReader& reader) {
 
 void Kind<FlightLogged>::write(nlohmann::json& into, const FlightLogged& body) {
     into["balloon"] = body.balloon.text();
-    into["minutes"] = body.use.minutes.value();
-    if (body.use.landings != Landings(1))
-        into["landings"] = body.use.landings.value();
-    if (body.use.inflations != Inflations(1))
-        into["inflations"] = body.use.inflations.value();
+    writeUse(into, body.use);
     if (body.kit)
         into["kit"] = namesOf(*body.kit);
     writeAmount(into, "max_temp_c", body.hottest);

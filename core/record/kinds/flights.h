@@ -50,6 +50,10 @@ struct Kind<FlightLogged> {
     static void write(nlohmann::json& into, const FlightLogged& body);
 };
 
+/// Keys "minutes", "landings", "inflations", of one flight or of some together: each one where it is left out.
+[[nodiscard]] Usage readUse(ObjectReader& reader);
+void writeUse(nlohmann::json& into, const Usage& use);
+
 /// Something happened to an item, or to a balloon: then to all that was fitted to it, and to each item of the kits that
 /// flew as it on that day. Which of them it was nobody said, so none is passed over; who knows reports it on the item.
 struct EventReported {
