@@ -198,6 +198,7 @@ Window {
                 onFabricAsked: item => window.goToFabric(item)
                 onDirectiveAsked: directive => window.goToDirective(directive)
                 onAct: (kind, balloon, item, requirement) => form.begin(kind, balloon, item, requirement)
+                onNotifiedAsked: (given, about) => form.beginWith("event.notified", "", given, about)
             }
             BalloonsPage {
                 id: balloons
@@ -216,6 +217,8 @@ Window {
                     bench.beginRectification(balloon, item, requirement);
                 }
                 onDefectOfFlight: flight => form.defectOfFlight(flight)
+                onEventOfFlight: flight => form.eventOfFlight(flight)
+                onNotifiedAsked: (given, about) => form.beginWith("event.notified", "", given, about)
                 onReadingAsked: (item, given, about) => form.beginWith("reading.taken", item, given, about)
                 onBatchAsked: (kind, items) => form.beginFor(kind, items)
             }

@@ -3,6 +3,7 @@ import QtQuick
 import Crownring.Theme
 import Crownring.Parts
 import Crownring.Desk
+import Crownring.Events
 import Crownring.Next
 
 // The place Next: the horizon, the list under it, and the rig-up check.
@@ -20,6 +21,7 @@ FocusScope {
     signal fabricAsked(item: string)
     signal directiveAsked(directive: string)
     signal act(kind: string, balloon: string, item: string, requirement: string)
+    signal notifiedAsked(given: var, about: string)
 
     readonly property alias place: next
     readonly property alias check: rigUp
@@ -55,6 +57,10 @@ FocusScope {
     NextPlace { id: next }
     DueDetail { id: detail }
     RigUpCheck { id: rigUp }
+    EventDesk {
+        id: events
+        looking: page.visible
+    }
 
     Segments {
         id: leaves
@@ -84,6 +90,12 @@ FocusScope {
         anchors.rightMargin: Theme.wide
         visible: !page.phone && page.leaf === 0
         spacing: Theme.tight
+        Button {
+            objectName: "next.report"
+            quiet: true
+            text: qsTr("Report an event …")
+            onClicked: page.act("event.reported", "", "", "")
+        }
         Chip {
             text: qsTr("Next six weeks")
             chosen: next.weeks === 6
@@ -103,8 +115,24 @@ FocusScope {
         }
     }
 
-    Item {
+    Flickable {
+        id: notesView
         anchors.top: leaves.bottom
+        width: parent.width
+        height: visible ? Math.min(notes.implicitHeight, page.height / 2) : 0
+        visible: notes.visible && page.leaf === 0
+        contentHeight: notes.implicitHeight
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+        EventNotes {
+            id: notes
+            width: notesView.width
+            desk: events
+            onNotifiedAsked: (given, about) => page.notifiedAsked(given, about)
+        }
+    }
+    Item {
+        anchors.top: notesView.bottom
         anchors.bottom: parent.bottom
         width: parent.width
         visible: page.leaf === 0

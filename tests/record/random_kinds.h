@@ -55,6 +55,7 @@ rc::Gen<Body> any(Of<CylinderFilled>, const Names& names);
 rc::Gen<Body> any(Of<DirectiveIssued>, const Names& names);
 rc::Gen<Body> any(Of<DirectiveAnswered>, const Names& names);
 rc::Gen<Body> any(Of<PartsListed>, const Names& names);
+rc::Gen<Body> any(Of<EventNotified>, const Names& names);
 
 /// Or none.
 rc::Gen<std::optional<PartRelease>> anyRelease();

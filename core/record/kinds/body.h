@@ -40,7 +40,7 @@ using Body =
           DefectDeferred, DefectCleared, RepairMade, PartReplaced, InspectionClosed, PersonEntitled, TesterCalibrated,
           TypeDescribed, LimitStated, ChecklistAdopted, FabricStated, ReleaseRevoked, ItemState, BalloonState,
           BalloonRenamed, ReturnApproved, WorkPerformed, ReleaseIncomplete, BalloonOwned, ReviewSigned, SignatoryCode,
-          TextAdopted, TextConfirmed, CylinderFilled, DirectiveIssued, DirectiveAnswered, PartsListed>;
+          TextAdopted, TextConfirmed, CylinderFilled, DirectiveIssued, DirectiveAnswered, PartsListed, EventNotified>;
 
 /// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
 template <class Ask>
