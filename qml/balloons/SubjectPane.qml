@@ -186,7 +186,7 @@ Item {
         }
         EventNotes {
             width: parent.width
-            visible: pane.ofBalloon && !pane.atFabric && (events.clocks.count > 0 || events.fuel !== "")
+            visible: wanted && pane.ofBalloon && !pane.atFabric
             desk: events
             onNotifiedAsked: (given, about) => pane.notifiedAsked(given, about)
             onFuelAsked: pane.act("event.reported", pane.subject.balloon, "", "increased-fuel-use")

@@ -14,7 +14,9 @@ Column {
     signal notifiedAsked(given: var, about: string)
     signal fuelAsked
 
-    visible: notes.desk.clocks.count > 0 || notes.desk.fuel !== ""
+    readonly property bool wanted: notes.desk.clocks.count > 0 || notes.desk.fuel !== ""
+
+    visible: notes.wanted
     spacing: Theme.hair
 
     Banner {

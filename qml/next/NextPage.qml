@@ -120,7 +120,7 @@ FocusScope {
         anchors.top: leaves.bottom
         width: parent.width
         height: visible ? Math.min(notes.implicitHeight, page.height / 2) : 0
-        visible: notes.visible && page.leaf === 0
+        visible: notes.wanted && page.leaf === 0
         contentHeight: notes.implicitHeight
         boundsBehavior: Flickable.StopAtBounds
         clip: true
