@@ -120,10 +120,8 @@ QString EventDesk::fuelSaid(const FuelTold& told) const {
     const auto& rise = *told.rise;
     const auto unit = told.unit == FuelTold::Unit::Kilograms ? tr("kg/h") : tr("l/h");
     const auto rate = [](double value) { return QLocale().toString(value, 'f', 1); };
-    return tr("It burns more than it did: %1 %2 on the latest three flights, %3 %2 on %4 like them before, at like "
-              "temperatures and loads; %5 % more, at 95 % from %6 to %7 %. Pilot and wind do that too: look, and "
-              "report "
-              "it if it is the fabric or the vent.")
+    return tr("It burns more than it did: %1 %2 on the latest three flights, %3 on %4 like them before, which is %5 % "
+              "more (%6 to %7 at 95 %). Pilot and wind do that, too.")
         .arg(rate(rise.lately), unit, rate(rise.before), QString::number(rise.alike), percent(rise.share.middle),
              percent(rise.share.low), percent(rise.share.high));
 }
