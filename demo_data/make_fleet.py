@@ -17,6 +17,7 @@ from maker.cases import FIXED_VISITS, Cases
 from maker.check import problems
 from maker.components import tell as tell_of_components
 from maker.directives import answer
+from maker.happenings import happen
 from maker.inspections import Inspections
 from maker.journal import Journal
 from maker.manual import publish
@@ -63,6 +64,7 @@ def live_through() -> Journal:
         day += timedelta(days=1)
     answer(journal, world)
     plan(journal, world)
+    happen(journal, world)
     return journal
 
 

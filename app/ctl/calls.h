@@ -334,6 +334,21 @@ struct WearOptions {
 };
 int run(const WearOptions& options, const Common& common);
 
+struct EventsOptions {
+    std::string on;
+    std::string balloon; ///< empty: all
+    int days = 365;      ///< back from the day
+    bool json = false;
+};
+int run(const EventsOptions& options, const Common& common);
+
+struct FuelOptions {
+    std::string balloon;
+    std::string on;
+    bool json = false;
+};
+int run(const FuelOptions& options, const Common& common);
+
 struct DirectivesOptions {
     std::string on;
     std::string balloon;

@@ -258,6 +258,30 @@ void addWear(CLI::App& app, Chosen& chosen) {
         "forecast plans work: what grounds is a reading beyond the limit.");
 }
 
+void addEvents(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<EventsOptions>(app, chosen, "events", "What happened, what it made due, and the clock of a report");
+    addDay(*call, options->on, "The day (default: today)");
+    call->add_option("--balloon", options->balloon, "Only what is fitted to this balloon")->type_name("REG");
+    call->add_option("--days", options->days, "So many days back (default: 365); what is still open, however old")
+        ->check(CLI::Range(0, 36'500));
+    call->add_flag("--json", options->json, "Answer as JSON");
+    call->footer("Where a report to the authority may be owed, the end of its 72 hours is told, counted from the "
+                 "event. Whether\n"
+                 "it is owed nobody computes; that it was made is said where an entry event.notified says so alone.");
+}
+
+void addFuel(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<FuelOptions>(app, chosen, "fuel", "Whether a balloon burns more than it did, by its flight log");
+    call->add_option("BALLOON", options->balloon, "Its registration")->required();
+    addDay(*call, options->on, "The day (default: today)");
+    call->add_flag("--json", options->json, "Answer as JSON");
+    call->footer(
+        "The latest three flights against the earlier ones at like temperatures and loads (flight.logged: fuel_kg or\n"
+        "fuel_l, oat_c, load_kg), intervals at 95 %. It proposes to look, and reports nothing by itself.");
+}
+
 void addDirectives(CLI::App& app, Chosen& chosen) {
     const auto [call, options] = begin<DirectivesOptions>(
         app, chosen, "directives", "Whom directives and bulletins bind, what was answered, and what is due next");
@@ -330,6 +354,8 @@ int runCommandLine(int argc, const char* const* argv) {
     addRigUp(app, chosen);
     addComponents(app, chosen);
     addWear(app, chosen);
+    addEvents(app, chosen);
+    addFuel(app, chosen);
     addDirectives(app, chosen);
     addPropane(app, chosen);
     addVerify(app, chosen);

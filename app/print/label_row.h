@@ -4,7 +4,7 @@
 /// Labels side by side, each in a frame to be cut along, as high as the highest of the row.
 
 #include "paper/document.h"
-#include "print/qr_code.h"
+#include "print/tags/qr_code.h"
 #include "print/text_line.h"
 
 #include <span>

@@ -62,6 +62,11 @@ constexpr std::array keys{
     Key{"state", QT_TRANSLATE_NOOP("KeyWords", "state")},
     Key{"photographs", QT_TRANSLATE_NOOP("KeyWords", "photographs")},
     Key{"event", QT_TRANSLATE_NOOP("KeyWords", "what happened")},
+    Key{"altitude_m", QT_TRANSLATE_NOOP("KeyWords", "altitude, m")},
+    Key{"fuel_kg", QT_TRANSLATE_NOOP("KeyWords", "fuel, kg")},
+    Key{"fuel_l", QT_TRANSLATE_NOOP("KeyWords", "fuel, l")},
+    Key{"oat_c", QT_TRANSLATE_NOOP("KeyWords", "outside, °C")},
+    Key{"load_kg", QT_TRANSLATE_NOOP("KeyWords", "people and load, kg")},
 };
 
 QString translated(const char* source) { return QCoreApplication::translate("KeyWords", source); }

@@ -126,6 +126,15 @@ struct Teller {
             text = Sentences::tr("%1, at most %2 °C").arg(text, QLocale().toString(e.hottest->value(), 'f', 0));
         if (e.tethered)
             text = Sentences::tr("%1, tethered").arg(text);
+        const auto figure = [](double value) { return QLocale().toString(value, 'g', 4); };
+        if (e.fuelWeighed)
+            text = Sentences::tr("%1, %2 kg of fuel").arg(text, figure(e.fuelWeighed->value()));
+        if (e.fuelRead)
+            text = Sentences::tr("%1, %2 l of fuel").arg(text, figure(e.fuelRead->value()));
+        if (e.outside)
+            text = Sentences::tr("%1, %2 °C outside").arg(text, figure(e.outside->value()));
+        if (e.load)
+            text = Sentences::tr("%1, %2 kg aboard").arg(text, figure(e.load->value()));
         if (const auto source = said(sourceOf(e)); !source.isEmpty())
             text = Sentences::tr("%1, %2").arg(text, source);
         if (e.kit) {
@@ -171,8 +180,18 @@ struct Teller {
         const auto told = Sentences::tr("%1 reported of %2").arg(Words::event(e.event), subject);
         return joined(
             {told, e.hottest ? Sentences::tr("%1 °C").arg(QLocale().toString(e.hottest->value(), 'f', 0)) : QString(),
-             e.lasted ? Sentences::tr("for %1").arg(Words::hours(e.lasted->value())) : QString()},
+             e.lasted ? Sentences::tr("for %1").arg(Words::hours(e.lasted->value())) : QString(),
+             e.altitude ? Sentences::tr("at an altitude of %1 m").arg(QLocale().toString(e.altitude->value(), 'f', 0))
+                        : QString()},
             QStringLiteral(", "));
+    }
+    QString operator()(const EventNotified& e) const {
+        const auto subject = std::visit([](const auto& name) { return inward(name.text()); }, e.subject);
+        const auto told =
+            e.to == Informed::Authority
+                ? Sentences::tr("An event of %1 was reported to the authority").arg(subject)
+                : Sentences::tr("An event of %1 was reported to the holder of the type certificate").arg(subject);
+        return e.ref.empty() ? told : Sentences::tr("%1 (%2)").arg(told, inward(e.ref));
     }
     QString operator()(const EntryCorrected& e) const {
         return Sentences::tr("Correction of entry %1: %2").arg(shortId(e.replaces.text()), changesSaid(e.with));
@@ -220,6 +239,7 @@ struct Word {
     const char* operator()(Of<ProgrammeAdopted>) const { return QT_TRANSLATE_NOOP("Sentences", "programme"); }
     const char* operator()(Of<ReadingTaken>) const { return QT_TRANSLATE_NOOP("Sentences", "reading"); }
     const char* operator()(Of<EventReported>) const { return QT_TRANSLATE_NOOP("Sentences", "event"); }
+    const char* operator()(Of<EventNotified>) const { return QT_TRANSLATE_NOOP("Sentences", "report of an event"); }
     const char* operator()(Of<EntryCorrected>) const { return QT_TRANSLATE_NOOP("Sentences", "correction"); }
     const char* operator()(Of<EntryVoided>) const { return QT_TRANSLATE_NOOP("Sentences", "void"); }
     const char* operator()(Of<InspectionOpened>) const { return QT_TRANSLATE_NOOP("Sentences", "inspection opened"); }

@@ -122,10 +122,16 @@ QString Words::event(const std::string& event) {
         return tr("over-temperature");
     if (event == "immersion")
         return tr("immersion");
+    if (event == "packed-wet")
+        return tr("packed wet");
     if (event == "dragged")
-        return tr("dragged");
+        return tr("dragged, or into trees");
+    if (event == "flame-contact")
+        return tr("flame on the fabric");
+    if (event == "coil-run-dry")
+        return tr("coil run dry");
     if (event == "fire")
-        return tr("fire");
+        return tr("fire, or near a cylinder");
     if (event == "mildew")
         return tr("mildew");
     if (event == "increased-fuel-use")

@@ -69,21 +69,38 @@ Result<std::vector<BalloonCard>> cardsOf(Books& books, const std::optional<Regis
     return cards;
 }
 
-}
-
-Result<Headlines> headlines(Books& books, const DueList& due, bool everything) {
-    const auto paces = pacesOn(books, due, everything, due.on);
-    if (!paces)
-        return tl::unexpected(paces.error());
+/// @param paceOf all clocks of the fleet: not copied for each balloon
+Headlines headlinesOf(const DueList& due, const PaceOf& paceOf) {
     std::unordered_map<Registration, std::vector<const DueRow*>> rows;
     for (const auto& row : due.rows)
         if (row.item->balloon)
             rows[*row.item->balloon].push_back(&row);
     Headlines governing;
-    const PaceOf paceOf = std::cref(*paces); // all clocks of the fleet: not copied for each balloon
     for (const auto& [balloon, own] : rows)
         governing.emplace(balloon, headlineOf(own, paceOf, due.on));
     return governing;
+}
+
+}
+
+Result<Headlines> headlines(Books& books, const DueList& due, bool everything) {
+    const auto paces = pacesOn(books, due, everything, due.on);
+    return paces.map([&](const Paces& known) { return headlinesOf(due, std::cref(known)); });
+}
+
+Result<Governing> governing(Books& books, const DueList& due, bool everything) {
+    const auto paces = pacesOn(books, due, everything, due.on);
+    if (!paces)
+        return tl::unexpected(paces.error());
+    const PaceOf paceOf = std::cref(*paces);
+    Governing answer{headlinesOf(due, paceOf), {}};
+    std::unordered_map<const ItemFacts*, std::vector<const DueRow*>> rows;
+    for (const auto& row : due.rows)
+        rows[row.item].push_back(&row);
+    for (const auto& [item, own] : rows)
+        if (const auto* row = headlineOf(own, paceOf, due.on).row)
+            answer.items.emplace(item->id, row);
+    return answer;
 }
 
 Result<std::vector<const DueRow*>> dueAsItComes(Books& books, const DueList& due) {

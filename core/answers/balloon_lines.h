@@ -41,6 +41,13 @@ using Headlines = std::unordered_map<Registration, Headline>;
 /// @param everything the list is of the whole fleet
 [[nodiscard]] Result<Headlines> headlines(Books& books, const DueList& due, bool everything);
 
+/// And what governs each item, wherever it is: the row comes first among those that bind it.
+struct Governing {
+    Headlines balloons;
+    std::unordered_map<ItemId, const DueRow*> items; ///< none where nothing binds it
+};
+[[nodiscard]] Result<Governing> governing(Books& books, const DueList& due, bool everything);
+
 /// Over this much past use an item's pace is taken.
 inline constexpr int monthsOfRecentUse = 24;
 

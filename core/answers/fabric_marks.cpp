@@ -8,6 +8,8 @@
 #include "registry/reading_said.h"
 #include "rules/due/defects.h"
 
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
 #include <map>
 #include <set>
@@ -228,6 +230,31 @@ PutRight repaired(const FabricHistory& history) {
     return putRight;
 }
 
+std::optional<Celsius> temperatureIn(const EntryCorrected& corrected) {
+    const auto with = nlohmann::json::parse(corrected.with, nullptr, false);
+    const auto at = with.find("temp_c");
+    return at != with.end() && at->is_number() ? std::optional(Celsius(at->get<double>())) : std::nullopt;
+}
+
+/// How warm the fuel was is in the entry, and in no column that readings are read from.
+Result<void> addCircumstances(Books& books, FabricHistory& history) {
+    for (auto& reading : history.readings) {
+        const auto* quantity = quantityNamed(reading.body.quantity);
+        if (!quantity || !quantity->traits.fuelled)
+            continue;
+        const auto told = books.amendments(reading.stamp.id);
+        if (!told)
+            return tl::unexpected(told.error());
+        if (const auto* taken = told->empty() ? nullptr : std::get_if<ReadingTaken>(&told->front().body))
+            reading.body.circumstances = taken->circumstances;
+        for (const auto& each : *told)
+            if (const auto* corrected = std::get_if<EntryCorrected>(&each.body))
+                if (const auto temperature = temperatureIn(*corrected))
+                    reading.body.circumstances.temperature = *temperature;
+    }
+    return {};
+}
+
 /// Whether a part was replaced for any of the cleared defects that readings of an item were found with.
 Result<void> addReplaced(Books& books, const ItemFacts& item, CivilDate on, PutRight& putRight) {
     const auto open = openDefects(item);
@@ -296,7 +323,9 @@ Result<FabricMarks> fabricMarks(Books& books, const Scope& scope, const std::vec
     const auto retests = retestsIn(books, again, on, inHand);
     if (!retests)
         return tl::unexpected(retests.error());
-    for (const auto& history : again) {
+    for (auto& history : again) {
+        if (const auto added = addCircumstances(books, history); !added)
+            return tl::unexpected(added.error());
         auto putRight = repaired(history);
         if (const auto added = addReplaced(books, *followed.at(history.item).item, on, putRight); !added)
             return tl::unexpected(added.error());

@@ -84,6 +84,14 @@ private:
             return aboard(*balloon, entry.on);
         return withParts({*itemOf(event)}, entry.on);
     }
+    /// No row changes, but what is told beside them.
+    Result<void> touch(const Entry& entry, const EventNotified& told) {
+        return std::visit(
+            [&](const auto& subject) {
+                return touch(entry, EventReported{subject, {}, {}, {}});
+            },
+            told.subject);
+    }
     Result<void> touch(const Entry&, const RequirementDone& done) { return item(done.item); }
     Result<void> touch(const Entry&, const ReadingTaken& reading) { return item(reading.item); }
     Result<void> touch(const Entry&, const DefectFound& found) { return item(found.item); }

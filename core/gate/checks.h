@@ -62,9 +62,14 @@ namespace crownring {
 /// but separators and case, unless somebody stands by it: what is stated for "Kite-90" is not asked of a "Kite 90".
 [[nodiscard]] Findings askTypeNames(const Batch& batch);
 
-/// BadValue for an event that nothing waits for and that is nearly one that is known: it would ground nothing. What is
+/// BadValue for an event of one kind of item that is reported of a balloon, and for one that nothing waits for and that
+/// is nearly one that is known: it would ground nothing. What is
 /// like none is taken, and who posts it is told.
 [[nodiscard]] Findings askEvents(const Batch& batch);
+
+/// UnknownReference for a report outside of what is no event of that balloon or item: it would stop no clock that is
+/// shown.
+[[nodiscard]] Findings askNotifiedEvents(const Batch& batch);
 
 /// BadQuantity for a reading of a quantity that the bench knows, as written or as corrected, in what is no unit of it:
 /// nothing could be said from it, and it would pass for one that was never taken.

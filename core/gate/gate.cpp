@@ -45,6 +45,7 @@ std::span<const Check> allChecks() {
         Check{"what is named for the first time can be told apart by eye", askNewNames},
         Check{"people can be told apart by eye", askPersonNames},
         Check{"an event is written as it is known", askEvents},
+        Check{"what was reported outside is an event of the record", askNotifiedEvents},
         Check{"a type is not written in two ways unasked", askTypeNames},
         Check{"a reading is in a unit of its quantity", askReadings},
         Check{"a reading is taken with an instrument for it", askInstruments},

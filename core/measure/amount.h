@@ -33,6 +33,9 @@ private:
 using Newtons = Amount<struct NewtonsTag>;
 using Pascals = Amount<struct PascalsTag>;
 using Millimetres = Amount<struct MillimetresTag>;
+using Metres = Amount<struct MetresTag>;
+using Kilograms = Amount<struct KilogramsTag>;
+using Litres = Amount<struct LitresTag>;
 using SquareCentimetres = Amount<struct SquareCentimetresTag>;
 /// Air permeability: the velocity of the air that passes perpendicularly through the fabric (ISO 9237).
 using MillimetresPerSecond = Amount<struct MillimetresPerSecondTag>;

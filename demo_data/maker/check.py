@@ -11,7 +11,7 @@ from .journal import COMMON_HEAD, KEYS, minute_of
 MOST_BYTES = 6_000_000
 FLIGHTS = range(10_000, 14_001)
 MINUTES_ALOFT = range(1, 241)
-REQUIREMENTS = {"ml.inspection", "ml.arc-review", "ml.arc-extension", "ml.special-inspection", "ml.over-temperature",
+REQUIREMENTS = {"event.coil-run-dry", "event.flame-contact", "event.packed-wet", "ml.inspection", "ml.arc-review", "ml.arc-extension", "ml.special-inspection", "ml.over-temperature",
                 "us.annual", "us.hundred-hour", "adr.periodic-test", "dot.requalification", "hose.replacement", "cylinder.shell", "cylinder.relief-valve",
                 "fabric.strength-test"}
 

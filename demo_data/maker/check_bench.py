@@ -10,7 +10,7 @@ CAPACITIES = {"part-ml-inspection": {"independent-certifying-staff", "organisati
 OTHER_CAPACITIES = {"pilot-owner", "mechanic", "private-pilot"}
 QUANTITIES = {"grab-strength", "strip-strength", "tear-strength", "air-permeability", "permeability-time", "tell-tale", "crown-line-length",
               "control-line-length", "vent-overlap", "flying-wire-length-difference", "carabiner-wear",
-              "broken-strands", "runner-thickness", "wicker-break", "burner-leak-test", "burner-pressure",
+              "broken-strands", "runner-thickness", "wicker-break", "rope-handle-diameter", "burner-leak-test", "burner-pressure",
               "fuel-pressure-gauge-error", "hose-leak-test", "cylinder-leak-test", "relief-valve-age",
               "relief-valve-opening", "cylinder-dent-depth", "altimeter-error", "variometer-error",
               "envelope-thermometer-error", "battery-voltage"}

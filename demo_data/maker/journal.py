@@ -14,11 +14,13 @@ KEYS = {
     "item.removed": ("balloon", "item", "place", "from"),
     "item.state": ("item", "state", "to"),
     "cylinder.filled": ("item", "level_percent"),
-    "flight.logged": ("balloon", "minutes", "landings", "inflations", "kit", "max_temp_c", "tethered"),
+    "flight.logged": ("balloon", "minutes", "landings", "inflations", "kit", "max_temp_c", "tethered", "fuel_kg", "oat_c",
+                      "load_kg"),
     "requirement.done": ("item", "requirement", "method", "clock", "ref", "signatory", "licence", "mark"),
-    "reading.taken": ("item", "quantity", "value", "below", "held_at", "unit", "gore", "row", "direction", "jaw_mm",
+    "reading.taken": ("item", "quantity", "value", "below", "held_at", "unit", "gore", "row", "place", "direction", "jaw_mm",
                       "pressure_pa", "area_cm2", "method", "inspection", "line", "tester", "confirmed"),
     "event.reported": ("balloon", "item", "event", "temp_c", "minutes"),
+    "event.notified": ("event", "balloon", "item", "to", "ref"),
     "type.described": ("type", "kind", "manual", "revision", "gores", "rows"),
     "limit.stated": ("type", "kind", "quantity", "unit", "least", "most", "proof", "places", "direction", "jaw_mm",
                      "pressure_pa", "area_cm2", "passes", "source", "retires"),
@@ -59,6 +61,7 @@ UNTIMED_MINUTE = {
     "defect.cleared": 18 * 60 + 2,
     "inspection.closed": 18 * 60 + 10,
     "item.removed": 23 * 60 + 59,
+    "event.notified": 23 * 60 + 59,
 }
 
 # Within one minute: what others refer to comes first.
@@ -67,7 +70,7 @@ RANK = {kind: rank for rank, kind in enumerate(
      "text.adopted", "text.confirmed", "tester.calibrated", "directive.issued", "parts.listed", "use.planned",
      "flight.planned", "visit.planned", "item.fitted", "item.state", "flight.logged", "event.reported", "inspection.opened", "requirement.done", "cylinder.filled",
      "reading.taken", "line.settled", "defect.found", "repair.made", "part.replaced", "directive.answered", "defect.deferred",
-     "defect.cleared", "inspection.closed", "item.removed", "entry.corrected", "entry.voided"))}
+     "defect.cleared", "inspection.closed", "item.removed", "event.notified", "entry.corrected", "entry.voided"))}
 
 
 def minute_of(kind: str, time: str | None) -> int:
@@ -102,6 +105,14 @@ class Journal:
         place = (filed or on, minute, 0 if filed is None else 1, RANK[entry], entry_id)
         self._entries[entry_id] = (place, ordered)
         return entry_id
+
+    def complete(self, entry_id: str, **keys) -> None:
+        """Adds keys to an entry that has none of them."""
+        place, entry = self._entries[entry_id]
+        if set(keys) & set(entry) or not set(keys) <= set(KEYS[entry["entry"]]):
+            raise KeyError(f"{entry_id}: {sorted(keys)}")
+        order = (*COMMON_HEAD, *KEYS[entry["entry"]], "note")
+        self._entries[entry_id] = (place, {key: {**entry, **keys}[key] for key in order if key in entry or key in keys})
 
     def last_of(self, prefix: str) -> str:
         """The highest id that begins with `prefix`."""

@@ -37,6 +37,11 @@ Since November 2026 the burners' pilot valves are listed with their serial numbe
 burners by them: half of them are bound and were put right, the others are not bound. It takes the place of OAO-AD
 2026-009, which four had answered. TAW-SB 26-05 is recommended for the Rowan 105, and nobody has done it yet.
 
+QE-DAWN's pilots weigh their fuel since May 2026; its last three flights burnt about a fifth more than like ones before,
+which nobody has reported. In 2025 a coil of it ran dry and its flame touched fabric (one was told to the authority, one to
+the maker), in 2026 it was packed wet; all three were inspected. Its basket's runner, weave and rope handles were read
+four times.
+
 ## The files
 | file | what it is | made by |
 | --- | --- | --- |

@@ -22,6 +22,8 @@ FocusScope {
     signal inspect(balloon: string)
     signal rectify(balloon: string, item: string, requirement: string)
     signal defectOfFlight(flight: string)
+    signal eventOfFlight(flight: string)
+    signal notifiedAsked(given: var, about: string)
     signal readingAsked(item: string, given: var, about: string)
     signal batchAsked(kind: string, items: var)
 
@@ -244,6 +246,8 @@ FocusScope {
                 onInspect: balloon => page.inspect(balloon)
                 onRectify: (balloon, item, requirement) => page.rectify(balloon, item, requirement)
                 onDefectOfFlight: flight => page.defectOfFlight(flight)
+                onEventOfFlight: flight => page.eventOfFlight(flight)
+                onNotifiedAsked: (given, about) => page.notifiedAsked(given, about)
                 onReadingAsked: (item, given, about) => page.readingAsked(item, given, about)
                 onComponentAct: (kind, item) => page.batchAsked(kind, [item])
             }

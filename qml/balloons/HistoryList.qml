@@ -12,6 +12,7 @@ RowList {
     signal correct(entry: string)
     signal voidEntry(entry: string)
     signal defectOfFlight(flight: string)
+    signal eventOfFlight(flight: string)
     signal photographAsked(digest: string)
 
     property string open: ""
@@ -69,6 +70,12 @@ RowList {
                     text: qsTr("Write a defect …")
                     visible: past.flight
                     onClicked: history.defectOfFlight(past.entry)
+                }
+                Button {
+                    objectName: "history.event"
+                    text: qsTr("Report an event …")
+                    visible: past.flight
+                    onClicked: history.eventOfFlight(past.entry)
                 }
             }
         }

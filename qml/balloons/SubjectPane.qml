@@ -6,6 +6,8 @@ import Crownring.Desk
 import Crownring.Fabric
 import Crownring.Returns
 import Crownring.Components
+import Crownring.Events
+import Crownring.Wear
 import Crownring.Balloons
 
 // The page of a balloon or an item: what it is, what can be written about it, its items, what is due, its history.
@@ -19,7 +21,7 @@ Item {
     readonly property bool roomy: pane.unfolded || (!pane.phone && !lists.visible)
     readonly property bool ofBalloon: pane.subject.balloon !== ""
     // Where there is no fabric its leaf is left out.
-    readonly property list<string> leafCodes: (pane.ofBalloon ? ["items"] : []).concat(pane.ofBalloon ? ["due"] : ["due", "parts"], pane.subject.fabricOf !== "" ? ["fabric"] : [], ["history"])
+    readonly property list<string> leafCodes: (pane.ofBalloon ? ["items"] : []).concat(pane.ofBalloon ? ["due"] : ["due", "parts"], pane.subject.fabricOf !== "" ? ["fabric"] : [], ["history"], wearDesk.worth ? ["wear"] : [])
     readonly property string shownLeaf: pane.leafCodes[Math.min(pane.leaf, pane.leafCodes.length - 1)] ?? ""
     readonly property alias fabric: fabricDesk
     readonly property alias returns: returnDesk
@@ -46,6 +48,8 @@ Item {
             return components.parts.count === 0 ? qsTr("Parts") : qsTr("Parts %1").arg(components.parts.count);
         case "fabric":
             return qsTr("Fabric");
+        case "wear":
+            return qsTr("Wear");
         default:
             return qsTr("History");
         }
@@ -60,6 +64,8 @@ Item {
     signal inspect(balloon: string)
     signal rectify(balloon: string, item: string, requirement: string) // in a visit of its own
     signal defectOfFlight(flight: string)
+    signal eventOfFlight(flight: string)
+    signal notifiedAsked(given: var, about: string)
     signal readingAsked(item: string, given: var, about: string)
     signal componentAct(kind: string, item: string)
 
@@ -71,6 +77,15 @@ Item {
     ComponentDesk {
         id: components
         item: pane.visible ? pane.subject.item : ""
+    }
+    WearDesk {
+        id: wearDesk
+        item: pane.visible ? pane.subject.item : ""
+    }
+    EventDesk {
+        id: events
+        balloon: pane.subject.balloon
+        looking: pane.visible && pane.ofBalloon
     }
     ReturnDesk {
         id: returnDesk
@@ -169,6 +184,13 @@ Item {
             onReadingAsked: (item, requirement) => pane.rectify(pane.subject.balloon, item, requirement)
             onRectifyAsked: (kind, item, requirement) => pane.act(kind, pane.subject.balloon, item, requirement)
         }
+        EventNotes {
+            width: parent.width
+            visible: wanted && pane.ofBalloon && !pane.atFabric
+            desk: events
+            onNotifiedAsked: (given, about) => pane.notifiedAsked(given, about)
+            onFuelAsked: pane.act("event.reported", pane.subject.balloon, "", "increased-fuel-use")
+        }
         Flow {
             width: parent.width
             visible: !pane.atFabric && !pane.awaiting
@@ -210,6 +232,7 @@ Item {
                 onClicked: pane.act("defect.found", pane.subject.balloon, pane.subject.item, "")
             }
             Button {
+                objectName: "subject.report"
                 visible: pane.roomy
                 text: qsTr("Report an event …")
                 onClicked: pane.act("event.reported", pane.subject.balloon, pane.subject.item, "")
@@ -326,6 +349,7 @@ Item {
             onCorrect: entry => pane.correct(entry)
             onVoidEntry: entry => pane.voidEntry(entry)
             onDefectOfFlight: flight => pane.defectOfFlight(flight)
+            onEventOfFlight: flight => pane.eventOfFlight(flight)
             onPhotographAsked: digest => photograph.show(digest)
         }
         ComponentPane {
@@ -336,6 +360,14 @@ Item {
             desk: components
             onItemAsked: item => pane.itemAsked(item)
             onComponentAct: (kind, item) => pane.componentAct(kind, item)
+        }
+        WearPane {
+            objectName: "subject.wearPane"
+            anchors.fill: parent
+            visible: pane.shownLeaf === "wear"
+            margin: pane.phone ? Theme.wide : Theme.broad
+            desk: wearDesk
+            onReadingAsked: (given, about) => pane.readingAsked(pane.subject.item, given, about)
         }
         FabricPane {
             id: fabricPane

@@ -10,6 +10,7 @@ Sheet {
     id: sheet
 
     property int at: -1
+    property string told: qsTr("Taken today or yesterday, the latest first: a tap puts it to the line.")
     signal chosen(at: int, file: url)
 
     title: qsTr("Photograph")
@@ -34,7 +35,7 @@ Sheet {
         spacing: Theme.gap
         Label {
             width: parent.width
-            text: camera.pictures.length === 0 ? qsTr("No picture of today or yesterday is there. New ones come by themselves.") : qsTr("Taken today or yesterday, the latest first: a tap puts it to the line.")
+            text: camera.pictures.length === 0 ? qsTr("No picture of today or yesterday is there. New ones come by themselves.") : sheet.told
             soft: true
         }
         Flow {

@@ -133,19 +133,44 @@ Flow {
             onPicked: value => conditions.reader.zone = value
         }
     }
+    Flow {
+        width: conditions.width
+        visible: conditions.reader.asksWay
+        spacing: Theme.snug
+        Chip {
+            objectName: "bench.soap"
+            text: qsTr("soap solution")
+            chosen: conditions.reader.way === "soap"
+            onClicked: conditions.reader.way = chosen ? "" : "soap"
+        }
+        Chip {
+            objectName: "bench.decay"
+            text: qsTr("pressure decay")
+            chosen: conditions.reader.way === "pressure-decay"
+            onClicked: conditions.reader.way = chosen ? "" : "pressure-decay"
+        }
+    }
     Asked {
-        visible: conditions.reader.zones.count > 0
+        visible: conditions.reader.asksSeconds
         label: qsTr("Held for, s")
         code: "bench.seconds"
         text: conditions.reader.seconds
         onEdited: text => conditions.reader.seconds = text
     }
     Asked {
-        visible: conditions.reader.zones.count > 0
-        label: qsTr("Temperature, °C")
+        visible: conditions.reader.asksWarmth
+        label: conditions.reader.zones.count > 0 ? qsTr("Temperature, °C") : qsTr("Fuel in the cylinder, °C")
         code: "bench.warmth"
         text: conditions.reader.warmth
         onEdited: text => conditions.reader.warmth = text
+    }
+    Label {
+        objectName: "bench.pressed"
+        width: conditions.width
+        visible: text !== ""
+        text: conditions.reader.pressed
+        soft: true
+        font.pixelSize: Theme.textSmall
     }
     Flow {
         width: conditions.width

@@ -201,6 +201,7 @@ Window {
                 onAct: (kind, balloon, item, requirement) => form.begin(kind, balloon, item, requirement)
                 onCorrect: entry => form.correct(entry)
                 onVoidEntry: entry => form.voidEntry(entry)
+                onNotifiedAsked: (given, about) => form.beginWith("event.notified", "", given, about)
             }
             BalloonsPage {
                 id: balloons
@@ -219,6 +220,8 @@ Window {
                     bench.beginRectification(balloon, item, requirement);
                 }
                 onDefectOfFlight: flight => form.defectOfFlight(flight)
+                onEventOfFlight: flight => form.eventOfFlight(flight)
+                onNotifiedAsked: (given, about) => form.beginWith("event.notified", "", given, about)
                 onReadingAsked: (item, given, about) => form.beginWith("reading.taken", item, given, about)
                 onBatchAsked: (kind, items) => form.beginFor(kind, items)
             }

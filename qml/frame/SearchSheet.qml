@@ -3,6 +3,7 @@ import QtQuick
 import Crownring.Theme
 import Crownring.Parts
 import Crownring.Desk
+import Crownring.Bench
 import Crownring.Frame
 
 // Finds a registration, serial number, requirement or person from anywhere.
@@ -15,10 +16,12 @@ Sheet {
     signal entryChosen(entry: string)
     signal inspectionChosen(inspection: string)
 
+    readonly property alias pictures: picker
     title: qsTr("Search")
     onOpened: {
         field.text = "";
         search.words = "";
+        search.forgetTag();
         field.forceActiveFocus();
     }
 
@@ -44,9 +47,47 @@ Sheet {
             search.choose(0);
         }
     }
+    Column {
+        id: tag
+        anchors.top: field.bottom
+        anchors.topMargin: Theme.snug
+        x: Theme.wide
+        width: parent.width - 2 * Theme.wide
+        visible: field.text === ""
+        spacing: Theme.tight
+        Button {
+            objectName: "search.tag"
+            text: search.readingTag ? qsTr("Reading the tag …") : qsTr("Read a tag off a picture …")
+            enabled: !search.readingTag
+            onClicked: picker.ask(0)
+        }
+        Label {
+            objectName: "search.tagProblem"
+            width: parent.width
+            visible: text !== ""
+            text: search.tagProblem
+            color: Theme.ember
+            Accessible.role: Accessible.AlertMessage
+        }
+    }
+    PicturePicker {
+        id: picker
+        objectName: "search.pictures"
+        title: qsTr("Picture of a tag")
+        told: qsTr("Taken today or yesterday, the latest first: a tap opens the item whose tag is on it.")
+        onChosen: (at, file) => search.readTag(file)
+    }
+    DropArea {
+        anchors.fill: parent
+        keys: ["text/uri-list"]
+        onDropped: drop => {
+            if (drop.urls.length > 0)
+                search.readTag(drop.urls[0]);
+        }
+    }
     RowList {
         id: found
-        anchors.top: field.bottom
+        anchors.top: tag.visible ? tag.bottom : field.bottom
         anchors.topMargin: Theme.gap
         anchors.bottom: parent.bottom
         width: parent.width

@@ -78,6 +78,14 @@ Item {
                 onFold: pane.fold()
             }
             Button {
+                objectName: "next.reportEvent"
+                x: Theme.wide
+                visible: pane.phone
+                quiet: true
+                text: qsTr("Report an event …")
+                onClicked: pane.act("event.reported")
+            }
+            Button {
                 objectName: "next.leave"
                 x: Theme.wide
                 visible: pane.place.within !== ""

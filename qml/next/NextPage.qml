@@ -3,6 +3,7 @@ import QtQuick
 import Crownring.Theme
 import Crownring.Parts
 import Crownring.Desk
+import Crownring.Events
 import Crownring.Next
 
 // The place Next: the horizon, the list under it, the rig-up check, the days to come and the calendar.
@@ -22,6 +23,7 @@ FocusScope {
     signal act(kind: string, balloon: string, item: string, requirement: string)
     signal correct(entry: string)
     signal voidEntry(entry: string)
+    signal notifiedAsked(given: var, about: string)
 
     readonly property alias place: next
     readonly property alias check: rigUp
@@ -65,6 +67,10 @@ FocusScope {
         id: calendar
         shown: page.visible && page.leaf === 3
     }
+    EventDesk {
+        id: events
+        looking: page.visible
+    }
 
     Segments {
         id: leaves
@@ -96,6 +102,12 @@ FocusScope {
         anchors.rightMargin: Theme.wide
         visible: !page.phone && page.leaf === 0
         spacing: Theme.tight
+        Button {
+            objectName: "next.report"
+            quiet: true
+            text: qsTr("Report an event …")
+            onClicked: page.act("event.reported", "", "", "")
+        }
         Chip {
             text: qsTr("Next six weeks")
             chosen: next.weeks === 6
@@ -115,8 +127,24 @@ FocusScope {
         }
     }
 
-    Item {
+    Flickable {
+        id: notesView
         anchors.top: leaves.bottom
+        width: parent.width
+        height: visible ? Math.min(notes.implicitHeight, page.height / 2) : 0
+        visible: notes.wanted && page.leaf === 0
+        contentHeight: notes.implicitHeight
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+        EventNotes {
+            id: notes
+            width: notesView.width
+            desk: events
+            onNotifiedAsked: (given, about) => page.notifiedAsked(given, about)
+        }
+    }
+    Item {
+        anchors.top: notesView.bottom
         anchors.bottom: parent.bottom
         width: parent.width
         visible: page.leaf === 0

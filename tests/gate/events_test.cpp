@@ -20,6 +20,15 @@ std::string reported(const std::string& event) {
 }
 const std::string correctedInto =
     R"({"entry":"entry.corrected","on":"2026-05-21","by":"Ada Rhos","note":"misread","replaces":"e","with":{"event":"hardlanding"}})";
+std::string notified(const std::string& event, const std::string& balloon) {
+    return R"({"entry":"event.notified","on":"2026-05-22","to":"authority","ref":"R-1","event":)" + quoted(event) +
+           R"(,"balloon":)" + quoted(balloon) + "}";
+}
+const std::string aFlight = R"({"entry":"flight.logged","id":"f","on":"2026-05-19","balloon":"QE-ONE","minutes":50})";
+const std::string another = R"({"entry":"balloon.entered","on":"2026-01-01","balloon":"QE-TWO"})";
+const std::string packedWet = R"({"entry":"event.reported","on":"2026-05-20","item":"E1","event":"packed-wet"})";
+const std::string intoRunDry =
+    R"({"entry":"entry.corrected","on":"2026-05-21","by":"Ada Rhos","note":"misread","replaces":"e","with":{"event":"coil-run-dry"}})";
 const std::string mildew =
     R"({"entry":"event.reported","id":"e","on":"2026-05-20","balloon":"QE-ONE","event":"mildew"})";
 
@@ -51,6 +60,36 @@ private slots:
         for (const auto* event : {"hard-landing", "fire", "increased-fuel-use", "hail", "ballooning-festival"})
             shop.say(reported(event));
         QVERIFY(!awaitedEvents(shop.record()).value().contains("hail"));
+    }
+    /// Else all of the balloon would be due, and nothing that looks for it on the rest.
+    void whatHappensToOneItemIsReportedOfThat() {
+        for (const auto* event : {"coil-run-dry", "flame-contact", "packed-wet"}) {
+            Shop shop;
+            const auto problems = problemsOf(shop.record(), reported(event));
+            QCOMPARE(problems.size(), std::size_t{1});
+            QCOMPARE(problems.front().fault, Fault(EntryFault::EventOfAnItem));
+            QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+        }
+        Shop shop;
+        shop.say(packedWet);
+        shop.say(mildew);
+        QVERIFY(std::ranges::any_of(problemsOf(shop.record(), intoRunDry), [](const Problem& each) {
+            return each.fault == Fault(EntryFault::EventOfAnItem);
+        }));
+    }
+    /// A report outside is of an event of that balloon: else it would stop a clock of another.
+    void aReportNamesAnEventOfThatBalloon() {
+        Shop shop;
+        shop.say(mildew);
+        shop.say(aFlight);
+        shop.say(another);
+        const auto problems = problemsOf(shop.record(), notified("nothing", "QE-ONE"));
+        QCOMPARE(problems.size(), std::size_t{1});
+        QCOMPARE(problems.front().fault, Fault(EntryFault::NotTheEvent));
+        QVERIFY2(isSaid(problems.front()), qPrintable(words::line(problems.front())));
+        QCOMPARE(problemsOf(shop.record(), notified("f", "QE-ONE")).front().fault, Fault(EntryFault::NotTheEvent));
+        QCOMPARE(problemsOf(shop.record(), notified("e", "QE-TWO")).front().fault, Fault(EntryFault::NotTheEvent));
+        shop.say(notified("e", "QE-ONE"));
     }
     void noCorrectionMakesOneOfThem() {
         Shop shop;

@@ -140,14 +140,19 @@ rc::Gen<Body> any(Of<FlightLogged>, const Names& names) {
     const auto track = rc::gen::build<TrackSource>(
         set(&TrackSource::file, rc::gen::elementOf(std::vector<std::string>{"evening.igc", "track 2.igc"})),
         set(&TrackSource::fixesSkipped, rc::gen::inRange(0, 10'000'001)), set(&TrackSource::beganAloft),
-        set(&TrackSource::endedAloft));
+        set(&TrackSource::endedAloft),
+        set(&TrackSource::highest, optionally(rc::gen::element(Metres(-500), Metres(812.5), Metres(22'000)))));
     return rc::gen::cast<Body>(rc::gen::build<FlightLogged>(
         set(&FlightLogged::balloon, names.balloon), set(&FlightLogged::use, use),
         set(&FlightLogged::kit, optionally(someOf(names.item))),
         set(&FlightLogged::hottest,
             optionally(rc::gen::map(rc::gen::inRange(-600, 4001), [](int tenths) { return Celsius(tenths / 10.0); }))),
         set(&FlightLogged::tethered), set(&FlightLogged::takeOff, optionally(anyTime())),
-        set(&FlightLogged::track, optionally(track))));
+        set(&FlightLogged::track, optionally(track)),
+        set(&FlightLogged::fuelWeighed, optionally(rc::gen::element(Kilograms(0.1), Kilograms(61.5), Kilograms(3000)))),
+        set(&FlightLogged::fuelRead, optionally(rc::gen::element(Litres(0.1), Litres(120), Litres(6000)))),
+        set(&FlightLogged::outside, optionally(rc::gen::element(Celsius(-60), Celsius(7.5), Celsius(400)))),
+        set(&FlightLogged::load, optionally(rc::gen::element(Kilograms(1), Kilograms(455.5), Kilograms(5000))))));
 }
 
 rc::Gen<Body> any(Of<RequirementDone>, const Names& names) {
@@ -192,7 +197,19 @@ rc::Gen<Body> any(Of<EventReported>, const Names& names) {
         rc::gen::set(&EventReported::event, anySlug()),
         rc::gen::set(&EventReported::hottest,
                      optionally(rc::gen::element(Celsius(-60), Celsius(99.5), Celsius(135), Celsius(400)))),
-        rc::gen::set(&EventReported::lasted, optionally(anyCount<Minutes>(1, 10'080)))));
+        rc::gen::set(&EventReported::lasted, optionally(anyCount<Minutes>(1, 10'080))),
+        rc::gen::set(&EventReported::altitude,
+                     optionally(rc::gen::element(Metres(-500), Metres(35), Metres(22'000))))));
+}
+
+rc::Gen<Body> any(Of<EventNotified>, const Names& names) {
+    using Subject = std::variant<Registration, ItemId>;
+    return rc::gen::cast<Body>(rc::gen::build<EventNotified>(
+        rc::gen::set(&EventNotified::subject,
+                     rc::gen::oneOf(rc::gen::cast<Subject>(names.balloon), rc::gen::cast<Subject>(names.item))),
+        rc::gen::set(&EventNotified::event, anyName<EntryId>()),
+        rc::gen::set(&EventNotified::to, rc::gen::element(Informed::Authority, Informed::Holder)),
+        rc::gen::set(&EventNotified::ref, anyText())));
 }
 
 rc::Gen<Body> any(Of<BalloonRenamed>, const Names& names) {

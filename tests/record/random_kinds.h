@@ -58,6 +58,7 @@ rc::Gen<Body> any(Of<PartsListed>, const Names& names);
 rc::Gen<Body> any(Of<UsePlanned>, const Names& names);
 rc::Gen<Body> any(Of<FlightPlanned>, const Names& names);
 rc::Gen<Body> any(Of<VisitPlanned>, const Names& names);
+rc::Gen<Body> any(Of<EventNotified>, const Names& names);
 
 /// Or none.
 rc::Gen<std::optional<PartRelease>> anyRelease();

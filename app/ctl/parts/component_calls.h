@@ -60,6 +60,13 @@ struct TagsOptions {
 };
 int run(const TagsOptions& options, const Common& common);
 
+struct TagOptions {
+    std::string picture;
+    std::string on;
+    bool json = false;
+};
+int run(const TagOptions& options, const Common& common);
+
 void addComponents(CLI::App& app, Chosen& chosen);
 
 }

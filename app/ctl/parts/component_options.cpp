@@ -83,6 +83,14 @@ void addTags(CLI::App& app, Chosen& chosen) {
     call->footer("A camera reads \"crownring:item:NAME\". A tag says which item it is, and nothing of its state.");
 }
 
+void addTag(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] = begin<TagOptions>(app, chosen, "tag", "The item whose tag is on a picture");
+    call->add_option("PICTURE", options->picture, "A photograph or a scan, PNG or JPEG")->required();
+    addDay(*call, options->on, "The day that the item is told of (default: today)");
+    call->add_flag("--json", options->json, "Answer as JSON");
+    call->footer("What is none of our tags, or names an item that is not in the record on that day, is refused.");
+}
+
 }
 
 void addComponents(CLI::App& app, Chosen& chosen) {
@@ -91,6 +99,7 @@ void addComponents(CLI::App& app, Chosen& chosen) {
     addSend(app, chosen);
     addReturn(app, chosen);
     addTags(app, chosen);
+    addTag(app, chosen);
 }
 
 }

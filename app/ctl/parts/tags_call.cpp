@@ -2,7 +2,7 @@
 #include "ctl/call.h"
 #include "ctl/parts/component_calls.h"
 #include "print/pdf.h"
-#include "print/tag_sheet.h"
+#include "print/tags/tag_sheet.h"
 
 namespace crownring::ctl {
 

@@ -49,7 +49,8 @@ Json seriesJson(const WearSeries& series) {
               {"slope_per_100h", Json()},
               {"interval", Json()},
               {"limit", series.limit ? Json(series.limit->value()) : Json()},
-              {"hours_to_limit", Json()}};
+              {"hours_to_limit", Json()},
+              {"met_on", Json()}};
     if (series.trend) {
         const auto& slope = series.trend->slope;
         json["slope_per_100h"] = slope.middle * aHundredHours;
@@ -58,6 +59,8 @@ Json seriesJson(const WearSeries& series) {
     if (series.toLimit)
         json["hours_to_limit"] = {series.toLimit->low.value(), series.toLimit->middle.value(),
                                   series.toLimit->high.value()};
+    if (series.metOn)
+        json["met_on"] = {series.metOn->low.iso(), series.metOn->middle.iso(), series.metOn->high.iso()};
     if (series.why)
         json["why"] = sentenceOf(*series.why);
     return json;

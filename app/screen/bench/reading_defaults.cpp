@@ -66,6 +66,9 @@ void ReadingDesk::chooseDefaults() {
     m_zones.show(std::move(zones));
     m_panel.clear();
     m_seconds.clear();
+    m_way.clear();
+    if (known->traits.fuelled)
+        m_warmth.clear(); // of the shed before
     showTesters();
     chooseTester();
     aim();

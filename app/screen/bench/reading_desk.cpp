@@ -262,6 +262,8 @@ ReadingTaken ReadingDesk::inHand(double value, bool heldLoad) const {
     if (!m_tester.isEmpty())
         reading.tester = TesterId(outward(m_tester));
     reading.circumstances = circumstances();
+    if (asksWay())
+        reading.method = outward(m_way);
     return reading;
 }
 

@@ -59,6 +59,12 @@ class ReadingDesk : public QObject {
     Q_PROPERTY(QString dry READ dry WRITE setDry NOTIFY changed FINAL)             ///< "yes", "no" or not written
     Q_PROPERTY(QString side READ side WRITE setSide NOTIFY changed FINAL)       ///< "inside", "outside" or not written
     Q_PROPERTY(QString warmth READ warmth WRITE setWarmth NOTIFY changed FINAL) ///< degrees Celsius
+    Q_PROPERTY(bool asksSeconds READ asksSeconds NOTIFY changed FINAL)
+    Q_PROPERTY(bool asksWarmth READ asksWarmth NOTIFY changed FINAL)
+    Q_PROPERTY(bool asksWay READ asksWay NOTIFY changed FINAL)     ///< how leaks were looked for
+    Q_PROPERTY(QString way READ way WRITE setWay NOTIFY changed FINAL) ///< "soap", "pressure-decay" or not written
+    /// What propane at rest presses at `warmth`, where the fuel presses what is read; empty where that is not written.
+    Q_PROPERTY(QString pressed READ pressed NOTIFY changed FINAL)
     /// "C1: leak test of the cylinder …": what items without a type are not asked for; empty where each has one.
     Q_PROPERTY(QString notAsked READ notAsked NOTIFY changed FINAL)
     Q_PROPERTY(int gores READ gores NOTIFY changed FINAL)
@@ -139,6 +145,12 @@ public:
     void setSide(const QString& side) { set(m_side, side); }
     [[nodiscard]] QString warmth() const { return m_warmth; }
     void setWarmth(const QString& warmth) { set(m_warmth, warmth); }
+    [[nodiscard]] bool asksSeconds() const;
+    [[nodiscard]] bool asksWarmth() const;
+    [[nodiscard]] bool asksWay() const;
+    [[nodiscard]] QString way() const { return m_way; }
+    void setWay(const QString& way) { set(m_way, way); }
+    [[nodiscard]] QString pressed() const;
     [[nodiscard]] QString notAsked() const;
     [[nodiscard]] int gores() const;
     [[nodiscard]] int rows() const;
@@ -217,7 +229,7 @@ private:
     PanelModel m_panels;
     AskedFor m_reads;
     QString m_proof, m_direction, m_unit, m_tester, m_pressure, m_area, m_jaw;
-    QString m_zone, m_panel, m_seconds, m_dry, m_side, m_warmth;
+    QString m_zone, m_panel, m_seconds, m_dry, m_side, m_warmth, m_way;
     QString m_question, m_problem;
     std::optional<ReadingTaken> m_waiting; ///< for an answer to the question
     std::vector<PanelPlace> m_justTaken;   ///< and not yet answered for

@@ -4,11 +4,13 @@
 #include "bench/reading/place_plan.h"
 #include "bench/release/not_asked.h"
 #include "measure/decimal_text.h"
+#include "parts/propane.h"
 #include "screen/bench/bench_rows.h"
 #include "screen/bench/reading_desk.h"
 #include "screen/bench/reading_rows.h"
 #include "words/border.h"
 #include "words/sentence.h"
+#include "words/words.h"
 
 #include <algorithm>
 #include <set>
@@ -75,17 +77,39 @@ QString ReadingDesk::placeMissing() const {
     return inZone() && (panel < 1 || panel > mostPanels) ? tr("Say at which panel, counted around.") : QString();
 }
 
+bool ReadingDesk::asksWay() const { return quantity() && quantity()->traits.held && quantity()->traits.gauge; }
+bool ReadingDesk::asksSeconds() const { return quantity() && (quantity()->traits.placed || asksWay()); }
+bool ReadingDesk::asksWarmth() const {
+    return quantity() && (quantity()->traits.placed || quantity()->traits.fuelled);
+}
+
 TestCircumstances ReadingDesk::circumstances() const {
     TestCircumstances circumstances;
+    if (asksSeconds())
+        circumstances.seconds = writtenFigure(m_seconds);
+    if (const auto celsius = asksWarmth() ? writtenFigure(m_warmth) : std::nullopt)
+        circumstances.temperature = Celsius(*celsius);
     if (!quantity() || !quantity()->traits.placed)
         return circumstances;
-    circumstances.seconds = writtenFigure(m_seconds);
     if (!m_dry.isEmpty())
         circumstances.dry = m_dry == QLatin1String("yes");
     circumstances.side = sideFrom(outward(m_side));
-    if (const auto celsius = writtenFigure(m_warmth))
-        circumstances.temperature = Celsius(*celsius);
     return circumstances;
+}
+
+QString ReadingDesk::pressed() const {
+    const auto celsius = quantity() && quantity()->traits.fuelled ? writtenFigure(m_warmth) : std::nullopt;
+    const auto* unit = unitNamed(outward(m_unit), Dimension::Pressure);
+    const auto* pascals = unitNamed("Pa", Dimension::Pressure);
+    if (!celsius || !unit || !pascals)
+        return {};
+    const auto pressure = saturationPressure(Celsius(*celsius));
+    if (!pressure)
+        return Words::problem(pressure.error());
+    return tr("At %1 °C propane at rest presses %2 by gauge, fuel with butane in it less: what reads lower on a cold "
+              "morning is no fault by itself.")
+        .arg(m_warmth.trimmed(),
+             words::said(Argument(Figure((*pressure - standardAtmosphere).value(), *pascals).as(*unit))));
 }
 
 std::vector<LimitCount> ReadingDesk::limitCounts() const {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/components/tag_file.h"
 
-#include "print/tag_sheet.h"
+#include "print/tags/tag_sheet.h"
 #include "screen/desk/house.h"
 #include "screen/desk/papers/paper_file.h"
 #include "words/border.h"

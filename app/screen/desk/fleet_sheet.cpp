@@ -102,10 +102,11 @@ Result<Sheet> FleetSheet::governed(const Sheet& listed, Record& record) {
         return tl::unexpected(cards.error());
     governed.balloons = std::move(*cards);
     std::ranges::sort(governed.balloons, {}, &BalloonCard::balloon);
-    auto governing = crownring::headlines(record, listed->m_listed->due, true);
+    auto governing = crownring::governing(record, listed->m_listed->due, true);
     if (!governing)
         return tl::unexpected(governing.error());
-    governed.headlines = std::move(*governing);
+    governed.headlines = std::move(governing->balloons);
+    governed.items = std::move(governing->items);
     const Sheet sheet(
         new FleetSheet(listed->m_listed, std::make_shared<const GovernedFleet>(std::move(governed)), listed->m_upTo));
     static_cast<void>(sheet->rows()); // gathered here and not on the screen's thread
@@ -161,19 +162,20 @@ Result<void> FleetSheet::ask(Books& books, const std::vector<ItemId>& items) {
     if (!list)
         return tl::unexpected(list.error());
     const auto due = std::make_shared<const DueList>(std::move(*list));
-    const auto governing = crownring::headlines(books, *due, false);
+    const auto governing = crownring::governing(books, *due, false);
     if (!governing)
         return tl::unexpected(governing.error());
     for (const auto& item : due->items) {
         m_rowCount -= rowsOf(item.id).size();
-        m_again[item.id] = {due, &item, {}};
+        const auto governs = governing->items.find(item.id);
+        m_again[item.id] = {due, &item, {}, governs == governing->items.end() ? nullptr : governs->second};
         if (item.balloon)
             m_headlines[*item.balloon] = {};
     }
     for (const auto& row : due->rows)
         m_again[row.item->id].rows.push_back(&row);
     m_rowCount += due->rows.size();
-    for (const auto& [balloon, headline] : *governing)
+    for (const auto& [balloon, headline] : governing->balloons)
         m_headlines[balloon] = headline;
     return {};
 }
@@ -287,10 +289,12 @@ const BalloonCard* FleetSheet::card(const Registration& balloon) const {
     return at == cards.end() || at->balloon != balloon ? nullptr : &*at;
 }
 
-/// What binds it, the worst; of what stands clear or nearing that which comes first by its day. Its pace is not known
-/// here: what is limited by use alone stands after what has a day.
 const DueRow* FleetSheet::worstOf(const ItemId& item) const {
-    const auto atNoPace = [](const ItemFacts&) { return RecentUse{{}, Days(0)}; };
+    if (const auto* again = found(m_again, item))
+        return again->governs;
+    if (const auto* row = found(m_governed->items, item))
+        return *row;
+    const auto atNoPace = [](const ItemFacts&) { return RecentUse{{}, Days(0)}; }; // nothing else is known yet
     return crownring::headlineOf(rowsOf(item), atNoPace, on()).row;
 }
 

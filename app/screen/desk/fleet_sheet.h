@@ -67,8 +67,9 @@ struct ListedFleet {
 
 /// What is said of each balloon as a whole.
 struct GovernedFleet {
-    std::vector<BalloonCard> balloons; ///< by registration
-    Headlines headlines;               ///< into the due list
+    std::vector<BalloonCard> balloons;                 ///< by registration
+    Headlines headlines;                               ///< into the due list
+    std::unordered_map<ItemId, const DueRow*> items{}; ///< what governs each, into the due list
 };
 
 class FleetSheet {
@@ -109,7 +110,8 @@ public:
     /// What is fitted to it, by kind, place and id.
     [[nodiscard]] std::vector<const ItemFacts*> itemsOf(const Registration& balloon) const;
     [[nodiscard]] const BalloonCard* card(const Registration& balloon) const;
-    /// The worst row that counts; null when there is none.
+    /// What governs an item: among its mandatory rows that block flight the worst, among equal ones that comes first.
+    /// Null when there is none: nothing binds it where it is.
     [[nodiscard]] const DueRow* worstOf(const ItemId& item) const;
     /// What governs a balloon; its row is null where nothing does.
     [[nodiscard]] const Headline& headlineOf(const Registration& balloon) const;
@@ -133,6 +135,7 @@ private:
         std::shared_ptr<const DueList> due; ///< asked again; keeps the rest alive
         const ItemFacts* item = nullptr;
         DueRows rows;
+        const DueRow* governs = nullptr;
     };
     FleetSheet(std::shared_ptr<const ListedFleet> listed, std::shared_ptr<const GovernedFleet> governed,
                std::int64_t upTo)

@@ -79,6 +79,8 @@ public:
                               const QString& about = {});
     /// A defect that was found on a flight: its day, and what flew to choose from.
     Q_INVOKABLE void defectOfFlight(const QString& entry);
+    /// An event of a flight: its day, its landing, its track.
+    Q_INVOKABLE void eventOfFlight(const QString& entry);
     Q_INVOKABLE void adopt(const QString& programme);
     /// A programme or a bulletin that stands in a file: its text goes into the record.
     Q_INVOKABLE void adoptFile(const QUrl& file);

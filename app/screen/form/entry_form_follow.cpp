@@ -10,6 +10,7 @@
 #include "screen/form/entry_form.h"
 #include "screen/form/plans/ahead_form.h"
 #include "screen/form/plans/component_form.h"
+#include "screen/form/plans/event_form.h"
 #include "screen/form/service_form.h"
 #include "words/border.h"
 #include "words/words.h"
@@ -192,6 +193,11 @@ void EntryForm::follow(std::string_view key) {
     }
     if (ComponentForm::known(kind))
         ComponentForm::showAsked(kind, m_fields, *sheet);
+    if (isNew && kind == kindName<EventReported>()) {
+        EventForm::showAsked(m_fields, *sheet);
+        m_follows = EventForm::follows(m_fields, *sheet);
+        emit changed();
+    }
     if (DirectiveForm::known(kind))
         followDirective(key);
     if (kind == kindName<ItemFitted>() || kind == kindName<ItemRemoved>())

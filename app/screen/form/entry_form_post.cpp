@@ -16,6 +16,7 @@
 #include "screen/form/consequences.h"
 #include "screen/form/entry_form.h"
 #include "screen/form/fitting_plan.h"
+#include "screen/form/plans/event_form.h"
 #include "screen/form/service_form.h"
 #include "screen/form/whole_balloon.h"
 #include "words/border.h"
@@ -83,6 +84,8 @@ std::optional<std::vector<NumberedEntry>> EntryForm::entries() {
         for (const auto& item : m_kit.kit())
             kit.push_back(item.text());
     }
+    if (m_amends.empty() && m_writing.kind == kindName<EventReported>())
+        EventForm::nameItem(*object, m_fields);
     if (!m_amends.empty())
         object = amended(std::move(*object));
     if (!object)

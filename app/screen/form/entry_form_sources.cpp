@@ -11,6 +11,7 @@
 #include "screen/desk/item_choices.h"
 #include "screen/desk/kept_photograph.h"
 #include "screen/form/entry_form.h"
+#include "screen/form/plans/event_form.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/sentences.h"
@@ -237,6 +238,25 @@ void EntryForm::defectOfFlight(const QString& entry) {
              if (flight.time && *flight.time > crownring::Kind<DefectFound>::time)
                  m_writing.given["time"] = flight.time->iso();
              emit changed();
+         });
+}
+
+void EntryForm::eventOfFlight(const QString& entry) {
+    hear(house().desk.ask([id = EntryId(outward(entry))](Record& record) { return record.line(id); }), this,
+         [this](const Result<std::optional<JournalLine>>& line) {
+             if (!line)
+                 return house().notice.tellTrouble(Words::problem(line.error()));
+             const auto* flight = *line && !(*line)->unread ? std::get_if<FlightLogged>(&nowOf(**line).body) : nullptr;
+             if (!flight)
+                 return;
+             begin(inward(kindName<EventReported>()), inward(flight->balloon.text()));
+             if (!isOpen())
+                 return;
+             const auto told = Sentences::of(**line, *house().fleet.titles());
+             m_about = tr("Its day, its landing and its track are taken from this flight: %1").arg(told);
+             EventForm::takeFlight(m_fields, nowOf(**line));
+             m_fields.propose("note", tr("On the flight: %1").arg(told));
+             follow("balloon");
          });
 }
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/form/form_plan.h"
 
-#include "registry/known_events.h"
 #include "registry/likely_flight.h"
 #include "rules/due/defects.h"
 #include "rules/programme/programme.h"
@@ -10,6 +9,7 @@
 #include "screen/form/plans/ahead_form.h"
 #include "screen/form/plans/component_form.h"
 #include "screen/form/plans/directive_form.h"
+#include "screen/form/plans/event_form.h"
 #include "screen/form/service_form.h"
 #include "screen/form/whole_balloon.h"
 #include "words/border.h"
@@ -73,6 +73,13 @@ Fields flightFields(const FormSubject& subject, const FleetSheet& sheet) {
     auto inflations = field("inflations", FormPlan::tr("Inflations"), Kind::Count);
     landings.value = inflations.value = QStringLiteral("1");
     landings.likely = inflations.likely = mostLikelyOfOneFlight;
+    constexpr std::int64_t mostKilograms = 250, mostLitres = 500,
+                           mostLoad = 2500; // of a large balloon, common practice
+    const auto fuel = [](const char* key, const QString& label, std::int64_t likely, const QString& hint = {}) {
+        auto made = field(key, label, Kind::Decimal, false, hint);
+        made.likely = likely;
+        return made;
+    };
     return {choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon),
             minutes,
             field("on", FormPlan::tr("Day"), Kind::Date, true),
@@ -82,7 +89,12 @@ Fields flightFields(const FormSubject& subject, const FleetSheet& sheet) {
             inflations,
             field("time", FormPlan::tr("Time (UTC)"), Kind::Time, false, FormPlan::tr("HH:MM; may stay empty")),
             field("max_temp_c", FormPlan::tr("Highest envelope temperature, °C"), Kind::Decimal),
-            field("tethered", FormPlan::tr("Tethered"), Kind::Check)};
+            field("tethered", FormPlan::tr("Tethered"), Kind::Check),
+            fuel("fuel_kg", FormPlan::tr("Fuel burnt, kg"), mostKilograms,
+                 FormPlan::tr("with temperature and load it shows whether the balloon burns more than it did")),
+            fuel("fuel_l", FormPlan::tr("or in litres"), mostLitres),
+            field("oat_c", FormPlan::tr("Temperature outside, °C"), Kind::Decimal),
+            fuel("load_kg", FormPlan::tr("People and what they took along, kg"), mostLoad)};
 }
 
 Fields itemFields(const FormSubject& subject, const FleetSheet&) {
@@ -125,19 +137,6 @@ Fields doneFields(const FormSubject& subject, const FleetSheet& sheet) {
     add(fields,
         clockFields("clock", FormPlan::tr("Only where the paper states the clock; else it is computed."), false));
     return fields;
-}
-
-Fields eventFields(const FormSubject& subject, const FleetSheet& sheet) {
-    std::vector<Choice> events;
-    for (const auto each : knownEvents)
-        events.push_back(plain(inward(std::string(each)), Words::event(std::string(each))));
-    return {subject.item.empty()
-                ? choice("balloon", FormPlan::tr("Balloon"), FormPlan::balloons(sheet), subject.balloon)
-                : choice("item", FormPlan::tr("Item"), FormPlan::items(sheet, {}), subject.item),
-            choice("event", FormPlan::tr("What happened"), events, {}),
-            field("temp_c", FormPlan::tr("Hottest, °C"), Kind::Decimal, false,
-                  FormPlan::tr("of an over-temperature: the upper edge of the tell-tale's band")),
-            field("minutes", FormPlan::tr("For how many minutes"), Kind::Count)};
 }
 
 Fields adoptFields(const FormSubject& subject, const FleetSheet& sheet) {
@@ -247,7 +246,6 @@ const std::map<std::string_view, Plan>& plans() {
         {kindName<ItemRemoved>(),
          {removalFields, QT_TRANSLATE_NOOP("FormPlan", "Remove an item"), QT_TRANSLATE_NOOP("FormPlan", "Remove it")}},
         {kindName<RequirementDone>(), {doneFields, QT_TRANSLATE_NOOP("FormPlan", "Requirement done"), enter}},
-        {kindName<EventReported>(), {eventFields, QT_TRANSLATE_NOOP("FormPlan", "Report an event"), enter}},
         {kindName<ProgrammeAdopted>(),
          {adoptFields, QT_TRANSLATE_NOOP("FormPlan", "Adopt a programme"), QT_TRANSLATE_NOOP("FormPlan", "Adopt it")}},
         {kindName<ReadingTaken>(), {readingFields, QT_TRANSLATE_NOOP("FormPlan", "Enter a reading"), enter}},
@@ -271,6 +269,7 @@ std::vector<FormField> FormPlan::fields(std::string_view kind, const FormSubject
                   : DirectiveForm::known(kind) ? DirectiveForm::fields(kind, subject, sheet)
                   : ComponentForm::known(kind) ? ComponentForm::fields(kind, subject, sheet)
                   : AheadForm::known(kind)     ? AheadForm::fields(kind, subject, sheet)
+                  : EventForm::known(kind)     ? EventForm::fields(kind, subject, sheet)
                                                : BenchFormPlan::fields(kind, subject, sheet);
     if (std::ranges::find(fields, "on", &FormField::key) == fields.end())
         fields.insert(fields.begin(), field("on", tr("Day"), Kind::Date, true));
@@ -282,7 +281,7 @@ std::vector<FormField> FormPlan::fields(std::string_view kind, const FormSubject
 
 bool FormPlan::known(std::string_view kind) {
     return planOf(kind) || AheadForm::known(kind) || ServiceForm::known(kind) || DirectiveForm::known(kind) ||
-           ComponentForm::known(kind) || BenchFormPlan::known(kind);
+           ComponentForm::known(kind) || EventForm::known(kind) || BenchFormPlan::known(kind);
 }
 
 QString FormPlan::title(std::string_view kind) {
@@ -295,6 +294,8 @@ QString FormPlan::title(std::string_view kind) {
         return ComponentForm::title(kind);
     if (AheadForm::known(kind))
         return AheadForm::title(kind);
+    if (EventForm::known(kind))
+        return EventForm::title(kind);
     return plan ? tr(plan->title) : BenchFormPlan::title(kind);
 }
 
@@ -305,6 +306,8 @@ QString FormPlan::verb(std::string_view kind) {
         return ComponentForm::verb(kind);
     if (AheadForm::known(kind))
         return AheadForm::verb(kind);
+    if (EventForm::known(kind))
+        return EventForm::verb(kind);
     const auto* plan = planOf(kind);
     return plan ? tr(plan->verb) : tr("Enter it");
 }

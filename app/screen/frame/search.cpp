@@ -2,6 +2,8 @@
 #include "screen/frame/search.h"
 
 #include "answers/bench_file.h"
+#include "print/tags/tag_picture.h"
+#include "problem/faults/components/part_fault.h"
 #include "screen/desk/house.h"
 #include "words/bench_words.h"
 #include "words/border.h"
@@ -153,6 +155,30 @@ void Search::choose(int row) {
     case What::Inspection:
         return emit inspectionChosen(found.value);
     }
+}
+
+void Search::readTag(const QUrl& picture) {
+    m_readingTag = true;
+    m_tagProblem.clear();
+    emit changed();
+    const auto file = outward(picture.isLocalFile() ? picture.toLocalFile() : picture.toString());
+    // On the record's thread, where nobody waits for the next frame.
+    hear(house().desk.ask([file](Record&) { return print::itemOnPicture(file); }), this,
+         [this](const Result<ItemId>& read) {
+             m_readingTag = false;
+             const auto sheet = house().fleet.sheet();
+             const auto* item = read && sheet ? sheet->item(*read) : nullptr;
+             if (item)
+                 emit itemChosen(inward(item->id.text()));
+             else
+                 m_tagProblem = Words::problem(read ? Problem{PartFault::TagOfUnknown, {*read}} : read.error());
+             emit changed();
+         });
+}
+
+void Search::forgetTag() {
+    m_tagProblem.clear();
+    emit changed();
 }
 
 }

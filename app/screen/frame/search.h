@@ -7,6 +7,7 @@
 #include "screen/desk/resident.h"
 #include "screen/lists/choice_model.h"
 
+#include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
 namespace crownring::screen {
@@ -18,6 +19,9 @@ class Search : public crownring::screen::Resident {
     /// The value is a name or an id, of what is said by `What`.
     Q_PROPERTY(crownring::screen::ChoiceModel* found READ found CONSTANT FINAL)
     Q_PROPERTY(bool nothing READ nothing NOTIFY changed FINAL)
+    /// Why a picture's tag led nowhere; empty where none was read, or it did.
+    Q_PROPERTY(QString tagProblem READ tagProblem NOTIFY changed FINAL)
+    Q_PROPERTY(bool readingTag READ isReadingTag NOTIFY changed FINAL)
 
 public:
     enum class What { Balloon, Item, Requirement, Entry, Inspection };
@@ -30,6 +34,11 @@ public:
     [[nodiscard]] bool nothing() const { return m_nothing; }
     /// Tells where to go from a row of what was found: one of the signals below. Without that row, nothing.
     Q_INVOKABLE void choose(int row);
+    [[nodiscard]] QString tagProblem() const { return m_tagProblem; }
+    [[nodiscard]] bool isReadingTag() const { return m_readingTag; }
+    /// The item whose tag is on a picture is chosen; else `tagProblem` says why not.
+    Q_INVOKABLE void readTag(const QUrl& picture);
+    Q_INVOKABLE void forgetTag();
 
 signals:
     void changed();
@@ -47,6 +56,8 @@ private:
     QString m_words;
     int m_turn = 0;
     bool m_nothing = false;
+    QString m_tagProblem;
+    bool m_readingTag = false;
 };
 
 }

@@ -102,6 +102,12 @@ Sources sourcesOf(EntryFault fault) {
     case EntryFault::EventOfNothing:
         return {QT_TRANSLATE_NOOP("Problem", "an event concerns either a balloon or an item"),
                 QT_TRANSLATE_NOOP("Problem", "give one of balloon and item")};
+    case EntryFault::EventOfAnItem:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' happens to an item (%2), and not to a balloon as a whole"),
+                QT_TRANSLATE_NOOP("Problem", "name the item that it happened to")};
+    case EntryFault::NotTheEvent:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' tells of no event of this balloon or item"),
+                QT_TRANSLATE_NOOP("Problem", "name the entry with which the event was reported")};
     case EntryFault::ChangesNothing:
         return {QT_TRANSLATE_NOOP("Problem", "a correction that changes nothing"),
                 QT_TRANSLATE_NOOP("Problem", "name the keys to change")};

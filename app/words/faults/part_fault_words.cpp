@@ -93,6 +93,19 @@ Sources sourcesOf(PartFault fault) {
     case PartFault::StampOfOneMonth:
         return {QT_TRANSLATE_NOOP("Problem", "the stamp '%1' is not written as a date"),
                 QT_TRANSLATE_NOOP("Problem", "write %2, if that is what it says")};
+    case PartFault::TagNotFound:
+        return {QT_TRANSLATE_NOOP("Problem", "no tag can be read on this picture"),
+                QT_TRANSLATE_NOOP("Problem", "take the picture again: the whole tag with the white round it, sharp "
+                                             "and in even light; or search for the item's name")};
+    case PartFault::TagOfAnother:
+        return {QT_TRANSLATE_NOOP("Problem", "the code on it is none of our tags: it says '%1'"),
+                QT_TRANSLATE_NOOP("Problem", "search for the item by its name or serial number")};
+    case PartFault::TagsOfSeveral:
+        return {QT_TRANSLATE_NOOP("Problem", "several tags are on it: %1"),
+                QT_TRANSLATE_NOOP("Problem", "take a picture of one tag alone")};
+    case PartFault::TagOfUnknown:
+        return {QT_TRANSLATE_NOOP("Problem", "the tag names '%1', and no item of that name is in this record"),
+                QT_TRANSLATE_NOOP("Problem", "see whether it belongs to another record, or enter the item")};
     }
     return {};
 }

@@ -26,6 +26,9 @@ const char* sourceOf(JudgedPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "the limit is for %1, the reading is %2 and does not say the rest");
     case JudgedPhrase::DirectionNotSaid:
         return QT_TRANSLATE_NOOP("Phrase", "the limit is for the %1, the reading does not state its direction");
+    case JudgedPhrase::FuelTooCold:
+        return QT_TRANSLATE_NOOP("Phrase", "%1; at %2 propane presses %3 by gauge at rest, less than the %4 that are "
+                                           "stated: this shows no fault and no pass, read it again with warmer fuel");
     }
     return "";
 }

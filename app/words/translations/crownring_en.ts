@@ -111,6 +111,16 @@
     </message>
 </context>
 <context>
+    <name>crownring::screen::EventDesk</name>
+    <message numerus="yes">
+        <source>%n events may have to be reported; the first 72 hours end on %1</source>
+        <translation>
+            <numerusform>%n event may have to be reported; its 72 hours end on %1</numerusform>
+            <numerusform>%n events may have to be reported; the first 72 hours end on %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>FabricWords</name>
     <message numerus="yes">
         <source>%n tests, all held</source>
@@ -224,6 +234,23 @@
         <translation>
             <numerusform>%n photograph in the record</numerusform>
             <numerusform>%n photographs in the record</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>crownring::screen::WearDesk</name>
+    <message numerus="yes">
+        <source>%1 each 100 h, at 95 % from %2 to %3, by %n readings</source>
+        <translation>
+            <numerusform>%1 each 100 h, at 95 % from %2 to %3, by %n reading</numerusform>
+            <numerusform>%1 each 100 h, at 95 % from %2 to %3, by %n readings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n readings of unknown hours are left out</source>
+        <translation>
+            <numerusform>%n reading of unknown hours is left out</numerusform>
+            <numerusform>%n readings of unknown hours are left out</numerusform>
         </translation>
     </message>
 </context>

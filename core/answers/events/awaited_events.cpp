@@ -10,7 +10,9 @@ Result<std::set<std::string>> awaitedEvents(Books& books) {
     const auto adopted = books.adoptions(CivilDate::last());
     if (!adopted)
         return tl::unexpected(adopted.error());
-    std::set<std::string> events(knownEvents.begin(), knownEvents.end());
+    std::set<std::string> events;
+    for (const auto& each : knownEvents)
+        events.emplace(each.name);
     std::set<std::string> read;
     for (const auto& each : *adopted)
         if (read.insert(each.digest).second)

@@ -38,6 +38,7 @@ public:
             for (const auto& reading : readings)
                 m_hours.want(m_item.id, reading.stamp.at.on());
         m_hours.want(m_item.id, m_on);
+        m_hours.want(m_item.id, paceFrom());
         if (const auto asked = m_hours.read(m_books); !asked)
             return tl::unexpected(asked.error());
         std::vector<WearSeries> series;
@@ -140,8 +141,30 @@ private:
             series.why = met.error();
         else if (!now || !*now)
             series.why = NoForecast::ClockUnknown;
-        else
+        else {
             series.toLimit = {met->low - **now, met->middle - **now, met->high - **now};
+            series.metOn = daysOf(*series.toLimit, **now);
+        }
+    }
+
+    [[nodiscard]] CivilDate paceFrom() const {
+        constexpr int monthsOfPace = 24; // as that of headlines (02)
+        return std::max(m_item.entered, addMonths(m_on, -monthsOfPace, DayRule::Same));
+    }
+
+    [[nodiscard]] std::optional<Between<CivilDate>> daysOf(const Between<Hours>& toLimit, Hours now) const {
+        const auto before = m_hours.at(m_item.id, paceFrom());
+        const auto days = daysBetween(paceFrom(), m_on).value();
+        if (!before || !*before || days <= 0 || now <= **before)
+            return std::nullopt;
+        const double daysOfAnHour = static_cast<double>(days) / (now - **before).value();
+        constexpr double furthest = 20 * 365.25;
+        if (toLimit.high.value() * daysOfAnHour > furthest)
+            return std::nullopt;
+        const auto dayOf = [&](Hours left) {
+            return addDays(m_on, static_cast<std::int64_t>(std::max(0.0, left.value() * daysOfAnHour)));
+        };
+        return Between<CivilDate>{dayOf(toLimit.low), dayOf(toLimit.middle), dayOf(toLimit.high)};
     }
 
     Books& m_books;

@@ -26,6 +26,9 @@ struct WearSeries {
     std::string source;                    ///< of the limit
     std::optional<Between<Hours>> toLimit; ///< from the clock on the day asked; negative where the line met it before
     std::optional<NoForecast> why;         ///< no time is told
+    /// The days on which those hours are flown at the pace of the last two years; the day asked where that is before
+    /// it. Nothing where nothing was flown, or one of them lies more than twenty years ahead.
+    std::optional<Between<CivilDate>> metOn{};
 };
 
 /// Of one item up to a day, by quantity and place. A repair at the place of the readings, or of the defect that one of

@@ -17,6 +17,7 @@ enum class JudgedPhrase : std::uint8_t {
     OtherTest,        ///< %1, %2: the tests of the limit and of the reading
     TestNotSaid,      ///< %1, %2: the tests of the limit and of the reading
     DirectionNotSaid, ///< %1: that of the limit
+    FuelTooCold,      ///< %1: the reading, %2: how warm the fuel was, %3: what it presses then, %4: the bound
 };
 
 }

@@ -19,6 +19,7 @@ constexpr ReadingTraits airflow{.placed = true, .tester = true, .airflow = true}
 constexpr ReadingTraits timed{.placed = true, .tester = true};
 constexpr ReadingTraits steps{.stepped = true};
 constexpr ReadingTraits plain{};
+constexpr ReadingTraits pressed{.fuelled = true};
 constexpr ReadingTraits leakTest{.held = true, .gauge = true};
 constexpr ReadingTraits checked{.tester = true};
 constexpr ReadingTraits errorShown{.tester = true, .isSigned = true};
@@ -58,7 +59,7 @@ constexpr std::array quantities = [] {
         Quantity{"wicker-break", Length, "mm", Lower, 0, 1500, worn, baskets},
         Quantity{"tape-joint-broken-stitches", Number, "count", Lower, 0, 200, wornJoint, envelopes},
         Quantity{"burner-leak-test", Pressure, "kPa", Higher, 100, 2500, leakTest},
-        Quantity{"burner-pressure", Pressure, "kPa", Within, 100, 2000, plain},
+        Quantity{"burner-pressure", Pressure, "kPa", Within, 100, 2000, pressed},
         Quantity{"fuel-pressure-gauge-error", Pressure, "kPa", Within, -500, 500, errorShown},
         Quantity{"hose-leak-test", Pressure, "kPa", Higher, 100, 2500, leakTest},
         Quantity{"cylinder-leak-test", Pressure, "kPa", Higher, 100, 2500, leakTest},

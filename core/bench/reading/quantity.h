@@ -34,6 +34,7 @@ struct ReadingTraits {
     bool isSigned = false;  ///< may be negative
     bool onBasket = false;  ///< may be taken at a place of a basket
     bool wears = false;     ///< follows the hours flown: a trend of it means something
+    bool fuelled = false;   ///< pressed by the fuel: how warm the liquid in the cylinder was is part of what it says
     bool gauge = false;     ///< may name the gauge that it was read from, which then is in calibration
 };
 

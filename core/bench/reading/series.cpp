@@ -38,6 +38,8 @@ Result<Measured> inOwnUnit(const ReadingTaken& reading, const Quantity& quantity
                       .zone = reading.place.zone};
     if (const auto reason = impossible(measured.value.value(), quantity))
         return problem(*reason, {termOf(quantity)}, atKey(key));
+    if (quantity.traits.fuelled)
+        measured.liquid = reading.circumstances.temperature;
     if (!reading.below)
         return measured;
     measured.below = figureOf(quantity, *reading.below, unit);

@@ -24,7 +24,8 @@ struct Measured {
     bool held = false;           ///< `value` is a load that was survived: the strength is at least this
     std::optional<Figure> below; ///< of a stepped indicator: the true value lies in [value, below)
     TestConditions conditions;
-    Zone zone = Zone::Envelope; ///< where on an envelope
+    Zone zone = Zone::Envelope;      ///< where on an envelope
+    std::optional<Celsius> liquid{}; ///< of what the fuel presses: how warm it was in the cylinder, where that is said
     bool operator==(const Measured&) const = default;
 };
 

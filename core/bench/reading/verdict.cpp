@@ -3,6 +3,8 @@
 
 #include "bench/reading/judged_phrase.h"
 #include "bench/reading/limit_phrase.h"
+#include "measure/unit.h"
+#include "parts/propane.h"
 #include "problem/faults/reading_fault.h"
 #include "registry/reading_phrase.h"
 
@@ -102,7 +104,28 @@ enum class Fit {
     NoPressure, ///< nobody can tell: the limit of a permeability does not state its pressure
     Unsaid,     ///< the reading does not say a size that the limit asks: they might be
     Undirected, ///< nor its direction
+    Cold,       ///< the fuel could not have pressed so much
 };
+
+/// What propane at rest presses by gauge at the temperature of the fuel; nothing where that is not said.
+std::optional<Figure> pressedBy(const Measured& reading, const Unit& unit) {
+    if (!reading.liquid)
+        return std::nullopt;
+    const auto pressure = saturationPressure(*reading.liquid);
+    const auto* pascals = unitNamed("Pa", Dimension::Pressure);
+    if (!pressure || !pascals)
+        return std::nullopt;
+    return Figure((*pressure - standardAtmosphere).value(), *pascals).as(unit);
+}
+
+/// It fails by too little, and so it had to.
+bool isCold(Judgement judgement, const StatedLimit& limit, const Measured& reading) {
+    const auto least = limit.needed();
+    if (judgement != Judgement::Fails || !least || reaches(reading.value, *least))
+        return false;
+    const auto most = pressedBy(reading, least->unit());
+    return most && !reaches(*most, *least);
+}
 
 Fit fitOf(const StatedLimit& limit, const Measured& reading) {
     const auto asked = nominalSizes(limit.conditions);
@@ -122,6 +145,12 @@ Fit fitOf(const StatedLimit& limit, const Measured& reading) {
 Phrase whyApart(Fit fit, const StatedLimit& limit, const Measured& reading) {
     if (fit == Fit::NoPressure)
         return {JudgedPhrase::LimitWithoutPressure, {}};
+    if (fit == Fit::Cold) {
+        const auto& unit = *limit.unit();
+        return {JudgedPhrase::FuelTooCold,
+                {said(reading, unit), InUnit{reading.liquid->value(), "degC"},
+                 pressedBy(reading, unit).value_or(Figure()), limit.needed().value_or(Figure())}};
+    }
     if (fit == Fit::Undirected)
         return {JudgedPhrase::DirectionNotSaid, {Term{Term::Of::Direction, *limit.conditions.direction}}};
     return {fit == Fit::Unsaid ? JudgedPhrase::TestNotSaid : JudgedPhrase::OtherTest,
@@ -151,7 +180,7 @@ int hardness(Judgement judgement, Fit fit) {
     case Judgement::Undecided:
         return 4;
     case Judgement::Incomparable:
-        return fit == Fit::Unsaid || fit == Fit::Undirected ? 3 : 1;
+        return fit == Fit::Unsaid || fit == Fit::Undirected || fit == Fit::Cold ? 3 : 1;
     case Judgement::Passes:
         return 2;
     case Judgement::NoLimit:
@@ -171,8 +200,12 @@ Weighed weighed(const Measured& reading, std::span<const StatedLimit> limits) {
     for (const auto& limit : limits) {
         if (!speaksOf(limit, reading, limits))
             continue;
-        const auto fit = fitOf(limit, reading);
-        const auto judgement = fit == Fit::Same ? judgedBy(limit, reading) : Judgement::Incomparable;
+        auto fit = fitOf(limit, reading);
+        auto judgement = fit == Fit::Same ? judgedBy(limit, reading) : Judgement::Incomparable;
+        if (isCold(judgement, limit, reading)) {
+            fit = Fit::Cold;
+            judgement = Judgement::Incomparable;
+        }
         if (const int hard = hardness(judgement, fit); hard > most) {
             most = hard;
             hardest = {{judgement, &limit}, fit};

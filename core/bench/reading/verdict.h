@@ -90,6 +90,10 @@ struct Judged {
 /// An indicator's step that begins at `most` fails: "275°F or higher dot has been activated" is what a manufacturer's
 /// instructions (FAA-approved, 2001, read) treat as 275 °F exceeded. One that begins below and ends above is undecided,
 /// never passed.
+///
+/// What the fuel presses is no fault while propane at rest, as warm as the fuel was said to be, presses less than
+/// `least` by gauge: nothing could have reached it. It is incomparable then, which is no pass either. Saturation
+/// pressure: `parts/propane.h`, where the sources stand; fuel with butane in it presses less still.
 /// @param limits of the item's type and kind; the pointer in the answer is into them
 [[nodiscard]] Judged judge(const Measured& reading, std::span<const StatedLimit> limits);
 /// The same without a word of why, for many readings at a time.

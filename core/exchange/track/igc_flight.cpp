@@ -7,6 +7,7 @@
 #include "problem/faults/track_fault.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace crownring {
 
@@ -114,7 +115,8 @@ FlightProposal proposalOf(const TrackFlight& flight, const Registration& balloon
     proposal.flight.balloon = balloon;
     proposal.flight.use = {flight.minutes, flight.landings, Inflations(1)};
     proposal.by = pilot;
-    proposal.flight.track = TrackSource{withoutFolders(file), skipped, flight.beganAloft, flight.endedAloft};
+    proposal.flight.track = TrackSource{withoutFolders(file), skipped, flight.beganAloft, flight.endedAloft,
+                                        Metres(std::round(flight.highest))};
     return proposal;
 }
 

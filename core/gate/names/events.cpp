@@ -19,9 +19,14 @@ Findings askEvents(const Batch& batch) {
             return tl::unexpected(atLine(now.error(), line));
         if (!*now)
             continue;
-        const auto& event = std::get<EventReported>((*now)->body).event;
-        if (std::ranges::find(knownEvents, event) != knownEvents.end())
+        const auto& reported = std::get<EventReported>((*now)->body);
+        const auto& event = reported.event;
+        if (const auto* known = knownEvent(event)) {
+            if (known->of && balloonOf(reported))
+                problems.push_back(asAmended(
+                    Problem{EntryFault::EventOfAnItem, {event, termOf(*known->of)}, {{}, line, "balloon"}}, entry));
             continue;
+        }
         if (!awaited) {
             auto asked = awaitedEvents(batch.books);
             if (!asked)

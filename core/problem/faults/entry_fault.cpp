@@ -71,6 +71,10 @@ FaultRow rowOf(EntryFault fault) {
         return {"not-a-digest", Code::BadValue};
     case EntryFault::EventOfNothing:
         return {"event-of-nothing", Code::MissingKey};
+    case EntryFault::EventOfAnItem:
+        return {"event-of-an-item", Code::BadValue};
+    case EntryFault::NotTheEvent:
+        return {"not-the-event", Code::UnknownReference};
     case EntryFault::ChangesNothing:
         return {"changes-nothing", Code::BadValue};
     case EntryFault::NotACorrection:

@@ -41,6 +41,8 @@ enum class EntryFault : std::uint8_t {
     NotHexDigits, ///< %1: how many
     NotADigest,
     EventOfNothing, ///< or of two things
+    EventOfAnItem,  ///< %1: the event, %2: the kind of item that it happens to
+    NotTheEvent,    ///< %1: the entry that is named and tells of no event, or of none of this balloon or item
     ChangesNothing,
     NotACorrection, ///< not one JSON object
     KeyIsFixed,

@@ -42,7 +42,7 @@ using Body =
           TypeDescribed, LimitStated, ChecklistAdopted, FabricStated, ReleaseRevoked, ItemState, BalloonState,
           BalloonRenamed, ReturnApproved, WorkPerformed, ReleaseIncomplete, BalloonOwned, ReviewSigned, SignatoryCode,
           TextAdopted, TextConfirmed, CylinderFilled, DirectiveIssued, DirectiveAnswered, PartsListed, UsePlanned,
-          FlightPlanned, VisitPlanned>;
+          FlightPlanned, VisitPlanned, EventNotified>;
 
 /// The answers of `ask.operator()<Kind>()` for all kinds, in the order of `Body`.
 template <class Ask>

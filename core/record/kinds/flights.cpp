@@ -3,6 +3,7 @@
 
 #include "problem/faults/entry_fault.h"
 #include "record/json/object_reader.h"
+#include "record/json/words.h"
 #include "record/json/written.h"
 
 namespace crownring {
@@ -12,6 +13,25 @@ namespace {
 std::optional<Celsius> readTemperature(ObjectReader& reader, std::string_view key) {
     const auto number = reader.optionalNumber(key, coldestTaken.value(), hottestTaken.value());
     return number ? std::optional(Celsius(*number)) : std::nullopt;
+}
+
+template <class AmountOf>
+std::optional<AmountOf> readAmount(ObjectReader& reader, std::string_view key, AmountOf least, AmountOf most) {
+    const auto number = reader.optionalNumber(key, least.value(), most.value());
+    return number ? std::optional(AmountOf(*number)) : std::nullopt;
+}
+
+constexpr Words<informedCount> informedWords = {"authority", "holder"};
+
+/// Of what an event, or what is told of it, speaks.
+std::variant<Registration, ItemId> readSubject(ObjectReader& reader) {
+    const auto balloon = reader.optionalName<Registration>("balloon");
+    const auto item = reader.optionalName<ItemId>("item");
+    if (balloon.has_value() == item.has_value())
+        reader.refuse("balloon", EntryFault::EventOfNothing);
+    else if (item)
+        return *item;
+    return balloon.value_or(Registration());
 }
 
 /// "HH:MM", without a zone.
@@ -33,6 +53,7 @@ std::optional<TrackSource> readTrack(ObjectReader& reader) {
         track->fixesSkipped = static_cast<int>(inner.optionalCount("skipped", 0, mostFixes).value_or(0));
         track->beganAloft = inner.optionalBool("began_aloft");
         track->endedAloft = inner.optionalBool("ended_aloft");
+        track->highest = readAmount(inner, "highest_m", lowestTaken, highestTaken);
     });
     return track;
 }
@@ -45,6 +66,7 @@ nlohmann::json written(const TrackSource& track) {
         into["began_aloft"] = true;
     if (track.endedAloft)
         into["ended_aloft"] = true;
+    writeAmount(into, "highest_m", track.highest);
     return into;
 }
 
@@ -73,6 +95,11 @@ FlightLogged Kind<FlightLogged>::read(ObjectReader& reader) {
     body.tethered = reader.optionalBool("tethered");
     body.takeOff = readTakeOff(reader);
     body.track = readTrack(reader);
+    constexpr Kilograms leastFuel(0.1), mostFuel(3000), mostLoad(5000);
+    body.fuelWeighed = readAmount(reader, "fuel_kg", leastFuel, mostFuel);
+    body.fuelRead = readAmount(reader, "fuel_l", Litres(leastFuel.value()), Litres(2 * mostFuel.value()));
+    body.outside = readTemperature(reader, "oat_c");
+    body.load = readAmount(reader, "load_kg", Kilograms(1), mostLoad);
     return body;
 }
 
@@ -88,22 +115,20 @@ void Kind<FlightLogged>::write(nlohmann::json& into, const FlightLogged& body) {
         into["take_off"] = body.takeOff->iso().substr(0, 5);
     if (body.track)
         into["track"] = written(*body.track);
+    writeAmount(into, "fuel_kg", body.fuelWeighed);
+    writeAmount(into, "fuel_l", body.fuelRead);
+    writeAmount(into, "oat_c", body.outside);
+    writeAmount(into, "load_kg", body.load);
 }
 
 EventReported Kind<EventReported>::read(ObjectReader& reader) {
     EventReported body;
     body.event = reader.slug("event");
-    const auto balloon = reader.optionalName<Registration>("balloon");
-    const auto item = reader.optionalName<ItemId>("item");
-    if (balloon.has_value() == item.has_value())
-        reader.refuse("balloon", EntryFault::EventOfNothing);
-    else if (item)
-        body.subject = *item;
-    else
-        body.subject = *balloon;
+    body.subject = readSubject(reader);
     body.hottest = readTemperature(reader, "temp_c");
     if (const auto minutes = reader.optionalCount("minutes", 1, longestFlight.value()))
         body.lasted = Minutes(*minutes);
+    body.altitude = readAmount(reader, "altitude_m", lowestTaken, highestTaken);
     return body;
 }
 
@@ -116,6 +141,29 @@ void Kind<EventReported>::write(nlohmann::json& into, const EventReported& body)
     writeAmount(into, "temp_c", body.hottest);
     if (body.lasted)
         into["minutes"] = body.lasted->value();
+    writeAmount(into, "altitude_m", body.altitude);
+}
+
+std::string_view informedName(Informed informed) { return informedWords[static_cast<std::size_t>(informed)]; }
+std::optional<Informed> informedFrom(std::string_view name) { return among<Informed>(informedWords, name); }
+
+EventNotified Kind<EventNotified>::read(ObjectReader& reader) {
+    EventNotified body;
+    body.subject = readSubject(reader);
+    body.event = reader.name<EntryId>("event");
+    body.to = reader.word("to", informedFrom, "authority, holder");
+    body.ref = reader.optionalText("ref");
+    return body;
+}
+
+void Kind<EventNotified>::write(nlohmann::json& into, const EventNotified& body) {
+    if (const auto* item = notifiedItem(body))
+        into["item"] = item->text();
+    if (const auto* balloon = notifiedBalloon(body))
+        into["balloon"] = balloon->text();
+    into["event"] = body.event.text();
+    into["to"] = informedName(body.to);
+    writeText(into, "ref", body.ref);
 }
 
 }

@@ -34,6 +34,10 @@ const char* const inThreeParts =
 {"entry":"limit.stated","id":"z3","on":"2024-01-02","type":"Heron 60","kind":"envelope","quantity":"grab-strength","unit":"N","least":80,"places":1,"jaw_mm":25,"source":"Heron manual, 4","zone":"parachute"}
 {"entry":"entry.voided","id":"z4","on":"2024-01-02","voids":"e8","by":"insp. A","reason":"entered twice"}
 )";
+const char* const limitsOfTheBurner =
+    R"({"entry":"limit.stated","id":"f1","on":"2024-01-02","type":"Flare","kind":"burner","quantity":"burner-pressure","unit":"kPa","least":400,"source":"Flare manual, 2"}
+{"entry":"limit.stated","id":"f2","on":"2024-01-02","type":"Flare","kind":"burner","quantity":"burner-leak-test","unit":"kPa","proof":1000,"source":"Flare manual, 3"}
+)";
 const char* const cylinderOfNoType =
     R"({"entry":"item.entered","id":"c1","on":"2024-01-01","item":"CYL-1","kind":"cylinder","serial":"S3"}
 {"entry":"item.fitted","id":"c2","on":"2024-01-01","balloon":"QE-SML","item":"CYL-1"}
@@ -111,6 +115,33 @@ private slots:
         const auto& last = bench.inspection.file()->inspection.readings.back().body;
         QCOMPARE(last.value, 104.0);
         QCOMPARE(last.below, std::optional(110.0));
+    }
+    /// At -5 °C propane presses 305 kPa by gauge (tests/parts/propane_test): less than is stated, and no defect.
+    void aColdMorningIsNoFaultOfTheBurner() {
+        Bench bench(limitsOfTheBurner);
+        QVERIFY(bench.open() && bench.to("burner-pressure"));
+        QVERIFY(bench.reading.asksWarmth() && !bench.reading.asksWay() && bench.reading.pressed().isEmpty());
+        bench.reading.setWarmth(QStringLiteral("-5"));
+        QVERIFY2(bench.reading.pressed().contains(QStringLiteral("304.7 kPa")), qPrintable(bench.reading.pressed()));
+        bench.figure("280");
+        const auto& read = bench.inspection.file()->inspection;
+        QVERIFY(read.readings.back().body.circumstances.temperature == Celsius(-5));
+        QVERIFY(read.found.empty());
+        bench.reading.setWarmth(QStringLiteral("20"));
+        bench.figure("280");
+        QCOMPARE(bench.inspection.file()->inspection.found.size(), std::size_t{1});
+    }
+    void aLeakTestSaysInWhichWayAndForHowLong() {
+        Bench bench(limitsOfTheBurner);
+        QVERIFY(bench.open() && bench.to("burner-leak-test"));
+        QVERIFY(bench.reading.asksWay() && bench.reading.asksSeconds() && !bench.reading.asksWarmth());
+        bench.reading.setWay(QStringLiteral("pressure-decay"));
+        bench.reading.setSeconds(QStringLiteral("600"));
+        bench.held();
+        const auto& last = bench.inspection.file()->inspection.readings.back().body;
+        QVERIFY(last.held && last.value == 1000.0);
+        QCOMPARE(last.method, std::string("pressure-decay"));
+        QVERIFY(last.circumstances.seconds == 600.0);
     }
     void afterAFailedPullTheNextPlaceIsTriedWithTheLoadThatMustHold() {
         Bench bench;

@@ -5,6 +5,7 @@
 
 #include "screen/balloons/item_model.h"
 #include "screen/demo_house.h"
+#include "screen/desk/busy_for_hire.h"
 #include "test_class.h"
 
 #include <QTest>
@@ -61,6 +62,18 @@ private slots:
                 }
         }
         QVERIFY(several > 0);
+    }
+    /// As of balloons (02, "Headline"): hours end at the pace of the last two years, long before the date.
+    void hoursAtTheRecentPaceHeadIt() {
+        DemoHouse small(DemoHouse::Filled::Empty);
+        QVERIFY(small.ready() && isPosted(small.house, busyForHire()));
+        const ItemId envelope("ENV-1");
+        const auto head = [&]() -> std::string {
+            const auto sheet = small.house.fleet.sheet();
+            const auto* row = sheet && sheet->item(envelope) ? sheet->worstOf(envelope) : nullptr;
+            return row ? row->requirement->id.text() : "";
+        };
+        QTRY_COMPARE_WITH_TIMEOUT(head(), std::string("us.hundred-hour"), 20'000);
     }
     void ofALooseCylinderItIsSaidWhereItIsBound() {
         const auto* loose = sheet().item(ItemId("CYL-4085"));

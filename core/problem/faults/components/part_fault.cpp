@@ -55,6 +55,14 @@ FaultRow rowOf(PartFault fault) {
         return {"stamp-ambiguous", Code::BadDate};
     case PartFault::StampOfOneMonth:
         return {"stamp-of-one-month", Code::BadDate};
+    case PartFault::TagNotFound:
+        return {"tag-not-found", Code::BadValue};
+    case PartFault::TagOfAnother:
+        return {"tag-of-another", Code::BadValue};
+    case PartFault::TagsOfSeveral:
+        return {"tags-of-several", Code::BadValue};
+    case PartFault::TagOfUnknown:
+        return {"tag-of-unknown", Code::UnknownReference};
     }
     return {};
 }

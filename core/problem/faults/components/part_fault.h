@@ -33,6 +33,10 @@ enum class PartFault : std::uint8_t {
     OtherKind,        ///< %1: what goes on, %2: its kind, %3: what comes off, %4: its kind
     StampAmbiguous,   ///< %1: as stamped, %2, %3: what it may mean
     StampOfOneMonth,  ///< %1: as stamped, %2: what it means
+    TagNotFound,      ///< no code is legible on the picture
+    TagOfAnother,     ///< %1: what the code says
+    TagsOfSeveral,    ///< %1: the items that they name
+    TagOfUnknown,     ///< %1: the item that it names
 };
 [[nodiscard]] FaultRow rowOf(PartFault fault);
 

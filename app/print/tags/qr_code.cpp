@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "print/qr_code.h"
+#include "print/tags/qr_code.h"
 
 #include <QtGui/QPainter>
 #include <qrencode.h>

@@ -3,9 +3,9 @@
 /// Tags: which item it is, for eyes and for a camera. The code is ISO/IEC 18004: its three finders, its quiet zone, and
 /// its squares as they are laid out, found again in the picture of the page.
 
-#include "print/qr_code.h"
 #include "print/readback.h"
-#include "print/tag_sheet.h"
+#include "print/tags/qr_code.h"
+#include "print/tags/tag_sheet.h"
 #include "test_class.h"
 
 #include <QPainter>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "print/tag_sheet.h"
+#include "print/tags/tag_sheet.h"
 
 #include "words/words.h"
 
