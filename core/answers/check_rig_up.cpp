@@ -141,10 +141,65 @@ Result<CheckFlight> cover(Books& books, const std::vector<ItemFacts>& kit, Civil
     return answer;
 }
 
-/// No flight between work and its release (ML.A.801(a); 14 CFR 91.407(a)(1)): a repair, a part or described work of a
-/// visit that is open, unless that was released incomplete, which stands by itself.
-Result<std::vector<RigUpReason>> unreleasedWork(Books& books, const std::vector<ItemFacts>& kit, CivilDate on) {
-    std::vector<RigUpReason> reasons;
+}
+
+namespace {
+
+/// When a visit ended; nothing while it is open.
+struct Ending {
+    std::optional<Stamp> at;
+    Outcome outcome = Outcome::Incomplete;
+};
+Result<Ending> endingOf(Books& books, const InspectionId& visit, CivilDate on) {
+    const auto told = books.told(
+        {Subject::Inspection, visit.text(), {kindName<InspectionClosed>(), kindName<ReleaseIncomplete>()}, on});
+    if (!told)
+        return tl::unexpected(told.error());
+    Ending ending;
+    for (const auto& line : *told) {
+        ending.at = stampOf(nowOf(line));
+        if (const auto* closed = std::get_if<InspectionClosed>(&nowOf(line).body))
+            return Ending{ending.at, closed->outcome};
+    }
+    return ending;
+}
+
+/// Another visit of the item released what it found there since (that this answers for it is our reading).
+Result<bool> isReleasedSince(Books& books, const ItemId& item, const Stamp& since, CivilDate on) {
+    const auto opened = books.told({Subject::Item, item.text(), {kindName<InspectionOpened>()}, on});
+    if (!opened)
+        return tl::unexpected(opened.error());
+    for (const auto& line : *opened)
+        if (const auto* visit = std::get_if<InspectionOpened>(&nowOf(line).body)) {
+            const auto ending = endingOf(books, visit->inspection, on);
+            if (!ending)
+                return tl::unexpected(ending.error());
+            if (ending->at && since < *ending->at && ending->outcome == Outcome::Released)
+                return true;
+        }
+    return false;
+}
+
+std::set<InspectionId> workedIn(const std::vector<JournalLine>& told) {
+    std::set<InspectionId> visits;
+    for (const auto& line : told)
+        std::visit(
+            [&](const auto& body) {
+                using Said = std::decay_t<decltype(body)>;
+                if constexpr (std::is_same_v<Said, WorkPerformed>)
+                    visits.insert(body.inspection);
+                else if constexpr (std::is_same_v<Said, RepairMade> || std::is_same_v<Said, PartReplaced>)
+                    if (body.inspection)
+                        visits.insert(*body.inspection);
+            },
+            nowOf(line).body);
+    return visits;
+}
+
+}
+
+Result<std::vector<UnreleasedWork>> unreleasedWork(Books& books, const std::vector<ItemFacts>& kit, CivilDate on) {
+    std::vector<UnreleasedWork> works;
     for (const auto& item : kit) {
         const auto told = books.told({Subject::Item,
                                       item.id.text(),
@@ -152,32 +207,20 @@ Result<std::vector<RigUpReason>> unreleasedWork(Books& books, const std::vector<
                                       on});
         if (!told)
             return tl::unexpected(told.error());
-        std::set<InspectionId> visits;
-        for (const auto& line : *told)
-            std::visit(
-                [&](const auto& body) {
-                    using Said = std::decay_t<decltype(body)>;
-                    if constexpr (std::is_same_v<Said, WorkPerformed>)
-                        visits.insert(body.inspection);
-                    else if constexpr (std::is_same_v<Said, RepairMade> || std::is_same_v<Said, PartReplaced>)
-                        if (body.inspection)
-                            visits.insert(*body.inspection);
-                },
-                nowOf(line).body);
-        for (const auto& visit : visits) {
-            const auto ended = books.told(
-                {Subject::Inspection, visit.text(), {kindName<InspectionClosed>(), kindName<ReleaseIncomplete>()}, on});
-            if (!ended)
-                return tl::unexpected(ended.error());
-            if (ended->empty())
-                reasons.push_back({.kind = RigUpReason::Kind::BeyondRelease,
-                                   .item = &item,
-                                   .beyond = Phrase{DuePhrase::WorkUnreleased, {visit}}});
+        for (const auto& visit : workedIn(*told)) {
+            const auto ending = endingOf(books, visit, on);
+            if (!ending)
+                return tl::unexpected(ending.error());
+            const bool abandoned = ending->at && ending->outcome == Outcome::Abandoned;
+            const auto answered =
+                abandoned ? isReleasedSince(books, item.id, *ending->at, on) : Result<bool>(ending->at.has_value());
+            if (!answered)
+                return tl::unexpected(answered.error());
+            if (!*answered)
+                works.push_back({&item, {abandoned ? DuePhrase::WorkAbandoned : DuePhrase::WorkUnreleased, {visit}}});
         }
     }
-    return reasons;
-}
-
+    return works;
 }
 
 Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, CivilDate on,
@@ -211,7 +254,9 @@ Result<RigUpAnswer> checkRigUp(Books& books, const std::vector<ItemId>& kit, Civ
     auto unreleased = unreleasedWork(books, answer.due.items, on);
     if (!unreleased)
         return tl::unexpected(unreleased.error());
-    std::ranges::move(*unreleased, std::back_inserter(answer.verdict.reasons));
+    for (const auto& work : *unreleased)
+        answer.verdict.reasons.push_back(
+            {.kind = RigUpReason::Kind::BeyondRelease, .item = work.item, .beyond = work.why});
     for (auto& [stamp, reason] : check.against)
         answer.verdict.reasons.push_back(std::move(reason));
     const auto unknown = books.unknownParts(kit, on);

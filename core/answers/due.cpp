@@ -5,6 +5,7 @@
 #include "answers/directives/told.h"
 #include "answers/discrepancies.h"
 #include "answers/fabric_marks.h"
+#include "answers/visit/unfinished.h"
 #include "rules/programme/programme.h"
 
 #include <algorithm>
@@ -59,6 +60,8 @@ Result<DueList> dueOf(Books& books, const Scope& scope, std::vector<ItemFacts> f
     auto obligations = obligationsOn(books, on);
     if (!obligations)
         return tl::unexpected(obligations.error());
+    if (const auto left = leaveOutUntouched(books, facts); !left)
+        return tl::unexpected(left.error());
     if (const auto counted = countLists(books, facts, *obligations, on); !counted)
         return tl::unexpected(counted.error());
     if (const auto barred = barDeferrals(books, facts, on, as); !barred)

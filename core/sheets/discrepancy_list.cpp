@@ -50,6 +50,7 @@ paper::Document discrepancyList(const BenchFile& file, const Speech& in) {
     addWhatItIs(document, file, in);
     document.blocks.emplace_back(
         Paragraph{in.say(SheetPhrase::DiscrepancyNote, {signingOf(file).on}), Emphasis::Plain});
+    addSince(document, file, in);
     const auto lines = defectLines(file, in);
     auto open = openTable(file, lines, in);
     auto deferred = deferredTable(lines, open.rows.size(), in);

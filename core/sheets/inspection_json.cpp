@@ -155,7 +155,8 @@ Json labelsJson(const BenchFile& file, const Speech& in) {
 Json testersJson(const BenchFile& file, const Speech& in) {
     auto testers = Json::array();
     for (const auto& row : testersTable(file, in).rows)
-        testers.push_back({{"tester", row.at(0)}, {"what", row.at(1)}, {"calibrated_until", row.at(2)}});
+        testers.push_back(
+            {{"tester", row.at(0)}, {"what", row.at(1)}, {"measures", row.at(2)}, {"calibrated_until", row.at(3)}});
     return testers;
 }
 

@@ -188,7 +188,7 @@ void addDefects(Document& document, const BenchFile& file, const Speech& in) {
 }
 
 paper::Document inspectionReport(const BenchFile& file, const Speech& in) {
-    auto document = blankSheet(file, SheetPhrase::Report, in);
+    auto document = blankSheet(file, isInspection(file.visit()) ? SheetPhrase::Report : SheetPhrase::WorkReport, in);
     addWhatItIs(document, file, in);
     addSince(document, file, in);
     addEarlierRelease(document, file, in);

@@ -90,7 +90,7 @@ paper::Label labelOf(const BenchFile& file, const ItemFacts& item, const Speech&
         add(signatory ? SheetPhrase::SignedBy : SheetPhrase::Closed, signature);
     }
     const auto& order = inspection.opened.body.order;
-    add(SheetPhrase::Inspection, inspection.id.text() + (order.empty() ? "" : "; " + order));
+    add(SheetPhrase::Visit, inspection.id.text() + (order.empty() ? "" : "; " + order));
     const auto status = statusOf(file);
     label.status = in.say(status.phrase);
     label.bars = status.bars;

@@ -18,7 +18,7 @@ paper::Document logbookPage(const BenchFile& file, const Speech& in) {
     head.labelShare = 0.34;
     head.small = true;
     head.facts = {{in.say(SheetPhrase::Date), facts.date ? in.say(*facts.date) : in.say(SheetPhrase::NotSigned)},
-                  {in.say(SheetPhrase::Inspection), in.say(titleOfVisit(file))},
+                  {in.say(SheetPhrase::Visit), in.say(titleOfVisit(file))},
                   {in.say(SheetPhrase::TotalTime), hoursText(facts.totalTime, in)},
                   {in.say(SheetPhrase::HighestTemperature),
                    facts.highestTemperature ? in.say(*facts.highestTemperature) : in.say(SheetPhrase::NotRead)}};

@@ -41,7 +41,7 @@ paper::Document reviewPaper(const Entry& signing, const std::vector<Problem>& ag
     Document document;
     document.title = in.say(titleOfReview(said.act));
     document.subtitle = said.balloon.text();
-    document.recordId = signing.id.text();
+    document.recordId = said.certificate; // as it is filed
     document.caution = in.say(ReleasePhrase::CautionText);
     Facts facts;
     const auto add = [&](PhraseCode label, std::string value) {

@@ -39,7 +39,6 @@ enum class SheetPhrase : std::uint8_t {
     CorrectedSinceSee,
     LogbookEntry,
     NotSigned,
-    Inspection,
     TotalTime,
     TimeInService,
     HighestTemperature,
@@ -53,6 +52,7 @@ enum class SheetPhrase : std::uint8_t {
     State,
     NothingOpen,
     Report,
+    WorkReport, ///< of a visit that is no inspection
     Visit,
     Opened,
     Closed,

@@ -100,7 +100,7 @@ FocusScope {
                     x: Theme.wide
                     anchors.verticalCenter: parent.verticalCenter
                     primary: true
-                    text: qsTr("Open an inspection …")
+                    text: qsTr("Open a visit …")
                     onClicked: page.beginVisit("")
                 }
                 Label {
@@ -180,7 +180,7 @@ FocusScope {
                 visible: bench.ready && rows.count === 0
                 title: bench.problem === "" ? qsTr("Nothing is on the bench") : qsTr("The inspections cannot be read")
                 text: bench.problem === "" && Fleet.empty ? qsTr("The record has no balloon and no items yet. Enter them first: an inspection is opened on what is there.")
-                    : bench.problem === "" ? qsTr("A balloon came in? Open an inspection: what is due on it is proposed, and the checklist is made from that.") : bench.problem
+                    : bench.problem === "" ? qsTr("A balloon came in? Open a visit: what is due on it is proposed, and the checklist is made from that.") : bench.problem
                 objectName: "bench.empty"
                 action: Fleet.empty ? qsTr("Enter the first balloon …") : qsTr("Open the first inspection …")
                 shape: LineSign.Bench

@@ -208,7 +208,7 @@ Item {
         Heading {
             width: parent.width
             visible: pane.desk.repairs.count > 0
-            text: qsTr("Done in this inspection")
+            text: qsTr("Done in this visit")
             font.pixelSize: Theme.textLarge
         }
         Repeater {

@@ -16,7 +16,7 @@ Sheet {
 
     readonly property alias visit: opening
 
-    title: qsTr("Open an inspection")
+    title: qsTr("Open a visit")
     widest: 720
     tallest: 760
 
@@ -286,7 +286,7 @@ Sheet {
             anchors.verticalCenter: parent.verticalCenter
             primary: true
             enabled: opening.canOpen
-            text: qsTr("Open the inspection")
+            text: qsTr("Open the visit")
             onClicked: opening.openIt()
         }
     }

@@ -21,10 +21,11 @@ Column {
 
     Segments {
         width: parent.width
-        names: form.release.mayBeIncomplete ? [qsTr("Release"), qsTr("Discrepancies"), qsTr("Abandon"), qsTr("Incomplete")] : [qsTr("Release"), qsTr("Discrepancies"), qsTr("Abandon")]
-        codes: ["bench.outcome.release", "bench.outcome.discrepancies", "bench.outcome.abandon", "bench.outcome.incomplete"]
-        current: form.release.outcome
-        onChosen: index => form.release.outcome = index
+        readonly property list<int> outcomes: [0].concat(form.release.mayBeListed ? [1] : [], [2], form.release.mayBeIncomplete ? [3] : [])
+        names: outcomes.map(each => [qsTr("Release"), qsTr("Discrepancies"), qsTr("Abandon"), qsTr("Incomplete")][each])
+        codes: outcomes.map(each => ["bench.outcome.release", "bench.outcome.discrepancies", "bench.outcome.abandon", "bench.outcome.incomplete"][each])
+        current: outcomes.indexOf(form.release.outcome)
+        onChosen: index => form.release.outcome = outcomes[index]
     }
     Label {
         width: parent.width

@@ -184,7 +184,7 @@ Sheet {
             anchors.rightMargin: Theme.wide
             anchors.bottom: parent.bottom
             anchors.bottomMargin: Theme.snug
-            primary: true
+            primary: !sheet.form.signing
             enabled: !sheet.form.saving && !sheet.form.reading
             text: sheet.form.saving ? qsTr("Writing …") : sheet.form.verb
             onClicked: {

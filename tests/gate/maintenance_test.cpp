@@ -147,6 +147,7 @@ private slots:
         Shop own;
         own.open(Visit::PartMlOwnerTasks).carriedOut(others);
         own.say(performed(own)); // the only task that was done on it
+        QVERIFY(!paragraphs(own, ole).contains("What a pilot-owner may not release")); // that is nothing that was done
         expectReleased(own, ole);
     }
     void aTaskOfThePilotOwnerIsNoMoreThanItSays() {

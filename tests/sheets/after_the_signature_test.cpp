@@ -52,6 +52,9 @@ private slots:
         const auto approved = paperOf(shop, SheetKind::Release, "2026-06-21");
         QVERIFY(!approved.contains("not approved"));
         QVERIFY(approved.contains("approved since"));
+        const auto list = paperOf(shop, SheetKind::Discrepancies, "2026-06-21");
+        QVERIFY2(list.contains("The return to service was approved by") && list.contains("what was open on that day"),
+                 qPrintable(list));
         shop.say(withdrawnOf(shop));
         const auto withdrawn = paperOf(shop, SheetKind::Release, "2026-06-26");
         QVERIFY(withdrawn.contains("The approval of the return to service was withdrawn by Ines Holt"));

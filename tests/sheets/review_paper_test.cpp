@@ -35,6 +35,7 @@ private slots:
         posted(*scratch.record, reviews::signedBy("2025-06-01", "2026-06-01"));
         const auto review = signedReviews(*scratch.record, Registration("QE-ONE"), day("2025-07-01")).value().at(0);
         const auto text = textOf(reviewPaper(review, {}, english));
+        QCOMPARE(reviewPaper(review, {}, english).recordId, std::string("ARC 2")); // as it is filed
         for (const char* words : {"QE-ONE", "E1", "EASA Form 15c", "ARC 2", "Cai Mo", "ARS 3, Lakeside, QE.CAO.0031",
                                   "airworthiness review staff of an approved organisation",
                                   "The certificate itself is the form (EASA Form 15c) that was issued."})

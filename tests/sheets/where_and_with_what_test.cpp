@@ -43,6 +43,9 @@ private slots:
         const auto report = reportOf(shop);
         QVERIFY(!report.contains(QStringLiteral("the record does not say what it measures")));
         QVERIFY2(report.contains(QStringLiteral("grab strength, 50 N to 500 N")), qPrintable(report));
+        const auto tester = inspectionJson(fileOn(shop), english)["testers"].front();
+        QCOMPARE(tester["calibrated_until"].get<std::string>(), std::string("2026-12-31"));
+        QCOMPARE(tester["measures"].get<std::string>(), std::string("grab strength, 50 N to 500 N"));
     }
     void aReadingSaysInWhichPartAndHow() {
         Shop shop;

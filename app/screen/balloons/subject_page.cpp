@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/balloons/subject_page.h"
 
+#include "answers/check_rig_up.h"
 #include "answers/due.h"
 #include "answers/review/supported_reviews.h"
 #include "answers/supported.h"
@@ -14,6 +15,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <map>
 
 namespace crownring::screen {
 
@@ -40,8 +42,29 @@ QStringList unknownOf(const FleetSheet& sheet, const Registration& balloon) {
     return unknown;
 }
 
-/// Releases and reviews of a balloon that are signed and that the record no longer supports, by name.
-Result<QStringList> lostGround(Books& books, const Registration& balloon, CivilDate on) {
+/// The limitation of each release after incomplete maintenance that lies on the items, once a release.
+Result<QStringList> limitsOf(Books& books, const std::vector<ItemFacts>& items, CivilDate on) {
+    std::map<InspectionId, Stamp> releases;
+    for (const auto& item : items)
+        for (const auto& work : item.incomplete)
+            releases.insert_or_assign(work.inspection, work.released);
+    QStringList limits;
+    for (const auto& [visit, released] : releases) {
+        const auto told = books.told({Subject::Inspection, visit.text(), {kindName<ReleaseIncomplete>()}, on});
+        if (!told)
+            return tl::unexpected(told.error());
+        for (const auto& line : *told)
+            if (const auto* release = std::get_if<ReleaseIncomplete>(&nowOf(line).body);
+                release && stampOf(nowOf(line)) == released)
+                limits += SubjectPage::tr("Until the closing release of %1 it flies within this limitation alone: %2")
+                              .arg(inward(visit.text()), inward(release->limitations));
+    }
+    return limits;
+}
+
+/// What a page says beside the standings: work that nobody has released, the limitation of what was released
+/// incomplete, releases and reviews that the record no longer supports.
+Result<QStringList> saidBeside(Books& books, const Registration& balloon, CivilDate on) {
     const auto releases = unsupportedReleases(books, balloon, on, latestReleases);
     auto list = due(books, {balloon, {}}, on);
     if (!releases || !list)
@@ -54,7 +77,16 @@ Result<QStringList> lostGround(Books& books, const Registration& balloon, CivilD
         names += inward(each.text());
     for (const auto& each : *reviews)
         names += SubjectPage::tr("airworthiness review of %1").arg(inward(each.on.iso()));
-    return names;
+    auto said = limitsOf(books, list->items, on);
+    const auto unreleased = unreleasedWork(books, list->items, on);
+    if (!said || !unreleased)
+        return tl::unexpected(said ? unreleased.error() : said.error());
+    for (const auto& work : *unreleased)
+        *said += SubjectPage::tr("%1: %2").arg(inward(work.item->id.text()), words::said(work.why));
+    if (!names.isEmpty())
+        *said +=
+            SubjectPage::tr("%1: signed, and no longer supported by the record").arg(names.join(QStringLiteral(", ")));
+    return said;
 }
 
 /// Of the programmes that bind it.
@@ -283,17 +315,15 @@ void SubjectPage::askSupport() {
         return showUnsupported({});
     using Answer = Result<QStringList>;
     hear(house().desk.ask([balloon = Registration(outward(m_balloon)), on = house().day.date()](
-                              Record& record) -> Answer { return lostGround(record, balloon, on); }),
+                              Record& record) -> Answer { return saidBeside(record, balloon, on); }),
          this, [this, turn = m_turn](const Answer& answer) {
              if (turn == m_turn && answer)
                  showUnsupported(*answer);
          });
 }
 
-void SubjectPage::showUnsupported(const QStringList& names) {
-    const auto text =
-        names.isEmpty() ? QString()
-                        : tr("%1: signed, and no longer supported by the record").arg(names.join(QStringLiteral(", ")));
+void SubjectPage::showUnsupported(const QStringList& said) {
+    const auto text = said.join(u'\n');
     if (text == m_unsupported)
         return;
     m_unsupported = text;

@@ -84,7 +84,7 @@ private:
     void askMeanwhile();
     void askHistory();
     void askSupport();
-    void showUnsupported(const QStringList& names);
+    void showUnsupported(const QStringList& said);
 
     QString m_balloon;
     QString m_item;

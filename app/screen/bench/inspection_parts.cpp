@@ -102,7 +102,7 @@ QString InspectionDesk::defectsSaid() const {
                    : list;
     }
     if (m_defects.count() == 0)
-        return tr("No defect is open on the items of this inspection.");
+        return tr("No defect is open on the items of this visit.");
     if (m_barring == 0)
         return tr("None of the open defects grounds the balloon.");
     return isOpen() ? tr("%n defects ground the balloon and stand in the way of the release.", nullptr, m_barring)

@@ -83,6 +83,8 @@ void ReleaseDesk::setLimitations(const QString& limitations) {
     refresh();
 }
 
+bool ReleaseDesk::mayBeListed() const { return m_desk && m_desk->file() && isInspection(m_desk->file()->visit()); }
+
 bool ReleaseDesk::mayBeIncomplete() const {
     return m_desk && m_desk->file() && regimeOf(m_desk->file()->visit()) == Regime::PartMl;
 }

@@ -36,6 +36,8 @@ class ReleaseDesk : public crownring::screen::Resident {
     /// With 3: lines that need not be done, and may be said to be outstanding. value: its id; chosen: it is
     Q_PROPERTY(crownring::screen::ChoiceModel* optional READ optional CONSTANT FINAL)
     /// Such a release is one of the visit's rules.
+    /// An inspection may end with a list of discrepancies, other work may not.
+    Q_PROPERTY(bool mayBeListed READ mayBeListed NOTIFY changed FINAL)
     Q_PROPERTY(bool mayBeIncomplete READ mayBeIncomplete NOTIFY changed FINAL)
     /// value: the line's id where it is about one; label: why not; detail: what would answer it, and the rule
     Q_PROPERTY(crownring::screen::ChoiceModel* refusals READ refusals CONSTANT FINAL)
@@ -79,6 +81,7 @@ public:
     void setLimitations(const QString& limitations);
     [[nodiscard]] ReleaseBounds* bounds() { return &m_bounds; }
     [[nodiscard]] ChoiceModel* optional() { return &m_optional; }
+    [[nodiscard]] bool mayBeListed() const;
     [[nodiscard]] bool mayBeIncomplete() const;
     Q_INVOKABLE void toggleOutstanding(const QString& line);
     [[nodiscard]] ChoiceModel* refusals() { return &m_refusals; }

@@ -176,6 +176,7 @@ void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
     m_amends.clear();
     m_mends.clear();
     m_tried = Json();
+    m_read.clear();
     m_about.clear();
     m_problem.clear();
     m_follows.clear();
@@ -300,6 +301,10 @@ void EntryForm::toggle(int row, const QString& choice) {
 }
 
 void EntryForm::forgetTried() {
+    if (!m_read.isEmpty()) {
+        m_read.clear();
+        showCode();
+    }
     if (m_tried.is_null())
         return;
     m_tried = Json();
@@ -357,6 +362,8 @@ void EntryForm::save() {
     m_problem.clear();
     if (isAct())
         return saveAct();
+    if (isReadFirst() && m_read.isEmpty())
+        return readOut();
     const auto written = entries();
     if (!written || lacksCode()) {
         if (m_problem.isEmpty())
@@ -385,12 +392,6 @@ void EntryForm::cancel() {
 
 QString EntryForm::title() const {
     return corrects() ? tr("Correct: %1").arg(Sentences::kind(m_writing.kind)) : FormPlan::title(m_writing.kind);
-}
-
-QString EntryForm::verb() const {
-    if (!corrects())
-        return FormPlan::verb(m_writing.kind);
-    return m_tried.is_null() ? tr("See what it moves") : tr("Post the correction");
 }
 
 }

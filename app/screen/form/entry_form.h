@@ -38,6 +38,8 @@ class EntryForm : public crownring::screen::Resident {
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString about READ about NOTIFY changed FINAL)
     Q_PROPERTY(QString verb READ verb NOTIFY changed FINAL)
+    /// Saving signs now, which is never what a key does by default.
+    Q_PROPERTY(bool signing READ isSigning NOTIFY changed FINAL)
     /// What is wrong with the entry as a whole.
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
     /// What follows from the entry once it is written, in words.
@@ -115,6 +117,7 @@ public:
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString about() const { return m_about; }
     [[nodiscard]] QString verb() const;
+    [[nodiscard]] bool isSigning() const;
     [[nodiscard]] QString problem() const { return m_problem; }
     [[nodiscard]] QString follows() const { return m_follows; }
     [[nodiscard]] bool saving() const { return m_saving; }
@@ -182,6 +185,9 @@ private:
     [[nodiscard]] std::string keyNaming(const QString& name, bool isBalloon) const;
     void tellMarked();
     [[nodiscard]] static QString sentToMarked(bool one);
+    /// What is signed is shown first, and saving again signs it.
+    [[nodiscard]] bool isReadFirst() const;
+    void readOut();
     /// A code is asked of who signs with this form.
     void askForCode(bool isSigned);
     void showCode();
@@ -197,6 +203,7 @@ private:
     QString m_about;
     QString m_problem;
     QString m_follows;
+    QString m_read;         ///< what is signed, once it is shown
     nlohmann::json m_tried; ///< the correction whose consequences are shown
     int m_sought = -1;
     int m_turn = 0;    ///< of questions to the record

@@ -90,6 +90,18 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::NothingToList:
         return {QT_TRANSLATE_NOOP("Problem", "there is no open defect to list"),
                 QT_TRANSLATE_NOOP("Problem", "write down what was found, or release it")};
+    case ReleaseFault::NoListOfWork:
+        return {QT_TRANSLATE_NOOP("Problem", "a list of discrepancies ends an inspection, and this visit is none: %1"),
+                QT_TRANSLATE_NOOP("Problem",
+                                  "write down what was found as defects, and release the work that was done, "
+                                  "or abandon the visit")};
+    case ReleaseFault::NotIndependent:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is put down by %2, who did the work"),
+                QT_TRANSLATE_NOOP("Problem", "have somebody else look and put it down; where no vent or control line "
+                                             "was worked on, put it down as not applicable")};
+    case ReleaseFault::MaterialNotPutDown:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is put down as not applicable, and a part or material went into %2"),
+                QT_TRANSLATE_NOOP("Problem", "look at its document and put the line down as done")};
     case ReleaseFault::ComponentOfBalloon:
         return {QT_TRANSLATE_NOOP("Problem", "work on a component is off the aircraft, and this visit is of %1"),
                 QT_TRANSLATE_NOOP("Problem", "open a visit of the item alone, or a repair of the balloon")};
@@ -188,7 +200,9 @@ Sources sourcesOf(ReleaseFault fault) {
             QT_TRANSLATE_NOOP("Problem", "give the inspection another name, or correct the reference of that entry")};
     case ReleaseFault::MayNotSign:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
-                QT_TRANSLATE_NOOP("Problem", "have it signed by who is authorised to")};
+                QT_TRANSLATE_NOOP("Problem",
+                                  "have it signed by who is authorised to, or enter who that is (Bench, What "
+                                  "releases rest on, People)")};
     case ReleaseFault::MayNotGradeDown:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
                 QT_TRANSLATE_NOOP("Problem",

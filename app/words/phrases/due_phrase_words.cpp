@@ -117,6 +117,9 @@ const char* sourceOf(DuePhrase phrase) {
                                            "it");
     case DuePhrase::CheckFlightOther:
         return QT_TRANSLATE_NOOP("Phrase", "no check flight rests on the release of %1: it is of another kit");
+    case DuePhrase::WorkAbandoned:
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "was worked on in visit %1, which was abandoned: nobody has released that work");
     case DuePhrase::WorkUnreleased:
         return QT_TRANSLATE_NOOP("Phrase", "was worked on in visit %1, which is open: nobody has released that work");
     case DuePhrase::CheckFlightsFlown:

@@ -73,8 +73,6 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Logbook entry");
     case SheetPhrase::NotSigned:
         return QT_TRANSLATE_NOOP("Phrase", "not signed");
-    case SheetPhrase::Inspection:
-        return QT_TRANSLATE_NOOP("Phrase", "Inspection");
     case SheetPhrase::TotalTime:
         return QT_TRANSLATE_NOOP("Phrase", "Total time in service (the envelope's clock)");
     case SheetPhrase::TimeInService:
@@ -87,8 +85,9 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "List of discrepancies and unairworthy items");
     case SheetPhrase::DiscrepancyNote:
         return QT_TRANSLATE_NOOP(
-            "Phrase", "Dated %1, for the owner or operator. What is listed here is open; an item that "
-                      "grounds the balloon is rectified, or deferred by who is authorised to, before the next flight.");
+            "Phrase",
+            "Dated %1, for the owner or operator: what was open on that day. An item that grounds the balloon "
+            "is rectified, or deferred by who is authorised to, before the next flight.");
     case SheetPhrase::Number:
         return QT_TRANSLATE_NOOP("Phrase", "No.");
     case SheetPhrase::Item:
@@ -103,6 +102,8 @@ const char* sourceOf(SheetPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Nothing is open.");
     case SheetPhrase::Report:
         return QT_TRANSLATE_NOOP("Phrase", "Inspection report");
+    case SheetPhrase::WorkReport:
+        return QT_TRANSLATE_NOOP("Phrase", "Report of the visit");
     case SheetPhrase::Visit:
         return QT_TRANSLATE_NOOP("Phrase", "Visit");
     case SheetPhrase::Opened:

@@ -79,6 +79,13 @@ inline constexpr std::string_view askedDirectives = "directives";
 [[nodiscard]] constexpr bool asksForDirectives(const ChecklistLine& line) {
     return line.asks == askedDirectives || (line.asks.empty() && std::string_view(line.id).ends_with(".directives"));
 }
+/// A line that somebody does who did not do the work: ML.A.402(b), error-capturing, from memory.
+[[nodiscard]] constexpr bool isSecondLook(std::string_view line) {
+    return line == "work.controls" || line == "closing.vent-and-control-lines";
+}
+/// The line on the documents of what was fitted and used.
+[[nodiscard]] constexpr bool isOfMaterial(std::string_view line) { return line == "work.parts"; }
+
 /// A line that is done by flying: "….check-flight", of the shelf or of an organisation's own list.
 [[nodiscard]] constexpr bool isFlown(std::string_view line) {
     return line == "check-flight" || line.ends_with(".check-flight");

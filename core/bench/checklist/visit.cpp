@@ -78,6 +78,8 @@ bool isMaintenance(Visit visit) { return of(visit).errand >= Errand::Work; }
 
 bool isGraded(Visit visit) { return of(visit).errand == Errand::GradedWork; }
 
+bool isInspection(Visit visit) { return isPeriodic(visit) || isSpecial(visit); }
+
 bool isOfComponents(Visit visit) { return of(visit).errand == Errand::Components; }
 
 std::vector<RequirementId> accomplishes(Visit visit) {

@@ -68,6 +68,8 @@ inline constexpr std::array allVisits{Visit::PartMlInspection,   Visit::PartMlSp
 [[nodiscard]] bool isMaintenance(Visit visit);
 /// A repair, a modification or an alteration: whether it is a major one is asked.
 [[nodiscard]] bool isGraded(Visit visit);
+/// It ends with a release or a list of discrepancies: 14 CFR 43.11(b) (read) has lists of inspections alone.
+[[nodiscard]] bool isInspection(Visit visit);
 /// Of items that are on no balloon, each of which goes back to the pool with a release of its own.
 [[nodiscard]] bool isOfComponents(Visit visit);
 

@@ -184,7 +184,11 @@ private:
                             defect.found->defect.text(),
                             item.id});
             }
-        if (m_signing.outcome == Outcome::Discrepancies && !any && m_file.excepted.empty())
+        if (m_signing.outcome != Outcome::Discrepancies)
+            return;
+        if (!isInspection(m_file.visit()))
+            refuse({Refusal::Kind::NoDefect, ReleaseFault::NoListOfWork, {titleOfVisit(m_file)}, "14 CFR 43.11(b)"});
+        else if (!any && m_file.excepted.empty())
             refuse({Refusal::Kind::NoDefect, ReleaseFault::NothingToList, {}, "14 CFR 43.11(b)"});
     }
 
@@ -244,11 +248,30 @@ Argument titleOf(const ItemFacts& item) {
 
 }
 
-Argument exceptedText(const Excepted& each) {
-    const auto phrase = each.standing == Standing::Spent    ? ReleasePhrase::ExceptedSpent
-                        : each.standing == Standing::Lapsed ? ReleasePhrase::ExceptedLapsed
-                                                            : ReleasePhrase::ExceptedUnproven;
-    return Phrase{phrase, {each.item, each.title}};
+namespace {
+
+ReleasePhrase phraseOf(Standing standing) {
+    return standing == Standing::Spent    ? ReleasePhrase::ExceptedSpent
+           : standing == Standing::Lapsed ? ReleasePhrase::ExceptedLapsed
+                                          : ReleasePhrase::ExceptedUnproven;
+}
+
+}
+
+Argument exceptedText(const Excepted& each) { return Phrase{phraseOf(each.standing), {each.item, each.title}}; }
+
+std::vector<Argument> exceptedTexts(const std::vector<Excepted>& all) {
+    std::vector<std::pair<const Excepted*, Listed>> alike;
+    for (const auto& each : all) {
+        const auto there = std::ranges::find_if(alike, [&](const auto& other) {
+            return other.first->title == each.title && other.first->standing == each.standing;
+        });
+        (there == alike.end() ? alike.emplace_back(&each, Listed()) : *there).second.list.emplace_back(each.item);
+    }
+    std::vector<Argument> texts;
+    for (auto& [first, items] : alike)
+        texts.push_back(Phrase{phraseOf(first->standing), {std::move(items), first->title}});
+    return texts;
 }
 
 std::vector<ItemFacts> certifiedItems(const BenchFile& file, Outcome outcome) {
@@ -340,8 +363,8 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
             if (!isRelease(signing.outcome)) // what may fly is not listed as unairworthy
                 facts.discrepancies.push_back(found);
         }
-    for (const auto& each : file.excepted)
-        (isRelease(signing.outcome) ? facts.excepted : facts.discrepancies).push_back(exceptedText(each));
+    std::ranges::move(exceptedTexts(file.excepted),
+                      std::back_inserter(isRelease(signing.outcome) ? facts.excepted : facts.discrepancies));
     for (const auto& each : notAsked(file)) {
         Listed tests;
         for (const auto& quantity : each.quantities)

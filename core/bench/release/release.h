@@ -72,6 +72,8 @@ struct Refusal {
 
 /// A requirement that is not covered, as the paper names it.
 [[nodiscard]] Argument exceptedText(const Excepted& each);
+/// The same of all: what stands alike on several items is said once.
+[[nodiscard]] std::vector<Argument> exceptedTexts(const std::vector<Excepted>& all);
 
 /// Of what came to the visit that on which something was done; where nothing was yet, or maintenance stays incomplete,
 /// that which is to be worked on.

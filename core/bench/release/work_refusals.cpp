@@ -15,6 +15,8 @@ constexpr const char* componentRule = "ML.A.502; ML.A.802 (from memory); 14 CFR 
 /// Read in Reg. (EU) 2019/1383 and a UK-retained copy; AMC M.A.502 (read) has removal from and installation on an
 /// aircraft as aircraft maintenance. That work on what is on no balloon is maintenance of a component is our reading.
 constexpr const char* componentTaskRule = "Part-ML Appendix II(b)(8); ML.A.502(a), (b)";
+constexpr const char* materialRule = "14 CFR 43.13(b); ML.A.501 (from memory)";
+constexpr const char* secondRule = "ML.A.402(b) (from memory)";
 constexpr const char* ownerRule = "Part-ML Appendix II(b); 14 CFR 43.3(g), Part 43 Appendix A(c)";
 
 class WorkAsked {
@@ -28,6 +30,7 @@ public:
             return std::move(m_refusals);
         if (isMaintenance(m_file.visit()))
             askDescribed();
+        askLines();
         askGrades();
         if (isOfOwnersTasks(m_file.visit()))
             askOwnersTasks();
@@ -67,6 +70,63 @@ private:
             for (const auto& item : m_file.items)
                 if (isTouched(item.id) && !isDescribed(item.id))
                     refuse(Refusal::Kind::Content, ReleaseFault::WorkNotDescribedOn, {item.id}, describedRule, item.id);
+    }
+
+    void askLines() {
+        for (const auto& work : workLines(m_file.inspection, m_file.items)) {
+            if (!work.line)
+                continue;
+            if (isSecondLook(work.line->id) && work.item && work.state() == LineState::Done)
+                askSecondLook(work);
+            if (isOfMaterial(work.line->id) && work.state() == LineState::NotApplicable)
+                askMaterial(work);
+        }
+    }
+
+    /// Who looks at what he did himself looks once.
+    void askSecondLook(const WorkLine& work) {
+        const auto& looked = work.settled->by;
+        if (const auto did = workersOn(work.item->id); std::ranges::find(did, looked) != did.end())
+            m_refusals.push_back({Refusal::Kind::Signatory,
+                                  ReleaseFault::NotIndependent,
+                                  {work.line->title, looked},
+                                  secondRule,
+                                  work.line->id,
+                                  work.item->id});
+    }
+
+    /// Who did it by the descriptions; where nothing is described, who wrote it down.
+    [[nodiscard]] std::vector<std::string> workersOn(const ItemId& item) const {
+        std::vector<std::string> workers;
+        for (const auto& each : m_file.inspection.performed)
+            if (each.body.item == item)
+                workers.push_back(each.body.performed ? each.body.performed->text() : each.by);
+        const auto addWriters = [&](const auto& all) {
+            for (const auto& each : all)
+                if (each.body.item == item)
+                    workers.push_back(each.by);
+        };
+        if (workers.empty()) {
+            addWriters(m_file.inspection.repairs);
+            addWriters(m_file.inspection.parts);
+        }
+        return workers;
+    }
+
+    void askMaterial(const WorkLine& work) {
+        const auto& inspection = m_file.inspection;
+        const auto lot =
+            std::ranges::find_if(inspection.repairs, [](const auto& each) { return !each.body.lot.empty(); });
+        const auto* item = !inspection.parts.empty()         ? &inspection.parts.front().body.item
+                           : lot != inspection.repairs.end() ? &lot->body.item
+                                                             : nullptr;
+        if (item)
+            m_refusals.push_back({Refusal::Kind::LineOpen,
+                                  ReleaseFault::MaterialNotPutDown,
+                                  {work.line->title, *item},
+                                  materialRule,
+                                  work.line->id,
+                                  {}});
     }
 
     void askGrades() {

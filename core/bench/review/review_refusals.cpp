@@ -23,7 +23,8 @@ public:
         if (m_said.act == ReviewAct::Recommendation)
             return std::move(m_problems);
         for (const auto& each : m_file.against)
-            refuse(ReviewFault::StandsAgainst, {each.title, each.item}, {}, "ML.A.903(a)(3), (4); " + each.source);
+            refuse(ReviewFault::StandsAgainst, {each.title, each.item}, {},
+                   each.source.empty() ? "ML.A.903(a)(3), (4)" : "ML.A.903(a)(3), (4); " + each.source);
         if (m_said.act == ReviewAct::Review)
             askLines();
         if (m_file.isAsked && m_said.act == ReviewAct::Extension)

@@ -55,6 +55,12 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"defect-bars-flight", Code::NotReleasable};
     case ReleaseFault::NothingToList:
         return {"nothing-to-list", Code::NotReleasable};
+    case ReleaseFault::NoListOfWork:
+        return {"no-list-of-work", Code::NotReleasable};
+    case ReleaseFault::NotIndependent:
+        return {"not-independent", Code::NotReleasable};
+    case ReleaseFault::MaterialNotPutDown:
+        return {"material-not-put-down", Code::NotReleasable};
     case ReleaseFault::ComponentOfBalloon:
         return {"component-of-balloon", Code::NotReleasable};
     case ReleaseFault::ComponentFitted:

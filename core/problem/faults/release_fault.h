@@ -36,6 +36,9 @@ enum class ReleaseFault : std::uint8_t {
     NoLimitStated,       ///< %1: the reading, %2: why
     DefectBarsFlight,    ///< %1: what was found, %2: the item
     NothingToList,
+    NoListOfWork,       ///< %1: the visit
+    NotIndependent,     ///< %1: the line, %2: who did the work and looked at it
+    MaterialNotPutDown, ///< %1: the line, %2: the item that a part or material went into
     ComponentOfBalloon, ///< %1: the balloon
     ComponentFitted,    ///< %1: the item, %2: the balloon
     WorkNotDescribed,

@@ -56,6 +56,7 @@ enum class DuePhrase : std::uint8_t {
     CheckFlightMoreLeft,    ///< %1: the inspection, %2: titles of lines
     CheckFlightUnsupported, ///< %1: the inspection
     CheckFlightOther,       ///< %1: the inspection
+    WorkAbandoned,          ///< %1: the visit
     WorkUnreleased,         ///< %1: the visit
     CheckFlightsFlown,      ///< %1: the inspection, %2: how many in all, %3: how many since
 };
