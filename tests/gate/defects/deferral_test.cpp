@@ -18,7 +18,8 @@ std::string weakPanel(const EntryId& reading, const std::string& severity) {
 }
 
 std::string clearingOn(const std::string& day) {
-    return R"({"entry":"defect.cleared","on":")" + day + R"(","by":"Ada Rhos","item":"E1","defect":"D-1","what":"a panel replaced"})";
+    return R"({"entry":"defect.cleared","on":")" + day +
+           R"(","by":"Ada Rhos","item":"E1","defect":"D-1","what":"a panel replaced"})";
 }
 
 }
