@@ -20,12 +20,15 @@ Column {
     spacing: Theme.gap
 
     Segments {
+        id: outcomes
         width: parent.width
-        readonly property list<int> outcomes: [0].concat(form.release.mayBeListed ? [1] : [], [2], form.release.mayBeIncomplete ? [3] : [])
-        names: outcomes.map(each => [qsTr("Release"), qsTr("Discrepancies"), qsTr("Abandon"), qsTr("Incomplete")][each])
-        codes: outcomes.map(each => ["bench.outcome.release", "bench.outcome.discrepancies", "bench.outcome.abandon", "bench.outcome.incomplete"][each])
-        current: outcomes.indexOf(form.release.outcome)
-        onChosen: index => form.release.outcome = outcomes[index]
+        readonly property int leftOut: form.release.mayBeListed ? 0 : 1 // what is no inspection has no list
+        names: form.release.mayBeListed ? form.release.mayBeIncomplete ? [qsTr("Release"), qsTr("Discrepancies"), qsTr("Abandon"), qsTr("Incomplete")] : [qsTr("Release"), qsTr("Discrepancies"), qsTr("Abandon")]
+                                        : form.release.mayBeIncomplete ? [qsTr("Release"), qsTr("Abandon"), qsTr("Incomplete")] : [qsTr("Release"), qsTr("Abandon")]
+        codes: form.release.mayBeListed ? ["bench.outcome.release", "bench.outcome.discrepancies", "bench.outcome.abandon", "bench.outcome.incomplete"]
+                                        : ["bench.outcome.release", "bench.outcome.abandon", "bench.outcome.incomplete"]
+        current: form.release.outcome === 0 ? 0 : form.release.outcome - outcomes.leftOut
+        onChosen: index => form.release.outcome = index === 0 ? 0 : index + outcomes.leftOut
     }
     Label {
         width: parent.width

@@ -123,7 +123,8 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("form.save")) == nullptr, 30'000);
     }
 
-    /// Four ways to end stand two by two where one row does not hold them, and none alone.
+    /// Four ways to end stand two by two where one row does not hold them, and none alone. Work that is no inspection
+    /// ends with no list (14 CFR 43.11(b), read).
     void noWayToEndStandsAlone_data() { toTheGradeOfTheWork_data(); }
     void noWayToEndStandsAlone() {
         QFETCH(QSize, size);
@@ -133,9 +134,15 @@ private slots:
         QVERIFY(QMetaObject::invokeMethod(m_open.find(QStringLiteral("bench.outcome.incomplete")), "clicked"));
         QTRY_COMPARE_WITH_TIMEOUT(desk<ReleaseDesk>("release")->outcome(), 3, 30'000);
         QCOMPARE(top("bench.outcome.incomplete"), top("bench.outcome.abandon"));
-        QCOMPARE(top("bench.outcome.release"), top("bench.outcome.discrepancies"));
+        QCOMPARE(top("bench.outcome.incomplete"), top("bench.outcome.release"));
+        QVERIFY(!m_open.find(QStringLiteral("bench.outcome.discrepancies")));
         QVERIFY(m_open.photograph(QStringLiteral("ways-incomplete")));
         QVERIFY(QMetaObject::invokeMethod(m_open.find(QStringLiteral("bench.outcome.release")), "clicked"));
+        QVERIFY(QMetaObject::invokeMethod(m_window, "showPlace",
+                                          Q_ARG(QString, QStringLiteral("bench/OL-2026-018/release"))));
+        QTRY_VERIFY_WITH_TIMEOUT(m_open.find(QStringLiteral("bench.outcome.discrepancies")) != nullptr, 30'000);
+        QTRY_COMPARE_WITH_TIMEOUT(top("bench.outcome.incomplete"), top("bench.outcome.abandon"), 30'000);
+        QCOMPARE(top("bench.outcome.release"), top("bench.outcome.discrepancies"));
     }
 };
 

@@ -187,7 +187,7 @@ Fields reviewed(const FormSubject& subject, const FleetSheet& sheet) {
             plannedField("certificate", BenchFormPlan::tr("Its number"), Kind::Text, true),
             plannedField("on", BenchFormPlan::tr("Issued on"), Kind::Date, true),
             plannedField("expires", BenchFormPlan::tr("Expires on, as printed"), Kind::Date, false,
-                         BenchFormPlan::tr("YYYY-MM-DD, the last good day; empty of a recommendation")),
+                         BenchFormPlan::tr("YYYY-MM-DD, the last good day; left empty: what the rule gives")),
             plannedField("reviewer", BenchFormPlan::tr("Reviewed by"), Kind::Text, true,
                          BenchFormPlan::tr("as named in the record")),
             chosen("capacity", BenchFormPlan::tr("Signing as"), std::move(capacities), {}),

@@ -4,6 +4,7 @@
 
 #include "form_hand.h"
 #include "gate/review_yard.h"
+#include "screen/balloons/subject_page.h"
 #include "test_class.h"
 
 namespace signed_form_test {
@@ -11,6 +12,14 @@ namespace signed_form_test {
 using namespace crownring;
 using namespace crownring::screen;
 namespace reviews = crownring::testing::reviews;
+
+namespace {
+
+const char* const openRepair =
+    R"({"entry":"inspection.opened","on":"2026-11-20","inspection":"V-7","visit":"part-ml-repair","balloon":"QE-ONE","items":["E1"]}
+{"entry":"work.performed","on":"2026-11-20","by":"Bo Lind","inspection":"V-7","item":"E1","what":"panel sewn","data":"Manual 77, 6","grade":"minor"})";
+
+}
 
 class SignedFormTest : public QObject {
     Q_OBJECT
@@ -74,6 +83,15 @@ private slots:
         QVERIFY2(form.problem().contains(QStringLiteral("Annual or 100-hour inspection stands against it")) &&
                      !form.problem().contains(QStringLiteral("; )")),
                  qPrintable(form.problem()));
+    }
+    /// ML.A.801(a); 14 CFR 91.407(a)(1) (from memory): as the rig-up check says it, the balloon's page does.
+    void workThatNobodyReleasedIsSaidOnThePageOfItsBalloon() {
+        In<SubjectPage> page(m_hand.house());
+        page.showBalloon(QStringLiteral("QE-ONE"));
+        QVERIFY(isPosted(m_hand.house(), openRepair));
+        QVERIFY(m_hand.settled());
+        QTRY_VERIFY_WITH_TIMEOUT(
+            page.unsupported().contains(QStringLiteral("E1: was worked on in visit V-7, which is open")), 20'000);
     }
 };
 
