@@ -58,6 +58,9 @@ VisitSearch::VisitSearch(const VisitQuestion& question) : m_question(question), 
     }
     for (std::size_t group = 0; group < m_groups.size(); ++group)
         m_steps.push_back(stepsOf(group));
+    const std::vector<double> nothing(question.stops.size(), 0.0);
+    for (std::size_t group = 0; group < m_groups.size(); ++group)
+        m_work.push_back(aloneOf(group, nothing));
     m_served = m_doneAt;
     for (std::size_t stop = 0; stop < m_served.size(); ++stop)
         for (std::size_t group = 0; group < m_groups.size(); ++group)
@@ -233,6 +236,7 @@ public:
         : m_asked(asked), m_question(asked.m_question), m_groups(asked.m_groups), m_below(below),
           m_stopCosts(stopCosts), m_visits(asked.split(stopCosts, below)) {
         for (std::size_t group = 0; group < m_groups.size(); ++group) {
+            m_whole.push_back(asked.aloneOf(group, stopCosts));
             if (m_groups[group].sort == group)
                 m_sorts.emplace_back();
         }
@@ -308,6 +312,15 @@ private:
         double sum = 0;
         for (std::size_t group = 0; group < due.size(); ++group)
             sum += m_visits[group].from(week, m_asked.m_steps[group].places[due[group]]);
+        double work = 0;
+        double most = 0;
+        for (std::size_t group = 0; group < due.size(); ++group) {
+            const auto place = m_asked.m_steps[group].places[due[group]];
+            const double own = m_asked.m_work[group].from(week, place);
+            work += own;
+            most = std::max(most, m_whole[group].from(week, place) - own);
+        }
+        sum = std::max(sum, work + most);
         // What rounding adds is not to be more than what there is.
         return sum * (1 - 1e-12);
     }
@@ -488,7 +501,8 @@ private:
     const std::vector<TaskGroup>& m_groups;
     double m_below;
     std::span<const double> m_stopCosts;
-    std::vector<VisitSearch::Alone> m_visits;
+    std::vector<VisitSearch::Alone> m_visits;      ///< at split costs
+    std::vector<VisitSearch::Alone> m_whole;       ///< at whole ones
     std::vector<std::vector<std::size_t>> m_sorts; ///< groups of each sort
     std::vector<std::size_t> m_stops;
     std::vector<std::size_t> m_firstStop; ///< by week, into `m_stops`

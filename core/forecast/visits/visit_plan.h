@@ -83,6 +83,7 @@ private:
     };
     [[nodiscard]] Steps stepsOf(std::size_t group) const;
     std::vector<Steps> m_steps;
+    std::vector<Alone> m_work;                 ///< where going there costs nothing
     bool m_isSplit = false;                    ///< by an earlier search
     std::vector<std::uint64_t> m_served;       ///< by stop: with those that something done there counts for
     std::vector<std::vector<double>> m_shares; ///< by group and stop: its part of what going there costs

@@ -112,7 +112,9 @@ std::optional<double> leastOf(const FleetQuestion& question) {
             least = cost;
             return;
         }
-        for (const auto& [stops, own] : plans[balloon]) {
+        for (const auto& each : plans[balloon]) {
+            const auto& stops = each.first;
+            const double own = each.second;
             bool fits = true;
             const auto take = [&](int by) {
                 for (const auto stop : stops)
