@@ -7,6 +7,7 @@
 #include "forecast/visits/visit_question.h"
 
 #include <cstdint>
+#include <limits>
 #include <vector>
 
 namespace crownring {
@@ -21,6 +22,11 @@ struct TaskGroup {
     std::size_t sort = 0; ///< the same for groups that can be done at the same stops, never pay early, and that nothing
                           ///< else counts for
 };
+
+inline constexpr double unreached = std::numeric_limits<double>::infinity();
+/// Sets of groups, a bit each.
+[[nodiscard]] constexpr std::uint64_t bit(std::size_t group) { return std::uint64_t{1} << group; }
+[[nodiscard]] constexpr bool has(std::uint64_t groups, std::size_t group) { return (groups >> group & 1U) != 0; }
 
 /// @pre at most `mostVisitTasks`
 [[nodiscard]] std::vector<TaskGroup> groupsOf(const VisitQuestion& question);

@@ -123,7 +123,7 @@ FleetQuestion largeFleet(Draws& draws, int balloons, int weeks, int stations) {
         fleet.atOnce.emplace_back();
         for (int week = 0; week < weeks; ++week) {
             const bool isOpen = week % year < summer || week % year >= summerEnds;
-            fleet.atOnce.back().push_back(isOpen ? 1 + station % 3 : station == 0 ? 1 : 0);
+            fleet.atOnce.back().push_back(isOpen ? 4 + station % 3 : station == 0 ? 2 : 0);
         }
     }
     for (int balloon = 0; balloon < balloons; ++balloon) {

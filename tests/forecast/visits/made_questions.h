@@ -34,7 +34,7 @@ struct SmallSize {
 [[nodiscard]] FleetQuestion smallFleet(Draws& draws, int balloons, const SmallSize& size);
 
 /// A fleet of operators as they are: annuals all over the year, most of the use in summer, which is kept free for
-/// flying; four stations that take one to three balloons.
+/// flying; stations that take four to six balloons.
 [[nodiscard]] FleetQuestion largeFleet(Draws& draws, int balloons, int weeks, int stations);
 
 }
