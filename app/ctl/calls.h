@@ -69,6 +69,17 @@ struct LetterOptions {
 };
 int run(const LetterOptions& options, const Common& common);
 
+struct PlanOptions {
+    std::string stations;
+    std::string pins;
+    std::string from; ///< empty: today
+    int months = 24;
+    double risk = 0.05;
+    std::uint64_t seed = 0; ///< of nothing: all is computed
+    bool json = false;
+};
+int run(const PlanOptions& options, const Common& common);
+
 struct CalendarOptions {
     std::string on;
     std::string out;

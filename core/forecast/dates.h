@@ -36,6 +36,7 @@ struct DateBand {
 class DatesAhead {
 public:
     explicit DatesAhead(UseAhead ahead) : m_ahead(std::move(ahead)) {}
+    [[nodiscard]] const UseAhead& use() const { return m_ahead; }
 
     /// @param certain a day on which it falls due anyway; no band where hardly anything is used up by then
     [[nodiscard]] DateBand usedUp(UseClock clock, ClockCount left, const std::optional<CivilDate>& certain);

@@ -42,6 +42,8 @@ public:
     /// @param from the first day ahead @param plans the later one holds where two overlap
     UseAhead(const Utilisation& use, CivilDate from, std::span<const StatedPlan> plans = {});
 
+    /// By which it is told.
+    [[nodiscard]] const Utilisation& utilisation() const { return m_use; }
     /// From the first day ahead to `day`, inclusive; nothing before.
     [[nodiscard]] UseDistribution upTo(CivilDate day, UseClock clock) const;
     /// Both inclusive. @pre from the first day ahead on

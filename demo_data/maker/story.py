@@ -47,6 +47,7 @@ four times.
 | --- | --- | --- |
 | `fleet.jsonl` | the record, one entry a line, by moment, what is referred to first | `make_fleet.py` |
 | `flight_log.csv` | a late sheet to import: semicolons, day.month.year, h:mm, decimal commas | `make_flight_log.py` |
+| `stations.json` | stations with their open weeks, for `crownringctl plan` | by hand |
 | `evening.igc` | the track of one flight: ten-second fixes, on the ground, aloft, on the ground | `make_track.py` |
 | `README.md` | this page | `make_fleet.py` |
 

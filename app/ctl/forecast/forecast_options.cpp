@@ -43,6 +43,27 @@ void addAgenda(CLI::App& app, Chosen& chosen) {
         "visit.planned or use.planned, and taken back by entry.voided.");
 }
 
+void addPlan(CLI::App& app, Chosen& chosen) {
+    const auto [call, options] =
+        begin<PlanOptions>(app, chosen, "plan", "The visits of the months ahead: where, when, what each covers");
+    call->add_option("--stations", options->stations,
+                     "Stations with their open weeks, days kept free for flying, what things cost; - is standard input")
+        ->required()
+        ->type_name("FILE.json");
+    call->add_option("--from", options->from, "The day from which on is planned (default: today)")->type_name("DATE");
+    call->add_option("--months", options->months, "How far ahead (default: 24)")->check(CLI::Range(1, 36));
+    call->add_option("--risk", options->risk,
+                     "The chance that may be taken, of each balloon, that something of it runs out before its visit "
+                     "(default: 0.05)")
+        ->type_name("CHANCE");
+    call->add_option("--pin", options->pins, "Visits that are fixed or forbidden")->type_name("FILE.json");
+    call->add_option("--seed", options->seed, "Taken and not needed: nothing is drawn")->type_name("N");
+    call->add_flag("--json", options->json, "Answer as JSON");
+    call->footer(
+        "At least cost of visits, transport and of life that is thrown away by doing a thing early. A tolerance is\n"
+        "never planned into. What cannot be kept is told, with why. A plan is no release and moves no due date.");
+}
+
 void addCalendar(CLI::App& app, Chosen& chosen) {
     const auto [call, options] = begin<CalendarOptions>(
         app, chosen, "calendar", "Dues, visits and planned flights: for calendars (iCalendar), as a table, on paper");
@@ -81,6 +102,7 @@ void addForecast(CLI::App& app, Chosen& chosen) {
     addLetter(app, chosen);
     addUse(app, chosen);
     addAgenda(app, chosen);
+    addPlan(app, chosen);
     addCalendar(app, chosen);
 }
 

@@ -92,6 +92,57 @@ Sources sourcesOf(UseFault fault) {
     case UseFault::TooLong:
         return {QT_TRANSLATE_NOOP("Problem", "%1 letters are too many, %2 is the most"),
                 QT_TRANSLATE_NOOP("Problem", "say it in short; what is longer belongs into the note")};
+    case UseFault::PlanFileTooDeep:
+        return {QT_TRANSLATE_NOOP("Problem", "this nests deeper than such a file does"),
+                QT_TRANSLATE_NOOP("Problem", "write it as its schema says")};
+    case UseFault::PlanFileNotAnObject:
+        return {QT_TRANSLATE_NOOP("Problem", "this is not one JSON object"),
+                QT_TRANSLATE_NOOP("Problem", "write it as its schema says")};
+    case UseFault::PlanFileKeyTwice:
+        return {QT_TRANSLATE_NOOP("Problem", "this key stands twice in one object"),
+                QT_TRANSLATE_NOOP("Problem", "keep one of them")};
+    case UseFault::PlanFileValueNotAllowed:
+        return {QT_TRANSLATE_NOOP("Problem", "this value cannot stand here"),
+                QT_TRANSLATE_NOOP("Problem", "give %1")};
+    case UseFault::PlanFileKeyMissing:
+        return {QT_TRANSLATE_NOOP("Problem", "a key that must stand here is missing"),
+                QT_TRANSLATE_NOOP("Problem", "give %1")};
+    case UseFault::PlanFileKeyNotAllowed:
+        return {QT_TRANSLATE_NOOP("Problem", "no such key can stand here"),
+                QT_TRANSLATE_NOOP("Problem", "give %1")};
+    case UseFault::PlanFileNotOfThisKind:
+        return {QT_TRANSLATE_NOOP("Problem", "this is no such file"),
+                QT_TRANSLATE_NOOP("Problem", "see its schema")};
+    case UseFault::PlanFileCannotBeChecked:
+        return {QT_TRANSLATE_NOOP("Problem", "this cannot be checked: %1"),
+                QT_TRANSLATE_NOOP("Problem", "see its schema")};
+    case UseFault::DaysTurnedRound:
+        return {QT_TRANSLATE_NOOP("Problem", "the days end on %2, before they begin on %1"),
+                QT_TRANSLATE_NOOP("Problem", "turn them round")};
+    case UseFault::StationTwice:
+        return {QT_TRANSLATE_NOOP("Problem", "the station '%1' stands here twice"),
+                QT_TRANSLATE_NOOP("Problem", "give each a name of its own, or put its open weeks together")};
+    case UseFault::NoStationOfThatName:
+        return {QT_TRANSLATE_NOOP("Problem", "no station '%1' is in the file of stations"),
+                QT_TRANSLATE_NOOP("Problem", "write its name as it stands there")};
+    case UseFault::PinOfNoBalloon:
+        return {QT_TRANSLATE_NOOP("Problem", "no balloon '%1' is planned for"),
+                QT_TRANSLATE_NOOP("Problem", "name one that is in service, with items fitted to it")};
+    case UseFault::PinOutsidePlan:
+        return {QT_TRANSLATE_NOOP("Problem", "the plan's weeks begin on %1 and the last on %2; this is none of them"),
+                QT_TRANSLATE_NOOP("Problem", "name a day within them, or leave the pin out")};
+    case UseFault::PinWhereClosed:
+        return {QT_TRANSLATE_NOOP("Problem", "there is no visit in the week of %1: it is closed, or kept free for flying"),
+                QT_TRANSLATE_NOOP("Problem", "name another week or station, or open it in the file of stations")};
+    case UseFault::PinTwice:
+        return {QT_TRANSLATE_NOOP("Problem", "'%1' is pinned to two stations in the week of %2"),
+                QT_TRANSLATE_NOOP("Problem", "keep one of the pins")};
+    case UseFault::PinsTooMany:
+        return {QT_TRANSLATE_NOOP("Problem", "more balloons are pinned to '%1' in the week of %2 than the %3 that it takes"),
+                QT_TRANSLATE_NOOP("Problem", "move one of them")};
+    case UseFault::NotARisk:
+        return {QT_TRANSLATE_NOOP("Problem", "this is no chance to take"),
+                QT_TRANSLATE_NOOP("Problem", "give one above 0 and below 1, as 0.05")};
     }
     return {};
 }

@@ -1,168 +1,299 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forecast/visits/visit_plan.h"
 
+#include <boost/container/small_vector.hpp>
+#include <boost/container_hash/hash.hpp>
 #include <queue>
 
 #include <algorithm>
-#include <functional>
-#include <limits>
-#include <map>
 #include <tuple>
-#include <utility>
+#include <unordered_map>
 
 namespace crownring {
 
 namespace {
 
-constexpr double never = std::numeric_limits<double>::infinity();
-using Covered = unsigned; ///< a bit a task
+/// By group: the last week in which what the last visit covered could have been done instead, or -1.
+using Waits = boost::container::small_vector<std::int16_t, 12>;
+using Running = boost::container::small_vector<std::uint16_t, 12>; ///< by group: its due date
 
-bool isCovered(Covered covered, std::size_t task) { return (covered >> task & 1U) != 0; }
-
-/// What one task costs from a week on, if nothing else were there.
-class Alone {
-public:
-    /// @param withVisits going there is paid by this task, else by nobody
-    Alone(const VisitQuestion& question, std::size_t task, bool withVisits)
-        : m_question(question), m_task(question.tasks[task]), m_withVisits(withVisits) {}
-
-    double from(int week, int latest) {
-        const auto weeks = static_cast<int>(m_question.weeks.size());
-        if (latest >= weeks)
-            return 0;
-        const auto [known, isNew] = m_known.try_emplace({week, latest}, never);
-        if (!isNew)
-            return known->second;
-        double best = never;
-        for (int at = week; at <= latest; ++at)
-            if (const auto& visit = m_question.weeks[static_cast<std::size_t>(at)])
-                best = std::min(best, (m_withVisits ? *visit : 0) + costOfDoing(m_task, at, latest) +
-                                          from(at + 1, latestAfter(m_task, at, latest)));
-        return m_known[{week, latest}] = best;
-    }
-
-private:
-    const VisitQuestion& m_question;
-    const VisitTask& m_task;
-    bool m_withVisits;
-    std::map<std::pair<int, int>, double> m_known;
-};
-
-/// Everything up to `week` is decided.
+/// Everything before `week` is decided.
 struct State {
     int week = 0;
-    std::vector<int> latest;
-    auto operator<=>(const State&) const = default;
+    Running due;
+    bool operator==(const State&) const = default;
+};
+struct StateHash {
+    std::size_t operator()(const State& state) const {
+        auto seed = static_cast<std::size_t>(state.week);
+        boost::hash_range(seed, state.due.begin(), state.due.end());
+        return seed;
+    }
 };
 
 struct Reached {
-    double cost = never;
-    State before;
-    PlannedVisit visit; ///< that led here
-    bool isDone = false;
+    State state;
+    double cost = 0;
+    std::size_t before = 0;
+    std::size_t stop = 0; ///< of the visit that led here
+    std::uint64_t covers = 0;
+    Waits waits{};
+    std::size_t alike = none; ///< another one of the same state that costs the same
+    static constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
 };
 
-class Searching {
+}
+
+/// One search.
+class VisitSearching {
 public:
-    explicit Searching(const VisitQuestion& question)
-        : m_question(question), m_weeks(static_cast<int>(question.weeks.size())) {
-        for (std::size_t task = 0; task < question.tasks.size(); ++task) {
-            m_withVisits.emplace_back(question, task, true);
-            m_work.emplace_back(question, task, false);
+    VisitSearching(VisitSearch& asked, std::span<const double> stopCosts, double below)
+        : m_asked(asked), m_question(asked.m_question), m_groups(asked.m_groups), m_below(below),
+          m_stopCosts(stopCosts), m_visits(asked.split(stopCosts, below)) {
+        for (std::size_t group = 0; group < m_groups.size(); ++group) {
+            m_whole.push_back(asked.aloneOf(group, stopCosts));
+            if (m_groups[group].sort == group)
+                m_sorts.emplace_back();
         }
+        for (std::size_t group = 0, sort = 0; group < m_groups.size(); ++group)
+            if (m_groups[group].sort == group) {
+                for (std::size_t other = group; other < m_groups.size(); ++other)
+                    if (m_groups[other].sort == group)
+                        m_sorts[sort].push_back(other);
+                ++sort;
+            }
+        chooseStops();
     }
 
     std::optional<VisitPlan> search() {
         State first;
-        for (const auto& task : m_question.tasks)
-            first.latest.push_back(task.latest);
-        m_reached[first] = {0, {}, {}, false};
-        ask(first, 0);
+        first.due.assign(m_groups.size(), 0);
+        reach({first});
         while (!m_open.empty()) {
-            const auto [bound, cost, state] = m_open.top();
+            const auto [bound, week, cost, node] = m_open.top();
             m_open.pop();
-            auto& reached = m_reached[state];
-            if (reached.isDone || cost > reached.cost)
+            if (bound >= m_below)
+                return std::nullopt;
+            if (week == finished)
+                return planTo(node);
+            if (cost > m_reached[m_known.at(m_reached[node].state)].cost)
                 continue;
-            reached.isDone = true;
-            if (isFinished(state))
-                return planTo(state);
-            goOn(state, cost);
+            goOn(node);
         }
         return std::nullopt;
     }
 
 private:
-    [[nodiscard]] bool isFinished(const State& state) const {
-        return std::ranges::all_of(state.latest, [&](int latest) { return latest >= m_weeks; }) &&
-               std::ranges::none_of(m_question.pins, [&](const auto& pin) { return pin.week >= state.week; });
+    static constexpr int finished = -1;
+
+    /// Of the stops of a week that serve the same the cheapest.
+    void chooseStops() {
+        const auto& stops = m_question.stops;
+        m_firstStop.assign(static_cast<std::size_t>(m_question.weeks) + 1, 0);
+        for (std::size_t stop = 0; stop < stops.size(); ++stop) {
+            const auto serves = m_asked.m_doneAt[stop];
+            const auto isBetter = [&](std::size_t other) {
+                const auto others = m_asked.m_doneAt[other];
+                return stops[other].week == stops[stop].week && (others & serves) == serves &&
+                       (m_stopCosts[other] < m_stopCosts[stop] ||
+                        (m_stopCosts[other] == m_stopCosts[stop] && (others != serves || other < stop)));
+            };
+            bool isBest = true;
+            for (auto other = stop; isBest && other-- > 0 && stops[other].week == stops[stop].week;)
+                isBest = !isBetter(other);
+            for (auto other = stop + 1; isBest && other < stops.size() && stops[other].week == stops[stop].week;
+                 ++other)
+                isBest = !isBetter(other);
+            if (isBest)
+                m_stops.push_back(stop);
+        }
+        for (std::size_t week = 0, stop = 0; week < m_firstStop.size(); ++week) {
+            while (stop < m_stops.size() && stops[m_stops[stop]].week < static_cast<int>(week))
+                ++stop;
+            m_firstStop[week] = stop;
+        }
+    }
+
+    [[nodiscard]] int nextPin(int week) const {
+        int next = m_question.weeks;
+        for (const auto pin : m_question.pins)
+            if (pin >= week)
+                next = std::min(next, pin);
+        return next;
     }
 
     /// What is still to come costs no less.
-    double atLeast(const State& state) {
+    [[nodiscard]] double atLeast(int week, const Running& due) const {
+        double sum = 0;
+        for (std::size_t group = 0; group < due.size(); ++group)
+            sum += m_visits[group].from(week, m_asked.m_steps[group].places[due[group]]);
         double work = 0;
         double most = 0;
-        for (std::size_t task = 0; task < state.latest.size(); ++task) {
-            const double own = m_work[task].from(state.week, state.latest[task]);
+        for (std::size_t group = 0; group < due.size(); ++group) {
+            const auto place = m_asked.m_steps[group].places[due[group]];
+            const double own = m_asked.m_work[group].from(week, place);
             work += own;
-            most = std::max(most, m_withVisits[task].from(state.week, state.latest[task]) - own);
+            most = std::max(most, m_whole[group].from(week, place) - own);
         }
-        return work == never ? never : work + most;
+        sum = std::max(sum, work + most);
+        // What rounding adds is not to be more than what there is.
+        return sum * (1 - 1e-12);
     }
 
-    void ask(const State& state, double cost) {
-        if (const double rest = atLeast(state); rest < never)
-            m_open.push({cost + rest, cost, state});
-    }
-
-    /// To every visit that can be the next one: until the first task may wait no longer, and no pin is passed.
-    void goOn(const State& state, double cost) {
-        int last = m_weeks - 1;
-        for (const int latest : state.latest)
-            last = std::min(last, latest);
-        for (const auto& pin : m_question.pins)
-            if (pin.week >= state.week)
-                last = std::min(last, pin.week);
-        for (int week = state.week; week <= last; ++week)
-            if (const auto& visit = m_question.weeks[static_cast<std::size_t>(week)])
-                for (Covered covered = 1; covered < Covered{1} << state.latest.size(); ++covered)
-                    if (holdsAll(state, week, covered))
-                        go(state, cost, week, covered, *visit);
-    }
-
-    /// What may wait no longer, and what is pinned there.
-    [[nodiscard]] bool holdsAll(const State& state, int week, Covered covered) const {
-        for (std::size_t task = 0; task < state.latest.size(); ++task)
-            if (state.latest[task] == week && !isCovered(covered, task))
-                return false;
-        return std::ranges::all_of(m_question.pins,
-                                   [&](const auto& pin) { return pin.week != week || isCovered(covered, pin.task); });
-    }
-
-    void go(const State& from, double cost, int week, Covered covered, double visit) {
-        State to{week + 1, from.latest};
-        PlannedVisit planned{week, {}, visit};
-        for (std::size_t task = 0; task < to.latest.size(); ++task)
-            if (isCovered(covered, task)) {
-                const auto& each = m_question.tasks[task];
-                planned.covers.push_back(task);
-                planned.cost += costOfDoing(each, week, from.latest[task]);
-                to.latest[task] = latestAfter(each, week, from.latest[task]);
-            }
-        auto& reached = m_reached[to];
-        if (cost + planned.cost >= reached.cost)
+    void reach(Reached reached) {
+        const double bound = reached.cost + atLeast(reached.state.week, reached.state.due);
+        if (bound >= m_below)
             return;
-        reached = {cost + planned.cost, from, std::move(planned), false};
-        ask(to, reached.cost);
+        const auto [known, isNew] = m_known.try_emplace(reached.state, m_reached.size());
+        if (!isNew) {
+            const double least = m_reached[known->second].cost;
+            if (reached.cost > least)
+                return;
+            // What is forbidden after one way here need not be after another that costs the same.
+            if (reached.cost == least) {
+                for (auto other = known->second; other != Reached::none; other = m_reached[other].alike)
+                    if (std::ranges::equal(m_reached[other].waits, reached.waits, std::less_equal<>()))
+                        return;
+                reached.alike = known->second;
+            }
+            known->second = m_reached.size();
+        }
+        m_open.push({bound, reached.state.week, reached.cost, m_reached.size()});
+        m_reached.push_back(std::move(reached));
     }
 
-    VisitPlan planTo(State state) {
+    /// To every visit that can be the next one, and to none at all.
+    void goOn(std::size_t node) {
+        const auto from = m_reached[node];
+        const int pin = nextPin(from.state.week);
+        if (pin == m_question.weeks) {
+            double end = from.cost;
+            for (std::size_t group = 0; group < m_groups.size(); ++group)
+                end += m_visits[group].from(m_question.weeks, m_asked.m_steps[group].places[from.state.due[group]]);
+            if (end < m_below) {
+                m_below = std::nextafter(end, unreached);
+                m_open.push({end, finished, end, node});
+            }
+        }
+        for (int week = from.state.week; week < m_question.weeks && week <= pin; ++week) {
+            if (from.cost + atLeast(week, from.state.due) >= m_below)
+                return;
+            const auto place = static_cast<std::size_t>(week);
+            const auto couldWait = doneTooEarly(from, week);
+            for (auto stop = m_firstStop[place]; stop < m_firstStop[place + 1]; ++stop)
+                if ((m_asked.m_doneAt[m_stops[stop]] & couldWait) == 0)
+                    choose({node, week, m_stops[stop], week == pin}, from, 0, 0);
+        }
+    }
+
+    /// What was done at the last visit and could have waited for one in this week.
+    [[nodiscard]] static std::uint64_t doneTooEarly(const Reached& from, int week) {
+        std::uint64_t early = 0;
+        for (std::size_t group = 0; group < from.waits.size(); ++group)
+            if (week <= from.waits[group])
+                early |= bit(group);
+        return early;
+    }
+    [[nodiscard]] int waitOf(std::size_t group, std::size_t due, int doneIn) const {
+        const auto& task = m_asked.taskOf(group);
+        const auto& its = task.dues[due];
+        const int latest = std::min(its.latest, m_question.weeks);
+        if (!m_groups[group].mayPayEarly)
+            return latest;
+        // Within its window one week is as good as another, until the pattern could be moved on once more.
+        const bool keeps = its.keeps && its.keepsFrom <= doneIn && m_groups[group].implies.empty();
+        if (!keeps)
+            return -1;
+        const auto& next = task.dues[*its.keeps];
+        return next.keeps ? std::min(latest, next.keepsFrom - 1) : latest;
+    }
+
+    struct Going {
+        std::size_t node;
+        int week;
+        std::size_t stop;
+        bool isPinned;
+    };
+
+    /// Of each sort the groups whose last weeks come first: from those that may wait no longer up to all.
+    void choose(const Going& going, const Reached& from, std::size_t sort, std::uint64_t covers) {
+        if (sort == m_sorts.size()) {
+            if (covers != 0 || going.isPinned)
+                go(going, from, covers);
+            return;
+        }
+        const auto serves = m_asked.m_doneAt[going.stop];
+        const auto latestOf = [&](std::size_t group) {
+            return m_asked.taskOf(group).dues[from.state.due[group]].latest;
+        };
+        boost::container::small_vector<std::size_t, 12> may;
+        for (const auto group : m_sorts[sort])
+            if (has(serves, group) && (latestOf(group) < m_question.weeks || !m_groups[group].implies.empty()))
+                may.push_back(group);
+        std::ranges::stable_sort(may, {}, latestOf);
+        choose(going, from, sort + 1, covers);
+        for (const auto group : may) {
+            covers |= bit(group);
+            choose(going, from, sort + 1, covers);
+        }
+    }
+
+    void go(const Going& going, const Reached& from, std::uint64_t covers) {
+        std::uint64_t counted = 0;
+        for (std::size_t group = 0; group < m_groups.size(); ++group)
+            if (has(covers, group))
+                for (const auto other : m_groups[group].implies)
+                    counted |= bit(other);
+        Reached to{
+            {going.week + 1, from.state.due}, from.cost + m_stopCosts[going.stop], going.node, going.stop, covers};
+        to.waits.assign(m_groups.size(), -1);
+        for (std::size_t group = 0; group < m_groups.size(); ++group) {
+            if (!has(covers | counted, group))
+                continue;
+            const auto& task = m_asked.taskOf(group);
+            const auto due = from.state.due[group];
+            if (has(covers, group)) {
+                to.cost += chargeOf(group, due, going.week);
+                to.waits[group] = static_cast<std::int16_t>(waitOf(group, due, going.week));
+            }
+            to.cost += m_question.lateWeek * static_cast<double>(m_groups[group].tasks.size()) *
+                       task.lateness(due, going.week);
+            to.state.due[group] = static_cast<std::uint16_t>(task.next(due, going.week));
+        }
+        reach(std::move(to));
+    }
+
+    [[nodiscard]] double chargeOf(std::size_t group, std::size_t due, int week) const {
+        return m_groups[group].cost * m_asked.taskOf(group).wasted(due, week);
+    }
+
+    [[nodiscard]] VisitPlan planTo(std::size_t node) const {
         VisitPlan plan;
-        plan.cost = m_reached.at(state).cost;
-        while (!m_reached.at(state).visit.covers.empty()) {
-            const auto& reached = m_reached.at(state);
-            plan.visits.push_back(reached.visit);
-            state = reached.before;
+        for (std::size_t group = 0; group < m_groups.size(); ++group)
+            plan.late += static_cast<int>(m_groups[group].tasks.size()) *
+                         m_asked.taskOf(group).lateness(m_reached[node].state.due[group], m_question.weeks);
+        for (; m_reached[node].state.week > 0; node = m_reached[node].before) {
+            const auto& reached = m_reached[node];
+            const auto& stop = m_question.stops[reached.stop];
+            PlannedVisit visit{stop.week, stop.station, {}, stop.cost};
+            const auto& due = m_reached[reached.before].state.due;
+            std::uint64_t counted = 0;
+            for (std::size_t group = 0; group < m_groups.size(); ++group) {
+                if (!has(reached.covers, group))
+                    continue;
+                for (const auto other : m_groups[group].implies)
+                    counted |= bit(other);
+                const auto& tasks = m_groups[group].tasks;
+                visit.covers.insert(visit.covers.end(), tasks.begin(), tasks.end());
+                visit.cost += chargeOf(group, due[group], stop.week);
+            }
+            for (std::size_t group = 0; group < m_groups.size(); ++group)
+                if (has(reached.covers | counted, group))
+                    plan.late += static_cast<int>(m_groups[group].tasks.size()) *
+                                 m_asked.taskOf(group).lateness(due[group], stop.week);
+            std::ranges::sort(visit.covers);
+            plan.cost += visit.cost;
+            plan.visits.push_back(std::move(visit));
         }
         std::ranges::reverse(plan.visits);
         return plan;
@@ -170,66 +301,49 @@ private:
 
     struct Waiting {
         double bound;
+        int week; ///< `finished`: nothing more is done
         double cost;
-        State state;
+        std::size_t node;
+        /// What is finished before what is not, the later week before the earlier.
         bool operator>(const Waiting& other) const {
-            return std::tie(bound, state) > std::tie(other.bound, other.state);
+            const auto isOpen = [](const Waiting& each) { return each.week != finished; };
+            return std::tuple(bound, isOpen(*this), -week, node) >
+                   std::tuple(other.bound, isOpen(other), -other.week, other.node);
         }
     };
+    const VisitSearch& m_asked;
     const VisitQuestion& m_question;
-    int m_weeks;
-    std::vector<Alone> m_withVisits, m_work;
-    std::map<State, Reached> m_reached;
+    const std::vector<TaskGroup>& m_groups;
+    double m_below;
+    std::span<const double> m_stopCosts;
+    std::vector<VisitSearch::Alone> m_visits;      ///< at split costs
+    std::vector<VisitSearch::Alone> m_whole;       ///< at whole ones
+    std::vector<std::vector<std::size_t>> m_sorts; ///< groups of each sort
+    std::vector<std::size_t> m_stops;
+    std::vector<std::size_t> m_firstStop; ///< by week, into `m_stops`
+    std::vector<Reached> m_reached;
+    std::unordered_map<State, std::size_t, StateHash> m_known;
     std::priority_queue<Waiting, std::vector<Waiting>, std::greater<>> m_open;
 };
 
-}
-
-int latestAfter(const VisitTask& task, int week, int latest) {
-    const int lasts = task.lasts[static_cast<std::size_t>(week)];
-    return (task.window > 0 && latest - week <= task.window ? latest : week) + lasts;
-}
-
-double costOfDoing(const VisitTask& task, int week, int latest) {
-    return task.cost + task.weekWasted * (latest - week);
-}
-
-std::optional<VisitPlan> cheapestPlan(const VisitQuestion& question) { return Searching(question).search(); }
-
-std::optional<VisitPlan> planWhenDue(const VisitQuestion& question) {
-    const auto weeks = static_cast<int>(question.weeks.size());
-    std::vector<int> latest;
-    for (const auto& task : question.tasks)
-        latest.push_back(task.latest);
-    VisitPlan plan;
-    for (int from = 0;;) {
-        // The last open week in which each may still be done; the earliest of them comes next.
-        int next = weeks;
-        std::vector<int> last(latest.size(), weeks);
-        for (std::size_t task = 0; task < latest.size(); ++task) {
-            if (latest[task] >= weeks)
-                continue;
-            int week = latest[task];
-            while (week >= from && !question.weeks[static_cast<std::size_t>(week)])
-                --week;
-            if (week < from)
-                return std::nullopt;
-            last[task] = week;
-            next = std::min(next, week);
-        }
-        if (next == weeks)
-            return plan;
-        PlannedVisit visit{next, {}, *question.weeks[static_cast<std::size_t>(next)]};
-        for (std::size_t task = 0; task < latest.size(); ++task)
-            if (last[task] == next) {
-                visit.covers.push_back(task);
-                visit.cost += costOfDoing(question.tasks[task], next, latest[task]);
-                latest[task] = latestAfter(question.tasks[task], next, latest[task]);
-            }
-        plan.cost += visit.cost;
-        plan.visits.push_back(std::move(visit));
-        from = next + 1;
+std::optional<VisitPlan> VisitSearch::cheapest(std::span<const double> stopCosts, double below) {
+    std::vector<double> own;
+    if (stopCosts.empty()) {
+        for (const auto& stop : m_question.stops)
+            own.push_back(stop.cost);
+        stopCosts = own;
     }
+    if (m_whenDue) {
+        double known = m_whenDue->weighed(m_question);
+        for (std::size_t stop = 0; stop < stopCosts.size(); ++stop)
+            for (const auto& visit : m_whenDue->visits)
+                if (visit.week == m_question.stops[stop].week && visit.station == m_question.stops[stop].station)
+                    known += stopCosts[stop] - m_question.stops[stop].cost;
+        below = std::min(below, known + 1e-9 * std::max(1.0, known));
+    }
+    return VisitSearching(*this, stopCosts, below).search();
 }
+
+std::optional<VisitPlan> cheapestPlan(const VisitQuestion& question) { return VisitSearch(question).cheapest(); }
 
 }

@@ -1,73 +1,93 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The visits of one balloon: in which weeks it goes to a station, and what each visit covers, at least cost, so that
-/// nothing is done later than the last week that it may be done in. Exact.
+/// The visits of one balloon: in which weeks it goes to which station, and what each visit covers, at least cost, so
+/// that nothing is done later than the last week that it may be done in. Exact.
 ///
-///     annual by week 9, a strength test by week 30, a visit 400, a week of life thrown away 5
-///     two visits 800, or one in week 9 that does both: 400 and 21 weeks of the test, 105: one visit
+///     annual by week 9, a strength test by week 30 of 26 weeks, a visit 400, its work 130
+///     two visits 800, or one in week 9 that does both: 400 and 21 of 26 weeks of the test, 105: one visit
 ///
-/// Weeks are plain numbers from 0; whoever asks makes them of dates. What use limits has as its last week the one by
-/// which it is used up with no more than the chance that the user takes (`UseAhead::reached`). A tolerance is never
-/// planned into: the last week is that of the limit.
+/// Best-first search over states (the week, and the due date of each task that runs) with a bound that never
+/// overestimates (A*: Hart, Nilsson and Raphael, IEEE Trans. Syst. Sci. Cybern. 4 (1968) 100-107, from memory): what it
+/// costs to go to a stop is split among the tasks, each task's cheapest visits as if it were alone at those costs are a
+/// table, and their sum is the bound. The split is moved, by subgradients, to where the sum is high (Lagrangean
+/// decomposition: Guignard and Kim, Math. Programming 39 (1987) 215-228, from memory). What is covered is not any set:
+/// a task that neither keeps a pattern nor counts for another is done at the last visit that serves, since life that is
+/// bought later lasts as long at least, and once more costs more than it could win. So of tasks that can be done at the
+/// same stops those are covered whose last weeks come first. `tests/forecast/visits` holds that against all sets.
 ///
-/// Best-first search over states (the week, and the last week of each task) with a bound that never overestimates: some
-/// task's own visits and work as if it were alone, and the work alone of the others (A*: Hart, Nilsson and Raphael,
-/// IEEE Trans. Syst. Sci. Cybern. 4 (1968) 100-107, from memory). What is taken from the queue first and is finished is
-/// the cheapest plan; of plans that cost the same the one with earlier states in their order is told, always the same
-/// one. At the end of the time nothing is asked of what is not due within it.
+/// Where nothing can be kept the plan is late by the fewest weeks, and says so. At the end of the time nothing is asked
+/// of what is not due within it.
 
-#include <cstddef>
-#include <optional>
+#include "forecast/visits/alike_tasks.h"
+
+#include <limits>
 #include <span>
-#include <vector>
 
 namespace crownring {
 
-struct VisitTask {
-    int latest = 0;         ///< the last week in which it may be done next
-    std::vector<int> lasts; ///< by the week in which it is done: how many weeks later it is due again, at least 1
-    int window = 0;         ///< done so many weeks or fewer before its last week the next counts from that week
-    double cost = 0;        ///< each time that it is done, 0 or more
-    double weekWasted = 0;  ///< for each week before its last one: life thrown away
-};
-
-struct VisitQuestion {
-    /// By week what going to the station costs, of the cheapest that is open; nothing where there is no visit: closed,
-    /// or kept free for flying.
-    std::vector<std::optional<double>> weeks;
-    std::vector<VisitTask> tasks; ///< at most `mostVisitTasks`
-    struct Pin {
-        std::size_t task = 0;
-        int week = 0; ///< in which it is done, whatever that costs
-    };
-    std::vector<Pin> pins;
-};
-inline constexpr std::size_t mostVisitTasks = 16;
-
-struct PlannedVisit {
-    int week = 0;
-    std::vector<std::size_t> covers; ///< tasks, in order
-    double cost = 0;                 ///< of going there, of the work and of what it throws away
-    bool operator==(const PlannedVisit&) const = default;
-};
-
-struct VisitPlan {
-    std::vector<PlannedVisit> visits;
-    double cost = 0;
-};
-
-/// When it is due again, done in `week`.
-[[nodiscard]] int latestAfter(const VisitTask& task, int week, int latest);
-/// What doing it then costs, without going there.
-[[nodiscard]] double costOfDoing(const VisitTask& task, int week, int latest);
-
-/// Nothing where no plan keeps all: something is due before any week that is open.
-/// @pre each `lasts` has as many figures as there are weeks, none below 1; costs are 0 or more; pins are within both
 [[nodiscard]] std::optional<VisitPlan> cheapestPlan(const VisitQuestion& question);
 
-/// What people do without a plan: each thing in the last open week in which it may be done, with whatever else is due
-/// in that very week. Pins are not looked at.
-[[nodiscard]] std::optional<VisitPlan> planWhenDue(const VisitQuestion& question);
+/// What people do without a plan: each thing in the last open week in which it may be done, at the cheapest station
+/// that does it, with whatever else is due in that very week. Pins are not looked at, and two stations may be gone to
+/// in one week.
+[[nodiscard]] VisitPlan planWhenDue(const VisitQuestion& question);
+
+/// One question, for many costs of going to its stops.
+class VisitSearch {
+public:
+    /// @param question must outlive it
+    explicit VisitSearch(const VisitQuestion& question);
+
+    /// Nothing where no plan is weighed below `below`, or a pin is in a week without a stop. Of its visits and of the
+    /// whole plan the costs are those of the question.
+    /// @param stopCosts of each stop instead of its own, none below 0; empty: its own
+    [[nodiscard]] std::optional<VisitPlan> cheapest(std::span<const double> stopCosts = {},
+                                                    double below = std::numeric_limits<double>::infinity());
+
+private:
+    friend class VisitSearching;
+    /// By week and due date: the least that one group costs from there on, as if it were alone.
+    struct Alone {
+        std::size_t dues = 0; ///< those within the time come first
+        std::vector<double> least;
+        [[nodiscard]] double from(int week, std::size_t place) const {
+            return place < dues ? least[static_cast<std::size_t>(week) * dues + place] : 0;
+        }
+    };
+    [[nodiscard]] Alone aloneOf(std::size_t group, std::span<const double> stopCosts) const;
+    /// Stops that its cheapest visits by that table go to.
+    [[nodiscard]] std::vector<std::size_t> stopsOf(std::size_t group, std::span<const double> stopCosts,
+                                                   const Alone& alone) const;
+    /// Tables of a split whose sum is high; the split is kept for the next time.
+    [[nodiscard]] std::vector<Alone> split(std::span<const double> stopCosts, double below);
+    [[nodiscard]] const VisitTask& taskOf(std::size_t group) const {
+        return m_question.tasks[m_groups[group].tasks.front()];
+    }
+
+    const VisitQuestion& m_question;
+    std::vector<TaskGroup> m_groups;
+    std::vector<std::uint64_t> m_doneAt; ///< by stop: groups that can be done there, a bit each
+    /// Of a group by week and due date within the time: what doing it costs beside going there, what it costs more
+    /// where it is paid for, and the due date that follows.
+    struct Doing {
+        double late = 0;
+        double work = 0;
+        std::size_t next = 0;
+    };
+    struct Steps {
+        std::vector<std::size_t> places; ///< of each due date: within the time its place among those, else their count
+        std::size_t within = 0;
+        std::vector<Doing> doing; ///< by week and place
+        std::vector<double> end;  ///< by place: where it is never done
+    };
+    [[nodiscard]] Steps stepsOf(std::size_t group) const;
+    std::vector<Steps> m_steps;
+    std::vector<Alone> m_work;                 ///< where going there costs nothing
+    bool m_isSplit = false;                    ///< by an earlier search
+    std::vector<std::uint64_t> m_served;       ///< by stop: with those that something done there counts for
+    std::vector<std::vector<double>> m_shares; ///< by group and stop: its part of what going there costs
+    std::optional<VisitPlan> m_whenDue;        ///< no cheapest plan costs more; nothing where it is none
+};
 
 }

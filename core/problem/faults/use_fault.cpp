@@ -61,6 +61,40 @@ FaultRow rowOf(UseFault fault) {
         return {"no-visit-planned", Code::UnknownReference};
     case UseFault::TooLong:
         return {"too-long", Code::BadValue};
+    case UseFault::PlanFileTooDeep:
+        return {"plan-file-too-deep", Code::BadJson};
+    case UseFault::PlanFileNotAnObject:
+        return {"plan-file-not-an-object", Code::BadJson};
+    case UseFault::PlanFileKeyTwice:
+        return {"plan-file-key-twice", Code::BadJson};
+    case UseFault::PlanFileValueNotAllowed:
+        return {"plan-file-value-not-allowed", Code::BadValue};
+    case UseFault::PlanFileKeyMissing:
+        return {"plan-file-key-missing", Code::MissingKey};
+    case UseFault::PlanFileKeyNotAllowed:
+        return {"plan-file-key-not-allowed", Code::UnknownKey};
+    case UseFault::PlanFileNotOfThisKind:
+        return {"plan-file-not-of-this-kind", Code::BadValue};
+    case UseFault::PlanFileCannotBeChecked:
+        return {"plan-file-cannot-be-checked", Code::BadValue};
+    case UseFault::DaysTurnedRound:
+        return {"days-turned-round", Code::BadValue};
+    case UseFault::StationTwice:
+        return {"station-twice", Code::BadValue};
+    case UseFault::NoStationOfThatName:
+        return {"no-station-of-that-name", Code::UnknownReference};
+    case UseFault::PinOfNoBalloon:
+        return {"pin-of-no-balloon", Code::UnknownReference};
+    case UseFault::PinOutsidePlan:
+        return {"pin-outside-plan", Code::BadUse};
+    case UseFault::PinWhereClosed:
+        return {"pin-where-closed", Code::BadUse};
+    case UseFault::PinTwice:
+        return {"pin-twice", Code::BadUse};
+    case UseFault::PinsTooMany:
+        return {"pins-too-many", Code::BadUse};
+    case UseFault::NotARisk:
+        return {"not-a-risk", Code::BadUse};
     }
     return {};
 }

@@ -35,7 +35,24 @@ enum class UseFault : std::uint8_t {
     NotAFlight,     ///< %1: as written
     NotALetter,     ///< of no visit that is planned
     NoVisitPlanned, ///< %1: its id
-    TooLong,        ///< %1, %2: how many letters there are, and may be
+    TooLong,      ///< %1, %2: how many letters there are, and may be
+    PlanFileTooDeep, ///< this one to the last: of files of stations and of pins
+    PlanFileNotAnObject,
+    PlanFileKeyTwice,
+    PlanFileValueNotAllowed, ///< %1: what may stand there
+    PlanFileKeyMissing,      ///< %1: what may stand there
+    PlanFileKeyNotAllowed,   ///< %1: what may stand there
+    PlanFileNotOfThisKind,
+    PlanFileCannotBeChecked, ///< %1: what the checker says
+    DaysTurnedRound,         ///< %1, %2: the first day and the last
+    StationTwice,            ///< %1: its name
+    NoStationOfThatName,     ///< %1: its name
+    PinOfNoBalloon,          ///< %1: the registration
+    PinOutsidePlan,          ///< %1, %2: the first Monday and the last of the plan
+    PinWhereClosed,          ///< %1: the Monday of the week
+    PinTwice,                ///< %1: the balloon, %2: the Monday
+    PinsTooMany,             ///< %1: the station, %2: the Monday, %3: how many it takes
+    NotARisk,
 };
 [[nodiscard]] FaultRow rowOf(UseFault fault);
 
