@@ -344,7 +344,8 @@ private slots:
         QCOMPARE(proposal.flight.balloon, proposal.balloon);
         QCOMPARE(proposal.by, std::string("pilot 22"));
         QCOMPARE(proposal.note, std::string());
-        QCOMPARE(proposal.flight.track, std::optional(TrackSource{"evening.igc", 2, false, false}));
+        const Metres highest(std::round(preview.flights[0].highest));
+        QCOMPARE(proposal.flight.track, std::optional(TrackSource{"evening.igc", 2, false, false, highest}));
         QCOMPARE(spoken(sourceOf(proposal.flight)), std::string("from track evening.igc, 2 fixes skipped"));
         QVERIFY(std::abs(preview.flights[0].highest - (412 - 47 + 620)) < 10);
         QCOMPARE(previewTrack(made.igc({}), "t.igc", Registration("QE-RYE"))->proposals[0].balloon,

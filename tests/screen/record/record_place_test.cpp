@@ -47,7 +47,7 @@ private slots:
         place.showMore();
         QTRY_COMPARE_WITH_TIMEOUT(place.journal()->count(), 200, 30'000);
         place.setKind(QStringLiteral("event.reported"));
-        QTRY_COMPARE_WITH_TIMEOUT(place.journal()->count(), 5, 30'000);
+        QTRY_COMPARE_WITH_TIMEOUT(place.journal()->count(), 8, 30'000);
         place.setWords(QStringLiteral("no such words"));
         QTRY_COMPARE_WITH_TIMEOUT(place.journal()->count(), 0, 30'000);
     }
