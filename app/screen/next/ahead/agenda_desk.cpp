@@ -4,10 +4,10 @@
 #include "answers/forecast/visit_outlook.h"
 #include "measure/duration_text.h"
 #include "screen/desk/due_model.h"
+#include "words/ahead/visit_words.h"
 #include "words/border.h"
 #include "words/in_full.h"
 #include "words/sentence.h"
-#include "words/visit_words.h"
 #include "words/words.h"
 
 #include <algorithm>
@@ -141,8 +141,9 @@ void AgendaDesk::showWeekend() {
         auto why = tr("nothing is fitted");
         if (then.check && !then.check->verdict.reasons.empty()) {
             const auto& reasons = then.check->verdict.reasons;
-            why = reasonText(reasons.front(), {});
-            if (reasons.size() > 1)
+            const bool isWhole = reasons.front().kind != RigUpReason::Kind::Incomplete;
+            why = isWhole ? reasonText(reasons.front(), {}) : tr("what is fitted is no whole balloon");
+            if (isWhole && reasons.size() > 1)
                 why = tr("%1 (and %n more)", nullptr, static_cast<int>(reasons.size()) - 1).arg(why);
         }
         if (!then.flies.empty()) {
