@@ -3,10 +3,10 @@
 
 #include "registry/flight_said.h"
 #include "rules/programme/programme.h"
+#include "words/ahead/plan_sentences.h"
 #include "words/bench_sentences.h"
 #include "words/border.h"
 #include "words/key_words.h"
-#include "words/plan_sentences.h"
 #include "words/problem_words.h"
 #include "words/sentence.h"
 #include "words/words.h"

@@ -45,27 +45,6 @@ Item {
                     soft: true
                     font.pixelSize: Theme.textSmall
                 }
-                Label {
-                    width: parent.width
-                    visible: pane.desk.mayNot.length > 0
-                    topPadding: Theme.snug
-                    text: qsTr("May not")
-                    font.bold: true
-                }
-                Repeater {
-                    model: pane.desk.mayNot
-                    Label {
-                        required property string modelData
-                        width: column.inner
-                        text: modelData
-                    }
-                }
-                Label {
-                    width: parent.width
-                    visible: pane.desk.notChecked > 0
-                    text: qsTr("%n balloons more: call some your own to look at those.", "", pane.desk.notChecked)
-                    soft: true
-                }
             }
             Column {
                 width: column.inner
@@ -155,6 +134,29 @@ Item {
                     text: qsTr("Supposed only: nothing is written.")
                     soft: true
                     font.pixelSize: Theme.textSmall
+                }
+            }
+            Column {
+                width: column.inner
+                visible: pane.desk.mayNot.length > 0 || pane.desk.notChecked > 0
+                spacing: Theme.tight
+                Heading {
+                    width: parent.width
+                    text: qsTr("May not")
+                }
+                Repeater {
+                    model: pane.desk.mayNot
+                    Label {
+                        required property string modelData
+                        width: column.inner
+                        text: modelData
+                    }
+                }
+                Label {
+                    width: parent.width
+                    visible: pane.desk.notChecked > 0
+                    text: qsTr("%n balloons more: call some your own to look at those.", "", pane.desk.notChecked)
+                    soft: true
                 }
             }
         }
@@ -249,11 +251,28 @@ Item {
         footer: Caution {
             width: rows.width
         }
+        // What stands over the rows grows once it is there; until somebody scrolls it is looked at from its beginning.
+        property bool scrolled: false
+        onMovementStarted: rows.scrolled = true
+        onOriginYChanged: {
+            if (!rows.scrolled)
+                toTop.restart();
+        }
+        onContentHeightChanged: {
+            if (!rows.scrolled)
+                toTop.restart();
+        }
         onOpened: index => rows.choose(String(pane.desk.agenda.data(pane.desk.agenda.index(index, 0), AgendaModel.EntryRole)))
 
         function choose(entry: string) {
+            rows.scrolled = true;
             pane.chosen = pane.chosen === entry ? "" : entry;
         }
+    }
+    Timer {
+        id: toTop
+        interval: 0
+        onTriggered: rows.positionViewAtBeginning()
     }
     EmptyPlace {
         anchors.fill: parent

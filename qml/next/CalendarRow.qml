@@ -35,7 +35,9 @@ Line {
 
     signal moved(days: int)
 
-    height: (row.phone ? words.implicitHeight + (row.table ? 0 : 32) : Math.max(Theme.touch, words.implicitHeight)) + 2 * Theme.snug
+    topPadding: row.phone ? Theme.snug : Theme.tight
+    bottomPadding: row.topPadding
+    height: (row.phone ? words.implicitHeight + (row.table ? 0 : 32) : Math.max(Theme.touch - 2 * Theme.tight, words.implicitHeight)) + 2 * row.topPadding
     Accessible.name: row.spoken
     Accessible.description: row.visit ? qsTr("Left and right move it by a day, with Shift by a week.") : ""
 
@@ -65,7 +67,7 @@ Line {
                 text: row.title
                 font.bold: row.sort !== 1
                 elide: Text.ElideRight
-                maximumLineCount: 2
+                maximumLineCount: row.phone ? 2 : 1
                 Accessible.ignored: true
             }
             Label {
@@ -74,7 +76,7 @@ Line {
                 soft: true
                 font.pixelSize: Theme.textSmall
                 elide: Text.ElideRight
-                maximumLineCount: 2
+                maximumLineCount: 1
                 Accessible.ignored: true
             }
         }

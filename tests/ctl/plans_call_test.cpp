@@ -54,6 +54,8 @@ constexpr const char* plans =
 {"entry":"visit.planned","id":"visit","on":"2025-12-31","balloon":"QE-ONE","station":"Station of the tests","from":"2026-03-02","to":"2026-03-06","covers":[{"item":"E1","requirement":"hours"},{"item":"B1","requirement":"year"}]}
 )";
 
+constexpr const char* moved =
+    R"({"entry":"entry.corrected","on":"2026-01-01","replaces":"visit","with":{"from":"2026-02-09","to":"2026-02-11"}})";
 constexpr const char* takenBack =
     R"({"entry":"entry.voided","on":"2025-12-31","voids":"sat","reason":"rain"}
 {"entry":"entry.voided","on":"2025-12-31","voids":"sun","reason":"rain"}
@@ -156,6 +158,42 @@ private slots:
         QCOMPARE(before, expected);
         const auto text = ctl({"agenda", "--on", "2025-12-31", "--to", "2026-03-31"}).out;
         QVERIFY(text.contains("is due before it: Every year of C1, R1, 2026-02-28 (not covered by it)"));
+    }
+    /// RFC 5545 3.8.4.7: the UID stays when the visit is moved, so that a calendar that reads it again updates.
+    void whatIsPlannedStandsInCalendarsUnderTheNameOfItsEntry() {
+        QCOMPARE(ctl({"calendar", "--on", "2025-12-31", "--out", path("c.ics")}).code, 0);
+        QFile before(path("c.ics"));
+        QVERIFY(before.open(QIODevice::ReadOnly));
+        const auto text = before.readAll();
+        for (const auto* line : {"UID:visit-planned.visit@crownring", "DTSTART;VALUE=DATE:20260302",
+                                 "DTEND;VALUE=DATE:20260307", "UID:flight-planned.sat@crownring"})
+            QVERIFY2(text.contains(line), line);
+        QCOMPARE(ctl({"post", "-"}, moved).code, 0);
+        QCOMPARE(ctl({"calendar", "--on", "2026-01-01", "--out", path("c.ics"), "--force"}).code, 0);
+        QFile after(path("c.ics"));
+        QVERIFY(after.open(QIODevice::ReadOnly));
+        const auto again = after.readAll();
+        QVERIFY(again.contains("UID:visit-planned.visit@crownring") && again.contains("DTSTART;VALUE=DATE:20260209"));
+        QCOMPARE(ctl({"calendar", "--on", "2025-12-31", "--months", "3", "--out", path("c.csv")}).code, 0);
+        QFile table(path("c.csv"));
+        QVERIFY(table.open(QIODevice::ReadOnly));
+        QVERIFY(table.readAll().contains("2026-02-09,2026-02-11,visit,QE-ONE,,Visit to Station of the tests"));
+    }
+    /// What comes and what is wanted, and nothing that happens to be due besides.
+    void aLetterIsOpenedAsAnInspection() {
+        const auto letter = ctl({"letter", "visit", "--on", "2025-12-31"}).out;
+        QVERIFY(letter.contains("Every 100 hours") && letter.contains("Station of the tests") &&
+                letter.contains("97:10"));
+        QCOMPARE(ctl({"letter", "visit", "--on", "2025-12-31", "--out", path("l.json")}).code, 0);
+        const auto opened = ctl({"inspection", "open", "--letter", path("l.json"), "--visit", "part-ml-inspection",
+                                 "--by", "A", "--on", "2026-01-02"});
+        QVERIFY2(opened.code == 0, opened.err.constData());
+        const json wanted{{{"item", "E1"}, {"requirement", "hours"}}, {{"item", "B1"}, {"requirement", "year"}}};
+        QCOMPARE(opened.document()["work"], wanted);
+        QCOMPARE(ctl({"letter", "no-such-visit", "--on", "2025-12-31"}).code, 2);
+        QCOMPARE(
+            ctl({"inspection", "open", "--letter", path("p.json"), "--visit", "part-ml-inspection", "--by", "A"}).code,
+            2);
     }
     void aWinterPauseMovesWhatUseMakesDue() {
         QCOMPARE(ctl({"post", "-"}, takenBack).code, 0);

@@ -316,7 +316,7 @@ WORDS_OF_OTHERS = {
     "core/bench/release/release_text.cpp": "statements as 14 CFR and Part-ML prescribe them, and where they stand",
     "core/bench/release/statement.cpp": "what fills the places of a statement, in its language",
     "core/exchange/log/log_heading.cpp": "what people call the columns of their logs, in four languages",
-    "core/record/kinds": "what stands under the keys of an entry, key by key", "core/record/kinds/parts": "the same", "core/record/kinds/directives": "the same",
+    "core/record/kinds": "what stands under the keys of an entry, key by key", "core/record/kinds/parts": "the same", "core/record/kinds/directives": "the same", "core/record/kinds/plans": "the same",
     "core/registry/clock.cpp": "two figures as the projections of existing records hold them",
     "core/rules/programme/document_schema.cpp": "what the schema checker writes, to find the key that it means",
     "core/gate/gate.cpp": "what each check is called, for developers", "core/writing/target.cpp": "how a file of SQLite begins",

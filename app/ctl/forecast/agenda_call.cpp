@@ -8,7 +8,7 @@
 #include "ctl/rig_up_answer.h"
 #include "measure/duration_text.h"
 #include "problem/faults/use_fault.h"
-#include "words/visit_words.h"
+#include "words/ahead/visit_words.h"
 
 #include <nlohmann/json.hpp>
 

@@ -9,7 +9,7 @@
 #include "exchange/calendar/calendar_text.h"
 #include "measure/duration_text.h"
 #include "paper/csv.h"
-#include "print/ahead_papers.h"
+#include "print/ahead/ahead_papers.h"
 #include "print/pdf.h"
 #include "problem/faults/use_fault.h"
 #include "rules/due/reckoned.h"

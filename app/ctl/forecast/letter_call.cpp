@@ -3,7 +3,7 @@
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "paper/document_text.h"
-#include "print/ahead_papers.h"
+#include "print/ahead/ahead_papers.h"
 #include "print/pdf.h"
 #include "words/spoken.h"
 #include "writing/write_out.h"

@@ -12,6 +12,30 @@
     </message>
 </context>
 <context>
+    <name>AgendaWords</name>
+    <message numerus="yes">
+        <source>Visit that covers %n requirements</source>
+        <translation>
+            <numerusform>Visit that covers %n requirement</numerusform>
+            <numerusform>Visit that covers %n requirements</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 (and %n more)</source>
+        <translation>
+            <numerusform>%1 (and %n more)</numerusform>
+            <numerusform>%1 (and %n more)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n requirements stand worse:</source>
+        <translation>
+            <numerusform>%1, %n requirement stands worse:</numerusform>
+            <numerusform>%1, %n requirements stand worse:</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>BenchSentences</name>
     <message numerus="yes">
         <source>Inspection %1 opened: %2, %n items</source>
@@ -357,30 +381,6 @@
         <translation>
             <numerusform>%n item goes over to %1, with its own clock and history.</numerusform>
             <numerusform>%n items go over to %1, each with its own clock and history.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>crownring::screen::AgendaDesk</name>
-    <message numerus="yes">
-        <source>Visit that covers %n requirements</source>
-        <translation>
-            <numerusform>Visit that covers %n requirement</numerusform>
-            <numerusform>Visit that covers %n requirements</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 (and %n more)</source>
-        <translation>
-            <numerusform>%1 (and %n more)</numerusform>
-            <numerusform>%1 (and %n more)</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1, %n requirements stand worse:</source>
-        <translation>
-            <numerusform>%1, %n requirement stands worse:</numerusform>
-            <numerusform>%1, %n requirements stand worse:</numerusform>
         </translation>
     </message>
 </context>

@@ -3,6 +3,7 @@
 /// The days to come and the calendar (issue 15), without a window: what they say of a small record, and that a visit is
 /// moved only once it was said what that means.
 
+#include "screen/form/form_hand.h"
 #include "screen/next/ahead/agenda_desk.h"
 #include "screen/next/ahead/calendar_desk.h"
 #include "screen/next/small_shed.h"
@@ -91,6 +92,39 @@ private slots:
         QVERIFY2(desk.proposal().contains(QStringLiteral("25 Nov")), qPrintable(desk.proposal()));
         desk.leaveIt();
         QVERIFY(desk.moving().isEmpty());
+    }
+    /// Balloon and hours are all that has to be said of a flight: it is planned for the coming Saturday.
+    void flightsAndVisitsArePlannedInTheirForms() {
+        m_shed.house.habits.setPerson(QStringLiteral("office"));
+        In<EntryForm> form(m_shed.house);
+        const auto save = [&] {
+            form.save();
+            return QTest::qWaitFor([&] { return !form.saving(); }, 20'000) && !form.isOpen();
+        };
+        form.begin(QStringLiteral("flight.planned"), QStringLiteral("QE-ONE"));
+        QCOMPARE(FormHand::field(form, "on").value, QStringLiteral("2026-11-28"));
+        FormHand::set(form, "on", "2026-12-05");
+        FormHand::set(form, "minutes", "1:05");
+        QVERIFY2(save(), qPrintable(form.problem()));
+        form.begin(QStringLiteral("visit.planned"), QStringLiteral("QE-ONE"));
+        FormHand::set(form, "station", "Another shed");
+        FormHand::set(form, "from", "2027-02-01");
+        FormHand::set(form, "to", "2027-02-03");
+        const auto& works = FormHand::field(form, "covers").choices;
+        QCOMPARE(works.size(), std::size_t{5});
+        form.toggle(FormHand::rowOf(form, "covers"), works.front().value);
+        QVERIFY2(save(), qPrintable(form.problem()));
+        auto planned = m_shed.house.desk.ask([](Record& record) {
+            return plannedFrom(record, *CivilDate::parse("2026-12-04"), *CivilDate::parse("2026-11-25"));
+        });
+        planned.waitForFinished();
+        const auto told = planned.result();
+        QVERIFY(told.has_value());
+        QCOMPARE(told->flights.back().flight.use.minutes, Minutes(65));
+        const auto& visit = told->visits.back().visit;
+        QCOMPARE(visit.station, std::string("Another shed"));
+        QCOMPARE(visit.covers.size(), std::size_t{1});
+        QCOMPARE(visit.covers.front().requirement, RequirementId("hundred"));
     }
 };
 

@@ -4,11 +4,13 @@
 #include "answers/forecast/visit_outlook.h"
 #include "measure/duration_text.h"
 #include "screen/desk/due_model.h"
+#include "words/ahead/visit_words.h"
 #include "words/border.h"
 #include "words/in_full.h"
 #include "words/sentence.h"
-#include "words/visit_words.h"
 #include "words/words.h"
+
+#include <QCoreApplication>
 
 #include <algorithm>
 
@@ -17,6 +19,11 @@ namespace crownring::screen {
 using namespace words;
 
 namespace {
+
+/// Whose words those are that count.
+struct AgendaWords {
+    Q_DECLARE_TR_FUNCTIONS(AgendaWords)
+};
 
 /// "Annual inspection, envelope ENV-101: 3 days past"
 QString reasonText(const RigUpReason& reason, const PlannedFlight& flight) {
@@ -61,7 +68,7 @@ AgendaLine lineOf(const VisitAhead& ahead, const VisitOutlook& outlook, CivilDat
         inward(ahead.stated.id.text()),
         daysText(ahead.visit.from, ahead.visit.to, on),
         AgendaDesk::tr("%1 at %2").arg(inward(ahead.visit.balloon.text()), inward(ahead.visit.station)),
-        AgendaDesk::tr("Visit that covers %n requirements", nullptr, static_cast<int>(ahead.visit.covers.size())),
+        AgendaWords::tr("Visit that covers %n requirements", nullptr, static_cast<int>(ahead.visit.covers.size())),
         {},
         true,
         true};
@@ -141,9 +148,10 @@ void AgendaDesk::showWeekend() {
         auto why = tr("nothing is fitted");
         if (then.check && !then.check->verdict.reasons.empty()) {
             const auto& reasons = then.check->verdict.reasons;
-            why = reasonText(reasons.front(), {});
-            if (reasons.size() > 1)
-                why = tr("%1 (and %n more)", nullptr, static_cast<int>(reasons.size()) - 1).arg(why);
+            const bool isWhole = reasons.front().kind != RigUpReason::Kind::Incomplete;
+            why = isWhole ? reasonText(reasons.front(), {}) : tr("what is fitted is no whole balloon");
+            if (isWhole && reasons.size() > 1)
+                why = AgendaWords::tr("%1 (and %n more)", nullptr, static_cast<int>(reasons.size()) - 1).arg(why);
         }
         if (!then.flies.empty()) {
             mayFly += tr("%1 (only %2)").arg(name, dayText(then.flies.front(), m_sheet->on));
@@ -230,7 +238,7 @@ void AgendaDesk::take(const Supposed& supposed, const SupposedFlight& flight) {
                                dayText(flight.on, m_sheet ? m_sheet->on : flight.on));
     const auto count = static_cast<int>(supposed.makes.size());
     m_answer = count == 0 ? tr("%1, nothing more is due by it.").arg(what)
-                          : tr("%1, %n requirements stand worse:", nullptr, count).arg(what);
+                          : AgendaWords::tr("%1, %n requirements stand worse:", nullptr, count).arg(what);
     std::vector<ReasonLine> lines;
     for (const auto& made : supposed.makes)
         lines.push_back(noteLine(*made.after));

@@ -4,8 +4,8 @@
 #include "acts/post.h"
 #include "answers/forecast/visit_outlook.h"
 #include "screen/next/ahead/agenda_model.h"
+#include "words/ahead/visit_words.h"
 #include "words/border.h"
-#include "words/visit_words.h"
 #include "words/words.h"
 
 #include <QDate>

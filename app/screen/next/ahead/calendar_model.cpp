@@ -5,9 +5,9 @@
 #include "rules/due/reckoned.h"
 #include "screen/desk/due_model.h"
 #include "screen/next/ahead/agenda_model.h"
+#include "words/ahead/visit_words.h"
 #include "words/border.h"
 #include "words/sentence.h"
-#include "words/visit_words.h"
 #include "words/words.h"
 
 #include <algorithm>

@@ -5,7 +5,7 @@
 #include "answers/forecast/station_letter.h"
 #include "paper/csv.h"
 #include "paper/document_text.h"
-#include "print/ahead_papers.h"
+#include "print/ahead/ahead_papers.h"
 #include "rules/due/reckoned.h"
 #include "screen/desk/papers/paper_file.h"
 #include "screen/next/ahead/calendar_desk.h"

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "print/ahead_papers.h"
+#include "print/ahead/ahead_papers.h"
 
 #include "measure/duration_text.h"
 #include "rules/due/reckoned.h"
+#include "words/ahead/visit_words.h"
 #include "words/sentence.h"
-#include "words/visit_words.h"
 #include "words/words.h"
 
 #include <QtCore/QCoreApplication>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "words/visit_words.h"
+#include "words/ahead/visit_words.h"
 
 #include "words/border.h"
 #include "words/sentence.h"
