@@ -46,7 +46,7 @@ struct WorkWhy {
     std::optional<PlannedRow> with{}; ///< what cannot wait, or what it goes with
 };
 
-struct PlannedWork {
+struct PlacedWork {
     PlannedRow row;
     WorkWhy why;
 };
@@ -55,7 +55,7 @@ struct PlannedStay {
     std::string station;
     CivilDate week; ///< its Monday
     Registration balloon;
-    std::vector<PlannedWork> covers;
+    std::vector<PlacedWork> covers;
     double cost = 0;
     bool isPinned = false;
 };
