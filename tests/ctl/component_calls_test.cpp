@@ -107,15 +107,15 @@ private slots:
         QVERIFY(ctl({"pool", "--kind", "envelope", "--on", "2022-06-30"}).out.contains(said)); // it was never fitted
     }
     void whatHappensTodayCarriesTheTimeAndItsPaperIsOne() {
-        const auto now = QDateTime::currentDateTimeUtc();
-        const auto yesterday = now.date().addDays(-1).toString(Qt::ISODate);
+        const auto yesterday = QDateTime::currentDateTimeUtc().date().addDays(-1).toString(Qt::ISODate);
         QCOMPARE(ctl({"send", "--items", "C2", "--to", "Test House", "--on", yesterday}).code, 0);
         const auto back = ctl({"return", "--items", "C2", "--requirement", "dot.requalification", "--method",
                                "external-visual", "--ref", "T 7", "--signatory", "T. Ester", "--licence", "A 123"});
         QVERIFY2(back.code == 0, back.err.constData());
+        const auto then = QDateTime::currentDateTimeUtc().addSecs(60);
         const auto kept = ctl({"post", "-"}, R"({"entry":"item.state","item":"C2","state":"quarantined","on":")" +
-                                                 now.date().toString(Qt::ISODate).toUtf8() + R"(","time":")" +
-                                                 now.toString(QStringLiteral("HH:mm")).toUtf8() + R"(Z"})");
+                                                 then.date().toString(Qt::ISODate).toUtf8() + R"(","time":")" +
+                                                 then.toString(QStringLiteral("HH:mm")).toUtf8() + R"(Z"})");
         QVERIFY2(kept.code == 0, kept.err.constData());
         const auto rows = ctl({"due", "--item", "C2", "--json"}).document()["rows"];
         for (const auto& row : rows)

@@ -113,7 +113,8 @@ private:
             about);
     }
 
-    /// Every seventh line with a finding of some length; of the cylinders the second by another.
+    /// Every seventh line with a finding of some length; the second of the cylinders, and what wants a second look, by
+    /// another.
     void settle() {
         const auto draft = shop.draft(Shop::signing()).file;
         std::string text;
@@ -125,7 +126,7 @@ private:
             };
             const bool asked = !isFlown(work.line->id) &&
                                (!work.line->isTest() || std::ranges::any_of(work.line->readings, isLimited));
-            const bool other = work.item && work.item->id == ItemId("C2");
+            const bool other = isSecondLook(work.line->id) || (work.item && work.item->id == ItemId("C2"));
             text += R"({"entry":"line.settled","on":"2026-06-01","line":")" + work.line->id + R"(","by":")" +
                     (other ? "Ben Ash" : "Ada Rhos") + R"(","state":")" +
                     (asked ? "done" : R"(not-applicable","why":"not-asked","page":"Manual 77, 6)") + '"';

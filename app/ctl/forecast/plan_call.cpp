@@ -3,7 +3,7 @@
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "problem/faults/use_fault.h"
-#include "words/plan_words.h"
+#include "words/ahead/plan_words.h"
 #include "words/sentence.h"
 
 #include <nlohmann/json.hpp>

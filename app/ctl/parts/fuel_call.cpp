@@ -30,17 +30,18 @@ int run(const FuelOptions& options, const Common& common) {
     const auto& fuel = *told;
     const bool isWeighed = !fuel || fuel->unit == FuelTold::Unit::Kilograms;
     if (options.json) {
-        nlohmann::ordered_json answer{{"balloon", options.balloon},
-                    {"on", record.on.iso()},
-                    {"unit", fuel ? nlohmann::ordered_json(isWeighed ? "kg/h" : "l/h") : nlohmann::ordered_json()},
-                    {"flights", fuel ? fuel->flights : 0},
-                    {"alike", nlohmann::ordered_json()},
-                    {"before", nlohmann::ordered_json()},
-                    {"lately", nlohmann::ordered_json()},
-                    {"rise", nlohmann::ordered_json()},
-                    {"interval", nlohmann::ordered_json()},
-                    {"raised", nlohmann::ordered_json()},
-                    {"reported", fuel && fuel->isReported}};
+        nlohmann::ordered_json answer{
+            {"balloon", options.balloon},
+            {"on", record.on.iso()},
+            {"unit", fuel ? nlohmann::ordered_json(isWeighed ? "kg/h" : "l/h") : nlohmann::ordered_json()},
+            {"flights", fuel ? fuel->flights : 0},
+            {"alike", nlohmann::ordered_json()},
+            {"before", nlohmann::ordered_json()},
+            {"lately", nlohmann::ordered_json()},
+            {"rise", nlohmann::ordered_json()},
+            {"interval", nlohmann::ordered_json()},
+            {"raised", nlohmann::ordered_json()},
+            {"reported", fuel && fuel->isReported}};
         if (fuel && fuel->rise) {
             const auto& rise = *fuel->rise;
             answer["alike"] = rise.alike;

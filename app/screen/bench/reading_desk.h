@@ -61,7 +61,7 @@ class ReadingDesk : public QObject {
     Q_PROPERTY(QString warmth READ warmth WRITE setWarmth NOTIFY changed FINAL) ///< degrees Celsius
     Q_PROPERTY(bool asksSeconds READ asksSeconds NOTIFY changed FINAL)
     Q_PROPERTY(bool asksWarmth READ asksWarmth NOTIFY changed FINAL)
-    Q_PROPERTY(bool asksWay READ asksWay NOTIFY changed FINAL)     ///< how leaks were looked for
+    Q_PROPERTY(bool asksWay READ asksWay NOTIFY changed FINAL)         ///< how leaks were looked for
     Q_PROPERTY(QString way READ way WRITE setWay NOTIFY changed FINAL) ///< "soap", "pressure-decay" or not written
     /// What propane at rest presses at `warmth`, where the fuel presses what is read; empty where that is not written.
     Q_PROPERTY(QString pressed READ pressed NOTIFY changed FINAL)

@@ -79,9 +79,7 @@ QString ReadingDesk::placeMissing() const {
 
 bool ReadingDesk::asksWay() const { return quantity() && quantity()->traits.held && quantity()->traits.gauge; }
 bool ReadingDesk::asksSeconds() const { return quantity() && (quantity()->traits.placed || asksWay()); }
-bool ReadingDesk::asksWarmth() const {
-    return quantity() && (quantity()->traits.placed || quantity()->traits.fuelled);
-}
+bool ReadingDesk::asksWarmth() const { return quantity() && (quantity()->traits.placed || quantity()->traits.fuelled); }
 
 TestCircumstances ReadingDesk::circumstances() const {
     TestCircumstances circumstances;

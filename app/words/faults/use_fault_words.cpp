@@ -102,17 +102,14 @@ Sources sourcesOf(UseFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "this key stands twice in one object"),
                 QT_TRANSLATE_NOOP("Problem", "keep one of them")};
     case UseFault::PlanFileValueNotAllowed:
-        return {QT_TRANSLATE_NOOP("Problem", "this value cannot stand here"),
-                QT_TRANSLATE_NOOP("Problem", "give %1")};
+        return {QT_TRANSLATE_NOOP("Problem", "this value cannot stand here"), QT_TRANSLATE_NOOP("Problem", "give %1")};
     case UseFault::PlanFileKeyMissing:
         return {QT_TRANSLATE_NOOP("Problem", "a key that must stand here is missing"),
                 QT_TRANSLATE_NOOP("Problem", "give %1")};
     case UseFault::PlanFileKeyNotAllowed:
-        return {QT_TRANSLATE_NOOP("Problem", "no such key can stand here"),
-                QT_TRANSLATE_NOOP("Problem", "give %1")};
+        return {QT_TRANSLATE_NOOP("Problem", "no such key can stand here"), QT_TRANSLATE_NOOP("Problem", "give %1")};
     case UseFault::PlanFileNotOfThisKind:
-        return {QT_TRANSLATE_NOOP("Problem", "this is no such file"),
-                QT_TRANSLATE_NOOP("Problem", "see its schema")};
+        return {QT_TRANSLATE_NOOP("Problem", "this is no such file"), QT_TRANSLATE_NOOP("Problem", "see its schema")};
     case UseFault::PlanFileCannotBeChecked:
         return {QT_TRANSLATE_NOOP("Problem", "this cannot be checked: %1"),
                 QT_TRANSLATE_NOOP("Problem", "see its schema")};
@@ -132,13 +129,15 @@ Sources sourcesOf(UseFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "the plan's weeks begin on %1 and the last on %2; this is none of them"),
                 QT_TRANSLATE_NOOP("Problem", "name a day within them, or leave the pin out")};
     case UseFault::PinWhereClosed:
-        return {QT_TRANSLATE_NOOP("Problem", "there is no visit in the week of %1: it is closed, or kept free for flying"),
-                QT_TRANSLATE_NOOP("Problem", "name another week or station, or open it in the file of stations")};
+        return {
+            QT_TRANSLATE_NOOP("Problem", "there is no visit in the week of %1: it is closed, or kept free for flying"),
+            QT_TRANSLATE_NOOP("Problem", "name another week or station, or open it in the file of stations")};
     case UseFault::PinTwice:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is pinned to two stations in the week of %2"),
                 QT_TRANSLATE_NOOP("Problem", "keep one of the pins")};
     case UseFault::PinsTooMany:
-        return {QT_TRANSLATE_NOOP("Problem", "more balloons are pinned to '%1' in the week of %2 than the %3 that it takes"),
+        return {QT_TRANSLATE_NOOP("Problem",
+                                  "more balloons are pinned to '%1' in the week of %2 than the %3 that it takes"),
                 QT_TRANSLATE_NOOP("Problem", "move one of them")};
     case UseFault::NotARisk:
         return {QT_TRANSLATE_NOOP("Problem", "this is no chance to take"),

@@ -70,16 +70,16 @@ private:
             });
             auto least = cheapestPlan(pinned);
             auto alone = m_searches[balloon].cheapest();
-            if (!least || !alone)
+            if (!least)
                 return false;
             for (const auto& visit : least->visits) {
                 const auto place = placeOf(visit.station, visit.week);
                 if (++taken[place] > m_question.atOnce[visit.station][static_cast<std::size_t>(visit.week)])
                     return false;
             }
-            m_bound += alone->weighed(m_question.balloons[balloon]);
+            m_bound += alone.bound;
+            add(balloon, alone.plan ? std::move(*alone.plan) : *least);
             add(balloon, std::move(*least));
-            add(balloon, std::move(*alone));
         }
         return true;
     }
@@ -99,15 +99,10 @@ private:
                 const double before = prices.balloon[balloon];
                 const double below = before - 1e-7 * std::max(1.0, std::abs(before));
                 auto cheaper = m_searches[balloon].cheapest(costs, below);
-                if (!cheaper) {
-                    bound += below;
+                bound += std::min(cheaper.bound, before);
+                if (!cheaper.plan)
                     continue;
-                }
-                double priced = cheaper->weighed(m_question.balloons[balloon]);
-                for (const auto& visit : cheaper->visits)
-                    priced += prices.place[placeOf(visit.station, visit.week)];
-                bound += std::min(priced, before);
-                add(balloon, std::move(*cheaper));
+                add(balloon, std::move(*cheaper.plan));
                 isNew = true;
             }
             m_bound = std::max(m_bound, bound);
@@ -120,7 +115,7 @@ private:
         FleetPlan plan;
         const auto chosen = m_choice.whole(wholeEnough);
         for (std::size_t balloon = 0; balloon < m_searches.size(); ++balloon) {
-            plan.plans.push_back(m_plans[chosen.empty() ? 2 * balloon : chosen[balloon]]);
+            plan.plans.push_back(m_plans[chosen.empty() ? 2 * balloon + 1 : chosen[balloon]]);
             plan.cost += plan.plans.back().cost;
             plan.late += plan.plans.back().late;
         }

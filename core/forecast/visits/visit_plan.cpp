@@ -65,7 +65,8 @@ public:
         chooseStops();
     }
 
-    std::optional<VisitPlan> search() {
+    VisitSearch::Found search() {
+        const double below = m_below;
         State first;
         first.due.assign(m_groups.size(), 0);
         reach({first});
@@ -73,18 +74,23 @@ public:
             const auto [bound, week, cost, node] = m_open.top();
             m_open.pop();
             if (bound >= m_below)
-                return std::nullopt;
+                break;
             if (week == finished)
-                return planTo(node);
+                return {planTo(node), bound};
             if (cost > m_reached[m_known.at(m_reached[node].state)].cost)
                 continue;
             goOn(node);
+            if (isEnded())
+                return {m_best ? std::optional(planTo(*m_best)) : std::nullopt, bound};
         }
-        return std::nullopt;
+        return {std::nullopt, below};
     }
 
 private:
     static constexpr int finished = -1;
+
+    /// Then what stands open is no longer looked at.
+    [[nodiscard]] bool isEnded() const { return m_tried >= mostTried; }
 
     /// Of the stops of a week that serve the same the cheapest.
     void chooseStops() {
@@ -141,6 +147,7 @@ private:
     }
 
     void reach(Reached reached) {
+        ++m_tried;
         const double bound = reached.cost + atLeast(reached.state.week, reached.state.due);
         if (bound >= m_below)
             return;
@@ -172,6 +179,7 @@ private:
                 end += m_visits[group].from(m_question.weeks, m_asked.m_steps[group].places[from.state.due[group]]);
             if (end < m_below) {
                 m_below = std::nextafter(end, unreached);
+                m_best = node;
                 m_open.push({end, finished, end, node});
             }
         }
@@ -217,6 +225,8 @@ private:
 
     /// Of each sort the groups whose last weeks come first: from those that may wait no longer up to all.
     void choose(const Going& going, const Reached& from, std::size_t sort, std::uint64_t covers) {
+        if (isEnded())
+            return;
         if (sort == m_sorts.size()) {
             if (covers != 0 || going.isPinned)
                 go(going, from, covers);
@@ -311,9 +321,13 @@ private:
                    std::tuple(other.bound, isOpen(other), -other.week, other.node);
         }
     };
+    static constexpr std::size_t mostTried = 30'000; ///< states
+
     const VisitSearch& m_asked;
     const VisitQuestion& m_question;
     const std::vector<TaskGroup>& m_groups;
+    std::size_t m_tried = 0;
+    std::optional<std::size_t> m_best; ///< after it nothing more is done
     double m_below;
     std::span<const double> m_stopCosts;
     std::vector<VisitSearch::Alone> m_visits;      ///< at split costs
@@ -326,24 +340,36 @@ private:
     std::priority_queue<Waiting, std::vector<Waiting>, std::greater<>> m_open;
 };
 
-std::optional<VisitPlan> VisitSearch::cheapest(std::span<const double> stopCosts, double below) {
+VisitSearch::Found VisitSearch::cheapest(std::span<const double> stopCosts, double below) {
     std::vector<double> own;
     if (stopCosts.empty()) {
         for (const auto& stop : m_question.stops)
             own.push_back(stop.cost);
         stopCosts = own;
     }
+    const VisitPlan* fallback = nullptr; ///< cheap enough as well
     if (m_whenDue) {
         double known = m_whenDue->weighed(m_question);
         for (std::size_t stop = 0; stop < stopCosts.size(); ++stop)
             for (const auto& visit : m_whenDue->visits)
                 if (visit.week == m_question.stops[stop].week && visit.station == m_question.stops[stop].station)
                     known += stopCosts[stop] - m_question.stops[stop].cost;
-        below = std::min(below, known + 1e-9 * std::max(1.0, known));
+        if (known < below) {
+            below = known + 1e-9 * std::max(1.0, known);
+            fallback = &*m_whenDue;
+        }
     }
-    return VisitSearching(*this, stopCosts, below).search();
+    auto found = VisitSearching(*this, stopCosts, below).search();
+    if (!found.plan && fallback)
+        found.plan = *fallback;
+    return found;
 }
 
-std::optional<VisitPlan> cheapestPlan(const VisitQuestion& question) { return VisitSearch(question).cheapest(); }
+std::optional<VisitPlan> cheapestPlan(const VisitQuestion& question) {
+    auto [plan, bound] = VisitSearch(question).cheapest();
+    if (plan)
+        plan->bound = bound;
+    return plan;
+}
 
 }

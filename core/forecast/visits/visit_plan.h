@@ -2,7 +2,8 @@
 #pragma once
 
 /// The visits of one balloon: in which weeks it goes to which station, and what each visit covers, at least cost, so
-/// that nothing is done later than the last week that it may be done in. Exact.
+/// that nothing is done later than the last week that it may be done in. Exact, unless the search comes to so many
+/// states that it is ended: then the best plan that was met, with the bound that was proven (`VisitPlan::bound`).
 ///
 ///     annual by week 9, a strength test by week 30 of 26 weeks, a visit 400, its work 130
 ///     two visits 800, or one in week 9 that does both: 400 and 21 of 26 weeks of the test, 105: one visit
@@ -39,11 +40,16 @@ public:
     /// @param question must outlive it
     explicit VisitSearch(const VisitQuestion& question);
 
-    /// Nothing where no plan is weighed below `below`, or a pin is in a week without a stop. Of its visits and of the
+    /// What was found, and what no plan at these costs is weighed less than.
+    struct Found {
+        std::optional<VisitPlan> plan;
+        double bound = 0;
+    };
+    /// No plan where none is weighed below `below`, or a pin is in a week without a stop. Of its visits and of the
     /// whole plan the costs are those of the question.
     /// @param stopCosts of each stop instead of its own, none below 0; empty: its own
-    [[nodiscard]] std::optional<VisitPlan> cheapest(std::span<const double> stopCosts = {},
-                                                    double below = std::numeric_limits<double>::infinity());
+    [[nodiscard]] Found cheapest(std::span<const double> stopCosts = {},
+                                 double below = std::numeric_limits<double>::infinity());
 
 private:
     friend class VisitSearching;

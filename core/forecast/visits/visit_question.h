@@ -87,6 +87,8 @@ struct VisitPlan {
     std::vector<PlannedVisit> visits;
     double cost = 0;
     int late = 0; ///< weeks in which something is past its last one, added up over the tasks
+    /// No plan is weighed less. Near what this one is weighed it is a cheapest one; far below, the search was ended.
+    double bound = 0;
     /// With what being late counts for.
     [[nodiscard]] double weighed(const VisitQuestion& question) const { return cost + question.lateWeek * late; }
 };

@@ -107,11 +107,24 @@ Result<bool> isLost(Books& books, const Fell& fell) {
     });
 }
 
+/// Of what an event could have fallen on.
+bool saysWhere(const Body& body) {
+    return std::holds_alternative<ItemFitted>(body) || std::holds_alternative<ItemRemoved>(body) ||
+           std::holds_alternative<FlightLogged>(body);
+}
+
+/// Asked first: what an entry said before its last amendment is told by all of them.
+Result<bool> isAnythingReported(Journal& journal) {
+    const auto lines =
+        journal.lines({.text = {}, .kind = std::string(kindName<EventReported>()), .before = {}, .limit = 1});
+    return lines.map([](const auto& all) { return !all.empty(); });
+}
+
 Findings judgedWhere(const Batch& batch, const Entry& entry, int line) {
     const auto root = amendedRoot(batch.journal, entry);
     if (!root)
         return tl::unexpected(root.error());
-    if (!*root || (*root)->unread)
+    if (!*root || (*root)->unread || !saysWhere((*root)->entry.body))
         return std::vector<Problem>{};
     const auto was = batch.journal.before(entry.id);
     if (!was)
@@ -139,6 +152,10 @@ Findings judgedWhere(const Batch& batch, const Entry& entry, int line) {
 
 Findings askFallenEvents(const Batch& batch) {
     std::vector<Problem> problems;
+    if (const auto reported = isAnythingReported(batch.journal); !reported)
+        return tl::unexpected(reported.error());
+    else if (!*reported)
+        return problems;
     for (const auto& [entry, line] : batch.entries) {
         auto found = judgedWhere(batch, entry, line);
         if (!found)

@@ -29,13 +29,13 @@ enum class UseFault : std::uint8_t {
     NotAWholeNumber,
     NotANumber,
     OnlyTried,
-    NoWork,         ///< %1: as written
-    DaysNotAhead,   ///< %1, %2: the first day and the last, %3: the most years
-    NotAPlan,       ///< %1: as written
-    NotAFlight,     ///< %1: as written
-    NotALetter,     ///< of no visit that is planned
-    NoVisitPlanned, ///< %1: its id
-    TooLong,      ///< %1, %2: how many letters there are, and may be
+    NoWork,          ///< %1: as written
+    DaysNotAhead,    ///< %1, %2: the first day and the last, %3: the most years
+    NotAPlan,        ///< %1: as written
+    NotAFlight,      ///< %1: as written
+    NotALetter,      ///< of no visit that is planned
+    NoVisitPlanned,  ///< %1: its id
+    TooLong,         ///< %1, %2: how many letters there are, and may be
     PlanFileTooDeep, ///< this one to the last: of files of stations and of pins
     PlanFileNotAnObject,
     PlanFileKeyTwice,

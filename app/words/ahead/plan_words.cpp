@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "words/plan_words.h"
+#include "words/ahead/plan_words.h"
 
 #include "words/border.h"
 #include "words/sentence.h"
