@@ -16,7 +16,7 @@ private slots:
     void initTestCase() {
         const auto set = qgetenv("RC_PARAMS");
         if (!set.contains("max_success")) // a walk is seventy transactions
-            qputenv("RC_PARAMS", set + " max_success=25");
+            qputenv("RC_PARAMS", set + " max_success=15");
     }
     void noOrderOfWordsStatesMoreThanWasDone() {
         Counts counts;

