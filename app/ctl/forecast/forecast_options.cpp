@@ -61,7 +61,9 @@ void addPlan(CLI::App& app, Chosen& chosen) {
     call->add_flag("--json", options->json, "Answer as JSON");
     call->footer(
         "At least cost of visits, transport and of life that is thrown away by doing a thing early. A tolerance is\n"
-        "never planned into. What cannot be kept is told, with why. A plan is no release and moves no due date.");
+        "never planned into. What cannot be kept is told, with why. A plan is no release and moves no due date.\n"
+        "Where the search for a large fleet is ended before it is within 5 % of the least cost no plan is told (exit "
+        "1).");
 }
 
 void addCalendar(CLI::App& app, Chosen& chosen) {

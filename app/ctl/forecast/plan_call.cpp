@@ -67,6 +67,8 @@ Json answerOf(const FleetVisits& plan, const PlanAsked& asked) {
             {"not_kept", std::move(notKept)}, {"left_out", std::move(leftOut)}};
 }
 
+constexpr double mostGap = 0.05;
+
 std::string nameOf(const PlannedRow& row) {
     return words::said(row.title).toStdString() + " (" + row.item.text() + ")";
 }
@@ -136,6 +138,25 @@ Result<PlanAsked> askedBy(const PlanOptions& options) {
 
 }
 
+/// A plan that is far from the least that any could cost is told as none: it would say much of visits and prove little.
+int tellUnproven(const FleetVisits& plan, const PlanAsked& asked, bool json) {
+    if (json)
+        print({{"from", plan.first.iso()},
+               {"weeks", plan.weeks},
+               {"known", asked.known.iso()},
+               {"risk", asked.risk},
+               {"visits", Json::array()},
+               {"cost", nullptr},
+               {"cost_when_due", cents(plan.whenDue)},
+               {"gap", nullptr},
+               {"unproven", true}});
+    std::cerr
+        << "crownringctl: no plan is told: with so many things due apart the search was ended before it could say "
+           "within "
+        << std::lround(mostGap * 100) << " % what the cheapest visits are. Mend: ask for fewer months.\n";
+    return AnswerIsNo;
+}
+
 int run(const PlanOptions& options, const Common& common) {
     const auto asked = askedBy(options);
     if (!asked)
@@ -146,6 +167,8 @@ int run(const PlanOptions& options, const Common& common) {
     const auto plan = inFile(plannedVisits(*record, *asked), options.pins);
     if (!plan)
         return refuse(plan.error());
+    if (plan->gap > mostGap)
+        return tellUnproven(*plan, *asked, options.json);
     if (options.json)
         print(answerOf(*plan, *asked));
     else

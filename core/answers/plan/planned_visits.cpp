@@ -138,7 +138,7 @@ private:
         visits.cost = plan.cost;
         visits.bound = plan.bound;
         visits.gap = plan.gap;
-        visits.chance = chance;
+        visits.chance = std::min(chance, 1.0); // a sum of chances
         for (std::size_t balloon = 0; balloon < works.size(); ++balloon) {
             visits.whenDue += planWhenDue(works[balloon].question).cost;
             tell(works[balloon], plan.plans[balloon], m_ground, visits);

@@ -27,7 +27,7 @@ print::PageFormat formatHere() {
                                                                       : print::PageFormat::A4;
 }
 
-std::string pathOf(const QUrl& file) { return outward(file.isLocalFile() ? file.toLocalFile() : file.toString()); }
+std::string fileAt(const QUrl& file) { return outward(file.isLocalFile() ? file.toLocalFile() : file.toString()); }
 
 std::string with(std::string path, std::string_view ending) {
     const auto dot = path.rfind('.');
@@ -63,7 +63,7 @@ void CalendarDesk::save(const QUrl& file) {
     ahead.flights = m_sheet->planned.flights;
     if (!file.path().endsWith(QStringLiteral(".csv")))
         return PaperFile::write(house(), this, print::monthSheet(ahead), formatHere(), file);
-    if (const auto written = writeOut(pathOf(file), paper::csv(print::aheadTable(ahead)), Replace::Asked); !written)
+    if (const auto written = writeOut(fileAt(file), paper::csv(print::aheadTable(ahead)), Replace::Asked); !written)
         house().notice.tellTrouble(Words::problem(written.error()));
     else
         house().notice.tell(tr("Written: %1").arg(file.toLocalFile()));
@@ -89,7 +89,7 @@ void CalendarDesk::writeLetter(const QString& entry, const QUrl& file) {
                  return house().notice.tellTrouble(Words::problem(letter.error()));
              const auto document = print::letter(*letter);
              const Spoken language;
-             const auto path = pathOf(file);
+             const auto path = fileAt(file);
              for (const auto& [ending, text] :
                   {std::pair(".json", letterText(*letter)), std::pair(".txt", paper::toText(document, language))})
                  if (const auto written = writeOut(with(path, ending), text, Replace::Asked); !written)
