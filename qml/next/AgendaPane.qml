@@ -30,7 +30,7 @@ Item {
                 spacing: Theme.tight
                 Heading {
                     width: parent.width
-                    text: qsTr("May fly, %1").arg(pane.desk.weekend)
+                    text: qsTr("Nothing against a flight, %1").arg(pane.desk.weekend)
                 }
                 Label {
                     objectName: "agenda.mayFly"
@@ -41,7 +41,7 @@ Item {
                 }
                 Label {
                     width: parent.width
-                    text: qsTr("By the record nothing stands against these, with what is fitted to them now.")
+                    text: qsTr("By the record, with what is fitted to them now.")
                     soft: true
                     font.pixelSize: Theme.textSmall
                 }
@@ -142,7 +142,7 @@ Item {
                 spacing: Theme.tight
                 Heading {
                     width: parent.width
-                    text: qsTr("May not")
+                    text: qsTr("Something against it")
                 }
                 Repeater {
                     model: pane.desk.mayNot

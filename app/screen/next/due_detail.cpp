@@ -4,6 +4,8 @@
 #include "answers/defects_told.h"
 #include "rules/due/defects.h"
 #include "rules/due/directive_rows.h"
+#include "rules/due/fabric_rows.h"
+#include "rules/due/incomplete.h"
 #include "rules/due/lists.h"
 #include "screen/desk/due_model.h"
 #include "screen/desk/house.h"
@@ -105,10 +107,10 @@ bool DueDetail::isDeferrable() const {
                return open.found->defect == *defect && !isGrounding(*open.found);
            });
 }
-bool DueDetail::isList() const { return m_row && m_row->programme == &listProgramme(); }
-bool DueDetail::isFabric() const {
-    return m_row && isOfTheRecord(*m_row) && !isDefect() && !isList() && !isDirective();
+bool DueDetail::isList() const {
+    return m_row && (m_row->programme == &listProgramme() || m_row->programme == &incompleteProgramme());
 }
+bool DueDetail::isFabric() const { return m_row && m_row->programme == &fabricProgramme(); }
 bool DueDetail::isDirective() const { return m_row && m_row->programme == &directiveProgramme(); }
 QString DueDetail::directiveNumber() const {
     const auto directive = isDirective() ? directiveOf(m_row->requirement->id) : std::nullopt;
@@ -120,11 +122,13 @@ QString DueDetail::source() const { return m_row ? words::said(m_row->requiremen
 QString DueDetail::rule() const {
     if (m_row == nullptr)
         return {};
-    return isDefect()              ? tr("from when it is found until it is rectified")
-           : isList()              ? tr("from when it is signed until the return to service is approved")
-           : isDirective()         ? tr("as the directive states it; no tolerance of inspections applies")
-           : isOfTheRecord(*m_row) ? tr("the latest readings at each place, against the bound of its type's manual")
-                                   : Words::limits(*m_row->requirement);
+    if (m_row->programme == &incompleteProgramme())
+        return tr("from when it is released until the closing release");
+    return isDefect()      ? tr("from when it is found until it is rectified")
+           : isList()      ? tr("from when it is signed until the return to service is approved")
+           : isDirective() ? tr("as the directive states it; no tolerance of inspections applies")
+           : isFabric()    ? tr("the latest readings at each place, against the bound of its type's manual")
+                           : Words::limits(*m_row->requirement);
 }
 QString DueDetail::note() const { return m_row ? words::said(m_row->requirement->note) : QString(); }
 QString DueDetail::because() const { return m_row ? Words::because(*m_row) : QString(); }

@@ -19,7 +19,8 @@ class DueDetail : public crownring::screen::Resident {
     Q_PROPERTY(bool found READ found NOTIFY changed FINAL)
     Q_PROPERTY(bool defect READ isDefect NOTIFY changed FINAL)         ///< the row is an open defect, no requirement
     Q_PROPERTY(bool deferrable READ isDeferrable NOTIFY changed FINAL) ///< a defect that somebody may put off
-    Q_PROPERTY(bool list READ isList NOTIFY changed FINAL) ///< the row is a list of discrepancies that is pending
+    Q_PROPERTY(bool list READ isList NOTIFY changed
+                   FINAL) ///< the row is a list of discrepancies or an incomplete release, pending
     Q_PROPERTY(bool directive READ isDirective NOTIFY changed FINAL) ///< the row is a directive or bulletin
     Q_PROPERTY(QString directiveNumber READ directiveNumber NOTIFY changed FINAL)
     Q_PROPERTY(bool fabric READ isFabric NOTIFY changed FINAL) ///< the row is of readings of fabric

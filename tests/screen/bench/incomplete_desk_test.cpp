@@ -3,7 +3,9 @@
 /// The release after incomplete maintenance on the bench, and what is left of it in the closing leaf. All of it is
 /// invented.
 
+#include "rules/due/incomplete.h"
 #include "screen/bench/bench_hands.h"
+#include "screen/next/due_detail.h"
 #include "test_class.h"
 
 namespace incomplete_desk_test {
@@ -60,6 +62,13 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(desks.inspection.file()->inspection.incomplete.has_value(), 10'000);
         QCOMPARE(desks.release.outcome(), 0);
         QCOMPARE(desks.release.limitations(), QString());
+        // What it leaves open is no reading of fabric, and is not done by saying so.
+        In<DueDetail> detail(shop.house);
+        const auto left = incompleteRequirementId(desks.inspection.file()->inspection.id).text();
+        QTRY_VERIFY_WITH_TIMEOUT((detail.show(QStringLiteral("BRN-1"), QString::fromStdString(left)), detail.isList()),
+                                 20'000);
+        QVERIFY(!detail.isFabric());
+        QVERIFY2(detail.rule().contains(QStringLiteral("closing release")), qPrintable(detail.rule()));
     }
     void whatWasSignedByIsNamedByItsTitle() {
         Shop shop;
