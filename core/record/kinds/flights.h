@@ -123,9 +123,9 @@ struct Kind<EventNotified> {
     static constexpr std::string_view name = "event.notified";
     static constexpr std::string_view keys = "event{its entry} to and one of balloon, item [ref]";
     static constexpr TimeOfDay time{23, 59};
-    static constexpr std::tuple mentions{Key{"item", notifiedItem}, Key{"balloon", notifiedBalloon}};
+    static constexpr std::tuple mentions{Key{"item", &notifiedItem}, Key{"balloon", &notifiedBalloon}};
     static constexpr auto brings = nothing;
-    static constexpr std::tuple toldUnder{notifiedItem, notifiedBalloon};
+    static constexpr std::tuple toldUnder{&notifiedItem, &notifiedBalloon};
     static constexpr bool hasRows = false;
     static constexpr auto inspection = nothing;
     static EventNotified read(ObjectReader& reader);

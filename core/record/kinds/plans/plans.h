@@ -39,9 +39,9 @@ struct Kind<UsePlanned> {
     static constexpr std::string_view name = "use.planned";
     static constexpr std::string_view keys = "one of balloon, item; from [to] and one of times, flights_a_week";
     static constexpr TimeOfDay time{0, 0};
-    static constexpr std::tuple mentions{Key{"item", itemAhead}, Key{"balloon", balloonAhead}};
+    static constexpr std::tuple mentions{Key{"item", &itemAhead}, Key{"balloon", &balloonAhead}};
     static constexpr auto brings = nothing;
-    static constexpr std::tuple toldUnder{itemAhead, balloonAhead};
+    static constexpr std::tuple toldUnder{&itemAhead, &balloonAhead};
     static constexpr bool hasRows = false;
     static constexpr auto inspection = nothing;
     static UsePlanned read(ObjectReader& reader);
