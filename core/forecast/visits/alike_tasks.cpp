@@ -64,6 +64,21 @@ bool keepsPattern(const VisitTask& task) {
     return std::ranges::any_of(task.dues, [](const auto& due) { return due.keeps.has_value(); });
 }
 
+/// Whether in some week it buys more than a whole interval, or less than nothing: a week later throws no less away
+/// then.
+bool isUneven(const VisitTask& task) {
+    std::vector<std::size_t> from(task.dues.size(), 0); ///< of each due date the first week in which it may run
+    for (auto week = task.after.size(); week-- > 0;)
+        from[task.after[week].due] = week + 1;
+    for (std::size_t due = 0; due < task.dues.size(); ++due)
+        for (auto week = due == 0 ? 0 : from[due]; week < task.after.size(); ++week) {
+            const double bought = task.after[week].life - task.dues[due].life;
+            if (static_cast<int>(week) <= task.dues[due].latest && (bought < -1e-9 || bought > 1 + 1e-9))
+                return true;
+        }
+    return false;
+}
+
 }
 
 std::vector<TaskGroup> groupsOf(const VisitQuestion& question) {
@@ -87,7 +102,7 @@ std::vector<TaskGroup> groupsOf(const VisitQuestion& question) {
             groups[group].implies.push_back(other);
             groups[other].impliedBy.push_back(group);
         }
-        groups[group].mayPayEarly = !groups[group].implies.empty() || keepsPattern(first);
+        groups[group].mayPayEarly = !groups[group].implies.empty() || keepsPattern(first) || isUneven(first);
     }
     // Last, since whether something counts for a group is told by those behind it, too.
     const auto isPlain = [&](std::size_t group) {

@@ -128,7 +128,7 @@ std::vector<VisitSearch::Alone> VisitSearch::split(std::span<const double> stopC
     std::vector<std::vector<double>> parts(m_groups.size(), std::vector<double>(count, 0.0));
     for (std::size_t group = 0; group < m_groups.size(); ++group)
         for (std::size_t stop = 0; stop < count; ++stop)
-            parts[group][stop] = m_shares[group][stop] * stopCosts[stop];
+            parts[group][stop] = stopCosts[stop] < unreached ? m_shares[group][stop] * stopCosts[stop] : unreached;
     std::vector<Alone> best;
     double most = -1;
     double stepsize = 1;
@@ -151,7 +151,7 @@ std::vector<VisitSearch::Alone> VisitSearch::split(std::span<const double> stopC
             sinceBest = 0;
             for (std::size_t group = 0; group < m_groups.size(); ++group)
                 for (std::size_t stop = 0; stop < count; ++stop)
-                    if (stopCosts[stop] > 0)
+                    if (stopCosts[stop] > 0 && stopCosts[stop] < unreached)
                         m_shares[group][stop] = parts[group][stop] / stopCosts[stop];
         } else if (++sinceBest % patience == 0) {
             stepsize /= 2;

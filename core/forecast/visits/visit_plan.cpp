@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forecast/visits/visit_plan.h"
 
-#include <boost/container/small_vector.hpp>
+#include "forecast/visits/next_visits.h"
+
 #include <boost/container_hash/hash.hpp>
 #include <queue>
 
@@ -12,10 +13,6 @@
 namespace crownring {
 
 namespace {
-
-/// By group: the last week in which what the last visit covered could have been done instead, or -1.
-using Waits = boost::container::small_vector<std::int16_t, 12>;
-using Running = boost::container::small_vector<std::uint16_t, 12>; ///< by group: its due date
 
 /// Everything before `week` is decided.
 struct State {
@@ -37,7 +34,7 @@ struct Reached {
     std::size_t before = 0;
     std::size_t stop = 0; ///< of the visit that led here
     std::uint64_t covers = 0;
-    Waits waits{};
+    Forbidden forbidden{};
     std::size_t alike = none; ///< another one of the same state that costs the same
     static constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
 };
@@ -49,20 +46,9 @@ class VisitSearching {
 public:
     VisitSearching(VisitSearch& asked, std::span<const double> stopCosts, double below)
         : m_asked(asked), m_question(asked.m_question), m_groups(asked.m_groups), m_below(below),
-          m_stopCosts(stopCosts), m_visits(asked.split(stopCosts, below)) {
-        for (std::size_t group = 0; group < m_groups.size(); ++group) {
+          m_stopCosts(stopCosts), m_next(asked, stopCosts), m_visits(asked.split(stopCosts, below)) {
+        for (std::size_t group = 0; group < m_groups.size(); ++group)
             m_whole.push_back(asked.aloneOf(group, stopCosts));
-            if (m_groups[group].sort == group)
-                m_sorts.emplace_back();
-        }
-        for (std::size_t group = 0, sort = 0; group < m_groups.size(); ++group)
-            if (m_groups[group].sort == group) {
-                for (std::size_t other = group; other < m_groups.size(); ++other)
-                    if (m_groups[other].sort == group)
-                        m_sorts[sort].push_back(other);
-                ++sort;
-            }
-        chooseStops();
     }
 
     VisitSearch::Found search() {
@@ -92,34 +78,6 @@ private:
     /// Then what stands open is no longer looked at.
     [[nodiscard]] bool isEnded() const { return m_tried >= mostTried; }
 
-    /// Of the stops of a week that serve the same the cheapest.
-    void chooseStops() {
-        const auto& stops = m_question.stops;
-        m_firstStop.assign(static_cast<std::size_t>(m_question.weeks) + 1, 0);
-        for (std::size_t stop = 0; stop < stops.size(); ++stop) {
-            const auto serves = m_asked.m_doneAt[stop];
-            const auto isBetter = [&](std::size_t other) {
-                const auto others = m_asked.m_doneAt[other];
-                return stops[other].week == stops[stop].week && (others & serves) == serves &&
-                       (m_stopCosts[other] < m_stopCosts[stop] ||
-                        (m_stopCosts[other] == m_stopCosts[stop] && (others != serves || other < stop)));
-            };
-            bool isBest = true;
-            for (auto other = stop; isBest && other-- > 0 && stops[other].week == stops[stop].week;)
-                isBest = !isBetter(other);
-            for (auto other = stop + 1; isBest && other < stops.size() && stops[other].week == stops[stop].week;
-                 ++other)
-                isBest = !isBetter(other);
-            if (isBest)
-                m_stops.push_back(stop);
-        }
-        for (std::size_t week = 0, stop = 0; week < m_firstStop.size(); ++week) {
-            while (stop < m_stops.size() && stops[m_stops[stop]].week < static_cast<int>(week))
-                ++stop;
-            m_firstStop[week] = stop;
-        }
-    }
-
     [[nodiscard]] int nextPin(int week) const {
         int next = m_question.weeks;
         for (const auto pin : m_question.pins)
@@ -147,10 +105,10 @@ private:
     }
 
     void reach(Reached reached) {
-        ++m_tried;
         const double bound = reached.cost + atLeast(reached.state.week, reached.state.due);
         if (bound >= m_below)
             return;
+        ++m_tried;
         const auto [known, isNew] = m_known.try_emplace(reached.state, m_reached.size());
         if (!isNew) {
             const double least = m_reached[known->second].cost;
@@ -159,7 +117,7 @@ private:
             // What is forbidden after one way here need not be after another that costs the same.
             if (reached.cost == least) {
                 for (auto other = known->second; other != Reached::none; other = m_reached[other].alike)
-                    if (std::ranges::equal(m_reached[other].waits, reached.waits, std::less_equal<>()))
+                    if (m_reached[other].forbidden.isNoMoreThan(reached.forbidden))
                         return;
                 reached.alike = known->second;
             }
@@ -173,7 +131,7 @@ private:
     void goOn(std::size_t node) {
         const auto from = m_reached[node];
         const int pin = nextPin(from.state.week);
-        if (pin == m_question.weeks) {
+        if (pin == m_question.weeks && from.forbidden.movesTo == Forbidden::never) {
             double end = from.cost;
             for (std::size_t group = 0; group < m_groups.size(); ++group)
                 end += m_visits[group].from(m_question.weeks, m_asked.m_steps[group].places[from.state.due[group]]);
@@ -183,94 +141,20 @@ private:
                 m_open.push({end, finished, end, node});
             }
         }
-        for (int week = from.state.week; week < m_question.weeks && week <= pin; ++week) {
-            if (from.cost + atLeast(week, from.state.due) >= m_below)
+        for (int week = from.state.week; week < m_question.weeks && week <= std::min(pin, from.forbidden.movesTo);
+             ++week) {
+            if (from.cost + atLeast(week, from.state.due) >= m_below || isEnded())
                 return;
-            const auto place = static_cast<std::size_t>(week);
-            const auto couldWait = doneTooEarly(from, week);
-            for (auto stop = m_firstStop[place]; stop < m_firstStop[place + 1]; ++stop)
-                if ((m_asked.m_doneAt[m_stops[stop]] & couldWait) == 0)
-                    choose({node, week, m_stops[stop], week == pin}, from, 0, 0);
+            m_next.tell(week, week == pin, from.state.due, from.forbidden, [&](NextVisit&& visit) {
+                reach({{week + 1, std::move(visit.due)},
+                       from.cost + visit.cost,
+                       node,
+                       visit.stop,
+                       visit.covers,
+                       std::move(visit.forbidden)});
+                return !isEnded();
+            });
         }
-    }
-
-    /// What was done at the last visit and could have waited for one in this week.
-    [[nodiscard]] static std::uint64_t doneTooEarly(const Reached& from, int week) {
-        std::uint64_t early = 0;
-        for (std::size_t group = 0; group < from.waits.size(); ++group)
-            if (week <= from.waits[group])
-                early |= bit(group);
-        return early;
-    }
-    [[nodiscard]] int waitOf(std::size_t group, std::size_t due, int doneIn) const {
-        const auto& task = m_asked.taskOf(group);
-        const auto& its = task.dues[due];
-        const int latest = std::min(its.latest, m_question.weeks);
-        if (!m_groups[group].mayPayEarly)
-            return latest;
-        // Within its window one week is as good as another, until the pattern could be moved on once more.
-        const bool keeps = its.keeps && its.keepsFrom <= doneIn && m_groups[group].implies.empty();
-        if (!keeps)
-            return -1;
-        const auto& next = task.dues[*its.keeps];
-        return next.keeps ? std::min(latest, next.keepsFrom - 1) : latest;
-    }
-
-    struct Going {
-        std::size_t node;
-        int week;
-        std::size_t stop;
-        bool isPinned;
-    };
-
-    /// Of each sort the groups whose last weeks come first: from those that may wait no longer up to all.
-    void choose(const Going& going, const Reached& from, std::size_t sort, std::uint64_t covers) {
-        if (isEnded())
-            return;
-        if (sort == m_sorts.size()) {
-            if (covers != 0 || going.isPinned)
-                go(going, from, covers);
-            return;
-        }
-        const auto serves = m_asked.m_doneAt[going.stop];
-        const auto latestOf = [&](std::size_t group) {
-            return m_asked.taskOf(group).dues[from.state.due[group]].latest;
-        };
-        boost::container::small_vector<std::size_t, 12> may;
-        for (const auto group : m_sorts[sort])
-            if (has(serves, group) && (latestOf(group) < m_question.weeks || !m_groups[group].implies.empty()))
-                may.push_back(group);
-        std::ranges::stable_sort(may, {}, latestOf);
-        choose(going, from, sort + 1, covers);
-        for (const auto group : may) {
-            covers |= bit(group);
-            choose(going, from, sort + 1, covers);
-        }
-    }
-
-    void go(const Going& going, const Reached& from, std::uint64_t covers) {
-        std::uint64_t counted = 0;
-        for (std::size_t group = 0; group < m_groups.size(); ++group)
-            if (has(covers, group))
-                for (const auto other : m_groups[group].implies)
-                    counted |= bit(other);
-        Reached to{
-            {going.week + 1, from.state.due}, from.cost + m_stopCosts[going.stop], going.node, going.stop, covers};
-        to.waits.assign(m_groups.size(), -1);
-        for (std::size_t group = 0; group < m_groups.size(); ++group) {
-            if (!has(covers | counted, group))
-                continue;
-            const auto& task = m_asked.taskOf(group);
-            const auto due = from.state.due[group];
-            if (has(covers, group)) {
-                to.cost += chargeOf(group, due, going.week);
-                to.waits[group] = static_cast<std::int16_t>(waitOf(group, due, going.week));
-            }
-            to.cost += m_question.lateWeek * static_cast<double>(m_groups[group].tasks.size()) *
-                       task.lateness(due, going.week);
-            to.state.due[group] = static_cast<std::uint16_t>(task.next(due, going.week));
-        }
-        reach(std::move(to));
     }
 
     [[nodiscard]] double chargeOf(std::size_t group, std::size_t due, int week) const {
@@ -321,7 +205,7 @@ private:
                    std::tuple(other.bound, isOpen(other), -other.week, other.node);
         }
     };
-    static constexpr std::size_t mostTried = 30'000; ///< states
+    static constexpr std::size_t mostTried = 300'000; ///< states
 
     const VisitSearch& m_asked;
     const VisitQuestion& m_question;
@@ -330,11 +214,9 @@ private:
     std::optional<std::size_t> m_best; ///< after it nothing more is done
     double m_below;
     std::span<const double> m_stopCosts;
-    std::vector<VisitSearch::Alone> m_visits;      ///< at split costs
-    std::vector<VisitSearch::Alone> m_whole;       ///< at whole ones
-    std::vector<std::vector<std::size_t>> m_sorts; ///< groups of each sort
-    std::vector<std::size_t> m_stops;
-    std::vector<std::size_t> m_firstStop; ///< by week, into `m_stops`
+    NextVisits m_next;
+    std::vector<VisitSearch::Alone> m_visits; ///< at split costs
+    std::vector<VisitSearch::Alone> m_whole;  ///< at whole ones
     std::vector<Reached> m_reached;
     std::unordered_map<State, std::size_t, StateHash> m_known;
     std::priority_queue<Waiting, std::vector<Waiting>, std::greater<>> m_open;

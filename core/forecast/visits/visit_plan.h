@@ -52,6 +52,8 @@ public:
                                  double below = std::numeric_limits<double>::infinity());
 
 private:
+    friend class NextVisits;
+    friend class NextVisitsTelling;
     friend class VisitSearching;
     /// By week and due date: the least that one group costs from there on, as if it were alone.
     struct Alone {
