@@ -66,4 +66,15 @@ tl::expected<Between<Hours>, NoForecast> limitMet(const WearTrend& trend, double
     return Between<Hours>{at((slope * away - root) / steep), at(away / slope), at((slope * away + root) / steep)};
 }
 
+double chanceMet(const WearTrend& trend, double limit, Wears way, Hours by) {
+    const double fromMean = by.value() - trend.meanHours;
+    const double beyond = (trend.at(by) - limit) * (way == Wears::Up ? 1 : -1);
+    const double error =
+        trend.scatter * std::sqrt(1 / static_cast<double>(trend.readings) + fromMean * fromMean / trend.spread);
+    if (!(error > 0))
+        return beyond < 0 ? 0 : 1;
+    const boost::math::students_t student(static_cast<double>(trend.readings - 2));
+    return boost::math::cdf(student, beyond / error);
+}
+
 }

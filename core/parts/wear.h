@@ -72,4 +72,8 @@ enum class Wears { Down, Up };
 /// On the item's clock; may lie in the past, where the line met it already.
 [[nodiscard]] tl::expected<Between<Hours>, NoForecast> limitMet(const WearTrend& trend, double limit, Wears way);
 
+/// How sure it is that the line has met the limit by then, from 0 to 1: Student's law of what `limitMet` inverts, so
+/// that its ends lie at 2.5 and 97.5 %. @pre `limitMet` has an answer
+[[nodiscard]] double chanceMet(const WearTrend& trend, double limit, Wears way, Hours by);
+
 }

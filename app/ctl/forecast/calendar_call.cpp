@@ -3,6 +3,7 @@
 #include "answers/due.h"
 #include "answers/forecast/planned.h"
 #include "answers/forecast/projected.h"
+#include "answers/forecast/wear_ahead.h"
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
@@ -12,6 +13,7 @@
 #include "print/ahead/ahead_papers.h"
 #include "print/pdf.h"
 #include "problem/faults/use_fault.h"
+#include "registry/reading_said.h"
 #include "rules/due/reckoned.h"
 #include "words/bench_words.h"
 #include "words/sentence.h"
@@ -63,6 +65,29 @@ void addDues(std::vector<CalendarEvent>& events, const DueList& list, const std:
         if (row.requirement->force != Force::Mandatory)
             event.categories.emplace_back("recommended");
         events.push_back(std::move(event));
+    }
+}
+
+/// On the first day that its limit may be met.
+void addWear(std::vector<CalendarEvent>& events, const std::vector<WearAhead>& worn) {
+    for (const auto& each : worn) {
+        const auto& series = each.series;
+        const auto name = series.quantity + "/" + placeSlug(series.place);
+        const std::array<std::string_view, 3> parts{"wear", each.item->id.text(), name};
+        const auto dayOf = [](const std::optional<CivilDate>& day) {
+            return day ? day->iso() : std::string("later than is foretold");
+        };
+        events.push_back({calendarUid(parts),
+                          *each.met.p10,
+                          *each.met.p10,
+                          words::said(inPlace(quantityTerm(series.quantity), series.place)).toStdString() +
+                              " may meet its limit (" + itemText(*each.item) + ")",
+                          series.source + "\nForetold by its readings and how it is flown: met between " +
+                              dayOf(each.met.p10) + " and " + dayOf(each.met.p90) + ", in eight cases of ten, about " +
+                              dayOf(each.met.p50) +
+                              ".\nA forecast plans work; what counts is a reading beyond the limit.",
+                          {"forecast", "wear"},
+                          false});
     }
 }
 
@@ -180,6 +205,10 @@ int run(const CalendarOptions& options, const Common& common) {
     }
     std::vector<CalendarEvent> events;
     addDues(events, *list, *bands, until);
+    const auto worn = wearAhead(*record, *list, known);
+    if (!worn)
+        return refuse(worn.error());
+    addWear(events, *worn);
     if (const auto added = addVisits(events, *record, options.balloon, record.on); !added)
         return refuse(added.error());
     addPlanned(events, *planned, options.balloon);

@@ -101,7 +101,7 @@ private:
         const auto& latest = readings.back().body;
         const auto& quantity = *quantityNamed(latest.quantity);
         const auto measured = *measuredFrom(latest);
-        WearSeries series{latest.quantity, latest.place, measured.value, 0, 0, {}, {}, {}, {}, {}};
+        WearSeries series{latest.quantity, latest.place, measured.value};
         std::vector<WearReading> worn;
         for (const auto& reading : readings) {
             const auto hours = m_hours.at(m_item.id, reading.stamp.at.on());
@@ -120,8 +120,11 @@ private:
             series.source = decision.limit->source;
         }
         series.why = whyNot(series, decision, trend);
+        series.way = isDown ? Wears::Down : Wears::Up;
+        if (const auto now = m_hours.at(m_item.id, m_on))
+            series.now = *now;
         if (!series.why)
-            foretell(series, isDown ? Wears::Down : Wears::Up);
+            foretell(series);
         return series;
     }
 
@@ -134,16 +137,15 @@ private:
         return series.limit ? std::nullopt : std::optional(NoForecast::NoLimit);
     }
 
-    void foretell(WearSeries& series, Wears way) const {
-        const auto met = limitMet(*series.trend, series.limit->value(), way);
-        const auto now = m_hours.at(m_item.id, m_on);
+    void foretell(WearSeries& series) const {
+        const auto met = limitMet(*series.trend, series.limit->value(), series.way);
         if (!met)
             series.why = met.error();
-        else if (!now || !*now)
+        else if (!series.now)
             series.why = NoForecast::ClockUnknown;
         else {
-            series.toLimit = {met->low - **now, met->middle - **now, met->high - **now};
-            series.metOn = daysOf(*series.toLimit, **now);
+            series.toLimit = {met->low - *series.now, met->middle - *series.now, met->high - *series.now};
+            series.metOn = daysOf(*series.toLimit, *series.now);
         }
     }
 

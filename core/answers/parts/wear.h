@@ -18,14 +18,16 @@ namespace crownring {
 struct WearSeries {
     std::string quantity;
     PanelPlace place;
-    Figure latest;                         ///< in the quantity's own unit
-    std::size_t readings = 0;              ///< that the trend rests on
-    std::size_t leftOut = 0;               ///< those of which nobody knows at how many hours they were taken
-    std::optional<WearTrend> trend;        ///< in that unit, over the hours of the item's clock
-    std::optional<Figure> limit;           ///< the bound that wear goes to
-    std::string source;                    ///< of the limit
-    std::optional<Between<Hours>> toLimit; ///< from the clock on the day asked; negative where the line met it before
-    std::optional<NoForecast> why;         ///< no time is told
+    Figure latest;                           ///< in the quantity's own unit
+    std::size_t readings = 0;                ///< that the trend rests on
+    std::size_t leftOut = 0;                 ///< those of which nobody knows at how many hours they were taken
+    std::optional<WearTrend> trend{};        ///< in that unit, over the hours of the item's clock
+    std::optional<Figure> limit{};           ///< the bound that wear goes to
+    std::string source{};                    ///< of the limit
+    std::optional<Between<Hours>> toLimit{}; ///< from the clock on the day asked; negative where the line met it before
+    std::optional<NoForecast> why{};         ///< no time is told
+    Wears way = Wears::Down;                 ///< towards the limit
+    std::optional<Hours> now{};              ///< on the item's clock; nothing where it is unknown
     /// The days on which those hours are flown at the pace of the last two years; the day asked where that is before
     /// it. Nothing where nothing was flown, or one of them lies more than twenty years ahead.
     std::optional<Between<CivilDate>> metOn{};

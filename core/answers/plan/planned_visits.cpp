@@ -101,7 +101,7 @@ private:
         double share = m_asked.risk;
         for (int times = 0; times < mostShares; ++times) {
             const auto work = workOf(balloon, rows, m_items, m_ground, share);
-            const auto plan = cheapestPlan(work.question);
+            const auto plan = goodPlan(work.question);
             const double chance = plan ? chanceOfLapse(work, *plan, m_weeks) : 0;
             if (chance <= m_asked.risk)
                 break;

@@ -102,19 +102,27 @@ std::vector<TaskGroup> groupsOf(const VisitQuestion& question) {
             groups[group].implies.push_back(other);
             groups[other].impliedBy.push_back(group);
         }
-        groups[group].mayPayEarly = !groups[group].implies.empty() || keepsPattern(first) || isUneven(first);
+        groups[group].isUneven = keepsPattern(first) || isUneven(first);
     }
     // Last, since whether something counts for a group is told by those behind it, too.
+    const auto isLike = [&](std::size_t a, std::size_t b) {
+        const auto& one = tasks[groups[a].tasks.front()];
+        const auto& other = tasks[groups[b].tasks.front()];
+        return one.stations == other.stations && one.shut == other.shut;
+    };
     const auto isPlain = [&](std::size_t group) {
-        return !groups[group].mayPayEarly && groups[group].impliedBy.empty();
+        return !groups[group].mayPayEarly() && groups[group].impliedBy.empty();
     };
     for (std::size_t group = 0; group < groups.size(); ++group) {
-        const auto& first = tasks[groups[group].tasks.front()];
-        groups[group].sort = group;
-        for (std::size_t before = 0; before < group && isPlain(group) && groups[group].sort == group; ++before) {
-            const auto& other = tasks[groups[before].tasks.front()];
-            if (isPlain(before) && other.stations == first.stations && other.shut == first.shut)
+        groups[group].sort = groups[group].roughSort = group;
+        for (auto before = group; before-- > 0;) {
+            if (!isLike(before, group))
+                continue;
+            if (isPlain(before) && isPlain(group))
                 groups[group].sort = groups[before].sort;
+            if (!groups[before].isUneven && !groups[group].isUneven &&
+                groups[before].implies.empty() == groups[group].implies.empty())
+                groups[group].roughSort = groups[before].roughSort;
         }
     }
     return groups;

@@ -17,10 +17,14 @@ struct TaskGroup {
     double cost = 0;                ///< of all
     std::vector<std::size_t> implies{};
     std::vector<std::size_t> impliedBy{};
-    /// Whether it pays to do it before the last visit that serves: it keeps a pattern, or counts for something else.
-    bool mayPayEarly = false;
-    std::size_t sort = 0; ///< the same for groups that can be done at the same stops, never pay early, and that nothing
-                          ///< else counts for
+    /// Whether it may pay to do it before the last visit that serves: it keeps a pattern, or does not last evenly; or
+    /// it counts for something else.
+    bool isUneven = false;
+    [[nodiscard]] bool mayPayEarly() const { return isUneven || !implies.empty(); }
+    /// The same for groups that can be done at the same stops, never pay early, and that nothing else counts for.
+    std::size_t sort = 0;
+    /// The same for those that would be, were it not for what counts for what; what counts for others apart.
+    std::size_t roughSort = 0;
 };
 
 inline constexpr double unreached = std::numeric_limits<double>::infinity();

@@ -10,6 +10,7 @@
 #include <functional>
 #include <span>
 #include <thread>
+#include <utility>
 
 namespace crownring {
 
@@ -80,6 +81,7 @@ public:
 
 private:
     using Choice = std::vector<Column>; ///< by balloon
+    using Effort = VisitSearch::Effort;
 
     static std::vector<int> placesOf(const FleetQuestion& question) {
         std::vector<int> places;
@@ -122,7 +124,9 @@ private:
                     return false;
         }
         std::vector<VisitSearch::Found> alone(m_searches.size());
-        onAllCores(m_searches.size(), [&](std::size_t balloon) { alone[balloon] = m_searches[balloon].cheapest(); });
+        onAllCores(m_searches.size(), [&](std::size_t balloon) {
+            alone[balloon] = m_searches[balloon].cheapest({}, unreached, Effort::Rough);
+        });
         for (std::size_t balloon = 0; balloon < m_searches.size(); ++balloon) {
             m_bound += alone[balloon].bound;
             if (alone[balloon].plan)
@@ -153,7 +157,9 @@ private:
                     costs.push_back(left[place] > 0 ? stop.cost + prices[place] : unreached);
                 }
                 const double before = its.at(prices);
-                if (auto found = m_searches[balloon].cheapest(costs, before - 1e-7 * std::max(1.0, before)).plan) {
+                if (auto found = m_searches[balloon]
+                                     .cheapest(costs, before - 1e-7 * std::max(1.0, before), Effort::Rough)
+                                     .plan) {
                     its = columnOf(balloon, std::move(*found));
                     isBetter = true;
                 }
@@ -168,25 +174,29 @@ private:
 
     void generate() {
         std::vector<double> steady(m_places.size(), 0);
+        auto effort = Effort::Rough;
+        double before = unreached;
         for (int round = 0; round < mostRounds; ++round) {
             const auto prices = m_choice.prices();
-            m_prices = prices.place;
+            if (before - prices.cost <= nearEnough * std::abs(prices.cost))
+                effort = Effort::Exact;
+            before = prices.cost;
             bool isNew = false;
             for (double stay = steadiness; !isNew && stay >= 0; stay = stay > 0 ? std::max(stay - 0.3, 0.0) : -1) {
                 std::vector<double> asked;
                 for (std::size_t place = 0; place < m_places.size(); ++place)
-                    asked.push_back(stay * steady[place] + (1 - stay) * m_prices[place]);
-                isNew = ask(asked, steady);
+                    asked.push_back(stay * steady[place] + (1 - stay) * prices.place[place]);
+                isNew = ask(asked, steady, effort);
                 if (prices.cost - m_bound <= nearEnough * std::abs(prices.cost))
                     return;
             }
-            if (!isNew)
+            if (!isNew && std::exchange(effort, Effort::Exact) == Effort::Exact)
                 return;
         }
     }
 
     /// Asks each balloon for a plan that is cheaper at these prices than those there are; whether one has one.
-    bool ask(const std::vector<double>& prices, std::vector<double>& steady) {
+    bool ask(const std::vector<double>& prices, std::vector<double>& steady, Effort effort) {
         std::vector<std::optional<Column>> cheaper(m_searches.size());
         std::vector<double> least(m_searches.size());
         onAllCores(m_searches.size(), [&](std::size_t balloon) {
@@ -196,7 +206,7 @@ private:
             double before = unreached;
             for (const auto& column : m_columns[balloon])
                 before = std::min(before, column.at(prices));
-            auto found = m_searches[balloon].cheapest(costs, before - 1e-7 * std::max(1.0, std::abs(before)));
+            auto found = m_searches[balloon].cheapest(costs, before - 1e-7 * std::max(1.0, std::abs(before)), effort);
             least[balloon] = std::min(found.bound, before);
             if (found.plan)
                 cheaper[balloon] = columnOf(balloon, std::move(*found.plan));
@@ -235,7 +245,6 @@ private:
     std::vector<VisitSearch> m_searches;
     std::vector<std::vector<Column>> m_columns;               ///< by balloon
     std::vector<std::pair<std::size_t, std::size_t>> m_order; ///< of all columns: balloon, place in its own
-    std::vector<double> m_prices;
     double m_bound = 0;
 };
 

@@ -2,6 +2,7 @@
 #include "forecast/visits/next_visits.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace crownring {
 
@@ -17,8 +18,8 @@ bool Forbidden::isNoMoreThan(const Forbidden& other) const {
     return movesTo >= other.movesTo && std::ranges::equal(waits, other.waits, std::less_equal<>());
 }
 
-NextVisits::NextVisits(const VisitSearch& asked, std::span<const double> stopCosts)
-    : m_asked(asked), m_stopCosts(stopCosts) {
+NextVisits::NextVisits(const VisitSearch& asked, std::span<const double> stopCosts, VisitSearch::Effort effort)
+    : m_asked(asked), m_stopCosts(stopCosts), m_isRough(effort == VisitSearch::Effort::Rough) {
     chooseStops();
     chooseSorts();
     layNextWeeks();
@@ -62,7 +63,7 @@ void NextVisits::chooseSorts() {
     for (std::size_t sort = 0; sort < groups.size(); ++sort) {
         std::vector<std::size_t> of;
         for (std::size_t group = sort; group < groups.size(); ++group)
-            if (groups[group].sort == sort)
+            if ((m_isRough ? groups[group].roughSort : groups[group].sort) == sort)
                 of.push_back(group);
         if (!of.empty())
             m_sorts.push_back(std::move(of));
@@ -85,7 +86,7 @@ void NextVisits::layNextWeeks() {
 class NextVisitsTelling {
 public:
     NextVisitsTelling(const NextVisits& visits, int week, std::size_t stop, const Running& due,
-                      const std::function<bool(NextVisit&&)>& to, bool isPinned)
+                      const std::function<void(NextVisit&&)>& to, bool isPinned)
         : m_visits(visits), m_asked(visits.m_asked), m_groups(m_asked.m_groups), m_week(week), m_stop(stop), m_due(due),
           m_to(to), m_isPinned(isPinned) {
         for (std::size_t group = 0; group < m_groups.size(); ++group)
@@ -93,32 +94,44 @@ public:
                 m_must |= bit(group);
     }
 
+    std::size_t tell(std::size_t most) {
+        m_most = most;
+        choose(0, 0);
+        return m_looked;
+    }
+
+private:
     /// Of each sort the groups whose last weeks come first: from those that may wait no longer up to all.
-    bool choose(std::size_t sort = 0, std::uint64_t covers = 0) const {
-        if (sort == m_visits.m_sorts.size())
-            return (covers == 0 && !m_isPinned) || go(covers);
+    void choose(std::size_t sort, std::uint64_t covers) {
+        if (m_looked >= m_most)
+            return;
+        if (sort == m_visits.m_sorts.size()) {
+            ++m_looked;
+            if (covers != 0 || m_isPinned)
+                go(covers);
+            return;
+        }
         boost::container::small_vector<std::size_t, 12> may;
         for (const auto group : m_visits.m_sorts[sort])
             if (has(m_asked.m_doneAt[m_stop], group) && isWorthDoing(group))
                 may.push_back(group);
-        std::ranges::stable_sort(may, {}, [this](std::size_t group) { return dueOf(group).latest; });
-        if (!choose(sort + 1, covers))
-            return false;
+        std::ranges::sort(may, {}, [this](std::size_t group) { return std::pair(dueOf(group).latest, group); });
+        choose(sort + 1, covers);
         for (const auto group : may) {
             covers |= bit(group);
-            if (!choose(sort + 1, covers))
-                return false;
+            choose(sort + 1, covers);
         }
-        return true;
     }
 
-private:
     [[nodiscard]] const VisitTask& taskOf(std::size_t group) const { return m_asked.taskOf(group); }
     [[nodiscard]] const VisitTask::Due& dueOf(std::size_t group) const { return taskOf(group).dues[m_due[group]]; }
     [[nodiscard]] const VisitTask::Due& nextOf(std::size_t group, int week) const {
         return taskOf(group).dues[taskOf(group).next(m_due[group], week)];
     }
     [[nodiscard]] int weeks() const { return m_asked.m_question.weeks; }
+    [[nodiscard]] bool mayPayEarly(std::size_t group) const {
+        return m_visits.m_isRough ? m_groups[group].isUneven : m_groups[group].mayPayEarly();
+    }
 
     [[nodiscard]] bool isLateElse(std::size_t group) const {
         const int latest = dueOf(group).latest;
@@ -133,19 +146,22 @@ private:
     [[nodiscard]] bool isWorthDoing(std::size_t group) const {
         const int latest = dueOf(group).latest;
         const int next = nextOf(group, m_week).latest;
-        if (!m_groups[group].mayPayEarly)
+        if (!mayPayEarly(group))
             return latest < weeks() && next > latest;
         return latest < weeks() || !m_groups[group].implies.empty() || next < latest;
     }
 
-    [[nodiscard]] bool go(std::uint64_t covers) const {
-        auto served = covers;
+    void go(std::uint64_t covers) const {
+        std::uint64_t counted = 0;
         for (std::size_t group = 0; group < m_groups.size(); ++group)
             if (has(covers, group))
                 for (const auto other : m_groups[group].implies)
-                    served |= bit(other);
+                    counted |= bit(other);
+        const auto served = covers | counted;
+        if (m_visits.m_isRough)
+            covers &= ~counted | doubly(covers);
         if ((m_must & ~served) != 0)
-            return true;
+            return;
         NextVisit visit{m_week, m_stop, covers, costIn(m_stop, m_week, covers), m_due, {}};
         visit.forbidden.waits.assign(m_groups.size(), -1);
         int last = weeks() - 1;
@@ -161,9 +177,18 @@ private:
         }
         if (!m_isPinned)
             visit.forbidden.movesTo = movedTo(covers, served, last);
-        return isInVain(visit) || m_to(std::move(visit));
+        if (!isInVain(visit))
+            m_to(std::move(visit));
     }
 
+    /// Those that count for each other: not both are left out.
+    [[nodiscard]] std::uint64_t doubly(std::uint64_t covers) const {
+        std::uint64_t groups = 0;
+        for (std::size_t group = 0; group < m_groups.size(); ++group)
+            if (has(covers, group) && !m_groups[group].implies.empty())
+                groups |= bit(group);
+        return groups;
+    }
     [[nodiscard]] double costIn(std::size_t stop, int week, std::uint64_t covers) const {
         double sum = m_visits.m_stopCosts[stop];
         for (std::size_t group = 0; group < m_groups.size(); ++group)
@@ -186,7 +211,7 @@ private:
     [[nodiscard]] int waitOf(std::size_t group) const {
         const auto& its = dueOf(group);
         const int latest = std::min(its.latest, weeks());
-        if (!m_groups[group].mayPayEarly)
+        if (!mayPayEarly(group))
             return latest;
         // Within its window one week is as good as another, until the pattern could be moved on once more.
         const bool keeps = its.keeps && its.keepsFrom <= m_week && m_groups[group].implies.empty();
@@ -222,20 +247,23 @@ private:
     int m_week;
     std::size_t m_stop;
     const Running& m_due;
-    const std::function<bool(NextVisit&&)>& m_to;
+    const std::function<void(NextVisit&&)>& m_to;
     bool m_isPinned;
+    std::size_t m_most = 0;
+    std::size_t m_looked = 0;
     std::uint64_t m_must = 0; ///< groups that can only be late else
 };
 
-void NextVisits::tell(int week, bool isPinned, const Running& due, const Forbidden& before,
-                      const std::function<bool(NextVisit&&)>& to) const {
+std::size_t NextVisits::tell(int week, bool isPinned, const Running& due, const Forbidden& before, std::size_t most,
+                             const std::function<void(NextVisit&&)>& to) const {
+    std::size_t looked = 0;
     if (week > before.movesTo)
-        return;
+        return looked;
     const auto couldWait = before.groupsIn(week);
     for (const auto stop : stopsOf(week))
-        if ((m_asked.m_doneAt[stop] & couldWait) == 0 &&
-            !NextVisitsTelling(*this, week, stop, due, to, isPinned).choose())
-            return;
+        if ((m_asked.m_doneAt[stop] & couldWait) == 0 && looked < most)
+            looked += NextVisitsTelling(*this, week, stop, due, to, isPinned).tell(most - looked);
+    return looked;
 }
 
 }

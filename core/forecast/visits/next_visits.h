@@ -9,7 +9,9 @@
 /// - a visit takes place in the last week in which it costs no more, unless another one comes before that;
 /// - what could only be done late otherwise is done.
 ///
-/// `tests/forecast/visits` holds that against all visits there are.
+/// `tests/forecast/visits` holds that against all visits there are. A rough search takes what counts for other things
+/// to be like all else, done at the last visit that serves: it finds good plans where many things count for many
+/// others.
 
 #include "forecast/visits/visit_plan.h"
 
@@ -45,12 +47,12 @@ struct NextVisit {
 class NextVisits {
 public:
     /// @param stopCosts of each stop; where one is without bound nobody goes there
-    NextVisits(const VisitSearch& asked, std::span<const double> stopCosts);
+    NextVisits(const VisitSearch& asked, std::span<const double> stopCosts, VisitSearch::Effort effort);
 
-    /// Tells those in a week, until one is answered with false.
+    /// Tells those in a week. How many were looked at, `most` or fewer.
     /// @param isPinned there is one, though it cover nothing
-    void tell(int week, bool isPinned, const Running& due, const Forbidden& before,
-              const std::function<bool(NextVisit&&)>& to) const;
+    std::size_t tell(int week, bool isPinned, const Running& due, const Forbidden& before, std::size_t most,
+                     const std::function<void(NextVisit&&)>& to) const;
 
 private:
     friend class NextVisitsTelling;
@@ -61,6 +63,7 @@ private:
 
     const VisitSearch& m_asked;
     std::span<const double> m_stopCosts;
+    bool m_isRough;
     std::vector<std::vector<std::size_t>> m_sorts; ///< groups of each sort
     std::vector<std::size_t> m_stops;              ///< those worth going to
     std::vector<std::size_t> m_firstStop;          ///< by week, into these

@@ -44,17 +44,22 @@ struct Reached {
 /// One search.
 class VisitSearching {
 public:
-    VisitSearching(VisitSearch& asked, std::span<const double> stopCosts, double below)
+    VisitSearching(VisitSearch& asked, std::span<const double> stopCosts, double below, VisitSearch::Effort effort)
         : m_asked(asked), m_question(asked.m_question), m_groups(asked.m_groups), m_below(below),
-          m_stopCosts(stopCosts), m_next(asked, stopCosts), m_visits(asked.split(stopCosts, below)) {
+          m_stopCosts(stopCosts), m_isRough(effort == VisitSearch::Effort::Rough), m_next(asked, stopCosts, effort),
+          m_visits(asked.split(stopCosts, below)) {
         for (std::size_t group = 0; group < m_groups.size(); ++group)
             m_whole.push_back(asked.aloneOf(group, stopCosts));
+        const auto counting = [](const TaskGroup& group) { return !group.implies.empty(); };
+        if (!m_isRough && std::ranges::count_if(m_groups, counting) >= tangled)
+            m_most = mostOfTangled;
     }
 
     VisitSearch::Found search() {
         const double below = m_below;
         State first;
         first.due.assign(m_groups.size(), 0);
+        m_least = std::min(atLeast(0, first.due), below);
         reach({first});
         while (!m_open.empty()) {
             const auto [bound, week, cost, node] = m_open.top();
@@ -62,21 +67,21 @@ public:
             if (bound >= m_below)
                 break;
             if (week == finished)
-                return {planTo(node), bound};
+                return {planTo(node), m_isRough ? m_least : bound};
             if (cost > m_reached[m_known.at(m_reached[node].state)].cost)
                 continue;
             goOn(node);
             if (isEnded())
-                return {m_best ? std::optional(planTo(*m_best)) : std::nullopt, bound};
+                return {m_best ? std::optional(planTo(*m_best)) : std::nullopt, m_isRough ? m_least : bound};
         }
-        return {std::nullopt, below};
+        return {std::nullopt, m_isRough ? m_least : below};
     }
 
 private:
     static constexpr int finished = -1;
 
     /// Then what stands open is no longer looked at.
-    [[nodiscard]] bool isEnded() const { return m_tried >= mostTried; }
+    [[nodiscard]] bool isEnded() const { return m_tried >= m_most; }
 
     [[nodiscard]] int nextPin(int week) const {
         int next = m_question.weeks;
@@ -108,7 +113,6 @@ private:
         const double bound = reached.cost + atLeast(reached.state.week, reached.state.due);
         if (bound >= m_below)
             return;
-        ++m_tried;
         const auto [known, isNew] = m_known.try_emplace(reached.state, m_reached.size());
         if (!isNew) {
             const double least = m_reached[known->second].cost;
@@ -145,15 +149,15 @@ private:
              ++week) {
             if (from.cost + atLeast(week, from.state.due) >= m_below || isEnded())
                 return;
-            m_next.tell(week, week == pin, from.state.due, from.forbidden, [&](NextVisit&& visit) {
-                reach({{week + 1, std::move(visit.due)},
-                       from.cost + visit.cost,
-                       node,
-                       visit.stop,
-                       visit.covers,
-                       std::move(visit.forbidden)});
-                return !isEnded();
-            });
+            m_tried += m_next.tell(week, week == pin, from.state.due, from.forbidden, m_most - m_tried,
+                                   [&](NextVisit&& visit) {
+                                       reach({{week + 1, std::move(visit.due)},
+                                              from.cost + visit.cost,
+                                              node,
+                                              visit.stop,
+                                              visit.covers,
+                                              std::move(visit.forbidden)});
+                                   });
         }
     }
 
@@ -205,15 +209,21 @@ private:
                    std::tuple(other.bound, isOpen(other), -other.week, other.node);
         }
     };
-    static constexpr std::size_t mostTried = 300'000; ///< states
+    /// Visits that are looked at. Where many things count for many others, ten times as many would not do.
+    static constexpr std::size_t most = 300'000;
+    static constexpr std::size_t mostOfTangled = 30'000;
+    static constexpr std::ptrdiff_t tangled = 3; ///< groups that count for others
 
     const VisitSearch& m_asked;
     const VisitQuestion& m_question;
     const std::vector<TaskGroup>& m_groups;
     std::size_t m_tried = 0;
+    std::size_t m_most = most;
+    double m_least = 0;                ///< of all plans
     std::optional<std::size_t> m_best; ///< after it nothing more is done
     double m_below;
     std::span<const double> m_stopCosts;
+    bool m_isRough;
     NextVisits m_next;
     std::vector<VisitSearch::Alone> m_visits; ///< at split costs
     std::vector<VisitSearch::Alone> m_whole;  ///< at whole ones
@@ -222,29 +232,46 @@ private:
     std::priority_queue<Waiting, std::vector<Waiting>, std::greater<>> m_open;
 };
 
-VisitSearch::Found VisitSearch::cheapest(std::span<const double> stopCosts, double below) {
+double VisitSearch::weighedAt(const VisitPlan& plan, std::span<const double> stopCosts) const {
+    double weighed = plan.weighed(m_question);
+    for (std::size_t stop = 0; stop < stopCosts.size(); ++stop)
+        for (const auto& visit : plan.visits)
+            if (visit.week == m_question.stops[stop].week && visit.station == m_question.stops[stop].station)
+                weighed += stopCosts[stop] - m_question.stops[stop].cost;
+    return weighed;
+}
+
+VisitSearch::Found VisitSearch::cheapest(std::span<const double> stopCosts, double below, Effort effort) {
     std::vector<double> own;
     if (stopCosts.empty()) {
         for (const auto& stop : m_question.stops)
             own.push_back(stop.cost);
         stopCosts = own;
     }
-    const VisitPlan* fallback = nullptr; ///< cheap enough as well
-    if (m_whenDue) {
-        double known = m_whenDue->weighed(m_question);
-        for (std::size_t stop = 0; stop < stopCosts.size(); ++stop)
-            for (const auto& visit : m_whenDue->visits)
-                if (visit.week == m_question.stops[stop].week && visit.station == m_question.stops[stop].station)
-                    known += stopCosts[stop] - m_question.stops[stop].cost;
-        if (known < below) {
-            below = known + 1e-9 * std::max(1.0, known);
-            fallback = &*m_whenDue;
-        }
+    std::optional<VisitPlan> known; ///< cheap enough as well
+    const auto take = [&](const std::optional<VisitPlan>& plan) {
+        const double weighed = plan ? weighedAt(*plan, stopCosts) : unreached;
+        if (weighed >= below)
+            return;
+        below = weighed + 1e-9 * std::max(1.0, weighed);
+        known = plan;
+    };
+    take(m_whenDue);
+    const bool isEasy = std::ranges::none_of(m_groups, [](const TaskGroup& group) { return !group.implies.empty(); });
+    if (!isEasy) {
+        auto rough = VisitSearching(*this, stopCosts, below, Effort::Rough).search();
+        take(rough.plan);
+        if (effort == Effort::Rough)
+            return {std::move(known), rough.bound};
     }
-    auto found = VisitSearching(*this, stopCosts, below).search();
-    if (!found.plan && fallback)
-        found.plan = *fallback;
+    auto found = VisitSearching(*this, stopCosts, below, Effort::Exact).search();
+    if (!found.plan)
+        found.plan = std::move(known);
     return found;
+}
+
+std::optional<VisitPlan> goodPlan(const VisitQuestion& question) {
+    return VisitSearch(question).cheapest({}, unreached, VisitSearch::Effort::Rough).plan;
 }
 
 std::optional<VisitPlan> cheapestPlan(const VisitQuestion& question) {

@@ -29,6 +29,9 @@ namespace crownring {
 
 [[nodiscard]] std::optional<VisitPlan> cheapestPlan(const VisitQuestion& question);
 
+/// A plan that is near it and soon found; the same where nothing counts for anything else.
+[[nodiscard]] std::optional<VisitPlan> goodPlan(const VisitQuestion& question);
+
 /// What people do without a plan: each thing in the last open week in which it may be done, at the cheapest station
 /// that does it, with whatever else is due in that very week. Pins are not looked at, and two stations may be gone to
 /// in one week.
@@ -40,6 +43,11 @@ public:
     /// @param question must outlive it
     explicit VisitSearch(const VisitQuestion& question);
 
+    enum class Effort {
+        Exact,
+        Rough, ///< `NextVisits`; exact where nothing counts for anything else
+    };
+
     /// What was found, and what no plan at these costs is weighed less than.
     struct Found {
         std::optional<VisitPlan> plan;
@@ -49,9 +57,10 @@ public:
     /// whole plan the costs are those of the question.
     /// @param stopCosts of each stop instead of its own, none below 0; empty: its own
     [[nodiscard]] Found cheapest(std::span<const double> stopCosts = {},
-                                 double below = std::numeric_limits<double>::infinity());
+                                 double below = std::numeric_limits<double>::infinity(), Effort effort = Effort::Exact);
 
 private:
+    [[nodiscard]] double weighedAt(const VisitPlan& plan, std::span<const double> stopCosts) const;
     friend class NextVisits;
     friend class NextVisitsTelling;
     friend class VisitSearching;

@@ -39,6 +39,10 @@ Result<Ahead> askedOf(Record& record, CivilDate on, CivilDate today, const std::
     if (!bands)
         return tl::unexpected(bands.error());
     sheet->bands = std::move(*bands);
+    auto worn = wearAhead(record, sheet->due, known);
+    if (!worn)
+        return tl::unexpected(worn.error());
+    sheet->worn = std::move(*worn);
     return Ahead(std::move(sheet));
 }
 

@@ -5,6 +5,7 @@
 /// Asked on the record's thread while somebody looks at it, and again after each word of the record.
 
 #include "answers/forecast/agenda.h"
+#include "answers/forecast/wear_ahead.h"
 #include "answers/forecast/weekend.h"
 #include "forecast/dates.h"
 #include "screen/desk/house.h"
@@ -25,6 +26,7 @@ struct AheadSheet {
     std::size_t notChecked = 0;
     DueList due;                                ///< of the whole fleet
     std::vector<std::optional<DateBand>> bands; ///< of its rows
+    std::vector<WearAhead> worn;                ///< of its items
 
     static constexpr int daysTold = 14;
     static constexpr std::size_t mostChecked = 80;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/next/ahead/calendar_model.h"
 
+#include "registry/reading_said.h"
 #include "rules/due/headline.h"
 #include "rules/due/reckoned.h"
 #include "screen/desk/due_model.h"
@@ -53,6 +54,21 @@ CalendarLine dueLine(const DueRow& row, const std::optional<DateBand>& band, con
     line.byUse = isLimitedByUse(row.state) && band && band->p10 != band->p90;
     line.standing = static_cast<int>(reckonedAs(row.state));
     place(line, band, span);
+    return line;
+}
+
+CalendarLine wearLine(const WearAhead& worn, const CalendarSpan& span) {
+    CalendarLine line;
+    const auto& series = worn.series;
+    line.key = QStringLiteral("wear %1/%2/%3")
+                   .arg(inward(worn.item->id.text()), inward(series.quantity), inward(placeSlug(series.place)));
+    line.balloon = inward(worn.item->balloon->text());
+    line.title = CalendarModel::tr("%1, %2 %3: limit met by its trend")
+                     .arg(said(inPlace(quantityTerm(series.quantity), series.place)), Words::kind(worn.item->kind),
+                          inward(worn.item->id.text()));
+    line.days = VisitWords::band(worn.met);
+    line.byUse = true;
+    place(line, worn.met, span);
     return line;
 }
 
@@ -111,6 +127,9 @@ std::vector<CalendarLine> calendarLines(const AheadSheet& sheet, const CalendarS
         if (only) {
             for (const auto& each : coming)
                 lines.push_back(dueLine(*each.row, sheet.bands[each.at], span));
+            for (const auto& worn : sheet.worn)
+                if (*worn.item->balloon == balloon)
+                    lines.push_back(wearLine(worn, span));
             continue;
         }
         auto line = dueLine(*coming.front().row, sheet.bands[coming.front().at], span);
