@@ -266,8 +266,8 @@ Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate 
                           .and_then([&] { return readPhotographs(books, file); })
                           .and_then([&] { return readDeferrals(books, file); })
                           .and_then([&] { return readGradings(books, file); })
-                          .and_then([&] { return readVisitEvents(books, file); })
-                          .and_then([&] { return readAskedBesides(books, file); });
+                          .and_then([&] { return readAskedBesides(books, file); })
+                          .and_then([&] { return readVisitEvents(books, file); });
     if (!read)
         return tl::unexpected(read.error());
     if (file.inspection.incomplete && !until)

@@ -120,7 +120,7 @@ int run(const DirectivesOptions& options, const Common& common) {
     const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
-    if (!options.to.empty())
+    if (!options.paper.to.empty())
         return writePaper(print::directiveStatusOf(*record, Registration(options.balloon), record.on), options.paper);
     const auto scope = scopeOf(options.balloon);
     auto facts = record->facts(scope, record.on);

@@ -36,8 +36,9 @@ Result<void> readVisitEvents(Books& books, BenchFile& file) {
     if (!obligations)
         return tl::unexpected(obligations.error());
     const auto& closed = file.inspection.closed;
+    const auto& stated = file.inspection.opened.body.work;
     std::map<Stamp, VisitEvent> events;
-    for (const auto& work : file.inspection.opened.body.work) {
+    for (const auto& work : stated.empty() ? file.owed : stated) {
         const auto* item = file.item(work.item);
         if (!item)
             continue;

@@ -8,7 +8,8 @@
 
 namespace crownring {
 
-/// Reads into the file what was reported of its items since the work that it makes due was last done before the visit.
+/// Reads into the file what was reported of its items since the work that it makes due was last done before the visit;
+/// where its work is not stated, of what such a visit accomplishes. @pre `owed` is read
 [[nodiscard]] Result<void> readVisitEvents(Books& books, BenchFile& file);
 
 }

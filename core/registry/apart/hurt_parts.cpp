@@ -15,8 +15,11 @@ bool isReleased(const StateWords& own, const Stamp& since, const Stamp& end) {
         own, [&](const StateWord& word) { return isBack(word) && since < word.stamp && word.stamp < end; });
 }
 
-/// The carrier was released or inspected while it was back in it.
+/// It is back in it, and stands as that does; or the carrier was released or inspected while it was.
 bool isBackWith(const Carried& in, const std::vector<Carried>& carried, const HurtCarrier& carrier, const Stamp& end) {
+    if (std::ranges::any_of(carried,
+                            [&](const Carried& again) { return again.carrier == in.carrier && isIn(again, end); }))
+        return true;
     auto released = carrier.inspected;
     for (const auto& word : carrier.words)
         if (isBack(word))

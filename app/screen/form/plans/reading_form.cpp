@@ -34,20 +34,20 @@ std::vector<Choice> unitsFor(const Quantity* quantity) {
 }
 
 std::vector<FormField> ReadingForm::fields(const FormSubject& subject, const FleetSheet& sheet) {
-    using Typed = FormField::Kind;
-    auto item = plannedField("item", tr("Item"), Typed::Choice, true);
+    using How = FormField::Kind;
+    auto item = plannedField("item", tr("Item"), How::Choice, true);
     item.choices = FormPlan::items(sheet, subject.balloon);
     item.value = inward(subject.item);
-    auto quantity = plannedField("quantity", tr("What was read"), Typed::Choice, true);
+    auto quantity = plannedField("quantity", tr("What was read"), How::Choice, true);
     quantity.choices = quantitiesOf(subject.item.empty() ? nullptr : sheet.item(ItemId(subject.item)));
     return {std::move(item),
             std::move(quantity),
-            plannedField("value", tr("Value"), Typed::Decimal),
-            plannedField("held_at", tr("Load that was held"), Typed::Decimal, false, tr("Instead of a value")),
-            plannedField("unit", tr("Unit"), Typed::OneOf, true),
-            plannedField("gore", tr("Gore"), Typed::Count),
-            plannedField("row", tr("Panel row"), Typed::Count),
-            plannedField("method", tr("Method"), Typed::Text)};
+            plannedField("value", tr("Value"), How::Decimal),
+            plannedField("held_at", tr("Load that was held"), How::Decimal, false, tr("Instead of a value")),
+            plannedField("unit", tr("Unit"), How::OneOf, true),
+            plannedField("gore", tr("Gore"), How::Count),
+            plannedField("row", tr("Panel row"), How::Count),
+            plannedField("method", tr("Method"), How::Text)};
 }
 
 void ReadingForm::follow(std::string_view key, FormFields& fields, const FleetSheet& sheet) {
