@@ -28,7 +28,7 @@ void addEvents(Document& document, const BenchFile& file, const Speech& in) {
     if (file.events.empty())
         return;
     Table table;
-    table.columns = {{in.say(SheetPhrase::Date), Align::Left, 1},
+    table.columns = {{in.say(SheetPhrase::Date), Align::Left, 1.2},
                      {in.say(ReviewPhrase::WhatHappened), Align::Left, 2},
                      {in.say(ReviewPhrase::WhatItMadeDue), Align::Left, 4}};
     for (const auto& each : file.events)

@@ -48,7 +48,7 @@ paper::Document eventStatus(const Registration& balloon, CivilDate since, CivilD
         return document;
     }
     Table table;
-    table.columns = {{in.say(SheetPhrase::Date), Align::Left, 1},
+    table.columns = {{in.say(SheetPhrase::Date), Align::Left, 1.4},
                      {in.say(ReviewPhrase::WhatHappened), Align::Left, 2},
                      {in.say(ReviewPhrase::WhatItMadeDue), Align::Left, 4},
                      {in.say(SheetPhrase::State), Align::Left, 1.4},

@@ -56,14 +56,14 @@ def _tell_of_valve_from_the_fire(journal: Journal) -> None:
     journal.add("item.entered", "enter-VLV-4", date(2026, 9, 7), by=OFFICE, item="VLV-4", kind="other", type="Relief valve",
                 serial="RV4", made="2024-05", release={"form": "faa-8130-3", "number": "QN-8130-77"})
     journal.add("item.fitted", "on-VLV-4", date(2026, 9, 9), by=WORKSHOP, item="VLV-4", to="CYL-9003")
-    journal.add("item.removed", "off-VLV-4", date(2026, 10, 23), by=WORKSHOP, time="11:00Z", item="VLV-4",
+    journal.add("item.removed", "off-VLV-4", date(2026, 10, 21), by=WORKSHOP, time="11:00Z", item="VLV-4",
                 **{"from": "CYL-9003"})
 
 
 def _tell_of_burner(journal: Journal) -> None:
     """A spare burner that was overhauled, and one of whose coils was exchanged for another with its form."""
     journal.add("item.entered", "enter-BRN-9001", date(2026, 9, 7), by=OFFICE, item="BRN-9001", kind="burner", type="Ember",
-                serial="TE9001", made="2014-03", brought_forward={"minutes": 52_300, "landings": 790, "inflations": 845})
+                serial="TA9001", made="2014-03", brought_forward={"minutes": 52_300, "landings": 790, "inflations": 845})
     for number, (item, form) in enumerate((("COI-1", "owner-accepted"), ("COI-2", "easa-form-1")), 1):
         journal.add("item.entered", f"enter-{item}", date(2026, 9, 7), by=OFFICE, item=item, kind="other", type="Coil",
                     serial=f"CO{number}", lot=f"CO-2{number}", release={"form": form, "number": f"QE-145-30{number}"})
@@ -79,6 +79,9 @@ def _tell_of_burner(journal: Journal) -> None:
     swap = date(2026, 9, 20)
     journal.add("item.removed", "off-COI-1", swap, by=WORKSHOP, time="09:00Z", item="COI-1", **{"from": "BRN-9001"})
     journal.add("item.state", "state-COI-1", swap, by=WORKSHOP, time="09:01Z", item="COI-1", state="unserviceable")
+    journal.add("parts.listed", "parts-BRN-9001", date(2026, 11, 5), by=OFFICE, item="BRN-9001",
+                parts=[{"part": "pilot-valve", "type": "PV-1", "serial": "S0311", "whole": True}], whole=True,
+                source="seen on the valve's plate")
     journal.add("item.fitted", "on-COI-2", swap, by=WORKSHOP, time="09:30Z", item="COI-2", to="BRN-9001")
 
 
