@@ -3,6 +3,8 @@
 
 /// The calls of crownringctl: what each is asked, and its doing. Each answers with an exit code (`Exit`).
 
+#include "ctl/parts/paper_output.h"
+
 #include <cstddef>
 #include <cstdint>
 #include <string>
@@ -127,6 +129,8 @@ struct ImportOptions {
     std::string balloon;
     std::string dateOrder;
     std::string duration;
+    std::string fuel;
+    std::string load;
     bool utc = false;
     bool accept = false;
     bool skipBad = false;
@@ -349,6 +353,7 @@ struct EventsOptions {
     std::string on;
     std::string balloon; ///< empty: all
     int days = 365;      ///< back from the day
+    PaperAsked paper{};  ///< of one balloon
     bool json = false;
 };
 int run(const EventsOptions& options, const Common& common);
@@ -364,9 +369,7 @@ struct DirectivesOptions {
     std::string on;
     std::string balloon;
     bool json = false;
-    std::string to; ///< where the status list of the balloon is written; empty: nowhere
-    std::string paper = "a4";
-    bool force = false; ///< an older file that is there is replaced
+    PaperAsked paper; ///< the status list of the balloon
 };
 int run(const DirectivesOptions& options, const Common& common);
 

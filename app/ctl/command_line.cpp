@@ -214,6 +214,10 @@ void addImport(CLI::App& app, Chosen& chosen) {
         ->check(CLI::IsMember({"dmy", "mdy", "ymd"}));
     call->add_option("--duration", options->duration, "Unit of durations written as bare numbers")
         ->check(CLI::IsMember({"minutes", "hours"}));
+    call->add_option("--fuel", options->fuel, "Unit of the fuel used, written as bare numbers")
+        ->check(CLI::IsMember({"kg", "l", "lb", "usg"}));
+    call->add_option("--load", options->load, "Unit of loads written as bare numbers")
+        ->check(CLI::IsMember({"kg", "lb"}));
     call->add_flag("--utc", options->utc, "The times of the log are UTC");
     call->add_flag("--accept", options->accept, "Post the new flights; without it they are only shown");
     call->add_flag("--skip-bad", options->skipBad, "Accept although some rows are bad, and leave those out");
@@ -258,14 +262,25 @@ void addWear(CLI::App& app, Chosen& chosen) {
         "forecast plans work: what grounds is a reading beyond the limit.");
 }
 
+/// The options of a paper about one balloon.
+void addPaper(CLI::App& call, PaperAsked& paper, const char* what, CLI::Option& balloon, CLI::Option& json) {
+    call.add_option("--to", paper.to, what)->type_name("FILE.pdf")->needs(&balloon)->excludes(&json);
+    call.add_option("--paper", paper.paper, "The size of its pages (default: a4)")
+        ->check(CLI::IsMember({"a4", "letter"}));
+    call.add_flag("--force", paper.force, "Replace a file that is there; never a record or another database");
+}
+
 void addEvents(CLI::App& app, Chosen& chosen) {
     const auto [call, options] =
         begin<EventsOptions>(app, chosen, "events", "What happened, what it made due, and the clock of a report");
     addDay(*call, options->on, "The day (default: today)");
-    call->add_option("--balloon", options->balloon, "Only what is fitted to this balloon")->type_name("REG");
+    auto* balloon =
+        call->add_option("--balloon", options->balloon, "Only what is fitted to this balloon")->type_name("REG");
     call->add_option("--days", options->days, "So many days back (default: 365); what is still open, however old")
         ->check(CLI::Range(0, 36'500));
-    call->add_flag("--json", options->json, "Answer as JSON");
+    auto* json = call->add_flag("--json", options->json, "Answer as JSON");
+    addPaper(*call, options->paper, "The PDF file to write: events of the balloon and what they made due", *balloon,
+             *json);
     call->footer("Where a report to the authority may be owed, the end of its 72 hours is told, counted from the "
                  "event. Whether\n"
                  "it is owed nobody computes; that it was made is said where an entry event.notified says so alone.");
@@ -289,13 +304,7 @@ void addDirectives(CLI::App& app, Chosen& chosen) {
     auto* balloon =
         call->add_option("--balloon", options->balloon, "Only what is fitted to this balloon")->type_name("REG");
     auto* json = call->add_flag("--json", options->json, "Answer as JSON");
-    call->add_option("--to", options->to, "The PDF file to write: the status list of the balloon")
-        ->type_name("FILE.pdf")
-        ->needs(balloon)
-        ->excludes(json);
-    call->add_option("--paper", options->paper, "The size of its pages (default: a4)")
-        ->check(CLI::IsMember({"a4", "letter"}));
-    call->add_flag("--force", options->force, "Replace a file that is there; never a record or another database");
+    addPaper(*call, options->paper, "The PDF file to write: the status list of the balloon", *balloon, *json);
     call->footer(
         "What is not known is unknown and never \"not bound\": a serial number or a part that is not in the record\n"
         "leaves a directive unproven. Superseded ones are told where they were answered. Lists of parts are entries\n"

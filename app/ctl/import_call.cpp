@@ -71,6 +71,10 @@ std::string_view openChoiceText(OpenChoice choice) {
         return "the unit of the durations cannot be told: give --duration";
     case OpenChoice::TemperatureUnit:
         return "the unit of the temperatures cannot be told: name it in the heading, e.g. (°C)";
+    case OpenChoice::FuelUnit:
+        return "the unit of the fuel used cannot be told: give --fuel, or name it in the heading, e.g. (kg)";
+    case OpenChoice::LoadUnit:
+        return "the unit of the loads cannot be told: give --load, or name it in the heading, e.g. (kg)";
     }
     return "";
 }
@@ -113,6 +117,8 @@ FlightLogChoices choicesOf(const ImportOptions& options) {
         choices.bareDuration = BareDuration::Minutes;
     else if (options.duration == "hours")
         choices.bareDuration = BareDuration::Hours;
+    choices.fuelUnit = amountUnitNamed(options.fuel);
+    choices.loadUnit = amountUnitNamed(options.load);
     choices.timesAreUtc = options.utc;
     choices.notAfter = today();
     return choices;
@@ -148,6 +154,14 @@ nlohmann::ordered_json flightJson(const JudgedProposal& judged) {
         row["time"] = proposal.time->iso();
     row["minutes"] = proposal.flight.use.minutes.value();
     row["landings"] = proposal.flight.use.landings.value();
+    const auto put = [&row](const char* key, const auto& amount) {
+        if (amount)
+            row[key] = amount->value();
+    };
+    put("fuel_kg", proposal.flight.fuelWeighed);
+    put("fuel_l", proposal.flight.fuelRead);
+    put("oat_c", proposal.flight.outside);
+    put("load_kg", proposal.flight.load);
     if (proposal.flight.kit) {
         auto& kit = row["kit"] = nlohmann::ordered_json::array();
         for (const auto& item : *proposal.flight.kit)

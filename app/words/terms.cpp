@@ -151,27 +151,33 @@ const char* wordOf(LogColumn column) {
     case LogColumn::Landing:
         return QT_TRANSLATE_NOOP("Term", "landing");
     case LogColumn::Duration:
-        return QT_TRANSLATE_NOOP("Term", "duration");
+        return QT_TRANSLATE_NOOP("Term", "time aloft");
     case LogColumn::Landings:
         return QT_TRANSLATE_NOOP("Term", "landings");
     case LogColumn::Inflations:
         return QT_TRANSLATE_NOOP("Term", "inflations");
     case LogColumn::MaxTemperature:
-        return QT_TRANSLATE_NOOP("Term", "max-temp");
+        return QT_TRANSLATE_NOOP("Term", "highest envelope temperature");
+    case LogColumn::FuelUsed:
+        return QT_TRANSLATE_NOOP("Term", "fuel used");
+    case LogColumn::Outside:
+        return QT_TRANSLATE_NOOP("Term", "outside temperature");
+    case LogColumn::Load:
+        return QT_TRANSLATE_NOOP("Term", "load on board");
     case LogColumn::Tethered:
         return QT_TRANSLATE_NOOP("Term", "tethered");
     case LogColumn::Envelope:
-        return QT_TRANSLATE_NOOP("Term", "envelope");
+        return QT_TRANSLATE_NOOP("Term", "envelope that flew");
     case LogColumn::Basket:
-        return QT_TRANSLATE_NOOP("Term", "basket");
+        return QT_TRANSLATE_NOOP("Term", "basket that flew");
     case LogColumn::Burner:
-        return QT_TRANSLATE_NOOP("Term", "burner");
+        return QT_TRANSLATE_NOOP("Term", "burner that flew");
     case LogColumn::Cylinders:
-        return QT_TRANSLATE_NOOP("Term", "cylinders");
+        return QT_TRANSLATE_NOOP("Term", "cylinders that flew");
     case LogColumn::Kit:
-        return QT_TRANSLATE_NOOP("Term", "kit");
+        return QT_TRANSLATE_NOOP("Term", "all that flew");
     case LogColumn::By:
-        return QT_TRANSLATE_NOOP("Term", "by");
+        return QT_TRANSLATE_NOOP("Term", "who flew");
     case LogColumn::Note:
         return QT_TRANSLATE_NOOP("Term", "note");
     }
@@ -221,6 +227,21 @@ constexpr std::array quantities{
 constexpr std::array directions{
     Named{"warp", QT_TRANSLATE_NOOP("Term", "warp")},
     Named{"weft", QT_TRANSLATE_NOOP("Term", "weft")},
+};
+
+/// Those of `knownEvents`, by their names.
+constexpr std::array events{
+    Named{"hard-landing", QT_TRANSLATE_NOOP("Term", "hard landing")},
+    Named{"wire-contact", QT_TRANSLATE_NOOP("Term", "wire contact")},
+    Named{"over-temperature", QT_TRANSLATE_NOOP("Term", "over-temperature")},
+    Named{"immersion", QT_TRANSLATE_NOOP("Term", "immersion")},
+    Named{"packed-wet", QT_TRANSLATE_NOOP("Term", "packed wet")},
+    Named{"dragged", QT_TRANSLATE_NOOP("Term", "dragged, or into trees")},
+    Named{"flame-contact", QT_TRANSLATE_NOOP("Term", "flame on the fabric")},
+    Named{"coil-run-dry", QT_TRANSLATE_NOOP("Term", "coil run dry")},
+    Named{"fire", QT_TRANSLATE_NOOP("Term", "fire, or near a cylinder")},
+    Named{"mildew", QT_TRANSLATE_NOOP("Term", "mildew")},
+    Named{"increased-fuel-use", QT_TRANSLATE_NOOP("Term", "increased fuel use")},
 };
 
 /// Of an envelope, by `zoneName`, and of a basket, by `basketPlaceName`.
@@ -277,6 +298,8 @@ const char* wordOf(const Term& term) {
         return wordOf(capacityFrom(term.name));
     case Term::Of::LogColumn:
         return wordOf(logColumnFrom(term.name));
+    case Term::Of::Event:
+        return sourceIn(events, term.name);
     }
     return nullptr;
 }

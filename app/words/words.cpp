@@ -5,6 +5,7 @@
 #include "rules/due/defects.h"
 #include "words/border.h"
 #include "words/problem_words.h"
+#include "words/terms.h"
 
 #include <QStringList>
 
@@ -113,31 +114,7 @@ QString Words::clock(ClockName clock) {
     return {};
 }
 
-QString Words::event(const std::string& event) {
-    if (event == "hard-landing")
-        return tr("hard landing");
-    if (event == "wire-contact")
-        return tr("wire contact");
-    if (event == "over-temperature")
-        return tr("over-temperature");
-    if (event == "immersion")
-        return tr("immersion");
-    if (event == "packed-wet")
-        return tr("packed wet");
-    if (event == "dragged")
-        return tr("dragged, or into trees");
-    if (event == "flame-contact")
-        return tr("flame on the fabric");
-    if (event == "coil-run-dry")
-        return tr("coil run dry");
-    if (event == "fire")
-        return tr("fire, or near a cylinder");
-    if (event == "mildew")
-        return tr("mildew");
-    if (event == "increased-fuel-use")
-        return tr("increased fuel use");
-    return inward(event);
-}
+QString Words::event(const std::string& event) { return term({Term::Of::Event, event}); }
 
 QString Words::operation(const std::string& operation) {
     if (operation == "for-hire")

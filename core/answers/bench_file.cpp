@@ -6,6 +6,7 @@
 #include "answers/type_book.h"
 #include "answers/visit/asked_besides.h"
 #include "answers/visit/check_flights.h"
+#include "answers/visit/visit_events.h"
 #include "bench/release/accomplished.h"
 #include "bench/release/release.h"
 
@@ -265,7 +266,8 @@ Result<BenchFile> fileOf(Books& books, Result<Inspection> inspection, CivilDate 
                           .and_then([&] { return readPhotographs(books, file); })
                           .and_then([&] { return readDeferrals(books, file); })
                           .and_then([&] { return readGradings(books, file); })
-                          .and_then([&] { return readAskedBesides(books, file); });
+                          .and_then([&] { return readAskedBesides(books, file); })
+                          .and_then([&] { return readVisitEvents(books, file); });
     if (!read)
         return tl::unexpected(read.error());
     if (file.inspection.incomplete && !until)

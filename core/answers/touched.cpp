@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/touched.h"
 
+#include "registry/apart/overheated.h"
+
 #include <algorithm>
 #include <set>
 
@@ -80,6 +82,8 @@ private:
         return withParts(*flight.kit, entry.on);
     }
     Result<void> touch(const Entry& entry, const EventReported& event) {
+        if (event.hottest && *event.hottest >= overheatedFrom({})) // what is put into it later shares it, too
+            return everything();
         if (const auto* balloon = balloonOf(event))
             return aboard(*balloon, entry.on);
         return withParts({*itemOf(event)}, entry.on);
@@ -92,7 +96,16 @@ private:
             },
             told.subject);
     }
-    Result<void> touch(const Entry&, const RequirementDone& done) { return item(done.item); }
+    /// After a fire it is an end for what is taken out of it.
+    Result<void> touch(const Entry&, const RequirementDone& done) {
+        const auto facts = m_books.facts({std::nullopt, {done.item}}, CivilDate::last());
+        if (!facts)
+            return tl::unexpected(facts.error());
+        const bool burnt = std::ranges::any_of(*facts, [](const ItemFacts& each) {
+            return std::ranges::count(each.events, "fire", &Occurrence::event) > 0;
+        });
+        return burnt ? everything() : item(done.item);
+    }
     Result<void> touch(const Entry&, const ReadingTaken& reading) { return item(reading.item); }
     Result<void> touch(const Entry&, const DefectFound& found) { return item(found.item); }
     Result<void> touch(const Entry&, const DefectDeferred& deferred) { return item(deferred.item); }

@@ -17,7 +17,7 @@ namespace crownring {
 
 /// A word of the trade by its stable name; its language has another word for each.
 struct Term {
-    enum class Of : std::uint8_t { ItemKind, Quantity, Dimension, Direction, Zone, Visit, Capacity, LogColumn };
+    enum class Of : std::uint8_t { ItemKind, Quantity, Dimension, Direction, Zone, Visit, Capacity, LogColumn, Event };
     Of of = Of::ItemKind;
     std::string name; ///< as the record writes it: "envelope"
     bool operator==(const Term&) const = default;

@@ -3,11 +3,13 @@
 
 /// What may happen to a balloon, by the names that the checklists and programmes that ship know.
 
+#include "problem/argument.h"
 #include "record/kinds/item_kind.h"
 
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace crownring {
@@ -36,6 +38,9 @@ inline constexpr std::array<KnownEvent, 11> knownEvents{{
     {"mildew"},
     {"increased-fuel-use"},
 }};
+
+/// Its name in the middle of a sentence.
+[[nodiscard]] inline Term eventTerm(std::string_view name) { return {Term::Of::Event, std::string(name)}; }
 
 /// Null for another name.
 [[nodiscard]] constexpr const KnownEvent* knownEvent(std::string_view name) {

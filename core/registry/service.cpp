@@ -39,7 +39,10 @@ Argument reasonOf(const OutOfService& out) {
     if (out.with)
         return Phrase{ServicePhrase::With, {*out.with, ownReason(out)}};
     if (out.takenOut)
-        return Phrase{ServicePhrase::TakenOut, {out.since, *out.part}};
+        return Phrase{out.by == Hurt::Overheated ? ServicePhrase::TakenOutHot
+                      : out.by == Hurt::Fire     ? ServicePhrase::TakenOutBurnt
+                                                 : ServicePhrase::TakenOut,
+                      {out.since, *out.part}};
     return out.part ? Phrase{ServicePhrase::With, {*out.part, ownReason(out)}} : ownReason(out);
 }
 

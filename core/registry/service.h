@@ -14,6 +14,13 @@
 
 namespace crownring {
 
+/// What befell that of which a part was taken out.
+enum class Hurt {
+    No,
+    Overheated,
+    Fire,
+};
+
 /// It is laid up, sold, scrapped, lost, away or kept apart.
 struct OutOfService {
     ServiceState state = ServiceState::LaidUp;
@@ -23,6 +30,7 @@ struct OutOfService {
     std::optional<ItemId> part{};       ///< of an item: what it is a part of is, and the item with it
     bool takenOut = false;            ///< with `part`: it came out of that while that was kept apart, unreleased since
     std::optional<Celsius> hottest{}; ///< with `Condemned`: nobody said so, it was overheated
+    Hurt by = Hurt::No;               ///< with `takenOut`: nobody said that it was kept apart, this befell it
     bool operator==(const OutOfService&) const = default;
 };
 

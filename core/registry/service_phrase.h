@@ -20,9 +20,11 @@ enum class ServicePhrase : std::uint8_t {
     Unserviceable,
     Quarantined,
     Condemned,
-    Overheated, ///< %2: how hot it was
-    With,       ///< %1: the balloon, or the item that it is a part of, %2: why that is out of service
-    TakenOut,   ///< %2: the item that it was a part of, which is kept apart since then
+    Overheated,    ///< %2: how hot it was
+    With,          ///< %1: the balloon, or the item that it is a part of, %2: why that is out of service
+    TakenOut,      ///< %2: the item that it was a part of, which is kept apart since then
+    TakenOutHot,   ///< the same, which was overheated then
+    TakenOutBurnt, ///< the same, which was in a fire then
 };
 
 }

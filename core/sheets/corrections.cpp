@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/reading/quantity.h"
 #include "record/entry_json.h"
 #include "sheets/sheet_parts.h"
 
@@ -17,6 +18,8 @@ std::string written(const json& entry, const std::string& key, const Speech& in)
     const auto found = entry.find(key);
     if (found == entry.end())
         return in.say(SheetPhrase::Nothing);
+    if (key == "quantity" && found->is_string())
+        return in.say(quantityTerm(found->get<std::string>()));
     return found->is_string() ? found->get<std::string>() : found->dump();
 }
 

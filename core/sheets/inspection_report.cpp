@@ -195,6 +195,7 @@ paper::Document inspectionReport(const BenchFile& file, const Speech& in) {
     document.blocks.emplace_back(headFacts(file, in));
     document.blocks.emplace_back(Heading{2, in.say(SheetPhrase::Items)});
     document.blocks.emplace_back(itemsTable(file, in));
+    addEvents(document, file, in);
     addDefects(document, file, in);
     addPerformed(document, file, in);
     addWork(document, file, in);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/duration_text.h"
+#include "sheets/review_phrase.h"
 #include "sheets/sheet_parts.h"
 #include "sheets/sheets.h"
 
@@ -42,6 +43,8 @@ paper::Document logbookPage(const BenchFile& file, const Speech& in) {
         if (!lines.empty())
             rows.facts.push_back({in.say(label), lines});
     };
+    if (const auto events = eventsText(file, in); !events.empty())
+        rows.facts.push_back({in.say(ReviewPhrase::WhatHappened), events});
     add(SheetPhrase::WorkOf, workOf(facts));
     add(SheetPhrase::DataUsed, {facts.manuals.begin(), facts.manuals.end()});
     if (facts.outcome != Outcome::Abandoned)

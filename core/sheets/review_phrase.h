@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// What stands on the papers of an airworthiness review: its own, and the status of directives.
+/// What stands on the papers of an airworthiness review: its own, and the status of directives and
+/// of events.
 
 #include "problem/argument.h"
 
@@ -45,6 +46,18 @@ enum class ReviewPhrase : std::uint8_t {
     StatusUpcoming,
     StatusOpen,
     StatusRests,
+    WhatHappened,
+    WhatItMadeDue,
+    MadeDue, ///< %1: the work, item by item
+    MadeNothingDue,
+    EventStatus,
+    EventStatusOf, ///< %1: the balloon, %2, %3: the first and the last day
+    NoEvents,
+    EventOpen,
+    EventDone,        ///< %1: the day
+    EventReportUntil, ///< %1: the day, %2: the time, UTC
+    ReportedTo,
+    EventStatusRests,
 };
 
 }

@@ -83,6 +83,12 @@ void addStatement(paper::Document& document, const BenchFile& file, const Releas
 /// "bars flight", "minor"
 [[nodiscard]] std::string severityText(Severity severity, const Speech& in);
 
+/// "over-temperature, 135 °C, 0:02 h"
+[[nodiscard]] std::string eventText(const Occurrence& event, const Speech& in);
+/// What happened that the visit answers, and what of its work that made due, a line each.
+[[nodiscard]] std::string eventsText(const BenchFile& file, const Speech& in);
+/// The same as a table under its heading; nothing where there is none.
+void addEvents(paper::Document& document, const BenchFile& file, const Speech& in);
 /// The readings to read, a table a test: with words, units and "≥" for a load that was held.
 /// @param people who read them and when, as letters
 void addReadings(paper::Document& document, const BenchFile& file, Marks& people, const Speech& in);

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "problem/faults/use_fault.h"
 #include "record/verdict_phrase.h"
-#include "registry/apart/kept_apart.h"
-#include "registry/apart/overheated.h"
 #include "store/queries/balloon_reader.h"
 #include "store/queries/clock_reader.h"
 #include "store/queries/fabric_reader.h"
@@ -88,19 +86,21 @@ Result<std::vector<ItemFacts>> SqlRecord::facts(const Scope& scope, CivilDate on
             FactsReader reader(*m_connection, m_names, m_projector.totals(), false);
             auto facts = reader.read(on, std::nullopt);
             check(reader.accounts());
-            return withCondemned(withReadings(std::move(facts)));
+            return withHurt(withReadings(std::move(facts)), reader, reader.carried(), on);
         }
         if (!m_factsReader)
             m_factsReader = std::make_unique<FactsReader>(*m_connection, m_names, m_projector.totals(), true);
         auto& reader = *m_factsReader;
         reader.startOver();
         std::vector<ItemFacts> facts;
+        std::map<ItemId, std::vector<Carried>> carried;
         for (const auto item : itemsOf(scope, on)) {
             for (auto& each : reader.read(on, item))
                 facts.push_back(std::move(each));
+            carried.insert(reader.carried().begin(), reader.carried().end());
             check(reader.accounts());
         }
-        return withCondemned(withReadings(std::move(facts)));
+        return withHurt(withReadings(std::move(facts)), reader, carried, on);
     });
 }
 
@@ -132,26 +132,6 @@ std::vector<ItemFacts> SqlRecord::withReadings(std::vector<ItemFacts> facts) {
     return facts;
 }
 
-std::optional<VesselMaterial> SqlRecord::materialOf(const ItemId& item) {
-    const auto number = m_names.look(item);
-    ToldReader reader(*m_connection);
-    check({reader.account(Subject::Item, number)});
-    std::vector<ItemEntered> said;
-    const Told asked{Subject::Item, item.text(), {kindName<ItemEntered>()}, CivilDate::last()};
-    for (const auto& line : readableLines(reader.told(asked, number)))
-        if (const auto* entered = std::get_if<ItemEntered>(&nowOf(line).body))
-            said.push_back(*entered);
-    return materialSaid(said);
-}
-
-/// Few cylinders were ever so hot that it matters what they are made of, so each is looked up by itself.
-std::vector<ItemFacts> SqlRecord::withCondemned(std::vector<ItemFacts> facts) {
-    for (auto& item : facts)
-        if (overheatedBy(item, std::nullopt))
-            condemnOverheated(item, materialOf(item.id));
-    return facts;
-}
-
 Result<std::vector<ItemId>> SqlRecord::unknownParts(const std::vector<ItemId>& items, CivilDate on) {
     return answered([&] {
         std::vector<std::int64_t> numbers;
@@ -168,30 +148,6 @@ Result<std::vector<ItemId>> SqlRecord::unknownParts(const std::vector<ItemId>& i
         }
         std::ranges::sort(unknown);
         return unknown;
-    });
-}
-
-Result<std::optional<OutOfService>> SqlRecord::apartSinceTakenOut(const ItemId& item, const Stamp& before) {
-    return answered([&] {
-        std::vector<Carried> carried;
-        Statement rows(*m_connection, "SELECT p.from_at, p.from_id, p.until_at, p.until_id, n.text FROM part p"
-                                      " JOIN name n ON n.name_no = p.carrier_no WHERE p.item_no = ? AND p.direct = 0"
-                                      " ORDER BY p.from_at, p.from_id, n.text");
-        rows.run(numberOf(item));
-        while (rows.next()) {
-            auto& each = carried.emplace_back();
-            each.from.at = rows.read<Moment>();
-            each.from.id = rows.read<EntryId>();
-            const auto until = rows.read<std::optional<Moment>>();
-            const auto untilId = rows.read<std::optional<EntryId>>();
-            if (until)
-                each.until = Stamp{*until, untilId.value_or(EntryId())};
-            each.carrier = rows.read<ItemId>();
-        }
-        const auto end = Moment::endOf(before.at.on());
-        ServiceReader service(*m_connection);
-        return takenOutBefore(before, carried, service.wordsOf(numberOf(item), end),
-                              [&](const ItemId& carrier) { return service.wordsOf(numberOf(carrier), end); });
     });
 }
 

@@ -3,10 +3,12 @@
 
 /// The record over Qt SQL: journal, projections and answers, one connection.
 
+#include "registry/apart/hurt_parts.h"
 #include "store/connection/ears.h"
 #include "store/journal/journal_table.h"
 #include "store/projection/projector.h"
 #include "store/queries/adoption_reader.h"
+#include "store/queries/facts_reader.h"
 #include "store/record_file.h"
 #include "store/tally/tallies.h"
 
@@ -80,8 +82,13 @@ private:
     [[nodiscard]] std::vector<JournalLine> readableLines(const std::vector<EntryId>& ids);
     /// With what failed where a defect says no more than that a reading did.
     [[nodiscard]] std::vector<ItemFacts> withReadings(std::vector<ItemFacts> facts);
-    /// With the cylinders that were overheated as what is condemned.
-    [[nodiscard]] std::vector<ItemFacts> withCondemned(std::vector<ItemFacts> facts);
+    /// With the cylinders that were overheated as what is condemned, and what was taken out of them, or out of what a
+    /// fire was on, as what is kept apart.
+    [[nodiscard]] std::vector<ItemFacts> withHurt(std::vector<ItemFacts> facts, FactsReader& reader,
+                                                  const std::map<ItemId, std::vector<Carried>>& carried, CivilDate on);
+    /// Those of the carriers that anything befell by the end of that day.
+    [[nodiscard]] std::map<ItemId, HurtCarrier> hurtCarriers(const std::vector<ItemFacts>& known, FactsReader& reader,
+                                                             const std::vector<Carried>& carried, CivilDate on);
     /// Nothing where nobody states it, or two state different ones.
     [[nodiscard]] std::optional<VesselMaterial> materialOf(const ItemId& item);
     class Held;

@@ -1,18 +1,15 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """An inspection written down line by line, by the checklist that ships with the program."""
 
-import json
 from datetime import date
-from pathlib import Path
 
 from . import stream
 from .manual import AIR, GRAB, MANUALS, SIZE_OF_ENVELOPE, limits_of, places_of
 from .papers import tester_name
-from .wording import confirmed
+from .wording import BENCH_LIST, checklist_on, confirmed
 from .workshop import AIR_METHOD, GRAB_METHOD, PROOF_N, air_speed, grab_strength, months_old
 from .world import Item, World
 
-ASSETS = Path(__file__).resolve().parents[2] / "assets"
 REGIMES = {"part-ml-inspection": "part-ml", "us-annual": "us-14cfr"}
 DOTS = (77, 82, 88, 93, 99, 104, 110, 116, 121, 127)     # of the tell-tale, degrees Celsius
 TESTED_WITH = {"grab-strength": "grab tester", "air-permeability": "air tester", "burner-leak-test": "test gauge",
@@ -26,9 +23,9 @@ NO_TURNING_VENTS = ("Sedge 65", "Alder 77")
 FIRST_MINUTE, MINUTES_A_LINE, MINUTES_A_PLACE = 7 * 60 + 40, 4, 3
 
 
-def checklist_of(visit: str) -> dict:
-    """The checklist cut down to the lines of this visit; that of the grab test serves the strength test too."""
-    whole = json.loads((ASSETS / "checklists" / "hot-air-inspection.json").read_text(encoding="utf-8"))
+def checklist_of(visit: str, day: date) -> dict:
+    """The checklist of that day cut down to the lines of this visit; that of the grab test serves the strength test too."""
+    whole = checklist_on(BENCH_LIST, day)
     regime = REGIMES[visit]
     lines = [line for line in whole["lines"] if regime in line["sources"] and visit in line.get("visits", REGIMES)]
     used = {line["section"] for line in lines}
@@ -53,7 +50,7 @@ class Inspection:
         self.world, self.name, self.visit, self.registration, self.day = world, name, visit, registration, day
         self.operator = world.balloons[registration].operator
         self.items, self.work = world.fitted(registration), work
-        self.checklist = checklist_of(visit)
+        self.checklist = checklist_of(visit, day)
         self.chance = stream(f"bench {name}")
         self._clocks: dict[tuple[str, date], int] = {}
         self._now = FIRST_MINUTE
@@ -210,4 +207,4 @@ class Inspection:
               limitations: str | None = None, excepted: list[dict] | None = None) -> None:
         self.write("inspection.closed", f"close-{self.name}", by, day, outcome=outcome, statement=statement,
                    signatory=by, capacity=capacity, licence=licence, manuals=self.manuals(), timed=False,
-                   limitations=limitations, excepted=excepted, confirmed=confirmed(self.visit, outcome))
+                   limitations=limitations, excepted=excepted, confirmed=confirmed(self.visit, outcome, self.day))

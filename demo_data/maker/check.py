@@ -13,7 +13,8 @@ FLIGHTS = range(10_000, 14_001)
 MINUTES_ALOFT = range(1, 241)
 REQUIREMENTS = {"event.coil-run-dry", "event.flame-contact", "event.packed-wet", "ml.inspection", "ml.arc-review", "ml.arc-extension", "ml.special-inspection", "ml.over-temperature",
                 "us.annual", "us.hundred-hour", "adr.periodic-test", "dot.requalification", "hose.replacement", "cylinder.shell", "cylinder.relief-valve",
-                "fabric.strength-test"}
+                "fabric.strength-test", "burner.overhaul", "burner.service", "burner.leak-test", "extinguisher.check",
+                "us.transponder-test"}
 
 
 class Reader:

@@ -24,7 +24,7 @@ The balloons were all built by Tarnwick Aerostat Works: envelopes Sedge 65, Alde
 Lime 210; baskets Creel, Hamper and Pannier; burners Ember; cylinders Flask. Cylinders are a pool: they change places in
 the season, go to the test house in winter, and are borrowed for a day by the `kit` of a flight. QE-TERN, QE-FENN and
 QN140M have no bottom end and always fly with another balloon's; QE-PEA and QE-POD, QN177P and QN183R take turns with
-one. The record runs from {first} to {last} (two checklists were confirmed later, when they were revised); the questions
+one. The record runs from {first} to {last} (three checklists were confirmed later, when they were revised); the questions
 are asked on {asked}.
 
 What the maker's manuals state of each type (gores, rows, limits with their page), who may sign what, and when each
@@ -112,6 +112,9 @@ No inspection here is sealed, and no photograph is kept.
 | VLV-2, VLV-3 | lot RV-26-2, recalled on 2026-11-09: both quarantined |
 | CYL-9002 | at the test house since 2026-11-16 |
 | CYL-9003 | aluminium, at 190 degrees on 2026-10-20: condemned for good |
+| VLV-4 | taken out of CYL-9003 after that, so kept apart until it is released by itself |
+| BRN-9001 | a spare burner, overhauled 2024-11-18; COI-1 gave way to COI-2 and is unserviceable |
+| EXT-1, QRL-1, XPD-1 | an extinguisher, a quick release and a transponder, each with a date of its own |
 | CYL-9004 | its transport test ran out in 2022, its airworthiness runs until 2036: it must not be filled |
 | QE-LAKE | 2025-08-20: a removal of a cylinder that was not fitted (open question) |
 | QE-OVF, QE-OVA | 2026-06-03: a cylinder fitted to the second without removal from the first (open question) |

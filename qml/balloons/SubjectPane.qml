@@ -87,6 +87,7 @@ Item {
         balloon: pane.subject.balloon
         looking: pane.visible && pane.ofBalloon
     }
+    StatusSaver { id: status }
     ReturnDesk {
         id: returnDesk
         balloon: pane.visible ? pane.subject.balloon : ""
@@ -262,6 +263,18 @@ Item {
                 visible: pane.roomy && pane.ofBalloon
                 text: qsTr("Owner …")
                 onClicked: pane.act("balloon.owned", pane.subject.balloon, "", "")
+            }
+            Button {
+                objectName: "balloon.directivesPaper"
+                visible: pane.roomy && pane.ofBalloon
+                text: qsTr("Directives on paper …")
+                onClicked: status.ask(StatusFile.Directives, pane.subject.balloon)
+            }
+            Button {
+                objectName: "balloon.eventsPaper"
+                visible: pane.roomy && pane.ofBalloon
+                text: qsTr("Events on paper …")
+                onClicked: status.ask(StatusFile.Events, pane.subject.balloon)
             }
             Button {
                 objectName: "balloon.rename"

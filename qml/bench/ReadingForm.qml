@@ -139,6 +139,18 @@ Column {
         visible: form.reader.held && form.reader.placed && form.atWork
         text: qsTr("Tap where %1 %2 was held.").arg(form.reader.proof).arg(form.reader.unit)
     }
+    ChoiceField {
+        objectName: "bench.spot"
+        width: parent.width
+        visible: form.reader.spots.count > 0 && form.atWork
+        name: qsTr("Where on the basket")
+        model: form.reader.spots
+        value: form.reader.spot
+        onPicked: value => {
+            form.reader.spot = value;
+            form.takeFocus();
+        }
+    }
     Field {
         id: panel
         objectName: "bench.panel"

@@ -67,6 +67,11 @@ Scroll {
     }
     Facts {
         width: parent.width
+        name: qsTr("Time in service")
+        text: pane.desk.times
+    }
+    Facts {
+        width: parent.width
         name: qsTr("Lot")
         text: pane.desk.lot
     }

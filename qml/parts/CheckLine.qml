@@ -46,5 +46,7 @@ T.CheckBox {
         verticalAlignment: Text.AlignVCenter
         wrapMode: Text.Wrap
         Accessible.ignored: true
+
+        KeptNames { of: words }
     }
 }

@@ -37,6 +37,7 @@ T.AbstractButton {
                 height: 24
             }
             Text {
+                id: words
                 textFormat: Text.PlainText
                 anchors.verticalCenter: parent.verticalCenter
                 width: Math.min(implicitWidth, chip.most - 2 * Theme.snug)
@@ -46,6 +47,8 @@ T.AbstractButton {
                 font.pixelSize: Theme.text
                 font.bold: chip.chosen
                 Accessible.ignored: true
+
+                KeptNames { of: words }
             }
             Text {
                 textFormat: Text.PlainText

@@ -2,7 +2,7 @@
 import QtQuick
 import Crownring.Theme
 
-// Text in ink. Long words of other languages wrap rather than vanish.
+// Text in ink. Long words of other languages wrap rather than vanish; no line ends inside a registration.
 Text {
     id: label
 
@@ -15,4 +15,6 @@ Text {
     Accessible.role: Accessible.StaticText
     Accessible.name: label.text
     Accessible.ignored: label.text === ""
+
+    KeptNames { of: label }
 }

@@ -98,6 +98,20 @@ Item {
             values: ["celsius", "fahrenheit"]
             onGiven: value => pane.intake.temperaturesAre(value)
         }
+        Answer {
+            visible: pane.intake.asksFuelUnit
+            question: qsTr("What is its fuel measured in?")
+            answers: [qsTr("kg"), qsTr("litres"), qsTr("lb"), qsTr("US gal")]
+            values: ["kg", "l", "lb", "usg"]
+            onGiven: value => pane.intake.fuelIs(value)
+        }
+        Answer {
+            visible: pane.intake.asksLoadUnit
+            question: qsTr("What are its loads weighed in?")
+            answers: [qsTr("kg"), qsTr("lb")]
+            values: ["kg", "lb"]
+            onGiven: value => pane.intake.loadsAre(value)
+        }
     }
     RowList {
         id: rows

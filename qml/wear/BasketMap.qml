@@ -6,11 +6,14 @@ import Crownring.Parts
 import Crownring.Wear
 
 // A basket seen from above with its sides folded out: the long side with the data plate at the bottom, then clockwise; in the
-// middle the floor with its runners, under it what has no side. A tap shows what was read at a place.
+// middle the floor with its runners, under it what has no side. A tap begins a reading at a place; what was read there
+// stands under the map meanwhile and after.
 Item {
     id: map
 
     required property WearDesk desk
+
+    signal readingAsked(place: string)
 
     readonly property real side: Math.max(Theme.touch + Theme.gap, Math.min(132, map.width * 0.24))
     readonly property real across: map.width - 2 * map.side
@@ -71,7 +74,10 @@ Item {
             height: place.frame.height
             Accessible.role: Accessible.Button
             Accessible.name: place.number > 0 ? qsTr("%1: %2").arg(place.label).arg(place.detail) : qsTr("%1: never read").arg(place.label)
-            onClicked: map.desk.place = place.held ? "" : place.value
+            onClicked: {
+                map.desk.place = place.value;
+                map.readingAsked(place.value);
+            }
             Keys.onReturnPressed: place.clicked()
             Keys.onEnterPressed: place.clicked()
             background: Rectangle {

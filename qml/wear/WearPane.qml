@@ -14,11 +14,16 @@ Scroll {
 
     spacing: Theme.gap
 
+    function read(place: string) {
+        pane.readingAsked(pane.desk.givenFor(place), qsTr("Taken at: %1").arg(pane.desk.placeName));
+    }
+
     BasketMap {
         width: Math.min(parent.width, 560)
         height: implicitHeight
         visible: pane.desk.basket
         desk: pane.desk
+        onReadingAsked: place => pane.read(place)
     }
     Flow {
         width: parent.width
@@ -28,7 +33,7 @@ Scroll {
             objectName: "wear.read"
             primary: true
             text: qsTr("Read %1 …").arg(pane.desk.placeName)
-            onClicked: pane.readingAsked(pane.desk.givenFor(pane.desk.place), qsTr("Taken at: %1").arg(pane.desk.placeName))
+            onClicked: pane.read(pane.desk.place)
         }
         Button {
             objectName: "wear.all"

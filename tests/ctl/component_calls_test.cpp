@@ -75,6 +75,9 @@ private slots:
     }
     void thePoolHasTheKeysOfTheContract() {
         const auto cylinder = pooled({"--kind", "cylinder", "--on", "2022-06-30"}, "C1");
+        for (const char* key :
+             {"item", "where", "airworthy_until", "transport_until", "fillable", "condemned", "kind", "serial"})
+            QVERIFY2(cylinder.contains(key), key);
         QCOMPARE(cylinder["where"], nlohmann::json("QE-ONE"));
         QCOMPARE(cylinder["airworthy_until"], nlohmann::json("2022-06-30"));
         QCOMPARE(cylinder["transport_until"], nlohmann::json("2024-06-30"));
@@ -84,6 +87,19 @@ private slots:
         const auto table = ctl({"pool", "--kind", "cylinder", "--on", "2022-06-30"});
         QVERIFY(table.out.contains("2022-Q2") && table.out.contains("QE-ONE"));
         QCOMPARE(ctl({"pool", "--kind", "tank"}).code, 2);
+    }
+    void timeSinceNewAndSinceOverhaulIsThePiecesOwn() {
+        QVERIFY(pooled({"--on", "2022-06-30"}, "V1")["since_overhaul"].is_null());
+        QCOMPARE(ctl({"post", "-"}, R"({"entry":"flight.logged","on":"2022-01-02","balloon":"QE-ONE","minutes":90}
+{"entry":"requirement.done","on":"2022-02-01","item":"V1","requirement":"valve.overhaul"}
+{"entry":"flight.logged","on":"2022-03-02","balloon":"QE-ONE","minutes":60}
+)")
+                     .code,
+                 0);
+        const auto valve = pooled({"--on", "2022-06-30"}, "V1"); // which flew in its cylinder
+        QCOMPARE(valve["since_new"].dump(), std::string(R"({"inflations":2,"landings":2,"minutes":150})"));
+        QCOMPARE(valve["since_overhaul"].dump(),
+                 std::string(R"({"inflations":1,"landings":1,"minutes":60,"on":"2022-02-01"})"));
     }
     void twelveGoToTheTestHouseAndElevenComeBackInOneActEach() {
         const auto sent = ctl({"send", "--items", allTwelve, "--to", "Test House", "--on", "2022-07-01"});

@@ -41,6 +41,10 @@ private slots:
         QCOMPARE(answer.code, 0);
         const auto rows = answer.document()["rows"];
         QCOMPARE(rows.size(), std::size_t{2});
+        for (const auto& row : rows)
+            for (const char* key :
+                 {"balloon", "item", "directive", "revision", "applies", "why", "done", "next", "standing"})
+                QVERIFY2(row.contains(key), key);
         const auto& unknown = rows[0]; // worst first
         QCOMPARE(unknown["balloon"].get<std::string>(), std::string("QE-TWO"));
         QCOMPARE(unknown["applies"].get<std::string>(), std::string("unknown"));

@@ -46,6 +46,31 @@ private slots:
         QVERIFY(!dry["made_due"][0]["source"].get<std::string>().empty());
         QCOMPARE(dry["report"]["until"].get<std::string>(), std::string("2026-05-04 00:00 UTC")); // no time was stated
     }
+    void whatWasDoneSinceIsToldAndTheBalloonHasItAsAPaper() {
+        QVERIFY(rows()[1]["answered"].empty());
+        QCOMPARE(
+            ctl({"post", "-"},
+                R"({"entry":"requirement.done","on":"2026-05-04","item":"R1","requirement":"event.coil-run-dry","ref":"WO 7","signatory":"Ada","licence":"L 1"})")
+                .code,
+            0);
+        const auto dry = rows()[1];
+        QVERIFY(dry["made_due"].empty());
+        QCOMPARE(dry["answered"].dump(),
+                 std::string(
+                     R"([{"done":"2026-05-04","evidence":"paper","item":"R1","requirement":"event.coil-run-dry"}])"));
+        const auto file = path("events.pdf");
+        const QStringList asked{"events", "--on", "2026-05-05", "--balloon", "QE-ONE", "--to", file};
+        QCOMPARE(ctl(asked).code, 0);
+        QCOMPARE(ctl(asked).code, 2); // it is there
+        QProcess reader;
+        reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), file, QStringLiteral("-")});
+        QVERIFY(reader.waitForFinished());
+        const auto paper = QString::fromUtf8(reader.readAllStandardOutput());
+        for (const char* words :
+             {"QE-ONE", "coil run dry", "done on", "wire contact", "nothing that is adopted", "06:40 UTC"})
+            QVERIFY2(paper.contains(QLatin1String(words)), words);
+        QCOMPARE(ctl({"events", "--to", file, "--force"}).code, 2); // of which balloon?
+    }
     void fuelIsProposedByTheLog() {
         const auto fuel = ctl({"fuel", "QE-ONE", "--on", "2026-05-05", "--json"}).document();
         QCOMPARE(fuel["unit"].get<std::string>(), std::string("kg/h"));

@@ -5,6 +5,7 @@
 
 #include "counting_hand.h"
 #include "demo_window.h"
+#include "screen/parts/kept_names.h"
 #include "screen/record/flight_intake.h"
 #include "test_class.h"
 
@@ -45,6 +46,18 @@ void nameless(QAccessibleInterface* at, QStringList& found, int& seen) {
     }
     for (int child = 0; child < at->childCount(); ++child)
         nameless(at->child(child), found, seen);
+}
+
+/// Texts that can be seen and of which a line ends inside a word, behind a hyphen: a registration that is torn.
+QStringList brokenNames(QQuickItem* below) {
+    QStringList found;
+    if (!below->isVisible())
+        return found;
+    if (below->property("textFormat").isValid() && isTorn(*below))
+        found += below->property("text").toString();
+    for (auto* child : below->childItems())
+        found += brokenNames(child);
+    return found;
 }
 
 }
@@ -338,6 +351,7 @@ private slots:
         m_demo->house.habits.setDark(dark);
         m_window->resize(size);
         show(place);
+        QCOMPARE(brokenNames(m_window->contentItem()), QStringList());
         const auto picture = m_window->grabWindow();
         QCOMPARE(picture.size(), size);
         std::set<QRgb> tones;

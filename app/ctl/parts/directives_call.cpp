@@ -4,12 +4,10 @@
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "ctl/due_table.h"
-#include "measure/duration_text.h"
-#include "print/pdf.h"
-#include "sheets/directive_status.h"
+#include "ctl/parts/paper_output.h"
+#include "print/status/status_papers.h"
 #include "text/utf8.h"
 #include "words/sentence.h"
-#include "words/spoken.h"
 
 #include <nlohmann/json.hpp>
 
@@ -116,74 +114,14 @@ void printDirectives(const std::vector<DirectiveRow>& rows) {
     }
 }
 
-Argument nextOf(const std::optional<LimitState>& next) {
-    if (!next)
-        return {};
-    if (const auto* reach = next->calendar())
-        return reach->due;
-    const auto* use = next->usage();
-    if (!use)
-        return {};
-    return next->clock == ClockName::Minutes ? Argument(hoursAndMinutes(Minutes(use->due.value())) + " h")
-                                             : Argument(use->due.value());
-}
-
-DirectiveStatusLine statusLine(const DirectiveRow& row) {
-    const auto& issued = row.directive;
-    DirectiveStatusLine line{issued.directive,
-                             issued.revision,
-                             issued.title,
-                             issued.issuer,
-                             issued.effective,
-                             issued.recommended,
-                             row.item->id,
-                             std::string(standingOf(row)),
-                             row.atOnce,
-                             whyOf(row),
-                             {},
-                             {},
-                             {},
-                             {},
-                             nextOf(row.state.next)};
-    if (!row.done.empty()) {
-        const auto& done = row.done.back();
-        line.method = done.said.body.method;
-        line.by = done.said.body.amoc;
-        line.on = done.said.stamp.at.on();
-        line.hours = done.clock.minutes;
-    }
-    return line;
-}
-
-int writeStatus(const DirectivesOptions& options, CivilDate on, const std::vector<DirectiveRow>& rows) {
-    std::vector<DirectiveStatusLine> lines;
-    for (const auto& row : rows)
-        lines.push_back(statusLine(row));
-    static const words::Spoken language;
-    const auto written = print::writePdf(directiveStatus(Registration(options.balloon), on, lines, language),
-                                         options.paper == "letter" ? print::PageFormat::Letter : print::PageFormat::A4,
-                                         options.to, options.force ? Replace::Asked : Replace::Never);
-    return written ? int{Done} : refuse(written.error());
-}
-
-/// Worst first, what is not bound and what is history last.
-int directivePlace(const DirectiveRow& row) {
-    if (row.life != DirectiveRow::Life::InForce)
-        return standingCount + 1 + static_cast<int>(row.life);
-    if (row.applicability.applies == Truth::No)
-        return standingCount;
-    for (int place = 0; place < standingCount; ++place)
-        if (standingText(static_cast<Standing>(place)) == standingOf(row))
-            return place;
-    return standingCount;
-}
-
 }
 
 int run(const DirectivesOptions& options, const Common& common) {
     const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
+    if (!options.paper.to.empty())
+        return writePaper(print::directiveStatusOf(*record, Registration(options.balloon), record.on), options.paper);
     const auto scope = scopeOf(options.balloon);
     auto facts = record->facts(scope, record.on);
     if (!facts)
@@ -193,8 +131,6 @@ int run(const DirectivesOptions& options, const Common& common) {
     if (!rows)
         return refuse(rows.error());
     std::ranges::stable_sort(*rows, {}, directivePlace);
-    if (!options.to.empty())
-        return writeStatus(options, record.on, *rows);
     if (!options.json) {
         printDirectives(*rows);
         std::cout

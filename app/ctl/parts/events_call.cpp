@@ -3,7 +3,8 @@
 #include "answers/events/told_events.h"
 #include "ctl/answer_json.h"
 #include "ctl/call.h"
-#include "ctl/calls.h"
+#include "ctl/parts/paper_output.h"
+#include "print/status/status_papers.h"
 #include "words/moment_words.h"
 #include "words/sentence.h"
 
@@ -52,6 +53,12 @@ Json eventJson(const ToldEvent& told) {
     Json made = Json::array();
     for (const auto* row : told.rows)
         made.push_back(madeDueJson(*row));
+    Json answered = Json::array();
+    for (const auto& each : told.answered)
+        answered.push_back({{"item", each.row->item->id.text()},
+                            {"requirement", each.row->requirement->id.text()},
+                            {"done", each.by->stamp.at.on().iso()},
+                            {"evidence", evidenceName(each.by->evidence)}});
     return {{"entry", told.entry.id.text()},
             {"on", told.entry.on.iso()},
             {"time", told.entry.time ? Json(told.entry.time->iso()) : Json()},
@@ -62,6 +69,7 @@ Json eventJson(const ToldEvent& told) {
             {"minutes", valueOrNull(event.lasted)},
             {"altitude_m", valueOrNull(event.altitude)},
             {"made_due", std::move(made)},
+            {"answered", std::move(answered)},
             {"report", reportJson(told)}};
 }
 
@@ -91,11 +99,14 @@ int run(const EventsOptions& options, const Common& common) {
     const auto record = openToAsk(common, options.on);
     if (!record)
         return BadInput;
+    const auto since = addDays(record.on, -options.days);
+    if (!options.paper.to.empty())
+        return writePaper(print::eventStatusOf(*record, *record, Registration(options.balloon), since, record.on),
+                          options.paper);
     const auto list = due(*record, scopeOf(options.balloon), record.on);
     if (!list)
         return refuse(list.error());
-    const auto events = toldEvents(*record, *record, pointersTo(list->items), pointersTo(list->rows),
-                                   addDays(record.on, -options.days), record.on);
+    const auto events = toldEvents(*record, *record, pointersTo(list->items), pointersTo(list->rows), since, record.on);
     if (!events)
         return refuse(events.error());
     if (options.json) {

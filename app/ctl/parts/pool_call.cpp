@@ -3,6 +3,7 @@
 #include "ctl/call.h"
 #include "ctl/parts/component_calls.h"
 #include "problem/faults/entry_fault.h"
+#include "registry/overhaul.h"
 #include "words/sentence.h"
 
 #include <nlohmann/json.hpp>
@@ -30,6 +31,17 @@ std::string whereIs(const PoolItem& item) {
     return facts.out && !facts.out->to.empty() ? facts.out->to : "pool";
 }
 
+template <class Count>
+Json countJson(const std::optional<Count>& count) {
+    return count ? Json(count->value()) : Json();
+}
+
+Json useJson(const Figures& use) {
+    return {{"minutes", countJson(use.minutes)},
+            {"landings", countJson(use.landings)},
+            {"inflations", countJson(use.inflations)}};
+}
+
 Json itemJson(const PoolItem& item) {
     const auto& facts = item.facts;
     const auto quarter = item.quarter();
@@ -54,6 +66,11 @@ Json itemJson(const PoolItem& item) {
               {"release", Json()}};
     if (const auto& release = item.component.release)
         json["release"] = {{"form", releaseFormName(release->form)}, {"number", release->number}};
+    json["since_new"] = useJson(facts.clock);
+    const auto overhaul = sinceOverhaul(facts);
+    json["since_overhaul"] = overhaul ? useJson(overhaul->use) : Json();
+    if (overhaul)
+        json["since_overhaul"]["on"] = overhaul->done.iso();
     if (item.material)
         json["material_of_lot"] = true;
     return json;

@@ -52,6 +52,7 @@ void ReadingDesk::readAgain(const QString& defect) {
 }
 
 void ReadingDesk::aimAt(const ReadingTaken& reading) {
+    m_spot = reading.place.basket ? inward(basketPlaceName(*reading.place.basket)) : QString();
     m_zone = inward(zoneName(reading.place.zone));
     const bool inBody = reading.place.zone == Zone::Envelope;
     m_gore = inBody ? reading.place.gore.value_or(0) : 0;

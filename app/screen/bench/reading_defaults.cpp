@@ -64,6 +64,7 @@ void ReadingDesk::chooseDefaults() {
         zones.push_back({inward(name), words::said(Term{Term::Of::Zone, name}), {}, -1, -1, at == 0});
     }
     m_zones.show(std::move(zones));
+    showSpots();
     m_panel.clear();
     m_seconds.clear();
     m_way.clear();

@@ -51,10 +51,12 @@ class ReadingDesk : public QObject {
     Q_PROPERTY(crownring::screen::ChoiceModel* testers READ testers CONSTANT FINAL)
     /// Of the instrument at hand: that the record does not say what it measures; else empty.
     Q_PROPERTY(QString testerRemark READ testerRemark NOTIFY changed FINAL)
-    Q_PROPERTY(crownring::screen::ChoiceModel* zones READ zones CONSTANT FINAL)    ///< the parts of an envelope
-    Q_PROPERTY(QString zone READ zone WRITE setZone NOTIFY changed FINAL)          ///< "envelope", "parachute" …
-    Q_PROPERTY(bool inZone READ inZone NOTIFY changed FINAL)                       ///< of panels that are on no map
-    Q_PROPERTY(QString panel READ panel WRITE setPanel NOTIFY changed FINAL)       ///< there: its number, around
+    Q_PROPERTY(crownring::screen::ChoiceModel* zones READ zones CONSTANT FINAL) ///< the parts of an envelope
+    Q_PROPERTY(crownring::screen::ChoiceModel* spots READ spots CONSTANT FINAL) ///< of a basket; none of anything else
+    Q_PROPERTY(QString spot READ spot WRITE setSpot NOTIFY changed FINAL)       ///< "runner-2"; empty: not said
+    Q_PROPERTY(QString zone READ zone WRITE setZone NOTIFY changed FINAL)       ///< "envelope", "parachute" …
+    Q_PROPERTY(bool inZone READ inZone NOTIFY changed FINAL)                    ///< of panels that are on no map
+    Q_PROPERTY(QString panel READ panel WRITE setPanel NOTIFY changed FINAL)    ///< there: its number, around
     Q_PROPERTY(QString seconds READ seconds WRITE setSeconds NOTIFY changed FINAL) ///< for which it is held
     Q_PROPERTY(QString dry READ dry WRITE setDry NOTIFY changed FINAL)             ///< "yes", "no" or not written
     Q_PROPERTY(QString side READ side WRITE setSide NOTIFY changed FINAL)       ///< "inside", "outside" or not written
@@ -132,6 +134,9 @@ public:
     [[nodiscard]] ChoiceModel* testers() { return &m_testers; }
     [[nodiscard]] QString testerRemark() const;
     [[nodiscard]] ChoiceModel* zones() { return &m_zones; }
+    [[nodiscard]] ChoiceModel* spots() { return &m_spots; }
+    [[nodiscard]] QString spot() const { return m_spot; }
+    void setSpot(const QString& spot);
     [[nodiscard]] QString zone() const { return m_zone; }
     void setZone(const QString& zone);
     [[nodiscard]] bool inZone() const;
@@ -201,6 +206,7 @@ private:
     void chooseTester();
     void showTesters();
     void forgetWritten(); ///< what was just taken and is in the record by now
+    void showSpots();
     /// To the zone and the direction of the first limit that still asks for readings.
     void aim();
     [[nodiscard]] std::vector<LimitCount> limitCounts() const; ///< of the series at hand
@@ -225,11 +231,11 @@ private:
     ChoiceModel m_units;
     ChoiceModel m_taken;
     ChoiceModel m_testers;
-    ChoiceModel m_zones;
+    ChoiceModel m_zones, m_spots;
     PanelModel m_panels;
     AskedFor m_reads;
     QString m_proof, m_direction, m_unit, m_tester, m_pressure, m_area, m_jaw;
-    QString m_zone, m_panel, m_seconds, m_dry, m_side, m_warmth, m_way;
+    QString m_zone, m_spot, m_panel, m_seconds, m_dry, m_side, m_warmth, m_way;
     QString m_question, m_problem;
     std::optional<ReadingTaken> m_waiting; ///< for an answer to the question
     std::vector<PanelPlace> m_justTaken;   ///< and not yet answered for

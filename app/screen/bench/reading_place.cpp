@@ -64,7 +64,31 @@ void ReadingDesk::setZone(const QString& zone) {
     emit changed();
 }
 
+/// Of a basket the same place is read again and again: without it there is no trend.
+void ReadingDesk::showSpots() {
+    m_spot.clear();
+    std::vector<Choice> spots;
+    const auto* of = item();
+    if (of && of->kind == ItemKind::Basket && quantity() && quantity()->traits.onBasket) {
+        spots.push_back({{}, tr("not said"), {}, -1, -1, true});
+        for (int at = 0; at < basketPlaceCount; ++at) {
+            const auto name = std::string(basketPlaceName(static_cast<BasketPlace>(at)));
+            spots.push_back({inward(name), words::said(Term{Term::Of::Zone, name}), {}, -1, -1, false});
+        }
+    }
+    m_spots.show(std::move(spots));
+}
+
+void ReadingDesk::setSpot(const QString& spot) {
+    if (spot == m_spot || (!spot.isEmpty() && !basketPlaceFrom(outward(spot))))
+        return;
+    m_spot = spot;
+    emit changed();
+}
+
 PanelPlace ReadingDesk::place() const {
+    if (const auto spot = basketPlaceFrom(outward(m_spot)); spot && m_spots.count() > 0)
+        return {{}, {}, Zone::Envelope, *spot};
     if (inZone())
         return {m_panel.trimmed().toInt(), {}, *zoneFrom(outward(m_zone))};
     return placed() ? PanelPlace{m_gore, m_row} : PanelPlace{};

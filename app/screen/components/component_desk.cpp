@@ -19,7 +19,7 @@ Choice partLine(const FleetSheet& sheet, const ItemFacts& part, const Component&
         choice.label = ComponentDesk::tr("%1 %2").arg(inward(*part.type), inward(part.id.text()));
     choice.detail =
         joined({ComponentWords::about(part, told), inward(part.place),
-                told.release ? ComponentWords::release(*told.release) : QString(), Words::figures(part.clock),
+                told.release ? ComponentWords::release(*told.release) : QString(), ComponentWords::times(part),
                 choice.standing >= 0 ? Words::standing(static_cast<Reckoned>(choice.standing)) : QString()},
                QStringLiteral(" · "));
     return choice;
@@ -87,6 +87,7 @@ void ComponentDesk::take(const Sheet& sheet, const ItemFacts& item, const std::v
     m_stamped = component.vessel ? ComponentWords::vessel(*component.vessel) : QString();
     m_filled = ComponentWords::filled(component);
     m_lot = inward(component.lot);
+    m_times = ComponentWords::times(item);
     m_release = component.release ? ComponentWords::release(*component.release) : QString();
     auto lines = ComponentWords::listed(told.listed);
     if (!lines.isEmpty() && !told.listed.isWhole)

@@ -27,6 +27,8 @@ class ComponentDesk : public crownring::screen::Resident {
     Q_PROPERTY(QString stamped READ stamped NOTIFY changed FINAL)
     Q_PROPERTY(QString filled READ filled NOTIFY changed FINAL)
     Q_PROPERTY(QString lot READ lot NOTIFY changed FINAL)
+    /// Since new, and since overhaul.
+    Q_PROPERTY(QString times READ times NOTIFY changed FINAL)
     Q_PROPERTY(QString release READ release NOTIFY changed FINAL)
     /// value: the part; label: what it is; detail: serial number, lot, release, clock; standing: its worst
     Q_PROPERTY(crownring::screen::ChoiceModel* parts READ parts CONSTANT FINAL)
@@ -44,6 +46,7 @@ public:
     [[nodiscard]] QString stamped() const { return m_stamped; }
     [[nodiscard]] QString filled() const { return m_filled; }
     [[nodiscard]] QString lot() const { return m_lot; }
+    [[nodiscard]] QString times() const { return m_times; }
     [[nodiscard]] QString release() const { return m_release; }
     [[nodiscard]] ChoiceModel* parts() { return &m_parts; }
     [[nodiscard]] QString listed() const { return m_listed; }
@@ -61,7 +64,7 @@ private:
     void look();
     void take(const Sheet& sheet, const ItemFacts& item, const std::vector<const ItemFacts*>& parts, const Told& told);
 
-    QString m_item, m_partOf, m_stamped, m_filled, m_lot, m_release, m_listed;
+    QString m_item, m_partOf, m_stamped, m_filled, m_lot, m_times, m_release, m_listed;
     ChoiceModel m_parts;
     int m_turn = 0;
     bool m_fitted = false;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/components/component_words.h"
 
+#include "registry/overhaul.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/words.h"
@@ -66,6 +67,15 @@ QString ComponentWords::state(const PoolItem& item) {
     if (item.facts.kind != ItemKind::Cylinder)
         return {};
     return item.fillable ? tr("may be filled") : tr("not to be filled");
+}
+
+QString ComponentWords::times(const ItemFacts& facts) {
+    const auto isNew = tr("since new %1").arg(Words::figures(facts.clock));
+    const auto overhaul = sinceOverhaul(facts);
+    return overhaul ? joined({isNew, tr("since its overhaul of %1 %2")
+                                         .arg(inward(overhaul->done.iso()), Words::figures(overhaul->use))},
+                             QStringLiteral("\n"))
+                    : isNew;
 }
 
 QString ComponentWords::release(const PartRelease& release) {

@@ -23,6 +23,8 @@ public:
     [[nodiscard]] static QString dates(const PoolItem& item);
     [[nodiscard]] static QString state(const PoolItem& item);
     /// "EASA Form 1 QE-145-2211"
+    /// Time since new, and since the last overhaul where there was one.
+    [[nodiscard]] static QString times(const ItemFacts& facts);
     [[nodiscard]] static QString release(const PartRelease& release);
     /// Material, specification, water capacity, tare; what is not stamped is said.
     [[nodiscard]] static QString vessel(const VesselStamped& vessel);

@@ -6,6 +6,7 @@
 #include "rules/due/defects.h"
 #include "screen/desk/house.h"
 #include "screen/form/plans/ahead_form.h"
+#include "screen/form/plans/reading_form.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/sentences.h"
@@ -159,7 +160,7 @@ void EntryForm::announce() {
     if (!isOpen())
         return;
     emit changed();
-    for (const char* key : {"balloon", "-when", "-fresh"})
+    for (const char* key : {"balloon", "-when", "-fresh", "quantity"})
         follow(key);
     showPlace();
     askPictures();
@@ -330,7 +331,8 @@ int EntryForm::firstRow() const {
     const auto& fields = m_fields.fields();
     // What a form is about stands at its top, before others on which the same may be done.
     const bool ofItem = m_amends.empty() && m_writing.kind == kindName<RequirementDone>() && !m_papers;
-    const auto led = std::string_view(ofItem ? "item" : m_mends.c_str());
+    const bool ofReading = m_writing.kind == kindName<ReadingTaken>() && ReadingForm::wantsFigure(fields);
+    const auto led = std::string_view(ofItem ? "item" : ofReading ? "value" : m_mends.c_str());
     if (const auto at = std::ranges::find(fields, led, &FormField::key);
         at != fields.end() && at->shown && (!ofItem || !at->value.isEmpty()))
         return static_cast<int>(at - fields.begin());

@@ -11,6 +11,7 @@
 #include "screen/form/plans/ahead_form.h"
 #include "screen/form/plans/component_form.h"
 #include "screen/form/plans/event_form.h"
+#include "screen/form/plans/reading_form.h"
 #include "screen/form/service_form.h"
 #include "words/border.h"
 #include "words/words.h"
@@ -162,6 +163,8 @@ void EntryForm::follow(std::string_view key) {
         showCode();
     if (key == "item")
         showPlace();
+    if (kind == kindName<ReadingTaken>() && (key == "item" || key == "quantity"))
+        ReadingForm::follow(key, m_fields, *sheet);
     if (key == "-fresh")
         for (const auto& each : keysOf("brought_forward."))
             m_fields.setShown(each, value("-fresh").empty());

@@ -10,6 +10,7 @@
 #include "screen/form/plans/component_form.h"
 #include "screen/form/plans/directive_form.h"
 #include "screen/form/plans/event_form.h"
+#include "screen/form/plans/reading_form.h"
 #include "screen/form/service_form.h"
 #include "screen/form/whole_balloon.h"
 #include "words/border.h"
@@ -205,18 +206,6 @@ Fields removalFields(const FormSubject& subject, const FleetSheet& sheet) {
             field("on", FormPlan::tr("Day"), Kind::Date, true), whenField(), timeField()};
 }
 
-Fields readingFields(const FormSubject& subject, const FleetSheet& sheet) {
-    return {
-        choice("item", FormPlan::tr("Item"), FormPlan::items(sheet, subject.balloon), subject.item),
-        field("quantity", FormPlan::tr("Quantity"), Kind::Text, true),
-        field("value", FormPlan::tr("Value"), Kind::Decimal),
-        field("held_at", FormPlan::tr("Load that was held"), Kind::Decimal, false, FormPlan::tr("Instead of a value")),
-        field("unit", FormPlan::tr("Unit"), Kind::Text, true),
-        field("gore", FormPlan::tr("Gore"), Kind::Count),
-        field("row", FormPlan::tr("Panel row"), Kind::Count),
-        field("method", FormPlan::tr("Method"), Kind::Text)};
-}
-
 Fields voidFields(const FormSubject&, const FleetSheet&) {
     return {field("reason", FormPlan::tr("Why"), Kind::Text, true)};
 }
@@ -248,7 +237,7 @@ const std::map<std::string_view, Plan>& plans() {
         {kindName<RequirementDone>(), {doneFields, QT_TRANSLATE_NOOP("FormPlan", "Requirement done"), enter}},
         {kindName<ProgrammeAdopted>(),
          {adoptFields, QT_TRANSLATE_NOOP("FormPlan", "Adopt a programme"), QT_TRANSLATE_NOOP("FormPlan", "Adopt it")}},
-        {kindName<ReadingTaken>(), {readingFields, QT_TRANSLATE_NOOP("FormPlan", "Enter a reading"), enter}},
+        {kindName<ReadingTaken>(), {ReadingForm::fields, QT_TRANSLATE_NOOP("FormPlan", "Enter a reading"), enter}},
         {kindName<EntryVoided>(),
          {voidFields, QT_TRANSLATE_NOOP("FormPlan", "Void an entry"), QT_TRANSLATE_NOOP("FormPlan", "Void it")}},
     };

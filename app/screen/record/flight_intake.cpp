@@ -41,44 +41,6 @@ struct FlightIntake::Read {
 
 namespace {
 
-QString columnText(LogColumn column) {
-    switch (column) {
-    case LogColumn::Balloon:
-        return FlightIntake::tr("balloon");
-    case LogColumn::Date:
-        return FlightIntake::tr("date");
-    case LogColumn::TakeOff:
-        return FlightIntake::tr("take-off");
-    case LogColumn::Landing:
-        return FlightIntake::tr("landing");
-    case LogColumn::Duration:
-        return FlightIntake::tr("time aloft");
-    case LogColumn::Landings:
-        return FlightIntake::tr("landings");
-    case LogColumn::Inflations:
-        return FlightIntake::tr("inflations");
-    case LogColumn::MaxTemperature:
-        return FlightIntake::tr("highest envelope temperature");
-    case LogColumn::Tethered:
-        return FlightIntake::tr("tethered");
-    case LogColumn::Envelope:
-        return FlightIntake::tr("envelope that flew");
-    case LogColumn::Basket:
-        return FlightIntake::tr("basket that flew");
-    case LogColumn::Burner:
-        return FlightIntake::tr("burner that flew");
-    case LogColumn::Cylinders:
-        return FlightIntake::tr("cylinders that flew");
-    case LogColumn::Kit:
-        return FlightIntake::tr("all that flew");
-    case LogColumn::By:
-        return FlightIntake::tr("who flew");
-    case LogColumn::Note:
-        return FlightIntake::tr("note");
-    }
-    return {};
-}
-
 QString orderText(DateOrder order) {
     switch (order) {
     case DateOrder::DayMonthYear:
@@ -97,7 +59,7 @@ QString columnsText(const std::vector<LogHeading>& columns, const std::optional<
     for (const auto& each : columns) {
         const auto meaning = !each.meaning                               ? FlightIntake::tr("not read")
                              : *each.meaning == LogColumn::Date && order ? orderText(*order)
-                                                                         : columnText(*each.meaning);
+                                                                         : words::said(termOf(*each.meaning));
         texts += FlightIntake::tr("%1: %2").arg(inward(each.text), meaning);
     }
     return texts.isEmpty() ? QString() : FlightIntake::tr("Columns read as: %1").arg(texts.join(QStringLiteral(" · ")));
@@ -253,6 +215,16 @@ void FlightIntake::durationsAre(const QString& unit) {
 
 void FlightIntake::temperaturesAre(const QString& unit) {
     m_choices.temperatureUnit = unit == u"celsius" ? TemperatureUnit::Celsius : TemperatureUnit::Fahrenheit;
+    read();
+}
+
+void FlightIntake::fuelIs(const QString& unit) {
+    m_choices.fuelUnit = amountUnitNamed(outward(unit));
+    read();
+}
+
+void FlightIntake::loadsAre(const QString& unit) {
+    m_choices.loadUnit = amountUnitNamed(outward(unit));
     read();
 }
 

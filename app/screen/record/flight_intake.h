@@ -34,6 +34,8 @@ class FlightIntake : public crownring::screen::Resident {
     Q_PROPERTY(bool asksDateOrder READ asksDateOrder NOTIFY changed FINAL)
     Q_PROPERTY(bool asksDurationUnit READ asksDurationUnit NOTIFY changed FINAL)
     Q_PROPERTY(bool asksTemperatureUnit READ asksTemperatureUnit NOTIFY changed FINAL)
+    Q_PROPERTY(bool asksFuelUnit READ asksFuelUnit NOTIFY changed FINAL)
+    Q_PROPERTY(bool asksLoadUnit READ asksLoadUnit NOTIFY changed FINAL)
     Q_PROPERTY(crownring::screen::ChoiceModel* balloons READ balloons CONSTANT FINAL)
     /// Stands for every row that does not name its balloon.
     Q_PROPERTY(QString balloon READ balloon WRITE setBalloon NOTIFY changed FINAL)
@@ -50,6 +52,10 @@ public:
     Q_INVOKABLE void durationsAre(const QString& unit);
     /// "celsius", "fahrenheit"
     Q_INVOKABLE void temperaturesAre(const QString& unit);
+    /// "kg", "lb", "l", "usg"
+    Q_INVOKABLE void fuelIs(const QString& unit);
+    /// "kg", "lb"
+    Q_INVOKABLE void loadsAre(const QString& unit);
     Q_INVOKABLE void accept();
 
     [[nodiscard]] IntakeModel* rows() { return &m_rows; }
@@ -65,6 +71,8 @@ public:
     [[nodiscard]] bool asksDateOrder() const { return asks(OpenChoice::DateOrder); }
     [[nodiscard]] bool asksDurationUnit() const { return asks(OpenChoice::DurationUnit); }
     [[nodiscard]] bool asksTemperatureUnit() const { return asks(OpenChoice::TemperatureUnit); }
+    [[nodiscard]] bool asksFuelUnit() const { return asks(OpenChoice::FuelUnit); }
+    [[nodiscard]] bool asksLoadUnit() const { return asks(OpenChoice::LoadUnit); }
     [[nodiscard]] ChoiceModel* balloons() { return &m_balloons; }
     [[nodiscard]] QString balloon() const;
     void setBalloon(const QString& balloon);

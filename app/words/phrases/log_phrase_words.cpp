@@ -33,6 +33,8 @@ const char* sourceOf(LogPhrase phrase) {
                                  "'%1' does not say whether its numbers are minutes, hours, or hours and minutes");
     case LogPhrase::TemperatureUnitOpen:
         return QT_TRANSLATE_NOOP("Phrase", "'%1' does not say whether its figures are °C or °F");
+    case LogPhrase::AmountUnitOpen:
+        return QT_TRANSLATE_NOOP("Phrase", "'%1' does not say in which unit its figures are");
     case LogPhrase::ZoneNotStated:
         return QT_TRANSLATE_NOOP("Phrase", "take-off times whose zone is not stated are kept as the log has them: %1");
     case LogPhrase::DurationTaken:

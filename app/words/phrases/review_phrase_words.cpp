@@ -86,6 +86,34 @@ const char* sourceOf(ReviewPhrase phrase) {
         return QT_TRANSLATE_NOOP(
             "Phrase", "From the directives that are in the record, and what it says of items and their parts (14 CFR "
                       "91.417(a)(2)(v); ML.A.305(c)). Whoever entered them answers for the list being whole.");
+    case ReviewPhrase::WhatHappened:
+        return QT_TRANSLATE_NOOP("Phrase", "What happened");
+    case ReviewPhrase::WhatItMadeDue:
+        return QT_TRANSLATE_NOOP("Phrase", "What it made due");
+    case ReviewPhrase::MadeDue:
+        return QT_TRANSLATE_NOOP("Phrase", "made due: %1");
+    case ReviewPhrase::MadeNothingDue:
+        return QT_TRANSLATE_NOOP("Phrase", "nothing that is adopted");
+    case ReviewPhrase::EventStatus:
+        return QT_TRANSLATE_NOOP("Phrase", "Events and what they made due");
+    case ReviewPhrase::EventStatusOf:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, reported from %2 to %3, and what is open from before");
+    case ReviewPhrase::NoEvents:
+        return QT_TRANSLATE_NOOP("Phrase", "No event is reported in the record for these days, and none is open.");
+    case ReviewPhrase::EventOpen:
+        return QT_TRANSLATE_NOOP("Phrase", "OPEN");
+    case ReviewPhrase::EventDone:
+        return QT_TRANSLATE_NOOP("Phrase", "done on %1");
+    case ReviewPhrase::EventReportUntil:
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "if it is to be reported to the authority: by %1, %2 UTC; no report is in the "
+                                 "record");
+    case ReviewPhrase::ReportedTo:
+        return QT_TRANSLATE_NOOP("Phrase", "Reports to others");
+    case ReviewPhrase::EventStatusRests:
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "By what is reported in the record, of the items that are on the balloon on the "
+                                 "last day. What nobody reported does not stand here.");
     }
     return "";
 }

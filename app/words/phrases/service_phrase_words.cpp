@@ -36,6 +36,10 @@ const char* sourceOf(ServicePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "with %1, %2");
     case ServicePhrase::TakenOut:
         return QT_TRANSLATE_NOOP("Phrase", "taken out of %2, which was kept apart since %1");
+    case ServicePhrase::TakenOutHot:
+        return QT_TRANSLATE_NOOP("Phrase", "taken out of %2, which was overheated on %1, and not released since");
+    case ServicePhrase::TakenOutBurnt:
+        return QT_TRANSLATE_NOOP("Phrase", "taken out of %2 after the fire of %1, and not released since");
     }
     return "";
 }

@@ -66,6 +66,17 @@ std::string_view standingOf(const DirectiveRow& row) {
     return standingText(isUnknown(row) ? Standing::Unproven : row.state.standing);
 }
 
+int directivePlace(const DirectiveRow& row) {
+    if (row.life != DirectiveRow::Life::InForce)
+        return standingCount + 1 + static_cast<int>(row.life);
+    if (row.applicability.applies == Truth::No)
+        return standingCount;
+    for (int place = 0; place < standingCount; ++place)
+        if (standingText(static_cast<Standing>(place)) == standingOf(row))
+            return place;
+    return standingCount;
+}
+
 Phrase whyOf(const DirectiveRow& row) {
     if (row.excused)
         return {DuePhrase::BoundAnswered, {row.excused->body.why, row.excused->by, row.excused->stamp.at.on()}};

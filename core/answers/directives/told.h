@@ -41,6 +41,8 @@ struct DirectiveRow {
 };
 /// "upcoming", "superseded", "not-bound", else as `standingText`.
 [[nodiscard]] std::string_view standingOf(const DirectiveRow& row);
+/// For lists: worst first, what is not bound and what is history last.
+[[nodiscard]] int directivePlace(const DirectiveRow& row);
 /// What it bounds, in the order of the clocks.
 [[nodiscard]] std::vector<Limit> limitsFrom(const DoneWithin& within);
 /// Why it is bound or not, or why nobody knows.

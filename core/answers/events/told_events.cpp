@@ -40,6 +40,35 @@ Result<std::vector<Entry>> reportsOf(Books& books, const Entry& event, CivilDate
 
 }
 
+namespace {
+
+/// What was done of a row since an event that made it due.
+const Accomplishment* answerTo(const DueRow& row, const Occurrence& event) {
+    const auto& asked = *row.requirement;
+    const auto serves = [&](const Accomplishment& done) {
+        return event.stamp < done.stamp &&
+               (done.requirement == asked.id ||
+                std::ranges::find(asked.satisfiedBy, done.requirement) != asked.satisfiedBy.end());
+    };
+    if (std::ranges::find(asked.triggeredBy, event.event) == asked.triggeredBy.end())
+        return nullptr;
+    const auto done = std::ranges::find_if(row.item->done, serves);
+    return done == row.item->done.end() ? nullptr : &*done;
+}
+
+std::vector<AnsweredRow> answersTo(const std::vector<const DueRow*>& rows, const Stamp& stamp) {
+    std::vector<AnsweredRow> answered;
+    for (const auto* row : rows) {
+        const auto event = std::ranges::find(row->item->events, stamp, &Occurrence::stamp);
+        const auto* by = event == row->item->events.end() ? nullptr : answerTo(*row, *event);
+        if (by)
+            answered.push_back({row, by});
+    }
+    return answered;
+}
+
+}
+
 bool ToldEvent::isTold(Informed to) const {
     return std::ranges::any_of(reports, [&](const Entry& each) { return std::get<EventNotified>(each.body).to == to; });
 }
@@ -69,7 +98,7 @@ Result<std::vector<ToldEvent>> toldEvents(Books& books, Journal& journal, const 
         if (known && known->mayBeReported &&
             Days(std::int64_t{on.dayNumber()} - stamp.at.on().dayNumber()) <= Days(daysOfReporting))
             until = Moment(stamp.at.minutes() + std::int64_t{hoursToReport} * 60);
-        events.push_back({std::move(**entry), std::move(open), until, std::move(*reports)});
+        events.push_back({std::move(**entry), std::move(open), answersTo(rows, stamp), until, std::move(*reports)});
     }
     return events;
 }

@@ -22,9 +22,16 @@ inline constexpr std::string_view reportRule = "Regulation (EU) 376/2014 Art. 4(
 /// from memory.
 inline constexpr std::string_view holderRule = "14 CFR 21.3 (from memory)";
 
+/// What an event made due and was done since.
+struct AnsweredRow {
+    const DueRow* row = nullptr;
+    const Accomplishment* by = nullptr; ///< the first after the event; it lives in the facts of the row's item
+};
+
 struct ToldEvent {
-    Entry entry;                     ///< as it says now: an `EventReported`
-    std::vector<const DueRow*> rows; ///< that it made due and that are not released yet, worst first
+    Entry entry;                       ///< as it says now: an `EventReported`
+    std::vector<const DueRow*> rows;   ///< that it made due and that are not released yet, worst first
+    std::vector<AnsweredRow> answered; ///< in the order of the rows
     /// The earliest end of the time for a report, where one may be owed: counted from the event itself, of which
     /// nobody became aware before; from 00:00 where it states no time.
     std::optional<Moment> reportUntil;

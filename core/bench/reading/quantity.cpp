@@ -87,7 +87,7 @@ std::optional<Problem> badSize(const std::optional<Size>& written, bool belongs,
         return std::nullopt;
     const double size = written->value();
     if (!belongs)
-        return Problem{ReadingFault::NoPartOfIt, {quantity.slug}, atKey(key)};
+        return Problem{ReadingFault::NoPartOfIt, {termOf(quantity)}, atKey(key)};
     if (!std::isfinite(size) || size <= 0)
         return Problem{ReadingFault::NotAboveZero, {size}, atKey(key)};
     return std::nullopt;
@@ -97,7 +97,7 @@ std::optional<Problem> badDirection(const std::optional<std::string>& direction,
     if (!direction)
         return std::nullopt;
     if (!quantity.traits.direction)
-        return Problem{ReadingFault::HasNoDirection, {quantity.slug}, atKey("direction")};
+        return Problem{ReadingFault::HasNoDirection, {termOf(quantity)}, atKey("direction")};
     if (*direction != "warp" && *direction != "weft")
         return Problem{ReadingFault::NoDirection, {*direction}, atKey("direction")};
     return std::nullopt;
@@ -149,7 +149,7 @@ Result<const Unit*> unitFor(const Quantity& quantity, std::string_view text) {
     if (!other)
         return problem(ReadingFault::NoUnit, {text, units}, atKey("unit"));
     return problem(ReadingFault::OtherDimension,
-                   {text, termOf(other->dimension), quantity.slug, termOf(quantity.dimension), units}, atKey("unit"));
+                   {text, termOf(other->dimension), termOf(quantity), termOf(quantity.dimension), units}, atKey("unit"));
 }
 
 std::optional<Problem> misfit(const Quantity& quantity, const TestConditions& conditions) {

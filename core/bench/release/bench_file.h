@@ -71,6 +71,12 @@ struct GoesWith {
     Argument source = "";
 };
 
+/// Something that was reported of items of the visit, and what of its work that made due.
+struct VisitEvent {
+    Occurrence event;
+    std::vector<Work> madeDue;
+};
+
 struct BenchFile {
     CivilDate on; ///< the day asked
     Inspection inspection;
@@ -87,6 +93,7 @@ struct BenchFile {
     std::map<RequirementId, Argument> titles; ///< of what its work asks, as adopted on that day
     std::vector<Work> tests;                  ///< of its work the tests of fabric (`isTestOfFabric`)
     std::vector<Work> owed;                   ///< on its items, what such a visit accomplishes
+    std::vector<VisitEvent> events;           ///< that it answers, in the order of their stamps
     std::vector<GoesWith> goesWith;           ///< mandatory, by what was done before its day
     std::vector<Excepted> excepted; ///< once all that it accomplishes is done, in the order of the due list; once it
                                     ///< is closed, as it was signed

@@ -52,6 +52,8 @@ public:
         settleDates(rows);
         settleDurations(rows);
         settleTemperatures(rows);
+        m_forms.fuelUnit = settleAmounts(rows, LogColumn::FuelUsed, m_choices.fuelUnit, OpenChoice::FuelUnit);
+        m_forms.loadUnit = settleAmounts(rows, LogColumn::Load, m_choices.loadUnit, OpenChoice::LoadUnit);
         m_preview.badRows = std::move(table->badRows);
         m_preview.rows = static_cast<int>(rows.size() + m_preview.badRows.size());
         readRows(rows);
@@ -60,6 +62,11 @@ public:
 
 private:
     void remark(LogPhrase what, Arguments arguments = {}) { m_preview.remarks.push_back({what, std::move(arguments)}); }
+
+    void ask(OpenChoice choice) {
+        if (std::find(m_preview.open.begin(), m_preview.open.end(), choice) == m_preview.open.end())
+            m_preview.open.push_back(choice);
+    }
 
     /// "Take-off" above a column of villages is not a time.
     void forgetColumnsWithoutTimes(Rows rows) {
@@ -158,26 +165,45 @@ private:
     }
 
     void settleTemperatures(Rows rows) {
-        const auto* heading = m_columns.heading(LogColumn::MaxTemperature);
-        m_forms.temperatureUnit = m_choices.temperatureUnit;
-        if (!heading)
-            return;
-        if (!m_forms.temperatureUnit)
-            m_forms.temperatureUnit = heading->temperatureUnit;
-        if (m_forms.temperatureUnit)
-            return;
         constexpr Celsius hotInFahrenheit{140};
+        constexpr Celsius hotAirInFahrenheit{45};
+        m_forms.temperatureUnit = settleTemperature(rows, LogColumn::MaxTemperature, hotInFahrenheit);
+        m_forms.outsideUnit = settleTemperature(rows, LogColumn::Outside, hotAirInFahrenheit);
+    }
+
+    /// @param unlikely bare figures from here on are no °C
+    std::optional<TemperatureUnit> settleTemperature(Rows rows, LogColumn column, Celsius unlikely) {
+        const auto* heading = m_columns.heading(column);
+        if (m_choices.temperatureUnit || !heading)
+            return m_choices.temperatureUnit;
+        if (heading->temperatureUnit)
+            return heading->temperatureUnit;
         const bool bareAndHigh = std::any_of(rows.begin(), rows.end(), [&](const CsvRow& row) {
-            const auto cell = m_columns.cell(row, LogColumn::MaxTemperature);
+            const auto cell = m_columns.cell(row, column);
             const auto celsius = readCelsius(cell, TemperatureUnit::Celsius);
-            return celsius && *celsius >= hotInFahrenheit && celsius != readCelsius(cell, TemperatureUnit::Fahrenheit);
+            return celsius && *celsius >= unlikely && celsius != readCelsius(cell, TemperatureUnit::Fahrenheit);
         });
-        if (!bareAndHigh) {
-            m_forms.temperatureUnit = TemperatureUnit::Celsius;
-            return;
-        }
-        m_preview.open.push_back(OpenChoice::TemperatureUnit);
+        if (!bareAndHigh)
+            return TemperatureUnit::Celsius;
+        ask(OpenChoice::TemperatureUnit);
         remark(LogPhrase::TemperatureUnitOpen, {heading->text});
+        return std::nullopt;
+    }
+
+    std::optional<AmountUnit> settleAmounts(Rows rows, LogColumn column, std::optional<AmountUnit> chosen,
+                                            OpenChoice open) {
+        const auto* heading = m_columns.heading(column);
+        if (chosen || !heading || heading->amountUnit)
+            return chosen || !heading ? chosen : heading->amountUnit;
+        const bool isBare = std::any_of(rows.begin(), rows.end(), [&](const CsvRow& row) {
+            const auto amount = readAmount(m_columns.cell(row, column));
+            return amount && !amount->unit;
+        });
+        if (isBare) {
+            ask(open);
+            remark(LogPhrase::AmountUnitOpen, {heading->text});
+        }
+        return std::nullopt;
     }
 
     void readRows(Rows rows) {

@@ -21,7 +21,10 @@
 /// **What flew.** A column of an envelope, a basket, a burner or cylinders names what flew instead of what is fitted of
 /// that kind; a column of a kit names all. The names become items of the record when the flights are held against it.
 /// **Temperatures.** Without a unit, °C is taken while all figures are below 140: a hot envelope in °F starts there
-/// (60 °C), one in °C must not get there (common practice, no source). Above, the unit is asked for.
+/// (60 °C), one in °C must not get there (common practice, no source). Above, the unit is asked for. The same of the
+/// air's temperature from 45 on.
+/// **Fuel used and load** have the unit of the cell, else of the heading, else it is asked for: kilograms, pounds, and
+/// of fuel litres and US gallons. What was on board is no fuel used, and a column called "fuel" alone is not read.
 
 #include "exchange/log/log_heading.h"
 #include "problem/problem.h"
@@ -41,6 +44,8 @@ struct FlightLogChoices {
     std::optional<DateOrder> dateOrder;
     std::optional<BareDuration> bareDuration;
     std::optional<TemperatureUnit> temperatureUnit;
+    std::optional<AmountUnit> fuelUnit;
+    std::optional<AmountUnit> loadUnit;  ///< a weight
     std::optional<char> decimalMark;     ///< '.' or ',': figures with the other one are refused
     std::optional<Registration> balloon; ///< of every row, when the file does not say
     bool timesAreUtc = false;
@@ -54,6 +59,8 @@ enum class OpenChoice {
     DateOrder,
     DurationUnit,
     TemperatureUnit,
+    FuelUnit,
+    LoadUnit,
 };
 
 struct FlightLogPreview {

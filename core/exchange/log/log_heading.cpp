@@ -18,7 +18,7 @@ struct KnownNames {
     std::string_view uncertain; ///< may mean this when nothing surer is there
 };
 
-constexpr std::array<KnownNames, 16> known = {{
+constexpr std::array<KnownNames, 19> known = {{
     {LogColumn::Balloon, "balloon",
      "registration|reg|aircraft registration|balloon registration|tail "
      "number|ident|kennzeichen|kennung|ballonkennzeichen|"
@@ -58,6 +58,18 @@ constexpr std::array<KnownNames, 16> known = {{
      "envelope temperature|envelope temp|top temperature|hochsttemperatur|max temperatur|maximale temperatur|"
      "hullentemperatur|max hullentemperatur|temperature max|temperature maximale|temperatura max|temperatura maxima",
      "temp|temperature|temperatur|temperatura"},
+    {LogColumn::FuelUsed, "fuel-used",
+     "fuel used|fuel burnt|fuel burned|fuel burn|fuel consumed|fuel consumption|propane used|gas used|fuel kg|fuel l|"
+     "verbrauch|gasverbrauch|kraftstoffverbrauch|brennstoffverbrauch|treibstoffverbrauch|consommation|"
+     "consommation de gaz|carburant consomme|gaz consomme|consumo|consumo de gas|combustible consumido",
+     ""},
+    {LogColumn::Outside, "outside-temp",
+     "outside temperature|outside temp|outside air temperature|oat|ambient temperature|air temperature|"
+     "aussentemperatur|lufttemperatur|temperature exterieure|temperature de l air|"
+     "temperatura exterior|temperatura del aire",
+     ""},
+    {LogColumn::Load, "load",
+     "load on board|payload|zuladung|beladung|charge utile|charge embarquee|carga util|carga a bordo", "load"},
     {LogColumn::Tethered, "tethered",
      "tethered|tether|tethered flight|gefesselt|fesselfahrt|fesselaufstieg|captif|vol captif|cautivo|vuelo cautivo",
      ""},
@@ -117,6 +129,8 @@ bool takeHint(LogHeading& heading, std::string_view hint, std::string_view raw) 
         heading.temperatureUnit = TemperatureUnit::Celsius;
     else if (isAmong(hint, fahrenheitWords))
         heading.temperatureUnit = TemperatureUnit::Fahrenheit;
+    else if (const auto unit = amountUnitNamed(hint))
+        heading.amountUnit = unit;
     else if (isAmong(hint, dayFirstWords))
         heading.dateOrder = DateOrder::DayMonthYear;
     else if (isAmong(hint, monthFirstWords))
@@ -210,6 +224,8 @@ LogHeading headingFrom(std::string_view text) {
     nameWithUnits(heading, folded(name), text);
     takeHints(heading, folded(hint), hint);
     const auto words = folded(name);
+    if ((heading.meaning == LogColumn::FuelUsed || heading.meaning == LogColumn::Load) && !heading.amountUnit)
+        heading.amountUnit = amountUnitNamed(std::string_view(words).substr(words.rfind(' ') + 1)); // "fuel_kg"
     if (heading.meaning == LogColumn::Duration && !heading.durationUnit) {
         if (isAmong(words, "minutes|minuten|minutos|min"))
             heading.durationUnit = BareDuration::Minutes;

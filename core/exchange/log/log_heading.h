@@ -24,6 +24,9 @@ enum class LogColumn {
     Landings, ///< how many
     Inflations,
     MaxTemperature, ///< of the envelope's fabric
+    FuelUsed,       ///< burnt on the flight, all cylinders together; what was on board is not this
+    Outside,        ///< the air's temperature
+    Load,           ///< people and what they took along
     Tethered,
     Envelope,  ///< which flew, where another than what is fitted may
     Basket,    ///< the same
@@ -47,6 +50,7 @@ struct LogHeading {
     bool sure = false;
     std::optional<BareDuration> durationUnit;
     std::optional<TemperatureUnit> temperatureUnit;
+    std::optional<AmountUnit> amountUnit;
     std::optional<DateOrder> dateOrder;
     bool utc = false;
 };

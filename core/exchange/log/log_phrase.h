@@ -20,6 +20,7 @@ enum class LogPhrase : std::uint8_t {
     ShortYears,          ///< %1: how many
     DurationUnitOpen,    ///< %1: the heading
     TemperatureUnitOpen, ///< %1: the heading
+    AmountUnitOpen,      ///< %1: the heading
     ZoneNotStated,       ///< %1: the lines
     DurationTaken,       ///< %1: the lines
     Lines,               ///< %1: how many, %2: the first of them

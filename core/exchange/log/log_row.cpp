@@ -68,7 +68,10 @@ public:
         checkTimes();
         readMinutes();
         readCounts();
-        readTemperature();
+        readTemperature(LogColumn::MaxTemperature, m_forms.temperatureUnit, m_flight.flight.hottest);
+        readTemperature(LogColumn::Outside, m_forms.outsideUnit, m_flight.flight.outside);
+        readFuel();
+        readLoad();
         readTethered();
         readKit();
         m_flight.by = std::string(cell(LogColumn::By));
@@ -199,19 +202,62 @@ private:
         readCountOf(LogColumn::Inflations, m_flight.flight.use.inflations);
     }
 
-    void readTemperature() {
-        const auto text = cell(LogColumn::MaxTemperature);
+    void readTemperature(LogColumn column, std::optional<TemperatureUnit> form, std::optional<Celsius>& into) {
+        const auto text = cell(column);
         if (text.empty() || text == "-")
             return;
-        const auto celsius = readUnder(m_forms.temperatureUnit, temperatureUnits,
-                                       [&](TemperatureUnit unit) { return readCelsius(text, unit); });
+        const auto celsius =
+            readUnder(form, temperatureUnits, [&](TemperatureUnit unit) { return readCelsius(text, unit); });
         if (!celsius.value || *celsius.value < coldestTaken || *celsius.value > hottestTaken || hasOtherMark(text))
-            refuse(LogColumn::MaxTemperature, TableFault::NotATemperature,
-                   {text, coldestTaken.value(), hottestTaken.value()});
+            refuse(column, TableFault::NotATemperature, {text, coldestTaken.value(), hottestTaken.value()});
         else if (celsius.different)
             m_read.waits = true;
         else
-            m_flight.flight.hottest = celsius.value;
+            into = celsius.value;
+    }
+
+    /// In kilograms or litres, with the unit that it is in; nothing where the cell is empty, refused or has to wait.
+    std::optional<WrittenAmount> amountIn(LogColumn column, std::optional<AmountUnit> form) {
+        const auto text = cell(column);
+        if (text.empty() || text == "-")
+            return std::nullopt;
+        auto amount = readAmount(text);
+        if (!amount || hasOtherMark(text)) {
+            refuse(column, TableFault::NotAnAmount, {text});
+            return std::nullopt;
+        }
+        if (!amount->unit)
+            amount->unit = form;
+        if (!amount->unit) {
+            m_read.waits = true;
+            return std::nullopt;
+        }
+        amount->value = inKilogramsOrLitres(amount->value, *amount->unit);
+        return amount;
+    }
+
+    template <class Unit>
+    void take(LogColumn column, double value, Unit least, Unit most, const char* symbol, std::optional<Unit>& into) {
+        if (value < least.value() || value > most.value())
+            refuse(column, TableFault::AmountOutside, {cell(column), least.value(), most.value(), symbol});
+        else
+            into = Unit(value);
+    }
+
+    void readFuel() {
+        auto& flight = m_flight.flight;
+        if (const auto fuel = amountIn(LogColumn::FuelUsed, m_forms.fuelUnit); fuel && isWeight(*fuel->unit))
+            take(LogColumn::FuelUsed, fuel->value, leastFuelTaken, mostFuelTaken, "kg", flight.fuelWeighed);
+        else if (fuel)
+            take(LogColumn::FuelUsed, fuel->value, leastLitresTaken, mostLitresTaken, "l", flight.fuelRead);
+    }
+
+    void readLoad() {
+        const auto load = amountIn(LogColumn::Load, m_forms.loadUnit);
+        if (load && !isWeight(*load->unit))
+            refuse(LogColumn::Load, TableFault::NotAnAmount, {cell(LogColumn::Load)});
+        else if (load)
+            take(LogColumn::Load, load->value, leastLoadTaken, mostLoadTaken, "kg", m_flight.flight.load);
     }
 
     void readTethered() {

@@ -28,7 +28,10 @@ inline constexpr std::array<std::pair<LogColumn, std::optional<ItemKind>>, 5> ki
 struct LogForms {
     std::optional<DateOrder> dateOrder;
     std::optional<BareDuration> bareDuration;
-    std::optional<TemperatureUnit> temperatureUnit;
+    std::optional<TemperatureUnit> temperatureUnit; ///< of the fabric
+    std::optional<TemperatureUnit> outsideUnit;
+    std::optional<AmountUnit> fuelUnit;
+    std::optional<AmountUnit> loadUnit;
 };
 
 extern const std::vector<DateOrder> dateOrders;

@@ -130,6 +130,41 @@ std::optional<Celsius> readCelsius(std::string_view text, TemperatureUnit bare) 
     return Celsius(std::round(celsius * 10) / 10);
 }
 
+std::optional<AmountUnit> amountUnitNamed(std::string_view word) {
+    if (oneOf(word, {"kg", "kgs", "kilogram", "kilograms", "kilogramm", "kilo", "kilos"}))
+        return AmountUnit::Kilograms;
+    if (oneOf(word, {"lb", "lbs", "pound", "pounds"}))
+        return AmountUnit::Pounds;
+    if (oneOf(word, {"l", "litre", "litres", "liter", "liters", "litro", "litros"}))
+        return AmountUnit::Litres;
+    // A gallon alone may be an imperial one.
+    const bool isOfTheUs =
+        word.starts_with("us") && oneOf(word.substr(word.rfind(' ') + 1), {"gal", "gals", "gallon", "gallons"});
+    if (word == "usg" || isOfTheUs)
+        return AmountUnit::UsGallons;
+    return std::nullopt;
+}
+
+std::optional<WrittenAmount> readAmount(std::string_view text) {
+    text = trimmed(text);
+    if (text.size() > longestCell)
+        return std::nullopt;
+    const auto figures = text.substr(0, text.find_last_of("0123456789") + 1);
+    const auto word = folded(text.substr(figures.size()));
+    const auto value = parseDecimal(figures);
+    const auto unit = amountUnitNamed(word);
+    if (!value || (!word.empty() && !unit))
+        return std::nullopt;
+    return WrittenAmount{*value, unit};
+}
+
+double inKilogramsOrLitres(double value, AmountUnit unit) {
+    constexpr double poundKg = 0.45359237;
+    constexpr double gallonLitres = 3.785411784;
+    const double factor = unit == AmountUnit::Pounds ? poundKg : unit == AmountUnit::UsGallons ? gallonLitres : 1;
+    return std::round(value * factor * 10) / 10;
+}
+
 std::optional<bool> readYesNo(std::string_view text) {
     const auto word = folded(text);
     if (oneOf(word, {"yes", "y", "true", "1", "x", "ja", "j", "oui", "o", "si", "s", "tethered", "gefesselt", "captif",

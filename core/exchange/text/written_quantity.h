@@ -34,6 +34,23 @@ enum class TemperatureUnit { Celsius, Fahrenheit };
 /// A temperature in °C to one decimal; `bare` is the unit where the cell has none.
 [[nodiscard]] std::optional<Celsius> readCelsius(std::string_view text, TemperatureUnit bare);
 
+enum class AmountUnit { Kilograms, Pounds, Litres, UsGallons };
+
+/// An amount of fuel or a weight as it is written: "38,5", "38.5 kg", "20 US gal".
+struct WrittenAmount {
+    double value = 0;
+    std::optional<AmountUnit> unit;
+};
+[[nodiscard]] std::optional<WrittenAmount> readAmount(std::string_view text);
+/// The unit of a word, folded: "kg", "lbs", "litres", "us gal".
+[[nodiscard]] std::optional<AmountUnit> amountUnitNamed(std::string_view word);
+[[nodiscard]] constexpr bool isWeight(AmountUnit unit) {
+    return unit == AmountUnit::Kilograms || unit == AmountUnit::Pounds;
+}
+/// In kilograms or in litres, to one decimal. The pound and the gallon are exact by definition (NIST SP 811, from
+/// memory).
+[[nodiscard]] double inKilogramsOrLitres(double value, AmountUnit unit);
+
 /// Yes or no in English, German, French or Spanish, a cross, 1 or 0.
 [[nodiscard]] std::optional<bool> readYesNo(std::string_view text);
 

@@ -57,6 +57,10 @@ FaultRow rowOf(TableFault fault) {
         return {"not-a-count", Code::BadQuantity};
     case TableFault::NotATemperature:
         return {"not-a-temperature", Code::BadQuantity};
+    case TableFault::NotAnAmount:
+        return {"not-an-amount", Code::BadQuantity};
+    case TableFault::AmountOutside:
+        return {"amount-outside", Code::BadQuantity};
     case TableFault::NeitherYesNorNo:
         return {"neither-yes-nor-no", Code::BadValue};
     case TableFault::EmptyTable:

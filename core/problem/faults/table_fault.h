@@ -34,6 +34,8 @@ enum class TableFault : std::uint8_t {
     NoTimeAloft,
     NotACount,       ///< %1: as written, %2: the most
     NotATemperature, ///< %1: as written
+    NotAnAmount,     ///< %1: as written
+    AmountOutside,   ///< %1: as written, %2, %3: the least and the most, %4: their unit
     NeitherYesNorNo, ///< %1: as written
     EmptyTable,      ///< of fabric tests
     ColumnNotOnce,   ///< %1: the column, %2: all columns

@@ -95,11 +95,10 @@ FlightLogged Kind<FlightLogged>::read(ObjectReader& reader) {
     body.tethered = reader.optionalBool("tethered");
     body.takeOff = readTakeOff(reader);
     body.track = readTrack(reader);
-    constexpr Kilograms leastFuel(0.1), mostFuel(3000), mostLoad(5000);
-    body.fuelWeighed = readAmount(reader, "fuel_kg", leastFuel, mostFuel);
-    body.fuelRead = readAmount(reader, "fuel_l", Litres(leastFuel.value()), Litres(2 * mostFuel.value()));
+    body.fuelWeighed = readAmount(reader, "fuel_kg", leastFuelTaken, mostFuelTaken);
+    body.fuelRead = readAmount(reader, "fuel_l", leastLitresTaken, mostLitresTaken);
     body.outside = readTemperature(reader, "oat_c");
-    body.load = readAmount(reader, "load_kg", Kilograms(1), mostLoad);
+    body.load = readAmount(reader, "load_kg", leastLoadTaken, mostLoadTaken);
     return body;
 }
 

@@ -18,6 +18,14 @@ namespace crownring {
 inline constexpr Metres lowestTaken{-500};
 inline constexpr Metres highestTaken{22'000};
 
+/// What the record takes of a flight's fuel and load.
+inline constexpr Kilograms leastFuelTaken{0.1};
+inline constexpr Kilograms mostFuelTaken{3000};
+inline constexpr Litres leastLitresTaken{0.1};
+inline constexpr Litres mostLitresTaken{6000};
+inline constexpr Kilograms leastLoadTaken{1};
+inline constexpr Kilograms mostLoadTaken{5000};
+
 /// The track of a recorder that a flight was read from.
 struct TrackSource {
     std::string file;        ///< without folders

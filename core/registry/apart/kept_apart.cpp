@@ -8,8 +8,6 @@ namespace crownring {
 
 namespace {
 
-bool isBack(const StateWord& word) { return word.out.state == ServiceState::InService; }
-
 /// While it was in the carrier.
 bool cameBackWith(const Carried& in, const std::vector<Carried>& carried, const StateWords& words, const Stamp& end) {
     return std::ranges::any_of(words, [&](const StateWord& word) {

@@ -17,6 +17,8 @@ struct StateWord {
     OutOfService out;
     bool operator==(const StateWord&) const = default;
 };
+/// It is in service again.
+[[nodiscard]] inline bool isBack(const StateWord& word) { return word.out.state == ServiceState::InService; }
 /// Of one item: by moment, of one moment what is further from service last.
 using StateWords = std::vector<StateWord>;
 [[nodiscard]] StateWords inOrder(StateWords words);

@@ -15,15 +15,17 @@ void FactsReader::readOperations(CivilDate on) {
             working.facts.operations = *operations;
 }
 
+StateWords FactsReader::wordsOf(const ItemId& item, Moment end) {
+    const auto number = m_names.look(item);
+    return number ? m_service.wordsOf(*number, end) : StateWords();
+}
+
 std::optional<OutOfService> FactsReader::takenOut(const Working& working, Moment end) {
     const auto isPast = [&](const Carried& each) { return each.until && each.until->at < end; };
     if (std::ranges::none_of(working.carried, isPast))
         return std::nullopt;
     return takenOutBefore(Stamp::before(end), working.carried, m_service.wordsOf(working.item, end),
-                          [&](const ItemId& carrier) {
-                              const auto number = m_names.look(carrier);
-                              return number ? m_service.wordsOf(*number, end) : StateWords();
-                          });
+                          [&](const ItemId& carrier) { return wordsOf(carrier, end); });
 }
 
 /// An item is out of service by itself, with what it is a part of, with what it was taken out of, or with the balloon

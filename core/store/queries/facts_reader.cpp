@@ -130,8 +130,11 @@ std::vector<ItemFacts> FactsReader::read(CivilDate on, std::optional<std::int64_
     m_accounts.push_back({Part::Facts, item.value_or(Account::all), m_tally});
     std::vector<ItemFacts> facts;
     facts.reserve(m_working.size());
+    m_carried.clear();
     for (auto& working : m_working) {
         finishClock(working, end);
+        if (!working.carried.empty())
+            m_carried.emplace(working.facts.id, std::move(working.carried));
         facts.push_back(std::move(working.facts));
     }
     return facts;

@@ -12,6 +12,7 @@
 #include "store/queries/release_reader.h"
 #include "store/queries/service_reader.h"
 
+#include <map>
 #include <string>
 #include <unordered_map>
 #include <unordered_set>
@@ -30,6 +31,11 @@ public:
     void startOver();
     /// What the last reading rests on, but for balloons that were known already.
     [[nodiscard]] const std::vector<Account>& accounts() const { return m_accounts; }
+    /// What carried each of the items that were read last, of any depth, until then and before; those alone that
+    /// anything did.
+    [[nodiscard]] const std::map<ItemId, std::vector<Carried>>& carried() const { return m_carried; }
+    /// What is said of the state of an item before that moment.
+    [[nodiscard]] StateWords wordsOf(const ItemId& item, Moment end);
     /// What its rows of items come to.
     [[nodiscard]] const Tally& tally() const { return m_tally; }
 
@@ -72,6 +78,7 @@ private:
     ServiceReader m_service;
     ReleaseReader m_releases;
     std::vector<Working> m_working;
+    std::map<ItemId, std::vector<Carried>> m_carried;
     Tally m_tally;
     std::vector<Account> m_accounts;
     std::unordered_set<std::int64_t> m_balloonsRead;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/checklist/checklist.h"
+#include "bench/reading/quantity.h"
 #include "test_class.h"
 
 #include <QDir>
@@ -323,6 +324,34 @@ private slots:
             for (const auto* line : linesFor(shipped("hot-air-inspection"), visit))
                 for (const auto& reading : line->readings)
                     QVERIFY2(!reading.placed || line->tester, line->id.c_str());
+    }
+
+    // Common practice, no source: what wears is read where it is looked at, so that it has a trend.
+    void whatWearsIsReadWhereItIsLookedAt() {
+        const std::vector<std::pair<const char*, const char*>> worn = {
+            {"basket.runners", "runner-thickness"},     {"basket.floor", "floor-thickness"},
+            {"basket.sides", "wicker-break"},           {"basket.handles", "rope-handle-diameter"},
+            {"basket.wires", "broken-strands"},         {"basket.wires", "wire-diameter"},
+            {"rigging.flying-wires", "broken-strands"}, {"rigging.flying-wires", "wire-diameter"},
+            {"rigging.carabiners", "carabiner-wear"},   {"envelope.tape-joints", "tape-joint-broken-stitches"}};
+        for (const auto visit : periodic) {
+            const auto lines = linesFor(shipped("hot-air-inspection"), visit);
+            for (const auto& [id, quantity] : worn) {
+                const auto line =
+                    std::ranges::find_if(lines, [id = id](const ChecklistLine* each) { return each->id == id; });
+                QVERIFY2(line != lines.end(), id);
+                QVERIFY2(std::ranges::find((*line)->readings, AskedReading{quantity, false, false}) !=
+                             (*line)->readings.end(),
+                         quantity);
+                QVERIFY2(std::ranges::any_of((*line)->kinds, [q = quantityNamed(quantity)](
+                                                                 ItemKind kind) { return q->isReadOf(kind); }),
+                         quantity);
+            }
+            for (const auto& each : allQuantities())
+                QVERIFY2(!each.traits.wears ||
+                             std::ranges::any_of(worn, [&](const auto& pair) { return each.slug == pair.second; }),
+                         std::string(each.slug).c_str());
+        }
     }
 
     // A manufacturer's checklist asks for the highest temperature on the label at every annual.

@@ -137,7 +137,7 @@ private slots:
                 QCOMPARE(asks(list), list.id == "hot-air-inspection" ? 1 : 0);
                 lists += list.id == "hot-air-inspection" ? 1 : 0;
             }
-        QCOMPARE(lists, 3);
+        QCOMPARE(lists, 4);
     }
     void whatIsAbsentHasItsDefault() {
         const auto line = read(withPatch("", "")).lines.back();

@@ -231,6 +231,55 @@ private slots:
         QCOMPARE(open.waiting, std::vector{2});
     }
 
+    void fuelTemperatureOfTheAirAndLoadAreTaken() {
+        const auto log = preview("reg;date;min;Fuel used (kg);OAT (°C);Load (kg)\nA;2025-01-01;60;38,5;-3;340\n"
+                                 "A;2025-01-02;60;80 l;;\nA;2025-01-03;60;-;;\n");
+        QVERIFY(log.complete());
+        const auto& weighed = log.flights.at(0).flight;
+        QCOMPARE(weighed.fuelWeighed, std::optional(Kilograms(38.5)));
+        QVERIFY(!weighed.fuelRead);
+        QCOMPARE(weighed.outside, std::optional(Celsius(-3)));
+        QCOMPARE(weighed.load, std::optional(Kilograms(340)));
+        QCOMPARE(log.flights.at(1).flight.fuelRead, std::optional(Litres(80))); // the cell's unit goes before
+        QVERIFY(!log.flights.at(1).flight.fuelWeighed);
+        QVERIFY(!log.flights.at(2).flight.fuelWeighed && !log.flights.at(2).flight.load);
+    }
+    void poundsGallonsAndFahrenheitAreConverted() {
+        const auto flight = preview("reg;date;min;Fuel used (US gal);OAT (°F);Load (lb)\nA;2025-01-01;60;20;50;750\n")
+                                .flights.at(0)
+                                .flight;
+        QCOMPARE(flight.fuelRead, std::optional(Litres(75.7)));
+        QCOMPARE(flight.outside, std::optional(Celsius(10)));
+        QCOMPARE(flight.load, std::optional(Kilograms(340.2)));
+        QCOMPARE(preview("reg;date;min;Fuel used (lb)\nA;2025-01-01;60;85\n").flights.at(0).flight.fuelWeighed,
+                 std::optional(Kilograms(38.6)));
+    }
+    void aUnitThatNothingStatesIsAskedForAndNeverGuessed() {
+        const std::string text = "reg;date;min;fuel used;load\nA;2025-01-01;60;38;340\nA;2025-01-02;60;;\n";
+        const auto log = preview(text);
+        QVERIFY(isOpen(log, OpenChoice::FuelUnit) && isOpen(log, OpenChoice::LoadUnit));
+        QCOMPARE(log.waiting, std::vector{2});
+        FlightLogChoices choices;
+        choices.fuelUnit = AmountUnit::Litres;
+        choices.loadUnit = AmountUnit::Kilograms;
+        const auto chosen = preview(text, choices);
+        QVERIFY(chosen.complete());
+        QCOMPARE(chosen.flights.at(0).flight.fuelRead, std::optional(Litres(38)));
+        QVERIFY(preview("reg;date;min;fuel used\nA;2025-01-01;60;38 kg\n").complete());
+        QVERIFY(
+            isOpen(preview("reg;date;min;fuel used (gal)\nA;2025-01-01;60;20\n"), OpenChoice::FuelUnit)); // imperial?
+        const auto warm = preview("reg;date;min;OAT\nA;2025-01-01;60;59\n"); // 15 °C; nobody flies at 59
+        QVERIFY(isOpen(warm, OpenChoice::TemperatureUnit) && warm.flights.empty());
+    }
+    void whatIsNoAmountIsRefusedWhereItStands() {
+        const auto log = preview("reg;date;min;Fuel used (kg);Load (kg)\nA;2025-01-01;60;much;340\n"
+                                 "A;2025-01-02;60;0;340\nA;2025-01-03;60;38;340 l\nA;2025-01-04;60;38;9000\n");
+        QCOMPARE(refused(log), (QStringList{"2 Fuel used (kg) bad-quantity", "3 Fuel used (kg) bad-quantity",
+                                            "4 Load (kg) bad-quantity", "5 Load (kg) bad-quantity"}));
+        QCOMPARE(spokenMessage(log.badRows.at(1)), std::string("'0' is not from 0.1 to 3000 kg"));
+        QVERIFY(log.flights.empty());
+    }
+
     void everyBadRowIsListedWithLineColumnAndCode() {
         const auto log = preview("Registration;Date;Duration;Landings;Max temp;Tethered;Take-off\n"
                                  ";2025-01-01;50;1;;;\n"         // 2

@@ -46,6 +46,18 @@ private slots:
         row("max_temp_c", "max-temp");
         row("Höchsttemperatur °C", "max-temp");
         row("Temperatura máxima (°F)", "max-temp");
+        row("Fuel used (kg)", "fuel-used");
+        row("fuel_l", "fuel-used");
+        row("Gasverbrauch [kg]", "fuel-used");
+        row("Consommation de gaz (l)", "fuel-used");
+        row("Combustible consumido (kg)", "fuel-used");
+        row("Fuel", ""); // on board, or left: nobody knows
+        row("Fuel cylinders", "cylinders");
+        row("OAT (°C)", "outside-temp");
+        row("Außentemperatur", "outside-temp");
+        row("oat_c", "outside-temp");
+        row("Load (kg)", "load");
+        row("Zuladung", "load");
         row("Tethered", "tethered");
         row("Vol captif", "tethered");
         row("Pilot", "by");
@@ -71,6 +83,10 @@ private slots:
         QCOMPARE(headingFrom("Dauer in Minuten").durationUnit, std::optional(BareDuration::Minutes));
         QCOMPARE(headingFrom("Minutes").durationUnit, std::optional(BareDuration::Minutes));
         QCOMPARE(headingFrom("Max temp °F").temperatureUnit, std::optional(TemperatureUnit::Fahrenheit));
+        QCOMPARE(headingFrom("Fuel used (litres)").amountUnit, std::optional(AmountUnit::Litres));
+        QCOMPARE(headingFrom("fuel_kg").amountUnit, std::optional(AmountUnit::Kilograms));
+        QCOMPARE(headingFrom("Load lb").amountUnit, std::optional(AmountUnit::Pounds));
+        QCOMPARE(headingFrom("Fuel used").amountUnit, std::optional<AmountUnit>());
         QCOMPARE(headingFrom("Date (MM/DD/YYYY)").dateOrder, std::optional(DateOrder::MonthDayYear));
         QVERIFY(headingFrom("Start (UTC)").utc);
         QVERIFY(!headingFrom("Start (local)").utc);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "registry/known_events.h"
 #include "rules/shed.h"
 #include "said.h"
 #include "test_class.h"
@@ -192,6 +193,20 @@ private slots:
         QVERIFY(*a != *canonicalProgramme(withPatch("12}", "13}")));
     }
 
+    /// Each event makes something due by a programme that ships, with its source, whatever the regime.
+    void everyKnownEventMakesSomethingDue() {
+        for (const auto& event : knownEvents) {
+            int made = 0;
+            for (const auto& text : shelf())
+                for (const auto& asked : programmeFrom(text).value().requirements)
+                    if (std::ranges::find(asked.triggeredBy, event.name) != asked.triggeredBy.end()) {
+                        ++made;
+                        QVERIFY2(asked.force == Force::Mandatory, std::string(event.name).c_str());
+                        QVERIFY2(!event.of || asked.kinds == std::vector{*event.of}, std::string(event.name).c_str());
+                    }
+            QVERIFY2(made > 0, std::string(event.name).c_str());
+        }
+    }
     void theShelfHoldsEveryProgrammeThatShips() {
         const QDir programmes(CROWNRING_SOURCE_DIR "/assets/programmes");
         const auto files = programmes.entryList({"*.json"});

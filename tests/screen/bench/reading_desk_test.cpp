@@ -38,6 +38,11 @@ const char* const limitsOfTheBurner =
     R"({"entry":"limit.stated","id":"f1","on":"2024-01-02","type":"Flare","kind":"burner","quantity":"burner-pressure","unit":"kPa","least":400,"source":"Flare manual, 2"}
 {"entry":"limit.stated","id":"f2","on":"2024-01-02","type":"Flare","kind":"burner","quantity":"burner-leak-test","unit":"kPa","proof":1000,"source":"Flare manual, 3"}
 )";
+const char* const limitsOfTheBasket =
+    R"({"entry":"item.entered","id":"b2","on":"2024-01-01","item":"BSK-1","kind":"basket","serial":"S4","type":"Wren"}
+{"entry":"item.fitted","id":"b3","on":"2024-01-01","balloon":"QE-SML","item":"BSK-1"}
+{"entry":"limit.stated","id":"b1","on":"2024-01-02","type":"Wren","kind":"basket","quantity":"runner-thickness","unit":"mm","least":12,"places":2,"source":"Wren manual, 4"}
+)";
 const char* const cylinderOfNoType =
     R"({"entry":"item.entered","id":"c1","on":"2024-01-01","item":"CYL-1","kind":"cylinder","serial":"S3"}
 {"entry":"item.fitted","id":"c2","on":"2024-01-01","balloon":"QE-SML","item":"CYL-1"}
@@ -105,6 +110,28 @@ struct Bench {
 class ReadingDeskTest : public QObject {
     Q_OBJECT
 private slots:
+    /// A trend wants the same place again.
+    void aReadingOfABasketSaysWhereItWasTaken() {
+        Bench bench(limitsOfTheBasket);
+        QVERIFY(bench.open());
+        QCOMPARE(bench.reading.spots()->count(), 0); // of an envelope
+        QVERIFY(bench.to("runner-thickness"));
+        QCOMPARE(bench.reading.spots()->count(), 1 + basketPlaceCount);
+        QVERIFY(bench.reading.spot().isEmpty()); // nobody said
+        bench.reading.setSpot(QStringLiteral("runner-2"));
+        bench.figure("17.5");
+        bench.reading.setSpot(QStringLiteral("crown"));
+        QCOMPARE(bench.reading.spot(), QStringLiteral("runner-2")); // there is no such place
+        bench.reading.setSpot(QStringLiteral("runner-3"));
+        bench.figure("16");
+        QTRY_COMPARE_WITH_TIMEOUT(bench.inspection.file()->inspection.readings.size(), std::size_t{2}, 10'000);
+        const auto& readings = bench.inspection.file()->inspection.readings;
+        QVERIFY(readings[0].body.place.basket == BasketPlace::Runner2);
+        QVERIFY(readings[1].body.place.basket == BasketPlace::Runner3);
+        const auto& series = bench.reading.series()->choices();
+        const auto runner = std::ranges::find(series, QStringLiteral("runner-thickness"), &Choice::value);
+        QVERIFY(runner != series.end() && runner->number <= 0); // both places that the manual asks for
+    }
     void bothFiguresOfAStepAreWrittenAsOne() {
         Bench bench;
         QVERIFY(bench.open() && bench.to("tell-tale"));
