@@ -123,7 +123,7 @@ private slots:
             auto& record = *scratch.record;
             posted(record, things);
             for (const auto& line : lines)
-                posted(record, line);
+                letIn(record, line);
             QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 0 B3 0 ");
             QVERIFY(record.verify().value().intact);
             letIn(record, voided("f"));
