@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <iterator>
 #include <set>
+#include <unordered_set>
 
 namespace crownring {
 
@@ -45,12 +46,38 @@ std::optional<FittingMark> markOf(const Entry& entry, const ItemId& item) {
     return std::nullopt;
 }
 
+/// What was there before the batch.
+struct Earlier {
+    std::unordered_set<EntryId> come; ///< with the batch
+    bool isAnythingReported = false;
+};
+
+/// Asked first: what was said before, and where everything was, is told by reading all of it.
+Result<Earlier> earlierThan(const Batch& batch) {
+    Earlier earlier;
+    std::optional<std::int64_t> first;
+    for (const auto& each : batch.entries) {
+        earlier.come.insert(each.entry.id);
+        const auto line = first ? Result<std::optional<JournalLine>>(std::nullopt) : batch.journal.line(each.entry.id);
+        if (!line)
+            return tl::unexpected(line.error());
+        if (*line)
+            first = (*line)->number;
+    }
+    const auto reported =
+        batch.journal.lines({.text = {}, .kind = std::string(kindName<EventReported>()), .before = first, .limit = 1});
+    if (!reported)
+        return tl::unexpected(reported.error());
+    earlier.isAnythingReported = !reported->empty();
+    return earlier;
+}
+
 /// What was said before one entry of the batch: new ones of it say nothing yet, what that one amends says what it said.
 class WhereBefore {
 public:
     /// @param was what `entry` amends, as it stood; nothing where it is none
-    WhereBefore(const Batch& batch, const Entry& entry, const std::optional<Entry>& was)
-        : m_batch(batch), m_since(was ? momentOf(*was).on() : entry.on), m_was(was) {}
+    WhereBefore(const Batch& batch, const Earlier& earlier, const Entry& entry, const std::optional<Entry>& was)
+        : m_batch(batch), m_earlier(earlier), m_since(was ? momentOf(*was).on() : entry.on), m_was(was) {}
 
     Result<std::vector<Fell>> fellOn(const ItemId& item) const {
         const auto stays = staysOf(item);
@@ -93,9 +120,7 @@ public:
     }
 
 private:
-    [[nodiscard]] bool isNew(const EntryId& id) const {
-        return std::ranges::any_of(m_batch.entries, [&](const NumberedEntry& each) { return each.entry.id == id; });
-    }
+    [[nodiscard]] bool isNew(const EntryId& id) const { return m_earlier.come.contains(id); }
     Result<std::vector<Stay>> staysOf(const ItemId& item) const {
         const auto told = m_batch.books.history(std::nullopt, item, CivilDate::last(), wholeHistory);
         auto renamings = m_batch.books.renamings(CivilDate::last());
@@ -169,6 +194,7 @@ private:
     }
 
     const Batch& m_batch;
+    const Earlier& m_earlier;
     CivilDate m_since; ///< before that nothing changes
     std::optional<Entry> m_was;
 };
@@ -190,8 +216,9 @@ Result<std::vector<Fell>> fellAloft(const WhereBefore& before, const Entry& was,
     return fell;
 }
 
-Result<std::vector<Fell>> fellBefore(const Batch& batch, const Entry& entry, const std::optional<Entry>& was) {
-    const WhereBefore before(batch, entry, was);
+Result<std::vector<Fell>> fellBefore(const Batch& batch, const Earlier& earlier, const Entry& entry,
+                                     const std::optional<Entry>& was) {
+    const WhereBefore before(batch, earlier, entry, was);
     const auto& said = was ? *was : entry;
     if (const auto* fitted = std::get_if<ItemFitted>(&said.body))
         return before.fellOn(fitted->item);
@@ -220,14 +247,7 @@ bool saysWhere(const Body& body) {
            std::holds_alternative<FlightLogged>(body) || std::holds_alternative<BalloonRenamed>(body);
 }
 
-/// Asked first: what an entry said before its last amendment is told by all of them.
-Result<bool> isAnythingReported(Journal& journal) {
-    const auto lines =
-        journal.lines({.text = {}, .kind = std::string(kindName<EventReported>()), .before = {}, .limit = 1});
-    return lines.map([](const auto& all) { return !all.empty(); });
-}
-
-Findings judgedWhere(const Batch& batch, const Entry& entry, int line) {
+Findings judgedWhere(const Batch& batch, const Earlier& earlier, const Entry& entry, int line) {
     const bool isAmendment = amends(entry).has_value();
     const auto root =
         isAmendment ? amendedRoot(batch.journal, entry) : Result<std::optional<JournalLine>>(std::nullopt);
@@ -242,7 +262,7 @@ Findings judgedWhere(const Batch& batch, const Entry& entry, int line) {
         return tl::unexpected(was.error());
     if (isAmendment && !*was)
         return std::vector<Problem>{};
-    const auto fell = fellBefore(batch, entry, *was);
+    const auto fell = fellBefore(batch, earlier, entry, *was);
     if (!fell)
         return tl::unexpected(fell.error());
     JournalLine own;
@@ -267,12 +287,13 @@ Findings judgedWhere(const Batch& batch, const Entry& entry, int line) {
 
 Findings askFallenEvents(const Batch& batch) {
     std::vector<Problem> problems;
-    if (const auto reported = isAnythingReported(batch.journal); !reported)
-        return tl::unexpected(reported.error());
-    else if (!*reported)
+    const auto earlier = earlierThan(batch);
+    if (!earlier)
+        return tl::unexpected(earlier.error());
+    if (!earlier->isAnythingReported)
         return problems;
     for (const auto& [entry, line] : batch.entries) {
-        auto found = judgedWhere(batch, entry, line);
+        auto found = judgedWhere(batch, *earlier, entry, line);
         if (!found)
             return tl::unexpected(atLine(found.error(), line));
         std::ranges::move(*found, std::back_inserter(problems));
