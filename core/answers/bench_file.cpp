@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
 
-#include "answers/defects_told.h"
+#include "answers/defects/told.h"
+#include "answers/defects/who_clears.h"
 #include "answers/discrepancies.h"
 #include "answers/type_book.h"
 #include "answers/visit/asked_besides.h"
@@ -46,13 +47,24 @@ Result<void> readCalibrations(Books& books, BenchFile& file) {
     });
 }
 
+/// What was put right in the visit itself counts for its own signature.
+void countOwnClearings(std::vector<ItemFacts>& items, const InspectionId& visit) {
+    for (auto& item : items)
+        for (auto& mark : item.defects)
+            if (mark.unsignedIn == visit)
+                mark.unsignedIn.reset();
+}
+
 Result<void> readItems(Books& books, BenchFile& file) {
     const auto& opened = file.inspection.opened.body;
     auto facts = books.facts({std::nullopt, opened.items}, file.on);
     if (!facts)
         return tl::unexpected(facts.error());
     file.items = std::move(*facts);
+    countOwnClearings(file.items, file.inspection.id);
     if (const auto barred = barDeferrals(books, file.items, file.on); !barred)
+        return barred;
+    if (const auto barred = barClearings(books, file.items); !barred)
         return barred;
     if (file.inspection.closed)
         for (const auto& each : file.inspection.closed->body.clocks)
@@ -297,8 +309,12 @@ Result<BenchFile> benchFileAtSignature(Books& books, Inspection inspection) {
 Result<std::vector<ItemFacts>> itemsAtSignature(Books& books, const Inspection& inspection) {
     const auto& closed = inspection.closed->stamp;
     auto items = books.facts({std::nullopt, inspection.opened.body.items}, closed.at.on());
-    if (items)
-        dropLater(*items, closed);
+    if (!items)
+        return items;
+    countOwnClearings(*items, inspection.id);
+    if (const auto barred = barClearings(books, *items); !barred)
+        return tl::unexpected(barred.error());
+    dropLater(*items, closed);
     return items;
 }
 

@@ -2,6 +2,7 @@
 #include "answers/discrepancies.h"
 
 #include "answers/bench_file.h"
+#include "answers/defects/who_clears.h"
 #include "answers/directives/told.h"
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
@@ -36,6 +37,8 @@ public:
         auto facts = m_books.facts({std::nullopt, items}, m_on);
         if (!facts)
             return tl::unexpected(facts.error());
+        if (const auto barred = barClearings(m_books, *facts); !barred)
+            return barred;
         auto fabric = fabricMarks(m_books, {std::nullopt, items}, *facts, m_on);
         if (!fabric)
             return tl::unexpected(fabric.error());

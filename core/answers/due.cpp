@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/due.h"
 
-#include "answers/defects_told.h"
+#include "answers/defects/told.h"
+#include "answers/defects/who_clears.h"
 #include "answers/directives/told.h"
 #include "answers/discrepancies.h"
 #include "answers/fabric_marks.h"
@@ -65,6 +66,8 @@ Result<DueList> dueOf(Books& books, const Scope& scope, std::vector<ItemFacts> f
     if (const auto counted = countLists(books, facts, *obligations, on); !counted)
         return tl::unexpected(counted.error());
     if (const auto barred = barDeferrals(books, facts, on, as); !barred)
+        return tl::unexpected(barred.error());
+    if (const auto barred = barClearings(books, facts); !barred)
         return tl::unexpected(barred.error());
     const auto fabric = fabricMarks(books, scope, facts, on);
     if (!fabric)

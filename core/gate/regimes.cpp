@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "gate/aircraft_rules.h"
+#include "answers/aircraft_rules.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"
 #include "problem/faults/programme_fault.h"

@@ -58,9 +58,14 @@ struct DefectMark {
     std::optional<EntryId> failed;       ///< with `Found`: the reading that failed
     std::optional<CivilDate> until;      ///< with `Deferred`: the last good day
     std::optional<Minutes> untilMinutes; ///< with `Deferred`: a figure of the item's clock
-    /// With `Deferred`: why it does not hold for what the item is flown for, where that was asked for
-    /// (`answers/defects_told`).
+    /// With `Deferred`: why it does not hold for what the item is flown for; with `Cleared`: why whoever said so could
+    /// not have. Where that was asked for (`answers/defects`).
     std::optional<Phrase> bar{};
+    bool raised = false;                      ///< with `Found`: it bars more than as it was first written
+    std::optional<InspectionId> unsignedIn{}; ///< with `Cleared`: the visit of it, while no release of that stands
+
+    /// It puts the defect right.
+    [[nodiscard]] bool isCounted() const { return !bar && !unsignedIn; }
     bool operator==(const DefectMark&) const = default;
 };
 

@@ -140,7 +140,7 @@ void SqlRecord::writeAmendment(const Entry& amendment, const EntryId& target) {
         if (before.entry)
             m_projector.withdraw(*before.entry);
         if (after.entry)
-            m_projector.project(*after.entry);
+            m_projector.project(*after.entry, around->tree.original());
     }
     if (before.notApplicable != after.notApplicable)
         m_projector.noteIdle(around->tree);

@@ -123,10 +123,10 @@ private slots:
             auto& record = *scratch.record;
             posted(record, things);
             for (const auto& line : lines)
-                posted(record, line);
+                letIn(record, line);
             QCOMPARE(eventsOf(record), "E1 1 B1 1 B2 0 B3 0 ");
             QVERIFY(record.verify().value().intact);
-            posted(record, voided("f"));
+            letIn(record, voided("f"));
             QCOMPARE(eventsOf(record), "E1 1 B1 0 B2 0 B3 0 "); // then it was on the ground
         } while (std::ranges::next_permutation(lines).found);
     }

@@ -244,6 +244,22 @@ private slots:
         QCOMPARE(call({"due", "--on", "2024-02-30"}).status, 2);
         QCOMPARE(call({"post", path("no-such-file")}).status, 2);
     }
+    void whatIsNoTextIsRefusedWithItsPlace() {
+        write("bad.jsonl", "{\"entry\":\"balloon.entered\",\"on\":\"2024-01-01\",\"balloon\":\"QE-\xff\"}\n");
+        const auto entries = call({"verify", "--json"}).document()["entries"];
+        const auto file = call({"post", path("bad.jsonl")});
+        QCOMPARE(file.status, 2);
+        QVERIFY2(file.errors.find("bad.jsonl:1") != std::string::npos, file.errors.c_str());
+        QProcess shell; // it alone hands on bytes as they are
+        shell.start(QStringLiteral("sh"),
+                    {QStringLiteral("-c"), QStringLiteral("exec \"$0\" clock \"$(printf 'E\\377')\" --on 2024-01-01"),
+                     QStringLiteral(CROWNRINGCTL)});
+        QVERIFY(shell.waitForFinished(60'000));
+        QCOMPARE(shell.exitCode(), 2);
+        const auto said = shell.readAllStandardError();
+        QVERIFY2(said.contains("argument 2 is not UTF-8 from its byte 2 on"), said.constData());
+        QCOMPARE(call({"verify", "--json"}).document()["entries"], entries);
+    }
     void helpTeaches() {
         const auto help = bare({"--help"});
         QCOMPARE(help.status, 0);

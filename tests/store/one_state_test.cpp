@@ -29,6 +29,7 @@ void flyBoth(Record& record) {
 {"entry":"flight.logged","on":"2024-02-01","balloon":"QE-TWO","minutes":10})");
 }
 
+constexpr const char* oneFlight = R"({"entry":"flight.logged","on":"2024-02-01","balloon":"QE-ONE","minutes":10})";
 constexpr const char* readingOfOne =
     R"({"entry":"reading.taken","on":"2024-03-01","item":"E1","quantity":"grab-strength","value":300,"unit":"N"})";
 constexpr const char* readingOfTwo =
@@ -68,6 +69,26 @@ void engines() {
 class OneStateTest : public QObject {
     Q_OBJECT
 private slots:
+    /// However long a post takes: it is asked here while the batch is written and not yet durable.
+    void aPostKeepsNobodyWaiting_data() { engines(); }
+    void aPostKeepsNobodyWaiting() {
+        QFETCH(bool, shared);
+        const Place place(shared);
+        const auto writer = place.opened("writer");
+        posted(*writer, shed);
+        const auto reader = place.opened("reader");
+        const auto batch = entriesFrom(oneFlight, "test").value();
+        std::int64_t seen = -1;
+        QElapsedTimer clock;
+        QVERIFY(writer->append(batch, "test", [&](std::span<const NumberedEntry>) {
+            clock.start();
+            seen = minutesOf(*reader, "E1");
+            return std::vector<Problem>{};
+        }));
+        QVERIFY2(clock.elapsed() < 2000, qPrintable(QString::number(clock.elapsed())));
+        QCOMPARE(seen, 0);
+        QCOMPARE(minutesOf(*reader, "E1"), 10);
+    }
     void whatAnotherWritesBetweenTwoQuestionsIsSeenByNeither_data() { engines(); }
     void whatAnotherWritesBetweenTwoQuestionsIsSeenByNeither() {
         QFETCH(bool, shared);

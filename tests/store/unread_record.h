@@ -15,7 +15,10 @@ namespace crownring::testing {
 
 /// Makes the file one of schema 2 again: whoever opens it brings it to today's.
 inline void leaveToSchema2(const Connection& connection) {
-    for (const auto* undo : {"DROP TABLE part",
+    for (const auto* undo : {"DROP INDEX cleared_in_visit",
+                             "ALTER TABLE defect_mark DROP COLUMN cleared_in",
+                             "ALTER TABLE defect_mark DROP COLUMN raised",
+                             "DROP TABLE part",
                              "ALTER TABLE kit_flight DROP COLUMN carried",
                              "ALTER TABLE occurrence DROP COLUMN carried",
                              "DROP INDEX kit_flight_of_balloon",

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/next/due_detail.h"
 
-#include "answers/defects_told.h"
+#include "answers/defects/told.h"
 #include "rules/due/defects.h"
 #include "rules/due/directive_rows.h"
 #include "rules/due/fabric_rows.h"

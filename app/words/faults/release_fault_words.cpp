@@ -216,8 +216,8 @@ Sources sourcesOf(ReleaseFault fault) {
                                          "the note")};
     case ReleaseFault::ReadingUnsaid:
         return {QT_TRANSLATE_NOOP("Problem", "%1 failed and would no longer, and by whom or why is not said"),
-                QT_TRANSLATE_NOOP("Problem", "say who decided it in 'by', and why in the note of the correction or the "
-                                             "reason of the void")};
+                QT_TRANSLATE_NOOP("Problem",
+                                  "say who decided it in 'by', and why in the note, or in the reason of a void")};
     case ReleaseFault::GroundUnsaid:
         return {QT_TRANSLATE_NOOP("Problem",
                                   "what grounds a balloon rests on this (%1), and by whom or why it is taken "

@@ -104,6 +104,10 @@ const char* sourceOf(DuePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Maintenance that was released incomplete; they are no programme.");
     case DuePhrase::DeferralBarred:
         return QT_TRANSLATE_NOOP("Phrase", "Deferred: %1; that does not hold here: %2");
+    case DuePhrase::ClearedUnsigned:
+        return QT_TRANSLATE_NOOP("Phrase", "Rectified: %1; that counts once a release of visit %2 stands");
+    case DuePhrase::ClearingBarred:
+        return QT_TRANSLATE_NOOP("Phrase", "Rectified: %1; that does not hold: %2");
     case DuePhrase::CheckFlightUntil:
         return QT_TRANSLATE_NOOP("Phrase", "the release of %1 lets it fly until %2");
     case DuePhrase::CheckFlightAloft:

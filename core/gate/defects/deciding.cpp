@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/defects/deciding.h"
 
+#include "answers/aircraft_rules.h"
 #include "answers/bench_file.h"
 #include "bench/release/barred_phrase.h"
-#include "gate/aircraft_rules.h"
 #include "gate/refusing.h"
 #include "text/blank.h"
 
@@ -30,12 +30,6 @@ Result<bool> takesBackOwnWord(const Batch& batch, const Entry& amendment, const 
     if (!told)
         return tl::unexpected(told.error());
     return told->empty();
-}
-
-std::optional<Barred> otherRules(const std::optional<Regime>& regime, Capacity capacity) {
-    if (!regime || *regime == regimeOf(capacity))
-        return std::nullopt;
-    return Barred{{BarredPhrase::OtherState, {termOf(capacity)}}, gradingRule};
 }
 
 Result<std::optional<Barred>> mayDecide(Books& books, const Entry& amendment, const std::optional<ItemId>& on,

@@ -3,14 +3,11 @@
 
 /// Who may decide that what bars flight is less than it was found to be, or never was.
 
-#include "bench/release/entitlement.h"
+#include "answers/aircraft_rules.h"
 #include "gate/check.h"
 #include "problem/faults/release_fault.h"
 
 namespace crownring {
-
-/// Who decides of a grade is our reading of these.
-inline constexpr const char* gradingRule = "ML.A.403(a), (b); 14 CFR 43.11(b), 91.405";
 
 /// Who found it takes his own word back: at once, before anybody wrote another, or in an inspection that is open, since
 /// nothing of that is signed yet.
@@ -29,9 +26,6 @@ struct TakenBack {
 [[nodiscard]] Findings askWhoTakesBack(const Batch& batch, const Entry& amendment, const TakenBack& taken, int line);
 /// The same of what is nobody's own slip.
 [[nodiscard]] Findings askWhoDecides(const Batch& batch, const Entry& entry, const TakenBack& taken, int line);
-
-/// Why nobody decides in that capacity of what flies under a regime; nothing where that is not known.
-[[nodiscard]] std::optional<Barred> otherRules(const std::optional<Regime>& regime, Capacity capacity);
 
 /// Nothing where the person who writes the amendment may decide so of what was found on the item, under the rules
 /// that its balloon flies by; without an item, where he may of any.

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers/aircraft_rules.h"
 #include "answers/bench_file.h"
 #include "bench/release/barred_phrase.h"
-#include "gate/aircraft_rules.h"
 #include "gate/checks.h"
 #include "gate/defects/deciding.h"
 #include "gate/refusing.h"

@@ -3,8 +3,8 @@
 
 /// What the checks of directives have in common: the revisions of the record, what an answer is for, who may give it.
 
+#include "answers/aircraft_rules.h"
 #include "bench/release/entitlement.h"
-#include "gate/aircraft_rules.h"
 #include "gate/check.h"
 
 namespace crownring {

@@ -40,6 +40,10 @@ void limitsOf(const DefectMark& deferred, const ItemFacts& item, CivilDate today
 }
 
 Argument sourceOf(const OpenDefect& defect) {
+    if (defect.cleared)
+        return defect.cleared->unsignedIn
+                   ? Phrase{DuePhrase::ClearedUnsigned, {defect.cleared->what, *defect.cleared->unsignedIn}}
+                   : Phrase{DuePhrase::ClearingBarred, {defect.cleared->what, *defect.cleared->bar}};
     if (!defect.deferred)
         return Phrase{DuePhrase::FoundOn, {defect.found->stamp.at.on()}};
     const auto& [what, bar] = std::tie(defect.deferred->what, defect.deferred->bar);
@@ -68,14 +72,16 @@ std::vector<OpenDefect> openDefects(const ItemFacts& item) {
             std::ranges::find_if(open, [&](const OpenDefect& each) { return each.found->defect == mark.defect; });
         if (mark.kind == DefectMark::Kind::Found && known == open.end()) {
             if (!isAnswered(mark))
-                open.push_back({&mark, nullptr});
+                open.push_back({&mark, nullptr, nullptr});
         } else if (known == open.end()) {
-            if (mark.kind == DefectMark::Kind::Cleared && isUntimed(mark.stamp.at))
+            if (mark.kind == DefectMark::Kind::Cleared && mark.isCounted() && isUntimed(mark.stamp.at))
                 early.push_back(&mark);
         } else if (mark.kind == DefectMark::Kind::Found) {
-            *known = {&mark, known->deferred};
+            *known = {&mark, known->deferred, nullptr};
         } else if (mark.kind == DefectMark::Kind::Deferred) {
             known->deferred = &mark;
+        } else if (!mark.isCounted()) {
+            known->cleared = &mark;
         } else {
             open.erase(known);
         }

@@ -20,6 +20,7 @@ namespace crownring {
 struct OpenDefect {
     const DefectMark* found = nullptr;
     const DefectMark* deferred = nullptr; ///< the latest deferral since it was found; null when there is none
+    const DefectMark* cleared = nullptr;  ///< the latest clearing that does not count
 };
 
 /// Nobody defers it: a reading beyond the manual's limit found it, or its finder says that it is a danger to flight.
@@ -27,7 +28,8 @@ struct OpenDefect {
 
 /// In the order in which they were found. A clearing without a time answers what was found on its day, at whatever time
 /// that was. What was found again after it was cleared is open again; a mark of a defect
-/// that was never found says nothing.
+/// that was never found says nothing. What was put right in a visit of which no release stands is open (ML.A.801(a),
+/// (b), 14 CFR 91.407(a), from memory: nothing is operated after maintenance that nobody released).
 [[nodiscard]] std::vector<OpenDefect> openDefects(const ItemFacts& item);
 
 /// Does the defect bar flight on that day? A minor one only when its deferral has run out: what was put off with a

@@ -51,6 +51,8 @@ enum class DuePhrase : std::uint8_t {
     BoundEntriesDiffer,     ///< %1: of what
     BoundAnswered,          ///< %1: why it is said not to be, %2: by whom, %3: the day
     DeferralBarred,         ///< %1: why it was put off, %2: why that does not hold here
+    ClearedUnsigned,        ///< %1: what was done, %2: the visit
+    ClearingBarred,         ///< %1: what was done, %2: why that does not hold
     CheckFlightUntil,       ///< %1: the inspection, %2: the last good day
     CheckFlightAloft,       ///< %1: the inspection, %2: how long in all, %3: how long since
     CheckFlightMoreLeft,    ///< %1: the inspection, %2: titles of lines

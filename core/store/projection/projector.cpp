@@ -15,6 +15,13 @@ namespace {
 /// It says itself who signed what, where the release of an inspection does not.
 bool isPaper(const RequirementDone& done) { return !done.ref.empty() && done.signatory && !done.licence.empty(); }
 
+/// It bars more than it did; of another defect or item nobody knows what it barred.
+bool isRaised(const DefectFound& found, const Entry& written) {
+    const auto* first = std::get_if<DefectFound>(&written.body);
+    return !first || rankOf(first->severity) < rankOf(found.severity) || (found.reading && !first->reading) ||
+           first->defect != found.defect || first->item != found.item;
+}
+
 template <class Said>
 concept WithoutRows = !Kind<Said>::hasRows;
 
@@ -82,7 +89,7 @@ Projector::Projector(const Connection& connection, Names& names)
       m_dropTold(connection, "DELETE FROM told WHERE sort = ? AND subject_no = ? AND at = ? AND entry_id = ?"),
       m_putMark(connection,
                 "INSERT INTO defect_mark (item_no, at, entry_id, defect_no, mark, severity, what, until_day,"
-                " until_minutes, reading_id) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+                " until_minutes, reading_id, cleared_in, raised) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
       m_dropMark(connection, "DELETE FROM defect_mark WHERE item_no = ? AND at = ? AND entry_id = ?"),
       m_putAdoption(connection, "INSERT INTO adoption (at, entry_id, programme, digest, bound, document)"
                                 " VALUES (?, ?, ?, ?, ?, ?)"),
@@ -106,7 +113,8 @@ Projector::Projector(const Connection& connection, Names& names)
               " OR EXISTS (SELECT 1 FROM done d WHERE d.item_no = s.item_no AND d.at >= ?)"
               " OR EXISTS (SELECT 1 FROM item_entered e WHERE e.item_no = s.item_no AND e.day >= ?))"),
       m_concernedBy(connection, "SELECT item_no FROM done WHERE ref = ?"
-                                " UNION SELECT item_no FROM opening WHERE inspection = ?"),
+                                " UNION SELECT item_no FROM opening WHERE inspection = ?"
+                                " UNION SELECT item_no FROM defect_mark WHERE cleared_in = ?"),
       m_mayBeOn(connection, "WITH RECURSIVE up(item_no) AS (SELECT CAST(? AS BIGINT)"
                             " UNION SELECT f.carrier_no FROM fitting f JOIN up u ON u.item_no = f.item_no"
                             " WHERE f.carrier_no IS NOT NULL),"
@@ -120,6 +128,7 @@ Projector::Projector(const Connection& connection, Names& names)
 struct Projector::Put {
     Projector& to;
     const Entry& entry;
+    const Entry& written;
     std::int64_t at = momentOf(entry).minutes();
 
     void operator()(const ItemEntered& body) const {
@@ -217,21 +226,24 @@ struct Projector::Put {
             to.fallOnKits(entry, body, number, true);
     }
     void operator()(const DefectFound& body) const {
-        mark(body, DefectMark::Kind::Found, body.severity, body.what, {}, {}, body.reading);
+        mark(body, DefectMark::Kind::Found, body.severity, body.what, {}, {}, body.reading, {},
+             isRaised(body, written));
     }
     void operator()(const DefectDeferred& body) const {
         mark(body, DefectMark::Kind::Deferred, Severity::Barring, body.reason, body.until, body.untilMinutes);
     }
     void operator()(const DefectCleared& body) const {
-        mark(body, DefectMark::Kind::Cleared, Severity::Barring, body.what);
+        mark(body, DefectMark::Kind::Cleared, Severity::Barring, body.what, {}, {}, {}, body.inspection);
     }
     template <class OfDefect>
     void mark(const OfDefect& body, DefectMark::Kind kind, Severity severity, const std::string& what,
               const std::optional<CivilDate>& until = {}, const std::optional<Minutes>& untilMinutes = {},
-              const std::optional<EntryId>& reading = {}) const {
+              const std::optional<EntryId>& reading = {}, const std::optional<InspectionId>& clearedIn = {},
+              bool raised = false) const {
         to.m_putMark.run(to.item(body.item), at, entry.id, to.m_names.findOrMake(body.defect), static_cast<int>(kind),
                          static_cast<int>(severity), what,
-                         until ? std::optional(std::int64_t{until->dayNumber()}) : std::nullopt, untilMinutes, reading);
+                         until ? std::optional(std::int64_t{until->dayNumber()}) : std::nullopt, untilMinutes, reading,
+                         clearedIn, raised);
     }
     void operator()(const ItemState& body) const { state(Subject::Item, to.item(body.item), body); }
     void operator()(const BalloonState& body) const { state(Subject::Balloon, to.balloon(body.balloon), body); }
@@ -331,10 +343,10 @@ struct Projector::TakeAway {
     void operator()(const Told&) const {}
 };
 
-void Projector::project(const Entry& entry) {
+void Projector::project(const Entry& entry, const Entry& written) {
     if (const auto brought = broughtBy(entry.body))
         m_names.findOrMake(brought->subject, brought->name);
-    std::visit(Put{*this, entry}, entry.body);
+    std::visit(Put{*this, entry, written}, entry.body);
     note(entry, true);
 }
 

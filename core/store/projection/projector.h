@@ -27,7 +27,9 @@ public:
     Projector(const Connection& connection, Names& names);
 
     /// Also makes the name of what the entry brings into the record. @pre `entry` is no amendment
-    void project(const Entry& entry);
+    /// @param written what it said before any amendment
+    void project(const Entry& entry, const Entry& written);
+    void project(const Entry& entry) { project(entry, entry); }
     void withdraw(const Entry& entry);
     /// The corrections of an entry that were left out, after its amendments changed.
     void noteIdle(const AmendmentTree& amended);

@@ -48,7 +48,7 @@ void Projector::note(const Entry& entry, bool told) {
 }
 
 void Projector::touchItemsOf(const InspectionId& inspection) {
-    m_concernedBy.run(inspection.text(), inspection.text());
+    m_concernedBy.run(inspection.text(), inspection.text(), inspection.text());
     std::vector<std::int64_t> items;
     while (m_concernedBy.next())
         items.push_back(m_concernedBy.read<std::int64_t>());

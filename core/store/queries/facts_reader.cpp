@@ -91,7 +91,7 @@ FactsReader::FactsReader(const Connection& connection, Names& names, FlightTotal
                                .c_str()),
       m_defects(connection, scoped(one,
                                    "SELECT item_no, at, entry_id, defect_no, mark, severity, what, until_day,"
-                                   " until_minutes, reading_id FROM defect_mark WHERE 1 = 1",
+                                   " until_minutes, reading_id, cleared_in, raised FROM defect_mark WHERE 1 = 1",
                                    "item_no", " ORDER BY item_no, at, entry_id")
                                 .c_str()),
       m_service(connection), m_releases(connection, one) {}
@@ -332,11 +332,12 @@ void FactsReader::readDefects(Moment end, std::optional<std::int64_t> item) {
     Walk walk(m_working);
     run(m_defects, item);
     while (m_defects.next()) {
-        auto* working = rowOf(walk, m_defects);
+        // What became of the visit that it was cleared in decides whether it counts.
+        RowDigest digest;
+        digest.add(static_cast<std::int64_t>(m_defects.digest()));
+        auto* working = walk.to(m_defects.read<std::int64_t>());
         DefectMark mark;
         mark.stamp.at = m_defects.read<Moment>();
-        if (!working || !(mark.stamp.at < end))
-            continue;
         mark.stamp.id = m_defects.read<EntryId>();
         mark.defect = DefectId(m_names.read(m_defects));
         mark.kind = m_defects.read<DefectMark::Kind>();
@@ -346,6 +347,17 @@ void FactsReader::readDefects(Moment end, std::optional<std::int64_t> item) {
             mark.until = *day;
         mark.untilMinutes = m_defects.read<std::optional<Minutes>>();
         mark.failed = m_defects.read<std::optional<EntryId>>();
+        const auto visit = m_defects.read<std::optional<std::string>>();
+        mark.raised = m_defects.read<bool>();
+        if (visit) {
+            const auto& release = m_releases.of(*visit);
+            release.addTo(digest);
+            if (!release.answersFor(mark.stamp, end))
+                mark.unsignedIn = InspectionId(*visit);
+        }
+        m_tally.add(digest.value());
+        if (!working || !(mark.stamp.at < end))
+            continue;
         working->facts.defects.push_back(std::move(mark));
     }
 }

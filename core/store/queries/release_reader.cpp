@@ -45,8 +45,10 @@ void ReleaseReader::read(const Of&... inspection) {
         auto& release = m_known[m_closings.read<std::string>()];
         auto stamp = stampFrom(m_closings);
         const auto outcome = m_closings.read<Outcome>();
-        if (outcome == Outcome::Incomplete) // the visit goes on
+        if (outcome == Outcome::Incomplete) { // the visit goes on
+            release.partly.push_back(std::move(stamp));
             continue;
+        }
         release.closed = std::move(stamp);
         release.outcome = outcome;
     }

@@ -7,9 +7,11 @@
 #include "store/connection/row_digest.h"
 #include "store/connection/statement.h"
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <unordered_map>
+#include <vector>
 
 namespace crownring {
 
@@ -18,6 +20,7 @@ struct Release {
     Stamp closed;
     std::optional<Stamp> revoked;  ///< the last time
     std::optional<Stamp> approved; ///< the first approval of its list that no withdrawal came after
+    std::vector<Stamp> partly{};   ///< releases after incomplete maintenance
 
     /// To be taken by stamp, after all closings and withdrawals.
     void approve(Stamp approval) {
@@ -37,10 +40,20 @@ struct Release {
         return outcome == Outcome::Discrepancies && closed.at < end && !(approved && approved->at < end);
     }
     [[nodiscard]] bool isClosed(Moment end) const { return outcome && closed.at < end; }
+    /// Somebody signed, by then, for what was put right in it: of a visit that goes on, up to that signature.
+    [[nodiscard]] bool answersFor(const Stamp& putRight, Moment end) const {
+        if (revoked || isClosed(end))
+            return isSigned(end);
+        return std::ranges::any_of(partly,
+                                   [&](const Stamp& signedAt) { return putRight < signedAt && signedAt.at < end; });
+    }
     void addTo(RowDigest& digest) const {
         digest.add(std::int64_t{outcome ? static_cast<int>(*outcome) : -1});
         digest.add(std::int64_t{revoked ? 1 : 0});
         digest.add(approved ? approved->at.minutes() : std::int64_t{0});
+        digest.add(outcome ? closed.at.minutes() : std::int64_t{0});
+        for (const auto& each : partly)
+            digest.add(each.at.minutes());
     }
 };
 

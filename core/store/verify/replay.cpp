@@ -106,7 +106,7 @@ AmendmentTargets replay(JournalTable& journal, Projector& into, const std::funct
             tree.add(std::move(amendment));
         into.withdraw(tree.original());
         if (tree.now())
-            into.project(*tree.now());
+            into.project(*tree.now(), tree.original());
         into.noteIdle(tree);
     }
     into.settle();

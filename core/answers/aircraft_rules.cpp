@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "gate/aircraft_rules.h"
+#include "answers/aircraft_rules.h"
 
 #include "answers/due.h"
+#include "bench/release/barred_phrase.h"
 #include "rules/programme/programme.h"
 
 #include <algorithm>
@@ -24,6 +25,12 @@ bool isBound(const Bound& bound, const ItemFacts& item) {
     return true;
 }
 
+}
+
+std::optional<Barred> otherRules(const std::optional<Regime>& regime, Capacity capacity) {
+    if (!regime || *regime == regimeOf(capacity))
+        return std::nullopt;
+    return Barred{{BarredPhrase::OtherState, {termOf(capacity)}}, gradingRule};
 }
 
 const std::string& Regimes::of(const ProgrammeId& id, const std::string& digest, const std::string& document) {

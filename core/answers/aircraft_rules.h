@@ -4,6 +4,7 @@
 /// Which state's aircraft rules were adopted, and for whom.
 
 #include "bench/checklist/visit.h"
+#include "bench/release/entitlement.h"
 #include "registry/books.h"
 
 #include <map>
@@ -12,6 +13,12 @@
 #include <vector>
 
 namespace crownring {
+
+/// Who decides of what was found, and of its grade, is our reading of these.
+inline constexpr const char* gradingRule = "ML.A.403(a), (b); 14 CFR 43.11(b), 91.405";
+
+/// Why nobody decides in that capacity of what flies under a regime; nothing where that is not known.
+[[nodiscard]] std::optional<Barred> otherRules(const std::optional<Regime>& regime, Capacity capacity);
 
 /// Whose aircraft rules a text is; of a revision from before texts said so, as the shelf has its programme.
 class Regimes {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "answers/defects_told.h"
+#include "answers/defects/told.h"
 
 #include "answers/bench_file.h"
 #include "answers/due.h"
