@@ -227,7 +227,7 @@ std::vector<MissingContent> missing(const ReleaseFacts& facts) {
         if (isUsInspection(facts))
             wanted.need(facts.discrepanciesDated.has_value(), ContentPhrase::DiscrepanciesDate, rule);
     }
-    if (isPeriodic(facts.visit) && hasEnvelope(facts))
+    if (isPeriodic(facts.visit) && !facts.otherWork && hasEnvelope(facts))
         wanted.need(facts.highestTemperature.has_value(), ContentPhrase::HighestTemperature,
                     "a manufacturer's checklist of the annual inspection; see that of the type", false);
     return wanted.take();
