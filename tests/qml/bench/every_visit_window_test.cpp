@@ -289,7 +289,7 @@ private slots:
         bench_walk_test::takeReadings(bench);
         settleAll(visit, bench);
         const auto signer = signerOf(visit);
-        QVERIFY(shows(u"bench/" + bench.inspection.inspection() + u"/release"));
+        QVERIFY(shows(QStringLiteral("bench/%1/release").arg(bench.inspection.inspection())));
         QTRY_VERIFY_WITH_TIMEOUT(isShown("bench.sign"), 30'000);
         QVERIFY(!m_open.find(QStringLiteral("bench.sign"))->isEnabled() || bench.release.signer().isEmpty() ||
                 bench.release.maySign());
