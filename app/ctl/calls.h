@@ -239,6 +239,7 @@ struct ReviewSignOptions {
     std::string by;
     std::string capacity;
     std::string findings;
+    std::vector<std::string> photographs; ///< files with photographs or scans of the certificate
     std::string inspection;
     std::string on;
     std::string time;     ///< of that day, UTC; may be empty

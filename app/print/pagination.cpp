@@ -64,14 +64,24 @@ private:
     std::vector<Page> m_pages;
 };
 
-constexpr std::array<double, 4> smaller = {0.96, 0.92, 0.89, 6.0 / 7};
-constexpr double little = 0.5; ///< of a page
+constexpr std::array<double, 5> smaller = {0.96, 0.92, 0.89, 6.0 / 7, 5.0 / 6};
+constexpr double leastOfMany = 0.92; ///< of what has several pages anyway
+constexpr double little = 0.5;       ///< of a page
 
 bool goesOnByLittle(const std::vector<Page>& pages, double height) {
-    if (pages.size() != 2)
+    if (pages.size() < 2)
         return false;
     const Placed& last = pages.back().back();
     return last.top + last.piece->height() * last.scale <= little * height;
+}
+
+std::vector<Page> scaled(std::vector<Page> pages, double scale) {
+    for (Page& page : pages)
+        for (Placed& placed : page) {
+            placed.top *= scale;
+            placed.scale *= scale;
+        }
+    return pages;
 }
 
 }
@@ -87,22 +97,22 @@ std::vector<Page> setOnPages(const paper::Document& document, QSizeF body) {
     for (const Flow& flow : compose(document, body))
         if (!flow.empty() || parts.empty())
             parts.push_back(paginate(flow, body.height()));
-    const auto goesOn = [&](const auto& pages) { return goesOnByLittle(pages, body.height()); };
+    std::vector<std::size_t> wanted; ///< pages of each part
+    for (const auto& pages : parts)
+        wanted.push_back(pages.size() - (goesOnByLittle(pages, body.height()) ? 1 : 0));
     for (const double scale : smaller) {
-        if (std::none_of(parts.begin(), parts.end(), goesOn))
+        std::vector<bool> goesOn;
+        for (std::size_t part = 0; part < parts.size(); ++part)
+            goesOn.push_back(parts[part].size() > wanted[part] && (wanted[part] == 1 || scale >= leastOfMany));
+        if (std::find(goesOn.begin(), goesOn.end(), true) == goesOn.end())
             break;
-        auto part = parts.begin();
+        std::size_t part = 0;
         for (const Flow& flow : compose(document, body / scale)) {
-            if (flow.empty() && part != parts.begin())
+            if (flow.empty() && part != 0)
                 continue;
-            if (goesOn(*part))
-                if (auto pages = paginate(flow, body.height() / scale); pages.size() == 1) {
-                    for (Placed& placed : pages.front()) {
-                        placed.top *= scale;
-                        placed.scale *= scale;
-                    }
-                    *part = std::move(pages);
-                }
+            if (goesOn[part])
+                if (auto pages = paginate(flow, body.height() / scale); pages.size() <= wanted[part])
+                    parts[part] = scaled(std::move(pages), scale);
             ++part;
         }
     }

@@ -23,7 +23,8 @@ using Page = std::vector<Placed>;
 [[nodiscard]] std::vector<Page> paginate(const Flow& flow, double height);
 
 /// All parts of a document, each beginning on a page of its own. One that goes on to a second page by little is set
-/// smaller, by up to a seventh: a certificate is one page.
+/// smaller, by up to a sixth: a certificate is one page. So is, by less, one of several pages of which the last would
+/// be nearly empty.
 /// @param body size of a page without its head and foot, in dots
 [[nodiscard]] std::vector<Page> setOnPages(const paper::Document& document, QSizeF body);
 

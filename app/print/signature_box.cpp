@@ -14,7 +14,7 @@ namespace {
 
 constexpr std::size_t abreast = 2;
 constexpr double betweenAnswers = millimetres(5);
-constexpr double roomToSign = millimetres(12);
+constexpr double roomToSign = millimetres(11);
 constexpr double aboveLabel = millimetres(1.2), underText = millimetres(0.7); ///< to the line
 constexpr double underTitle = millimetres(0.5);
 constexpr double labelSize = 7.5;

@@ -24,10 +24,15 @@ void StatementBox::draw(QPainter& painter, QPointF topLeft) const {
 
 std::vector<StatementBox> statementBoxes(const paper::Statement& statement, double width, double most) {
     TextLines lines = setText(statement.text, width - 2 * boxPad, {typeFont(bodySize), ink, Qt::AlignLeft, 1.2});
-    if (!statement.source.empty())
+    const auto addSmall = [&](const std::string& words, double leading) {
+        if (words.empty())
+            return;
         for (const TextLine& line :
-             setText(statement.source, width - 2 * boxPad, {typeFont(smallSize), softInk, Qt::AlignLeft, 1.4}))
+             setText(words, width - 2 * boxPad, {typeFont(smallSize), softInk, Qt::AlignLeft, leading}))
             lines.push_back(line);
+    };
+    addSmall(statement.source, 1.4);
+    addSmall(statement.note, 1.15);
     std::vector<StatementBox> boxes;
     TextLines rest;
     for (const TextLine& line : lines) {

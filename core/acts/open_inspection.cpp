@@ -3,6 +3,7 @@
 
 #include "acts/post.h"
 #include "answers/due.h"
+#include "bench/checklist/further_line.h"
 #include "bench/checklist/inspection.h"
 #include "bench/checklist/shelf.h"
 #include "bench/release/owner_rule.h"

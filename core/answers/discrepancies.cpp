@@ -6,6 +6,7 @@
 #include "answers/directives/told.h"
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
+#include "bench/checklist/further_line.h"
 #include "bench/checklist/inspection.h"
 #include "bench/release/accomplished.h"
 #include "problem/faults/release_fault.h"

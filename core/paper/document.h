@@ -64,6 +64,7 @@ struct Table {
 struct Statement {
     std::string text;
     std::string source; ///< the rule that prescribes it; empty: not printed
+    std::string note{}; ///< that stands with it in one piece: who had confirmed the wording
     bool operator==(const Statement&) const = default;
 };
 

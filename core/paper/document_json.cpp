@@ -54,7 +54,7 @@ Json json(const Table& table) {
 }
 
 Json json(const Statement& statement) {
-    return {{"block", "statement"}, {"text", statement.text}, {"source", statement.source}};
+    return {{"block", "statement"}, {"text", statement.text}, {"source", statement.source}, {"note", statement.note}};
 }
 
 Json json(const Signature& signature) {

@@ -125,7 +125,7 @@ public:
         std::string text = joined(wrapped(statement.text, m_columns - indent.size()), indent);
         if (!statement.source.empty())
             text += joined(wrapped("(" + statement.source + ")", m_columns - indent.size()), indent);
-        return text;
+        return statement.note.empty() ? text : text + joined(wrapped(statement.note, m_columns));
     }
     std::string operator()(const Signature& signature) const {
         std::vector<std::pair<std::string, std::string>> pairs;

@@ -84,8 +84,8 @@ paper::Document incompleteRelease(const BenchFile& file, const Speech& in) {
     auto facts = releaseFacts(then, signing);
     facts.outstanding = outstandingOf(body);
     addSections(document, facts, further(then, Outcome::Incomplete, in), in);
-    document.blocks.emplace_back(Statement{body.statement, statementOf(facts).source});
-    addConfirmed(document, body.confirmed, file.wordings.adopted, in);
+    document.blocks.emplace_back(
+        confirmedStatement({body.statement, statementOf(facts).source}, body.confirmed, file.wordings.adopted, in));
     document.blocks.emplace_back(signatureOf(body.signatory, body.capacity, body.licence, release->stamp.at.on(), in));
     if (file.inspection.closed)
         document.blocks.emplace_back(

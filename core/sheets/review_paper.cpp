@@ -62,14 +62,12 @@ paper::Document reviewPaper(const Entry& signing, const std::vector<Problem>& ag
         document.blocks.emplace_back(
             Paragraph{in.say(SheetPhrase::Photographs, {said.photographs.size()}), Emphasis::Plain});
     document.blocks.emplace_back(Paragraph{in.say(ReviewPhrase::NoCertificateItself, {said.form}), Emphasis::Strong});
-    if (!said.statement.empty()) {
-        document.blocks.emplace_back(Statement{said.statement, {}});
-        addConfirmed(document, said.confirmed, AdoptedTexts{}, in);
-    }
     document.blocks.emplace_back(Paragraph{provenText(said.proof, in), Emphasis::Quiet});
     for (const auto& each : against)
         document.blocks.emplace_back(
             Paragraph{in.say(ReviewPhrase::NotSupportedFor, {Phrase{each.fault, each.arguments}}), Emphasis::Strong});
+    if (!said.statement.empty())
+        document.blocks.emplace_back(confirmedStatement({said.statement, {}}, said.confirmed, AdoptedTexts{}, in));
     document.blocks.emplace_back(Signature{in.say(ReviewPhrase::ReviewSignature),
                                            {{in.say(ReviewPhrase::Reviewer), said.reviewer.text(), false},
                                             {in.say(ReviewPhrase::ReviewingAs), capacityText(said.capacity, in), false},

@@ -91,12 +91,14 @@ std::vector<Argument> outstandingOf(const ReleaseIncomplete& release) {
 void addStatement(paper::Document& document, const BenchFile& file, const ReleaseFacts& facts, const Speech& in) {
     const auto prescribed = statementOf(facts);
     const auto text = file.inspection.closed ? file.inspection.closed->body.statement : prescribed.text;
-    if (!text.empty())
+    const auto& closed = file.inspection.closed;
+    if (!text.empty() && closed && closed->body.signatory)
+        document.blocks.emplace_back(
+            confirmedStatement({text, prescribed.source}, closed->body.confirmed, file.wordings.adopted, in));
+    else if (!text.empty())
         document.blocks.emplace_back(paper::Statement{text, prescribed.source});
     else if (prescribed.because)
         document.blocks.emplace_back(paper::Paragraph{in.say(*prescribed.because), paper::Emphasis::Quiet});
-    if (const auto& closed = file.inspection.closed; closed && closed->body.signatory && !text.empty())
-        addConfirmed(document, closed->body.confirmed, file.wordings.adopted, in);
 }
 
 void addEarlierRelease(paper::Document& document, const BenchFile& file, const Speech& in) {
@@ -121,7 +123,8 @@ void addSections(paper::Document& document, ReleaseFacts facts, std::vector<pape
     paper::Facts head{{}, 2, 0.13, true, 0.35};
     paper::Facts rows{{}, 1, 0.18, true};
     const Argument times = Phrase{ReleasePhrase::TimeInService, {}};
-    const Argument data = Phrase{ReleasePhrase::DataUsed, {}};
+    const std::vector<Argument> ofShortPieces{Phrase{ReleasePhrase::DataUsed, {}},
+                                              Phrase{ReleasePhrase::ReadingsTaken, {}}};
     constexpr std::size_t few = 9; // beside the aircraft; the times of more items run on over the whole width
     const bool isLong = std::ranges::any_of(sections, [&](const ReleaseSection& section) {
         return section.heading == times && section.paragraphs.size() > few;
@@ -129,7 +132,8 @@ void addSections(paper::Document& document, ReleaseFacts facts, std::vector<pape
     for (std::size_t number = 0; number < sections.size(); ++number) {
         const auto& section = sections[number];
         const bool ofAircraft = number == 0 || section.heading == times;
-        const bool runsOn = section.heading == data || (isLong && ofAircraft);
+        const bool runsOn =
+            std::ranges::find(ofShortPieces, section.heading) != ofShortPieces.end() || (isLong && ofAircraft);
         std::string lines;
         for (const auto& paragraph : section.paragraphs)
             lines += (lines.empty() ? "" : runsOn ? "; " : "\n") + in.say(paragraph);

@@ -20,16 +20,28 @@ std::string idOfConfirmed(const ConfirmedText& each) {
 
 }
 
-void addConfirmed(paper::Document& document, const std::vector<ConfirmedText>& confirmed, const AdoptedTexts& texts,
-                  const Speech& in) {
+paper::Statement confirmedStatement(paper::Statement statement, const std::vector<ConfirmedText>& confirmed,
+                                    const AdoptedTexts& texts, const Speech& in) {
+    std::vector<std::pair<const ConfirmedText*, std::string>> alike; ///< by whom, against what; and what
+    for (const auto& each : confirmed) {
+        const auto isAlike = [&](const auto& other) {
+            const auto& first = *other.first;
+            return first.against == each.against && first.by == each.by && first.licence == each.licence;
+        };
+        const auto what = in.say(SignedPhrase::WordingOfADay, {titleOf(each, texts), each.revision, each.on});
+        if (const auto there = std::ranges::find_if(alike, isAlike); there != alike.end())
+            there->second += "; " + what;
+        else
+            alike.emplace_back(&each, what);
+    }
     std::string line;
-    for (const auto& each : confirmed)
+    for (const auto& [first, what] : alike)
         line += (line.empty() ? "" : " ") +
-                in.say(SignedPhrase::WordingConfirmed,
-                       {titleOf(each, texts), each.revision, each.against, each.by, each.licence, each.on});
+                in.say(SignedPhrase::WordingConfirmed, {first->against, first->by, first->licence, what});
     if (line.empty())
         line = in.say(SignedPhrase::WordingUnsaid);
-    document.blocks.emplace_back(paper::Paragraph{line, paper::Emphasis::Quiet});
+    statement.note = line;
+    return statement;
 }
 
 void addUnconfirmed(paper::Document& document, const BenchFile& file, const Speech& in) {

@@ -13,10 +13,12 @@
 
 namespace crownring {
 
-/// In one line; that the record does not say it, where nobody had.
+/// What was signed, with its source and who had confirmed the wording, or that the record does not say it: in one
+/// piece, which stands with the signature under it.
 /// @param texts for their titles
-void addConfirmed(paper::Document& document, const std::vector<ConfirmedText>& confirmed, const AdoptedTexts& texts,
-                  const Speech& in);
+[[nodiscard]] paper::Statement confirmedStatement(paper::Statement statement,
+                                                  const std::vector<ConfirmedText>& confirmed,
+                                                  const AdoptedTexts& texts, const Speech& in);
 /// On a draft, that the wording shown is not confirmed, where it is not.
 void addUnconfirmed(paper::Document& document, const BenchFile& file, const Speech& in);
 

@@ -226,8 +226,9 @@ private:
     /// Work that is no inspection asks its lines of what it touches; here they are settled before it is described.
     [[nodiscard]] BenchFile asIfAllWereWorkedOn() const {
         auto file = draft(signing()).file;
-        for (const auto& item : items)
-            file.inspection.opened.body.work.push_back({item, RequirementId("whatever")});
+        if (!isInspection(file.visit()))
+            for (const auto& item : items)
+                file.inspection.opened.body.work.push_back({item, RequirementId("whatever")});
         return file;
     }
     [[nodiscard]] bool isUneventful() const {

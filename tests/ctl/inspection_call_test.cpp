@@ -61,6 +61,24 @@ private slots:
         QVERIFY(plain.read(4) == "%PDF");
     }
 
+    /// A certificate is one page and a report at most eight, of the whole balloons of the demo fleet, too.
+    void thePapersOfTheDemoFleetAreFiledOnFewPages() {
+        const auto pages = [&](const QString& inspection, const QString& what, const QString& paper) {
+            const auto file = m_folder.filePath(QStringLiteral("p.pdf"));
+            const auto answer = ctl({"inspection", "print", inspection, "--to", file, "--force", "--what", what,
+                                     "--paper", paper, "--on", "2026-11-25"});
+            return answer.code == 0 ? pagesOf(file) : QStringList();
+        };
+        for (const QString inspection : {"OL-2026-017", "KS-2026-015", "OL-2026-018"})
+            for (const QString paper : {"a4", "letter"}) {
+                for (const QString what : {"release", "logbook"})
+                    QVERIFY2(pages(inspection, what, paper).size() == 1,
+                             qPrintable(inspection + u' ' + what + u' ' + paper));
+                const auto report = pages(inspection, QStringLiteral("report"), paper).size();
+                QVERIFY2(report > 0 && report <= 8, qPrintable(inspection + u' ' + paper));
+            }
+    }
+
     void listHasOpenOnesFirst() {
         const auto answer = ctl({"inspection", "list", "--on", "2026-11-25", "--json"});
         QCOMPARE(answer.code, 0);

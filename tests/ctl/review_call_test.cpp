@@ -69,6 +69,42 @@ private slots:
             if (row.at("requirement") == "ml.arc-review")
                 QCOMPARE(row.at("limits")[0].at("due").get<std::string>(), std::string("2026-07-01"));
     }
+    /// The scan of what was issued is kept beside what was signed, as on the screen; what is refused keeps none.
+    void theScanOfTheCertificateIsKeptWithIt() {
+        const auto fileOf = [&](const char* name, const QByteArray& content) {
+            QFile file(path(name));
+            return file.open(QIODevice::WriteOnly) && file.write(content) == content.size() ? file.fileName()
+                                                                                            : QString();
+        };
+        const auto scan = fileOf("scan.ppm", "P6 20 30 255\n" + QByteArray(20 * 30 * 3, '\x7f'));
+        const auto text = fileOf("no-scan.png", "no picture");
+        const auto inspected =
+            R"({"entry":"requirement.done","on":"2026-01-10","item":"E1","requirement":"ml.inspection"})";
+        QCOMPARE(ctl({"post", "-"}, inspected).code, 0);
+        const auto extended = [&](const QStringList& more) {
+            return ctl(QStringList{"review", "sign", "--balloon", "QE-ONE", "--act", "extension", "--form",
+                                   "EASA Form 15c", "--certificate", "ARC 2/1", "--by", "Cai Mo", "--as",
+                                   "airworthiness-review-staff", "--on", "2026-06-20"} +
+                       more);
+        };
+        for (const auto& file : {text, path("not-there.png")}) {
+            const auto refused = extended({"--photograph", scan, "--photograph", file});
+            QCOMPARE(refused.code, 2);
+            QVERIFY2(refused.err.contains(file.toUtf8()), refused.err.constData());
+        }
+        QCOMPARE(extended({"--photograph", scan, "--expires", "2030-01-01"}).code, 2); // not what the rule gives
+        const auto reviews = [&] {
+            return ctl({"review", "list", "--on", "2026-07-01", "--json"}).document().at("reviews");
+        };
+        QCOMPARE(reviews().size(), std::size_t{1});
+        const auto signedNow = extended({"--photograph", scan, "--photograph", scan});
+        QVERIFY2(signedNow.code == 0, signedNow.err.constData());
+        const auto digests = signedNow.document().at("photographs");
+        QCOMPARE(digests.size(), std::size_t{1}); // the same twice is one
+        QCOMPARE(digests.at(0).get<std::string>().size(), std::size_t{64});
+        QVERIFY(ctl({"review", "show", "ARC 2/1", "--on", "2026-07-01"}).out.contains("1 photograph in the record"));
+        QCOMPARE(ctl({"verify"}).code, 0);
+    }
     void whoMayNotIsRefused() {
         const auto answer = ctl({"review", "sign", "--balloon", "QE-ONE", "--form", "F", "--certificate", "9", "--by",
                                  "Odo Vale", "--as", "authority", "--on", "2025-06-10"});

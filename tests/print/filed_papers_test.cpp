@@ -57,7 +57,7 @@ private slots:
                                       "C4",
                                       "24 readings",
                                       "12 readings",
-                                      "171 N to 227 N",
+                                      "171 to 227 N",
                                       "main blast valve",
                                       "MV-112",
                                       "MV-774",
@@ -90,6 +90,25 @@ private slots:
         QCOMPARE(read.pages.size(), 1);
         for (const char* words : {"E1", "B1", "C4", "H1", "H3", "H-2021-03", "Signature"})
             QVERIFY2(read.plain().contains(QString::fromUtf8(words)), words);
+    }
+
+    /// What no sheet holds goes on; then the statement and its signature are still not parted.
+    void whatIsTooLongGoesOnWithItsStatementAndSignatureTogether() {
+        int onTwo = 0;
+        for (const int deferrals : {10, 25, 40, 55}) {
+            FullAnnual full(Visit::PartMlInspection, 3, deferrals);
+            const auto file = full.file();
+            QVERIFY(file.inspection.closed);
+            for (const auto format : {PageFormat::A4, PageFormat::Letter}) {
+                const Readback read(sheet(SheetKind::Release, file, english), format);
+                onTwo += read.pages.size() > 1 ? 1 : 0;
+                const int last = static_cast<int>(read.pages.size()) - 1;
+                for (const char* words : {"considered ready for release", "Confirmed against", "Signature"})
+                    QCOMPARE(read.pageWith(QString::fromUtf8(words)), last);
+                QVERIFY(read.pages[last].contains(QStringLiteral("page %1 of %1").arg(last + 1)));
+            }
+        }
+        QVERIFY(onTwo > 0);
     }
 
     void theReportOfEveryLineIsAtMostEightPages_data() { visitsAndFormats(); }

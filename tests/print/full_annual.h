@@ -13,11 +13,12 @@ namespace crownring::testing {
 class FullAnnual {
 public:
     /// @param hoses that are items of the record, too
-    explicit FullAnnual(Visit visit, int hoses = 0) {
+    /// @param deferrals besides
+    explicit FullAnnual(Visit visit, int hoses = 0, int deferrals = 0) {
         balloon(hoses);
         open(visit);
         read();
-        work(visit);
+        work(visit, deferrals);
         settle();
         auto signing =
             visit == Visit::UsAnnual ? Shop::signing("Ines Holt", Capacity::InspectionAuthorization) : Shop::signing();
@@ -85,7 +86,7 @@ private:
         shop.tellTale(110, 116);
     }
 
-    void work(Visit visit) {
+    void work(Visit visit, int deferrals) {
         const bool us = visit == Visit::UsAnnual;
         const auto about = shop.about() + R"(,"by":"Ada Rhos"})";
         shop.find("D-1", "barring");
@@ -105,6 +106,8 @@ private:
         defer("D-2", "B1", "altimeter reads 90 m high over its whole range",
               "exchange unit is ordered, delivery in July");
         defer("D-3", "R1", "second igniter weak", "spare on order; the first lights both burners");
+        for (int number = 0; number < deferrals; ++number)
+            defer(("D-" + std::to_string(4 + number)).c_str(), "B1", "padding scuffed at a corner", "waits for winter");
         shop.say(
             R"({"entry":"part.replaced","on":"2026-06-01","item":"R1","part":"main blast valve","removed_serial":"MV-112","fitted_serial":"MV-774","release_document":"EASA Form 1 no. 2026-0417")" +
             about);

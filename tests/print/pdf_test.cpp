@@ -111,14 +111,16 @@ private slots:
         for (int before = 14; before < 38; before += 2) {
             paper::Document document = filled(before);
             document.blocks.push_back(paper::Heading{1, "Release"});
-            document.blocks.push_back(paper::Statement{"I certify that it was inspected", "Source of the wording"});
+            document.blocks.push_back(paper::Statement{"I certify that it was inspected", "Source of the wording",
+                                                       "First the reading of the rule\nConfirmed by whom"});
             document.blocks.push_back(sample::signature("Who signs"));
             const Readback read(document);
             const int page = read.pageWith("Who signs");
             QVERIFY(page >= 0);
             QCOMPARE(read.pageWith("Release"), page);
             for (const char* words :
-                 {"I certify that it was inspected", "Source of the wording", "Certificate and kind", "Signature"})
+                 {"I certify that it was inspected", "Source of the wording", "First the reading of the rule",
+                  "Confirmed by whom", "Certificate and kind", "Signature"})
                 QCOMPARE(read.pageWith(words), page);
         }
     }

@@ -15,11 +15,6 @@ using namespace crownring::testing;
 
 namespace {
 
-struct Clause {
-    const char* clause; ///< with how it is known
-    QStringList says;
-};
-
 bool is43_11(Visit visit) { return visit == Visit::UsAnnual || visit == Visit::UsHundredHour; }
 
 /// What a release of this visit must say.
@@ -79,17 +74,7 @@ SheetKind certificateOf(Visit visit) { return isOfComponents(visit) ? SheetKind:
 class ClausesTest : public QObject {
     Q_OBJECT
 
-    std::map<Visit, std::unique_ptr<EveryVisit>> m_signed;
-
-    const EveryVisit& released(Visit visit) {
-        auto& there = m_signed[visit];
-        if (!there) {
-            there = std::make_unique<EveryVisit>(visit);
-            if (const auto refused = there->sign(); !refused.isEmpty())
-                qWarning("%s: %s", std::string(visitName(visit)).c_str(), qPrintable(refused));
-        }
-        return *there;
-    }
+    SignedVisits m_signed;
 
 private slots:
     void theReleaseSaysWhatItsRuleAsks_data() {
@@ -102,7 +87,7 @@ private slots:
     void theReleaseSaysWhatItsRuleAsks() {
         QFETCH(Visit, visit);
         QFETCH(QStringList, says);
-        const auto& made = released(visit);
+        const auto& made = m_signed.of(visit);
         QVERIFY(made.file().inspection.closed);
         const auto paper = made.paper(certificateOf(visit));
         for (const auto& each : says)
@@ -212,7 +197,7 @@ private slots:
 
     void oneJsonHoldsWhatThePapersSay() {
         for (const auto visit : {Visit::PartMlRepair, Visit::UsAnnual, Visit::UsComponent}) {
-            const auto& made = released(visit);
+            const auto& made = m_signed.of(visit);
             const auto paper = made.paper(certificateOf(visit));
             const auto json = inspectionJson(made.file(), english);
             const auto& release = json.at("release");
@@ -227,7 +212,7 @@ private slots:
     }
 
     void withoutAReleaseAfterIncompleteMaintenanceThereIsNoSuchPaper() {
-        const auto& made = released(Visit::PartMlRepair);
+        const auto& made = m_signed.of(Visit::PartMlRepair);
         QVERIFY(std::ranges::count(sheetsOf(made.file()), SheetKind::Incomplete) == 0);
         const auto paper = made.paper(SheetKind::Incomplete);
         QVERIFY2(paper.contains("No release after incomplete maintenance was signed"), qPrintable(paper));

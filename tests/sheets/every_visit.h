@@ -9,6 +9,9 @@
 #include "said.h"
 #include "sheets/sheets.h"
 
+#include <map>
+#include <memory>
+
 namespace crownring::testing {
 
 class EveryVisit {
@@ -104,6 +107,29 @@ private:
     }
 
     Visit m_visit;
+};
+
+/// Each kind of visit carried out and signed, once a test.
+class SignedVisits {
+public:
+    const EveryVisit& of(Visit visit) {
+        auto& there = m_signed[visit];
+        if (!there) {
+            there = std::make_unique<EveryVisit>(visit);
+            if (const auto refused = there->sign(); !refused.isEmpty())
+                qWarning("%s: %s", std::string(visitName(visit)).c_str(), qPrintable(refused));
+        }
+        return *there;
+    }
+
+private:
+    std::map<Visit, std::unique_ptr<EveryVisit>> m_signed;
+};
+
+/// What a rule wants on a paper.
+struct Clause {
+    const char* clause; ///< with how it is known
+    QStringList says;
 };
 
 }

@@ -159,6 +159,9 @@ void addReview(CLI::App& app, Chosen& chosen) {
         ->required()
         ->type_name("AS");
     sign->add_option("--findings", made->findings, "What was found");
+    sign->add_option("--photograph", made->photographs,
+                     "A photograph or a scan of the certificate, PNG or JPEG (may repeat)")
+        ->type_name("FILE");
     sign->add_option("--inspection", made->inspection, "The annual or 100-hour inspection while which it is made")
         ->type_name("ID");
     addDay(*sign, made->on, "The day of issue (default: today)");

@@ -5,6 +5,7 @@
 #include "ctl/calls.h"
 #include "paper/document_text.h"
 #include "print/pdf.h"
+#include "print/photograph.h"
 #include "problem/faults/bench_fault.h"
 #include "problem/faults/review_fault.h"
 #include "sheets/review_paper.h"
@@ -22,6 +23,38 @@ namespace {
 const words::Spoken reviewLanguage;
 
 std::string orDash(const std::optional<CivilDate>& date) { return date ? date->iso() : "-"; }
+
+/// Kept as on the screen; nothing of it unless all are pictures.
+Result<std::vector<Picture>> picturesIn(const std::vector<std::string>& files) {
+    std::vector<Picture> pictures;
+    for (const auto& file : files) {
+        auto picture = print::photographFrom(file);
+        if (!picture)
+            return tl::unexpected(picture.error());
+        pictures.push_back(std::move(*picture));
+    }
+    return pictures;
+}
+
+/// What refuses the review refuses its pictures: they are kept once it would be signed, and named by it.
+Results<Receipt> signPictured(Record& record, ReviewSigning signing, const std::vector<Picture>& pictures,
+                              const SaidCode& said) {
+    if (!pictures.empty()) {
+        const auto draft = draftReview(record, signing);
+        if (!draft)
+            return tl::unexpected(std::vector{draft.error()});
+        if (!draft->refusals.empty())
+            return tl::unexpected(draft->refusals);
+    }
+    for (const auto& picture : pictures) {
+        auto digest = record.keepPicture(picture);
+        if (!digest)
+            return tl::unexpected(std::vector{digest.error()});
+        if (std::ranges::find(signing.photographs, *digest) == signing.photographs.end())
+            signing.photographs.push_back(std::move(*digest));
+    }
+    return signReview(record, record, signing, said);
+}
 
 /// The latest of that certificate, or the entry of that id.
 const Entry* reviewNamed(const std::vector<Entry>& reviews, const std::string& name) {
@@ -133,8 +166,11 @@ int run(const ReviewSignOptions& options, const Common& common) {
     const auto code = codeIn(options.codeFile);
     if (!code)
         return refuse(code.error());
+    const auto pictures = picturesIn(options.photographs);
+    if (!pictures)
+        return refuse(pictures.error());
     return write(common, [&](Record& record) -> Results<std::string> {
-        const auto receipt = signReview(record, record, *signing, {*code});
+        const auto receipt = signPictured(record, *signing, *pictures, {*code});
         if (!receipt)
             return tl::unexpected(receipt.error());
         const auto line = record.line(receipt->ids.front());

@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/tags/tag_picture.h"
 
+#include "print/photograph.h"
 #include "print/tags/tag_sheet.h"
 #include "problem/faults/components/part_fault.h"
-#include "problem/faults/use_fault.h"
 
-#include <QtCore/QFile>
 #include <QtCore/QString>
-#include <QtGui/QImageReader>
 
 #define ZX_USE_UTF8
 #include <ReadBarcode.h>
@@ -80,19 +78,11 @@ Result<ItemId> itemOnPicture(const QImage& picture) {
 }
 
 Result<ItemId> itemOnPicture(const std::string& file) {
-    const Where where{file, 0, {}};
-    const auto path = QString::fromStdString(file);
-    if (!QFile(path).open(QIODevice::ReadOnly))
-        return problem(UseFault::FileUnreadable, {}, where);
-    QImageReader reader(path);
-    reader.setAutoTransform(true);
-    if (const auto size = reader.size(); std::max(size.width(), size.height()) > longestRead)
-        reader.setScaledSize(size.scaled(longestRead, longestRead, Qt::KeepAspectRatio));
-    const auto picture = reader.read();
-    if (picture.isNull())
-        return problem(UseFault::NoPicture, {reader.errorString().toStdString()}, where);
-    return itemOnPicture(picture).map_error([&](Problem found) {
-        found.where = where;
+    const auto picture = imageFrom(file, longestRead);
+    if (!picture)
+        return tl::unexpected(picture.error());
+    return itemOnPicture(*picture).map_error([&](Problem found) {
+        found.where = {file, 0, {}};
         return found;
     });
 }

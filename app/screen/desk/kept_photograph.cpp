@@ -1,15 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/desk/kept_photograph.h"
 
-#include "problem/faults/use_fault.h"
+#include "print/photograph.h"
 #include "words/border.h"
 
-#include <QBuffer>
 #include <QDateTime>
 #include <QDir>
 #include <QFile>
 #include <QImage>
-#include <QImageReader>
 #include <QStandardPaths>
 #include <QUrl>
 
@@ -20,22 +18,6 @@ namespace crownring::screen {
 using namespace words;
 
 namespace {
-
-constexpr int quality = 85;
-
-QByteArray jpegOf(const QImage& image) {
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    return image.save(&buffer, "JPEG", quality) ? bytes : QByteArray();
-}
-
-/// JPEG is made smaller while it is read; anything else is read whole first, for which Qt grants 128 MB.
-qint64 mostPixels(const QByteArray& format) {
-    constexpr qint64 ofJpeg = 120'000'000;
-    constexpr qint64 ofOthers = 32'000'000;
-    return format == "jpeg" ? ofJpeg : ofOthers;
-}
 
 void addPicturesOf(const QDir& folder, QFileInfoList& pictures) {
     pictures += folder.entryInfoList({QStringLiteral("*.jpg"), QStringLiteral("*.jpeg"), QStringLiteral("*.png")},
@@ -59,27 +41,7 @@ bool isWhole(const QFileInfo& picture) {
 }
 
 Result<Picture> photographFrom(const QUrl& file) {
-    constexpr int longest = 2000;
-    const auto path = file.isLocalFile() ? file.toLocalFile() : file.toString();
-    const Where where{outward(path), 0, {}};
-    if (!QFile(path).open(QIODevice::ReadOnly))
-        return problem(UseFault::FileUnreadable, {}, where);
-    QImageReader reader(path);
-    reader.setAutoTransform(true);
-    const auto size = reader.size();
-    if (qint64(size.width()) * size.height() > mostPixels(reader.format()))
-        return problem(UseFault::PictureTooLarge, {size.width(), size.height()}, where);
-    if (std::max(size.width(), size.height()) > longest)
-        reader.setScaledSize(size.scaled(longest, longest, Qt::KeepAspectRatio));
-    auto image = reader.read();
-    if (image.isNull())
-        return problem(UseFault::NoPicture, {outward(reader.errorString())}, where);
-    if (std::max(image.width(), image.height()) > longest) // of formats that do not tell their size before
-        image = image.scaled(longest, longest, Qt::KeepAspectRatio, Qt::SmoothTransformation);
-    const auto bytes = jpegOf(image);
-    if (bytes.isEmpty())
-        return problem(UseFault::PictureNotKept, {}, where);
-    return Picture{"image/jpeg", bytes.toStdString()};
+    return print::photographFrom(outward(file.isLocalFile() ? file.toLocalFile() : file.toString()));
 }
 
 QString smallPhotograph(const Picture& picture) {
@@ -87,7 +49,7 @@ QString smallPhotograph(const Picture& picture) {
     const auto image = QImage::fromData(QByteArray::fromStdString(picture.bytes));
     if (image.isNull())
         return {};
-    const auto small = jpegOf(image.scaled(side, side, Qt::KeepAspectRatio, Qt::SmoothTransformation));
+    const auto small = print::jpegOf(image.scaled(side, side, Qt::KeepAspectRatio, Qt::SmoothTransformation));
     return QStringLiteral("data:image/jpeg;base64,") + QString::fromLatin1(small.toBase64());
 }
 

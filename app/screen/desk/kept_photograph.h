@@ -12,9 +12,7 @@ class QUrl;
 
 namespace crownring::screen {
 
-/// JPEG, upright, at most 2,000 pixels wide or high; what the camera wrote beside the picture (where, with what) is
-/// left out. FileUnreadable for what is no picture, is too large or is no longer there. Takes a tenth of a second and
-/// more: not for the thread of the screen.
+/// As `print::photographFrom`, which takes a tenth of a second and more: not for the thread of the screen.
 [[nodiscard]] Result<Picture> photographFrom(const QUrl& file);
 
 /// Small, as a URL of its own: `data:image/jpeg;base64,…`. Empty where it cannot be made.

@@ -47,6 +47,8 @@ const char* sourceOf(ReleasePhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "Completed on: %1");
     case ReleasePhrase::WorkCarriedOut:
         return QT_TRANSLATE_NOOP("Phrase", "Work carried out");
+    case ReleasePhrase::ReadingsTaken:
+        return QT_TRANSLATE_NOOP("Phrase", "Readings");
     case ReleasePhrase::DataUsed:
         return QT_TRANSLATE_NOOP("Phrase", "Data used");
     case ReleasePhrase::DeferredDefects:

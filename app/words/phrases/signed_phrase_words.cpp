@@ -35,7 +35,9 @@ const char* sourceOf(SignedPhrase phrase) {
     case SignedPhrase::DraftUnconfirmed:
         return QT_TRANSLATE_NOOP("Phrase", "Draft; wording not confirmed against the current rule");
     case SignedPhrase::WordingConfirmed:
-        return QT_TRANSLATE_NOOP("Phrase", "%1, revision %2, was confirmed against %3 by %4, %5, on %6.");
+        return QT_TRANSLATE_NOOP("Phrase", "Confirmed against %1 by %2, %3: %4.");
+    case SignedPhrase::WordingOfADay:
+        return QT_TRANSLATE_NOOP("Phrase", "%1, revision %2, on %3");
     case SignedPhrase::WordingUnsaid:
         return QT_TRANSLATE_NOOP("Phrase", "The record does not say who had confirmed the wording: it was signed "
                                            "before that was asked.");

@@ -4,6 +4,7 @@
 #include "answers/directives/told.h"
 #include "answers/due.h"
 #include "answers/fabric_marks.h"
+#include "bench/checklist/further_line.h"
 #include "bench/release/accomplished.h"
 #include "bench/release/release.h"
 #include "rules/due/defects.h"

@@ -66,9 +66,18 @@ WorkLine* lineOf(std::vector<WorkLine>& lines, const ReadingTaken& reading) {
     return found == lines.end() ? nullptr : &*found;
 }
 
-bool isSpokenOf(const Inspection& inspection, const ChecklistLine& line, const ItemId& item) {
+/// @param item nothing: of the visit
+bool isSpokenOf(const Inspection& inspection, const ChecklistLine& line, const std::optional<ItemId>& item) {
     return std::ranges::any_of(inspection.lines,
                                [&](const auto& each) { return each.body.line == line.id && each.body.item == item; });
+}
+
+/// A visit that was opened for none of what such a visit accomplishes asks for the lines of its work alone.
+bool isAsked(const Inspection& inspection, Visit visit, const ChecklistLine& line, const ItemFacts* item) {
+    const auto& all = inspection.opened.body.work;
+    return isOfItsVisit(visit, all) || std::ranges::any_of(all, [&](const Work& work) {
+               return (!item || work.item == item->id) && line.isFor(work.requirement);
+           });
 }
 
 /// Their tasks are a choice, and stand there to be chosen.
@@ -89,12 +98,14 @@ std::vector<WorkLine> listed(const Inspection& inspection, std::span<const ItemF
     for (const auto& section : inspection.checklist.sections) {
         for (const auto* line : ofVisit)
             if (line->section == section.id && line->kinds.empty() &&
-                (line->onlyWith.empty() || isWorkOnAny(inspection, items, line->onlyWith)))
+                (line->onlyWith.empty() || isWorkOnAny(inspection, items, line->onlyWith)) &&
+                (isAsked(inspection, *visit, *line, nullptr) || isSpokenOf(inspection, *line, {})))
                 lines.push_back({line, nullptr, nullptr, {}});
         for (const auto& item : items)
             for (const auto* line : ofVisit)
                 if (line->section == section.id && appliesTo(*line, inspection, item) &&
-                    (std::ranges::find(asked, item.id) != asked.end() || isSpokenOf(inspection, *line, item.id)))
+                    ((std::ranges::find(asked, item.id) != asked.end() && isAsked(inspection, *visit, *line, &item)) ||
+                     isSpokenOf(inspection, *line, item.id)))
                     lines.push_back({line, &item, nullptr, {}});
     }
     return lines;
@@ -112,9 +123,14 @@ bool Inspection::concerns(const ItemId& item) const {
     return std::ranges::find(opened.body.work, item, &Work::item) != opened.body.work.end() || wasWorkedOn(item);
 }
 
+bool isOfItsVisit(Visit visit, std::span<const Work> work) {
+    return !isPeriodic(visit) || work.empty() ||
+           std::ranges::any_of(work, [&](const Work& each) { return accomplishes(visit, each.requirement); });
+}
+
 bool Inspection::wasWorkedOn(const ItemId& item) const {
     const auto visit = visitFrom(opened.body.visit);
-    if (!visit || isOfComponents(*visit) || !(isMaintenance(*visit) || isOfOwnersTasks(*visit)))
+    if (!visit || isOfComponents(*visit) || (isInspection(*visit) && isOfItsVisit(*visit, opened.body.work)))
         return true;
     const auto isOfIt = [&](const auto& each) { return each.body.item == item; };
     std::map<std::string_view, LineState> settled;
@@ -182,29 +198,6 @@ std::vector<WorkLine> workLines(const Inspection& inspection, std::span<const It
         if (auto* line = lineOf(lines, reading.body))
             line->readings.push_back(&reading);
     return lines;
-}
-
-bool isTestOfFabric(const Requirement& requirement, ItemKind kind) {
-    return requirement.action == Action::Test && kind == ItemKind::Envelope;
-}
-
-ChecklistLine lineFor(const Requirement& requirement, ItemKind kind, Regime regime) {
-    const auto& source = requirement.source.written();
-    const auto& note = requirement.note.written();
-    ChecklistLine line;
-    line.id = "do/" + requirement.id.text();
-    line.kinds = {kind};
-    line.title = requirement.title.written();
-    line.lookFor = note.empty() ? source : note;
-    line.sources = {{regime, source}};
-    line.onlyWith = {requirement.id};
-    if (isTestOfFabric(requirement, kind)) {
-        line.tester = true;
-        for (const auto* quantity :
-             {"grab-strength", "strip-strength", "tear-strength", "air-permeability", "permeability-time"})
-            line.readings.push_back({quantity, false, true});
-    }
-    return line;
 }
 
 Inspection openAt(Inspection inspection, const Stamp& moment) {

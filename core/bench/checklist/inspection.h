@@ -60,6 +60,14 @@ struct Inspection {
     [[nodiscard]] bool wasWorkedOn(const ItemId& item) const;
 };
 
+/// Some of the work is what such a visit accomplishes, or it is a visit that is opened for other things: else a
+/// periodic visit is called after its work, and asks for that alone.
+[[nodiscard]] bool isOfItsVisit(Visit visit, std::span<const Work> work);
+
+/// Some of its work is what such a visit accomplishes, or the work is not said. Else a periodic visit is no annual,
+/// however it was opened: it is called after its work, and asks for that alone.
+[[nodiscard]] bool isOfItsVisit(Visit visit, std::span<const Work> work);
+
 /// @param told about the inspection, by stamp. UnknownReference when it was never opened.
 [[nodiscard]] Result<Inspection> inspectionFrom(const InspectionId& id, std::span<const JournalLine> told);
 
@@ -89,12 +97,5 @@ struct WorkLine {
 /// on no list. The pointers are into `inspection` and `items`.
 /// @param items the facts of what is inspected
 [[nodiscard]] std::vector<WorkLine> workLines(const Inspection& inspection, std::span<const ItemFacts> items);
-
-/// The line that stands for a requirement of the work which the visit by itself does not accomplish: "do/…". That of a
-/// test of an envelope asks for the readings of its fabric.
-[[nodiscard]] ChecklistLine lineFor(const Requirement& requirement, ItemKind kind, Regime regime);
-
-/// A test of an envelope: it is done by readings, each judged against a limit that the type's manual states.
-[[nodiscard]] bool isTestOfFabric(const Requirement& requirement, ItemKind kind);
 
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/release/accomplished.h"
 
+#include "bench/checklist/further_line.h"
 #include "bench/release/release.h"
 #include "record/kinds/programmes.h"
 
@@ -9,18 +10,6 @@
 namespace crownring {
 
 namespace {
-
-/// What the readings of fabric can be, for a test of which no line says more.
-const std::vector<AskedReading>& readingsOfFabric() {
-    static const auto all = [] {
-        std::vector<AskedReading> asked;
-        for (const auto& quantity : allQuantities())
-            if (quantity.traits.placed && quantity.traits.tester)
-                asked.push_back({std::string(quantity.slug), false, true});
-        return asked;
-    }();
-    return all;
-}
 
 /// How one requirement of the work stands, line by line.
 class Looked {

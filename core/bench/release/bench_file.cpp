@@ -47,11 +47,6 @@ int placesRead(const BenchFile& file, const ItemFacts& item, const AskedReading&
 
 Visit BenchFile::visit() const { return visitFrom(inspection.opened.body.visit).value_or(Visit::PartMlInspection); }
 
-bool isOfItsVisit(Visit visit, std::span<const Work> work) {
-    return !isPeriodic(visit) || work.empty() ||
-           std::ranges::any_of(work, [&](const Work& each) { return accomplishes(visit, each.requirement); });
-}
-
 Argument titleOf(const BenchFile& file, const RequirementId& requirement) {
     const auto title = file.titles.find(requirement);
     return title == file.titles.end() ? Argument(requirement) : title->second;

@@ -130,9 +130,6 @@ struct BenchFile {
     [[nodiscard]] const Instrument* instrument(const TesterId& tester, CivilDate day) const;
 };
 
-/// Some of its work is what such a visit accomplishes, or the work is not said. Else it is no annual, however it was
-/// opened.
-[[nodiscard]] bool isOfItsVisit(Visit visit, std::span<const Work> work);
 /// What is said of a requirement of the work: its title, or its id where no programme in force has it.
 [[nodiscard]] Argument titleOf(const BenchFile& file, const RequirementId& requirement);
 /// The visit; of one that carries out other work the titles of that.

@@ -76,7 +76,7 @@ struct Summary {
         Argument span = readings.size() == 1 ? Argument(said(first))
                         : least.value == most.value
                             ? from
-                            : Argument(Phrase{ReleasePhrase::FromTo, {from, InUnit{most.value, first.unit}}});
+                            : Argument(Phrase{ReleasePhrase::FromTo, {least.value, InUnit{most.value, first.unit}}});
         if (readings.size() > 1 && first.held)
             span = Phrase{ReadingPhrase::HeldAt, {std::move(span)}};
         Argument text = readings.size() == 1
@@ -161,9 +161,14 @@ std::vector<Argument> extentOf(const BenchFile& file) {
     if (!inspection.checklist.lines.empty() || !inspection.lines.empty())
         extent.push_back(byChecklist(file));
     addAccomplished(file, extent);
-    addReadings(file, extent);
     addWork(file, extent);
     return extent;
+}
+
+std::vector<Argument> readingsInBrief(const BenchFile& file) {
+    std::vector<Argument> texts;
+    addReadings(file, texts);
+    return texts;
 }
 
 Argument deferredText(const BenchFile& file, const DefectMark& deferral, Argument found) {

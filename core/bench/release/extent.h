@@ -12,9 +12,11 @@
 
 namespace crownring {
 
-/// The checklist and what it was carried out on; what it accomplishes; what was read, from the least to the most; each
-/// repair, part off and on, and defect that was put right.
+/// The checklist and what it was carried out on; what it accomplishes; each repair, part off and on, and defect that
+/// was put right.
 [[nodiscard]] std::vector<Argument> extentOf(const BenchFile& file);
+/// What was read, test by test, from the least to the most, with the limit that it was held against.
+[[nodiscard]] std::vector<Argument> readingsInBrief(const BenchFile& file);
 
 /// A deferred defect: since when and why it waits, until when, who agreed and how it is placarded.
 /// @param found what it is

@@ -346,6 +346,7 @@ ReleaseFacts releaseFacts(const BenchFile& file, const Signing& signing) {
     facts.owner = file.owner;
     facts.operatedBy = file.operatedBy;
     facts.extent = extentOf(file);
+    facts.readings = readingsInBrief(file);
     facts.performed = describedWork(file);
     if (signing.outcome == Outcome::Incomplete)
         for (const auto& each : outstandingLines(file, signing.outstanding))

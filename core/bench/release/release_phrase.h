@@ -26,6 +26,7 @@ enum class ReleasePhrase : std::uint8_t {
     SignedOn,   ///< while maintenance is not complete
     ByItsLines, ///< as `ByChecklist`, of work whose lines are named
     WorkCarriedOut,
+    ReadingsTaken,
     DataUsed,
     DeferredDefects,
     Discrepancies,

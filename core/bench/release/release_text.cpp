@@ -87,6 +87,15 @@ ReleaseSection discrepancies(const ReleaseFacts& facts) {
     return section;
 }
 
+std::vector<Argument> withoutReadings(const ReleaseFacts& facts) {
+    auto work = facts.extent;
+    for (const auto& each : facts.performed)
+        work.push_back(described(each, regimeOf(facts.visit)));
+    if (!facts.order.empty())
+        work.push_back(said(ReleasePhrase::WorkOrder, facts.order));
+    return work;
+}
+
 /// Which rule asks for each of the contents that all entries have.
 struct Clauses {
     std::string extent;
@@ -152,11 +161,8 @@ bool isAircraft(const ReleaseFacts& facts) {
 }
 
 std::vector<Argument> workOf(const ReleaseFacts& facts) {
-    auto work = facts.extent;
-    for (const auto& each : facts.performed)
-        work.push_back(described(each, regimeOf(facts.visit)));
-    if (!facts.order.empty())
-        work.push_back(said(ReleasePhrase::WorkOrder, facts.order));
+    auto work = withoutReadings(facts);
+    work.insert(work.end(), facts.readings.begin(), facts.readings.end());
     return work;
 }
 
@@ -180,7 +186,8 @@ std::vector<ReleaseSection> sectionsOf(const ReleaseFacts& facts) {
         visit.paragraphs.push_back(said(
             facts.outcome == Outcome::Incomplete ? ReleasePhrase::SignedOn : ReleasePhrase::CompletedOn, *facts.date));
     sections.push_back(std::move(visit));
-    sections.push_back({said(ReleasePhrase::WorkCarriedOut), workOf(facts)});
+    sections.push_back({said(ReleasePhrase::WorkCarriedOut), withoutReadings(facts)});
+    sections.push_back({said(ReleasePhrase::ReadingsTaken), facts.readings});
     sections.push_back({said(ReleasePhrase::NotCompleted), facts.outstanding});
     sections.push_back({said(ReleasePhrase::DataUsed), {facts.manuals.begin(), facts.manuals.end()}});
     sections.push_back(times(facts));
@@ -220,7 +227,7 @@ std::vector<MissingContent> missing(const ReleaseFacts& facts) {
         if (isUsInspection(facts))
             wanted.need(facts.discrepanciesDated.has_value(), ContentPhrase::DiscrepanciesDate, rule);
     }
-    if (isPeriodic(facts.visit) && hasEnvelope(facts))
+    if (isPeriodic(facts.visit) && !facts.otherWork && hasEnvelope(facts))
         wanted.need(facts.highestTemperature.has_value(), ContentPhrase::HighestTemperature,
                     "a manufacturer's checklist of the annual inspection; see that of the type", false);
     return wanted.take();

@@ -55,6 +55,7 @@ struct ReleaseFacts {
     std::string owner; ///< of the balloon
     std::string operatedBy;
     std::vector<Argument> extent;               ///< what was done
+    std::vector<Argument> readings{};           ///< what was read, in brief
     std::vector<DescribedWork> performed;       ///< and how it is described
     std::vector<Argument> outstanding;          ///< lines that were not done
     std::vector<std::string> manuals;           ///< the data used, with their revision
@@ -118,7 +119,7 @@ struct PrescribedStatement {
 /// Of who approves the return to service after a list of discrepancies.
 [[nodiscard]] PrescribedStatement returnStatementOf(const ReleaseFacts& facts);
 
-/// The work carried out: its extent, how it is described, the shop's order.
+/// The work carried out: its extent, what was read, how it is described, the shop's order.
 [[nodiscard]] std::vector<Argument> workOf(const ReleaseFacts& facts);
 
 /// The release as headings and paragraphs, without the statement and its signature; sections of which nothing was given

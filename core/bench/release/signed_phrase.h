@@ -21,7 +21,8 @@ enum class SignedPhrase : std::uint8_t {
     Confirmed,   ///< who confirmed the wording
     ConfirmedAs, ///< %1: the text, %2: its revision, %3: by whom, %4: when, %5: against what
     DraftUnconfirmed,
-    WordingConfirmed, ///< %1: the text or checklist, %2: its revision, %3: the rule, %4: by whom, %5: licence, %6: when
+    WordingConfirmed, ///< %1: the rule, %2: by whom, %3: licence, %4: what
+    WordingOfADay,    ///< %1: the text or checklist, %2: its revision, %3: when
     WordingUnsaid,
     WithCode, ///< %1: the beginning of the key
     WithoutCode,

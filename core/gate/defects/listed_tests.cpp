@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/due.h"
+#include "bench/checklist/further_line.h"
 #include "bench/checklist/inspection.h"
 #include "gate/checks.h"
 #include "gate/refusing.h"

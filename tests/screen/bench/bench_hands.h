@@ -38,6 +38,67 @@ struct Shop {
     House house;
 };
 
+/// Until the record has answered all that was asked.
+template <class Desks>
+void settle(Desks& desks) {
+    static_cast<void>(QTest::qWaitFor([&] { return !desks.inspection.saving() && !desks.release.signing(); }, 10'000));
+    QTest::qWait(2);
+}
+
+/// What is left alone by that: each is looked at by itself, where its readings are there.
+template <class Desks>
+void lookAtTheRest(Desks& desks) {
+    for (const auto& row : std::vector(desks.inspection.lines()->rows())) {
+        const auto count = row.readings.split(u' '); // "1 of 2 readings"
+        const bool unread =
+            row.apart == QStringLiteral("settled by its readings") && (count.size() < 3 || count[0] != count[2]);
+        const bool unflown = isFlown(row.line.toStdString()); // nobody flew
+        if (row.state == 0 && (unread || unflown))
+            desks.inspection.leaveOut(row.at, 1, QStringLiteral("Manual, page 6"));
+        else if (row.state == 0)
+            desks.inspection.settle(row.at, 1);
+    }
+    settle(desks);
+}
+
+template <class Desks>
+void lookAtEverything(Desks& desks) {
+    for (int part = 0; part < desks.inspection.parts()->count(); ++part) {
+        desks.inspection.setPartAt(part);
+        desks.inspection.settleRest();
+        settle(desks);
+        lookAtTheRest(desks);
+    }
+}
+
+/// Every reading that is asked for, each as it should be.
+template <class Desks>
+void takeReadings(Desks& desks) {
+    auto& reading = desks.reading;
+    for (int i = 0; i < 12 && !reading.series()->choices().empty() && reading.series()->choices().front().number > 0;
+         ++i) {
+        reading.setCurrent(0);
+        if (reading.canHold())
+            reading.hold();
+        else if (reading.stepped())
+            reading.enter(QStringLiteral("104"), QStringLiteral("110"));
+        else
+            reading.enter(QStringLiteral("8"));
+        if (!reading.question().isEmpty())
+            reading.stand();
+        settle(desks);
+    }
+}
+
+/// With a code of the signatory's own; who has none yet sets it.
+inline void signWith(ReleaseDesk& release, const QString& code) {
+    release.code()->setCode(code);
+    release.code()->setAgain(code);
+    if (!release.signer().isEmpty())
+        static_cast<void>(QTest::qWaitFor([&] { return release.code()->isReady(); }, 5'000));
+    release.sign();
+}
+
 struct Desks {
     explicit Desks(House& house) : opening(house), inspection(house), release(house) {
         reading.setDesk(&inspection);
@@ -78,57 +139,10 @@ struct Desks {
         inspection.post({work});
         settle();
     }
-    /// Until the record has answered all that was asked.
-    void settle() {
-        static_cast<void>(QTest::qWaitFor([this] { return !inspection.saving() && !release.signing(); }, 10'000));
-        QTest::qWait(2);
-    }
-    void looksAtEverything() {
-        for (int part = 0; part < inspection.parts()->count(); ++part) {
-            inspection.setPartAt(part);
-            inspection.settleRest();
-            settle();
-            looksAtTheRest();
-        }
-    }
-    /// What is left alone by that: each is looked at by itself, where its readings are there.
-    void looksAtTheRest() {
-        for (const auto& row : std::vector(inspection.lines()->rows())) {
-            const auto count = row.readings.split(u' '); // "1 of 2 readings"
-            const bool unread =
-                row.apart == QStringLiteral("settled by its readings") && (count.size() < 3 || count[0] != count[2]);
-            const bool unflown = isFlown(row.line.toStdString()); // nobody flew
-            if (row.state == 0 && (unread || unflown))
-                inspection.leaveOut(row.at, 1, QStringLiteral("Manual, page 6"));
-            else if (row.state == 0)
-                inspection.settle(row.at, 1);
-        }
-        settle();
-    }
-    /// With a code of the signatory's own; who has none yet sets it.
-    void signs(const QString& code = QStringLiteral("basket wire 7")) {
-        release.code()->setCode(code);
-        release.code()->setAgain(code);
-        if (!release.signer().isEmpty())
-            static_cast<void>(QTest::qWaitFor([this] { return release.code()->isReady(); }, 5'000));
-        release.sign();
-    }
-    /// Every reading that is asked for, each as it should be.
-    void reads() {
-        for (int i = 0;
-             i < 12 && !reading.series()->choices().empty() && reading.series()->choices().front().number > 0; ++i) {
-            reading.setCurrent(0);
-            if (reading.canHold())
-                reading.hold();
-            else if (reading.stepped())
-                reading.enter(QStringLiteral("104"), QStringLiteral("110"));
-            else
-                reading.enter(QStringLiteral("8"));
-            if (!reading.question().isEmpty())
-                reading.stand();
-            settle();
-        }
-    }
+    void settle() { bench_walk_test::settle(*this); }
+    void looksAtEverything() { lookAtEverything(*this); }
+    void signs(const QString& code = QStringLiteral("basket wire 7")) { signWith(release, code); }
+    void reads() { takeReadings(*this); }
 
     In<VisitOpening> opening;
     In<InspectionDesk> inspection;
