@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// A search for a plan of visits, on a thread and a connection of its own, so that the record goes on being read and
+/// written meanwhile. What is begun next puts an end to what is under way.
+
+#include "answers/plan/already_planned.h"
+
+#include <QFuture>
+#include <QObject>
+#include <QTimer>
+
+#include <atomic>
+#include <functional>
+#include <memory>
+#include <stop_token>
+#include <string>
+#include <vector>
+
+namespace crownring::screen {
+
+struct PlanQuestion {
+    PlanAsked asked; ///< its pins are those of the user
+    std::vector<EntryId> letGo{};
+};
+struct PlanAnswer {
+    PlanQuestion question;
+    AlreadyPlanned already;
+    FleetVisits plan;
+};
+using PlanFound = Result<std::shared_ptr<const PlanAnswer>>;
+
+class PlanWork : public QObject {
+    Q_OBJECT
+
+public:
+    enum class Step { Reading, Choosing };
+
+    explicit PlanWork(QObject* parent = nullptr);
+    /// Waits until what is under way has left off.
+    ~PlanWork() override;
+
+    /// @param record where it is; it is opened anew
+    /// @param then is called on this thread, unless it was stopped
+    void begin(const std::string& record, PlanQuestion question, std::function<void(const PlanFound&)> then);
+    void stop();
+
+    [[nodiscard]] bool isUnderWay() const { return m_seconds.isActive(); }
+    [[nodiscard]] Step step() const { return *m_step; }
+    [[nodiscard]] int lasts() const { return m_lasts; } ///< seconds
+
+signals:
+    /// It has begun, goes on for another second, or is over.
+    void went();
+
+private:
+    std::stop_source m_stop;
+    std::shared_ptr<std::atomic<Step>> m_step = std::make_shared<std::atomic<Step>>(Step::Reading);
+    QFuture<void> m_running;
+    QTimer m_seconds; ///< ticks while it is under way
+    int m_lasts = 0;
+    int m_turn = 0;
+};
+
+}
