@@ -94,7 +94,8 @@ private slots:
     void anotherStationCostsMoreAndThatIsSaidFirst() {
         m_desk->move(rowOf("QE-ONE"), 0, QStringLiteral("Loft"));
         QVERIFY(!m_desk->isTakeable());
-        QVERIFY(isDone() && m_desk->isTakeable());
+        QVERIFY(isDone());
+        QVERIFY2(m_desk->isTakeable(), qPrintable(m_desk->means().join(u'|')));
         QCOMPARE(m_desk->means().front(), QStringLiteral("Costs 100.00 more than the plan without it."));
         QVERIFY2(m_desk->means().contains(QStringLiteral("Then: QE-ONE at Loft, week from Mon 1 Mar 2027")),
                  qPrintable(m_desk->means().join(u'|')));
@@ -106,12 +107,14 @@ private slots:
     /// What is forbidden goes elsewhere; given up, the plan costs no more than before.
     void aVisitThatIsForbiddenGoesElsewhere() {
         m_desk->forbid(rowOf("QE-ONE"), true);
-        QVERIFY(isDone() && m_desk->isTakeable());
+        QVERIFY(isDone());
+        QVERIFY2(m_desk->isTakeable(), qPrintable(m_desk->means().join(u'|')));
         m_desk->take();
         QCOMPARE(m_desk->wishes()->count(), 1);
         QVERIFY(!at(*m_desk, rowOf("QE-ONE"), PlanModel::WeekRole).contains(QStringLiteral("1 Mar")));
         m_desk->dropWish(0);
-        QVERIFY(isDone() && m_desk->isTakeable());
+        QVERIFY(isDone());
+        QVERIFY2(m_desk->isTakeable(), qPrintable(m_desk->means().join(u'|')));
         QVERIFY2(!m_desk->means().front().contains(QStringLiteral("more")) ||
                      m_desk->means().front().contains(QStringLiteral("no more")),
                  qPrintable(m_desk->means().front()));

@@ -75,15 +75,19 @@ Tiding tidingOf(const std::vector<Near>& near) {
 LimitWatch::LimitWatch(House& house, Herald& herald, std::function<void()> followed)
     : m_house(house), m_herald(herald), m_followed(std::move(followed)) {
     connect(&house.fleet, &Fleet::changed, this, &LimitWatch::look);
-    connect(&house.habits, &Habits::changed, this, &LimitWatch::look);
+    // While it is asked for, the sheet may still be of the record before.
+    connect(&house.habits, &Habits::changed, this, [this] {
+        if (!m_house.fleet.asking())
+            look();
+    });
 }
 
 void LimitWatch::look() {
     const auto& sheet = m_house.fleet.sheet();
     const auto today = m_house.day.todayDate();
     const auto& desk = m_house.desk;
-    if (!m_house.habits.tellsLimits() || !sheet || sheet->on() != today || m_house.fleet.asking() || !desk.isOpen() ||
-        desk.isDamaged() || desk.isBrought())
+    if (!m_house.habits.tellsLimits() || !sheet || sheet->on() != today || !m_house.fleet.problem().isEmpty() ||
+        !desk.isOpen() || desk.isDamaged() || desk.isBrought())
         return;
     const std::pair looked(desk.location(), today);
     if (m_looked == looked)

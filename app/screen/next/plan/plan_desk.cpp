@@ -54,6 +54,7 @@ void PlanDesk::forget() {
 void PlanDesk::overtake() {
     m_overtaken = true;
     leave();
+    showWishes();
     emit changed();
 }
 
@@ -101,8 +102,8 @@ void PlanDesk::setPercent(int percent) {
 QString PlanDesk::step() const {
     if (!m_work.isUnderWay())
         return {};
-    const auto text = m_work.step() == PlanWork::Step::Reading ? tr("Reading what is due, and how it is flown …")
-                                                               : tr("Choosing weeks and stations …");
+    const auto text =
+        m_work.isReading() ? tr("Reading what is due, and how it is flown …") : tr("Choosing weeks and stations …");
     return tr("%1 %2 s").arg(text, QString::number(m_work.lasts()));
 }
 
@@ -132,7 +133,7 @@ void PlanDesk::plan() {
         return show(nullptr);
     }
     m_overtaken = false;
-    m_work.begin(outward(house().desk.location()), std::move(*question), [this](const PlanFound& found) {
+    m_work.begin(house().desk, std::move(*question), [this](const PlanFound& found) {
         if (found && isProven((*found)->plan))
             return show(*found);
         m_problem = found ? PlanWords::unproven() : Words::problem(found.error());
@@ -257,7 +258,7 @@ void PlanDesk::tryOut(PlanWishes wishes, const QString& what) {
     // What it was planned with is what it is compared with.
     question->asked.months = m_answer->question.asked.months;
     question->asked.risk = m_answer->question.asked.risk;
-    m_work.begin(outward(house().desk.location()), std::move(*question), [this](const PlanFound& found) {
+    m_work.begin(house().desk, std::move(*question), [this](const PlanFound& found) {
         if (found && isProven((*found)->plan)) {
             m_triedAnswer = *found;
             m_means = differenceLines(m_answer->plan, m_triedAnswer->plan, house().day.date());

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/next/plan/plan_work.h"
 
-#include "screen/desk/record_desk.h"
+#include "screen/next/plan/asked_books.h"
 
 #include <QtConcurrent>
 
@@ -13,24 +13,16 @@ namespace crownring::screen {
 
 namespace {
 
-using Step = PlanWork::Step;
-
 /// Nothing where it was stopped.
-std::optional<PlanFound> foundIn(const std::string& location, PlanQuestion question, const std::stop_token& stop,
-                                 std::atomic<Step>& step) {
-    const auto record = openRecord(location, OpenMode::Existing);
-    if (!record)
-        return tl::unexpected(record.error());
-    const auto state = (*record)->snapshot();
-    if (!state)
-        return tl::unexpected(state.error());
-    auto already = alreadyPlanned(**record, question.asked, question.letGo);
-    if (!already)
-        return tl::unexpected(already.error());
+std::optional<PlanFound> foundIn(RecordDesk& desk, PlanQuestion question, const std::stop_token& stop,
+                                 std::atomic_bool& reading) {
+    AskedBooks books(desk, stop, reading);
+    auto already = alreadyPlanned(books, question.asked, question.letGo);
     if (stop.stop_requested())
         return std::nullopt;
-    step = Step::Choosing;
-    auto plan = plannedVisits(**record, holding(question.asked, *already));
+    if (!already)
+        return tl::unexpected(already.error());
+    auto plan = plannedVisits(books, holding(question.asked, *already));
     if (stop.stop_requested())
         return std::nullopt;
     if (!plan)
@@ -54,15 +46,15 @@ PlanWork::~PlanWork() {
     m_running.waitForFinished();
 }
 
-void PlanWork::begin(const std::string& record, PlanQuestion question, std::function<void(const PlanFound&)> then) {
+void PlanWork::begin(RecordDesk& desk, PlanQuestion question, std::function<void(const PlanFound&)> then) {
     m_stop.request_stop();
     m_stop = {};
-    m_step = std::make_shared<std::atomic<Step>>(Step::Reading);
+    m_reading = std::make_shared<std::atomic_bool>(true);
     m_lasts = 0;
     m_seconds.start();
     const auto turn = ++m_turn;
-    auto running = QtConcurrent::run([record, question = std::move(question), stop = m_stop.get_token(),
-                                      step = m_step] { return foundIn(record, question, stop, *step); });
+    auto running = QtConcurrent::run([&desk, question = std::move(question), stop = m_stop.get_token(),
+                                      reading = m_reading] { return foundIn(desk, question, stop, *reading); });
     m_running = QFuture<void>(running);
     hear(std::move(running), this, [this, turn, then = std::move(then)](const std::optional<PlanFound>& found) {
         if (turn != m_turn || !found)

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// A search for a plan of visits, on a thread and a connection of its own, so that the record goes on being read and
-/// written meanwhile. What is begun next puts an end to what is under way.
+/// A search for a plan of visits, on a thread of its own, so that the record goes on being read and written meanwhile.
+/// What is begun next puts an end to what is under way.
 
 #include "answers/plan/already_planned.h"
 
@@ -14,10 +14,11 @@
 #include <functional>
 #include <memory>
 #include <stop_token>
-#include <string>
 #include <vector>
 
 namespace crownring::screen {
+
+class RecordDesk;
 
 struct PlanQuestion {
     PlanAsked asked; ///< its pins are those of the user
@@ -34,19 +35,18 @@ class PlanWork : public QObject {
     Q_OBJECT
 
 public:
-    enum class Step { Reading, Choosing };
-
     explicit PlanWork(QObject* parent = nullptr);
     /// Waits until what is under way has left off.
     ~PlanWork() override;
 
-    /// @param record where it is; it is opened anew
+    /// @pre the desk lives longer
     /// @param then is called on this thread, unless it was stopped
-    void begin(const std::string& record, PlanQuestion question, std::function<void(const PlanFound&)> then);
+    void begin(RecordDesk& desk, PlanQuestion question, std::function<void(const PlanFound&)> then);
     void stop();
 
     [[nodiscard]] bool isUnderWay() const { return m_seconds.isActive(); }
-    [[nodiscard]] Step step() const { return *m_step; }
+    /// A question of it is at the record.
+    [[nodiscard]] bool isReading() const { return *m_reading; }
     [[nodiscard]] int lasts() const { return m_lasts; } ///< seconds
 
 signals:
@@ -55,7 +55,7 @@ signals:
 
 private:
     std::stop_source m_stop;
-    std::shared_ptr<std::atomic<Step>> m_step = std::make_shared<std::atomic<Step>>(Step::Reading);
+    std::shared_ptr<std::atomic_bool> m_reading = std::make_shared<std::atomic_bool>(false);
     QFuture<void> m_running;
     QTimer m_seconds; ///< ticks while it is under way
     int m_lasts = 0;
