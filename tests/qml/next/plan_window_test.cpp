@@ -3,8 +3,8 @@
 /// The visit planner in the window, on a desk by keyboard and on a phone by finger: planned, a visit moved, what that
 /// costs seen and taken, and all of it into the calendar. Then the visit is dragged there.
 
-#include "heard_warnings.h"
 #include "program/places.h"
+#include "qml/heard_warnings.h"
 #include "screen/next/ahead/calendar_desk.h"
 #include "screen/next/plan/plan_desk.h"
 #include "screen/next/two_balloons.h"
@@ -18,6 +18,8 @@
 #include <QQuickStyle>
 #include <QQuickWindow>
 #include <QTest>
+
+#include <cmath>
 
 namespace plan_window_test {
 

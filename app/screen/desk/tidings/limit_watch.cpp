@@ -18,6 +18,11 @@ using namespace words;
 
 namespace {
 
+/// Whose words those are that count.
+struct LimitWords {
+    Q_DECLARE_TR_FUNCTIONS(LimitWords)
+};
+
 struct Near {
     Registration balloon;
     const DueRow* row = nullptr;
@@ -64,8 +69,8 @@ Tiding tidingOf(const std::vector<Near>& near) {
     for (std::size_t nth = 0; nth < lines; ++nth)
         text += lineOf(near[nth]);
     if (lines < near.size())
-        text += LimitWatch::tr("and %n balloons more", nullptr, static_cast<int>(near.size() - lines));
-    return {LimitWatch::tr("By the record, %n balloons are near a limit or past it", nullptr,
+        text += LimitWords::tr("and %n balloons more", nullptr, static_cast<int>(near.size() - lines));
+    return {LimitWords::tr("By the record, %n balloons are near a limit or past it", nullptr,
                            static_cast<int>(near.size())),
             text.join(u'\n')};
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/next/plan/plan_desk.h"
 
-#include "acts/plan_visits.h"
+#include "acts/plans/plan_visits.h"
 #include "answers/plan/proven.h"
 #include "problem/faults/use_fault.h"
 #include "screen/next/ahead/agenda_model.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "acts/plan_visits.h"
+#include "acts/plans/plan_visits.h"
 
 #include "acts/post.h"
 
