@@ -53,8 +53,9 @@ void PlanWork::begin(RecordDesk& desk, PlanQuestion question, std::function<void
     m_lasts = 0;
     m_seconds.start();
     const auto turn = ++m_turn;
-    auto running = QtConcurrent::run([&desk, question = std::move(question), stop = m_stop.get_token(),
-                                      reading = m_reading] { return foundIn(desk, question, stop, *reading); });
+    auto running =
+        QtConcurrent::run(&m_threads, [&desk, question = std::move(question), stop = m_stop.get_token(),
+                                       reading = m_reading] { return foundIn(desk, question, stop, *reading); });
     m_running = QFuture<void>(running);
     hear(std::move(running), this, [this, turn, then = std::move(then)](const std::optional<PlanFound>& found) {
         if (turn != m_turn || !found)

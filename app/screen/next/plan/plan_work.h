@@ -8,6 +8,7 @@
 
 #include <QFuture>
 #include <QObject>
+#include <QThreadPool>
 #include <QTimer>
 
 #include <atomic>
@@ -54,6 +55,7 @@ signals:
     void went();
 
 private:
+    QThreadPool m_threads; ///< its own: what was stopped may go on for a while, and keeps nothing else waiting
     std::stop_source m_stop;
     std::shared_ptr<std::atomic_bool> m_reading = std::make_shared<std::atomic_bool>(false);
     QFuture<void> m_running;
