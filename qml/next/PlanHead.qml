@@ -18,7 +18,7 @@ Column {
     component Told: Column {
         id: told
         property string title
-        property list<string> lines
+        property var lines: [] // texts
         width: head.inner
         visible: told.lines.length > 0
         spacing: Theme.tight
