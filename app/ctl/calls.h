@@ -77,7 +77,8 @@ struct PlanOptions {
     std::string from; ///< empty: today
     int months = 24;
     double risk = 0.05;
-    std::uint64_t seed = 0; ///< of nothing: all is computed
+    bool withoutPlanned = false; ///< visits that the record plans hold no place
+    std::uint64_t seed = 0;      ///< of nothing: all is computed
     bool json = false;
 };
 int run(const PlanOptions& options, const Common& common);

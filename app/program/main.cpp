@@ -5,15 +5,18 @@
 
 #include "kept_memory.h"
 #include "program/demo.h"
+#include "program/desktop_herald.h"
 #include "program/machine_day.h"
 #include "program/orders.h"
 #include "program/own_place.h"
 #include "program/places.h"
 #include "screen/desk/house.h"
+#include "screen/desk/tidings/limit_watch.h"
 
 #include <QApplication>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
+#include <QQuickWindow>
 #include <QTemporaryDir>
 #include <QTextStream>
 #include <QTimer>
@@ -29,6 +32,15 @@ int refuse(const QString& text) {
 }
 
 QString tr(const char* text) { return QCoreApplication::translate("Program", text); }
+
+void showWhatComesNext(const QQmlApplicationEngine& engine) {
+    if (auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().value(0))) {
+        window->show();
+        window->raise();
+        window->requestActivate();
+        QMetaObject::invokeMethod(window, "showPlace", Q_ARG(QString, QStringLiteral("next")));
+    }
+}
 
 int sayWords(int& argc, char** argv) {
     const QCoreApplication application(argc, argv);
@@ -83,6 +95,10 @@ int main(int argc, char* argv[]) {
     QTimer midnight;
     QObject::connect(&midnight, &QTimer::timeout, &house.day, [&] { house.day.setToday(machineDay()); });
     midnight.start(60'000);
+    DesktopHerald herald;
+    std::optional<LimitWatch> watch;
+    if (!orders->picture)
+        watch.emplace(house, herald, [&] { showWhatComesNext(engine); });
     if (orders->picture)
         takePicture(engine, house, *orders->picture);
     return QApplication::exec();

@@ -28,7 +28,7 @@ Window {
     color: Theme.paper
     title: qsTr("Crownring · %1").arg(window.titles[window.place])
 
-    // "next", "rig-up", "agenda", "calendar", "balloons", "bench", "rules", "record", with a subject behind a slash where
+    // "next", "rig-up", "agenda", "calendar", "plan", "balloons", "bench", "rules", "record", with a subject behind a slash where
     // that makes sense; an
     // inspection's leaf stands behind another one, "bench/open/…" opens one, "bench/shop" is what releases rest on;
     // "balloons/…/fabric/chart" is a leaf of a balloon's fabric, "balloons/fabric" that of the fleet.
@@ -36,7 +36,7 @@ Window {
         const parts = name.split("/");
         const subject = parts.slice(1).join("/");
         window.place = window.numberOf(parts[0], ["", "balloons", "bench", "rules", "record"]);
-        next.leaf = window.numberOf(parts[0], ["next", "rig-up", "agenda", "calendar"]);
+        next.leaf = window.numberOf(parts[0], ["next", "rig-up", "agenda", "calendar", "plan"]);
         rules.leaf = 0;
         next.detailShown = balloons.detailShown = bench.detailShown = rules.detailShown = record.detailShown = false;
         bench.opening.close();

@@ -2,6 +2,7 @@
 import QtQuick
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Desk
 import Crownring.Next
 
 // The days to come: who may fly this weekend, which visit comes next, what a flight would make due, and what is planned.
@@ -22,7 +23,8 @@ Item {
             id: column
             width: parent ? parent.width : 0
             padding: Theme.wide
-            spacing: Theme.wide
+            topPadding: pane.phone ? Theme.gap : Theme.wide
+            spacing: pane.phone ? Theme.gap : Theme.wide
             readonly property real inner: width - 2 * Theme.wide
 
             Column {
@@ -37,7 +39,7 @@ Item {
                     width: parent.width
                     text: pane.desk.mayFly !== "" ? pane.desk.mayFly : qsTr("No balloon, by the record.")
                     font.bold: true
-                    font.pixelSize: Theme.textLarge
+                    font.pixelSize: pane.phone ? Theme.text : Theme.textLarge
                 }
                 Label {
                     width: parent.width
@@ -58,12 +60,14 @@ Item {
                     width: parent.width
                     text: pane.desk.nextVisit !== "" ? pane.desk.nextVisit : qsTr("None is planned.")
                     font.bold: true
-                    font.pixelSize: Theme.textLarge
+                    font.pixelSize: pane.phone ? Theme.text : Theme.textLarge
                 }
                 Repeater {
                     model: pane.desk.nextCovers
                     Label {
+                        required property int index
                         required property string modelData
+                        objectName: "agenda.covers." + index
                         width: column.inner
                         text: qsTr("covers %1").arg(modelData)
                     }
@@ -158,6 +162,13 @@ Item {
                     text: qsTr("%n balloons more: call some your own to look at those.", "", pane.desk.notChecked)
                     soft: true
                 }
+            }
+            Chip {
+                objectName: "agenda.tellsLimits"
+                most: column.inner
+                text: qsTr("Tell me on the desktop when a balloon comes near a limit")
+                chosen: Habits.tellsLimits
+                onClicked: Habits.tellsLimits = !Habits.tellsLimits
             }
         }
     }

@@ -141,6 +141,8 @@ Line {
             }
             Rectangle {
                 id: block
+                objectName: "calendar.block"
+                readonly property CalendarDesk desk: row.desk
                 readonly property real begins: (row.moving ? row.desk.movingFrom : row.from) * strip.width
                 readonly property real ends: (row.moving ? row.desk.movingTo : row.to) * strip.width
                 visible: row.visit

@@ -6,13 +6,14 @@ import Crownring.Desk
 import Crownring.Events
 import Crownring.Next
 
-// The place Next: the horizon, the list under it, the rig-up check, the days to come and the calendar.
+// The place Next: the horizon, the list under it, the rig-up check, the days to come, the calendar and the visit
+// planner.
 FocusScope {
     id: page
 
     property bool phone: false
     property alias detailShown: pair.detailShown
-    property int leaf: 0 // 0 what comes next, 1 rig-up check, 2 days to come, 3 calendar
+    property int leaf: 0 // 0 what comes next, 1 rig-up check, 2 days to come, 3 calendar, 4 visit planner
     property bool unfolded: false // a phone's strip and fields of the filter
     property bool byUse: false    // a desk's strip shows hours left
 
@@ -61,12 +62,13 @@ FocusScope {
     RigUpCheck { id: rigUp }
     AgendaDesk {
         id: agenda
-        shown: page.visible && page.leaf >= 2
+        shown: page.visible && (page.leaf === 2 || page.leaf === 3)
     }
     CalendarDesk {
         id: calendar
         shown: page.visible && page.leaf === 3
     }
+    PlanDesk { id: planner }
     EventDesk {
         id: events
         looking: page.visible
@@ -76,8 +78,8 @@ FocusScope {
         id: leaves
         x: Theme.wide
         width: Math.min(parent.width - 2 * Theme.wide, page.phone ? parent.width : inOneRow)
-        names: [qsTr("What comes next"), qsTr("Rig-up check"), qsTr("Days to come"), qsTr("Calendar")]
-        codes: ["next.list", "next.rigUp", "next.agenda", "next.calendar"]
+        names: [qsTr("What comes next"), qsTr("Rig-up check"), qsTr("Days to come"), qsTr("Calendar"), qsTr("Visit planner")]
+        codes: ["next.list", "next.rigUp", "next.agenda", "next.calendar", "next.plan"]
         current: page.leaf
         onChosen: index => page.leaf = index
     }
@@ -246,6 +248,17 @@ FocusScope {
             onPlanAsked: kind => page.act(kind, calendar.balloon, "", "")
             onCorrect: entry => page.correct(entry)
             onVoidEntry: entry => page.voidEntry(entry)
+        }
+    }
+    Loader {
+        anchors.top: leaves.bottom
+        anchors.topMargin: Theme.snug
+        anchors.bottom: parent.bottom
+        width: parent.width
+        active: page.leaf === 4
+        sourceComponent: PlanPane {
+            phone: page.phone
+            desk: planner
         }
     }
     RigUpPage {

@@ -21,6 +21,12 @@ constexpr const char* balloon =
 {"entry":"requirement.done","on":"2026-03-10","item":"E1","requirement":"ml.inspection"}
 {"entry":"requirement.done","on":"2026-05-20","item":"E1","requirement":"ml.arc-review"}
 )";
+/// One at the shed, two weeks early; one where nobody knows, one in the week that runs.
+constexpr const char* planned =
+    R"({"entry":"visit.planned","id":"early","on":"2026-11-20","balloon":"QE-ONE","station":"Shed","from":"2027-02-16","to":"2027-02-17"}
+{"entry":"visit.planned","id":"lost","on":"2026-11-20","balloon":"QE-ONE","station":"Nowhere","from":"2027-02-02","to":"2027-02-03"}
+{"entry":"visit.planned","id":"now","on":"2026-11-20","balloon":"QE-ONE","station":"Shed","from":"2026-11-24","to":"2026-11-26"}
+)";
 constexpr const char* shed = R"({"stations":[{"station":"Shed","visit":200,"at_once":1}]})";
 
 }
@@ -48,6 +54,20 @@ private slots:
             asked + QStringList{"--months", "6", "--json"},
             R"({"stations":[{"station":"Shed","visit":200,"at_once":1,"open":[{"from":"2027-04-01","to":"2027-12-31"}]}]})");
         QCOMPARE(closed.document()["not_kept"][0]["due"].get<std::string>(), std::string("2027-03-10"));
+
+        // What the record plans already holds its place, where it can; and does not where that is asked.
+        QCOMPARE(ctl({"post", "-"}, planned).code, 0);
+        const auto held = ctl(asked + QStringList{"--months", "6", "--json"}, shed).document();
+        QCOMPARE(held["held"].size(), std::size_t{1});
+        QCOMPARE(held["held"][0]["entry"].get<std::string>(), std::string("early"));
+        QCOMPARE(held["visits"][0]["week"].get<std::string>(), std::string("2027-02-15"));
+        QVERIFY(held["visits"][0]["pinned"].get<bool>());
+        QVERIFY(held["cost"].get<double>() > told["cost"].get<double>());
+        QCOMPARE(held["not_held"].size(), std::size_t{2});
+        QVERIFY(!held["not_held"][0]["why"].get<std::string>().empty());
+        const auto without = ctl(asked + QStringList{"--months", "6", "--without-planned", "--json"}, shed).document();
+        QCOMPARE(without["visits"], told["visits"]);
+        QVERIFY(without["held"].empty() && without["not_held"].empty());
 
         const auto refused = ctl(asked, R"({"stations":[{"station":"Shed","visit":-1,"at_once":1}]})");
         QCOMPARE(refused.code, 2);

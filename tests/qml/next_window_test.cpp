@@ -127,6 +127,36 @@ private slots:
         QVERIFY(wholeRows(m_window->contentItem()) >= atLeast);
     }
 
+    /// Which balloons may fly this weekend, which visit comes next, what does it cover? At the first look, unscrolled
+    /// and uncut.
+    void threeAnswersWithoutScrolling_data() {
+        QTest::addColumn<QSize>("size");
+        QTest::newRow("desk") << QSize(1280, 800);
+        QTest::newRow("phone") << QSize(360, 740);
+    }
+    void threeAnswersWithoutScrolling() {
+        QFETCH(QSize, size);
+        m_window->resize(size);
+        QVERIFY(QMetaObject::invokeMethod(m_window, "showPlace", Q_ARG(QString, QStringLiteral("agenda"))));
+        const auto find = [&](const QString& name) { return seen(m_window->contentItem(), name); };
+        QTRY_VERIFY_WITH_TIMEOUT(find(QStringLiteral("agenda.covers.0")), 60'000);
+        QTest::qWait(400);
+        photograph(QStringLiteral("next-agenda"));
+        QStringList names{QStringLiteral("agenda.mayFly"), QStringLiteral("agenda.nextVisit")};
+        for (int nth = 0; find(QStringLiteral("agenda.covers.%1").arg(nth)); ++nth)
+            names += QStringLiteral("agenda.covers.%1").arg(nth);
+        const auto* bar = m_window->findChild<QQuickItem*>(QStringLiteral("bar"));
+        const double end = m_window->height() - (bar->isVisible() ? bar->height() : 0);
+        for (const auto& name : names) {
+            auto* label = find(name);
+            QVERIFY2(!label->property("text").toString().isEmpty(), qPrintable(name));
+            QVERIFY2(!label->property("truncated").toBool(), qPrintable(name));
+            const auto place = label->mapRectToScene(label->boundingRect());
+            QVERIFY2(place.top() >= 0 && place.bottom() <= end, qPrintable(name));
+        }
+        QVERIFY(QMetaObject::invokeMethod(m_window, "showPlace", Q_ARG(QString, QStringLiteral("next"))));
+    }
+
     void aFoldedStripLeavesMoreRows() {
         m_window->resize(1280, 800);
         m_next->setGrouping(0);

@@ -139,6 +139,7 @@ private slots:
                                   "rig-up/QE-OVA",
                                   "agenda",
                                   "calendar",
+                                  "plan",
                                   "balloons/QE-OVA",
                                   "balloons/QE-MIST/fabric",
                                   "balloons/QE-MIST/fabric/chart",

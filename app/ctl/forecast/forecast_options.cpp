@@ -57,6 +57,8 @@ void addPlan(CLI::App& app, Chosen& chosen) {
                      "(default: 0.05)")
         ->type_name("CHANCE");
     call->add_option("--pin", options->pins, "Visits that are fixed or forbidden")->type_name("FILE.json");
+    call->add_flag("--without-planned", options->withoutPlanned,
+                   "Visits that are planned in the record hold no place (default: they do, where they can)");
     call->add_option("--seed", options->seed, "Taken and not needed: nothing is drawn")->type_name("N");
     call->add_flag("--json", options->json, "Answer as JSON");
     call->footer(

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "answers/plan/planned_visits.h"
+#include "answers/plan/already_planned.h"
+#include "answers/plan/proven.h"
 #include "ctl/call.h"
 #include "ctl/calls.h"
 #include "problem/faults/use_fault.h"
@@ -28,7 +29,15 @@ Json plannedJson(const PlannedRow& row, const Value& why) {
 
 Json plannedDay(const std::optional<CivilDate>& day) { return day ? Json(day->iso()) : Json(nullptr); }
 
-Json answerOf(const FleetVisits& plan, const PlanAsked& asked) {
+Json standingJson(const StandingVisit& standing) {
+    return {{"entry", standing.entry.text()},
+            {"balloon", standing.visit.balloon.text()},
+            {"station", standing.visit.station},
+            {"from", standing.visit.from.iso()},
+            {"to", standing.visit.to.iso()}};
+}
+
+Json answerOf(const FleetVisits& plan, const PlanAsked& asked, const AlreadyPlanned& already) {
     Json visits = Json::array();
     for (const auto& stay : plan.visits) {
         Json covers = Json::array();
@@ -59,43 +68,48 @@ Json answerOf(const FleetVisits& plan, const PlanAsked& asked) {
     Json leftOut = Json::array();
     for (const auto& row : plan.leftOut)
         leftOut.push_back(plannedJson(row.row, row));
+    Json held = Json::array();
+    for (const auto& standing : already.held)
+        held.push_back(standingJson(standing));
+    Json notHeld = Json::array();
+    for (const auto& loose : already.loose) {
+        auto row = standingJson(loose.standing);
+        row["why"] = plainly(PlanWords::why(loose.why));
+        notHeld.push_back(std::move(row));
+    }
     return {{"from", plan.first.iso()},       {"weeks", plan.weeks},
             {"known", asked.known.iso()},     {"risk", asked.risk},
             {"chance", plan.chance},          {"visits", std::move(visits)},
             {"cost", cents(plan.cost)},       {"cost_when_due", cents(plan.whenDue)},
             {"bound", cents(plan.bound)},     {"gap", plan.gap},
-            {"not_kept", std::move(notKept)}, {"left_out", std::move(leftOut)}};
+            {"not_kept", std::move(notKept)}, {"left_out", std::move(leftOut)},
+            {"held", std::move(held)},        {"not_held", std::move(notHeld)}};
 }
 
-constexpr double mostGap = 0.05;
-
-std::string nameOf(const PlannedRow& row) {
-    return words::said(row.title).toStdString() + " (" + row.item.text() + ")";
-}
-
-void printPlan(const FleetVisits& plan, const PlanAsked& asked) {
-    std::cout << counted(static_cast<std::int64_t>(plan.visits.size()), "visit", "visits") << " in " << plan.weeks
-              << " weeks from " << plan.first.iso() << ", at " << plainly(PlanWords::money(plan.cost))
-              << "; each thing done when it is due: " << plainly(PlanWords::money(plan.whenDue)) << ".\n"
-              << "Of no balloon is the chance that something runs out before its visit more than " << plan.chance
-              << " (asked: " << asked.risk << "). Within " << std::ceil(plan.gap * 10000) / 100
-              << " % of the least that any plan costs.\n";
+void printPlan(const FleetVisits& plan, const PlanAsked& asked, const AlreadyPlanned& already) {
+    for (const auto& said : PlanWords::worth(plan, asked.risk))
+        std::cout << plainly(said) << "\n";
     for (const auto& stay : plan.visits) {
         std::cout << "\n"
                   << stay.week.iso() << "  " << stay.balloon.text() << "  " << stay.station << "  "
                   << plainly(PlanWords::money(stay.cost)) << (stay.isPinned ? "  pinned" : "") << "\n";
-        for (const auto& work : stay.covers)
-            std::cout << "  " << nameOf(work.row) << ": " << plainly(PlanWords::why(work.why)) << "\n";
+        for (const auto& line : PlanWords::covers(stay.covers))
+            std::cout << "  " << plainly(line) << "\n";
     }
     if (!plan.notKept.empty())
         std::cout << "\nNot kept:\n";
     for (const auto& kept : plan.notKept)
-        std::cout << "  " << kept.balloon.text() << "  " << nameOf(kept.row) << ": " << plainly(PlanWords::why(kept))
-                  << "\n";
+        std::cout << "  " << kept.balloon.text() << "  " << plainly(PlanWords::named(kept.row)) << ": "
+                  << plainly(PlanWords::why(kept)) << "\n";
     if (!plan.leftOut.empty())
         std::cout << "\nNot planned for:\n";
     for (const auto& row : plan.leftOut)
-        std::cout << "  " << nameOf(row.row) << ": " << plainly(PlanWords::why(row)) << "\n";
+        std::cout << "  " << plainly(PlanWords::named(row.row)) << ": " << plainly(PlanWords::why(row)) << "\n";
+    if (!already.loose.empty())
+        std::cout << "\nPlanned in the record, and no part of this:\n";
+    for (const auto& loose : already.loose)
+        std::cout << "  " << plainly(PlanWords::named(loose.standing.visit)) << ": "
+                  << plainly(PlanWords::why(loose.why)) << "\n";
 }
 
 /// With the file that it was read from.
@@ -138,7 +152,6 @@ Result<PlanAsked> askedBy(const PlanOptions& options) {
 
 }
 
-/// A plan that is far from the least that any could cost is told as none: it would say much of visits and prove little.
 int tellUnproven(const FleetVisits& plan, const PlanAsked& asked, bool json) {
     if (json)
         print({{"from", plan.first.iso()},
@@ -150,10 +163,7 @@ int tellUnproven(const FleetVisits& plan, const PlanAsked& asked, bool json) {
                {"cost_when_due", cents(plan.whenDue)},
                {"gap", nullptr},
                {"unproven", true}});
-    std::cerr
-        << "crownringctl: no plan is told: with so many things due apart the search was ended before it could say "
-           "within "
-        << std::lround(mostGap * 100) << " % what the cheapest visits are. Mend: ask for fewer months.\n";
+    std::cerr << "crownringctl: " << plainly(PlanWords::unproven()) << "\n";
     return AnswerIsNo;
 }
 
@@ -164,15 +174,18 @@ int run(const PlanOptions& options, const Common& common) {
     const auto record = openToAsk(common);
     if (!record)
         return BadInput;
-    const auto plan = inFile(plannedVisits(*record, *asked), options.pins);
+    const auto already = options.withoutPlanned ? Result<AlreadyPlanned>() : alreadyPlanned(*record, *asked);
+    if (!already)
+        return refuse(already.error());
+    const auto plan = inFile(plannedVisits(*record, holding(*asked, *already)), options.pins);
     if (!plan)
         return refuse(plan.error());
-    if (plan->gap > mostGap)
+    if (!isProven(*plan))
         return tellUnproven(*plan, *asked, options.json);
     if (options.json)
-        print(answerOf(*plan, *asked));
+        print(answerOf(*plan, *asked, *already));
     else
-        printPlan(*plan, *asked);
+        printPlan(*plan, *asked, *already);
     return Done;
 }
 

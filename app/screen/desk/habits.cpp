@@ -8,6 +8,8 @@
 #include <QCryptographicHash>
 #include <QSettings>
 
+#include <algorithm>
+
 namespace crownring::screen {
 
 namespace {
@@ -31,6 +33,8 @@ QString keyOf(const char* what, const QString& record) {
 constexpr const char* persons = "persons";
 constexpr const char* inspectors = "inspectors";
 constexpr const char* stations = "stations";
+constexpr const char* toldOf = "told";
+constexpr const char* stationsFiles = "stationsFiles";
 constexpr const char* mineOf = "mine";
 constexpr const char* mineOnlyIn = "mineOnly";
 
@@ -43,6 +47,7 @@ Habits::Habits(bool remembered, QObject* parent) : QObject(parent), m_remembered
         m_dark = settings.value(QStringLiteral("dark"), false).toBool();
         m_horizonFolded = settings.value(QStringLiteral("horizonFolded"), false).toBool();
         m_cameraFolder = settings.value(QStringLiteral("cameraFolder")).toString();
+        m_tellsLimits = settings.value(QStringLiteral("tellsLimits"), true).toBool();
         m_grouping = settings.value(QStringLiteral("grouping")).toString();
     }
 }
@@ -88,6 +93,8 @@ void Habits::turnTo(const QString& record) {
     m_record = record;
     m_mine.clear();
     m_mineOnly = false;
+    m_told.clear();
+    m_stationsFile.clear();
     if (!m_remembered)
         return emit mineChanged();
     // What was kept before each record had its own is who wrote into the one that there was.
@@ -96,6 +103,8 @@ void Habits::turnTo(const QString& record) {
     m_inspector = m_saidInspectors.value(record);
     m_lastInspector = settings.value(keyOf(inspectors, record)).toString();
     m_station = settings.value(keyOf(stations, record)).toString();
+    m_told = settings.value(keyOf(toldOf, record)).toStringList();
+    m_stationsFile = settings.value(keyOf(stationsFiles, record)).toString();
     m_mine = settings.value(keyOf(mineOf, record)).toStringList();
     m_mineOnly = settings.value(keyOf(mineOnlyIn, record), false).toBool();
     emit changed();
@@ -131,9 +140,24 @@ Mine Habits::looked() const {
     return {std::move(balloons)};
 }
 
+void Habits::setTold(QStringList told) {
+    constexpr qsizetype most = 20'000; // of a fleet of ten thousand, what was said twice over
+    m_told = told.mid(std::max<qsizetype>(0, told.size() - most));
+    remember(keyOf(toldOf, m_record), m_told);
+}
+
+void Habits::setStationsFile(const QString& file) {
+    if (file == m_stationsFile)
+        return;
+    m_stationsFile = file;
+    remember(keyOf(stationsFiles, m_record), file);
+    emit changed();
+}
+
 void Habits::setDark(bool dark) { keep(m_dark, dark, "dark"); }
 void Habits::setHorizonFolded(bool folded) { keep(m_horizonFolded, folded, "horizonFolded"); }
 void Habits::setCameraFolder(const QString& folder) { keep(m_cameraFolder, folder, "cameraFolder"); }
+void Habits::setTellsLimits(bool tells) { keep(m_tellsLimits, tells, "tellsLimits"); }
 void Habits::setGrouping(const QString& grouping) { keep(m_grouping, grouping, "grouping"); }
 
 void Habits::remember(const QString& key, const QVariant& value) const {

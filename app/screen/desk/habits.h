@@ -29,6 +29,9 @@ class Habits : public QObject {
     /// Where the camera puts its pictures; empty: among the user's pictures.
     Q_PROPERTY(QString cameraFolder READ cameraFolder WRITE setCameraFolder NOTIFY changed FINAL)
 
+    /// The desktop says when a balloon comes near what governs it.
+    Q_PROPERTY(bool tellsLimits READ tellsLimits WRITE setTellsLimits NOTIFY changed FINAL)
+
     /// The balloons that are called one's own, in the record that is open; by registration.
     Q_PROPERTY(QStringList mine READ mine NOTIFY mineChanged FINAL)
     /// Lists show these and what is fitted to them, and nothing else.
@@ -63,6 +66,16 @@ public:
     [[nodiscard]] QString grouping() const { return m_grouping; }
     void setGrouping(const QString& grouping);
 
+    [[nodiscard]] bool tellsLimits() const { return m_tellsLimits; }
+    void setTellsLimits(bool tells);
+    /// What the desktop has said of the record that is open, as keys.
+    [[nodiscard]] const QStringList& told() const { return m_told; }
+    /// The latest of them are remembered.
+    void setTold(QStringList told);
+    /// Of the record that is open: what visits are planned with; empty until a file was chosen.
+    [[nodiscard]] QString stationsFile() const { return m_stationsFile; }
+    void setStationsFile(const QString& file);
+
     [[nodiscard]] const QStringList& mine() const { return m_mine; }
     Q_INVOKABLE bool isMine(const QString& balloon) const { return m_mine.contains(balloon); }
     Q_INVOKABLE void setMine(const QString& balloon, bool mine);
@@ -91,6 +104,9 @@ private:
     QString m_station;
     QString m_grouping;
     QString m_cameraFolder;
+    bool m_tellsLimits = true;
+    QStringList m_told;
+    QString m_stationsFile;
     QStringList m_mine;
     bool m_mineOnly = false;
 };

@@ -63,6 +63,7 @@ void RecordDesk::lookForOthers() {
 
 void RecordDesk::open(const QString& location, const QByteArray& firstEntries) {
     m_location = location;
+    m_brought = !firstEntries.isEmpty();
     m_setBack.clear();
     emit opening();
     setState(State::Opening);

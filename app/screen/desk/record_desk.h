@@ -89,6 +89,8 @@ public:
     [[nodiscard]] bool isDamaged() const { return m_damaged; }
     [[nodiscard]] QString setBack() const { return m_setBack; }
     [[nodiscard]] bool isDemo() const { return m_demo; }
+    /// It was filled with what the program brings: nothing in it is the user's own.
+    [[nodiscard]] bool isBrought() const { return m_brought; }
 
 signals:
     void stateChanged();
@@ -126,6 +128,7 @@ private:
     bool m_readOnly = false;
     bool m_damaged = false;
     bool m_demo = false;
+    bool m_brought = false;
 };
 
 template <class Function>

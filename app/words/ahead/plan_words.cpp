@@ -1,19 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "words/ahead/plan_words.h"
 
+#include "answers/plan/proven.h"
+#include "words/ahead/plan_sentences.h"
 #include "words/border.h"
 #include "words/sentence.h"
 #include "words/words.h"
 
-#include <QStringList>
+#include <QLocale>
+
+#include <algorithm>
+#include <cmath>
 
 namespace crownring::words {
 
 namespace {
 
 QString dayText(CivilDate day) { return QString::fromStdString(day.iso()); }
-
-QString named(const PlannedRow& row) { return PlanWords::tr("%1 of %2").arg(said(row.title), inward(row.item.text())); }
 
 /// By when it has to be done.
 QString limitOf(const WorkWhy& why) {
@@ -27,7 +30,7 @@ QString placeOf(const WorkWhy& why) {
     case WorkWhy::Kind::CannotWait:
         return PlanWords::tr("the last week for it before that");
     case WorkWhy::Kind::Bundled:
-        return PlanWords::tr("with %1, which cannot wait").arg(why.with ? named(*why.with) : QString());
+        return PlanWords::tr("with %1, which cannot wait").arg(why.with ? PlanWords::named(*why.with) : QString());
     case WorkWhy::Kind::Pinned:
         return PlanWords::tr("in the visit that is pinned");
     case WorkWhy::Kind::AtOnce:
@@ -35,14 +38,72 @@ QString placeOf(const WorkWhy& why) {
     case WorkWhy::Kind::Late:
         return PlanWords::tr("late: no earlier week can be had");
     case WorkWhy::Kind::Rides:
-        return PlanWords::tr("goes with %1").arg(why.with ? named(*why.with) : QString());
+        return PlanWords::tr("goes with %1").arg(why.with ? PlanWords::named(*why.with) : QString());
     }
     return {};
 }
 
 }
 
+QString PlanWords::named(const PlannedRow& row) { return tr("%1 of %2").arg(said(row.title), inward(row.item.text())); }
+
+QString PlanWords::named(const VisitPlanned& visit) {
+    return tr("%1 at %2, %3")
+        .arg(inward(visit.balloon.text()), inward(visit.station), PlanSentences::days(visit.from, visit.to));
+}
+
 QString PlanWords::money(double amount) { return QString::number(amount, 'f', 2); }
+
+QString PlanWords::percent(double part) { return QLocale().toString(std::ceil(part * 10000 - 1e-9) / 100, 'g', 4); }
+
+QStringList PlanWords::worth(const FleetVisits& plan, double risk) {
+    QStringList said;
+    said += tr("%n visits in %1 weeks from %2 cost %3, with what of life is thrown away.", nullptr,
+               static_cast<int>(plan.visits.size()))
+                .arg(QString::number(plan.weeks), dayText(plan.first), money(plan.cost));
+    const double saved = plan.whenDue - plan.cost;
+    said += saved >= 0.005 ? tr("That is %1 less than each thing done when it is due, each balloon by itself: %2.")
+                                 .arg(money(saved), money(plan.whenDue))
+                           : tr("It saves nothing over each thing done when it is due, each balloon by itself: %1.")
+                                 .arg(money(plan.whenDue));
+    said += plan.chance <= risk
+                ? tr("Of no balloon is the chance that use runs out before its visit more than %1 % (asked: %2 %).")
+                      .arg(percent(plan.chance), percent(risk))
+                : tr("Of a balloon the chance that use runs out before its visit is %1 %, more than the %2 % asked.")
+                      .arg(percent(plan.chance), percent(risk));
+    said += plan.gap > 0 ? tr("No plan at all costs more than %1 % less.").arg(percent(plan.gap))
+                         : tr("No plan at all costs less.");
+    return said;
+}
+
+QString PlanWords::unproven() {
+    return tr("No plan is told: with so many things due apart the search was ended before it could say within %1 % "
+              "what "
+              "the cheapest visits are. Mend: ask for fewer months.")
+        .arg(percent(mostGapTold));
+}
+
+QString PlanWords::why(LooseVisit::Why why) {
+    switch (why) {
+    case LooseVisit::Why::Begun:
+        return tr("its week is before the plan's first");
+    case LooseVisit::Why::Beyond:
+        return tr("its week is after the plan's last");
+    case LooseVisit::Why::NotBound:
+        return tr("nothing on its balloon is planned for");
+    case LooseVisit::Why::NoStation:
+        return tr("no station of the file is called so");
+    case LooseVisit::Why::Closed:
+        return tr("the station is closed in that week, or days of it are kept free for flying");
+    case LooseVisit::Why::Full:
+        return tr("other visits take all places of the station in that week");
+    case LooseVisit::Why::Elsewhere:
+        return tr("another visit of the balloon is held in that week");
+    case LooseVisit::Why::LetGo:
+        return tr("it was let go");
+    }
+    return {};
+}
 
 QString PlanWords::why(const WorkWhy& why) {
     if (why.kind == WorkWhy::Kind::Rides)
@@ -79,6 +140,28 @@ QString PlanWords::why(const NotKept& kept) {
     return due + reason + QStringLiteral("; ") +
            (kept.until ? tr("not to be flown from then until %1").arg(dayText(*kept.until))
                        : tr("not made good within the time of the plan"));
+}
+
+QStringList PlanWords::covers(const std::vector<PlacedWork>& works) {
+    struct Alike {
+        QString what;
+        QString why;
+        QStringList items{};
+    };
+    std::vector<Alike> groups;
+    for (const auto& work : works) {
+        const auto what = said(work.row.title);
+        const auto its = why(work.why);
+        auto same =
+            std::ranges::find_if(groups, [&](const Alike& each) { return each.what == what && each.why == its; });
+        if (same == groups.end())
+            same = groups.insert(groups.end(), {what, its});
+        same->items += inward(work.row.item.text());
+    }
+    QStringList lines;
+    for (const auto& group : groups)
+        lines += tr("%1 of %2: %3").arg(group.what, group.items.join(QStringLiteral(", ")), group.why);
+    return lines;
 }
 
 QString PlanWords::why(const LeftOutRow& row) {

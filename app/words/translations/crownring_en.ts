@@ -576,4 +576,68 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>LimitWords</name>
+    <message numerus="yes">
+        <source>and %n balloons more</source>
+        <translation>
+            <numerusform>and %n balloon more</numerusform>
+            <numerusform>and %n balloons more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>By the record, %n balloons are near a limit or past it</source>
+        <translation>
+            <numerusform>By the record, %n balloon is near a limit or past it</numerusform>
+            <numerusform>By the record, %n balloons are near a limit or past it</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PlanDeskWords</name>
+    <message numerus="yes">
+        <source>%n visits of the plan are in the calendar.</source>
+        <translation>
+            <numerusform>%n visit of the plan is in the calendar.</numerusform>
+            <numerusform>%n visits of the plan are in the calendar.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PlanHead</name>
+    <message numerus="yes">
+        <source>%n months</source>
+        <translation>
+            <numerusform>%n month</numerusform>
+            <numerusform>%n months</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PlanLineWords</name>
+    <message numerus="yes">
+        <source>New: %1, covers %n requirements</source>
+        <translation>
+            <numerusform>New: %1, covers %n requirement</numerusform>
+            <numerusform>New: %1, covers %n requirements</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Covers %n requirements more: %1</source>
+        <translation>
+            <numerusform>Covers %n requirement more: %1</numerusform>
+            <numerusform>Covers %n requirements more: %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PlanWords</name>
+    <message numerus="yes">
+        <source>%n visits in %1 weeks from %2 cost %3, with what of life is thrown away.</source>
+        <translation>
+            <numerusform>%n visit in %1 weeks from %2 costs %3, with what of life is thrown away.</numerusform>
+            <numerusform>%n visits in %1 weeks from %2 cost %3, with what of life is thrown away.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -11,6 +11,8 @@
 #include "words/words.h"
 
 #include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
 
 #include <algorithm>
 
@@ -105,8 +107,15 @@ QString AgendaDesk::weekend() const {
     if (!m_sheet)
         return {};
     const auto& days = m_sheet->weekend;
-    const auto first = dayText(days.front(), m_sheet->on);
-    return days.size() == 1 ? first : tr("%1 and %2").arg(first, dayText(days.back(), m_sheet->on));
+    const auto last = dayText(days.back(), m_sheet->on);
+    if (days.size() == 1)
+        return last;
+    const auto& first = days.front();
+    return tr("%1 and %2")
+        .arg(first.month() == days.back().month()
+                 ? QLocale().toString(QDate(first.year(), first.month(), first.day()), QStringLiteral("ddd d"))
+                 : dayText(first, m_sheet->on),
+             last);
 }
 
 void AgendaDesk::look() {
