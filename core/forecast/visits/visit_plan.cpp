@@ -210,7 +210,7 @@ private:
         }
     };
     /// Visits that are looked at. Where many things count for many others, ten times as many would not do.
-    static constexpr std::size_t most = 300'000;
+    static constexpr std::size_t mostLooked = 300'000;
     static constexpr std::size_t mostOfTangled = 30'000;
     static constexpr std::ptrdiff_t tangled = 3; ///< groups that count for others
 
@@ -218,7 +218,7 @@ private:
     const VisitQuestion& m_question;
     const std::vector<TaskGroup>& m_groups;
     std::size_t m_tried = 0;
-    std::size_t m_most = most;
+    std::size_t m_most = mostLooked;
     double m_least = 0;                ///< of all plans
     std::optional<std::size_t> m_best; ///< after it nothing more is done
     double m_below;
