@@ -2,6 +2,7 @@
 import QtQuick
 import QtQuick.Templates as T
 import Crownring.Theme
+import Crownring.Parts
 
 // A filter that is on or off, with the gauge of a standing and a number where it has them.
 T.AbstractButton {

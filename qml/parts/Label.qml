@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import Crownring.Theme
+import Crownring.Parts
 
 // Text in ink. Long words of other languages wrap rather than vanish; no line ends inside a registration.
 Text {

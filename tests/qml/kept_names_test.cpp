@@ -35,7 +35,7 @@ Item {
 QStringList linesOf(QObject& editor) {
     const auto text = editor.property("text").toString();
     QStringList lines;
-    double top = -1;
+    double top = -100;
     for (int at = 0; at < text.size(); ++at) {
         QRectF where;
         QMetaObject::invokeMethod(&editor, "positionToRectangle", Q_RETURN_ARG(QRectF, where), Q_ARG(int, at));
