@@ -31,9 +31,10 @@ struct Defect {
     std::string item;
     std::string grade;
     std::string reading; ///< that failed
-    bool open = true;
+    bool mended = false; ///< outside a visit
     std::optional<Day> deferredUntil;
     std::pair<std::string, int> at{}; ///< where that reading was: direction and gore
+    std::set<std::string> mendedIn{}; ///< visits
 };
 
 /// What a release accomplished, and whether it was withdrawn.
@@ -41,7 +42,22 @@ struct Credit {
     std::string inspection;
     std::set<std::pair<std::string, std::string>> work; ///< item, requirement
     bool revoked = false;
+    Day on = 0;
 };
+
+/// The visit was released by that day, or its list answered, and that was never withdrawn.
+inline bool isSigned(const std::string& visit, const std::vector<Credit>& credits, Day on) {
+    const auto isOfIt = [&](const Credit& each) { return each.inspection == visit; };
+    return std::ranges::any_of(credits, [&](const Credit& each) { return isOfIt(each) && each.on <= on; }) &&
+           std::ranges::none_of(credits, [&](const Credit& each) { return isOfIt(each) && each.revoked; });
+}
+
+/// What was put right in a visit counts for that visit, and for whatever else once it is signed.
+inline bool isOpen(const Defect& defect, const std::string& visit, const std::vector<Credit>& credits, Day on) {
+    return !defect.mended && std::ranges::none_of(defect.mendedIn, [&](const std::string& each) {
+        return each == visit || isSigned(each, credits, on);
+    });
+}
 
 /// A list of discrepancies that was signed: what was on it, and what its inspection did.
 struct List {
@@ -109,7 +125,7 @@ struct Visit {
 
 /// All that stands against releasing the visit on that day; each in a word.
 inline std::set<std::string> forbidden(const Visit& visit, const std::map<std::string, Defect>& defects, Day on,
-                                       const std::string& person) {
+                                       const std::string& person, const std::vector<Credit>& credits) {
     std::set<std::string> against;
     if (visit.closed)
         against.insert("closed");
@@ -139,7 +155,7 @@ inline std::set<std::string> forbidden(const Visit& visit, const std::map<std::s
             against.insert("fails");
     }
     for (const auto& [name, defect] : defects) {
-        if (!defect.open || !visit.has(defect.item))
+        if (!isOpen(defect, visit.name, credits, on) || !visit.has(defect.item))
             continue;
         const bool deferred = defect.deferredUntil.has_value();
         if (!defect.reading.empty() || defect.grade == "grounding")
@@ -181,10 +197,10 @@ inline std::set<std::pair<std::string, std::string>> excepted(const Visit& visit
 
 /// What of a list still stands: defects that are open, deferred ones too, and what nobody did since.
 inline std::set<std::string> standing(const List& list, const std::map<std::string, Defect>& defects,
-                                      const std::vector<Credit>& credits, const std::vector<List>& lists) {
+                                      const std::vector<Credit>& credits, const std::vector<List>& lists, Day on) {
     std::set<std::string> left;
     for (const auto& defect : list.defects)
-        if (defects.at(defect).open)
+        if (isOpen(defects.at(defect), {}, credits, on))
             left.insert(defect);
     const auto known = credited(credits);
     for (const auto& [item, requirement] : list.excepted) {

@@ -72,8 +72,14 @@ public:
             for (const auto& item : each.items)
                 if (each.pending)
                     expected[{item, each.name()}] =
-                        static_cast<int>(model::standing(each, m_defects, m_credits, m_lists).size());
+                        static_cast<int>(model::standing(each, m_defects, m_credits, m_lists, m_day).size());
         RC_ASSERT(grounded == expected);
+        // What is not put right, or in a visit that nobody signed, stands.
+        for (const auto& [name, defect] : m_defects) {
+            const bool stands = std::ranges::any_of(
+                list.rows, [id = "defect/" + name](const DueRow& row) { return row.requirement->id.text() == id; });
+            RC_ASSERT(stands == model::isOpen(defect, {}, m_credits, m_day));
+        }
     }
 
 private:
@@ -94,7 +100,7 @@ private:
     void find() {
         const auto name = "D" + std::to_string(m_defects.size() + 1);
         model::Defect defect{
-            oneOf("E1", "E1", "B1"), oneOf("minor", "deferrable", "grounding", "barring"), {}, true, {}};
+            oneOf("E1", "E1", "B1"), oneOf("minor", "deferrable", "grounding", "barring"), {}, false, {}};
         auto found = entry("defect.found");
         for (const auto& [place, made] : m_visit.pulls)
             if (made.newtons < 100)
@@ -105,10 +111,13 @@ private:
         say(found);
         m_defects[name] = defect;
     }
+    [[nodiscard]] bool isOpenHere(const model::Defect& defect) const {
+        return model::isOpen(defect, m_visit.name, m_credits, m_day);
+    }
     std::pair<const std::string, model::Defect>* anyOpen() {
         std::vector<std::pair<const std::string, model::Defect>*> all;
         for (auto& each : m_defects)
-            if (each.second.open)
+            if (isOpenHere(each.second))
                 all.push_back(&each);
         return all.empty() ? nullptr : all.at(any(all.size()));
     }
@@ -130,14 +139,22 @@ private:
         if (may)
             defect->second.deferredUntil = until;
     }
-    void clear() {
+    void clear() { clear(any(3) == 0); }
+    /// @param outside of the visit, in the name of who may; what a reading found is read again in one
+    void clear(bool outside) {
         if (auto* const defect = anyOpen()) {
             if (!defect->second.reading.empty()) // read again in its place first
                 pullAt(defect->second.at.first, defect->second.at.second, {{}, 300, true});
             auto clearing = entry("defect.cleared");
             clearing.update({{"defect", defect->first}, {"item", defect->second.item}, {"what", "mended"}});
+            outside = outside && defect->second.reading.empty();
+            if (outside)
+                clearing.erase("inspection");
             say(clearing);
-            defect->second.open = false;
+            if (outside)
+                defect->second.mended = true;
+            else
+                defect->second.mendedIn.insert(m_visit.name);
         }
     }
     [[nodiscard]] json closing(const std::string& outcome, const std::string& person) const {
@@ -179,17 +196,17 @@ private:
         if (m_lists.size() == lists || any(4) == 0)
             return;
         while (anyOpen())
-            clear();
+            clear(true);
         approve();
         approve();
     }
     void closeAs(const std::string& outcome, const std::string& person, int slip) {
-        auto against = model::forbidden(m_visit, m_defects, m_day, person);
+        auto against = model::forbidden(m_visit, m_defects, m_day, person, m_credits);
         if (outcome == "discrepancies") {
             for (const char* listed : {"grounding", "defect"})
                 against.erase(listed);
             const bool any = std::ranges::any_of(
-                m_defects, [&](const auto& each) { return each.second.open && m_visit.has(each.second.item); });
+                m_defects, [&](const auto& each) { return isOpenHere(each.second) && m_visit.has(each.second.item); });
             if (!any && model::excepted(m_visit, m_credits, m_lists).empty())
                 against.insert("nothing to list");
         }
@@ -240,7 +257,7 @@ private:
             return;
         if (outcome == "released") {
             ++m_counts.released;
-            m_credits.push_back({m_visit.name, m_visit.accomplishes(), false});
+            m_credits.push_back({m_visit.name, m_visit.accomplishes(), false, m_day});
             m_signed.push_back({m_visit, m_defects, m_day});
         } else {
             ++m_counts.listed;
@@ -248,7 +265,7 @@ private:
                 m_visit.name,          m_visit.items, m_day, {}, model::excepted(m_visit, m_credits, m_lists),
                 m_visit.accomplishes()};
             for (const auto& [name, defect] : m_defects)
-                if (defect.open && m_visit.has(defect.item))
+                if (isOpenHere(defect) && m_visit.has(defect.item))
                     list.defects.insert(name);
             m_lists.push_back(list);
         }
@@ -264,7 +281,7 @@ private:
         auto against = wordingAgainst(true, false);
         if (!list.pending)
             against.insert("answered");
-        else if (!model::standing(list, m_defects, m_credits, m_lists).empty())
+        else if (!model::standing(list, m_defects, m_credits, m_lists, m_day).empty())
             against.insert("stands");
         if (list.pending && person != "Ada Rhos")
             against.insert("approver");
@@ -297,7 +314,7 @@ private:
             return;
         ++(list.withdrawn ? m_counts.again : m_counts.approved);
         list.pending = false;
-        m_credits.push_back({list.inspection, work, false});
+        m_credits.push_back({list.inspection, work, false, m_day});
         ++m_day;
     }
     void correct() {
@@ -318,7 +335,7 @@ private:
              {"replaces", reading.id},
              {"with", {{"value", reading.newtons}}}});
         const auto file = benchFile(hand(), InspectionId(under.visit.name), on()).value();
-        const bool supported = model::forbidden(under.visit, under.defects, under.on, "Ada Rhos").empty();
+        const bool supported = model::forbidden(under.visit, under.defects, under.on, "Ada Rhos", m_credits).empty();
         RC_ASSERT(file.unsupported.empty() == supported);
         m_counts.unsupported += supported ? 0 : 1;
     }

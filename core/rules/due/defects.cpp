@@ -50,6 +50,9 @@ Argument sourceOf(const OpenDefect& defect) {
     return bar ? Phrase{DuePhrase::DeferralBarred, {what, *bar}} : Phrase{DuePhrase::Deferred, {what}};
 }
 
+/// 0 does not bar flight, 1 may be deferred, 2 is never.
+int graveness(const DefectMark& found) { return isGrounding(found) ? 2 : rankOf(found.severity); }
+
 /// It was put off by who may not for what it is flown for: that bars what would without it.
 bool isBarred(const OpenDefect& defect) {
     return defect.deferred && defect.deferred->bar && defect.found->severity != Severity::Minor;
@@ -77,7 +80,9 @@ std::vector<OpenDefect> openDefects(const ItemFacts& item) {
             if (mark.kind == DefectMark::Kind::Cleared && mark.isCounted() && isUntimed(mark.stamp.at))
                 early.push_back(&mark);
         } else if (mark.kind == DefectMark::Kind::Found) {
-            *known = {&mark, known->deferred, nullptr};
+            // What nobody has put right is not made less by finding it again.
+            if (!known->cleared || graveness(*known->found) <= graveness(mark))
+                *known = {&mark, known->deferred, nullptr};
         } else if (mark.kind == DefectMark::Kind::Deferred) {
             known->deferred = &mark;
         } else if (!mark.isCounted()) {

@@ -66,6 +66,15 @@ private slots:
             QVERIFY(defectOn(shop, "2026-06-20").startsWith(QLatin1String("lapsed")));
         }
     }
+    void norIsItMadeLessByFindingItAgain() {
+        PutRight shop("grounding");
+        shop.say(ended(shop, "abandoned"));
+        auto again = found("minor");
+        again.replace(again.find("2026-05-20"), 10, "2026-06-05");
+        shop.say(again);
+        QVERIFY2(defectOn(shop, "2026-06-20").startsWith(QLatin1String("lapsed")),
+                 qPrintable(defectOn(shop, "2026-06-20")));
+    }
     void ofAListItCountsFromTheApprovalOn() {
         ListedShop shop;
         shop.ready(Visit::UsAnnual);
