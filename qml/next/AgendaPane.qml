@@ -237,6 +237,10 @@ Item {
         model: pane.desk.agenda
         header: Column {
             width: rows.width
+            onHeightChanged: {
+                if (!rows.scrolled)
+                    toTop.restart();
+            }
             Loader {
                 width: parent.width
                 active: pane.phone

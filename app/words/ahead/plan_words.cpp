@@ -58,7 +58,7 @@ QString PlanWords::percent(double part) { return QLocale().toString(std::ceil(pa
 
 QStringList PlanWords::worth(const FleetVisits& plan, double risk) {
     QStringList said;
-    said += tr("%n visits in %1 weeks from %2 cost %3, with what of life is thrown away.", nullptr,
+    said += tr("%n visits in %1 weeks from %2 cost %3, with the life that is thrown away.", nullptr,
                static_cast<int>(plan.visits.size()))
                 .arg(QString::number(plan.weeks), dayText(plan.first), money(plan.cost));
     const double saved = plan.whenDue - plan.cost;

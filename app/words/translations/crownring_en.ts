@@ -633,10 +633,10 @@
 <context>
     <name>PlanWords</name>
     <message numerus="yes">
-        <source>%n visits in %1 weeks from %2 cost %3, with what of life is thrown away.</source>
+        <source>%n visits in %1 weeks from %2 cost %3, with the life that is thrown away.</source>
         <translation>
-            <numerusform>%n visit in %1 weeks from %2 costs %3, with what of life is thrown away.</numerusform>
-            <numerusform>%n visits in %1 weeks from %2 cost %3, with what of life is thrown away.</numerusform>
+            <numerusform>%n visit in %1 weeks from %2 costs %3, with the life that is thrown away.</numerusform>
+            <numerusform>%n visits in %1 weeks from %2 cost %3, with the life that is thrown away.</numerusform>
         </translation>
     </message>
 </context>
