@@ -375,13 +375,6 @@ struct DirectivesOptions {
 };
 int run(const DirectivesOptions& options, const Common& common);
 
-struct PropaneOptions {
-    std::string celsius;      ///< of the liquid, as written
-    std::string butane = "0"; ///< mole fraction, as written
-    bool json = false;
-};
-int run(const PropaneOptions& options, const Common& common);
-
 struct JournalOptions {
     std::string text;
     std::string kind;

@@ -49,6 +49,8 @@ std::map<ItemId, HurtCarrier> SqlRecord::hurtCarriers(const std::vector<ItemFact
     for (const auto& item : known)
         if (carriers.erase(item.id) > 0)
             take(item);
+    if (reader.readsAll()) // what is not among them was not entered by then
+        carriers.clear();
     for (const auto& carrier : carriers) {
         for (const auto& facts : reader.read(on, numberOf(carrier)))
             take(facts);

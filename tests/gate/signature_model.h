@@ -65,6 +65,7 @@ struct List {
     std::vector<std::string> items;
     Day on = 0;
     std::set<std::string> defects;                          ///< open when it was signed
+    std::map<std::string, std::set<std::string>> hangOn{};  ///< closed by then by visits alone, and by which
     std::set<std::pair<std::string, std::string>> excepted; ///< item, requirement
     std::set<std::pair<std::string, std::string>> work;     ///< done, and not counted before the approval
     bool pending = true;
@@ -201,6 +202,11 @@ inline std::set<std::string> standing(const List& list, const std::map<std::stri
     std::set<std::string> left;
     for (const auto& defect : list.defects)
         if (isOpen(defects.at(defect), {}, credits, on))
+            left.insert(defect);
+    // A release that is withdrawn put nothing right, whatever the day: then it was open as the list was signed.
+    for (const auto& [defect, visits] : list.hangOn)
+        if (isOpen(defects.at(defect), {}, credits, on) &&
+            std::ranges::none_of(visits, [&](const std::string& visit) { return isSigned(visit, credits, on); }))
             left.insert(defect);
     const auto known = credited(credits);
     for (const auto& [item, requirement] : list.excepted) {

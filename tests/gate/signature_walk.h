@@ -262,11 +262,15 @@ private:
         } else {
             ++m_counts.listed;
             model::List list{
-                m_visit.name,          m_visit.items, m_day, {}, model::excepted(m_visit, m_credits, m_lists),
+                m_visit.name,          m_visit.items, m_day, {}, {}, model::excepted(m_visit, m_credits, m_lists),
                 m_visit.accomplishes()};
             for (const auto& [name, defect] : m_defects)
-                if (isOpenHere(defect) && m_visit.has(defect.item))
-                    list.defects.insert(name);
+                if (m_visit.has(defect.item)) {
+                    if (isOpenHere(defect))
+                        list.defects.insert(name);
+                    else if (!defect.mended && !defect.mendedIn.contains(m_visit.name))
+                        list.hangOn[name] = defect.mendedIn;
+                }
             m_lists.push_back(list);
         }
         ++m_day; // what is said later that day without a time would stand before the signature

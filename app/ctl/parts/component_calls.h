@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// The calls about components and the pool, and their options.
+/// The calls about components, the pool and what is in its cylinders, and their options.
 
 #include "ctl/options.h"
 
@@ -68,5 +68,12 @@ struct TagOptions {
 int run(const TagOptions& options, const Common& common);
 
 void addComponents(CLI::App& app, Chosen& chosen);
+
+struct PropaneOptions {
+    std::string celsius;      ///< of the liquid, as written
+    std::string butane = "0"; ///< mole fraction, as written
+    bool json = false;
+};
+int run(const PropaneOptions& options, const Common& common);
 
 }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ctl/call.h"
-#include "ctl/calls.h"
+#include "ctl/parts/component_calls.h"
 #include "measure/decimal_text.h"
 #include "measure/unit.h"
 #include "parts/propane.h"

@@ -9,14 +9,19 @@
 #include "problem/faults/use_fault.h"
 
 #include <algorithm>
+#include <limits>
 #include <map>
+#include <set>
 
 namespace crownring {
 
 namespace {
 
-/// How often the chance of each time is made smaller until their sum keeps to what is asked.
+/// How often the chance of each time is made smaller until their sum keeps to what is asked: of a balloon alone, and of
+/// all with what the stations leave open.
 constexpr int mostShares = 12;
+constexpr int mostRounds = 3;
+constexpr int mostInVain = 3; ///< shares that made the chance no less: what runs out does so whatever is planned
 
 class Planning {
 public:
@@ -45,9 +50,9 @@ public:
             double chance = 0;
             for (std::size_t balloon = 0; balloon < works.size(); ++balloon) {
                 const double its = chanceOfLapse(works[balloon], plan->plans[balloon], m_weeks);
-                if (its > m_asked.risk && round < mostShares) {
+                if (its > m_asked.risk && round < mostRounds) {
                     shares[works[balloon].balloon] *= 0.8 * m_asked.risk / its;
-                    isKept = false;
+                    isKept = isKept && isHopeless(works[balloon].balloon);
                 }
                 chance = std::max(chance, its);
             }
@@ -99,16 +104,25 @@ private:
     /// Of the chance what may be taken between two visits, so that all of its cheapest plan keep to it.
     double shareOf(const Registration& balloon, const std::vector<const DueRow*>& rows) {
         double share = m_asked.risk;
+        double least = std::numeric_limits<double>::infinity();
+        int inVain = 0;
         for (int times = 0; times < mostShares; ++times) {
             const auto work = workOf(balloon, rows, m_items, m_ground, share);
             const auto plan = goodPlan(work.question);
             const double chance = plan ? chanceOfLapse(work, *plan, m_weeks) : 0;
             if (chance <= m_asked.risk)
+                return share;
+            inVain = chance < least ? 0 : inVain + 1;
+            least = std::min(least, chance);
+            if (inVain == mostInVain)
                 break;
             share *= std::min(0.9 * m_asked.risk / chance, 0.9);
         }
+        m_hopeless.insert(balloon);
         return share;
     }
+    /// Even alone it is not kept to the chance.
+    [[nodiscard]] bool isHopeless(const Registration& balloon) const { return m_hopeless.contains(balloon); }
 
     std::vector<BalloonWork> worksBy(const std::map<Registration, double>& shares) {
         std::vector<BalloonWork> works;
@@ -157,6 +171,7 @@ private:
     PlanWeeks m_weeks;
     PlanGround m_ground;
     std::map<Registration, std::vector<const DueRow*>> m_rows;
+    std::set<Registration> m_hopeless;
 };
 
 }

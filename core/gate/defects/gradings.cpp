@@ -3,9 +3,11 @@
 #include "gate/defects/deciding.h"
 #include "gate/refusing.h"
 #include "problem/faults/release_fault.h"
+#include "record/amendment.h"
 #include "text/blank.h"
 
 #include <algorithm>
+#include <span>
 
 namespace crownring {
 
@@ -16,6 +18,27 @@ std::optional<Severity> statedBy(const Entry& entry) {
     const auto* correction = std::get_if<EntryCorrected>(&entry.body);
     const auto stated = correction ? textUnder(*correction, "severity") : std::nullopt;
     return stated ? severityFrom(*stated) : std::nullopt;
+}
+
+/// A finding as it stood before it was amended.
+struct Stood {
+    std::optional<DefectFound> found; ///< nothing where it was voided
+    bool byOneHand = true;            ///< nobody but who amends it now had a word in it
+};
+Result<Stood> stoodBefore(const Batch& batch, const Entry& amendment, const EntryId& finding) {
+    auto said = batch.books.amendments(finding);
+    if (!said)
+        return tl::unexpected(said.error());
+    const auto own = std::ranges::find(*said, amendment.id, &Entry::id);
+    const std::span before(said->begin(), own);
+    Stood stood;
+    stood.byOneHand = std::ranges::all_of(before, [&](const Entry& each) { return each.by == amendment.by; });
+    if (before.empty())
+        return stood;
+    const auto entry = amended(before.front(), before.subspan(1)).entry;
+    if (const auto* found = entry ? std::get_if<DefectFound>(&entry->body) : nullptr)
+        stood.found = *found;
+    return stood;
 }
 
 /// What an amendment makes of a defect that bars flight.
@@ -54,7 +77,10 @@ Findings judgedGrading(const Batch& batch, const Entry& entry, int line) {
     const auto* written = std::get_if<DefectFound>(&root->entry.body);
     if (!written || root->unread || !std::holds_alternative<DefectFound>(nowOf(*root).body))
         return std::vector<Problem>{};
-    const auto made = madeOf(batch, entry, *root, *written);
+    const auto before = stoodBefore(batch, entry, root->entry.id);
+    if (!before)
+        return tl::unexpected(before.error());
+    const auto made = madeOf(batch, entry, *root, before->found.value_or(*written));
     if (!made)
         return tl::unexpected(made.error());
     if (*made == Made::NoLess)
@@ -62,7 +88,7 @@ Findings judgedGrading(const Batch& batch, const Entry& entry, int line) {
     const auto own = takesBackOwnWord(batch, entry, *root, written->inspection);
     if (!own)
         return tl::unexpected(own.error());
-    if (*own)
+    if (*own && before->byOneHand)
         return std::vector<Problem>{};
     const auto& now = std::get<DefectFound>(nowOf(*root).body);
     const auto* taken = std::get_if<EntryVoided>(&entry.body);

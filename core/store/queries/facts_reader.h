@@ -31,6 +31,7 @@ public:
     void startOver();
     /// What the last reading rests on, but for balloons that were known already.
     [[nodiscard]] const std::vector<Account>& accounts() const { return m_accounts; }
+    [[nodiscard]] bool readsAll() const { return !m_one; }
     /// What carried each of the items that were read last, of any depth, until then and before; those alone that
     /// anything did.
     [[nodiscard]] const std::map<ItemId, std::vector<Carried>>& carried() const { return m_carried; }

@@ -108,6 +108,14 @@ private slots:
         refused(shop, taken(up, "Nobody Known"), ReleaseFault::MayNotGradeDown);
         shop.say(taken(up, "Ada Rhos"));
     }
+    /// Nor by another correction, and though it was his own word before: it is not any more.
+    void whatAnotherGradedUpTheFinderDoesNotMakeLess() {
+        Shop shop;
+        const auto id = shop.say(found("minor", "Nobody Known")).ids.front();
+        shop.say(graded(id, "grounding", "Ada Rhos"));
+        refused(shop, graded(id, "minor", "Nobody Known"), ReleaseFault::MayNotGradeDown);
+        shop.say(graded(id, "minor", "Ada Rhos"));
+    }
     void atOnceOnesOwnWordIsTakenBack() {
         Shop shop;
         const auto id = shop.say(found("deferrable", "Sam Help")).ids.front();
