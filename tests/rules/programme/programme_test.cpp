@@ -197,13 +197,15 @@ private slots:
     void everyKnownEventMakesSomethingDue() {
         for (const auto& event : knownEvents) {
             int made = 0;
-            for (const auto& text : shelf())
-                for (const auto& asked : programmeFrom(text).value().requirements)
+            for (const auto& text : shelf()) {
+                const auto programme = programmeFrom(text).value();
+                for (const auto& asked : programme.requirements)
                     if (std::ranges::find(asked.triggeredBy, event.name) != asked.triggeredBy.end()) {
                         ++made;
                         QVERIFY2(asked.force == Force::Mandatory, std::string(event.name).c_str());
                         QVERIFY2(!event.of || asked.kinds == std::vector{*event.of}, std::string(event.name).c_str());
                     }
+            }
             QVERIFY2(made > 0, std::string(event.name).c_str());
         }
     }
