@@ -96,7 +96,7 @@ private slots:
         QVERIFY(!m_desk->isTakeable());
         QVERIFY(isDone());
         QVERIFY2(m_desk->isTakeable(), qPrintable(m_desk->means().join(u'|')));
-        QCOMPARE(m_desk->means().front(), QStringLiteral("Costs 100.00 more than the plan without it."));
+        QCOMPARE(m_desk->means().front(), QStringLiteral("Costs 100.00 more than the plan as it stands."));
         QVERIFY2(m_desk->means().contains(QStringLiteral("Then: QE-ONE at Loft, week from Mon 1 Mar 2027")),
                  qPrintable(m_desk->means().join(u'|')));
         m_desk->leave();

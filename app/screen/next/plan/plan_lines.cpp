@@ -40,9 +40,9 @@ QString notKeptText(const NotKept& kept) {
 
 QString costText(double more) {
     if (more >= 0.005)
-        return PlanLineWords::tr("Costs %1 more than the plan without it.").arg(PlanWords::money(more));
-    return more <= -0.005 ? PlanLineWords::tr("Costs %1 less than the plan without it.").arg(PlanWords::money(-more))
-                          : PlanLineWords::tr("Costs no more than the plan without it.");
+        return PlanLineWords::tr("Costs %1 more than the plan as it stands.").arg(PlanWords::money(more));
+    return more <= -0.005 ? PlanLineWords::tr("Costs %1 less than the plan as it stands.").arg(PlanWords::money(-more))
+                          : PlanLineWords::tr("Costs no more than the plan as it stands.");
 }
 
 }
