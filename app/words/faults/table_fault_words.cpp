@@ -91,8 +91,9 @@ Sources sourcesOf(TableFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "write a number, with °C or °F where the heading does not say")};
     case TableFault::NotAnAmount:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is not an amount of fuel or a weight"),
-                QT_TRANSLATE_NOOP("Problem", "write a number, with kg, lb, l or US gal where the heading does not say; a "
-                                             "load is a weight")};
+                QT_TRANSLATE_NOOP("Problem",
+                                  "write a number, with kg, lb, l or US gal where the heading does not say; a "
+                                  "load is a weight")};
     case TableFault::AmountOutside:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is not from %2 to %3 %4"),
                 QT_TRANSLATE_NOOP("Problem", "mend the figure, or leave the cell empty where nobody knows")};

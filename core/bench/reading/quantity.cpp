@@ -149,7 +149,8 @@ Result<const Unit*> unitFor(const Quantity& quantity, std::string_view text) {
     if (!other)
         return problem(ReadingFault::NoUnit, {text, units}, atKey("unit"));
     return problem(ReadingFault::OtherDimension,
-                   {text, termOf(other->dimension), termOf(quantity), termOf(quantity.dimension), units}, atKey("unit"));
+                   {text, termOf(other->dimension), termOf(quantity), termOf(quantity.dimension), units},
+                   atKey("unit"));
 }
 
 std::optional<Problem> misfit(const Quantity& quantity, const TestConditions& conditions) {
